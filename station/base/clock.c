@@ -1,0 +1,71 @@
+#include "base/clock.h"
+
+#include <errno.h>
+#include <fcntl.h>
+#include <stdio.h>
+#include <string.h>
+#include <time.h>
+#include <unistd.h>
+
+static int64_t read_ms(clockid_t id)
+{
+	struct timespec t;
+	clock_gettime(id, &t);
+	return (int64_t)t.tv_sec * 1000 + t.tv_nsec / 1000000;
+}
+
+struct instant clock_now(void)
+{
+	return (struct instant){.boot_ms = read_ms(CLOCK_BOOTTIME), .wall_ms = read_ms(CLOCK_REALTIME)};
+}
+
+int clock_boot_id(char out[33])
+{
+	char text[40];
+	int fd = open("/proc/sys/kernel/random/boot_id", O_RDONLY | O_CLOEXEC);
+	if (fd < 0)
+		return -errno;
+	ssize_t n = read(fd, text, sizeof text);
+	close(fd);
+	size_t used = 0;
+	for (ssize_t i = 0; i < n && used < 32; i++)
+		if (strchr("0123456789abcdef", text[i]))
+			out[used++] = text[i];
+	out[used] = 0;
+	return used == 32 ? 0 : -EIO;
+}
+
+static struct tm local(int64_t wall_ms)
+{
+	time_t s = (time_t)(wall_ms / 1000);
+	struct tm t = {0};
+	localtime_r(&s, &t);
+	return t;
+}
+
+void clock_text_hm(int64_t wall_ms, char out[6])
+{
+	struct tm t = local(wall_ms);
+	strftime(out, 6, "%H:%M", &t);
+}
+
+void clock_text_date(int64_t wall_ms, char out[11])
+{
+	struct tm t = local(wall_ms);
+	strftime(out, 11, "%Y-%m-%d", &t);
+}
+
+void clock_text_full(int64_t wall_ms, char out[26])
+{
+	struct tm t = local(wall_ms);
+	char zone[8];
+	strftime(out, 26, "%Y-%m-%dT%H:%M:%S", &t);
+	strftime(zone, sizeof zone, "%z", &t);
+	snprintf(out + 19, 7, "%.3s:%.2s", zone, zone + 3);
+}
+
+int32_t clock_date_number(int64_t wall_ms)
+{
+	struct tm t = local(wall_ms);
+	return (t.tm_year + 1900) * 10000 + (t.tm_mon + 1) * 100 + t.tm_mday;
+}

@@ -1,0 +1,30 @@
+/* The two clocks, and how a time is written.
+ *
+ * Durations come from CLOCK_BOOTTIME, which no one can set and which runs on through suspend (rule 14). It
+ * starts again at each boot, so a reading means something only beside the boot it was taken in.
+ */
+#ifndef BANDTALLY_BASE_CLOCK_H
+#define BANDTALLY_BASE_CLOCK_H
+
+#include <stddef.h>
+#include <stdint.h>
+
+struct instant {
+	int64_t boot_ms; /* since this boot, CLOCK_BOOTTIME */
+	int64_t wall_ms; /* since 1970-01-01 UTC, CLOCK_REALTIME */
+};
+
+struct instant clock_now(void);
+
+/* The kernel's random identifier of this boot as 32 hex digits; 0 or negative errno. */
+int clock_boot_id(char out[33]);
+
+/* Local civil time of a wall reading. Each writes a terminated text that fits the given array. */
+void clock_text_hm(int64_t wall_ms, char out[6]);    /* "10:41" */
+void clock_text_date(int64_t wall_ms, char out[11]); /* "2026-11-25" */
+void clock_text_full(int64_t wall_ms, char out[26]); /* "2026-11-25T10:41:07+00:00", local offset */
+
+/* The civil date of a wall reading as a number, 20261125, for comparing with expiry dates. */
+int32_t clock_date_number(int64_t wall_ms);
+
+#endif

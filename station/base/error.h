@@ -1,0 +1,31 @@
+/* One sentence for a person: what failed, why, and what to do.
+ *
+ * Functions return 0 or a positive, documented result on success and a negative errno on failure, which
+ * callers pass on unchanged. Where a person will read about it, the function also takes a `struct error`
+ * that the caller owns; it is written only on failure, always terminated, and may be NULL.
+ */
+#ifndef BANDTALLY_BASE_ERROR_H
+#define BANDTALLY_BASE_ERROR_H
+
+#define ERROR_TEXT_MAX 512
+
+struct error {
+	int code;                  /* negative errno */
+	char text[ERROR_TEXT_MAX]; /* "what: why: what to do", UTF-8 */
+};
+
+/* Writes the sentence and returns `code`, so that callers can write `return error_set(e, -EINVAL, …)`. */
+int error_set(struct error *e, int code, const char *format, ...) __attribute__((format(printf, 3, 4)));
+
+/* Exit codes of every program (the manual pages list them). */
+enum exit_code {
+	EXIT_OK = 0,
+	EXIT_FAILED = 1,   /* it could not be done; stderr says what, why, what to do */
+	EXIT_USAGE = 2,    /* the words of the command are wrong */
+	EXIT_REFUSED = 3,  /* scan: the station refused */
+	EXIT_QUESTION = 4, /* scan: the station asks something first */
+};
+
+#define _cleanup_(f) __attribute__((cleanup(f)))
+
+#endif

@@ -1,0 +1,86 @@
+#include "base/ini.h"
+
+#include <ctype.h>
+#include <errno.h>
+#include <ini.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#define NAMES_MAX 512
+
+struct reading {
+	const char *path;
+	ini_value_fn each;
+	void *context;
+	struct error *e;
+	char *names[NAMES_MAX]; /* "section\nname" of what was seen */
+	int n_names;
+	int result;
+};
+
+/* The lines are looked at before the library sees them: it would join, cut or accept what we refuse. */
+static int check_lines(struct reading *r, FILE *f)
+{
+	char line[INI_LINE_MAX + 3];
+	for (int number = 1; fgets(line, sizeof line, f); number++) {
+		size_t n = strlen(line);
+		if (n && line[n - 1] == '\n')
+			n--;
+		else if (!feof(f))
+			return error_set(r->e, -EINVAL, "%s line %d: longer than %d bytes: shorten it", r->path,
+					 number, INI_LINE_MAX);
+		size_t blank = strspn(line, " \t\r\n");
+		if (blank && line[blank])
+			return error_set(r->e, -EINVAL,
+					 "%s line %d: begins with a space, which would make it part of the line "
+					 "above: begin it in the first column",
+					 r->path, number);
+	}
+	return 0;
+}
+
+static int on_value(void *user, const char *section, const char *name, const char *value)
+{
+	struct reading *r = user;
+	char key[INI_LINE_MAX * 2 + 2];
+	snprintf(key, sizeof key, "%s\n%s", section, name);
+	for (int i = 0; i < r->n_names; i++)
+		if (strcmp(r->names[i], key) == 0) {
+			r->result = error_set(r->e, -EINVAL, "given twice: remove one");
+			return 0;
+		}
+	if (r->n_names == NAMES_MAX || !(r->names[r->n_names] = strdup(key))) {
+		r->result = error_set(r->e, -ENOMEM, "too many settings: remove some");
+		return 0;
+	}
+	r->n_names++;
+	r->result = r->each(r->context, section, name, value ? value : "", r->e);
+	return r->result < 0 ? 0 : 1;
+}
+
+int ini_read(const char *path, ini_value_fn each, void *context, struct error *e)
+{
+	struct error own;
+	struct reading r = {.path = path, .each = each, .context = context, .e = e ? e : &own};
+	FILE *f = fopen(path, "re");
+	if (!f)
+		return error_set(e, -errno, "%s: %s: check the path and its permissions", path, strerror(errno));
+	int result = check_lines(&r, f);
+	if (result == 0) {
+		rewind(f);
+		int line = ini_parse_file(f, on_value, &r);
+		if (r.result < 0) {
+			char why[ERROR_TEXT_MAX];
+			snprintf(why, sizeof why, "%s", r.e->text);
+			result = error_set(e, r.result, "%s line %d: %.300s", path, line, why);
+		} else if (line > 0) {
+			result = error_set(e, -EINVAL, "%s line %d: not a [section] and not name = value: mend it",
+					   path, line);
+		}
+	}
+	fclose(f);
+	for (int i = 0; i < r.n_names; i++)
+		free(r.names[i]);
+	return result;
+}

@@ -1,0 +1,131 @@
+#include "base/json.h"
+
+#include <errno.h>
+#include <inttypes.h>
+#include <stdlib.h>
+#include <string.h>
+
+json_t *json_read(const char *text, size_t size, struct error *e)
+{
+	json_error_t why;
+	json_t *v = json_loadb(text, size, JSON_REJECT_DUPLICATES | JSON_DECODE_ANY, &why);
+	if (!v)
+		error_set(e, -EINVAL, "not valid JSON at byte %d: %s: send one JSON value on one line",
+			  why.position, why.text);
+	return v;
+}
+
+static int write_string(const char *s, size_t n, struct buf *out)
+{
+	static const char *const named[32] = {
+		[8] = "\\b", [9] = "\\t", [10] = "\\n", [12] = "\\f", [13] = "\\r",
+	};
+	int r = buf_add_text(out, "\"");
+	for (size_t i = 0; i < n && r == 0; i++) {
+		unsigned char c = (unsigned char)s[i];
+		if (c == '"' || c == '\\')
+			r = buf_printf(out, "\\%c", c);
+		else if (c < 32 && named[c])
+			r = buf_add_text(out, named[c]);
+		else if (c < 32)
+			r = buf_printf(out, "\\u%04x", c);
+		else
+			r = buf_add(out, s + i, 1);
+	}
+	return r ? r : buf_add_text(out, "\"");
+}
+
+/* RFC 8785 sorts by UTF-16 code units. Bytes of UTF-8 sort the same way except that U+E000..U+FFFF come
+ * after the surrogate pairs (U+10000 and up); a first byte of F0-F4 marks those. */
+static int key_order(const void *a, const void *b)
+{
+	const unsigned char *x = *(const unsigned char *const *)a, *y = *(const unsigned char *const *)b;
+	while (*x && *x == *y)
+		x++, y++;
+	int high_x = *x >= 0xf0, high_y = *y >= 0xf0;
+	if (high_x != high_y && *x >= 0xee && *y >= 0xee)
+		return high_x ? -1 : 1;
+	return *x - *y;
+}
+
+static int write_object(const json_t *object, struct buf *out)
+{
+	size_t n = json_object_size(object), i = 0;
+	if (!n)
+		return buf_add_text(out, "{}");
+	const char **keys = calloc(n, sizeof *keys);
+	if (!keys)
+		return -ENOMEM;
+	const char *key;
+	json_t *value;
+	json_object_foreach((json_t *)object, key, value) keys[i++] = key;
+	qsort(keys, n, sizeof *keys, key_order);
+	int r = 0;
+	for (i = 0; i < n && r == 0; i++) {
+		r = buf_add_text(out, i ? "," : "{");
+		if (r == 0)
+			r = write_string(keys[i], strlen(keys[i]), out);
+		if (r == 0)
+			r = buf_add_text(out, ":");
+		if (r == 0)
+			r = json_write_canonical(json_object_get(object, keys[i]), out);
+	}
+	free(keys);
+	return r ? r : buf_add_text(out, "}");
+}
+
+static int write_array(const json_t *array, struct buf *out)
+{
+	int r = buf_add_text(out, "[");
+	for (size_t i = 0; i < json_array_size(array) && r == 0; i++) {
+		if (i)
+			r = buf_add_text(out, ",");
+		if (r == 0)
+			r = json_write_canonical(json_array_get(array, i), out);
+	}
+	return r ? r : buf_add_text(out, "]");
+}
+
+int json_write_canonical(const json_t *value, struct buf *out)
+{
+	switch (json_typeof(value)) {
+	case JSON_OBJECT:
+		return write_object(value, out);
+	case JSON_ARRAY:
+		return write_array(value, out);
+	case JSON_STRING:
+		return write_string(json_string_value(value), json_string_length(value), out);
+	case JSON_INTEGER: {
+		json_int_t n = json_integer_value(value);
+		if (n > JSON_INTEGER_MAX || n < -JSON_INTEGER_MAX)
+			return -EINVAL;
+		return buf_printf(out, "%" JSON_INTEGER_FORMAT, n);
+	}
+	case JSON_TRUE:
+		return buf_add_text(out, "true");
+	case JSON_FALSE:
+		return buf_add_text(out, "false");
+	case JSON_NULL:
+		return buf_add_text(out, "null");
+	case JSON_REAL:
+		return -EINVAL;
+	}
+	return -EINVAL;
+}
+
+const char *json_text(const json_t *object, const char *key)
+{
+	const char *s = json_string_value(json_object_get(object, key));
+	return s ? s : "";
+}
+
+int64_t json_number(const json_t *object, const char *key, int64_t otherwise)
+{
+	const json_t *v = json_object_get(object, key);
+	return json_is_integer(v) ? json_integer_value(v) : otherwise;
+}
+
+int json_truth(const json_t *object, const char *key)
+{
+	return json_is_true(json_object_get(object, key));
+}

@@ -1,0 +1,38 @@
+#include "base/log.h"
+
+#include <stdarg.h>
+#include <stdio.h>
+#include <string.h>
+
+static const char *program_name = "bandtally";
+
+void log_open(const char *program)
+{
+	program_name = program;
+}
+
+static void log_write(const char *format, va_list args, const char *reason)
+{
+	char text[1024];
+	vsnprintf(text, sizeof text, format, args);
+	if (reason)
+		fprintf(stderr, "%s: %s: %s\n", program_name, text, reason);
+	else
+		fprintf(stderr, "%s: %s\n", program_name, text);
+}
+
+void log_line(const char *format, ...)
+{
+	va_list args;
+	va_start(args, format);
+	log_write(format, args, NULL);
+	va_end(args);
+}
+
+void log_errno(int negative_errno, const char *format, ...)
+{
+	va_list args;
+	va_start(args, format);
+	log_write(format, args, strerror(-negative_errno));
+	va_end(args);
+}

@@ -1,0 +1,10 @@
+/* Lines on stderr for whoever runs the machine, never for the people at the table.
+ * A line is "<program>: <text>"; with log_errno() the text ends in ": <strerror>". */
+#ifndef BANDTALLY_BASE_LOG_H
+#define BANDTALLY_BASE_LOG_H
+
+void log_open(const char *program); /* the name is borrowed and must outlive the program */
+void log_line(const char *format, ...) __attribute__((format(printf, 1, 2)));
+void log_errno(int negative_errno, const char *format, ...) __attribute__((format(printf, 2, 3)));
+
+#endif

@@ -1,0 +1,40 @@
+/* Writes driver lines (base/wire.h has the format).
+ *
+ * Each line goes out in one write and is read back by the daemon's own reader before it leaves, so that
+ * nothing is sent that the daemon would refuse.
+ */
+#ifndef BANDTALLY_DRIVERS_WIRE_H
+#define BANDTALLY_DRIVERS_WIRE_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "base/wire.h"
+
+struct wire {
+	int fd; /* the caller's; usually 1 */
+};
+
+struct wire_scan {
+	const char *aim;  /* "]C1", or NULL or "" where the device sends none */
+	const char *data; /* `size` bytes, any */
+	size_t size;
+	const char *file; /* NULL unless it was read from a picture */
+};
+
+/* A code that is too long for a line is not sent in part: a fault line "too-long" is written instead. */
+#define WIRE_TOO_LONG 1
+
+/* Each returns 0, or a negative errno (-EPIPE: the reader has gone, -EINVAL: what was to be said has no
+ * form). Bytes that are no UTF-8 become '?' in names and sentences; in a scan they make it "hex". */
+int wire_hello(struct wire *w, const char *driver, const char *device);
+int wire_scan(struct wire *w, const struct wire_scan *scan); /* also WIRE_TOO_LONG */
+int wire_fault(struct wire *w, const char *code, const char *sentence);
+
+/* Sends a line that someone else wrote, when the reader accepts it; otherwise -EINVAL and `e`. */
+int wire_pass_on(struct wire *w, const char *line, size_t size, struct error *e);
+
+/* True once nobody can read the lines any more. To wait for it with a device, poll `fd` for 0 events. */
+bool wire_reader_gone(const struct wire *w);
+
+#endif

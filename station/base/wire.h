@@ -1,0 +1,55 @@
+/* The line format between a driver and the daemon, and its reader.
+ *
+ * A driver writes one JSON object on a line, at most WIRE_LINE_MAX bytes with the newline (so that one
+ * write() to a pipe is never mixed with another). It holds "v":1 and exactly one of
+ *
+ *   "hello"  {"driver": name, "device": path}      once, first, when the device is open
+ *   "scan"   {"aim": "]C1", "data": text}          one presentation of one code
+ *            {"aim": "]C1", "hex": digits}         where the bytes are no UTF-8 or hold a NUL
+ *   "fault"  {"code": word, "text": sentence}      what went wrong, for a person
+ *
+ * "aim" is the symbology identifier of ISO/IEC 15424, absent where the device does not send one. A scan that
+ * was read from a picture also says "file". Members that are not named here are passed over, so that a driver
+ * may say more; everything that is named is checked.
+ */
+#ifndef BANDTALLY_BASE_WIRE_H
+#define BANDTALLY_BASE_WIRE_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "base/error.h"
+
+#define WIRE_LINE_MAX 4096
+#define WIRE_WORD_MAX 32 /* bytes of a driver's name or of a fault's code: a-z, 0-9 and '-' */
+#define WIRE_DEVICE_MAX 255
+#define WIRE_TEXT_MAX 511 /* bytes of a fault's sentence */
+#define WIRE_AIM_SIZE 3   /* ']', a letter, a letter or digit */
+
+enum wire_kind {
+	WIRE_HELLO,
+	WIRE_SCAN,
+	WIRE_FAULT,
+};
+
+struct wire_line {
+	enum wire_kind kind;
+	char driver[WIRE_WORD_MAX + 1];   /* hello */
+	char device[WIRE_DEVICE_MAX + 1]; /* hello; may be empty */
+	char aim[WIRE_AIM_SIZE + 1];      /* scan; empty where the device sends none */
+	char data[WIRE_LINE_MAX];         /* scan; `data_size` bytes, 1 or more, followed by a NUL */
+	size_t data_size;
+	char file[WIRE_LINE_MAX];     /* scan; empty unless it was read from a picture */
+	char code[WIRE_WORD_MAX + 1]; /* fault */
+	char text[WIRE_TEXT_MAX + 1]; /* fault */
+};
+
+/* Reads one line of `size` bytes, with or without its newline, into `out`. Pure. 0, -EMSGSIZE where the line
+ * is too long, -ENOMEM, or -EINVAL for every other thing that is wrong with it; then `e` says what, and `out`
+ * is not to be used. */
+int wire_read_line(const char *line, size_t size, struct wire_line *out, struct error *e);
+
+/* True for a symbology identifier in form: ']', a letter, a letter or digit, and no more. */
+bool wire_aim_valid(const char *aim);
+
+#endif

@@ -103,7 +103,7 @@ static int allow_bounded(scmp_filter_ctx f, char ioctl_type)
 	/* abort() sends itself a signal. */
 	if (r == 0)
 		r = seccomp_rule_add(f, SCMP_ACT_ALLOW, SCMP_SYS(tgkill), 1,
-		                     SCMP_A0(SCMP_CMP_EQ, (scmp_datum_t)getpid()));
+		                     SCMP_A0(SCMP_CMP_EQ, (scmp_datum_t)getpid(), 0));
 	/* The C library asks for a file's size by newfstatat(fd, "", …, AT_EMPTY_PATH). */
 	if (r == 0)
 		r = seccomp_rule_add(f, SCMP_ACT_ALLOW, SCMP_SYS(newfstatat), 1,

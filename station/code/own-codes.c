@@ -1,0 +1,322 @@
+#include "code/own-codes.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "code/check-digit.h"
+
+/* The payload of each kind: how many digits the first and the second number have. */
+static const struct shape {
+	int first, second;
+} shapes[] = {
+    [OWN_CARD] = {2, 3}, [OWN_DIGIT] = {2, 2},         [OWN_BADGE] = {6, 0}, [OWN_SLIP] = {7, 2},
+    [OWN_CASE] = {7, 0}, [OWN_SCANNER_CHECK] = {2, 0}, [OWN_TRAY] = {6, 0},  [OWN_ITEM] = {8, 0},
+};
+
+static const struct card {
+	int meaning;
+	const char *name;
+} cards[] = {
+    {CARD_NEW_CASE, "NEW CASE"},
+    {CARD_SUSPEND, "SUSPEND"},
+    {CARD_CANCEL, "CANCEL"},
+    {CARD_PATIENT_LEAVES, "PATIENT LEAVES"},
+    {CARD_END_UNRESOLVED, "END UNRESOLVED"},
+    {CARD_YES, "YES"},
+    {CARD_NO, "NO"},
+    {CARD_MISREAD, "MISREAD"},
+    {CARD_UNDO, "UNDO"},
+    {CARD_INTERRUPTED, "INTERRUPTED"},
+    {CARD_ADD, "ADD"},
+    {CARD_RETURNED_UNOPENED, "RETURNED UNOPENED"},
+    {CARD_UNLISTED_TOURNIQUET, "UNLISTED TOURNIQUET"},
+    {CARD_NO_CODE, "NO CODE"},
+    {CARD_MARK_UNREADABLE, "MARK UNREADABLE"},
+    {CARD_WRONG_NUMBER_IN_PACK, "WRONG NUMBER IN PACK"},
+    {CARD_DROPPED, "DROPPED"},
+    {CARD_FORCEPS_MOVED, "FORCEPS MOVED"},
+    {CARD_OFF, "OFF"},
+    {CARD_INTACT, "INTACT"},
+    {CARD_CUT_AND_COMPLETE, "CUT AND COMPLETE"},
+    {CARD_PIECES_MISSING, "PIECES MISSING"},
+    {CARD_OFFCUT, "OFFCUT"},
+    {CARD_FINAL_COUNT, "FINAL COUNT"},
+    {CARD_HANDOVER, "HANDOVER"},
+    {CARD_WITHOUT_FULL_SIGHT, "WITHOUT FULL SIGHT"},
+    {CARD_MISSING, "MISSING"},
+    {CARD_DRESSING_ALREADY_ON, "DRESSING ALREADY ON"},
+    {CARD_STEP_DONE, "STEP DONE"},
+    {CARD_NOT_DONE, "NOT DONE"},
+    {CARD_FOUND, "FOUND"},
+    {CARD_AWAKE_PATIENT, "AWAKE PATIENT"},
+    {CARD_SPARE_SCANNER, "SPARE SCANNER"},
+    {CARD_THIS_ROOM, "THIS ROOM"},
+    {CARD_LOOKED_PATIENT, "WHO LOOKED: PATIENT"},
+    {CARD_LOOKED_CARER, "WHO LOOKED: CARER"},
+    {CARD_LOOKED_COLLEAGUE, "WHO LOOKED: COLLEAGUE"},
+    {CARD_LOOKED_NOBODY, "WHO LOOKED: NOBODY"},
+    {CARD_VISITOR_1, "VISITOR 1"},
+    {CARD_VISITOR_2, "VISITOR 2"},
+    {CARD_VISITOR_3, "VISITOR 3"},
+    {CARD_VISITOR_4, "VISITOR 4"},
+    {CARD_1_MINUTE_AGO, "1 MINUTE AGO"},
+    {CARD_2_MINUTES_AGO, "2 MINUTES AGO"},
+    {CARD_3_MINUTES_AGO, "3 MINUTES AGO"},
+    {CARD_5_MINUTES_AGO, "5 MINUTES AGO"},
+    {CARD_10_MINUTES_AGO, "10 MINUTES AGO"},
+    {CARD_SHOWN_1, "SHOWN 1"},
+    {CARD_SHOWN_2, "SHOWN 2"},
+    {CARD_SHOWN_3, "SHOWN 3"},
+    {CARD_SHOWN_4, "SHOWN 4"},
+    {CARD_SHOWN_5, "SHOWN 5"},
+    {CARD_SHOWN_6, "SHOWN 6"},
+    {CARD_SHOWN_7, "SHOWN 7"},
+    {CARD_SHOWN_8, "SHOWN 8"},
+    {CARD_SHOWN_9, "SHOWN 9"},
+    {CARD_SHOWN_10, "SHOWN 10"},
+};
+
+const char *own_card_name(int meaning)
+{
+	for (size_t i = 0; i < sizeof cards / sizeof *cards; i++)
+		if (cards[i].meaning == meaning)
+			return cards[i].name;
+	return "";
+}
+
+int own_card_next(int meaning)
+{
+	int next = 0;
+	for (size_t i = 0; i < sizeof cards / sizeof *cards; i++)
+		if (cards[i].meaning > meaning && (!next || cards[i].meaning < next))
+			next = cards[i].meaning;
+	return next;
+}
+
+const char *own_digit_name(int number)
+{
+	static const char *const names[OWN_DIGITS + 1] = {
+	    "",
+	    "right thumb",
+	    "right index finger",
+	    "right middle finger",
+	    "right ring finger",
+	    "right little finger",
+	    "left thumb",
+	    "left index finger",
+	    "left middle finger",
+	    "left ring finger",
+	    "left little finger",
+	    "right great (big) toe",
+	    "right second toe",
+	    "right third toe",
+	    "right fourth toe",
+	    "right little toe",
+	    "left great (big) toe",
+	    "left second toe",
+	    "left third toe",
+	    "left fourth toe",
+	    "left little toe",
+	    "other digit 1, described",
+	    "other digit 2, described",
+	    "other digit 3, described",
+	    "other digit 4, described",
+	};
+	return number >= 1 && number <= OWN_DIGITS ? names[number] : "";
+}
+
+static bool is_digit(char c)
+{
+	return c >= '0' && c <= '9';
+}
+
+static bool is_capital(char c)
+{
+	return c >= 'A' && c <= 'Z';
+}
+
+static bool all_digits(const char *text, size_t size)
+{
+	for (size_t i = 0; i < size; i++)
+		if (!is_digit(text[i]))
+			return false;
+	return true;
+}
+
+static int32_t number_of(const char *digits, int count)
+{
+	int32_t n = 0;
+	for (int i = 0; i < count; i++)
+		n = n * 10 + (digits[i] - '0');
+	return n;
+}
+
+/* The two halves of ours share a tail: site, then digits only. `head` is how much stands before the digits.
+ */
+static enum own_kind shape_of(const char *t, size_t size, size_t *head)
+{
+	if (size >= 8 && t[0] == 'B' && t[1] == 'T' && is_capital(t[2]) && is_capital(t[3]) && t[4] >= '1' &&
+	    t[4] <= '7' && all_digits(t + 5, size - 5)) {
+		*head = 5;
+		return (enum own_kind)(t[4] - '0');
+	}
+	if (size == 13 && (t[0] == 'P' || t[0] == 'R') && is_capital(t[1]) && is_capital(t[2]) &&
+	    all_digits(t + 3, size - 3)) {
+		*head = 3;
+		return OWN_ITEM;
+	}
+	return OWN_NONE;
+}
+
+static void fill(struct own_code *out, enum own_kind kind, const char *digits)
+{
+	int32_t first = number_of(digits, shapes[kind].first);
+	int second = (int)number_of(digits + shapes[kind].first, shapes[kind].second);
+	out->kind = kind;
+	switch (kind) {
+	case OWN_CARD:
+		out->room = (int)first;
+		out->meaning = second;
+		break;
+	case OWN_DIGIT:
+		out->room = (int)first;
+		out->digit = second;
+		break;
+	case OWN_SLIP:
+		out->number = first;
+		out->copy = second;
+		break;
+	case OWN_BADGE:
+	case OWN_CASE:
+	case OWN_SCANNER_CHECK:
+	case OWN_TRAY:
+	case OWN_ITEM:
+		out->number = first;
+		break;
+	case OWN_NONE:
+		break;
+	}
+}
+
+static int judge(const char *t, size_t size, enum own_kind kind, size_t head, struct code_fault *fault)
+{
+	size_t whole = head + (size_t)(shapes[kind].first + shapes[kind].second) + 2;
+	if (size < whole)
+		return fault_set(fault, size,
+		                 "this code of ours is cut short, %zu of %zu characters: scan it again", size,
+		                 whole);
+	if (size > whole)
+		return fault_set(fault, whole, "this code of ours has %zu characters too many: scan it again",
+		                 size - whole);
+	if (check_mod97(t, size) != 1)
+		return fault_set(fault, size - 2,
+		                 "the check digits of this code of ours are wrong, so it was misread "
+		                 "or mistyped: scan it again, or print it anew");
+	for (size_t i = head == 5 ? 2 : 1, end = i + 2; i < end; i++)
+		if (!strchr(OWN_SITE_LETTERS, t[i]))
+			return fault_set(fault, i,
+			                 "a site has only letters of " OWN_SITE_LETTERS
+			                 ": this code was not printed by a station, do not use it");
+	if (kind == OWN_DIGIT && !own_digit_name((int)number_of(t + head + 2, 2))[0])
+		return fault_set(fault, head + 2,
+		                 "digits are numbered 1 to %d: print this room's digit cards anew",
+		                 OWN_DIGITS);
+	return 0;
+}
+
+int own_code_read(const char *text, size_t size, struct own_code *out, struct code_fault *fault)
+{
+	char t[24];
+	*out = (struct own_code){0};
+	if (size < 8 || size > sizeof t)
+		return -ENOENT;
+	for (size_t i = 0; i < size; i++)
+		t[i] = text[i] >= 'a' && text[i] <= 'z' ? (char)(text[i] - 'a' + 'A') : text[i];
+	size_t head = 0;
+	enum own_kind kind = shape_of(t, size, &head);
+	if (kind == OWN_NONE)
+		return -ENOENT;
+	int r = judge(t, size, kind, head, fault);
+	if (r < 0)
+		return r;
+	size_t site = head == 5 ? 2 : 1;
+	out->site[0] = t[site];
+	out->site[1] = t[site + 1];
+	out->role = kind == OWN_ITEM ? t[0] : '\0';
+	fill(out, kind, t + head);
+	return 0;
+}
+
+static bool site_is_one(const char *site)
+{
+	return strlen(site) == 2 && strspn(site, OWN_SITE_LETTERS) == 2;
+}
+
+/* True where the fields of this kind fit their digits. The numbers go to first and second. */
+static bool numbers_of(const struct own_code *c, int32_t *first, int32_t *second)
+{
+	*first = c->number;
+	*second = 0;
+	switch (c->kind) {
+	case OWN_CARD:
+		*first = c->room;
+		*second = c->meaning;
+		return true;
+	case OWN_DIGIT:
+		*first = c->room;
+		*second = c->digit;
+		return own_digit_name(c->digit)[0] != '\0';
+	case OWN_SLIP:
+		*second = c->copy;
+		return true;
+	case OWN_ITEM:
+		return c->role == 'P' || c->role == 'R';
+	case OWN_BADGE:
+	case OWN_CASE:
+	case OWN_SCANNER_CHECK:
+	case OWN_TRAY:
+		return true;
+	case OWN_NONE:
+		return false;
+	}
+	return false;
+}
+
+static bool put_number(char **p, int32_t n, int digits)
+{
+	for (int i = digits - 1; i >= 0; i--, n /= 10)
+		(*p)[i] = (char)('0' + n % 10);
+	*p += digits;
+	return n == 0;
+}
+
+int own_code_write(const struct own_code *code, char out[OWN_CODE_MAX])
+{
+	int32_t first, second;
+	out[0] = '\0';
+	if (!site_is_one(code->site) || !numbers_of(code, &first, &second) || first < 0 || second < 0)
+		return -EINVAL;
+	char *p = out;
+	if (code->kind == OWN_ITEM) {
+		*p++ = code->role;
+	} else {
+		*p++ = 'B';
+		*p++ = 'T';
+	}
+	*p++ = code->site[0];
+	*p++ = code->site[1];
+	if (code->kind != OWN_ITEM)
+		*p++ = (char)('0' + (int)code->kind);
+	bool fits = put_number(&p, first, shapes[code->kind].first);
+	fits = put_number(&p, second, shapes[code->kind].second) && fits;
+	if (!fits) {
+		out[0] = '\0';
+		return -EINVAL;
+	}
+	p[0] = p[1] = '0';
+	int32_t check = 98 - check_mod97(out, (size_t)(p + 2 - out));
+	put_number(&p, check, 2);
+	*p = '\0';
+	return 0;
+}

@@ -28,14 +28,15 @@ static int check_lines(struct reading *r, FILE *f)
 		if (n && line[n - 1] == '\n')
 			n--;
 		else if (!feof(f))
-			return error_set(r->e, -EINVAL, "%s line %d: longer than %d bytes: shorten it", r->path,
-					 number, INI_LINE_MAX);
+			return error_set(r->e, -EINVAL, "%s line %d: longer than %d bytes: shorten it",
+			                 r->path, number, INI_LINE_MAX);
 		size_t blank = strspn(line, " \t\r\n");
 		if (blank && line[blank])
-			return error_set(r->e, -EINVAL,
-					 "%s line %d: begins with a space, which would make it part of the line "
-					 "above: begin it in the first column",
-					 r->path, number);
+			return error_set(
+			    r->e, -EINVAL,
+			    "%s line %d: begins with a space, which would make it part of the line "
+			    "above: begin it in the first column",
+			    r->path, number);
 	}
 	return 0;
 }
@@ -65,7 +66,8 @@ int ini_read(const char *path, ini_value_fn each, void *context, struct error *e
 	struct reading r = {.path = path, .each = each, .context = context, .e = e ? e : &own};
 	FILE *f = fopen(path, "re");
 	if (!f)
-		return error_set(e, -errno, "%s: %s: check the path and its permissions", path, strerror(errno));
+		return error_set(e, -errno, "%s: %s: check the path and its permissions", path,
+		                 strerror(errno));
 	int result = check_lines(&r, f);
 	if (result == 0) {
 		rewind(f);
@@ -75,8 +77,9 @@ int ini_read(const char *path, ini_value_fn each, void *context, struct error *e
 			snprintf(why, sizeof why, "%s", r.e->text);
 			result = error_set(e, r.result, "%s line %d: %.300s", path, line, why);
 		} else if (line > 0) {
-			result = error_set(e, -EINVAL, "%s line %d: not a [section] and not name = value: mend it",
-					   path, line);
+			result =
+			    error_set(e, -EINVAL, "%s line %d: not a [section] and not name = value: mend it",
+			              path, line);
 		}
 	}
 	fclose(f);

@@ -14,7 +14,7 @@
 /* Called for each value in the order of the file; texts are borrowed for the call. Returns 0, or a negative
  * errno with `e` filled by error_set() ("why: what to do"; file and line are put in front). */
 typedef int (*ini_value_fn)(void *context, const char *section, const char *name, const char *value,
-			    struct error *e);
+                            struct error *e);
 
 /* 0; -ENOENT where the file is absent (e is filled as well); another negative errno. */
 int ini_read(const char *path, ini_value_fn each, void *context, struct error *e);

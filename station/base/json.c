@@ -11,14 +11,14 @@ json_t *json_read(const char *text, size_t size, struct error *e)
 	json_t *v = json_loadb(text, size, JSON_REJECT_DUPLICATES | JSON_DECODE_ANY, &why);
 	if (!v)
 		error_set(e, -EINVAL, "not valid JSON at byte %d: %s: send one JSON value on one line",
-			  why.position, why.text);
+		          why.position, why.text);
 	return v;
 }
 
 static int write_string(const char *s, size_t n, struct buf *out)
 {
 	static const char *const named[32] = {
-		[8] = "\\b", [9] = "\\t", [10] = "\\n", [12] = "\\f", [13] = "\\r",
+	    [8] = "\\b", [9] = "\\t", [10] = "\\n", [12] = "\\f", [13] = "\\r",
 	};
 	int r = buf_add_text(out, "\"");
 	for (size_t i = 0; i < n && r == 0; i++) {

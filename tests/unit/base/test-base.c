@@ -2,8 +2,8 @@
 #include <errno.h>
 #include <setjmp.h>
 #include <stdarg.h>
-#include <stdint.h>
 #include <stddef.h>
+#include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -31,20 +31,24 @@ static void canonical_json_sorts_and_escapes_as_rfc_8785_says(void **state)
 {
 	(void)state;
 	canonical("{ \"b\" : 1, \"a\" : [ true , null , \"x\" ] }", "{\"a\":[true,null,\"x\"],\"b\":1}");
-	/* RFC 8785 section 3.2.2.2: control characters in lower-case hex, the short forms where they exist. */
+	/* RFC 8785 section 3.2.2.2: control characters in lower-case hex, the short forms where they exist.
+	 */
 	canonical("\"\\u20ac$\\u000F\\u000aA'\\u0042\\u0022\\u005c\\\\\\\"/\"",
-		  "\"\xe2\x82\xac$\\u000f\\nA'B\\\"\\\\\\\\\\\"/\"");
+	          "\"\xe2\x82\xac$\\u000f\\nA'B\\\"\\\\\\\\\\\"/\"");
 	canonical("\"\\u001D\"", "\"\\u001d\"");
 	/* RFC 8785 section 3.2.3: the sorting example, by UTF-16 code units (surrogates before U+FB33). */
-	canonical("{\"\\u20ac\":1,\"\\r\":2,\"\\ufb33\":3,\"1\":4,\"\\ud83d\\ude00\":5,\"\\u0080\":6,\"\\u00f6\":7}",
-		  "{\"\\r\":2,\"1\":4,\"\xc2\x80\":6,\"\xc3\xb6\":7,\"\xe2\x82\xac\":1,\"\xf0\x9f\x98\x80\":5,"
-		  "\"\xef\xac\xb3\":3}");
+	canonical(
+	    "{\"\\u20ac\":1,\"\\r\":2,\"\\ufb33\":3,\"1\":4,\"\\ud83d\\ude00\":5,\"\\u0080\":6,\"\\u00f6\":"
+	    "7}",
+	    "{\"\\r\":2,\"1\":4,\"\xc2\x80\":6,\"\xc3\xb6\":7,\"\xe2\x82\xac\":1,\"\xf0\x9f\x98\x80\":5,"
+	    "\"\xef\xac\xb3\":3}");
 }
 
 static void what_is_not_one_json_value_is_refused(void **state)
 {
 	(void)state;
-	static const char *const bad[] = {"{\"a\":1,\"a\":2}", "{} {}", "", "{\"a\":\"\xff\"}", "\"\\u0000\"", "[1,"};
+	static const char *const bad[] = {"{\"a\":1,\"a\":2}", "{} {}",       "",
+	                                  "{\"a\":\"\xff\"}",  "\"\\u0000\"", "[1,"};
 	for (size_t i = 0; i < sizeof bad / sizeof *bad; i++) {
 		struct error e = {0};
 		assert_null(json_read(bad[i], strlen(bad[i]), &e));
@@ -123,10 +127,10 @@ static void times_are_written_in_local_civil_time(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test(canonical_json_sorts_and_escapes_as_rfc_8785_says),
-		cmocka_unit_test(what_is_not_one_json_value_is_refused),
-		cmocka_unit_test(settings_are_read_strictly),
-		cmocka_unit_test(times_are_written_in_local_civil_time),
+	    cmocka_unit_test(canonical_json_sorts_and_escapes_as_rfc_8785_says),
+	    cmocka_unit_test(what_is_not_one_json_value_is_refused),
+	    cmocka_unit_test(settings_are_read_strictly),
+	    cmocka_unit_test(times_are_written_in_local_civil_time),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -1,0 +1,294 @@
+/* Reading a catalogue file. Its columns are stated in catalogue.h. */
+#include <ctype.h>
+#include <errno.h>
+#include <limits.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "count/catalogue.h"
+
+enum column {
+	COL_KEY,
+	COL_NAME,
+	COL_ROLE,
+	COL_CODES,
+	COL_MARKED,
+	COL_VISIBLE,
+	COL_SINGLE_USE,
+	COL_IDENTITY,
+	COL_ROLLS_ON,
+	COL_XRAY,
+	COL_PER_PACK,
+	COL_SIZE,
+	COL_CONTENTS,
+	COL_INSTEAD,
+	COLUMNS
+};
+
+static const char *const column_names[COLUMNS] = {
+    "key",      "name",     "role", "codes",    "marked",  "visible",  "single_use",
+    "identity", "rolls_on", "xray", "per_pack", "size_mm", "contents", "instead",
+};
+
+#define CELL_MAX 300
+
+struct row {
+	char cell[COLUMNS][CELL_MAX];
+	int count;
+};
+
+/* One record of RFC 4180. Returns the bytes used, 0 at the end, or -EINVAL with `why`. */
+static long read_row(const char *text, size_t size, struct row *row, const char **why)
+{
+	memset(row, 0, sizeof *row);
+	if (!size)
+		return 0;
+	size_t at = 0, used = 0;
+	int quoted = 0;
+	for (; at < size; at++) {
+		char c = text[at];
+		if (quoted && c == '"' && at + 1 < size && text[at + 1] == '"') {
+			at++;
+		} else if (c == '"') {
+			quoted = !quoted;
+			continue;
+		} else if (!quoted && (c == '\n' || c == '\r')) {
+			break;
+		} else if (!quoted && c == ',') {
+			if (++row->count >= COLUMNS) {
+				*why = "more columns than the head line may have: remove the extra commas";
+				return -EINVAL;
+			}
+			used = 0;
+			continue;
+		}
+		if (used + 1 >= CELL_MAX) {
+			*why = "a value is longer than 299 bytes: shorten it";
+			return -EINVAL;
+		}
+		row->cell[row->count][used++] = c;
+	}
+	if (quoted) {
+		*why = "a quotation mark is not closed: close it";
+		return -EINVAL;
+	}
+	row->count++;
+	if (at < size && text[at] == '\r')
+		at++;
+	if (at < size && text[at] == '\n')
+		at++;
+	return (long)at;
+}
+
+static int copy(char *out, size_t size, const char *in)
+{
+	size_t n = strlen(in);
+	if (n >= size)
+		return -EINVAL;
+	memcpy(out, in, n + 1);
+	return 0;
+}
+
+static int yes_no(const char *text)
+{
+	if (strcmp(text, "yes") == 0)
+		return 1;
+	return strcmp(text, "no") == 0 || !*text ? 0 : -EINVAL;
+}
+
+static long whole(const char *text, long low, long high)
+{
+	char *end;
+	long n = strtol(text, &end, 10);
+	return *text && !*end && n >= low && n <= high ? n : -EINVAL;
+}
+
+static int read_codes(struct line *line, char *text)
+{
+	int n = 0;
+	for (char *save = NULL, *word = strtok_r(text, " ", &save); word; word = strtok_r(NULL, " ", &save))
+		if (n == LINE_CODES_MAX || copy(line->codes[n++], LINE_CODE_MAX, word) < 0)
+			return -EINVAL;
+	return 0;
+}
+
+static int read_contents(struct line *line, char *text)
+{
+	int n = 0;
+	for (char *save = NULL, *word = strtok_r(text, " ", &save); word; word = strtok_r(NULL, " ", &save)) {
+		char *star = strchr(word, '*');
+		long count = star ? whole(star + 1, 1, 500) : 1;
+		if (star)
+			*star = 0;
+		if (n == LINE_CONTENTS_MAX || count < 0 ||
+		    copy(line->contents[n].key, LINE_KEY_MAX, word) < 0)
+			return -EINVAL;
+		line->contents[n++].count = (int16_t)count;
+	}
+	return 0;
+}
+
+static int read_size(struct line *line, const char *text)
+{
+	int low, high, used = 0;
+	if (!*text)
+		return 0;
+	if (sscanf(text, "%4d-%4d%n", &low, &high, &used) != 2 || text[used] || low < 1 || high < low)
+		return -EINVAL;
+	line->size_min_mm = (int16_t)low;
+	line->size_max_mm = (int16_t)high;
+	return 0;
+}
+
+static const char *const wanted[COLUMNS] = {
+    [COL_KEY] = "a short name of at most 24 bytes",
+    [COL_NAME] = "a name of at most 56 bytes",
+    [COL_ROLE] = "tourniquet, forceps, other, tray or refused",
+    [COL_CODES] = "at most 6 codes of at most 40 characters, separated by spaces",
+    [COL_MARKED] = "yes or no",
+    [COL_VISIBLE] = "yes or no",
+    [COL_SINGLE_USE] = "yes or no",
+    [COL_IDENTITY] = "none, pack or mark",
+    [COL_ROLLS_ON] = "yes or no",
+    [COL_XRAY] = "yes or no",
+    [COL_PER_PACK] = "a whole number from 1 to 500",
+    [COL_SIZE] = "two whole numbers of millimetres, as in 45-60, or nothing",
+    [COL_CONTENTS] = "at most 12 keys, as in FORCEPS-CURVED*2, separated by spaces",
+    [COL_INSTEAD] = "a text of at most 80 bytes",
+};
+
+static int set_flag(int *flag, const char *cell)
+{
+	*flag = yes_no(cell);
+	return *flag < 0 ? *flag : 0;
+}
+
+static int read_cell(struct line *line, enum column column, char *cell)
+{
+	int r;
+	long n;
+	switch (column) {
+	case COL_KEY:
+		return copy(line->key, sizeof line->key, cell);
+	case COL_NAME:
+		return copy(line->name, sizeof line->name, cell);
+	case COL_ROLE:
+		if ((r = role_from_name(cell)) < 0)
+			return r;
+		line->role = (enum role)r;
+		return 0;
+	case COL_CODES:
+		return read_codes(line, cell);
+	case COL_MARKED:
+		return set_flag(&line->marked, cell);
+	case COL_VISIBLE:
+		return set_flag(&line->visible, cell);
+	case COL_SINGLE_USE:
+		return set_flag(&line->single_use, cell);
+	case COL_IDENTITY:
+		if ((r = identity_from_name(*cell ? cell : "none")) < 0)
+			return r;
+		line->identity = (enum identity_kind)r;
+		return 0;
+	case COL_ROLLS_ON:
+		return set_flag(&line->rolls_on, cell);
+	case COL_XRAY:
+		return set_flag(&line->shows_on_xray, cell);
+	case COL_PER_PACK:
+		if ((n = *cell ? whole(cell, 1, 500) : 1) < 0)
+			return -EINVAL;
+		line->per_pack = (int16_t)n;
+		return 0;
+	case COL_SIZE:
+		return read_size(line, cell);
+	case COL_CONTENTS:
+		return read_contents(line, cell);
+	case COL_INSTEAD:
+		return copy(line->instead, sizeof line->instead, cell);
+	case COLUMNS:
+		break;
+	}
+	return -EINVAL;
+}
+
+/* The head line names the columns, in any order; key, name and role must be there. */
+static int read_head(const struct row *row, int order[COLUMNS], struct error *e)
+{
+	int seen[COLUMNS] = {0};
+	for (int i = 0; i < row->count; i++) {
+		order[i] = -1;
+		for (int c = 0; c < COLUMNS; c++)
+			if (strcmp(row->cell[i], column_names[c]) == 0)
+				order[i] = c;
+		if (order[i] < 0 || seen[order[i]]++)
+			return error_set(
+			    e, -EINVAL,
+			    "line 1: column '%s' is unknown or stands twice: see 'bandtally catalogue "
+			    "--help' for the columns",
+			    row->cell[i]);
+	}
+	if (!seen[COL_KEY] || !seen[COL_NAME] || !seen[COL_ROLE])
+		return error_set(e, -EINVAL, "line 1: the columns key, name and role are needed: add them");
+	return row->count;
+}
+
+static int read_line(struct line *line, struct row *row, const int order[COLUMNS], int columns, int number,
+                     struct error *e)
+{
+	*line = (struct line){.per_pack = 1};
+	for (int i = 0; i < columns; i++) {
+		char said[CELL_MAX];
+		memcpy(said, row->cell[i], sizeof said);
+		if (read_cell(line, (enum column)order[i], row->cell[i]) < 0)
+			return error_set(e, -EINVAL, "line %d: %s is '%.80s': it must be %s", number,
+			                 column_names[order[i]], said, wanted[order[i]]);
+	}
+	return 0;
+}
+
+int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_t *count, struct error *e)
+{
+	struct catalogue taken = {0};
+	struct row *row = malloc(sizeof *row);
+	int order[COLUMNS], columns = 0, r = row ? 0 : -ENOMEM;
+	if (size >= 3 && memcmp(text, "\xef\xbb\xbf", 3) == 0) {
+		text += 3;
+		size -= 3;
+	}
+	for (int number = 1; r == 0; number++) {
+		const char *why = "";
+		long used = read_row(text, size, row, &why);
+		if (used == 0)
+			break;
+		if (used < 0) {
+			r = error_set(e, -EINVAL, "line %d: %s", number, why);
+			break;
+		}
+		text += used;
+		size -= (size_t)used;
+		if (row->count == 1 && !row->cell[0][0])
+			continue;
+		if (!columns) {
+			columns = read_head(row, order, e);
+			r = columns < 0 ? columns : 0;
+			continue;
+		}
+		struct line line;
+		struct error why_not;
+		r = read_line(&line, row, order, columns, number, e);
+		if (r == 0 && catalogue_by_key(&taken, line.key))
+			r = error_set(e, -EINVAL, "line %d: key '%s' stands twice: give each its own", number,
+			              line.key);
+		if (r == 0 && (r = catalogue_set(&taken, &line, &why_not)) < 0)
+			error_set(e, r, "line %d: %s", number, why_not.text);
+	}
+	free(row);
+	if (r < 0) {
+		catalogue_deinit(&taken);
+		return r;
+	}
+	*lines = taken.lines;
+	*count = taken.count;
+	return 0;
+}

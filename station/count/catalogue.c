@@ -1,0 +1,145 @@
+#include "count/catalogue.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "code/code.h"
+
+void catalogue_deinit(struct catalogue *c)
+{
+	free(c->lines);
+	*c = (struct catalogue){0};
+}
+
+const struct line *catalogue_by_key(const struct catalogue *c, const char *key)
+{
+	for (size_t i = 0; i < c->count; i++)
+		if (strcmp(c->lines[i].key, key) == 0)
+			return &c->lines[i];
+	return NULL;
+}
+
+/* "8004:95060001*" matches every asset whose number begins so. */
+static int code_matches(const char *wanted, const char *text)
+{
+	size_t n = strlen(wanted);
+	if (n && wanted[n - 1] == '*')
+		return strncmp(wanted, text, n - 1) == 0;
+	return strcmp(wanted, text) == 0;
+}
+
+static const struct line *by_text(const struct catalogue *c, const char *text)
+{
+	for (size_t i = 0; text[0] && i < c->count; i++)
+		for (int k = 0; k < LINE_CODES_MAX && c->lines[i].codes[k][0]; k++)
+			if (code_matches(c->lines[i].codes[k], text))
+				return &c->lines[i];
+	return NULL;
+}
+
+const struct line *catalogue_by_code(const struct catalogue *c, const struct code *code)
+{
+	char text[CODE_VALUE_MAX + 8];
+	switch (code->kind) {
+	case CODE_GS1:
+		if (code->giai[0]) {
+			snprintf(text, sizeof text, "8004:%s", code->giai);
+			return by_text(c, text);
+		}
+		if (code->grai[0]) {
+			snprintf(text, sizeof text, "8003:%s", code->grai);
+			return by_text(c, text);
+		}
+		return by_text(c, code->product);
+	case CODE_HIBC:
+	case CODE_TRADE_ITEM:
+		return by_text(c, code->product);
+	case CODE_OWN:
+		return NULL;
+	case CODE_PLAIN:
+		return by_text(c, code->plain);
+	}
+	return NULL;
+}
+
+/* Rule 5: what may be called a tourniquet, and what no catalogue may say. */
+static const char *line_fault(const struct catalogue *c, const struct line *line)
+{
+	if (!line->key[0] || !line->name[0])
+		return "a line needs a key and a name: give both";
+	if (line->role == ROLE_TOURNIQUET && !line->marked)
+		return "a tourniquet must bear a regulator's mark (CE, UKCA or the local equivalent): do not "
+		       "catalogue one that does not";
+	if (line->role == ROLE_TOURNIQUET && !line->visible)
+		return "a tourniquet must be visible (bright, or tagged): do not catalogue one that is not";
+	if (line->role == ROLE_REFUSED && !line->instead[0])
+		return "a refused line must say what to use instead: fill the column 'instead'";
+	if (line->per_pack < 1)
+		return "per_pack must be 1 or more";
+	for (int k = 0; k < LINE_CODES_MAX && line->codes[k][0]; k++) {
+		const struct line *other = by_text(c, line->codes[k]);
+		if (other && strcmp(other->key, line->key) != 0)
+			return "a code of it already finds another line: each code may stand once";
+	}
+	return NULL;
+}
+
+int catalogue_set(struct catalogue *c, const struct line *line, struct error *e)
+{
+	const char *fault = line_fault(c, line);
+	if (fault)
+		return error_set(e, -EINVAL, "line '%s': %s", line->key, fault);
+	struct line *old = (struct line *)catalogue_by_key(c, line->key);
+	if (old) {
+		*old = *line;
+		return 0;
+	}
+	if (c->count == CATALOGUE_LINES_MAX)
+		return error_set(e, -ENOSPC, "line '%s': the catalogue is full (%d lines): remove some",
+		                 line->key, CATALOGUE_LINES_MAX);
+	struct line *more = realloc(c->lines, (c->count + 1) * sizeof *more);
+	if (!more)
+		return error_set(e, -ENOMEM, "line '%s': out of memory: try again", line->key);
+	c->lines = more;
+	c->lines[c->count++] = *line;
+	return 0;
+}
+
+static const char *const role_names[] = {
+    [ROLE_TOURNIQUET] = "tourniquet", [ROLE_FORCEPS] = "forceps",
+    [ROLE_OTHER] = "other",           [ROLE_TRAY] = "tray",
+    [ROLE_REFUSED] = "refused",
+};
+static const char *const identity_names[] = {
+    [IDENTITY_NONE] = "none",
+    [IDENTITY_PACK] = "pack",
+    [IDENTITY_MARK] = "mark",
+};
+
+const char *role_name(enum role role)
+{
+	return role >= ROLE_TOURNIQUET && role <= ROLE_REFUSED ? role_names[role] : "unknown";
+}
+
+int role_from_name(const char *name)
+{
+	for (int r = ROLE_TOURNIQUET; r <= ROLE_REFUSED; r++)
+		if (strcmp(role_names[r], name) == 0)
+			return r;
+	return -EINVAL;
+}
+
+const char *identity_name(enum identity_kind kind)
+{
+	return identity_names[kind];
+}
+
+int identity_from_name(const char *name)
+{
+	for (int k = IDENTITY_NONE; k <= IDENTITY_MARK; k++)
+		if (strcmp(identity_names[k], name) == 0)
+			return k;
+	return -EINVAL;
+}

@@ -1,0 +1,90 @@
+/* The catalogue: what kinds of item (lines) this hospital counts, and how a barcode finds its line.
+ *
+ * The catalogue owns its lines. A line is found again by its key; the pointer is good until the next change.
+ */
+#ifndef BANDTALLY_COUNT_CATALOGUE_H
+#define BANDTALLY_COUNT_CATALOGUE_H
+
+#include <stddef.h>
+#include <stdint.h>
+
+#include "base/error.h"
+
+struct code;
+
+#define LINE_KEY_MAX 25
+#define LINE_NAME_MAX 57
+#define LINE_CODES_MAX 6
+#define LINE_CODE_MAX 41
+#define LINE_INSTEAD_MAX 81
+#define LINE_CONTENTS_MAX 12
+#define IDENTITY_MAX 57
+#define LOT_MAX 31
+#define CATALOGUE_LINES_MAX 4096
+
+enum role {
+	ROLE_TOURNIQUET = 1, /* finger or toe tourniquet: goes on a digit, is timed */
+	ROLE_FORCEPS,        /* artery forceps or what clamps the tourniquet */
+	ROLE_OTHER,          /* swabs, needles and other accountable items, counted as a number */
+	ROLE_TRAY,           /* instruments that come as one list */
+	ROLE_REFUSED,        /* glove finger, drain: may not be used as a tourniquet (rule 5) */
+};
+
+/* Where an item's own identity is, which decides what a scan of it can prove (rule 11). */
+enum identity_kind {
+	IDENTITY_NONE = 0, /* lot at most: the station cannot know this item from another */
+	IDENTITY_PACK,     /* serial or stores' number on the wrapper: proves that a pack was opened */
+	IDENTITY_MARK,     /* on the item itself, before sterilisation: proves the item */
+};
+
+struct line_part { /* a tray holds `count` of line `key` */
+	char key[LINE_KEY_MAX];
+	int16_t count;
+};
+
+struct line {
+	char key[LINE_KEY_MAX];   /* stores' short name, unique */
+	char name[LINE_NAME_MAX]; /* what people read: "finger tourniquet, green, M" */
+	enum role role;
+	enum identity_kind identity;
+	int marked;  /* CE, UKCA or the local equivalent */
+	int visible; /* bright or tagged */
+	int single_use;
+	int rolls_on; /* rule 7 */
+	int shows_on_xray;
+	int16_t per_pack;                 /* pieces a pack holds, at least 1 */
+	int16_t size_min_mm, size_max_mm; /* stated digit circumference, 0 where the maker states none */
+	char instead[LINE_INSTEAD_MAX];   /* ROLE_REFUSED: what to use instead */
+	/* What finds this line: a GTIN-14; an HIBC product ("+A9991234" + unit); "8004:" and a GIAI, or the
+	 * start of one and '*'; or any other text that is printed on the item. */
+	char codes[LINE_CODES_MAX][LINE_CODE_MAX];
+	struct line_part contents[LINE_CONTENTS_MAX]; /* ROLE_TRAY */
+};
+
+struct catalogue {
+	struct line *lines; /* in the order in which they came */
+	size_t count;
+};
+
+void catalogue_deinit(struct catalogue *c);
+
+/* Adds the line, or puts it in the place of the one with its key. 0, -ENOMEM, -ENOSPC, or -EINVAL where
+ * rule 5 forbids it (a tourniquet that is not marked or not visible) or a code already finds another line. */
+int catalogue_set(struct catalogue *c, const struct line *line, struct error *e);
+
+const struct line *catalogue_by_key(const struct catalogue *c, const char *key); /* NULL when absent */
+const struct line *catalogue_by_code(const struct catalogue *c, const struct code *code);
+
+/* Reads a catalogue file: CSV by RFC 4180 with a head line that names the columns
+ *   key,name,role,codes,marked,visible,single_use,identity,rolls_on,xray,per_pack,size_mm,contents,instead
+ * role: tourniquet forceps other tray refused; identity: none pack mark; yes/no for the flags; codes and
+ * contents separated by spaces (contents "KEY*2"); size_mm "45-60" or empty. Every line is checked; the first
+ * fault is told with its line number and nothing is taken. `lines` is the caller's to free(). */
+int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_t *count, struct error *e);
+
+const char *role_name(enum role role);         /* "tourniquet" … as in the file */
+int role_from_name(const char *name);          /* enum role or -EINVAL */
+const char *identity_name(enum identity_kind); /* "none", "pack", "mark" */
+int identity_from_name(const char *name);
+
+#endif

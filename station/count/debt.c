@@ -1,0 +1,64 @@
+#include "count/debt.h"
+
+#include <string.h>
+
+static const struct {
+	const char *name, *words;
+} kinds[DEBT_KINDS] = {[DEBT_NONE] = {"none", ""},
+#define X(name, text, words) [DEBT_##name] = {text, words},
+                       DEBTS(X)
+#undef X
+};
+
+static int same(const struct debt *a, struct debt b)
+{
+	return a->kind == b.kind && a->item == b.item && a->digit == b.digit;
+}
+
+void debts_owe(struct debts *d, struct debt debt)
+{
+	for (int i = 0; i < d->count; i++)
+		if (same(&d->list[i], debt))
+			return;
+	/* The list cannot be full in practice: each kind is owed once, or once a digit or item. Should it be,
+	 * the last entry stays, so that something is still owed and the sign-out still holds. */
+	if (d->count < DEBTS_MAX)
+		d->list[d->count++] = debt;
+}
+
+void debts_pay(struct debts *d, struct debt debt)
+{
+	for (int i = 0; i < d->count; i++)
+		if (same(&d->list[i], debt)) {
+			memmove(&d->list[i], &d->list[i + 1], sizeof *d->list * (size_t)(d->count - i - 1));
+			d->count--;
+			d->list[d->count] = (struct debt){0};
+			return;
+		}
+}
+
+int debts_has(const struct debts *d, enum debt_kind kind)
+{
+	int n = 0;
+	for (int i = 0; i < d->count; i++)
+		n += d->list[i].kind == kind;
+	return n;
+}
+
+const struct debt *debts_find(const struct debts *d, enum debt_kind kind)
+{
+	for (int i = 0; i < d->count; i++)
+		if (d->list[i].kind == kind)
+			return &d->list[i];
+	return NULL;
+}
+
+const char *debt_name(enum debt_kind kind)
+{
+	return kinds[kind].name;
+}
+
+const char *debt_words(enum debt_kind kind)
+{
+	return kinds[kind].words;
+}

@@ -1,0 +1,278 @@
+/* The sign-out and the ends of a case (rules 1, 15, 16). */
+#include <stdio.h>
+#include <string.h>
+
+#include "count/rule.h"
+#include "count/turn.h"
+
+int ready_to_sign_out(const struct sheet *s)
+{
+	return s->case_no && s->final == FINAL_AGREED && !sheet_next_look(s) && !s->debts.count &&
+	       (!s->single || s->who_looked || !s->n_digits);
+}
+
+/* Each item is marked used in its case, so that a later scan of it can be answered (rules 4, 21). */
+static void mark_used(struct turn *t)
+{
+	for (int i = 1; i <= t->s->n_items; i++) {
+		const struct item *it = &t->s->items[i - 1];
+		if (it->thing.identity[0] && (item_counts(it) || it->place == ITEM_ISOLATED))
+			EMIT(t, .kind = EV_ITEM_USED, .item = (uint8_t)i, .thing = it->thing,
+			     .n = it->place == ITEM_ACCOUNTED);
+	}
+}
+
+void end_case(struct turn *t, enum case_end how, const char *words)
+{
+	int32_t case_no = t->s->case_no, slip = t->station->last_slip_no + 1;
+	int discrepancy = 0;
+	for (int i = 0; i < t->out->count; i++)
+		discrepancy |= t->out->events[i].kind == EV_SLIP_QUEUED;
+	mark_used(t);
+	struct event e = {.kind = EV_CASE_ENDED, .what = (uint8_t)how};
+	snprintf(e.text, sizeof e.text, "%s", words);
+	emit(t, &e);
+	EMIT(t, .kind = EV_SLIP_QUEUED, .case_no = case_no, .n = slip + discrepancy,
+	     .what = SLIP_RECONCILIATION, .other = 1);
+}
+
+static void finish(struct turn *t, int32_t badge)
+{
+	char words[SAID_MAX];
+	int32_t case_no = t->s->case_no;
+	accounted_words(t->s, words, sizeof words);
+	EMIT(t, .kind = EV_SIGNED_OUT, .person = badge);
+	enum case_end how = t->s->cancelled ? END_CANCELLED : END_RECONCILED;
+	end_case(t, how, "");
+	accept(t, "Case %d ended %s. %.300s.", (int)case_no,
+	       how == END_CANCELLED ? "as cancelled" : "reconciled", words);
+}
+
+static void ask_point(struct turn *t, int32_t badge, int point)
+{
+	ask(t, (struct asked){.what = Q_POINT, .person = badge, .n = point}, "Sign-out point %d of %d: %s",
+	    point, t->station->policy.n_points, t->station->policy.points[point - 1]);
+}
+
+void sign_out(struct turn *t, int32_t badge)
+{
+	char owed[NEXT_MAX];
+	if (!ready_to_sign_out(t->s)) {
+		const char *why = rule_1_owed(t->s, owed, sizeof owed);
+		refuse(t, "Not yet the sign-out: %s.", why ? why : "something is still owed");
+		return;
+	}
+	if (t->station->policy.points_one_by_one && t->station->policy.n_points)
+		ask_point(t, badge, 1);
+	else
+		finish(t, badge);
+}
+
+/* YES or NO to a sign-out point. A NO holds the sign-out; it then begins again from the first. */
+static void answer_point(struct turn *t, int yes)
+{
+	int point = t->s->asked.n;
+	int32_t badge = t->s->asked.person;
+	EMIT(t, .kind = EV_POINT, .n = point, .what = (uint8_t)(yes ? 1 : 2));
+	close_question(t);
+	if (!yes)
+		accept(t, "Sign-out held at point %d: %s", point, t->station->policy.points[point - 1]);
+	else if (point < t->station->policy.n_points)
+		ask_point(t, badge, point + 1);
+	else
+		finish(t, badge);
+}
+
+static void cancel_yes(struct turn *t)
+{
+	int32_t case_no = t->s->case_no;
+	close_question(t);
+	if (sheet_holds_any(t->s)) {
+		EMIT(t, .kind = EV_CANCELLED);
+		accept(t, "Case %d is cancelled. A pack was opened, so a count is still owed.", (int)case_no);
+		return;
+	}
+	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .text = "nothing was opened");
+	accept(t, "Case %d ended as cancelled; nothing was opened.", (int)case_no);
+}
+
+static void end_unresolved(struct turn *t, const char *number)
+{
+	char words[SAID_MAX];
+	int32_t case_no = t->s->case_no, surgeon = t->s->asked.person;
+	accounted_words(t->s, words, sizeof words);
+	close_question(t);
+	owe(t, DEBT_INCIDENT, 0, 0);
+	if (*number)
+		pay(t, DEBT_INCIDENT, 0, 0, number);
+	EMIT(t, .kind = EV_SIGNED_OUT, .person = surgeon);
+	end_case(t, END_UNRESOLVED, *number ? number : "incident number owed");
+	accept(t, "Case %d ended UNRESOLVED, incident number %s. %.280s.", (int)case_no,
+	       *number ? number : "owed", words);
+}
+
+static void answer_is_on(struct turn *t, int yes)
+{
+	struct asked q = t->s->asked;
+	if (yes) {
+		if (q.n)
+			pay(t, DEBT_ON, 0, q.digit, "it is on");
+		/* It is timed from the scan that asked, not from the answer. */
+		start_on(t, q.digit, q.n ? t->in->at : q.at);
+		return;
+	}
+	if (q.n) {
+		EMIT(t, .kind = EV_DIGIT_NOT_ON, .digit = q.digit);
+		pay(t, DEBT_ON, 0, q.digit, "not on");
+	}
+	close_question(t);
+	if (!q.n) {
+		accept(t, "Not on: %s.", own_digit_name(q.digit));
+		return;
+	}
+	EMIT(t, .kind = EV_DIGIT_MARKED, .digit = q.digit);
+	accept(t, "Marked digit: %s.", own_digit_name(q.digit));
+}
+
+static void answer_rolls_on(struct turn *t, int yes)
+{
+	int item = t->s->asked.item;
+	close_question(t);
+	if (!yes) {
+		accept(t, "No open wound, flap, infection or tumour on this digit, says the team.");
+		return;
+	}
+	owe(t, DEBT_SURGEON, item, 0);
+	accept(t, "Noted. A tourniquet that rolls on may carry infection or tumour along and tear a flap.");
+}
+
+static void answer_extra(struct turn *t, int yes)
+{
+	int item = t->s->asked.item;
+	close_question(t);
+	if (yes) {
+		struct thing th = sheet_item_const(t->s, item)->thing;
+		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
+		EMIT(t, .kind = EV_ITEM_IN, .item = (uint8_t)(t->s->n_items + 1), .thing = th, .n = 1);
+		accept(t, "Entered late: %s was opened in this case.", th.name);
+	} else {
+		accept(t, "Extra item, origin not known: isolate it, keep it in the room.");
+	}
+	final_progress(t);
+}
+
+static void answer_right_digit(struct turn *t, int yes)
+{
+	int digit = t->s->asked.digit;
+	if (!yes) {
+		ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit}, "Not the %s.",
+		    own_digit_name(digit));
+		return;
+	}
+	pay(t, DEBT_MARKED_DIGIT, 0, digit, "the team says that it is the right digit");
+	close_question(t);
+	accept(t, "The %s is right, says the team.", own_digit_name(digit));
+}
+
+/* YES or NO to the open question. */
+static int answer_yes_no(struct turn *t, int yes)
+{
+	switch ((enum question)t->s->asked.what) {
+	case Q_IS_ON:
+		answer_is_on(t, yes);
+		return 1;
+	case Q_ROLLS_ON:
+		answer_rolls_on(t, yes);
+		return 1;
+	case Q_RIGHT_DIGIT:
+		answer_right_digit(t, yes);
+		return 1;
+	case Q_EXTRA:
+		answer_extra(t, yes);
+		return 1;
+	case Q_POINT:
+		answer_point(t, yes);
+		return 1;
+	case Q_CANCEL:
+		if (yes) {
+			cancel_yes(t);
+			return 1;
+		}
+		break;
+	case Q_LEAVES:
+		if (yes) {
+			EMIT(t, .kind = EV_PATIENT_LEFT);
+			close_question(t);
+			accept(t, "The patient has left the room. What is owed stays owed.");
+			return 1;
+		}
+		break;
+	case Q_NO_CODE:
+		close_question(t);
+		add_unlisted(t, yes ? ROLE_TOURNIQUET : ROLE_OTHER,
+		             yes ? "tourniquet without a code" : "item without a code, described on paper");
+		accept(t, "Counted in: %s. Say aloud what it is and write it on the paper sheet.",
+		       t->s->items[t->s->n_items - 1].thing.name);
+		return 1;
+	case Q_OFF:
+		if (yes) {
+			refuse(t, "YES does not stop the clock. If it is off, scan OFF.");
+			return 1;
+		}
+		break;
+	case Q_FOUND:
+		if (yes) {
+			final_answer(t, CARD_YES, 0);
+			return 1;
+		}
+		break;
+	default:
+		if (yes)
+			return 0;
+		break;
+	}
+	close_question(t);
+	accept(t, "Left as it is.");
+	return 1;
+}
+
+static int is_condition(int card)
+{
+	return card == CARD_INTACT || card == CARD_CUT_AND_COMPLETE || card == CARD_PIECES_MISSING;
+}
+
+/* The same question is asked again after a card that does not answer it; the fact on the card is lost to
+ * nobody: it is refused in words. */
+void answer_question(struct turn *t, int card)
+{
+	enum question q = (enum question)t->s->asked.what;
+	if ((card == CARD_YES || card == CARD_NO) && answer_yes_no(t, card == CARD_YES))
+		return;
+	if (q == Q_FOUND && (is_condition(card) || card == CARD_MARK_UNREADABLE)) {
+		final_answer(t, card, 0);
+		return;
+	}
+	if (q == Q_INCIDENT && card == CARD_NOT_DONE) {
+		end_unresolved(t, "");
+		return;
+	}
+	refuse(t, "%s does not answer what is asked: %s.", own_card_name(card), question_words(q));
+}
+
+void on_typed(struct turn *t)
+{
+	if (has_case(t) && t->s->asked.what == Q_INCIDENT) {
+		end_unresolved(t, t->in->text);
+		return;
+	}
+	for (int i = 0; i < t->station->n_owed; i++)
+		if (t->station->owed[i].room == t->in->room) {
+			int32_t case_no = t->station->owed[i].case_no;
+			struct event e = {.kind = EV_PAID, .case_no = case_no, .what = DEBT_INCIDENT};
+			snprintf(e.text, sizeof e.text, "%s", t->in->text);
+			emit(t, &e);
+			accept(t, "Incident number of case %d entered.", (int)case_no);
+			return;
+		}
+	refuse(t, "Nothing asks for typed text now: type the code that stands under the barcode.");
+}

@@ -1,0 +1,54 @@
+#include "count/digit.h"
+
+#include <inttypes.h>
+#include <stdio.h>
+
+int64_t moment_between_ms(struct moment from, struct moment to)
+{
+	return from.boot == to.boot ? to.boot_ms - from.boot_ms : to.wall_ms - from.wall_ms;
+}
+
+static int running(const struct digit *d)
+{
+	return d->state == DIGIT_ON || d->state == DIGIT_MAYBE_ON;
+}
+
+int64_t digit_stretch_ms(const struct digit *d, struct moment now)
+{
+	if (!running(d))
+		return 0;
+	return d->known_ms + (now.boot == d->since.boot ? now.boot_ms - d->since.boot_ms : 0);
+}
+
+int64_t digit_longest_ms(const struct digit *d, struct moment now)
+{
+	int64_t present = digit_stretch_ms(d, now);
+	return present > d->longest_ms ? present : d->longest_ms;
+}
+
+int64_t digit_total_ms(const struct digit *d, struct moment now)
+{
+	return d->total_ms + digit_stretch_ms(d, now);
+}
+
+void digit_cross_boot(struct digit *d, struct moment last, struct moment started)
+{
+	if (!running(d) && d->state != DIGIT_OFF)
+		return;
+	if (running(d)) {
+		if (last.boot == d->since.boot && last.boot_ms > d->since.boot_ms)
+			d->known_ms += last.boot_ms - d->since.boot_ms;
+		d->gap = 1;
+	}
+	d->since = started;
+}
+
+void digit_minutes_text(const struct digit *d, struct moment now, char *out, size_t size)
+{
+	int64_t min = digit_stretch_ms(d, now) / 60000;
+	if (d->gap)
+		snprintf(out, size, "at least %" PRId64 " min; by wall clock %" PRId64 " min", min,
+		         (now.wall_ms - d->on_wall_ms) / 60000);
+	else
+		snprintf(out, size, "%" PRId64 " min", min);
+}

@@ -1,0 +1,118 @@
+#include "count/rule.h"
+
+#include <stdio.h>
+
+#include "code/own-codes.h"
+#include "count/decide.h"
+
+const char *rule_text(enum rule rule)
+{
+	static const char *const texts[RULE_MAX + 1] = {
+#define X(number, name, text) [number] = text,
+	    RULES(X)
+#undef X
+	};
+	return texts[rule];
+}
+
+const char *rule_1_owed(const struct sheet *s, char *room, size_t size)
+{
+	int digit = sheet_first_digit_on(s), item = sheet_next_open(s);
+	if (digit)
+		snprintf(room, size, "a tourniquet is on the %s", own_digit_name(digit));
+	else if (s->debts.count)
+		snprintf(room, size, "owed: %s", debt_words((enum debt_kind)s->debts.list[0].kind));
+	else if (sheet_missing(s))
+		snprintf(room, size, "%d item(s) are missing, extra or in pieces", sheet_missing(s));
+	else if (s->final != FINAL_AGREED && item && s->final == FINAL_ASKING)
+		snprintf(room, size, "%s is not accounted for", sheet_item_const(s, item)->thing.name);
+	else if (s->final != FINAL_AGREED)
+		snprintf(room, size, "the final count is not agreed");
+	else if ((digit = sheet_next_look(s)))
+		snprintf(room, size, "the bare %s has not been looked at", own_digit_name(digit));
+	else if (s->single && s->n_digits && !s->who_looked)
+		snprintf(room, size, "who else looked at the bare digit has not been said");
+	else
+		return NULL;
+	return room;
+}
+
+static uint32_t bit(enum rule r)
+{
+	return 1u << r;
+}
+
+/* A sheet that is ready for the sign-out, held against rule 1 word by word and by its own reading of the
+ * items, not by the function that the decision uses. */
+static uint32_t check_ready(const struct sheet *s)
+{
+	uint32_t broken = 0;
+	for (int i = 0; i < s->n_items; i++) {
+		const struct item *it = &s->items[i];
+		if (it->place == ITEM_HERE || it->place == ITEM_ON || it->place == ITEM_EXTRA)
+			broken |= bit(RULE_ENDS_RECONCILED);
+		if (it->place == ITEM_OFF)
+			broken |= bit(RULE_ENDS_RECONCILED) | bit(RULE_OFF_IS_NOT_ACCOUNTED);
+	}
+	for (int i = 0; i < s->n_digits; i++) {
+		const struct digit *d = &s->digits[i];
+		if (d->state == DIGIT_ON || d->state == DIGIT_MAYBE_ON)
+			broken |= bit(RULE_ENDS_RECONCILED);
+		if (d->had && !d->seen_bare)
+			broken |= bit(RULE_ENDS_RECONCILED) | bit(RULE_COUNT_LOOK_DRESSING);
+	}
+	if (!s->single && !s->initial_agreed)
+		broken |= bit(RULE_AGREED_ALOUD);
+	return broken;
+}
+
+static uint32_t check_item(const struct sheet *s, const struct item *it)
+{
+	uint32_t broken = 0;
+	const struct digit *d = sheet_digit_const(s, it->digit);
+	if (it->place == ITEM_ACCOUNTED && it->evidence == EVIDENCE_NONE)
+		broken |= bit(RULE_EVIDENCE);
+	if (it->place == ITEM_ACCOUNTED && it->evidence == EVIDENCE_MARK &&
+	    it->thing.identity_kind != IDENTITY_MARK)
+		broken |= bit(RULE_EVIDENCE);
+	if (it->place == ITEM_ACCOUNTED && it->shown != it->pieces)
+		broken |= bit(RULE_EVIDENCE);
+	if (it->place == ITEM_ACCOUNTED && it->thing.role == ROLE_TOURNIQUET &&
+	    it->condition != CONDITION_INTACT && it->condition != CONDITION_CUT_COMPLETE)
+		broken |= bit(RULE_CONDITION);
+	if (it->place == ITEM_ON && (!d || (d->state != DIGIT_ON && d->state != DIGIT_MAYBE_ON)))
+		broken |= bit(RULE_FACTS_FIRST);
+	return broken;
+}
+
+static uint32_t check_digit(const struct sheet *s, const struct digit *d)
+{
+	uint32_t broken = 0;
+	if (d->state == DIGIT_ON && !sheet_item_on(s, d->number, ROLE_TOURNIQUET))
+		broken |= bit(RULE_FACTS_FIRST) | bit(RULE_SEPARATE_LINES);
+	if (d->state == DIGIT_ON && !s->initial_agreed && !debts_has(&s->debts, DEBT_COUNT))
+		broken |= bit(RULE_FACTS_FIRST);
+	if (d->state == DIGIT_MAYBE_ON && !debts_has(&s->debts, DEBT_ON))
+		broken |= bit(RULE_FACTS_FIRST);
+	if (d->seen_bare && s->final != FINAL_AGREED)
+		broken |= bit(RULE_COUNT_LOOK_DRESSING);
+	return broken;
+}
+
+uint32_t rule_check(const struct sheet *s)
+{
+	uint32_t broken = 0;
+	if (!s->case_no)
+		return 0;
+	for (int i = 0; i < s->n_items; i++)
+		broken |= check_item(s, &s->items[i]);
+	for (int i = 0; i < s->n_digits; i++)
+		broken |= check_digit(s, &s->digits[i]);
+	if (s->final == FINAL_AGREED && sheet_open_items(s))
+		broken |= bit(RULE_ENDS_RECONCILED);
+	if (s->final != FINAL_NONE && sheet_digits_on(s))
+		broken |= bit(RULE_COUNT_LOOK_DRESSING);
+	if (ready_to_sign_out(s))
+		broken |= check_ready(s);
+	return broken;
+}

@@ -1,0 +1,311 @@
+#include "count/station.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+void station_deinit(struct station *st)
+{
+	catalogue_deinit(&st->catalogue);
+	staff_deinit(&st->staff);
+	free(st->quarantines);
+	memset(st, 0, sizeof *st);
+}
+
+const struct room *station_room(const struct station *st, int32_t number)
+{
+	for (int i = 0; i < st->n_rooms; i++)
+		if (st->rooms[i].number == number)
+			return &st->rooms[i];
+	return NULL;
+}
+
+const char *station_room_name(const struct station *st, int32_t number)
+{
+	const struct room *r = station_room(st, number);
+	return r ? r->name : "a room that is not in station.ini";
+}
+
+static int find_sheet(const struct station *st, int32_t room, int suspended)
+{
+	for (int i = 0; i < SHEETS_MAX; i++)
+		if (st->sheets[i].case_no && st->sheets[i].room == room &&
+		    st->sheets[i].suspended == suspended)
+			return i;
+	return -1;
+}
+
+int station_sheet_of_room(const struct station *st, int32_t room)
+{
+	return find_sheet(st, room, 0);
+}
+
+int station_suspended_in(const struct station *st, int32_t room)
+{
+	return find_sheet(st, room, 1);
+}
+
+int station_sheet_of_case(const struct station *st, int32_t case_no)
+{
+	for (int i = 0; case_no && i < SHEETS_MAX; i++)
+		if (st->sheets[i].case_no == case_no)
+			return i;
+	return -1;
+}
+
+int station_free_sheet(const struct station *st)
+{
+	for (int i = 0; i < SHEETS_MAX; i++)
+		if (!st->sheets[i].case_no)
+			return i;
+	return -1;
+}
+
+int32_t station_identity_open(const struct station *st, const char *identity)
+{
+	for (int i = 0; i < SHEETS_MAX; i++) {
+		int item = st->sheets[i].case_no ? sheet_item_by_identity(&st->sheets[i], identity) : 0;
+		if (item && st->sheets[i].items[item - 1].place != ITEM_RETURNED)
+			return st->sheets[i].case_no;
+	}
+	return 0;
+}
+
+const char *station_quarantined(const struct station *st, const char *line, const char *lot)
+{
+	for (size_t i = 0; i < st->n_quarantines; i++) {
+		const struct quarantine *q = &st->quarantines[i];
+		if (strcmp(q->line, line) == 0 && (!q->lot[0] || strcmp(q->lot, lot) == 0))
+			return q->why;
+	}
+	return NULL;
+}
+
+int32_t station_scanner_room(const struct station *st, const char *scanner, int32_t own, struct moment now)
+{
+	for (int i = 0; i < st->n_carried; i++) {
+		const struct carried *c = &st->carried[i];
+		if (strcmp(c->scanner, scanner) == 0 &&
+		    moment_between_ms(c->since, now) < (int64_t)st->policy.room_hold_min * 60000)
+			return c->room;
+	}
+	return own;
+}
+
+const struct slip *station_slip(const struct station *st, int32_t number)
+{
+	for (int i = 0; i < st->n_unseen; i++)
+		if (st->unseen[i].number == number)
+			return &st->unseen[i];
+	return NULL;
+}
+
+/* --- applying events ------------------------------------------------------------------------------------ */
+
+static int apply_started(struct station *st, const struct event *e)
+{
+	if (e->n != st->boot) {
+		for (int i = 0; i < SHEETS_MAX; i++) {
+			for (int d = 0; d < st->sheets[i].n_digits; d++)
+				digit_cross_boot(&st->sheets[i].digits[d], st->last, e->at);
+			st->undo[i] = (struct step){0};
+		}
+		st->boot = e->n;
+	}
+	return 0;
+}
+
+static int apply_quarantined(struct station *st, const struct event *e)
+{
+	struct quarantine *more = realloc(st->quarantines, (st->n_quarantines + 1) * sizeof *more);
+	if (!more)
+		return -ENOMEM;
+	st->quarantines = more;
+	struct quarantine *q = &more[st->n_quarantines++];
+	memset(q, 0, sizeof *q);
+	memcpy(q->line, e->thing.line, sizeof q->line);
+	memcpy(q->lot, e->thing.lot, sizeof q->lot);
+	memcpy(q->why, e->text, sizeof q->why);
+	return 0;
+}
+
+static int apply_released(struct station *st, const struct event *e)
+{
+	size_t kept = 0;
+	for (size_t i = 0; i < st->n_quarantines; i++) {
+		const struct quarantine *q = &st->quarantines[i];
+		if (strcmp(q->line, e->thing.line) != 0 || strcmp(q->lot, e->thing.lot) != 0)
+			st->quarantines[kept++] = *q;
+	}
+	st->n_quarantines = kept;
+	return 0;
+}
+
+static void unseen_remove(struct station *st, int index)
+{
+	st->n_unseen--;
+	memmove(&st->unseen[index], &st->unseen[index + 1],
+	        sizeof *st->unseen * (size_t)(st->n_unseen - index));
+}
+
+static int apply_slip(struct station *st, const struct event *e)
+{
+	if (e->kind == EV_SLIP_QUEUED) {
+		for (int i = 0; i < st->n_unseen; i++)
+			if (st->unseen[i].number == e->n) { /* a further copy of the same slip */
+				st->unseen[i].copy = (uint8_t)e->other;
+				st->unseen[i].state = SLIP_QUEUED;
+				return 0;
+			}
+		if (st->n_unseen == UNSEEN_MAX)
+			unseen_remove(st, 0);
+		st->unseen[st->n_unseen++] = (struct slip){
+		    .number = e->n,
+		    .case_no = e->case_no,
+		    .room = e->room,
+		    .kind = e->what,
+		    .state = SLIP_QUEUED,
+		    .copy = (uint8_t)e->other,
+		};
+		if (e->n > st->last_slip_no)
+			st->last_slip_no = e->n;
+		return 0;
+	}
+	for (int i = 0; i < st->n_unseen; i++)
+		if (st->unseen[i].number == e->n) {
+			st->unseen[i].state = e->what;
+			st->unseen[i].job = (int32_t)e->ref;
+			if (e->what == SLIP_SEEN)
+				unseen_remove(st, i);
+			break;
+		}
+	return 0;
+}
+
+static int apply_scanner_room(struct station *st, const struct event *e)
+{
+	int i = 0;
+	while (i < st->n_carried && strcmp(st->carried[i].scanner, e->text) != 0)
+		i++;
+	if (i == SCANNERS_MAX)
+		return -ENOSPC;
+	if (i == st->n_carried)
+		st->n_carried++;
+	snprintf(st->carried[i].scanner, sizeof st->carried[i].scanner, "%.32s", e->text);
+	st->carried[i].room = e->n;
+	st->carried[i].since = e->at;
+	return 0;
+}
+
+static void apply_idle_asked(struct station *st, const struct event *e)
+{
+	for (int i = 0; i < st->n_rooms; i++)
+		if (st->rooms[i].number == e->room)
+			st->idle_asked[i] = e->what;
+}
+
+static void owe_number(struct station *st, const struct event *e)
+{
+	if (st->n_owed == UNSEEN_MAX)
+		return;
+	st->owed[st->n_owed++] = (struct owed_number){.case_no = e->case_no, .room = e->room};
+}
+
+static void pay_number(struct station *st, int32_t case_no)
+{
+	for (int i = 0; i < st->n_owed; i++)
+		if (st->owed[i].case_no == case_no) {
+			st->n_owed--;
+			memmove(&st->owed[i], &st->owed[i + 1], sizeof *st->owed * (size_t)(st->n_owed - i));
+			return;
+		}
+}
+
+static int apply_undone(struct station *st, int index, const struct event *e)
+{
+	if (st->undo[index].seq != e->ref)
+		return -EINVAL;
+	st->sheets[index] = st->before[index];
+	st->undo[index] = (struct step){0};
+	return 0;
+}
+
+static int apply_case_event(struct station *st, const struct event *e)
+{
+	int index =
+	    e->kind == EV_CASE_OPENED ? station_free_sheet(st) : station_sheet_of_case(st, e->case_no);
+	if (e->kind == EV_CASE_OPENED && index >= 0 && e->case_no > st->last_case_no)
+		st->last_case_no = e->case_no;
+	if (index < 0) { /* the case has ended: only what acts on it afterwards comes here (rules 16, 21) */
+		if (e->kind == EV_PAID && e->what == DEBT_INCIDENT)
+			pay_number(st, e->case_no);
+		return e->kind == EV_CASE_OPENED ? -ENOSPC : 0;
+	}
+	if (e->kind == EV_UNDONE)
+		return apply_undone(st, index, e);
+	struct sheet was = st->sheets[index];
+	if (e->kind == EV_CASE_ENDED && debts_has(&was.debts, DEBT_INCIDENT))
+		owe_number(st, e);
+	int r = sheet_apply(&st->sheets[index], e);
+	if (r < 0) {
+		st->sheets[index] = was;
+		return r;
+	}
+	if (e->kind == EV_CASE_OPENED || e->kind == EV_CASE_ENDED) {
+		st->undo[index] = (struct step){0};
+	} else if (e->flags & EVENT_FIRST) {
+		st->before[index] = was;
+		st->undo[index] = (struct step){e->seq, (uint8_t)e->kind, e->item, e->digit};
+	}
+	return 0;
+}
+
+int station_apply(struct station *st, const struct event *e)
+{
+	int r = 0;
+	switch (e->kind) {
+	case EV_STARTED:
+		r = apply_started(st, e);
+		break;
+	case EV_LINE_SET:
+		r = catalogue_set(&st->catalogue, &e->line, NULL);
+		break;
+	case EV_STAFF_SET:
+		r = staff_set(&st->staff, &e->staff);
+		break;
+	case EV_STAFF_WITHDRAWN: {
+		struct person *p = (struct person *)staff_find(&st->staff, e->person);
+		if (p)
+			p->withdrawn = 1;
+		break;
+	}
+	case EV_QUARANTINED:
+		r = apply_quarantined(st, e);
+		break;
+	case EV_RELEASED:
+		r = apply_released(st, e);
+		break;
+	case EV_LABELLED:
+		if (e->batch.last > st->last_item_no)
+			st->last_item_no = e->batch.last;
+		break;
+	case EV_SLIP_QUEUED:
+	case EV_SLIP_STATE:
+		r = apply_slip(st, e);
+		break;
+	case EV_SCANNER_ROOM:
+		r = apply_scanner_room(st, e);
+		break;
+	default:
+		if (e->case_no)
+			r = apply_case_event(st, e);
+		else if (e->kind == EV_ASKED)
+			apply_idle_asked(st, e);
+		break;
+	}
+	/* An event may bear the time at which it was asked about; the last moment never goes back. */
+	if (r == 0 && (e->at.boot != st->last.boot || e->at.boot_ms > st->last.boot_ms))
+		st->last = e->at;
+	return r;
+}

@@ -1,0 +1,137 @@
+#include "count/turn.h"
+
+#include <stdarg.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "base/clock.h"
+
+void emit(struct turn *t, const struct event *e)
+{
+	if (t->out->count == OUTCOME_EVENTS_MAX) {
+		t->failed = 1;
+		return;
+	}
+	struct event *kept = &t->out->events[t->out->count];
+	*kept = *e;
+	kept->room = t->in->room;
+	if (!kept->case_no)
+		kept->case_no = e->kind == EV_CASE_OPENED ? t->station->last_case_no + 1 : t->s->case_no;
+	if (!kept->at.boot)
+		kept->at = t->in->at;
+	kept->flags |= t->in->flags;
+	if (t->out->count == 0 && e->kind != EV_REFUSED && kept->case_no && t->s->case_no == kept->case_no)
+		kept->flags |= EVENT_FIRST;
+	t->out->count++;
+	if (kept->case_no == t->s->case_no || e->kind == EV_CASE_OPENED)
+		if (sheet_apply(t->s, kept) < 0)
+			t->failed = 1;
+}
+
+static void say(struct turn *t, enum verdict verdict, const char *format, va_list args)
+{
+	struct reply *r = &t->out->reply;
+	r->verdict = verdict;
+	vsnprintf(r->said, sizeof r->said, format, args);
+	if (r->said[0] >= 'a' && r->said[0] <= 'z')
+		r->said[0] = (char)(r->said[0] - 'a' + 'A');
+}
+
+void accept(struct turn *t, const char *format, ...)
+{
+	va_list args;
+	va_start(args, format);
+	say(t, VERDICT_ACCEPTED, format, args);
+	va_end(args);
+}
+
+/* A refusal is kept too: an auditor wants to see what the station would not take. */
+void refuse(struct turn *t, const char *format, ...)
+{
+	va_list args;
+	va_start(args, format);
+	say(t, VERDICT_REFUSED, format, args);
+	va_end(args);
+	struct event e = {.kind = EV_REFUSED};
+	snprintf(e.text, sizeof e.text, "%.200s", t->out->reply.said);
+	emit(t, &e);
+}
+
+void ask(struct turn *t, struct asked q, const char *format, ...)
+{
+	va_list args;
+	va_start(args, format);
+	say(t, VERDICT_QUESTION, format, args);
+	va_end(args);
+	EMIT(t, .kind = EV_ASKED, .what = q.what, .item = q.item, .digit = q.digit, .person = q.person,
+	     .n = q.n);
+}
+
+void close_question(struct turn *t)
+{
+	if (t->s->asked.what)
+		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
+}
+
+const char *hm(struct moment at, char out[6])
+{
+	clock_text_hm(at.wall_ms, out);
+	return out;
+}
+
+int has_case(const struct turn *t)
+{
+	return t->s->case_no != 0;
+}
+
+int is_ready_to_agree(const struct sheet *s)
+{
+	return s->final == FINAL_ASKING && !sheet_next_open(s) && !sheet_missing(s);
+}
+
+void owe(struct turn *t, enum debt_kind kind, int item, int digit)
+{
+	EMIT(t, .kind = EV_OWED, .what = (uint8_t)kind, .item = (uint8_t)item, .digit = (uint8_t)digit);
+}
+
+void pay(struct turn *t, enum debt_kind kind, int item, int digit, const char *how)
+{
+	struct event e = {
+	    .kind = EV_PAID, .what = (uint8_t)kind, .item = (uint8_t)item, .digit = (uint8_t)digit};
+	if (t->in->act == ACT_BADGE)
+		e.person = t->in->number;
+	snprintf(e.text, sizeof e.text, "%s", how);
+	emit(t, &e);
+}
+
+void open_case(struct turn *t, const char *label)
+{
+	const struct room *room = station_room(t->station, t->in->room);
+	struct event e = {.kind = EV_CASE_OPENED, .n = room && room->single};
+	snprintf(e.text, sizeof e.text, "%s", label);
+	emit(t, &e);
+}
+
+/* "1 finger tourniquet of 1 shown intact; 1 artery forceps of 1 shown": only what was seen (rule 15). */
+int accounted_words(const struct sheet *s, char *out, size_t size)
+{
+	static const char *const conditions[] = {"", " intact", " cut and complete", " with pieces missing"};
+	size_t used = 0;
+	int items = 0;
+	out[0] = 0;
+	for (int i = 0; i < s->n_items && used + 1 < size; i++) {
+		const struct item *it = &s->items[i];
+		if (!item_counts(it) && it->place != ITEM_RETURNED)
+			continue;
+		const char *how = it->place == ITEM_RETURNED       ? "returned unopened"
+		                  : it->evidence == EVIDENCE_MARK  ? "mark read"
+		                  : it->evidence == EVIDENCE_SHOWN ? "shown"
+		                                                   : "not accounted for";
+		int n = snprintf(out + used, size - used, "%s%s: %d of %d %s%s", items ? "; " : "",
+		                 it->thing.name, it->place == ITEM_RETURNED ? it->pieces : it->shown,
+		                 it->pieces, how, conditions[it->condition & 3]);
+		used += n > 0 ? (size_t)n : 0;
+		items++;
+	}
+	return items;
+}

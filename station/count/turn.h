@@ -1,0 +1,60 @@
+/* One decision in progress. Only the decide-*.c files include this. */
+#ifndef BANDTALLY_COUNT_TURN_H
+#define BANDTALLY_COUNT_TURN_H
+
+#include "code/own-codes.h"
+#include "count/decide.h"
+
+struct turn {
+	const struct station *station;
+	const struct input *in;
+	struct sheet *s; /* working copy, outcome's; case_no 0 where no case runs in this room */
+	int index;       /* of the sheet in the station, -1 while it is not there yet */
+	struct outcome *out;
+	int failed; /* an event did not fit: the whole turn is refused */
+};
+
+/* Adds an event (room, case, time and flags are filled in) and applies it to the working copy. */
+void emit(struct turn *t, const struct event *e);
+#define EMIT(t, ...) emit((t), &(struct event){__VA_ARGS__})
+
+void accept(struct turn *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
+void refuse(struct turn *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
+void ask(struct turn *t, struct asked question, const char *format, ...)
+    __attribute__((format(printf, 3, 4)));
+void close_question(struct turn *t);
+
+const char *hm(struct moment at, char out[6]);
+int has_case(const struct turn *t);
+int is_ready_to_agree(const struct sheet *s); /* final count: all answered, nothing missing */
+void owe(struct turn *t, enum debt_kind kind, int item, int digit);
+void pay(struct turn *t, enum debt_kind kind, int item, int digit, const char *how);
+void open_case(struct turn *t, const char *label);
+
+/* The parts of a decision. */
+void on_thing(struct turn *t);
+void on_digit(struct turn *t);
+void on_badge(struct turn *t);
+void on_card(struct turn *t);
+void on_slip(struct turn *t);
+void on_typed(struct turn *t);
+void on_tick(const struct station *st, const struct input *in, struct outcome *out);
+
+void count_in(struct turn *t); /* decide-item */
+void add_unlisted(struct turn *t, enum role role, const char *name);
+void start_on(struct turn *t, int digit, struct moment at); /* decide-digit */
+void second_on(struct turn *t, int digit);
+void take_off(struct turn *t, int digit);
+void look_bare(struct turn *t, int digit);
+void final_begin(struct turn *t); /* decide-count */
+void final_answer(struct turn *t, int card, int number);
+void final_mark(struct turn *t, int item);
+void final_progress(struct turn *t);
+void agree(struct turn *t, int32_t badge);
+void sign_out(struct turn *t, int32_t badge); /* decide-end */
+void end_case(struct turn *t, enum case_end how, const char *words);
+void answer_question(struct turn *t, int card); /* decide-card */
+void idle_step(int unseen, char *out);          /* next: no case is open in this room */
+int accounted_words(const struct sheet *s, char *out, size_t size);
+
+#endif

@@ -1,0 +1,313 @@
+#include "record/event.h"
+
+#include <errno.h>
+#include <inttypes.h>
+#include <limits.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "base/json.h"
+
+#define FORMAT_VERSION 1
+
+static void put_number(json_t *o, const char *key, int64_t n)
+{
+	if (n)
+		json_object_set_new(o, key, json_integer(n));
+}
+
+static void put_text(json_t *o, const char *key, const char *text)
+{
+	if (text[0])
+		json_object_set_new(o, key, json_string(text));
+}
+
+static json_t *write_line(const struct line *l)
+{
+	json_t *o = json_object(), *codes = json_array(), *contents = json_object();
+	put_text(o, "key", l->key);
+	put_text(o, "name", l->name);
+	put_text(o, "role", role_name(l->role));
+	put_text(o, "identity", identity_name(l->identity));
+	put_number(o, "marked", l->marked);
+	put_number(o, "visible", l->visible);
+	put_number(o, "single_use", l->single_use);
+	put_number(o, "rolls_on", l->rolls_on);
+	put_number(o, "xray", l->shows_on_xray);
+	put_number(o, "per_pack", l->per_pack);
+	put_number(o, "size_min_mm", l->size_min_mm);
+	put_number(o, "size_max_mm", l->size_max_mm);
+	put_text(o, "instead", l->instead);
+	for (int i = 0; i < LINE_CODES_MAX && l->codes[i][0]; i++)
+		json_array_append_new(codes, json_string(l->codes[i]));
+	for (int i = 0; i < LINE_CONTENTS_MAX && l->contents[i].key[0]; i++)
+		put_number(contents, l->contents[i].key, l->contents[i].count);
+	json_object_set_new(o, "codes", codes);
+	json_object_set_new(o, "contents", contents);
+	return o;
+}
+
+static json_t *write_thing(const struct thing *t)
+{
+	json_t *o = json_object();
+	put_text(o, "line", t->line);
+	put_text(o, "name", t->name);
+	put_text(o, "identity", t->identity);
+	put_text(o, "lot", t->lot);
+	put_number(o, "expiry", t->expiry);
+	put_number(o, "role", t->role);
+	put_number(o, "identity_kind", t->identity_kind);
+	put_number(o, "single_use", t->single_use);
+	put_number(o, "rolls_on", t->rolls_on);
+	put_number(o, "unlisted", t->unlisted);
+	put_number(o, "xray", t->shows_on_xray);
+	return o;
+}
+
+static json_t *write_staff(const struct person *p)
+{
+	json_t *o = json_object();
+	put_number(o, "number", p->number);
+	put_text(o, "name", p->name);
+	put_number(o, "kind", p->kind);
+	put_number(o, "registered", p->registered);
+	return o;
+}
+
+static json_t *write_batch(const struct batch *b)
+{
+	json_t *o = json_object();
+	put_text(o, "line", b->line);
+	put_text(o, "lot", b->lot);
+	put_number(o, "expiry", b->expiry);
+	put_number(o, "first", b->first);
+	put_number(o, "last", b->last);
+	return o;
+}
+
+static json_t *to_json(const struct event *e)
+{
+	json_t *o = json_object();
+	uint32_t fields = event_fields(e->kind);
+	put_number(o, "v", FORMAT_VERSION);
+	put_number(o, "seq", e->seq);
+	put_text(o, "kind", event_name(e->kind));
+	put_number(o, "boot", e->at.boot);
+	put_number(o, "boot_ms", e->at.boot_ms);
+	put_number(o, "wall_ms", e->at.wall_ms);
+	put_number(o, "room", e->room);
+	put_number(o, "case", e->case_no);
+	static const struct {
+		const char *name;
+		uint32_t flag;
+	} flags[] = {{"late", EVENT_LATE}, {"keyed", EVENT_KEYED}, {"first", EVENT_FIRST}};
+	for (size_t i = 0; i < sizeof flags / sizeof *flags; i++)
+		if (e->flags & flags[i].flag)
+			json_object_set_new(o, flags[i].name, json_true());
+	put_number(o, "item", fields & F_ITEM ? e->item : 0);
+	put_number(o, "digit", fields & F_DIGIT ? e->digit : 0);
+	put_number(o, "person", fields & F_PERSON ? e->person : 0);
+	put_number(o, "other", fields & F_OTHER ? e->other : 0);
+	put_number(o, "n", fields & F_N ? e->n : 0);
+	put_number(o, "what", fields & F_WHAT ? e->what : 0);
+	put_number(o, "ref", fields & F_REF ? e->ref : 0);
+	put_text(o, "text", fields & F_TEXT ? e->text : "");
+	if (fields & F_LINE)
+		json_object_set_new(o, "line", write_line(&e->line));
+	if (fields & F_THING)
+		json_object_set_new(o, "thing", write_thing(&e->thing));
+	if (fields & F_STAFF)
+		json_object_set_new(o, "staff", write_staff(&e->staff));
+	if (fields & F_BATCH)
+		json_object_set_new(o, "batch", write_batch(&e->batch));
+	return o;
+}
+
+int event_write(const struct event *e, struct buf *out)
+{
+	_cleanup_(json_drop) json_t *o = to_json(e);
+	return o ? json_write_canonical(o, out) : -ENOMEM;
+}
+
+/* --- reading -------------------------------------------------------------------------------------------- */
+
+/* Collects whether any field was out of its range, so that one test at the end is enough. */
+struct reader {
+	const json_t *o;
+	int bad;
+};
+
+static int64_t get(struct reader *r, const char *key, int64_t low, int64_t high)
+{
+	const json_t *v = json_object_get(r->o, key);
+	if (!v)
+		return 0;
+	int64_t n = json_integer_value(v);
+	if (!json_is_integer(v) || n < low || n > high) {
+		r->bad = 1;
+		return 0;
+	}
+	return n;
+}
+
+static void get_text(struct reader *r, const char *key, char *out, size_t size)
+{
+	const json_t *v = json_object_get(r->o, key);
+	if (!v)
+		return;
+	size_t n = json_string_length(v);
+	if (!json_is_string(v) || n >= size) {
+		r->bad = 1;
+		return;
+	}
+	memcpy(out, json_string_value(v), n + 1);
+}
+
+static void read_line(struct reader *r, struct line *l)
+{
+	char role[16] = "", identity[16] = "none";
+	get_text(r, "key", l->key, sizeof l->key);
+	get_text(r, "name", l->name, sizeof l->name);
+	get_text(r, "role", role, sizeof role);
+	get_text(r, "identity", identity, sizeof identity);
+	int role_number = role_from_name(role), identity_number = identity_from_name(identity);
+	r->bad |= role_number < 0 || identity_number < 0;
+	l->role = role_number < 0 ? ROLE_OTHER : (enum role)role_number;
+	l->identity = identity_number < 0 ? IDENTITY_NONE : (enum identity_kind)identity_number;
+	l->marked = (int)get(r, "marked", 0, 1);
+	l->visible = (int)get(r, "visible", 0, 1);
+	l->single_use = (int)get(r, "single_use", 0, 1);
+	l->rolls_on = (int)get(r, "rolls_on", 0, 1);
+	l->shows_on_xray = (int)get(r, "xray", 0, 1);
+	l->per_pack = (int16_t)get(r, "per_pack", 1, 500);
+	l->size_min_mm = (int16_t)get(r, "size_min_mm", 0, 9999);
+	l->size_max_mm = (int16_t)get(r, "size_max_mm", 0, 9999);
+	get_text(r, "instead", l->instead, sizeof l->instead);
+	const json_t *codes = json_object_get(r->o, "codes"), *contents = json_object_get(r->o, "contents");
+	r->bad |= json_array_size(codes) > LINE_CODES_MAX || json_object_size(contents) > LINE_CONTENTS_MAX;
+	for (size_t i = 0; !r->bad && i < json_array_size(codes); i++) {
+		const char *text = json_string_value(json_array_get(codes, i));
+		r->bad |= !text || strlen(text) >= LINE_CODE_MAX;
+		if (!r->bad)
+			memcpy(l->codes[i], text, strlen(text) + 1);
+	}
+	const char *key;
+	json_t *n;
+	size_t used = 0;
+	json_object_foreach((json_t *)contents, key, n)
+	{
+		if (r->bad || strlen(key) >= LINE_KEY_MAX || used == LINE_CONTENTS_MAX) {
+			r->bad = 1;
+			break;
+		}
+		memcpy(l->contents[used].key, key, strlen(key) + 1);
+		l->contents[used++].count = (int16_t)json_integer_value(n);
+	}
+}
+
+static void read_thing(struct reader *r, struct thing *t)
+{
+	get_text(r, "line", t->line, sizeof t->line);
+	get_text(r, "name", t->name, sizeof t->name);
+	get_text(r, "identity", t->identity, sizeof t->identity);
+	get_text(r, "lot", t->lot, sizeof t->lot);
+	t->expiry = (int32_t)get(r, "expiry", 0, 99999999);
+	t->role = (uint8_t)get(r, "role", 0, ROLE_REFUSED);
+	t->identity_kind = (uint8_t)get(r, "identity_kind", 0, IDENTITY_MARK);
+	t->single_use = (uint8_t)get(r, "single_use", 0, 1);
+	t->rolls_on = (uint8_t)get(r, "rolls_on", 0, 1);
+	t->unlisted = (uint8_t)get(r, "unlisted", 0, 1);
+	t->shows_on_xray = (uint8_t)get(r, "xray", 0, 1);
+}
+
+static void read_parts(struct reader *r, struct event *e)
+{
+	uint32_t fields = event_fields(e->kind);
+	struct reader part = {0};
+	if (fields & F_LINE) {
+		part.o = json_object_get(r->o, "line");
+		read_line(&part, &e->line);
+	} else if (fields & F_THING) {
+		part.o = json_object_get(r->o, "thing");
+		read_thing(&part, &e->thing);
+	} else if (fields & F_STAFF) {
+		part.o = json_object_get(r->o, "staff");
+		e->staff.number = (int32_t)get(&part, "number", INT_MIN, INT_MAX);
+		get_text(&part, "name", e->staff.name, sizeof e->staff.name);
+		e->staff.kind = (uint8_t)get(&part, "kind", STAFF_PRACTITIONER, STAFF_CHARGE);
+		e->staff.registered = (uint8_t)get(&part, "registered", 0, 1);
+	} else if (fields & F_BATCH) {
+		part.o = json_object_get(r->o, "batch");
+		get_text(&part, "line", e->batch.line, sizeof e->batch.line);
+		get_text(&part, "lot", e->batch.lot, sizeof e->batch.lot);
+		e->batch.expiry = (int32_t)get(&part, "expiry", 0, 99999999);
+		e->batch.first = get(&part, "first", 0, 99999999);
+		e->batch.last = get(&part, "last", 0, 99999999);
+	} else {
+		return;
+	}
+	r->bad |= part.bad || !part.o;
+}
+
+static void read_common(struct reader *r, struct event *e)
+{
+	e->seq = get(r, "seq", 1, JSON_INTEGER_MAX);
+	e->at.boot = (int32_t)get(r, "boot", 0, INT_MAX);
+	e->at.boot_ms = get(r, "boot_ms", -JSON_INTEGER_MAX, JSON_INTEGER_MAX);
+	e->at.wall_ms = get(r, "wall_ms", -JSON_INTEGER_MAX, JSON_INTEGER_MAX);
+	e->room = (int32_t)get(r, "room", 0, INT_MAX);
+	e->case_no = (int32_t)get(r, "case", 0, INT_MAX);
+	e->item = (uint8_t)get(r, "item", 0, 255);
+	e->digit = (uint8_t)get(r, "digit", 0, DIGIT_NUMBER_MAX);
+	e->person = (int32_t)get(r, "person", INT_MIN, INT_MAX);
+	e->other = (int32_t)get(r, "other", INT_MIN, INT_MAX);
+	e->n = (int32_t)get(r, "n", INT_MIN, INT_MAX);
+	e->what = (uint8_t)get(r, "what", 0, 255);
+	e->ref = get(r, "ref", 0, JSON_INTEGER_MAX);
+	get_text(r, "text", e->text, sizeof e->text);
+	e->flags = (json_truth(r->o, "late") ? EVENT_LATE : 0) |
+	           (json_truth(r->o, "keyed") ? EVENT_KEYED : 0) |
+	           (json_truth(r->o, "first") ? EVENT_FIRST : 0);
+}
+
+int event_read(struct event *e, const char *text, size_t size, struct error *why)
+{
+	_cleanup_(json_drop) json_t *o = json_read(text, size, why);
+	if (!o)
+		return -EINVAL;
+	memset(e, 0, sizeof *e);
+	int64_t version = json_number(o, "v", 0);
+	if (version != FORMAT_VERSION)
+		return error_set(why, -EINVAL,
+		                 "an event of format %" PRId64 ": this program reads format %d: use the "
+		                 "version that wrote it, or a later one",
+		                 version, FORMAT_VERSION);
+	int kind = event_from_name(json_text(o, "kind"));
+	if (kind < 0)
+		return error_set(why, -EINVAL,
+		                 "an event of unknown kind '%.40s': use a later version of the program",
+		                 json_text(o, "kind"));
+	e->kind = (enum event_kind)kind;
+	struct reader r = {.o = o};
+	read_common(&r, e);
+	read_parts(&r, e);
+	if (r.bad)
+		return error_set(why, -EINVAL,
+		                 "an event '%s' with a field out of its range: the record is damaged: "
+		                 "restore a backup",
+		                 event_name(e->kind));
+	return 0;
+}
+
+const char *event_key(const struct event *e, char room[24])
+{
+	switch (e->kind) {
+	case EV_ITEM_USED:
+		return e->thing.identity;
+	case EV_SLIP_QUEUED:
+		snprintf(room, 24, "slip:%d", (int)e->n);
+		return room;
+	default:
+		return "";
+	}
+}

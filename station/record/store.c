@@ -1,0 +1,504 @@
+#include "record/store.h"
+
+#include <errno.h>
+#include <fcntl.h>
+#include <inttypes.h>
+#include <sqlite3.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/file.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include "record/event.h"
+#include "record/store-internal.h"
+
+static const char *const migrations[RECORD_SCHEMA] = {
+    "CREATE TABLE event ("
+    " seq INTEGER PRIMARY KEY, case_no INTEGER NOT NULL, kind TEXT NOT NULL, key TEXT NOT NULL,"
+    " payload TEXT NOT NULL, hash BLOB NOT NULL) STRICT;"
+    "CREATE INDEX event_case ON event(case_no, seq) WHERE case_no > 0;"
+    "CREATE INDEX event_key ON event(key, seq) WHERE key <> '';"
+    "CREATE INDEX event_station ON event(seq) WHERE case_no = 0;"
+    "CREATE TRIGGER event_no_update BEFORE UPDATE ON event BEGIN SELECT RAISE(ABORT, 'the record is "
+    "append-only'); END;"
+    "CREATE TRIGGER event_no_delete BEFORE DELETE ON event BEGIN SELECT RAISE(ABORT, 'the record is "
+    "append-only'); END;",
+};
+
+/* What SQLite says, as an errno and a sentence. */
+int store_fault(struct record *r, int code, const char *doing, struct error *e)
+{
+	switch (code & 0xff) {
+	case SQLITE_FULL:
+		return error_set(e, -ENOSPC,
+		                 "cannot %s: the disk is full: free some space; count by hand until then",
+		                 doing);
+	case SQLITE_READONLY:
+	case SQLITE_PERM:
+	case SQLITE_CANTOPEN:
+		return error_set(
+		    e, -EACCES,
+		    "cannot %s: the data folder or its files cannot be written: check their owner "
+		    "and permissions",
+		    doing);
+	case SQLITE_CORRUPT:
+	case SQLITE_NOTADB:
+		return error_set(e, -EUCLEAN,
+		                 "cannot %s: the record is damaged (%s): keep the file, restore a backup",
+		                 doing, r && r->db ? sqlite3_errmsg(r->db) : "not a database");
+	case SQLITE_BUSY:
+	case SQLITE_LOCKED:
+		return error_set(e, -EBUSY,
+		                 "cannot %s: another program holds the record: end it and try again", doing);
+	default:
+		return error_set(e, -EIO, "cannot %s: %s: check the disk; count by hand until then", doing,
+		                 r && r->db ? sqlite3_errmsg(r->db) : sqlite3_errstr(code));
+	}
+}
+
+static int run(struct record *r, const char *sql, const char *doing, struct error *e)
+{
+	int code = sqlite3_exec(r->db, sql, NULL, NULL, NULL);
+	return code == SQLITE_OK ? 0 : store_fault(r, code, doing, e);
+}
+
+static int version_of(struct record *r, int *version, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int code = sqlite3_prepare_v2(r->db, "PRAGMA user_version", -1, &s, NULL);
+	if (code == SQLITE_OK && sqlite3_step(s) == SQLITE_ROW)
+		*version = sqlite3_column_int(s, 0);
+	code = sqlite3_finalize(s);
+	return code == SQLITE_OK ? 0 : store_fault(r, code, "read the record", e);
+}
+
+static int migrate(struct record *r, struct error *e)
+{
+	int version = 0, result = version_of(r, &version, e);
+	if (result < 0)
+		return result;
+	if (version > RECORD_SCHEMA)
+		return error_set(
+		    e, -EPROTO,
+		    "the record was written by a later version (schema %d, this program knows %d): "
+		    "install that version",
+		    version, RECORD_SCHEMA);
+	for (; version < RECORD_SCHEMA && result == 0; version++) {
+		char sql[64];
+		snprintf(sql, sizeof sql, "PRAGMA user_version = %d", version + 1);
+		result = run(r, "BEGIN IMMEDIATE", "prepare the record", e);
+		if (result == 0)
+			result = run(r, migrations[version], "prepare the record", e);
+		if (result == 0)
+			result = run(r, sql, "prepare the record", e);
+		if (result == 0)
+			result = run(r, "COMMIT", "prepare the record", e);
+	}
+	return result;
+}
+
+static int prepare(struct record *r, sqlite3_stmt **s, const char *sql, struct error *e)
+{
+	int code = sqlite3_prepare_v3(r->db, sql, -1, SQLITE_PREPARE_PERSISTENT, s, NULL);
+	return code == SQLITE_OK ? 0 : store_fault(r, code, "read the record", e);
+}
+
+static int prepare_all(struct record *r, struct error *e)
+{
+	int n = prepare(r, &r->insert,
+	                "INSERT INTO event(seq,case_no,kind,key,payload,hash) VALUES(?,?,?,?,?,?)", e);
+	if (n == 0)
+		n = prepare(r, &r->by_key,
+		            "SELECT payload FROM event WHERE key=? AND key<>'' ORDER BY seq DESC LIMIT 1", e);
+	if (n == 0)
+		n = prepare(r, &r->of_case,
+		            "SELECT payload FROM event WHERE case_no=? AND case_no>0 ORDER BY seq", e);
+	if (n == 0)
+		n = prepare(r, &r->begin, "BEGIN IMMEDIATE", e);
+	if (n == 0)
+		n = prepare(r, &r->commit, "COMMIT", e);
+	return n;
+}
+
+/* The last event must hash to what stands beside it: a torn or exchanged tail is found before anything is
+ * added. The whole chain is `audit verify`'s work. */
+static int check_tail(struct record *r, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int code = sqlite3_prepare_v2(r->db, "SELECT seq,payload,hash FROM event ORDER BY seq DESC LIMIT 2",
+	                              -1, &s, NULL);
+	struct chain now = {0}, before = {0};
+	char *text = NULL;
+	size_t size = 0;
+	int rows = 0;
+	while (code == SQLITE_OK && sqlite3_step(s) == SQLITE_ROW && rows < 2) {
+		struct chain *to = rows ? &before : &now;
+		if (sqlite3_column_bytes(s, 2) == CHAIN_BYTES)
+			memcpy(to->hash, sqlite3_column_blob(s, 2), CHAIN_BYTES);
+		if (!rows) {
+			r->last_seq = sqlite3_column_int64(s, 0);
+			size = (size_t)sqlite3_column_bytes(s, 1);
+			text = strndup((const char *)sqlite3_column_text(s, 1), size);
+		}
+		rows++;
+	}
+	code = sqlite3_finalize(s);
+	if (code != SQLITE_OK) {
+		free(text);
+		return store_fault(r, code, "read the record", e);
+	}
+	if (text)
+		chain_add(&before, text, size);
+	free(text);
+	if (rows && memcmp(&before, &now, sizeof now) != 0)
+		return error_set(e, -EUCLEAN,
+		                 "the record's last event %" PRId64
+		                 " was changed: its hash does not hold: keep the "
+		                 "file, restore a backup",
+		                 r->last_seq);
+	r->chain = now;
+	return 0;
+}
+
+static int lock_folder(struct record *r, const char *folder, struct error *e)
+{
+	char path[4096];
+	struct stat st;
+	if (mkdir(folder, 0750) < 0 && errno != EEXIST)
+		return error_set(e, -errno,
+		                 "cannot make the data folder %s: %s: make it, or give another with --data",
+		                 folder, strerror(errno));
+	if (stat(folder, &st) < 0 || !S_ISDIR(st.st_mode))
+		return error_set(e, -ENOTDIR, "%s is not a folder: give a data folder with --data", folder);
+	snprintf(path, sizeof path, "%s/lock", folder);
+	r->lock = open(path, O_RDWR | O_CREAT | O_CLOEXEC, 0640);
+	if (r->lock < 0)
+		return error_set(
+		    e, -errno,
+		    "cannot write in the data folder %s: %s: check its owner, its permissions and the "
+		    "space on the disk",
+		    folder, strerror(errno));
+	if (flock(r->lock, LOCK_EX | LOCK_NB) < 0)
+		return error_set(e, -EBUSY,
+		                 "another bandtallyd works in %s already: use that one, or end it first",
+		                 folder);
+	return 0;
+}
+
+static int open_db(struct record *r, const char *file, int flags, struct error *e)
+{
+	int code = sqlite3_open_v2(file, &r->db, flags, NULL);
+	if (code != SQLITE_OK)
+		return store_fault(r, code, "open the record", e);
+	sqlite3_extended_result_codes(r->db, 1);
+	return 0;
+}
+
+int record_open(struct record **out, const char *folder, struct error *e)
+{
+	char file[4096];
+	struct record *r = calloc(1, sizeof *r);
+	if (!r)
+		return error_set(e, -ENOMEM, "out of memory: try again");
+	r->lock = -1;
+	snprintf(file, sizeof file, "%s/" RECORD_FILE, folder);
+	int n = lock_folder(r, folder, e);
+	if (n == 0)
+		n = open_db(r, file, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, e);
+	if (n == 0)
+		n = run(r,
+		        "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA journal_size_limit=1048576;"
+		        "PRAGMA cache_size=-2048; PRAGMA wal_autocheckpoint=1000",
+		        "open the record", e);
+	if (n == 0)
+		n = migrate(r, e);
+	if (n == 0)
+		n = prepare_all(r, e);
+	if (n == 0)
+		n = check_tail(r, e);
+	if (n < 0) {
+		record_close(r);
+		return n;
+	}
+	*out = r;
+	return 0;
+}
+
+int record_open_copy(struct record **out, const char *file, struct error *e)
+{
+	struct record *r = calloc(1, sizeof *r);
+	if (!r)
+		return error_set(e, -ENOMEM, "out of memory: try again");
+	r->lock = -1;
+	int n = 0, version = 0;
+	if (access(file, R_OK) < 0)
+		n = error_set(e, -errno, "cannot read the record %s: %s: check the path", file,
+		              strerror(errno));
+	if (n == 0)
+		n = open_db(r, file, SQLITE_OPEN_READONLY, e);
+	if (n == 0)
+		n = version_of(r, &version, e);
+	if (n == 0 && version != RECORD_SCHEMA)
+		n = error_set(e, version > RECORD_SCHEMA ? -EPROTO : -EUCLEAN,
+		              "%s has schema %d, this program reads %d: use the version that wrote it", file,
+		              version, RECORD_SCHEMA);
+	if (n == 0)
+		n = prepare_all(r, e);
+	if (n < 0) {
+		record_close(r);
+		return n;
+	}
+	*out = r;
+	return 0;
+}
+
+void record_close(struct record *r)
+{
+	if (!r)
+		return;
+	if (r->copy) {
+		sqlite3_backup_finish(r->copy);
+		sqlite3_close(r->copy_db);
+	}
+	sqlite3_finalize(r->insert);
+	sqlite3_finalize(r->by_key);
+	sqlite3_finalize(r->of_case);
+	sqlite3_finalize(r->begin);
+	sqlite3_finalize(r->commit);
+	sqlite3_close(r->db);
+	if (r->lock >= 0)
+		close(r->lock);
+	buf_free(&r->text);
+	free(r);
+}
+
+static int step_once(sqlite3_stmt *s)
+{
+	int code = sqlite3_step(s);
+	int reset = sqlite3_reset(s);
+	return code == SQLITE_DONE ? SQLITE_OK : reset ? reset : code;
+}
+
+static int insert(struct record *r, struct event *ev, struct chain *chain)
+{
+	char room[24];
+	buf_clear(&r->text);
+	if (event_write(ev, &r->text) < 0)
+		return SQLITE_NOMEM;
+	chain_add(chain, r->text.data, r->text.size);
+	sqlite3_bind_int64(r->insert, 1, ev->seq);
+	sqlite3_bind_int(r->insert, 2, ev->case_no);
+	sqlite3_bind_text(r->insert, 3, event_name(ev->kind), -1, SQLITE_STATIC);
+	sqlite3_bind_text(r->insert, 4, event_key(ev, room), -1, SQLITE_TRANSIENT);
+	sqlite3_bind_text(r->insert, 5, r->text.data, (int)r->text.size, SQLITE_STATIC);
+	sqlite3_bind_blob(r->insert, 6, chain->hash, CHAIN_BYTES, SQLITE_STATIC);
+	return step_once(r->insert);
+}
+
+int record_append(struct record *r, struct event *events, int count, struct error *e)
+{
+	if (!count)
+		return 0;
+	struct chain chain = r->chain;
+	int code = step_once(r->begin);
+	for (int i = 0; i < count && code == SQLITE_OK; i++) {
+		events[i].seq = r->last_seq + 1 + i;
+		code = insert(r, &events[i], &chain);
+	}
+	if (code == SQLITE_OK)
+		code = step_once(r->commit);
+	if (code != SQLITE_OK) {
+		int n = store_fault(r, code, "store this", e);
+		if (!sqlite3_get_autocommit(r->db))
+			sqlite3_exec(r->db, "ROLLBACK", NULL, NULL, NULL);
+		for (int i = 0; i < count; i++)
+			events[i].seq = 0;
+		return n;
+	}
+	r->chain = chain;
+	r->last_seq += count;
+	return 0;
+}
+
+int64_t record_last(const struct record *r, struct chain *chain)
+{
+	if (chain)
+		*chain = r->chain;
+	return r->last_seq;
+}
+
+static int read_row(sqlite3_stmt *s, struct event *ev, struct error *e)
+{
+	const char *text = (const char *)sqlite3_column_text(s, 0);
+	return event_read(ev, text ? text : "", (size_t)sqlite3_column_bytes(s, 0), e);
+}
+
+static int each_row(struct record *r, sqlite3_stmt *s, record_event_fn each, void *context, struct error *e)
+{
+	struct event *ev = malloc(sizeof *ev);
+	int n = ev ? 0 : -ENOMEM, code = SQLITE_OK;
+	while (n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW) {
+		n = read_row(s, ev, e);
+		if (n == 0)
+			n = each(context, ev);
+	}
+	free(ev);
+	sqlite3_reset(s);
+	if (n == 0 && code != SQLITE_DONE && code != SQLITE_OK)
+		return store_fault(r, code, "read the record", e);
+	return n < 0 ? n : 0;
+}
+
+int record_each(struct record *r, int32_t case_no, record_event_fn each, void *context, struct error *e)
+{
+	if (case_no) {
+		sqlite3_bind_int(r->of_case, 1, case_no);
+		return each_row(r, r->of_case, each, context, e);
+	}
+	sqlite3_stmt *s = NULL;
+	int n = prepare(r, &s, "SELECT payload FROM event ORDER BY seq", e);
+	if (n == 0)
+		n = each_row(r, s, each, context, e);
+	sqlite3_finalize(s);
+	return n;
+}
+
+struct loading {
+	struct station *st;
+	struct error *e;
+};
+
+static int load_one(void *context, const struct event *ev)
+{
+	struct loading *l = context;
+	int n = station_apply(l->st, ev);
+	if (n < 0)
+		return error_set(l->e, -EUCLEAN,
+		                 "event %" PRId64 " (%s) does not fit what came before it: the record is "
+		                 "damaged: keep the file, restore a backup",
+		                 ev->seq, event_name(ev->kind));
+	return 0;
+}
+
+/* Ended cases leave behind only their numbers, their slips and what is owed: the rest of their events is
+ * skipped, which is what lets a station with twenty thousand cases start at once. */
+int record_load(struct record *r, struct station *st, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	struct loading l = {st, e};
+	int n = prepare(r, &s,
+	                "SELECT payload FROM event WHERE case_no = 0 OR case_no NOT IN"
+	                " (SELECT case_no FROM event WHERE kind = 'case-ended')"
+	                " OR kind IN ('case-opened','case-ended','slip-queued','slip-state','owed','paid')"
+	                " ORDER BY seq",
+	                e);
+	if (n == 0)
+		n = each_row(r, s, load_one, &l, e);
+	sqlite3_finalize(s);
+	return n;
+}
+
+static int keep_one(void *context, const struct event *ev)
+{
+	*(struct event *)context = *ev;
+	return 1;
+}
+
+static int by_key(struct record *r, const char *key, struct event *ev)
+{
+	sqlite3_bind_text(r->by_key, 1, key, -1, SQLITE_STATIC);
+	ev->seq = 0;
+	int n = each_row(r, r->by_key, keep_one, ev, NULL);
+	return n < 0 ? n : ev->seq != 0;
+}
+
+int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back)
+{
+	struct event ev;
+	int n = identity[0] ? by_key(r, identity, &ev) : 0;
+	if (n == 1) {
+		*case_no = ev.case_no;
+		*back = ev.n == 1;
+	}
+	return n;
+}
+
+int record_slip_of(struct record *r, int32_t slip, int32_t *case_no, int32_t *room)
+{
+	struct event ev;
+	char key[24];
+	snprintf(key, sizeof key, "slip:%d", (int)slip);
+	int n = by_key(r, key, &ev);
+	if (n == 1) {
+		*case_no = ev.case_no;
+		*room = ev.room;
+	}
+	return n;
+}
+
+struct batch_search {
+	int64_t number;
+	struct batch *out;
+	int found;
+};
+
+static int match_batch(void *context, const struct event *ev)
+{
+	struct batch_search *b = context;
+	if (ev->kind == EV_LABELLED && ev->batch.first <= b->number && b->number <= ev->batch.last) {
+		*b->out = ev->batch;
+		b->found = 1;
+		return 1;
+	}
+	return 0;
+}
+
+int record_batch_of(struct record *r, int64_t number, struct batch *out)
+{
+	sqlite3_stmt *s = NULL;
+	struct batch_search b = {number, out, 0};
+	int n = prepare(r, &s,
+	                "SELECT payload FROM event WHERE case_no = 0 AND kind = 'labelled' ORDER BY seq DESC",
+	                NULL);
+	if (n == 0)
+		n = each_row(r, s, match_batch, &b, NULL);
+	sqlite3_finalize(s);
+	return n < 0 ? n : b.found;
+}
+
+int record_copy_start(struct record *r, const char *file, struct error *e)
+{
+	if (r->copy)
+		return error_set(e, -EBUSY,
+		                 "a copy of the record is being made already: wait for it and try again");
+	int code = sqlite3_open_v2(file, &r->copy_db, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, NULL);
+	if (code == SQLITE_OK)
+		r->copy = sqlite3_backup_init(r->copy_db, "main", r->db, "main");
+	if (!r->copy) {
+		error_set(e, -EIO, "cannot make a copy at %s: %s: check the path and the space", file,
+		          sqlite3_errmsg(r->copy_db));
+		sqlite3_close(r->copy_db);
+		r->copy_db = NULL;
+		return -EIO;
+	}
+	return 0;
+}
+
+int record_copy_step(struct record *r, int pages, struct error *e)
+{
+	int code = sqlite3_backup_step(r->copy, pages);
+	if (code == SQLITE_OK)
+		return 1;
+	int n = sqlite3_backup_finish(r->copy);
+	r->copy = NULL;
+	/* The copy is a plain file that needs no -wal beside it. */
+	if (code == SQLITE_DONE && n == SQLITE_OK)
+		sqlite3_exec(r->copy_db, "PRAGMA journal_mode=DELETE", NULL, NULL, NULL);
+	sqlite3_close(r->copy_db);
+	r->copy_db = NULL;
+	return code == SQLITE_DONE && n == SQLITE_OK
+	           ? 0
+	           : error_set(e, -EIO, "the copy of the record failed: %s: try again", sqlite3_errstr(code));
+}

@@ -1,0 +1,63 @@
+/* The record on disk: one SQLite file, append-only, in the data folder.
+ *
+ * One writer: the daemon, which holds a lock on the folder. A transaction is durable before record_append()
+ * returns (WAL, synchronous=FULL). Readers never open the live file: they get copies (record_copy_*), because
+ * another user's read-only open of a WAL file fails after a clean close, and a long reader makes it grow.
+ *
+ * Table `event`: seq (1, 2, 3 … without a gap), case_no (0 the station), kind, key (see event_key), payload
+ * (the canonical text), hash (chain.h). Triggers refuse update and delete. `PRAGMA user_version` is the
+ * schema's version; record_open() migrates older ones and refuses newer ones.
+ */
+#ifndef BANDTALLY_RECORD_STORE_H
+#define BANDTALLY_RECORD_STORE_H
+
+#include "base/error.h"
+#include "count/station.h"
+#include "record/chain.h"
+
+#define RECORD_FILE "record.db"
+#define RECORD_SCHEMA 1
+
+struct record;
+
+/* Opens the record of a data folder, making it where it is absent. 0, or
+ *   -EBUSY    another daemon holds the folder
+ *   -EACCES, -EROFS, -ENOSPC, -ENOTDIR …  the folder cannot be used
+ *   -EUCLEAN  the file is damaged, or its chain does not hold
+ *   -EPROTO   it was written by a later version
+ * with `e` filled. */
+int record_open(struct record **out, const char *folder, struct error *e);
+void record_close(struct record *r); /* NULL is fine */
+
+/* Opens any record file for reading: a copy, or one whose daemon is not running. Writes nothing. */
+int record_open_copy(struct record **out, const char *file, struct error *e);
+
+/* Stores the events in one transaction, giving each its seq, and returns when they are durable. On failure
+ * none is stored, and the negative errno (-ENOSPC, -EIO, …) comes with `e`. */
+int record_append(struct record *r, struct event *events, int count, struct error *e);
+
+/* Rebuilds the station from the events. Those of ended cases are left out where they leave nothing behind. */
+int record_load(struct record *r, struct station *st, struct error *e);
+
+/* Each event in order, of one case (case_no > 0) or of all (0). The callback returns 0 to go on. */
+typedef int (*record_event_fn)(void *context, const struct event *e);
+int record_each(struct record *r, int32_t case_no, record_event_fn each, void *context, struct error *e);
+
+/* Look-ups for a scan. 1 found, 0 not, negative errno. */
+int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back);
+int record_batch_of(struct record *r, int64_t item_number, struct batch *out);
+int record_slip_of(struct record *r, int32_t slip, int32_t *case_no, int32_t *room);
+
+/* The last event: its number and hash. */
+int64_t record_last(const struct record *r, struct chain *chain);
+
+/* A copy of the record, made in short steps so that the count goes on meanwhile. Start one, then call step
+ * until it returns 0 (done) or a negative errno; 1 means go on. Only one at a time. */
+int record_copy_start(struct record *r, const char *file, struct error *e);
+int record_copy_step(struct record *r, int pages, struct error *e);
+
+/* Goes through the whole file: numbers without a gap, canonical texts, columns that agree with them, chain.
+ * 0 and the count of events; -EUCLEAN with the first fault in `e`. */
+int record_verify(struct record *r, int64_t *events, struct chain *chain, struct error *e);
+
+#endif

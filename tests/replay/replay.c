@@ -1,0 +1,384 @@
+/* Plays a script of scans through the pure count and compares what it says.
+ *
+ * A script is text. Lines that begin with '>' or '+' are input; the lines after each are what the station
+ * must say, as "accepted|refused|question: …" and "next: …". An empty line ends an expectation; '#' is a
+ * comment. > card OFF                 a card of the present room by its printed words > digit right index
+ * finger > badge CIRC-2 > pack GREEN-M 101 lot A expiry 20270331      identity and the rest are optional >
+ * tray TRAY-HAND > slip 1 copy 1 | case 41 | typed TEXT | unknown TEXT > show                     sheet:
+ * items, digits, debts
+ *   + 5 min | + 3 s | + boot 30 min (a power cut as long) | + wall 60 min (somebody sets the clock)
+ *   room 2                     the scanner works for room 2 from here on
+ *   quarantine GREEN-M A why
+ *   policy both_badges|one_by_one
+ * `replay --update FILE…` writes what the station says now into the scripts, for reading.
+ */
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/buf.h"
+#include "code/own-codes.h"
+#include "count/decide.h"
+#include "count/rule.h"
+
+struct play {
+	struct station st;
+	struct outcome out;
+	struct moment now;
+	int32_t room;
+	int64_t seq;
+	struct buf said;
+	struct {
+		char identity[IDENTITY_MAX];
+		int32_t case_no;
+		int back;
+	} used[64];
+	int n_used;
+	struct {
+		int32_t number, case_no;
+	} slips[64];
+	int n_slips;
+};
+
+static void die(const char *what, const char *why)
+{
+	fprintf(stderr, "replay: %s: %s\n", what, why);
+	exit(1);
+}
+
+static void keep(struct play *p, struct event e)
+{
+	e.seq = ++p->seq;
+	if (station_apply(&p->st, &e) < 0)
+		die("an event does not apply", event_name(e.kind));
+	if (e.kind == EV_ITEM_USED && p->n_used < 64) {
+		snprintf(p->used[p->n_used].identity, IDENTITY_MAX, "%s", e.thing.identity);
+		p->used[p->n_used].case_no = e.case_no;
+		p->used[p->n_used++].back = e.n;
+	}
+	if (e.kind == EV_SLIP_QUEUED && p->n_slips < 64) {
+		p->slips[p->n_slips].number = e.n;
+		p->slips[p->n_slips++].case_no = e.case_no;
+		buf_printf(&p->said, "prints: %s slip %d\n",
+		           e.what == SLIP_DISCREPANCY ? "discrepancy" : "reconciliation", (int)e.n);
+	}
+	if (e.kind == EV_FOUND_AFTER)
+		buf_printf(&p->said, "addendum: case %d\n", (int)e.case_no);
+}
+
+static void take(struct play *p, struct input *in)
+{
+	static const char *const verdicts[] = {"accepted", "refused", "question"};
+	in->at = p->now;
+	in->room = p->room;
+	snprintf(in->scanner, sizeof in->scanner, "hand-1");
+	for (int i = 0; in->thing.identity[0] && i < p->n_used; i++)
+		if (strcmp(p->used[i].identity, in->thing.identity) == 0) {
+			in->used_in = p->used[i].case_no;
+			in->used_back = (uint8_t)p->used[i].back;
+		}
+	decide(&p->st, in, &p->out);
+	if (in->act != ACT_TICK || p->out.reply.said[0])
+		buf_printf(&p->said, "%s: %s\nnext: %s\n", verdicts[p->out.reply.verdict], p->out.reply.said,
+		           p->out.reply.next);
+	for (int i = 0; i < p->out.count; i++)
+		keep(p, p->out.events[i]);
+	for (int i = 0; i < SHEETS_MAX; i++) {
+		uint32_t broken = rule_check(&p->st.sheets[i]);
+		for (int r = 1; r <= RULE_MAX; r++)
+			if (broken >> r & 1)
+				buf_printf(&p->said, "RULE %d BROKEN: %s\n", r, rule_text((enum rule)r));
+	}
+}
+
+static void tick(struct play *p)
+{
+	do {
+		struct input in = {.act = ACT_TICK};
+		take(p, &in);
+	} while (p->out.count && p->out.events[0].kind != EV_ALIVE);
+}
+
+static int card_by_name(const char *name)
+{
+	for (int m = own_card_next(0); m; m = own_card_next(m))
+		if (strcmp(own_card_name(m), name) == 0)
+			return m;
+	die("no such card", name);
+	return 0;
+}
+
+static void thing_words(struct play *p, struct input *in, char *words)
+{
+	char *save = NULL, *key = strtok_r(words, " ", &save), *w;
+	const struct line *line = key ? catalogue_by_key(&p->st.catalogue, key) : NULL;
+	if (!line)
+		die("no such line", key ? key : "");
+	in->line = line;
+	struct thing *th = &in->thing;
+	snprintf(th->line, sizeof th->line, "%s", line->key);
+	snprintf(th->name, sizeof th->name, "%s", line->name);
+	th->role = (uint8_t)line->role;
+	th->single_use = (uint8_t)line->single_use;
+	th->rolls_on = (uint8_t)line->rolls_on;
+	th->identity_kind = (uint8_t)line->identity;
+	while ((w = strtok_r(NULL, " ", &save))) {
+		if (strcmp(w, "lot") == 0)
+			snprintf(th->lot, sizeof th->lot, "%s", strtok_r(NULL, " ", &save));
+		else if (strcmp(w, "expiry") == 0)
+			th->expiry = atoi(strtok_r(NULL, " ", &save));
+		else
+			snprintf(th->identity, sizeof th->identity, "%s:%s", line->key, w);
+	}
+	if (!th->identity[0])
+		th->identity_kind = IDENTITY_NONE;
+	for (int i = 0; i < LINE_CONTENTS_MAX && line->contents[i].key[0]; i++)
+		in->parts[i] = catalogue_by_key(&p->st.catalogue, line->contents[i].key);
+}
+
+static void show(struct play *p)
+{
+	static const char *const places[] = {"",         "here",     "on",     "off",  "accounted",
+	                                     "returned", "isolated", "struck", "extra"};
+	static const char *const states[] = {"bare", "maybe on", "on", "off"};
+	int index = station_sheet_of_room(&p->st, p->room);
+	if (index < 0) {
+		buf_printf(&p->said, "no case\n");
+		return;
+	}
+	const struct sheet *s = &p->st.sheets[index];
+	for (int i = 0; i < s->n_items; i++)
+		buf_printf(&p->said, "item %d: %s, %s, %d of %d%s\n", i + 1, s->items[i].thing.name,
+		           places[s->items[i].place], s->items[i].shown, s->items[i].pieces,
+		           s->items[i].dropped ? ", dropped" : "");
+	for (int i = 0; i < s->n_digits; i++) {
+		const struct digit *d = &s->digits[i];
+		char text[80] = "";
+		digit_minutes_text(d, p->now, text, sizeof text);
+		buf_printf(&p->said, "%s: %s%s, now %s, total %d min, longest %d min%s\n",
+		           own_digit_name(d->number), states[d->state], d->marked ? ", marked" : "", text,
+		           (int)(digit_total_ms(d, p->now) / 60000),
+		           (int)(digit_longest_ms(d, p->now) / 60000), d->seen_bare ? ", seen bare" : "");
+	}
+	for (int i = 0; i < s->debts.count; i++)
+		buf_printf(&p->said, "owed: %s\n", debt_name((enum debt_kind)s->debts.list[i].kind));
+}
+
+static void scan(struct play *p, char *line)
+{
+	struct input in = {0};
+	char *rest = strchr(line, ' ');
+	if (rest)
+		*rest++ = 0;
+	else
+		rest = line + strlen(line);
+	in.card_room = p->room;
+	if (strcmp(line, "card") == 0) {
+		char *of = strstr(rest, " of room ");
+		if (of) {
+			in.card_room = atoi(of + 9);
+			*of = 0;
+		}
+		in.act = ACT_CARD;
+		in.card = card_by_name(rest);
+	} else if (strcmp(line, "digit") == 0) {
+		in.act = ACT_DIGIT;
+		while (in.digit <= OWN_DIGITS && strcmp(own_digit_name(in.digit), rest) != 0)
+			in.digit++;
+		if (in.digit > OWN_DIGITS)
+			die("no such digit", rest);
+	} else if (strcmp(line, "badge") == 0) {
+		in.act = ACT_BADGE;
+		in.number = 999;
+		for (size_t i = 0; i < p->st.staff.count; i++)
+			if (strcmp(p->st.staff.list[i].name, rest) == 0)
+				in.number = p->st.staff.list[i].number;
+	} else if (strcmp(line, "pack") == 0 || strcmp(line, "tray") == 0) {
+		in.act = line[0] == 'p' ? ACT_THING : ACT_TRAY;
+		thing_words(p, &in, rest);
+	} else if (strcmp(line, "slip") == 0) {
+		in.act = ACT_SLIP;
+		in.copy = 1;
+		in.number = atoi(rest);
+		for (int i = 0; i < p->n_slips; i++)
+			if (p->slips[i].number == in.number)
+				in.slip_case = p->slips[i].case_no;
+	} else if (strcmp(line, "case") == 0) {
+		in.act = ACT_CASE_LABEL;
+		in.number = atoi(rest);
+	} else if (strcmp(line, "typed") == 0 || strcmp(line, "unknown") == 0) {
+		in.act = line[0] == 't' ? ACT_TYPED : ACT_UNKNOWN;
+		snprintf(in.text, sizeof in.text, "%s", rest);
+	} else if (strcmp(line, "show") == 0) {
+		show(p);
+		return;
+	} else {
+		die("no such input", line);
+	}
+	take(p, &in);
+}
+
+static void wait_for(struct play *p, const char *text)
+{
+	int n = 0;
+	char unit[8] = "";
+	int boot = strncmp(text, "boot ", 5) == 0, wall = strncmp(text, "wall ", 5) == 0;
+	if (sscanf(text + (boot || wall ? 5 : 0), "%d %7s", &n, unit) != 2)
+		die("no such wait", text);
+	int64_t ms = (int64_t)n * (strcmp(unit, "min") == 0 ? 60000 : 1000);
+	p->now.wall_ms += ms;
+	if (wall)
+		return;
+	if (boot) {
+		p->now.boot++;
+		p->now.boot_ms = 5000;
+		keep(p, (struct event){.kind = EV_STARTED, .at = p->now, .n = p->now.boot});
+		return;
+	}
+	/* The daemon ticks each second; here once a minute is enough. */
+	for (; ms > 60000; ms -= 60000) {
+		p->now.boot_ms += 60000;
+		tick(p);
+	}
+	p->now.boot_ms += ms;
+	tick(p);
+}
+
+static void set_up(struct play *p, const char *folder)
+{
+	static const struct person people[] = {
+	    {1, "SCRUB-1", STAFF_PRACTITIONER, 1, 0},   {2, "CIRC-2", STAFF_PRACTITIONER, 1, 0},
+	    {3, "SURG-3", STAFF_SURGEON, 1, 0},         {4, "SUPPORT-4", STAFF_PRACTITIONER, 0, 0},
+	    {5, "SCRUB-5", STAFF_PRACTITIONER, 1, 0},   {6, "CHARGE-6", STAFF_CHARGE, 1, 0},
+	    {7, "SUPPORT-7", STAFF_PRACTITIONER, 0, 0},
+	};
+	char path[512], text[8192];
+	snprintf(path, sizeof path, "%s/catalogue.csv", folder);
+	FILE *f = fopen(path, "re");
+	if (!f)
+		die(path, strerror(errno));
+	size_t n = fread(text, 1, sizeof text, f), count;
+	fclose(f);
+	struct line *lines;
+	struct error e;
+	if (catalogue_read_csv(text, n, &lines, &count, &e) < 0)
+		die(path, e.text);
+	snprintf(p->st.site, sizeof p->st.site, "BC");
+	policy_default(&p->st.policy);
+	p->st.rooms[p->st.n_rooms++] = (struct room){.number = 1, .name = "Theatre 1"};
+	p->st.rooms[p->st.n_rooms++] = (struct room){.number = 2, .name = "Theatre 2"};
+	p->st.rooms[p->st.n_rooms++] = (struct room){.number = 3, .name = "Minor injuries", .single = 1};
+	p->room = 1;
+	p->now = (struct moment){.boot = 1, .boot_ms = 1000000, .wall_ms = 1795600800000};
+	keep(p, (struct event){.kind = EV_STARTED, .at = p->now, .n = 1});
+	for (size_t i = 0; i < count; i++)
+		keep(p, (struct event){.kind = EV_LINE_SET, .at = p->now, .line = lines[i]});
+	free(lines);
+	for (size_t i = 0; i < sizeof people / sizeof *people; i++)
+		keep(p, (struct event){.kind = EV_STAFF_SET, .at = p->now, .staff = people[i]});
+}
+
+static void command(struct play *p, char *line)
+{
+	char key[32] = "", lot[32] = "", why[100] = "";
+	if (strncmp(line, "room ", 5) == 0) {
+		p->room = atoi(line + 5);
+	} else if (sscanf(line, "quarantine %24s %30s %99[^\n]", key, lot, why) == 3) {
+		struct event e = {.kind = EV_QUARANTINED, .at = p->now};
+		snprintf(e.thing.line, sizeof e.thing.line, "%.24s", key);
+		snprintf(e.thing.lot, sizeof e.thing.lot, "%.30s", strcmp(lot, "*") == 0 ? "" : lot);
+		snprintf(e.text, sizeof e.text, "%s", why);
+		keep(p, e);
+	} else if (strcmp(line, "policy both_badges") == 0) {
+		p->st.policy.both_badges = 1;
+	} else if (strcmp(line, "policy one_by_one") == 0) {
+		p->st.policy.points_one_by_one = 1;
+	} else {
+		die("no such line in a script", line);
+	}
+}
+
+/* Plays the script and returns it with what the station says now. */
+static struct buf play(const char *path)
+{
+	static struct play p;
+	memset(&p, 0, sizeof p);
+	char folder[400], line[1024];
+	snprintf(folder, sizeof folder, "%s", path);
+	char *slash = strrchr(folder, '/');
+	if (slash)
+		*slash = 0;
+	set_up(&p, slash ? folder : ".");
+	FILE *f = fopen(path, "re");
+	if (!f)
+		die(path, strerror(errno));
+	struct buf whole = {0};
+	int expecting = 0;
+	while (fgets(line, sizeof line, f)) {
+		line[strcspn(line, "\n")] = 0;
+		int input = line[0] == '>' || line[0] == '+';
+		if (expecting && line[0] && !input)
+			continue; /* an old expectation */
+		expecting = 0;
+		buf_printf(&whole, "%s\n", line);
+		buf_clear(&p.said);
+		if (line[0] == '>')
+			scan(&p, line + 2);
+		else if (line[0] == '+')
+			wait_for(&p, line + 2);
+		else if (line[0] && line[0] != '#')
+			command(&p, line);
+		if (p.said.size)
+			buf_add(&whole, p.said.data, p.said.size);
+		expecting = input;
+	}
+	fclose(f);
+	buf_free(&p.said);
+	station_deinit(&p.st);
+	return whole;
+}
+
+static struct buf read_file(const char *path)
+{
+	struct buf b = {0};
+	char part[4096];
+	size_t n;
+	FILE *f = fopen(path, "re");
+	while (f && (n = fread(part, 1, sizeof part, f)) > 0)
+		buf_add(&b, part, n);
+	if (f)
+		fclose(f);
+	return b;
+}
+
+static void tell_difference(const char *path, const char *now, const char *then)
+{
+	int line = 1;
+	while (*now && *now == *then) {
+		line += *now == '\n';
+		now++, then++;
+	}
+	fprintf(stderr, "%s line %d: the station says otherwise:\n  now:      …%.160s\n  expected: …%.160s\n",
+	        path, line, now, then);
+}
+
+int main(int argc, char **argv)
+{
+	int update = argc > 1 && strcmp(argv[1], "--update") == 0, bad = 0;
+	for (int i = 1 + update; i < argc; i++) {
+		struct buf now = play(argv[i]), then = read_file(argv[i]);
+		int same = now.size == then.size && memcmp(now.data, then.data, now.size) == 0;
+		if (update && !same) {
+			FILE *f = fopen(argv[i], "we");
+			if (!f || fwrite(now.data, 1, now.size, f) != now.size || fclose(f) != 0)
+				die(argv[i], strerror(errno));
+		} else if (!same) {
+			tell_difference(argv[i], now.data ? now.data : "", then.data ? then.data : "");
+			bad++;
+		}
+		buf_free(&now);
+		buf_free(&then);
+	}
+	return bad != 0;
+}

@@ -53,18 +53,28 @@ int check_mod97(const char *text, size_t size)
 	return size ? rest : -1;
 }
 
+static unsigned next_prime(unsigned after)
+{
+	for (unsigned n = after + 1;; n++) {
+		unsigned d = 2;
+		while (d * d <= n && n % d)
+			d++;
+		if (d * d > n)
+			return n;
+	}
+}
+
 bool check_pair(const char *text, size_t size, char pair[2])
 {
-	static const unsigned char weights[] = {2,  3,  5,  7,  11, 13, 17, 19, 23, 29, 31, 37,
-	                                        41, 43, 47, 53, 59, 61, 67, 71, 73, 79, 83};
-	if (size > sizeof weights)
+	unsigned sum = 0, weight = 1;
+	if (size > 97)
 		return false;
-	int sum = 0;
 	for (size_t i = 0; i < size; i++) {
 		int v = value_in(set82, text[size - 1 - i]);
 		if (v < 0)
 			return false;
-		sum = (sum + v * weights[i]) % 1021;
+		weight = next_prime(weight);
+		sum = (sum + (unsigned)v * weight) % 1021;
 	}
 	pair[0] = set32[sum / 32];
 	pair[1] = set32[sum % 32];

@@ -28,7 +28,7 @@ int check_mod97(const char *text, size_t size);
 
 /* GS1 General Specifications, 'check character pair' of (8013) and (8014): prime weights modulo 1021 over
  * character set 82, two characters of a set of 32. False where a character is outside set 82, or with more
- * than 23 characters (no weights are defined beyond). */
+ * than 97 characters (the weights are the primes from 2 to 509). */
 bool check_pair(const char *text, size_t size, char pair[2]);
 
 #endif

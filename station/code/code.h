@@ -11,15 +11,21 @@
  *
  * Without an AIM identifier the kind is decided in this order:
  *   1. one of ours (own-codes.h): its shape and its check digits cannot come by chance;
- *   2. '+' and a labeler code that HIBC allows: HIBC;
+ *   2. '+' at the head: HIBC;
  *   3. 8, 12, 13 or 14 digits with a right check digit: a trade item number (EAN-8, UPC-A, EAN-13, ITF-14);
- *   4. what announces itself as GS1: brackets ('(01)…', as people key it), a separator (0x1D, or '^' at the
- *      start), a Digital Link address, or 00, 01 or 02 with as many digits as that identifier has;
- *   5. what else reads as GS1 element strings without a fault, and begins with an identifier that this house
- *      keeps (`code_keep`): a lot and expiry symbol, an asset;
+ * 13 or 14 digits with a wrong one are a trade item number that was misread or mistyped;
+ *   4. what announces itself as GS1: an identifier in brackets ('(01)…', as people key it), a separator
+ * (0x1D), a Digital Link address with a key in it, or 00, 01 or 02 with at least as many digits as it has;
+ *   5. what cannot well be anything else: (11) or (17) with a date that exists and more elements behind it,
+ * as on the second symbol of a pack; (8003) or (8017) with a right check digit; (8004) with 12 characters or
+ * more; (91) with one of our item labels in it;
  *   6. plain text.
- * What announces itself as one kind and is wrong is an error, never plain text: a misread pack must not
- * become an unknown one.
+ *
+ * Where the scanner says what the symbol is, that counts first: "]d2" is GS1 or an error, "]E0" a trade item
+ * number or an error. "]C0", "]d1" and the like say only that the symbol has no FNC1; packs printed without
+ * it exist, so the order above holds for them, without step 5 and without errors for 13 or 14 digits. What
+ * announces itself as one kind and is wrong is an error, never plain text: a misread pack must not become an
+ * unknown one.
  */
 #ifndef BANDTALLY_CODE_CODE_H
 #define BANDTALLY_CODE_CODE_H
@@ -55,7 +61,7 @@ enum code_carrier {
 struct code_element {
 	char ai[CODE_AI_MAX]; /* GS1: "01", "8004"; HIBC: "LIC", "PCN", "U", "LOT", "SER", "EXP", "MFG", "QTY"
 	                       */
-	const char *title;    /* "GTIN", "BATCH/LOT"; static */
+	const char *title;    /* "GTIN", "BATCH/LOT", "" where GS1 gives none; static */
 	char value[CODE_VALUE_MAX]; /* as in the symbol, without identifier and separator */
 	size_t at;                  /* where the value begins in the data that was read */
 	bool kept;                  /* code_keep(ai): may be stored (rule 20) */
@@ -69,20 +75,20 @@ struct code {
 	int count; /* of elements */
 	struct code_element elements[CODE_ELEMENTS_MAX];
 
-	char product[25];  /* GTIN as 14 digits; HIBC: '+', labeler, product, unit of measure: at most 19 */
+	char product[25];  /* GTIN as 14 digits; HIBC: '+', labeler, product, unit of measure: at most 24 */
 	char lot[31];      /* (10); HIBC */
 	char serial[31];   /* (21); HIBC */
 	int32_t expiry;    /* (17), (7003); HIBC. The last day on which it may be used */
 	uint8_t expiry_hh; /* HIBC and (7003) can give an hour; 0 where none */
 	int32_t made;      /* (11); HIBC 16D */
-	int64_t quantity;  /* (30), (37); HIBC quantity */
+	int64_t quantity;  /* (30); HIBC quantity */
 	char giai[31];     /* (8004): an instrument or a tray with its own number */
 	char grai[31];     /* (8003) without the filler 0: a returnable asset, serial behind it if any */
 	char gsrn[19];     /* (8017), a member of staff. A patient's (8018) is never copied here */
 	struct own_code own;
 	char plain[CODE_PLAIN_MAX]; /* CODE_PLAIN: the text, control bytes as \x1d, cut short with '…' */
 
-	bool patient; /* it bears elements that identify a patient: tell, and keep none (rule 20) */
+	bool patient; /* it identifies a patient, or may (HIBC "+/"): tell, and keep none (rule 20) */
 	char wants[CODE_WANTS_MAX]; /* half of a pair: "(10) needs (01)", "link L needs a primary"; "" when
 	                               whole */
 	char check, link;           /* HIBC: check character of a primary, link character of a secondary */
@@ -102,7 +108,7 @@ int code_join(struct code *first, const struct code *second, struct code_fault *
 /* Rule 20: the identifiers that may be stored. A list of what is allowed, so that what GS1 adds later is
  * dropped until somebody has thought about it.
  *
- *     01        which product                          8003 8004  which asset (tray, instrument)
+ *     01 03     which product                          8003 8004  which asset (tray, instrument)
  *     10 21     which lot, which piece                 8006       which piece of a set (GTIN inside)
  *     11 17     made, use by                           8017       which member of staff (a badge)
  *     7003      use by, with the hour                  91         the item label of this house

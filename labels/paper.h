@@ -152,4 +152,13 @@ int paper_check(const json_t *document, enum paper_kind *kind, struct error *e);
  * as it was. */
 int paper_pdf(const json_t *document, struct buf *pdf, int *pages, struct error *e);
 
+/* The same, and what was drawn where (labels/canvas.h), for tests. */
+struct trace;
+int paper_pdf_traced(const json_t *document, struct buf *pdf, int *pages, struct trace *trace, struct error *e);
+
+/* What a print system may call the job, and the PDF itself: 'bandtally slip 000123 copy 1', or 'bandtally' and
+ * the kind. Never anything about a patient. The document must have passed paper_check(). */
+#define PAPER_TITLE_MAX 80
+void paper_title(const json_t *document, char out[PAPER_TITLE_MAX]);
+
 #endif

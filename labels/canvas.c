@@ -1,0 +1,329 @@
+#include "labels/canvas.h"
+
+#include <errno.h>
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+#include <cairo-pdf.h>
+
+#define POINTS_PER_MM (72.0 / 25.4)
+
+static double pt(double mm)
+{
+	return mm * POINTS_PER_MM;
+}
+
+void trace_deinit(struct trace *t)
+{
+	free(t->marks);
+	memset(t, 0, sizeof *t);
+}
+
+void canvas_mark(struct canvas *c, const struct mark *m)
+{
+	struct trace *t = c->trace;
+	if (!t || c->dry)
+		return;
+	if (t->count == t->room) {
+		size_t room = t->room ? t->room * 2 : 256;
+		struct mark *marks = realloc(t->marks, room * sizeof *marks);
+		if (!marks) {
+			c->failed = -ENOMEM;
+			return;
+		}
+		t->marks = marks;
+		t->room = room;
+	}
+	t->marks[t->count] = *m;
+	t->marks[t->count++].page = c->page;
+}
+
+static bool font_is_there(void)
+{
+	PangoFontMap *map = pango_cairo_font_map_get_default();
+	PangoFontFamily **families = NULL;
+	int count = 0, found = 0;
+	pango_font_map_list_families(map, &families, &count);
+	for (int i = 0; i < count; i++) {
+		const char *name = pango_font_family_get_name(families[i]);
+		found += strcmp(name, "DejaVu Sans") == 0 || strcmp(name, "DejaVu Sans Mono") == 0;
+	}
+	g_free(families);
+	return found == 2;
+}
+
+int fonts_open(struct error *e)
+{
+	const char *path = getenv("BANDTALLY_FONTS");
+	if (!path)
+		path = access(BANDTALLY_FONTS_INSTALLED, R_OK) == 0 ? BANDTALLY_FONTS_INSTALLED
+								    : BANDTALLY_FONTS_SOURCE;
+	if (access(path, R_OK) < 0)
+		return error_set(e, -ENOENT,
+				 "fonts: %s cannot be read: install the station again or set BANDTALLY_FONTS",
+				 path);
+	if (setenv("FONTCONFIG_FILE", path, 1) < 0)
+		return error_set(e, -ENOMEM, "fonts: no memory: close other programs");
+	if (!font_is_there())
+		return error_set(e, -ENOENT,
+				 "fonts: DejaVu Sans is not where %s looks: install the package fonts-dejavu-core",
+				 path);
+	return 0;
+}
+
+static cairo_status_t write_bytes(void *closure, const unsigned char *data, unsigned int length)
+{
+	struct canvas *c = closure;
+	return buf_add(c->out, data, length) < 0 ? CAIRO_STATUS_WRITE_ERROR : CAIRO_STATUS_SUCCESS;
+}
+
+static void open_layout(struct canvas *c)
+{
+	c->layout = pango_cairo_create_layout(c->cr);
+	PangoContext *context = pango_layout_get_context(c->layout);
+	pango_cairo_context_set_resolution(context, 72); /* one unit is one point */
+	pango_context_set_round_glyph_positions(context, FALSE);
+	cairo_font_options_t *o = cairo_font_options_create();
+	cairo_font_options_set_hint_style(o, CAIRO_HINT_STYLE_NONE);
+	cairo_font_options_set_hint_metrics(o, CAIRO_HINT_METRICS_OFF);
+	pango_cairo_context_set_font_options(context, o);
+	cairo_font_options_destroy(o);
+	pango_layout_set_wrap(c->layout, PANGO_WRAP_WORD_CHAR);
+	/* A hyphen that nobody typed must not appear in an identity that is broken over two lines. */
+	PangoAttrList *attributes = pango_attr_list_new();
+	pango_attr_list_insert(attributes, pango_attr_insert_hyphens_new(FALSE));
+	pango_layout_set_attributes(c->layout, attributes);
+	pango_attr_list_unref(attributes);
+	pango_layout_set_auto_dir(c->layout, FALSE);
+	c->font = pango_font_description_new();
+}
+
+int canvas_init(struct canvas *c, struct buf *out, int dpi, const char *title, const char *time,
+		struct trace *trace, struct error *e)
+{
+	memset(c, 0, sizeof *c);
+	c->out = out;
+	c->dpi = dpi;
+	c->trace = trace;
+	c->surface = cairo_pdf_surface_create_for_stream(write_bytes, c, 100, 100);
+	c->cr = cairo_create(c->surface);
+	if (cairo_status(c->cr) != CAIRO_STATUS_SUCCESS) {
+		canvas_deinit(c);
+		return error_set(e, -ENOMEM, "paper: no memory for a page: close other programs");
+	}
+	cairo_pdf_surface_set_metadata(c->surface, CAIRO_PDF_METADATA_TITLE, title);
+	cairo_pdf_surface_set_metadata(c->surface, CAIRO_PDF_METADATA_CREATOR, "bandtally");
+	cairo_pdf_surface_set_metadata(c->surface, CAIRO_PDF_METADATA_CREATE_DATE, time);
+	open_layout(c);
+	return 0;
+}
+
+void canvas_deinit(struct canvas *c)
+{
+	g_clear_object(&c->layout);
+	if (c->font)
+		pango_font_description_free(c->font);
+	c->font = NULL;
+	if (c->cr)
+		cairo_destroy(c->cr);
+	if (c->surface)
+		cairo_surface_destroy(c->surface);
+	c->cr = NULL;
+	c->surface = NULL;
+}
+
+int canvas_finish(struct canvas *c, struct error *e)
+{
+	if (c->page > 0)
+		cairo_show_page(c->cr);
+	cairo_surface_finish(c->surface);
+	if (!c->failed && cairo_status(c->cr) != CAIRO_STATUS_SUCCESS)
+		c->failed = -EIO;
+	if (!c->failed && cairo_surface_status(c->surface) != CAIRO_STATUS_SUCCESS)
+		c->failed = -EIO;
+	if (c->failed)
+		return error_set(e, c->failed, "paper: the page could not be drawn: %s: try again",
+				 cairo_status_to_string(cairo_surface_status(c->surface)));
+	return 0;
+}
+
+void canvas_page(struct canvas *c, double width_mm, double height_mm)
+{
+	if (c->page > 0 && !c->dry)
+		cairo_show_page(c->cr);
+	c->page++;
+	c->width_mm = ceil(width_mm / 25.4 * c->dpi - 1e-6) * 25.4 / c->dpi;
+	c->height_mm = ceil(height_mm / 25.4 * c->dpi - 1e-6) * 25.4 / c->dpi;
+	if (c->dry)
+		return;
+	cairo_pdf_surface_set_size(c->surface, pt(c->width_mm), pt(c->height_mm));
+	cairo_set_source_rgb(c->cr, 0, 0, 0);
+	if (c->trace && c->page < 64) {
+		c->trace->page_width_mm[c->page] = c->width_mm;
+		c->trace->page_height_mm[c->page] = c->height_mm;
+	}
+}
+
+static void set_style(struct canvas *c, const struct style *s, double width_mm, const char *text)
+{
+	pango_font_description_set_family_static(c->font, s->mono ? "DejaVu Sans Mono" : "DejaVu Sans");
+	pango_font_description_set_weight(c->font, s->bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
+	pango_font_description_set_absolute_size(c->font, s->size_pt * PANGO_SCALE);
+	pango_layout_set_font_description(c->layout, c->font);
+	PangoAttrList *attributes = pango_layout_get_attributes(c->layout);
+	pango_attr_list_change(attributes, pango_attr_letter_spacing_new((int)(s->spacing_pt * PANGO_SCALE)));
+	pango_layout_set_line_spacing(c->layout, (float)s->leading);
+	static const PangoAlignment aligns[] = {
+	    [ALIGN_LEFT] = PANGO_ALIGN_LEFT, [ALIGN_CENTRE] = PANGO_ALIGN_CENTER, [ALIGN_RIGHT] = PANGO_ALIGN_RIGHT};
+	pango_layout_set_alignment(c->layout, aligns[s->align]);
+	pango_layout_set_width(c->layout, width_mm < 0 ? -1 : (int)(pt(width_mm) * PANGO_SCALE));
+	pango_layout_set_text(c->layout, text, -1);
+}
+
+static double layout_height(struct canvas *c)
+{
+	int height;
+	pango_layout_get_size(c->layout, NULL, &height);
+	return height / (double)PANGO_SCALE / POINTS_PER_MM;
+}
+
+double canvas_text_height(struct canvas *c, const struct style *s, double width_mm, const char *text)
+{
+	if (!*text)
+		return 0;
+	set_style(c, s, width_mm, text);
+	return layout_height(c);
+}
+
+double canvas_text_width(struct canvas *c, const struct style *s, const char *text)
+{
+	set_style(c, s, -1, text);
+	int width;
+	pango_layout_get_size(c->layout, &width, NULL);
+	return width / (double)PANGO_SCALE / POINTS_PER_MM;
+}
+
+static void mark_text(struct canvas *c, double x_mm, double y_mm, const char *text)
+{
+	PangoRectangle box;
+	pango_layout_get_extents(c->layout, NULL, &box);
+	const double unit = PANGO_SCALE * POINTS_PER_MM;
+	struct mark m = {.kind = MARK_TEXT,
+			 .x_mm = x_mm + box.x / unit,
+			 .y_mm = y_mm + box.y / unit,
+			 .width_mm = box.width / unit,
+			 .height_mm = box.height / unit};
+	strncpy(m.text, text, sizeof m.text - 1);
+	canvas_mark(c, &m);
+	c->trace->unknown_glyphs += pango_layout_get_unknown_glyphs_count(c->layout);
+}
+
+double canvas_text(struct canvas *c, const struct style *s, double x_mm, double y_mm, double width_mm,
+		   const char *text)
+{
+	if (!*text)
+		return 0;
+	set_style(c, s, width_mm, text);
+	if (c->dry)
+		return layout_height(c);
+	if (s->white)
+		cairo_set_source_rgb(c->cr, 1, 1, 1);
+	cairo_move_to(c->cr, pt(x_mm), pt(y_mm));
+	pango_cairo_show_layout(c->cr, c->layout);
+	if (s->white)
+		cairo_set_source_rgb(c->cr, 0, 0, 0);
+	if (c->trace)
+		mark_text(c, x_mm, y_mm, text);
+	return layout_height(c);
+}
+
+void canvas_box(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm)
+{
+	if (c->dry)
+		return;
+	cairo_rectangle(c->cr, pt(x_mm), pt(y_mm), pt(width_mm), pt(height_mm));
+	cairo_fill(c->cr);
+}
+
+void canvas_clear(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm)
+{
+	cairo_set_source_rgb(c->cr, 1, 1, 1);
+	canvas_box(c, x_mm, y_mm, width_mm, height_mm);
+	cairo_set_source_rgb(c->cr, 0, 0, 0);
+}
+
+void canvas_frame(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm,
+		  double line_mm)
+{
+	if (c->dry)
+		return;
+	cairo_set_line_width(c->cr, pt(line_mm));
+	cairo_rectangle(c->cr, pt(x_mm + line_mm / 2), pt(y_mm + line_mm / 2), pt(width_mm - line_mm),
+			pt(height_mm - line_mm));
+	cairo_stroke(c->cr);
+}
+
+void canvas_line(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, double y2_mm, double line_mm)
+{
+	if (c->dry)
+		return;
+	cairo_set_line_width(c->cr, pt(line_mm));
+	cairo_move_to(c->cr, pt(x1_mm), pt(y1_mm));
+	cairo_line_to(c->cr, pt(x2_mm), pt(y2_mm));
+	cairo_stroke(c->cr);
+}
+
+void canvas_dashed(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, double y2_mm)
+{
+	const double dashes[] = {pt(1.6), pt(1.2)};
+	cairo_set_dash(c->cr, dashes, 2, 0);
+	canvas_line(c, x1_mm, y1_mm, x2_mm, y2_mm, 0.15);
+	cairo_set_dash(c->cr, NULL, 0, 0);
+}
+
+void canvas_dotted_frame(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm)
+{
+	const double dashes[] = {pt(0.9), pt(0.9)};
+	cairo_set_dash(c->cr, dashes, 2, 0);
+	canvas_frame(c, x_mm, y_mm, width_mm, height_mm, 0.25);
+	cairo_set_dash(c->cr, NULL, 0, 0);
+}
+
+int canvas_dots(const struct canvas *c, double mm)
+{
+	return (int)lround(mm / 25.4 * c->dpi);
+}
+
+double canvas_mm(const struct canvas *c, int dots)
+{
+	return dots * 25.4 / c->dpi;
+}
+
+/* cairo keeps a path in 1/256 point and writes it with three decimals; one such step further in than the edge
+ * stays inside it through both roundings. */
+static double inside_low(double points)
+{
+	return ceil(points * 256 + 0.5) / 256;
+}
+static double inside_high(double points)
+{
+	return floor(points * 256 - 0.5) / 256;
+}
+
+void canvas_dots_add(struct canvas *c, int x, int y, int width, int height)
+{
+	if (c->dry)
+		return;
+	const double dot = 72.0 / c->dpi;
+	double x1 = inside_low(x * dot), x2 = inside_high((x + width) * dot);
+	double y1 = inside_low(y * dot), y2 = inside_high((y + height) * dot);
+	cairo_rectangle(c->cr, x1, y1, x2 - x1, y2 - y1);
+}
+
+void canvas_dots_fill(struct canvas *c)
+{
+	cairo_set_fill_rule(c->cr, CAIRO_FILL_RULE_WINDING);
+	cairo_fill(c->cr);
+}

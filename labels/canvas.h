@@ -1,0 +1,102 @@
+/* A PDF that is being drawn: pages of whole printer dots, text by pango, rules and boxes by cairo.
+ *
+ * Lengths are millimetres from the top left corner of the page unless the name says dots. Everything is black
+ * on white, because a thermal roll has nothing else. A canvas that failed stays failed; drawing on it does
+ * nothing, and canvas_finish() tells.
+ */
+#ifndef BANDTALLY_LABELS_CANVAS_H
+#define BANDTALLY_LABELS_CANVAS_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include <cairo.h>
+#include <pango/pangocairo.h>
+
+#include "base/buf.h"
+#include "base/error.h"
+
+/* What was drawn where, for tests: a list that the canvas fills and the caller owns. */
+enum mark_kind {
+	MARK_TEXT = 1, /* the laid-out lines of a text */
+	MARK_CODE,     /* a barcode without its quiet zone */
+	MARK_QUIET,    /* the same with its quiet zone */
+};
+struct mark {
+	enum mark_kind kind;
+	int page; /* from 1 */
+	double x_mm, y_mm, width_mm, height_mm;
+	int x_dots, y_dots, module_dots; /* codes only */
+	char text[120];                  /* how it begins */
+};
+struct trace {
+	struct mark *marks;
+	size_t count, room;
+	double page_width_mm[64], page_height_mm[64]; /* of the first 64 pages, by number */
+	int unknown_glyphs;                           /* characters that the fonts do not have */
+};
+void trace_deinit(struct trace *t);
+
+enum align { ALIGN_LEFT = 0, ALIGN_CENTRE, ALIGN_RIGHT };
+
+struct style {
+	double size_pt;
+	bool bold, mono, white;
+	enum align align;
+	double spacing_pt;  /* between letters */
+	double leading;     /* of the line, as a factor; 0 as the font has it */
+};
+
+struct canvas {
+	cairo_surface_t *surface;
+	cairo_t *cr;
+	PangoLayout *layout;
+	PangoFontDescription *font;
+	double width_mm, height_mm;
+	int dpi, page;
+	bool dry; /* measure only: pages are counted, nothing is drawn or traced */
+	struct buf *out;
+	struct trace *trace; /* may be NULL */
+	int failed;          /* negative errno, 0 while all is well */
+};
+
+/* Makes the shipped fonts.conf the only one (FONTCONFIG_FILE): $BANDTALLY_FONTS, else where it was installed,
+ * else in the source tree. Call once before the first canvas. -ENOENT with a sentence when it or its fonts
+ * are absent. */
+int fonts_open(struct error *e);
+
+/* Begins a PDF that is appended to `out`. `time` is the document's own time; `title` is what the file says it
+ * is. Both are copied. `trace` is filled where not NULL. */
+int canvas_init(struct canvas *c, struct buf *out, int dpi, const char *title, const char *time,
+		struct trace *trace, struct error *e);
+int canvas_finish(struct canvas *c, struct error *e); /* writes the end of the file; 0 or negative errno */
+void canvas_deinit(struct canvas *c);                 /* without finish the PDF is incomplete */
+
+/* Starts the next page; both sizes are rounded up to whole dots. */
+void canvas_page(struct canvas *c, double width_mm, double height_mm);
+
+/* Text within `width_mm`, broken anywhere rather than cut. Both return its height. */
+double canvas_text(struct canvas *c, const struct style *s, double x_mm, double y_mm, double width_mm,
+		   const char *text);
+double canvas_text_height(struct canvas *c, const struct style *s, double width_mm, const char *text);
+double canvas_text_width(struct canvas *c, const struct style *s, const char *text); /* on one line */
+
+void canvas_box(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm); /* filled */
+void canvas_clear(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm);
+void canvas_frame(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm,
+		  double line_mm); /* the line lies inside */
+void canvas_dashed(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, double y2_mm);
+void canvas_dotted_frame(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm);
+void canvas_line(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, double y2_mm, double line_mm);
+
+/* A filled rectangle of whole dots, drawn a hair (1/200 point) inside its edges, so that a printer which
+ * blackens every dot that is touched blackens these and no more. Collects; canvas_dots_fill() draws. */
+void canvas_dots_add(struct canvas *c, int x, int y, int width, int height);
+void canvas_dots_fill(struct canvas *c);
+
+int canvas_dots(const struct canvas *c, double mm); /* nearest whole dot */
+double canvas_mm(const struct canvas *c, int dots);
+
+void canvas_mark(struct canvas *c, const struct mark *m); /* into the trace, when there is one */
+
+#endif

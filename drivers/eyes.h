@@ -1,0 +1,38 @@
+/* Both witnesses before one picture, which can be shown to them in several ways.
+ *
+ * The ways were chosen by what they add on public photographs (tests/photos): each makes some codes readable
+ * to one witness that the plain picture does not, and they err differently.
+ */
+#ifndef BANDTALLY_DRIVERS_EYES_H
+#define BANDTALLY_DRIVERS_EYES_H
+
+#include "drivers/plane.h"
+#include "drivers/reading.h"
+
+enum view {
+	VIEW_PLAIN,
+	VIEW_LEVEL,  /* uneven light and faint print made even */
+	VIEW_DOUBLE, /* small modules */
+	VIEW_TURNED, /* a code on its side */
+	VIEW_SHARP,  /* out of focus */
+	VIEW_HALF,   /* noise and grain; a code that is very near */
+	VIEW_HALF_SHARP,
+	VIEW_DOUBLE_SHARP,
+	VIEW_SHARP_DOUBLE,
+	VIEW_LEVEL_DOUBLE,
+	VIEW_INVERTED, /* light on dark, as marked on metal */
+};
+#define VIEW_COUNT 11
+
+struct eyes;
+
+struct eyes *eyes_new(symbology_set wanted); /* NULL when memory is out */
+void eyes_free(struct eyes *eyes);
+
+/* Adds what both witnesses read in this view of `picture` to `out`, with boxes in pixels of the picture.
+ * `thorough` shows it to libzbar at coarser densities too. 0, or -ENOMEM; a view that would be too large or
+ * too small to be read is left out. */
+int eyes_look(struct eyes *eyes, const struct plane *picture, enum view view, bool thorough,
+              struct readings *out);
+
+#endif

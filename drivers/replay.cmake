@@ -1,0 +1,1 @@
+house_driver(replay replay.c)

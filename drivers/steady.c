@@ -1,0 +1,75 @@
+#include "drivers/steady.h"
+
+#include <stdlib.h>
+
+/* Out of view for this long, a code that was not yet told has to stand still anew. */
+#define FLICKER_MS 400
+
+static void drop(struct steady *s, size_t i)
+{
+	s->item[i] = s->item[--s->count];
+}
+
+static void forget(struct steady *s, const struct steady_rules *rules, int64_t now_ms)
+{
+	for (size_t i = s->count; i-- > 0;) {
+		int64_t away_ms = now_ms - s->item[i].seen_ms;
+		if (away_ms >= (s->item[i].told ? rules->away_ms : FLICKER_MS))
+			drop(s, i);
+	}
+}
+
+static bool still(const struct box *a, const struct box *b, int still_px)
+{
+	int dx = (a->left + a->right) / 2 - (b->left + b->right) / 2;
+	int dy = (a->top + a->bottom) / 2 - (b->top + b->bottom) / 2;
+	return abs(dx) <= still_px && abs(dy) <= still_px;
+}
+
+static struct presentation *find(struct steady *s, const struct reading *r)
+{
+	for (size_t i = 0; i < s->count; i++)
+		if (reading_same_code(&s->item[i].code, r))
+			return &s->item[i];
+	return NULL;
+}
+
+/* With its list full a further code waits: what is in view now is not forgotten for it. */
+static struct presentation *begin(struct steady *s)
+{
+	if (s->count == STEADY_CODES_MAX)
+		return NULL;
+	struct presentation *p = &s->item[s->count++];
+	p->frames = 0;
+	p->told = false;
+	return p;
+}
+
+static bool take(struct presentation *p, const struct steady_rules *rules, const struct reading *r,
+                 int64_t now_ms)
+{
+	bool second_copy = p->frames > 0 && p->seen_ms == now_ms;
+	if (second_copy)
+		return false;
+	p->frames = p->frames > 0 && still(&p->code.box, &r->box, rules->still_px) ? p->frames + 1 : 1;
+	p->code = *r;
+	p->seen_ms = now_ms;
+	if (p->told || p->frames < rules->frames)
+		return false;
+	p->told = true;
+	return true;
+}
+
+void steady_frame(struct steady *s, const struct steady_rules *rules, const struct codes *codes,
+                  int64_t now_ms, struct codes *tell)
+{
+	tell->count = 0;
+	forget(s, rules, now_ms);
+	for (size_t i = 0; i < codes->count; i++) {
+		struct presentation *p = find(s, codes->item[i]);
+		if (!p)
+			p = begin(s);
+		if (p && take(p, rules, codes->item[i], now_ms))
+			tell->item[tell->count++] = codes->item[i];
+	}
+}

@@ -98,7 +98,7 @@ static int32_t a_day(struct walk *w, int32_t today, const char *what)
 static void second_purchase(struct walk *w)
 {
 	int rule = digit(w, 0, 9, "rule for further purchases");
-	if (rule > 3 && rule < 9)
+	if (rule > 3)
 		refuse(w, w->at - 1, "there is no such rule for further purchases");
 	if (rule >= 0 && purchase(w, "second purchase"))
 		company(w, true, "second company");

@@ -42,7 +42,7 @@
 #define CODE_AI_MAX 8
 #define CODE_VALUE_MAX 91 /* (8030), (91)-(99) and others: 90 characters */
 #define CODE_PLAIN_MAX 128
-#define CODE_WANTS_MAX 64
+#define CODE_WANTS_MAX 96
 
 enum code_kind {
 	CODE_PLAIN = 0,  /* none of the others; only `plain` is filled */

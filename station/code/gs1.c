@@ -268,6 +268,22 @@ static bool satisfied(const struct code *c, const struct code_element *e, const 
 	return false;
 }
 
+/* "01+21|8006" -> "(01) with (21), or (8006)"; what does not fit is left out behind '…'. */
+static void alternatives(const char *needs, char *out, size_t room)
+{
+	size_t n = 0;
+	for (const char *p = needs; *p;) {
+		size_t one = strcspn(p, "+|"), after = one + (p[one] != '\0');
+		const char *between = p[one] == '|' ? ", or " : p[one] == '+' ? " with " : "";
+		if (n + one + strlen(between) + 8 > room) {
+			snprintf(out + n, room - n, "…");
+			return;
+		}
+		n += (size_t)snprintf(out + n, room - n, "(%.*s)%s", (int)one, p, between);
+		p += after;
+	}
+}
+
 void gs1_wants(const struct code *code, char *out, size_t room)
 {
 	out[0] = '\0';
@@ -276,15 +292,8 @@ void gs1_wants(const struct code *code, char *out, size_t room)
 		const struct gs1_ai *ai = gs1_ai(e->ai, strlen(e->ai));
 		if (!ai || satisfied(code, e, ai->needs))
 			continue;
-		size_t n = (size_t)snprintf(out, room, "(%s) needs (", e->ai);
-		for (const char *p = ai->needs; *p && n + 12 < room; p++) {
-			const char *as = *p == '|' ? ") or (" : *p == '+' ? ") with (" : NULL;
-			n += (size_t)(as ? snprintf(out + n, room - n, "%s", as)
-			                 : snprintf(out + n, room - n, "%c", *p));
-			if (p[1] && n + 12 >= room)
-				n += (size_t)snprintf(out + n, room - n, "…");
-		}
-		snprintf(out + n, room - n, ")");
+		size_t n = (size_t)snprintf(out, room, "(%s) needs ", e->ai);
+		alternatives(ai->needs, out + n, room - n);
 		return;
 	}
 }

@@ -1,0 +1,7 @@
+/* `bandtally code` alone, for the tests that read whole files of codes through it. */
+#include "tool/code.h"
+
+int main(int argc, char **argv)
+{
+	return tool_code(argc, argv);
+}

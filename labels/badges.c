@@ -14,13 +14,14 @@ static void cut_lines(struct canvas *c, double left, double top)
 {
 	for (int i = 0; i <= COLUMNS; i++)
 		canvas_dashed(c, left + i * BADGE_WIDTH_MM, top - 3, left + i * BADGE_WIDTH_MM,
-			      top + ROWS * BADGE_HEIGHT_MM + 3);
+		              top + ROWS * BADGE_HEIGHT_MM + 3);
 	for (int i = 0; i <= ROWS; i++)
 		canvas_dashed(c, left - 3, top + i * BADGE_HEIGHT_MM, left + COLUMNS * BADGE_WIDTH_MM + 3,
-			      top + i * BADGE_HEIGHT_MM);
+		              top + i * BADGE_HEIGHT_MM);
 }
 
-static int draw_badge(struct canvas *c, const json_t *badge, const char *site, double x, double y, struct error *e)
+static int draw_badge(struct canvas *c, const json_t *badge, const char *site, double x, double y,
+                      struct error *e)
 {
 	const char *code = json_text(badge, "code");
 	struct barcode b _cleanup_(barcode_deinit) = {0};
@@ -33,7 +34,8 @@ static int draw_badge(struct canvas *c, const json_t *badge, const char *site, d
 	struct style tag = {.size_pt = 8, .bold = true, .align = ALIGN_CENTRE, .white = registered};
 	struct style text = {.size_pt = 8, .mono = true, .align = ALIGN_CENTRE};
 	const char *tag_words = registered ? "REGISTERED" : "NOT REGISTERED";
-	double tag_w = canvas_text_width(c, &tag, tag_words) + 4, tag_h = canvas_text_height(c, &tag, tag_w, tag_words) + 1.2;
+	double tag_w = canvas_text_width(c, &tag, tag_words) + 4,
+	       tag_h = canvas_text_height(c, &tag, tag_w, tag_words) + 1.2;
 	if (registered)
 		canvas_box(c, x + 5 + inner - tag_w, y + 4.5, tag_w, tag_h);
 	else
@@ -48,15 +50,16 @@ static int draw_badge(struct canvas *c, const json_t *badge, const char *site, d
 		role.size_pt -= 0.5;
 	canvas_text(c, &role, x + 5, y + 24.5, inner, json_text(badge, "role"));
 	int module = barcode_module_dots(b.kind, c->dpi), width = barcode_width_dots(&b, module);
-	barcode_draw(&b, c, canvas_dots(c, x + (BADGE_WIDTH_MM - canvas_mm(c, width)) / 2), canvas_dots(c, y + 32),
-		     module, canvas_dots(c, 12.7));
+	barcode_draw(&b, c, canvas_dots(c, x + (BADGE_WIDTH_MM - canvas_mm(c, width)) / 2),
+	             canvas_dots(c, y + 32), module, canvas_dots(c, 12.7));
 	canvas_text(c, &text, x + 5, y + 45.5, inner, code);
 	return c->failed;
 }
 
 int badges_draw(struct canvas *c, const json_t *document, struct error *e)
 {
-	double left = (A4_WIDTH_MM - COLUMNS * BADGE_WIDTH_MM) / 2, top = (A4_HEIGHT_MM - ROWS * BADGE_HEIGHT_MM) / 2;
+	double left = (A4_WIDTH_MM - COLUMNS * BADGE_WIDTH_MM) / 2,
+	       top = (A4_HEIGHT_MM - ROWS * BADGE_HEIGHT_MM) / 2;
 	size_t i;
 	json_t *badge;
 	json_array_foreach(json_object_get(document, "badges"), i, badge)

@@ -48,8 +48,9 @@ static struct zint_symbol *ask_zint(enum symbol_kind kind, const char *text, str
 	z->scale = 0.5f; /* a vector unit is then a module */
 	if (ZBarcode_Encode_and_Buffer_Vector(z, (const unsigned char *)text, (int)strlen(text), 0) != 0 ||
 	    !z->vector) {
-		error_set(e, -EINVAL, "barcode '%.60s': it cannot be encoded: %s: give a code that the station made",
-			  text, z->errtxt);
+		error_set(e, -EINVAL,
+		          "barcode '%.60s': it cannot be encoded: %s: give a code that the station made",
+		          text, z->errtxt);
 		ZBarcode_Delete(z);
 		return NULL;
 	}
@@ -105,7 +106,8 @@ int barcode_init(struct barcode *b, enum symbol_kind kind, const char *text, str
 		return error_set(e, -ENOMEM, "barcode: no memory: close other programs");
 	if (fill_modules(b, z->vector) < 0) {
 		barcode_deinit(b);
-		return error_set(e, -EINVAL, "barcode '%.60s': the encoder drew outside the symbol: report it", text);
+		return error_set(e, -EINVAL,
+		                 "barcode '%.60s': the encoder drew outside the symbol: report it", text);
 	}
 	strncpy(b->text, text, sizeof b->text - 1);
 	return 0;
@@ -164,7 +166,7 @@ static void add_runs(const struct barcode *b, struct canvas *c, int left, int to
 }
 
 void barcode_draw(const struct barcode *b, struct canvas *c, int x_dots, int y_dots, int module_dots,
-		  int height_dots)
+                  int height_dots)
 {
 	bool bars = b->rows == 1;
 	int quiet = b->quiet * module_dots;
@@ -179,6 +181,7 @@ void barcode_draw(const struct barcode *b, struct canvas *c, int x_dots, int y_d
 	canvas_mark(c, &m);
 	m.kind = MARK_QUIET;
 	m.x_mm = canvas_mm(c, x_dots), m.y_mm = canvas_mm(c, y_dots);
-	m.width_mm = canvas_mm(c, width + 2 * quiet), m.height_mm = canvas_mm(c, height + (bars ? 0 : 2 * quiet));
+	m.width_mm = canvas_mm(c, width + 2 * quiet),
+	m.height_mm = canvas_mm(c, height + (bars ? 0 : 2 * quiet));
 	canvas_mark(c, &m);
 }

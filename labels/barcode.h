@@ -11,7 +11,7 @@
 
 enum symbol_kind {
 	SYMBOL_CODE_128 = 1,
-	SYMBOL_GS1_128,        /* text with its identifiers in brackets: "(10)AB12(21)34CD" */
+	SYMBOL_GS1_128, /* text with its identifiers in brackets: "(10)AB12(21)34CD" */
 	SYMBOL_EAN_13,
 	SYMBOL_GS1_DATAMATRIX, /* the smallest square that holds it */
 	SYMBOL_GS1_DATAMATRIX_16X16,
@@ -21,10 +21,10 @@ enum symbol_kind {
 
 struct barcode {
 	enum symbol_kind kind;
-	int columns, rows;       /* modules; rows is 1 for bars */
-	int quiet;               /* modules on each side, of bars left and right only */
-	unsigned char *dark;     /* columns × rows, row by row */
-	char text[64];           /* how the encoded text begins, for the trace */
+	int columns, rows;   /* modules; rows is 1 for bars */
+	int quiet;           /* modules on each side, of bars left and right only */
+	unsigned char *dark; /* columns × rows, row by row */
+	char text[64];       /* how the encoded text begins, for the trace */
 };
 
 /* 0, or -EINVAL with a sentence: what the encoder says, and nothing was made. */
@@ -39,6 +39,6 @@ int barcode_height_dots(const struct barcode *b, int module_dots); /* with quiet
 
 /* Draws with the outer corner of its quiet zone at that dot. `height_dots` is the height of bars. */
 void barcode_draw(const struct barcode *b, struct canvas *c, int x_dots, int y_dots, int module_dots,
-		  int height_dots);
+                  int height_dots);
 
 #endif

@@ -59,17 +59,17 @@ int fonts_open(struct error *e)
 	const char *path = getenv("BANDTALLY_FONTS");
 	if (!path)
 		path = access(BANDTALLY_FONTS_INSTALLED, R_OK) == 0 ? BANDTALLY_FONTS_INSTALLED
-								    : BANDTALLY_FONTS_SOURCE;
+		                                                    : BANDTALLY_FONTS_SOURCE;
 	if (access(path, R_OK) < 0)
 		return error_set(e, -ENOENT,
-				 "fonts: %s cannot be read: install the station again or set BANDTALLY_FONTS",
-				 path);
+		                 "fonts: %s cannot be read: install the station again or set BANDTALLY_FONTS",
+		                 path);
 	if (setenv("FONTCONFIG_FILE", path, 1) < 0)
 		return error_set(e, -ENOMEM, "fonts: no memory: close other programs");
 	if (!font_is_there())
-		return error_set(e, -ENOENT,
-				 "fonts: DejaVu Sans is not where %s looks: install the package fonts-dejavu-core",
-				 path);
+		return error_set(
+		    e, -ENOENT,
+		    "fonts: DejaVu Sans is not where %s looks: install the package fonts-dejavu-core", path);
 	return 0;
 }
 
@@ -101,7 +101,7 @@ static void open_layout(struct canvas *c)
 }
 
 int canvas_init(struct canvas *c, struct buf *out, int dpi, const char *title, const char *time,
-		struct trace *trace, struct error *e)
+                struct trace *trace, struct error *e)
 {
 	memset(c, 0, sizeof *c);
 	c->out = out;
@@ -145,7 +145,7 @@ int canvas_finish(struct canvas *c, struct error *e)
 		c->failed = -EIO;
 	if (c->failed)
 		return error_set(e, c->failed, "paper: the page could not be drawn: %s: try again",
-				 cairo_status_to_string(cairo_surface_status(c->surface)));
+		                 cairo_status_to_string(cairo_surface_status(c->surface)));
 	return 0;
 }
 
@@ -175,8 +175,9 @@ static void set_style(struct canvas *c, const struct style *s, double width_mm, 
 	PangoAttrList *attributes = pango_layout_get_attributes(c->layout);
 	pango_attr_list_change(attributes, pango_attr_letter_spacing_new((int)(s->spacing_pt * PANGO_SCALE)));
 	pango_layout_set_line_spacing(c->layout, (float)s->leading);
-	static const PangoAlignment aligns[] = {
-	    [ALIGN_LEFT] = PANGO_ALIGN_LEFT, [ALIGN_CENTRE] = PANGO_ALIGN_CENTER, [ALIGN_RIGHT] = PANGO_ALIGN_RIGHT};
+	static const PangoAlignment aligns[] = {[ALIGN_LEFT] = PANGO_ALIGN_LEFT,
+	                                        [ALIGN_CENTRE] = PANGO_ALIGN_CENTER,
+	                                        [ALIGN_RIGHT] = PANGO_ALIGN_RIGHT};
 	pango_layout_set_alignment(c->layout, aligns[s->align]);
 	pango_layout_set_width(c->layout, width_mm < 0 ? -1 : (int)(pt(width_mm) * PANGO_SCALE));
 	pango_layout_set_text(c->layout, text, -1);
@@ -211,17 +212,17 @@ static void mark_text(struct canvas *c, double x_mm, double y_mm, const char *te
 	pango_layout_get_extents(c->layout, NULL, &box);
 	const double unit = PANGO_SCALE * POINTS_PER_MM;
 	struct mark m = {.kind = MARK_TEXT,
-			 .x_mm = x_mm + box.x / unit,
-			 .y_mm = y_mm + box.y / unit,
-			 .width_mm = box.width / unit,
-			 .height_mm = box.height / unit};
+	                 .x_mm = x_mm + box.x / unit,
+	                 .y_mm = y_mm + box.y / unit,
+	                 .width_mm = box.width / unit,
+	                 .height_mm = box.height / unit};
 	strncpy(m.text, text, sizeof m.text - 1);
 	canvas_mark(c, &m);
 	c->trace->unknown_glyphs += pango_layout_get_unknown_glyphs_count(c->layout);
 }
 
 double canvas_text(struct canvas *c, const struct style *s, double x_mm, double y_mm, double width_mm,
-		   const char *text)
+                   const char *text)
 {
 	if (!*text)
 		return 0;
@@ -255,13 +256,13 @@ void canvas_clear(struct canvas *c, double x_mm, double y_mm, double width_mm, d
 }
 
 void canvas_frame(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm,
-		  double line_mm)
+                  double line_mm)
 {
 	if (c->dry)
 		return;
 	cairo_set_line_width(c->cr, pt(line_mm));
 	cairo_rectangle(c->cr, pt(x_mm + line_mm / 2), pt(y_mm + line_mm / 2), pt(width_mm - line_mm),
-			pt(height_mm - line_mm));
+	                pt(height_mm - line_mm));
 	cairo_stroke(c->cr);
 }
 

@@ -43,8 +43,8 @@ struct style {
 	double size_pt;
 	bool bold, mono, white;
 	enum align align;
-	double spacing_pt;  /* between letters */
-	double leading;     /* of the line, as a factor; 0 as the font has it */
+	double spacing_pt; /* between letters */
+	double leading;    /* of the line, as a factor; 0 as the font has it */
 };
 
 struct canvas {
@@ -68,7 +68,7 @@ int fonts_open(struct error *e);
 /* Begins a PDF that is appended to `out`. `time` is the document's own time; `title` is what the file says it
  * is. Both are copied. `trace` is filled where not NULL. */
 int canvas_init(struct canvas *c, struct buf *out, int dpi, const char *title, const char *time,
-		struct trace *trace, struct error *e);
+                struct trace *trace, struct error *e);
 int canvas_finish(struct canvas *c, struct error *e); /* writes the end of the file; 0 or negative errno */
 void canvas_deinit(struct canvas *c);                 /* without finish the PDF is incomplete */
 
@@ -77,14 +77,14 @@ void canvas_page(struct canvas *c, double width_mm, double height_mm);
 
 /* Text within `width_mm`, broken anywhere rather than cut. Both return its height. */
 double canvas_text(struct canvas *c, const struct style *s, double x_mm, double y_mm, double width_mm,
-		   const char *text);
+                   const char *text);
 double canvas_text_height(struct canvas *c, const struct style *s, double width_mm, const char *text);
 double canvas_text_width(struct canvas *c, const struct style *s, const char *text); /* on one line */
 
 void canvas_box(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm); /* filled */
 void canvas_clear(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm);
 void canvas_frame(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm,
-		  double line_mm); /* the line lies inside */
+                  double line_mm); /* the line lies inside */
 void canvas_dashed(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, double y2_mm);
 void canvas_dotted_frame(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm);
 void canvas_line(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, double y2_mm, double line_mm);

@@ -30,26 +30,30 @@ static void begin_side(struct canvas *c, const json_t *d, struct place *p)
 	snprintf(text, sizeof text, "Answer cards  ·  %s", json_text(d, "room"));
 	double h = canvas_text(c, &strong, LEFT_MM, 8, CARD_WIDTH_MM * 2, text);
 	snprintf(text, sizeof text, "%s  ·  sheet %d  ·  for this room only. Scan one when the board asks.",
-		 json_text(d, "site"), p->side);
+	         json_text(d, "site"), p->side);
 	canvas_text(c, &small, LEFT_MM, 8 + h, CARD_WIDTH_MM * 2, text);
 	p->y = TOP_MM;
 	p->column = 0;
 }
 
-static void shrink(struct canvas *c, struct style *s, double smallest, double width, double height, const char *text)
+static void shrink(struct canvas *c, struct style *s, double smallest, double width, double height,
+                   const char *text)
 {
 	while (s->size_pt > smallest && canvas_text_height(c, s, width, text) > height)
 		s->size_pt -= 0.5;
 }
 
-static int draw_card(struct canvas *c, const json_t *card, double x, double y, const char *room, struct error *e)
+static int draw_card(struct canvas *c, const json_t *card, double x, double y, const char *room,
+                     struct error *e)
 {
 	struct barcode b _cleanup_(barcode_deinit) = {0};
-	const char *words = json_text(card, "words"), *use = json_text(card, "use"), *code = json_text(card, "code");
+	const char *words = json_text(card, "words"), *use = json_text(card, "use"),
+	           *code = json_text(card, "code");
 	int r = barcode_init(&b, SYMBOL_CODE_128, code, e);
 	if (r < 0)
 		return r;
-	struct style big = {.size_pt = 21, .bold = true}, small = {.size_pt = 7.5}, mono = {.size_pt = 7, .mono = true};
+	struct style big = {.size_pt = 21, .bold = true}, small = {.size_pt = 7.5},
+	             mono = {.size_pt = 7, .mono = true};
 	double inner = CARD_WIDTH_MM - 10;
 	canvas_dashed(c, x, y, x + CARD_WIDTH_MM, y);
 	canvas_dashed(c, x, y + CARD_HEIGHT_MM, x + CARD_WIDTH_MM, y + CARD_HEIGHT_MM);
@@ -62,7 +66,8 @@ static int draw_card(struct canvas *c, const json_t *card, double x, double y, c
 	int module = barcode_module_dots(b.kind, c->dpi);
 	double quiet = canvas_mm(c, b.quiet * module);
 	/* The first bar stands under the first letter, the quiet zone in the margin of the card. */
-	barcode_draw(&b, c, canvas_dots(c, x + 5 - quiet), canvas_dots(c, y + 22), module, canvas_dots(c, 12.7));
+	barcode_draw(&b, c, canvas_dots(c, x + 5 - quiet), canvas_dots(c, y + 22), module,
+	             canvas_dots(c, 12.7));
 	canvas_text(c, &mono, x + 5, y + 36, inner / 2, code);
 	struct style right = small;
 	right.size_pt = 7;
@@ -71,7 +76,8 @@ static int draw_card(struct canvas *c, const json_t *card, double x, double y, c
 	return c->failed;
 }
 
-static int draw_group(struct canvas *c, const json_t *d, const json_t *group, struct place *p, struct error *e)
+static int draw_group(struct canvas *c, const json_t *d, const json_t *group, struct place *p,
+                      struct error *e)
 {
 	struct style title = {.size_pt = 11, .bold = true};
 	size_t i;
@@ -88,7 +94,8 @@ static int draw_group(struct canvas *c, const json_t *d, const json_t *group, st
 	{
 		if (p->y + CARD_HEIGHT_MM > BOTTOM_MM)
 			begin_side(c, d, p);
-		int r = draw_card(c, card, LEFT_MM + p->column * CARD_WIDTH_MM, p->y, json_text(d, "room"), e);
+		int r =
+		    draw_card(c, card, LEFT_MM + p->column * CARD_WIDTH_MM, p->y, json_text(d, "room"), e);
 		if (r < 0)
 			return r;
 		p->column = (p->column + 1) % COLUMNS;

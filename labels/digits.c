@@ -1,7 +1,7 @@
 /* Digit cards: one sheet a room, hands on one side, feet on the other.
  *
- * The codes stand in one staggered column: two neighbours are a pitch apart in height and a code's width apart
- * sideways. The nearest centres are then 44 mm apart, and the straight line through two codes is always
+ * The codes stand in one staggered column: two neighbours are a pitch apart in height and a code's width
+ * apart sideways. The nearest centres are then 44 mm apart, and the straight line through two codes is always
  * steeper than a code's own diagonal, so that no scan line can run through both.
  */
 #include <errno.h>
@@ -36,9 +36,8 @@ static const json_t *card_of(const json_t *d, int digit)
 {
 	size_t i;
 	json_t *card;
-	json_array_foreach(json_object_get(d, "cards"), i, card)
-		if (json_number(card, "digit", 0) == digit)
-			return card;
+	json_array_foreach(json_object_get(d, "cards"), i,
+	                   card) if (json_number(card, "digit", 0) == digit) return card;
 	return NULL;
 }
 
@@ -63,7 +62,8 @@ static int draw_code(struct canvas *c, const json_t *card, int row, double y, st
 		big.size_pt -= 0.25;
 	double h = canvas_text_height(c, &big, box, name);
 	canvas_text(c, &big, x - box / 2, y - BAR_MM / 2 - 0.8 - h, box, name);
-	barcode_draw(&b, c, canvas_dots(c, x - half), canvas_dots(c, y - BAR_MM / 2), module, canvas_dots(c, BAR_MM));
+	barcode_draw(&b, c, canvas_dots(c, x - half), canvas_dots(c, y - BAR_MM / 2), module,
+	             canvas_dots(c, BAR_MM));
 	canvas_text(c, &mono, x - box / 2, y + BAR_MM / 2 + 0.4, box, code);
 	return c->failed;
 }
@@ -84,8 +84,8 @@ static void head(struct canvas *c, const json_t *d, const struct side *s)
 	char text[200];
 	double y = 7, w = 108;
 	y += canvas_text(c, &title, PICTURE_MM, y, w, json_text(d, "room"));
-	snprintf(text, sizeof text, "Digit cards: %s. %s", s->feet ? "feet, seen from above" : "hands, seen from the back",
-		 json_text(d, "site"));
+	snprintf(text, sizeof text, "Digit cards: %s. %s",
+	         s->feet ? "feet, seen from above" : "hands, seen from the back", json_text(d, "site"));
 	y += canvas_text(c, &small, PICTURE_MM, y, w, text);
 }
 
@@ -95,11 +95,13 @@ static void side_names(struct canvas *c, const struct side *s)
 	canvas_text(c, &big, PICTURE_MM + 7, s->y[2] - 12, 40, s->feet ? "LEFT FOOT" : "LEFT HAND");
 	canvas_text(c, &big, PICTURE_MM + 7, s->y[7] + 1, 40, s->feet ? "RIGHT FOOT" : "RIGHT HAND");
 	canvas_text(c, &small, PICTURE_MM, s->y[10] - 6, 92,
-		    "Another digit (a sixth finger, a stump, joined digits): scan one of these codes, and say aloud and "
-		    "write on the paper sheet which digit it is.");
+	            "Another digit (a sixth finger, a stump, joined digits): scan one of these codes, and "
+	            "say aloud and "
+	            "write on the paper sheet which digit it is.");
 	canvas_text(c, &small, PICTURE_MM, s->y[11] - 5, 92,
-		    "Scan a digit's code when a tourniquet goes on: its time starts at once. Scanned while one is on, the "
-		    "code shows the minutes. Only the card OFF stops the time.");
+	            "Scan a digit's code when a tourniquet goes on: its time starts at once. Scanned while "
+	            "one is on, the "
+	            "code shows the minutes. Only the card OFF stops the time.");
 }
 
 static int draw_side(struct canvas *c, const json_t *d, struct side *s, struct error *e)

@@ -5,22 +5,57 @@
 
 #define CELL_GAP_MM 1.6
 
-#define STYLES(b, s)                                                                                           \
-	.body = {.size_pt = (b)}, .strong = {.size_pt = (b), .bold = true}, .small = {.size_pt = (s)},         \
-	.small_strong = {.size_pt = (s), .bold = true}, .label = {.size_pt = (s)},                             \
-	.section = {.size_pt = (s), .bold = true, .spacing_pt = 0.6},                                          \
+#define STYLES(b, s)                                                                                         \
+	.body = {.size_pt = (b)}, .strong = {.size_pt = (b), .bold = true}, .small = {.size_pt = (s)},       \
+	.small_strong = {.size_pt = (s), .bold = true}, .label = {.size_pt = (s)},                           \
+	.section = {.size_pt = (s), .bold = true, .spacing_pt = 0.6},                                        \
 	.code = {.size_pt = (s), .mono = true, .align = ALIGN_CENTRE}
 
 /* 6.5 point DejaVu Sans has capitals of 1.67 mm, the least that anything on a slip is set in. */
 static const struct look looks[] = {
-    {.name = "roll80", .width_mm = 80, .height_mm = 2000, .roll = true, .margin_mm = 4, .label_mm = 19,
-     STYLES(8, 7), .heading_pt = 17, .outcome_pt = 12.5, .write_mm = 8, .patient_mm = 34},
-    {.name = "a6", .width_mm = 105, .height_mm = 148, .margin_mm = 7, .label_mm = 21,
-     STYLES(7.5, 6.5), .heading_pt = 19, .outcome_pt = 12, .write_mm = 7.5, .patient_mm = 28},
-    {.name = "a5", .width_mm = 148, .height_mm = 210, .wide = true, .margin_mm = 10, .label_mm = 22,
-     STYLES(8.5, 7), .heading_pt = 25, .outcome_pt = 14.5, .write_mm = 8, .patient_mm = 33},
-    {.name = "a4", .width_mm = 210, .height_mm = 297, .wide = true, .margin_mm = 15, .label_mm = 27,
-     STYLES(10, 8.5), .heading_pt = 32, .outcome_pt = 18, .write_mm = 9, .patient_mm = 38},
+    {.name = "roll80",
+     .width_mm = 80,
+     .height_mm = 2000,
+     .roll = true,
+     .margin_mm = 4,
+     .label_mm = 19,
+     STYLES(8, 7),
+     .heading_pt = 17,
+     .outcome_pt = 12.5,
+     .write_mm = 8,
+     .patient_mm = 34},
+    {.name = "a6",
+     .width_mm = 105,
+     .height_mm = 148,
+     .margin_mm = 7,
+     .label_mm = 21,
+     STYLES(7.5, 6.5),
+     .heading_pt = 19,
+     .outcome_pt = 12,
+     .write_mm = 7.5,
+     .patient_mm = 28},
+    {.name = "a5",
+     .width_mm = 148,
+     .height_mm = 210,
+     .wide = true,
+     .margin_mm = 10,
+     .label_mm = 22,
+     STYLES(8.5, 7),
+     .heading_pt = 25,
+     .outcome_pt = 14.5,
+     .write_mm = 8,
+     .patient_mm = 33},
+    {.name = "a4",
+     .width_mm = 210,
+     .height_mm = 297,
+     .wide = true,
+     .margin_mm = 15,
+     .label_mm = 27,
+     STYLES(10, 8.5),
+     .heading_pt = 32,
+     .outcome_pt = 18,
+     .write_mm = 9,
+     .patient_mm = 38},
 };
 
 const struct look *look_of(const char *paper)
@@ -101,8 +136,8 @@ void flow_pair(struct flow *f, const char *label, const struct style *s, const c
 	flow_need(f, h);
 	/* The label is smaller: set it on the same baseline. */
 	double drop = (s->size_pt - f->look->label.size_pt) * 0.93 * 25.4 / 72;
-	canvas_text(f->c, &f->look->label, f->x, f->y + (drop > 0 ? drop : 0), f->look->label_mm - CELL_GAP_MM,
-		    label);
+	canvas_text(f->c, &f->look->label, f->x, f->y + (drop > 0 ? drop : 0),
+	            f->look->label_mm - CELL_GAP_MM, label);
 	canvas_text(f->c, s, f->x + f->look->label_mm, f->y, value_width(f), value);
 	f->y += h;
 }
@@ -110,7 +145,8 @@ void flow_pair(struct flow *f, const char *label, const struct style *s, const c
 void flow_blank(struct flow *f, const char *label, double from, double part)
 {
 	const struct style *s = &f->look->label;
-	double left = f->x + from * f->width, right = f->x + (from + part) * f->width - (from + part < 0.99 ? 3 : 0);
+	double left = f->x + from * f->width,
+	       right = f->x + (from + part) * f->width - (from + part < 0.99 ? 3 : 0);
 	double base = f->y + f->look->write_mm - 1.2;
 	double h = canvas_text_height(f->c, s, -1, label);
 	canvas_text(f->c, s, left, base - h + 0.7, -1, label);

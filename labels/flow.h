@@ -13,13 +13,13 @@ struct look { /* one size of paper */
 	const char *name;
 	double width_mm, height_mm; /* height of a roll: the longest page */
 	bool roll;
-	bool wide;                  /* enough room for evidence in a column of its own */
+	bool wide; /* enough room for evidence in a column of its own */
 	double margin_mm;
-	double label_mm;            /* width of the column of labels in front of values */
+	double label_mm; /* width of the column of labels in front of values */
 	struct style body, strong, small, small_strong, label, section, code;
 	double heading_pt, outcome_pt;
-	double write_mm;            /* height of a line to write on */
-	double patient_mm;          /* height of the space for the patient's label */
+	double write_mm;   /* height of a line to write on */
+	double patient_mm; /* height of the space for the patient's label */
 };
 
 const struct look *look_of(const char *paper); /* NULL when there is no such paper */

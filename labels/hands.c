@@ -10,7 +10,8 @@ int hands_digit(bool feet, int row)
 }
 
 struct finger {
-	double x1, dy1, x2, dy2, width; /* root and end of its middle line; dy from the row, towards the middle finger */
+	double x1, dy1, x2, dy2,
+	    width; /* root and end of its middle line; dy from the row, towards the middle finger */
 	const char *name;
 };
 
@@ -30,12 +31,13 @@ static const struct finger fingers[2][5] = {
 
 /* Back of the hand and of the foot: x, and y from the middle row, towards the thumb negative. */
 static const double palm[][2] = {{-14, -7}, {8, -9},  {22, -16}, {38, -26}, {50, -28}, {57, -16}, {58, 0},
-				 {57, 20},  {52, 38}, {44, 44},  {32, 41},  {20, 33},  {8, 28},   {-14, 27}};
-static const double sole[][2] = {{70, -46}, {74, -36}, {72, -12}, {68, 10}, {62, 30}, {54, 43}, {42, 43}, {28, 34},
-				 {16, 29},  {8, 23},  {3, 10},  {3, -3},  {9, -12}, {20, -15}, {32, -22}, {44, -36},
-				 {56, -48}};
+                                 {57, 20},  {52, 38}, {44, 44},  {32, 41},  {20, 33},  {8, 28},   {-14, 27}};
+static const double sole[][2] = {{70, -46}, {74, -36}, {72, -12}, {68, 10},  {62, 30}, {54, 43},
+                                 {42, 43},  {28, 34},  {16, 29},  {8, 23},   {3, 10},  {3, -3},
+                                 {9, -12},  {20, -15}, {32, -22}, {44, -36}, {56, -48}};
 
-static void capsule(struct canvas *c, double x1, double y1, double x2, double y2, double width_mm, double grey)
+static void capsule(struct canvas *c, double x1, double y1, double x2, double y2, double width_mm,
+                    double grey)
 {
 	cairo_set_source_rgb(c->cr, grey, grey, grey);
 	cairo_set_line_cap(c->cr, CAIRO_LINE_CAP_ROUND);
@@ -55,13 +57,14 @@ static void smooth(struct canvas *c, const double (*shape)[2], size_t count, dou
 		if (i == 0)
 			cairo_move_to(c->cr, bx * p, by * p);
 		cairo_curve_to(c->cr, (bx + (d[0] - a[0]) / 6) * p, (by + sign * (d[1] - a[1]) / 6) * p,
-			       (dx - (e[0] - b[0]) / 6) * p, (dy - sign * (e[1] - b[1]) / 6) * p, dx * p, dy * p);
+		               (dx - (e[0] - b[0]) / 6) * p, (dy - sign * (e[1] - b[1]) / 6) * p, dx * p,
+		               dy * p);
 	}
 	cairo_close_path(c->cr);
 }
 
 static void body(struct canvas *c, const double (*shape)[2], size_t count, double x, double y, double sign,
-		 double grow_mm, double grey)
+                 double grow_mm, double grey)
 {
 	cairo_new_path(c->cr);
 	smooth(c, shape, count, x, y, sign);
@@ -74,7 +77,8 @@ static void body(struct canvas *c, const double (*shape)[2], size_t count, doubl
 	cairo_set_source_rgb(c->cr, 0, 0, 0);
 }
 
-/* One hand or foot. All of it in black a line wider, then all of it in white, leaves the outline of the whole. */
+/* One hand or foot. All of it in black a line wider, then all of it in white, leaves the outline of the
+ * whole. */
 static void one(struct canvas *c, bool feet, double x, const double *tip_y, double sign, double *tip_x)
 {
 	double middle = tip_y[2];
@@ -83,7 +87,7 @@ static void one(struct canvas *c, bool feet, double x, const double *tip_y, doub
 		/* The arm runs on beyond the picture; the white goes further so that no edge is left. */
 		cairo_save(c->cr);
 		cairo_rectangle(c->cr, (x - (feet ? 20 : pass)) * POINTS_PER_MM, 0, 140 * POINTS_PER_MM,
-				c->height_mm * POINTS_PER_MM);
+		                c->height_mm * POINTS_PER_MM);
 		cairo_clip(c->cr);
 		if (feet)
 			body(c, sole, sizeof sole / sizeof *sole, x, middle, sign, grow, grey);
@@ -92,7 +96,7 @@ static void one(struct canvas *c, bool feet, double x, const double *tip_y, doub
 		for (int i = 0; i < 5; i++) {
 			const struct finger *f = &fingers[feet][i];
 			capsule(c, x + f->x1, tip_y[i] + sign * f->dy1, x + f->x2, tip_y[i] + sign * f->dy2,
-				f->width + 2 * grow, grey);
+			        f->width + 2 * grow, grey);
 		}
 		cairo_restore(c->cr);
 	}
@@ -102,16 +106,17 @@ static void one(struct canvas *c, bool feet, double x, const double *tip_y, doub
 		double end_y = tip_y[i] + sign * f->dy2, r = f->width / 2;
 		tip_x[i] = x + f->x2 + r + OUTLINE_MM;
 		/* The nail says that this is the back. */
-		capsule(c, x + f->x2 + r * 0.35, end_y - r * 0.28, x + f->x2 + r * 0.35, end_y + r * 0.28, r * 0.75, 0);
 		capsule(c, x + f->x2 + r * 0.35, end_y - r * 0.28, x + f->x2 + r * 0.35, end_y + r * 0.28,
-			r * 0.75 - 0.7, 1);
+		        r * 0.75, 0);
+		capsule(c, x + f->x2 + r * 0.35, end_y - r * 0.28, x + f->x2 + r * 0.35, end_y + r * 0.28,
+		        r * 0.75 - 0.7, 1);
 		double h = canvas_text_height(c, &name, 24, f->name);
 		canvas_text(c, &name, x + f->x2 - 26, end_y - h / 2, 25, f->name);
 	}
 }
 
-void hands_draw(struct canvas *c, bool feet, double x_mm, const double tip_y_mm[HANDS_DIGITS], double pitch_mm,
-		double tip_x_mm[HANDS_DIGITS])
+void hands_draw(struct canvas *c, bool feet, double x_mm, const double tip_y_mm[HANDS_DIGITS],
+                double pitch_mm, double tip_x_mm[HANDS_DIGITS])
 {
 	double left_y[5], left_x[5];
 	(void)pitch_mm;

@@ -13,7 +13,7 @@ int hands_digit(bool feet, int row);
 
 /* Draws both within 100 mm from `x_mm`. `tip_y_mm` gives the height of each row's tip; the widths of the
  * drawing follow `pitch_mm`. Writes where each tip ends. */
-void hands_draw(struct canvas *c, bool feet, double x_mm, const double tip_y_mm[HANDS_DIGITS], double pitch_mm,
-		double tip_x_mm[HANDS_DIGITS]);
+void hands_draw(struct canvas *c, bool feet, double x_mm, const double tip_y_mm[HANDS_DIGITS],
+                double pitch_mm, double tip_x_mm[HANDS_DIGITS]);
 
 #endif

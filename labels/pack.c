@@ -6,8 +6,8 @@
 #include "labels/barcode.h"
 #include "labels/sheets.h"
 
-#define EDGE_MM 2.0       /* label printers do not reach the edge */
-#define SMALLEST_PT 6.2   /* capitals of 1.6 mm */
+#define EDGE_MM 2.0     /* label printers do not reach the edge */
+#define SMALLEST_PT 6.2 /* capitals of 1.6 mm */
 #define LARGEST_PT 8.4
 
 struct label {
@@ -33,17 +33,20 @@ static double text_height(struct canvas *c, const struct label_text *t, double s
 {
 	struct style strong = {.size_pt = size, .bold = true}, body = {.size_pt = size};
 	struct style role = role_style(c, t, size, width);
-	return canvas_text_height(c, &role, width - 2, t->role) + 1.4 + canvas_text_height(c, &strong, width, t->line) +
-	       canvas_text_height(c, &body, width, t->more) + canvas_text_height(c, &strong, width, t->number) +
+	return canvas_text_height(c, &role, width - 2, t->role) + 1.4 +
+	       canvas_text_height(c, &strong, width, t->line) + canvas_text_height(c, &body, width, t->more) +
+	       canvas_text_height(c, &strong, width, t->number) +
 	       canvas_text_height(c, &body, width, "hospital use only");
 }
 
-static void draw_text(struct canvas *c, const struct label_text *t, double size, double x, double y, double width)
+static void draw_text(struct canvas *c, const struct label_text *t, double size, double x, double y,
+                      double width)
 {
 	struct style strong = {.size_pt = size, .bold = true}, body = {.size_pt = size};
 	struct style role = role_style(c, t, size, width);
 	double h = canvas_text_height(c, &role, width - 2, t->role);
-	/* The two labels of one item must not be taken for each other: black bar for the pack, frame for the bag. */
+	/* The two labels of one item must not be taken for each other: black bar for the pack, frame for the
+	 * bag. */
 	if (strcmp(t->role, "PACK") == 0) {
 		canvas_box(c, x, y, width, h + 0.6);
 		role.white = true;
@@ -59,12 +62,13 @@ static void draw_text(struct canvas *c, const struct label_text *t, double size,
 }
 
 static int draw_label(struct canvas *c, const struct label *l, const struct label_text *t, const char *code,
-		      struct error *e)
+                      struct error *e)
 {
 	char element[64];
 	struct barcode b _cleanup_(barcode_deinit) = {0};
 	snprintf(element, sizeof element, "(91)%s", code);
-	int r = barcode_init(&b, l->rectangle ? SYMBOL_GS1_DATAMATRIX_8X32 : SYMBOL_GS1_DATAMATRIX_16X16, element, e);
+	int r = barcode_init(&b, l->rectangle ? SYMBOL_GS1_DATAMATRIX_8X32 : SYMBOL_GS1_DATAMATRIX_16X16,
+	                     element, e);
 	if (r < 0)
 		return r;
 	canvas_page(c, l->width_mm, l->height_mm);
@@ -82,9 +86,11 @@ static int draw_label(struct canvas *c, const struct label *l, const struct labe
 	while (size > SMALLEST_PT && text_height(c, t, size, width) > height)
 		size -= 0.2;
 	if (size <= SMALLEST_PT && text_height(c, t, SMALLEST_PT, width) > height)
-		return error_set(e, -EINVAL,
-				 "label for '%.60s': its text does not fit %.0f x %.0f mm in letters that can be read: "
-				 "use a larger label or a shorter name", t->line, l->width_mm, l->height_mm);
+		return error_set(
+		    e, -EINVAL,
+		    "label for '%.60s': its text does not fit %.0f x %.0f mm in letters that can be read: "
+		    "use a larger label or a shorter name",
+		    t->line, l->width_mm, l->height_mm);
 	double code_y = top > EDGE_MM ? EDGE_MM : EDGE_MM + (height - code_h) / 2;
 	barcode_draw(&b, c, canvas_dots(c, EDGE_MM), canvas_dots(c, code_y), module, 0);
 	draw_text(c, t, size, x, top + (height - text_height(c, t, size, width)) / 2, width);
@@ -95,8 +101,8 @@ static int draw_item(struct canvas *c, const struct label *l, const json_t *item
 {
 	struct label_text t = {.line = json_text(item, "line"), .number = json_text(item, "number")};
 	const char *lot = json_text(item, "lot"), *expiry = json_text(item, "expiry");
-	snprintf(t.more, sizeof t.more, "%s%s%s%s%s", *lot ? "lot\u00a0" : "", lot, *lot && *expiry ? "   " : "",
-		 *expiry ? "exp\u00a0" : "", expiry);
+	snprintf(t.more, sizeof t.more, "%s%s%s%s%s", *lot ? "lot\u00a0" : "", lot,
+	         *lot && *expiry ? "   " : "", *expiry ? "exp\u00a0" : "", expiry);
 	int r = 0;
 	t.role = "PACK";
 	if (*json_text(item, "pack"))
@@ -111,8 +117,8 @@ int pack_labels_draw(struct canvas *c, const json_t *document, struct error *e)
 {
 	const json_t *size = json_object_get(document, "label");
 	struct label l = {.width_mm = (double)json_number(size, "width_mm", 57),
-			  .height_mm = (double)json_number(size, "height_mm", 32),
-			  .rectangle = strcmp(json_text(document, "shape"), "rectangle") == 0};
+	                  .height_mm = (double)json_number(size, "height_mm", 32),
+	                  .rectangle = strcmp(json_text(document, "shape"), "rectangle") == 0};
 	size_t i;
 	json_t *item;
 	json_array_foreach(json_object_get(document, "items"), i, item)

@@ -46,8 +46,8 @@ static void element_string(const char *sent, char *out, size_t size)
 	snprintf(out, size, "(%.2s)%.*s(%.2s)%s", sent, (int)(gs - sent - 2), sent + 2, gs + 1, gs + 3);
 }
 
-static int draw_row(struct canvas *c, int row, enum symbol_kind symbol, const char *text, const struct words *w,
-		    struct error *e)
+static int draw_row(struct canvas *c, int row, enum symbol_kind symbol, const char *text,
+                    const struct words *w, struct error *e)
 {
 	char element[80];
 	struct barcode b _cleanup_(barcode_deinit) = {0};
@@ -58,7 +58,8 @@ static int draw_row(struct canvas *c, int row, enum symbol_kind symbol, const ch
 	int r = barcode_init(&b, symbol, text, e);
 	if (r < 0)
 		return r;
-	struct style number = {.size_pt = 20, .bold = true}, title = {.size_pt = 11, .bold = true}, small = {.size_pt = 8};
+	struct style number = {.size_pt = 20, .bold = true}, title = {.size_pt = 11, .bold = true},
+	             small = {.size_pt = 8};
 	struct style mono = {.size_pt = 7, .mono = true};
 	char step[12];
 	double y = FIRST_MM + row * PITCH_MM;
@@ -66,8 +67,8 @@ static int draw_row(struct canvas *c, int row, enum symbol_kind symbol, const ch
 	canvas_line(c, LEFT_MM, y - 3.4, A4_WIDTH_MM - LEFT_MM, y - 3.4, 0.12);
 	canvas_text(c, &number, LEFT_MM, y, 14, step);
 	int module = barcode_module_dots(symbol, c->dpi);
-	barcode_draw(&b, c, canvas_dots(c, CODE_MM - canvas_mm(c, b.quiet * module)), canvas_dots(c, y), module,
-		     canvas_dots(c, BAR_MM));
+	barcode_draw(&b, c, canvas_dots(c, CODE_MM - canvas_mm(c, b.quiet * module)), canvas_dots(c, y),
+	             module, canvas_dots(c, BAR_MM));
 	double below = b.rows == 1 ? BAR_MM : canvas_mm(c, barcode_height_dots(&b, module));
 	canvas_text(c, &mono, CODE_MM, y + below + 0.4, 96, text);
 	double h = canvas_text(c, &title, WORDS_MM, y, 64, w->title);
@@ -82,15 +83,18 @@ static void head(struct canvas *c, const json_t *d)
 	y += canvas_text(c, &title, LEFT_MM, y, w, "Scanner check");
 	y += canvas_text(c, &body, LEFT_MM, y, w, json_text(d, "site"));
 	canvas_text(c, &body, LEFT_MM, y + 1.5, w,
-		    "Scan every code once, from 1 downwards, and wait for the board after each. The station learns how this "
-		    "scanner sends letters, signs and the separator. A code that the scanner does not read: go on with "
-		    "the next. Reading this sheet says nothing about the print quality of other codes.");
+	            "Scan every code once, from 1 downwards, and wait for the board after each. The station "
+	            "learns how this "
+	            "scanner sends letters, signs and the separator. A code that the scanner does not read: "
+	            "go on with "
+	            "the next. Reading this sheet says nothing about the print quality of other codes.");
 }
 
 int scanner_check_draw(struct canvas *c, const json_t *document, struct error *e)
 {
 	static const struct words start = {"", "Begin", "the station listens to this scanner"};
-	static const struct words middle = {"", "End, for a scanner of bars only", "others go on with the next"};
+	static const struct words middle = {"", "End, for a scanner of bars only",
+	                                    "others go on with the next"};
 	static const struct words end = {"", "End", "the profile of this scanner is kept"};
 	int row = 0;
 	canvas_page(c, A4_WIDTH_MM, A4_HEIGHT_MM);

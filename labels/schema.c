@@ -18,8 +18,9 @@ static int refuse(const char *path, const char *why, const char *todo, struct er
  * slip say on paper what the record does not. */
 static bool is_unprintable(uint32_t c)
 {
-	return c < 0x20 || (c >= 0x7f && c < 0xa0) || c == 0x2028 || c == 0x2029 || c == 0x200e || c == 0x200f ||
-	       c == 0x061c || (c >= 0x202a && c <= 0x202e) || (c >= 0x2066 && c <= 0x2069) || c == 0xfeff;
+	return c < 0x20 || (c >= 0x7f && c < 0xa0) || c == 0x2028 || c == 0x2029 || c == 0x200e ||
+	       c == 0x200f || c == 0x061c || (c >= 0x202a && c <= 0x202e) || (c >= 0x2066 && c <= 0x2069) ||
+	       c == 0xfeff;
 }
 
 /* jansson has checked that it is UTF-8. */
@@ -38,7 +39,8 @@ static int check_text(const char *text, int min, int max, const char *path, stru
 	int n = 0;
 	for (const unsigned char *p = (const unsigned char *)text; *p; n++)
 		if (is_unprintable(next_character(&p)))
-			return refuse(path, "it holds a control or text-direction character", "leave that out", e);
+			return refuse(path, "it holds a control or text-direction character",
+			              "leave that out", e);
 	char todo[40];
 	snprintf(todo, sizeof todo, "give %d to %d characters", min, max);
 	if (n < min)
@@ -65,8 +67,8 @@ static int check_time(const char *text, const char *path, struct error *e)
 			break;
 	const char *zone = text + i;
 	bool ok = !shape[i] && (strcmp(zone, "Z") == 0 ||
-				(strlen(zone) == 6 && (*zone == '+' || *zone == '-') && zone[3] == ':' &&
-				 strspn(zone + 1, "0123456789") == 2 && strspn(zone + 4, "0123456789") == 2));
+	                        (strlen(zone) == 6 && (*zone == '+' || *zone == '-') && zone[3] == ':' &&
+	                         strspn(zone + 1, "0123456789") == 2 && strspn(zone + 4, "0123456789") == 2));
 	return ok ? 0 : refuse(path, "it is no time", "write it as 2026-11-25T10:41:07+00:00", e);
 }
 
@@ -76,7 +78,8 @@ static int check_code(const char *text, int kind, const char *path, struct error
 	struct code_fault fault = {0};
 	int r = own_code_read(text, strlen(text), &code, &fault);
 	if (r == -ENOENT)
-		return refuse(path, "it is not one of our own codes", "give the code that the station made", e);
+		return refuse(path, "it is not one of our own codes", "give the code that the station made",
+		              e);
 	if (r < 0)
 		return refuse(path, "the code is not whole", "give the code that the station made", e);
 	if ((int)code.kind != kind)
@@ -109,7 +112,8 @@ static int check_int(const json_t *value, const struct field *f, const char *pat
 	return n < f->min || n > f->max ? refuse(path, "it is out of range", todo, e) : 0;
 }
 
-static int check_object(const json_t *object, const struct field *fields, const char *prefix, struct error *e);
+static int check_object(const json_t *object, const struct field *fields, const char *prefix,
+                        struct error *e);
 
 static int check_array(const json_t *value, const struct field *f, const char *path, struct error *e)
 {
@@ -127,7 +131,7 @@ static int check_array(const json_t *value, const struct field *f, const char *p
 		if (f->type == FIELD_TEXTS && !json_is_string(one))
 			return refuse(here, "it is no text", "give a text in quotes", e);
 		int r = f->type == FIELD_TEXTS ? check_text(json_string_value(one), 1, f->each, here, e)
-					       : check_object(one, f->fields, here, e);
+		                               : check_object(one, f->fields, here, e);
 		if (r < 0)
 			return r;
 	}
@@ -141,7 +145,8 @@ static int check_value(const json_t *value, const struct field *f, const char *p
 	case FIELD_INT:
 		return check_int(value, f, path, e);
 	case FIELD_BOOL:
-		return json_is_boolean(value) ? 0 : refuse(path, "it is neither true nor false", "give one", e);
+		return json_is_boolean(value) ? 0
+		                              : refuse(path, "it is neither true nor false", "give one", e);
 	case FIELD_OBJECT:
 		return check_object(value, f->fields, path, e);
 	case FIELD_TEXTS:
@@ -162,7 +167,8 @@ static int check_value(const json_t *value, const struct field *f, const char *p
 		return check_code(text, f->max, path, e);
 	if (f->type == FIELD_TIME)
 		return check_time(text, path, e);
-	return f->type == FIELD_JWS ? check_jws(text, f->max, path, e) : check_text(text, f->min, f->max, path, e);
+	return f->type == FIELD_JWS ? check_jws(text, f->max, path, e)
+	                            : check_text(text, f->min, f->max, path, e);
 }
 
 static const struct field *find(const struct field *fields, const char *name)
@@ -186,7 +192,7 @@ static int check_object(const json_t *object, const struct field *fields, const 
 		snprintf(path, sizeof path, "%s%s%.60s", prefix, dot, key);
 		if (!f)
 			return refuse(path, "no such field in this kind of document",
-				      "leave it out, or install the version that knows it", e);
+			              "leave it out, or install the version that knows it", e);
 		int r = check_value(value, f, path, e);
 		if (r < 0)
 			return r;

@@ -15,10 +15,10 @@ enum field_type {
 	FIELD_CODE,     /* one of our own codes, whole; `max` is its enum own_kind */
 	FIELD_INT,      /* min to max */
 	FIELD_BOOL,
-	FIELD_WORD,     /* one of `words` */
-	FIELD_OBJECT,   /* by `fields` */
-	FIELD_TEXTS,    /* array of min to max texts of at most `each` characters */
-	FIELD_OBJECTS,  /* array of min to max objects by `fields` */
+	FIELD_WORD,    /* one of `words` */
+	FIELD_OBJECT,  /* by `fields` */
+	FIELD_TEXTS,   /* array of min to max texts of at most `each` characters */
+	FIELD_OBJECTS, /* array of min to max objects by `fields` */
 };
 
 struct field {

@@ -1,5 +1,5 @@
-/* One function a kind of document. Each draws a document that has passed paper_check() onto a fresh canvas and
- * returns 0, or -EINVAL with one sentence where it cannot be drawn whole. */
+/* One function a kind of document. Each draws a document that has passed paper_check() onto a fresh canvas
+ * and returns 0, or -EINVAL with one sentence where it cannot be drawn whole. */
 #ifndef BANDTALLY_LABELS_SHEETS_H
 #define BANDTALLY_LABELS_SHEETS_H
 

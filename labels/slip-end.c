@@ -15,7 +15,8 @@ void slip_cautions(struct slip *s)
 	    "In any doubt later, take the dressing down and look at the digit.",
 	    "Reminder times are set by local policy. Pressure is neither measured nor judged.",
 	    "Names are those that badges claimed. Two papers with one slip number are one slip.",
-	    "Intended use: to record and support the count that people make. It does not replace that count. Local "
+	    "Intended use: to record and support the count that people make. It does not replace that count. "
+	    "Local "
 	    "policy and the licensed practitioner decide.",
 	};
 	struct flow *f = &s->flow;
@@ -42,8 +43,8 @@ struct placed {
 	const char *caption, *text;
 };
 
-static int fit(struct slip *s, const struct barcode *b, const char *caption, const char *text, struct placed *p,
-	       struct error *e)
+static int fit(struct slip *s, const struct barcode *b, const char *caption, const char *text,
+               struct placed *p, struct error *e)
 {
 	struct canvas *c = s->flow.c;
 	p->code = b;
@@ -57,13 +58,16 @@ static int fit(struct slip *s, const struct barcode *b, const char *caption, con
 	while (p->module_dots > 1 && canvas_mm(c, barcode_width_dots(b, p->module_dots)) > s->flow.width)
 		p->module_dots--;
 	p->width_dots = barcode_width_dots(b, p->module_dots);
-	p->height_dots = b->rows == 1 ? canvas_dots(c, BAR_HEIGHT_MM) : barcode_height_dots(b, p->module_dots);
+	p->height_dots =
+	    b->rows == 1 ? canvas_dots(c, BAR_HEIGHT_MM) : barcode_height_dots(b, p->module_dots);
 	p->width_mm = canvas_mm(c, p->width_dots);
 	p->height_mm = canvas_mm(c, p->height_dots);
 	if (p->width_mm > s->flow.width || canvas_mm(c, p->module_dots) < 0.24)
-		return error_set(e, -EINVAL,
-				 "slip: the code '%.30s' does not fit this paper with bars that can be read: use wider "
-				 "paper or a shorter code", b->text);
+		return error_set(
+		    e, -EINVAL,
+		    "slip: the code '%.30s' does not fit this paper with bars that can be read: use wider "
+		    "paper or a shorter code",
+		    b->text);
 	return 0;
 }
 
@@ -91,9 +95,11 @@ void slip_codes(struct slip *s, struct error *e)
 	struct flow *f = &s->flow;
 	struct placed own, jws;
 	const char *unsigned_words = "This paper carries no signed summary.";
-	if (fit(s, &s->own, "Scan this code when the paper is in the notes", json_text(s->document, "code"), &own, e) < 0)
+	if (fit(s, &s->own, "Scan this code when the paper is in the notes", json_text(s->document, "code"),
+	        &own, e) < 0)
 		return;
-	if (s->has_jws && fit(s, &s->jws, "Signed summary (JWS): check with the station's public key", "", &jws, e) < 0)
+	if (s->has_jws &&
+	    fit(s, &s->jws, "Signed summary (JWS): check with the station's public key", "", &jws, e) < 0)
 		return;
 	flow_space(f, 3);
 	double gap = 4, own_w = own.width_mm > 50 ? own.width_mm : 50;

@@ -90,7 +90,8 @@ static void evidence_lines(const struct flow *f, const json_t *item, struct line
 	long long in = json_number(item, "in", 0), out = json_number(item, "out", 0);
 	char text[200];
 	if (in != out) {
-		snprintf(text, sizeof text, "%s %lld", in > out ? "MISSING" : "EXTRA", in > out ? in - out : out - in);
+		snprintf(text, sizeof text, "%s %lld", in > out ? "MISSING" : "EXTRA",
+		         in > out ? in - out : out - in);
 		add_line(l, &k->strong, text);
 	}
 	add_line(l, &k->body, *evidence ? evidence : "evidence: ........................");
@@ -100,7 +101,8 @@ static void evidence_lines(const struct flow *f, const json_t *item, struct line
 		add_line(l, &k->small, json_text(item, "note"));
 }
 
-static void draw_count(struct flow *f, const struct style *style, double x, double width, long long n, bool reversed)
+static void draw_count(struct flow *f, const struct style *style, double x, double width, long long n,
+                       bool reversed)
 {
 	char text[24];
 	struct style st = *style;
@@ -147,7 +149,8 @@ static void item_heads(struct flow *f, const struct columns *k)
 	canvas_text(f->c, &k->head_right, x += k->item, f->y, k->in, "in");
 	canvas_text(f->c, &k->head_right, x += k->in, f->y, k->out, "out");
 	if (f->look->wide)
-		canvas_text(f->c, &f->look->small, x + k->out + 2, f->y, k->evidence - 2, "evidence, and condition");
+		canvas_text(f->c, &f->look->small, x + k->out + 2, f->y, k->evidence - 2,
+		            "evidence, and condition");
 	f->y += h + 0.8;
 	canvas_line(f->c, f->x, f->y, f->x + f->width, f->y, 0.12);
 	f->y += 0.9;
@@ -180,7 +183,7 @@ static void digit_times(struct slip *s, const json_t *digit)
 	{
 		const char *off = json_text(stretch, "off");
 		snprintf(text, sizeof text, "on %s   %s%s   %s", json_text(stretch, "on"), *off ? "off " : "",
-			 *off ? off : "STILL ON", json_text(stretch, "minutes"));
+		         *off ? off : "STILL ON", json_text(stretch, "minutes"));
 		snprintf(label, sizeof label, i ? "and again" : "time");
 		flow_pair(f, label, &f->look->strong, text);
 	}
@@ -188,7 +191,7 @@ static void digit_times(struct slip *s, const json_t *digit)
 	if (*json_text(digit, "total"))
 		flow_pair(f, "in all", &f->look->body, json_text(digit, "total"));
 	json_array_foreach(json_object_get(digit, "reminders"), i, stretch)
-		flow_pair(f, i ? "" : "reminders", &f->look->body, json_string_value(stretch));
+	    flow_pair(f, i ? "" : "reminders", &f->look->body, json_string_value(stretch));
 	if (json_array_size(json_object_get(digit, "reminders")) == 0)
 		flow_pair(f, "reminders", &f->look->body, "none");
 }
@@ -200,8 +203,9 @@ static void digit_look(struct slip *s, const json_t *digit)
 	const json_t *bare = json_object_get(digit, "bare");
 	char text[400];
 	if (bare)
-		snprintf(text, sizeof text, "Seen bare: %s, by %s%s%s", json_text(bare, "when"), json_text(bare, "by"),
-			 *json_text(bare, "witness") ? "; also looked: " : "", json_text(bare, "witness"));
+		snprintf(text, sizeof text, "Seen bare: %s, by %s%s%s", json_text(bare, "when"),
+		         json_text(bare, "by"), *json_text(bare, "witness") ? "; also looked: " : "",
+		         json_text(bare, "witness"));
 	else
 		snprintf(text, sizeof text, "NOT SEEN BARE after the final count");
 	struct style st = f->look->strong;
@@ -256,7 +260,7 @@ void slip_digits(struct slip *s)
 		flow_space(f, 0.6);
 		flow_pair(f, "tourniquet", &f->look->body, json_text(digit, "tourniquet"));
 		flow_pair(f, "forceps", &f->look->body,
-			  *json_text(digit, "forceps") ? json_text(digit, "forceps") : "none");
+		          *json_text(digit, "forceps") ? json_text(digit, "forceps") : "none");
 		digit_times(s, digit);
 		if (*json_text(digit, "note"))
 			flow_pair(f, "note", &f->look->body, json_text(digit, "note"));
@@ -269,20 +273,25 @@ void slip_digits(struct slip *s)
 static void count_words(const json_t *count, char *out, size_t size)
 {
 	const json_t *agreed = json_object_get(count, "agreed");
-	const char *a = json_string_value(json_array_get(agreed, 0)), *b = json_string_value(json_array_get(agreed, 1));
+	const char *a = json_string_value(json_array_get(agreed, 0)),
+	           *b = json_string_value(json_array_get(agreed, 1));
 	const char *note = json_text(count, "note"), *by = json_text(count, "recorded_by");
 	if (b)
-		snprintf(out, size, "agreed aloud by %s and %s, recorded by %s%s%s", a, b, by, *note ? "; " : "", note);
+		snprintf(out, size, "agreed aloud by %s and %s, recorded by %s%s%s", a, b, by,
+		         *note ? "; " : "", note);
 	else
-		snprintf(out, size, "single-person count by %s, recorded by %s%s%s", a, by, *note ? "; " : "", note);
+		snprintf(out, size, "single-person count by %s, recorded by %s%s%s", a, by, *note ? "; " : "",
+		         note);
 }
 
 void slip_counts(struct slip *s)
 {
 	static const struct {
 		const char *kind, *words;
-	} names[] = {{"initial", "Initial count"}, {"added", "Added"}, {"handover", "Handover count"},
-		     {"final", "Final count"}};
+	} names[] = {{"initial", "Initial count"},
+	             {"added", "Added"},
+	             {"handover", "Handover count"},
+	             {"final", "Final count"}};
 	struct flow *f = &s->flow;
 	size_t i;
 	json_t *count;
@@ -292,10 +301,12 @@ void slip_counts(struct slip *s)
 		char title[120] = "", words[600];
 		for (size_t k = 0; k < sizeof names / sizeof *names; k++)
 			if (strcmp(names[k].kind, json_text(count, "kind")) == 0)
-				snprintf(title, sizeof title, "%s, %s", names[k].words, json_text(count, "when"));
+				snprintf(title, sizeof title, "%s, %s", names[k].words,
+				         json_text(count, "when"));
 		count_words(count, words, sizeof words);
 		double rest = f->width * 0.32;
-		const struct cell cells[] = {{&f->look->strong, title, rest}, {&f->look->body, words, f->width - rest}};
+		const struct cell cells[] = {{&f->look->strong, title, rest},
+		                             {&f->look->body, words, f->width - rest}};
 		flow_cells(f, cells, 2);
 	}
 	if (json_array_size(list(s, "counts")) == 0)
@@ -321,14 +332,18 @@ void slip_sign_out(struct slip *s)
 	if (!sign_out)
 		return;
 	flow_section(f, "SIGN-OUT", 10);
-	snprintf(text, sizeof text, "Answered by %s, %s", json_text(sign_out, "by"), json_text(sign_out, "when"));
+	snprintf(text, sizeof text, "Answered by %s, %s", json_text(sign_out, "by"),
+	         json_text(sign_out, "when"));
 	flow_text(f, &f->look->strong, text);
 	flow_space(f, 0.5);
 	json_array_foreach(json_object_get(sign_out, "points"), i, point)
 	{
 		const char *a = json_text(point, "answer");
-		answered(f, json_text(point, "text"), strcmp(a, "yes") == 0 ? &f->look->body : &f->look->strong,
-			 strcmp(a, "yes") == 0 ? "yes" : strcmp(a, "no") == 0 ? "NO" : "NOT ANSWERED");
+		answered(f, json_text(point, "text"),
+		         strcmp(a, "yes") == 0 ? &f->look->body : &f->look->strong,
+		         strcmp(a, "yes") == 0  ? "yes"
+		         : strcmp(a, "no") == 0 ? "NO"
+		                                : "NOT ANSWERED");
 	}
 	flow_section_end(f);
 }
@@ -342,8 +357,9 @@ static void search_step(struct flow *f, size_t i, const json_t *step)
 	double no = canvas_text_width(f->c, &l->body, "00") + 2.4, left = f->width * 0.5, box = 3.2;
 	snprintf(number, sizeof number, "%zu", i + 1);
 	if (*answer) {
-		const struct cell cells[] = {{&l->body, number, no}, {&l->body, text, left - no},
-					     {&l->strong, answer, f->width - left}};
+		const struct cell cells[] = {{&l->body, number, no},
+		                             {&l->body, text, left - no},
+		                             {&l->strong, answer, f->width - left}};
 		flow_cells(f, cells, 3);
 		return;
 	}
@@ -356,8 +372,8 @@ static void search_step(struct flow *f, size_t i, const json_t *step)
 	canvas_text(f->c, &l->body, f->x + no, top, left - no - 2, text);
 	canvas_frame(f->c, f->x + left, base - box, box, box, 0.25);
 	double w = canvas_text_width(f->c, &l->small, "done");
-	canvas_text(f->c, &l->small, f->x + left + box + 1, base - canvas_text_height(f->c, &l->small, -1, "done") * 0.82,
-		    -1, "done");
+	canvas_text(f->c, &l->small, f->x + left + box + 1,
+	            base - canvas_text_height(f->c, &l->small, -1, "done") * 0.82, -1, "done");
 	canvas_line(f->c, f->x + left + box + w + 3, base, f->x + f->width, base, 0.2);
 	f->y += row;
 }
@@ -376,12 +392,11 @@ void slip_search(struct slip *s)
 	reason.size_pt *= 1.15;
 	flow_text(f, &reason, json_text(search, "reason"));
 	snprintf(text, sizeof text, "opened %s%s%s", json_text(search, "opened"),
-		 *json_text(search, "closed") ? ", closed " : "; still open when this was printed",
-		 json_text(search, "closed"));
+	         *json_text(search, "closed") ? ", closed " : "; still open when this was printed",
+	         json_text(search, "closed"));
 	flow_text(f, &f->look->body, text);
 	flow_space(f, 0.8);
-	json_array_foreach(steps, i, step)
-		search_step(f, i, step);
+	json_array_foreach(steps, i, step) search_step(f, i, step);
 	if (*json_text(search, "incident")) {
 		flow_pair(f, "incident no.", &f->look->strong, json_text(search, "incident"));
 	} else {
@@ -404,9 +419,9 @@ void slip_debts(struct slip *s)
 	{
 		const char *paid = json_text(debt, "paid");
 		double right = f->width * 0.45;
-		const struct cell cells[] = {{&f->look->body, json_text(debt, "text"), f->width - right},
-					     {*paid ? &f->look->body : &f->look->strong,
-					      *paid ? paid : "STILL OWED", right}};
+		const struct cell cells[] = {
+		    {&f->look->body, json_text(debt, "text"), f->width - right},
+		    {*paid ? &f->look->body : &f->look->strong, *paid ? paid : "STILL OWED", right}};
 		double h = flow_cells_height(f, cells, 2);
 		flow_need(f, *paid ? h : h + f->look->write_mm);
 		flow_cells(f, cells, 2);
@@ -432,8 +447,8 @@ void slip_people(struct slip *s)
 		const char *to = json_text(person, "to");
 		snprintf(times, sizeof times, "%s – %s", json_text(person, "from"), *to ? to : "end");
 		const struct cell cells[] = {{&f->look->strong, json_text(person, "name"), f->width * 0.36},
-					     {&f->look->body, json_text(person, "place"), f->width * 0.34},
-					     {&f->look->body, times, f->width * 0.30}};
+		                             {&f->look->body, json_text(person, "place"), f->width * 0.34},
+		                             {&f->look->body, times, f->width * 0.30}};
 		flow_cells(f, cells, 3);
 	}
 	flow_section_end(f);
@@ -453,7 +468,7 @@ void slip_entries(struct slip *s)
 		snprintf(head, sizeof head, "%s, %s", json_text(entry, "how"), json_text(entry, "when"));
 		double left = f->width * 0.32;
 		const struct cell cells[] = {{&f->look->strong, head, left},
-					     {&f->look->body, json_text(entry, "text"), f->width - left}};
+		                             {&f->look->body, json_text(entry, "text"), f->width - left}};
 		flow_cells(f, cells, 2);
 	}
 	flow_section_end(f);

@@ -20,7 +20,7 @@ static void begin_page(struct flow *f, void *context)
 	if (s->frame_mm > 0) {
 		double inset = m - s->frame_mm - 2;
 		canvas_frame(f->c, inset, inset, f->c->width_mm - 2 * inset, f->c->height_mm - 2 * inset,
-			     s->frame_mm);
+		             s->frame_mm);
 	}
 	char text[200];
 	struct style right = l->small_strong, left = l->strong;
@@ -28,11 +28,11 @@ static void begin_page(struct flow *f, void *context)
 	snprintf(text, sizeof text, "Slip %06lld", number(s, "slip"));
 	double h = canvas_text(f->c, &left, f->x, top, f->width * 0.5, text);
 	snprintf(text, sizeof text, "copy %lld  ·  page %d of %d", number(s, "copy"), f->page,
-		 f->pages ? f->pages : 99);
+	         f->pages ? f->pages : 99);
 	canvas_text(f->c, &right, f->x + f->width * 0.4, top + 0.3, f->width * 0.6, text);
 	top += h;
 	snprintf(text, sizeof text, "%s  ·  %s  ·  case %lld", json_text(s->document, "site"),
-		 json_text(s->document, "room"), number(s, "case_number"));
+	         json_text(s->document, "room"), number(s, "case_number"));
 	top += canvas_text(f->c, &l->small, f->x, top, f->width, text) + 1;
 	canvas_line(f->c, f->x, top, f->x + f->width, top, 0.35);
 	struct style foot = l->small;
@@ -47,7 +47,8 @@ static void begin_page(struct flow *f, void *context)
 static void banner(struct slip *s)
 {
 	struct flow *f = &s->flow;
-	struct style st = {.size_pt = 20, .bold = true, .white = true, .align = ALIGN_CENTRE, .spacing_pt = 1};
+	struct style st = {
+	    .size_pt = 20, .bold = true, .white = true, .align = ALIGN_CENTRE, .spacing_pt = 1};
 	st.size_pt *= 0.9 * f->width / canvas_text_width(f->c, &st, s->banner);
 	if (st.size_pt > f->look->heading_pt * 1.6)
 		st.size_pt = f->look->heading_pt * 1.6;
@@ -86,7 +87,8 @@ static void outcome(struct slip *s)
 	flow_space(f, 1.5);
 	if (json_truth(s->document, "single")) {
 		struct style tag = f->look->strong;
-		const char *words = "SINGLE-PERSON COUNT: one person counted, no second person agreed it aloud";
+		const char *words =
+		    "SINGLE-PERSON COUNT: one person counted, no second person agreed it aloud";
 		double h = canvas_text_height(f->c, &tag, f->width - 4, words) + 2;
 		flow_need(f, h);
 		canvas_frame(f->c, f->x, f->y, f->width, h, 0.5);
@@ -107,7 +109,8 @@ static void facts(struct slip *s)
 	flow_pair(f, "room", &f->look->body, json_text(d, "room"));
 	flow_pair(f, "site", &f->look->body, json_text(d, "site"));
 	flow_pair(f, "opened", &f->look->body, json_text(d, "opened"));
-	flow_pair(f, "ended", &f->look->body, *json_text(d, "ended") ? json_text(d, "ended") : "not ended yet");
+	flow_pair(f, "ended", &f->look->body,
+	          *json_text(d, "ended") ? json_text(d, "ended") : "not ended yet");
 	/* "2026-11-25T10:43:07+00:00": date and time as they stand, the rest is in the file's date. */
 	snprintf(written, sizeof written, "%.10s %.8s", json_text(d, "time"), json_text(d, "time") + 11);
 	flow_pair(f, "written", &f->look->body, written);
@@ -184,9 +187,12 @@ static void prepare(struct slip *s, struct canvas *c, const json_t *d)
 		if (s->look.margin_mm < 4 + s->frame_mm + 2)
 			s->look.margin_mm = 4 + s->frame_mm + 2;
 	}
-	s->flow = (struct flow){.c = c, .look = &s->look, .x = s->look.margin_mm,
-				.width = s->look.width_mm - 2 * s->look.margin_mm,
-				.begin_page = begin_page, .context = s};
+	s->flow = (struct flow){.c = c,
+	                        .look = &s->look,
+	                        .x = s->look.margin_mm,
+	                        .width = s->look.width_mm - 2 * s->look.margin_mm,
+	                        .begin_page = begin_page,
+	                        .context = s};
 }
 
 static int make_codes(struct slip *s, struct error *e)

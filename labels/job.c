@@ -1,0 +1,85 @@
+/* From a document to a job, and to a file. The way to a printer is in send.c. */
+#include <errno.h>
+#include <fcntl.h>
+#include <stdio.h>
+#include <string.h>
+#include <unistd.h>
+
+#include "labels/send.h"
+
+/* PWG 5101.1 names. The size of a roll or a label is what its queue says. */
+static const char *media_of(const json_t *document)
+{
+	static const struct {
+		const char *paper, *media;
+	} all[] = {{"a4", "iso_a4_210x297mm"},
+	           {"a5", "iso_a5_148x210mm"},
+	           {"a6", "iso_a6_105x148mm"},
+	           {"roll80", ""}};
+	const char *kind = json_text(document, "kind"), *paper = json_text(document, "paper");
+	if (strcmp(kind, "pack-labels") == 0)
+		return "";
+	if (!*paper)
+		paper = json_object_get(document, "slip") ? "a5" : "a4";
+	for (size_t i = 0; i < sizeof all / sizeof *all; i++)
+		if (strcmp(all[i].paper, paper) == 0)
+			return all[i].media;
+	return "";
+}
+
+int job_make(struct job *j, const json_t *document, struct error *e)
+{
+	int r = paper_pdf(document, &j->pdf, &j->pages, e);
+	if (r < 0)
+		return r;
+	paper_title(document, j->title);
+	snprintf(j->media, sizeof j->media, "%s", media_of(document));
+	return 0;
+}
+
+static int write_all(int fd, const char *data, size_t size)
+{
+	while (size > 0) {
+		ssize_t n = write(fd, data, size);
+		if (n < 0 && errno == EINTR)
+			continue;
+		if (n < 0)
+			return -errno;
+		data += n;
+		size -= (size_t)n;
+	}
+	return fsync(fd) < 0 && errno != EINVAL && errno != EROFS ? -errno : 0;
+}
+
+/* Pipes and devices are written as they are; a file appears under its name only when it is whole. */
+static int write_file(const char *path, const struct buf *pdf)
+{
+	char part[4096];
+	if (snprintf(part, sizeof part, "%s.part-%d", path, (int)getpid()) >= (int)sizeof part)
+		return -ENAMETOOLONG;
+	int fd = open(part, O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0640);
+	if (fd < 0)
+		return -errno;
+	int r = write_all(fd, pdf->data, pdf->size);
+	if (close(fd) < 0 && r == 0)
+		r = -errno;
+	if (r == 0 && rename(part, path) < 0)
+		r = -errno;
+	if (r < 0)
+		unlink(part);
+	return r;
+}
+
+void job_write(struct job *j, const char *path)
+{
+	int r = write_file(path, &j->pdf);
+	j->state = r < 0 ? JOB_FAILED : JOB_WRITTEN;
+	if (r < 0)
+		snprintf(j->text, sizeof j->text,
+		         "%.80s: %.200s cannot be written: %s: give a folder that has room and may "
+		         "be written to",
+		         j->title, path, strerror(-r));
+	else
+		snprintf(j->text, sizeof j->text, "%.80s: written as %.300s, %d %s", j->title, path, j->pages,
+		         j->pages == 1 ? "page" : "pages");
+}

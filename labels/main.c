@@ -1,0 +1,179 @@
+/* bandtally-print: everything on paper. It reads documents (labels/paper.h), knows nothing of cases, opens no
+ * record and may be killed at any time: what it had not reported is asked about again. */
+#include <errno.h>
+#include <getopt.h>
+#include <signal.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <time.h>
+#include <unistd.h>
+
+#include "base/clock.h"
+#include "base/log.h"
+#include "labels/canvas.h"
+#include "labels/send.h"
+#include "labels/serve.h"
+
+#define DOCUMENT_MAX (1024 * 1024)
+#define PATIENCE_S 60
+
+static const char help[] =
+    "bandtally-print --pdf FILE < document.json             make a PDF\n"
+    "bandtally-print --printer NAME [--wait S] < document.json\n"
+    "                                                       print, and follow the job for S seconds (60)\n"
+    "bandtally-print --check < document.json                only say whether the document is right\n"
+    "bandtally-print --serve                                job lines on stdin, state lines on stdout\n"
+    "bandtally-print --help | --version\n"
+    "\n"
+    "NAME is a CUPS queue or an ipp:// or ipps:// address. The kinds of document and their fields are listed "
+    "in\n"
+    "labels/paper.h. Exit 0: written, or the printer reports it done; 1: failed, or not done in that time; "
+    "2: wrong\n"
+    "usage. 'Done' is what the printer says: the slip's own code, read by a scanner, shows that the paper is "
+    "there.\n";
+
+struct wish {
+	const char *pdf, *printer;
+	int wait_s;
+	bool check, serve;
+};
+
+static int read_document(json_t **document, struct error *e)
+{
+	struct buf text _cleanup_(buf_free) = {0};
+	char chunk[65536];
+	ssize_t n;
+	while ((n = read(STDIN_FILENO, chunk, sizeof chunk)) != 0) {
+		if (n < 0 && errno == EINTR)
+			continue;
+		if (n < 0)
+			return error_set(e, -errno, "document: stdin cannot be read: %s: give a file",
+			                 strerror(errno));
+		if (text.size + (size_t)n > DOCUMENT_MAX)
+			return error_set(e, -EFBIG,
+			                 "document: it is longer than 1 MiB: print fewer labels at a time");
+		if (buf_add(&text, chunk, (size_t)n) < 0)
+			return error_set(e, -ENOMEM, "document: no memory: close other programs");
+	}
+	*document = json_read(text.data ? text.data : "", text.size, e);
+	return *document ? 0 : -EINVAL;
+}
+
+static int print_and_follow(struct job *j, const struct wish *w, struct error *e)
+{
+	int r = printer_read(w->printer, &j->printer, e);
+	if (r < 0)
+		return r;
+	int64_t end_ms = clock_now().boot_ms + (int64_t)w->wait_s * 1000;
+	for (;;) {
+		if (job_step(j)) {
+			printf("%s: %s\n", job_state_name(j->state), j->text);
+			fflush(stdout);
+		}
+		if (job_is_over(j))
+			break;
+		if (clock_now().boot_ms >= end_ms)
+			return error_set(e, -ETIMEDOUT,
+			                 "%s: not done after %d s: look at the printer; it may still come",
+			                 j->title, w->wait_s);
+		nanosleep(&(struct timespec){.tv_nsec = 400000000}, NULL);
+	}
+	return j->state == JOB_DONE ? 0 : error_set(e, -EIO, "%s", j->text);
+}
+
+static int run(const struct wish *w, struct error *e)
+{
+	json_t *document _cleanup_(json_drop) = NULL;
+	struct job j _cleanup_(job_deinit) = {0};
+	int r = read_document(&document, e);
+	enum paper_kind kind;
+	if (r == 0 && w->check)
+		return paper_check(document, &kind, e);
+	if (r == 0)
+		r = job_make(&j, document, e);
+	if (r < 0)
+		return r;
+	if (w->printer)
+		return print_and_follow(&j, w, e);
+	job_write(&j, w->pdf);
+	if (j.state == JOB_FAILED)
+		return error_set(e, -EIO, "%s", j.text);
+	return 0;
+}
+
+static int usage(const char *what)
+{
+	fprintf(stderr,
+	        "bandtally-print: %s: give one of --pdf FILE, --printer NAME, --check and --serve (--help)\n",
+	        what);
+	return EXIT_USAGE;
+}
+
+static int read_words(int count, char **words, struct wish *w)
+{
+	static const struct option options[] = {
+	    {"pdf", required_argument, NULL, 'f'},  {"printer", required_argument, NULL, 'p'},
+	    {"wait", required_argument, NULL, 'w'}, {"check", no_argument, NULL, 'c'},
+	    {"serve", no_argument, NULL, 's'},      {"help", no_argument, NULL, 'h'},
+	    {"version", no_argument, NULL, 'v'},    {0}};
+	char *end;
+	for (int o; (o = getopt_long(count, words, "", options, NULL)) != -1;) {
+		switch (o) {
+		case 'f':
+			w->pdf = optarg;
+			break;
+		case 'p':
+			w->printer = optarg;
+			break;
+		case 'w':
+			w->wait_s = (int)strtol(optarg, &end, 10);
+			if (*end || !*optarg || w->wait_s < 0 || w->wait_s > 86400)
+				return usage("--wait takes whole seconds, 0 to 86400");
+			break;
+		case 'c':
+			w->check = true;
+			break;
+		case 's':
+			w->serve = true;
+			break;
+		case 'h':
+			fputs(help, stdout);
+			exit(EXIT_OK);
+		case 'v':
+			puts("bandtally-print " BANDTALLY_VERSION);
+			exit(EXIT_OK);
+		default:
+			return usage("the words of the command are wrong");
+		}
+	}
+	if (optind < count || !!w->pdf + !!w->printer + w->check + w->serve != 1)
+		return usage("the words of the command are wrong");
+	return EXIT_OK;
+}
+
+int main(int count, char **words)
+{
+	struct wish w = {.wait_s = PATIENCE_S};
+	struct error e = {0};
+	log_open("bandtally-print");
+	int r = read_words(count, words, &w);
+	if (r != EXIT_OK)
+		return r;
+	signal(SIGPIPE, SIG_IGN);
+	r = fonts_open(&e);
+	if (r == 0 && w.serve) {
+		r = serve(STDIN_FILENO, STDOUT_FILENO);
+		if (r < 0)
+			error_set(
+			    &e, r,
+			    "serve: the lines to the daemon cannot be written or read: %s: it starts this "
+			    "program again",
+			    strerror(-r));
+	} else if (r == 0) {
+		r = run(&w, &e);
+	}
+	if (r < 0)
+		log_line("%s", e.text);
+	return r < 0 ? EXIT_FAILED : EXIT_OK;
+}

@@ -1,0 +1,72 @@
+/* One job on its way to a printer, by IPP, through a CUPS queue or straight to ipp://….
+ *
+ * A print system can lose a job or print it twice and still report success, so nothing here claims paper:
+ * DONE means 'the printer reports it done'. Whoever sends a job again first asks the printer for the job's
+ * title, which names slip and copy; that also covers a request whose answer was lost.
+ *
+ * libcups blocks, so each step is bounded: connecting 3 s, then 4 s without a byte. Such a step ends in
+ * WAITING with a sentence, and is tried again later. The PDF and the titles are the only things that leave:
+ * no name, no identifier of a patient.
+ */
+#ifndef BANDTALLY_LABELS_SEND_H
+#define BANDTALLY_LABELS_SEND_H
+
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include "base/error.h"
+#include "labels/paper.h"
+
+enum job_state {
+	JOB_NEW = 0, /* nothing was sent yet */
+	JOB_WRITTEN, /* a PDF file */
+	JOB_SENT,    /* the printer has it and has not finished */
+	JOB_WAITING, /* something must happen first; `text` says what. It is tried again */
+	JOB_DONE,    /* the printer reports it done */
+	JOB_FAILED,  /* it will not be printed unless somebody acts; `text` says what to do */
+};
+
+const char *job_state_name(enum job_state state); /* "written" "sent" "waiting" "done" "failed" */
+
+#define PRINTER_MAX 256
+
+struct printer { /* where a job goes; plain values */
+	char uri[PRINTER_MAX], host[PRINTER_MAX], resource[PRINTER_MAX];
+	int port;
+	bool encrypted, queue;
+};
+
+struct job {
+	int64_t id;
+	struct printer printer;
+	char title[PAPER_TITLE_MAX];
+	char media[40]; /* PWG name, "" where the printer's own size is right */
+	struct buf pdf; /* the job's own */
+	int pages;
+	int cups;        /* the printer's number for it, 0 not known */
+	bool sent;       /* the printer took it */
+	bool look_first; /* it may have been sent before: ask, and do not send if the printer has it */
+	enum job_state state;
+	char text[ERROR_TEXT_MAX];
+};
+
+/* Makes PDF, title and media from a document; the rest of the job is as it was. 0, or negative errno and one
+ * sentence. */
+int job_make(struct job *j, const json_t *document, struct error *e);
+
+/* Writes the PDF whole under that name or not at all: state WRITTEN, or FAILED with a sentence. */
+void job_write(struct job *j, const char *path);
+
+void job_deinit(struct job *j);
+
+/* A queue's name, or ipp:// or ipps:// with host and path. -EINVAL and one sentence. */
+int printer_read(const char *text, struct printer *p, struct error *e);
+
+/* One step: sends, or asks how it goes on. Sets state, text and cups; returns true when state or text
+ * changed. Takes up to 8 s when the printer hangs. Nothing happens once it is DONE, FAILED or WRITTEN. */
+bool job_step(struct job *j);
+
+bool job_is_over(const struct job *j);
+
+#endif

@@ -59,6 +59,8 @@ static enum aim_meaning meaning_of(const struct symbology *s, char modifier)
 		if (*p == modifier)
 			return AIM_GS1;
 	switch (s->letter) {
+	case 'A':
+		return modifier == '4' || modifier == '5' || modifier == '7' ? AIM_FULL_ASCII : AIM_ANY;
 	case 'E':
 		return ean(modifier);
 	case 'I':

@@ -26,6 +26,7 @@ enum aim_meaning {
 	AIM_EAN_8,      /* 8 digits */
 	AIM_ITF,        /* Interleaved 2 of 5 */
 	AIM_ITF_CUT,    /* Interleaved 2 of 5 whose check digit the scanner checked and left out */
+	AIM_FULL_ASCII, /* Code 39 read in pairs, so that the '+A' of a HIBC code arrives as 'a' */
 	AIM_KEYBOARD,   /* not a symbol: somebody typed */
 };
 

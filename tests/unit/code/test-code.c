@@ -174,7 +174,7 @@ static void what_announces_itself_and_is_wrong_is_an_error(void **state)
 	refuses("]d2",
 	        "0109506000134352\x1d"
 	        "10A(01)09506000134352 ",
-	        37, "byte 0x20");
+	        38, "byte 0x20");
 	refuses("]C1",
 	        "0109506000134352"
 	        "0209506000134352",
@@ -185,6 +185,7 @@ static void what_announces_itself_and_is_wrong_is_an_error(void **state)
 	        "10B",
 	        22, "twice");
 	refuses("]E1", "12", 0, "add-on");
+	refuses("]A4", "a123BJC5D6E71G", 0, "Full ASCII"); /* +A123… as a scanner in that mode sends it */
 }
 
 static void a_lost_separator_is_named_as_what_it_is(void **state)

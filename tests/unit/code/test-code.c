@@ -114,6 +114,8 @@ static void trade_items_are_fourteen_digits_whatever_the_symbol(void **state)
 	/* Eight digits with a wrong check digit may be anybody's number, and so may 13 in a Code 128. */
 	reads("", "12345678");
 	assert_int_equal(code.kind, CODE_PLAIN);
+	reads("", "036000291453");
+	assert_int_equal(code.kind, CODE_PLAIN);
 	reads("]C0", "9506000134351");
 	assert_int_equal(code.kind, CODE_PLAIN);
 }
@@ -223,6 +225,7 @@ static void hostile_bytes_get_one_sentence(void **state)
 	            13);
 	assert_int_equal(code.kind, CODE_PLAIN);
 	assert_string_equal(code.plain, "[)>\\x1e06\\x1d25S1\\x1e\\x04");
+	refuses_bytes("]d1", "[)>\x1e\0", 5, 4, "0x00");
 	/* Long text that is no code: what is shown of it is short and whole characters. */
 	memset(big, 'x', sizeof big);
 	for (int i = 0; i < 600; i++)
@@ -361,6 +364,32 @@ static void hibc_dates_that_do_not_exist_are_refused(void **state)
 	}
 }
 
+static void hibc_primaries_with_the_wrong_shape_are_refused(void **state)
+{
+	(void)state;
+	static const struct {
+		const char *text; /* without its check character */
+		size_t at;
+		const char *word;
+	} wrong[] = {
+	    {"+A999123X", 8, "unit of measure"},
+	    {"+A9995", 1, "6 to 23 characters"},
+	    {"+A99912345678901234567895", 1, "6 to 23 characters"},
+	    {"+A99.12345", 4, "capital letters and digits"},
+	    {"+A123BJC5D6E71G+$$52001510X3G", 15, "one code at a time"}, /* two symbols glued */
+	    {"+A99912345/$1234567890123456789", 30, "of at most 18"},
+	    {"+A99912345/X", 11, "begins so"},
+	    {"+A99912345/14D20270331Z", 14, "YYYYMMDD"},
+	};
+	for (size_t i = 0; i < sizeof wrong / sizeof *wrong; i++) {
+		char text[64];
+		size_t n = strlen(wrong[i].text);
+		memcpy(text, wrong[i].text, n);
+		text[n] = check_mod43(text, n);
+		refuses_bytes("", text, n + 1, wrong[i].at, wrong[i].word);
+	}
+}
+
 static void a_wristband_is_told_apart_and_nothing_of_it_is_kept(void **state)
 {
 	(void)state;
@@ -380,6 +409,9 @@ static void a_wristband_is_told_apart_and_nothing_of_it_is_kept(void **state)
 	assert_int_equal(code.count, 0);
 	for (size_t i = 0; i + 6 <= sizeof code; i++)
 		assert_int_not_equal(memcmp((const char *)&code + i, "M%C3%B", 6), 0);
+	/* The number alone is enough. */
+	reads("]d2", "8018061414112345678902");
+	assert_true(code.patient);
 	/* A badge of staff is another thing. */
 	reads("]d2", "8017061414112345678902");
 	assert_false(code.patient);
@@ -448,6 +480,7 @@ int main(void)
 	    cmocka_unit_test(hibc_halves_find_each_other_by_the_link),
 	    cmocka_unit_test(hibc_quantities_and_dates_in_all_their_forms),
 	    cmocka_unit_test(hibc_dates_that_do_not_exist_are_refused),
+	    cmocka_unit_test(hibc_primaries_with_the_wrong_shape_are_refused),
 	    cmocka_unit_test(a_wristband_is_told_apart_and_nothing_of_it_is_kept),
 	    cmocka_unit_test(what_is_kept_is_a_list_and_can_be_read_again),
 	    cmocka_unit_test(a_code_says_at_most_so_much),

@@ -224,7 +224,8 @@ static int send_codes(struct wire *out, const struct codes *codes, const char *f
 {
 	for (size_t i = 0; i < codes->count; i++) {
 		const struct reading *r = codes->item[i];
-		int status = wire_scan(out, &(struct wire_scan){r->aim, r->data, r->size, file});
+		int status = wire_scan(
+		    out, &(struct wire_scan){.aim = r->aim, .data = r->data, .size = r->size, .file = file});
 		if (status < 0)
 			return error_set(e, status, "a code was not sent: %s: start the driver again",
 			                 strerror(-status));

@@ -11,6 +11,9 @@
 /* Doubling a picture that is larger than this shows nothing new, and takes long. */
 #define DOUBLE_PIXELS_MAX (4 * 1024 * 1024)
 
+/* Upright and on its side each decoder bears about half of this. */
+#define TILT_DEGREES 22
+
 struct eyes {
 	symbology_set wanted;
 	struct zbar_reader *zbar;
@@ -78,6 +81,10 @@ static int prepare(struct eyes *eyes, const struct plane *picture, enum view vie
 		return two_steps(eyes, picture, plane_level, plane_double);
 	case VIEW_INVERTED:
 		return plane_invert(picture, &eyes->a);
+	case VIEW_TILTED_LEFT:
+		return plane_tilt(picture, -TILT_DEGREES, &eyes->a);
+	case VIEW_TILTED_RIGHT:
+		return plane_tilt(picture, TILT_DEGREES, &eyes->a);
 	}
 	return -EINVAL;
 }
@@ -93,12 +100,28 @@ static bool halves(enum view view)
 	return view == VIEW_HALF || view == VIEW_HALF_SHARP;
 }
 
+static struct box untilted(const struct box *b, int degrees, const struct plane *picture)
+{
+	int x[4] = {b->left, b->right, b->right, b->left}, y[4] = {b->top, b->top, b->bottom, b->bottom};
+	struct box out = {0};
+	for (int i = 0; i < 4; i++) {
+		plane_untilt(picture, degrees, &x[i], &y[i]);
+		struct box corner = {x[i], y[i], x[i], y[i]};
+		if (i == 0)
+			out = corner;
+		box_widen(&out, &corner);
+	}
+	return out;
+}
+
 static struct box in_picture(const struct box *b, enum view view, const struct plane *picture)
 {
 	if (doubles(view))
 		return (struct box){b->left / 2, b->top / 2, b->right / 2, b->bottom / 2};
 	if (halves(view))
 		return (struct box){b->left * 2, b->top * 2, b->right * 2, b->bottom * 2};
+	if (view == VIEW_TILTED_LEFT || view == VIEW_TILTED_RIGHT)
+		return untilted(b, view == VIEW_TILTED_LEFT ? -TILT_DEGREES : TILT_DEGREES, picture);
 	if (view == VIEW_TURNED)
 		return (struct box){b->top, picture->height - 1 - b->right, b->bottom,
 		                    picture->height - 1 - b->left};

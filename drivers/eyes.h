@@ -20,9 +20,11 @@ enum view {
 	VIEW_DOUBLE_SHARP,
 	VIEW_SHARP_DOUBLE,
 	VIEW_LEVEL_DOUBLE,
-	VIEW_INVERTED, /* light on dark, as marked on metal */
+	VIEW_INVERTED,    /* light on dark, as marked on metal */
+	VIEW_TILTED_LEFT, /* a code that lies askew */
+	VIEW_TILTED_RIGHT,
 };
-#define VIEW_COUNT 11
+#define VIEW_COUNT 13
 
 struct eyes;
 

@@ -1,6 +1,7 @@
 #include "drivers/plane.h"
 
 #include <errno.h>
+#include <math.h>
 #include <stdbool.h>
 #include <stdlib.h>
 #include <string.h>
@@ -170,6 +171,63 @@ int plane_level(const struct plane *in, struct plane *out)
 		}
 	}
 	return 0;
+}
+
+/* Sine and cosine in 16.16 fixed point, and the size of what holds the tilted picture. */
+struct tilt {
+	int64_t c, s;
+	int width, height;
+};
+
+static struct tilt tilt_of(const struct plane *in, int degrees)
+{
+	double turn = degrees * M_PI / 180, c = cos(turn), s = sin(turn);
+	return (struct tilt){
+	    .c = lround(c * 65536),
+	    .s = lround(s * 65536),
+	    .width = (int)ceil(fabs(in->width * c) + fabs(in->height * s)),
+	    .height = (int)ceil(fabs(in->width * s) + fabs(in->height * c)),
+	};
+}
+
+/* The place in the picture, in 1/65536 pixel, that (x, y) of the tilted one shows. */
+static void came_from(const struct plane *in, const struct tilt *t, int x, int y, int64_t *fx, int64_t *fy)
+{
+	int64_t dx = 2 * x - t->width + 1, dy = 2 * y - t->height + 1;
+	*fx = (t->c * dx + t->s * dy) / 2 + (int64_t)(in->width - 1) * 32768;
+	*fy = (-t->s * dx + t->c * dy) / 2 + (int64_t)(in->height - 1) * 32768;
+}
+
+void plane_untilt(const struct plane *in, int degrees, int *x, int *y)
+{
+	struct tilt t = tilt_of(in, degrees);
+	int64_t fx, fy;
+	came_from(in, &t, *x, *y, &fx, &fy);
+	*x = (int)(fx >> 16);
+	*y = (int)(fy >> 16);
+}
+
+int plane_tilt(const struct plane *in, int degrees, struct plane *out)
+{
+	struct tilt t = tilt_of(in, degrees);
+	int r = plane_resize(out, t.width, t.height);
+	for (int y = 0; r == 0 && y < out->height; y++) {
+		uint8_t *to = out->pixels + (size_t)y * (size_t)out->width;
+		for (int x = 0; x < out->width; x++) {
+			int64_t fx, fy;
+			came_from(in, &t, x, y, &fx, &fy);
+			int left = (int)(fx >> 16), top = (int)(fy >> 16);
+			int across = (int)(fx & 65535) >> 8, down = (int)(fy & 65535) >> 8;
+			bool inside = left >= 0 && top >= 0 && left + 1 < in->width && top + 1 < in->height;
+			const uint8_t *a =
+			    in->pixels + (inside ? (size_t)top * (size_t)in->width + (size_t)left : 0);
+			const uint8_t *b = a + (inside ? in->width : 0);
+			int high = a[0] * (256 - across) + a[inside] * across;
+			int low = b[0] * (256 - across) + b[inside] * across;
+			to[x] = inside ? (uint8_t)((high * (256 - down) + low * down + 32768) >> 16) : 255;
+		}
+	}
+	return r;
 }
 
 void plane_blank(struct plane *p, const struct box *b)

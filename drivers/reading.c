@@ -36,7 +36,7 @@ bool reading_same_code(const struct reading *a, const struct reading *b)
 	       strcmp(a->aim, b->aim) == 0;
 }
 
-static void widen(struct box *b, const struct box *by)
+void box_widen(struct box *b, const struct box *by)
 {
 	b->left = by->left < b->left ? by->left : b->left;
 	b->right = by->right > b->right ? by->right : b->right;
@@ -52,7 +52,7 @@ void readings_add(struct readings *to, const struct reading *r)
 		    !reading_same_code(have, r) || !boxes_meet(&have->box, &r->box))
 			continue;
 		have->times += r->times;
-		widen(&have->box, &r->box);
+		box_widen(&have->box, &r->box);
 		return;
 	}
 	if (to->count < READINGS_MAX)

@@ -62,6 +62,7 @@ void readings_add_all(struct readings *to, const struct readings *from);
 bool reading_same_code(const struct reading *a, const struct reading *b); /* symbology, AIM and data */
 
 struct box box_thick(const struct box *b);
+void box_widen(struct box *b, const struct box *by); /* to hold both */
 
 /* True where the middle of one lies in the other. A linear code may have been seen on one scan line only, so
  * a box is taken to be at least a quarter as thick as it is long; box_thick() gives that box. */

@@ -107,10 +107,18 @@ struct box box_of(const Result &r)
 	return b;
 }
 
+/* In a GS1 QR code a doubled '%' is a '%' and a single one FNC1. Where this version meets the doubled one in
+ * alphanumeric mode it loses all that follows, and does not say so (libzint's "(10)A%B(21)7" gives "10A%").
+ */
+bool cut_off(const std::string &aim, const std::string &data)
+{
+	return (aim == "]Q3" || aim == "]Q5") && data.find('%') != std::string::npos;
+}
+
 int take(const Result &r, struct readings *out)
 {
 	std::string data = data_of(r), aim = aim_of(r);
-	if (data.size() > READING_DATA_MAX || out->count == READINGS_MAX)
+	if (cut_off(aim, data) || data.size() > READING_DATA_MAX || out->count == READINGS_MAX)
 		return 0;
 	struct reading *to = &out->item[out->count];
 	*to = {};

@@ -1,0 +1,242 @@
+/* When a reading counts as a code, and when a code before a camera is a scan. Values in, values out. */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "drivers/steady.h"
+#include "drivers/witness.h"
+
+static struct readings seen;
+static struct codes codes;
+static const struct witness_rules no_least;
+
+static struct reading *read_as(enum witness w, enum symbology s, const char *aim, const char *data, int times)
+{
+	struct reading *r = &seen.item[seen.count++];
+	*r = (struct reading){
+	    .witness = w, .symbology = s, .size = strlen(data), .times = times, .box = {100, 100, 300, 160}};
+	strcpy(r->aim, aim);
+	memcpy(r->data, data, r->size);
+	return r;
+}
+
+static size_t judged(void)
+{
+	witness_judge(&seen, &no_least, &codes);
+	return codes.count;
+}
+
+static int nothing_seen(void **state)
+{
+	(void)state;
+	seen.count = 0;
+	return 0;
+}
+
+static void an_ean_that_only_one_witness_read_does_not_count(void **state)
+{
+	(void)state;
+	read_as(WITNESS_ZBAR, SYMBOLOGY_EAN, "]E0", "9506000134352", 40);
+	assert_int_equal(judged(), 0);
+}
+
+static void an_ean_that_both_read_counts_once(void **state)
+{
+	(void)state;
+	read_as(WITNESS_ZBAR, SYMBOLOGY_EAN, "]E0", "9506000134352", 1);
+	read_as(WITNESS_ZXING, SYMBOLOGY_EAN, "]E0", "9506000134352", 1);
+	assert_int_equal(judged(), 1);
+}
+
+static void a_rival_that_a_witness_read_as_often_stops_it(void **state)
+{
+	(void)state;
+	read_as(WITNESS_ZBAR, SYMBOLOGY_EAN, "]E0", "0012546619592", 5);
+	read_as(WITNESS_ZXING, SYMBOLOGY_EAN, "]E0", "0012546619592", 5);
+	struct reading *rival = read_as(WITNESS_ZBAR, SYMBOLOGY_EAN, "]E0", "6087746619592", 5);
+	assert_int_equal(judged(), 0);
+	rival->times = 4;
+	assert_int_equal(judged(), 1);
+	rival->times = 5;
+	rival->box = (struct box){100, 400, 300, 460}; /* another code below it is no rival */
+	assert_int_equal(judged(), 1);
+}
+
+static void code_128_counts_only_with_the_same_gs1_mark(void **state)
+{
+	(void)state;
+	read_as(WITNESS_ZBAR, SYMBOLOGY_CODE128, "]C1", "10ABC", 3);
+	struct reading *x = read_as(WITNESS_ZXING, SYMBOLOGY_CODE128, "]C0", "10ABC", 3);
+	assert_int_equal(judged(), 0);
+	strcpy(x->aim, "]C1");
+	assert_int_equal(judged(), 1);
+	assert_string_equal(codes.item[0]->aim, "]C1");
+}
+
+static void letters_beyond_ascii_come_from_the_witness_that_sees_fnc4(void **state)
+{
+	(void)state;
+	read_as(WITNESS_ZBAR, SYMBOLOGY_CODE128, "]C0", "sab", 3);
+	assert_int_equal(judged(), 0); /* alone it would be a wrong text */
+	read_as(WITNESS_ZXING, SYMBOLOGY_CODE128, "]C0", "\xf3\x61\xe2", 1);
+	assert_int_equal(judged(), 1);
+	assert_memory_equal(codes.item[0]->data, "\xf3\x61\xe2", 3);
+}
+
+static void qr_and_data_matrix_count_by_one_witness(void **state)
+{
+	(void)state;
+	read_as(WITNESS_ZXING, SYMBOLOGY_DATAMATRIX, "]d2", "91P100001K", 1);
+	read_as(WITNESS_ZBAR, SYMBOLOGY_QR, "]Q1", "x", 1)->box = (struct box){500, 500, 600, 600};
+	assert_int_equal(judged(), 2);
+}
+
+static void a_part_of_a_larger_message_is_never_a_code(void **state)
+{
+	(void)state;
+	read_as(WITNESS_ZBAR, SYMBOLOGY_QR, "]Q1", "first half", 9);
+	read_as(WITNESS_ZXING, SYMBOLOGY_QR, "]Q1", "first half", 1)->in_part = true;
+	assert_int_equal(judged(), 0);
+}
+
+static void two_qr_texts_in_one_place_cancel_each_other(void **state)
+{
+	(void)state;
+	read_as(WITNESS_ZBAR, SYMBOLOGY_QR, "]Q1", "one", 2);
+	read_as(WITNESS_ZXING, SYMBOLOGY_QR, "]Q1", "two", 2);
+	assert_int_equal(judged(), 0);
+}
+
+static void a_least_length_is_kept(void **state)
+{
+	(void)state;
+	struct witness_rules rules = {.least = {[SYMBOLOGY_ITF] = 8}};
+	read_as(WITNESS_ZBAR, SYMBOLOGY_ITF, "]I0", "123456", 2);
+	read_as(WITNESS_ZXING, SYMBOLOGY_ITF, "]I0", "123456", 2);
+	witness_judge(&seen, &rules, &codes);
+	assert_int_equal(codes.count, 0);
+	rules.least[SYMBOLOGY_ITF] = 6;
+	witness_judge(&seen, &rules, &codes);
+	assert_int_equal(codes.count, 1);
+}
+
+static void readings_in_one_place_are_counted_and_elsewhere_listed(void **state)
+{
+	(void)state;
+	struct reading one = *read_as(WITNESS_ZBAR, SYMBOLOGY_EAN, "]E0", "9506000134352", 1);
+	readings_add(&seen, &one);
+	assert_int_equal(seen.count, 1);
+	assert_int_equal(seen.item[0].times, 2);
+	one.box = (struct box){100, 300, 300, 300};
+	readings_add(&seen, &one);
+	assert_int_equal(seen.count, 2);
+	/* One scan line through a code lies in its place. */
+	struct box line = {100, 150, 300, 150}, code = {110, 90, 290, 160};
+	assert_true(boxes_meet(&line, &code));
+}
+
+/* A camera at 20 frames a second. */
+static const struct steady_rules rules = {.frames = 3, .away_ms = 1500, .still_px = 20};
+static struct steady table;
+
+static size_t frame(int64_t now_ms, const char *data, int x)
+{
+	struct codes tell;
+	seen.count = codes.count = 0;
+	if (data) {
+		struct reading *r = read_as(WITNESS_ZXING, SYMBOLOGY_QR, "]Q1", data, 1);
+		r->box.left += x;
+		r->box.right += x;
+		codes.item[codes.count++] = r;
+	}
+	steady_frame(&table, &rules, &codes, now_ms, &tell);
+	return tell.count;
+}
+
+static int empty_table(void **state)
+{
+	table = (struct steady){0};
+	return nothing_seen(state);
+}
+
+static void a_code_is_a_scan_in_its_third_still_frame_and_then_no_more(void **state)
+{
+	(void)state;
+	assert_int_equal(frame(0, "A", 0), 0);
+	assert_int_equal(frame(50, "A", 3), 0);
+	assert_int_equal(frame(100, "A", 0), 1);
+	for (int i = 3; i < 2000; i++)
+		assert_int_equal(frame(50 * i, "A", i % 7), 0);
+}
+
+static void a_code_in_motion_is_no_scan_until_it_stands_still(void **state)
+{
+	(void)state;
+	for (int i = 0; i < 20; i++)
+		assert_int_equal(frame(50 * i, "A", 30 * i), 0);
+	assert_int_equal(frame(1000, "A", 600), 0);
+	assert_int_equal(frame(1050, "A", 600), 0);
+	assert_int_equal(frame(1100, "A", 600), 1);
+}
+
+static void a_short_absence_is_no_second_scan_and_a_long_one_is(void **state)
+{
+	(void)state;
+	frame(0, "A", 0);
+	frame(50, "A", 0);
+	assert_int_equal(frame(100, "A", 0), 1);
+	for (int t = 150; t < 1550; t += 50)
+		assert_int_equal(frame(t, NULL, 0), 0);
+	for (int t = 1550; t < 1800; t += 50)
+		assert_int_equal(frame(t, "A", 0), 0);
+	for (int t = 1800; t <= 3300; t += 50)
+		frame(t, NULL, 0);
+	assert_int_equal(frame(3350, "A", 0), 0);
+	assert_int_equal(frame(3400, "A", 0), 0);
+	assert_int_equal(frame(3450, "A", 0), 1);
+}
+
+static void three_sightings_far_apart_are_no_scan(void **state)
+{
+	(void)state;
+	for (int t = 0; t < 5000; t += 500)
+		assert_int_equal(frame(t, "A", 0), 0);
+}
+
+static void a_second_code_is_told_while_the_first_stays(void **state)
+{
+	(void)state;
+	for (int t = 0; t < 300; t += 50)
+		frame(t, "A", 0);
+	assert_int_equal(frame(300, "B", 0), 0);
+	assert_int_equal(frame(350, "B", 0), 0);
+	assert_int_equal(frame(400, "B", 0), 1);
+	assert_int_equal(frame(450, "A", 0), 0);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test_setup(an_ean_that_only_one_witness_read_does_not_count, nothing_seen),
+	    cmocka_unit_test_setup(an_ean_that_both_read_counts_once, nothing_seen),
+	    cmocka_unit_test_setup(a_rival_that_a_witness_read_as_often_stops_it, nothing_seen),
+	    cmocka_unit_test_setup(code_128_counts_only_with_the_same_gs1_mark, nothing_seen),
+	    cmocka_unit_test_setup(letters_beyond_ascii_come_from_the_witness_that_sees_fnc4, nothing_seen),
+	    cmocka_unit_test_setup(qr_and_data_matrix_count_by_one_witness, nothing_seen),
+	    cmocka_unit_test_setup(a_part_of_a_larger_message_is_never_a_code, nothing_seen),
+	    cmocka_unit_test_setup(two_qr_texts_in_one_place_cancel_each_other, nothing_seen),
+	    cmocka_unit_test_setup(a_least_length_is_kept, nothing_seen),
+	    cmocka_unit_test_setup(readings_in_one_place_are_counted_and_elsewhere_listed, nothing_seen),
+	    cmocka_unit_test_setup(a_code_is_a_scan_in_its_third_still_frame_and_then_no_more, empty_table),
+	    cmocka_unit_test_setup(a_code_in_motion_is_no_scan_until_it_stands_still, empty_table),
+	    cmocka_unit_test_setup(a_short_absence_is_no_second_scan_and_a_long_one_is, empty_table),
+	    cmocka_unit_test_setup(three_sightings_far_apart_are_no_scan, empty_table),
+	    cmocka_unit_test_setup(a_second_code_is_told_while_the_first_stays, empty_table),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

@@ -33,8 +33,7 @@ static void open_discrepancy(struct turn *t)
 {
 	if (!t->s->discrepancy) {
 		EMIT(t, .kind = EV_DISCREPANCY, .n = 1);
-		EMIT(t, .kind = EV_SLIP_QUEUED, .n = t->station->last_slip_no + 1, .what = SLIP_DISCREPANCY,
-		     .other = 1);
+		queue_slip(t, SLIP_DISCREPANCY, t->s->case_no);
 	}
 	char *said = t->out->reply.said;
 	size_t used = strlen(said);

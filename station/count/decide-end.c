@@ -24,16 +24,12 @@ static void mark_used(struct turn *t)
 
 void end_case(struct turn *t, enum case_end how, const char *words)
 {
-	int32_t case_no = t->s->case_no, slip = t->station->last_slip_no + 1;
-	int discrepancy = 0;
-	for (int i = 0; i < t->out->count; i++)
-		discrepancy |= t->out->events[i].kind == EV_SLIP_QUEUED;
+	int32_t case_no = t->s->case_no;
 	mark_used(t);
 	struct event e = {.kind = EV_CASE_ENDED, .what = (uint8_t)how};
 	snprintf(e.text, sizeof e.text, "%s", words);
 	emit(t, &e);
-	EMIT(t, .kind = EV_SLIP_QUEUED, .case_no = case_no, .n = slip + discrepancy,
-	     .what = SLIP_RECONCILIATION, .other = 1);
+	queue_slip(t, SLIP_RECONCILIATION, case_no);
 }
 
 static void finish(struct turn *t, int32_t badge)
@@ -271,6 +267,7 @@ void on_typed(struct turn *t)
 			struct event e = {.kind = EV_PAID, .case_no = case_no, .what = DEBT_INCIDENT};
 			snprintf(e.text, sizeof e.text, "%s", t->in->text);
 			emit(t, &e);
+			queue_slip(t, SLIP_ADDENDUM, case_no);
 			accept(t, "Incident number of case %d entered.", (int)case_no);
 			return;
 		}

@@ -207,7 +207,7 @@ static void turned_up(struct turn *t)
 	const struct thing *th = &t->in->thing;
 	EMIT(t, .kind = EV_EXTRA, .item = (uint8_t)(t->s->n_items + 1), .thing = *th, .n = 1);
 	if (t->in->used_in)
-		EMIT(t, .kind = EV_FOUND_AFTER, .case_no = t->in->used_in, .thing = *th);
+		found_after(t, t->in->used_in, "");
 	ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
 	    "Extra item: %s is not on this sheet.%s", th->name,
 	    t->in->used_in ? " It comes from an earlier case: look at that patient's digit now." : "");
@@ -329,7 +329,7 @@ static void without_case(struct turn *t)
 	int finding = room < t->station->n_rooms && t->station->idle_asked[room] == Q_FOUND;
 	if (t->in->used_in && (finding || !t->in->used_back)) { /* rule 21 */
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-		EMIT(t, .kind = EV_FOUND_AFTER, .case_no = t->in->used_in, .thing = *th);
+		found_after(t, t->in->used_in, "");
 		accept(
 		    t,
 		    "Found after the end: %s comes from case %d%s. Look at that patient's digit now and tell "

@@ -28,8 +28,7 @@ void on_slip(struct turn *t)
 		idle |= t->station->rooms[i].number == t->in->room && t->station->idle_asked[i] == Q_FOUND;
 	if (!has_case(t) && idle && t->in->slip_case) { /* rule 21, for an item that bears no number */
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-		EMIT(t, .kind = EV_FOUND_AFTER, .case_no = t->in->slip_case,
-		     .text = "an item without a number");
+		found_after(t, t->in->slip_case, "an item without a number");
 		accept(
 		    t,
 		    "Found after the end: entered for case %d. Look at that patient's digit now and tell the "

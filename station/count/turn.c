@@ -104,6 +104,23 @@ void pay(struct turn *t, enum debt_kind kind, int item, int digit, const char *h
 	emit(t, &e);
 }
 
+/* Slips are numbered in order; a turn can queue more than one. */
+void queue_slip(struct turn *t, enum slip_kind kind, int32_t case_no)
+{
+	int32_t number = t->station->last_slip_no + 1;
+	for (int i = 0; i < t->out->count; i++)
+		number += t->out->events[i].kind == EV_SLIP_QUEUED;
+	EMIT(t, .kind = EV_SLIP_QUEUED, .case_no = case_no, .n = number, .what = (uint8_t)kind, .other = 1);
+}
+
+void found_after(struct turn *t, int32_t case_no, const char *what)
+{
+	struct event e = {.kind = EV_FOUND_AFTER, .case_no = case_no, .thing = t->in->thing};
+	snprintf(e.text, sizeof e.text, "%s", what);
+	emit(t, &e);
+	queue_slip(t, SLIP_ADDENDUM, case_no);
+}
+
 void open_case(struct turn *t, const char *label)
 {
 	const struct room *room = station_room(t->station, t->in->room);

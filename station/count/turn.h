@@ -29,6 +29,8 @@ int has_case(const struct turn *t);
 int is_ready_to_agree(const struct sheet *s); /* final count: all answered, nothing missing */
 void owe(struct turn *t, enum debt_kind kind, int item, int digit);
 void pay(struct turn *t, enum debt_kind kind, int item, int digit, const char *how);
+void queue_slip(struct turn *t, enum slip_kind kind, int32_t case_no);
+void found_after(struct turn *t, int32_t case_no, const char *what); /* rule 21, with its addendum slip */
 void open_case(struct turn *t, const char *label);
 
 /* The parts of a decision. */

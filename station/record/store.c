@@ -114,7 +114,11 @@ static int prepare_all(struct record *r, struct error *e)
 		            "SELECT payload FROM event WHERE key=? AND key<>'' ORDER BY seq DESC LIMIT 1", e);
 	if (n == 0)
 		n = prepare(r, &r->of_case,
-		            "SELECT payload FROM event WHERE case_no=? AND case_no>0 ORDER BY seq", e);
+		            "SELECT payload, seq FROM event WHERE case_no=?1 AND case_no>0 UNION ALL"
+			" SELECT payload, seq FROM event WHERE case_no=0 AND kind IN ('started','alive') AND"
+			" seq > (SELECT min(seq) FROM event WHERE case_no=?1 AND case_no>0)"
+			" AND seq < (SELECT max(seq) FROM event WHERE case_no=?1 AND case_no>0)"
+			" ORDER BY 2", e);
 	if (n == 0)
 		n = prepare(r, &r->begin, "BEGIN IMMEDIATE", e);
 	if (n == 0)
@@ -365,6 +369,31 @@ int record_each(struct record *r, int32_t case_no, record_event_fn each, void *c
 	return n;
 }
 
+int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
+			struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int n = prepare(r, &s, "SELECT payload FROM event WHERE case_no = 0 AND kind = ? ORDER BY seq", e);
+	if (n == 0) {
+		sqlite3_bind_text(s, 1, event_name(kind), -1, SQLITE_STATIC);
+		n = each_row(r, s, each, context, e);
+	}
+	sqlite3_finalize(s);
+	return n;
+}
+
+int record_each_case_edge(struct record *r, record_event_fn each, void *context, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int n = prepare(r, &s,
+			"SELECT payload FROM event WHERE case_no > 0 AND kind IN ('case-opened','case-ended')"
+			" ORDER BY seq", e);
+	if (n == 0)
+		n = each_row(r, s, each, context, e);
+	sqlite3_finalize(s);
+	return n;
+}
+
 struct loading {
 	struct station *st;
 	struct error *e;
@@ -457,14 +486,8 @@ static int match_batch(void *context, const struct event *ev)
 
 int record_batch_of(struct record *r, int64_t number, struct batch *out)
 {
-	sqlite3_stmt *s = NULL;
 	struct batch_search b = {number, out, 0};
-	int n = prepare(r, &s,
-	                "SELECT payload FROM event WHERE case_no = 0 AND kind = 'labelled' ORDER BY seq DESC",
-	                NULL);
-	if (n == 0)
-		n = each_row(r, s, match_batch, &b, NULL);
-	sqlite3_finalize(s);
+	int n = record_each_station(r, EV_LABELLED, match_batch, &b, NULL);
 	return n < 0 ? n : b.found;
 }
 

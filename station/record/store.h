@@ -39,9 +39,17 @@ int record_append(struct record *r, struct event *events, int count, struct erro
 /* Rebuilds the station from the events. Those of ended cases are left out where they leave nothing behind. */
 int record_load(struct record *r, struct station *st, struct error *e);
 
-/* Each event in order, of one case (case_no > 0) or of all (0). The callback returns 0 to go on. */
+/* Each event in order: all of them (case_no 0), or those of one case with the starts and marks in time of the
+ * station from its opening on, which its clocks need. The callback returns 0 to go on. */
 typedef int (*record_event_fn)(void *context, const struct event *e);
 int record_each(struct record *r, int32_t case_no, record_event_fn each, void *context, struct error *e);
+
+/* Each event of one kind that belongs to no case. */
+int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
+			struct error *e);
+
+/* Where each case began and ended: the case-opened and case-ended events of all cases, in order. */
+int record_each_case_edge(struct record *r, record_event_fn each, void *context, struct error *e);
 
 /* Look-ups for a scan. 1 found, 0 not, negative errno. */
 int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back);

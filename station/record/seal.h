@@ -1,0 +1,26 @@
+/* The station's seal: signs the summary that stands on a slip as QR.
+ *
+ * A compact JWS (RFC 7515) with EdDSA over Ed25519 (RFC 8037). The key pair lies in the data folder as
+ * `station.key` (32 bytes of seed, mode 0600) and `station.pub.json` (the public key as JWK); both are made at the
+ * first start. Whoever checks slips needs the public file only.
+ */
+#ifndef BANDTALLY_RECORD_SEAL_H
+#define BANDTALLY_RECORD_SEAL_H
+
+#include "base/buf.h"
+#include "base/error.h"
+#include "base/json.h"
+
+struct seal;
+
+int seal_open(struct seal **out, const char *folder, struct error *e);
+void seal_close(struct seal *s); /* wipes the key; NULL is fine */
+
+/* Appends the JWS of the payload, in its canonical form. 0 or negative errno. */
+int seal_jws(const struct seal *s, const json_t *payload, struct buf *out);
+
+/* Checks a JWS against the public key file. 1 right, 0 not, negative errno with `e`; the payload is a new
+ * reference when 1. */
+int seal_check(const char *public_file, const char *jws, json_t **payload, struct error *e);
+
+#endif

@@ -1,0 +1,241 @@
+#include "run/core.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/clock.h"
+#include "base/log.h"
+#include "count/input.h"
+
+#define HALF_WAIT_MS 30000 /* the second symbol of a pack comes within half a minute, or the first is forgotten */
+
+struct moment core_now(const struct core *c)
+{
+	struct instant now = clock_now();
+	return (struct moment){.boot = c->station.boot, .boot_ms = now.boot_ms, .wall_ms = now.wall_ms};
+}
+
+int core_room_index(const struct core *c, int32_t room)
+{
+	for (int i = 0; i < c->station.n_rooms; i++)
+		if (c->station.rooms[i].number == room)
+			return i;
+	return -1;
+}
+
+int core_store(struct core *c, struct event *events, int count, struct error *e)
+{
+	struct error own;
+	for (int i = 0; i < count; i++)
+		if (!events[i].at.boot)
+			events[i].at = core_now(c);
+	int n = record_append(c->record, events, count, e ? e : &own);
+	if (n < 0) {
+		snprintf(c->distrust, sizeof c->distrust, "%.199s", e ? e->text : own.text);
+		c->changes++;
+		return n;
+	}
+	c->distrust[0] = 0;
+	for (int i = 0; i < count; i++)
+		if (station_apply(&c->station, &events[i]) < 0) {
+			/* decide() tried each event on a copy, so this would be a fault of ours; the record is right. */
+			snprintf(c->distrust, sizeof c->distrust,
+				 "the station could not follow its own record: count by hand and restart it");
+			log_line("event %lld (%s) does not apply", (long long)events[i].seq, event_name(events[i].kind));
+		}
+	c->changes++;
+	if (c->stored)
+		c->stored(c->context, events, count);
+	return 0;
+}
+
+/* The boot that the record saw last, by its kernel id. */
+struct boots {
+	int32_t number;
+	char id[EVENT_TEXT_MAX];
+};
+
+static int last_boot(void *context, const struct event *e)
+{
+	struct boots *b = context;
+	if (e->kind == EV_STARTED) {
+		b->number = e->n;
+		memcpy(b->id, e->text, sizeof b->id);
+	}
+	return 0;
+}
+
+static int record_start(struct core *c, struct error *e)
+{
+	struct boots last = {0};
+	int n = record_each_station(c->record, EV_STARTED, last_boot, &last, e);
+	if (n < 0)
+		return n;
+	n = clock_boot_id(c->boot_id);
+	if (n < 0)
+		return error_set(e, n, "cannot read the kernel's boot id: /proc must be mounted: mount it");
+	struct event started = {.kind = EV_STARTED, .n = last.number};
+	if (strcmp(last.id, c->boot_id) != 0)
+		started.n++;
+	snprintf(started.text, sizeof started.text, "%s", c->boot_id);
+	struct instant now = clock_now();
+	started.at = (struct moment){.boot = started.n, .boot_ms = now.boot_ms, .wall_ms = now.wall_ms};
+	return core_store(c, &started, 1, e);
+}
+
+int core_open(struct core *c, const char *folder, struct error *e)
+{
+	memset(c, 0, sizeof *c);
+	if (strlen(folder) >= sizeof c->folder)
+		return error_set(e, -ENAMETOOLONG, "the path of the data folder is too long: use a shorter one");
+	snprintf(c->folder, sizeof c->folder, "%s", folder);
+	int n = settings_read(&c->settings, &c->station, folder, e);
+	if (n == 0)
+		n = record_open(&c->record, folder, e);
+	if (n == 0)
+		n = seal_open(&c->seal, folder, e);
+	if (n == 0)
+		n = record_load(c->record, &c->station, e);
+	if (n == 0)
+		n = record_start(c, e);
+	if (n < 0)
+		core_close(c);
+	return n;
+}
+
+void core_close(struct core *c)
+{
+	record_close(c->record);
+	seal_close(c->seal);
+	station_deinit(&c->station);
+	c->record = NULL;
+	c->seal = NULL;
+}
+
+static void remember(struct core *c, int32_t room, const struct reply *reply, struct moment at)
+{
+	int index = core_room_index(c, room);
+	if (index < 0)
+		return;
+	struct recent *list = c->recent[index];
+	memmove(&list[1], &list[0], sizeof *list * (RECENT_MAX - 1));
+	list[0] = (struct recent){.at = at, .verdict = reply->verdict};
+	memcpy(list[0].said, reply->said, sizeof list[0].said);
+}
+
+/* Decides, stores, applies. What could not be stored was not done (rule 12). */
+static const struct reply *carry_out(struct core *c, const struct input *in)
+{
+	struct error e = {0};
+	struct reply *reply = &c->outcome.reply;
+	decide(&c->station, in, &c->outcome);
+	if (core_store(c, c->outcome.events, c->outcome.count, &e) < 0) {
+		reply->verdict = VERDICT_REFUSED;
+		snprintf(reply->said, sizeof reply->said, "NOT ENTERED: the station %.300s.", e.text);
+		snprintf(reply->next, sizeof reply->next, "Count by hand on the paper sheet until this is mended.");
+	}
+	remember(c, in->room, reply, in->at);
+	c->changes++;
+	return reply;
+}
+
+/* --- two symbols of one pack ------------------------------------------------------------------------------ */
+
+static struct half *half_of(struct core *c, const char *scanner)
+{
+	struct half *free_one = NULL;
+	for (int i = 0; i < SCANNERS_MAX; i++) {
+		if (strcmp(c->halves[i].scanner, scanner) == 0)
+			return &c->halves[i];
+		if (!free_one && !c->halves[i].scanner[0])
+			free_one = &c->halves[i];
+	}
+	return free_one ? free_one : &c->halves[0];
+}
+
+/* Joins this code to the half that waits for it. 1 where `code` must itself wait for its other half. */
+static int join_halves(struct core *c, const char *scanner, struct code *code, struct moment now)
+{
+	struct half *h = half_of(c, scanner);
+	struct code_fault fault;
+	int waiting = h->scanner[0] && moment_between_ms(h->at, now) < HALF_WAIT_MS;
+	if (waiting) {
+		struct code both = h->code;
+		if (code_join(&both, code, &fault) == 0 && both.product[0]) {
+			*code = both;
+			*h = (struct half){0};
+			return 0;
+		}
+	}
+	*h = (struct half){0};
+	if (!code_is_half(code))
+		return 0;
+	snprintf(h->scanner, sizeof h->scanner, "%s", scanner);
+	h->code = *code;
+	h->at = now;
+	return 1;
+}
+
+/* --- from bytes to input ---------------------------------------------------------------------------------- */
+
+static void look_up(struct core *c, struct input *in)
+{
+	if (in->act == ACT_THING || in->act == ACT_TRAY)
+		record_item_used(c->record, in->thing.identity, &in->used_in, &in->used_back);
+	if (in->act == ACT_SLIP)
+		record_slip_of(c->record, in->number, &in->slip_case, &in->slip_room);
+}
+
+static void read_code(struct core *c, const struct scan *s, struct input *in)
+{
+	struct code code;
+	struct code_fault fault;
+	struct batch batch;
+	int have_batch = 0;
+	if (code_read(&code, s->aim, s->data, s->size, clock_date_number(in->at.wall_ms), &fault) < 0) {
+		input_from_fault(in, &fault);
+		return;
+	}
+	if (join_halves(c, s->scanner, &code, in->at)) {
+		in->act = ACT_HALF;
+		snprintf(in->text, sizeof in->text, "%s", code.wants);
+		return;
+	}
+	if (code.kind == CODE_OWN && code.own.kind == OWN_ITEM)
+		have_batch = record_batch_of(c->record, code.own.number, &batch) == 1;
+	input_from_code(in, &c->station, &code, have_batch ? &batch : NULL);
+	look_up(c, in);
+}
+
+const struct reply *core_scan(struct core *c, const struct scan *s)
+{
+	struct input in = {.at = core_now(c), .flags = s->flags};
+	snprintf(in.scanner, sizeof in.scanner, "%s", s->scanner);
+	in.room = station_scanner_room(&c->station, s->scanner, s->room, in.at);
+	read_code(c, s, &in);
+	return carry_out(c, &in);
+}
+
+const struct reply *core_typed(struct core *c, int32_t room, const char *text)
+{
+	struct input in = {.act = ACT_TYPED, .at = core_now(c), .room = room, .flags = EVENT_KEYED};
+	snprintf(in.text, sizeof in.text, "%s", text);
+	return carry_out(c, &in);
+}
+
+int32_t core_tick(struct core *c)
+{
+	struct error e;
+	struct input in = {.act = ACT_TICK, .at = core_now(c)};
+	decide(&c->station, &in, &c->outcome);
+	if (!c->outcome.count)
+		return 0;
+	int32_t room = c->outcome.events[0].room;
+	if (core_store(c, c->outcome.events, c->outcome.count, &e) < 0)
+		return 0;
+	if (c->outcome.reply.said[0])
+		remember(c, room, &c->outcome.reply, in.at);
+	return c->outcome.reply.said[0] ? room : 0;
+}

@@ -1,0 +1,77 @@
+/* The heart of the daemon without its loop: a scan comes in, its events are durable, its reply goes out.
+ *
+ * Owns the station's state and the record. Everything that changes either goes through here.
+ */
+#ifndef BANDTALLY_RUN_CORE_H
+#define BANDTALLY_RUN_CORE_H
+
+#include "base/json.h"
+#include "code/code.h"
+#include "count/decide.h"
+#include "record/seal.h"
+#include "record/store.h"
+#include "run/settings.h"
+
+#define RECENT_MAX 8
+
+struct recent { /* the last scans of a room, for the board */
+	struct moment at;
+	enum verdict verdict;
+	char said[SAID_MAX];
+};
+
+struct half { /* first symbol of a pack whose data come in two */
+	char scanner[33];
+	struct code code;
+	struct moment at;
+};
+
+struct core {
+	char folder[256];
+	struct station station;
+	struct settings settings;
+	struct record *record;
+	struct seal *seal;
+	struct outcome outcome; /* of the last scan */
+	struct recent recent[ROOMS_MAX][RECENT_MAX]; /* newest first, by the room's place in the station */
+	struct half halves[SCANNERS_MAX];
+	char boot_id[33];
+	char distrust[200]; /* why the station cannot be trusted now; "" when it can (rule 17) */
+	uint64_t changes;   /* counts what a viewer could see */
+	/* Called after events have become durable and were applied; may be NULL. */
+	void (*stored)(void *context, const struct event *events, int count);
+	void *context;
+};
+
+/* Opens folder, settings and record, rebuilds the state, and records the start. */
+int core_open(struct core *c, const char *folder, struct error *e);
+void core_close(struct core *c);
+
+struct scan {
+	const char *scanner; /* whose it is; the daemon's name for it */
+	int32_t room;        /* where that scanner belongs */
+	const char *aim;     /* "" where it sends none */
+	const char *data;
+	size_t size;
+	uint32_t flags;      /* EVENT_KEYED, EVENT_LATE */
+};
+
+/* One scan from beginning to end. The reply is valid until the next call. Where the record cannot be written,
+ * nothing is taken, and the reply says so and says: count by hand (rules 12, 17). */
+const struct reply *core_scan(struct core *c, const struct scan *scan);
+
+/* Typed text that answers a question. */
+const struct reply *core_typed(struct core *c, int32_t room, const char *text);
+
+/* Time passes. Returns the room to which a reminder was given, 0 when nothing was due. */
+int32_t core_tick(struct core *c);
+
+/* Stores events that no scan made: stores, staff, slips, faults. Time is filled in where it is zero. */
+int core_store(struct core *c, struct event *events, int count, struct error *e);
+
+struct moment core_now(const struct core *c);
+
+/* The room whose place in the station is `index`; and the place of a room, -1 none. */
+int core_room_index(const struct core *c, int32_t room);
+
+#endif

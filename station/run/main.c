@@ -1,0 +1,131 @@
+/* bandtallyd: the station. */
+#include <errno.h>
+#include <getopt.h>
+#include <signal.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/log.h"
+#include "run/daemon.h"
+
+static const char usage[] =
+	"usage: bandtallyd [--data DIR] [--check]\n"
+	"The count station. Works until SIGTERM or SIGINT.\n"
+	"  --data DIR   the data folder (default /var/lib/bandtally); made where it is absent\n"
+	"  --check      read the settings and the record, say whether they are sound, and end\n"
+	"Settings: DIR/station.ini and DIR/policy.ini; both may be absent.\n"
+	"Exit codes: 0 ended in order, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n";
+
+static void on_stored(void *context, const struct event *events, int count)
+{
+	outbox_stored(context, events, count);
+}
+
+static void on_second(void *context)
+{
+	struct daemon *d = context;
+	while (core_tick(&d->core))
+		;
+	board_show(d);
+	board_alive(d);
+}
+
+static void on_signal(void *context, int signal)
+{
+	struct daemon *d = context;
+	(void)signal;
+	loop_stop(d->loop);
+}
+
+static int start(struct daemon *d, struct error *e)
+{
+	int n = loop_new(&d->loop);
+	if (n < 0)
+		return error_set(e, n, "out of memory: try again");
+	d->core.stored = on_stored;
+	d->core.context = d;
+	n = socket_open(d, e);
+	if (n < 0)
+		return n;
+	n = loop_every(d->loop, 1000, on_second, d);
+	if (n == 0)
+		n = loop_on_signal(d->loop, SIGTERM, on_signal, d);
+	if (n == 0)
+		n = loop_on_signal(d->loop, SIGINT, on_signal, d);
+	if (n == 0)
+		n = outbox_start(d);
+	if (n == 0)
+		n = board_start(d);
+	if (n == 0)
+		n = drivers_start(d);
+	return n < 0 ? error_set(e, n, "cannot start the station's programs: %s: check the installation", strerror(-n)) : 0;
+}
+
+static void stop(struct daemon *d)
+{
+	struct event stopped = {.kind = EV_STOPPED};
+	char path[300];
+	drivers_stop(d);
+	outbox_stop(d);
+	board_stop(d);
+	d->core.stored = NULL;
+	core_store(&d->core, &stopped, 1, NULL);
+	snprintf(path, sizeof path, "%s/socket", d->core.folder);
+	remove(path);
+	loop_free(d->loop);
+	core_close(&d->core);
+}
+
+int main(int argc, char **argv)
+{
+	static const struct option options[] = {
+		{"data", required_argument, NULL, 'd'}, {"check", no_argument, NULL, 'c'},
+		{"help", no_argument, NULL, 'h'},       {"version", no_argument, NULL, 'v'}, {0},
+	};
+	static struct daemon d; /* half a megabyte */
+	struct error e = {0};
+	const char *folder = "/var/lib/bandtally";
+	int check = 0, o;
+	log_open("bandtallyd");
+	while ((o = getopt_long(argc, argv, "", options, NULL)) >= 0)
+		switch (o) {
+		case 'd':
+			folder = optarg;
+			break;
+		case 'c':
+			check = 1;
+			break;
+		case 'h':
+			fputs(usage, stdout);
+			return EXIT_OK;
+		case 'v':
+			puts("bandtallyd " BANDTALLY_VERSION);
+			return EXIT_OK;
+		default:
+			fputs(usage, stderr);
+			return EXIT_USAGE;
+		}
+	if (optind < argc) {
+		fputs(usage, stderr);
+		return EXIT_USAGE;
+	}
+	signal(SIGPIPE, SIG_IGN);
+	int n = core_open(&d.core, folder, &e);
+	if (n < 0) {
+		log_line("cannot start: %s", e.text);
+		return EXIT_FAILED;
+	}
+	if (check) {
+		core_close(&d.core);
+		puts("settings and record are sound");
+		return EXIT_OK;
+	}
+	n = start(&d, &e);
+	if (n < 0)
+		log_line("cannot start: %s", e.text);
+	else
+		loop_run(d.loop);
+	stop(&d);
+	return n < 0 ? EXIT_FAILED : EXIT_OK;
+}

@@ -1,0 +1,180 @@
+/* Slips on their way to paper. A slip is queued by an event in the same transaction as what caused it; everything
+ * after that is recorded as a further event, so that a restart knows what was under way. 'reported done' is not
+ * 'seen': only the slip's own code, read back, says that the paper exists (DESIGN section 8). */
+#include <errno.h>
+#include <inttypes.h>
+#include <limits.h>
+#include <stdio.h>
+#include <string.h>
+#include <sys/stat.h>
+
+#include "base/log.h"
+#include "run/daemon.h"
+#include "run/slip.h"
+
+#define PRINT_LINE_MAX (1u << 20)
+#define COPIES 100 /* job id = slip * COPIES + copy */
+
+static struct outbox_entry *entry_of(struct daemon *d, int32_t slip)
+{
+	for (int i = 0; i < UNSEEN_MAX; i++)
+		if (d->outbox[i].slip == slip)
+			return &d->outbox[i];
+	return NULL;
+}
+
+static json_t *destination(struct daemon *d, int32_t slip, int copy)
+{
+	char path[PATH_MAX];
+	json_t *to = json_object();
+	if (d->core.settings.printer[0]) {
+		json_object_set_new(to, "printer", json_string(d->core.settings.printer));
+		return to;
+	}
+	snprintf(path, sizeof path, "%s/slips", d->core.folder);
+	mkdir(path, 0750);
+	snprintf(path, sizeof path, "%s/slips/slip-%07d-copy-%d.pdf", d->core.folder, (int)slip, copy);
+	json_object_set_new(to, "pdf", json_string(path));
+	return to;
+}
+
+static int send_job(struct daemon *d, const struct slip *s, int again)
+{
+	struct error e;
+	_cleanup_(buf_free) struct buf line = {0};
+	_cleanup_(json_drop) json_t *o = json_object();
+	json_t *job = json_object();
+	json_t *document = slip_document(&d->core, s->case_no, s->number, (enum slip_kind)s->kind, s->copy, &e);
+	json_object_set_new(o, "v", json_integer(1));
+	json_object_set_new(o, "job", job);
+	if (!document)
+		return error_set(NULL, -EINVAL, "-");
+	json_object_set_new(job, "id", json_integer((json_int_t)s->number * COPIES + s->copy));
+	json_object_set_new(job, "to", destination(d, s->number, s->copy));
+	json_object_set_new(job, "document", document);
+	if (again) {
+		json_t *before = json_object();
+		json_object_set_new(before, "cups", json_integer(s->job));
+		json_object_set_new(job, "again", before);
+	}
+	int n = json_write_canonical(o, &line);
+	if (n == 0)
+		n = buf_add_text(&line, "\n");
+	return n < 0 ? n : child_send(d->print, line.data, line.size);
+}
+
+/* Hands every slip to the printer's program that has not been handed to it. `again` for those that may have reached
+ * the printer already: it is asked first. */
+static void hand_over(struct daemon *d)
+{
+	for (int i = 0; i < UNSEEN_MAX; i++) {
+		struct outbox_entry *x = &d->outbox[i];
+		const struct slip *s = x->slip ? station_slip(&d->core.station, x->slip) : NULL;
+		if (!x->slip || x->sent)
+			continue;
+		if (!s) {
+			*x = (struct outbox_entry){0};
+			continue;
+		}
+		x->sent = send_job(d, s, s->state != SLIP_QUEUED) == 0;
+	}
+}
+
+static void put_in(struct daemon *d, int32_t slip, int copy)
+{
+	struct outbox_entry *x = entry_of(d, slip);
+	if (!x)
+		x = entry_of(d, 0);
+	if (x)
+		*x = (struct outbox_entry){.slip = slip, .copy = copy};
+}
+
+static int state_from_name(const char *name)
+{
+	static const struct {
+		const char *name;
+		enum slip_state state;
+	} names[] = {{"written", SLIP_WRITTEN}, {"sent", SLIP_SENT}, {"done", SLIP_DONE}, {"waiting", SLIP_WAITING},
+		     {"failed", SLIP_FAILED}};
+	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
+		if (strcmp(names[i].name, name) == 0)
+			return names[i].state;
+	return -EINVAL;
+}
+
+static void on_line(void *context, struct child *c, const char *line, size_t size)
+{
+	struct daemon *d = context;
+	_cleanup_(json_drop) json_t *o = line ? json_read(line, size, NULL) : NULL;
+	const json_t *job = json_object_get(o, "job");
+	int64_t id = json_number(job, "id", 0);
+	int state = state_from_name(json_text(job, "state"));
+	const struct slip *s = station_slip(&d->core.station, (int32_t)(id / COPIES));
+	(void)c;
+	if (json_object_get(o, "fault"))
+		log_line("printing: %s", json_text(json_object_get(o, "fault"), "text"));
+	if (state < 0 || !s || s->copy != id % COPIES)
+		return;
+	struct event e = {.kind = EV_SLIP_STATE, .case_no = s->case_no, .room = s->room, .n = s->number,
+			  .what = (uint8_t)state, .other = s->copy, .ref = json_number(job, "cups", 0)};
+	snprintf(e.text, sizeof e.text, "%.200s", json_text(job, "text"));
+	if (s->state == state && s->job == e.ref)
+		return;
+	struct outbox_entry *x = entry_of(d, s->number);
+	if (x && (state == SLIP_WRITTEN || state == SLIP_DONE || state == SLIP_FAILED))
+		*x = (struct outbox_entry){0};
+	core_store(&d->core, &e, 1, NULL);
+	board_show(d);
+}
+
+/* After a start: whatever was not finished goes in again, and the printer is asked before it is sent. */
+static void on_started(void *context, struct child *c)
+{
+	struct daemon *d = context;
+	(void)c;
+	for (int i = 0; i < UNSEEN_MAX; i++)
+		d->outbox[i].sent = 0;
+	hand_over(d);
+}
+
+int outbox_start(struct daemon *d)
+{
+	static const struct child_calls calls = {on_line, on_started, NULL};
+	char *const argv[] = {"bandtally-print", "--serve", NULL};
+	for (int i = 0; i < d->core.station.n_unseen; i++) {
+		const struct slip *s = &d->core.station.unseen[i];
+		if (s->state == SLIP_QUEUED || s->state == SLIP_SENT || s->state == SLIP_WAITING)
+			put_in(d, s->number, s->copy);
+	}
+	return child_start(&d->print, d->loop, argv, PRINT_LINE_MAX, 1, &calls, d);
+}
+
+void outbox_stop(struct daemon *d)
+{
+	child_free(d->print);
+	d->print = NULL;
+}
+
+void outbox_stored(struct daemon *d, const struct event *events, int count)
+{
+	int any = 0;
+	for (int i = 0; i < count; i++)
+		if (events[i].kind == EV_SLIP_QUEUED) {
+			put_in(d, events[i].n, events[i].other);
+			any = 1;
+		}
+	if (any && d->print)
+		hand_over(d);
+}
+
+int outbox_retry(struct daemon *d, int32_t slip, struct error *e)
+{
+	const struct slip *s = station_slip(&d->core.station, slip);
+	if (!s)
+		return error_set(e, -ENOENT, "slip %d is not waiting to be seen: see 'bandtally print list'", (int)slip);
+	struct event again = {.kind = EV_SLIP_QUEUED, .case_no = s->case_no, .room = s->room, .n = s->number,
+			      .what = s->kind, .other = s->copy + 1};
+	if (again.other >= COPIES)
+		return error_set(e, -ENOSPC, "slip %d has 99 copies already: find out what became of them", (int)slip);
+	return core_store(&d->core, &again, 1, e);
+}

@@ -1,0 +1,31 @@
+/* station.ini: which site this is, its rooms, its printer and its scanners. A fresh data folder runs on the
+ * defaults: site BC, one room. Every setting has its comment in config/station.ini. */
+#ifndef BANDTALLY_RUN_SETTINGS_H
+#define BANDTALLY_RUN_SETTINGS_H
+
+#include "base/error.h"
+#include "count/station.h"
+
+#define DRIVERS_MAX 16
+
+struct driver_setting { /* [driver NAME]: a child that is started with the station */
+	char name[33];
+	char command[256]; /* program and arguments, separated by spaces */
+	int32_t room;
+};
+
+struct settings {
+	char printer[200]; /* queue name or ipp:// address; "" writes slips as PDF into the data folder */
+	char paper[8];     /* roll80, a6, a5, a4 */
+	int dpi;
+	int board;         /* 1: start bandtally-board */
+	int board_port;
+	struct driver_setting drivers[DRIVERS_MAX];
+	int n_drivers;
+};
+
+/* Fills settings and the station's site, rooms and policy from FOLDER/station.ini and FOLDER/policy.ini; either may
+ * be absent. 0 or a negative errno with file, line and reason. */
+int settings_read(struct settings *s, struct station *st, const char *folder, struct error *e);
+
+#endif

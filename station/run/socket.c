@@ -1,0 +1,497 @@
+#include <errno.h>
+#include <grp.h>
+#include <inttypes.h>
+#include <limits.h>
+#include <pwd.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/socket.h>
+#include <sys/stat.h>
+#include <sys/un.h>
+#include <unistd.h>
+
+#include "base/log.h"
+#include "run/daemon.h"
+#include "run/slip.h"
+#include "run/view.h"
+
+#define REQUEST_MAX (2u << 20) /* a whole catalogue comes in one line */
+#define SCAN_BYTES_MAX 8192
+#define COPY_PAGES 256
+#define COPY_EVERY_MS 5
+
+enum right { RIGHT_COUNT = 1, RIGHT_STORES = 2, RIGHT_AUDIT = 4, RIGHT_ALL = 8 };
+
+struct client {
+	struct daemon *d;
+	struct stream *stream;
+	unsigned rights;
+	int copying; /* this one asked for the copy that is being made */
+	char copy_file[PATH_MAX];
+};
+
+/* --- who asks --------------------------------------------------------------------------------------------- */
+
+static int in_group(const char *group, const char *user, gid_t own)
+{
+	struct group *g = getgrnam(group);
+	if (!g)
+		return 0;
+	if (g->gr_gid == own)
+		return 1;
+	for (char **m = g->gr_mem; user && *m; m++)
+		if (strcmp(*m, user) == 0)
+			return 1;
+	return 0;
+}
+
+static unsigned rights_of(int fd)
+{
+	struct ucred peer;
+	socklen_t size = sizeof peer;
+	if (getsockopt(fd, SOL_SOCKET, SO_PEERCRED, &peer, &size) < 0)
+		return 0;
+	if (peer.uid == 0 || peer.uid == geteuid())
+		return RIGHT_ALL | RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT;
+	struct passwd *pw = getpwuid(peer.uid);
+	const char *user = pw ? pw->pw_name : NULL;
+	return (in_group("bandtally-count", user, peer.gid) ? RIGHT_COUNT : 0u) |
+	       (in_group("bandtally-stores", user, peer.gid) ? RIGHT_STORES : 0u) |
+	       (in_group("bandtally-audit", user, peer.gid) ? RIGHT_AUDIT : 0u);
+}
+
+/* --- answers ---------------------------------------------------------------------------------------------- */
+
+static void answer(struct client *c, json_t *o)
+{
+	_cleanup_(buf_free) struct buf line = {0};
+	if (json_write_canonical(o, &line) == 0 && buf_add_text(&line, "\n") == 0)
+		stream_send(c->stream, line.data, line.size);
+	json_decref(o);
+}
+
+static json_t *yes(void)
+{
+	json_t *o = json_object();
+	json_object_set_new(o, "ok", json_true());
+	return o;
+}
+
+static json_t *no(const char *why)
+{
+	json_t *o = json_object();
+	json_object_set_new(o, "ok", json_false());
+	json_object_set_new(o, "error", json_string(why));
+	return o;
+}
+
+static json_t *yes_or_no(int n, const struct error *e)
+{
+	return n < 0 ? no(e->text) : yes();
+}
+
+static json_t *reply_json(const struct reply *r)
+{
+	json_t *o = yes();
+	json_object_set_new(o, "verdict", json_string(verdict_name(r->verdict)));
+	json_object_set_new(o, "said", json_string(r->said));
+	json_object_set_new(o, "next", json_string(r->next));
+	return o;
+}
+
+/* --- requests --------------------------------------------------------------------------------------------- */
+
+static json_t *do_scan(struct client *c, const json_t *q)
+{
+	char data[SCAN_BYTES_MAX];
+	struct scan s = {.scanner = "keyed", .room = (int32_t)json_number(q, "room", 0), .aim = json_text(q, "aim"),
+			 .data = data, .flags = EVENT_KEYED};
+	const json_t *code = json_object_get(q, "code");
+	s.size = json_string_length(code);
+	if (!s.size || s.size > sizeof data)
+		return no("the code is empty or longer than 8,192 bytes: scan it again");
+	memcpy(data, json_string_value(code), s.size);
+	if (json_text(q, "scanner")[0])
+		s.scanner = json_text(q, "scanner");
+	if (!s.room)
+		s.room = c->d->core.station.rooms[0].number;
+	if (json_truth(q, "late"))
+		s.flags |= EVENT_LATE;
+	return reply_json(core_scan(&c->d->core, &s));
+}
+
+static json_t *do_type(struct client *c, const json_t *q)
+{
+	const char *text = json_text(q, "text");
+	if (!*text || strlen(text) >= EVENT_TEXT_MAX)
+		return no("the text is empty or longer than 200 bytes: shorten it");
+	return reply_json(core_typed(&c->d->core, (int32_t)json_number(q, "room", 1), text));
+}
+
+static json_t *do_sheet(struct client *c, const json_t *q)
+{
+	int32_t room = (int32_t)json_number(q, "room", c->d->core.station.rooms[0].number);
+	json_t *view = view_room(&c->d->core, room);
+	if (!view)
+		return no("there is no such room in station.ini: see 'bandtally status'");
+	json_t *o = yes();
+	json_object_set_new(o, "view", view);
+	return o;
+}
+
+static json_t *do_status(struct client *c, const json_t *q)
+{
+	(void)q;
+	json_t *o = yes(), *drivers = json_array();
+	for (int i = 0; i < c->d->n_drivers; i++) {
+		const struct driver_child *dc = &c->d->drivers[i];
+		json_t *x = json_object();
+		json_object_set_new(x, "name", json_string(dc->name));
+		json_object_set_new(x, "room", json_integer(dc->room));
+		json_object_set_new(x, "device", json_string(dc->device));
+		json_object_set_new(x, "running", json_boolean(child_running(dc->child)));
+		json_object_set_new(x, "fault", json_string(dc->fault));
+		json_array_append_new(drivers, x);
+	}
+	json_t *status = view_status(&c->d->core);
+	json_object_set_new(status, "drivers", drivers);
+	json_object_set_new(o, "status", status);
+	return o;
+}
+
+static json_t *do_case(struct client *c, const json_t *q)
+{
+	struct error e;
+	json_t *doc = slip_document(&c->d->core, (int32_t)json_number(q, "case", 0), 1, SLIP_RECONCILIATION, 1, &e);
+	if (!doc)
+		return no(e.text);
+	/* What is shown is the case; no slip is made, so nothing that names or seals one is given out. */
+	json_object_del(doc, "slip");
+	json_object_del(doc, "copy");
+	json_object_del(doc, "code");
+	json_object_del(doc, "jws");
+	json_t *o = yes();
+	json_object_set_new(o, "case", doc);
+	return o;
+}
+
+static int list_case(void *context, const struct event *e)
+{
+	static const char *const ends[] = {"open", "reconciled", "unresolved", "cancelled"};
+	json_t *list = context;
+	if (e->kind == EV_CASE_OPENED) {
+		json_t *o = json_object();
+		json_object_set_new(o, "case", json_integer(e->case_no));
+		json_object_set_new(o, "room", json_integer(e->room));
+		json_object_set_new(o, "opened_ms", json_integer(e->at.wall_ms));
+		json_object_set_new(o, "state", json_string("open"));
+		json_array_append_new(list, o);
+	} else if (e->kind == EV_CASE_ENDED && e->what <= END_CANCELLED) {
+		for (size_t i = json_array_size(list); i-- > 0;) {
+			json_t *o = json_array_get(list, i);
+			if (json_number(o, "case", 0) == e->case_no) {
+				json_object_set_new(o, "state", json_string(ends[e->what]));
+				break;
+			}
+		}
+	}
+	return 0;
+}
+
+static json_t *do_cases(struct client *c, const json_t *q)
+{
+	struct error e;
+	(void)q;
+	json_t *o = yes(), *list = json_array();
+	json_object_set_new(o, "cases", list);
+	if (record_each_case_edge(c->d->core.record, list_case, list, &e) < 0) {
+		json_decref(o);
+		return no(e.text);
+	}
+	return o;
+}
+
+static json_t *do_lines(struct client *c, const json_t *q)
+{
+	(void)q;
+	json_t *o = yes(), *list = json_array();
+	const struct catalogue *cat = &c->d->core.station.catalogue;
+	for (size_t i = 0; i < cat->count; i++) {
+		json_t *x = json_object(), *codes = json_array();
+		for (int k = 0; k < LINE_CODES_MAX && cat->lines[i].codes[k][0]; k++)
+			json_array_append_new(codes, json_string(cat->lines[i].codes[k]));
+		json_object_set_new(x, "key", json_string(cat->lines[i].key));
+		json_object_set_new(x, "name", json_string(cat->lines[i].name));
+		json_object_set_new(x, "role", json_string(role_name(cat->lines[i].role)));
+		json_object_set_new(x, "codes", codes);
+		json_array_append_new(list, x);
+	}
+	json_object_set_new(o, "lines", list);
+	return o;
+}
+
+/* The file's text comes as it is and is read here, so that one program decides what a catalogue may say. */
+static json_t *do_catalogue(struct client *c, const json_t *q)
+{
+	struct error e;
+	struct line *lines = NULL;
+	size_t count = 0;
+	const json_t *csv = json_object_get(q, "csv");
+	int n = catalogue_read_csv(json_string_value(csv) ? json_string_value(csv) : "", json_string_length(csv), &lines,
+				   &count, &e);
+	if (n < 0)
+		return no(e.text);
+	if (!count)
+		return no("the file holds no line of a catalogue: give a CSV with a head line");
+	struct event *events = calloc(count, sizeof *events);
+	for (size_t i = 0; events && i < count; i++) {
+		events[i].kind = EV_LINE_SET;
+		events[i].line = lines[i];
+	}
+	n = events ? core_store(&c->d->core, events, (int)count, &e) : error_set(&e, -ENOMEM, "out of memory: try again");
+	free(events);
+	free(lines);
+	json_t *o = yes_or_no(n, &e);
+	json_object_set_new(o, "count", json_integer((json_int_t)count));
+	return o;
+}
+
+static json_t *do_staff(struct client *c, const json_t *q)
+{
+	struct error e;
+	struct event ev = {.kind = EV_STAFF_SET};
+	const char *name = json_text(q, "name");
+	ev.staff.number = (int32_t)json_number(q, "number", 0);
+	ev.staff.kind = (uint8_t)json_number(q, "kind", 0);
+	ev.staff.registered = (uint8_t)json_truth(q, "registered");
+	if (!*name || strlen(name) >= sizeof ev.staff.name)
+		return no("the name or role code must have 1 to 32 bytes");
+	if (ev.staff.kind < STAFF_PRACTITIONER || ev.staff.kind > STAFF_CHARGE)
+		return no("the kind must be practitioner, surgeon or charge");
+	for (size_t i = 0; !ev.staff.number && i <= c->d->core.station.staff.count; i++) {
+		int32_t highest = 0;
+		for (size_t k = 0; k < c->d->core.station.staff.count; k++)
+			if (c->d->core.station.staff.list[k].number > highest)
+				highest = c->d->core.station.staff.list[k].number;
+		ev.staff.number = highest + 1;
+	}
+	if (ev.staff.number < 1 || ev.staff.number > 999999)
+		return no("the badge's number must be 1 to 999999");
+	snprintf(ev.staff.name, sizeof ev.staff.name, "%s", name);
+	int32_t number = ev.staff.number;
+	json_t *o = yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
+	json_object_set_new(o, "number", json_integer(number));
+	return o;
+}
+
+static json_t *do_list_staff(struct client *c, const json_t *q)
+{
+	(void)q;
+	json_t *o = yes(), *list = json_array();
+	const struct staff *staff = &c->d->core.station.staff;
+	for (size_t i = 0; i < staff->count; i++) {
+		json_t *x = json_object();
+		json_object_set_new(x, "number", json_integer(staff->list[i].number));
+		json_object_set_new(x, "name", json_string(staff->list[i].name));
+		json_object_set_new(x, "kind", json_integer(staff->list[i].kind));
+		json_object_set_new(x, "registered", json_boolean(staff->list[i].registered));
+		json_object_set_new(x, "withdrawn", json_boolean(staff->list[i].withdrawn));
+		json_array_append_new(list, x);
+	}
+	json_object_set_new(o, "staff", list);
+	return o;
+}
+
+static json_t *do_withdraw(struct client *c, const json_t *q)
+{
+	struct error e;
+	struct event ev = {.kind = EV_STAFF_WITHDRAWN, .person = (int32_t)json_number(q, "number", 0)};
+	if (!staff_find(&c->d->core.station.staff, ev.person) || ev.person < 1)
+		return no("there is no such badge: see 'bandtally staff list'");
+	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
+}
+
+static json_t *do_quarantine(struct client *c, const json_t *q)
+{
+	struct error e;
+	int release = strcmp(json_text(q, "do"), "release") == 0;
+	struct event ev = {.kind = release ? EV_RELEASED : EV_QUARANTINED};
+	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, json_text(q, "line"));
+	if (!line)
+		return no("the catalogue has no such line: see 'bandtally catalogue export'");
+	snprintf(ev.thing.line, sizeof ev.thing.line, "%s", line->key);
+	snprintf(ev.thing.name, sizeof ev.thing.name, "%s", line->name);
+	snprintf(ev.thing.lot, sizeof ev.thing.lot, "%.30s", json_text(q, "lot"));
+	snprintf(ev.text, sizeof ev.text, "%.200s", json_text(q, "why"));
+	if (!release && !ev.text[0])
+		return no("say why, so that the people at the table can read it");
+	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
+}
+
+static json_t *do_label(struct client *c, const json_t *q)
+{
+	struct error e;
+	struct event ev = {.kind = EV_LABELLED};
+	int64_t count = json_number(q, "count", 0), first = c->d->core.station.last_item_no + 1;
+	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, json_text(q, "line"));
+	if (!line)
+		return no("the catalogue has no such line: see 'bandtally catalogue export'");
+	if (count < 1 || count > 500 || first + count > 99999999)
+		return no("the number of labels must be 1 to 500");
+	snprintf(ev.batch.line, sizeof ev.batch.line, "%s", line->key);
+	snprintf(ev.batch.lot, sizeof ev.batch.lot, "%.30s", json_text(q, "lot"));
+	ev.batch.expiry = (int32_t)json_number(q, "expiry", 0);
+	ev.batch.first = first;
+	ev.batch.last = first + count - 1;
+	json_t *o = yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
+	json_object_set_new(o, "first", json_integer(first));
+	json_object_set_new(o, "name", json_string(line->name));
+	json_object_set_new(o, "site", json_string(c->d->core.station.site));
+	json_object_set_new(o, "site_name", json_string(c->d->core.station.site_name));
+	return o;
+}
+
+static json_t *do_retry(struct client *c, const json_t *q)
+{
+	struct error e;
+	return yes_or_no(outbox_retry(c->d, (int32_t)json_number(q, "slip", 0), &e), &e);
+}
+
+/* --- a copy of the record, in short steps --------------------------------------------------------------- */
+
+static void copy_step(void *context)
+{
+	struct client *c = context;
+	struct error e;
+	int n = record_copy_step(c->d->core.record, COPY_PAGES, &e);
+	if (n == 1) {
+		loop_after(c->d->loop, COPY_EVERY_MS, copy_step, c);
+		return;
+	}
+	c->copying = c->d->copying = 0;
+	json_t *o = yes_or_no(n, &e);
+	json_object_set_new(o, "file", json_string(c->copy_file));
+	answer(c, o);
+}
+
+static json_t *do_copy(struct client *c, const json_t *q)
+{
+	struct error e;
+	const char *file = json_text(q, "file");
+	if (c->d->copying)
+		return no("a copy of the record is being made already: wait for it and try again");
+	if (file[0] != '/' || strlen(file) >= sizeof c->copy_file || access(file, F_OK) == 0)
+		return no("the copy needs the full path of a file that does not exist yet: give another");
+	snprintf(c->copy_file, sizeof c->copy_file, "%s", file);
+	int n = record_copy_start(c->d->core.record, file, &e);
+	if (n < 0)
+		return no(e.text);
+	c->copying = c->d->copying = 1;
+	loop_after(c->d->loop, 0, copy_step, c);
+	return NULL; /* answered when it is done */
+}
+
+/* --- one client ------------------------------------------------------------------------------------------- */
+
+static const struct {
+	const char *name;
+	unsigned rights;
+	json_t *(*fn)(struct client *c, const json_t *q);
+} requests[] = {
+	{"scan", RIGHT_COUNT, do_scan},
+	{"type", RIGHT_COUNT, do_type},
+	{"sheet", RIGHT_COUNT | RIGHT_AUDIT, do_sheet},
+	{"status", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_status},
+	{"case", RIGHT_COUNT | RIGHT_AUDIT, do_case},
+	{"cases", RIGHT_COUNT | RIGHT_AUDIT, do_cases},
+	{"lines", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_lines},
+	{"catalogue", RIGHT_STORES, do_catalogue},
+	{"staff", RIGHT_ALL, do_staff},
+	{"withdraw", RIGHT_ALL, do_withdraw},
+	{"list-staff", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_list_staff},
+	{"quarantine", RIGHT_STORES, do_quarantine},
+	{"release", RIGHT_STORES, do_quarantine},
+	{"label", RIGHT_STORES, do_label},
+	{"retry", RIGHT_COUNT | RIGHT_STORES, do_retry},
+	{"copy", RIGHT_AUDIT, do_copy},
+};
+
+static json_t *handle(struct client *c, const char *line, size_t size)
+{
+	struct error e;
+	if (!line)
+		return no("the request is longer than 2 MiB: send less at once");
+	_cleanup_(json_drop) json_t *q = json_read(line, size, &e);
+	if (!json_is_object(q))
+		return no(q ? "the request is not a JSON object: send one object on a line" : e.text);
+	for (size_t i = 0; i < sizeof requests / sizeof *requests; i++) {
+		if (strcmp(requests[i].name, json_text(q, "do")) != 0)
+			continue;
+		if (!(c->rights & requests[i].rights))
+			return no("not allowed: your user is not in the group for this (bandtally-count, -stores, -audit): ask "
+				  "whoever looks after the station");
+		return requests[i].fn(c, q);
+	}
+	return no("the request asks for something unknown: use this version's 'bandtally'");
+}
+
+static void on_line(void *context, const char *line, size_t size)
+{
+	struct client *c = context;
+	json_t *o = handle(c, line, size);
+	if (o)
+		answer(c, o);
+	board_show(c->d);
+}
+
+static void on_end(void *context)
+{
+	struct client *c = context;
+	stream_free(c->stream);
+	if (c->copying) {
+		/* Nobody waits for the copy any more; it is finished all the same, so that the next can begin. */
+		loop_cancel(c->d->loop, c);
+		struct error e;
+		while (record_copy_step(c->d->core.record, COPY_PAGES, &e) == 1)
+			;
+		unlink(c->copy_file);
+		c->d->copying = 0;
+	}
+	free(c);
+}
+
+static void on_accept(void *context, int fd)
+{
+	static const struct stream_calls calls = {on_line, on_end};
+	struct client *c = calloc(1, sizeof *c);
+	if (!c) {
+		close(fd);
+		return;
+	}
+	c->d = context;
+	c->rights = rights_of(fd);
+	if (stream_new(&c->stream, c->d->loop, fd, REQUEST_MAX, &calls, c) < 0) {
+		close(fd);
+		free(c);
+	}
+}
+
+int socket_open(struct daemon *d, struct error *e)
+{
+	struct sockaddr_un a = {.sun_family = AF_UNIX};
+	int n = snprintf(a.sun_path, sizeof a.sun_path, "%s/socket", d->core.folder);
+	if (n < 0 || (size_t)n >= sizeof a.sun_path)
+		return error_set(e, -ENAMETOOLONG, "the path of the data folder is too long for a socket (%zu bytes at most): "
+						   "use a shorter one",
+				 sizeof a.sun_path - 8);
+	unlink(a.sun_path); /* the folder's lock says that no other daemon uses it */
+	int fd = socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC | SOCK_NONBLOCK, 0);
+	if (fd < 0 || bind(fd, (struct sockaddr *)&a, sizeof a) < 0 || chmod(a.sun_path, 0666) < 0 || listen(fd, 64) < 0) {
+		n = -errno;
+		if (fd >= 0)
+			close(fd);
+		return error_set(e, n, "cannot listen at %s: %s: check the data folder", a.sun_path, strerror(-n));
+	}
+	return loop_accept(d->loop, fd, on_accept, d);
+}

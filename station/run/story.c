@@ -1,0 +1,478 @@
+#include "run/story.h"
+
+#include <errno.h>
+#include <inttypes.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/clock.h"
+#include "code/own-codes.h"
+
+/* The events of a case, and which of them were taken back. */
+struct telling {
+	struct core *c;
+	struct story *story;
+	struct station *replay; /* follows the events, undo and power cuts included */
+	struct event *events;
+	uint8_t *undone;
+	int count, room;
+};
+
+static int collect(void *context, const struct event *e)
+{
+	struct telling *t = context;
+	if (t->count == t->room) {
+		int room = t->room ? t->room * 2 : 64;
+		struct event *more = realloc(t->events, sizeof *more * (size_t)room);
+		if (!more)
+			return -ENOMEM;
+		t->events = more;
+		t->room = room;
+	}
+	t->events[t->count++] = *e;
+	return 0;
+}
+
+/* A step is the event that UNDO names and what followed it up to the next step. */
+static void mark_undone(struct telling *t, int undo)
+{
+	for (int i = 0; i < undo; i++) {
+		if (t->events[i].seq != t->events[undo].ref)
+			continue;
+		for (int k = i; k < undo && (k == i || !(t->events[k].flags & EVENT_FIRST)); k++)
+			t->undone[k] = 1;
+	}
+}
+
+#define ADD(story, list, limit) ((story)->n_##list < (limit) ? &(story)->list[(story)->n_##list++] : NULL)
+
+static void add_entry(struct story *s, const char *how, const struct event *e, const char *text)
+{
+	struct story_entry *x = ADD(s, entries, STORY_ENTRIES);
+	if (!x)
+		return;
+	x->how = how;
+	x->at_ms = e->at.wall_ms;
+	snprintf(x->text, sizeof x->text, "%s", text);
+}
+
+static void add_note(struct story *s, const char *text)
+{
+	if (s->n_notes < STORY_NOTES)
+		snprintf(s->notes[s->n_notes++], sizeof s->notes[0], "%s", text);
+}
+
+static struct story_digit *digit_of(struct story *s, int number)
+{
+	for (int i = 0; i < s->n_digits; i++)
+		if (s->digits[i].number == number)
+			return &s->digits[i];
+	struct story_digit *d = ADD(s, digits, DIGITS_MAX);
+	if (d)
+		d->number = (uint8_t)number;
+	return d;
+}
+
+static const char *item_name(const struct telling *t, const struct sheet *s, int item)
+{
+	(void)t;
+	const struct item *it = sheet_item_const(s, item);
+	return it ? it->thing.name : "an item";
+}
+
+static void tell_person(struct telling *t, const struct event *e)
+{
+	struct story *s = t->story;
+	if (e->kind == EV_LEFT) {
+		for (int i = 0; i < s->n_people; i++)
+			if (s->people[i].number == e->person && !s->people[i].to_ms)
+				s->people[i].to_ms = e->at.wall_ms;
+		return;
+	}
+	struct story_person *p = ADD(s, people, STORY_PEOPLE);
+	if (!p)
+		return;
+	*p = (struct story_person){.number = e->person, .place = e->what, .from_ms = e->at.wall_ms};
+	snprintf(p->name, sizeof p->name, "%.32s", e->text);
+}
+
+static void tell_digit(struct telling *t, const struct event *e)
+{
+	struct story *s = t->story;
+	struct story_digit *d = digit_of(s, e->digit);
+	char text[240];
+	if (!d)
+		return;
+	switch (e->kind) {
+	case EV_DIGIT_MAYBE_ON:
+	case EV_DIGIT_ON:
+		if (!d->n_stretches || d->stretches[d->n_stretches - 1].off_ms) {
+			if (d->n_stretches == STORY_STRETCHES)
+				return;
+			d->stretches[d->n_stretches++] = (struct story_stretch){.on_ms = e->at.wall_ms};
+		}
+		return;
+	case EV_DIGIT_NOT_ON:
+		if (d->n_stretches && !d->stretches[d->n_stretches - 1].off_ms)
+			d->n_stretches--;
+		return;
+	case EV_DIGIT_OFF:
+		if (d->n_stretches)
+			d->stretches[d->n_stretches - 1].off_ms = e->at.wall_ms;
+		return;
+	case EV_DIGIT_EARLIER:
+		if (d->n_stretches && e->what == 1)
+			d->stretches[d->n_stretches - 1].on_ms -= (int64_t)e->n * 60000;
+		else if (d->n_stretches)
+			d->stretches[d->n_stretches - 1].off_ms -= (int64_t)e->n * 60000;
+		snprintf(text, sizeof text, "%s: %s was %d min earlier than scanned", own_digit_name(e->digit),
+			 e->what == 1 ? "on" : "off", (int)e->n);
+		add_entry(s, "corrected", e, text);
+		return;
+	case EV_DIGIT_MOVED:
+		snprintf(text, sizeof text, "entered for the %s, was the %s; the time is kept", own_digit_name(e->digit),
+			 own_digit_name(e->other));
+		add_entry(s, "corrected", e, text);
+		struct story_digit *to = digit_of(s, e->other);
+		if (to) {
+			uint8_t number = to->number;
+			*to = *d;
+			to->number = number;
+			memset(d, 0, sizeof *d);
+			d->number = e->digit;
+		}
+		return;
+	case EV_DIGIT_SEEN_BARE:
+		d->bare_ms = e->at.wall_ms;
+		d->bare_by = e->person;
+		return;
+	case EV_DIGIT_SEEN_ON:
+		d->without_sight |= !e->n;
+		return;
+	case EV_REMINDED:
+		if (d->n_reminders < STORY_REMINDERS)
+			d->reminders[d->n_reminders++] =
+				(struct story_reminder){.at_ms = e->at.wall_ms, .minutes = e->n};
+		return;
+	case EV_ACKNOWLEDGED:
+		if (d->n_reminders) {
+			d->reminders[d->n_reminders - 1].acknowledged_ms = e->at.wall_ms;
+			d->reminders[d->n_reminders - 1].by = e->person;
+		}
+		return;
+	default:
+		return;
+	}
+}
+
+static void tell_item(struct telling *t, const struct event *e, const struct sheet *before)
+{
+	struct story *s = t->story;
+	char text[240];
+	if (!e->item || e->item > ITEMS_MAX)
+		return;
+	struct story_item *it = &s->items[e->item - 1];
+	switch (e->kind) {
+	case EV_ITEM_IN:
+	case EV_EXTRA:
+		*it = (struct story_item){.in_ms = e->at.wall_ms, .added = before->initial_agreed};
+		return;
+	case EV_ITEM_ON: {
+		struct story_digit *d = digit_of(s, e->digit);
+		if (d)
+			d->tourniquet = e->item;
+		return;
+	}
+	case EV_FORCEPS_ON: {
+		struct story_digit *d = digit_of(s, e->digit);
+		if (d)
+			d->forceps = e->item;
+		return;
+	}
+	case EV_ITEM_SHOWN:
+		snprintf(it->found, sizeof it->found, "%s", e->text);
+		return;
+	case EV_ITEM_STRUCK:
+		snprintf(text, sizeof text, "struck as a misread: %s", item_name(t, before, e->item));
+		add_entry(s, "corrected", e, text);
+		return;
+	case EV_ITEM_ISOLATED:
+		snprintf(text, sizeof text, "Wrong number in its pack, isolated, not in the count: %s. Tell stores.",
+			 item_name(t, before, e->item));
+		add_note(s, text);
+		return;
+	default:
+		return;
+	}
+}
+
+static void tell_count(struct telling *t, const struct event *e)
+{
+	struct story_count *x = ADD(t->story, counts, STORY_COUNTS);
+	if (!x)
+		return;
+	*x = (struct story_count){.kind = e->what, .at_ms = e->at.wall_ms, .field = e->person,
+				  .circulating = e->other, .recorded_by = e->n};
+	if (e->what == COUNT_HANDOVER)
+		for (int i = 0; i < t->story->n_digits; i++)
+			if (t->story->digits[i].without_sight) {
+				snprintf(x->note, sizeof x->note, "without full sight of the %s",
+					 own_digit_name(t->story->digits[i].number));
+				t->story->digits[i].without_sight = 0;
+			}
+}
+
+static void tell_missing(struct story *s, const struct sheet *sheet)
+{
+	size_t used = 0;
+	for (int i = 0; i < sheet->n_items && used + 1 < sizeof s->missing_text; i++) {
+		const struct item *it = &sheet->items[i];
+		const char *how = it->place == ITEM_EXTRA                           ? "extra"
+				  : it->condition == CONDITION_PIECES_MISSING ? "pieces missing"
+									      : "not there";
+		if (!item_open(it) ||
+		    (!it->missing && it->place != ITEM_EXTRA && it->condition != CONDITION_PIECES_MISSING))
+			continue;
+		int n = snprintf(s->missing_text + used, sizeof s->missing_text - used, "%s%s: %s, %d of %d shown",
+				 used ? "; " : "", it->thing.name, how, it->shown, it->pieces);
+		used += n > 0 ? (size_t)n : 0;
+	}
+	if (used >= sizeof s->missing_text)
+		s->missing_text[sizeof s->missing_text - 1] = 0;
+}
+
+static void tell_discrepancy(struct telling *t, const struct event *e, const struct sheet *after)
+{
+	struct story *s = t->story;
+	if (!e->n) {
+		s->closed_ms = e->at.wall_ms;
+		return;
+	}
+	s->discrepancy_ms = e->at.wall_ms;
+	s->closed_ms = 0;
+	s->n_steps = 0;
+	tell_missing(s, after);
+}
+
+static void tell_debt(struct telling *t, const struct event *e)
+{
+	struct story *s = t->story;
+	struct debt debt = {.kind = e->what, .item = e->item, .digit = e->digit};
+	if (e->kind == EV_OWED) {
+		for (int i = 0; i < s->n_debts; i++)
+			if (memcmp(&s->debts[i].debt, &debt, sizeof debt) == 0 && !s->debts[i].paid_ms)
+				return;
+		struct story_debt *x = ADD(s, debts, STORY_DEBTS);
+		if (x)
+			*x = (struct story_debt){.debt = debt, .owed_ms = e->at.wall_ms};
+		return;
+	}
+	for (int i = 0; i < s->n_debts; i++)
+		if (memcmp(&s->debts[i].debt, &debt, sizeof debt) == 0 && !s->debts[i].paid_ms) {
+			s->debts[i].paid_ms = e->at.wall_ms;
+			s->debts[i].by = e->person;
+			snprintf(s->debts[i].how, sizeof s->debts[i].how, "%s", e->text);
+		}
+}
+
+static void tell_case(struct telling *t, const struct event *e)
+{
+	struct story *s = t->story;
+	char text[240], hm[6];
+	clock_text_hm(e->at.wall_ms, hm);
+	switch (e->kind) {
+	case EV_CASE_OPENED:
+		s->case_no = e->case_no;
+		s->room = e->room;
+		s->single = e->n == 1;
+		s->opened_ms = e->at.wall_ms;
+		snprintf(s->label, sizeof s->label, "%.15s", e->text);
+		return;
+	case EV_CASE_ENDED:
+		s->ended = e->what;
+		s->ended_ms = e->at.wall_ms;
+		snprintf(s->end_text, sizeof s->end_text, "%s", e->text);
+		return;
+	case EV_SUSPENDED:
+		snprintf(text, sizeof text, "Suspended at %s; clocks and reminders went on.", hm);
+		add_note(s, text);
+		return;
+	case EV_RESUMED:
+		snprintf(text, sizeof text, "Went on at %s.", hm);
+		add_note(s, text);
+		return;
+	case EV_CANCELLED:
+		snprintf(text, sizeof text, "Cancelled at %s; a pack had been opened, so a count was owed.", hm);
+		add_note(s, text);
+		return;
+	case EV_PATIENT_LEFT:
+		snprintf(text, sizeof text, "The patient left the room at %s.", hm);
+		add_note(s, text);
+		return;
+	case EV_DRESSING_ON:
+		if (e->n)
+			snprintf(text, sizeof text, "At %s a dressing was on before the look at the bare digit.", hm);
+		else
+			snprintf(text, sizeof text, "The dressing came down for the look at %s.", hm);
+		add_note(s, text);
+		return;
+	case EV_FOUND_AFTER:
+		snprintf(text, sizeof text, "FOUND AFTER THE END, %s: %.100s %.60s. Look at this patient's digit now.", hm,
+			 e->thing.name, e->text);
+		add_note(s, text);
+		return;
+	case EV_SLIP_QUEUED:
+		if (e->what == SLIP_RECONCILIATION)
+			s->last_slip = e->n;
+		return;
+	case EV_SIGNED_OUT:
+		s->signed_by = e->person;
+		s->signed_ms = e->at.wall_ms;
+		return;
+	default:
+		return;
+	}
+}
+
+static void tell_flags(struct telling *t, const struct event *e)
+{
+	char text[240];
+	const char *digit = e->digit ? own_digit_name(e->digit) : "";
+	if (!(e->flags & (EVENT_LATE | EVENT_KEYED)) || !(e->flags & EVENT_FIRST))
+		return;
+	snprintf(text, sizeof text, "%s%s%s", event_name(e->kind), *digit ? ", " : "", digit);
+	add_entry(t->story, e->flags & EVENT_LATE ? "late" : "keyed", e, text);
+}
+
+static void tell(struct telling *t, const struct event *e, const struct sheet *before, const struct sheet *after)
+{
+	switch (e->kind) {
+	case EV_JOINED:
+	case EV_LEFT:
+		tell_person(t, e);
+		break;
+	case EV_DIGIT_MAYBE_ON:
+	case EV_DIGIT_ON:
+	case EV_DIGIT_NOT_ON:
+	case EV_DIGIT_OFF:
+	case EV_DIGIT_EARLIER:
+	case EV_DIGIT_MOVED:
+	case EV_DIGIT_SEEN_BARE:
+	case EV_DIGIT_SEEN_ON:
+	case EV_REMINDED:
+	case EV_ACKNOWLEDGED:
+		tell_digit(t, e);
+		break;
+	case EV_COUNT_AGREED:
+		tell_count(t, e);
+		break;
+	case EV_DISCREPANCY:
+		tell_discrepancy(t, e, after);
+		break;
+	case EV_OWED:
+	case EV_PAID:
+		tell_debt(t, e);
+		break;
+	case EV_SEARCH_STEP: {
+		struct story_step *x = ADD(t->story, steps, STORY_STEPS);
+		if (x) {
+			*x = (struct story_step){.at_ms = e->at.wall_ms, .done = e->what};
+			snprintf(x->text, sizeof x->text, "%.120s", e->text);
+		}
+		break;
+	}
+	default:
+		tell_item(t, e, before);
+		tell_case(t, e);
+		break;
+	}
+	tell_flags(t, e);
+}
+
+/* The minutes of a stretch come from its clock, not from the difference of two wall times (rule 14). */
+static void tell_clocks(struct telling *t, const struct sheet *sheet, struct moment now)
+{
+	for (int i = 0; i < sheet->n_digits; i++) {
+		const struct digit *d = &sheet->digits[i];
+		struct story_digit *sd = digit_of(t->story, d->number);
+		if (!sd)
+			continue;
+		snprintf(sd->total, sizeof sd->total, "%" PRId64 " min", digit_total_ms(d, now) / 60000);
+		snprintf(sd->longest, sizeof sd->longest, "%s%" PRId64 " min", d->gap ? "at least " : "",
+			 digit_longest_ms(d, now) / 60000);
+		if (!sd->n_stretches)
+			continue;
+		struct story_stretch *x = &sd->stretches[sd->n_stretches - 1];
+		if (d->state == DIGIT_OFF && x->off_ms) {
+			if (d->gap)
+				snprintf(x->minutes, sizeof x->minutes,
+					 "at least %" PRId64 " min; by wall clock %" PRId64 " min", d->known_ms / 60000,
+					 (x->off_ms - x->on_ms) / 60000);
+			else
+				snprintf(x->minutes, sizeof x->minutes, "%" PRId64 " min", d->known_ms / 60000);
+		} else {
+			digit_minutes_text(d, now, x->minutes, sizeof x->minutes);
+		}
+	}
+}
+
+static void tell_undone(struct telling *t, const struct event *e)
+{
+	char text[120];
+	const struct step *step = &t->replay->undo[0];
+	snprintf(text, sizeof text, "taken back: %s%s%s", event_name((enum event_kind)step->kind),
+		 step->digit ? ", " : "", step->digit ? own_digit_name(step->digit) : "");
+	add_entry(t->story, "corrected", e, text);
+}
+
+static void tell_all(struct telling *t)
+{
+	for (int i = 0; i < t->count; i++)
+		if (t->events[i].kind == EV_UNDONE)
+			mark_undone(t, i);
+	for (int i = 0; i < t->count; i++) {
+		const struct event *e = &t->events[i];
+		struct sheet before = t->replay->sheets[0];
+		if (e->kind == EV_UNDONE)
+			tell_undone(t, e);
+		station_apply(t->replay, e);
+		const struct sheet *after = &t->replay->sheets[0];
+		if (after->case_no)
+			t->story->sheet = *after;
+		if (t->undone[i])
+			continue;
+		tell(t, e, &before, after);
+		if (after->case_no)
+			tell_clocks(t, after, e->at);
+	}
+}
+
+int story_read(struct story **out, struct core *c, int32_t case_no, struct error *e)
+{
+	struct telling t = {.c = c, .story = calloc(1, sizeof(struct story)), .replay = calloc(1, sizeof(struct station))};
+	int n = t.story && t.replay ? record_each(c->record, case_no, collect, &t, e) : -ENOMEM;
+	if (n == 0 && !t.count)
+		n = error_set(e, -ENOENT, "there is no case %d in the record: see 'bandtally case list'", (int)case_no);
+	if (n == 0 && !(t.undone = calloc((size_t)t.count, 1)))
+		n = -ENOMEM;
+	if (n == 0) {
+		/* The clock of the replay begins in the boot in which the case was opened. */
+		t.replay->boot = t.events[0].at.boot;
+		tell_all(&t);
+		const struct moment now = core_now(c);
+		if (!t.story->ended)
+			tell_clocks(&t, &t.replay->sheets[0], now);
+	}
+	free(t.events);
+	free(t.undone);
+	if (t.replay)
+		station_deinit(t.replay);
+	free(t.replay);
+	if (n < 0) {
+		free(t.story);
+		return n;
+	}
+	*out = t.story;
+	return 0;
+}

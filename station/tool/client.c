@@ -1,0 +1,99 @@
+#include "tool/client.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <string.h>
+#include <sys/socket.h>
+#include <sys/time.h>
+#include <sys/un.h>
+#include <unistd.h>
+
+const char *client_folder = "/var/lib/bandtally";
+
+static int reach(struct error *e)
+{
+	struct sockaddr_un a = {.sun_family = AF_UNIX};
+	struct timeval patience = {.tv_sec = 60};
+	int n = snprintf(a.sun_path, sizeof a.sun_path, "%s/socket", client_folder);
+	if (n < 0 || (size_t)n >= sizeof a.sun_path)
+		return error_set(e, -ENAMETOOLONG, "cannot reach the station: the path of the data folder is too long: use a "
+						   "shorter one");
+	int fd = socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0);
+	if (fd < 0 || connect(fd, (struct sockaddr *)&a, sizeof a) < 0) {
+		n = -errno;
+		if (fd >= 0)
+			close(fd);
+		return error_set(e, n, "cannot reach the station in %s: %s: start it with 'bandtallyd --data %s', or give its "
+				       "folder with --data",
+				 client_folder, n == -ENOENT || n == -ECONNREFUSED ? "it is not running" : strerror(-n),
+				 client_folder);
+	}
+	setsockopt(fd, SOL_SOCKET, SO_RCVTIMEO, &patience, sizeof patience);
+	return fd;
+}
+
+static int send_all(int fd, const char *bytes, size_t size)
+{
+	while (size) {
+		ssize_t n = send(fd, bytes, size, MSG_NOSIGNAL);
+		if (n < 0 && errno == EINTR)
+			continue;
+		if (n <= 0)
+			return -errno;
+		bytes += n;
+		size -= (size_t)n;
+	}
+	return 0;
+}
+
+static json_t *read_answer(int fd, struct error *e)
+{
+	_cleanup_(buf_free) struct buf text = {0};
+	char part[8192];
+	while (!text.size || text.data[text.size - 1] != '\n') {
+		ssize_t n = recv(fd, part, sizeof part, 0);
+		if (n < 0 && errno == EINTR)
+			continue;
+		if (n <= 0) {
+			error_set(e, -EIO, "the station did not answer: it ended or hangs: see its messages, count by hand meanwhile");
+			return NULL;
+		}
+		if (buf_add(&text, part, (size_t)n) < 0) {
+			error_set(e, -ENOMEM, "out of memory: try again");
+			return NULL;
+		}
+	}
+	return json_read(text.data, text.size, e);
+}
+
+json_t *client_ask(json_t *request, struct error *e)
+{
+	_cleanup_(json_drop) json_t *q = request;
+	_cleanup_(buf_free) struct buf line = {0};
+	if (json_write_canonical(q, &line) < 0 || buf_add_text(&line, "\n") < 0) {
+		error_set(e, -EINVAL, "the request cannot be written: a text in it is not UTF-8: mend it");
+		return NULL;
+	}
+	int fd = reach(e);
+	if (fd < 0)
+		return NULL;
+	int n = send_all(fd, line.data, line.size);
+	json_t *answer = NULL;
+	if (n < 0)
+		error_set(e, n, "the station did not take the request: %s: try again", strerror(-n));
+	else
+		answer = read_answer(fd, e);
+	close(fd);
+	if (answer && !json_truth(answer, "ok")) {
+		error_set(e, -EPERM, "%s", json_text(answer, "error"));
+		json_decref(answer);
+		return NULL;
+	}
+	return answer;
+}
+
+int client_fail(const struct error *e)
+{
+	fprintf(stderr, "bandtally: %s\n", e->text);
+	return EXIT_FAILED;
+}

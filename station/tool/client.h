@@ -1,0 +1,17 @@
+/* The command's side of the station's socket: one request, one answer. */
+#ifndef BANDTALLY_TOOL_CLIENT_H
+#define BANDTALLY_TOOL_CLIENT_H
+
+#include "base/error.h"
+#include "base/json.h"
+
+extern const char *client_folder; /* the data folder, --data */
+
+/* Sends the request (its reference is taken) and reads the answer, a new reference with "ok" true; NULL with `e`
+ * where the station is not running, does not answer within 60 s, or says no (then e->code is -EPERM). */
+json_t *client_ask(json_t *request, struct error *e);
+
+/* Prints "bandtally: <sentence>" on stderr and returns EXIT_FAILED. */
+int client_fail(const struct error *e);
+
+#endif

@@ -1,0 +1,66 @@
+/* bandtally: the command for stores, audit and administration, and for whoever must type a code. */
+#include <signal.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "base/error.h"
+#include "base/log.h"
+#include "tool/client.h"
+#include "tool/code.h"
+#include "tool/tool.h"
+
+static const struct {
+	const char *name;
+	int (*run)(int argc, char **argv);
+	const char *what;
+} commands[] = {
+	{"scan", tool_scan, "enter a code as if it had been scanned"},
+	{"sheet", tool_sheet, "the open case of a room"},
+	{"status", tool_status, "rooms, scanners, slips that were not seen"},
+	{"case", tool_case, "the cases in the record"},
+	{"code", tool_code, "what a barcode says, or where and why it is wrong"},
+	{"catalogue", tool_catalogue, "what is counted: import, export, check"},
+	{"staff", tool_staff, "who has a badge: add, list, withdraw"},
+	{"stock", tool_stock, "quarantine and release"},
+	{"label", tool_label, "pack labels, digit cards, cards, badges, scanner check"},
+	{"print", tool_print, "slips on their way to paper: list, retry"},
+	{"audit", tool_audit, "verify the record, check a slip's signature"},
+};
+
+static void usage(FILE *out)
+{
+	fprintf(out, "usage: bandtally [--data DIR] COMMAND …     'bandtally COMMAND --help' says more\n");
+	for (size_t i = 0; i < sizeof commands / sizeof *commands; i++)
+		fprintf(out, "  %-10s %s\n", commands[i].name, commands[i].what);
+	fprintf(out, "DIR is the station's data folder (default %s).\n"
+		     "Exit codes: 0 done or accepted, 1 failed, 2 wrong usage, 3 the station refused, 4 it asks something first.\n",
+		client_folder);
+}
+
+int main(int argc, char **argv)
+{
+	int at = 1;
+	log_open("bandtally");
+	signal(SIGPIPE, SIG_IGN);
+	if (argc > 2 && strcmp(argv[1], "--data") == 0) {
+		client_folder = argv[2];
+		at = 3;
+	} else if (argc > 1 && strncmp(argv[1], "--data=", 7) == 0) {
+		client_folder = argv[1] + 7;
+		at = 2;
+	}
+	if (at < argc && (strcmp(argv[at], "--help") == 0 || strcmp(argv[at], "--version") == 0)) {
+		if (argv[at][2] == 'h')
+			usage(stdout);
+		else
+			puts("bandtally " BANDTALLY_VERSION);
+		return EXIT_OK;
+	}
+	for (size_t i = 0; at < argc && i < sizeof commands / sizeof *commands; i++)
+		if (strcmp(commands[i].name, argv[at]) == 0)
+			return commands[i].run(argc - at, argv + at);
+	if (at < argc)
+		fprintf(stderr, "bandtally: '%s' is no command: see below\n", argv[at]);
+	usage(stderr);
+	return EXIT_USAGE;
+}

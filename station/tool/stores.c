@@ -1,0 +1,212 @@
+/* catalogue, staff, stock: what is counted and who counts. */
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "count/catalogue.h"
+#include "count/event.h"
+#include "tool/client.h"
+#include "tool/tool.h"
+#include "tool/words.h"
+
+#define FILE_MAX (1u << 20)
+
+static const char catalogue_usage[] =
+	"usage: bandtally catalogue import FILE | export | check FILE\n"
+	"FILE is CSV with a head line: key,name,role,codes,marked,visible,single_use,identity,rolls_on,xray,per_pack,\n"
+	"size_mm,contents,instead. role: tourniquet forceps other tray refused; identity: none pack mark; yes or no for\n"
+	"the flags; codes separated by spaces. import takes all lines or none.\n";
+
+static int read_file(const char *path, struct buf *out, struct error *e)
+{
+	char part[65536];
+	FILE *f = fopen(path, "re");
+	if (!f)
+		return error_set(e, -errno, "cannot read %s: %s: check the path", path, strerror(errno));
+	size_t n;
+	int r = 0;
+	while (r == 0 && (n = fread(part, 1, sizeof part, f)) > 0)
+		r = out->size + n > FILE_MAX ? error_set(e, -EFBIG, "%s is longer than 1 MiB: split it", path)
+					     : buf_add(out, part, n);
+	if (r == 0 && ferror(f))
+		r = error_set(e, -EIO, "cannot read %s: it is not a file that can be read: give a CSV file", path);
+	fclose(f);
+	return r;
+}
+
+static int catalogue_check(const char *path, struct buf *text, struct error *e)
+{
+	struct line *lines = NULL;
+	size_t count = 0;
+	char why[ERROR_TEXT_MAX];
+	int n = read_file(path, text, e);
+	if (n < 0)
+		return n;
+	n = catalogue_read_csv(text->data ? text->data : "", text->size, &lines, &count, e);
+	free(lines);
+	if (n < 0) {
+		snprintf(why, sizeof why, "%s", e->text);
+		return error_set(e, n, "%s: %.400s", path, why);
+	}
+	return (int)count;
+}
+
+static int catalogue_export(void)
+{
+	struct error e;
+	size_t i, k;
+	json_t *x, *code;
+	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "lines"), &e);
+	if (!a)
+		return client_fail(&e);
+	puts("key,name,role,codes");
+	json_array_foreach(json_object_get(a, "lines"), i, x)
+	{
+		printf("%s,\"%s\",%s,", json_text(x, "key"), json_text(x, "name"), json_text(x, "role"));
+		json_array_foreach(json_object_get(x, "codes"), k, code) printf("%s%s", k ? " " : "", json_string_value(code));
+		puts("");
+	}
+	return EXIT_OK;
+}
+
+int tool_catalogue(int argc, char **argv)
+{
+	struct words w;
+	struct error e;
+	_cleanup_(buf_free) struct buf text = {0};
+	int r = words_read(&w, argc, argv, "", catalogue_usage);
+	if (r)
+		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	if (w.n_rest == 1 && strcmp(w.rest[0], "export") == 0)
+		return catalogue_export();
+	int import = w.n_rest == 2 && strcmp(w.rest[0], "import") == 0;
+	if (!import && !(w.n_rest == 2 && strcmp(w.rest[0], "check") == 0)) {
+		fputs(catalogue_usage, stderr);
+		return EXIT_USAGE;
+	}
+	int count = catalogue_check(w.rest[1], &text, &e);
+	if (count < 0)
+		return client_fail(&e);
+	if (!import) {
+		printf("%d lines, all sound\n", count);
+		return EXIT_OK;
+	}
+	json_t *csv = json_stringn(text.data, text.size);
+	if (!csv) {
+		error_set(&e, -EINVAL, "%s is not UTF-8: save it as UTF-8", w.rest[1]);
+		return client_fail(&e);
+	}
+	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s,s:o}", "do", "catalogue", "csv", csv), &e);
+	if (!a)
+		return client_fail(&e);
+	printf("%d lines taken into the catalogue\n", (int)json_number(a, "count", 0));
+	return EXIT_OK;
+}
+
+/* --- staff ------------------------------------------------------------------------------------------------ */
+
+static const char staff_options[] = "registered number= json";
+static const char staff_usage[] =
+	"usage: bandtally staff add [--registered] [--number N] practitioner|surgeon|charge NAME\n"
+	"       bandtally staff list [--json]\n"
+	"       bandtally staff withdraw NUMBER\n"
+	"NAME is what board and slip show: a role code or a name, as the site wants it.\n";
+static const char *const staff_kinds[] = {"", "practitioner", "surgeon", "charge"};
+
+static int staff_list(int as_json)
+{
+	struct error e;
+	size_t i;
+	json_t *x;
+	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "list-staff"), &e);
+	if (!a)
+		return client_fail(&e);
+	if (as_json) {
+		_cleanup_(buf_free) struct buf b = {0};
+		if (json_write_canonical(json_object_get(a, "staff"), &b) == 0)
+			puts(b.data);
+		return EXIT_OK;
+	}
+	json_array_foreach(json_object_get(a, "staff"), i, x)
+	{
+		int kind = (int)json_number(x, "kind", 0);
+		printf("%06d  %-32s %s%s%s\n", (int)json_number(x, "number", 0), json_text(x, "name"),
+		       kind >= 1 && kind <= 3 ? staff_kinds[kind] : "?", json_truth(x, "registered") ? ", registered" : "",
+		       json_truth(x, "withdrawn") ? ", withdrawn" : "");
+	}
+	return EXIT_OK;
+}
+
+static int staff_add(const struct words *w)
+{
+	struct error e;
+	const char *number = words_value(w, staff_options, "number");
+	int kind = 0;
+	for (int k = STAFF_PRACTITIONER; k <= STAFF_CHARGE; k++)
+		if (strcmp(staff_kinds[k], w->rest[1]) == 0)
+			kind = k;
+	json_t *q = json_pack("{s:s,s:s,s:i,s:b}", "do", "staff", "name", w->rest[2], "kind", kind, "registered",
+			      words_given(w, staff_options, "registered"));
+	if (!q) {
+		error_set(&e, -EINVAL, "the name is not UTF-8: type it again");
+		return client_fail(&e);
+	}
+	if (number)
+		json_object_set_new(q, "number", json_integer(atoi(number)));
+	_cleanup_(json_drop) json_t *a = client_ask(q, &e);
+	if (!a)
+		return client_fail(&e);
+	printf("badge %06d: %s\n", (int)json_number(a, "number", 0), w->rest[2]);
+	return EXIT_OK;
+}
+
+int tool_staff(int argc, char **argv)
+{
+	struct words w;
+	struct error e;
+	int r = words_read(&w, argc, argv, staff_options, staff_usage);
+	if (r)
+		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	if (w.n_rest == 1 && strcmp(w.rest[0], "list") == 0)
+		return staff_list(words_given(&w, staff_options, "json"));
+	if (w.n_rest == 3 && strcmp(w.rest[0], "add") == 0)
+		return staff_add(&w);
+	if (w.n_rest == 2 && strcmp(w.rest[0], "withdraw") == 0) {
+		_cleanup_(json_drop) json_t *a =
+			client_ask(json_pack("{s:s,s:i}", "do", "withdraw", "number", atoi(w.rest[1])), &e);
+		return a ? EXIT_OK : client_fail(&e);
+	}
+	fputs(staff_usage, stderr);
+	return EXIT_USAGE;
+}
+
+/* --- stock ------------------------------------------------------------------------------------------------ */
+
+static const char stock_options[] = "lot= why=";
+static const char stock_usage[] = "usage: bandtally stock quarantine LINE [--lot LOT] --why TEXT\n"
+				  "       bandtally stock release LINE [--lot LOT]\n"
+				  "A line, or one lot of it, that may not be counted in until it is released.\n";
+
+int tool_stock(int argc, char **argv)
+{
+	struct words w;
+	struct error e;
+	int r = words_read(&w, argc, argv, stock_options, stock_usage);
+	if (r)
+		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	int quarantine = w.n_rest == 2 && strcmp(w.rest[0], "quarantine") == 0;
+	if (!quarantine && !(w.n_rest == 2 && strcmp(w.rest[0], "release") == 0)) {
+		fputs(stock_usage, stderr);
+		return EXIT_USAGE;
+	}
+	const char *lot = words_value(&w, stock_options, "lot"), *why = words_value(&w, stock_options, "why");
+	_cleanup_(json_drop) json_t *a =
+		client_ask(json_pack("{s:s,s:s,s:s,s:s}", "do", w.rest[0], "line", w.rest[1], "lot", lot ? lot : "", "why",
+				     why ? why : ""),
+			   &e);
+	if (!a)
+		return client_fail(&e);
+	printf("%s: %s%s%s\n", quarantine ? "in quarantine" : "released", w.rest[1], lot ? ", lot " : "", lot ? lot : "");
+	return EXIT_OK;
+}

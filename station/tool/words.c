@@ -1,0 +1,70 @@
+#include "tool/words.h"
+
+#include <stdio.h>
+#include <string.h>
+
+/* The place of a name in the list, and whether it takes a value; -1 where it is not there. */
+static int place_of(const char *options, const char *name, size_t size, int *takes)
+{
+	int place = 0;
+	for (const char *p = options; *p; place++) {
+		size_t n = strcspn(p, " ");
+		int value = n && p[n - 1] == '=';
+		if (n - (size_t)value == size && strncmp(p, name, size) == 0) {
+			*takes = value;
+			return place;
+		}
+		p += n + strspn(p + n, " ");
+	}
+	return -1;
+}
+
+int words_read(struct words *w, int argc, char **argv, const char *options, const char *usage)
+{
+	*w = (struct words){0};
+	int only_rest = 0;
+	for (int i = 1; i < argc; i++) {
+		const char *a = argv[i];
+		if (only_rest || strncmp(a, "--", 2) != 0) {
+			if (w->n_rest == WORDS_MAX) {
+				fprintf(stderr, "bandtally: too many words: give fewer\n%s", usage);
+				return -1;
+			}
+			w->rest[w->n_rest++] = a;
+			continue;
+		}
+		if (!a[2]) {
+			only_rest = 1;
+			continue;
+		}
+		if (strcmp(a, "--help") == 0) {
+			fputs(usage, stdout);
+			return 1;
+		}
+		size_t n = strcspn(a + 2, "=");
+		int takes = 0, place = place_of(options, a + 2, n, &takes);
+		const char *value = a[2 + n] == '=' ? a + 3 + n : NULL;
+		if (place >= 0 && takes && !value && i + 1 < argc)
+			value = argv[++i];
+		if (place < 0 || (takes && !value) || (!takes && value)) {
+			fprintf(stderr, "bandtally: %s: %s: see below\n%s", a,
+				place < 0 ? "no such option" : takes ? "it needs a value" : "it takes no value", usage);
+			return -1;
+		}
+		w->values[place] = value;
+		w->given[place] = 1;
+	}
+	return 0;
+}
+
+const char *words_value(const struct words *w, const char *options, const char *name)
+{
+	int takes, place = place_of(options, name, strlen(name), &takes);
+	return place < 0 ? NULL : w->values[place];
+}
+
+int words_given(const struct words *w, const char *options, const char *name)
+{
+	int takes, place = place_of(options, name, strlen(name), &takes);
+	return place >= 0 && w->given[place];
+}

@@ -51,6 +51,10 @@ struct driver {
 	/* What hello calls the device; called after open(). Borrowed from the state. */
 	const char *(*device)(const void *state);
 
+	/* What the driver does not know yet about how its device sends, in words, for hello; NULL where
+	 * nothing. Called after open(); borrowed from the state. May be NULL. */
+	const char *(*uncertain)(const void *state);
+
 	/* Reads until the device ends. 0, DRIVER_FAULTS, or a negative errno with `e` filled, which main.c
 	 * writes as the fault "lost". While it waits it watches for wire_reader_gone(). */
 	int (*run)(void *state, struct wire *out, struct error *e);

@@ -95,11 +95,18 @@ static json_t *hex_text(const char *bytes, size_t size)
 	return json_stringn(text, size * 2);
 }
 
+int wire_hello_uncertain(struct wire *w, const char *driver, const char *device, const char *uncertain)
+{
+	json_t *body = json_pack("{s:o,s:o}", "driver", plain_text(driver, WIRE_WORD_MAX), "device",
+	                         plain_text(device, WIRE_DEVICE_MAX));
+	if (uncertain)
+		json_object_set_new(body, "uncertain", plain_text(uncertain, WIRE_TEXT_MAX));
+	return send(w, "hello", body);
+}
+
 int wire_hello(struct wire *w, const char *driver, const char *device)
 {
-	return send(w, "hello",
-	            json_pack("{s:o,s:o}", "driver", plain_text(driver, WIRE_WORD_MAX), "device",
-	                      plain_text(device, WIRE_DEVICE_MAX)));
+	return wire_hello_uncertain(w, driver, device, NULL);
 }
 
 int wire_fault(struct wire *w, const char *code, const char *sentence)
@@ -133,6 +140,8 @@ int wire_scan(struct wire *w, const struct wire_scan *scan)
 		json_object_set_new(body, "hex", hex_text(scan->data, scan->size));
 	if (scan->file)
 		json_object_set_new(body, "file", plain_text(scan->file, WIRE_LINE_MAX));
+	if (scan->ms > 0)
+		json_object_set_new(body, "ms", json_integer(scan->ms));
 	/* A member that could not be made is absent, and the check before sending would call the line wrong.
 	 */
 	bool whole = json_object_get(body, "data") || json_object_get(body, "hex");

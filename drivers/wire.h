@@ -20,6 +20,7 @@ struct wire_scan {
 	const char *data; /* `size` bytes, any */
 	size_t size;
 	const char *file; /* NULL unless it was read from a picture */
+	int64_t ms;       /* CLOCK_BOOTTIME of its last key or byte; 0 where the driver does not know */
 };
 
 /* A code that is too long for a line is not sent in part: a fault line "too-long" is written instead. */
@@ -28,6 +29,8 @@ struct wire_scan {
 /* Each returns 0, or a negative errno (-EPIPE: the reader has gone, -EINVAL: what was to be said has no
  * form). Bytes that are no UTF-8 become '?' in names and sentences; in a scan they make it "hex". */
 int wire_hello(struct wire *w, const char *driver, const char *device);
+/* The same, and what the driver does not know yet about how its device sends; NULL where nothing. */
+int wire_hello_uncertain(struct wire *w, const char *driver, const char *device, const char *uncertain);
 int wire_scan(struct wire *w, const struct wire_scan *scan); /* also WIRE_TOO_LONG */
 int wire_fault(struct wire *w, const char *code, const char *sentence);
 

@@ -84,6 +84,15 @@ static int read_data(const json_t *scan, struct wire_line *out, struct error *e)
 	return r;
 }
 
+static int read_time(const json_t *scan, struct wire_line *out, struct error *e)
+{
+	const json_t *ms = json_object_get(scan, "ms");
+	out->ms = ms ? json_number(scan, "ms", -1) : -1;
+	return ms && out->ms < 0 ? refuse(e, "\"ms\" is no whole number from 0 up",
+	                                  "write the milliseconds of CLOCK_BOOTTIME, or leave it out")
+	                         : 0;
+}
+
 static int read_scan(const json_t *scan, struct wire_line *out, struct error *e)
 {
 	int r = take(scan, "aim", true, out->aim, sizeof out->aim, e);
@@ -92,6 +101,8 @@ static int read_scan(const json_t *scan, struct wire_line *out, struct error *e)
 		           "write ']', a letter and one more, or leave it out");
 	if (r == 0)
 		r = read_data(scan, out, e);
+	if (r == 0)
+		r = read_time(scan, out, e);
 	return r ? r : take(scan, "file", true, out->file, sizeof out->file, e);
 }
 
@@ -100,6 +111,8 @@ static int read_hello(const json_t *hello, struct wire_line *out, struct error *
 	int r = take(hello, "driver", false, out->driver, sizeof out->driver, e);
 	if (r == 0 && !word_valid(out->driver))
 		r = refuse(e, "\"driver\" is no plain word", "use a-z, 0-9 and '-'");
+	if (r == 0)
+		r = take(hello, "uncertain", true, out->uncertain, sizeof out->uncertain, e);
 	return r ? r : take(hello, "device", true, out->device, sizeof out->device, e);
 }
 

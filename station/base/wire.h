@@ -4,12 +4,15 @@
  * write() to a pipe is never mixed with another). It holds "v":1 and exactly one of
  *
  *   "hello"  {"driver": name, "device": path}      once, first, when the device is open
+ *            and "uncertain": sentence             where the driver does not yet know how its device sends
  *   "scan"   {"aim": "]C1", "data": text}          one presentation of one code
  *            {"aim": "]C1", "hex": digits}         where the bytes are no UTF-8 or hold a NUL
  *   "fault"  {"code": word, "text": sentence}      what went wrong, for a person
  *
  * "aim" is the symbology identifier of ISO/IEC 15424, absent where the device does not send one. A scan that
- * was read from a picture also says "file". Members that are not named here are passed over, so that a driver
+ * was read from a picture also says "file". A scan may say "ms", the reading of CLOCK_BOOTTIME at its last key
+ * or byte in whole milliseconds: a device that kept codes while nobody listened sends them in a burst, and the
+ * difference of two readings shows it. Members that are not named here are passed over, so that a driver
  * may say more; everything that is named is checked.
  */
 #ifndef BANDTALLY_BASE_WIRE_H
@@ -17,6 +20,7 @@
 
 #include <stdbool.h>
 #include <stddef.h>
+#include <stdint.h>
 
 #include "base/error.h"
 
@@ -36,10 +40,12 @@ struct wire_line {
 	enum wire_kind kind;
 	char driver[WIRE_WORD_MAX + 1];   /* hello */
 	char device[WIRE_DEVICE_MAX + 1]; /* hello; may be empty */
+	char uncertain[WIRE_TEXT_MAX + 1]; /* hello; empty where it knows how its device sends */
 	char aim[WIRE_AIM_SIZE + 1];      /* scan; empty where the device sends none */
 	char data[WIRE_LINE_MAX];         /* scan; `data_size` bytes, 1 or more, followed by a NUL */
 	size_t data_size;
 	char file[WIRE_LINE_MAX];     /* scan; empty unless it was read from a picture */
+	int64_t ms;                   /* scan; CLOCK_BOOTTIME of its last key, -1 where it is not said */
 	char code[WIRE_WORD_MAX + 1]; /* fault */
 	char text[WIRE_TEXT_MAX + 1]; /* fault */
 };

@@ -256,7 +256,7 @@ static int read_file(struct camera *c, const struct picture_file *f, struct wire
 	}
 	c->together.count = 0;
 	for (int view = 0; view < VIEW_COUNT; view++) {
-		r = eyes_look(c->eyes, &c->picture, (enum view)view, true, &c->together);
+		r = eyes_look(c->eyes, &c->picture, (enum view)view, CARE_THOROUGH, &c->together);
 		if (r < 0)
 			return error_set(e, r, "%.200s: no memory to read it: make the picture smaller",
 			                 f->path);
@@ -280,18 +280,11 @@ static int read_files(struct camera *c, struct wire *out, struct error *e)
 	return result;
 }
 
-/* Each frame is shown as it is and in one of the other ways, which take turns: what stands still will come
- * to be seen in each, and no frame takes long. */
 static int look_at_frame(struct camera *c, unsigned long number, struct codes *codes)
 {
-	static const enum view turns[] = {VIEW_LEVEL, VIEW_HALF_SHARP, VIEW_SHARP, VIEW_TURNED};
 	struct readings *now = &c->frame[number % FRAMES_TOGETHER];
 	now->count = 0;
-	int r = eyes_look(c->eyes, &c->picture, VIEW_PLAIN, false, now);
-	/* Only where something was seen: an empty table costs no more than it must. */
-	if (r == 0 && (now->count > 0 || number % 2 == 0))
-		r = eyes_look(c->eyes, &c->picture, turns[number / 2 % (sizeof turns / sizeof *turns)], false,
-		              now);
+	int r = eyes_watch(c->eyes, &c->picture, number, c->together.count > 0, now);
 	c->together.count = 0;
 	for (size_t i = 0; i < FRAMES_TOGETHER; i++)
 		readings_add_all(&c->together, &c->frame[i]);

@@ -147,17 +147,28 @@ static int ask_zxing(struct eyes *eyes, const struct plane *shown, symbology_set
 	return r < 0 ? r : 0;
 }
 
-static int ask_both(struct eyes *eyes, const struct plane *shown, bool thorough)
+static int ask_zbar(struct eyes *eyes, const struct plane *shown, enum care care)
+{
+	static const bool at_density[][5] = {
+	    [CARE_GLANCE] = {0},
+	    [CARE_FRAME] = {[2] = true},
+	    [CARE_CLOSE] = {[1] = true},
+	    [CARE_THOROUGH] = {[1] = true, [2] = true, [4] = true},
+	};
+	int r = 0;
+	for (int density = 1; density < 5 && r == 0; density++)
+		if (at_density[care][density])
+			r = zbar_reader_read(eyes->zbar, shown, density, &eyes->found);
+	return r;
+}
+
+static int ask_both(struct eyes *eyes, const struct plane *shown, enum care care)
 {
 	const symbology_set matrix = SYMBOLOGY_BIT(SYMBOLOGY_QR) | SYMBOLOGY_BIT(SYMBOLOGY_DATAMATRIX);
 	const symbology_set databar =
 	    SYMBOLOGY_BIT(SYMBOLOGY_DATABAR) | SYMBOLOGY_BIT(SYMBOLOGY_DATABAR_EXPANDED);
 	eyes->found.count = 0;
-	int r = zbar_reader_read(eyes->zbar, shown, 1, &eyes->found);
-	if (r == 0 && thorough)
-		r = zbar_reader_read(eyes->zbar, shown, 2, &eyes->found);
-	if (r == 0 && thorough)
-		r = zbar_reader_read(eyes->zbar, shown, 4, &eyes->found);
+	int r = ask_zbar(eyes, shown, care);
 	if (r == 0)
 		r = ask_zxing(eyes, shown, matrix);
 	if (r == 0)
@@ -167,7 +178,7 @@ static int ask_both(struct eyes *eyes, const struct plane *shown, bool thorough)
 	return r;
 }
 
-int eyes_look(struct eyes *eyes, const struct plane *picture, enum view view, bool thorough,
+int eyes_look(struct eyes *eyes, const struct plane *picture, enum view view, enum care care,
               struct readings *out)
 {
 	const struct plane *shown;
@@ -177,11 +188,24 @@ int eyes_look(struct eyes *eyes, const struct plane *picture, enum view view, bo
 	if (r == -EFBIG)
 		return 0;
 	if (r == 0)
-		r = ask_both(eyes, shown, thorough);
+		r = ask_both(eyes, shown, care);
 	for (size_t i = 0; r == 0 && i < eyes->found.count; i++) {
 		struct reading *one = &eyes->found.item[i];
 		one->box = in_picture(&one->box, view, picture);
 		readings_add(out, one);
 	}
 	return r;
+}
+
+int eyes_watch(struct eyes *eyes, const struct plane *frame, unsigned long number, bool in_view,
+               struct readings *out)
+{
+	static const enum view turns[] = {VIEW_LEVEL,       VIEW_HALF_SHARP, VIEW_SHARP,       VIEW_TURNED,
+	                                  VIEW_TILTED_LEFT, VIEW_INVERTED,   VIEW_TILTED_RIGHT};
+	enum view other = turns[number / 2 % (sizeof turns / sizeof *turns)];
+	if (!in_view)
+		return number % 2 ? eyes_look(eyes, frame, other, CARE_GLANCE, out)
+		                  : eyes_look(eyes, frame, VIEW_PLAIN, CARE_FRAME, out);
+	int r = eyes_look(eyes, frame, VIEW_PLAIN, CARE_CLOSE, out);
+	return r < 0 ? r : eyes_look(eyes, frame, other, CARE_FRAME, out);
 }

@@ -6,6 +6,8 @@
 #ifndef BANDTALLY_DRIVERS_EYES_H
 #define BANDTALLY_DRIVERS_EYES_H
 
+#include <stdbool.h>
+
 #include "drivers/plane.h"
 #include "drivers/reading.h"
 
@@ -31,10 +33,23 @@ struct eyes;
 struct eyes *eyes_new(symbology_set wanted); /* NULL when memory is out */
 void eyes_free(struct eyes *eyes);
 
-/* Adds what both witnesses read in this view of `picture` to `out`, with boxes in pixels of the picture.
- * `thorough` shows it to libzbar at coarser densities too. 0, or -ENOMEM; a view that would be too large or
- * too small to be read is left out. */
-int eyes_look(struct eyes *eyes, const struct plane *picture, enum view view, bool thorough,
+enum care {
+	CARE_GLANCE,   /* libzxing only: about 10 ms for 1280x720 where there is no symbol */
+	CARE_FRAME,    /* both, libzbar on every second row and column */
+	CARE_CLOSE,    /* both, libzbar on each */
+	CARE_THOROUGH, /* libzbar at several densities, which err differently; for a still picture */
+};
+
+/* Adds what the witnesses read in this view of `picture` to `out`, with boxes in pixels of the picture. 0, or
+ * -ENOMEM; a view that would be too large or too small to be read is left out. */
+int eyes_look(struct eyes *eyes, const struct plane *picture, enum view view, enum care care,
               struct readings *out);
+
+/* Looks at frame `number` of a live camera. As long as nothing is in view (neither witness read anything in
+ * the last few frames) frames are looked at plain and, every other one, at a glance in another view; the
+ * views take turns. Once something is, each frame is looked at closely, plain and in one other view. As
+ * eyes_look(). */
+int eyes_watch(struct eyes *eyes, const struct plane *frame, unsigned long number, bool in_view,
+               struct readings *out);
 
 #endif

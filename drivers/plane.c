@@ -160,6 +160,13 @@ int plane_level(const struct plane *in, struct plane *out)
 	size_t width = (size_t)in->width;
 	struct extremes x = {lines.pixels, lines.pixels + width, lines.pixels + 2 * width,
 	                     lines.pixels + 3 * width};
+	/* A division for each pixel would take longer than all the rest. */
+	int share[256] = {0}, white[256];
+	for (int range = 0; range < 256; range++) {
+		white[range] = range < LEVEL_LEAST ? 255 << 16 : 0;
+		if (range >= LEVEL_LEAST)
+			share[range] = (255 << 16) / range + 1;
+	}
 	for (int y = 0; y < in->height; y++) {
 		const uint8_t *from = row(in, y);
 		uint8_t *to = out->pixels + (size_t)y * width;
@@ -167,7 +174,7 @@ int plane_level(const struct plane *in, struct plane *out)
 		run_extreme(from, in->width, true, &x, x.high);
 		for (int i = 0; i < in->width; i++) {
 			int range = x.high[i] - x.low[i];
-			to[i] = range < LEVEL_LEAST ? 255 : clamp((from[i] - x.low[i]) * 255 / range);
+			to[i] = (uint8_t)(((from[i] - x.low[i]) * share[range] + white[range]) >> 16);
 		}
 	}
 	return 0;

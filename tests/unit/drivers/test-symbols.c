@@ -78,7 +78,7 @@ static bool comes_back(const struct sample *s, const struct spoiling *how, unsig
 		fail_msg("libzint refuses %s", s->text);
 	seen.count = 0;
 	for (int view = 0; view < VIEW_COUNT; view++)
-		assert_int_equal(eyes_look(eyes, &picture, (enum view)view, true, &seen), 0);
+		assert_int_equal(eyes_look(eyes, &picture, (enum view)view, CARE_THOROUGH, &seen), 0);
 	witness_judge(&seen, &rules, &codes);
 	for (size_t i = 0; i < codes.count; i++) {
 		const struct reading *r = codes.item[i];
@@ -202,7 +202,7 @@ static void two_codes_in_one_picture_are_both_read(void **state)
 		       (size_t)other.width);
 	seen.count = 0;
 	for (int view = 0; view < VIEW_COUNT; view++)
-		assert_int_equal(eyes_look(eyes, &both, (enum view)view, true, &seen), 0);
+		assert_int_equal(eyes_look(eyes, &both, (enum view)view, CARE_THOROUGH, &seen), 0);
 	witness_judge(&seen, &rules, &codes);
 	assert_int_equal(codes.count, 2);
 	plane_free(&other);
@@ -217,7 +217,7 @@ static void many_qr_codes_do_not_make_the_reader_grow(void **state)
 	long before = 0, after = 0;
 	for (int i = 0; i < 6000; i++) {
 		seen.count = 0;
-		assert_int_equal(eyes_look(eyes, &picture, VIEW_PLAIN, false, &seen), 0);
+		assert_int_equal(eyes_look(eyes, &picture, VIEW_PLAIN, CARE_CLOSE, &seen), 0);
 		FILE *f = i == 1000 || i == 5999 ? fopen("/proc/self/statm", "r") : NULL;
 		if (f) {
 			assert_int_equal(fscanf(f, "%*d %ld", i == 1000 ? &before : &after), 1);

@@ -129,7 +129,7 @@ static int rank(const struct meant *m)
 static bool agree(const struct profile *p, const struct keymaps *maps, const struct stroke *strokes,
                   size_t count, struct meant *out)
 {
-	struct meant other;
+	struct meant other = {0};
 	int best = -1;
 	bool alone = false;
 	for (int i = 0; i < LAYOUT_COUNT; i++) {

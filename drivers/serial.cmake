@@ -1,0 +1,2 @@
+house_library(serial-base serial-line.c)
+house_driver(serial serial.c LIBS serial-base)

@@ -1,0 +1,39 @@
+# What the demo ends with: the record checked, what was played, where the papers are.
+
+check_record() {
+	heading 'The record'
+	out=$(must audit verify)
+	echo "$out" | sed 's/^/    /'
+	events=$(echo "$out" | awk 'NR == 1 { print $1 }')
+	must case list | sed 's/^/    /'
+	[ "$(asks case list | grep -c ' reconciled$')" = 2 ] || surprise 'not both cases ended reconciled'
+	asks print list | grep -q . && surprise "a slip was not seen: $(asks print list)"
+	[ "$(ls "$folder/slips" | wc -l)" = 3 ] || surprise "there are $(ls "$folder/slips" | wc -l) slips instead of 3"
+}
+
+check_board() {
+	[ -x "$bin/bandtally-board" ] || return 0
+	until_true 10 grep -q 'the board is at ' "$folder/station.log" || surprise 'the board did not start'
+	board=$(sed -n 's/.*the board is at //p' "$folder/station.log" | tail -n 1)
+}
+
+# The copy of the record that a stopped station leaves must verify as well, and nothing of ours may still run.
+check_end() {
+	stop_station || surprise "the station ended with exit code $ended"
+	[ ! -e "$folder/socket" ] || surprise 'the station left its socket behind'
+	"$bin/bandtally" --data "$folder" audit verify >/dev/null || surprise 'the record does not verify after the end'
+}
+
+summary() {
+	heading 'Done'
+	cat <<-END
+		    $scans scans, each read from a picture of the paper; $pictures pictures
+		    2 cases: one reconciled at once, one after a discrepancy that was searched and found
+		    printed: 4 pack and 4 return bag labels, $(pages_of digits) digit sheets, $(pages_of cards) card sheets, $(pages_of badges) badge sheet, 3 slips
+		    $events events in the record, verified; $signatures slip signatures read from paper, verified
+		    slips:    $folder/slips
+		    labels:   $folder/paper
+		    pictures: $folder/pictures
+	END
+}
+pages_of() { pdfinfo "$folder/paper/$1.pdf" | awk '/^Pages:/ { print $2 }'; }

@@ -160,7 +160,7 @@ void canvas_page(struct canvas *c, double width_mm, double height_mm)
 		return;
 	cairo_pdf_surface_set_size(c->surface, pt(c->width_mm), pt(c->height_mm));
 	cairo_set_source_rgb(c->cr, 0, 0, 0);
-	if (c->trace && c->page < 64) {
+	if (c->trace && c->page < TRACE_PAGES) {
 		c->trace->page_width_mm[c->page] = c->width_mm;
 		c->trace->page_height_mm[c->page] = c->height_mm;
 	}

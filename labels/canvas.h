@@ -29,11 +29,12 @@ struct mark {
 	int x_dots, y_dots, module_dots; /* codes only */
 	char text[120];                  /* how it begins */
 };
+#define TRACE_PAGES 512
 struct trace {
 	struct mark *marks;
 	size_t count, room;
-	double page_width_mm[64], page_height_mm[64]; /* of the first 64 pages, by number */
-	int unknown_glyphs;                           /* characters that the fonts do not have */
+	double page_width_mm[TRACE_PAGES], page_height_mm[TRACE_PAGES]; /* of the first pages, by number */
+	int unknown_glyphs; /* characters that the fonts do not have */
 };
 void trace_deinit(struct trace *t);
 

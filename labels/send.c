@@ -6,8 +6,11 @@
 
 #include <cups/cups.h>
 
+#include "base/clock.h"
+
 #define CONNECT_MS 3000
 #define SILENCE_S 4.0
+#define PROMPT_MS 8000 /* a slip that takes longer is worth a look at the printer */
 
 const char *job_state_name(enum job_state state)
 {
@@ -230,22 +233,47 @@ static int had_before(struct job *j, http_t *h)
 	return r ? r : find_title(j, h, "completed");
 }
 
-static ipp_status_t print_job(struct job *j, http_t *h)
+/* A size or a way of scaling that the printer does not name would have the whole job refused. Asking first
+ * also finds out that a printer hangs before anything is sent to it. */
+static ipp_status_t ask_wishes(struct job *j, http_t *h, bool *sized, bool *scales)
+{
+	static const char *const wanted[] = {"media-supported", "print-scaling-supported"};
+	ipp_t *r = request(j, IPP_OP_GET_PRINTER_ATTRIBUTES);
+	ippAddStrings(r, IPP_TAG_OPERATION, IPP_TAG_KEYWORD, "requested-attributes", 2, NULL, wanted);
+	ipp_t *a _cleanup_(ipp_drop) = cupsDoRequest(h, r, j->printer.resource);
+	*sized = *j->media && ippContainsString(ippFindAttribute(a, wanted[0], IPP_TAG_ZERO), j->media);
+	*scales = ippContainsString(ippFindAttribute(a, wanted[1], IPP_TAG_ZERO), "auto-fit");
+	return cupsLastError();
+}
+
+static ipp_t *job_request(const struct job *j, bool sized, bool scales)
 {
 	ipp_t *r = request(j, IPP_OP_PRINT_JOB);
 	ippAddString(r, IPP_TAG_OPERATION, IPP_TAG_NAME, "job-name", NULL, j->title);
 	ippAddString(r, IPP_TAG_OPERATION, IPP_TAG_MIMETYPE, "document-format", NULL, "application/pdf");
-	if (*j->media)
+	if (sized)
 		ippAddString(r, IPP_TAG_JOB, IPP_TAG_KEYWORD, "media", NULL, j->media);
 	/* Smaller only where the paper is: nothing is cut off, and otherwise dots stay whole dots. */
-	ippAddString(r, IPP_TAG_JOB, IPP_TAG_KEYWORD, "print-scaling", NULL, "auto-fit");
-	size_t length = ippLength(r) + j->pdf.size;
-	http_status_t s = cupsSendRequest(h, r, j->printer.resource, length);
+	if (scales)
+		ippAddString(r, IPP_TAG_JOB, IPP_TAG_KEYWORD, "print-scaling", NULL, "auto-fit");
+	return r;
+}
+
+static ipp_status_t print_job(struct job *j, http_t *h)
+{
+	bool sized, scales;
+	ipp_status_t status = ask_wishes(j, h, &sized, &scales);
+	if (status > IPP_STATUS_OK_EVENTS_COMPLETE)
+		return status;
+	ipp_t *r = job_request(j, sized, scales);
+	/* From here on an answer that is lost does not mean that nothing arrived. */
+	j->look_first = true;
+	http_status_t s = cupsSendRequest(h, r, j->printer.resource, ippLength(r) + j->pdf.size);
 	ippDelete(r);
 	if (s == HTTP_STATUS_CONTINUE)
 		s = cupsWriteRequestData(h, j->pdf.data, j->pdf.size);
 	ipp_t *a _cleanup_(ipp_drop) = cupsGetResponse(h, j->printer.resource);
-	ipp_status_t status = cupsLastError();
+	status = cupsLastError();
 	if (!a && status <= IPP_STATUS_OK_CONFLICTING)
 		status = IPP_STATUS_ERROR_SERVICE_UNAVAILABLE;
 	if (a)
@@ -263,19 +291,19 @@ static void send_it(struct job *j, http_t *h)
 		}
 		if (had > 0) {
 			j->sent = true;
+			j->sent_ms = clock_now().boot_ms;
 			say(j, JOB_SENT, "%s: the printer has it already as job %d: not sent again", j->title,
 			    j->cups);
 			return;
 		}
 	}
-	/* From here on an answer that is lost does not mean that nothing arrived. */
-	j->look_first = true;
 	ipp_status_t status = print_job(j, h);
 	if (status > IPP_STATUS_OK_CONFLICTING || !j->cups)
 		say_trouble(j, status);
 	else
 		say(j, JOB_SENT, "%s: sent as job %d", j->title, j->cups);
 	j->sent = j->state == JOB_SENT;
+	j->sent_ms = clock_now().boot_ms;
 }
 
 /* X(reason as it begins, what people read) of the printer's state reasons, RFC 8011 section 5.4.12. */
@@ -342,6 +370,16 @@ static void say_done(struct job *j, bool missing)
 		say(j, JOB_DONE, "%s: the printer reports it done: look that every page is there", j->title);
 }
 
+/* While CUPS tries to reach a printer it sets no state reason, only its backend's message (cups 2.4). In
+ * another language the sentence about time still comes. */
+static bool queue_cannot_reach(ipp_t *job)
+{
+	const char *m =
+	    ippGetString(ippFindAttribute(job, "job-printer-state-message", IPP_TAG_TEXT), 0, NULL);
+	return m && (strstr(m, "unavailable at this time") || strstr(m, "Connecting to printer") ||
+	             strstr(m, "not responding"));
+}
+
 static void follow(struct job *j, http_t *h)
 {
 	ipp_t *a _cleanup_(ipp_drop) = NULL;
@@ -373,6 +411,11 @@ static void follow(struct job *j, http_t *h)
 			trouble = "the job is held: release it (lp -H resume)";
 		if (!trouble && state == IPP_JSTATE_STOPPED)
 			trouble = "the job is stopped: look at the printer";
+		if (!trouble && queue_cannot_reach(a))
+			trouble = "the queue has it, and the printer does not answer: check power, cable and "
+			          "network";
+		if (!trouble && clock_now().boot_ms - j->sent_ms > PROMPT_MS)
+			trouble = "the printer has it and is not finished yet: look at the printer";
 		if (trouble)
 			say(j, JOB_WAITING, "%s: %s", j->title, trouble);
 		else

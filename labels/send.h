@@ -46,6 +46,7 @@ struct job {
 	int pages;
 	int cups;        /* the printer's number for it, 0 not known */
 	bool sent;       /* the printer took it */
+	int64_t sent_ms; /* when, by CLOCK_BOOTTIME */
 	bool look_first; /* it may have been sent before: ask, and do not send if the printer has it */
 	enum job_state state;
 	char text[ERROR_TEXT_MAX];

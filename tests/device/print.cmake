@@ -1,0 +1,3 @@
+# Paper through a real CUPS to a virtual IPP Everywhere printer.
+add_test(NAME device-print COMMAND ${CMAKE_CURRENT_SOURCE_DIR}/print.sh $<TARGET_FILE:bandtally-print>)
+set_tests_properties(device-print PROPERTIES SKIP_RETURN_CODE 77 TIMEOUT 600 RUN_SERIAL ON)

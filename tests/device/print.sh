@@ -1,0 +1,264 @@
+#!/bin/bash
+# A real CUPS with an IPP Everywhere printer behind it, both private to this test: a slip goes through, and
+# every way in which a printer fails us becomes a state and a sentence.
+#   print.sh PROGRAM     bandtally-print; documents come from labels/samples beside the project
+# Exit 0 passed, 1 failed, 77 skipped (says why). Loopback and free ports only; ends only what it started.
+set -u
+program=${1:?program}
+here=$(cd "$(dirname "$0")" && pwd)
+samples=$here/../../labels/samples
+skip() {
+	echo "skipped: $*"
+	exit 77
+}
+[ "$(id -u)" -eq 0 ] || skip "a private print server needs root"
+for tool in cupsd ippeveprinter ipptool lpadmin cupsreject cupsaccept dbus-daemon pdftoppm zbarimg python3; do
+	PATH=$PATH:/usr/sbin command -v $tool >/dev/null || skip "$tool is not installed (config/setup --test)"
+done
+PATH=$PATH:/usr/sbin
+D=$(mktemp -d /tmp/bandtally-print.XXXXXX)
+chmod 755 "$D"
+failures=0 printer_pid= cups_pid= bus_pid= serve_pid=
+cleanup() {
+	[ -n "$printer_pid" ] && kill -CONT "$printer_pid" 2>/dev/null
+	for p in $serve_pid $printer_pid $cups_pid $bus_pid; do kill "$p" 2>/dev/null; done
+	wait 2>/dev/null
+	if [ $failures = 0 ]; then rm -rf "$D"; else echo "left behind to look at: $D"; fi
+}
+trap cleanup EXIT
+ok() { # sentence, condition
+	if eval "$2"; then echo "ok    $1"; else
+		echo "FAIL  $1"
+		failures=$((failures + 1))
+	fi
+}
+free_port() { python3 -c 'import socket; s=socket.socket(); s.bind(("127.0.0.1",0)); print(s.getsockname()[1])'; }
+until_true() { # seconds, condition
+	local n=$(($1 * 20))
+	while [ $n -gt 0 ]; do
+		eval "$2" && return 0
+		sleep 0.05
+		n=$((n - 1))
+	done
+	return 1
+}
+
+printer_port=$(free_port) cups_port=$(free_port)
+mkdir -p "$D"/{spool,cache,run,log,conf/ppd,tmp,prn,ctl}
+chmod 1777 "$D/tmp" # CUPS filters run as another user
+echo ok >"$D/ctl/mode"
+cat >"$D/conf/cups-files.conf" <<X
+ServerRoot $D/conf
+RequestRoot $D/spool
+CacheDir $D/cache
+StateDir $D/run
+TempDir $D/tmp
+ErrorLog $D/log/error_log
+AccessLog $D/log/access_log
+PageLog $D/log/page_log
+Sandboxing relaxed
+SystemGroup root
+X
+cat >"$D/conf/cupsd.conf" <<X
+DirtyCleanInterval 0
+LogLevel debug
+MaxLogSize 0
+Listen 127.0.0.1:$cups_port
+Browsing Off
+WebInterface No
+DefaultAuthType None
+DefaultPolicy open
+ErrorPolicy retry-job
+JobRetryInterval 2
+JobRetryLimit 20
+<Location />
+  Order allow,deny
+  Allow from 127.0.0.1
+</Location>
+<Policy open>
+  <Limit All>
+    Order allow,deny
+    Allow all
+  </Limit>
+</Policy>
+X
+# What the printer does with a document: keeps it, and behaves as ctl/mode says.
+cat >"$D/paper" <<X
+#!/bin/sh
+cp "\$1" "$D/ctl/doc.\$(date +%s%N)"
+case \$(cat $D/ctl/mode) in
+ok) echo "ATTR: job-impressions-completed=1" >&2 ;;
+slow) n=0; while [ "\$(cat $D/ctl/mode)" = slow ] && [ \$n -lt 200 ]; do sleep 0.1; n=\$((n+1)); done ;;
+empty)
+	echo "STATE: +media-empty,media-needed" >&2
+	n=0; while [ "\$(cat $D/ctl/mode)" = empty ] && [ \$n -lt 300 ]; do sleep 0.1; n=\$((n+1)); done
+	echo "STATE: -media-empty,media-needed" >&2 ;;
+fail) exit 1 ;;
+esac
+exit 0
+X
+chmod 755 "$D/paper"
+export CUPS_SERVER=127.0.0.1:$cups_port DBUS_SYSTEM_BUS_ADDRESS=unix:path=$D/bus
+dbus-daemon --session --address="$DBUS_SYSTEM_BUS_ADDRESS" --nofork --nopidfile >"$D/log/dbus" 2>&1 &
+bus_pid=$!
+until_true 5 '[ -S $D/bus ]' || skip "no private message bus could be started"
+direct=ipp://127.0.0.1:$printer_port/ipp/print
+printer_up() {
+	ippeveprinter -n localhost -p "$printer_port" -r off -k -d "$D/prn" -f application/pdf -c "$D/paper" "Slip Printer" \
+		>>"$D/log/printer" 2>&1 &
+	printer_pid=$!
+	until_true 10 'ipptool -q $direct get-printer-attributes.test 2>/dev/null'
+}
+printer_down() {
+	kill -9 "$printer_pid"
+	wait "$printer_pid" 2>/dev/null
+	printer_pid=
+}
+printer_up || skip "the virtual printer does not start: $(tail -1 "$D/log/printer")"
+cupsd -f -c "$D/conf/cupsd.conf" -s "$D/conf/cups-files.conf" >"$D/log/cupsd" 2>&1 &
+cups_pid=$!
+until_true 10 'lpstat -r 2>/dev/null | grep -q "is running"' || skip "the private cupsd does not start"
+lpadmin -p slips -E -v "$direct" -m everywhere 2>/dev/null
+until_true 10 '[ -s $D/conf/ppd/slips.ppd ]' || skip "no driverless queue could be made"
+
+documents() { find "$D/ctl" -name 'doc.*' | wc -l; }
+clear_paper() { rm -f "$D"/ctl/doc.* "$D"/prn/* 2>/dev/null; }
+print() { "$program" "$@" >"$D/out" 2>"$D/err"; }
+codes() { # of every page of the newest document
+	local f
+	f=$(ls "$D"/ctl/doc.* 2>/dev/null | tail -1)
+	rm -f "$D"/page*
+	pdftoppm -r 300 -gray "$f" "$D/page" && zbarimg -q "$D"/page*.pgm
+}
+
+print --printer "$direct" <"$samples/slip-a5.json"
+code=$?
+ok "a slip goes straight to a printer and is reported done" '[ $code = 0 ] && grep -q "^done: .*slip 000123 copy 1" $D/out'
+"$program" --pdf "$D/slip.pdf" <"$samples/slip-a5.json"
+ok "what arrives there is the same file, byte for byte" 'cmp -s $D/ctl/doc.* $D/slip.pdf'
+
+clear_paper
+print --printer slips <"$samples/slip-a4.json"
+code=$?
+ok "a slip goes through a queue" '[ $code = 0 ] && [ $(documents) = 1 ]'
+ok "the slip's own code is read back from the delivered paper" 'codes | grep -qx CODE-128:BTBC400001230152'
+ok "the signed summary is read back, whole" 'codes | grep -qxF "QR-Code:$(python3 -c "import json;print(json.load(open(\"$samples/slip-a4.json\"))[\"jws\"])")"'
+cat >"$D/jobs.test" <<X
+{
+	OPERATION Get-Jobs
+	GROUP operation-attributes-tag
+	ATTR charset attributes-charset utf-8
+	ATTR language attributes-natural-language en
+	ATTR uri printer-uri \$uri
+	ATTR name requesting-user-name bandtally
+	ATTR keyword which-jobs completed
+	ATTR keyword requested-attributes all
+}
+X
+ok "the queue's job bears slip and copy, and nothing else" \
+	'ipptool -tv "ipp://127.0.0.1:$cups_port/printers/slips" "$D/jobs.test" >"$D/jobs" 2>&1; grep -q "job-name (name[^)]*) = bandtally slip 000123 copy 1$" "$D/jobs"'
+
+# The child of the daemon.
+coproc SERVE { exec "$program" --serve 2>"$D/log/serve"; }
+serve_pid=$SERVE_PID
+exec 5>&"${SERVE[1]}" 6<&"${SERVE[0]}"
+lines=$D/lines
+: >"$lines"
+(
+	exec 5>&-
+	eval "exec ${SERVE[1]}>&-"
+	while IFS= read -r line <&6; do printf '%s %s\n' "$(date +%s%3N)" "$line" >>"$lines"; done
+) &
+order() { # id, to, sample, more
+	python3 - "$@" >&5 <<'PY'
+import json, sys
+job = {"id": int(sys.argv[1]), "to": json.loads(sys.argv[2]), "document": json.load(open(sys.argv[3]))}
+if len(sys.argv) > 4:
+    job.update(json.loads(sys.argv[4]))
+print(json.dumps({"v": 1, "job": job}))
+PY
+}
+said() { grep "\"id\":$1," "$lines" | grep "\"state\":\"$2\"" | grep -q -- "${3:-}"; }
+number() { grep "\"id\":$1," "$lines" | grep -o '"cups":[0-9]*' | tail -1 | cut -d: -f2; }
+ms() { date +%s%3N; }
+
+clear_paper
+order 1 '{"printer":"slips"}' "$samples/slip-a5.json"
+ok "served: sent, then done" 'until_true 20 "said 1 done"  && said 1 sent'
+before=$(documents)
+order 2 '{"printer":"slips"}' "$samples/slip-a5.json" "{\"again\":{\"cups\":$(number 1)}}"
+ok "asked again with its number, the job is found and not sent twice" 'until_true 15 "said 2 done" && [ $(documents) = $before ]'
+order 3 '{"printer":"slips"}' "$samples/slip-a5.json" '{"again":{"cups":0}}'
+ok "asked again without a number, it is found by its title" 'until_true 15 "said 3 done" && [ $(documents) = $before ]'
+order 4 '{"printer":"slips"}' "$samples/discrepancy-a5.json" '{"again":{"cups":99999}}'
+ok "what the printer never had is sent" 'until_true 20 "said 4 done" && [ $(documents) = $((before + 1)) ]'
+
+clear_paper
+printer_down
+order 5 '{"printer":"slips"}' "$samples/addendum-a5.json"
+ok "printer down: the queue takes the job, and the sentence says that the printer does not answer" \
+	'until_true 20 "said 5 waiting \"does not answer\""'
+order 6 "{\"printer\":\"$direct\"}" "$samples/single-a6.json"
+ok "printer down and no queue: waiting, not failed" 'until_true 12 "said 6 waiting \"does not answer\"" && ! said 6 failed'
+printer_up
+ok "printer up again: both come out, each once" 'until_true 60 "said 5 done && said 6 done" && [ $(documents) = 2 ]'
+
+clear_paper
+echo empty >"$D/ctl/mode"
+order 7 '{"printer":"slips"}' "$samples/unresolved-a4.json"
+ok "out of paper: waiting, and it says so" 'until_true 20 "said 7 waiting \"out of paper\""'
+echo ok >"$D/ctl/mode"
+ok "paper put in: done" 'until_true 30 "said 7 done"'
+
+echo fail >"$D/ctl/mode"
+order 8 "{\"printer\":\"$direct\"}" "$samples/badges.json"
+ok "the printer gives up on a job: failed, and what to do" 'until_true 30 "said 8 failed \"then print again\""'
+echo ok >"$D/ctl/mode"
+
+cupsreject slips
+order 9 '{"printer":"slips"}' "$samples/cards.json"
+ok "a queue that rejects: waiting, with its cure" 'until_true 12 "said 9 waiting cupsaccept"'
+cupsaccept slips
+ok "the queue accepts again: done" 'until_true 40 "said 9 done"'
+
+clear_paper
+echo slow >"$D/ctl/mode"
+order 10 '{"printer":"slips"}' "$samples/digit-cards.json"
+until_true 20 '[ $(documents) -ge 1 ]'
+printer_down
+echo ok >"$D/ctl/mode"
+printer_up
+ok "printer killed in mid-job: never plainly 'done'; the sentence sends people to look for the paper" \
+	'until_true 60 "said 10 \"\\(done\\|failed\\)\"" && said 10 "\\(done\\|failed\\)" "look for the paper\\|look that every page\\|print again"'
+grep '"id":10,' "$lines" | tail -1 | grep -o '"text":.*'
+
+kill -STOP "$printer_pid"
+start=$(ms)
+order 11 "{\"printer\":\"$direct\"}" "$samples/slip-a5.json"
+order 12 "{\"pdf\":\"$D/after.pdf\"}" "$samples/slip-a5.json"
+ok "a hung printer is reported 'waiting'" 'until_true 12 "said 11 waiting"'
+took=$(($(grep '"id":11,' "$lines" | head -1 | cut -d' ' -f1) - start))
+ok "… within 10 s ($took ms)" '[ $took -le 10000 ]'
+ok "a later job to a file still goes" 'until_true 12 "said 12 written" && [ -s $D/after.pdf ]'
+kill -CONT "$printer_pid"
+ok "the printer goes on: done, and not printed twice" 'until_true 60 "said 11 done" && sleep 3 && [ $(codes | grep -c BTBC400001230152) = 1 ]'
+
+printf 'nonsense\n{"v":1}\n{"v":1,"job":{"id":13,"to":{"pdf":"/nowhere/x.pdf"},"document":{}}}\n' >&5
+ok "bad lines give a fault or a failed state, and the program goes on" \
+	'until_true 5 "said 13 failed" && [ $(grep -c "\"fault\"" $lines) = 2 ] && kill -0 $serve_pid'
+order 14 '{"printer":"no such queue"}' "$samples/slip-a5.json"
+ok "a printer's name that is none is refused in one sentence" 'until_true 5 "said 14 failed \"no queue.s name\""'
+order 15 '{"printer":"missing"}' "$samples/slip-a5.json"
+ok "a queue that does not exist: failed" 'until_true 12 "said 15 failed \"no such queue\""'
+
+kill "$cups_pid"
+wait "$cups_pid" 2>/dev/null
+cups_pid=
+order 16 '{"printer":"slips"}' "$samples/slip-a5.json"
+ok "print server down: waiting" 'until_true 12 "said 16 waiting \"does not answer\""'
+exec 5>&-
+eval "exec ${SERVE[1]}>&-"
+ok "the end of input ends the program" 'until_true 15 "! kill -0 $serve_pid 2>/dev/null"'
+kill -0 "$serve_pid" 2>/dev/null || serve_pid=
+echo "$failures failures"
+[ $failures = 0 ]

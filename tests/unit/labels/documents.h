@@ -1,0 +1,13 @@
+/* Documents for the tests: the committed samples, and the fullest slip that the contract allows. */
+#ifndef BANDTALLY_TESTS_LABELS_DOCUMENTS_H
+#define BANDTALLY_TESTS_LABELS_DOCUMENTS_H
+
+#include "base/json.h"
+
+json_t *sample(const char *name);        /* labels/samples/NAME.json; stops the test when it cannot be read */
+extern const char *const sample_names[]; /* all of them; ends in NULL */
+
+/* Every text as long as it may be, 40 items, 6 digits, of everything else as much as is allowed. */
+json_t *fullest_slip(const char *kind, const char *paper);
+
+#endif

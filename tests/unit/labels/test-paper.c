@@ -1,0 +1,438 @@
+/* Paper: what a document may say, and that all of it stands on the page, whole and where it can be read. */
+#include <errno.h>
+#include <math.h>
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "documents.h"
+#include "labels/barcode.h"
+#include "labels/canvas.h"
+#include "labels/paper.h"
+
+static const char *const papers[] = {"roll80", "a6", "a5", "a4"};
+
+static void refused(json_t *d, const char *part)
+{
+	enum paper_kind kind;
+	struct error e = {0};
+	struct buf pdf = {0};
+	int pages;
+	assert_int_equal(paper_check(d, &kind, &e), -EINVAL);
+	if (!strstr(e.text, part))
+		fail_msg("'%s' does not say '%s'", e.text, part);
+	assert_int_equal(paper_pdf(d, &pdf, &pages, &e), -EINVAL);
+	assert_int_equal(pdf.size, 0);
+	buf_free(&pdf);
+	json_decref(d);
+}
+
+static json_t *with(const char *name, const char *field, json_t *value)
+{
+	json_t *d = sample(name);
+	json_object_set_new(d, field, value);
+	return d;
+}
+
+static json_t *without(const char *name, const char *field)
+{
+	json_t *d = sample(name);
+	json_object_del(d, field);
+	return d;
+}
+
+static void every_sample_is_a_document(void **state)
+{
+	(void)state;
+	for (int i = 0; sample_names[i]; i++) {
+		enum paper_kind kind;
+		struct error e = {0};
+		json_t *d = sample(sample_names[i]);
+		if (paper_check(d, &kind, &e) < 0)
+			fail_msg("%s: %s", sample_names[i], e.text);
+		json_decref(d);
+	}
+}
+
+static void a_document_that_is_not_to_the_letter_is_refused_by_name(void **state)
+{
+	(void)state;
+	refused(with("slip-a5", "patient_name", json_string("x")), "'patient_name': no such field");
+	refused(with("slip-a5", "kind", json_string("letter")), "'letter' is no kind of document");
+	refused(with("slip-a5", "v", json_integer(2)), "'v'");
+	refused(with("slip-a5", "slip", json_string("123")), "'slip': it is no whole number");
+	refused(with("slip-a5", "copy", json_integer(100)), "'copy': it is out of range");
+	refused(with("slip-a5", "outcome", json_string("")), "'outcome': it is too short");
+	refused(with("slip-a5", "ended", json_null()), "'ended': it is no text");
+	refused(with("slip-a5", "room", json_string("Theatre\t2")), "'room': it holds a control");
+	refused(with("slip-a5", "room",
+	             json_string("Theatre \xe2\x80\xae"
+	                         "2")),
+	        "text-direction");
+	refused(with("slip-a5", "time", json_string("25 Nov 2026")), "'time': it is no time");
+	refused(with("slip-a5", "paper", json_string("a3")), "roll80 a6 a5 a4");
+	refused(with("slip-a5", "dpi", json_integer(204)), "203, 300 or 600");
+	refused(with("slip-a5", "jws", json_string("a b")), "'jws': it is no compact JWS");
+	refused(with("slip-a5", "adds_to", json_integer(1)), "only an addendum");
+	refused(without("addendum-a5", "adds_to"), "say which slip");
+	refused(without("slip-a5", "outcome"), "'outcome': it is missing");
+	refused(without("discrepancy-a5", "search"), "'search': it is missing");
+	refused(with("badges", "paper", json_string("a5")), "'paper'");
+	char long_text[62];
+	memset(long_text, 'x', 61);
+	long_text[61] = '\0';
+	refused(with("slip-a5", "site", json_string(long_text)), "'site': it is too long");
+	json_t *d = sample("slip-a5");
+	json_object_set_new(json_array_get(json_object_get(d, "items"), 1), "in", json_integer(1000));
+	refused(d, "'items[1].in'");
+	refused(json_array(), "kind");
+}
+
+static void a_code_that_is_not_whole_is_never_printed(void **state)
+{
+	(void)state;
+	refused(with("slip-a5", "code", json_string("BTBC400001230153")), "'code': the code is not whole");
+	refused(with("slip-a5", "code", json_string("BTBC10104051")), "another kind");
+	refused(with("slip-a5", "code", json_string("HELLO")), "not one of our own codes");
+	refused(with("slip-a5", "copy", json_integer(2)), "another slip or copy");
+	json_t *d = sample("pack-labels");
+	json_t *item = json_array_get(json_object_get(d, "items"), 0);
+	json_object_set_new(item, "pack", json_incref(json_object_get(item, "bag")));
+	refused(d, "role letter");
+	d = sample("pack-labels");
+	item = json_array_get(json_object_get(d, "items"), 0);
+	json_object_del(item, "pack");
+	json_object_del(item, "bag");
+	refused(d, "it has no code");
+	d = sample("digit-cards");
+	json_t *cards = json_object_get(d, "cards");
+	json_object_set_new(json_array_get(cards, 0), "code",
+	                    json_incref(json_object_get(json_array_get(cards, 1), "code")));
+	refused(d, "the code of another digit");
+	struct barcode b;
+	struct error e;
+	/* The encoder's own warnings are refusals: a check digit that is wrong, a date that is none. */
+	assert_int_equal(barcode_init(&b, SYMBOL_GS1_128, "(01)09506000134353", &e), -EINVAL);
+	assert_int_equal(barcode_init(&b, SYMBOL_GS1_DATAMATRIX, "(17)201325", &e), -EINVAL);
+	assert_int_equal(barcode_init(&b, SYMBOL_EAN_13, "9506000134353", &e), -EINVAL);
+}
+
+static void a_name_that_does_not_fit_its_label_refuses_the_label(void **state)
+{
+	(void)state;
+	json_t *d = sample("pack-labels");
+	struct buf pdf = {0};
+	struct error e = {0};
+	int pages;
+	json_object_set_new(d, "label", json_pack("{s:i,s:i}", "width_mm", 20, "height_mm", 12));
+	assert_int_equal(paper_pdf(d, &pdf, &pages, &e), -EINVAL);
+	assert_non_null(strstr(e.text, "use a larger label"));
+	assert_int_equal(pdf.size, 0);
+	json_decref(d);
+	buf_free(&pdf);
+}
+
+static void make(const json_t *d, struct trace *t, struct buf *pdf, int *pages)
+{
+	struct error e = {0};
+	if (paper_pdf_traced(d, pdf, pages, t, &e) < 0)
+		fail_msg("%s", e.text);
+}
+
+static int meet(const struct mark *a, const struct mark *b)
+{
+	const double slack = 0.08; /* a line's box is higher than its ink */
+	return a->x_mm + a->width_mm > b->x_mm + slack && b->x_mm + b->width_mm > a->x_mm + slack &&
+	       a->y_mm + a->height_mm > b->y_mm + slack && b->y_mm + b->height_mm > a->y_mm + slack;
+}
+
+/* Everything lies on its page, clear of the edge by `edge_mm`, and nothing lies on anything else. */
+static void stands_clear(const char *what, const struct trace *t, double edge_mm)
+{
+	for (size_t i = 0; i < t->count; i++) {
+		const struct mark *m = &t->marks[i];
+		assert_true(m->page < TRACE_PAGES);
+		if (m->kind != MARK_QUIET &&
+		    (m->x_mm < edge_mm - 0.01 || m->y_mm < edge_mm - 0.01 ||
+		     m->x_mm + m->width_mm > t->page_width_mm[m->page] - edge_mm + 0.01 ||
+		     m->y_mm + m->height_mm > t->page_height_mm[m->page] - edge_mm + 0.01))
+			fail_msg("%s, page %d: '%s' is not within the page", what, m->page, m->text);
+		for (size_t k = i + 1; k < t->count && t->marks[k].page == m->page; k++) {
+			const struct mark *o = &t->marks[k];
+			if (m->kind == MARK_CODE || o->kind == MARK_CODE)
+				continue; /* its quiet zone is looked at instead */
+			if (meet(m, o))
+				fail_msg("%s, page %d: '%s' lies on '%s'", what, m->page, m->text, o->text);
+		}
+	}
+}
+
+static void every_paper_stands_clear(void **state)
+{
+	(void)state;
+	for (int i = 0; sample_names[i]; i++) {
+		struct trace t = {0};
+		struct buf pdf = {0};
+		int pages;
+		json_t *d = sample(sample_names[i]);
+		make(d, &t, &pdf, &pages);
+		stands_clear(sample_names[i], &t, strncmp(sample_names[i], "pack", 4) == 0 ? 1.9 : 4);
+		assert_int_equal(t.unknown_glyphs, 0);
+		trace_deinit(&t);
+		buf_free(&pdf);
+		json_decref(d);
+	}
+}
+
+static int count_text(const struct trace *t, const char *begin)
+{
+	int n = 0;
+	for (size_t i = 0; i < t->count; i++)
+		n += t->marks[i].kind == MARK_TEXT && strncmp(t->marks[i].text, begin, strlen(begin)) == 0;
+	return n;
+}
+
+static void the_fullest_slip_is_never_cut_off_on_any_paper(void **state)
+{
+	(void)state;
+	static const char *const kinds[] = {"slip", "discrepancy"};
+	for (size_t p = 0; p < sizeof papers / sizeof *papers; p++)
+		for (size_t k = 0; k < 2; k++) {
+			struct trace t = {0};
+			struct buf pdf = {0};
+			int pages;
+			char what[60], line[60];
+			json_t *d = fullest_slip(kinds[k], papers[p]);
+			snprintf(what, sizeof what, "fullest %s on %s", kinds[k], papers[p]);
+			make(d, &t, &pdf, &pages);
+			stands_clear(what, &t, 3.9);
+			assert_true(pages > 1);
+			assert_int_equal(count_text(&t, "Slip 000123"), pages);
+			for (int i = 1; i <= pages; i++) {
+				snprintf(line, sizeof line, "copy 1  ·  page %d of %d", i, pages);
+				assert_int_equal(count_text(&t, line), 1);
+			}
+			assert_int_equal(count_text(&t, "MISSING 1"), 40);
+			assert_int_equal(count_text(&t, "overridden, "), 200);
+			assert_int_equal(count_text(&t, "Seen bare: "), 6);
+			assert_int_equal(count_text(&t, "reminders"), 6);
+			assert_int_equal(count_text(&t, "skin before"), 6);
+			assert_int_equal(count_text(&t, "STILL OWED"), 60);
+			assert_int_equal(count_text(&t, "NOT ANSWERED"), 20);
+			trace_deinit(&t);
+			buf_free(&pdf);
+			json_decref(d);
+		}
+}
+
+static void every_bar_stands_on_whole_dots_with_its_quiet_zone(void **state)
+{
+	(void)state;
+	static const int dpis[] = {203, 300, 600};
+	for (int i = 0; sample_names[i]; i++)
+		for (int k = 0; k < 3; k++) {
+			struct trace t = {0};
+			struct buf pdf = {0};
+			int pages, codes = 0;
+			json_t *d = with(sample_names[i], "dpi", json_integer(dpis[k]));
+			make(d, &t, &pdf, &pages);
+			for (size_t m = 0; m + 1 < t.count; m++) {
+				const struct mark *code = &t.marks[m], *quiet = &t.marks[m + 1];
+				if (code->kind != MARK_CODE)
+					continue;
+				codes++;
+				double dot = 25.4 / dpis[k], module = code->module_dots * dot;
+				assert_true(code->module_dots >= 1);
+				assert_true(fabs(code->x_mm - code->x_dots * dot) < 1e-9);
+				assert_true(fabs(code->width_mm / module - round(code->width_mm / module)) <
+				            1e-9);
+				/* Quiet zone: 10 modules for bars (EAN-13 11), 4 for QR, 1 for DataMatrix. */
+				double zone = (code->x_mm - quiet->x_mm) / module;
+				assert_true(fabs(zone - 10) < 1e-6 || fabs(zone - 11) < 1e-6 ||
+				            fabs(zone - 4) < 1e-6 || fabs(zone - 1) < 1e-6);
+				/* GS1 General Specifications: DataMatrix X 0.254 to 0.495 mm in healthcare.
+				 */
+				if (fabs(zone - 1) < 1e-6)
+					assert_true(module >= 0.2539 && module <= 0.4951);
+				assert_true(quiet->x_mm >= -1e-9 && quiet->x_mm + quiet->width_mm <=
+				                                        t.page_width_mm[code->page] + 1e-9);
+			}
+			assert_true(codes > 0);
+			trace_deinit(&t);
+			buf_free(&pdf);
+			json_decref(d);
+		}
+}
+
+static void pack_labels_have_the_smallest_lawful_modules_of_a_203_dpi_printer(void **state)
+{
+	(void)state;
+	assert_int_equal(barcode_module_dots(SYMBOL_GS1_DATAMATRIX_16X16, 203), 3); /* 0.375 mm */
+	assert_int_equal(barcode_module_dots(SYMBOL_GS1_DATAMATRIX_16X16, 300), 4); /* 0.339 mm */
+	assert_int_equal(barcode_module_dots(SYMBOL_GS1_DATAMATRIX_16X16, 600), 9); /* 0.381 mm */
+	struct error e;
+	struct barcode square, rectangle;
+	assert_int_equal(barcode_init(&square, SYMBOL_GS1_DATAMATRIX_16X16, "(91)PBC0010230123", &e), 0);
+	assert_int_equal(barcode_init(&rectangle, SYMBOL_GS1_DATAMATRIX_8X32, "(91)PBC0010230123", &e), 0);
+	assert_int_equal(square.columns, 16);
+	assert_int_equal(square.rows, 16);
+	assert_int_equal(rectangle.columns, 32);
+	assert_int_equal(rectangle.rows, 8);
+	/* 18 modules with the quiet zone: 6.75 mm at 203 dpi. */
+	assert_true(fabs(barcode_width_dots(&square, 3) * 25.4 / 203 - 6.757) < 0.01);
+	barcode_deinit(&square);
+	barcode_deinit(&rectangle);
+}
+
+/* A straight line that crosses both codes from their first bar to their last exists when their centres lie
+ * flatter than a code's own diagonal. */
+static int one_line_crosses_both(const struct mark *a, const struct mark *b)
+{
+	double dx = fabs(a->x_mm - b->x_mm), dy = fabs(a->y_mm - b->y_mm);
+	double flat = a->height_mm / a->width_mm < b->height_mm / b->width_mm ? b->height_mm / b->width_mm
+	                                                                      : a->height_mm / a->width_mm;
+	return dy <= flat * dx;
+}
+
+static double nearest(const struct trace *t, int *crossed)
+{
+	double least = 1e9;
+	*crossed = 0;
+	for (size_t i = 0; i < t->count; i++)
+		for (size_t k = i + 1; k < t->count; k++) {
+			const struct mark *a = &t->marks[i], *b = &t->marks[k];
+			if (a->kind != MARK_CODE || b->kind != MARK_CODE || a->page != b->page)
+				continue;
+			double dx = a->x_mm + a->width_mm / 2 - b->x_mm - b->width_mm / 2;
+			double dy = a->y_mm + a->height_mm / 2 - b->y_mm - b->height_mm / 2;
+			least = fmin(least, hypot(dx, dy));
+			*crossed += one_line_crosses_both(a, b);
+		}
+	return least;
+}
+
+static void codes_on_cards_are_40_mm_apart_and_no_scan_line_takes_two_digits(void **state)
+{
+	(void)state;
+	static const char *const names[] = {"digit-cards", "cards"};
+	for (int dpi = 203, n = 0; n < 2; n++)
+		for (; dpi <= 600; dpi = dpi == 203 ? 300 : dpi * 2) {
+			struct trace t = {0};
+			struct buf pdf = {0};
+			int pages, crossed;
+			json_t *d = with(names[n], "dpi", json_integer(dpi));
+			make(d, &t, &pdf, &pages);
+			assert_true(nearest(&t, &crossed) >= 40);
+			if (n == 0) {
+				assert_int_equal(crossed, 0);
+				assert_int_equal(pages, 2);
+			}
+			trace_deinit(&t);
+			buf_free(&pdf);
+			json_decref(d);
+		}
+}
+
+static void the_same_document_is_the_same_file(void **state)
+{
+	(void)state;
+	for (int i = 0; sample_names[i]; i++) {
+		struct buf a = {0}, b = {0};
+		int pages;
+		json_t *d = sample(sample_names[i]);
+		make(d, NULL, &a, &pages);
+		make(d, NULL, &b, &pages);
+		assert_int_equal(a.size, b.size);
+		assert_memory_equal(a.data, b.data, a.size);
+		json_object_set_new(d, "time", json_string("2026-11-25T10:43:08+00:00"));
+		struct buf c = {0};
+		make(d, NULL, &c, &pages);
+		assert_true(c.size != a.size || memcmp(a.data, c.data, a.size) != 0);
+		buf_free(&a);
+		buf_free(&b);
+		buf_free(&c);
+		json_decref(d);
+	}
+}
+
+static struct trace trace_of(const char *name)
+{
+	struct trace t = {0};
+	struct buf pdf = {0};
+	int pages;
+	json_t *d = sample(name);
+	make(d, &t, &pdf, &pages);
+	buf_free(&pdf);
+	json_decref(d);
+	return t;
+}
+
+static void count_and_look_are_printed_apart_and_nothing_is_called_safe(void **state)
+{
+	(void)state;
+	struct trace t = trace_of("slip-a5");
+	assert_int_equal(count_text(&t, "shown, both saw it"), 1);
+	assert_int_equal(count_text(&t, "Seen bare: 10:41, by SCRUB-2 and CIRC-1"), 1);
+	assert_int_equal(count_text(&t, "agreed aloud by SCRUB-2 and CIRC-1, recorded by CIRC-1"), 2);
+	for (size_t i = 0; i < t.count; i++) /* rule 15 */
+		assert_true(!strstr(t.marks[i].text, "safe") && !strstr(t.marks[i].text, "all clear"));
+	trace_deinit(&t);
+	t = trace_of("single-a6");
+	assert_int_equal(count_text(&t, "SINGLE-PERSON COUNT"), 1);
+	assert_int_equal(count_text(&t, "single-person count by EDOC-4"), 1);
+	assert_int_equal(count_text(&t, "agreed aloud"), 0);
+	trace_deinit(&t);
+	t = trace_of("discrepancy-a5");
+	assert_string_equal(t.marks[3].text,
+	                    "This paper supports the count that people make. It never replaces it.");
+	assert_string_equal(t.marks[4].text, "DISCREPANCY"); /* the first thing below the head of the page */
+	assert_int_equal(count_text(&t, "NOT SEEN BARE"), 2);
+	assert_int_equal(count_text(&t, "incident number: number owed"), 1);
+	assert_int_equal(count_text(&t, "MISSING 1"), 1);
+	trace_deinit(&t);
+}
+
+static void the_job_is_called_after_slip_and_copy_only(void **state)
+{
+	(void)state;
+	char title[PAPER_TITLE_MAX];
+	json_t *d = sample("slip-a5");
+	paper_title(d, title);
+	assert_string_equal(title, "bandtally slip 000123 copy 1");
+	json_decref(d);
+}
+
+static int open_fonts(void **state)
+{
+	(void)state;
+	struct error e;
+	if (fonts_open(&e) == 0)
+		return 0;
+	fprintf(stderr, "%s\n", e.text);
+	return -1;
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test(every_sample_is_a_document),
+	    cmocka_unit_test(a_document_that_is_not_to_the_letter_is_refused_by_name),
+	    cmocka_unit_test(a_code_that_is_not_whole_is_never_printed),
+	    cmocka_unit_test(a_name_that_does_not_fit_its_label_refuses_the_label),
+	    cmocka_unit_test(every_paper_stands_clear),
+	    cmocka_unit_test(the_fullest_slip_is_never_cut_off_on_any_paper),
+	    cmocka_unit_test(every_bar_stands_on_whole_dots_with_its_quiet_zone),
+	    cmocka_unit_test(pack_labels_have_the_smallest_lawful_modules_of_a_203_dpi_printer),
+	    cmocka_unit_test(codes_on_cards_are_40_mm_apart_and_no_scan_line_takes_two_digits),
+	    cmocka_unit_test(the_same_document_is_the_same_file),
+	    cmocka_unit_test(count_and_look_are_printed_apart_and_nothing_is_called_safe),
+	    cmocka_unit_test(the_job_is_called_after_slip_and_copy_only),
+	};
+	return cmocka_run_group_tests(tests, open_fonts, NULL);
+}

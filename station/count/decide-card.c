@@ -51,7 +51,7 @@ static void card_unlisted(struct turn *t)
 
 static void card_unreadable(struct turn *t)
 {
-	if (t->s->final == FINAL_ASKING || t->s->discrepancy) {
+	if (t->s->final == FINAL_ASKING) {
 		final_answer(t, CARD_MARK_UNREADABLE, 0);
 		return;
 	}
@@ -97,14 +97,17 @@ static void card_undo(struct turn *t)
 		refuse(t, "Nothing can be taken back now. To move an entry to the right digit scan MISREAD.");
 		return;
 	}
-	char what[120] = "";
+	char what[120] = "", done[40];
+	snprintf(done, sizeof done, "%s", event_name((enum event_kind)step.kind));
+	for (char *c = done; *c; c++)
+		*c = *c == '-' ? ' ' : *c;
 	if (step.digit)
 		snprintf(what, sizeof what, ", %s", own_digit_name(step.digit));
 	else if (step.item && sheet_item(t->s, step.item))
 		snprintf(what, sizeof what, ", %s", sheet_item(t->s, step.item)->thing.name);
 	EMIT(t, .kind = EV_UNDONE, .ref = step.seq);
 	*t->s = t->station->before[t->index];
-	accept(t, "Taken back: %s%s. The record keeps both.", event_name((enum event_kind)step.kind), what);
+	accept(t, "Taken back: %s%s. The record keeps both.", done, what);
 }
 
 static void card_misread(struct turn *t)
@@ -199,10 +202,30 @@ static void card_interrupted(struct turn *t)
 	accept(t, "Interrupted: %s is counted again.", t->s->items[item - 1].thing.name);
 }
 
+static int is_missing(const struct item *it)
+{
+	return item_open(it) && (it->missing || it->condition == CONDITION_PIECES_MISSING);
+}
+
+/* Which of the missing items was found? They are asked for one by one, beginning behind number `after`. */
+void ask_found(struct turn *t, int after)
+{
+	for (int i = after + 1; i <= t->s->n_items; i++)
+		if (is_missing(&t->s->items[i - 1])) {
+			ask(t, (struct asked){.what = Q_FOUND, .item = (uint8_t)i}, "Found.");
+			return;
+		}
+	close_question(t);
+	if (after)
+		accept(t, "None of the missing items. An item that is not on the sheet: scan its code.");
+	else
+		refuse(t, "Nothing that is on the sheet is missing now.");
+}
+
 static void card_found(struct turn *t)
 {
 	if (t->s->discrepancy)
-		ask(t, (struct asked){.what = Q_FOUND}, "Found.");
+		ask_found(t, 0);
 	else
 		refuse(t, "Nothing is missing in this case. An item of an earlier case: end this one, then "
 		          "scan FOUND.");
@@ -389,7 +412,7 @@ static void card_in_case(struct turn *t)
 	case CARD_CUT_AND_COMPLETE:
 	case CARD_PIECES_MISSING:
 	case CARD_MISSING:
-		if (t->s->final == FINAL_ASKING || t->s->discrepancy)
+		if (t->s->final == FINAL_ASKING)
 			final_answer(t, card, 0);
 		else
 			refuse(t, "Nothing is asked now that %s would answer.", own_card_name(card));
@@ -404,7 +427,7 @@ static void card_in_case(struct turn *t)
 	case CARD_SHOWN_8:
 	case CARD_SHOWN_9:
 	case CARD_SHOWN_10:
-		if (t->s->final == FINAL_ASKING || t->s->discrepancy)
+		if (t->s->final == FINAL_ASKING)
 			final_answer(t, card, card - 200);
 		else
 			refuse(t, "No count asks for a number now.");

@@ -35,11 +35,12 @@ static void open_discrepancy(struct turn *t)
 		EMIT(t, .kind = EV_DISCREPANCY, .n = 1);
 		queue_slip(t, SLIP_DISCREPANCY, t->s->case_no);
 	}
+	int first = t->out->events[t->out->count - 1].kind == EV_SLIP_QUEUED;
 	char *said = t->out->reply.said;
 	size_t used = strlen(said);
-	snprintf(said + used, SAID_MAX - used, "%sDISCREPANCY: say it aloud. %s", used ? " " : "",
-	         t->out->events[t->out->count - 1].kind == EV_SLIP_QUEUED ? "The discrepancy slip prints now."
-	                                                                  : "");
+	snprintf(said + used, SAID_MAX - used, "%s%s", used ? " " : "",
+		 first ? "DISCREPANCY: say it aloud. The discrepancy slip prints now."
+		       : "Still not accounted for: the search goes on.");
 }
 
 /* After each answer: is a line still to be asked, is something missing, or can the count be agreed? */
@@ -53,9 +54,15 @@ void final_progress(struct turn *t)
 	}
 	if (t->s->discrepancy)
 		EMIT(t, .kind = EV_DISCREPANCY, .n = 0);
-	if (t->s->single)
-		EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_FINAL, .person = t->s->team.at[PLACE_FIELD],
-		     .n = t->s->team.at[PLACE_FIELD]);
+	state_final(t);
+}
+
+/* A lone operator states the final count by answering its last line, once it is known who that is. */
+void state_final(struct turn *t)
+{
+	int32_t who = t->s->team.at[PLACE_FIELD];
+	if (t->s->single && who && is_ready_to_agree(t->s))
+		EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_FINAL, .person = who, .n = who);
 }
 
 static const char *search_place(const struct turn *t)
@@ -93,7 +100,7 @@ static void shown(struct turn *t, int item, int n, enum evidence evidence, enum 
 /* The open item that an answer is about: the one the board asks for, or a missing one that was found. */
 static int asked_item(const struct turn *t, int tourniquet)
 {
-	int next = sheet_next_open(t->s);
+	int next = t->s->asked.what == Q_FOUND ? t->s->asked.item : sheet_next_open(t->s);
 	if (next && (sheet_item_const(t->s, next)->thing.role == ROLE_TOURNIQUET) == tourniquet)
 		return next;
 	for (int i = 1; i <= t->s->n_items; i++) {
@@ -154,7 +161,7 @@ void final_answer(struct turn *t, int card, int number)
 			refuse(t, "Nothing is asked for now that could be missing.");
 		return;
 	}
-	int item = next ? next : asked_item(t, 0);
+	int item = t->s->asked.what == Q_FOUND && t->s->asked.item ? t->s->asked.item : next ? next : asked_item(t, 0);
 	if (!item) {
 		refuse(t, "Nothing is asked for now.");
 		return;
@@ -184,6 +191,8 @@ void final_mark(struct turn *t, int item)
 	} else if (it->thing.role == ROLE_TOURNIQUET) {
 		refuse(t,
 		       "Its mark was read; now say how it is: INTACT, CUT AND COMPLETE or PIECES MISSING.");
+	} else if (it->place == ITEM_ON) {
+		refuse(t, "%s is on the %s: take it off first.", it->thing.name, own_digit_name(it->digit));
 	} else if (it->place == ITEM_EXTRA) {
 		refuse(t, "%s is the extra item.", it->thing.name);
 	} else {
@@ -219,6 +228,15 @@ static enum count_kind pending(const struct sheet *s)
 	return 0;
 }
 
+/* A tourniquet that no pack or catalogue lists was named aloud; the badge records that it was. */
+void named_aloud(struct turn *t)
+{
+	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
+	pay(t, DEBT_LISTING, d->item, 0, "named aloud, not in the catalogue");
+	close_question(t);
+	accept(t, "Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.");
+}
+
 /* The circulating badge, or under a policy of both badges the second of the two. */
 void agree(struct turn *t, int32_t badge)
 {
@@ -226,8 +244,13 @@ void agree(struct turn *t, int32_t badge)
 	                                    "What was added"};
 	enum count_kind kind = pending(t->s);
 	const char *why = team_may_not_agree(&t->s->team, &t->station->staff);
+	if (!kind && debts_has(&t->s->debts, DEBT_LISTING)) {
+		named_aloud(t);
+		return;
+	}
 	if (!kind) {
-		refuse(t, "No count waits for a badge now.");
+		refuse(t, t->s->discrepancy ? "The count cannot be agreed: something is missing, extra or in pieces."
+					    : "No count waits for a badge now.");
 		return;
 	}
 	if (why) {

@@ -6,10 +6,11 @@
 
 #include "count/turn.h"
 
-/* The tourniquet that goes on: one that lies here before one that came off, the latest first. 0 none. */
+/* The tourniquet that goes on: one that lies here before one that came off before one that was accounted for, the
+ * latest first. 0 none. */
 static int tourniquet_at_hand(const struct sheet *s)
 {
-	for (int place = ITEM_HERE; place <= ITEM_OFF; place++)
+	for (int place = ITEM_HERE; place <= ITEM_ACCOUNTED; place++)
 		for (int i = s->n_items; place != ITEM_ON && i >= 1; i--)
 			if (s->items[i - 1].thing.role == ROLE_TOURNIQUET && s->items[i - 1].place == place)
 				return i;

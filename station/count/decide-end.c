@@ -217,11 +217,11 @@ static int answer_yes_no(struct turn *t, int yes)
 		}
 		break;
 	case Q_FOUND:
-		if (yes) {
+		if (yes)
 			final_answer(t, CARD_YES, 0);
-			return 1;
-		}
-		break;
+		else
+			ask_found(t, t->s->asked.item);
+		return 1;
 	default:
 		if (yes)
 			return 0;
@@ -255,8 +255,37 @@ void answer_question(struct turn *t, int card)
 	refuse(t, "%s does not answer what is asked: %s.", own_card_name(card), question_words(q));
 }
 
+/* The digit's circumference as somebody measured it: held against what the makers state, which says nothing about
+ * pressure (section 1 of the design: the station never judges that). */
+static void state_size(struct turn *t, int mm)
+{
+	char misfit[160] = "";
+	EMIT(t, .kind = EV_SIZE_STATED, .n = mm);
+	for (int i = 0; i < t->s->n_items; i++)
+		if (size_misfit(t, &t->s->items[i].thing, misfit, sizeof misfit))
+			break;
+	accept(t, "Circumference of the digit stated as %d mm.%s", mm, misfit);
+}
+
+int size_misfit(const struct turn *t, const struct thing *th, char *out, size_t size)
+{
+	const struct line *line = catalogue_by_key(&t->station->catalogue, th->line);
+	int mm = t->s->size_mm;
+	if (!mm || !line || !line->size_min_mm || (mm >= line->size_min_mm && mm <= line->size_max_mm))
+		return 0;
+	snprintf(out, size, " The maker states %d to %d mm for the %s: another size may be needed.", line->size_min_mm,
+		 line->size_max_mm, th->name);
+	return 1;
+}
+
 void on_typed(struct turn *t)
 {
+	int mm = 0, used = 0;
+	if (has_case(t) && sscanf(t->in->text, "%3d mm%n", &mm, &used) == 1 && used && !t->in->text[used] && mm >= 20 &&
+	    mm <= 200) {
+		state_size(t, mm);
+		return;
+	}
 	if (has_case(t) && t->s->asked.what == Q_INCIDENT) {
 		end_unresolved(t, t->in->text);
 		return;

@@ -19,7 +19,7 @@ static int refusal(const struct turn *t, char *why, size_t size)
 	int32_t other = station_identity_open(t->station, th->identity);
 	const char *quarantined = station_quarantined(t->station, th->line, th->lot);
 	if (th->role == ROLE_REFUSED)
-		return snprintf(why, size, "%s may not be used as a tourniquet: use %s", th->name,
+		return snprintf(why, size, "%s may not be used as a tourniquet; use %s", th->name,
 		                t->in->line ? t->in->line->instead : "a listed one");
 	if (th->expiry && th->expiry < clock_date_number(t->in->at.wall_ms)) {
 		date_text(th->expiry, date);
@@ -28,15 +28,15 @@ static int refusal(const struct turn *t, char *why, size_t size)
 	}
 	if (quarantined)
 		return snprintf(why, size,
-		                "%s is in quarantine (%.80s): take it off the field and use another",
+		                "%s is in quarantine (%.80s)",
 		                th->name, quarantined);
 	if (t->in->used_in && th->single_use)
 		return snprintf(why, size,
-		                "this %s was used before, in case %d: a single-use item is used once",
+		                "this %s was used before, in case %d, and is used once only",
 		                th->name, (int)t->in->used_in);
 	if (other && other != t->s->case_no)
 		return snprintf(why, size,
-		                "this %s is on the open sheet of case %d: an item is on one sheet at most",
+		                "this %s is on the open sheet of case %d",
 		                th->name, (int)other);
 	return 0;
 }
@@ -58,7 +58,7 @@ static void list_late(struct turn *t, int item, const char *why)
 		return;
 	}
 	owe(t, DEBT_REASON, item, 0);
-	accept(t, "Listed as what it is, because it is already on. But %s.", why);
+	accept(t, "Listed as what it is, because it is already on. But %s: the surgeon answers for it.", why);
 }
 
 static void emit_in(struct turn *t, const struct thing *th, int pieces)
@@ -94,17 +94,19 @@ static void after_counting_in(struct turn *t, const char *what)
 	} else if (th->lot[0]) {
 		snprintf(detail, sizeof detail, " (lot %s)", th->lot);
 	}
-	const char *unknown = !th->identity[0] && th->role != ROLE_OTHER
+	const char *unknown = !th->identity[0] && (th->role == ROLE_TOURNIQUET || th->role == ROLE_FORCEPS)
 	                          ? " It bears no number of its own: the station cannot tell it from another."
 	                          : "";
+	char misfit[160] = "";
+	size_misfit(t, th, misfit, sizeof misfit);
 	int item = t->s->n_items;
 	if (th->rolls_on && th->role == ROLE_TOURNIQUET) {
-		ask(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item}, "%s: %s%s.%s It rolls on.",
-		    t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown);
+		ask(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item}, "%s: %s%s.%s%s It rolls on.",
+		    t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown, misfit);
 		return;
 	}
 	close_question(t);
-	accept(t, "%s: %s%s.%s", t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown);
+	accept(t, "%s: %s%s.%s%s", t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown, misfit);
 }
 
 static void count_in_tray(struct turn *t)
@@ -162,7 +164,7 @@ void count_in(struct turn *t)
 		return;
 	}
 	if (refused) {
-		refuse(t, "Not counted in: %s.%s", why,
+		refuse(t, "Not counted in: %s. Take it off the field and use another.%s", why,
 		       th->role == ROLE_TOURNIQUET || th->role == ROLE_REFUSED
 		           ? " If it is already on the digit, scan UNLISTED TOURNIQUET."
 		           : "");

@@ -80,6 +80,11 @@ static void known_badge(struct turn *t, int32_t badge, enum team_place place)
 		agree(t, badge);
 		return;
 	case PLACE_FIELD:
+		if (t->s->single && debts_has(&t->s->debts, DEBT_LISTING)) {
+			named_aloud(t);
+			state_single_count(t);
+			return;
+		}
 		if (t->s->single) {
 			state_single_count(t);
 			surgeon_here(t, badge);
@@ -101,6 +106,7 @@ static void new_badge(struct turn *t, const struct person *p)
 	if (t->s->single && !team->at[PLACE_FIELD]) {
 		join(t, p->number, PLACE_FIELD);
 		state_single_count(t);
+		state_final(t);
 	} else if (t->s->single) {
 		refuse(t, "This count is single-person: the operator's badge only. WHO LOOKED names who else "
 		          "looked.");

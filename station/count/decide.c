@@ -166,6 +166,19 @@ static int which_sheet(const struct station *st, const struct input *in)
 	return d && (d->state == DIGIT_ON || d->state == DIGIT_MAYBE_ON) ? suspended : -1;
 }
 
+/* A question about what is on a patient does not go away because something else was scanned: where it is still
+ * owed and nothing else is asked, it is asked again (rules 3 and 19). */
+static void ask_again(struct turn *t)
+{
+	const struct debt *d;
+	if (!has_case(t) || t->s->asked.what || t->s->suspended || t->out->reply.verdict == VERDICT_REFUSED)
+		return;
+	if ((d = debts_find(&t->s->debts, DEBT_ON)))
+		EMIT(t, .kind = EV_ASKED, .what = Q_IS_ON, .digit = d->digit, .n = 1);
+	else if ((d = debts_find(&t->s->debts, DEBT_MARKED_DIGIT)))
+		EMIT(t, .kind = EV_ASKED, .what = Q_RIGHT_DIGIT, .digit = d->digit);
+}
+
 static int unseen_after(const struct station *st, const struct outcome *out)
 {
 	int unseen = st->n_unseen;
@@ -201,6 +214,7 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 		if (t.index >= 0 && t.s->suspended)
 			EMIT(&t, .kind = EV_RESUMED);
 		take(&t);
+		ask_again(&t);
 	}
 	if (t.failed) { /* nothing of a step that does not fit is kept */
 		out->count = 0;
@@ -213,4 +227,5 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 	next_step(st, &out->sheet, in->at, out->reply.next);
 	if (!out->sheet.case_no)
 		idle_step(unseen_after(st, out), out->reply.next);
+	capital(out->reply.next);
 }

@@ -54,7 +54,7 @@ int64_t digit_total_ms(const struct digit *d, struct moment now);
 /* A new boot began at `started`; the last moment that the old one is known to have reached is `last`. */
 void digit_cross_boot(struct digit *d, struct moment last, struct moment started);
 
-/* "32 min", "1 min", "at least 95 min; by wall clock 140 min". Whole minutes, rounded down. */
+/* The present stretch, or the last one where it is off: "32 min", "1 min", "at least 95 min; by wall clock 140 min". Whole minutes, rounded down. */
 void digit_minutes_text(const struct digit *d, struct moment now, char *out, size_t size);
 
 #endif

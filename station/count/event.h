@@ -82,6 +82,7 @@ enum event_field {
 	X(DIGIT_SEEN_ON, "digit-seen-on", F_DIGIT | F_N)          /* n: 0 without full sight */              \
 	X(DIGIT_EARLIER, "digit-earlier", F_DIGIT | F_N | F_WHAT) /* n minutes, what: 1 on, 2 off */         \
 	X(DIGIT_MOVED, "digit-moved", F_DIGIT | F_OTHER)          /* MISREAD: other is the right digit */    \
+	X(SIZE_STATED, "size-stated", F_N)              /* circumference of the digit in mm, as typed */       \
 	X(WHO_LOOKED, "who-looked", F_WHAT)       /* what: who_looked, a single operator's witness */        \
 	X(COUNT_STARTED, "count-started", F_WHAT) /* what: count_kind */                                     \
 	X(COUNT_AGREED, "count-agreed",                                                                      \

@@ -51,6 +51,12 @@ static int open_question(const struct station *st, const struct sheet *s, char *
 	if (s->asked.what == Q_POINT)
 		snprintf(out, NEXT_MAX, "Sign-out %d of %d: %s Scan YES or NO.", (int)s->asked.n,
 		         st->policy.n_points, st->policy.points[s->asked.n - 1]);
+	else if (s->asked.what == Q_FOUND && s->asked.item)
+		snprintf(out, NEXT_MAX, "Is it the %s? %s; NO if it is something else.",
+			 sheet_item_const(s, s->asked.item)->thing.name,
+			 sheet_item_const(s, s->asked.item)->thing.role == ROLE_TOURNIQUET
+				 ? "Scan INTACT, CUT AND COMPLETE or PIECES MISSING"
+				 : "Scan its mark, or YES");
 	else if (s->asked.digit)
 		snprintf(out, NEXT_MAX, "%s: %s.", own_digit_name(s->asked.digit),
 		         question_words((enum question)s->asked.what));
@@ -129,6 +135,8 @@ static void final_step(const struct station *st, const struct sheet *s, char *ou
 	int item = sheet_next_open(s), look = sheet_next_look(s);
 	if (s->final == FINAL_ASKING && item)
 		ask_item(s, item, out);
+	else if (s->final == FINAL_ASKING && team_step(s, out))
+		return;
 	else if (s->final == FINAL_ASKING)
 		snprintf(out, NEXT_MAX, "Agree the final count aloud: the circulating badge.");
 	else if (look)
@@ -161,6 +169,9 @@ void next_step(const struct station *st, const struct sheet *s, struct moment no
 	int on = s->case_no ? sheet_first_digit_on(s) : 0;
 	if (!s->case_no)
 		idle_step(st->n_unseen, out);
+	else if (s->suspended)
+		snprintf(out, NEXT_MAX, "Case %d is suspended: SUSPEND continues it. Another patient: scan NEW CASE.",
+			 (int)s->case_no);
 	else if (open_question(st, s, out) || search_step(st, s, out))
 		return;
 	else if (s->final != FINAL_NONE)
@@ -213,6 +224,7 @@ static void fit_question(struct fitting *f, enum question q)
 		fit(f, CARD_INTACT);
 		fit(f, CARD_CUT_AND_COMPLETE);
 		fit(f, CARD_YES);
+		fit(f, CARD_NO);
 		return;
 	case Q_INCIDENT:
 		fit(f, CARD_NOT_DONE);

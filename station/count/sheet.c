@@ -391,6 +391,9 @@ static void count_begin(struct sheet *s, int kind)
 	if (kind != COUNT_FINAL)
 		return;
 	s->final = FINAL_ASKING;
+	s->who_looked = 0;
+	for (int i = 0; i < s->n_digits; i++)
+		s->digits[i].seen_bare = 0; /* a look comes after the count that it belongs to (rule 9) */
 	for (int i = 0; i < s->n_items; i++)
 		if (item_counts(&s->items[i]))
 			unaccount(&s->items[i]);
@@ -447,6 +450,9 @@ static int apply_people(struct sheet *s, const struct event *e)
 		return 0;
 	case EV_WHO_LOOKED:
 		s->who_looked = e->what;
+		return 0;
+	case EV_SIZE_STATED:
+		s->size_mm = (int16_t)e->n;
 		return 0;
 	case EV_REMINDED: {
 		struct digit *d = sheet_digit(s, e->digit);
@@ -555,6 +561,7 @@ int sheet_apply(struct sheet *s, const struct event *e)
 	case EV_JOINED:
 	case EV_LEFT:
 	case EV_WHO_LOOKED:
+	case EV_SIZE_STATED:
 	case EV_REMINDED:
 	case EV_ACKNOWLEDGED:
 		return apply_people(s, e);

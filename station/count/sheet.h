@@ -130,6 +130,7 @@ struct sheet {
 	uint8_t last_timed;     /* digit whose start or end N MINUTES AGO and MISREAD act on, 0 none */
 	uint8_t last_timed_off; /* 1: its end */
 	uint8_t n_items, n_digits;
+	int16_t size_mm;        /* circumference of the digit as stated, 0 not stated */
 	struct team team;
 	struct asked asked;
 	struct debts debts;

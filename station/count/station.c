@@ -231,12 +231,21 @@ static int apply_undone(struct station *st, int index, const struct event *e)
 	return 0;
 }
 
+static void clear_idle(struct station *st, int32_t room)
+{
+	for (int i = 0; i < st->n_rooms; i++)
+		if (st->rooms[i].number == room)
+			st->idle_asked[i] = Q_NONE;
+}
+
 static int apply_case_event(struct station *st, const struct event *e)
 {
 	int index =
 	    e->kind == EV_CASE_OPENED ? station_free_sheet(st) : station_sheet_of_case(st, e->case_no);
 	if (e->kind == EV_CASE_OPENED && index >= 0 && e->case_no > st->last_case_no)
 		st->last_case_no = e->case_no;
+	if (e->kind == EV_CASE_OPENED)
+		clear_idle(st, e->room);
 	if (index < 0) { /* the case has ended: only what acts on it afterwards comes here (rules 16, 21) */
 		if (e->kind == EV_PAID && e->what == DEBT_INCIDENT)
 			pay_number(st, e->case_no);

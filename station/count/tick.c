@@ -25,7 +25,7 @@ static int wants_reminders(const struct sheet *s, const struct digit *d)
 
 static int due(const struct policy *p, const struct digit *d, int64_t minutes)
 {
-	if (!p->first_reminder_min || d->reminded)
+	if (!p->first_reminder_min)
 		return 0;
 	int64_t at =
 	    d->reminded_min ? (int64_t)d->reminded_min + p->next_reminder_min : p->first_reminder_min;

@@ -23,9 +23,15 @@ void emit(struct turn *t, const struct event *e)
 	if (t->out->count == 0 && e->kind != EV_REFUSED && kept->case_no && t->s->case_no == kept->case_no)
 		kept->flags |= EVENT_FIRST;
 	t->out->count++;
-	if (kept->case_no == t->s->case_no || e->kind == EV_CASE_OPENED)
+	if ((kept->case_no && kept->case_no == t->s->case_no) || e->kind == EV_CASE_OPENED)
 		if (sheet_apply(t->s, kept) < 0)
 			t->failed = 1;
+}
+
+void capital(char *sentence)
+{
+	if (sentence[0] >= 'a' && sentence[0] <= 'z')
+		sentence[0] = (char)(sentence[0] - 'a' + 'A');
 }
 
 static void say(struct turn *t, enum verdict verdict, const char *format, va_list args)
@@ -33,8 +39,7 @@ static void say(struct turn *t, enum verdict verdict, const char *format, va_lis
 	struct reply *r = &t->out->reply;
 	r->verdict = verdict;
 	vsnprintf(r->said, sizeof r->said, format, args);
-	if (r->said[0] >= 'a' && r->said[0] <= 'z')
-		r->said[0] = (char)(r->said[0] - 'a' + 'A');
+	capital(r->said);
 }
 
 void accept(struct turn *t, const char *format, ...)

@@ -24,6 +24,7 @@ void ask(struct turn *t, struct asked question, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
 void close_question(struct turn *t);
 
+void capital(char *sentence); /* its first letter, where that is one of a-z */
 const char *hm(struct moment at, char out[6]);
 int has_case(const struct turn *t);
 int is_ready_to_agree(const struct sheet *s); /* final count: all answered, nothing missing */
@@ -52,9 +53,14 @@ void final_begin(struct turn *t); /* decide-count */
 void final_answer(struct turn *t, int card, int number);
 void final_mark(struct turn *t, int item);
 void final_progress(struct turn *t);
+void state_final(struct turn *t);
 void agree(struct turn *t, int32_t badge);
+void named_aloud(struct turn *t);
+void ask_found(struct turn *t, int after);             /* decide-card */
 void sign_out(struct turn *t, int32_t badge); /* decide-end */
 void end_case(struct turn *t, enum case_end how, const char *words);
+/* Whether the stated circumference is outside what the maker states; the sentence begins with a space. */
+int size_misfit(const struct turn *t, const struct thing *th, char *out, size_t size);
 void answer_question(struct turn *t, int card); /* decide-card */
 void idle_step(int unseen, char *out);          /* next: no case is open in this room */
 int accounted_words(const struct sheet *s, char *out, size_t size);

@@ -23,9 +23,11 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 32 min
 accepted: Reminder: tourniquet on the right index finger for 20 min.
 next: Tourniquet on the right index finger for 20 min: tell the surgeon. A badge acknowledges.
+accepted: Reminder: tourniquet on the right index finger for 30 min.
+next: Tourniquet on the right index finger for 30 min: tell the surgeon. A badge acknowledges.
 > digit right index finger
 question: Tourniquet on the right index finger for 32 min.
-next: right index finger: Is it off? If it is, scan OFF.
+next: Right index finger: Is it off? If it is, scan OFF.
 > card OFF
 accepted: Off, right index finger, at 10:32, after 32 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.

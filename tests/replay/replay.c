@@ -6,7 +6,8 @@
  * finger > badge CIRC-2 > pack GREEN-M 101 lot A expiry 20270331      identity and the rest are optional >
  * tray TRAY-HAND > slip 1 copy 1 | case 41 | typed TEXT | unknown TEXT > show                     sheet:
  * items, digits, debts
- *   + 5 min | + 3 s | + boot 30 min (a power cut as long) | + wall 60 min (somebody sets the clock)
+ *   + 5 min | + 3 s | + once 2880 min (one tick at the end) | + boot 30 min (a power cut as long)
+ *   + wall 60 min (somebody sets the clock)
  *   room 2                     the scanner works for room 2 from here on
  *   quarantine GREEN-M A why
  *   policy both_badges|one_by_one
@@ -61,7 +62,7 @@ static void keep(struct play *p, struct event e)
 		p->slips[p->n_slips].number = e.n;
 		p->slips[p->n_slips++].case_no = e.case_no;
 		buf_printf(&p->said, "prints: %s slip %d\n",
-		           e.what == SLIP_DISCREPANCY ? "discrepancy" : "reconciliation", (int)e.n);
+		           e.what == SLIP_DISCREPANCY ? "discrepancy" : e.what == SLIP_ADDENDUM ? "addendum" : "reconciliation", (int)e.n);
 	}
 	if (e.kind == EV_FOUND_AFTER)
 		buf_printf(&p->said, "addendum: case %d\n", (int)e.case_no);
@@ -224,7 +225,8 @@ static void wait_for(struct play *p, const char *text)
 	int n = 0;
 	char unit[8] = "";
 	int boot = strncmp(text, "boot ", 5) == 0, wall = strncmp(text, "wall ", 5) == 0;
-	if (sscanf(text + (boot || wall ? 5 : 0), "%d %7s", &n, unit) != 2)
+	int once = strncmp(text, "once ", 5) == 0;
+	if (sscanf(text + (boot || wall || once ? 5 : 0), "%d %7s", &n, unit) != 2)
 		die("no such wait", text);
 	int64_t ms = (int64_t)n * (strcmp(unit, "min") == 0 ? 60000 : 1000);
 	p->now.wall_ms += ms;
@@ -237,7 +239,7 @@ static void wait_for(struct play *p, const char *text)
 		return;
 	}
 	/* The daemon ticks each second; here once a minute is enough. */
-	for (; ms > 60000; ms -= 60000) {
+	for (; ms > 60000 && !once; ms -= 60000) {
 		p->now.boot_ms += 60000;
 		tick(p);
 	}

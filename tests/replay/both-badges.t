@@ -1,0 +1,26 @@
+# A policy can ask for both badges.
+policy both_badges
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Scan the badge of the one at the field, before scrubbing.
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Scan the badge of the circulating practitioner.
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Scan each pack and instrument as it is counted in.
+> pack GREEN-M 172 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> badge SCRUB-1
+refused: SCRUB-1 is at the field: the circulating badge records a count.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> badge CIRC-2
+question: Initial count: circulating badge read.
+next: Both badges are needed here. Scan the badge of the one at the field.
+> badge CIRC-2
+refused: Both badges are needed: scan the badge of the one at the field.
+next: Both badges are needed here. Scan the badge of the one at the field.
+> badge SCRUB-1
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card.

@@ -1,0 +1,76 @@
+# The forceps do not come back: said at once, searched for, found, agreed again.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Scan the badge of the one at the field, before scrubbing.
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Scan the badge of the circulating practitioner.
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Scan each pack and instrument as it is counted in.
+> pack GREEN-M 140 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> pack FORCEPS 9
+accepted: Counted in: 1 artery forceps, curved.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card.
+> digit right index finger
+accepted: Tourniquet on, right index finger, from 10:00; forceps on it. The clock runs.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
++ 12 min
+> digit right index finger
+question: Tourniquet on the right index finger for 12 min.
+next: Right index finger: Is it off? If it is, scan OFF.
+> card OFF
+accepted: Off, right index finger, at 10:12, after 12 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Show the artery forceps, curved: scan its mark, or YES when both have seen it; NO if it is not there.
+> card NO
+accepted: NOT THERE: artery forceps, curved, 0 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.
+next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
+prints: discrepancy slip 1
+> badge CIRC-2
+refused: The count cannot be agreed: something is missing, extra or in pieces.
+next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
+> badge SURG-3
+accepted: SURG-3: operating surgeon.
+next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
+> card STEP DONE
+accepted: Search step 1 done: say it aloud and stop closing.
+next: Search 2 of 11: count again, both together. Scan STEP DONE, NOT DONE, or FOUND.
+> card STEP DONE
+accepted: Search step 2 done: count again, both together.
+next: Search 3 of 11: look at and feel the digit, under the dressing too. Scan STEP DONE, NOT DONE, or FOUND.
+> card NOT DONE
+accepted: Search step 3 not done: look at and feel the digit, under the dressing too.
+next: Search 4 of 11: drapes, floor, shoes. Scan STEP DONE, NOT DONE, or FOUND.
+> card FOUND
+question: Found.
+next: Is it the artery forceps, curved? Scan its mark, or YES; NO if it is something else.
+> pack FORCEPS 9
+accepted: Found, artery forceps, curved: its mark was read, 1 of 1.
+next: Agree the final count aloud: the circulating badge.
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right index finger before the dressing, then scan its digit card.
+> digit right index finger
+accepted: Right index finger seen bare at 10:12.
+next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+> badge SURG-3
+accepted: Case 1 ended reconciled. finger tourniquet, green, M: 1 of 1 shown intact; artery forceps, curved: 1 of 1 mark read.
+next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+prints: reconciliation slip 2
+> slip 1
+accepted: Slip 0000001 of case 1, copy 1, seen: this is the paper in the notes.
+next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+> slip 2
+accepted: Slip 0000002 of case 1, copy 1, seen: this is the paper in the notes.
+next: Next patient: scan NEW CASE.

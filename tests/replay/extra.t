@@ -1,0 +1,70 @@
+# A surplus makes the count wrong as well.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Scan the badge of the one at the field, before scrubbing.
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Scan the badge of the circulating practitioner.
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Scan each pack and instrument as it is counted in.
+> pack GREEN-M 142 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card.
+> digit right thumb
+accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
+> digit right thumb
+question: Tourniquet on the right thumb for 0 min.
+next: Right thumb: Is it off? If it is, scan OFF.
+> card OFF
+accepted: Off, right thumb, at 10:00, after 0 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> pack FORCEPS 77
+question: Extra item: artery forceps, curved is not on this sheet.
+next: Was it opened in this case? Scan YES or NO.
+> card NO
+accepted: Extra item, origin not known: isolate it, keep it in the room.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.
+next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
+prints: discrepancy slip 1
+> show
+item 1: finger tourniquet, green, M, accounted, 1 of 1
+item 2: artery forceps, curved, extra, 0 of 1
+right thumb: off, now 0 min, total 0 min, longest 0 min
+> card UNDO
+accepted: Taken back: item shown, finger tourniquet, green, M. The record keeps both.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.
+next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
+prints: discrepancy slip 2
+> card FINAL COUNT
+accepted: Counting again, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Found, finger tourniquet, green, M: shown intact, 1 of 1. Still not accounted for: the search goes on.
+next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
+> pack FORCEPS 78
+question: Extra item: artery forceps, curved is not on this sheet.
+next: Was it opened in this case? Scan YES or NO.
+> card YES
+accepted: Entered late: artery forceps, curved was opened in this case.
+next: Show the artery forceps, curved: scan its mark, or YES when both have seen it; NO if it is not there.
+> pack FORCEPS 78
+accepted: Found, artery forceps, curved: its mark was read, 1 of 1. Still not accounted for: the search goes on.
+next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
+> show
+item 1: finger tourniquet, green, M, accounted, 1 of 1
+item 2: artery forceps, curved, extra, 0 of 1
+item 3: artery forceps, curved, struck, 0 of 1
+item 4: artery forceps, curved, accounted, 1 of 1
+right thumb: off, now 0 min, total 0 min, longest 0 min

@@ -1,0 +1,56 @@
+# What the station would have refused is listed all the same when it is on the digit already; the reason is owed.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Scan the badge of the one at the field, before scrubbing.
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Scan the badge of the circulating practitioner.
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Scan each pack and instrument as it is counted in.
+> card UNLISTED TOURNIQUET
+accepted: Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain must not be used.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> digit right ring finger
+question: Right ring finger.
+next: Right ring finger: Is a tourniquet on it now? Scan YES or NO.
+> pack GREEN-M 110 lot OLD expiry 20200131
+accepted: Listed as what it is, because it is already on. But finger tourniquet, green, M expired on 2020-01-31: take it off the field and use another: the surgeon answers for it.
+next: Right ring finger: Is a tourniquet on it now? Scan YES or NO.
+> show
+item 1: finger tourniquet, green, M, here, 0 of 1
+right ring finger: maybe on, now 0 min, total 0 min, longest 0 min
+owed: maybe-on
+owed: reason
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Right ring finger: Is a tourniquet on it now? Scan YES or NO.
+> badge SURG-3
+accepted: SURG-3 answers for the item that the station refused. The slip says so.
+next: Right ring finger: Is a tourniquet on it now? Scan YES or NO.
+> show
+item 1: finger tourniquet, green, M, here, 0 of 1
+right ring finger: maybe on, now 0 min, total 0 min, longest 0 min
+owed: maybe-on
+> digit right ring finger
+question: Right ring finger.
+next: Right ring finger: Is a tourniquet on it now? Scan YES or NO.
+> card OFF
+accepted: Off, right ring finger, at 10:00, after 0 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card CUT AND COMPLETE
+accepted: Accounted for: finger tourniquet, green, M: shown cut and complete, 1 of 1.
+next: Agree the final count aloud: the circulating badge.
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right ring finger before the dressing, then scan its digit card.
+> digit right ring finger
+accepted: Right ring finger seen bare at 10:00.
+next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+> badge SURG-3
+accepted: Case 1 ended reconciled. finger tourniquet, green, M: 1 of 1 shown cut and complete.
+next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+prints: reconciliation slip 1

@@ -1,0 +1,61 @@
+# Handover of the scrub, then of the circulating practitioner, with a tourniquet on.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Scan the badge of the one at the field, before scrubbing.
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Scan the badge of the circulating practitioner.
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Scan each pack and instrument as it is counted in.
+> pack GREEN-M 170 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card.
+> digit right index finger
+accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+> card HANDOVER
+question: Handover.
+next: Who hands over? Scan the badge of the one who leaves.
+> badge SCRUB-1
+question: SCRUB-1 hands over (at the field).
+next: Who takes over? Scan the badge of the one who comes.
+> badge SCRUB-5
+question: SCRUB-5 takes over from SCRUB-1, at the field.
+next: Right index finger: See the tourniquet on the digit: scan its digit card, or WITHOUT FULL SIGHT.
+> digit right index finger
+accepted: Tourniquet seen on the right index finger.
+next: Count aloud what is on the sheet. Scan the circulating badge.
+> badge CIRC-2
+accepted: Handover count agreed aloud by SCRUB-5 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+> card HANDOVER
+question: Handover.
+next: Who hands over? Scan the badge of the one who leaves.
+> badge CIRC-2
+question: CIRC-2 hands over (circulating).
+next: Who takes over? Scan the badge of the one who comes.
+> badge SUPPORT-4
+question: SUPPORT-4 takes over from CIRC-2, circulating.
+next: Right index finger: See the tourniquet on the digit: scan its digit card, or WITHOUT FULL SIGHT.
+> card WITHOUT FULL SIGHT
+question: Handover without full sight of the right index finger. The slip says so.
+next: Count aloud what is on the sheet. Scan the circulating badge.
+> badge SUPPORT-4
+accepted: Handover count agreed aloud by SCRUB-5 and SUPPORT-4, recorded by SUPPORT-4.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+> card OFF
+accepted: Off, right index finger, at 10:00, after 0 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Agree the final count aloud: the circulating badge.
+> badge SUPPORT-4
+accepted: Final count agreed aloud by SCRUB-5 and SUPPORT-4, recorded by SUPPORT-4.
+next: Look at the bare right index finger before the dressing, then scan its digit card.

@@ -1,0 +1,73 @@
+# Packs that bear no number: two reads within a short time are one; a further pack needs ADD (section 4).
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Scan the badge of the one at the field, before scrubbing.
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Scan the badge of the circulating practitioner.
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Scan each pack and instrument as it is counted in.
+> pack PLAIN-M lot P1 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, orange, M (lot P1, expires 2028-03-31). It bears no number of its own: the station cannot tell it from another.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> pack PLAIN-M lot P1 expiry 20280331
+refused: Read twice, counted once: finger tourniquet, orange, M. For a second pack scan ADD first.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
++ 10 s
+> pack PLAIN-M lot P1 expiry 20280331
+refused: Finger tourniquet, orange, M is already on the sheet and bears no number: for a further pack scan ADD first.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> card ADD
+question: Adding.
+next: Scan the pack that is added.
+> pack PLAIN-M lot P1 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, orange, M (lot P1, expires 2028-03-31). It bears no number of its own: the station cannot tell it from another.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> show
+item 1: finger tourniquet, orange, M, here, 0 of 1
+item 2: finger tourniquet, orange, M, here, 0 of 1
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card.
+> digit right thumb
+accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
+> digit right thumb
+question: Tourniquet on the right thumb for 0 min.
+next: Right thumb: Is it off? If it is, scan OFF.
+> card ADD
+accepted: A second tourniquet on the right thumb. Each needs its own OFF; the clock runs until the last.
+next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
+> show
+item 1: finger tourniquet, orange, M, on, 0 of 1
+item 2: finger tourniquet, orange, M, on, 0 of 1
+right thumb: on, now 0 min, total 0 min, longest 0 min
+> digit right thumb
+question: Tourniquet on the right thumb for 0 min.
+next: Right thumb: Is it off? If it is, scan OFF.
+> card OFF
+accepted: One of the tourniquets is off the right thumb. Another is still on; the clock runs.
+next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
++ 1 min
+> digit right thumb
+question: Tourniquet on the right thumb for 1 min.
+next: Right thumb: Is it off? If it is, scan OFF.
+> card OFF
+accepted: Off, right thumb, at 10:01, after 1 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, orange, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> pack PLAIN-M lot P1 expiry 20280331
+refused: That is the wrapper: it proves that a pack was opened, not where the finger tourniquet, orange, M is. Show the item itself.
+next: Show the finger tourniquet, orange, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Accounted for: finger tourniquet, orange, M: shown intact, 1 of 1.
+next: Show the finger tourniquet, orange, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Accounted for: finger tourniquet, orange, M: shown intact, 1 of 1.
+next: Agree the final count aloud: the circulating badge.
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right thumb before the dressing, then scan its digit card.

@@ -1,0 +1,70 @@
+# Swabs in fives and needles beside the tourniquet: accounted for as a number, laid side by side.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Scan the badge of the one at the field, before scrubbing.
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Scan the badge of the circulating practitioner.
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Scan each pack and instrument as it is counted in.
+> pack SWAB-5
+accepted: Counted in: 5 swabs, small.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> pack NEEDLE
+accepted: Counted in: 1 needle.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> card ADD
+question: Adding.
+next: Scan the pack that is added.
+> pack NEEDLE
+accepted: Counted in: 1 needle.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> tray TRAY-HAND
+accepted: Counted in: hand tray, 5 instruments from its list.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> show
+item 1: swabs, small, here, 0 of 5
+item 2: needle, here, 0 of 1
+item 3: needle, here, 0 of 1
+item 4: artery forceps, curved, here, 0 of 1
+item 5: artery forceps, curved, here, 0 of 1
+item 6: needle, here, 0 of 3
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card.
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Lay the swabs, small side by side: YES for all 5, or SHOWN and the number; NO for none.
+> card SHOWN 4
+accepted: Swabs, small: 4 of 5 shown.
+next: Show the needle: YES when both have seen it; NO if it is not there.
+> card YES
+accepted: Accounted for: needle: shown to both, 1 of 1.
+next: Show the needle: YES when both have seen it; NO if it is not there.
+> card YES
+accepted: Accounted for: needle: shown to both, 1 of 1.
+next: Show the artery forceps, curved: YES when both have seen it; NO if it is not there.
+> card YES
+accepted: Accounted for: artery forceps, curved: shown to both, 1 of 1.
+next: Show the artery forceps, curved: YES when both have seen it; NO if it is not there.
+> card YES
+accepted: Accounted for: artery forceps, curved: shown to both, 1 of 1.
+next: Lay the needle side by side: YES for all 3, or SHOWN and the number; NO for none.
+> card NO
+accepted: NOT THERE: needle, 0 of 3. DISCREPANCY: say it aloud. The discrepancy slip prints now.
+next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
+prints: discrepancy slip 1
+> card FOUND
+question: Found.
+next: Is it the swabs, small? Scan its mark, or YES; NO if it is something else.
+> card YES
+accepted: Found, swabs, small: shown to both, 5 of 5. Still not accounted for: the search goes on.
+next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
+> show
+item 1: swabs, small, accounted, 5 of 5
+item 2: needle, accounted, 1 of 1
+item 3: needle, accounted, 1 of 1
+item 4: artery forceps, curved, accounted, 1 of 1
+item 5: artery forceps, curved, accounted, 1 of 1
+item 6: needle, here, 0 of 3

@@ -1,0 +1,85 @@
+# On, off and on again: intervals, total and longest; going on again voids final count and look (rule 9).
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Scan the badge of the one at the field, before scrubbing.
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Scan the badge of the circulating practitioner.
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Scan each pack and instrument as it is counted in.
+> pack GREEN-M 150 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card.
+> digit right index finger
+accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
++ 15 min
+> digit right index finger
+question: Tourniquet on the right index finger for 15 min.
+next: Right index finger: Is it off? If it is, scan OFF.
+> card OFF
+accepted: Off, right index finger, at 10:15, after 15 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
++ 5 min
+accepted: Reminder: the tourniquet of the right index finger is off and not yet accounted for.
+next: Account for the tourniquet of the right index finger. A badge acknowledges the reminder.
+> digit right index finger
+accepted: Tourniquet on, right index finger, from 10:20; no forceps on it. The clock runs.
+next: Tourniquet on the right index finger for 0 min: tell the surgeon. A badge acknowledges.
++ 9 min
+> digit right index finger
+question: Tourniquet on the right index finger for 9 min.
+next: Right index finger: Is it off? If it is, scan OFF.
+> card OFF
+accepted: Off, right index finger, at 10:29, after 9 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+> show
+item 1: finger tourniquet, green, M, off, 0 of 1
+right index finger: off, now 9 min, total 24 min, longest 15 min
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Agree the final count aloud: the circulating badge.
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right index finger before the dressing, then scan its digit card.
+> digit right index finger
+accepted: Right index finger seen bare at 10:29.
+next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+> digit right index finger
+question: Right index finger was seen bare.
+next: Right index finger: Is a tourniquet on it now? Scan YES or NO.
+> card YES
+accepted: Tourniquet on, right index finger, from 10:29; no forceps on it. The clock runs.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+> show
+item 1: finger tourniquet, green, M, on, 0 of 1
+right index finger: on, now 0 min, total 24 min, longest 15 min
+> digit right index finger
+question: Tourniquet on the right index finger for 0 min.
+next: Right index finger: Is it off? If it is, scan OFF.
+> card OFF
+accepted: Off, right index finger, at 10:29, after 0 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Agree the final count aloud: the circulating badge.
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right index finger before the dressing, then scan its digit card.
+> digit right index finger
+accepted: Right index finger seen bare at 10:29.
+next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+> badge SURG-3
+accepted: Case 1 ended reconciled. finger tourniquet, green, M: 1 of 1 shown intact.
+next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+prints: reconciliation slip 1

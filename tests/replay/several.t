@@ -1,0 +1,59 @@
+# Two digits of two hands, and OFF must say which.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Scan the badge of the one at the field, before scrubbing.
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Scan the badge of the circulating practitioner.
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Scan each pack and instrument as it is counted in.
+> pack GREEN-M 151 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> pack GREEN-M 152 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card.
+> digit right index finger
+accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+> digit left index finger
+accepted: Tourniquet on, left index finger, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+> card OFF
+question: Tourniquets are on 2 digits.
+next: Which digit is it off? Scan its digit card.
+> digit right index finger
+accepted: Off, right index finger, at 10:00, after 0 min. Off is not yet accounted for.
+next: When the tourniquet is off the left index finger: scan its digit card, then OFF.
+> card OFF
+accepted: Off, left index finger, at 10:00, after 0 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Agree the final count aloud: the circulating badge.
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right index finger before the dressing, then scan its digit card.
+> digit right index finger
+accepted: Right index finger seen bare at 10:00.
+next: Look at the bare left index finger before the dressing, then scan its digit card.
+> badge SURG-3
+accepted: SURG-3: operating surgeon.
+next: Look at the bare left index finger before the dressing, then scan its digit card.
+> digit left index finger
+accepted: Left index finger seen bare at 10:00.
+next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+> badge SURG-3
+accepted: Case 1 ended reconciled. finger tourniquet, green, M: 1 of 1 shown intact; finger tourniquet, green, M: 1 of 1 shown intact.
+next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+prints: reconciliation slip 1

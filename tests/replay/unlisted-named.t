@@ -1,0 +1,41 @@
+# An improvised tourniquet that no pack lists: named aloud, and the badge records that.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Scan the badge of the one at the field, before scrubbing.
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Scan the badge of the circulating practitioner.
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Scan each pack and instrument as it is counted in.
+> card UNLISTED TOURNIQUET
+accepted: Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain must not be used.
+next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Owed: a tourniquet is not listed: scan its pack, or say aloud what it is, then the badge of the one who records.
+> badge CIRC-2
+accepted: Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.
+next: When the tourniquet is on: scan the digit card.
+> digit right thumb
+accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
+> card OFF
+accepted: Off, right thumb, at 10:00, after 0 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the tourniquet, not listed: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+> card INTACT
+accepted: Accounted for: tourniquet, not listed: shown intact, 1 of 1.
+next: Agree the final count aloud: the circulating badge.
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right thumb before the dressing, then scan its digit card.
+> digit right thumb
+accepted: Right thumb seen bare at 10:00.
+next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+> badge SURG-3
+accepted: Case 1 ended reconciled. tourniquet, not listed: 1 of 1 shown intact.
+next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+prints: reconciliation slip 1

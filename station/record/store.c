@@ -14,6 +14,13 @@
 #include "record/event.h"
 #include "record/store-internal.h"
 
+/* What outlives its case: numbers, slips, what is owed, and what belongs to no case. A mark in time is told apart,
+ * because there are so many. Written the same in index and query, which is how SQLite knows that the one serves the
+ * other. */
+#define LASTING                                                                                              \
+	"((case_no = 0 AND kind <> 'alive') OR kind = 'case-opened' OR kind = 'case-ended' OR"               \
+	" kind = 'slip-queued' OR kind = 'slip-state' OR kind = 'owed' OR kind = 'paid')"
+
 static const char *const migrations[RECORD_SCHEMA] = {
     "CREATE TABLE event ("
     " seq INTEGER PRIMARY KEY, case_no INTEGER NOT NULL, kind TEXT NOT NULL, key TEXT NOT NULL,"
@@ -21,6 +28,13 @@ static const char *const migrations[RECORD_SCHEMA] = {
     "CREATE INDEX event_case ON event(case_no, seq) WHERE case_no > 0;"
     "CREATE INDEX event_key ON event(key, seq) WHERE key <> '';"
     "CREATE INDEX event_station ON event(seq) WHERE case_no = 0;"
+    "CREATE INDEX event_lasting ON event(seq) WHERE " LASTING ";"
+    "CREATE INDEX event_edge ON event(kind, seq) WHERE kind = 'case-opened' OR kind = 'case-ended' OR"
+    " kind = 'started' OR kind = 'labelled';"
+    /* REPLACE deletes without a word to a trigger on delete; only the next number can be inserted. */
+    "CREATE TRIGGER event_in_order BEFORE INSERT ON event"
+    " WHEN NEW.seq IS NOT (SELECT coalesce(max(seq), 0) + 1 FROM event)"
+    " BEGIN SELECT RAISE(ABORT, 'the record is append-only'); END;"
     "CREATE TRIGGER event_no_update BEFORE UPDATE ON event BEGIN SELECT RAISE(ABORT, 'the record is "
     "append-only'); END;"
     "CREATE TRIGGER event_no_delete BEFORE DELETE ON event BEGIN SELECT RAISE(ABORT, 'the record is "
@@ -119,6 +133,8 @@ static int prepare_all(struct record *r, struct error *e)
 			" seq > (SELECT min(seq) FROM event WHERE case_no=?1 AND case_no>0)"
 			" AND seq < (SELECT max(seq) FROM event WHERE case_no=?1 AND case_no>0)"
 			" ORDER BY 2", e);
+	if (n == 0) /* the newest first: those are the labels that are on packs now */
+		n = prepare(r, &r->batches, "SELECT payload FROM event WHERE kind = 'labelled' ORDER BY seq DESC", e);
 	if (n == 0)
 		n = prepare(r, &r->begin, "BEGIN IMMEDIATE", e);
 	if (n == 0)
@@ -269,6 +285,7 @@ void record_close(struct record *r)
 	sqlite3_finalize(r->insert);
 	sqlite3_finalize(r->by_key);
 	sqlite3_finalize(r->of_case);
+	sqlite3_finalize(r->batches);
 	sqlite3_finalize(r->begin);
 	sqlite3_finalize(r->commit);
 	sqlite3_close(r->db);
@@ -372,12 +389,14 @@ int record_each(struct record *r, int32_t case_no, record_event_fn each, void *c
 int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
 			struct error *e)
 {
+	char sql[160];
 	sqlite3_stmt *s = NULL;
-	int n = prepare(r, &s, "SELECT payload FROM event WHERE case_no = 0 AND kind = ? ORDER BY seq", e);
-	if (n == 0) {
-		sqlite3_bind_text(s, 1, event_name(kind), -1, SQLITE_STATIC);
+	/* The kind's name is part of the text, not bound: else the index of kinds could not be used. */
+	snprintf(sql, sizeof sql, "SELECT payload FROM event WHERE case_no = 0 AND kind = '%s' ORDER BY seq",
+	         event_name(kind));
+	int n = prepare(r, &s, sql, e);
+	if (n == 0)
 		n = each_row(r, s, each, context, e);
-	}
 	sqlite3_finalize(s);
 	return n;
 }
@@ -386,25 +405,25 @@ int record_each_case_edge(struct record *r, record_event_fn each, void *context,
 {
 	sqlite3_stmt *s = NULL;
 	int n = prepare(r, &s,
-			"SELECT payload FROM event WHERE case_no > 0 AND kind IN ('case-opened','case-ended')"
-			" ORDER BY seq", e);
+			"SELECT payload, seq FROM event WHERE kind = 'case-opened' UNION ALL"
+			" SELECT payload, seq FROM event WHERE kind = 'case-ended' ORDER BY 2", e);
 	if (n == 0)
 		n = each_row(r, s, each, context, e);
 	sqlite3_finalize(s);
 	return n;
 }
 
-struct loading {
-	struct station *st;
-	struct error *e;
-};
+/* How far back a start looks for the last sign of life before it; more than one scan's events. */
+#define LAST_SIGNS "16"
 
-static int load_one(void *context, const struct event *ev)
+static int load_row(sqlite3_stmt *s, struct station *st, struct event *ev, struct error *e)
 {
-	struct loading *l = context;
-	int n = station_apply(l->st, ev);
+	int n = read_row(s, ev, e);
 	if (n < 0)
-		return error_set(l->e, -EUCLEAN,
+		return n;
+	struct event alive = {.kind = EV_ALIVE, .at = ev->at};
+	if (station_apply(st, sqlite3_column_int(s, 2) ? ev : &alive) < 0)
+		return error_set(e, -EUCLEAN,
 		                 "event %" PRId64 " (%s) does not fit what came before it: the record is "
 		                 "damaged: keep the file, restore a backup",
 		                 ev->seq, event_name(ev->kind));
@@ -412,21 +431,31 @@ static int load_one(void *context, const struct event *ev)
 }
 
 /* Ended cases leave behind only their numbers, their slips and what is owed: the rest of their events is
- * skipped, which is what lets a station with twenty thousand cases start at once. */
+ * skipped, which is what lets a station with twenty thousand cases start at once. But when they happened counts: a
+ * power cut is measured from the last sign of life, in whatever case that was. */
 int record_load(struct record *r, struct station *st, struct error *e)
 {
 	sqlite3_stmt *s = NULL;
-	struct loading l = {st, e};
-	int n = prepare(r, &s,
-	                "SELECT payload FROM event WHERE case_no = 0 OR case_no NOT IN"
-	                " (SELECT case_no FROM event WHERE kind = 'case-ended')"
-	                " OR kind IN ('case-opened','case-ended','slip-queued','slip-state','owed','paid')"
-	                " ORDER BY seq",
-	                e);
+	int code = SQLITE_OK;
+	struct event *ev = malloc(sizeof *ev);
+	int n = ev ? 0 : error_set(e, -ENOMEM, "out of memory: try again");
 	if (n == 0)
-		n = each_row(r, s, load_one, &l, e);
+		n = prepare(r, &s,
+		            "SELECT payload, seq, 1 FROM event WHERE " LASTING " UNION ALL"
+		            " SELECT payload, seq, 1 FROM event WHERE case_no > 0 AND NOT " LASTING " AND case_no IN"
+		            " (SELECT case_no FROM event WHERE kind = 'case-opened' EXCEPT"
+		            " SELECT case_no FROM event WHERE kind = 'case-ended') UNION ALL"
+		            " SELECT payload, event.seq, 0 FROM (SELECT seq AS start FROM event WHERE kind = 'started'"
+		            " UNION ALL SELECT max(seq) + 1 FROM event) CROSS JOIN event"
+		            " ON event.seq BETWEEN start - " LAST_SIGNS " AND start - 1 WHERE NOT " LASTING " ORDER BY 2",
+		            e);
+	while (n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW)
+		n = load_row(s, st, ev, e);
+	free(ev);
 	sqlite3_finalize(s);
-	return n;
+	if (n == 0 && code != SQLITE_DONE)
+		return store_fault(r, code, "read the record", e);
+	return n < 0 ? n : 0;
 }
 
 static int keep_one(void *context, const struct event *ev)
@@ -487,7 +516,7 @@ static int match_batch(void *context, const struct event *ev)
 int record_batch_of(struct record *r, int64_t number, struct batch *out)
 {
 	struct batch_search b = {number, out, 0};
-	int n = record_each_station(r, EV_LABELLED, match_batch, &b, NULL);
+	int n = each_row(r, r->batches, match_batch, &b, NULL);
 	return n < 0 ? n : b.found;
 }
 

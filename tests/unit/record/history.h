@@ -1,0 +1,49 @@
+/* Cases that never were, told to a record: by the book, or by people who scan whatever lies at hand.
+ *
+ * Time is the history's own, so that hours and power cuts cost nothing, and the same seed tells the same
+ * story. Also for the crash tests and the bench.
+ */
+#ifndef BANDTALLY_TESTS_RECORD_HISTORY_H
+#define BANDTALLY_TESTS_RECORD_HISTORY_H
+
+#include "count/decide.h"
+#include "record/store.h"
+
+#define HISTORY_PENDING 4096
+
+struct history {
+	struct station st; /* made by applying every event as it was stored */
+	struct record *record;
+	struct moment now;
+	struct outcome out;
+	uint64_t random;
+	int32_t next_identity;
+	int mixed, in_script; /* others go on scanning while a case is played by the book */
+	int32_t played_in;
+	int batch; /* events that are kept back to be stored in one transaction; 0: each step is one */
+	struct event *pending;
+	int n_pending;
+	struct error error;
+};
+
+/* Records a start, the catalogue of tests/replay and seven badges: 1 and 5 scrub, 2 circulating, 3 surgeon, 6
+ * in charge, 4 and 7 not registered. Rooms 1 to 3; 3 has a single operator. The record is borrowed. */
+int history_init(struct history *h, struct record *record, uint64_t seed, int batch);
+void history_deinit(struct history *h);
+
+/* One input, decided, stored and applied. */
+int history_take(struct history *h, struct input *in);
+int history_store(struct history *h, struct event *events, int count);
+int history_flush(struct history *h); /* stores what a batch keeps back */
+
+/* Zeroes the bytes between the fields, which the compiler may fill with anything, so that memcmp() can tell.
+ */
+void history_scrub(struct moment *m);
+
+/* One finger, tourniquet and forceps, two people: sixteen scans in 40 minutes, to the slip that was seen. */
+int history_case(struct history *h, int32_t room);
+
+/* Anything: a card that fits or does not, a pack, a badge, time that passes, a power cut, stores at work. */
+int history_step(struct history *h);
+
+#endif

@@ -1,0 +1,259 @@
+/* An event as text: what is written is read back, is canonical, and nothing else is taken for an event. */
+#include <errno.h>
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "base/json.h"
+#include "record/event.h"
+
+static const struct {
+	enum event_field field;
+	const char *name;
+} fields[] = {{F_ITEM, "item"}, {F_DIGIT, "digit"}, {F_PERSON, "person"}, {F_OTHER, "other"},
+              {F_N, "n"},       {F_WHAT, "what"},   {F_REF, "ref"},       {F_TEXT, "text"},
+              {F_LINE, "line"}, {F_THING, "thing"}, {F_STAFF, "staff"},   {F_BATCH, "batch"}};
+
+#define FIELDS (sizeof fields / sizeof *fields)
+
+/* Fills a text to its last byte, so that a field that is a byte too short is seen. */
+static void fill(char *text, size_t size, char with)
+{
+	memset(text, with, size - 1);
+	text[size - 1] = 0;
+}
+
+static void fill_line(struct line *l)
+{
+	fill(l->key, sizeof l->key, 'K');
+	fill(l->name, sizeof l->name, 'N');
+	fill(l->instead, sizeof l->instead, 'I');
+	l->role = ROLE_TRAY;
+	l->identity = IDENTITY_MARK;
+	l->marked = l->visible = l->single_use = l->rolls_on = l->shows_on_xray = 1;
+	l->per_pack = 500;
+	l->size_min_mm = 45;
+	l->size_max_mm = 9999;
+	for (int i = 0; i < LINE_CODES_MAX; i++)
+		fill(l->codes[i], sizeof l->codes[i], (char)('a' + i));
+	for (int i = 0; i < LINE_CONTENTS_MAX; i++) {
+		fill(l->contents[i].key, sizeof l->contents[i].key, (char)('A' + i));
+		l->contents[i].count = (int16_t)(i + 1);
+	}
+}
+
+static void fill_thing(struct thing *t)
+{
+	fill(t->line, sizeof t->line, 'L');
+	fill(t->name, sizeof t->name, 'N');
+	fill(t->identity, sizeof t->identity, 'D');
+	fill(t->lot, sizeof t->lot, 'T');
+	t->expiry = 99999999;
+	t->role = ROLE_REFUSED;
+	t->identity_kind = IDENTITY_MARK;
+	t->single_use = t->rolls_on = t->unlisted = t->shows_on_xray = 1;
+}
+
+/* The fullest event of a kind: each field that it names at its limit, the others as they are in a fresh
+ * event. */
+static struct event fullest(enum event_kind kind)
+{
+	uint32_t f = event_fields(kind);
+	struct event e = {
+	    .kind = kind,
+	    .flags = EVENT_LATE | EVENT_KEYED | EVENT_FIRST,
+	    .seq = JSON_INTEGER_MAX,
+	    .at = {.boot = INT32_MAX, .boot_ms = JSON_INTEGER_MAX, .wall_ms = -JSON_INTEGER_MAX},
+	    .room = INT32_MAX,
+	    .case_no = INT32_MAX};
+	e.item = f & F_ITEM ? 255 : 0;
+	e.digit = f & F_DIGIT ? DIGIT_NUMBER_MAX : 0;
+	e.person = f & F_PERSON ? INT32_MIN : 0;
+	e.other = f & F_OTHER ? INT32_MAX : 0;
+	e.n = f & F_N ? INT32_MIN : 0;
+	e.what = f & F_WHAT ? 255 : 0;
+	e.ref = f & F_REF ? JSON_INTEGER_MAX : 0;
+	if (f & F_TEXT) {
+		fill(e.text, sizeof e.text, 'x');
+		memcpy(e.text, "\xc3\xb6\"\\\n\x1d", 6);
+	}
+	if (f & F_LINE)
+		fill_line(&e.line);
+	if (f & F_THING)
+		fill_thing(&e.thing);
+	if (f & F_STAFF) {
+		e.staff = (struct person){.number = INT32_MAX, .kind = STAFF_CHARGE, .registered = 1};
+		fill(e.staff.name, sizeof e.staff.name, 'S');
+	}
+	if (f & F_BATCH) {
+		e.batch = (struct batch){.expiry = 20280331, .first = 1, .last = 99999999};
+		fill(e.batch.line, sizeof e.batch.line, 'L');
+		fill(e.batch.lot, sizeof e.batch.lot, 'T');
+	}
+	return e;
+}
+
+static void read_back(const struct event *e)
+{
+	struct buf text = {0}, again = {0};
+	struct event back;
+	struct error why = {0};
+	assert_int_equal(event_write(e, &text), 0);
+	if (event_read(&back, text.data, text.size, &why) < 0)
+		fail_msg("%s: %s: %s", event_name(e->kind), why.text, text.data);
+	assert_int_equal(event_write(&back, &again), 0);
+	assert_string_equal(again.data, text.data);
+	if (memcmp(e, &back, sizeof back) != 0)
+		fail_msg("%s is not the same when it is read back: %s", event_name(e->kind), text.data);
+	buf_free(&text);
+	buf_free(&again);
+}
+
+static void every_kind_reads_back_as_it_was_written(void **state)
+{
+	(void)state;
+	for (int k = 0; k < EV_KINDS; k++) {
+		struct event e = fullest((enum event_kind)k);
+		read_back(&e);
+	}
+}
+
+static void a_field_that_a_kind_does_not_name_is_not_written(void **state)
+{
+	(void)state;
+	for (int k = 0; k < EV_KINDS; k++) {
+		struct event e = fullest((enum event_kind)k);
+		uint32_t named = event_fields(e.kind);
+		/* Everything that is no part of the union is set, whether the kind names it or not. */
+		e.item = e.digit = e.what = 3;
+		e.person = e.other = e.n = 5;
+		e.ref = 7;
+		memcpy(e.text, "text", 5);
+		struct buf text = {0};
+		assert_int_equal(event_write(&e, &text), 0);
+		json_t *o = json_read(text.data, text.size, NULL);
+		for (size_t i = 0; i < FIELDS; i++)
+			if ((json_object_get(o, fields[i].name) != NULL) != ((named & fields[i].field) != 0))
+				fail_msg("%s and its field %s: %s", event_name(e.kind), fields[i].name,
+				         text.data);
+		json_decref(o);
+		buf_free(&text);
+	}
+}
+
+static void zero_and_empty_are_left_out(void **state)
+{
+	(void)state;
+	struct event e = {.kind = EV_DIGIT_ON, .seq = 1};
+	struct buf text = {0};
+	assert_int_equal(event_write(&e, &text), 0);
+	assert_string_equal(text.data, "{\"kind\":\"digit-on\",\"seq\":1,\"v\":1}");
+	buf_free(&text);
+	e = (struct event){.kind = EV_DIGIT_ON,
+	                   .flags = EVENT_KEYED,
+	                   .seq = 34,
+	                   .room = 1,
+	                   .case_no = 12,
+	                   .digit = 2,
+	                   .at = {.boot = 1, .boot_ms = 5, .wall_ms = 6}};
+	assert_int_equal(event_write(&e, &text), 0);
+	/* By hand from RFC 8785: keys in order, no spaces. */
+	assert_string_equal(text.data, "{\"boot\":1,\"boot_ms\":5,\"case\":12,\"digit\":2,\"keyed\":true,"
+	                               "\"kind\":\"digit-on\",\"room\":1,\"seq\":34,\"v\":1,\"wall_ms\":6}");
+	buf_free(&text);
+}
+
+static void what_is_no_event_is_refused_with_a_reason(void **state)
+{
+	(void)state;
+	static const char *const bad[] = {
+	    "",
+	    "{",
+	    "[]",
+	    "null",
+	    "{}",
+	    "{\"v\":1}",
+	    "{\"kind\":\"digit-on\",\"v\":2,\"seq\":1}",
+	    "{\"kind\":\"digit-no\",\"v\":1,\"seq\":1}",
+	    "{\"kind\":7,\"v\":1,\"seq\":1}",
+	    "{\"kind\":\"digit-on\",\"seq\":0,\"v\":1}",
+	    "{\"kind\":\"digit-on\",\"seq\":-1,\"v\":1}",
+	    "{\"kind\":\"digit-on\",\"seq\":1.5,\"v\":1}",
+	    "{\"kind\":\"digit-on\",\"seq\":\"1\",\"v\":1}",
+	    "{\"kind\":\"digit-on\",\"seq\":9007199254740992,\"v\":1}",
+	    "{\"digit\":25,\"kind\":\"digit-on\",\"seq\":1,\"v\":1}",
+	    "{\"digit\":-1,\"kind\":\"digit-on\",\"seq\":1,\"v\":1}",
+	    "{\"item\":256,\"kind\":\"item-on\",\"seq\":1,\"v\":1}",
+	    "{\"kind\":\"who-looked\",\"seq\":1,\"v\":1,\"what\":256}",
+	    "{\"case\":2147483648,\"kind\":\"digit-on\",\"seq\":1,\"v\":1}",
+	    "{\"kind\":\"digit-on\",\"seq\":1,\"seq\":2,\"v\":1}",
+	    "{\"kind\":\"digit-on\",\"seq\":1,\"v\":1} x",
+	    "{\"kind\":\"refused\",\"seq\":1,\"text\":7,\"v\":1}",
+	    "{\"kind\":\"refused\",\"seq\":1,\"text\":\"\\u0000\",\"v\":1}",
+	    "{\"kind\":\"refused\",\"seq\":1,\"text\":\"\xff\",\"v\":1}",
+	    "{\"kind\":\"item-in\",\"seq\":1,\"v\":1}",
+	    "{\"kind\":\"item-in\",\"seq\":1,\"thing\":{\"role\":6},\"v\":1}",
+	    "{\"kind\":\"item-in\",\"seq\":1,\"thing\":[],\"v\":1}",
+	    "{\"kind\":\"line-set\",\"line\":{},\"seq\":1,\"v\":1}",
+	    "{\"kind\":\"line-set\",\"line\":{\"role\":\"none\"},\"seq\":1,\"v\":1}",
+	    "{\"kind\":\"line-set\",\"line\":{\"codes\":[1],\"per_pack\":1,\"role\":\"other\"},\"seq\":1,"
+	    "\"v\":1}",
+	    "{\"kind\":\"line-set\",\"line\":{\"contents\":{\"A\":\"2\"},\"per_pack\":1,\"role\":\"tray\"},"
+	    "\"seq\":1,"
+	    "\"v\":1}",
+	    "{\"kind\":\"line-set\",\"line\":{\"contents\":{\"A\":99999},\"per_pack\":1,\"role\":\"tray\"},"
+	    "\"seq\":1,"
+	    "\"v\":1}",
+	    "{\"kind\":\"staff-set\",\"seq\":1,\"staff\":{\"kind\":4},\"v\":1}",
+	    "{\"batch\":{\"first\":100000000},\"kind\":\"labelled\",\"seq\":1,\"v\":1}",
+	};
+	for (size_t i = 0; i < sizeof bad / sizeof *bad; i++) {
+		struct event e;
+		struct error why = {0};
+		if (event_read(&e, bad[i], strlen(bad[i]), &why) != -EINVAL)
+			fail_msg("taken for an event: %s", bad[i]);
+		assert_non_null(strstr(why.text, ": "));
+	}
+}
+
+static void a_text_that_is_a_byte_too_long_is_refused(void **state)
+{
+	(void)state;
+	char text[400], filling[EVENT_TEXT_MAX + 1];
+	fill(filling, sizeof filling, 'x');
+	int n =
+	    snprintf(text, sizeof text, "{\"kind\":\"refused\",\"seq\":1,\"text\":\"%s\",\"v\":1}", filling);
+	struct event e;
+	assert_int_equal(event_read(&e, text, (size_t)n, NULL), -EINVAL);
+}
+
+static void the_record_finds_items_by_identity_and_slips_by_number(void **state)
+{
+	(void)state;
+	char room[24];
+	struct event used = {.kind = EV_ITEM_USED, .thing = {.identity = "GREEN-M:101"}};
+	struct event queued = {.kind = EV_SLIP_QUEUED, .n = 17};
+	struct event in = {.kind = EV_ITEM_IN, .thing = {.identity = "GREEN-M:101"}};
+	assert_string_equal(event_key(&used, room), "GREEN-M:101");
+	assert_string_equal(event_key(&queued, room), "slip:17");
+	assert_string_equal(event_key(&in, room), "");
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test(every_kind_reads_back_as_it_was_written),
+	    cmocka_unit_test(a_field_that_a_kind_does_not_name_is_not_written),
+	    cmocka_unit_test(zero_and_empty_are_left_out),
+	    cmocka_unit_test(what_is_no_event_is_refused_with_a_reason),
+	    cmocka_unit_test(a_text_that_is_a_byte_too_long_is_refused),
+	    cmocka_unit_test(the_record_finds_items_by_identity_and_slips_by_number),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

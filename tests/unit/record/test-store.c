@@ -1,0 +1,374 @@
+/* The record on disk: append-only, chained, held by one daemon, and honest about what is wrong with it. */
+#include <errno.h>
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cmocka.h>
+#include <sqlite3.h>
+
+#include "record/event.h"
+#include "tests/unit/record/folder.h"
+#include "tests/unit/record/history.h"
+
+/* A closed record of one ordinary case, in its own folder. */
+static int64_t make_case(char folder[FOLDER_MAX])
+{
+	struct error e = {0};
+	struct record *r = NULL;
+	struct history h;
+	folder_make(folder);
+	if (record_open(&r, folder, &e) < 0)
+		fail_msg("%s", e.text);
+	assert_int_equal(history_init(&h, r, 1, 0), 0);
+	assert_int_equal(history_case(&h, 1), 0);
+	int64_t events = record_last(r, NULL);
+	history_deinit(&h);
+	record_close(r);
+	return events;
+}
+
+static void file_in(const char *folder, char path[FOLDER_MAX + 16])
+{
+	snprintf(path, FOLDER_MAX + 16, "%s/" RECORD_FILE, folder);
+}
+
+/* What somebody with the file and any SQLite can do. Returns SQLite's code. */
+static int sql(const char *folder, const char *text)
+{
+	char path[FOLDER_MAX + 16];
+	sqlite3 *db;
+	file_in(folder, path);
+	assert_int_equal(sqlite3_open(path, &db), SQLITE_OK);
+	int code = sqlite3_exec(db, text, NULL, NULL, NULL);
+	sqlite3_close(db);
+	return code;
+}
+
+static int verify(const char *folder, struct error *e)
+{
+	char path[FOLDER_MAX + 16];
+	struct record *r = NULL;
+	struct chain chain;
+	int64_t events;
+	file_in(folder, path);
+	int n = record_open_copy(&r, path, e);
+	if (n == 0)
+		n = record_verify(r, &events, &chain, e);
+	record_close(r);
+	return n;
+}
+
+static void opening_must_say(const char *folder, int code, const char *words)
+{
+	struct record *r = NULL;
+	struct error e = {0};
+	int n = record_open(&r, folder, &e);
+	if (n != code || !strstr(e.text, words) || !strstr(e.text, ": "))
+		fail_msg("%d, not %d, or not '%s': %s", n, code, words, e.text);
+}
+
+static void nothing_is_edited_or_deleted(void **state)
+{
+	char folder[FOLDER_MAX];
+	(void)state;
+	make_case(folder);
+	assert_int_equal(sql(folder, "UPDATE event SET payload = payload"), SQLITE_CONSTRAINT);
+	assert_int_equal(sql(folder, "UPDATE event SET hash = x'00' WHERE seq = 1"), SQLITE_CONSTRAINT);
+	assert_int_equal(sql(folder, "DELETE FROM event WHERE seq = (SELECT max(seq) FROM event)"),
+	                 SQLITE_CONSTRAINT);
+	assert_int_equal(sql(folder, "DELETE FROM event"), SQLITE_CONSTRAINT);
+	assert_int_equal(sql(folder, "REPLACE INTO event SELECT * FROM event WHERE seq = 3"),
+	                 SQLITE_CONSTRAINT);
+	assert_int_equal(sql(folder, "UPDATE OR REPLACE event SET seq = 1 WHERE seq = 2"), SQLITE_CONSTRAINT);
+	struct error e = {0};
+	assert_int_equal(verify(folder, &e), 0);
+	folder_remove(folder);
+}
+
+/* One byte or digit changed in one column of one event, by somebody who took the triggers away first. */
+static const struct {
+	const char *column, *change;
+} changes[] = {
+    {"seq", "seq = seq + 100000"},
+    {"case_no", "case_no = case_no + 1"},
+    {"kind", "kind = kind || 'x'"},
+    {"key", "key = key || 'x'"},
+    {"payload", "payload = replace(payload, '\"v\":1', '\"v\":2')"},
+    {"payload, another time", "payload = replace(payload, '\"wall_ms\":1', '\"wall_ms\":2')"},
+    {"payload, a space", "payload = replace(payload, '{\"boot\"', '{ \"boot\"')"},
+    {"hash",
+     "hash = CAST(substr(hash, 1, 31) || CASE WHEN substr(hash, 32) = x'00' THEN x'01' ELSE x'00' END AS "
+     "BLOB)"},
+    {"hash, cut", "hash = substr(hash, 1, 31)"},
+};
+
+static void any_byte_that_is_changed_is_found_and_named(void **state)
+{
+	char folder[FOLDER_MAX], other[FOLDER_MAX], text[400], name[32];
+	(void)state;
+	int64_t events = make_case(folder);
+	int tried = 0;
+	folder_make(other);
+	for (int64_t seq = 1; seq <= events; seq++)
+		for (size_t i = 0; i < sizeof changes / sizeof *changes; i++) {
+			struct error e = {0};
+			folder_copy(folder, other);
+			snprintf(
+			    text, sizeof text,
+			    "PRAGMA journal_mode=OFF; PRAGMA synchronous=OFF; DROP TRIGGER event_no_update;"
+			    "UPDATE event SET %s WHERE seq = %lld",
+			    changes[i].change, (long long)seq);
+			assert_int_equal(sql(other, text), SQLITE_OK);
+			snprintf(name, sizeof name, "event %lld: ", (long long)seq);
+			if (verify(other, &e) != -EUCLEAN || strncmp(e.text, name, strlen(name)) != 0)
+				fail_msg("%s of event %lld was changed, and verify says: %s",
+				         changes[i].column, (long long)seq, e.text);
+			tried++;
+		}
+	print_message("%d changes tried in %d events\n", tried, (int)events);
+	folder_remove(folder);
+	folder_remove(other);
+}
+
+static void a_missing_an_added_and_an_exchanged_event_are_found(void **state)
+{
+	static const char *const done[] = {
+	    "DELETE FROM event WHERE seq = 20",
+	    "DELETE FROM event WHERE seq = 1",
+	    "UPDATE event SET seq = -1 WHERE seq = 20; UPDATE event SET seq = 20 WHERE seq = 21;"
+	    "UPDATE event SET seq = 21 WHERE seq = -1",
+	    "INSERT INTO event SELECT max(seq) + 2, case_no, kind, key, payload, hash FROM event",
+	};
+	char folder[FOLDER_MAX], other[FOLDER_MAX], text[600];
+	(void)state;
+	make_case(folder);
+	folder_make(other);
+	for (size_t i = 0; i < sizeof done / sizeof *done; i++) {
+		struct error e = {0};
+		folder_copy(folder, other);
+		snprintf(text, sizeof text,
+		         "DROP TRIGGER event_no_update; DROP TRIGGER event_no_delete; DROP TRIGGER "
+		         "event_in_order; %s",
+		         done[i]);
+		assert_int_equal(sql(other, text), SQLITE_OK);
+		if (verify(other, &e) != -EUCLEAN)
+			fail_msg("not found: %s", done[i]);
+	}
+	folder_remove(folder);
+	folder_remove(other);
+}
+
+static void a_changed_tail_stops_the_daemon_from_adding_to_it(void **state)
+{
+	static const char *const tails[] = {
+	    "UPDATE event SET payload = replace(payload, '\"wall_ms\":1', '\"wall_ms\":2') WHERE seq = "
+	    "(SELECT max(seq) FROM event)",
+	    "UPDATE event SET hash = zeroblob(32) WHERE seq = (SELECT max(seq) FROM event)",
+	    "UPDATE event SET hash = x'' WHERE seq = (SELECT max(seq) FROM event)",
+	    "UPDATE event SET hash = zeroblob(32) WHERE seq = (SELECT max(seq) - 1 FROM event)",
+	    "DELETE FROM event WHERE seq = (SELECT max(seq) - 1 FROM event)",
+	    "INSERT INTO event SELECT max(seq) + 2, case_no, kind, key, payload, hash FROM event",
+	};
+	char folder[FOLDER_MAX], other[FOLDER_MAX], text[600];
+	(void)state;
+	make_case(folder);
+	folder_make(other);
+	for (size_t i = 0; i < sizeof tails / sizeof *tails; i++) {
+		folder_copy(folder, other);
+		snprintf(text, sizeof text,
+		         "DROP TRIGGER event_no_update; DROP TRIGGER event_no_delete; DROP TRIGGER "
+		         "event_in_order; %s",
+		         tails[i]);
+		assert_int_equal(sql(other, text), SQLITE_OK);
+		opening_must_say(other, -EUCLEAN, "restore a backup");
+	}
+	folder_remove(folder);
+	folder_remove(other);
+}
+
+static void a_record_of_a_later_version_is_left_alone(void **state)
+{
+	char folder[FOLDER_MAX], path[FOLDER_MAX + 16];
+	struct record *r = NULL;
+	struct error e = {0};
+	(void)state;
+	make_case(folder);
+	assert_int_equal(sql(folder, "PRAGMA user_version = 1000"), SQLITE_OK);
+	opening_must_say(folder, -EPROTO, "install that version");
+	file_in(folder, path);
+	assert_int_equal(record_open_copy(&r, path, &e), -EPROTO);
+	folder_remove(folder);
+}
+
+static void one_daemon_holds_the_folder(void **state)
+{
+	char folder[FOLDER_MAX];
+	struct record *first = NULL;
+	struct error e = {0};
+	(void)state;
+	folder_make(folder);
+	assert_int_equal(record_open(&first, folder, &e), 0);
+	opening_must_say(folder, -EBUSY, "end it first");
+	record_close(first);
+	assert_int_equal(record_open(&first, folder, &e), 0);
+	record_close(first);
+	folder_remove(folder);
+}
+
+static void write_file(const char *folder, const char *bytes, size_t size, long at)
+{
+	char path[FOLDER_MAX + 16];
+	file_in(folder, path);
+	FILE *f = fopen(path, at < 0 ? "we" : "r+e");
+	assert_non_null(f);
+	if (at > 0)
+		assert_int_equal(fseek(f, at, SEEK_SET), 0);
+	assert_int_equal(fwrite(bytes, 1, size, f), size);
+	assert_int_equal(fclose(f), 0);
+}
+
+static void a_damaged_file_is_told_and_kept(void **state)
+{
+	char folder[FOLDER_MAX], junk[4096], path[FOLDER_MAX + 16];
+	struct stat before, after;
+	(void)state;
+	memset(junk, 0xa5, sizeof junk);
+	folder_make(folder);
+	write_file(folder,
+	           "this is not a database, only some text that is long enough to be read as a header", 82,
+	           -1);
+	opening_must_say(folder, -EUCLEAN, "restore a backup");
+	folder_remove(folder);
+
+	/* Each page of the file in turn. Either it is found at once, or verify finds it. */
+	make_case(folder);
+	file_in(folder, path);
+	assert_int_equal(stat(path, &before), 0);
+	char other[FOLDER_MAX];
+	folder_make(other);
+	for (long at = 0; at < before.st_size; at += 4096) {
+		struct record *r = NULL;
+		struct error e = {0};
+		folder_copy(folder, other);
+		write_file(other, junk, sizeof junk, at);
+		int n = record_open(&r, other, &e);
+		record_close(r);
+		struct error why = {0};
+		int v = verify(other, &why);
+		/* An index may be damaged without a word of the record being lost: then both pass, or SQLite
+		 * tells. */
+		if (n < 0 && !strstr(e.text, ": "))
+			fail_msg("page %ld: no sentence: %s", at / 4096, e.text);
+		if (at == 0)
+			assert_int_equal(n, -EUCLEAN);
+		if (v < 0 && !strstr(why.text, ": "))
+			fail_msg("page %ld: no sentence: %s", at / 4096, why.text);
+	}
+	file_in(other, path);
+	assert_int_equal(stat(path, &after), 0);
+	assert_int_equal(after.st_size, before.st_size);
+	folder_remove(folder);
+	folder_remove(other);
+}
+
+static void a_folder_that_cannot_be_one_is_told(void **state)
+{
+	char folder[FOLDER_MAX], inside[FOLDER_MAX + 16];
+	(void)state;
+	folder_make(folder);
+	write_file(folder, "x", 1, -1);
+	file_in(folder, inside);
+	opening_must_say(inside, -ENOTDIR, "--data");
+	snprintf(inside, sizeof inside, "%s/a/b/c", folder);
+	opening_must_say(inside, -ENOENT, "--data");
+	folder_remove(folder);
+}
+
+static void a_copy_is_whole_needs_no_other_file_and_is_never_written(void **state)
+{
+	char folder[FOLDER_MAX], copy[FOLDER_MAX + 16];
+	struct record *r = NULL, *c = NULL;
+	struct error e = {0};
+	struct chain a, b;
+	int64_t events = make_case(folder), found = 0;
+	(void)state;
+	assert_int_equal(record_open(&r, folder, &e), 0);
+	snprintf(copy, sizeof copy, "%s/copy", folder);
+	assert_int_equal(record_copy_start(r, copy, &e), 0);
+	assert_int_equal(record_copy_start(r, copy, &e), -EBUSY);
+	int n, added = 0;
+	while ((n = record_copy_step(r, 1, &e)) == 1)
+		if (!added) { /* the count goes on meanwhile */
+			struct event more = {.kind = EV_ALIVE, .at = {.boot = 1, .boot_ms = 9}};
+			assert_int_equal(record_append(r, &more, 1, &e), 0);
+			added = 1;
+		}
+	assert_int_equal(n, 0);
+	record_close(r);
+	assert_int_equal(chmod(copy, 0444), 0);
+	assert_int_equal(record_open_copy(&c, copy, &e), 0);
+	assert_int_equal(record_verify(c, &found, &a, &e), 0);
+	assert_true(found == events + added);
+	record_close(c);
+	char beside[FOLDER_MAX + 32];
+	snprintf(beside, sizeof beside, "%s-wal", copy);
+	assert_int_equal(access(beside, F_OK), -1);
+	(void)b;
+	folder_remove(folder);
+}
+
+static void items_slips_and_labels_are_found_again(void **state)
+{
+	char folder[FOLDER_MAX];
+	struct record *r = NULL;
+	struct error e = {0};
+	int32_t case_no = 0, room = 0;
+	uint8_t back = 0;
+	struct batch batch;
+	(void)state;
+	make_case(folder);
+	assert_int_equal(record_open(&r, folder, &e), 0);
+	assert_int_equal(record_item_used(r, "GREEN-M:1000", &case_no, &back), 1);
+	assert_int_equal(case_no, 1);
+	assert_int_equal(back, 1);
+	assert_int_equal(record_item_used(r, "GREEN-M:1001", &case_no, &back), 0);
+	assert_int_equal(record_item_used(r, "", &case_no, &back), 0);
+	assert_int_equal(record_slip_of(r, 1, &case_no, &room), 1);
+	assert_int_equal(room, 1);
+	assert_int_equal(record_slip_of(r, 2, &case_no, &room), 0);
+	struct event labels[2] = {
+	    {.kind = EV_LABELLED, .batch = {.line = "GREEN-M", .lot = "T1", .first = 1, .last = 9}},
+	    {.kind = EV_LABELLED, .batch = {.line = "PLAIN-M", .lot = "T2", .first = 10, .last = 10}}};
+	assert_int_equal(record_append(r, labels, 2, &e), 0);
+	assert_int_equal(record_batch_of(r, 10, &batch), 1);
+	assert_string_equal(batch.line, "PLAIN-M");
+	assert_int_equal(record_batch_of(r, 9, &batch), 1);
+	assert_string_equal(batch.lot, "T1");
+	assert_int_equal(record_batch_of(r, 11, &batch), 0);
+	record_close(r);
+	folder_remove(folder);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test(nothing_is_edited_or_deleted),
+	    cmocka_unit_test(any_byte_that_is_changed_is_found_and_named),
+	    cmocka_unit_test(a_missing_an_added_and_an_exchanged_event_are_found),
+	    cmocka_unit_test(a_changed_tail_stops_the_daemon_from_adding_to_it),
+	    cmocka_unit_test(a_record_of_a_later_version_is_left_alone),
+	    cmocka_unit_test(one_daemon_holds_the_folder),
+	    cmocka_unit_test(a_damaged_file_is_told_and_kept),
+	    cmocka_unit_test(a_folder_that_cannot_be_one_is_told),
+	    cmocka_unit_test(a_copy_is_whole_needs_no_other_file_and_is_never_written),
+	    cmocka_unit_test(items_slips_and_labels_are_found_again),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

@@ -7,7 +7,7 @@
 
 int ready_to_sign_out(const struct sheet *s)
 {
-	return s->case_no && s->final == FINAL_AGREED && !sheet_next_look(s) && !s->debts.count &&
+	return s->case_no && s->final == FINAL_AGREED && !s->discrepancy && !sheet_next_look(s) && !s->debts.count &&
 	       (!s->single || s->who_looked || !s->n_digits);
 }
 

@@ -247,10 +247,16 @@ static void give_back(struct turn *t, int item)
 	EMIT(t, .kind = EV_ITEM_RETURNED, .item = (uint8_t)item);
 	close_question(t);
 	accept(t, "Returned unopened: %s. It may be used in another case.", it->thing.name);
+	final_progress(t);
 }
 
 static void isolate(struct turn *t, int item)
 {
+	const struct item *known = sheet_item_const(t->s, item);
+	if (known && known->place != ITEM_HERE) {
+		refuse(t, "%s cannot be isolated: it is not lying here as counted in.", known->thing.name);
+		return;
+	}
 	if (!item) {
 		emit_in(t, &t->in->thing, 1);
 		item = t->s->n_items;
@@ -259,13 +265,15 @@ static void isolate(struct turn *t, int item)
 	close_question(t);
 	accept(t, "Isolated, not in the count: %s. Keep the whole pack in the room, tell stores.",
 	       sheet_item(t->s, item)->thing.name);
+	final_progress(t);
 }
 
+/* What is looked for is never struck: nothing that is missing may leave the sheet as a misread. */
 static void strike(struct turn *t, int item)
 {
 	struct item *it = sheet_item(t->s, item);
-	if (!it || it->place != ITEM_HERE) {
-		refuse(t, "That item was used or is not on the sheet: it cannot be taken off as a misread.");
+	if (!it || it->place != ITEM_HERE || it->missing || t->s->final == FINAL_ASKING) {
+		refuse(t, "That item was used, is being counted or is not on the sheet: it cannot be struck as a misread.");
 		return;
 	}
 	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);

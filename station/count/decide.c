@@ -227,5 +227,8 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 	next_step(st, &out->sheet, in->at, out->reply.next);
 	if (!out->sheet.case_no)
 		idle_step(unseen_after(st, out), out->reply.next);
+	if (!out->sheet.case_no && out->count && out->events[0].kind == EV_ASKED && out->events[0].what == Q_FOUND)
+		snprintf(out->reply.next, sizeof out->reply.next,
+			 "Scan the item that was found, or the slip of the case that it comes from.");
 	capital(out->reply.next);
 }

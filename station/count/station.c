@@ -188,7 +188,7 @@ static int apply_scanner_room(struct station *st, const struct event *e)
 	int i = 0;
 	while (i < st->n_carried && strcmp(st->carried[i].scanner, e->text) != 0)
 		i++;
-	if (i == SCANNERS_MAX)
+	if (i == CARRIED_MAX)
 		return -ENOSPC;
 	if (i == st->n_carried)
 		st->n_carried++;

@@ -9,7 +9,7 @@
 #define ROOMS_MAX 16
 #define SHEETS_MAX 24 /* open ones, suspended ones included */
 #define UNSEEN_MAX 128
-#define SCANNERS_MAX 32
+#define CARRIED_MAX 32
 #define SITE_MAX 3
 #define ROOM_NAME_MAX 33
 
@@ -71,7 +71,7 @@ struct station {
 	int32_t last_case_no, last_slip_no;
 	int64_t last_item_no;          /* of stores' labels */
 	uint8_t idle_asked[ROOMS_MAX]; /* a question in a room without a case: enum question */
-	struct carried carried[SCANNERS_MAX];
+	struct carried carried[CARRIED_MAX];
 	int n_carried;
 	int32_t boot;
 	struct moment last; /* of the last event */

@@ -125,6 +125,14 @@ static void remember(struct core *c, int32_t room, const struct reply *reply, st
 	memcpy(list[0].said, reply->said, sizeof list[0].said);
 }
 
+void core_tell(struct core *c, int32_t room, enum verdict verdict, const char *said)
+{
+	struct reply reply = {.verdict = verdict};
+	snprintf(reply.said, sizeof reply.said, "%s", said);
+	remember(c, room, &reply, core_now(c));
+	c->changes++;
+}
+
 /* Decides, stores, applies. What could not be stored was not done (rule 12). */
 static const struct reply *carry_out(struct core *c, const struct input *in)
 {
@@ -146,7 +154,7 @@ static const struct reply *carry_out(struct core *c, const struct input *in)
 static struct half *half_of(struct core *c, const char *scanner)
 {
 	struct half *free_one = NULL;
-	for (int i = 0; i < SCANNERS_MAX; i++) {
+	for (int i = 0; i < CARRIED_MAX; i++) {
 		if (strcmp(c->halves[i].scanner, scanner) == 0)
 			return &c->halves[i];
 		if (!free_one && !c->halves[i].scanner[0])

@@ -34,7 +34,7 @@ struct core {
 	struct seal *seal;
 	struct outcome outcome; /* of the last scan */
 	struct recent recent[ROOMS_MAX][RECENT_MAX]; /* newest first, by the room's place in the station */
-	struct half halves[SCANNERS_MAX];
+	struct half halves[CARRIED_MAX];
 	char boot_id[33];
 	char distrust[200]; /* why the station cannot be trusted now; "" when it can (rule 17) */
 	uint64_t changes;   /* counts what a viewer could see */
@@ -62,6 +62,9 @@ const struct reply *core_scan(struct core *c, const struct scan *scan);
 
 /* Typed text that answers a question. */
 const struct reply *core_typed(struct core *c, int32_t room, const char *text);
+
+/* Something the room must read that no scan of it was decided on; it stands with the last scans. */
+void core_tell(struct core *c, int32_t room, enum verdict verdict, const char *said);
 
 /* Time passes. Returns the room to which a reminder was given, 0 when nothing was due. */
 int32_t core_tick(struct core *c);

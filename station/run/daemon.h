@@ -6,10 +6,25 @@
 #include "run/loop.h"
 #include "run/supervise.h"
 
-struct driver_child {
+#define HELD_MAX 24 /* scans of a burst that wait for an answer */
+
+struct held_scan {
+	char aim[4];
+	char data[512]; /* longer codes are no pack, card or badge; they are not held */
+	size_t size;
+};
+
+struct driver_child { /* a scanner; its place stays when it is unplugged, so that what was lost is told */
 	struct daemon *daemon;
 	char name[33];
+	char node[256];         /* of the device, "" for one that station.ini starts */
+	char profile[300];      /* file of its profile, "" none */
 	int32_t room;
+	int learning;           /* it is reading the scanner-check sheet */
+	struct held_scan held[HELD_MAX];
+	int n_held;
+	int asked;              /* the room was asked about the held scans (rule 17) */
+	int64_t last_scan_ms;   /* CLOCK_BOOTTIME; 0 none yet */
 	struct child *child;
 	char device[256];       /* as its hello said */
 	char fault[200];        /* what is wrong with it now, "" nothing */
@@ -23,6 +38,7 @@ struct daemon {
 	struct driver_child drivers[DRIVERS_MAX];
 	int n_drivers;
 	struct child *board, *print;
+	struct hotplug *hotplug;
 	uint64_t shown;   /* core.changes that the board has been sent */
 	int64_t board_seq;
 	int copying;      /* a copy of the record is being made */
@@ -45,6 +61,17 @@ int socket_open(struct daemon *d, struct error *e);
 /* drivers.c: the children of [driver …] in station.ini. */
 int drivers_start(struct daemon *d);
 void drivers_stop(struct daemon *d);
+
+/* Starts or ends one scanner. `words` is the command; a name that is known keeps its place. 0 or negative errno. */
+int driver_add(struct daemon *d, const char *name, const char *node, int32_t room, char *const *words,
+	       const char *profile);
+void driver_remove(struct daemon *d, const char *node);
+struct driver_child *driver_by_node(struct daemon *d, const char *node);
+
+/* hotplug.c: scanners that udev and scanners.ini know, as they come and go. */
+int hotplug_start(struct daemon *d, struct error *e);
+void hotplug_stop(struct daemon *d);
+int hotplug_restart(struct daemon *d, struct driver_child *dc, int learn); /* with its profile as it is now */
 
 /* outbox.c: slips on their way to paper. */
 int outbox_start(struct daemon *d);

@@ -150,6 +150,15 @@ int loop_accept(struct loop *l, int listening_fd, loop_accept_fn fn, void *conte
 	return event_add(w->event, NULL) < 0 ? -ENOMEM : 0;
 }
 
+int loop_on_readable(struct loop *l, int fd, loop_fn fn, void *context)
+{
+	struct watch *w = watch_new(l, fd, EV_READ | EV_PERSIST, context);
+	if (!w)
+		return -ENOMEM;
+	w->fn = fn;
+	return event_add(w->event, NULL) < 0 ? -ENOMEM : 0;
+}
+
 int loop_on_exit(struct loop *l, pid_t pid, loop_fn fn, void *context)
 {
 	int fd = (int)syscall(SYS_pidfd_open, pid, 0);

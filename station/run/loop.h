@@ -23,6 +23,7 @@ int loop_every(struct loop *l, int32_t ms, loop_fn fn, void *context);
 int loop_after(struct loop *l, int32_t ms, loop_fn fn, void *context); /* once */
 int loop_on_signal(struct loop *l, int signal, loop_signal_fn fn, void *context);
 int loop_accept(struct loop *l, int listening_fd, loop_accept_fn fn, void *context); /* takes the fd */
+int loop_on_readable(struct loop *l, int fd, loop_fn fn, void *context); /* the fd stays the caller's */
 int loop_on_exit(struct loop *l, pid_t pid, loop_fn fn, void *context); /* once, through a pidfd */
 
 void loop_cancel(struct loop *l, const void *context); /* forgets all of the above that were given this context */

@@ -59,6 +59,8 @@ static int start(struct daemon *d, struct error *e)
 		n = board_start(d);
 	if (n == 0)
 		n = drivers_start(d);
+	if (n == 0 && hotplug_start(d, e) < 0)
+		return e->code;
 	return n < 0 ? error_set(e, n, "cannot start the station's programs: %s: check the installation", strerror(-n)) : 0;
 }
 
@@ -66,6 +68,7 @@ static void stop(struct daemon *d)
 {
 	struct event stopped = {.kind = EV_STOPPED};
 	char path[300];
+	hotplug_stop(d);
 	drivers_stop(d);
 	outbox_stop(d);
 	board_stop(d);

@@ -44,7 +44,7 @@ accepted: Slip 0000001 of case 1, copy 1, seen: this is the paper in the notes.
 next: Next patient: scan NEW CASE.
 > card FOUND
 question: Found after the end of a case. Scan the item, or the slip of the case that it comes from.
-next: Next patient: scan NEW CASE.
+next: Scan the item that was found, or the slip of the case that it comes from.
 > pack GREEN-M 130 lot T26 expiry 20280331
 accepted: Found after the end: finger tourniquet, green, M comes from case 1, which counted it as accounted for. Look at that patient's digit now and tell the surgeon.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
@@ -55,13 +55,13 @@ accepted: Slip 0000002 of case 1, copy 1, seen: this is the paper in the notes.
 next: Next patient: scan NEW CASE.
 > card FOUND
 question: Found after the end of a case. Scan the item, or the slip of the case that it comes from.
-next: Next patient: scan NEW CASE.
+next: Scan the item that was found, or the slip of the case that it comes from.
 > pack PLAIN-M lot P1
 refused: This code does not tell which case finger tourniquet, orange, M comes from: scan FOUND, then the slip of the case you think of.
 next: Next patient: scan NEW CASE.
 > card FOUND
 question: Found after the end of a case. Scan the item, or the slip of the case that it comes from.
-next: Next patient: scan NEW CASE.
+next: Scan the item that was found, or the slip of the case that it comes from.
 > slip 1
 accepted: Found after the end: entered for case 1. Look at that patient's digit now and tell the surgeon.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.

@@ -59,7 +59,8 @@ static uint32_t check_off(const struct step_taken *s)
 		return 0;
 	for (int i = 0; i < s->before->n_items; i++) {
 		const struct item *was = &s->before->items[i], *is = &s->after->items[i];
-		if (was->place != ITEM_OFF || is->place != ITEM_ACCOUNTED)
+		if ((was->place != ITEM_OFF && was->place != ITEM_ON) || is->place != ITEM_ACCOUNTED ||
+		    was->thing.role != ROLE_TOURNIQUET)
 			continue;
 		int shown = 0;
 		for (int k = 0; k < s->out->count; k++)

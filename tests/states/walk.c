@@ -49,8 +49,31 @@ static void compact(struct sheet *s)
 	qsort(s->debts.list, s->debts.count, sizeof *s->debts.list, by_bytes);
 }
 
+static int has_card(const struct room_plan *p, int low, int high)
+{
+	int found = !p->cards;
+	for (const int *m = p->cards; m && *m; m++)
+		found |= *m >= low && *m <= high;
+	return found;
+}
+
+/* What no decision in this room looks at: what is only told on the slip, and what belongs to cards that are not here. */
+static void forget(struct sheet *s, const struct room_plan *p)
+{
+	for (int i = 0; i < s->n_items; i++) {
+		s->items[i].added = s->items[i].dropped = 0;
+		s->items[i].evidence = s->items[i].evidence != EVIDENCE_NONE;
+	}
+	s->awake = s->patient_left = 0;
+	s->size_mm = 0;
+	if (!p->no_identity && !p->others)
+		memset(s->last_code, 0, sizeof s->last_code);
+	if (!has_card(p, CARD_MISREAD, CARD_MISREAD) && !has_card(p, CARD_1_MINUTE_AGO, CARD_10_MINUTES_AGO))
+		s->last_timed = s->last_timed_off = 0;
+}
+
 /* What makes two sheets one state: everything but minutes and case number. */
-static struct key key_of(const struct sheet *sheet, int can_undo)
+static struct key key_of(const struct sheet *sheet, const struct room_plan *plan, int can_undo)
 {
 	static struct sheet s;
 	memcpy(&s, sheet, sizeof s);
@@ -64,6 +87,7 @@ static struct key key_of(const struct sheet *sheet, int can_undo)
 		d->reminded_min = d->reminded_min != 0;
 	}
 	compact(&s);
+	forget(&s, plan);
 	struct key k = {0x243f6a8885a308d3u + (uint64_t)can_undo, 0x13198a2e03707344u};
 	const unsigned char *p = (const unsigned char *)&s;
 	for (size_t i = 0; i < sizeof s; i += 8) {
@@ -125,6 +149,7 @@ struct walk {
 	uint64_t steps, limit;
 	uint32_t broken; /* rules found broken, as bits */
 	const struct saboteur *saboteur;
+	const struct room_plan *plan;
 	int quiet;
 };
 
@@ -214,6 +239,11 @@ static void fail(struct walk *w, uint32_t broken, uint32_t parent, int input, co
 	printf("    %s\n  the station says: %s | next: %s\n", w->world.inputs[input].name, out->reply.said, out->reply.next);
 }
 
+static int can_undo(const struct walk *w)
+{
+	return has_card(w->plan, CARD_UNDO, CARD_UNDO) && w->world.station.undo[0].seq != 0;
+}
+
 static int step(struct walk *w, const struct node *from, int input)
 {
 	static struct outcome out;
@@ -245,7 +275,7 @@ static int step(struct walk *w, const struct node *from, int input)
 		fail(w, broken, from->parent, input, &out);
 	if (broken)
 		return 0;
-	if (visit(&w->visited, key_of(&st->sheets[0], (st->undo[0].seq != 0) + 2 * st->idle_asked[0])))
+	if (visit(&w->visited, key_of(&st->sheets[0], w->plan, can_undo(w) + 2 * st->idle_asked[0])))
 		push(w, st, remember(w, from->parent, input));
 	return 1;
 }
@@ -284,7 +314,8 @@ static int run(struct walk *w, const struct room_plan *plan)
 {
 	world_init(&w->world, plan);
 	load(w, &(struct node){0});
-	visit(&w->visited, key_of(&w->world.station.sheets[0], 0));
+	w->plan = plan;
+	visit(&w->visited, key_of(&w->world.station.sheets[0], plan, 0));
 	push(w, &w->world.station, remember(w, 0, 0));
 	while (w->head < w->tail) {
 		struct node n = w->queue[w->head++];
@@ -317,7 +348,17 @@ static const int cards_packs[] = {CARD_NEW_CASE, CARD_ADD, CARD_RETURNED_UNOPENE
 				  CARD_OFFCUT, CARD_NO_CODE, CARD_MARK_UNREADABLE, CARD_YES, CARD_NO, CARD_FINAL_COUNT,
 				  CARD_SHOWN_1, CARD_SHOWN_3, CARD_INTACT, CARD_CUT_AND_COMPLETE, 0};
 
+static const int cards_least[] = {CARD_NEW_CASE, CARD_OFF, CARD_FINAL_COUNT, CARD_INTACT, CARD_NO, 0};
+static const int cards_small[] = {CARD_NEW_CASE, CARD_OFF, CARD_FINAL_COUNT, CARD_INTACT, CARD_YES, CARD_NO, CARD_UNDO, 0};
+static const int cards_least_alone[] = {CARD_OFF, CARD_INTACT, CARD_NO, CARD_LOOKED_PATIENT, 0};
+
 static const struct room_plan rooms[] = {
+	{"the least room: one tourniquet, one digit, three people", .tourniquets = 1, .digits = 1, .people = 3,
+	 .cards = cards_least},
+	{"a small room: one tourniquet, one forceps, one digit, three people, UNDO", .tourniquets = 1, .forceps = 1,
+	 .digits = 1, .people = 3, .cards = cards_small},
+	{"the least room of a lone operator", .single = 1, .tourniquets = 1, .digits = 1, .people = 1,
+	 .cards = cards_least_alone},
 	{"one tourniquet, one forceps, one digit, every scan that can go wrong", .tourniquets = 1, .forceps = 1, .digits = 1,
 	 .people = 3, .refused = 1, .cards = cards_core},
 	{"two tourniquets, two digits: marked, wrong, moved, second on one digit", .tourniquets = 1, .no_identity = 1,
@@ -399,6 +440,7 @@ static int plays_well(const struct room_plan *plan, const uint8_t *scans, int co
 	static struct walk w;
 	memset(&w, 0, sizeof w);
 	w.quiet = quiet;
+	w.plan = plan;
 	world_init(&w.world, plan);
 	struct node n = {0};
 	remember(&w, 0, 0);
@@ -459,7 +501,9 @@ int main(int argc, char **argv)
 {
 	int deep = argc > 1 && strcmp(argv[1], "--deep") == 0;
 	uint64_t seed = argc > 2 ? strtoull(argv[2], NULL, 10) : deep ? (uint64_t)time(NULL) : 2026;
-	int bad = walk_rooms(rooms, sizeof rooms / sizeof *rooms, deep ? 0 : 4000000);
+	if (argc > 2 && strcmp(argv[1], "--room") == 0)
+		return walk_rooms(&rooms[atoi(argv[2])], 1, 0);
+	int bad = walk_rooms(rooms, sizeof rooms / sizeof *rooms, deep ? 0 : 3000000);
 	bad |= catch_saboteurs();
 	bad |= play_random(deep ? 30000 : 3000, seed);
 	if (deep)

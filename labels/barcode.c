@@ -143,26 +143,88 @@ int barcode_height_dots(const struct barcode *b, int module_dots)
 
 static bool dark(const struct barcode *b, int x, int y)
 {
-	return b->dark[(size_t)y * (size_t)b->columns + (size_t)x];
+	return x >= 0 && y >= 0 && x < b->columns && y < b->rows &&
+	       b->dark[(size_t)y * (size_t)b->columns + (size_t)x];
 }
 
-/* Runs across close the hair's breadth between neighbours in a row, runs down that between rows. */
-static void add_runs(const struct barcode *b, struct canvas *c, int left, int top, int module, int height)
+/* The outline of all dark modules, walked with the dark on the right hand, so that neighbours are one shape
+ * without a seam. Corner (x, y) is the top left of module (x, y). */
+enum heading { EAST, SOUTH, WEST, NORTH };
+
+struct outline {
+	const struct barcode *b;
+	struct canvas *c;
+	int left, top, module, height;
+	unsigned char *walked; /* corners left eastwards */
+};
+
+/* An edge runs along a side of the dark: eastwards the dark is below it, southwards to its left, … */
+static double edge_x(const struct outline *o, int x, enum heading h)
 {
+	int dots = o->left + x * o->module;
+	return h == NORTH ? canvas_edge_low(o->c, dots) : canvas_edge_high(o->c, dots);
+}
+
+static double edge_y(const struct outline *o, int y, enum heading h)
+{
+	int dots = o->top + y * o->height;
+	return h == EAST ? canvas_edge_low(o->c, dots) : canvas_edge_high(o->c, dots);
+}
+
+/* At a corner: turn right where the dark ends, left where it comes across, else straight on. */
+static enum heading turn(const struct outline *o, int x, int y, enum heading h)
+{
+	static const int ahead_right[4][2] = {{0, 0}, {-1, 0}, {-1, -1}, {0, -1}};
+	static const int ahead_left[4][2] = {{0, -1}, {0, 0}, {-1, 0}, {-1, -1}};
+	if (!dark(o->b, x + ahead_right[h][0], y + ahead_right[h][1]))
+		return (enum heading)((h + 1) % 4);
+	if (dark(o->b, x + ahead_left[h][0], y + ahead_left[h][1]))
+		return (enum heading)((h + 3) % 4);
+	return h;
+}
+
+static void walk(struct outline *o, int x, int y)
+{
+	static const int step[4][2] = {{1, 0}, {0, 1}, {-1, 0}, {0, -1}};
+	const int from_x = x, from_y = y;
+	enum heading h = EAST;
+	bool first = true;
+	do {
+		if (h == EAST)
+			o->walked[(size_t)y * (size_t)o->b->columns + (size_t)x] = 1;
+		x += step[h][0];
+		y += step[h][1];
+		enum heading next = turn(o, x, y, h);
+		if (next != h) {
+			bool upright = h == NORTH || h == SOUTH;
+			double px = edge_x(o, x, upright ? h : next), py = edge_y(o, y, upright ? next : h);
+			if (first)
+				cairo_move_to(o->c->cr, px, py);
+			else
+				cairo_line_to(o->c->cr, px, py);
+			first = false;
+		}
+		h = next;
+	} while (x != from_x || y != from_y || h != EAST);
+	cairo_close_path(o->c->cr);
+}
+
+static int draw_outline(const struct barcode *b, struct canvas *c, int left, int top, int module, int height)
+{
+	struct outline o = {.b = b, .c = c, .left = left, .top = top, .module = module, .height = height};
+	o.walked = calloc((size_t)b->columns, (size_t)b->rows);
+	if (!o.walked)
+		return -ENOMEM;
+	cairo_new_path(c->cr);
 	for (int y = 0; y < b->rows; y++)
-		for (int x = 0, n; x < b->columns; x += n + 1) {
-			for (n = 0; x + n < b->columns && dark(b, x + n, y); n++)
-				;
-			if (n)
-				canvas_dots_add(c, left + x * module, top + y * height, n * module, height);
-		}
-	for (int x = 0; x < b->columns && b->rows > 1; x++)
-		for (int y = 0, n; y < b->rows; y += n + 1) {
-			for (n = 0; y + n < b->rows && dark(b, x, y + n); n++)
-				;
-			if (n > 1)
-				canvas_dots_add(c, left + x * module, top + y * module, module, n * module);
-		}
+		for (int x = 0; x < b->columns; x++)
+			if (dark(b, x, y) && !dark(b, x, y - 1) &&
+			    !o.walked[(size_t)y * (size_t)b->columns + (size_t)x])
+				walk(&o, x, y);
+	cairo_set_fill_rule(c->cr, CAIRO_FILL_RULE_WINDING);
+	cairo_fill(c->cr);
+	free(o.walked);
+	return 0;
 }
 
 void barcode_draw(const struct barcode *b, struct canvas *c, int x_dots, int y_dots, int module_dots,
@@ -171,8 +233,11 @@ void barcode_draw(const struct barcode *b, struct canvas *c, int x_dots, int y_d
 	bool bars = b->rows == 1;
 	int quiet = b->quiet * module_dots;
 	int left = x_dots + quiet, top = y_dots + (bars ? 0 : quiet);
-	add_runs(b, c, left, top, module_dots, bars ? height_dots : module_dots);
-	canvas_dots_fill(c);
+	if (c->dry)
+		return;
+	int r = draw_outline(b, c, left, top, module_dots, bars ? height_dots : module_dots);
+	if (r < 0)
+		c->failed = r;
 	int width = b->columns * module_dots, height = bars ? height_dots : b->rows * module_dots;
 	struct mark m = {.kind = MARK_CODE, .x_dots = left, .y_dots = top, .module_dots = module_dots};
 	m.x_mm = canvas_mm(c, left), m.y_mm = canvas_mm(c, top);

@@ -2,6 +2,7 @@
 
 #include <errno.h>
 #include <math.h>
+#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
@@ -9,6 +10,16 @@
 #include <cairo-pdf.h>
 
 #define POINTS_PER_MM (72.0 / 25.4)
+
+/* Most texts are measured three or four times before they are drawn, and laying out is what costs. Heights
+ * are remembered under a 64-bit hash of everything that decides them. */
+#define MEMO_SIZE 1024
+struct height_memo {
+	struct {
+		uint64_t key; /* 0 empty */
+		double height_mm;
+	} slot[MEMO_SIZE];
+};
 
 static double pt(double mm)
 {
@@ -107,9 +118,10 @@ int canvas_init(struct canvas *c, struct buf *out, int dpi, const char *title, c
 	c->out = out;
 	c->dpi = dpi;
 	c->trace = trace;
+	c->memo = calloc(1, sizeof *c->memo);
 	c->surface = cairo_pdf_surface_create_for_stream(write_bytes, c, 100, 100);
 	c->cr = cairo_create(c->surface);
-	if (cairo_status(c->cr) != CAIRO_STATUS_SUCCESS) {
+	if (!c->memo || cairo_status(c->cr) != CAIRO_STATUS_SUCCESS) {
 		canvas_deinit(c);
 		return error_set(e, -ENOMEM, "paper: no memory for a page: close other programs");
 	}
@@ -132,6 +144,8 @@ void canvas_deinit(struct canvas *c)
 		cairo_surface_destroy(c->surface);
 	c->cr = NULL;
 	c->surface = NULL;
+	free(c->memo);
+	c->memo = NULL;
 }
 
 int canvas_finish(struct canvas *c, struct error *e)
@@ -190,12 +204,31 @@ static double layout_height(struct canvas *c)
 	return height / (double)PANGO_SCALE / POINTS_PER_MM;
 }
 
+static uint64_t hash(uint64_t h, const void *data, size_t size) /* FNV-1a */
+{
+	for (const unsigned char *p = data; size > 0; p++, size--)
+		h = (h ^ *p) * 1099511628211u;
+	return h;
+}
+
+static uint64_t memo_key(const struct style *s, double width_mm, const char *text)
+{
+	const double numbers[] = {s->size_pt, s->spacing_pt, s->leading, width_mm, s->bold, s->mono};
+	uint64_t h = hash(14695981039346656037u, numbers, sizeof numbers);
+	return hash(h, text, strlen(text)) | 1;
+}
+
 double canvas_text_height(struct canvas *c, const struct style *s, double width_mm, const char *text)
 {
 	if (!*text)
 		return 0;
+	uint64_t key = memo_key(s, width_mm, text);
+	double *height_mm = &c->memo->slot[key / 2 % MEMO_SIZE].height_mm;
+	if (c->memo->slot[key / 2 % MEMO_SIZE].key == key)
+		return *height_mm;
 	set_style(c, s, width_mm, text);
-	return layout_height(c);
+	c->memo->slot[key / 2 % MEMO_SIZE].key = key;
+	return *height_mm = layout_height(c);
 }
 
 double canvas_text_width(struct canvas *c, const struct style *s, const char *text)
@@ -226,9 +259,9 @@ double canvas_text(struct canvas *c, const struct style *s, double x_mm, double 
 {
 	if (!*text)
 		return 0;
-	set_style(c, s, width_mm, text);
 	if (c->dry)
-		return layout_height(c);
+		return canvas_text_height(c, s, width_mm, text);
+	set_style(c, s, width_mm, text);
 	if (s->white)
 		cairo_set_source_rgb(c->cr, 1, 1, 1);
 	cairo_move_to(c->cr, pt(x_mm), pt(y_mm));
@@ -313,18 +346,12 @@ static double inside_high(double points)
 	return floor(points * 256 - 0.5) / 256;
 }
 
-void canvas_dots_add(struct canvas *c, int x, int y, int width, int height)
+double canvas_edge_low(const struct canvas *c, int dots)
 {
-	if (c->dry)
-		return;
-	const double dot = 72.0 / c->dpi;
-	double x1 = inside_low(x * dot), x2 = inside_high((x + width) * dot);
-	double y1 = inside_low(y * dot), y2 = inside_high((y + height) * dot);
-	cairo_rectangle(c->cr, x1, y1, x2 - x1, y2 - y1);
+	return inside_low(dots * 72.0 / c->dpi);
 }
 
-void canvas_dots_fill(struct canvas *c)
+double canvas_edge_high(const struct canvas *c, int dots)
 {
-	cairo_set_fill_rule(c->cr, CAIRO_FILL_RULE_WINDING);
-	cairo_fill(c->cr);
+	return inside_high(dots * 72.0 / c->dpi);
 }

@@ -58,7 +58,8 @@ struct canvas {
 	bool dry; /* measure only: pages are counted, nothing is drawn or traced */
 	struct buf *out;
 	struct trace *trace; /* may be NULL */
-	int failed;          /* negative errno, 0 while all is well */
+	struct height_memo *memo;
+	int failed; /* negative errno, 0 while all is well */
 };
 
 /* Makes the shipped fonts.conf the only one (FONTCONFIG_FILE): $BANDTALLY_FONTS, else where it was installed,
@@ -90,10 +91,10 @@ void canvas_dashed(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, d
 void canvas_dotted_frame(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm);
 void canvas_line(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, double y2_mm, double line_mm);
 
-/* A filled rectangle of whole dots, drawn a hair (1/200 point) inside its edges, so that a printer which
- * blackens every dot that is touched blackens these and no more. Collects; canvas_dots_fill() draws. */
-void canvas_dots_add(struct canvas *c, int x, int y, int width, int height);
-void canvas_dots_fill(struct canvas *c);
+/* Where an edge is drawn that has its black at the higher (lower) side: a hair (1/200 point) inside the whole
+ * dot, so that a printer which blackens every dot that is touched blackens these and no more. In points. */
+double canvas_edge_low(const struct canvas *c, int dots);
+double canvas_edge_high(const struct canvas *c, int dots);
 
 int canvas_dots(const struct canvas *c, double mm); /* nearest whole dot */
 double canvas_mm(const struct canvas *c, int dots);

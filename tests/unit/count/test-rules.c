@@ -1,0 +1,407 @@
+/* Each rule of count/rule.h as sentences of the trade, through the real decisions. */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "walk.h"
+
+struct table {
+	struct world w;
+	struct outcome out;
+	int64_t seq;
+};
+
+static const struct room_plan two_people = {"rules", .tourniquets = 2, .forceps = 1, .others = 1, .rolls_on = 1,
+					    .refused = 1, .digits = 2, .people = 4};
+
+static void decide_and_apply(struct table *t, const struct input *in)
+{
+	decide(&t->w.station, in, &t->out);
+	for (int i = 0; i < t->out.count; i++) {
+		t->out.events[i].seq = ++t->seq;
+		assert_int_equal(station_apply(&t->w.station, &t->out.events[i]), 0);
+	}
+	for (int i = 0; i < SHEETS_MAX; i++)
+		assert_int_equal(rule_check(&t->w.station.sheets[i]), 0);
+}
+
+/* One scan by the words that the walk gives it. */
+static enum verdict scan(struct table *t, const char *name)
+{
+	for (int i = 0; i < t->w.n_inputs; i++)
+		if (strcmp(t->w.inputs[i].name, name) == 0) {
+			decide_and_apply(t, &t->w.inputs[i].in);
+			return t->out.reply.verdict;
+		}
+	fail_msg("no scan '%s'", name);
+	return VERDICT_REFUSED;
+}
+
+static void scans(struct table *t, const char *const *names)
+{
+	for (; *names; names++)
+		scan(t, *names);
+}
+#define SCANS(t, ...) scans(t, (const char *const[]){__VA_ARGS__, NULL})
+#define COUNTED "NEW CASE", "SCRUB", "CIRC", "pack T T:1", "pack F F:1", "CIRC"
+#define OFF COUNTED, "right index finger", "right index finger", "OFF"
+#define AGREED OFF, "FINAL COUNT", "INTACT", "pack F F:1", "CIRC"
+
+static struct table *lay(const struct room_plan *plan)
+{
+	static struct table t;
+	if (t.w.n_inputs)
+		world_deinit(&t.w);
+	memset(&t, 0, sizeof t);
+	t.seq = 1000;
+	world_init(&t.w, plan);
+	return &t;
+}
+
+static const struct sheet *sheet(const struct table *t)
+{
+	return &t->w.station.sheets[0];
+}
+
+static int happened(const struct table *t, enum event_kind kind)
+{
+	int n = 0;
+	for (int i = 0; i < t->out.count; i++)
+		n += t->out.events[i].kind == kind;
+	return n;
+}
+
+static int says(const struct table *t, const char *words)
+{
+	return strstr(t->out.reply.said, words) != NULL || strstr(t->out.reply.next, words) != NULL;
+}
+
+#define RULE(name) static void name(void **state)
+
+RULE(rule_1_a_case_does_not_end_reconciled_while_anything_is_owed)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, OFF);
+	assert_int_equal(scan(t, "SURG"), VERDICT_ACCEPTED); /* joins */
+	assert_int_equal(scan(t, "SURG"), VERDICT_REFUSED);
+	assert_true(says(t, "final count is not agreed"));
+	SCANS(t, "FINAL COUNT", "INTACT", "pack F F:1", "CIRC");
+	assert_int_equal(scan(t, "SURG"), VERDICT_REFUSED);
+	assert_true(says(t, "has not been looked at"));
+	scan(t, "right index finger");
+	assert_int_equal(scan(t, "SURG"), VERDICT_ACCEPTED);
+	assert_int_equal(happened(t, EV_CASE_ENDED), 1);
+	assert_int_equal(sheet(t)->case_no, 0);
+}
+
+RULE(rule_2_a_tourniquet_that_is_off_is_reminded_of_until_it_is_accounted_for)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, OFF);
+	assert_true(says(t, "not yet accounted for"));
+	scan(t, "half an hour passes");
+	assert_int_equal(happened(t, EV_REMINDED), 1);
+	SCANS(t, "FINAL COUNT", "INTACT");
+	scan(t, "half an hour passes");
+	assert_int_equal(happened(t, EV_REMINDED), 0);
+}
+
+RULE(rule_3_a_digit_card_starts_the_clock_whatever_is_missing)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	assert_int_equal(scan(t, "right index finger"), VERDICT_ACCEPTED);
+	assert_int_equal(happened(t, EV_CASE_OPENED), 1);
+	assert_int_equal(sheet_digit_const(sheet(t), 2)->state, DIGIT_ON);
+	assert_true(debts_has(&sheet(t)->debts, DEBT_TEAM) && debts_has(&sheet(t)->debts, DEBT_COUNT) &&
+		    debts_has(&sheet(t)->debts, DEBT_LISTING));
+	/* An expired pack is listed as what it is, because it is on already; the reason is owed. */
+	assert_int_equal(scan(t, "pack T T:9 expired"), VERDICT_ACCEPTED);
+	assert_true(debts_has(&sheet(t)->debts, DEBT_REASON));
+}
+
+RULE(rule_4_an_item_is_on_one_open_sheet_and_a_single_use_item_is_used_once)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, "NEW CASE", "pack T T:1");
+	struct input other = t->w.inputs[0].in, pack = {0};
+	for (int i = 0; i < t->w.n_inputs; i++) {
+		if (strcmp(t->w.inputs[i].name, "NEW CASE") == 0)
+			other = t->w.inputs[i].in;
+		if (strcmp(t->w.inputs[i].name, "pack T T:1") == 0)
+			pack = t->w.inputs[i].in;
+	}
+	other.room = other.card_room = pack.room = 2;
+	decide_and_apply(t, &other);
+	decide_and_apply(t, &pack);
+	assert_int_equal(t->out.reply.verdict, VERDICT_REFUSED);
+	assert_true(says(t, "open sheet of case 1"));
+	assert_int_equal(scan(t, "pack T T:8 used before"), VERDICT_REFUSED);
+	assert_true(says(t, "used before, in case 4"));
+}
+
+RULE(rule_5_what_is_expired_in_quarantine_unknown_or_not_a_device_is_refused_by_name)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	struct event q = {.kind = EV_QUARANTINED, .text = "recalled", .thing = {.line = "T"}};
+	SCANS(t, "NEW CASE", "SCRUB", "CIRC");
+	assert_int_equal(scan(t, "pack T T:9 expired"), VERDICT_REFUSED);
+	assert_true(says(t, "expired on 2019-01-01"));
+	assert_int_equal(scan(t, "pack G "), VERDICT_REFUSED);
+	assert_true(says(t, "use a listed one"));
+	assert_int_equal(scan(t, "unknown code"), VERDICT_REFUSED);
+	assert_int_equal(station_apply(&t->w.station, &q), 0);
+	assert_int_equal(scan(t, "pack T T:2"), VERDICT_REFUSED);
+	assert_true(says(t, "in quarantine (recalled)"));
+	assert_int_equal(sheet(t)->n_items, 0);
+	struct line plain = {.key = "X", .name = "plain band", .role = ROLE_TOURNIQUET, .per_pack = 1, .marked = 1};
+	assert_true(catalogue_set(&t->w.station.catalogue, &plain, NULL) < 0); /* not visible */
+	plain.visible = 1;
+	plain.marked = 0;
+	assert_true(catalogue_set(&t->w.station.catalogue, &plain, NULL) < 0); /* not marked */
+}
+
+RULE(rule_6_the_forceps_can_come_back_while_the_tourniquet_stays)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, COUNTED, "right index finger");
+	assert_int_equal(scan(t, "FORCEPS MOVED"), VERDICT_ACCEPTED);
+	assert_int_equal(sheet_digit_const(sheet(t), 2)->state, DIGIT_ON);
+	SCANS(t, "right index finger", "OFF", "FINAL COUNT");
+	scan(t, "pack F F:1");
+	assert_int_equal(sheet_item_const(sheet(t), 2)->place, ITEM_ACCOUNTED);
+	assert_int_equal(sheet_item_const(sheet(t), 1)->place, ITEM_OFF);
+	assert_int_equal(scan(t, "CIRC"), VERDICT_REFUSED);
+}
+
+RULE(rule_7_a_roll_on_tourniquet_is_asked_about_and_yes_needs_the_surgeon)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, "NEW CASE", "SCRUB", "CIRC");
+	assert_int_equal(scan(t, "pack R R:1"), VERDICT_QUESTION);
+	assert_true(says(t, "infection or tumour"));
+	scan(t, "YES");
+	assert_true(debts_has(&sheet(t)->debts, DEBT_SURGEON));
+	scan(t, "SURG");
+	assert_false(debts_has(&sheet(t)->debts, DEBT_SURGEON));
+}
+
+RULE(rule_8_two_people_agree_one_registered_and_the_circulating_badge_records)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, "NEW CASE", "CIRC", "RELIEF", "pack T T:1"); /* neither is registered */
+	assert_int_equal(scan(t, "RELIEF"), VERDICT_REFUSED);
+	assert_true(says(t, "neither of the two is registered"));
+	t = lay(&two_people);
+	SCANS(t, "NEW CASE", "SCRUB", "CIRC", "pack T T:1");
+	assert_int_equal(scan(t, "SCRUB"), VERDICT_REFUSED);
+	assert_int_equal(scan(t, "CIRC"), VERDICT_ACCEPTED);
+	assert_true(says(t, "agreed aloud by SCRUB and CIRC, recorded by CIRC"));
+}
+
+RULE(rule_9_the_look_comes_after_the_count_and_going_on_again_voids_both)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, OFF, "FINAL COUNT");
+	assert_int_equal(scan(t, "right index finger"), VERDICT_QUESTION);
+	assert_true(says(t, "after the final count"));
+	SCANS(t, "NO", "INTACT", "pack F F:1", "CIRC", "right index finger");
+	assert_true(sheet_digit_const(sheet(t), 2)->seen_bare);
+	SCANS(t, "right index finger", "YES");
+	assert_int_equal(sheet(t)->final, FINAL_NONE);
+	assert_false(sheet_digit_const(sheet(t), 2)->seen_bare);
+}
+
+RULE(rule_10_each_tourniquet_is_declared_intact_complete_or_in_pieces)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, OFF, "FINAL COUNT");
+	assert_int_equal(scan(t, "YES"), VERDICT_REFUSED);
+	SCANS(t, "PIECES MISSING", "pack F F:1");
+	assert_true(sheet(t)->discrepancy);
+	assert_int_equal(scan(t, "CIRC"), VERDICT_REFUSED);
+}
+
+RULE(rule_11_a_wrapper_proves_only_that_a_pack_was_opened)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, OFF, "FINAL COUNT");
+	assert_int_equal(scan(t, "pack T T:1"), VERDICT_REFUSED);
+	assert_true(says(t, "That is the wrapper"));
+	assert_int_equal(sheet_item_const(sheet(t), 1)->place, ITEM_OFF);
+	scan(t, "INTACT");
+	assert_int_equal(scan(t, "pack F F:1"), VERDICT_ACCEPTED); /* the mark on the forceps themselves */
+	assert_int_equal(sheet_item_const(sheet(t), 2)->evidence, EVIDENCE_MARK);
+}
+
+RULE(rule_12_whatever_is_answered_leaves_an_event_to_be_stored)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	for (int i = 0; i < t->w.n_inputs; i++)
+		if (t->w.inputs[i].in.act != ACT_TICK) {
+			decide(&t->w.station, &t->w.inputs[i].in, &t->out);
+			assert_true(t->out.count > 0);
+			assert_true(t->out.reply.said[0] && t->out.reply.next[0]);
+		}
+}
+
+RULE(rule_13_taking_back_is_a_further_event_that_names_the_first)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, COUNTED, "right index finger");
+	int64_t first = t->out.events[0].seq;
+	assert_int_equal(scan(t, "UNDO"), VERDICT_ACCEPTED);
+	assert_int_equal(t->out.events[0].kind, EV_UNDONE);
+	assert_int_equal(t->out.events[0].ref, first);
+	assert_null(sheet_digit_const(sheet(t), 2));
+	/* MISREAD moves the entry and keeps its time. */
+	SCANS(t, "right index finger", "5 MINUTES AGO", "MISREAD", "right middle finger");
+	assert_int_equal(happened(t, EV_DIGIT_MOVED), 1);
+	const struct digit *d = sheet_digit_const(sheet(t), 3);
+	assert_int_equal(d->state, DIGIT_ON);
+	assert_int_equal(digit_stretch_ms(d, d->since), 5 * 60000);
+}
+
+RULE(rule_14_minutes_come_from_a_clock_that_no_one_can_set)
+{
+	(void)state;
+	struct digit d = {.state = DIGIT_ON, .since = {.boot = 1, .boot_ms = 1000, .wall_ms = 5000000}, .on_wall_ms = 5000000};
+	struct moment now = {.boot = 1, .boot_ms = 1000 + 90 * 60000, .wall_ms = 0}; /* set back by years */
+	char text[80];
+	assert_int_equal(digit_stretch_ms(&d, now), 90 * 60000);
+	now.boot_ms = 1000 + (int64_t)5760 * 60000; /* four days: Durrant 2006 */
+	digit_minutes_text(&d, now, text, sizeof text);
+	assert_string_equal(text, "5760 min");
+	/* A power cut: known until the last mark, then from the new start; the wall clock spans the gap. */
+	d = (struct digit){.state = DIGIT_ON, .since = {.boot = 1, .boot_ms = 0, .wall_ms = 0}};
+	digit_cross_boot(&d, (struct moment){.boot = 1, .boot_ms = 95 * 60000, .wall_ms = 95 * 60000},
+			 (struct moment){.boot = 2, .boot_ms = 7000, .wall_ms = 140 * 60000});
+	digit_minutes_text(&d, (struct moment){.boot = 2, .boot_ms = 7000, .wall_ms = 140 * 60000}, text, sizeof text);
+	assert_string_equal(text, "at least 95 min; by wall clock 140 min");
+}
+
+RULE(rule_15_the_end_says_what_was_counted_and_seen_and_no_more)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, AGREED, "right index finger", "SURG");
+	assert_true(says(t, "tourniquet: 1 of 1 shown intact; forceps: 1 of 1 mark read"));
+	assert_false(says(t, "safe") || says(t, "clear") || says(t, "OK"));
+}
+
+RULE(rule_16_a_case_ends_unresolved_only_by_the_surgeon_after_the_whole_search)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, OFF, "FINAL COUNT", "INTACT", "NO");
+	assert_int_equal(scan(t, "END UNRESOLVED"), VERDICT_REFUSED);
+	SCANS(t, "STEP DONE", "NOT DONE");
+	assert_int_equal(scan(t, "END UNRESOLVED"), VERDICT_QUESTION);
+	assert_int_equal(scan(t, "CIRC"), VERDICT_REFUSED);
+	scan(t, "SURG");
+	assert_int_equal(scan(t, "NOT DONE"), VERDICT_ACCEPTED); /* number owed */
+	assert_int_equal(happened(t, EV_CASE_ENDED), 1);
+	assert_int_equal(t->w.station.n_owed, 1);
+	scan(t, "typed number");
+	assert_int_equal(t->w.station.n_owed, 0);
+}
+
+RULE(rule_17_what_cannot_be_entered_is_said_with_count_by_hand)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, "NEW CASE", "SCRUB", "CIRC", "pack T T:1", "pack T T:2", "pack F F:1"); /* three items: this sheet is full */
+	assert_int_equal(scan(t, "pack O "), VERDICT_REFUSED);
+	assert_true(says(t, "NOT entered") && says(t, "count by hand"));
+	assert_int_equal(sheet(t)->n_items, 3);
+}
+
+RULE(rule_18_another_rooms_card_is_announced_and_enters_nothing)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, COUNTED, "right index finger");
+	assert_int_equal(scan(t, "OFF of room 2"), VERDICT_REFUSED);
+	assert_true(says(t, "belongs to Room 2"));
+	assert_int_equal(sheet_digit_const(sheet(t), 2)->state, DIGIT_ON);
+}
+
+RULE(rule_19_a_badge_answers_only_what_is_asked)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, COUNTED);
+	assert_int_equal(scan(t, "CIRC"), VERDICT_REFUSED);
+	assert_int_equal(scan(t, "SCRUB"), VERDICT_REFUSED);
+	SCANS(t, "right index finger", "right index finger"); /* is it off? */
+	assert_int_equal(scan(t, "CIRC"), VERDICT_REFUSED);
+	assert_int_equal(sheet_digit_const(sheet(t), 2)->state, DIGIT_ON);
+}
+
+RULE(rule_20_nothing_of_a_wristband_is_kept)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	scan(t, "NEW CASE");
+	struct sheet before = *sheet(t);
+	assert_int_equal(scan(t, "wristband"), VERDICT_REFUSED);
+	assert_int_equal(t->out.count, 1);
+	assert_int_equal(t->out.events[0].kind, EV_REFUSED);
+	assert_memory_equal(&before, sheet(t), sizeof before);
+}
+
+RULE(rule_21_a_found_item_acts_on_the_case_that_it_came_from)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, "FOUND");
+	assert_int_equal(scan(t, "pack T T:8 used before"), VERDICT_ACCEPTED);
+	assert_int_equal(happened(t, EV_FOUND_AFTER), 1);
+	assert_int_equal(happened(t, EV_SLIP_QUEUED), 1); /* the addendum */
+	assert_true(says(t, "case 4") && says(t, "Look at that patient's digit now"));
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(rule_1_a_case_does_not_end_reconciled_while_anything_is_owed),
+		cmocka_unit_test(rule_2_a_tourniquet_that_is_off_is_reminded_of_until_it_is_accounted_for),
+		cmocka_unit_test(rule_3_a_digit_card_starts_the_clock_whatever_is_missing),
+		cmocka_unit_test(rule_4_an_item_is_on_one_open_sheet_and_a_single_use_item_is_used_once),
+		cmocka_unit_test(rule_5_what_is_expired_in_quarantine_unknown_or_not_a_device_is_refused_by_name),
+		cmocka_unit_test(rule_6_the_forceps_can_come_back_while_the_tourniquet_stays),
+		cmocka_unit_test(rule_7_a_roll_on_tourniquet_is_asked_about_and_yes_needs_the_surgeon),
+		cmocka_unit_test(rule_8_two_people_agree_one_registered_and_the_circulating_badge_records),
+		cmocka_unit_test(rule_9_the_look_comes_after_the_count_and_going_on_again_voids_both),
+		cmocka_unit_test(rule_10_each_tourniquet_is_declared_intact_complete_or_in_pieces),
+		cmocka_unit_test(rule_11_a_wrapper_proves_only_that_a_pack_was_opened),
+		cmocka_unit_test(rule_12_whatever_is_answered_leaves_an_event_to_be_stored),
+		cmocka_unit_test(rule_13_taking_back_is_a_further_event_that_names_the_first),
+		cmocka_unit_test(rule_14_minutes_come_from_a_clock_that_no_one_can_set),
+		cmocka_unit_test(rule_15_the_end_says_what_was_counted_and_seen_and_no_more),
+		cmocka_unit_test(rule_16_a_case_ends_unresolved_only_by_the_surgeon_after_the_whole_search),
+		cmocka_unit_test(rule_17_what_cannot_be_entered_is_said_with_count_by_hand),
+		cmocka_unit_test(rule_18_another_rooms_card_is_announced_and_enters_nothing),
+		cmocka_unit_test(rule_19_a_badge_answers_only_what_is_asked),
+		cmocka_unit_test(rule_20_nothing_of_a_wristband_is_kept),
+		cmocka_unit_test(rule_21_a_found_item_acts_on_the_case_that_it_came_from),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

@@ -45,7 +45,7 @@ slip() {
 	send accepted "Slip $(printf %07d "$1") of case $2, copy 1, seen*"
 	signature_holds "$1"
 }
-slip_is_written() { asks print list | grep -q "^slip $(printf %07d "$1") .*written as PDF"; }
+slip_is_written() { asks print list | grep -Eq "^slip $(printf %07d "$1") .*(written as PDF|reported done)"; }
 
 # The QR on the same page is the record's signed summary; the camera has read it with the slip's code.
 signature_holds() {

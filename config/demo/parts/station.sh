@@ -29,6 +29,7 @@ write_settings() {
 		start = $board
 		port = $(board_port)
 	END
+	[ -z "$queue" ] || printf '\n[printer]\nqueue = %s\n' "$queue" >>"$folder/station.ini"
 	[ ${#folder} -le 90 ] || surprise "the path of the demo's folder has more than 90 letters: set TMPDIR to a shorter one"
 }
 

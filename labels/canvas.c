@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include <cairo-pdf.h>
+#include <fontconfig/fontconfig.h>
 
 #define POINTS_PER_MM (72.0 / 25.4)
 
@@ -82,6 +83,13 @@ int fonts_open(struct error *e)
 		    e, -ENOENT,
 		    "fonts: DejaVu Sans is not where %s looks: install the package fonts-dejavu-core", path);
 	return 0;
+}
+
+void fonts_close(void)
+{
+	pango_cairo_font_map_set_default(NULL);
+	cairo_debug_reset_static_data();
+	FcFini();
 }
 
 static cairo_status_t write_bytes(void *closure, const unsigned char *data, unsigned int length)

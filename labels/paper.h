@@ -30,20 +30,17 @@
  * slip         the paper of a case that has ended, and any addendum to it
  * discrepancy  the paper that prints at once when a count is not what it should be: its own shape, a thick
  *              frame and a reversed heading
- *   slip *      int 1-999999999: slip number                copy *      int 1-99
- *   code *      code: the slip's own code, printed as Code 128 with its text; read back, the slip is 'seen'
- *   heading *   slip only: one of reconciled unresolved cancelled addendum. 'unresolved' has the frame too
- *   outcome *   text 400: the outcome in words, rule 15; printed largest
- *   adds_to     int 1-999999999: the slip that this one adds to; required for heading addendum, else refused
- *   room *      text 60              case_number *  int 1-999999999     case_label  text 60
- *   opened *    moment               ended          moment
- *   single      bool: single-person count throughout (rule 8); said under the outcome and at each count
- *   items *     [item] 200, in the order of the sheet; the first is item 1
- *   digits *    [digit] 24
- *   counts *    [count] 40
- *   sign_out    sign_out              search   search; required for discrepancy
- *   debts       [debt] 60             people * [person] 40           entries  [entry] 200
- *   gaps        [text 200] 20: one sentence each: 'at least 95 min; by wall clock 140 min: no power
+ *   slip *      int 1-9999999: slip number                  copy *      int 1-99
+ *   code *      code: the slip's own code, of that slip and copy, printed as Code 128 with its text at the
+ * foot of the last page; read back, the slip is 'seen' and its last page is there heading *   slip only: one
+ * of reconciled unresolved cancelled addendum. 'unresolved' has the frame too outcome *   text 400: the
+ * outcome in words, rule 15; printed largest adds_to     int 1-9999999: the slip that this one adds to;
+ * required for heading addendum, else refused room *      text 60              case_number *  int 1-999999999
+ * case_label  text 60 opened *    moment               ended          moment single      bool: single-person
+ * count throughout (rule 8); said under the outcome and at each count items *     [item] 200, in the order of
+ * the sheet; the first is item 1 digits *    [digit] 24 counts *    [count] 40 sign_out    sign_out search
+ * search; required for discrepancy debts       [debt] 60             people * [person] 40           entries
+ * [entry] 200 gaps        [text 200] 20: one sentence each: 'at least 95 min; by wall clock 140 min: no power
  * 10:02-10:47' notes       [text 300] 20: anything else that must be on paper ('the patient left the room at
  * 11:02') cautions    [text 200] 6: local ones, printed after the usual ones jws         text 1600 of A-Z a-z
  * 0-9 - _ . : compact JWS, printed as QR; left out, the paper says that it carries no signature item line *
@@ -78,7 +75,7 @@
  *   shape       one of square rectangle: GS1 DataMatrix 16 x 16 (default) or 8 x 32
  *   items *     [label_item] 1000, n >= 1:
  *     line *    text 60     lot   text 20     expiry  text 20     number *  text 20: as people read it
- *     pack      code        bag   code: own codes that differ in their role letter; at least one of the two.
+ *     pack      code        bag   code: own item codes, role P and role R; at least one of the two.
  *               'pack' prints the label PACK, 'bag' the label PAPER OR RETURN BAG
  *   Symbol: GS1 DataMatrix (91) + code, X = 3 dots at 203 dpi (0.375 mm), 4 at 300 (0.339), 9 at 600 (0.381).
  *   A text that does not fit its label at the smallest size that can be read (1.6 mm) refuses the document.
@@ -86,7 +83,7 @@
  * badges       85.6 x 54 mm, ten a sheet, with cut lines
  *   badges *    [{ name * text 40, role * text 60, registered * bool, code * code }] 200, n >= 1
  *
- * digit-cards  one sheet a room: side 1 the hands, side 2 the feet; other digits on both and on a third side
+ * digit-cards  one sheet a room: side 1 the hands and others 21, 22, side 2 the feet and others 23, 24
  *   room *      text 60
  *   cards *     [{ digit * int 1-24, name * text 60, code * code }] 24, n >= 1, each digit once. 1-5 right
  * hand from the thumb, 6-10 left hand, 11-15 right foot from the great toe, 16-20 left foot, 21-24 others,

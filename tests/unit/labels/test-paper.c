@@ -418,6 +418,13 @@ static int open_fonts(void **state)
 	return -1;
 }
 
+static int close_fonts(void **state)
+{
+	(void)state;
+	fonts_close();
+	return 0;
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -434,5 +441,5 @@ int main(void)
 	    cmocka_unit_test(count_and_look_are_printed_apart_and_nothing_is_called_safe),
 	    cmocka_unit_test(the_job_is_called_after_slip_and_copy_only),
 	};
-	return cmocka_run_group_tests(tests, open_fonts, NULL);
+	return cmocka_run_group_tests(tests, open_fonts, close_fonts);
 }

@@ -221,6 +221,7 @@ static int tidy(void **state)
 {
 	(void)state;
 	run("rm -rf %s", folder);
+	fonts_close();
 	return 0;
 }
 

@@ -98,7 +98,7 @@ struct box box_of(const Result &r)
 {
 	auto p = r.position();
 	struct box b = {p[0].x, p[0].y, p[0].x, p[0].y};
-	for (int i = 1; i < 4; i++) {
+	for (size_t i = 1; i < 4; i++) {
 		b.left = std::min(b.left, p[i].x);
 		b.right = std::max(b.right, p[i].x);
 		b.top = std::min(b.top, p[i].y);

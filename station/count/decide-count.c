@@ -78,7 +78,7 @@ static void shown(struct turn *t, int item, int n, enum evidence evidence, enum 
 	                  .item = (uint8_t)item,
 	                  .n = n,
 	                  .what = (uint8_t)evidence,
-	                  .other = condition};
+	                  .other = (int32_t)condition};
 	int found = t->s->discrepancy;
 	snprintf(e.text, sizeof e.text, "%s", *remark ? remark : search_place(t));
 	close_question(t);
@@ -258,7 +258,7 @@ void agree(struct turn *t, int32_t badge)
 		return;
 	}
 	if (t->station->policy.both_badges && t->s->asked.what != Q_FIELD_TOO) {
-		ask(t, (struct asked){.what = Q_FIELD_TOO, .n = kind, .person = badge},
+		ask(t, (struct asked){.what = Q_FIELD_TOO, .n = (int32_t)kind, .person = badge},
 		    "%s: circulating badge read.", names[kind]);
 		return;
 	}

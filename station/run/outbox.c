@@ -98,7 +98,7 @@ static int state_from_name(const char *name)
 		     {"failed", SLIP_FAILED}};
 	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
 		if (strcmp(names[i].name, name) == 0)
-			return names[i].state;
+			return (int)names[i].state;
 	return -EINVAL;
 }
 

@@ -61,8 +61,7 @@ static const char *name_of(const struct making *m, int32_t number)
 static void item_note(const struct making *m, int number, const struct item *it, char *out, size_t size)
 {
 	static const char *const places[] = {
-		"",     "", "on a digit", "off, not yet accounted for", "", "returned unopened", "isolated: wrong number in its "
-										  "pack",
+		"",     "", "on a digit", "off, not yet accounted for", "", "returned unopened", "isolated: wrong number",
 		"struck: a misread", "EXTRA ITEM, not on the sheet",
 	};
 	const struct story_item *si = &m->s->items[number - 1];

@@ -142,8 +142,8 @@ static void a_missing_an_added_and_an_exchanged_event_are_found(void **state)
 	static const char *const done[] = {
 	    "DELETE FROM event WHERE seq = 20",
 	    "DELETE FROM event WHERE seq = 1",
-	    "UPDATE event SET seq = -1 WHERE seq = 20; UPDATE event SET seq = 20 WHERE seq = 21;"
-	    "UPDATE event SET seq = 21 WHERE seq = -1",
+	    ("UPDATE event SET seq = -1 WHERE seq = 20; UPDATE event SET seq = 20 WHERE seq = 21;"
+	     "UPDATE event SET seq = 21 WHERE seq = -1"),
 	    "INSERT INTO event SELECT max(seq) + 2, case_no, kind, key, payload, hash FROM event",
 	};
 	char folder[FOLDER_MAX], other[FOLDER_MAX], text[600];
@@ -168,8 +168,8 @@ static void a_missing_an_added_and_an_exchanged_event_are_found(void **state)
 static void a_changed_tail_stops_the_daemon_from_adding_to_it(void **state)
 {
 	static const char *const tails[] = {
-	    "UPDATE event SET payload = replace(payload, '\"wall_ms\":1', '\"wall_ms\":2') WHERE seq = "
-	    "(SELECT max(seq) FROM event)",
+	    ("UPDATE event SET payload = replace(payload, '\"wall_ms\":1', '\"wall_ms\":2') WHERE seq = "
+	     "(SELECT max(seq) FROM event)"),
 	    "UPDATE event SET hash = zeroblob(32) WHERE seq = (SELECT max(seq) FROM event)",
 	    "UPDATE event SET hash = x'' WHERE seq = (SELECT max(seq) FROM event)",
 	    "UPDATE event SET hash = zeroblob(32) WHERE seq = (SELECT max(seq) - 1 FROM event)",

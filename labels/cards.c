@@ -76,10 +76,18 @@ static int draw_card(struct canvas *c, const json_t *card, double x, double y, c
 	return c->failed;
 }
 
+static void group_title(struct canvas *c, const json_t *group, bool again, struct place *p)
+{
+	struct style title = {.size_pt = 11, .bold = true};
+	char text[120];
+	snprintf(text, sizeof text, "%s%s", json_text(group, "title"), again ? ", continued" : "");
+	canvas_text(c, &title, LEFT_MM, p->y + 2.8, CARD_WIDTH_MM * 2, text);
+	p->y += TITLE_MM;
+}
+
 static int draw_group(struct canvas *c, const json_t *d, const json_t *group, struct place *p,
                       struct error *e)
 {
-	struct style title = {.size_pt = 11, .bold = true};
 	size_t i;
 	json_t *card;
 	if (p->column) {
@@ -88,12 +96,13 @@ static int draw_group(struct canvas *c, const json_t *d, const json_t *group, st
 	}
 	if (p->y + TITLE_MM + CARD_HEIGHT_MM > BOTTOM_MM)
 		begin_side(c, d, p);
-	canvas_text(c, &title, LEFT_MM, p->y + 2.8, CARD_WIDTH_MM * 2, json_text(group, "title"));
-	p->y += TITLE_MM;
+	group_title(c, group, false, p);
 	json_array_foreach(json_object_get(group, "cards"), i, card)
 	{
-		if (p->y + CARD_HEIGHT_MM > BOTTOM_MM)
+		if (p->y + CARD_HEIGHT_MM > BOTTOM_MM) {
 			begin_side(c, d, p);
+			group_title(c, group, true, p);
+		}
 		int r =
 		    draw_card(c, card, LEFT_MM + p->column * CARD_WIDTH_MM, p->y, json_text(d, "room"), e);
 		if (r < 0)

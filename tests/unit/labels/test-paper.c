@@ -321,8 +321,8 @@ static void codes_on_cards_are_40_mm_apart_and_no_scan_line_takes_two_digits(voi
 {
 	(void)state;
 	static const char *const names[] = {"digit-cards", "cards"};
-	for (int dpi = 203, n = 0; n < 2; n++)
-		for (; dpi <= 600; dpi = dpi == 203 ? 300 : dpi * 2) {
+	for (int n = 0; n < 2; n++)
+		for (int dpi = 203; dpi <= 600; dpi = dpi == 203 ? 300 : dpi * 2) {
 			struct trace t = {0};
 			struct buf pdf = {0};
 			int pages, crossed;

@@ -90,7 +90,7 @@ enum event_field {
 	X(COUNT_AGAIN, "count-again", F_ITEM)                /* INTERRUPTED: this line again */              \
 	X(DISCREPANCY, "discrepancy", F_N)                   /* n: 1 opened, 0 closed */                     \
 	X(SEARCH_STEP, "search-step", F_N | F_WHAT | F_TEXT) /* n: step, what: 1 done 2 not done because */  \
-	X(EXTRA, "extra-item", F_ITEM | F_THING)                                                             \
+	X(EXTRA, "extra-item", F_ITEM | F_THING | F_N) /* n: pieces */                                                             \
 	X(DRESSING_ON, "dressing-on", F_N)         /* n: 1 already on, 0 taken down */                       \
 	X(OWED, "owed", F_WHAT | F_ITEM | F_DIGIT) /* what: debt_kind */                                     \
 	X(PAID, "paid", F_WHAT | F_ITEM | F_DIGIT | F_PERSON | F_TEXT)                                       \

@@ -184,7 +184,8 @@ static void read_line(struct reader *r, struct line *l)
 	l->size_max_mm = (int16_t)get(r, "size_max_mm", 0, 9999);
 	get_text(r, "instead", l->instead, sizeof l->instead);
 	const json_t *codes = json_object_get(r->o, "codes"), *contents = json_object_get(r->o, "contents");
-	r->bad |= json_array_size(codes) > LINE_CODES_MAX || json_object_size(contents) > LINE_CONTENTS_MAX;
+	r->bad |= json_array_size(codes) > LINE_CODES_MAX || json_object_size(contents) > LINE_CONTENTS_MAX ||
+		  (codes && !json_is_array(codes)) || (contents && !json_is_object(contents));
 	for (size_t i = 0; !r->bad && i < json_array_size(codes); i++) {
 		const char *text = json_string_value(json_array_get(codes, i));
 		r->bad |= !text || strlen(text) >= LINE_CODE_MAX;
@@ -196,7 +197,8 @@ static void read_line(struct reader *r, struct line *l)
 	size_t used = 0;
 	json_object_foreach((json_t *)contents, key, n)
 	{
-		if (r->bad || strlen(key) >= LINE_KEY_MAX || used == LINE_CONTENTS_MAX) {
+		if (r->bad || strlen(key) >= LINE_KEY_MAX || used == LINE_CONTENTS_MAX || !json_is_integer(n) ||
+		    json_integer_value(n) < 1 || json_integer_value(n) > 500) {
 			r->bad = 1;
 			break;
 		}
@@ -246,7 +248,7 @@ static void read_parts(struct reader *r, struct event *e)
 	} else {
 		return;
 	}
-	r->bad |= part.bad || !part.o;
+	r->bad |= part.bad || !json_is_object(part.o);
 }
 
 static void read_common(struct reader *r, struct event *e)

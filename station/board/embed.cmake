@@ -1,0 +1,13 @@
+# cmake -DOUT=assets.c -DFILES="a;b" -P embed.cmake: writes the files' bytes as C, in the form of assets.h.
+set(arrays "")
+set(table "")
+set(i 0)
+foreach(file IN LISTS FILES)
+  get_filename_component(name ${file} NAME)
+  file(READ ${file} hex HEX)
+  string(REGEX REPLACE "([0-9a-f][0-9a-f])" "0x\\1," bytes "${hex}")
+  string(APPEND arrays "static const unsigned char bytes_${i}[] = {${bytes}};\n")
+  string(APPEND table "\t{\"${name}\", bytes_${i}, sizeof bytes_${i}},\n")
+  math(EXPR i "${i} + 1")
+endforeach()
+file(WRITE ${OUT} "#include \"board/assets.h\"\n\n${arrays}\nconst struct asset assets[] = {\n${table}};\nconst size_t assets_count = ${i};\n")

@@ -1,0 +1,33 @@
+/* The two pipes to the daemon, JSON lines.
+ *
+ * daemon → board:  {"v":1,"seq":12,"view":{…}}      one room as run/view.h states it, whole, at each change
+ *                  {"v":1,"seq":13,"status":{…}}    the station, likewise
+ *                  {"v":1,"seq":14,"alive":true}    once a second
+ *                  {"v":1,"seq":15,"reply":{"id":"k1","room":1,"verdict":…,"said":…,"next":…}}
+ * board → daemon:  {"v":1,"listening":{"port":8417}}   once, first
+ *                  {"v":1,"keyed":{"id":"k1","room":1,"code":"…"}}
+ *
+ * A line that is wrong is logged and passed over; the next one counts. The end of the input ends the board.
+ */
+#ifndef BANDTALLY_BOARD_FEED_H
+#define BANDTALLY_BOARD_FEED_H
+
+#include "board/hub.h"
+
+struct event_base;
+struct feed;
+
+#define FEED_LINE_MAX (512 * 1024) /* bytes of one line; a longer one is passed over whole */
+#define FEED_CODE_MAX 128          /* bytes of a typed code */
+
+/* Reads `in` and writes `out`, both already open; `out` is made non-blocking. NULL: no memory, or `in` cannot
+ * be waited for. */
+struct feed *feed_new(struct event_base *base, int in, int out, struct hub *hub);
+void feed_free(struct feed *feed);
+
+/* 0, -EINVAL where it is no canonical JSON text, -EAGAIN where the daemon does not read. */
+int feed_listening(struct feed *feed, int port);
+/* A typed code goes to the daemon. `id` receives the name under which its reply will come. */
+int feed_keyed(struct feed *feed, int room, const char *code, char id[16]);
+
+#endif

@@ -1,0 +1,29 @@
+/* Who may ask, and for how long.
+ *
+ * The board listens on the loopback address, where any page in any browser of this machine could still reach
+ * it by a name that points there. So a request must name this board as its host, and one that changes
+ * anything must come from this board's own page.
+ */
+#ifndef BANDTALLY_BOARD_GUARD_H
+#define BANDTALLY_BOARD_GUARD_H
+
+#include <stdbool.h>
+
+struct event_base;
+struct guard;
+
+#define GUARD_PATIENCE_MS 10000 /* from a connection's first byte to the end of its request and answer */
+
+/* True for "127.0.0.1:<port>" and "localhost:<port>", the port left out where it is 80. NULL is false. */
+bool guard_host(const char *host, int port);
+/* The same with "http://" before it, as the Origin of a page of ours. NULL is false. */
+bool guard_origin(const char *origin, int port);
+
+/* The HTTP library's own timer begins anew with each byte that comes, so a client that sends a byte now and
+ * then would stay for ever. This one looks once a second at each connection of the process, and closes those
+ * that are open for GUARD_PATIENCE_MS without being an event stream. NULL: no memory. */
+struct guard *guard_new(struct event_base *base, int most_fds);
+void guard_free(struct guard *guard);
+void guard_stream(struct guard *guard, int fd); /* this connection is an event stream: it may stay */
+
+#endif

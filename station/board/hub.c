@@ -1,0 +1,262 @@
+#include "board/hub.h"
+
+#include <errno.h>
+#include <event2/buffer.h>
+#include <event2/bufferevent.h>
+#include <event2/event.h>
+#include <event2/http.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/time.h>
+
+#include "base/clock.h"
+#include "base/log.h"
+
+#define WRITE_PATIENCE_S 10
+
+/* The bytes of one server-sent event, shared by everyone they still have to reach. */
+struct message {
+	int holders;
+	struct buf bytes;
+};
+
+struct page {
+	struct page *next;
+	struct hub *hub;
+	struct evhttp_request *req;
+	int room;
+};
+
+struct kept {
+	struct buf text; /* canonical JSON, empty while nothing is known */
+	int64_t since_ms;
+};
+
+struct hub {
+	bool keyed_entry;
+	struct kept rooms[HUB_ROOM_MAX + 1];
+	struct kept status;
+	struct page *pages;
+	int n_pages;
+};
+
+struct hub *hub_new(bool keyed_entry)
+{
+	struct hub *h = calloc(1, sizeof *h);
+	if (h)
+		h->keyed_entry = keyed_entry;
+	return h;
+}
+
+void hub_free(struct hub *h)
+{
+	if (!h)
+		return;
+	for (int i = 0; i <= HUB_ROOM_MAX; i++)
+		buf_free(&h->rooms[i].text);
+	buf_free(&h->status.text);
+	free(h);
+}
+
+bool hub_knows_room(const struct hub *h, int room)
+{
+	return room >= 1 && room <= HUB_ROOM_MAX && h->rooms[room].text.size;
+}
+
+int hub_pages(const struct hub *h)
+{
+	return h->n_pages;
+}
+
+static void let_go(struct message *m)
+{
+	if (m && --m->holders == 0) {
+		buf_free(&m->bytes);
+		free(m);
+	}
+}
+
+static void sent(const void *data, size_t size, void *message)
+{
+	(void)data;
+	(void)size;
+	let_go(message);
+}
+
+static struct message *message_new(const char *event, const char *data)
+{
+	struct message *m = calloc(1, sizeof *m);
+	if (m)
+		m->holders = 1;
+	if (m && buf_printf(&m->bytes, "event: %s\ndata: %s\n\n", event, data) < 0) {
+		let_go(m);
+		return NULL;
+	}
+	return m;
+}
+
+static void give(struct page *p, struct message *m)
+{
+	struct evbuffer *chunk = evbuffer_new();
+	if (!chunk)
+		return;
+	m->holders++;
+	if (evbuffer_add_reference(chunk, m->bytes.data, m->bytes.size, sent, m) < 0)
+		let_go(m);
+	else
+		evhttp_send_reply_chunk(p->req, chunk);
+	evbuffer_free(chunk);
+}
+
+static bool too_slow(const struct page *p)
+{
+	struct evhttp_connection *c = evhttp_request_get_connection(p->req);
+	struct bufferevent *b = evhttp_connection_get_bufferevent(c);
+	return evbuffer_get_length(bufferevent_get_output(b)) > HUB_UNSENT_MAX;
+}
+
+static void give_all(struct hub *h, int room, struct message *m)
+{
+	struct page *next;
+	for (struct page *p = h->pages; m && p; p = next) {
+		next = p->next;
+		if (room && p->room != room && p->room != HUB_ROOM_EACH)
+			continue;
+		if (too_slow(p)) {
+			log_line("a page does not take what it is sent: it is dropped, and may come back");
+			evhttp_connection_free(evhttp_request_get_connection(p->req));
+			continue;
+		}
+		give(p, m);
+	}
+	let_go(m);
+}
+
+/* The page has left, or was dropped. Where the peer left, the request has lost its connection and is ours to
+ * end; where we freed the connection, that frees the request too. */
+static void on_close(struct evhttp_connection *c, void *context)
+{
+	struct page *p = context;
+	(void)c;
+	for (struct page **at = &p->hub->pages; *at; at = &(*at)->next)
+		if (*at == p) {
+			*at = p->next;
+			p->hub->n_pages--;
+			break;
+		}
+	if (!evhttp_request_get_connection(p->req))
+		evhttp_send_reply_end(p->req);
+	free(p);
+}
+
+static void give_kept(struct page *p, const char *event, const struct kept *k)
+{
+	_cleanup_(buf_free) struct buf data = {0};
+	if (!k->text.size ||
+	    buf_printf(&data, "{\"age_ms\":%lld,\"%s\":%s}", (long long)(clock_now().boot_ms - k->since_ms),
+	               event, k->text.data) < 0)
+		return;
+	struct message *m = message_new(event, data.data);
+	if (m)
+		give(p, m);
+	let_go(m);
+}
+
+static void give_start(struct page *p)
+{
+	struct hub *h = p->hub;
+	struct message *m = message_new("hello", h->keyed_entry ? "{\"keyed\":true}" : "{\"keyed\":false}");
+	if (m)
+		give(p, m);
+	let_go(m);
+	give_kept(p, "status", &h->status);
+	for (int i = 1; i <= HUB_ROOM_MAX; i++) {
+		if (p->room == HUB_ROOM_FIRST && hub_knows_room(h, i))
+			p->room = i;
+		if (p->room == i || p->room == HUB_ROOM_EACH)
+			give_kept(p, "view", &h->rooms[i]);
+	}
+}
+
+int hub_follow(struct hub *h, struct evhttp_request *req, int room)
+{
+	struct page *p = h->n_pages < HUB_PAGES_MAX ? calloc(1, sizeof *p) : NULL;
+	if (!p)
+		return h->n_pages < HUB_PAGES_MAX ? -ENOMEM : -EBUSY;
+	*p = (struct page){.next = h->pages, .hub = h, .req = req, .room = room};
+	h->pages = p;
+	h->n_pages++;
+	struct evhttp_connection *c = evhttp_request_get_connection(req);
+	struct bufferevent *b = evhttp_connection_get_bufferevent(c);
+	/* A page says nothing more, so only writing has a time limit, and what it says anyway is not hoarded.
+	 */
+	bufferevent_set_timeouts(b, NULL, &(struct timeval){.tv_sec = WRITE_PATIENCE_S});
+	bufferevent_setwatermark(b, EV_READ, 0, 1024);
+	evhttp_connection_set_closecb(c, on_close, p);
+	evhttp_send_reply_start(req, 200, "OK");
+	give_start(p);
+	return 0;
+}
+
+static int keep(struct kept *k, const json_t *value)
+{
+	struct buf text = {0};
+	int r = json_write_canonical(value, &text);
+	if (r < 0) {
+		buf_free(&text);
+		return r;
+	}
+	buf_free(&k->text);
+	k->text = text;
+	k->since_ms = clock_now().boot_ms;
+	return 0;
+}
+
+static void tell(struct hub *h, int room, const char *event, const struct kept *k)
+{
+	_cleanup_(buf_free) struct buf data = {0};
+	if (buf_printf(&data, "{\"age_ms\":0,\"%s\":%s}", event, k->text.data) == 0)
+		give_all(h, room, message_new(event, data.data));
+}
+
+int hub_view(struct hub *h, const json_t *view)
+{
+	int64_t room = json_number(json_object_get(view, "room"), "number", 0);
+	if (room < 1 || room > HUB_ROOM_MAX)
+		return -EINVAL;
+	int r = keep(&h->rooms[room], view);
+	if (r < 0)
+		return r;
+	for (struct page *p = h->pages; p; p = p->next)
+		if (p->room == HUB_ROOM_FIRST)
+			p->room = (int)room;
+	tell(h, (int)room, "view", &h->rooms[room]);
+	return 0;
+}
+
+int hub_status(struct hub *h, const json_t *status)
+{
+	int r = json_is_object(status) ? keep(&h->status, status) : -EINVAL;
+	if (r == 0)
+		tell(h, 0, "status", &h->status);
+	return r;
+}
+
+int hub_reply(struct hub *h, const json_t *reply)
+{
+	_cleanup_(buf_free) struct buf data = {0};
+	int64_t room = json_number(reply, "room", 0);
+	if (room < 1 || room > HUB_ROOM_MAX)
+		return -EINVAL;
+	int r = json_write_canonical(reply, &data);
+	if (r == 0)
+		give_all(h, (int)room, message_new("reply", data.data));
+	return r;
+}
+
+void hub_alive(struct hub *h, int64_t seq)
+{
+	char data[24];
+	snprintf(data, sizeof data, "%lld", (long long)seq);
+	give_all(h, 0, message_new("alive", data));
+}

@@ -1,0 +1,40 @@
+/* What the board knows, in memory only, and who looks at it.
+ *
+ * It keeps the last view of each room and the last status as the daemon sent them, and hands each change to
+ * every page that follows that room. One message is one block of bytes that all pages share; a page that does
+ * not take its messages in time is dropped, so that it costs nobody else anything.
+ */
+#ifndef BANDTALLY_BOARD_HUB_H
+#define BANDTALLY_BOARD_HUB_H
+
+#include <stdbool.h>
+#include <stdint.h>
+
+#include "base/json.h"
+
+struct evhttp_request;
+struct hub;
+
+#define HUB_PAGES_MAX 128           /* pages that may follow at one time */
+#define HUB_UNSENT_MAX (256 * 1024) /* bytes that wait for one page before it is dropped */
+#define HUB_ROOM_MAX 99             /* rooms are numbered 1 to 99, as on their cards */
+#define HUB_ROOM_EACH 0             /* a page that follows every room (the desk) */
+#define HUB_ROOM_FIRST (-1)         /* a page that was asked for without a room: the first that is known */
+
+struct hub *hub_new(bool keyed_entry); /* NULL: no memory */
+void hub_free(struct hub *hub);        /* NULL is fine; the pages must be gone (evhttp_free() first) */
+
+/* Begins an event stream as the answer to `req`, which then belongs to the hub. 0, or -EBUSY where
+ * HUB_PAGES_MAX pages follow already, or -ENOMEM; then the request is still the caller's. */
+int hub_follow(struct hub *hub, struct evhttp_request *req, int room);
+
+/* From the daemon. Each is borrowed. 0, -EINVAL where a field is wrong, -ENOMEM. */
+int hub_view(struct hub *hub, const json_t *view);
+int hub_status(struct hub *hub, const json_t *status);
+int hub_reply(struct hub *hub, const json_t *reply); /* to the pages of the reply's room */
+void hub_alive(struct hub *hub, int64_t seq);
+
+bool hub_knows_room(const struct hub *hub, int room);
+int hub_pages(const struct hub *hub);
+
+#endif

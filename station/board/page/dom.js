@@ -1,0 +1,31 @@
+// Small helpers: elements, and text that changes only where it differs, so that a screen reader hears news once.
+export const $ = (id) => document.getElementById(id);
+
+export function el(name, attributes = {}, ...children) {
+	const e = document.createElement(name);
+	for (const [k, v] of Object.entries(attributes))
+		if (v !== false && v !== undefined)
+			e.setAttribute(k, v === true ? '' : v);
+	e.append(...children);
+	return e;
+}
+
+export function svg(name, attributes = {}, ...children) {
+	const e = document.createElementNS('http://www.w3.org/2000/svg', name);
+	for (const [k, v] of Object.entries(attributes))
+		e.setAttribute(k, v);
+	e.append(...children);
+	return e;
+}
+
+export function say(e, text) {
+	if (e.textContent !== text)
+		e.textContent = text;
+}
+
+// Replaces what stands in `e` where it would look different.
+export function put(e, ...children) {
+	const now = el('div', {}, ...children);
+	if (now.innerHTML !== e.innerHTML)
+		e.replaceChildren(...now.childNodes);
+}

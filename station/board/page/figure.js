@@ -1,0 +1,162 @@
+// Hands and feet seen from the back (from above), drawn by lines of our own: the left always on the left. Each
+// limb stands in a box of 100 by 124; y runs down. The tourniquet is a band across the root of its digit, the
+// forceps hang on the band, and the minutes stand over the tip.
+import { svg } from './dom.js';
+import { digitWords } from './words.js';
+
+const BOX = { w: 100, h: 124 };
+// Right side, thumb or great toe first: root x, y, tip x, y, width.
+const fingers = [
+	[40, 98, 11, 63, 16.5], [39, 68, 30, 20, 14.5], [54.5, 64, 52.5, 9, 15], [70, 66, 75, 17, 14.5], [84, 74, 97, 39, 12.5],
+];
+const palm = 'M32 72C36 61 48 58 60 58C72 58 86 62 90 76C92 86 88 99 83 109C80 115 79 121 79 136L43 136C43 123 41 117 36 109C29 99 29 84 32 72Z';
+const toes = [
+	[31, 44, 29, 25, 23], [51, 39, 50, 21, 14.5], [65, 43, 67, 28, 13.5], [77, 50, 81, 37, 13], [87, 60, 93, 49, 12.5],
+];
+const sole = 'M19 48C26 38 42 38 55 40C72 42 90 52 94 66C97 78 88 92 84 104C81 114 80 122 80 134L36 134C37 118 34 106 27 92C20 78 15 60 19 48Z';
+
+const limbs = {
+	'left hand': { first: 6, lines: fingers, body: palm, flip: true },
+	'right hand': { first: 1, lines: fingers, body: palm },
+	'left foot': { first: 16, lines: toes, body: sole, flip: true },
+	'right foot': { first: 11, lines: toes, body: sole },
+};
+
+const bar = (x1, y1, x2, y2, width, cls) =>
+	svg('path', { d: `M${x1} ${y1}L${x2} ${y2}`, 'stroke-width': width, class: cls });
+
+function along([x1, y1, x2, y2], t) {
+	return [x1 + (x2 - x1) * t, y1 + (y2 - y1) * t];
+}
+
+// A stroke across the digit at part t of its length.
+function across(line, t, width, cls, thick) {
+	const [x, y] = along(line, t), length = Math.hypot(line[2] - line[0], line[3] - line[1]);
+	const nx = -(line[3] - line[1]) / length * width / 2, ny = (line[2] - line[0]) / length * width / 2;
+	return bar(x - nx, y - ny, x + nx, y + ny, thick, cls);
+}
+
+// Artery forceps: two rings, two shanks that cross, one beak; the beak lies on the band at 0, 0.
+function forceps(x, y, angle) {
+	const g = svg('g', { class: 'forceps', transform: `translate(${x} ${y}) rotate(${angle})` });
+	for (const cls of ['under', 'over'])
+		g.append(svg('path', { class: cls, d: 'M-3 0L18 2.2L34 -3.5M-3 0L18 -2.2L34 3.5' }),
+			svg('circle', { class: cls, cx: 38.5, cy: -6, r: 5 }), svg('circle', { class: cls, cx: 38.5, cy: 6, r: 5 }));
+	return g;
+}
+
+function drawLimb(limb, digits) {
+	const g = svg('g', { class: 'limb' }), flip = svg('g', limb.flip ? { transform: `translate(${BOX.w} 0) scale(-1 1)` } : {});
+	const state = limb.lines.map((_, i) => digits.find((d) => d.number === limb.first + i));
+	for (const [cls, grow] of [['edge', 2.6], ['skin', 0]]) {
+		flip.append(svg('path', { d: limb.body, class: cls, 'stroke-width': 4 + grow }));
+		limb.lines.forEach(([a, b, c, d, w]) => flip.append(bar(a, b, c, d, w + grow, cls)));
+	}
+	limb.lines.forEach((l, i) => {
+		const d = state[i], [nx, ny] = along(l, 1.06);
+		if (d)
+			flip.append(bar(...along(l, 0.35), l[2], l[3], l[4], `digit ${d.state}${d.seen_bare ? ' bare-seen' : ''}${d.marked ? ' marked' : ''}`));
+		flip.append(svg('circle', { class: 'nail', cx: nx, cy: ny, r: l[4] * 0.24 }));
+		if (d && (d.state === 'on' || d.state === 'maybe-on')) {
+			flip.append(across(l, 0.3, l[4] + 7, 'band-edge', 10), across(l, 0.3, l[4] + 5, `band ${d.state}`, 6.5));
+			if (d.forceps) {
+				const [x, y] = along(l, 0.3), angle = Math.atan2(l[3] - l[1], l[2] - l[0]) * 180 / Math.PI;
+				flip.append(forceps(x, y, angle + (i === 0 ? 150 : i < 2 ? 165 : i > 3 ? 205 : 182)));
+			}
+		} else if (d && d.state === 'off' && !d.seen_bare) {
+			flip.append(across(l, 0.3, l[4] + 4, 'band-gone', 2.4));
+		}
+	});
+	g.append(flip);
+	return g;
+}
+
+// The limbs that are shown: hands, feet, or both, by the digits that the case knows.
+function shown(digits) {
+	const feet = digits.some((d) => d.number >= 11 && d.number <= 20), hands = digits.some((d) => d.number <= 10);
+	return [...(hands || !feet ? ['left hand', 'right hand'] : []), ...(feet ? ['left foot', 'right foot'] : [])];
+}
+
+// Each word stands over its tip where it can; those that would touch move apart, or into a further row.
+function placeFlags(flags, width, gap) {
+	const rows = [];
+	for (const f of [...flags].sort((a, b) => a.x - b.x)) {
+		let row = rows.find((r) => r.end + gap + f.w <= width && f.x >= r.end - f.w * 0.3);
+		if (!row)
+			rows.push(row = { end: -gap, flags: [] });
+		f.left = Math.min(Math.max(row.end + gap, f.x - f.w / 2), width - f.w);
+		row.end = f.left + f.w;
+		row.flags.push(f);
+	}
+	return rows;
+}
+
+// Draws into `box`. `passed_ms`: how long ago the view was made.
+export function drawFigure(box, view, passed_ms) {
+	const digits = view?.digits ?? [], names = shown(digits);
+	const W = box.clientWidth, style = getComputedStyle(box);
+	const main = parseFloat(style.getPropertyValue('--main-px')) || parseFloat(getComputedStyle(document.getElementById('next')).fontSize);
+	const rest = parseFloat(style.fontSize), H = box.clientHeight || W * 0.8;
+	const root = svg('svg', { viewBox: `0 0 ${W} ${H}`, width: W, height: H, role: 'img' });
+	root.append(svg('title', {}, describe(digits, passed_ms) || 'No digit has a tourniquet on this sheet'));
+	if (!W || H < rest * 4)
+		return;
+	box.replaceChildren(root);
+	const flags = digits.map((d) => ({ d, text: digitWords(d, passed_ms) })).filter((f) => f.text);
+	for (const f of flags) {
+		f.loud = (f.d.state === 'on' || f.d.state === 'maybe-on');
+		// What belongs to the minutes but need not be as large stands over them.
+		f.over = [f.d.number > 20 && f.d.name.replace(', described', ''), f.loud && f.d.gap && 'at least'].filter(Boolean).join(', ');
+		f.node = svg('g', { class: `flag ${f.d.state}` });
+		f.node.append(svg('text', {}, f.loud ? f.text.replace('at least ', '') : f.text));
+		f.node.lastChild.style.fontSize = `${f.loud ? main : rest}px`;
+		if (f.over)
+			f.node.append(svg('text', { class: 'over', y: -main * 0.95 }, f.over));
+		root.append(f.node);
+		f.w = Math.max(...[...f.node.children].map((t) => t.getComputedTextLength())) + rest * 0.4;
+	}
+	const column = W / names.length, rowH = main * 1.1, overH = flags.some((f) => f.over) ? rest * 1.05 : 0;
+	let rows = [], scale = 1;
+	const where = (n, s) => {
+		const i = names.findIndex((x) => n >= limbs[x].first && n < limbs[x].first + 5);
+		if (i < 0)
+			return null;
+		const limb = limbs[names[i]], l = limb.lines[n - limb.first], ox = column * i + (column - BOX.w * s) / 2;
+		return [ox + (limb.flip ? BOX.w - l[2] : l[2]) * s, l[3], l[4] / 2];
+	};
+	for (let pass = 0; pass < 2; pass++) {
+		const top = rows.length * (rowH + overH);
+		scale = Math.max(0.15, Math.min((H - top - rest * 1.25) / BOX.h, column * 0.96 / BOX.w));
+		for (const f of flags)
+			f.x = where(f.d.number, scale)?.[0] ?? W / 2;
+		rows = placeFlags(flags, W, rest * 0.3);
+	}
+	const top = H - rest * 1.25 - BOX.h * scale;
+	names.forEach((name, i) => {
+		const ox = column * i + (column - BOX.w * scale) / 2;
+		const g = drawLimb(limbs[name], digits);
+		g.setAttribute('transform', `translate(${ox} ${top}) scale(${scale})`);
+		const clip = svg('svg', { x: 0, y: 0, width: W, height: H - rest * 1.2 }, g);
+		root.prepend(clip);
+		const here = digits.some((d) => d.number >= limbs[name].first && d.number < limbs[name].first + 5);
+		const side = svg('text', { class: here ? 'side here' : 'side', x: column * (i + 0.5), y: H - rest * 0.28 }, name);
+		side.style.fontSize = `${rest}px`;
+		root.append(side);
+	});
+	rows.forEach((row, r) => {
+		const y = top - (rows.length - r - 1) * (rowH + overH) - rowH * 0.22;
+		for (const f of row.flags) {
+			const at = where(f.d.number, scale);
+			f.node.setAttribute('transform', `translate(${f.left + f.w / 2} ${y})`);
+			if (at)
+				root.insertBefore(svg('path', { class: 'lead', d: `M${f.x} ${y + rowH * 0.16}V${top + (at[1] - at[2]) * scale - 2}` }), f.node);
+		}
+	});
+}
+
+export function describe(digits, passed_ms) {
+	return digits.map((d) => {
+		const w = digitWords(d, passed_ms);
+		return w && `${d.name}: ${d.state === 'on' ? 'tourniquet on, ' : ''}${w}${d.forceps ? ', forceps on it' : ''}`;
+	}).filter(Boolean).join('; ');
+}

@@ -1,0 +1,34 @@
+// The line to the station. A heartbeat comes once a second; when it stays away the page must say so within 3 s.
+const STALE_MS = 2500;
+const AGAIN_MS = 1500;
+
+export class Link {
+	constructor(address, handlers) {
+		this.address = address;
+		this.handlers = handlers;
+		this.started = this.last = performance.now();
+		this.heard = false;
+		this.open();
+	}
+
+	open() {
+		const s = this.source = new EventSource(this.address);
+		const on = (name, act) => s.addEventListener(name, (e) => act(JSON.parse(e.data)));
+		on('alive', () => { this.last = performance.now(); this.heard = true; this.handlers.alive(); });
+		on('hello', (h) => this.handlers.hello(h));
+		on('view', (m) => this.handlers.view(m.view, performance.now() - m.age_ms));
+		on('status', (m) => this.handlers.status(m.status));
+		on('reply', (r) => this.handlers.reply(r));
+		s.addEventListener('error', () => {
+			// The browser tries again by itself, unless the answer was a refusal.
+			if (s.readyState === EventSource.CLOSED && this.source === s)
+				setTimeout(() => this.open(), AGAIN_MS);
+		});
+	}
+
+	// How long nothing was heard, in ms; 0 while the heartbeat comes.
+	silence() {
+		const ms = performance.now() - this.last;
+		return ms > STALE_MS ? ms : 0;
+	}
+}

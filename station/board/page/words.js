@@ -1,0 +1,30 @@
+// How times and states are said. Nothing here says more than was counted or seen.
+export function ago(ms) {
+	const s = Math.max(0, Math.floor(ms / 1000));
+	if (s < 60)
+		return `${s} s ago`;
+	if (s < 3600)
+		return `${Math.floor(s / 60)} min ago`;
+	return s < 172800 ? `${Math.floor(s / 3600)} h ago` : `${Math.floor(s / 86400)} days ago`;
+}
+
+export const minutes = (ms) => `${Math.max(0, Math.floor(ms / 60000))} min`;
+
+export const verdicts = { accepted: 'Accepted', refused: 'Refused', question: 'Question' };
+const plainVerdicts = { accepted: 'Noted', refused: 'Not taken', question: 'Question' };
+export const verdict = (v, awake) => (awake ? plainVerdicts : verdicts)[v] ?? v;
+
+// What stands at a digit, as said beside it on the drawing.
+export function digitWords(d, passed_ms) {
+	const least = d.gap ? 'at least ' : '';
+	switch (d.state) {
+	case 'on': return `${least}${minutes(d.stretch_ms + passed_ms)}`;
+	case 'maybe-on': return `on? ${least}${minutes(d.stretch_ms + passed_ms)}`;
+	case 'off': return d.seen_bare ? 'seen bare' : `off, ${least}${minutes(d.total_ms)}`;
+	default: return d.seen_bare ? 'seen bare' : d.marked ? 'marked' : '';
+	}
+}
+
+export const intended =
+	'This station records and supports the count that people make, and never replaces it. ' +
+	'Local policy and the licensed practitioner decide.';

@@ -278,10 +278,15 @@ static int deal_with(struct handheld *h, enum typing_result what, struct wire *o
 
 static int lost_events(struct handheld *h, int64_t now_ms, struct wire *out)
 {
+	char text[WIRE_TEXT_MAX + 1];
 	size_t keys = typing_lost(&h->typing, now_ms);
 	h->told = true;
-	return fault(out, "dropped", "of a code were thrown away", keys,
-	             "the system was too slow and lost keys: scan it again");
+	snprintf(text, sizeof text,
+	         "keys were lost, because the system was too slow to take them: the code (%zu keys of it had "
+	         "come) "
+	         "was thrown away: scan it again",
+	         keys);
+	return wire_fault(out, "dropped", text);
 }
 
 static int take_event(struct handheld *h, const struct key_event *event, struct wire *out)

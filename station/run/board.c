@@ -1,5 +1,5 @@
-/* Feeding the board: a whole view of a room at each change, the station's status, and a heartbeat. It is given
- * views and gives back typed codes; it knows nothing else. */
+/* Feeding the board: a whole view of a room at each change, the station's status, and a heartbeat. It is
+ * given views and gives back typed codes; it knows nothing else. */
 #include <errno.h>
 #include <stdio.h>
 #include <string.h>
@@ -32,7 +32,7 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room)
 		if (!dc->fault[0] || (room && dc->room != room))
 			continue;
 		snprintf(text, sizeof text, "Scanner %s of %s: %s", dc->name,
-			 station_room_name(&d->core.station, dc->room), dc->fault);
+		         station_room_name(&d->core.station, dc->room), dc->fault);
 		json_array_append_new(list, json_string(text));
 	}
 	json_object_set_new(view, "faults", list);
@@ -71,9 +71,12 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	if (!keyed || !*code)
 		return;
 	int32_t room = (int32_t)json_number(keyed, "room", 0);
-	const struct reply *reply = core_scan(&d->core, &(struct scan){.scanner = "board", .room = room, .aim = "",
-									.data = code, .size = strlen(code),
-									.flags = EVENT_KEYED});
+	const struct reply *reply = core_scan(&d->core, &(struct scan){.scanner = "board",
+	                                                               .room = room,
+	                                                               .aim = "",
+	                                                               .data = code,
+	                                                               .size = strlen(code),
+	                                                               .flags = EVENT_KEYED});
 	json_t *answer = json_object();
 	json_object_set_new(answer, "id", json_string(json_text(keyed, "id")));
 	json_object_set_new(answer, "room", json_integer(room));

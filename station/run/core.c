@@ -9,7 +9,8 @@
 #include "base/log.h"
 #include "count/input.h"
 
-#define HALF_WAIT_MS 30000 /* the second symbol of a pack comes within half a minute, or the first is forgotten */
+#define HALF_WAIT_MS                                                                                         \
+	30000 /* the second symbol of a pack comes within half a minute, or the first is forgotten */
 
 struct moment core_now(const struct core *c)
 {
@@ -40,10 +41,12 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 	c->distrust[0] = 0;
 	for (int i = 0; i < count; i++)
 		if (station_apply(&c->station, &events[i]) < 0) {
-			/* decide() tried each event on a copy, so this would be a fault of ours; the record is right. */
+			/* decide() tried each event on a copy, so this would be a fault of ours; the record
+			 * is right. */
 			snprintf(c->distrust, sizeof c->distrust,
-				 "the station could not follow its own record: count by hand and restart it");
-			log_line("event %lld (%s) does not apply", (long long)events[i].seq, event_name(events[i].kind));
+			         "the station could not follow its own record: count by hand and restart it");
+			log_line("event %lld (%s) does not apply", (long long)events[i].seq,
+			         event_name(events[i].kind));
 		}
 	c->changes++;
 	if (c->stored)
@@ -89,7 +92,8 @@ int core_open(struct core *c, const char *folder, struct error *e)
 {
 	memset(c, 0, sizeof *c);
 	if (strlen(folder) >= sizeof c->folder)
-		return error_set(e, -ENAMETOOLONG, "the path of the data folder is too long: use a shorter one");
+		return error_set(e, -ENAMETOOLONG,
+		                 "the path of the data folder is too long: use a shorter one");
 	snprintf(c->folder, sizeof c->folder, "%s", folder);
 	int n = settings_read(&c->settings, &c->station, folder, e);
 	if (n == 0)
@@ -142,14 +146,16 @@ static const struct reply *carry_out(struct core *c, const struct input *in)
 	if (core_store(c, c->outcome.events, c->outcome.count, &e) < 0) {
 		reply->verdict = VERDICT_REFUSED;
 		snprintf(reply->said, sizeof reply->said, "NOT ENTERED: the station %.300s.", e.text);
-		snprintf(reply->next, sizeof reply->next, "Count by hand on the paper sheet until this is mended.");
+		snprintf(reply->next, sizeof reply->next,
+		         "Count by hand on the paper sheet until this is mended.");
 	}
 	remember(c, in->room, reply, in->at);
 	c->changes++;
 	return reply;
 }
 
-/* --- two symbols of one pack ------------------------------------------------------------------------------ */
+/* --- two symbols of one pack ------------------------------------------------------------------------------
+ */
 
 static struct half *half_of(struct core *c, const char *scanner)
 {
@@ -186,7 +192,8 @@ static int join_halves(struct core *c, const char *scanner, struct code *code, s
 	return 1;
 }
 
-/* --- from bytes to input ---------------------------------------------------------------------------------- */
+/* --- from bytes to input ----------------------------------------------------------------------------------
+ */
 
 static void look_up(struct core *c, struct input *in)
 {

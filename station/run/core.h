@@ -32,7 +32,7 @@ struct core {
 	struct settings settings;
 	struct record *record;
 	struct seal *seal;
-	struct outcome outcome; /* of the last scan */
+	struct outcome outcome;                      /* of the last scan */
 	struct recent recent[ROOMS_MAX][RECENT_MAX]; /* newest first, by the room's place in the station */
 	struct half halves[CARRIED_MAX];
 	char boot_id[33];
@@ -53,7 +53,7 @@ struct scan {
 	const char *aim;     /* "" where it sends none */
 	const char *data;
 	size_t size;
-	uint32_t flags;      /* EVENT_KEYED, EVENT_LATE */
+	uint32_t flags; /* EVENT_KEYED, EVENT_LATE */
 };
 
 /* One scan from beginning to end. The reply is valid until the next call. Where the record cannot be written,

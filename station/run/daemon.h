@@ -17,19 +17,19 @@ struct held_scan {
 struct driver_child { /* a scanner; its place stays when it is unplugged, so that what was lost is told */
 	struct daemon *daemon;
 	char name[33];
-	char node[256];         /* of the device, "" for one that station.ini starts */
-	char profile[300];      /* file of its profile, "" none */
+	char node[256];    /* of the device, "" for one that station.ini starts */
+	char profile[300]; /* file of its profile, "" none */
 	int32_t room;
-	int learning;           /* it is reading the scanner-check sheet */
+	int learning; /* it is reading the scanner-check sheet */
 	struct held_scan held[HELD_MAX];
 	int n_held;
-	int asked;              /* the room was asked about the held scans (rule 17) */
-	int64_t last_scan_ms;   /* CLOCK_BOOTTIME; 0 none yet */
+	int asked;            /* the room was asked about the held scans (rule 17) */
+	int64_t last_scan_ms; /* CLOCK_BOOTTIME; 0 none yet */
 	struct child *child;
-	char device[256];       /* as its hello said */
-	char fault[200];        /* what is wrong with it now, "" nothing */
-	int64_t fault_ms;       /* when a fault of it was last recorded */
-	int32_t turned_away;    /* bad lines since then */
+	char device[256];    /* as its hello said */
+	char fault[200];     /* what is wrong with it now, "" nothing */
+	int64_t fault_ms;    /* when a fault of it was last recorded */
+	int32_t turned_away; /* bad lines since then */
 };
 
 struct daemon {
@@ -39,9 +39,9 @@ struct daemon {
 	int n_drivers;
 	struct child *board, *print;
 	struct hotplug *hotplug;
-	uint64_t shown;   /* core.changes that the board has been sent */
+	uint64_t shown; /* core.changes that the board has been sent */
 	int64_t board_seq;
-	int copying;      /* a copy of the record is being made */
+	int copying; /* a copy of the record is being made */
 	struct outbox_entry {
 		int32_t slip, copy; /* waits for the printer's program, 0 free */
 		int sent;           /* was handed to it */
@@ -51,20 +51,24 @@ struct daemon {
 /* socket.c: requests of the command. One JSON object a line, one answer a line:
  *   {"do":"scan","code":…,"room":1,"scanner":"keyed","late":true}   {"do":"type","room":1,"text":…}
  *   {"do":"sheet","room":1}  {"do":"status"}  {"do":"case","case":12}  {"do":"cases"}
- *   {"do":"catalogue","lines":[…]}  {"do":"staff","staff":{…}}  {"do":"withdraw","number":7}  {"do":"list-staff"}
- *   {"do":"quarantine"|"release","line":…,"lot":…,"why":…}  {"do":"label","line":…,"lot":…,"expiry":…,"count":n}
+ *   {"do":"catalogue","lines":[…]}  {"do":"staff","staff":{…}}  {"do":"withdraw","number":7}
+ * {"do":"list-staff"}
+ *   {"do":"quarantine"|"release","line":…,"lot":…,"why":…}
+ * {"do":"label","line":…,"lot":…,"expiry":…,"count":n}
  *   {"do":"lines"}  {"do":"copy","file":…}  {"do":"retry","slip":n}
- * Answers: {"ok":true,…} or {"ok":false,"error":"what: why: what to do"}. Who may do what goes by the peer's user
- * (root, or the daemon's own: everything) and groups bandtally-count, bandtally-stores, bandtally-audit. */
+ * Answers: {"ok":true,…} or {"ok":false,"error":"what: why: what to do"}. Who may do what goes by the peer's
+ * user (root, or the daemon's own: everything) and groups bandtally-count, bandtally-stores, bandtally-audit.
+ */
 int socket_open(struct daemon *d, struct error *e);
 
 /* drivers.c: the children of [driver …] in station.ini. */
 int drivers_start(struct daemon *d);
 void drivers_stop(struct daemon *d);
 
-/* Starts or ends one scanner. `words` is the command; a name that is known keeps its place. 0 or negative errno. */
+/* Starts or ends one scanner. `words` is the command; a name that is known keeps its place. 0 or negative
+ * errno. */
 int driver_add(struct daemon *d, const char *name, const char *node, int32_t room, char *const *words,
-	       const char *profile);
+               const char *profile);
 void driver_remove(struct daemon *d, const char *node);
 struct driver_child *driver_by_node(struct daemon *d, const char *node);
 

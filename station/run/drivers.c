@@ -23,7 +23,7 @@ static void tell_fault(struct driver_child *dc, const char *text)
 	}
 	struct event e = {.kind = EV_SCANNER_FAULT, .room = dc->room};
 	snprintf(e.text, sizeof e.text, "scanner %s of %s: %.120s", dc->name,
-		 station_room_name(&d->core.station, dc->room), text);
+	         station_room_name(&d->core.station, dc->room), text);
 	if (dc->turned_away) {
 		size_t used = strlen(e.text);
 		snprintf(e.text + used, sizeof e.text - used, " (%d more since)", (int)dc->turned_away);
@@ -34,17 +34,22 @@ static void tell_fault(struct driver_child *dc, const char *text)
 	core_store(&d->core, &e, 1, NULL);
 }
 
-/* --- scans, and bursts of them (rule 17) ------------------------------------------------------------------ */
+/* --- scans, and bursts of them (rule 17) ------------------------------------------------------------------
+ */
 
 static void enter(struct driver_child *dc, const struct held_scan *s, uint32_t flags)
 {
 	dc->fault[0] = 0;
-	core_scan(&dc->daemon->core, &(struct scan){.scanner = dc->name, .room = dc->room, .aim = s->aim,
-						     .data = s->data, .size = s->size, .flags = flags});
+	core_scan(&dc->daemon->core, &(struct scan){.scanner = dc->name,
+	                                            .room = dc->room,
+	                                            .aim = s->aim,
+	                                            .data = s->data,
+	                                            .size = s->size,
+	                                            .flags = flags});
 }
 
-/* Some milliseconds after the first scan that followed a silence: one alone is entered; several at once were stored in
- * the scanner, and only a person knows when and where they were made. */
+/* Some milliseconds after the first scan that followed a silence: one alone is entered; several at once were
+ * stored in the scanner, and only a person knows when and where they were made. */
 static void on_settled(void *context)
 {
 	struct driver_child *dc = context;
@@ -54,9 +59,10 @@ static void on_settled(void *context)
 		dc->n_held = 0;
 	} else if (dc->n_held > 1 && !dc->asked) {
 		dc->asked = 1;
-		snprintf(text, sizeof text, "%d scans arrived at once after a silence. Were they made in this room, for this "
-					    "case? YES enters them as late, NO throws them away.",
-			 dc->n_held);
+		snprintf(text, sizeof text,
+		         "%d scans arrived at once after a silence. Were they made in this room, for this "
+		         "case? YES enters them as late, NO throws them away.",
+		         dc->n_held);
 		core_tell(&dc->daemon->core, dc->room, VERDICT_QUESTION, text);
 		tell_fault(dc, text);
 	}
@@ -66,7 +72,8 @@ static void on_settled(void *context)
 static void hold(struct driver_child *dc, const struct wire_line *w)
 {
 	if (dc->n_held == HELD_MAX || w->data_size >= sizeof dc->held[0].data) {
-		tell_fault(dc, "stored scans were lost: too many or too long: enter them from the paper sheet");
+		tell_fault(dc,
+		           "stored scans were lost: too many or too long: enter them from the paper sheet");
 		return;
 	}
 	struct held_scan *s = &dc->held[dc->n_held++];
@@ -90,10 +97,12 @@ static int answer_burst(struct driver_child *dc, const struct wire_line *w)
 		enter(dc, &dc->held[i], EVENT_LATE);
 	if (own.meaning == CARD_NO) {
 		struct event e = {.kind = EV_REFUSED, .room = dc->room};
-		snprintf(e.text, sizeof e.text, "%d stored scans of scanner %s were thrown away: not of this room or case", n,
-			 dc->name);
+		snprintf(e.text, sizeof e.text,
+		         "%d stored scans of scanner %s were thrown away: not of this room or case", n,
+		         dc->name);
 		core_store(c, &e, 1, NULL);
-		core_tell(c, dc->room, VERDICT_ACCEPTED, "The stored scans were thrown away. The record says so.");
+		core_tell(c, dc->room, VERDICT_ACCEPTED,
+		          "The stored scans were thrown away. The record says so.");
 	}
 	return 1;
 }
@@ -110,10 +119,12 @@ static void take_scan(struct driver_child *dc, const struct wire_line *w)
 	int64_t now = clock_now().boot_ms;
 	const struct policy *p = &d->core.station.policy;
 	struct own_code own;
-	if (dc->profile[0] && own_code_read(w->data, w->data_size, &own, NULL) == 0 && own.kind == OWN_SCANNER_CHECK) {
+	if (dc->profile[0] && own_code_read(w->data, w->data_size, &own, NULL) == 0 &&
+	    own.kind == OWN_SCANNER_CHECK) {
 		hotplug_restart(d, dc, 1);
 		core_tell(&d->core, dc->room, VERDICT_QUESTION,
-			  "Scanner check: scan the sheet once from the first code to the last, the first one again too.");
+		          "Scanner check: scan the sheet once from the first code to the last, the first one "
+		          "again too.");
 	} else if (dc->asked && answer_burst(dc, w)) {
 		/* entered or thrown away */
 	} else if (after_silence(dc, now)) {
@@ -124,14 +135,18 @@ static void take_scan(struct driver_child *dc, const struct wire_line *w)
 	} else {
 		struct core *c = &d->core;
 		dc->fault[0] = dc->asked ? dc->fault[0] : 0;
-		core_scan(c, &(struct scan){.scanner = dc->name, .room = dc->room, .aim = w->aim, .data = w->data,
-					    .size = w->data_size});
+		core_scan(c, &(struct scan){.scanner = dc->name,
+		                            .room = dc->room,
+		                            .aim = w->aim,
+		                            .data = w->data,
+		                            .size = w->data_size});
 	}
 	dc->last_scan_ms = now;
 	board_show(d);
 }
 
-/* --- lines ------------------------------------------------------------------------------------------------ */
+/* --- lines ------------------------------------------------------------------------------------------------
+ */
 
 static void on_line(void *context, struct child *c, const char *line, size_t size)
 {
@@ -168,13 +183,15 @@ static void on_ended(void *context, struct child *c, int status)
 	(void)c;
 	if (dc->learning) {
 		core_tell(&dc->daemon->core, dc->room, status == 0 ? VERDICT_ACCEPTED : VERDICT_REFUSED,
-			  status == 0 ? "Scanner check done: this station now knows how this scanner sends."
-				      : "Scanner check not complete: scan its first code to begin again.");
+		          status == 0 ? "Scanner check done: this station now knows how this scanner sends."
+		                      : "Scanner check not complete: scan its first code to begin again.");
 		hotplug_restart(dc->daemon, dc, 0);
 		return;
 	}
 	if (!dc->fault[0])
-		tell_fault(dc, "lost: its program ended and is started again; use the spare scanner or type the code");
+		tell_fault(
+		    dc,
+		    "lost: its program ended and is started again; use the spare scanner or type the code");
 }
 
 static const struct child_calls calls = {.line = on_line, .ended = on_ended};
@@ -188,7 +205,7 @@ struct driver_child *driver_by_node(struct daemon *d, const char *node)
 }
 
 int driver_add(struct daemon *d, const char *name, const char *node, int32_t room, char *const *words,
-	       const char *profile)
+               const char *profile)
 {
 	int i = 0;
 	while (i < d->n_drivers && strcmp(d->drivers[i].name, name) != 0)

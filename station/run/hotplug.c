@@ -1,6 +1,6 @@
-/* Scanners as they come and go. udev tells of devices, scanners.ini and a udev rule say which of them are scanners and
- * whose (base/scanners.h), and each gets one child. A lost message of the kernel's is made good by looking at all
- * devices again. */
+/* Scanners as they come and go. udev tells of devices, scanners.ini and a udev rule say which of them are
+ * scanners and whose (base/scanners.h), and each gets one child. A lost message of the kernel's is made good
+ * by looking at all devices again. */
 #include <errno.h>
 #include <libudev.h>
 #include <limits.h>
@@ -24,20 +24,21 @@ struct hotplug {
 static struct scanner_device about(struct udev_device *dev)
 {
 	return (struct scanner_device){
-		.subsystem = udev_device_get_subsystem(dev),
-		.node = udev_device_get_devnode(dev),
-		.vendor = udev_device_get_property_value(dev, "ID_VENDOR_ID"),
-		.product = udev_device_get_property_value(dev, "ID_MODEL_ID"),
-		.serial = udev_device_get_property_value(dev, "ID_SERIAL_SHORT"),
-		.path = udev_device_get_property_value(dev, "ID_PATH"),
-		.has_keys = udev_device_get_property_value(dev, "ID_INPUT_KEY"),
-		.tag = udev_device_get_property_value(dev, "ID_BANDTALLY_SCANNER"),
-		.room = udev_device_get_property_value(dev, "ID_BANDTALLY_ROOM"),
+	    .subsystem = udev_device_get_subsystem(dev),
+	    .node = udev_device_get_devnode(dev),
+	    .vendor = udev_device_get_property_value(dev, "ID_VENDOR_ID"),
+	    .product = udev_device_get_property_value(dev, "ID_MODEL_ID"),
+	    .serial = udev_device_get_property_value(dev, "ID_SERIAL_SHORT"),
+	    .path = udev_device_get_property_value(dev, "ID_PATH"),
+	    .has_keys = udev_device_get_property_value(dev, "ID_INPUT_KEY"),
+	    .tag = udev_device_get_property_value(dev, "ID_BANDTALLY_SCANNER"),
+	    .room = udev_device_get_property_value(dev, "ID_BANDTALLY_ROOM"),
 	};
 }
 
 /* The driver's command for this device. */
-static int start_driver(struct hotplug *h, const struct scanner_device *dev, const struct scanner_found *f, int learn)
+static int start_driver(struct hotplug *h, const struct scanner_device *dev, const struct scanner_found *f,
+                        int learn)
 {
 	char profile_name[SCANNER_PROFILE_NAME_MAX], folder[300], profile[320], baud[12], bits[12], stop[12];
 	char *words[16];
@@ -60,11 +61,11 @@ static int start_driver(struct hotplug *h, const struct scanner_device *dev, con
 		words[n++] = "--layout";
 		words[n++] = (char *)s->layout;
 	}
-#define NUMBER(option, value, text)                                                                                    \
-	if (f->mode == SCANNER_SERIAL && s && (value)) {                                                               \
-		snprintf(text, sizeof text, "%d", (int)(value));                                                       \
-		words[n++] = option;                                                                                   \
-		words[n++] = text;                                                                                     \
+#define NUMBER(option, value, text)                                                                          \
+	if (f->mode == SCANNER_SERIAL && s && (value)) {                                                     \
+		snprintf(text, sizeof text, "%d", (int)(value));                                             \
+		words[n++] = option;                                                                         \
+		words[n++] = text;                                                                           \
 	}
 	NUMBER("--baud", s->baud, baud)
 	NUMBER("--bits", s->bits, bits)
@@ -75,7 +76,8 @@ static int start_driver(struct hotplug *h, const struct scanner_device *dev, con
 		words[n++] = (char *)s->parity;
 	}
 	words[n] = NULL;
-	return driver_add(h->daemon, f->name, dev->node, f->room, words, f->mode == SCANNER_KEYBOARD ? profile : "");
+	return driver_add(h->daemon, f->name, dev->node, f->room, words,
+	                  f->mode == SCANNER_KEYBOARD ? profile : "");
 }
 
 static void consider(struct hotplug *h, struct udev_device *dev, int learn)
@@ -111,7 +113,8 @@ static void look_at_all(struct hotplug *h)
 	udev_enumerate_scan_devices(all);
 	udev_list_entry_foreach(entry, udev_enumerate_get_list_entry(all))
 	{
-		struct udev_device *dev = udev_device_new_from_syspath(h->udev, udev_list_entry_get_name(entry));
+		struct udev_device *dev =
+		    udev_device_new_from_syspath(h->udev, udev_list_entry_get_name(entry));
 		if (dev)
 			consider(h, dev, 0);
 		udev_device_unref(dev);
@@ -142,7 +145,9 @@ static void on_message(void *context)
 static struct udev_device *device_of(struct hotplug *h, const char *node)
 {
 	struct stat st;
-	return stat(node, &st) == 0 && S_ISCHR(st.st_mode) ? udev_device_new_from_devnum(h->udev, 'c', st.st_rdev) : NULL;
+	return stat(node, &st) == 0 && S_ISCHR(st.st_mode)
+	           ? udev_device_new_from_devnum(h->udev, 'c', st.st_rdev)
+	           : NULL;
 }
 
 int hotplug_restart(struct daemon *d, struct driver_child *dc, int learn)
@@ -177,8 +182,10 @@ int hotplug_start(struct daemon *d, struct error *e)
 	if (!h->monitor || udev_monitor_filter_add_match_subsystem_devtype(h->monitor, "input", NULL) < 0 ||
 	    udev_monitor_filter_add_match_subsystem_devtype(h->monitor, "tty", NULL) < 0 ||
 	    udev_monitor_enable_receiving(h->monitor) < 0) {
-		/* Without udev (a container, a rescue system) scanners come from [driver …] in station.ini alone. */
-		log_line("udev does not answer: scanners are not found by themselves: use [driver NAME] in station.ini");
+		/* Without udev (a container, a rescue system) scanners come from [driver …] in station.ini
+		 * alone. */
+		log_line("udev does not answer: scanners are not found by themselves: use [driver NAME] in "
+		         "station.ini");
 		return 0;
 	}
 	n = loop_on_readable(d->loop, udev_monitor_get_fd(h->monitor), on_message, h);

@@ -186,7 +186,8 @@ void loop_cancel(struct loop *l, const void *context)
 	}
 }
 
-/* --- streams ---------------------------------------------------------------------------------------------- */
+/* --- streams ----------------------------------------------------------------------------------------------
+ */
 
 struct stream {
 	struct bufferevent *bev;
@@ -250,7 +251,7 @@ static void on_state(struct bufferevent *bev, short what, void *context)
 }
 
 int stream_new(struct stream **out, struct loop *l, int fd, size_t line_max, const struct stream_calls *calls,
-	       void *context)
+               void *context)
 {
 	struct stream *s = calloc(1, sizeof *s);
 	if (!s)

@@ -1,5 +1,5 @@
-/* The event loop, as the daemon sees it. Only loop.c knows the library behind it. One thread; every callback runs
- * from loop_run(). */
+/* The event loop, as the daemon sees it. Only loop.c knows the library behind it. One thread; every callback
+ * runs from loop_run(). */
 #ifndef BANDTALLY_RUN_LOOP_H
 #define BANDTALLY_RUN_LOOP_H
 
@@ -24,20 +24,21 @@ int loop_after(struct loop *l, int32_t ms, loop_fn fn, void *context); /* once *
 int loop_on_signal(struct loop *l, int signal, loop_signal_fn fn, void *context);
 int loop_accept(struct loop *l, int listening_fd, loop_accept_fn fn, void *context); /* takes the fd */
 int loop_on_readable(struct loop *l, int fd, loop_fn fn, void *context); /* the fd stays the caller's */
-int loop_on_exit(struct loop *l, pid_t pid, loop_fn fn, void *context); /* once, through a pidfd */
+int loop_on_exit(struct loop *l, pid_t pid, loop_fn fn, void *context);  /* once, through a pidfd */
 
-void loop_cancel(struct loop *l, const void *context); /* forgets all of the above that were given this context */
+void loop_cancel(struct loop *l,
+                 const void *context); /* forgets all of the above that were given this context */
 
-/* A stream of lines. `line` is without its newline and is followed by a NUL; one longer than `line_max` is thrown
- * away whole and told as line NULL. A peer that floods gets a bounded number of lines a turn. `end` is called once,
- * when the other side is gone; the stream may be freed in any callback. */
+/* A stream of lines. `line` is without its newline and is followed by a NUL; one longer than `line_max` is
+ * thrown away whole and told as line NULL. A peer that floods gets a bounded number of lines a turn. `end` is
+ * called once, when the other side is gone; the stream may be freed in any callback. */
 struct stream_calls {
 	void (*line)(void *context, const char *line, size_t size);
 	void (*end)(void *context);
 };
 int stream_new(struct stream **out, struct loop *l, int fd, size_t line_max, const struct stream_calls *calls,
-	       void *context); /* takes the fd, -1 not: writing only is fine too */
-void stream_free(struct stream *s);              /* at once; NULL is fine */
+               void *context);      /* takes the fd, -1 not: writing only is fine too */
+void stream_free(struct stream *s); /* at once; NULL is fine */
 int stream_send(struct stream *s, const void *bytes, size_t size); /* queued; -ENOBUFS past 8 MiB unsent */
 
 #endif

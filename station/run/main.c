@@ -10,12 +10,12 @@
 #include "run/daemon.h"
 
 static const char usage[] =
-	"usage: bandtallyd [--data DIR] [--check]\n"
-	"The count station. Works until SIGTERM or SIGINT.\n"
-	"  --data DIR   the data folder (default /var/lib/bandtally); made where it is absent\n"
-	"  --check      read the settings and the record, say whether they are sound, and end\n"
-	"Settings: DIR/station.ini and DIR/policy.ini; both may be absent.\n"
-	"Exit codes: 0 ended in order, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n";
+    "usage: bandtallyd [--data DIR] [--check]\n"
+    "The count station. Works until SIGTERM or SIGINT.\n"
+    "  --data DIR   the data folder (default /var/lib/bandtally); made where it is absent\n"
+    "  --check      read the settings and the record, say whether they are sound, and end\n"
+    "Settings: DIR/station.ini and DIR/policy.ini; both may be absent.\n"
+    "Exit codes: 0 ended in order, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n";
 
 static void on_stored(void *context, const struct event *events, int count)
 {
@@ -61,7 +61,9 @@ static int start(struct daemon *d, struct error *e)
 		n = drivers_start(d);
 	if (n == 0 && hotplug_start(d, e) < 0)
 		return e->code;
-	return n < 0 ? error_set(e, n, "cannot start the station's programs: %s: check the installation", strerror(-n)) : 0;
+	return n < 0 ? error_set(e, n, "cannot start the station's programs: %s: check the installation",
+	                         strerror(-n))
+	             : 0;
 }
 
 static void stop(struct daemon *d)
@@ -83,8 +85,11 @@ static void stop(struct daemon *d)
 int main(int argc, char **argv)
 {
 	static const struct option options[] = {
-		{"data", required_argument, NULL, 'd'}, {"check", no_argument, NULL, 'c'},
-		{"help", no_argument, NULL, 'h'},       {"version", no_argument, NULL, 'v'}, {0},
+	    {"data", required_argument, NULL, 'd'},
+	    {"check", no_argument, NULL, 'c'},
+	    {"help", no_argument, NULL, 'h'},
+	    {"version", no_argument, NULL, 'v'},
+	    {0},
 	};
 	static struct daemon d; /* half a megabyte */
 	struct error e = {0};

@@ -1,6 +1,6 @@
-/* Slips on their way to paper. A slip is queued by an event in the same transaction as what caused it; everything
- * after that is recorded as a further event, so that a restart knows what was under way. 'reported done' is not
- * 'seen': only the slip's own code, read back, says that the paper exists (DESIGN section 8). */
+/* Slips on their way to paper. A slip is queued by an event in the same transaction as what caused it;
+ * everything after that is recorded as a further event, so that a restart knows what was under way. 'reported
+ * done' is not 'seen': only the slip's own code, read back, says that the paper exists (DESIGN section 8). */
 #include <errno.h>
 #include <inttypes.h>
 #include <limits.h>
@@ -44,7 +44,8 @@ static int send_job(struct daemon *d, const struct slip *s, int again)
 	_cleanup_(buf_free) struct buf line = {0};
 	_cleanup_(json_drop) json_t *o = json_object();
 	json_t *job = json_object();
-	json_t *document = slip_document(&d->core, s->case_no, s->number, (enum slip_kind)s->kind, s->copy, &e);
+	json_t *document =
+	    slip_document(&d->core, s->case_no, s->number, (enum slip_kind)s->kind, s->copy, &e);
 	json_object_set_new(o, "v", json_integer(1));
 	json_object_set_new(o, "job", job);
 	if (!document)
@@ -63,8 +64,8 @@ static int send_job(struct daemon *d, const struct slip *s, int again)
 	return n < 0 ? n : child_send(d->print, line.data, line.size);
 }
 
-/* Hands every slip to the printer's program that has not been handed to it. `again` for those that may have reached
- * the printer already: it is asked first. */
+/* Hands every slip to the printer's program that has not been handed to it. `again` for those that may have
+ * reached the printer already: it is asked first. */
 static void hand_over(struct daemon *d)
 {
 	for (int i = 0; i < UNSEEN_MAX; i++) {
@@ -94,8 +95,11 @@ static int state_from_name(const char *name)
 	static const struct {
 		const char *name;
 		enum slip_state state;
-	} names[] = {{"written", SLIP_WRITTEN}, {"sent", SLIP_SENT}, {"done", SLIP_DONE}, {"waiting", SLIP_WAITING},
-		     {"failed", SLIP_FAILED}};
+	} names[] = {{"written", SLIP_WRITTEN},
+	             {"sent", SLIP_SENT},
+	             {"done", SLIP_DONE},
+	             {"waiting", SLIP_WAITING},
+	             {"failed", SLIP_FAILED}};
 	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
 		if (strcmp(names[i].name, name) == 0)
 			return (int)names[i].state;
@@ -115,8 +119,13 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 		log_line("printing: %s", json_text(json_object_get(o, "fault"), "text"));
 	if (state < 0 || !s || s->copy != id % COPIES)
 		return;
-	struct event e = {.kind = EV_SLIP_STATE, .case_no = s->case_no, .room = s->room, .n = s->number,
-			  .what = (uint8_t)state, .other = s->copy, .ref = json_number(job, "cups", 0)};
+	struct event e = {.kind = EV_SLIP_STATE,
+	                  .case_no = s->case_no,
+	                  .room = s->room,
+	                  .n = s->number,
+	                  .what = (uint8_t)state,
+	                  .other = s->copy,
+	                  .ref = json_number(job, "cups", 0)};
 	snprintf(e.text, sizeof e.text, "%.200s", json_text(job, "text"));
 	if (s->state == state && s->job == e.ref)
 		return;
@@ -171,10 +180,16 @@ int outbox_retry(struct daemon *d, int32_t slip, struct error *e)
 {
 	const struct slip *s = station_slip(&d->core.station, slip);
 	if (!s)
-		return error_set(e, -ENOENT, "slip %d is not waiting to be seen: see 'bandtally print list'", (int)slip);
-	struct event again = {.kind = EV_SLIP_QUEUED, .case_no = s->case_no, .room = s->room, .n = s->number,
-			      .what = s->kind, .other = s->copy + 1};
+		return error_set(e, -ENOENT, "slip %d is not waiting to be seen: see 'bandtally print list'",
+		                 (int)slip);
+	struct event again = {.kind = EV_SLIP_QUEUED,
+	                      .case_no = s->case_no,
+	                      .room = s->room,
+	                      .n = s->number,
+	                      .what = s->kind,
+	                      .other = s->copy + 1};
 	if (again.other >= COPIES)
-		return error_set(e, -ENOSPC, "slip %d has 99 copies already: find out what became of them", (int)slip);
+		return error_set(e, -ENOSPC, "slip %d has 99 copies already: find out what became of them",
+		                 (int)slip);
 	return core_store(&d->core, &again, 1, e);
 }

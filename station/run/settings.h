@@ -18,14 +18,14 @@ struct settings {
 	char printer[200]; /* queue name or ipp:// address; "" writes slips as PDF into the data folder */
 	char paper[8];     /* roll80, a6, a5, a4 */
 	int dpi;
-	int board;         /* 1: start bandtally-board */
+	int board; /* 1: start bandtally-board */
 	int board_port;
 	struct driver_setting drivers[DRIVERS_MAX];
 	int n_drivers;
 };
 
-/* Fills settings and the station's site, rooms and policy from FOLDER/station.ini and FOLDER/policy.ini; either may
- * be absent. 0 or a negative errno with file, line and reason. */
+/* Fills settings and the station's site, rooms and policy from FOLDER/station.ini and FOLDER/policy.ini;
+ * either may be absent. 0 or a negative errno with file, line and reason. */
 int settings_read(struct settings *s, struct station *st, const char *folder, struct error *e);
 
 #endif

@@ -56,19 +56,29 @@ static const char *name_of(const struct making *m, int32_t number)
 	return number ? staff_name(&m->c->station.staff, number) : "nobody";
 }
 
-/* --- items, digits ---------------------------------------------------------------------------------------- */
+/* --- items, digits ----------------------------------------------------------------------------------------
+ */
 
 static void item_note(const struct making *m, int number, const struct item *it, char *out, size_t size)
 {
 	static const char *const places[] = {
-		"",     "", "on a digit", "off, not yet accounted for", "", "returned unopened", "isolated: wrong number",
-		"struck: a misread", "EXTRA ITEM, not on the sheet",
+	    "",
+	    "",
+	    "on a digit",
+	    "off, not yet accounted for",
+	    "",
+	    "returned unopened",
+	    "isolated: wrong number",
+	    "struck: a misread",
+	    "EXTRA ITEM, not on the sheet",
 	};
 	const struct story_item *si = &m->s->items[number - 1];
 	char hm[6];
 	size_t used = 0;
 	out[0] = 0;
-#define NOTE(...) used += (size_t)snprintf(out + (used < size ? used : size), used < size ? size - used : 0, __VA_ARGS__)
+#define NOTE(...)                                                                                            \
+	used +=                                                                                              \
+	    (size_t)snprintf(out + (used < size ? used : size), used < size ? size - used : 0, __VA_ARGS__)
 	if (si->added) {
 		clock_text_hm(si->in_ms, hm);
 		NOTE("added %s", hm);
@@ -80,9 +90,9 @@ static void item_note(const struct making *m, int number, const struct item *it,
 	if (places[it->place][0])
 		NOTE("%s%s", used ? ", " : "", places[it->place]);
 	if (si->found[0])
-		NOTE("%s%s%.100s", used ? ", " : "", it->evidence == EVIDENCE_SHOWN && it->thing.identity_kind == IDENTITY_MARK
-							    ? ""
-							    : "found: ",
+		NOTE("%s%s%.100s", used ? ", " : "",
+		     it->evidence == EVIDENCE_SHOWN && it->thing.identity_kind == IDENTITY_MARK ? ""
+		                                                                                : "found: ",
 		     si->found);
 	if (it->place != ITEM_ACCOUNTED && item_counts(it) && it->missing)
 		NOTE("%sNOT THERE: %d", used ? ", " : "", it->missing);
@@ -101,14 +111,15 @@ static void put_item(const struct making *m, json_t *list, int number)
 	put(o, "lot", it->thing.lot, 20);
 	if (it->thing.expiry) {
 		snprintf(date, sizeof date, "%04d-%02d-%02d", (int)(it->thing.expiry / 10000 % 10000),
-			 (int)(it->thing.expiry / 100 % 100), (int)(it->thing.expiry % 100));
+		         (int)(it->thing.expiry / 100 % 100), (int)(it->thing.expiry % 100));
 		put(o, "expiry", date, 20);
 	}
 	json_object_set_new(o, "in", json_integer(it->place == ITEM_EXTRA ? 0 : it->pieces));
 	json_object_set_new(o, "out", json_integer(back ? it->pieces : it->shown));
-	json_object_set_new(o, "evidence", json_string(it->evidence == EVIDENCE_MARK    ? "mark scanned"
-						       : it->evidence == EVIDENCE_SHOWN ? "shown to both"
-											: ""));
+	json_object_set_new(o, "evidence",
+	                    json_string(it->evidence == EVIDENCE_MARK    ? "mark scanned"
+	                                : it->evidence == EVIDENCE_SHOWN ? "shown to both"
+	                                                                 : ""));
 	if (m->s->single && it->evidence == EVIDENCE_SHOWN)
 		json_object_set_new(o, "evidence", json_string("shown, one person"));
 	static const char *const conditions[] = {"", "intact", "cut and complete", "pieces missing"};
@@ -141,7 +152,8 @@ static void put_reminders(const struct making *m, json_t *o, const struct story_
 		char hm[6], line[120];
 		clock_text_hm(r->at_ms, hm);
 		if (r->acknowledged_ms)
-			snprintf(line, sizeof line, "%d min, %s, acknowledged by %s", (int)r->minutes, hm, name_of(m, r->by));
+			snprintf(line, sizeof line, "%d min, %s, acknowledged by %s", (int)r->minutes, hm,
+			         name_of(m, r->by));
 		else
 			snprintf(line, sizeof line, "%d min, %s, not acknowledged", (int)r->minutes, hm);
 		json_array_append_new(list, text(line, 100));
@@ -151,8 +163,12 @@ static void put_reminders(const struct making *m, json_t *o, const struct story_
 
 static const char *looked_words(const struct sheet *s)
 {
-	static const char *const words[] = {"", "", "the patient looked as well", "a carer looked as well",
-					    "a colleague looked as well", "nobody else looked"};
+	static const char *const words[] = {"",
+	                                    "",
+	                                    "the patient looked as well",
+	                                    "a carer looked as well",
+	                                    "a colleague looked as well",
+	                                    "nobody else looked"};
 	return s->who_looked < sizeof words / sizeof *words ? words[s->who_looked] : "";
 }
 
@@ -166,8 +182,9 @@ static void put_digit(const struct making *m, json_t *list, const struct story_d
 {
 	json_t *o = json_object();
 	json_object_set_new(o, "name", text(own_digit_name(d->number), 60));
-	json_object_set_new(o, "tourniquet", text(d->tourniquet ? thing_name(m, d->tourniquet) : "not said whether one was on",
-						  100));
+	json_object_set_new(
+	    o, "tourniquet",
+	    text(d->tourniquet ? thing_name(m, d->tourniquet) : "not said whether one was on", 100));
 	put(o, "forceps", thing_name(m, d->forceps), 100);
 	put_stretches(o, d);
 	json_object_set_new(o, "longest", text(d->longest[0] ? d->longest : "0 min", 80));
@@ -185,7 +202,8 @@ static void put_digit(const struct making *m, json_t *list, const struct story_d
 	json_array_append_new(list, o);
 }
 
-/* --- counts, people, debts -------------------------------------------------------------------------------- */
+/* --- counts, people, debts --------------------------------------------------------------------------------
+ */
 
 static void put_counts(const struct making *m)
 {
@@ -214,9 +232,10 @@ static void put_people(const struct making *m)
 		const struct story_person *p = &m->s->people[i];
 		json_t *o = json_object();
 		json_object_set_new(o, "name", text(p->name, 60));
-		json_object_set_new(o, "place", json_string(m->s->single && p->place == PLACE_FIELD
-								     ? "operator, alone"
-								     : place_words((enum team_place)p->place)));
+		json_object_set_new(o, "place",
+		                    json_string(m->s->single && p->place == PLACE_FIELD
+		                                    ? "operator, alone"
+		                                    : place_words((enum team_place)p->place)));
 		json_object_set_new(o, "from", hm_text(p->from_ms));
 		if (p->to_ms)
 			json_object_set_new(o, "to", hm_text(p->to_ms));
@@ -233,13 +252,14 @@ static void put_debts(const struct making *m)
 		json_t *o = json_object();
 		char line[260], hm[6];
 		clock_text_hm(d->owed_ms, hm);
-		snprintf(line, sizeof line, "%s: %s%s%s", hm, d->debt.digit ? own_digit_name(d->debt.digit) : "",
-			 d->debt.digit ? ": " : "", debt_words((enum debt_kind)d->debt.kind));
+		snprintf(line, sizeof line, "%s: %s%s%s", hm,
+		         d->debt.digit ? own_digit_name(d->debt.digit) : "", d->debt.digit ? ": " : "",
+		         debt_words((enum debt_kind)d->debt.kind));
 		json_object_set_new(o, "text", text(line, 200));
 		if (d->paid_ms) {
 			clock_text_hm(d->paid_ms, hm);
 			snprintf(line, sizeof line, "%s %.160s%s%s", hm, d->how, d->by ? ", " : "",
-				 d->by ? name_of(m, d->by) : "");
+			         d->by ? name_of(m, d->by) : "");
 			json_object_set_new(o, "paid", text(line, 200));
 		}
 		json_array_append_new(list, o);
@@ -276,7 +296,8 @@ static void put_search(const struct making *m)
 	if (s->closed_ms)
 		json_object_set_new(o, "closed", hm_text(s->closed_ms));
 	json_object_set_new(o, "reason", text(s->missing_text[0] ? s->missing_text : "see the items", 300));
-	/* After the end only the steps that were taken; while the search goes on, all, to be ticked by hand. */
+	/* After the end only the steps that were taken; while the search goes on, all, to be ticked by hand.
+	 */
 	int all = m->kind == SLIP_DISCREPANCY && !s->ended;
 	for (int i = 0; i < (all ? p->n_search : s->n_steps); i++) {
 		json_t *x = json_object();
@@ -284,7 +305,8 @@ static void put_search(const struct making *m)
 		if (i < s->n_steps) {
 			char hm[6];
 			clock_text_hm(s->steps[i].at_ms, hm);
-			snprintf(answer, sizeof answer, s->steps[i].done == 1 ? "done %s" : "not done %s, because:", hm);
+			snprintf(answer, sizeof answer,
+			         s->steps[i].done == 1 ? "done %s" : "not done %s, because:", hm);
 		}
 		json_object_set_new(x, "text", text(i < s->n_steps ? s->steps[i].text : p->search[i], 120));
 		json_object_set_new(x, "answer", json_string(answer));
@@ -314,9 +336,10 @@ static void put_entries(const struct making *m)
 	for (int i = 0; i < m->s->sheet.n_digits; i++)
 		if (m->s->sheet.digits[i].gap) {
 			char line[200];
-			snprintf(line, sizeof line, "The station had no power for a time while a tourniquet was on the %s: its "
-						    "minutes are at least what is printed.",
-				 own_digit_name(m->s->sheet.digits[i].number));
+			snprintf(line, sizeof line,
+			         "The station had no power for a time while a tourniquet was on the %s: its "
+			         "minutes are at least what is printed.",
+			         own_digit_name(m->s->sheet.digits[i].number));
 			json_array_append_new(gaps, text(line, 200));
 		}
 	json_object_set_new(m->o, "entries", entries);
@@ -324,18 +347,19 @@ static void put_entries(const struct making *m)
 	json_object_set_new(m->o, "gaps", gaps);
 }
 
-/* --- outcome and seal ------------------------------------------------------------------------------------- */
+/* --- outcome and seal -------------------------------------------------------------------------------------
+ */
 
-/* Only what was counted and seen (rule 15): "1 finger tourniquet of 1 shown intact; right index finger seen bare at
- * 10:41". */
+/* Only what was counted and seen (rule 15): "1 finger tourniquet of 1 shown intact; right index finger seen
+ * bare at 10:41". */
 static void outcome_words(const struct making *m, char *out, size_t size)
 {
 	const struct sheet *s = &m->s->sheet;
 	size_t used = 0;
-#define SAY(...)                                                                                                       \
-	do {                                                                                                           \
-		if (used < size)                                                                                       \
-			used += (size_t)snprintf(out + used, size - used, __VA_ARGS__);                                \
+#define SAY(...)                                                                                             \
+	do {                                                                                                 \
+		if (used < size)                                                                             \
+			used += (size_t)snprintf(out + used, size - used, __VA_ARGS__);                      \
 	} while (0)
 	out[0] = 0;
 	if (m->kind == SLIP_DISCREPANCY)
@@ -349,7 +373,7 @@ static void outcome_words(const struct making *m, char *out, size_t size)
 		    : it->condition == CONDITION_INTACT       ? "shown intact"
 		    : it->condition == CONDITION_CUT_COMPLETE ? "shown cut and complete"
 		    : it->evidence == EVIDENCE_MARK           ? "back, mark scanned"
-							      : "shown");
+		                                              : "shown");
 	}
 	for (int i = 0; m->kind != SLIP_DISCREPANCY && i < m->s->n_digits; i++) {
 		const struct story_digit *d = &m->s->digits[i];
@@ -434,7 +458,8 @@ static void put_head(const struct making *m, int32_t slip, int copy, const char 
 	json_object_set_new(m->o, "single", json_boolean(m->s->single));
 }
 
-json_t *slip_document(struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy, struct error *e)
+json_t *slip_document(struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy,
+                      struct error *e)
 {
 	struct story *s;
 	char outcome[1200];

@@ -5,6 +5,7 @@
 #include "run/core.h"
 
 /* Makes the document of slip number `slip` of kind `kind`, copy `copy`. A new reference, or NULL with `e`. */
-json_t *slip_document(struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy, struct error *e);
+json_t *slip_document(struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy,
+                      struct error *e);
 
 #endif

@@ -31,7 +31,8 @@ struct client {
 	char copy_file[PATH_MAX];
 };
 
-/* --- who asks --------------------------------------------------------------------------------------------- */
+/* --- who asks ---------------------------------------------------------------------------------------------
+ */
 
 static int in_group(const char *group, const char *user, gid_t own)
 {
@@ -61,7 +62,8 @@ static unsigned rights_of(int fd)
 	       (in_group("bandtally-audit", user, peer.gid) ? RIGHT_AUDIT : 0u);
 }
 
-/* --- answers ---------------------------------------------------------------------------------------------- */
+/* --- answers ----------------------------------------------------------------------------------------------
+ */
 
 static void answer(struct client *c, json_t *o)
 {
@@ -100,13 +102,17 @@ static json_t *reply_json(const struct reply *r)
 	return o;
 }
 
-/* --- requests --------------------------------------------------------------------------------------------- */
+/* --- requests ---------------------------------------------------------------------------------------------
+ */
 
 static json_t *do_scan(struct client *c, const json_t *q)
 {
 	char data[SCAN_BYTES_MAX];
-	struct scan s = {.scanner = "keyed", .room = (int32_t)json_number(q, "room", 0), .aim = json_text(q, "aim"),
-			 .data = data, .flags = EVENT_KEYED};
+	struct scan s = {.scanner = "keyed",
+	                 .room = (int32_t)json_number(q, "room", 0),
+	                 .aim = json_text(q, "aim"),
+	                 .data = data,
+	                 .flags = EVENT_KEYED};
 	const json_t *code = json_object_get(q, "code");
 	s.size = json_string_length(code);
 	if (!s.size || s.size > sizeof data)
@@ -163,7 +169,8 @@ static json_t *do_status(struct client *c, const json_t *q)
 static json_t *do_case(struct client *c, const json_t *q)
 {
 	struct error e;
-	json_t *doc = slip_document(&c->d->core, (int32_t)json_number(q, "case", 0), 1, SLIP_RECONCILIATION, 1, &e);
+	json_t *doc =
+	    slip_document(&c->d->core, (int32_t)json_number(q, "case", 0), 1, SLIP_RECONCILIATION, 1, &e);
 	if (!doc)
 		return no(e.text);
 	/* What is shown is the case; no slip is made, so nothing that names or seals one is given out. */
@@ -238,8 +245,8 @@ static json_t *do_catalogue(struct client *c, const json_t *q)
 	struct line *lines = NULL;
 	size_t count = 0;
 	const json_t *csv = json_object_get(q, "csv");
-	int n = catalogue_read_csv(json_string_value(csv) ? json_string_value(csv) : "", json_string_length(csv), &lines,
-				   &count, &e);
+	int n = catalogue_read_csv(json_string_value(csv) ? json_string_value(csv) : "",
+	                           json_string_length(csv), &lines, &count, &e);
 	if (n < 0)
 		return no(e.text);
 	if (!count)
@@ -249,7 +256,8 @@ static json_t *do_catalogue(struct client *c, const json_t *q)
 		events[i].kind = EV_LINE_SET;
 		events[i].line = lines[i];
 	}
-	n = events ? core_store(&c->d->core, events, (int)count, &e) : error_set(&e, -ENOMEM, "out of memory: try again");
+	n = events ? core_store(&c->d->core, events, (int)count, &e)
+	           : error_set(&e, -ENOMEM, "out of memory: try again");
 	free(events);
 	free(lines);
 	json_t *o = yes_or_no(n, &e);
@@ -392,29 +400,30 @@ static json_t *do_copy(struct client *c, const json_t *q)
 	return NULL; /* answered when it is done */
 }
 
-/* --- one client ------------------------------------------------------------------------------------------- */
+/* --- one client -------------------------------------------------------------------------------------------
+ */
 
 static const struct {
 	const char *name;
 	unsigned rights;
 	json_t *(*fn)(struct client *c, const json_t *q);
 } requests[] = {
-	{"scan", RIGHT_COUNT, do_scan},
-	{"type", RIGHT_COUNT, do_type},
-	{"sheet", RIGHT_COUNT | RIGHT_AUDIT, do_sheet},
-	{"status", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_status},
-	{"case", RIGHT_COUNT | RIGHT_AUDIT, do_case},
-	{"cases", RIGHT_COUNT | RIGHT_AUDIT, do_cases},
-	{"lines", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_lines},
-	{"catalogue", RIGHT_STORES, do_catalogue},
-	{"staff", RIGHT_ALL, do_staff},
-	{"withdraw", RIGHT_ALL, do_withdraw},
-	{"list-staff", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_list_staff},
-	{"quarantine", RIGHT_STORES, do_quarantine},
-	{"release", RIGHT_STORES, do_quarantine},
-	{"label", RIGHT_STORES, do_label},
-	{"retry", RIGHT_COUNT | RIGHT_STORES, do_retry},
-	{"copy", RIGHT_AUDIT, do_copy},
+    {"scan", RIGHT_COUNT, do_scan},
+    {"type", RIGHT_COUNT, do_type},
+    {"sheet", RIGHT_COUNT | RIGHT_AUDIT, do_sheet},
+    {"status", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_status},
+    {"case", RIGHT_COUNT | RIGHT_AUDIT, do_case},
+    {"cases", RIGHT_COUNT | RIGHT_AUDIT, do_cases},
+    {"lines", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_lines},
+    {"catalogue", RIGHT_STORES, do_catalogue},
+    {"staff", RIGHT_ALL, do_staff},
+    {"withdraw", RIGHT_ALL, do_withdraw},
+    {"list-staff", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_list_staff},
+    {"quarantine", RIGHT_STORES, do_quarantine},
+    {"release", RIGHT_STORES, do_quarantine},
+    {"label", RIGHT_STORES, do_label},
+    {"retry", RIGHT_COUNT | RIGHT_STORES, do_retry},
+    {"copy", RIGHT_AUDIT, do_copy},
 };
 
 static json_t *handle(struct client *c, const char *line, size_t size)
@@ -429,8 +438,9 @@ static json_t *handle(struct client *c, const char *line, size_t size)
 		if (strcmp(requests[i].name, json_text(q, "do")) != 0)
 			continue;
 		if (!(c->rights & requests[i].rights))
-			return no("not allowed: your user is not in the group for this (bandtally-count, -stores, -audit): ask "
-				  "whoever looks after the station");
+			return no("not allowed: your user is not in the group for this (bandtally-count, "
+			          "-stores, -audit): ask "
+			          "whoever looks after the station");
 		return requests[i].fn(c, q);
 	}
 	return no("the request asks for something unknown: use this version's 'bandtally'");
@@ -450,7 +460,8 @@ static void on_end(void *context)
 	struct client *c = context;
 	stream_free(c->stream);
 	if (c->copying) {
-		/* Nobody waits for the copy any more; it is finished all the same, so that the next can begin. */
+		/* Nobody waits for the copy any more; it is finished all the same, so that the next can
+		 * begin. */
 		loop_cancel(c->d->loop, c);
 		struct error e;
 		while (record_copy_step(c->d->core.record, COPY_PAGES, &e) == 1)
@@ -482,16 +493,19 @@ int socket_open(struct daemon *d, struct error *e)
 	struct sockaddr_un a = {.sun_family = AF_UNIX};
 	int n = snprintf(a.sun_path, sizeof a.sun_path, "%s/socket", d->core.folder);
 	if (n < 0 || (size_t)n >= sizeof a.sun_path)
-		return error_set(e, -ENAMETOOLONG, "the path of the data folder is too long for a socket (%zu bytes at most): "
-						   "use a shorter one",
-				 sizeof a.sun_path - 8);
+		return error_set(e, -ENAMETOOLONG,
+		                 "the path of the data folder is too long for a socket (%zu bytes at most): "
+		                 "use a shorter one",
+		                 sizeof a.sun_path - 8);
 	unlink(a.sun_path); /* the folder's lock says that no other daemon uses it */
 	int fd = socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC | SOCK_NONBLOCK, 0);
-	if (fd < 0 || bind(fd, (struct sockaddr *)&a, sizeof a) < 0 || chmod(a.sun_path, 0666) < 0 || listen(fd, 64) < 0) {
+	if (fd < 0 || bind(fd, (struct sockaddr *)&a, sizeof a) < 0 || chmod(a.sun_path, 0666) < 0 ||
+	    listen(fd, 64) < 0) {
 		n = -errno;
 		if (fd >= 0)
 			close(fd);
-		return error_set(e, n, "cannot listen at %s: %s: check the data folder", a.sun_path, strerror(-n));
+		return error_set(e, n, "cannot listen at %s: %s: check the data folder", a.sun_path,
+		                 strerror(-n));
 	}
 	return loop_accept(d->loop, fd, on_accept, d);
 }

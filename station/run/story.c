@@ -126,13 +126,13 @@ static void tell_digit(struct telling *t, const struct event *e)
 			d->stretches[d->n_stretches - 1].on_ms -= (int64_t)e->n * 60000;
 		else if (d->n_stretches)
 			d->stretches[d->n_stretches - 1].off_ms -= (int64_t)e->n * 60000;
-		snprintf(text, sizeof text, "%s: %s was %d min earlier than scanned", own_digit_name(e->digit),
-			 e->what == 1 ? "on" : "off", (int)e->n);
+		snprintf(text, sizeof text, "%s: %s was %d min earlier than scanned",
+		         own_digit_name(e->digit), e->what == 1 ? "on" : "off", (int)e->n);
 		add_entry(s, "corrected", e, text);
 		return;
 	case EV_DIGIT_MOVED:
-		snprintf(text, sizeof text, "entered for the %s, was the %s; the time is kept", own_digit_name(e->digit),
-			 own_digit_name(e->other));
+		snprintf(text, sizeof text, "entered for the %s, was the %s; the time is kept",
+		         own_digit_name(e->digit), own_digit_name(e->other));
 		add_entry(s, "corrected", e, text);
 		struct story_digit *to = digit_of(s, e->other);
 		if (to) {
@@ -153,7 +153,7 @@ static void tell_digit(struct telling *t, const struct event *e)
 	case EV_REMINDED:
 		if (d->n_reminders < STORY_REMINDERS)
 			d->reminders[d->n_reminders++] =
-				(struct story_reminder){.at_ms = e->at.wall_ms, .minutes = e->n};
+			    (struct story_reminder){.at_ms = e->at.wall_ms, .minutes = e->n};
 		return;
 	case EV_ACKNOWLEDGED:
 		if (d->n_reminders) {
@@ -198,8 +198,9 @@ static void tell_item(struct telling *t, const struct event *e, const struct she
 		add_entry(s, "corrected", e, text);
 		return;
 	case EV_ITEM_ISOLATED:
-		snprintf(text, sizeof text, "Wrong number in its pack, isolated, not in the count: %s. Tell stores.",
-			 item_name(t, before, e->item));
+		snprintf(text, sizeof text,
+		         "Wrong number in its pack, isolated, not in the count: %s. Tell stores.",
+		         item_name(t, before, e->item));
 		add_note(s, text);
 		return;
 	default:
@@ -212,13 +213,16 @@ static void tell_count(struct telling *t, const struct event *e)
 	struct story_count *x = ADD(t->story, counts, STORY_COUNTS);
 	if (!x)
 		return;
-	*x = (struct story_count){.kind = e->what, .at_ms = e->at.wall_ms, .field = e->person,
-				  .circulating = e->other, .recorded_by = e->n};
+	*x = (struct story_count){.kind = e->what,
+	                          .at_ms = e->at.wall_ms,
+	                          .field = e->person,
+	                          .circulating = e->other,
+	                          .recorded_by = e->n};
 	if (e->what == COUNT_HANDOVER)
 		for (int i = 0; i < t->story->n_digits; i++)
 			if (t->story->digits[i].without_sight) {
 				snprintf(x->note, sizeof x->note, "without full sight of the %s",
-					 own_digit_name(t->story->digits[i].number));
+				         own_digit_name(t->story->digits[i].number));
 				t->story->digits[i].without_sight = 0;
 			}
 }
@@ -228,14 +232,15 @@ static void tell_missing(struct story *s, const struct sheet *sheet)
 	size_t used = 0;
 	for (int i = 0; i < sheet->n_items && used + 1 < sizeof s->missing_text; i++) {
 		const struct item *it = &sheet->items[i];
-		const char *how = it->place == ITEM_EXTRA                           ? "extra"
-				  : it->condition == CONDITION_PIECES_MISSING ? "pieces missing"
-									      : "not there";
+		const char *how = it->place == ITEM_EXTRA                     ? "extra"
+		                  : it->condition == CONDITION_PIECES_MISSING ? "pieces missing"
+		                                                              : "not there";
 		if (!item_open(it) ||
 		    (!it->missing && it->place != ITEM_EXTRA && it->condition != CONDITION_PIECES_MISSING))
 			continue;
-		int n = snprintf(s->missing_text + used, sizeof s->missing_text - used, "%s%s: %s, %d of %d shown",
-				 used ? "; " : "", it->thing.name, how, it->shown, it->pieces);
+		int n = snprintf(s->missing_text + used, sizeof s->missing_text - used,
+		                 "%s%s: %s, %d of %d shown", used ? "; " : "", it->thing.name, how, it->shown,
+		                 it->pieces);
 		used += n > 0 ? (size_t)n : 0;
 	}
 	if (used >= sizeof s->missing_text)
@@ -303,7 +308,8 @@ static void tell_case(struct telling *t, const struct event *e)
 		add_note(s, text);
 		return;
 	case EV_CANCELLED:
-		snprintf(text, sizeof text, "Cancelled at %s; a pack had been opened, so a count was owed.", hm);
+		snprintf(text, sizeof text, "Cancelled at %s; a pack had been opened, so a count was owed.",
+		         hm);
 		add_note(s, text);
 		return;
 	case EV_PATIENT_LEFT:
@@ -312,14 +318,16 @@ static void tell_case(struct telling *t, const struct event *e)
 		return;
 	case EV_DRESSING_ON:
 		if (e->n)
-			snprintf(text, sizeof text, "At %s a dressing was on before the look at the bare digit.", hm);
+			snprintf(text, sizeof text,
+			         "At %s a dressing was on before the look at the bare digit.", hm);
 		else
 			snprintf(text, sizeof text, "The dressing came down for the look at %s.", hm);
 		add_note(s, text);
 		return;
 	case EV_FOUND_AFTER:
-		snprintf(text, sizeof text, "FOUND AFTER THE END, %s: %.100s %.60s. Look at this patient's digit now.", hm,
-			 e->thing.name, e->text);
+		snprintf(text, sizeof text,
+		         "FOUND AFTER THE END, %s: %.100s %.60s. Look at this patient's digit now.", hm,
+		         e->thing.name, e->text);
 		add_note(s, text);
 		return;
 	case EV_SLIP_QUEUED:
@@ -345,7 +353,8 @@ static void tell_flags(struct telling *t, const struct event *e)
 	add_entry(t->story, e->flags & EVENT_LATE ? "late" : "keyed", e, text);
 }
 
-static void tell(struct telling *t, const struct event *e, const struct sheet *before, const struct sheet *after)
+static void tell(struct telling *t, const struct event *e, const struct sheet *before,
+                 const struct sheet *after)
 {
 	switch (e->kind) {
 	case EV_JOINED:
@@ -400,17 +409,18 @@ static void tell_clocks(struct telling *t, const struct sheet *sheet, struct mom
 			continue;
 		snprintf(sd->total, sizeof sd->total, "%" PRId64 " min", digit_total_ms(d, now) / 60000);
 		snprintf(sd->longest, sizeof sd->longest, "%s%" PRId64 " min", d->gap ? "at least " : "",
-			 digit_longest_ms(d, now) / 60000);
+		         digit_longest_ms(d, now) / 60000);
 		if (!sd->n_stretches)
 			continue;
 		struct story_stretch *x = &sd->stretches[sd->n_stretches - 1];
 		if (d->state == DIGIT_OFF && x->off_ms) {
 			if (d->gap)
 				snprintf(x->minutes, sizeof x->minutes,
-					 "at least %" PRId64 " min; by wall clock %" PRId64 " min", d->known_ms / 60000,
-					 (x->off_ms - x->on_ms) / 60000);
+				         "at least %" PRId64 " min; by wall clock %" PRId64 " min",
+				         d->known_ms / 60000, (x->off_ms - x->on_ms) / 60000);
 			else
-				snprintf(x->minutes, sizeof x->minutes, "%" PRId64 " min", d->known_ms / 60000);
+				snprintf(x->minutes, sizeof x->minutes, "%" PRId64 " min",
+				         d->known_ms / 60000);
 		} else {
 			digit_minutes_text(d, now, x->minutes, sizeof x->minutes);
 		}
@@ -422,7 +432,7 @@ static void tell_undone(struct telling *t, const struct event *e)
 	char text[120];
 	const struct step *step = &t->replay->undo[0];
 	snprintf(text, sizeof text, "taken back: %s%s%s", event_name((enum event_kind)step->kind),
-		 step->digit ? ", " : "", step->digit ? own_digit_name(step->digit) : "");
+	         step->digit ? ", " : "", step->digit ? own_digit_name(step->digit) : "");
 	add_entry(t->story, "corrected", e, text);
 }
 
@@ -450,10 +460,12 @@ static void tell_all(struct telling *t)
 
 int story_read(struct story **out, struct core *c, int32_t case_no, struct error *e)
 {
-	struct telling t = {.c = c, .story = calloc(1, sizeof(struct story)), .replay = calloc(1, sizeof(struct station))};
+	struct telling t = {
+	    .c = c, .story = calloc(1, sizeof(struct story)), .replay = calloc(1, sizeof(struct station))};
 	int n = t.story && t.replay ? record_each(c->record, case_no, collect, &t, e) : -ENOMEM;
 	if (n == 0 && !t.count)
-		n = error_set(e, -ENOENT, "there is no case %d in the record: see 'bandtally case list'", (int)case_no);
+		n = error_set(e, -ENOENT, "there is no case %d in the record: see 'bandtally case list'",
+		              (int)case_no);
 	if (n == 0 && !(t.undone = calloc((size_t)t.count, 1)))
 		n = -ENOMEM;
 	if (n == 0) {

@@ -1,5 +1,6 @@
 /* What a case looks like when it is told: the fold of its events into what a slip prints. Unlike the sheet it
- * remembers when, who and how often; unlike the record it leaves out what was taken back (but says that it was).
+ * remembers when, who and how often; unlike the record it leaves out what was taken back (but says that it
+ * was).
  */
 #ifndef BANDTALLY_RUN_STORY_H
 #define BANDTALLY_RUN_STORY_H

@@ -65,8 +65,8 @@ static void on_exit_of(void *context)
 	if (clock_now().boot_ms - c->started_ms > STEADY_MS)
 		c->wait_ms = FIRST_WAIT_MS;
 	log_line("%s ended (%s %d); it is started again in %d ms", c->argv[0],
-		 WIFSIGNALED(status) ? "signal" : "exit code", WIFSIGNALED(status) ? WTERMSIG(status) : WEXITSTATUS(status),
-		 (int)c->wait_ms);
+	         WIFSIGNALED(status) ? "signal" : "exit code",
+	         WIFSIGNALED(status) ? WTERMSIG(status) : WEXITSTATUS(status), (int)c->wait_ms);
 	if (c->calls->ended)
 		c->calls->ended(c->context, c, status);
 	loop_after(c->loop, c->wait_ms, start, c);
@@ -122,7 +122,7 @@ static void start(void *context)
 }
 
 int child_start(struct child **out, struct loop *l, char *const *argv, size_t line_max, int talks,
-		const struct child_calls *calls, void *context)
+                const struct child_calls *calls, void *context)
 {
 	size_t n = 0;
 	while (argv[n])

@@ -1,5 +1,6 @@
-/* Children of the daemon: drivers, the board, the printer's program. Each is started again when it ends, after a
- * wait that doubles from half a second to half a minute; one that ran for a minute starts afresh at half a second.
+/* Children of the daemon: drivers, the board, the printer's program. Each is started again when it ends,
+ * after a wait that doubles from half a second to half a minute; one that ran for a minute starts afresh at
+ * half a second.
  */
 #ifndef BANDTALLY_RUN_SUPERVISE_H
 #define BANDTALLY_RUN_SUPERVISE_H
@@ -19,7 +20,7 @@ struct child_calls {
 /* `argv` is copied; argv[0] without '/' is looked for beside this program. `line_max` bounds its lines;
  * `talks` says that it gets input from child_send() (else its stdin is /dev/null). */
 int child_start(struct child **out, struct loop *l, char *const *argv, size_t line_max, int talks,
-		const struct child_calls *calls, void *context);
+                const struct child_calls *calls, void *context);
 void child_free(struct child *c); /* ends it (SIGTERM, SIGKILL after two seconds) and waits; NULL is fine */
 int child_send(struct child *c, const char *line, size_t size); /* -EPIPE while it is not running */
 int child_running(const struct child *c);

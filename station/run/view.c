@@ -7,14 +7,22 @@
 
 const char *item_place_name(enum item_place place)
 {
-	static const char *const names[] = {"",          "counted in", "on a digit", "off, not yet accounted for",
-					    "accounted for", "returned unopened", "isolated", "struck", "extra"};
+	static const char *const names[] = {"",
+	                                    "counted in",
+	                                    "on a digit",
+	                                    "off, not yet accounted for",
+	                                    "accounted for",
+	                                    "returned unopened",
+	                                    "isolated",
+	                                    "struck",
+	                                    "extra"};
 	return place <= ITEM_EXTRA ? names[place] : "";
 }
 
 const char *slip_state_name(enum slip_state state)
 {
-	static const char *const names[] = {"", "queued", "written as PDF", "sent", "reported done", "waiting", "failed", "seen"};
+	static const char *const names[] = {
+	    "", "queued", "written as PDF", "sent", "reported done", "waiting", "failed", "seen"};
 	return state <= SLIP_SEEN ? names[state] : "";
 }
 
@@ -86,7 +94,8 @@ static json_t *digits(const struct sheet *s, struct moment now)
 		json_object_set_new(o, "seen_bare", json_boolean(d->seen_bare));
 		json_object_set_new(o, "reminded", json_boolean(d->reminded));
 		json_object_set_new(o, "gap", json_boolean(d->gap));
-		json_object_set_new(o, "forceps", json_boolean(sheet_item_on(s, d->number, ROLE_FORCEPS) != 0));
+		json_object_set_new(o, "forceps",
+		                    json_boolean(sheet_item_on(s, d->number, ROLE_FORCEPS) != 0));
 		json_array_append_new(list, o);
 	}
 	return list;
@@ -99,7 +108,8 @@ static json_t *team(const struct core *c, const struct sheet *s)
 		if (!s->team.at[p])
 			continue;
 		json_t *o = json_object();
-		put(o, "place", s->single && p == PLACE_FIELD ? "operator, alone" : place_words((enum team_place)p));
+		put(o, "place",
+		    s->single && p == PLACE_FIELD ? "operator, alone" : place_words((enum team_place)p));
 		put(o, "name", staff_name(&c->station.staff, s->team.at[p]));
 		json_array_append_new(list, o);
 	}
@@ -212,7 +222,8 @@ json_t *view_room(const struct core *c, int32_t number)
 	const struct room *room = station_room(&c->station, number);
 	if (!room)
 		return NULL;
-	int index = station_sheet_of_room(&c->station, number), suspended = station_suspended_in(&c->station, number);
+	int index = station_sheet_of_room(&c->station, number),
+	    suspended = station_suspended_in(&c->station, number);
 	const struct sheet *s = index >= 0 ? &c->station.sheets[index] : &none;
 	struct moment now = core_now(c);
 	char next[NEXT_MAX];

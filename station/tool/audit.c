@@ -15,12 +15,15 @@
 
 static const char audit_options[] = "file= key=";
 static const char audit_usage[] =
-	"usage: bandtally audit verify [--file RECORD]   every event, its number, its text and the chain of hashes\n"
-	"       bandtally audit slip [--key FILE] TEXT   whether the text of a slip's QR code was signed by this station\n"
-	"Without --file a running station is asked for a copy; otherwise the record in the data folder is read.\n"
-	"FILE is the station's station.pub.json (default: that of the data folder).\n";
+    "usage: bandtally audit verify [--file RECORD]   every event, its number, its text and the chain of "
+    "hashes\n"
+    "       bandtally audit slip [--key FILE] TEXT   whether the text of a slip's QR code was signed by this "
+    "station\n"
+    "Without --file a running station is asked for a copy; otherwise the record in the data folder is read.\n"
+    "FILE is the station's station.pub.json (default: that of the data folder).\n";
 
-/* A file to read: the one that was given, a fresh copy from the station, or the record of a station that is down. */
+/* A file to read: the one that was given, a fresh copy from the station, or the record of a station that is
+ * down. */
 static int find_record(const char *given, char path[PATH_MAX], int *temporary, struct error *e)
 {
 	*temporary = 0;
@@ -30,7 +33,8 @@ static int find_record(const char *given, char path[PATH_MAX], int *temporary, s
 	}
 	char folder[] = "/tmp/bandtally-audit-XXXXXX";
 	if (!mkdtemp(folder))
-		return error_set(e, -errno, "cannot make a folder for the copy: %s: check /tmp", strerror(errno));
+		return error_set(e, -errno, "cannot make a folder for the copy: %s: check /tmp",
+		                 strerror(errno));
 	snprintf(path, PATH_MAX, "%s/record.db", folder);
 	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s,s:s}", "do", "copy", "file", path), e);
 	if (a) {
@@ -71,7 +75,9 @@ static int audit_verify(const struct words *w)
 	if (n < 0)
 		return client_fail(&e);
 	chain_hex(&chain, hex);
-	printf("%" PRId64 " events, numbered without a gap, each hash follows from the one before\nlast hash %s\n", events, hex);
+	printf("%" PRId64
+	       " events, numbered without a gap, each hash follows from the one before\nlast hash %s\n",
+	       events, hex);
 	return EXIT_OK;
 }
 
@@ -87,8 +93,10 @@ static int audit_slip(const struct words *w)
 	if (n < 0)
 		return client_fail(&e);
 	if (n == 0) {
-		error_set(&e, -EBADMSG, "the signature does not hold: this text was not signed by this station, or was changed: "
-					"compare the slip with the record");
+		error_set(
+		    &e, -EBADMSG,
+		    "the signature does not hold: this text was not signed by this station, or was changed: "
+		    "compare the slip with the record");
 		return client_fail(&e);
 	}
 	if (json_write_canonical(payload, &text) == 0)

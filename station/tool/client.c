@@ -16,17 +16,20 @@ static int reach(struct error *e)
 	struct timeval patience = {.tv_sec = 60};
 	int n = snprintf(a.sun_path, sizeof a.sun_path, "%s/socket", client_folder);
 	if (n < 0 || (size_t)n >= sizeof a.sun_path)
-		return error_set(e, -ENAMETOOLONG, "cannot reach the station: the path of the data folder is too long: use a "
-						   "shorter one");
+		return error_set(e, -ENAMETOOLONG,
+		                 "cannot reach the station: the path of the data folder is too long: use a "
+		                 "shorter one");
 	int fd = socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0);
 	if (fd < 0 || connect(fd, (struct sockaddr *)&a, sizeof a) < 0) {
 		n = -errno;
 		if (fd >= 0)
 			close(fd);
-		return error_set(e, n, "cannot reach the station in %s: %s: start it with 'bandtallyd --data %s', or give its "
-				       "folder with --data",
-				 client_folder, n == -ENOENT || n == -ECONNREFUSED ? "it is not running" : strerror(-n),
-				 client_folder);
+		return error_set(
+		    e, n,
+		    "cannot reach the station in %s: %s: start it with 'bandtallyd --data %s', or give its "
+		    "folder with --data",
+		    client_folder, n == -ENOENT || n == -ECONNREFUSED ? "it is not running" : strerror(-n),
+		    client_folder);
 	}
 	setsockopt(fd, SOL_SOCKET, SO_RCVTIMEO, &patience, sizeof patience);
 	return fd;
@@ -55,7 +58,9 @@ static json_t *read_answer(int fd, struct error *e)
 		if (n < 0 && errno == EINTR)
 			continue;
 		if (n <= 0) {
-			error_set(e, -EIO, "the station did not answer: it ended or hangs: see its messages, count by hand meanwhile");
+			error_set(e, -EIO,
+			          "the station did not answer: it ended or hangs: see its messages, count by "
+			          "hand meanwhile");
 			return NULL;
 		}
 		if (buf_add(&text, part, (size_t)n) < 0) {

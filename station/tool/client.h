@@ -7,8 +7,8 @@
 
 extern const char *client_folder; /* the data folder, --data */
 
-/* Sends the request (its reference is taken) and reads the answer, a new reference with "ok" true; NULL with `e`
- * where the station is not running, does not answer within 60 s, or says no (then e->code is -EPERM). */
+/* Sends the request (its reference is taken) and reads the answer, a new reference with "ok" true; NULL with
+ * `e` where the station is not running, does not answer within 60 s, or says no (then e->code is -EPERM). */
 json_t *client_ask(json_t *request, struct error *e);
 
 /* Prints "bandtally: <sentence>" on stderr and returns EXIT_FAILED. */

@@ -16,13 +16,15 @@
 
 static const char label_options[] = "pdf= printer= room= line= lot= expiry= count= list width= height= dpi=";
 static const char label_usage[] =
-	"usage: bandtally label pack --line KEY [--lot LOT] [--expiry YYYY-MM-DD] --count N  (--pdf FILE | --printer NAME)\n"
-	"       bandtally label digits [--room N] (--list | --pdf FILE | --printer NAME)\n"
-	"       bandtally label cards [--room N] (--list | --pdf FILE | --printer NAME)\n"
-	"       bandtally label badges (--list | --pdf FILE | --printer NAME)\n"
-	"       bandtally label scanner-check (--pdf FILE | --printer NAME)\n"
-	"pack takes N new item numbers from the station and prints two labels an item, one for the pack and one for the\n"
-	"paper or return bag. --list prints code, room and meaning as tab-separated text.\n";
+    "usage: bandtally label pack --line KEY [--lot LOT] [--expiry YYYY-MM-DD] --count N  (--pdf FILE | "
+    "--printer NAME)\n"
+    "       bandtally label digits [--room N] (--list | --pdf FILE | --printer NAME)\n"
+    "       bandtally label cards [--room N] (--list | --pdf FILE | --printer NAME)\n"
+    "       bandtally label badges (--list | --pdf FILE | --printer NAME)\n"
+    "       bandtally label scanner-check (--pdf FILE | --printer NAME)\n"
+    "pack takes N new item numbers from the station and prints two labels an item, one for the pack and one "
+    "for the\n"
+    "paper or return bag. --list prints code, room and meaning as tab-separated text.\n";
 
 static json_t *document(const char *kind, const char *site)
 {
@@ -51,7 +53,8 @@ static int print_document(const json_t *doc, const char *to, const char *where)
 		close(pipes[0]);
 		close(pipes[1]);
 		execl(path, "bandtally-print", to, where, (char *)NULL);
-		fprintf(stderr, "bandtally: cannot start %s: %s: install it beside bandtally\n", path, strerror(errno));
+		fprintf(stderr, "bandtally: cannot start %s: %s: install it beside bandtally\n", path,
+		        strerror(errno));
 		_exit(EXIT_FAILED);
 	}
 	close(pipes[0]);
@@ -71,7 +74,8 @@ static int print_document(const json_t *doc, const char *to, const char *where)
 static int put_on_paper(const struct words *w, json_t *doc)
 {
 	_cleanup_(json_drop) json_t *d = doc;
-	const char *pdf = words_value(w, label_options, "pdf"), *printer = words_value(w, label_options, "printer");
+	const char *pdf = words_value(w, label_options, "pdf"),
+	           *printer = words_value(w, label_options, "printer");
 	return print_document(d, pdf ? "--pdf" : "--printer", pdf ? pdf : printer);
 }
 
@@ -96,7 +100,8 @@ static int32_t expiry_number(const char *text, char shown[20])
 	int y, m, d, used = 0;
 	if (!text)
 		return 0;
-	if (sscanf(text, "%4d-%2d-%2d%n", &y, &m, &d, &used) != 3 || text[used] || m < 1 || m > 12 || d < 1 || d > 31)
+	if (sscanf(text, "%4d-%2d-%2d%n", &y, &m, &d, &used) != 3 || text[used] || m < 1 || m > 12 || d < 1 ||
+	    d > 31)
 		return -EINVAL;
 	snprintf(shown, 20, "%04d-%02d-%02d", y, m, d);
 	return y * 10000 + m * 100 + d;
@@ -114,9 +119,9 @@ static int label_pack(const struct words *w)
 		return EXIT_USAGE;
 	}
 	_cleanup_(json_drop) json_t *a =
-		client_ask(json_pack("{s:s,s:s,s:s,s:i,s:i}", "do", "label", "line", line, "lot", lot ? lot : "", "expiry",
-				     (int)expiry, "count", atoi(count)),
-			   &e);
+	    client_ask(json_pack("{s:s,s:s,s:s,s:i,s:i}", "do", "label", "line", line, "lot", lot ? lot : "",
+	                         "expiry", (int)expiry, "count", atoi(count)),
+	               &e);
 	if (!a)
 		return client_fail(&e);
 	json_t *doc = document("pack-labels", json_text(a, "site_name")), *items = json_array();
@@ -124,9 +129,12 @@ static int label_pack(const struct words *w)
 	for (int i = 0; i < atoi(count); i++) {
 		char pack[OWN_CODE_MAX], bag[OWN_CODE_MAX], number[12];
 		snprintf(number, sizeof number, "%08d", (int)(first + i));
-		own(pack, json_text(a, "site"), (struct own_code){.kind = OWN_ITEM, .role = 'P', .number = (int32_t)(first + i)});
-		own(bag, json_text(a, "site"), (struct own_code){.kind = OWN_ITEM, .role = 'R', .number = (int32_t)(first + i)});
-		json_t *x = json_pack("{s:s,s:s,s:s,s:s}", "line", json_text(a, "name"), "number", number, "pack", pack, "bag", bag);
+		own(pack, json_text(a, "site"),
+		    (struct own_code){.kind = OWN_ITEM, .role = 'P', .number = (int32_t)(first + i)});
+		own(bag, json_text(a, "site"),
+		    (struct own_code){.kind = OWN_ITEM, .role = 'R', .number = (int32_t)(first + i)});
+		json_t *x = json_pack("{s:s,s:s,s:s,s:s}", "line", json_text(a, "name"), "number", number,
+		                      "pack", pack, "bag", bag);
 		if (lot)
 			json_object_set_new(x, "lot", json_string(lot));
 		if (shown[0])
@@ -144,9 +152,8 @@ static const char *room_name(const json_t *status, int room)
 {
 	size_t i;
 	const json_t *x;
-	json_array_foreach((json_t *)json_object_get(status, "rooms"), i, x)
-		if (json_number(x, "number", 0) == room)
-			return json_text(x, "name");
+	json_array_foreach((json_t *)json_object_get(status, "rooms"), i,
+	                   x) if (json_number(x, "number", 0) == room) return json_text(x, "name");
 	return NULL;
 }
 
@@ -156,10 +163,12 @@ static int label_digits(const struct words *w, const json_t *status, int room, c
 	json_t *doc = document("digit-cards", json_text(status, "site_name")), *cards = json_array();
 	for (int d = 1; d <= OWN_DIGITS; d++) {
 		char code[OWN_CODE_MAX];
-		own(code, json_text(status, "site"), (struct own_code){.kind = OWN_DIGIT, .room = room, .digit = d});
+		own(code, json_text(status, "site"),
+		    (struct own_code){.kind = OWN_DIGIT, .room = room, .digit = d});
 		if (list)
 			printf("%s\t%d\t%s\n", code, room, own_digit_name(d));
-		json_array_append_new(cards, json_pack("{s:i,s:s,s:s}", "digit", d, "name", own_digit_name(d), "code", code));
+		json_array_append_new(
+		    cards, json_pack("{s:i,s:s,s:s}", "digit", d, "name", own_digit_name(d), "code", code));
 	}
 	json_object_set_new(doc, "room", json_string(name));
 	json_object_set_new(doc, "cards", cards);
@@ -174,10 +183,17 @@ static const struct {
 	const char *title;
 	int low, high;
 } groups[] = {
-	{"The case", 1, 9},           {"Answers, and taking back", 10, 19}, {"Counting in, and on the way", 20, 39},
-	{"The tourniquet", 40, 49},   {"Counts", 50, 59},                   {"Search", 60, 69},
-	{"The room", 70, 79},         {"Who else looked", 80, 89},          {"Visitors", 90, 99},
-	{"It was earlier", 100, 199}, {"Laid side by side", 200, 299},
+    {"The case", 1, 9},
+    {"Answers, and taking back", 10, 19},
+    {"Counting in, and on the way", 20, 39},
+    {"The tourniquet", 40, 49},
+    {"Counts", 50, 59},
+    {"Search", 60, 69},
+    {"The room", 70, 79},
+    {"Who else looked", 80, 89},
+    {"Visitors", 90, 99},
+    {"It was earlier", 100, 199},
+    {"Laid side by side", 200, 299},
 };
 
 static int label_cards(const struct words *w, const json_t *status, int room, const char *name)
@@ -190,10 +206,12 @@ static int label_cards(const struct words *w, const json_t *status, int room, co
 			char code[OWN_CODE_MAX];
 			if (m < groups[g].low || m > groups[g].high)
 				continue;
-			own(code, json_text(status, "site"), (struct own_code){.kind = OWN_CARD, .room = room, .meaning = m});
+			own(code, json_text(status, "site"),
+			    (struct own_code){.kind = OWN_CARD, .room = room, .meaning = m});
 			if (list)
 				printf("%s\t%d\t%s\n", code, room, own_card_name(m));
-			json_array_append_new(cards, json_pack("{s:s,s:s}", "words", own_card_name(m), "code", code));
+			json_array_append_new(
+			    cards, json_pack("{s:s,s:s}", "words", own_card_name(m), "code", code));
 		}
 		json_array_append_new(all, json_pack("{s:s,s:o}", "title", groups[g].title, "cards", cards));
 	}
@@ -208,7 +226,8 @@ static int label_cards(const struct words *w, const json_t *status, int room, co
 
 static int label_badges(const struct words *w, const json_t *status)
 {
-	static const char *const kinds[] = {"", "scrub or circulating practitioner", "surgeon or operator", "nurse in charge"};
+	static const char *const kinds[] = {"", "scrub or circulating practitioner", "surgeon or operator",
+	                                    "nurse in charge"};
 	struct error e;
 	size_t i;
 	json_t *x;
@@ -227,9 +246,10 @@ static int label_badges(const struct words *w, const json_t *status)
 		    (struct own_code){.kind = OWN_BADGE, .number = (int32_t)json_number(x, "number", 0)});
 		if (list)
 			printf("%s\t0\t%s\n", code, json_text(x, "name"));
-		json_array_append_new(badges, json_pack("{s:s,s:s,s:b,s:s}", "name", json_text(x, "name"), "role",
-							kinds[kind >= 1 && kind <= 3 ? kind : 0], "registered",
-							json_truth(x, "registered"), "code", code));
+		json_array_append_new(badges,
+		                      json_pack("{s:s,s:s,s:b,s:s}", "name", json_text(x, "name"), "role",
+		                                kinds[kind >= 1 && kind <= 3 ? kind : 0], "registered",
+		                                json_truth(x, "registered"), "code", code));
 	}
 	json_object_set_new(doc, "badges", badges);
 	if (list) {
@@ -258,7 +278,7 @@ int tool_label(int argc, char **argv)
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
 	int ways = words_given(&w, label_options, "list") + words_given(&w, label_options, "pdf") +
-		   words_given(&w, label_options, "printer");
+	           words_given(&w, label_options, "printer");
 	if (w.n_rest != 1 || ways != 1) {
 		fputs(label_usage, stderr);
 		return EXIT_USAGE;
@@ -275,7 +295,7 @@ int tool_label(int argc, char **argv)
 		return label_scanner_check(&w, status);
 	const char *given = words_value(&w, label_options, "room");
 	int room = given ? atoi(given)
-			 : (int)json_number(json_array_get(json_object_get(status, "rooms"), 0), "number", 1);
+	                 : (int)json_number(json_array_get(json_object_get(status, "rooms"), 0), "number", 1);
 	const char *name = room_name(status, room);
 	if (!name) {
 		error_set(&e, -ENOENT, "room %d is not in station.ini: see 'bandtally status'", room);
@@ -289,10 +309,12 @@ int tool_label(int argc, char **argv)
 	return EXIT_USAGE;
 }
 
-/* --- print ------------------------------------------------------------------------------------------------ */
+/* --- print ------------------------------------------------------------------------------------------------
+ */
 
-static const char print_usage[] = "usage: bandtally print list\n"
-				  "       bandtally print retry SLIP      prints a further copy of a slip that was not seen\n";
+static const char print_usage[] =
+    "usage: bandtally print list\n"
+    "       bandtally print retry SLIP      prints a further copy of a slip that was not seen\n";
 
 int tool_print(int argc, char **argv)
 {
@@ -304,7 +326,8 @@ int tool_print(int argc, char **argv)
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
 	if (w.n_rest == 2 && strcmp(w.rest[0], "retry") == 0) {
-		_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s,s:i}", "do", "retry", "slip", atoi(w.rest[1])), &e);
+		_cleanup_(json_drop) json_t *a =
+		    client_ask(json_pack("{s:s,s:i}", "do", "retry", "slip", atoi(w.rest[1])), &e);
 		return a ? EXIT_OK : client_fail(&e);
 	}
 	if (w.n_rest != 1 || strcmp(w.rest[0], "list") != 0) {
@@ -315,7 +338,8 @@ int tool_print(int argc, char **argv)
 	if (!status)
 		return client_fail(&e);
 	json_array_foreach(json_object_get(status, "slips"), i, x)
-		printf("slip %07d copy %d, case %d, %s: %s, not seen yet\n", (int)json_number(x, "number", 0),
-		       (int)json_number(x, "copy", 1), (int)json_number(x, "case", 0), json_text(x, "kind"), json_text(x, "state"));
+	    printf("slip %07d copy %d, case %d, %s: %s, not seen yet\n", (int)json_number(x, "number", 0),
+	           (int)json_number(x, "copy", 1), (int)json_number(x, "case", 0), json_text(x, "kind"),
+	           json_text(x, "state"));
 	return EXIT_OK;
 }

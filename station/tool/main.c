@@ -14,17 +14,17 @@ static const struct {
 	int (*run)(int argc, char **argv);
 	const char *what;
 } commands[] = {
-	{"scan", tool_scan, "enter a code as if it had been scanned"},
-	{"sheet", tool_sheet, "the open case of a room"},
-	{"status", tool_status, "rooms, scanners, slips that were not seen"},
-	{"case", tool_case, "the cases in the record"},
-	{"code", tool_code, "what a barcode says, or where and why it is wrong"},
-	{"catalogue", tool_catalogue, "what is counted: import, export, check"},
-	{"staff", tool_staff, "who has a badge: add, list, withdraw"},
-	{"stock", tool_stock, "quarantine and release"},
-	{"label", tool_label, "pack labels, digit cards, cards, badges, scanner check"},
-	{"print", tool_print, "slips on their way to paper: list, retry"},
-	{"audit", tool_audit, "verify the record, check a slip's signature"},
+    {"scan", tool_scan, "enter a code as if it had been scanned"},
+    {"sheet", tool_sheet, "the open case of a room"},
+    {"status", tool_status, "rooms, scanners, slips that were not seen"},
+    {"case", tool_case, "the cases in the record"},
+    {"code", tool_code, "what a barcode says, or where and why it is wrong"},
+    {"catalogue", tool_catalogue, "what is counted: import, export, check"},
+    {"staff", tool_staff, "who has a badge: add, list, withdraw"},
+    {"stock", tool_stock, "quarantine and release"},
+    {"label", tool_label, "pack labels, digit cards, cards, badges, scanner check"},
+    {"print", tool_print, "slips on their way to paper: list, retry"},
+    {"audit", tool_audit, "verify the record, check a slip's signature"},
 };
 
 static void usage(FILE *out)
@@ -32,9 +32,11 @@ static void usage(FILE *out)
 	fprintf(out, "usage: bandtally [--data DIR] COMMAND …     'bandtally COMMAND --help' says more\n");
 	for (size_t i = 0; i < sizeof commands / sizeof *commands; i++)
 		fprintf(out, "  %-10s %s\n", commands[i].name, commands[i].what);
-	fprintf(out, "DIR is the station's data folder (default %s).\n"
-		     "Exit codes: 0 done or accepted, 1 failed, 2 wrong usage, 3 the station refused, 4 it asks something first.\n",
-		client_folder);
+	fprintf(out,
+	        "DIR is the station's data folder (default %s).\n"
+	        "Exit codes: 0 done or accepted, 1 failed, 2 wrong usage, 3 the station refused, 4 it asks "
+	        "something first.\n",
+	        client_folder);
 }
 
 int main(int argc, char **argv)

@@ -11,11 +11,13 @@
 
 static const char scan_options[] = "room= scanner= late text";
 static const char scan_usage[] =
-	"usage: bandtally scan [--room N] [--scanner NAME] [--late] CODE\n"
-	"       bandtally scan --text [--room N] TEXT      answers a question that asks for typed text\n"
-	"As if CODE had been scanned in that room (default: the first); the sheet and the slip say that it was keyed.\n"
-	"--late: it happened earlier and is entered from the paper sheet. '<GS>' in CODE stands for the separator.\n"
-	"Exit codes: 0 accepted, 3 refused, 4 the station asks something first, 1 failed, 2 wrong usage.\n";
+    "usage: bandtally scan [--room N] [--scanner NAME] [--late] CODE\n"
+    "       bandtally scan --text [--room N] TEXT      answers a question that asks for typed text\n"
+    "As if CODE had been scanned in that room (default: the first); the sheet and the slip say that it was "
+    "keyed.\n"
+    "--late: it happened earlier and is entered from the paper sheet. '<GS>' in CODE stands for the "
+    "separator.\n"
+    "Exit codes: 0 accepted, 3 refused, 4 the station asks something first, 1 failed, 2 wrong usage.\n";
 
 /* '<GS>' as people can type it. */
 static json_t *code_json(const char *typed)
@@ -38,7 +40,9 @@ static int say_reply(const json_t *a)
 {
 	const char *verdict = json_text(a, "verdict");
 	printf("%s: %s\nnext: %s\n", verdict, json_text(a, "said"), json_text(a, "next"));
-	return strcmp(verdict, "accepted") == 0 ? EXIT_OK : strcmp(verdict, "refused") == 0 ? EXIT_REFUSED : EXIT_QUESTION;
+	return strcmp(verdict, "accepted") == 0  ? EXIT_OK
+	       : strcmp(verdict, "refused") == 0 ? EXIT_REFUSED
+	                                         : EXIT_QUESTION;
 }
 
 int tool_scan(int argc, char **argv)
@@ -52,11 +56,13 @@ int tool_scan(int argc, char **argv)
 		fputs(scan_usage, stderr);
 		return EXIT_USAGE;
 	}
-	const char *room = words_value(&w, scan_options, "room"), *scanner = words_value(&w, scan_options, "scanner");
+	const char *room = words_value(&w, scan_options, "room"),
+	           *scanner = words_value(&w, scan_options, "scanner");
 	int text = words_given(&w, scan_options, "text");
 	json_t *code = text ? json_string(w.rest[0]) : code_json(w.rest[0]);
 	if (!code) {
-		fprintf(stderr, "bandtally: the code is not UTF-8 text: type what stands under the barcode\n");
+		fprintf(stderr,
+		        "bandtally: the code is not UTF-8 text: type what stands under the barcode\n");
 		return EXIT_FAILED;
 	}
 	json_t *q = json_object();
@@ -72,11 +78,13 @@ int tool_scan(int argc, char **argv)
 	return a ? say_reply(a) : client_fail(&e);
 }
 
-/* --- sheet ------------------------------------------------------------------------------------------------ */
+/* --- sheet ------------------------------------------------------------------------------------------------
+ */
 
 static const char sheet_options[] = "room= json";
-static const char sheet_usage[] = "usage: bandtally sheet [--room N] [--json]\n"
-				  "The open case of a room: items, digits, team, what is owed, what comes next.\n";
+static const char sheet_usage[] =
+    "usage: bandtally sheet [--room N] [--json]\n"
+    "The open case of a room: items, digits, team, what is owed, what comes next.\n";
 
 static void print_json(const json_t *v)
 {
@@ -93,7 +101,8 @@ static void print_items(const json_t *view)
 	json_array_foreach((json_t *)json_object_get(view, "items"), i, it)
 	{
 		printf("  %2d  %-40s %d of %d   %s", (int)json_number(it, "number", 0), json_text(it, "name"),
-		       (int)json_number(it, "shown", 0), (int)json_number(it, "pieces", 0), json_text(it, "place"));
+		       (int)json_number(it, "shown", 0), (int)json_number(it, "pieces", 0),
+		       json_text(it, "place"));
 		if (json_text(it, "lot")[0])
 			printf("   lot %s", json_text(it, "lot"));
 		puts("");
@@ -105,10 +114,10 @@ static void print_digits(const json_t *view)
 	size_t i;
 	const json_t *d;
 	json_array_foreach((json_t *)json_object_get(view, "digits"), i, d)
-		printf("  %-24s %s%s%s%s\n", json_text(d, "name"), json_text(d, "state"),
-		       strcmp(json_text(d, "state"), "on") == 0 ? ", " : "",
-		       strcmp(json_text(d, "state"), "on") == 0 ? json_text(d, "text") : "",
-		       json_truth(d, "seen_bare") ? ", seen bare" : "");
+	    printf("  %-24s %s%s%s%s\n", json_text(d, "name"), json_text(d, "state"),
+	           strcmp(json_text(d, "state"), "on") == 0 ? ", " : "",
+	           strcmp(json_text(d, "state"), "on") == 0 ? json_text(d, "text") : "",
+	           json_truth(d, "seen_bare") ? ", seen bare" : "");
 }
 
 static void print_list(const char *title, const json_t *list)
@@ -129,7 +138,7 @@ static void print_view(const json_t *view)
 	else
 		puts(", no case");
 	json_array_foreach((json_t *)json_object_get(view, "team"), i, x)
-		printf("  %s: %s\n", json_text(x, "place"), json_text(x, "name"));
+	    printf("  %s: %s\n", json_text(x, "place"), json_text(x, "name"));
 	print_items(view);
 	print_digits(view);
 	print_list("owed", json_object_get(view, "debts"));
@@ -159,18 +168,20 @@ int tool_sheet(int argc, char **argv)
 	return EXIT_OK;
 }
 
-/* --- status ----------------------------------------------------------------------------------------------- */
+/* --- status -----------------------------------------------------------------------------------------------
+ */
 
 static const char status_usage[] = "usage: bandtally status [--json]\n"
-				   "The station: rooms, scanners, slips that were not seen, numbers owed.\n";
+                                   "The station: rooms, scanners, slips that were not seen, numbers owed.\n";
 
 static void print_status(const json_t *s)
 {
 	size_t i;
 	const json_t *x;
 	printf("site %s, %s; %d events, last case %d, %d lines, %d badges\n", json_text(s, "site"),
-	       json_text(s, "site_name"), (int)json_number(s, "events", 0), (int)json_number(s, "last_case", 0),
-	       (int)json_number(s, "lines", 0), (int)json_number(s, "staff", 0));
+	       json_text(s, "site_name"), (int)json_number(s, "events", 0),
+	       (int)json_number(s, "last_case", 0), (int)json_number(s, "lines", 0),
+	       (int)json_number(s, "staff", 0));
 	json_array_foreach((json_t *)json_object_get(s, "rooms"), i, x)
 	{
 		int case_no = (int)json_number(x, "case", 0);
@@ -178,16 +189,17 @@ static void print_status(const json_t *s)
 		printf(case_no ? "case %d\n" : "no case\n", case_no);
 	}
 	json_array_foreach((json_t *)json_object_get(s, "drivers"), i, x)
-		printf("scanner %s, room %d: %s%s%s\n", json_text(x, "name"), (int)json_number(x, "room", 0),
-		       json_truth(x, "running") ? "running" : "not running", json_text(x, "fault")[0] ? ": " : "",
-		       json_text(x, "fault"));
+	    printf("scanner %s, room %d: %s%s%s\n", json_text(x, "name"), (int)json_number(x, "room", 0),
+	           json_truth(x, "running") ? "running" : "not running", json_text(x, "fault")[0] ? ": " : "",
+	           json_text(x, "fault"));
 	json_array_foreach((json_t *)json_object_get(s, "slips"), i, x)
-		printf("slip %07d of case %d, %s: %s, not seen yet\n", (int)json_number(x, "number", 0),
-		       (int)json_number(x, "case", 0), json_text(x, "kind"), json_text(x, "state"));
+	    printf("slip %07d of case %d, %s: %s, not seen yet\n", (int)json_number(x, "number", 0),
+	           (int)json_number(x, "case", 0), json_text(x, "kind"), json_text(x, "state"));
 	json_array_foreach((json_t *)json_object_get(s, "owed"), i, x)
-		printf("case %d: incident number owed\n", (int)json_integer_value(x));
-	printf("printer: %s\n", json_text(s, "printer")[0] ? json_text(s, "printer")
-							 : "none; slips are written as PDF into the data folder");
+	    printf("case %d: incident number owed\n", (int)json_integer_value(x));
+	printf("printer: %s\n", json_text(s, "printer")[0]
+	                            ? json_text(s, "printer")
+	                            : "none; slips are written as PDF into the data folder");
 	if (json_text(s, "distrust")[0])
 		printf("DO NOT TRUST THE STATION NOW: %s\n", json_text(s, "distrust"));
 }
@@ -209,11 +221,12 @@ int tool_status(int argc, char **argv)
 	return EXIT_OK;
 }
 
-/* --- case ------------------------------------------------------------------------------------------------- */
+/* --- case -------------------------------------------------------------------------------------------------
+ */
 
 static const char case_usage[] = "usage: bandtally case list [--json]\n"
-				 "       bandtally case show CASE [--json]\n"
-				 "The cases in the record, and what one of them says.\n";
+                                 "       bandtally case show CASE [--json]\n"
+                                 "The cases in the record, and what one of them says.\n";
 
 static int case_list(int as_json)
 {
@@ -231,8 +244,8 @@ static int case_list(int as_json)
 	{
 		char when[26];
 		clock_text_full(json_number(x, "opened_ms", 0), when);
-		printf("case %d  room %d  %s  %s\n", (int)json_number(x, "case", 0), (int)json_number(x, "room", 0), when,
-		       json_text(x, "state"));
+		printf("case %d  room %d  %s  %s\n", (int)json_number(x, "case", 0),
+		       (int)json_number(x, "room", 0), when, json_text(x, "state"));
 	}
 	return EXIT_OK;
 }
@@ -241,12 +254,13 @@ static void print_case(const json_t *c)
 {
 	size_t i;
 	const json_t *x;
-	printf("case %d, %s, opened %s%s%s: %s\n", (int)json_number(c, "case_number", 0), json_text(c, "room"),
-	       json_text(c, "opened"), json_text(c, "ended")[0] ? ", ended " : ", open", json_text(c, "ended"),
-	       json_text(c, "outcome"));
+	printf("case %d, %s, opened %s%s%s: %s\n", (int)json_number(c, "case_number", 0),
+	       json_text(c, "room"), json_text(c, "opened"), json_text(c, "ended")[0] ? ", ended " : ", open",
+	       json_text(c, "ended"), json_text(c, "outcome"));
 	json_array_foreach((json_t *)json_object_get(c, "items"), i, x)
-		printf("  %s: in %d, out %d, %s %s %s\n", json_text(x, "line"), (int)json_number(x, "in", 0),
-		       (int)json_number(x, "out", 0), json_text(x, "evidence"), json_text(x, "condition"), json_text(x, "note"));
+	    printf("  %s: in %d, out %d, %s %s %s\n", json_text(x, "line"), (int)json_number(x, "in", 0),
+	           (int)json_number(x, "out", 0), json_text(x, "evidence"), json_text(x, "condition"),
+	           json_text(x, "note"));
 	json_array_foreach((json_t *)json_object_get(c, "digits"), i, x)
 	{
 		const json_t *bare = json_object_get(x, "bare");
@@ -254,7 +268,8 @@ static void print_case(const json_t *c)
 		       bare ? "seen bare" : "NOT SEEN BARE", json_text(bare, "when"));
 	}
 	json_array_foreach((json_t *)json_object_get(c, "counts"), i, x)
-		printf("  %s count %s, recorded by %s\n", json_text(x, "kind"), json_text(x, "when"), json_text(x, "recorded_by"));
+	    printf("  %s count %s, recorded by %s\n", json_text(x, "kind"), json_text(x, "when"),
+	           json_text(x, "recorded_by"));
 }
 
 int tool_case(int argc, char **argv)
@@ -271,7 +286,8 @@ int tool_case(int argc, char **argv)
 		fputs(case_usage, stderr);
 		return EXIT_USAGE;
 	}
-	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s,s:i}", "do", "case", "case", atoi(w.rest[1])), &e);
+	_cleanup_(json_drop) json_t *a =
+	    client_ask(json_pack("{s:s,s:i}", "do", "case", "case", atoi(w.rest[1])), &e);
 	if (!a)
 		return client_fail(&e);
 	if (as_json)

@@ -13,10 +13,12 @@
 #define FILE_MAX (1u << 20)
 
 static const char catalogue_usage[] =
-	"usage: bandtally catalogue import FILE | export | check FILE\n"
-	"FILE is CSV with a head line: key,name,role,codes,marked,visible,single_use,identity,rolls_on,xray,per_pack,\n"
-	"size_mm,contents,instead. role: tourniquet forceps other tray refused; identity: none pack mark; yes or no for\n"
-	"the flags; codes separated by spaces. import takes all lines or none.\n";
+    "usage: bandtally catalogue import FILE | export | check FILE\n"
+    "FILE is CSV with a head line: "
+    "key,name,role,codes,marked,visible,single_use,identity,rolls_on,xray,per_pack,\n"
+    "size_mm,contents,instead. role: tourniquet forceps other tray refused; identity: none pack mark; yes or "
+    "no for\n"
+    "the flags; codes separated by spaces. import takes all lines or none.\n";
 
 static int read_file(const char *path, struct buf *out, struct error *e)
 {
@@ -28,9 +30,10 @@ static int read_file(const char *path, struct buf *out, struct error *e)
 	int r = 0;
 	while (r == 0 && (n = fread(part, 1, sizeof part, f)) > 0)
 		r = out->size + n > FILE_MAX ? error_set(e, -EFBIG, "%s is longer than 1 MiB: split it", path)
-					     : buf_add(out, part, n);
+		                             : buf_add(out, part, n);
 	if (r == 0 && ferror(f))
-		r = error_set(e, -EIO, "cannot read %s: it is not a file that can be read: give a CSV file", path);
+		r = error_set(e, -EIO, "cannot read %s: it is not a file that can be read: give a CSV file",
+		              path);
 	fclose(f);
 	return r;
 }
@@ -64,7 +67,8 @@ static int catalogue_export(void)
 	json_array_foreach(json_object_get(a, "lines"), i, x)
 	{
 		printf("%s,\"%s\",%s,", json_text(x, "key"), json_text(x, "name"), json_text(x, "role"));
-		json_array_foreach(json_object_get(x, "codes"), k, code) printf("%s%s", k ? " " : "", json_string_value(code));
+		json_array_foreach(json_object_get(x, "codes"), k, code)
+		    printf("%s%s", k ? " " : "", json_string_value(code));
 		puts("");
 	}
 	return EXIT_OK;
@@ -97,21 +101,23 @@ int tool_catalogue(int argc, char **argv)
 		error_set(&e, -EINVAL, "%s is not UTF-8: save it as UTF-8", w.rest[1]);
 		return client_fail(&e);
 	}
-	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s,s:o}", "do", "catalogue", "csv", csv), &e);
+	_cleanup_(json_drop) json_t *a =
+	    client_ask(json_pack("{s:s,s:o}", "do", "catalogue", "csv", csv), &e);
 	if (!a)
 		return client_fail(&e);
 	printf("%d lines taken into the catalogue\n", (int)json_number(a, "count", 0));
 	return EXIT_OK;
 }
 
-/* --- staff ------------------------------------------------------------------------------------------------ */
+/* --- staff ------------------------------------------------------------------------------------------------
+ */
 
 static const char staff_options[] = "registered number= json";
 static const char staff_usage[] =
-	"usage: bandtally staff add [--registered] [--number N] practitioner|surgeon|charge NAME\n"
-	"       bandtally staff list [--json]\n"
-	"       bandtally staff withdraw NUMBER\n"
-	"NAME is what board and slip show: a role code or a name, as the site wants it.\n";
+    "usage: bandtally staff add [--registered] [--number N] practitioner|surgeon|charge NAME\n"
+    "       bandtally staff list [--json]\n"
+    "       bandtally staff withdraw NUMBER\n"
+    "NAME is what board and slip show: a role code or a name, as the site wants it.\n";
 static const char *const staff_kinds[] = {"", "practitioner", "surgeon", "charge"};
 
 static int staff_list(int as_json)
@@ -132,7 +138,8 @@ static int staff_list(int as_json)
 	{
 		int kind = (int)json_number(x, "kind", 0);
 		printf("%06d  %-32s %s%s%s\n", (int)json_number(x, "number", 0), json_text(x, "name"),
-		       kind >= 1 && kind <= 3 ? staff_kinds[kind] : "?", json_truth(x, "registered") ? ", registered" : "",
+		       kind >= 1 && kind <= 3 ? staff_kinds[kind] : "?",
+		       json_truth(x, "registered") ? ", registered" : "",
 		       json_truth(x, "withdrawn") ? ", withdrawn" : "");
 	}
 	return EXIT_OK;
@@ -146,8 +153,8 @@ static int staff_add(const struct words *w)
 	for (int k = STAFF_PRACTITIONER; k <= STAFF_CHARGE; k++)
 		if (strcmp(staff_kinds[k], w->rest[1]) == 0)
 			kind = k;
-	json_t *q = json_pack("{s:s,s:s,s:i,s:b}", "do", "staff", "name", w->rest[2], "kind", kind, "registered",
-			      words_given(w, staff_options, "registered"));
+	json_t *q = json_pack("{s:s,s:s,s:i,s:b}", "do", "staff", "name", w->rest[2], "kind", kind,
+	                      "registered", words_given(w, staff_options, "registered"));
 	if (!q) {
 		error_set(&e, -EINVAL, "the name is not UTF-8: type it again");
 		return client_fail(&e);
@@ -174,19 +181,21 @@ int tool_staff(int argc, char **argv)
 		return staff_add(&w);
 	if (w.n_rest == 2 && strcmp(w.rest[0], "withdraw") == 0) {
 		_cleanup_(json_drop) json_t *a =
-			client_ask(json_pack("{s:s,s:i}", "do", "withdraw", "number", atoi(w.rest[1])), &e);
+		    client_ask(json_pack("{s:s,s:i}", "do", "withdraw", "number", atoi(w.rest[1])), &e);
 		return a ? EXIT_OK : client_fail(&e);
 	}
 	fputs(staff_usage, stderr);
 	return EXIT_USAGE;
 }
 
-/* --- stock ------------------------------------------------------------------------------------------------ */
+/* --- stock ------------------------------------------------------------------------------------------------
+ */
 
 static const char stock_options[] = "lot= why=";
-static const char stock_usage[] = "usage: bandtally stock quarantine LINE [--lot LOT] --why TEXT\n"
-				  "       bandtally stock release LINE [--lot LOT]\n"
-				  "A line, or one lot of it, that may not be counted in until it is released.\n";
+static const char stock_usage[] =
+    "usage: bandtally stock quarantine LINE [--lot LOT] --why TEXT\n"
+    "       bandtally stock release LINE [--lot LOT]\n"
+    "A line, or one lot of it, that may not be counted in until it is released.\n";
 
 int tool_stock(int argc, char **argv)
 {
@@ -202,11 +211,12 @@ int tool_stock(int argc, char **argv)
 	}
 	const char *lot = words_value(&w, stock_options, "lot"), *why = words_value(&w, stock_options, "why");
 	_cleanup_(json_drop) json_t *a =
-		client_ask(json_pack("{s:s,s:s,s:s,s:s}", "do", w.rest[0], "line", w.rest[1], "lot", lot ? lot : "", "why",
-				     why ? why : ""),
-			   &e);
+	    client_ask(json_pack("{s:s,s:s,s:s,s:s}", "do", w.rest[0], "line", w.rest[1], "lot",
+	                         lot ? lot : "", "why", why ? why : ""),
+	               &e);
 	if (!a)
 		return client_fail(&e);
-	printf("%s: %s%s%s\n", quarantine ? "in quarantine" : "released", w.rest[1], lot ? ", lot " : "", lot ? lot : "");
+	printf("%s: %s%s%s\n", quarantine ? "in quarantine" : "released", w.rest[1], lot ? ", lot " : "",
+	       lot ? lot : "");
 	return EXIT_OK;
 }

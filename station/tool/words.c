@@ -48,7 +48,10 @@ int words_read(struct words *w, int argc, char **argv, const char *options, cons
 			value = argv[++i];
 		if (place < 0 || (takes && !value) || (!takes && value)) {
 			fprintf(stderr, "bandtally: %s: %s: see below\n%s", a,
-				place < 0 ? "no such option" : takes ? "it needs a value" : "it takes no value", usage);
+			        place < 0 ? "no such option"
+			        : takes   ? "it needs a value"
+			                  : "it takes no value",
+			        usage);
 			return -1;
 		}
 		w->values[place] = value;

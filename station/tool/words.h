@@ -11,8 +11,8 @@ struct words {
 	int given[16];
 };
 
-/* `options`: "room= json late" — a name with '=' takes a value (--room 1 or --room=1). 0, or -1 after a sentence on
- * stderr that ends in `usage`. --help prints the usage on stdout and gives 1. */
+/* `options`: "room= json late" — a name with '=' takes a value (--room 1 or --room=1). 0, or -1 after a
+ * sentence on stderr that ends in `usage`. --help prints the usage on stdout and gives 1. */
 int words_read(struct words *w, int argc, char **argv, const char *options, const char *usage);
 
 const char *words_value(const struct words *w, const char *options, const char *name); /* NULL: not given */

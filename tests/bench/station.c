@@ -1,5 +1,5 @@
-/* Figures of the station: a scan from the socket to the disk and back, beside one bare durable commit of as many bytes
- * through the same kind of socket, both in one run and in turns; and the daemon's memory.
+/* Figures of the station: a scan from the socket to the disk and back, beside one bare durable commit of as
+ * many bytes through the same kind of socket, both in one run and in turns; and the daemon's memory.
  *   bench-station [--json] [--scans N] [--data FOLDER]       BANDTALLY_BIN: where bandtallyd is
  * The reference is a process of its own with one table, one INSERT, WAL and synchronous=FULL.
  */
@@ -80,8 +80,11 @@ static void serve_reference(const char *folder)
 	struct sockaddr_un a = {.sun_family = AF_UNIX};
 	snprintf(path, sizeof path, "%s/reference.db", folder);
 	must(sqlite3_open(path, &db), db);
-	must(sqlite3_exec(db, "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; CREATE TABLE t(n INTEGER PRIMARY KEY, b TEXT)",
-			  NULL, NULL, NULL), db);
+	must(sqlite3_exec(db,
+	                  "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; CREATE TABLE t(n INTEGER "
+	                  "PRIMARY KEY, b TEXT)",
+	                  NULL, NULL, NULL),
+	     db);
 	must(sqlite3_prepare_v2(db, "INSERT INTO t(b) VALUES(?)", -1, &insert, NULL), db);
 	snprintf(a.sun_path, sizeof a.sun_path, "%.90s/reference", folder);
 	int listening = socket(AF_UNIX, SOCK_STREAM, 0);
@@ -130,12 +133,13 @@ static size_t scan_line(char *out, size_t room, struct own_code code)
 	return (size_t)snprintf(out, room, "{\"do\":\"scan\",\"room\":1,\"code\":\"%s\"}\n", text);
 }
 
-static void print_item(const char *name, double value, const char *unit, const char *reference, double ratio, double goal,
-		       int json, int last)
+static void print_item(const char *name, double value, const char *unit, const char *reference, double ratio,
+                       double goal, int json, int last)
 {
 	int met = ratio <= goal;
 	if (json)
-		printf("{\"name\":\"%s\",\"value\":%.4g,\"unit\":\"%s\",\"reference\":\"%s\",\"ratio\":%.4g,\"goal\":%.4g,"
+		printf("{\"name\":\"%s\",\"value\":%.4g,\"unit\":\"%s\",\"reference\":\"%s\",\"ratio\":%.4g,"
+		       "\"goal\":%.4g,"
 		       "\"met\":%s}%s\n",
 		       name, value, unit, reference, ratio, goal, met ? "true" : "false", last ? "" : ",");
 	else
@@ -146,7 +150,8 @@ static void print_item(const char *name, double value, const char *unit, const c
 int main(int argc, char **argv)
 {
 	int json = 0, scans = 20000;
-	char folder[300] = "/tmp/bandtally-bench-XXXXXX", path[400], line[512], answer[8192], payload[PAYLOAD + 1];
+	char folder[300] = "/tmp/bandtally-bench-XXXXXX", path[400], line[512], answer[8192],
+	     payload[PAYLOAD + 1];
 	const char *bin = getenv("BANDTALLY_BIN");
 	for (int i = 1; i < argc; i++) {
 		if (strcmp(argv[i], "--json") == 0)
@@ -172,11 +177,13 @@ int main(int argc, char **argv)
 	int ref = reach(path);
 	snprintf(path, sizeof path, "%s/socket", folder);
 	int fd = reach(path);
-	size_t n = scan_line(line, sizeof line, (struct own_code){.kind = OWN_CARD, .meaning = CARD_NEW_CASE});
+	size_t n =
+	    scan_line(line, sizeof line, (struct own_code){.kind = OWN_CARD, .meaning = CARD_NEW_CASE});
 	round_trip(fd, line, n, answer, sizeof answer);
 	n = scan_line(line, sizeof line, (struct own_code){.kind = OWN_CARD, .meaning = CARD_AWAKE_PATIENT});
 	memset(payload, 'x', PAYLOAD);
-	int64_t *ours = calloc((size_t)scans, sizeof *ours), *bare = calloc((size_t)scans, sizeof *bare), early = 0;
+	int64_t *ours = calloc((size_t)scans, sizeof *ours), *bare = calloc((size_t)scans, sizeof *bare),
+	        early = 0;
 	for (int i = 0; ours && bare && i < scans; i++) {
 		ours[i] = round_trip(fd, line, n, answer, sizeof answer);
 		if (!strstr(answer, "\"verdict\":\"accepted\"")) {
@@ -195,16 +202,20 @@ int main(int argc, char **argv)
 	qsort(ours, (size_t)scans, sizeof *ours, by_size);
 	qsort(bare, (size_t)scans, sizeof *bare, by_size);
 	double median = (double)ours[scans / 2] / 1e6, p99 = (double)ours[scans - 1 - scans / 100] / 1e6;
-	double bare_median = (double)bare[scans / 2] / 1e6, bare_p99 = (double)bare[scans - 1 - scans / 100] / 1e6;
+	double bare_median = (double)bare[scans / 2] / 1e6,
+	       bare_p99 = (double)bare[scans - 1 - scans / 100] / 1e6;
 	if (json)
 		puts("[");
-	print_item("scan to durable reply, median", median, "ms", "a bare durable commit through a socket", median / bare_median,
-		   1.5, json, 0);
-	print_item("scan to durable reply, p99", p99, "ms", "a bare durable commit through a socket", p99 / bare_p99, 2.5, json, 0);
-	print_item("resident memory of bandtallyd", (double)late, "KiB", "16 MiB", (double)late / 16384, 1, json, 0);
+	print_item("scan to durable reply, median", median, "ms", "a bare durable commit through a socket",
+	           median / bare_median, 1.5, json, 0);
+	print_item("scan to durable reply, p99", p99, "ms", "a bare durable commit through a socket",
+	           p99 / bare_p99, 2.5, json, 0);
+	print_item("resident memory of bandtallyd", (double)late, "KiB", "16 MiB", (double)late / 16384, 1,
+	           json, 0);
 	/* Growth over the last three quarters of the scans, as a share of the memory at the first. */
-	print_item("growth of memory while scanning", (double)(late - early), "KiB", "memory after a quarter of the scans",
-		   (double)late / (double)(early ? early : 1), 1.02, json, 1);
+	print_item("growth of memory while scanning", (double)(late - early), "KiB",
+	           "memory after a quarter of the scans", (double)late / (double)(early ? early : 1), 1.02,
+	           json, 1);
 	if (json)
 		puts("]");
 	snprintf(path, sizeof path, "rm -r '%s'", folder);

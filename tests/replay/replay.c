@@ -62,7 +62,10 @@ static void keep(struct play *p, struct event e)
 		p->slips[p->n_slips].number = e.n;
 		p->slips[p->n_slips++].case_no = e.case_no;
 		buf_printf(&p->said, "prints: %s slip %d\n",
-		           e.what == SLIP_DISCREPANCY ? "discrepancy" : e.what == SLIP_ADDENDUM ? "addendum" : "reconciliation", (int)e.n);
+		           e.what == SLIP_DISCREPANCY ? "discrepancy"
+		           : e.what == SLIP_ADDENDUM  ? "addendum"
+		                                      : "reconciliation",
+		           (int)e.n);
 	}
 	if (e.kind == EV_FOUND_AFTER)
 		buf_printf(&p->said, "addendum: case %d\n", (int)e.case_no);

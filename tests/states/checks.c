@@ -1,5 +1,5 @@
-/* The rules, held against a step from outside: what the count decided is looked at as events and words, not with the
- * functions that decided it. */
+/* The rules, held against a step from outside: what the count decided is looked at as events and words, not
+ * with the functions that decided it. */
 #include <string.h>
 #include <strings.h>
 
@@ -42,9 +42,11 @@ static uint32_t check_end(const struct step_taken *s)
 		return check_reconciled(s->at_end);
 	if (end->what == END_UNRESOLVED) {
 		const struct event *signed_out = find(s->out, EV_SIGNED_OUT);
-		const struct person *p = signed_out ? staff_find(&s->world->station.staff, signed_out->person) : NULL;
+		const struct person *p =
+		    signed_out ? staff_find(&s->world->station.staff, signed_out->person) : NULL;
 		int surgeon = p && (p->kind == STAFF_SURGEON || s->before->single);
-		if (!s->before->discrepancy || s->before->search_done < s->world->station.policy.n_search || !surgeon)
+		if (!s->before->discrepancy || s->before->search_done < s->world->station.policy.n_search ||
+		    !surgeon)
 			return bit(RULE_UNRESOLVED);
 	}
 	if (end->what == END_CANCELLED && sheet_open_items(s->at_end))
@@ -52,7 +54,8 @@ static uint32_t check_end(const struct step_taken *s)
 	return 0;
 }
 
-/* Rule 2: the tourniquet leaves 'off' only by being shown, going on again, or being returned, struck or isolated. */
+/* Rule 2: the tourniquet leaves 'off' only by being shown, going on again, or being returned, struck or
+ * isolated. */
 static uint32_t check_off(const struct step_taken *s)
 {
 	if (s->before->case_no != s->after->case_no || find(s->out, EV_UNDONE))
@@ -71,8 +74,8 @@ static uint32_t check_off(const struct step_taken *s)
 	return 0;
 }
 
-/* Rule 3: a digit card is never refused while that digit could bear a tourniquet, and starts its clock, asks, or
- * answers what was asked; nothing but OFF (or an answer NO, MISREAD, UNDO, the end) stops one. */
+/* Rule 3: a digit card is never refused while that digit could bear a tourniquet, and starts its clock, asks,
+ * or answers what was asked; nothing but OFF (or an answer NO, MISREAD, UNDO, the end) stops one. */
 static uint32_t check_facts(const struct step_taken *s)
 {
 	uint32_t broken = 0;
@@ -88,7 +91,8 @@ static uint32_t check_facts(const struct step_taken *s)
 	if (s->before->case_no != s->after->case_no)
 		return broken;
 	for (int i = 0; i < s->before->n_digits; i++) {
-		const struct digit *was = &s->before->digits[i], *is = sheet_digit_const(s->after, was->number);
+		const struct digit *was = &s->before->digits[i],
+		                   *is = sheet_digit_const(s->after, was->number);
 		int ran = was->state == DIGIT_ON, runs = is && is->state == DIGIT_ON;
 		int may = s->in->act == ACT_CARD && (s->in->card == CARD_OFF || s->in->card == CARD_UNDO);
 		may |= s->before->asked.what == Q_WHICH_OFF || s->before->asked.what == Q_MOVE_TO;
@@ -128,7 +132,8 @@ static uint32_t check_items(const struct step_taken *s)
 				broken |= bit(RULE_SEPARATE_LINES);
 		}
 	}
-	if (s->in->act == ACT_UNKNOWN && (find(s->out, EV_ITEM_IN) || s->out->reply.verdict != VERDICT_REFUSED))
+	if (s->in->act == ACT_UNKNOWN &&
+	    (find(s->out, EV_ITEM_IN) || s->out->reply.verdict != VERDICT_REFUSED))
 		broken |= bit(RULE_REFUSED_AT_COUNT_IN);
 	return broken;
 }
@@ -148,10 +153,11 @@ static uint32_t check_agreed(const struct step_taken *s)
 				broken |= bit(RULE_AGREED_ALOUD);
 			continue;
 		}
-		if (!field || !circulating || field == circulating || (!field->registered && !circulating->registered) ||
-		    s->in->act != ACT_BADGE)
+		if (!field || !circulating || field == circulating ||
+		    (!field->registered && !circulating->registered) || s->in->act != ACT_BADGE)
 			broken |= bit(RULE_AGREED_ALOUD);
-		if (s->world->station.policy.both_badges && e->what != COUNT_HANDOVER && s->in->number != e->person)
+		if (s->world->station.policy.both_badges && e->what != COUNT_HANDOVER &&
+		    s->in->number != e->person)
 			broken |= bit(RULE_AGREED_ALOUD);
 	}
 	return broken;
@@ -183,7 +189,7 @@ static uint32_t check_record(const struct step_taken *s)
 		later.boot_ms = set.boot_ms = d->since.boot_ms + 90 * 60000;
 		set.wall_ms -= 86400000; /* somebody sets the wall clock back by a day */
 		if (d->state == DIGIT_ON && (digit_stretch_ms(d, later) != d->known_ms + 90 * 60000 ||
-					     digit_stretch_ms(d, set) != digit_stretch_ms(d, later)))
+		                             digit_stretch_ms(d, set) != digit_stretch_ms(d, later)))
 			broken |= bit(RULE_CLOCK);
 	}
 	return broken;
@@ -237,6 +243,6 @@ static uint32_t check_rooms(const struct step_taken *s)
 
 uint32_t step_check(const struct step_taken *s)
 {
-	return rule_check(s->after) | check_end(s) | check_off(s) | check_facts(s) | check_items(s) | check_agreed(s) |
-	       check_look(s) | check_record(s) | check_words(s) | check_rooms(s);
+	return rule_check(s->after) | check_end(s) | check_off(s) | check_facts(s) | check_items(s) |
+	       check_agreed(s) | check_look(s) | check_record(s) | check_words(s) | check_rooms(s);
 }

@@ -26,7 +26,8 @@ static void add(struct world *w, struct input in, const char *name)
 
 static struct line line_of(const char *key, const char *name, enum role role, enum identity_kind identity)
 {
-	struct line l = {.role = role, .identity = identity, .marked = 1, .visible = 1, .single_use = 1, .per_pack = 1};
+	struct line l = {
+	    .role = role, .identity = identity, .marked = 1, .visible = 1, .single_use = 1, .per_pack = 1};
 	snprintf(l.key, sizeof l.key, "%s", key);
 	snprintf(l.name, sizeof l.name, "%s", name);
 	snprintf(l.codes[0], sizeof l.codes[0], "%s", key);
@@ -48,19 +49,19 @@ static void add_thing(struct world *w, const char *key, const char *identity, in
 	th->identity_kind = (uint8_t)(*identity ? in.line->identity : IDENTITY_NONE);
 	th->expiry = expiry;
 	snprintf(name, sizeof name, "pack %s %s%s%s", key, identity, used_in ? " used before" : "",
-		 expiry && expiry < 20200101 ? " expired" : "");
+	         expiry && expiry < 20200101 ? " expired" : "");
 	add(w, in, name);
 }
 
 static void add_catalogue(struct world *w)
 {
 	struct line lines[] = {
-		line_of("T", "tourniquet", ROLE_TOURNIQUET, IDENTITY_PACK),
-		line_of("N", "tourniquet without number", ROLE_TOURNIQUET, IDENTITY_NONE),
-		line_of("R", "tourniquet that rolls on", ROLE_TOURNIQUET, IDENTITY_PACK),
-		line_of("F", "forceps", ROLE_FORCEPS, IDENTITY_MARK),
-		line_of("O", "swabs", ROLE_OTHER, IDENTITY_NONE),
-		line_of("G", "glove finger", ROLE_REFUSED, IDENTITY_NONE),
+	    line_of("T", "tourniquet", ROLE_TOURNIQUET, IDENTITY_PACK),
+	    line_of("N", "tourniquet without number", ROLE_TOURNIQUET, IDENTITY_NONE),
+	    line_of("R", "tourniquet that rolls on", ROLE_TOURNIQUET, IDENTITY_PACK),
+	    line_of("F", "forceps", ROLE_FORCEPS, IDENTITY_MARK),
+	    line_of("O", "swabs", ROLE_OTHER, IDENTITY_NONE),
+	    line_of("G", "glove finger", ROLE_REFUSED, IDENTITY_NONE),
 	};
 	lines[2].rolls_on = 1;
 	lines[3].single_use = 0;
@@ -100,10 +101,10 @@ static void add_things(struct world *w, const struct room_plan *p)
 static void add_people(struct world *w, const struct room_plan *p)
 {
 	static const struct person people[] = {
-		{1, "SURG", STAFF_SURGEON, 1, 0},
-		{2, "SCRUB", STAFF_PRACTITIONER, 1, 0},
-		{3, "CIRC", STAFF_PRACTITIONER, 0, 0},
-		{4, "RELIEF", STAFF_PRACTITIONER, 0, 0},
+	    {1, "SURG", STAFF_SURGEON, 1, 0},
+	    {2, "SCRUB", STAFF_PRACTITIONER, 1, 0},
+	    {3, "CIRC", STAFF_PRACTITIONER, 0, 0},
+	    {4, "RELIEF", STAFF_PRACTITIONER, 0, 0},
 	};
 	static const int who[][5] = {{0}, {1, 0}, {2, 3, 0}, {1, 2, 3, 0}, {1, 2, 3, 4, 0}};
 	for (int i = 0; who[p->people][i]; i++) {
@@ -123,8 +124,9 @@ static void add_cards(struct world *w, const struct room_plan *p)
 	for (int m = own_card_next(0); m; m = own_card_next(m)) {
 		/* One of each kind that differs only in its number. */
 		if ((m > CARD_SHOWN_3) || (m > CARD_5_MINUTES_AGO && m < CARD_SHOWN_1) ||
-		    (m >= CARD_1_MINUTE_AGO && m < CARD_5_MINUTES_AGO) || (m > CARD_VISITOR_1 && m <= CARD_VISITOR_4) ||
-		    m == CARD_THIS_ROOM || m == CARD_SPARE_SCANNER)
+		    (m >= CARD_1_MINUTE_AGO && m < CARD_5_MINUTES_AGO) ||
+		    (m > CARD_VISITOR_1 && m <= CARD_VISITOR_4) || m == CARD_THIS_ROOM ||
+		    m == CARD_SPARE_SCANNER)
 			continue;
 		add(w, (struct input){.act = ACT_CARD, .card = m}, own_card_name(m));
 	}

@@ -1,5 +1,5 @@
-/* Broken variants of the count, one a rule at least: each spoils what was decided, and the walk must find it. They are
- * here and nowhere else. */
+/* Broken variants of the count, one a rule at least: each spoils what was decided, and the walk must find it.
+ * They are here and nowhere else. */
 #include <stdio.h>
 #include <string.h>
 
@@ -45,8 +45,12 @@ SPOIL(off_is_accounted) /* 2 */
 	struct event *e = find(o, EV_ITEM_OFF);
 	UNUSED;
 	if (e)
-		push(o, e, (struct event){.kind = EV_ITEM_SHOWN, .item = e->item, .n = 1, .what = EVIDENCE_SHOWN,
-					  .other = CONDITION_INTACT});
+		push(o, e,
+		     (struct event){.kind = EV_ITEM_SHOWN,
+		                    .item = e->item,
+		                    .n = 1,
+		                    .what = EVIDENCE_SHOWN,
+		                    .other = CONDITION_INTACT});
 }
 SPOIL(clock_waits) /* 3: no clock before the count is agreed */
 {
@@ -64,14 +68,20 @@ SPOIL(nothing_owed) /* 3 */
 SPOIL(used_again) /* 4 */
 {
 	if (in->act == ACT_THING && in->used_in && before->case_no && o->count && find(o, EV_REFUSED))
-		push(o, &o->events[0], (struct event){.kind = EV_ITEM_IN, .item = (uint8_t)(before->n_items + 1),
-						      .thing = in->thing, .n = 1});
+		push(o, &o->events[0],
+		     (struct event){.kind = EV_ITEM_IN,
+		                    .item = (uint8_t)(before->n_items + 1),
+		                    .thing = in->thing,
+		                    .n = 1});
 }
 SPOIL(expired_in) /* 5 */
 {
 	if (in->act == ACT_THING && in->thing.expiry == 20190101 && before->case_no && find(o, EV_REFUSED))
-		push(o, &o->events[0], (struct event){.kind = EV_ITEM_IN, .item = (uint8_t)(before->n_items + 1),
-						      .thing = in->thing, .n = 1});
+		push(o, &o->events[0],
+		     (struct event){.kind = EV_ITEM_IN,
+		                    .item = (uint8_t)(before->n_items + 1),
+		                    .thing = in->thing,
+		                    .n = 1});
 }
 SPOIL(forceps_for_tourniquet) /* 6: the forceps' mark accounts for the next line, whatever it is */
 {
@@ -97,7 +107,8 @@ SPOIL(anyone_agrees) /* 8: the field agrees alone */
 SPOIL(look_early) /* 9 */
 {
 	if (in->act == ACT_DIGIT && before->final == FINAL_ASKING && o->count)
-		push(o, &o->events[0], (struct event){.kind = EV_DIGIT_SEEN_BARE, .digit = (uint8_t)in->digit});
+		push(o, &o->events[0],
+		     (struct event){.kind = EV_DIGIT_SEEN_BARE, .digit = (uint8_t)in->digit});
 }
 SPOIL(no_condition) /* 10 */
 {
@@ -110,8 +121,12 @@ SPOIL(wrapper_counts) /* 11 */
 {
 	int item = in->act == ACT_THING ? sheet_item_by_identity(before, in->thing.identity) : 0;
 	if (item && before->final == FINAL_ASKING && in->thing.role == ROLE_TOURNIQUET && o->count)
-		push(o, &o->events[0], (struct event){.kind = EV_ITEM_SHOWN, .item = (uint8_t)item, .n = 1,
-						      .what = EVIDENCE_MARK, .other = CONDITION_INTACT});
+		push(o, &o->events[0],
+		     (struct event){.kind = EV_ITEM_SHOWN,
+		                    .item = (uint8_t)item,
+		                    .n = 1,
+		                    .what = EVIDENCE_MARK,
+		                    .other = CONDITION_INTACT});
 }
 SPOIL(not_stored) /* 12 */
 {
@@ -141,7 +156,8 @@ SPOIL(says_safe) /* 15 */
 }
 SPOIL(ends_without_search) /* 16 */
 {
-	if (in->act == ACT_CARD && in->card == CARD_NOT_DONE && before->discrepancy && !before->search_done && o->count)
+	if (in->act == ACT_CARD && in->card == CARD_NOT_DONE && before->discrepancy && !before->search_done &&
+	    o->count)
 		push(o, &o->events[0], (struct event){.kind = EV_CASE_ENDED, .what = END_UNRESOLVED});
 }
 SPOIL(full_in_silence) /* 17 */
@@ -176,27 +192,27 @@ SPOIL(found_nowhere) /* 21 */
 }
 
 const struct saboteur saboteurs[] = {
-	{1, "ends with a debt", ends_with_debt},
-	{2, "off counts as accounted for", off_is_accounted},
-	{3, "the clock waits for the count", clock_waits},
-	{3, "nothing is owed for what was missing", nothing_owed},
-	{4, "a single-use item is used again", used_again},
-	{5, "an expired item is counted in", expired_in},
-	{6, "the forceps' mark accounts for the tourniquet", forceps_for_tourniquet},
-	{7, "a roll-on tourniquet is not asked about", roll_not_asked},
-	{8, "one person agrees alone", anyone_agrees},
-	{9, "the look comes before the count", look_early},
-	{10, "a tourniquet without condition", no_condition},
-	{11, "a wrapper proves the item", wrapper_counts},
-	{12, "accepted and not stored", not_stored},
-	{13, "UNDO names nothing", undo_names_nothing},
-	{14, "the clock runs by the wall", by_the_wall},
-	{15, "says safe", says_safe},
-	{16, "ends unresolved without a search", ends_without_search},
-	{17, "a full sheet that does not say: by hand", full_in_silence},
-	{18, "another room's card acts", any_rooms_card},
-	{19, "a question without a next step", silence},
-	{20, "something of a wristband is kept", keeps_wristband},
-	{21, "a found item acts on no case", found_nowhere},
+    {1, "ends with a debt", ends_with_debt},
+    {2, "off counts as accounted for", off_is_accounted},
+    {3, "the clock waits for the count", clock_waits},
+    {3, "nothing is owed for what was missing", nothing_owed},
+    {4, "a single-use item is used again", used_again},
+    {5, "an expired item is counted in", expired_in},
+    {6, "the forceps' mark accounts for the tourniquet", forceps_for_tourniquet},
+    {7, "a roll-on tourniquet is not asked about", roll_not_asked},
+    {8, "one person agrees alone", anyone_agrees},
+    {9, "the look comes before the count", look_early},
+    {10, "a tourniquet without condition", no_condition},
+    {11, "a wrapper proves the item", wrapper_counts},
+    {12, "accepted and not stored", not_stored},
+    {13, "UNDO names nothing", undo_names_nothing},
+    {14, "the clock runs by the wall", by_the_wall},
+    {15, "says safe", says_safe},
+    {16, "ends unresolved without a search", ends_without_search},
+    {17, "a full sheet that does not say: by hand", full_in_silence},
+    {18, "another room's card acts", any_rooms_card},
+    {19, "a question without a next step", silence},
+    {20, "something of a wristband is kept", keeps_wristband},
+    {21, "a found item acts on no case", found_nowhere},
 };
 const int n_saboteurs = sizeof saboteurs / sizeof *saboteurs;

@@ -6,7 +6,8 @@
 #include <string.h>
 #include <time.h>
 
-/* --- states that were visited: a set of 128-bit hashes, open addressing ---------------------------------- */
+/* --- states that were visited: a set of 128-bit hashes, open addressing ----------------------------------
+ */
 
 struct key {
 	uint64_t a, b;
@@ -29,8 +30,8 @@ static int by_bytes(const void *a, const void *b)
 	return memcmp(a, b, sizeof(struct debt));
 }
 
-/* What was returned or struck is out of the count for good, and the order in which debts arose decides nothing but
- * which is named first. */
+/* What was returned or struck is out of the count for good, and the order in which debts arose decides
+ * nothing but which is named first. */
 static void compact(struct sheet *s)
 {
 	int kept = 0, to[ITEMS_MAX + 1] = {0};
@@ -45,7 +46,8 @@ static void compact(struct sheet *s)
 	s->n_items = (uint8_t)kept;
 	s->asked.item = (uint8_t)to[s->asked.item <= ITEMS_MAX ? s->asked.item : 0];
 	for (int i = 0; i < s->debts.count; i++)
-		s->debts.list[i].item = (uint8_t)to[s->debts.list[i].item <= ITEMS_MAX ? s->debts.list[i].item : 0];
+		s->debts.list[i].item =
+		    (uint8_t)to[s->debts.list[i].item <= ITEMS_MAX ? s->debts.list[i].item : 0];
 	qsort(s->debts.list, s->debts.count, sizeof *s->debts.list, by_bytes);
 }
 
@@ -57,7 +59,8 @@ static int has_card(const struct room_plan *p, int low, int high)
 	return found;
 }
 
-/* What no decision in this room looks at: what is only told on the slip, and what belongs to cards that are not here. */
+/* What no decision in this room looks at: what is only told on the slip, and what belongs to cards that are
+ * not here. */
 static void forget(struct sheet *s, const struct room_plan *p)
 {
 	for (int i = 0; i < s->n_items; i++) {
@@ -125,7 +128,8 @@ static int visit(struct visited *v, struct key k)
 	}
 }
 
-/* --- the walk --------------------------------------------------------------------------------------------- */
+/* --- the walk ---------------------------------------------------------------------------------------------
+ */
 
 struct node {
 	struct sheet sheet, before;
@@ -186,7 +190,8 @@ static void push(struct walk *w, const struct station *st, uint32_t parent)
 				exit(1);
 		}
 	}
-	w->queue[w->tail++] = (struct node){st->sheets[0], st->before[0], st->undo[0], st->idle_asked[0], parent};
+	w->queue[w->tail++] =
+	    (struct node){st->sheets[0], st->before[0], st->undo[0], st->idle_asked[0], parent};
 }
 
 static void load(struct walk *w, const struct node *n)
@@ -202,7 +207,8 @@ static void load(struct walk *w, const struct node *n)
 	st->last_case_no = n->sheet.case_no;
 	st->last_slip_no = 0;
 	/* A finished case in the same room, whose slip waits to be seen. */
-	st->unseen[st->n_unseen++] = (struct slip){.number = 1, .case_no = 90, .room = 1, .kind = SLIP_RECONCILIATION};
+	st->unseen[st->n_unseen++] =
+	    (struct slip){.number = 1, .case_no = 90, .room = 1, .kind = SLIP_RECONCILIATION};
 	st->last_slip_no = 1;
 }
 
@@ -236,7 +242,8 @@ static void fail(struct walk *w, uint32_t broken, uint32_t parent, int input, co
 			printf("RULE %d IS BROKEN: %s\n", r, rule_text((enum rule)r));
 	printf("  by these scans:\n");
 	tell_path(w, parent);
-	printf("    %s\n  the station says: %s | next: %s\n", w->world.inputs[input].name, out->reply.said, out->reply.next);
+	printf("    %s\n  the station says: %s | next: %s\n", w->world.inputs[input].name, out->reply.said,
+	       out->reply.next);
 }
 
 static int can_undo(const struct walk *w)
@@ -257,7 +264,8 @@ static int step(struct walk *w, const struct node *from, int input)
 	if (w->saboteur)
 		w->saboteur->spoil(&out, in, &from->sheet);
 	uint32_t broken = apply(w, &out, &at_end, &ended);
-	/* While a case is suspended the room may open another; that one is this walk's own beginning over again. */
+	/* While a case is suspended the room may open another; that one is this walk's own beginning over
+	 * again. */
 	if (from->sheet.suspended && st->sheets[1].case_no) {
 		w->steps++;
 		if (rule_check(&st->sheets[1]))
@@ -265,10 +273,15 @@ static int step(struct walk *w, const struct node *from, int input)
 		return 1;
 	}
 	/* What decide() tried on its copy and what the events make of the state must be the same. */
-	if (!w->saboteur && !ended && decided.case_no && memcmp(&decided, &st->sheets[0], sizeof decided) != 0)
+	if (!w->saboteur && !ended && decided.case_no &&
+	    memcmp(&decided, &st->sheets[0], sizeof decided) != 0)
 		broken |= 1u << RULE_NOTHING_EDITED;
-	struct step_taken taken = {.world = &w->world, .in = in, .before = &from->sheet, .after = &st->sheets[0],
-				   .out = &out, .at_end = ended ? &at_end : NULL};
+	struct step_taken taken = {.world = &w->world,
+	                           .in = in,
+	                           .before = &from->sheet,
+	                           .after = &st->sheets[0],
+	                           .out = &out,
+	                           .at_end = ended ? &at_end : NULL};
 	broken |= step_check(&taken);
 	w->steps++;
 	if (broken)
@@ -285,13 +298,16 @@ static void restart(struct walk *w, const struct node *from)
 {
 	struct station *st = &w->world.station;
 	load(w, from);
-	struct event e = {.kind = EV_STARTED, .n = 2, .at = {.boot = 2, .boot_ms = 1000, .wall_ms = st->last.wall_ms + 60000}};
+	struct event e = {.kind = EV_STARTED,
+	                  .n = 2,
+	                  .at = {.boot = 2, .boot_ms = 1000, .wall_ms = st->last.wall_ms + 60000}};
 	station_apply(st, &e);
 	st->boot = 1;
 	st->last = w->world.inputs[0].in.at;
 	struct sheet a = st->sheets[0], b = from->sheet;
 	for (int i = 0; i < DIGITS_MAX; i++) {
-		if (a.digits[i].state == DIGIT_ON && (!a.digits[i].gap || a.digits[i].known_ms < b.digits[i].known_ms))
+		if (a.digits[i].state == DIGIT_ON &&
+		    (!a.digits[i].gap || a.digits[i].known_ms < b.digits[i].known_ms))
 			fail(w, 1u << RULE_CLOCK, from->parent, 0, &(struct outcome){0});
 		a.digits[i].since = b.digits[i].since;
 		a.digits[i].known_ms = b.digits[i].known_ms;
@@ -309,7 +325,8 @@ static void walk_free(struct walk *w)
 	world_deinit(&w->world);
 }
 
-/* Visits everything, or stops at the limit or, with a saboteur, when his rule is found broken. 1: everything. */
+/* Visits everything, or stops at the limit or, with a saboteur, when his rule is found broken. 1: everything.
+ */
 static int run(struct walk *w, const struct room_plan *plan)
 {
 	world_init(&w->world, plan);
@@ -331,52 +348,102 @@ static int run(struct walk *w, const struct room_plan *plan)
 	return 1;
 }
 
-/* --- rooms ------------------------------------------------------------------------------------------------ */
+/* --- rooms ------------------------------------------------------------------------------------------------
+ */
 
-static const int cards_core[] = {CARD_NEW_CASE, CARD_YES, CARD_NO, CARD_OFF, CARD_FINAL_COUNT, CARD_INTACT, CARD_UNDO, 0};
-static const int cards_team[] = {CARD_NEW_CASE, CARD_HANDOVER, CARD_WITHOUT_FULL_SIGHT, CARD_VISITOR_1, CARD_OFF,
-				 CARD_FINAL_COUNT, CARD_INTACT, CARD_NO, CARD_YES, CARD_INTERRUPTED, 0};
-static const int cards_end[] = {CARD_NEW_CASE, CARD_OFF, CARD_FINAL_COUNT, CARD_INTACT, CARD_PIECES_MISSING,
-				CARD_CUT_AND_COMPLETE, CARD_NO, CARD_YES, CARD_STEP_DONE, CARD_NOT_DONE, CARD_FOUND,
-				CARD_END_UNRESOLVED, CARD_CANCEL, CARD_SUSPEND, CARD_UNDO, CARD_PATIENT_LEAVES, 0};
-static const int cards_moves[] = {CARD_NEW_CASE, CARD_OFF, CARD_MISREAD, CARD_5_MINUTES_AGO, CARD_FORCEPS_MOVED, CARD_YES,
-				  CARD_NO, CARD_ADD, CARD_UNLISTED_TOURNIQUET, CARD_UNDO, 0};
-static const int cards_alone[] = {CARD_OFF, CARD_INTACT, CARD_NO, CARD_YES, CARD_LOOKED_PATIENT, CARD_LOOKED_NOBODY,
-				  CARD_STEP_DONE, CARD_NOT_DONE, CARD_FOUND, CARD_END_UNRESOLVED, CARD_UNDO, CARD_MISREAD,
-				  CARD_FINAL_COUNT, CARD_UNLISTED_TOURNIQUET, 0};
-static const int cards_packs[] = {CARD_NEW_CASE, CARD_ADD, CARD_RETURNED_UNOPENED, CARD_WRONG_NUMBER_IN_PACK, CARD_DROPPED,
-				  CARD_OFFCUT, CARD_NO_CODE, CARD_MARK_UNREADABLE, CARD_YES, CARD_NO, CARD_FINAL_COUNT,
-				  CARD_SHOWN_1, CARD_SHOWN_3, CARD_INTACT, CARD_CUT_AND_COMPLETE, 0};
+static const int cards_core[] = {CARD_NEW_CASE,    CARD_YES,    CARD_NO,   CARD_OFF,
+                                 CARD_FINAL_COUNT, CARD_INTACT, CARD_UNDO, 0};
+static const int cards_team[] = {CARD_NEW_CASE,
+                                 CARD_HANDOVER,
+                                 CARD_WITHOUT_FULL_SIGHT,
+                                 CARD_VISITOR_1,
+                                 CARD_OFF,
+                                 CARD_FINAL_COUNT,
+                                 CARD_INTACT,
+                                 CARD_NO,
+                                 CARD_YES,
+                                 CARD_INTERRUPTED,
+                                 0};
+static const int cards_end[] = {CARD_NEW_CASE,
+                                CARD_OFF,
+                                CARD_FINAL_COUNT,
+                                CARD_INTACT,
+                                CARD_PIECES_MISSING,
+                                CARD_CUT_AND_COMPLETE,
+                                CARD_NO,
+                                CARD_YES,
+                                CARD_STEP_DONE,
+                                CARD_NOT_DONE,
+                                CARD_FOUND,
+                                CARD_END_UNRESOLVED,
+                                CARD_CANCEL,
+                                CARD_SUSPEND,
+                                CARD_UNDO,
+                                CARD_PATIENT_LEAVES,
+                                0};
+static const int cards_moves[] = {CARD_NEW_CASE,
+                                  CARD_OFF,
+                                  CARD_MISREAD,
+                                  CARD_5_MINUTES_AGO,
+                                  CARD_FORCEPS_MOVED,
+                                  CARD_YES,
+                                  CARD_NO,
+                                  CARD_ADD,
+                                  CARD_UNLISTED_TOURNIQUET,
+                                  CARD_UNDO,
+                                  0};
+static const int cards_alone[] = {CARD_OFF,
+                                  CARD_INTACT,
+                                  CARD_NO,
+                                  CARD_YES,
+                                  CARD_LOOKED_PATIENT,
+                                  CARD_LOOKED_NOBODY,
+                                  CARD_STEP_DONE,
+                                  CARD_NOT_DONE,
+                                  CARD_FOUND,
+                                  CARD_END_UNRESOLVED,
+                                  CARD_UNDO,
+                                  CARD_MISREAD,
+                                  CARD_FINAL_COUNT,
+                                  CARD_UNLISTED_TOURNIQUET,
+                                  0};
+static const int cards_packs[] = {
+    CARD_NEW_CASE, CARD_ADD,    CARD_RETURNED_UNOPENED, CARD_WRONG_NUMBER_IN_PACK,
+    CARD_DROPPED,  CARD_OFFCUT, CARD_NO_CODE,           CARD_MARK_UNREADABLE,
+    CARD_YES,      CARD_NO,     CARD_FINAL_COUNT,       CARD_SHOWN_1,
+    CARD_SHOWN_3,  CARD_INTACT, CARD_CUT_AND_COMPLETE,  0};
 
 static const int cards_least[] = {CARD_NEW_CASE, CARD_OFF, CARD_FINAL_COUNT, CARD_INTACT, CARD_NO, 0};
-static const int cards_small[] = {CARD_NEW_CASE, CARD_OFF, CARD_FINAL_COUNT, CARD_INTACT, CARD_YES, CARD_NO, CARD_UNDO, 0};
+static const int cards_small[] = {CARD_NEW_CASE, CARD_OFF, CARD_FINAL_COUNT, CARD_INTACT,
+                                  CARD_YES,      CARD_NO,  CARD_UNDO,        0};
 static const int cards_least_alone[] = {CARD_OFF, CARD_INTACT, CARD_NO, CARD_LOOKED_PATIENT, 0};
 
 static const struct room_plan rooms[] = {
-	{"the least room: one tourniquet, one digit, three people", .tourniquets = 1, .digits = 1, .people = 3,
-	 .cards = cards_least},
-	{"a small room: one tourniquet, one forceps, one digit, three people, UNDO", .tourniquets = 1, .forceps = 1,
-	 .digits = 1, .people = 3, .cards = cards_small},
-	{"the least room of a lone operator", .single = 1, .tourniquets = 1, .digits = 1, .people = 1,
-	 .cards = cards_least_alone},
-	{"one tourniquet, one forceps, one digit, every scan that can go wrong", .tourniquets = 1, .forceps = 1, .digits = 1,
-	 .people = 3, .refused = 1, .cards = cards_core},
-	{"two tourniquets, two digits: marked, wrong, moved, second on one digit", .tourniquets = 1, .no_identity = 1,
-	 .digits = 2, .people = 2, .cards = cards_moves},
-	{"team: handover, visitor, both badges", .tourniquets = 1, .digits = 1, .people = 4, .cards = cards_team,
-	 .both_badges = 1},
-	{"ends: pieces, search, unresolved, cancelled, suspended, points one by one", .tourniquets = 1, .forceps = 1,
-	 .digits = 1, .people = 3, .cards = cards_end, .one_by_one = 1},
-	{"one operator alone", .single = 1, .tourniquets = 1, .forceps = 1, .digits = 1, .people = 1, .cards = cards_alone},
-	{"packs: swabs, roll-on, without number, isolated, returned", .tourniquets = 1, .others = 1, .rolls_on = 1,
-	 .people = 3, .cards = cards_packs},
+    {"the least room: one tourniquet, one digit, three people", .tourniquets = 1, .digits = 1, .people = 3,
+     .cards = cards_least},
+    {"a small room: one tourniquet, one forceps, one digit, three people, UNDO", .tourniquets = 1,
+     .forceps = 1, .digits = 1, .people = 3, .cards = cards_small},
+    {"the least room of a lone operator", .single = 1, .tourniquets = 1, .digits = 1, .people = 1,
+     .cards = cards_least_alone},
+    {"one tourniquet, one forceps, one digit, every scan that can go wrong", .tourniquets = 1, .forceps = 1,
+     .digits = 1, .people = 3, .refused = 1, .cards = cards_core},
+    {"two tourniquets, two digits: marked, wrong, moved, second on one digit", .tourniquets = 1,
+     .no_identity = 1, .digits = 2, .people = 2, .cards = cards_moves},
+    {"team: handover, visitor, both badges", .tourniquets = 1, .digits = 1, .people = 4, .cards = cards_team,
+     .both_badges = 1},
+    {"ends: pieces, search, unresolved, cancelled, suspended, points one by one", .tourniquets = 1,
+     .forceps = 1, .digits = 1, .people = 3, .cards = cards_end, .one_by_one = 1},
+    {"one operator alone", .single = 1, .tourniquets = 1, .forceps = 1, .digits = 1, .people = 1,
+     .cards = cards_alone},
+    {"packs: swabs, roll-on, without number, isolated, returned", .tourniquets = 1, .others = 1,
+     .rolls_on = 1, .people = 3, .cards = cards_packs},
 };
 
 static const struct room_plan deep_rooms[] = {
-	{"two tourniquets, two forceps, two digits, three people, core cards", .tourniquets = 2, .forceps = 2, .digits = 2,
-	 .people = 3, .cards = cards_core},
-	{"one tourniquet, one forceps, one digit, three people, every card", .tourniquets = 1, .forceps = 1, .digits = 1,
-	 .people = 3, .refused = 1},
+    {"two tourniquets, two forceps, two digits, three people, core cards", .tourniquets = 2, .forceps = 2,
+     .digits = 2, .people = 3, .cards = cards_core},
+    {"one tourniquet, one forceps, one digit, three people, every card", .tourniquets = 1, .forceps = 1,
+     .digits = 1, .people = 3, .refused = 1},
 };
 
 static int walk_rooms(const struct room_plan *plans, size_t count, uint64_t limit)
@@ -396,8 +463,8 @@ static int walk_rooms(const struct room_plan *plans, size_t count, uint64_t limi
 		broken |= w.broken;
 		walk_free(&w);
 	}
-	printf("in all %" PRIu64 " states, %" PRIu64 " transitions, %d rules checked in each, %s\n", states, steps, RULE_MAX,
-	       broken ? "SOME BROKEN" : "none broken");
+	printf("in all %" PRIu64 " states, %" PRIu64 " transitions, %d rules checked in each, %s\n", states,
+	       steps, RULE_MAX, broken ? "SOME BROKEN" : "none broken");
 	return broken != 0;
 }
 
@@ -425,7 +492,8 @@ static int catch_saboteurs(void)
 	return caught != n_saboteurs;
 }
 
-/* --- random long cases ------------------------------------------------------------------------------------ */
+/* --- random long cases ------------------------------------------------------------------------------------
+ */
 
 static uint64_t random_state;
 
@@ -449,8 +517,9 @@ static int plays_well(const struct room_plan *plan, const uint8_t *scans, int co
 		int input = scans[i] % w.world.n_inputs;
 		step(&w, &n, input);
 		good = !w.broken;
-		n = (struct node){w.world.station.sheets[0], w.world.station.before[0], w.world.station.undo[0],
-				  w.world.station.idle_asked[0], remember(&w, n.parent, input)};
+		n = (struct node){w.world.station.sheets[0], w.world.station.before[0],
+		                  w.world.station.undo[0], w.world.station.idle_asked[0],
+		                  remember(&w, n.parent, input)};
 	}
 	walk_free(&w);
 	return good;
@@ -477,8 +546,9 @@ static void shrink(const struct room_plan *plan, uint8_t *scans, int count)
 
 static int play_random(uint32_t cases, uint64_t seed)
 {
-	static const struct room_plan plan = {"random", .tourniquets = 2, .forceps = 2, .others = 1, .rolls_on = 1,
-					      .no_identity = 1, .refused = 1, .digits = 2, .people = 4};
+	static const struct room_plan plan = {"random",     .tourniquets = 2, .forceps = 2,
+	                                      .others = 1,  .rolls_on = 1,    .no_identity = 1,
+	                                      .refused = 1, .digits = 2,      .people = 4};
 	uint64_t scans_made = 0;
 	random_state = seed;
 	for (uint32_t i = 0; i < cases; i++) {
@@ -493,7 +563,8 @@ static int play_random(uint32_t cases, uint64_t seed)
 		}
 		scans_made += (uint64_t)count;
 	}
-	printf("%u random long cases, %" PRIu64 " scans, no rule broken (seed %" PRIu64 ")\n", cases, scans_made, seed);
+	printf("%u random long cases, %" PRIu64 " scans, no rule broken (seed %" PRIu64 ")\n", cases,
+	       scans_made, seed);
 	return 0;
 }
 

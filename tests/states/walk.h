@@ -1,8 +1,8 @@
 /* A walk through every state that a small room can reach, with the real count.
  *
- * A state is one sheet; a step is one scan, a second passing, or a restart. Times stand still, so that two sheets
- * that differ only in minutes are one state. UNDO is a step like any other: it leads back to a state that was
- * visited before, so what lies behind the last step is kept but does not make a state another.
+ * A state is one sheet; a step is one scan, a second passing, or a restart. Times stand still, so that two
+ * sheets that differ only in minutes are one state. UNDO is a step like any other: it leads back to a state
+ * that was visited before, so what lies behind the last step is kept but does not make a state another.
  */
 #ifndef BANDTALLY_TESTS_STATES_WALK_H
 #define BANDTALLY_TESTS_STATES_WALK_H
@@ -16,10 +16,10 @@
 struct room_plan {
 	const char *name;
 	int single;
-	int tourniquets, forceps, others; /* how many things there are to scan */
+	int tourniquets, forceps, others;   /* how many things there are to scan */
 	int rolls_on, no_identity, refused; /* further things: 1 has them */
 	int digits;
-	int people; /* 1: surgeon; 2: scrub and circulating; 3: all; 4: and a second scrub */
+	int people;       /* 1: surgeon; 2: scrub and circulating; 3: all; 4: and a second scrub */
 	const int *cards; /* meanings, 0-terminated; NULL: all */
 	int one_by_one, both_badges;
 };
@@ -29,7 +29,7 @@ struct scan_choice {
 	char name[64];
 };
 
-struct world { /* what does not change during one walk */
+struct world {                  /* what does not change during one walk */
 	struct station station; /* its sheets[0] is the state under way */
 	struct scan_choice inputs[INPUTS_MAX];
 	int n_inputs;

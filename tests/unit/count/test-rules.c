@@ -16,8 +16,8 @@ struct table {
 	int64_t seq;
 };
 
-static const struct room_plan two_people = {"rules", .tourniquets = 2, .forceps = 1, .others = 1, .rolls_on = 1,
-					    .refused = 1, .digits = 2, .people = 4};
+static const struct room_plan two_people = {"rules",       .tourniquets = 2, .forceps = 1, .others = 1,
+                                            .rolls_on = 1, .refused = 1,     .digits = 2,  .people = 4};
 
 static void decide_and_apply(struct table *t, const struct input *in)
 {
@@ -121,7 +121,7 @@ RULE(rule_3_a_digit_card_starts_the_clock_whatever_is_missing)
 	assert_int_equal(happened(t, EV_CASE_OPENED), 1);
 	assert_int_equal(sheet_digit_const(sheet(t), 2)->state, DIGIT_ON);
 	assert_true(debts_has(&sheet(t)->debts, DEBT_TEAM) && debts_has(&sheet(t)->debts, DEBT_COUNT) &&
-		    debts_has(&sheet(t)->debts, DEBT_LISTING));
+	            debts_has(&sheet(t)->debts, DEBT_LISTING));
 	/* An expired pack is listed as what it is, because it is on already; the reason is owed. */
 	assert_int_equal(scan(t, "pack T T:9 expired"), VERDICT_ACCEPTED);
 	assert_true(debts_has(&sheet(t)->debts, DEBT_REASON));
@@ -163,7 +163,8 @@ RULE(rule_5_what_is_expired_in_quarantine_unknown_or_not_a_device_is_refused_by_
 	assert_int_equal(scan(t, "pack T T:2"), VERDICT_REFUSED);
 	assert_true(says(t, "in quarantine (recalled)"));
 	assert_int_equal(sheet(t)->n_items, 0);
-	struct line plain = {.key = "X", .name = "plain band", .role = ROLE_TOURNIQUET, .per_pack = 1, .marked = 1};
+	struct line plain = {
+	    .key = "X", .name = "plain band", .role = ROLE_TOURNIQUET, .per_pack = 1, .marked = 1};
 	assert_true(catalogue_set(&t->w.station.catalogue, &plain, NULL) < 0); /* not visible */
 	plain.visible = 1;
 	plain.marked = 0;
@@ -282,7 +283,9 @@ RULE(rule_13_taking_back_is_a_further_event_that_names_the_first)
 RULE(rule_14_minutes_come_from_a_clock_that_no_one_can_set)
 {
 	(void)state;
-	struct digit d = {.state = DIGIT_ON, .since = {.boot = 1, .boot_ms = 1000, .wall_ms = 5000000}, .on_wall_ms = 5000000};
+	struct digit d = {.state = DIGIT_ON,
+	                  .since = {.boot = 1, .boot_ms = 1000, .wall_ms = 5000000},
+	                  .on_wall_ms = 5000000};
 	struct moment now = {.boot = 1, .boot_ms = 1000 + 90 * 60000, .wall_ms = 0}; /* set back by years */
 	char text[80];
 	assert_int_equal(digit_stretch_ms(&d, now), 90 * 60000);
@@ -292,8 +295,9 @@ RULE(rule_14_minutes_come_from_a_clock_that_no_one_can_set)
 	/* A power cut: known until the last mark, then from the new start; the wall clock spans the gap. */
 	d = (struct digit){.state = DIGIT_ON, .since = {.boot = 1, .boot_ms = 0, .wall_ms = 0}};
 	digit_cross_boot(&d, (struct moment){.boot = 1, .boot_ms = 95 * 60000, .wall_ms = 95 * 60000},
-			 (struct moment){.boot = 2, .boot_ms = 7000, .wall_ms = 140 * 60000});
-	digit_minutes_text(&d, (struct moment){.boot = 2, .boot_ms = 7000, .wall_ms = 140 * 60000}, text, sizeof text);
+	                 (struct moment){.boot = 2, .boot_ms = 7000, .wall_ms = 140 * 60000});
+	digit_minutes_text(&d, (struct moment){.boot = 2, .boot_ms = 7000, .wall_ms = 140 * 60000}, text,
+	                   sizeof text);
 	assert_string_equal(text, "at least 95 min; by wall clock 140 min");
 }
 
@@ -327,7 +331,8 @@ RULE(rule_17_what_cannot_be_entered_is_said_with_count_by_hand)
 {
 	(void)state;
 	struct table *t = lay(&two_people);
-	SCANS(t, "NEW CASE", "SCRUB", "CIRC", "pack T T:1", "pack T T:2", "pack F F:1"); /* three items: this sheet is full */
+	SCANS(t, "NEW CASE", "SCRUB", "CIRC", "pack T T:1", "pack T T:2",
+	      "pack F F:1"); /* three items: this sheet is full */
 	assert_int_equal(scan(t, "pack O "), VERDICT_REFUSED);
 	assert_true(says(t, "NOT entered") && says(t, "count by hand"));
 	assert_int_equal(sheet(t)->n_items, 3);
@@ -381,27 +386,27 @@ RULE(rule_21_a_found_item_acts_on_the_case_that_it_came_from)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test(rule_1_a_case_does_not_end_reconciled_while_anything_is_owed),
-		cmocka_unit_test(rule_2_a_tourniquet_that_is_off_is_reminded_of_until_it_is_accounted_for),
-		cmocka_unit_test(rule_3_a_digit_card_starts_the_clock_whatever_is_missing),
-		cmocka_unit_test(rule_4_an_item_is_on_one_open_sheet_and_a_single_use_item_is_used_once),
-		cmocka_unit_test(rule_5_what_is_expired_in_quarantine_unknown_or_not_a_device_is_refused_by_name),
-		cmocka_unit_test(rule_6_the_forceps_can_come_back_while_the_tourniquet_stays),
-		cmocka_unit_test(rule_7_a_roll_on_tourniquet_is_asked_about_and_yes_needs_the_surgeon),
-		cmocka_unit_test(rule_8_two_people_agree_one_registered_and_the_circulating_badge_records),
-		cmocka_unit_test(rule_9_the_look_comes_after_the_count_and_going_on_again_voids_both),
-		cmocka_unit_test(rule_10_each_tourniquet_is_declared_intact_complete_or_in_pieces),
-		cmocka_unit_test(rule_11_a_wrapper_proves_only_that_a_pack_was_opened),
-		cmocka_unit_test(rule_12_whatever_is_answered_leaves_an_event_to_be_stored),
-		cmocka_unit_test(rule_13_taking_back_is_a_further_event_that_names_the_first),
-		cmocka_unit_test(rule_14_minutes_come_from_a_clock_that_no_one_can_set),
-		cmocka_unit_test(rule_15_the_end_says_what_was_counted_and_seen_and_no_more),
-		cmocka_unit_test(rule_16_a_case_ends_unresolved_only_by_the_surgeon_after_the_whole_search),
-		cmocka_unit_test(rule_17_what_cannot_be_entered_is_said_with_count_by_hand),
-		cmocka_unit_test(rule_18_another_rooms_card_is_announced_and_enters_nothing),
-		cmocka_unit_test(rule_19_a_badge_answers_only_what_is_asked),
-		cmocka_unit_test(rule_20_nothing_of_a_wristband_is_kept),
-		cmocka_unit_test(rule_21_a_found_item_acts_on_the_case_that_it_came_from),
+	    cmocka_unit_test(rule_1_a_case_does_not_end_reconciled_while_anything_is_owed),
+	    cmocka_unit_test(rule_2_a_tourniquet_that_is_off_is_reminded_of_until_it_is_accounted_for),
+	    cmocka_unit_test(rule_3_a_digit_card_starts_the_clock_whatever_is_missing),
+	    cmocka_unit_test(rule_4_an_item_is_on_one_open_sheet_and_a_single_use_item_is_used_once),
+	    cmocka_unit_test(rule_5_what_is_expired_in_quarantine_unknown_or_not_a_device_is_refused_by_name),
+	    cmocka_unit_test(rule_6_the_forceps_can_come_back_while_the_tourniquet_stays),
+	    cmocka_unit_test(rule_7_a_roll_on_tourniquet_is_asked_about_and_yes_needs_the_surgeon),
+	    cmocka_unit_test(rule_8_two_people_agree_one_registered_and_the_circulating_badge_records),
+	    cmocka_unit_test(rule_9_the_look_comes_after_the_count_and_going_on_again_voids_both),
+	    cmocka_unit_test(rule_10_each_tourniquet_is_declared_intact_complete_or_in_pieces),
+	    cmocka_unit_test(rule_11_a_wrapper_proves_only_that_a_pack_was_opened),
+	    cmocka_unit_test(rule_12_whatever_is_answered_leaves_an_event_to_be_stored),
+	    cmocka_unit_test(rule_13_taking_back_is_a_further_event_that_names_the_first),
+	    cmocka_unit_test(rule_14_minutes_come_from_a_clock_that_no_one_can_set),
+	    cmocka_unit_test(rule_15_the_end_says_what_was_counted_and_seen_and_no_more),
+	    cmocka_unit_test(rule_16_a_case_ends_unresolved_only_by_the_surgeon_after_the_whole_search),
+	    cmocka_unit_test(rule_17_what_cannot_be_entered_is_said_with_count_by_hand),
+	    cmocka_unit_test(rule_18_another_rooms_card_is_announced_and_enters_nothing),
+	    cmocka_unit_test(rule_19_a_badge_answers_only_what_is_asked),
+	    cmocka_unit_test(rule_20_nothing_of_a_wristband_is_kept),
+	    cmocka_unit_test(rule_21_a_found_item_acts_on_the_case_that_it_came_from),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

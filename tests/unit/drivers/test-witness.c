@@ -204,8 +204,28 @@ static void a_short_absence_is_no_second_scan_and_a_long_one_is(void **state)
 static void three_sightings_far_apart_are_no_scan(void **state)
 {
 	(void)state;
-	for (int t = 0; t < 5000; t += 500)
-		assert_int_equal(frame(t, "A", 0), 0);
+	for (int t = 0; t < 5000; t += 50)
+		assert_int_equal(frame(t, t % 500 ? NULL : "A", 0), 0);
+}
+
+static void on_a_slow_machine_a_still_code_is_one_scan_too(void **state)
+{
+	(void)state;
+	assert_int_equal(frame(0, "A", 0), 0);
+	assert_int_equal(frame(2000, "A", 0), 0);
+	assert_int_equal(frame(4000, "A", 0), 1);
+	assert_int_equal(frame(6000, "A", 0), 0);
+	assert_int_equal(frame(8000, NULL, 0), 0); /* not read once: no absence */
+	assert_int_equal(frame(10000, "A", 0), 0);
+	assert_int_equal(frame(12000, "A", 0), 0);
+}
+
+static void a_code_that_is_printed_twice_in_one_picture_counts_once(void **state)
+{
+	(void)state;
+	read_as(WITNESS_ZXING, SYMBOLOGY_QR, "]Q1", "x", 1);
+	read_as(WITNESS_ZXING, SYMBOLOGY_QR, "]Q1", "x", 1)->box = (struct box){500, 500, 600, 600};
+	assert_int_equal(judged(), 1);
 }
 
 static void a_second_code_is_told_while_the_first_stays(void **state)
@@ -236,6 +256,8 @@ int main(void)
 	    cmocka_unit_test_setup(a_code_in_motion_is_no_scan_until_it_stands_still, empty_table),
 	    cmocka_unit_test_setup(a_short_absence_is_no_second_scan_and_a_long_one_is, empty_table),
 	    cmocka_unit_test_setup(three_sightings_far_apart_are_no_scan, empty_table),
+	    cmocka_unit_test_setup(on_a_slow_machine_a_still_code_is_one_scan_too, empty_table),
+	    cmocka_unit_test_setup(a_code_that_is_printed_twice_in_one_picture_counts_once, nothing_seen),
 	    cmocka_unit_test_setup(a_second_code_is_told_while_the_first_stays, empty_table),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

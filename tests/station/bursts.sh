@@ -1,0 +1,84 @@
+#!/bin/sh
+# Scans that a cordless scanner had stored arrive at once after a silence: they are held, the room is asked, YES enters
+# them as late, NO throws them away and the record says so (rule 17). A scanner whose program ends is told.
+#   bursts.sh FOLDER-OF-PROGRAMS
+set -eu
+bin=$1
+data=$(mktemp -d /tmp/bandtally-bursts-XXXXXX)
+daemon=
+finish() {
+	[ -z "$daemon" ] || kill "$daemon" 2>/dev/null || true
+	[ -z "$daemon" ] || wait "$daemon" 2>/dev/null || true
+	rm -rf "$data"
+}
+trap finish EXIT
+fail() {
+	echo "FAIL: $*"
+	cat "$data/log"
+	exit 1
+}
+bt() { "$bin/bandtally" --data "$data" "$@"; }
+mkfifo "$data/lines"
+cat >"$data/driver" <<X
+#!/bin/sh
+echo '{"v":1,"hello":{"driver":"stored","device":"$data/lines"}}'
+exec cat $data/lines
+X
+chmod +x "$data/driver"
+cat >"$data/station.ini" <<X
+[site]
+letters = BC
+[room 1]
+name = Theatre 1
+[driver cordless]
+command = $data/driver
+room = 1
+X
+cat >"$data/policy.ini" <<X
+[scans]
+gap_s = 1
+burst_ms = 200
+X
+exec 9<>"$data/lines"
+"$bin/bandtallyd" --data "$data" 2>"$data/log" &
+daemon=$!
+soon() { # sentence, command
+	tries=100
+	until eval "$2" >/dev/null 2>&1; do
+		[ $((tries -= 1)) -gt 0 ] || fail "$1"
+		sleep 0.05
+	done
+	echo "ok $1"
+}
+soon 'the scanner is there' 'bt status | grep -q "scanner cordless, room 1: running"'
+code() { bt label cards --list | awk -F '\t' -v m="$1" '$3 == m { print $1 }'; }
+new=$(code 'NEW CASE') awake=$(code 'AWAKE PATIENT') yes=$(code YES) no=$(code NO)
+send() { for c in "$@"; do printf '{"v":1,"scan":{"aim":"]C0","data":"%s"}}\n' "$c"; done >&9; }
+
+sleep 1.2
+send "$new"
+soon 'one scan after a silence is entered' 'bt sheet | grep -q "case 1"'
+sleep 1.2
+send "$awake" "$awake" "$awake"
+soon 'three at once are held and the room is asked' 'bt sheet --json | grep -q "3 scans arrived at once"'
+bt sheet --json | grep -q '"awake":false' || fail 'a held scan was entered before anyone answered'
+sleep 0.4
+send "$yes"
+soon 'YES enters them' 'bt sheet --json | grep -q "\"awake\":true"'
+bt case show 1 --json | grep -q '"how":"late"' || fail 'the entries are not marked late'
+echo 'ok they are marked late'
+sleep 1.2
+send "$awake" "$awake"
+soon 'two at once are asked about as well' 'bt sheet --json | grep -q "2 scans arrived at once"'
+sleep 0.4
+send "$no"
+soon 'NO throws them away and says so' 'bt sheet --json | grep -q "stored scans were thrown away"'
+bt sheet --json | grep -q '"awake":true' || fail 'a scan that was thrown away was entered'
+kill -TERM "$daemon"
+wait "$daemon" || fail 'the station did not end in order'
+daemon=
+sqlite3 "$data/record.db" "SELECT payload FROM event WHERE kind='refused'" | grep -q 'thrown away' ||
+	fail 'the record does not say that scans were thrown away'
+echo 'ok the record says so'
+bt audit verify | grep -q 'numbered without a gap' || fail 'the record does not hold'
+echo 'ok the record holds'

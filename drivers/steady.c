@@ -4,17 +4,24 @@
 
 /* Out of view for this long, a code that was not yet told has to stand still anew. */
 #define FLICKER_MS 400
+/* On a slow machine frames are far apart: one in which a code was not read proves no absence. */
+#define MISSES_LEAST 2
 
 static void drop(struct steady *s, size_t i)
 {
 	s->item[i] = s->item[--s->count];
 }
 
+/* Counts the frame as missed by each code that it did not show, and forgets the ones that have gone. */
 static void forget(struct steady *s, const struct steady_rules *rules, int64_t now_ms)
 {
 	for (size_t i = s->count; i-- > 0;) {
-		int64_t away_ms = now_ms - s->item[i].seen_ms;
-		if (away_ms >= (s->item[i].told ? rules->away_ms : FLICKER_MS))
+		struct presentation *p = &s->item[i];
+		if (p->seen_ms == now_ms)
+			continue;
+		p->misses++;
+		if (p->misses >= MISSES_LEAST &&
+		    now_ms - p->seen_ms >= (p->told ? rules->away_ms : FLICKER_MS))
 			drop(s, i);
 	}
 }
@@ -40,8 +47,7 @@ static struct presentation *begin(struct steady *s)
 	if (s->count == STEADY_CODES_MAX)
 		return NULL;
 	struct presentation *p = &s->item[s->count++];
-	p->frames = 0;
-	p->told = false;
+	*p = (struct presentation){0};
 	return p;
 }
 
@@ -54,6 +60,7 @@ static bool take(struct presentation *p, const struct steady_rules *rules, const
 	p->frames = p->frames > 0 && still(&p->code.box, &r->box, rules->still_px) ? p->frames + 1 : 1;
 	p->code = *r;
 	p->seen_ms = now_ms;
+	p->misses = 0;
 	if (p->told || p->frames < rules->frames)
 		return false;
 	p->told = true;
@@ -64,7 +71,6 @@ void steady_frame(struct steady *s, const struct steady_rules *rules, const stru
                   int64_t now_ms, struct codes *tell)
 {
 	tell->count = 0;
-	forget(s, rules, now_ms);
 	for (size_t i = 0; i < codes->count; i++) {
 		struct presentation *p = find(s, codes->item[i]);
 		if (!p)
@@ -72,4 +78,5 @@ void steady_frame(struct steady *s, const struct steady_rules *rules, const stru
 		if (p && take(p, rules, codes->item[i], now_ms))
 			tell->item[tell->count++] = codes->item[i];
 	}
+	forget(s, rules, now_ms);
 }

@@ -1,8 +1,8 @@
 /* From codes in frames to presentations: one code that is held before the camera is one scan. Pure.
  *
  * A code is told once it was seen in `frames` frames while it stood still, and not again while it stays in
- * view; after it was away for `away_ms` it is a new presentation. Two copies of one code that are in view
- * together are one presentation.
+ * view; after it was away for `away_ms`, and for two frames, it is a new presentation. Two copies of one code
+ * that are in view together are one presentation.
  */
 #ifndef BANDTALLY_DRIVERS_STEADY_H
 #define BANDTALLY_DRIVERS_STEADY_H
@@ -24,6 +24,7 @@ struct steady {
 		struct reading code; /* as it was last seen */
 		int frames;          /* in which it stood still */
 		int64_t seen_ms;     /* when it was last seen */
+		int misses;          /* frames since */
 		bool told;
 	} item[STEADY_CODES_MAX];
 	size_t count;

@@ -74,7 +74,7 @@ static bool counts(const struct readings *seen, const struct witness_rules *rule
 static bool have(const struct codes *out, const struct reading *r)
 {
 	for (size_t i = 0; i < out->count; i++)
-		if (agree(out->item[i], r) && boxes_meet(&out->item[i]->box, &r->box))
+		if (agree(out->item[i], r))
 			return true;
 	return false;
 }

@@ -30,7 +30,8 @@ struct witness_rules {
 };
 
 struct codes {
-	const struct reading *item[CODES_MAX]; /* borrowed from the readings; each code once a place */
+	const struct reading *item[CODES_MAX]; /* borrowed from the readings; each code once, however often it
+	                                          is printed there */
 	size_t count;
 };
 

@@ -37,6 +37,16 @@ void history_scrub(struct moment *m)
 	m->boot = as_it_is.boot;
 }
 
+struct sheet history_scrubbed(const struct sheet *s)
+{
+	struct sheet out = *s;
+	history_scrub(&out.asked.at);
+	history_scrub(&out.last_code_at);
+	for (int i = 0; i < DIGITS_MAX; i++)
+		history_scrub(&out.digits[i].since);
+	return out;
+}
+
 /* What the record does not keep of an event would be missing after a restart. */
 static int keeps_whole(struct history *h, const struct event *e)
 {

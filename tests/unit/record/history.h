@@ -39,6 +39,7 @@ int history_flush(struct history *h); /* stores what a batch keeps back */
 /* Zeroes the bytes between the fields, which the compiler may fill with anything, so that memcmp() can tell.
  */
 void history_scrub(struct moment *m);
+struct sheet history_scrubbed(const struct sheet *s);
 
 /* One finger, tourniquet and forceps, two people: sixteen scans in 40 minutes, to the slip that was seen. */
 int history_case(struct history *h, int32_t room);

@@ -55,7 +55,7 @@ struct daemon {
  * {"do":"list-staff"}
  *   {"do":"quarantine"|"release","line":…,"lot":…,"why":…}
  * {"do":"label","line":…,"lot":…,"expiry":…,"count":n}
- *   {"do":"lines"}  {"do":"copy","file":…}  {"do":"retry","slip":n}
+ *   {"do":"lines"}  {"do":"copy"}  {"do":"retry","slip":n}
  * Answers: {"ok":true,…} or {"ok":false,"error":"what: why: what to do"}. Who may do what goes by the peer's
  * user (root, or the daemon's own: everything) and groups bandtally-count, bandtally-stores, bandtally-audit.
  */

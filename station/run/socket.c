@@ -1,3 +1,4 @@
+#include <dirent.h>
 #include <errno.h>
 #include <grp.h>
 #include <inttypes.h>
@@ -6,6 +7,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/random.h>
 #include <sys/socket.h>
 #include <sys/stat.h>
 #include <sys/un.h>
@@ -20,6 +22,7 @@
 #define SCAN_BYTES_MAX 8192
 #define COPY_PAGES 256
 #define COPY_EVERY_MS 5
+#define COPY_SECRET_BYTES 16
 
 enum right { RIGHT_COUNT = 1, RIGHT_STORES = 2, RIGHT_AUDIT = 4, RIGHT_ALL = 8 };
 
@@ -27,8 +30,8 @@ struct client {
 	struct daemon *d;
 	struct stream *stream;
 	unsigned rights;
-	int copying; /* this one asked for the copy that is being made */
-	char copy_file[PATH_MAX];
+	int copying;              /* this one asked for the copy that is being made */
+	char copy_file[PATH_MAX]; /* "", or its copy, which lives as long as its connection */
 };
 
 /* --- who asks ---------------------------------------------------------------------------------------------
@@ -378,21 +381,61 @@ static void copy_step(void *context)
 		return;
 	}
 	c->copying = c->d->copying = 0;
+	/* Read by another user than the station's, who got its name from us and nobody else. */
+	if (n == 0 && chmod(c->copy_file, 0644) < 0)
+		n = error_set(&e, -errno, "cannot hand out the copy: %s: check the data folder",
+		              strerror(errno));
 	json_t *o = yes_or_no(n, &e);
 	json_object_set_new(o, "file", json_string(c->copy_file));
 	answer(c, o);
 }
 
+static void copies_folder(const struct daemon *d, char out[PATH_MAX])
+{
+	snprintf(out, PATH_MAX, "%s/copies", d->core.folder);
+}
+
+/* A file in a folder that can be passed through but not listed, with a name that cannot be guessed: who asks
+ * may be a user whose own folders the station cannot write to, and the station writes nowhere else. */
+static int copy_name(const struct daemon *d, char out[PATH_MAX], struct error *e)
+{
+	unsigned char secret[COPY_SECRET_BYTES];
+	char folder[PATH_MAX];
+	copies_folder(d, folder);
+	if ((mkdir(folder, 0711) < 0 && errno != EEXIST) || chmod(folder, 0711) < 0 ||
+	    getrandom(secret, sizeof secret, 0) != (ssize_t)sizeof secret)
+		return error_set(e, -EIO, "cannot make %.200s: %s: check the data folder", folder,
+		                 strerror(errno));
+	int n = snprintf(out, PATH_MAX, "%.3900s/", folder);
+	for (size_t i = 0; i < sizeof secret; i++)
+		n += snprintf(out + n, PATH_MAX - (size_t)n, "%02x", secret[i]);
+	return 0;
+}
+
+/* What a station left that was killed while somebody read a copy. */
+static void copies_clear(const struct daemon *d)
+{
+	char folder[PATH_MAX];
+	copies_folder(d, folder);
+	DIR *dir = opendir(folder);
+	for (struct dirent *x = dir ? readdir(dir) : NULL; x; x = readdir(dir))
+		if (x->d_name[0] != '.')
+			unlinkat(dirfd(dir), x->d_name, 0);
+	if (dir)
+		closedir(dir);
+}
+
 static json_t *do_copy(struct client *c, const json_t *q)
 {
 	struct error e;
-	const char *file = json_text(q, "file");
+	(void)q;
 	if (c->d->copying)
 		return no("a copy of the record is being made already: wait for it and try again");
-	if (file[0] != '/' || strlen(file) >= sizeof c->copy_file || access(file, F_OK) == 0)
-		return no("the copy needs the full path of a file that does not exist yet: give another");
-	snprintf(c->copy_file, sizeof c->copy_file, "%s", file);
-	int n = record_copy_start(c->d->core.record, file, &e);
+	if (c->copy_file[0])
+		return no("this connection has its copy already: open another for the next");
+	int n = copy_name(c->d, c->copy_file, &e);
+	if (n == 0)
+		n = record_copy_start(c->d->core.record, c->copy_file, &e);
 	if (n < 0)
 		return no(e.text);
 	c->copying = c->d->copying = 1;
@@ -466,9 +509,10 @@ static void on_end(void *context)
 		struct error e;
 		while (record_copy_step(c->d->core.record, COPY_PAGES, &e) == 1)
 			;
-		unlink(c->copy_file);
 		c->d->copying = 0;
 	}
+	if (c->copy_file[0])
+		unlink(c->copy_file);
 	free(c);
 }
 
@@ -497,6 +541,7 @@ int socket_open(struct daemon *d, struct error *e)
 		                 "the path of the data folder is too long for a socket (%zu bytes at most): "
 		                 "use a shorter one",
 		                 sizeof a.sun_path - 8);
+	copies_clear(d);
 	unlink(a.sun_path); /* the folder's lock says that no other daemon uses it */
 	int fd = socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC | SOCK_NONBLOCK, 0);
 	if (fd < 0 || bind(fd, (struct sockaddr *)&a, sizeof a) < 0 || chmod(a.sun_path, 0666) < 0 ||

@@ -22,38 +22,24 @@ static const char audit_usage[] =
     "Without --file a running station is asked for a copy; otherwise the record in the data folder is read.\n"
     "FILE is the station's station.pub.json (default: that of the data folder).\n";
 
-/* A file to read: the one that was given, a fresh copy from the station, or the record of a station that is
- * down. */
-static int find_record(const char *given, char path[PATH_MAX], int *temporary, struct error *e)
+/* A file to read: the one that was given, a fresh copy from the station, which lives until `held` is closed,
+ * or the record of a station that is down. */
+static int find_record(const char *given, char path[PATH_MAX], int *held, struct error *e)
 {
-	*temporary = 0;
+	*held = -1;
 	if (given) {
 		snprintf(path, PATH_MAX, "%s", given);
 		return 0;
 	}
-	char folder[] = "/tmp/bandtally-audit-XXXXXX";
-	if (!mkdtemp(folder))
-		return error_set(e, -errno, "cannot make a folder for the copy: %s: check /tmp",
-		                 strerror(errno));
-	snprintf(path, PATH_MAX, "%s/record.db", folder);
-	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s,s:s}", "do", "copy", "file", path), e);
+	_cleanup_(json_drop) json_t *a = client_ask_holding(json_pack("{s:s}", "do", "copy"), held, e);
 	if (a) {
-		*temporary = 1;
+		snprintf(path, PATH_MAX, "%s", json_text(a, "file"));
 		return 0;
 	}
-	rmdir(folder);
 	if (e->code == -EPERM)
 		return e->code;
 	snprintf(path, PATH_MAX, "%s/" RECORD_FILE, client_folder);
 	return access(path, R_OK) == 0 ? 0 : e->code;
-}
-
-static void drop_copy(char *path)
-{
-	unlink(path);
-	char *slash = strrchr(path, '/');
-	*slash = 0;
-	rmdir(path);
 }
 
 static int audit_verify(const struct words *w)
@@ -63,15 +49,15 @@ static int audit_verify(const struct words *w)
 	struct chain chain;
 	char path[PATH_MAX], hex[2 * CHAIN_BYTES + 1];
 	int64_t events = 0;
-	int temporary, n = find_record(words_value(w, audit_options, "file"), path, &temporary, &e);
+	int held, n = find_record(words_value(w, audit_options, "file"), path, &held, &e);
 	if (n < 0)
 		return client_fail(&e);
 	n = record_open_copy(&r, path, &e);
 	if (n == 0)
 		n = record_verify(r, &events, &chain, &e);
 	record_close(r);
-	if (temporary)
-		drop_copy(path);
+	if (held >= 0)
+		close(held);
 	if (n < 0)
 		return client_fail(&e);
 	chain_hex(&chain, hex);

@@ -71,8 +71,9 @@ static json_t *read_answer(int fd, struct error *e)
 	return json_read(text.data, text.size, e);
 }
 
-json_t *client_ask(json_t *request, struct error *e)
+json_t *client_ask_holding(json_t *request, int *held, struct error *e)
 {
+	*held = -1;
 	_cleanup_(json_drop) json_t *q = request;
 	_cleanup_(buf_free) struct buf line = {0};
 	if (json_write_canonical(q, &line) < 0 || buf_add_text(&line, "\n") < 0) {
@@ -88,12 +89,24 @@ json_t *client_ask(json_t *request, struct error *e)
 		error_set(e, n, "the station did not take the request: %s: try again", strerror(-n));
 	else
 		answer = read_answer(fd, e);
-	close(fd);
 	if (answer && !json_truth(answer, "ok")) {
 		error_set(e, -EPERM, "%s", json_text(answer, "error"));
 		json_decref(answer);
-		return NULL;
+		answer = NULL;
 	}
+	if (answer)
+		*held = fd;
+	else
+		close(fd);
+	return answer;
+}
+
+json_t *client_ask(json_t *request, struct error *e)
+{
+	int fd;
+	json_t *answer = client_ask_holding(request, &fd, e);
+	if (fd >= 0)
+		close(fd);
 	return answer;
 }
 

@@ -11,6 +11,10 @@ extern const char *client_folder; /* the data folder, --data */
  * `e` where the station is not running, does not answer within 60 s, or says no (then e->code is -EPERM). */
 json_t *client_ask(json_t *request, struct error *e);
 
+/* The same, and the connection stays open for what lives as long as it (a copy of the record): *fd is the
+ * caller's to close, -1 where NULL is returned. */
+json_t *client_ask_holding(json_t *request, int *fd, struct error *e);
+
 /* Prints "bandtally: <sentence>" on stderr and returns EXIT_FAILED. */
 int client_fail(const struct error *e);
 

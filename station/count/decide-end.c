@@ -278,8 +278,30 @@ int size_misfit(const struct turn *t, const struct thing *th, char *out, size_t 
 	return 1;
 }
 
+/* "case 41: …" where no case is open: what was entered wrongly is corrected by a further event and an addendum slip;
+ * nothing is edited (rule 13). 1 where the text was one. */
+static int correct_after(struct turn *t)
+{
+	int case_no = 0, used = 0;
+	if (has_case(t) || sscanf(t->in->text, "case %9d: %n", &case_no, &used) != 1 || !used || !t->in->text[used])
+		return 0;
+	if (case_no < 1 || case_no > t->station->last_case_no || station_sheet_of_case(t->station, case_no) >= 0) {
+		refuse(t, "Case %d has not ended here: type the number of an ended case.", case_no);
+		return 1;
+	}
+	struct event e = {.kind = EV_CORRECTION, .case_no = case_no};
+	snprintf(e.text, sizeof e.text, "%s", t->in->text + used);
+	emit(t, &e);
+	queue_slip(t, SLIP_ADDENDUM, case_no);
+	accept(t, "Correction of case %d entered beside what it corrects. An addendum slip prints: put it in the notes.",
+	       case_no);
+	return 1;
+}
+
 void on_typed(struct turn *t)
 {
+	if (correct_after(t))
+		return;
 	int mm = 0, used = 0;
 	if (has_case(t) && sscanf(t->in->text, "%3d mm%n", &mm, &used) == 1 && used && !t->in->text[used] && mm >= 20 &&
 	    mm <= 200) {

@@ -102,6 +102,7 @@ enum event_field {
 	X(REFUSED, "refused", F_TEXT)                                                                        \
 	X(UNDONE, "undone", F_REF)                        /* ref: the first event of the step */             \
 	X(ITEM_USED, "item-used", F_ITEM | F_THING | F_N) /* at the end of a case; n: 1 came back */         \
+	X(CORRECTION, "correction", F_TEXT) /* after the end, on the case that it corrects */ \
 	X(FOUND_AFTER, "found-after", F_THING | F_TEXT)   /* rule 21, on the case that it came from */
 
 enum event_kind {

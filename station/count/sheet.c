@@ -619,6 +619,7 @@ int sheet_apply(struct sheet *s, const struct event *e)
 	case EV_REFUSED:
 	case EV_UNDONE:
 	case EV_ITEM_USED:
+	case EV_CORRECTION:
 	case EV_FOUND_AFTER:
 	case EV_KINDS:
 		return 0;

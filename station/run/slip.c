@@ -447,7 +447,7 @@ static void put_head(const struct making *m, int32_t slip, int copy, const char 
 	if (m->kind != SLIP_DISCREPANCY)
 		json_object_set_new(m->o, "heading", json_string(heading(m->s, m->kind)));
 	if (m->kind == SLIP_ADDENDUM)
-		json_object_set_new(m->o, "adds_to", json_integer(m->s->last_slip));
+		json_object_set_new(m->o, "adds_to", json_integer(m->s->last_slip ? m->s->last_slip : slip));
 	json_object_set_new(m->o, "outcome", text(outcome, 400));
 	json_object_set_new(m->o, "room", text(station_room_name(&m->c->station, m->s->room), 60));
 	json_object_set_new(m->o, "case_number", json_integer(m->s->case_no));

@@ -324,6 +324,9 @@ static void tell_case(struct telling *t, const struct event *e)
 			snprintf(text, sizeof text, "The dressing came down for the look at %s.", hm);
 		add_note(s, text);
 		return;
+	case EV_CORRECTION:
+		add_entry(s, "corrected", e, e->text);
+		return;
 	case EV_FOUND_AFTER:
 		snprintf(text, sizeof text,
 		         "FOUND AFTER THE END, %s: %.100s %.60s. Look at this patient's digit now.", hm,

@@ -134,8 +134,8 @@ const link = new Link(`/events${asked ? `?room=${encodeURIComponent(asked)}` : '
 	view(v, at) {
 		const before = state.view;
 		Object.assign(state, { view: v, at });
-		draw();
 		hearScan(before, v);
+		draw();
 	},
 	status(s) { state.status = s; },
 	reply(r) { answered(r); },

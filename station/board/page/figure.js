@@ -1,7 +1,7 @@
 // Hands and feet seen from the back (from above), drawn by lines of our own: the left always on the left. Each
 // limb stands in a box of 100 by 124; y runs down. The tourniquet is a band across the root of its digit, the
 // forceps hang on the band, and the minutes stand over the tip.
-import { svg } from './dom.js';
+import { el, svg } from './dom.js';
 import { digitWords } from './words.js';
 
 const BOX = { w: 100, h: 124 };
@@ -91,11 +91,21 @@ function placeFlags(flags, width, gap) {
 	return rows;
 }
 
-// Draws into `box`. `passed_ms`: how long ago the view was made.
+// Draws into `box`. `passed_ms`: how long ago the view was made. Where four limbs would be too narrow to be named,
+// the feet stand under the hands.
 export function drawFigure(box, view, passed_ms) {
-	const digits = view?.digits ?? [], names = shown(digits);
+	const digits = view?.digits ?? [], names = shown(digits), rest = parseFloat(getComputedStyle(box).fontSize);
+	if (names.length < 4 || box.clientWidth / 4 > rest * 4.6)
+		return void drawLimbs(box, digits, names, passed_ms);
+	const feet = (d) => d.number >= 11 && d.number <= 20, halves = [el('div', { class: 'half' }), el('div', { class: 'half' })];
+	box.replaceChildren(...halves);
+	drawLimbs(halves[0], digits.filter((d) => !feet(d)), names.slice(0, 2), passed_ms);
+	drawLimbs(halves[1], digits.filter(feet), names.slice(2), passed_ms);
+}
+
+function drawLimbs(box, digits, names, passed_ms) {
 	const W = box.clientWidth, style = getComputedStyle(box);
-	const main = parseFloat(style.getPropertyValue('--main-px')) || parseFloat(getComputedStyle(document.getElementById('next')).fontSize);
+	const main = parseFloat(getComputedStyle(document.getElementById('next')).fontSize);
 	const rest = parseFloat(style.fontSize), H = box.clientHeight || W * 0.8;
 	const root = svg('svg', { viewBox: `0 0 ${W} ${H}`, width: W, height: H, role: 'img' });
 	root.append(svg('title', {}, describe(digits, passed_ms) || 'No digit has a tourniquet on this sheet'));

@@ -8,7 +8,7 @@ const tunes = {
 };
 export const names = Object.keys(tunes);
 
-let context = null;
+let context = null, busy = 0; // until when, on the context's clock: one sound after the other
 
 function within(hours, at_ms) {
 	const m = /^(\d\d?):(\d\d)-(\d\d?):(\d\d)$/.exec(hours);
@@ -37,7 +37,8 @@ export function sound(name, view) {
 	document.dispatchEvent(new CustomEvent('sounded', { detail: { name, level } }));
 	if (level === 0 || waits())
 		return;
-	const t0 = context.currentTime + 0.02;
+	const t0 = Math.max(context.currentTime + 0.02, busy);
+	busy = t0 + 0.3 + Math.max(...tunes[name].map(([start, , length]) => start + length));
 	for (const [start, pitch, length] of tunes[name]) {
 		const tone = new OscillatorNode(context, { type: 'triangle', frequency: pitch });
 		const gain = new GainNode(context, { gain: 0 });

@@ -1,0 +1,39 @@
+// Runs inside the page: how high the letters stand, in mm of a 24-inch screen, and how they contrast with what lies
+// under them. A capital's height is measured by drawing an H in the same font.
+export function measure() {
+	const diagonal = Math.hypot(innerWidth, innerHeight), mm = 24 * 25.4 / diagonal;
+	const pen = document.createElement('canvas').getContext('2d');
+	const linear = (c) => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4);
+	const rgb = (text) => (text.match(/[\d.]+/g) ?? []).map(Number);
+	const light = ([r, g, b]) => 0.2126 * linear(r / 255) + 0.7152 * linear(g / 255) + 0.0722 * linear(b / 255);
+	const under = (e) => {
+		for (let at = e; at; at = at.parentElement) {
+			const c = rgb(getComputedStyle(at).backgroundColor);
+			if (c.length === 3 || c[3] === 1)
+				return c;
+		}
+		return [255, 255, 255];
+	};
+	const found = [], walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+	for (let t = walk.nextNode(); t; t = walk.nextNode()) {
+		const e = t.parentElement, style = getComputedStyle(e);
+		const range = document.createRange();
+		range.selectNodeContents(t);
+		const box = range.getBoundingClientRect();
+		if (!t.data.trim() || !e.checkVisibility({ visibilityProperty: true, opacityProperty: true }) || box.width < 2 || box.height < 2 ||
+			/^(SCRIPT|STYLE|TITLE)$/i.test(e.tagName) || e.closest('#notes button'))
+			continue;
+		pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
+		const capital = pen.measureText('H').actualBoundingBoxAscent, svg = e.closest('svg');
+		const a = light(rgb(svg ? style.fill : style.color)), b = light(under(svg ?? e));
+		const contrast = (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+		found.push({
+			text: t.data.trim().slice(0, 60), mm: capital * mm, px: capital, contrast: Math.round(contrast * 100) / 100,
+			main: !!e.closest('#next') || (!!svg && / min$/.test(t.data) && !!e.closest('.on, .maybe-on')),
+			left: box.left, right: box.right, top: box.top, bottom: box.bottom, svg: !!svg, id: e.closest('[id]')?.id,
+		});
+	}
+	const cut = [...document.querySelectorAll('#words, #sheet, #note, #strip')].filter((b) => b.checkVisibility() && b.scrollWidth > b.clientWidth + 1).map((b) => b.id);
+	const sheet = document.getElementById('sheet'), deep = sheet.scrollHeight - sheet.clientHeight;
+	return { found, cut, deep, width: innerWidth, height: innerHeight, flows: getComputedStyle(document.documentElement).getPropertyValue('--flows').trim() === '1' };
+}

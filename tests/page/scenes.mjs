@@ -1,0 +1,158 @@
+// Views as the daemon sends them (station/run/view.h), one for each state that a person may meet. Invented data.
+const cards = (...words) => words.map((w, i) => ({ number: i + 1, words: w }));
+const item = (number, name, role, place, more = {}) => ({
+	number, name, lot: 'L2207', identity: '', role, place, condition: '', pieces: 1, shown: 0, missing: 0, digit: 0,
+	dropped: false, unlisted: false, added: false, ...more,
+});
+const digit = (number, name, state, more = {}) => ({
+	number, name, state, text: '', stretch_ms: 0, total_ms: 0, longest_ms: 0, marked: false, seen_bare: false,
+	reminded: false, gap: false, forceps: false, ...more,
+});
+export const min = (n) => n * 60000 + 5000;
+
+const tourniquet = (place, more) => item(1, 'Finger tourniquet, ring, medium', 'tourniquet', place, more);
+const forceps = (place, more) => item(2, 'Artery forceps', 'forceps', place, more);
+const field = { place: 'at the field', name: 'Scrub A' }, circulating = { place: 'circulating', name: 'Circulating B' };
+
+export const points = [
+	'The name of the procedure is recorded.',
+	'Tourniquets, forceps and all other items are accounted for, or not applicable.',
+	'Each specimen is labelled with the patient\'s name, or there is none.',
+	'Equipment problems have been told, or there are none.',
+	'Concerns for recovery have been told, colour and warmth of the digit among them.',
+];
+const steps = [
+	'say it aloud and stop closing', 'count again, both together', 'look at and feel the digit, under the dressing too',
+	'drapes, floor, shoes', 'bins and linen', 'under the patient', 'tell the surgeon, who looks as well',
+	'imaging, only if the line shows on it; a tourniquet may not', 'tell the nurse in charge', 'incident report begun',
+	'patient told, or who will tell',
+];
+export const search = (done) => steps.map((text, i) => ({ text, answered: i < done }));
+
+export function view(more = {}, theCase = {}) {
+	return {
+		v: 1, at_ms: 1795612000000, room: { number: 1, name: 'Theatre 1', single: false }, site: 'Example Hospital', distrust: '',
+		case: {
+			number: 41, single: false, initial_agreed: true, final: 'not begun', discrepancy: false, cancelled: false,
+			patient_left: false, dressing_on: false, sign_out: false, points_yes: 0, point_no: 0, ...theCase,
+		},
+		suspended_case: 0, next: '', question: '', asked_digit: 0, cards: [], items: [], asked_item: 0, digits: [],
+		team: [field, circulating], debts: [], search: [], points, recent: [], slips: [], owed: [], awake: false, faults: [],
+		...more,
+	};
+}
+const scan = (ago_ms, verdict, said) => ({ ago_ms, verdict, said });
+export const status = (more = {}) => ({
+	v: 1, site: 'BC', site_name: 'Example Hospital', events: 4107, open_cases: 1, last_case: 41, lines: 12, staff: 9,
+	distrust: '', printer: 'theatre-slips', rooms: [{ number: 1, name: 'Theatre 1', case: 41 }, { number: 2, name: 'Theatre 2', case: 0 }],
+	slips: [], owed: [], faults: [], ...more,
+});
+
+const onIndex = digit(2, 'right index finger', 'on', { stretch_ms: min(12), forceps: true, marked: true });
+const bothOn = [tourniquet('on a digit', { digit: 2 }), forceps('on a digit', { digit: 2 })];
+const offUndo = cards('OFF', 'FORCEPS MOVED', 'HANDOVER', 'UNDO');
+
+export const scenes = {
+	idle: view({ case: null, next: 'Next patient: scan NEW CASE.', cards: cards('NEW CASE'), team: [] }),
+	'idle-slip': view({
+		case: null, team: [], cards: cards('NEW CASE'),
+		next: 'When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.',
+		slips: [{ number: 1043, case: 41, room: 1, copy: 1, kind: 'reconciliation', state: 'reported done' }], owed: [38],
+		recent: [scan(8000, 'accepted', 'Case 41 ended reconciled. 1 finger tourniquet of 1 shown intact; right index finger seen bare at 10:41.')],
+	}),
+	'counting-in': view({
+		next: 'Scan further packs and instruments. When both have counted aloud: the circulating badge.', cards: cards('ADD', 'HANDOVER', 'UNDO'),
+		items: [tourniquet('counted in'), forceps('counted in')],
+		recent: [scan(4000, 'accepted', 'Counted in: Artery forceps. It bears no number of its own: the station cannot tell it from another.'), scan(19000, 'accepted', 'Counted in: Finger tourniquet, ring, medium (lot L2207, expires 2028-04-30).')],
+	}, { initial_agreed: false }),
+	refused: view({
+		next: 'Scan each pack and instrument as it is counted in.', cards: cards('ADD', 'HANDOVER', 'UNDO'),
+		recent: [scan(1000, 'refused', 'Not counted in: Finger tourniquet, ring, medium expired on 2026-10-31: take it off the field and use another. If it is already on the digit, scan UNLISTED TOURNIQUET.')],
+	}, { initial_agreed: false }),
+	on: view({
+		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo, items: bothOn, digits: [onIndex],
+		recent: [scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
+	}),
+	question: view({
+		next: 'Right index finger: Is it off? If it is, scan OFF.', question: 'off', asked_digit: 2, cards: cards('OFF', 'ADD', 'NO'), items: bothOn, digits: [onIndex],
+		recent: [scan(2000, 'question', 'Tourniquet on the right index finger for 12 min.'), scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
+	}),
+	'maybe-on': view({
+		next: 'Left great (big) toe: Is a tourniquet on it now? Scan YES or NO.', question: 'is-on', asked_digit: 16, cards: cards('YES', 'NO'),
+		items: [tourniquet('counted in')], digits: [digit(16, 'left great (big) toe', 'maybe-on', { stretch_ms: 70000 })],
+		debts: ['say whether a tourniquet is on: scan the digit card, then YES or NO'], recent: [scan(70000, 'question', 'Is a tourniquet on it now? Scan YES or NO.')],
+	}),
+	'debts-faults': view({
+		next: 'Owed: the initial count was not agreed before the tourniquet went on: agree it aloud now.', cards: offUndo, items: bothOn, digits: [{ ...onIndex, gap: true }],
+		debts: ['the initial count was not agreed before the tourniquet went on: agree it aloud now', 'a tourniquet is on that is not listed: scan its pack, or say aloud what it is'],
+		faults: ['Scanner hall-1 of Theatre 1: it was unplugged: plug it in, or scan THIS ROOM with another'], suspended_case: 40,
+		recent: [scan(45000, 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
+	}, { initial_agreed: false }),
+	reminder: view({
+		next: 'Tourniquet on the right index finger for 21 min: tell the surgeon. A badge acknowledges.', cards: offUndo, items: bothOn,
+		digits: [{ ...onIndex, stretch_ms: min(21), reminded: true }], recent: [scan(min(21), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
+	}),
+	'two-digits': view({
+		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo,
+		items: [...bothOn, item(3, 'Finger tourniquet, ring, medium', 'tourniquet', 'on a digit', { digit: 9 })],
+		digits: [onIndex, digit(9, 'left ring finger', 'on', { stretch_ms: min(3) })], recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
+	}),
+	'many-digits': view({
+		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo,
+		items: [2, 3, 9, 14, 16].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on a digit', { digit: d })),
+		digits: [digit(2, 'right index finger', 'on', { stretch_ms: min(12) }), digit(3, 'right middle finger', 'on', { stretch_ms: min(2880) }), digit(9, 'left ring finger', 'on', { stretch_ms: min(3) }), digit(14, 'right fourth toe', 'off', { total_ms: min(31) }), digit(16, 'left great (big) toe', 'on', { stretch_ms: min(7), forceps: true })],
+		recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
+	}),
+	off: view({
+		next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'HANDOVER', 'UNDO'),
+		items: [tourniquet('off, not yet accounted for', { digit: 2 }), forceps('counted in')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })],
+		recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')],
+	}),
+	'final-count': view({
+		next: 'Show the Finger tourniquet, ring, medium: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.', asked_item: 1,
+		cards: cards('INTACT', 'CUT AND COMPLETE', 'PIECES MISSING', 'NO', 'INTERRUPTED', 'UNDO'),
+		items: [tourniquet('off, not yet accounted for', { digit: 2 }), forceps('accounted for', { shown: 1 }), item(3, 'Scalpel handle no. 3', 'other', 'counted in', { pieces: 2, shown: 1 })],
+		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Final count, line by line.')],
+	}, { final: 'going on' }),
+	look: view({
+		next: 'Look at the bare right index finger before the dressing, then scan its digit card.', cards: cards('DRESSING ALREADY ON', 'UNDO'),
+		items: [tourniquet('accounted for', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted for', { shown: 1 })],
+		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Final count agreed aloud by Scrub A and Circulating B, recorded by Circulating B.')],
+	}, { final: 'agreed' }),
+	'sign-out': view({
+		next: 'Read the sign-out points aloud. Sign-out: the surgeon\'s badge.', cards: cards('UNDO'),
+		items: [tourniquet('accounted for', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted for', { shown: 1 })],
+		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), seen_bare: true })], recent: [scan(2000, 'accepted', 'right index finger seen bare at 10:41.')],
+	}, { final: 'agreed', sign_out: true }),
+	'sign-out-no': view({
+		next: 'Sign-out held: Each specimen is labelled with the patient\'s name, or there is none. Resolve it, then the surgeon\'s badge.', cards: cards('UNDO'),
+		items: [tourniquet('accounted for', { digit: 2, shown: 1, condition: 'intact' })], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), seen_bare: true })],
+		recent: [scan(2000, 'accepted', 'Sign-out held at point 3: Each specimen is labelled with the patient\'s name, or there is none.')],
+	}, { final: 'agreed', sign_out: true, points_yes: 2, point_no: 3 }),
+	discrepancy: view({
+		next: 'Search 3 of 11: look at and feel the digit, under the dressing too. Scan STEP DONE, NOT DONE, or FOUND.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND', 'FINAL COUNT', 'UNDO'),
+		items: [tourniquet('off, not yet accounted for', { digit: 2, missing: 1 }), forceps('accounted for', { shown: 1 })], search: search(2),
+		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })],
+		recent: [scan(6000, 'accepted', 'Search step 2 done: count again, both together.'), scan(31000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 0 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
+		slips: [{ number: 1044, case: 41, room: 1, copy: 1, kind: 'discrepancy', state: 'sent' }],
+	}, { final: 'going on', discrepancy: true }),
+	'full-sheet': view({
+		next: 'When the tourniquet is on: scan the digit card.', cards: cards('ADD', 'FINAL COUNT', 'HANDOVER', 'UNDO'),
+		items: [tourniquet('counted in'), ...['Artery forceps', 'Scalpel handle no. 3', 'Toothed forceps', 'Iris scissors', 'Needle holder', 'Skin hook, double', 'Towel clip', 'Gauze swab 10 × 10 cm', 'Suture needle 5-0', 'Suture needle 6-0', 'Bipolar tip'].map((n, i) => item(i + 2, n, 'other', i % 4 === 3 ? 'accounted for' : 'counted in', { pieces: i === 7 ? 20 : 1 + (i % 3), dropped: i === 4, added: i === 9, shown: i === 1 ? 1 : 0 })),
+			item(20, 'Gauze swab 10 × 10 cm', 'other', 'isolated', { pieces: 5 }), item(21, 'Finger tourniquet, ring, small', 'tourniquet', 'returned unopened'), item(22, 'Nail elevator', 'other', 'extra')],
+		recent: [scan(2000, 'accepted', 'Initial count agreed aloud by Scrub A and Circulating B, recorded by Circulating B.')],
+	}),
+	alone: view({
+		room: { number: 1, name: 'Minor injuries 3', single: true }, team: [{ place: 'operator, alone', name: 'Operator C' }], awake: true,
+		next: 'When the tourniquet is off the left thumb: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on a digit', { digit: 6 })],
+		digits: [digit(6, 'left thumb', 'on', { stretch_ms: min(4) })], recent: [scan(min(4), 'accepted', 'Tourniquet on, left thumb, from 10:12; from gloving. The clock runs.')],
+	}, { single: true }),
+	distrust: view({
+		distrust: 'The disk is full: what is scanned now is not stored', next: 'Count by hand on the paper sheet.', items: bothOn, digits: [onIndex],
+		recent: [scan(2000, 'refused', 'Not stored: the disk is full. Count by hand on the paper sheet.')],
+	}),
+	'gap-long': view({
+		next: 'When the tourniquet is off the other digit 1, described: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on a digit', { digit: 21 })],
+		digits: [digit(21, 'other digit 1, described', 'on', { stretch_ms: min(5760), gap: true })], recent: [],
+	}),
+};

@@ -1,0 +1,110 @@
+// The ordinary case through the real daemon, the real command and the real board, seen in a real browser.
+import assert from 'node:assert/strict';
+import { execFileSync, spawn, spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { browser, skip } from './browser.mjs';
+import { bin } from './station.mjs';
+import { end, it, sleep } from './told.mjs';
+
+for (const program of ['bandtallyd', 'bandtally', 'bandtally-board'])
+	if (!existsSync(join(bin, program)))
+		skip(`${program} is not built in ${bin}`);
+const source = join(dirname(fileURLToPath(import.meta.url)), '../..');
+const folder = mkdtempSync(join(tmpdir(), 'board-'));
+writeFileSync(join(folder, 'station.ini'), '[site]\nletters = BC\nname = Example Hospital\n\n[room 1]\nname = Theatre 1\n\n[board]\nstart = yes\nport = 0\n');
+writeFileSync(join(folder, 'policy.ini'), readFileSync(join(source, 'config/policy.ini')));
+const daemon = spawn(join(bin, 'bandtallyd'), ['--data', folder], { stdio: ['ignore', 'ignore', 'pipe'], env: { ...process.env, PATH: `${bin}:${process.env.PATH}` } });
+let log = '';
+daemon.stderr.on('data', (d) => { log += d; });
+const gone = new Promise((done) => daemon.on('exit', done));
+
+const tool = (...words) => execFileSync(join(bin, 'bandtally'), ['--data', folder, ...words], { encoding: 'utf8' });
+const scan = (code) => spawnSync(join(bin, 'bandtally'), ['--data', folder, 'scan', code], { encoding: 'utf8' });
+
+// The house's own codes, as station/code/own-codes.h states them.
+function code(before) {
+	let r = 0;
+	for (const c of `${before}00`)
+		for (const d of String(parseInt(c, 36)))
+			r = (r * 10 + +d) % 97;
+	return before + String(98 - r).padStart(2, '0');
+}
+const pad = (n, width) => String(n).padStart(width, '0');
+const card = (n) => code(`BTBC101${pad(n, 3)}`), digit = (n) => code(`BTBC201${pad(n, 2)}`), badge = (n) => code(`BTBC3${pad(n, 6)}`);
+
+let address = '';
+for (let i = 0; i < 100 && !address; i++) {
+	await sleep(100);
+	address = /http:\/\/127\.0\.0\.1:\d+\//.exec(log)?.[0] ?? '';
+}
+const b = await browser(), page = await b.newPage({ viewport: { width: 1920, height: 1080 } }), faults = [];
+page.on('pageerror', (e) => faults.push(String(e)));
+const reads = async (id, pattern) => {
+	const words = () => page.evaluate((i) => document.getElementById(i).innerText.replace(/\s+/g, ' '), id);
+	for (let i = 0; i < 40; i++) {
+		if (pattern.test(await words()))
+			return;
+		await sleep(50);
+	}
+	assert.match(await words(), pattern);
+};
+const people = {};
+
+await it('the daemon starts its board, which shows the room and asks for nothing yet', async () => {
+	assert.ok(address, log);
+	tool('catalogue', 'import', join(source, 'config/catalogue.csv'));
+	for (const [name, profession] of [['SCRUB-1', 'practitioner'], ['CIRC-2', 'practitioner'], ['SURG-3', 'surgeon']])
+		people[name] = +/badge (\d+)/.exec(tool('staff', 'add', '--registered', profession, name))[1];
+	await page.goto(address);
+	await reads('place', /^Theatre 1$/);
+	await reads('next', /Next patient: scan NEW CASE\./);
+	await reads('note', /No printer is set/);
+});
+
+await it('an ordinary case of 16 scans, each answered on the page', async () => {
+	const label = (line) => code(`PBC${pad(/\d+/.exec(tool('label', 'pack', '--line', line, '--lot', 'T26', '--expiry', '2028-03-31', '--count', '1', '--pdf', join(folder, `${line}.pdf`)))[0], 8)}`);
+	const green = label('GREEN-M'), forceps = label('FORCEPS'), steps = [
+		[card(1), 'next', /badge of the one at the field/], [badge(people['SCRUB-1']), 'next', /badge of the circulating/],
+		[badge(people['CIRC-2']), 'next', /Scan each pack/], [green, 'sheet', /in 1 finger tourniquet, green, M/],
+		[forceps, 'sheet', /in 2 finger tourniquet, green, M · artery forceps, curved/], [badge(people['CIRC-2']), 'next', /When the tourniquet is on: scan the digit card/],
+		[digit(2), 'sheet', /0 of 2 accounted for on a digit 2 right index finger/], [digit(2), 'next', /Is it off\? If it is, scan OFF/],
+		['typed', 'sheet', /off, not yet accounted for 1 right index finger: finger tourniquet/], [card(50), 'next', /Show the finger tourniquet/],
+		[card(41), 'sheet', /1 of 2 accounted for/], [card(10), 'next', /Agree the final count aloud/],
+		[badge(people['CIRC-2']), 'next', /Look at the bare right index finger/], [digit(2), 'sheet', /Sign-out: read aloud 2 of 2 accounted for/],
+		[badge(people['SURG-3']), 'next', /When the paper is in your hand: scan the code on the slip/], [code(`BTBC4${pad(1, 7)}01`), 'next', /^Next patient: scan NEW CASE\.$/],
+	];
+	for (const [what, where, pattern] of steps) {
+		if (what === 'typed') {
+			await page.click('#type');
+			await page.fill('#code', card(40));
+			await page.click('#keyed .send');
+		} else {
+			if (where === 'next' && /slip/.test(String(pattern)) === false && /BTBC4/.test(what))
+				await sleep(1500);
+			const r = scan(what);
+			assert.ok([0, 4].includes(r.status), `${what}: ${r.stdout}${r.stderr}`);
+		}
+		await reads(where, pattern);
+		if (/0 of 2 accounted for on a digit/.test(String(pattern).replace(/\\/g, '')))
+			assert.match(await page.evaluate(() => document.querySelector('#figure title').textContent), /right index finger: tourniquet on, 0 min, forceps on it/);
+	}
+	assert.deepEqual(faults, []);
+});
+
+await it('what was typed on the page is marked as keyed in the record', async () => {
+	assert.match(tool('case', 'show', '1', '--json'), /keyed/);
+});
+
+await it('when the daemon is gone, the page says so and says count by hand', async () => {
+	daemon.kill('SIGTERM');
+	await gone;
+	await page.waitForFunction(() => /^No word from the station for \d+ s\. Count by hand/.test(document.getElementById('next').textContent), null, { timeout: 4000 });
+});
+
+await b.close();
+daemon.kill('SIGKILL');
+rmSync(folder, { recursive: true });
+end();

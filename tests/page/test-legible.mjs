@@ -1,0 +1,101 @@
+// Can the page be read from the table, in every state, on every screen, in a light and a dark room?
+import assert from 'node:assert/strict';
+import { createRequire } from 'node:module';
+import { skip } from './browser.mjs';
+import { measure } from './measure.mjs';
+import { b, open, others, pictures, show, station, walls } from './page.mjs';
+import { scenes } from './scenes.mjs';
+import { end, it } from './told.mjs';
+
+let axe;
+try {
+	axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+} catch {
+	skip('axe-core is not installed: run \'npm ci\' in tests/');
+}
+
+// Everything that is wrong with how a scene stands on this screen.
+function wrongs(m, name) {
+	const out = [];
+	for (const t of m.found) {
+		const least = m.flows ? 0 : t.main ? 17.45 : 11.64;
+		if (t.mm < least)
+			out.push(`${name}: '${t.text}' is ${t.mm.toFixed(2)} mm high, under ${least}`);
+		if (m.flows && t.px < 12)
+			out.push(`${name}: '${t.text}' is ${t.px} px high`);
+		if (t.contrast < 7)
+			out.push(`${name}: '${t.text}' has a contrast of ${t.contrast}`);
+		if (t.right > m.width + 1 || t.left < -1 || (!m.flows && (t.bottom > m.height + 2 || t.top < -2)))
+			out.push(`${name}: '${t.text}' leaves the screen (${[t.left, t.right, t.top, t.bottom].map(Math.round)})`);
+	}
+	const drawn = m.found.filter((t) => t.svg);
+	drawn.forEach((t, i) => drawn.slice(i + 1).forEach((u) => {
+		if (Math.min(t.right, u.right) - Math.max(t.left, u.left) > 3 && Math.min(t.bottom, u.bottom) - Math.max(t.top, u.top) > (t.bottom - t.top) * 0.35)
+			out.push(`${name}: '${t.text}' and '${u.text}' lie on each other`);
+	}));
+	if (m.cut.length)
+		out.push(`${name}: ${m.cut} is wider than its place`);
+	if (!m.flows && m.deep > 2)
+		out.push(`${name}: the sheet is ${m.deep} px deeper than its place`);
+	return out;
+}
+
+for (const [screen, viewport] of Object.entries({ ...walls, ...others }))
+	for (const light of ['light', 'dark'])
+		await it(`${screen}, ${light} room: every state can be read from its distance, with contrast, nothing cut or overlapping`, async () => {
+			const page = await open(viewport, { colorScheme: light, deviceScaleFactor: screen in others ? 2 : 1 }), out = [];
+			for (const [name, v] of Object.entries(scenes)) {
+				await show(page, v, light === 'light' ? 350 : 60);
+				out.push(...wrongs(await page.evaluate(measure), name));
+				if (light === 'light' || ['on', 'question', 'discrepancy', 'distrust', 'sign-out'].includes(name))
+					await page.screenshot({ path: `${pictures}/${name}-${screen}-${light}.png`, fullPage: screen in others });
+			}
+			assert.deepEqual(page.faults, []);
+			await page.close();
+			assert.deepEqual(out, []);
+		});
+
+await it('enlarged to 200 %, letters are at least twice as high', async () => {
+	const sizes = [];
+	for (const viewport of [walls['1920x1080'], others['zoom-200']]) {
+		const page = await open(viewport);
+		await show(page, scenes.on);
+		sizes.push(await page.evaluate(() => ['next', 'sheet', 'since'].map((i) => parseFloat(getComputedStyle(document.getElementById(i)).fontSize))));
+		await page.close();
+	}
+	sizes[0].forEach((px, i) => assert.ok(sizes[1][i] * 2 >= px * 1.99, `${sizes}`));
+});
+
+await it('axe-core finds nothing in any state, in the typing and the choices, or on the desk', async () => {
+	const found = [];
+	const look = async (page, name) => {
+		const r = await page.evaluate(() => window.axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }));
+		r.violations.forEach((v) => found.push(`${name}: ${v.id}: ${v.help} (${v.nodes[0].html.slice(0, 120)})`));
+		assert.ok(r.passes.length > 10, `${name}: only ${r.passes.length} checks ran`);
+	};
+	for (const light of ['light', 'dark']) {
+		const page = await open(walls['1920x1080'], { colorScheme: light, bypassCSP: true });
+		await page.addScriptTag({ path: axe });
+		for (const [name, v] of Object.entries(scenes)) {
+			await show(page, v, 350);
+			await look(page, `${name} ${light}`);
+		}
+		await page.click('#type');
+		await look(page, `typing ${light}`);
+		await page.click('#keyed .close');
+		await page.click('#settings');
+		await look(page, `choices ${light}`);
+		await page.close();
+		const desk = await b.newPage({ colorScheme: light, bypassCSP: true, viewport: walls['1280x800'] });
+		await desk.goto(`${station.address}desk`);
+		await desk.waitForSelector('#rooms td');
+		await desk.addScriptTag({ path: axe });
+		await look(desk, `desk ${light}`);
+		await desk.close();
+	}
+	assert.deepEqual(found, []);
+});
+
+await b.close();
+await station.end();
+end();

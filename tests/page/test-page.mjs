@@ -1,0 +1,351 @@
+// The page in a real browser: is it true, and does it say when it is not.
+import assert from 'node:assert/strict';
+import { b, open, pictures, show, station, text, walls } from './page.mjs';
+import { Station } from './station.mjs';
+import { scenes, status, view } from './scenes.mjs';
+import { end, it } from './told.mjs';
+
+await it('no word of the page says that anything is safe, clear or OK', async () => {
+	const page = await open();
+	for (const v of Object.values(scenes)) {
+		await show(page, v, 30);
+		assert.doesNotMatch(await page.evaluate(() => document.body.innerText), /\bsafe|all clear|\bOK\b|\bokay\b/i);
+	}
+	for (const name of ['board.js', 'sheet.js', 'notes.js', 'words.js', 'keyed.js', 'desk.js', 'index.html'])
+		assert.doesNotMatch(await (await fetch(station.address + name)).text(), /'[^']*\b(safe|all clear|OK)\b[^']*'|>[^<]*\b(safe|OK)\b/);
+	await page.close();
+});
+
+await it('no picture flashes: nothing is animated for ever', async () => {
+	const page = await open();
+	await show(page, scenes.reminder, 500);
+	assert.deepEqual(await page.evaluate(() => document.getAnimations().filter((a) => a.effect.getComputedTiming().iterations === Infinity).length), 0);
+	await page.close();
+});
+
+await it('the tourniquet, its forceps and its minutes stand on the digit, and the side is said in words', async () => {
+	const page = await open();
+	await show(page, scenes.on);
+	const drawn = await page.evaluate(() => ({
+		band: document.querySelectorAll('#figure .band.on').length, forceps: document.querySelectorAll('#figure .forceps').length,
+		words: [...document.querySelectorAll('#figure text')].map((t) => t.textContent), title: document.querySelector('#figure title').textContent,
+		bandAt: document.querySelector('#figure .band.on').getBoundingClientRect().left, handAt: document.querySelector('#figure .side.here').getBoundingClientRect().left,
+	}));
+	assert.equal(drawn.band, 1);
+	assert.equal(drawn.forceps, 1);
+	assert.deepEqual(drawn.words.sort(), ['12 min', 'left hand', 'right hand']);
+	assert.match(drawn.title, /right index finger: tourniquet on, 12 min, forceps on it/);
+	const left = structuredClone(scenes.on);
+	left.digits[0] = { ...left.digits[0], number: 7, name: 'left index finger', forceps: false };
+	await show(page, { ...left, next: 'the left one' });
+	assert.ok(await page.evaluate(() => document.querySelector('#figure .band.on').getBoundingClientRect().left) < drawn.bandAt - 300);
+	assert.equal(await page.evaluate(() => document.querySelectorAll('#figure .forceps').length), 0);
+	await page.close();
+});
+
+await it('minutes run on by themselves, by the time that passed and not by the wall clock', async () => {
+	const page = await open();
+	const v = structuredClone(scenes.on);
+	v.digits[0].stretch_ms = 13 * 60000 - 1500;
+	await page.evaluate(() => { Date.now = () => 0; });
+	await show(page, { ...v, at_ms: 5 });
+	assert.equal(await page.evaluate(() => document.querySelector('#figure .flag text').textContent), '12 min');
+	await page.waitForTimeout(2000);
+	assert.equal(await page.evaluate(() => document.querySelector('#figure .flag text').textContent), '13 min');
+	await page.reload();
+	await page.waitForSelector('#figure .flag text');
+	assert.equal(await page.evaluate(() => document.querySelector('#figure .flag text').textContent), '13 min');
+	await page.close();
+});
+
+await it('off is not accounted for: the sheet says both apart', async () => {
+	const page = await open();
+	await show(page, scenes.off);
+	assert.match(await text(page, 'sheet'), /0 of 2 accounted for off, not yet accounted for 1 right index finger: Finger tourniquet/);
+	await show(page, scenes.look);
+	assert.match(await text(page, 'sheet'), /2 of 2 accounted for accounted for 2 Finger tourniquet, ring, medium, intact/);
+	await show(page, scenes.discrepancy);
+	assert.match(await text(page, 'sheet'), /Discrepancy: search 2 of 11 answered missing 1 Finger tourniquet/);
+	assert.match(await text(page, 'sheet'), /3\. look at and feel the digit/);
+	await page.close();
+});
+
+await it('what does not fit comes by turns, all of it', async () => {
+	const page = await open(walls['1024x600']), seen = new Set();
+	await show(page, scenes['full-sheet']);
+	for (let i = 0; i < 45; i++) {
+		(await page.evaluate(() => [...document.querySelectorAll('#sheet .group:not([hidden]) p')].map((p) => p.innerText))).forEach((t) => seen.add(t));
+		await page.waitForTimeout(1000);
+		if (scenes['full-sheet'].items.every((x) => [...seen].join(' ').includes(x.name)))
+			break;
+	}
+	const all = [...seen].join(' ');
+	for (const i of scenes['full-sheet'].items)
+		assert.ok(all.includes(i.name), `${i.name} was never shown: ${all}`);
+	await page.close();
+});
+
+await it('a fault stays in sight while the other notes take turns', async () => {
+	const page = await open();
+	await show(page, scenes['debts-faults']);
+	const seen = new Set();
+	for (let i = 0; i < 9; i++) {
+		const t = await text(page, 'note');
+		assert.match(t, /Scanner hall-1 of Theatre 1: it was unplugged/);
+		seen.add(await page.evaluate(() => document.querySelector('.turn + .turn .note:not(.waits)')?.innerText));
+		await page.waitForTimeout(2500);
+	}
+	assert.ok([...seen].some((t) => /not listed/.test(t)) && [...seen].some((t) => /Case 40 is suspended/.test(t)), [...seen].join('|'));
+	await page.close();
+});
+
+await it('within 3 s of a lost heartbeat the page says so in words, says count by hand, and sounds', async () => {
+	const page = await open();
+	await show(page, scenes.on);
+	await page.evaluate(() => { window.heard = []; document.addEventListener('sounded', (e) => window.heard.push(e.detail.name)); });
+	station.beat(false);
+	const began = Date.now();
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'yes', null, { polling: 20 });
+	const ms = Date.now() - began;
+	assert.match(await text(page, 'next'), /^No word from the station for \d+ s\. Count by hand on the paper sheet\.$/);
+	assert.match(await text(page, 'said'), /may no longer be true/);
+	assert.deepEqual(await page.evaluate(() => window.heard), ['fault']);
+	assert.ok(ms <= 3000, `${ms} ms`);
+	await page.screenshot({ path: `${pictures}/no-heartbeat.png` });
+	station.beat();
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');
+	assert.match(await text(page, 'next'), /scan its digit card/);
+	await page.close();
+});
+
+await it('when the board program dies the page says so, and comes back by itself with the next one', async () => {
+	const other = await Station.start();
+	other.beat();
+	other.view(scenes.on);
+	const page = await b.newPage({ viewport: walls['1280x800'] });
+	await page.goto(other.address);
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');
+	await other.end();
+	await page.waitForFunction(() => /Count by hand/.test(document.getElementById('next').textContent), null, { timeout: 4000 });
+	const again = await Station.start('--port', String(other.port));
+	again.beat();
+	again.view(scenes.off);
+	await page.waitForFunction(() => /FINAL COUNT/.test(document.getElementById('next').textContent), null, { timeout: 15000 });
+	await again.end();
+	await page.close();
+});
+
+await it('a page that loaded half says so and says count by hand', async () => {
+	for (const [what, pattern] of [['a script', '**/figure.js'], ['the first script', '**/board.js'], ['the drawing rules', '**/board.css']]) {
+		const page = await b.newPage();
+		await page.route(pattern, (r) => r.abort());
+		await page.goto(station.address);
+		await page.waitForTimeout(1500);
+		assert.match(await text(page, 'next'), /not finished loading|loaded only in part/, what);
+		assert.match(await text(page, 'next'), /[Cc]ount by hand/, what);
+		await page.close();
+	}
+	const page = await b.newPage({ javaScriptEnabled: false });
+	await page.goto(station.address);
+	assert.match(await page.textContent('#next'), /not finished loading\. Count by hand/);
+	await page.close();
+});
+
+await it('a room that the station does not know is not shown as empty', async () => {
+	const page = await b.newPage();
+	await page.goto(`${station.address}?room=7`);
+	await page.waitForFunction(() => /does not know room 7\. Count by hand/.test(document.getElementById('next').textContent));
+	await page.close();
+});
+
+await it('a second room has a board of its own', async () => {
+	station.view(view({ ...scenes.off, room: { number: 2, name: 'Theatre 2', single: false } }));
+	const two = await open(walls['1280x800'], {}, '?room=2'), one = await open(walls['1280x800'], {}, '?room=1');
+	await show(one, scenes.question);
+	assert.match(await text(two, 'place'), /^Theatre 2/);
+	assert.match(await text(two, 'next'), /FINAL COUNT/);
+	assert.match(await text(one, 'place'), /^Theatre 1/);
+	await two.close();
+	await one.close();
+});
+
+await it('the disk is full: the board says so and says count by hand, whatever else it shows', async () => {
+	const page = await open();
+	station.view(scenes.distrust);
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'yes');
+	assert.equal(await text(page, 'next'), 'The disk is full: what is scanned now is not stored. Count by hand on the paper sheet.');
+	await page.close();
+});
+
+await it('five sounds differ in rhythm and pitch; an awake patient and quiet hours make them soft, volume 0 silent', async () => {
+	const page = await open();
+	await show(page, scenes.on);
+	const { tunes, levels } = await page.evaluate(async () => {
+		const s = await import('/sound.js'), starts = [];
+		const real = window.OscillatorNode;
+		const play = async (name) => {
+			const notes = [];
+			window.OscillatorNode = class extends real {
+				constructor(c, o) { super(c, o); this.pitch = o.frequency; }
+				start(t) { notes.push([t, this.pitch]); super.start(t); }
+				stop(t) { notes.at(-1).push(t); super.stop(t); }
+			};
+			await s.wake();
+			s.sound(name, {});
+			const t0 = notes[0]?.[0] ?? 0;
+			return { name, rhythm: notes.map(([t, , e]) => [Math.round((t - t0) * 100), Math.round((e - t) * 100)].join('+')).join(' '), pitch: notes.map((n) => n[1]).join(' ') };
+		};
+		for (const name of s.names)
+			starts.push(await play(name));
+		window.OscillatorNode = real;
+		const at = new Date(2026, 10, 25, 23, 0).getTime();
+		return { tunes: starts, levels: [{}, { awake: true }, { sound: { volume: 100 } }, { sound: { volume: 0 } }, { at_ms: at, sound: { volume: 60, quiet: '22:00-07:00' } }, { at_ms: at, sound: { volume: 60, quiet: '07:00-22:00' } }, { sound: { quiet: true } }].map(s.loudness) };
+	});
+	assert.equal(tunes.length, 5);
+	assert.ok(tunes.every((t) => t.rhythm));
+	assert.equal(new Set(tunes.map((t) => t.rhythm)).size, 5, JSON.stringify(tunes));
+	assert.equal(new Set(tunes.map((t) => t.pitch)).size, 5);
+	assert.deepEqual(levels.map((l) => Math.round(l * 100)), [60, 12, 100, 0, 12, 60, 12]);
+	await page.close();
+});
+
+await it('each scan is heard once by its verdict, a reminder when it begins', async () => {
+	const page = await open();
+	await show(page, scenes.on);
+	await page.evaluate(() => { window.heard = []; document.addEventListener('sounded', (e) => window.heard.push(e.detail.name)); });
+	for (const name of ['question', 'question', 'refused', 'off', 'reminder'])
+		await show(page, scenes[name]);
+	assert.deepEqual(await page.evaluate(() => window.heard), ['question', 'refused', 'accepted', 'accepted', 'reminder']);
+	await page.close();
+});
+
+await it('a code is typed on large keys, its check digit tested while typing, and its reply shown', async () => {
+	const page = await open(walls['1024x600']);
+	await show(page, scenes.on);
+	await page.click('#type');
+	const judged = () => text(page, 'judged'), disabled = () => page.isDisabled('#keyed .send');
+	for (const c of 'BTBC1010405')
+		await page.click(`#keyed .keys .key:text-is("${c}")`);
+	assert.match(await judged(), /card: 1 more/);
+	assert.ok(await disabled());
+	await page.click('#keyed .keys .key:text-is("2")');
+	assert.match(await judged(), /check digits do not agree/);
+	assert.ok(await disabled());
+	await page.click('#keyed .keys .key:text-is("Back")');
+	await page.click('#keyed .keys .key:text-is("1")');
+	assert.match(await judged(), /card: check digits agree/);
+	const key = await page.locator('#keyed .keys .key').first().boundingBox(), mm = 609.6 / Math.hypot(1024, 600);
+	assert.ok(key.width * mm >= 20 && key.height * mm >= 20, `${key.width * mm} × ${key.height * mm} mm`);
+	await page.screenshot({ path: `${pictures}/typing-1024x600.png` });
+	await page.click('#keyed .send');
+	const { keyed } = await station.line((l) => l.keyed);
+	assert.deepEqual([keyed.room, keyed.code], [1, 'BTBC10104051']);
+	station.tell({ reply: { id: keyed.id, room: 1, verdict: 'refused', said: 'No tourniquet is on a digit.', next: '' } });
+	await page.waitForFunction(() => document.getElementById('judged').textContent === 'No tourniquet is on a digit.');
+	await page.close();
+});
+
+await it('a typed code that gets no answer says: count by hand', async () => {
+	const page = await open();
+	await show(page, scenes.on);
+	await page.click('#type');
+	await page.fill('#code', '9506000134352');
+	assert.match(await text(page, 'judged'), /Trade item number: check digit agrees/);
+	await page.click('#keyed .send');
+	await page.waitForFunction(() => /did not answer\. Count by hand/.test(document.getElementById('judged').textContent), null, { timeout: 7000 });
+	await page.close();
+});
+
+await it('check digits: ours by MOD 97-10, trade numbers by modulo 10, each wrong character is caught', async () => {
+	const { judge, mod97 } = await import('data:text/javascript;base64,' + Buffer.from(await (await fetch(`${station.address}check.js`)).text()).toString('base64'));
+	// ISO 17442's and ISO 13616's own examples of the same check, as their registries publish them: from memory.
+	assert.equal(mod97('5493001KJTIIGC8Y1R12'), 1);
+	assert.equal(mod97('3214282912345698765432161182'.replace('1611', '1611')), 1);
+	const code = 'BTBC10104051';
+	for (let i = 4; i < code.length; i++)
+		for (const d of '0123456789')
+			if (d !== code[i])
+				assert.notEqual(judge(code.slice(0, i) + d + code.slice(i + 1)).state, 'right');
+	assert.equal(judge(code.toLowerCase()).state, 'right');
+	for (const [t, s] of [['', 'empty'], ['BT', 'part'], ['BTBC1', 'part'], ['BTBC101040511', 'wrong'], ['9506000134352', 'right'], ['09506000134352', 'right'], ['09506000134353', 'wrong'], ['9506000134353', 'part'], ['ABC-9', 'unknown']])
+		assert.equal(judge(t).state, s, t);
+	assert.equal(judge('12345678', true).state, 'unknown');
+});
+
+await it('with typing switched off there is no key for it', async () => {
+	const s = await Station.start('--no-keyed');
+	s.beat();
+	s.view(scenes.on);
+	const page = await b.newPage();
+	await page.goto(s.address);
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');
+	assert.ok(!await page.isVisible('#type'));
+	await page.close();
+	await s.end();
+});
+
+await it('the dark room can be chosen by hand and stays chosen', async () => {
+	const context = await b.newContext(), page = await context.newPage();
+	await page.goto(station.address);
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');
+	const paper = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+	const before = await paper();
+	await page.click('#settings');
+	await page.screenshot({ path: `${pictures}/choices.png` });
+	await page.click('#choices .key:text-is("Dark room")');
+	assert.notEqual(await paper(), before);
+	await page.reload();
+	await page.waitForSelector('#tab svg');
+	assert.notEqual(await paper(), before);
+	assert.equal((await context.cookies()).length, 0);
+	await context.close();
+});
+
+await it('names that hold markup are shown as text', async () => {
+	const page = await open();
+	const v = structuredClone(scenes.on), evil = '<img src=x onerror=alert(1)><script>alert(2)</script>';
+	v.items[0].name = evil;
+	v.team[0].name = evil;
+	v.recent = [{ ago_ms: 0, verdict: 'accepted', said: evil }];
+	v.room = { ...v.room, name: evil };
+	await show(page, { ...v, next: `${evil} now` });
+	assert.equal(await page.evaluate(() => document.querySelectorAll('img, body script').length), 0);
+	assert.ok((await text(page, 'sheet')).includes('<img'));
+	assert.deepEqual(page.faults, []);
+	await page.close();
+});
+
+await it('the desk sees every room, slips not seen, what is owed and what failed, and can enter nothing', async () => {
+	station.view(view({ ...scenes.off, room: { number: 2, name: 'Theatre 2', single: false } }));
+	station.view(scenes['debts-faults']);
+	station.tell({ status: status({ slips: [{ number: 1043, case: 39, room: 1, copy: 1, kind: 'reconciliation', state: 'sent' }], owed: [38], printer: '' }) });
+	const page = await b.newPage({ viewport: walls['1280x800'] });
+	await page.goto(`${station.address}desk`);
+	await page.waitForSelector('#rooms td');
+	const all = await page.evaluate(() => document.body.innerText);
+	for (const words of [/Theatre 1/, /Theatre 2/, /case 41/, /right index finger: at least 12 min/, /Slip 1043, case 39, reconciliation: sent/, /Case 38: incident number/, /the initial count was not agreed/, /Scanner hall-1/, /No printer is set/, /never replaces it/])
+		assert.match(all, words);
+	assert.equal(await page.evaluate(() => document.querySelectorAll('input, button, a, form').length), 0);
+	await page.screenshot({ path: `${pictures}/desk.png`, fullPage: true });
+	station.beat(false);
+	await page.waitForFunction(() => /No word from the station/.test(document.getElementById('trouble').textContent), null, { timeout: 4000 });
+	station.beat();
+	await page.close();
+});
+
+await it('after an hour of changes the page has not grown', async () => {
+	const page = await open();
+	const count = () => page.evaluate(() => document.querySelectorAll('*').length);
+	await show(page, scenes.on);
+	const before = await count();
+	for (let i = 0; i < 3600; i++)
+		station.view({ ...scenes.on, next: `change ${i}.` });
+	await page.waitForFunction(() => document.getElementById('next').textContent === 'change 3599.', null, { timeout: 60000 });
+	await show(page, scenes.on);
+	assert.ok(Math.abs(await count() - before) < 10);
+	await page.close();
+});
+
+await b.close();
+await station.end();
+end();

@@ -1,0 +1,274 @@
+// The board's HTTP side, asked by hand: who may ask, what is hostile, who is slow.
+import assert from 'node:assert/strict';
+import { execFileSync, spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { connect } from 'node:net';
+import { join } from 'node:path';
+import { bin, Station } from './station.mjs';
+import { scenes, status, view } from './scenes.mjs';
+import { end, it, sleep } from './told.mjs';
+
+const program = join(bin, 'bandtally-board');
+const station = await Station.start();
+const host = `127.0.0.1:${station.port}`;
+station.view(scenes.on);
+station.tell({ status: status() });
+
+// Sends bytes, and gives back all that comes until the other side closes (or `patience_ms`).
+function raw(bytes, { port = station.port, patience_ms = 3000 } = {}) {
+	return new Promise((done) => {
+		let got = '';
+		const s = connect(port, '127.0.0.1', () => s.write(bytes));
+		s.setTimeout(patience_ms, () => s.destroy());
+		s.on('data', (d) => { got += d.toString('latin1'); });
+		s.on('error', () => {});
+		s.on('close', () => done(got));
+	});
+}
+const get = (path, headers = {}, method = 'GET', body = '') => raw(`${method} ${path} HTTP/1.1\r\n` +
+	Object.entries({ Host: host, ...headers }).map(([k, v]) => `${k}: ${v}\r\n`).join('') +
+	(body ? `Content-Length: ${Buffer.byteLength(body)}\r\n` : '') + `\r\n${body}`);
+const state = (answer) => +(/^HTTP\/1\.[01] (\d+)/.exec(answer)?.[1] ?? 0);
+const keyed = (body, headers = {}) => get('/keyed', { Origin: `http://${host}`, 'Content-Type': 'application/json', ...headers }, 'POST', body);
+const mem_kB = () => +/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${station.child.pid}/status`, 'utf8'))[1];
+
+// Follows the events; `events` grows as they come.
+function follow(query = '', port = station.port) {
+	const f = { text: '', closed: false };
+	f.socket = connect(port, '127.0.0.1', () => f.socket.write(`GET /events${query} HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\n\r\n`));
+	f.socket.on('data', (d) => { f.text += d; });
+	f.socket.on('error', () => {});
+	f.socket.on('close', () => { f.closed = true; });
+	return f;
+}
+
+await it('the page and each file it names come whole, and together they are at most 100 kB', async () => {
+	let bytes = 0;
+	const seen = new Set(), wanted = ['/', '/desk'];
+	for (const path of wanted) {
+		if (seen.has(path))
+			continue;
+		seen.add(path);
+		const answer = await get(path);
+		assert.equal(state(answer), 200, path);
+		const body = answer.slice(answer.indexOf('\r\n\r\n') + 4);
+		bytes += path === '/desk' || path === '/desk.js' ? 0 : body.length;
+		for (const [, , name] of body.matchAll(/(src|href)="(\/[^"]+)"/g))
+			wanted.push(name);
+		for (const [, name] of body.matchAll(/from '\.(\/[^']+)'/g))
+			wanted.push(name);
+	}
+	assert.ok(seen.size >= 14, `only ${[...seen]}`);
+	assert.ok(bytes <= 100_000, `${bytes} bytes`);
+});
+
+await it('every answer forbids what is inline or foreign, and sets no cookie', async () => {
+	for (const path of ['/', '/board.css', '/board.js', '/desk', '/nothing', '/events?room=x']) {
+		const answer = await get(path);
+		assert.match(answer, /Content-Security-Policy: default-src 'none'; script-src 'self'; style-src 'self';/, path);
+		assert.doesNotMatch(answer, /unsafe|Set-Cookie/i, path);
+		assert.match(answer, /X-Content-Type-Options: nosniff/, path);
+		assert.doesNotMatch(answer, /<script(?![^>]*src)|\sstyle=|\son[a-z]+="/i, path);
+	}
+});
+
+await it('another name for this machine is not answered (a page elsewhere that points here)', async () => {
+	for (const h of ['evil.example', `evil.example:${station.port}`, '127.0.0.1', `127.0.0.1:${station.port + 1}`, `127.0.0.1:${station.port}.evil.example`, ''])
+		assert.ok([400, 403].includes(state(await get('/', { Host: h }))), h);
+	assert.equal(state(await get('/', { Host: `localhost:${station.port}` })), 200);
+	assert.ok([400, 403].includes(state(await raw('GET / HTTP/1.0\r\n\r\n'))));
+	assert.ok([400, 403].includes(state(await raw(`GET / HTTP/1.1\r\nHost: ${host}\r\nHost: evil.example\r\n\r\n`))));
+	assert.ok([400, 403].includes(state(await raw(`GET http://evil.example/ HTTP/1.1\r\nHost: ${host}\r\n\r\n`))));
+	assert.equal(state(await get('/events', { Origin: 'http://evil.example' })), 403);
+});
+
+await it('it listens on the loopback address only', async () => {
+	const port = station.port.toString(16).toUpperCase().padStart(4, '0');
+	const listening = ['/proc/net/tcp', '/proc/net/tcp6'].flatMap((f) => { try { return readFileSync(f, 'utf8').split('\n'); } catch { return []; } })
+		.map((l) => l.trim().split(/\s+/)).filter((w) => w[3] === '0A' && w[1].endsWith(`:${port}`)).map((w) => w[1]);
+	assert.deepEqual(listening, [`0100007F:${port}`]);
+});
+
+await it('a typed code comes only from the board\'s own page, for a room of this station, and reaches the daemon once', async () => {
+	const good = '{"room":1,"code":"BTBC10104051"}';
+	assert.equal(state(await keyed(good, { Origin: 'http://evil.example' })), 403);
+	assert.equal(state(await get('/keyed', { 'Content-Type': 'application/json' }, 'POST', good)), 403);
+	assert.equal(state(await keyed(good, { 'Content-Type': 'text/plain' })), 415);
+	for (const bad of ['{"room":7,"code":"X"}', '{"room":1,"code":""}', '{"room":1}', '[]', 'x', '{"room":1,"code":"a\\u0007"}', `{"room":1,"code":"${'1'.repeat(129)}"}`, '{"room":1,"code":"A","code":"B"}'])
+		assert.equal(state(await keyed(bad)), 400, bad);
+	assert.equal(state(await get('/keyed')), 404);
+	for (const method of ['PUT', 'DELETE'])
+		assert.equal(state(await get('/keyed', {}, method, 'x')), 405, method);
+	assert.ok([400, 413].includes(state(await keyed(`{"room":1,"code":"${'1'.repeat(3000)}"}`))));
+	const answer = await keyed(good);
+	assert.equal(state(answer), 202);
+	const { id } = JSON.parse(answer.slice(answer.indexOf('\r\n\r\n') + 4));
+	await station.line((l) => l.keyed?.id === id);
+	assert.deepEqual(station.lines.filter((l) => l.keyed).map((l) => l.keyed), [{ id, room: 1, code: 'BTBC10104051' }]);
+});
+
+await it('with --no-keyed nothing can be typed, and the page is told so', async () => {
+	const s = await Station.start('--no-keyed');
+	s.view(scenes.on);
+	const h = `127.0.0.1:${s.port}`, f = follow('', s.port);
+	await sleep(150);
+	assert.match(f.text, /event: hello\r?\ndata: \{"keyed":false\}/);
+	const body = '{"room":1,"code":"X"}';
+	assert.equal(state(await raw(`POST /keyed HTTP/1.1\r\nHost: ${h}\r\nOrigin: http://${h}\r\nContent-Type: application/json\r\nContent-Length: ${body.length}\r\n\r\n${body}`, { port: s.port })), 403);
+	assert.equal(await s.end(), 0);
+});
+
+await it('each room has its own board, and the desk has them all', async () => {
+	station.view({ ...scenes.idle, room: { number: 2, name: 'Theatre 2', single: false } });
+	const first = follow(), two = follow('?room=2'), desk = follow('?desk=1'), none = follow('?room=9');
+	await sleep(150);
+	station.view(scenes.question);
+	await sleep(150);
+	assert.match(first.text, /Is it off/);
+	assert.doesNotMatch(first.text, /"room":\{"name":"Theatre 2"/);
+	assert.match(two.text, /"room":\{"name":"Theatre 2"/);
+	assert.doesNotMatch(two.text, /Is it off/);
+	assert.match(desk.text, /Is it off/);
+	assert.match(desk.text, /"room":\{"name":"Theatre 2"/);
+	assert.doesNotMatch(none.text, /event: view/);
+	[first, two, desk, none].forEach((f) => f.socket.destroy());
+});
+
+await it('a page that comes late is told how old the last word is', async () => {
+	station.view(scenes.on);
+	await sleep(700);
+	const f = follow('?room=1');
+	await sleep(150);
+	const age = +/"age_ms":(\d+),"view"/.exec(f.text)[1];
+	assert.ok(age >= 600 && age < 1500, `${age} ms`);
+	f.socket.destroy();
+});
+
+await it('wrong lines from the daemon are passed over and the next one counts', async () => {
+	const f = follow('?room=1');
+	await sleep(100);
+	for (const line of ['', 'x', '{', '[]', '{"v":2,"alive":true}', '{"v":1}', '{"v":1,"view":7}', '{"v":1,"view":{"room":{"number":0}}}', '{"v":1,"view":{"room":{"number":100}}}', '{"v":1,"view":{"room":{"number":1},"x":0.5}}', '{"v":1,"reply":{}}', '{"v":1,"alive":false}', '{"v":1,"status":3}', '\u0000', '{"v":1,"v":1,"alive":true}'])
+		station.write(`${line}\n`);
+	station.write(`{"v":1,"view":"${'x'.repeat(700_000)}"}\n`);
+	station.tell({ alive: true });
+	await sleep(400);
+	assert.equal(f.text.match(/event: alive/g)?.length, 1);
+	assert.equal(f.text.match(/event: view/g)?.length, 1);
+	assert.equal(station.child.exitCode, null);
+	f.socket.destroy();
+});
+
+await it('ten thousand hostile requests do not end it, and it still answers', async () => {
+	let seed = 7;
+	const random = (n) => { seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0; return Math.floor(seed / 4294967296 * n); };
+	const parts = ['GET ', 'POST ', '/', '/events', '/keyed', '?room=', '%00', '%2e%2e/', '../../etc/passwd', ' HTTP/1.1', ' HTTP/9.9', '\r\n', '\n', '\r', 'Host: ', host, 'Origin: null', 'Content-Length: ', '-1', '99999999999999999999', '4', 'Transfer-Encoding: chunked', 'Expect: 100-continue', '\r\n\r\n', '0\r\n\r\n', 'ffffffff\r\n', '\u0000', '\u00ff\u00fe', 'A'.repeat(9000), ': ', 'Upgrade: websocket', 'http://[::', 'x'.repeat(300), '{"room":1,"code":"'];
+	const one = () => {
+		if (random(3) === 0)
+			return Buffer.from(Array.from({ length: random(400) }, () => random(256)));
+		let text = random(2) ? `${['GET', 'POST', 'HEAD', 'OPTIONS'][random(4)]} /${['', 'events', 'keyed', 'desk'][random(4)]}` : '';
+		for (let i = random(12); i > 0; i--)
+			text += parts[random(parts.length)];
+		return Buffer.from(text, 'latin1');
+	};
+	const before = mem_kB();
+	for (let i = 0; i < 10_000; i += 50)
+		await Promise.all(Array.from({ length: 50 }, () => new Promise((done) => {
+			const s = connect(station.port, '127.0.0.1', () => { s.write(one()); setTimeout(() => s.destroy(), 15); });
+			s.on('error', () => {});
+			s.on('close', done);
+			s.resume();
+		})));
+	assert.equal(station.child.exitCode, null, station.errors);
+	assert.equal(state(await get('/')), 200);
+	assert.ok(mem_kB() - before < 4096, `${before} kB before, ${mem_kB()} after`);
+});
+
+await it('a path that climbs out of the page finds nothing', async () => {
+	for (const path of ['/../main.c', '/..%2fmain.c', '/%2e%2e/%2e%2e/etc/passwd', '//etc/passwd', '/board.css/', '/./board.css', '/index.html%00.css'])
+		assert.ok([400, 403, 404].includes(state(await get(path))), path);
+});
+
+await it('headers of more than 8 kB are refused', async () => {
+	assert.ok([0, 400, 413, 431].includes(state(await get('/', { 'X-Long': 'x'.repeat(20_000) }))));
+});
+
+await it('who sends a byte now and then is let go within 12 s, whatever is sent', async () => {
+	const began = Date.now();
+	const slow = (bytes) => new Promise((done) => {
+		const s = connect(station.port, '127.0.0.1', () => s.write(bytes));
+		const drip = setInterval(() => s.write('x'), 1000);
+		s.on('error', () => {});
+		s.on('close', () => { clearInterval(drip); done(Date.now() - began); });
+		s.resume();
+	});
+	const times = await Promise.all([slow(`GET / HTTP/1.1\r\nHost: ${host}\r\nX: `), slow('G'), slow(`POST /keyed HTTP/1.1\r\nHost: ${host}\r\nContent-Length: 900\r\n\r\n`)]);
+	assert.ok(times.every((t) => t < 12_500), `${times} ms`);
+});
+
+await it('a page that does not read is dropped, and the others do not wait for it', async () => {
+	const stuck = follow('?room=1'), reads = follow('?room=1');
+	await sleep(150);
+	stuck.socket.pause();
+	const before = mem_kB(), big = view({ ...scenes['full-sheet'], debts: Array.from({ length: 300 }, (_, i) => `a debt that fills the line, number ${i}`) });
+	let sent = 0;
+	while (!/does not take/.test(station.errors) && sent < 3000) {
+		station.view({ ...big, next: `step ${++sent}` });
+		if (sent % 2 === 0)
+			await sleep(4);
+	}
+	assert.match(station.errors, /a page does not take what it is sent: it is dropped/);
+	await sleep(300);
+	assert.match(reads.text, new RegExp(`"step ${sent}"`));
+	assert.ok(!reads.closed);
+	assert.ok(mem_kB() - before < 6144, `${before} kB before, ${mem_kB()} after`);
+	stuck.socket.destroy();
+	reads.socket.destroy();
+	await sleep(100);
+});
+
+await it('a hundred pages follow at once, and one more than 128 is told why not', async () => {
+	await sleep(200);
+	const many = Array.from({ length: 128 }, () => follow('?room=1'));
+	await sleep(600);
+	assert.equal(many.filter((f) => /event: view/.test(f.text)).length, 128);
+	const answer = await get('/events?room=1');
+	assert.equal(state(answer), 503);
+	assert.match(answer, /Too many pages follow this board: close one of them/);
+	assert.equal(state(await get('/')), 200);
+	const kB = mem_kB();
+	many.forEach((f) => f.socket.destroy());
+	await sleep(300);
+	const again = follow('?room=1');
+	await sleep(200);
+	assert.match(again.text, /event: view/);
+	again.socket.destroy();
+	if (!/asan/.test(execFileSync('sh', ['-c', `ldd ${program}`]).toString()))
+		assert.ok(kB <= 16 * 1024, `${kB} kB resident`);
+});
+
+await it('it is confined once it listens: no new privileges, a filter on its calls, no file can be opened', () => {
+	const text = readFileSync(`/proc/${station.child.pid}/status`, 'utf8');
+	assert.match(text, /NoNewPrivs:\s+1/);
+	assert.match(text, /Seccomp:\s+2/);
+});
+
+await it('wrong words, a used port and help are told in plain sentences', () => {
+	const run = (...words) => spawnSync(program, words, { input: '', encoding: 'utf8', timeout: 5000 });
+	assert.equal(run('--help').status, 0);
+	assert.match(run('--help').stdout, /--no-keyed/);
+	assert.equal(run('--port', '70000').status, 2);
+	assert.match(run('--port', 'x').stderr, /^bandtally-board: --port: 'x' is no number of 0 to 65535: give one/);
+	assert.equal(run('more').status, 2);
+	const used = run('--port', String(station.port));
+	assert.equal(used.status, 1);
+	assert.match(used.stderr, /page server: port \d+: .*: end the program that uses it/);
+});
+
+await it('it ends with its input, leaving no page open', async () => {
+	const f = follow('?room=1');
+	await sleep(150);
+	assert.equal(await station.end(), 0, station.errors);
+	await sleep(100);
+	assert.ok(f.closed);
+});
+end();

@@ -14,9 +14,9 @@
 #include "record/event.h"
 #include "record/store-internal.h"
 
-/* What outlives its case: numbers, slips, what is owed, and what belongs to no case. A mark in time is told apart,
- * because there are so many. Written the same in index and query, which is how SQLite knows that the one serves the
- * other. */
+/* What outlives its case: numbers, slips, what is owed, and what belongs to no case. A mark in time is told
+ * apart, because there are so many. Written the same in index and query, which is how SQLite knows that the
+ * one serves the other. */
 #define LASTING                                                                                              \
 	"((case_no = 0 AND kind <> 'alive') OR kind = 'case-opened' OR kind = 'case-ended' OR"               \
 	" kind = 'slip-queued' OR kind = 'slip-state' OR kind = 'owed' OR kind = 'paid')"
@@ -127,14 +127,17 @@ static int prepare_all(struct record *r, struct error *e)
 		n = prepare(r, &r->by_key,
 		            "SELECT payload FROM event WHERE key=? AND key<>'' ORDER BY seq DESC LIMIT 1", e);
 	if (n == 0)
-		n = prepare(r, &r->of_case,
-		            "SELECT payload, seq FROM event WHERE case_no=?1 AND case_no>0 UNION ALL"
-			" SELECT payload, seq FROM event WHERE case_no=0 AND kind IN ('started','alive') AND"
-			" seq > (SELECT min(seq) FROM event WHERE case_no=?1 AND case_no>0)"
-			" AND seq < (SELECT max(seq) FROM event WHERE case_no=?1 AND case_no>0)"
-			" ORDER BY 2", e);
+		n = prepare(
+		    r, &r->of_case,
+		    "SELECT payload, seq FROM event WHERE case_no=?1 AND case_no>0 UNION ALL"
+		    " SELECT payload, seq FROM event WHERE case_no=0 AND kind IN ('started','alive') AND"
+		    " seq > (SELECT min(seq) FROM event WHERE case_no=?1 AND case_no>0)"
+		    " AND seq < (SELECT max(seq) FROM event WHERE case_no=?1 AND case_no>0)"
+		    " ORDER BY 2",
+		    e);
 	if (n == 0) /* the newest first: those are the labels that are on packs now */
-		n = prepare(r, &r->batches, "SELECT payload FROM event WHERE kind = 'labelled' ORDER BY seq DESC", e);
+		n = prepare(r, &r->batches,
+		            "SELECT payload FROM event WHERE kind = 'labelled' ORDER BY seq DESC", e);
 	if (n == 0)
 		n = prepare(r, &r->begin, "BEGIN IMMEDIATE", e);
 	if (n == 0)
@@ -278,10 +281,7 @@ void record_close(struct record *r)
 {
 	if (!r)
 		return;
-	if (r->copy) {
-		sqlite3_backup_finish(r->copy);
-		sqlite3_close(r->copy_db);
-	}
+	record_copy_stop(r);
 	sqlite3_finalize(r->insert);
 	sqlite3_finalize(r->by_key);
 	sqlite3_finalize(r->of_case);
@@ -387,7 +387,7 @@ int record_each(struct record *r, int32_t case_no, record_event_fn each, void *c
 }
 
 int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
-			struct error *e)
+                        struct error *e)
 {
 	char sql[160];
 	sqlite3_stmt *s = NULL;
@@ -405,8 +405,9 @@ int record_each_case_edge(struct record *r, record_event_fn each, void *context,
 {
 	sqlite3_stmt *s = NULL;
 	int n = prepare(r, &s,
-			"SELECT payload, seq FROM event WHERE kind = 'case-opened' UNION ALL"
-			" SELECT payload, seq FROM event WHERE kind = 'case-ended' ORDER BY 2", e);
+	                "SELECT payload, seq FROM event WHERE kind = 'case-opened' UNION ALL"
+	                " SELECT payload, seq FROM event WHERE kind = 'case-ended' ORDER BY 2",
+	                e);
 	if (n == 0)
 		n = each_row(r, s, each, context, e);
 	sqlite3_finalize(s);
@@ -431,8 +432,8 @@ static int load_row(sqlite3_stmt *s, struct station *st, struct event *ev, struc
 }
 
 /* Ended cases leave behind only their numbers, their slips and what is owed: the rest of their events is
- * skipped, which is what lets a station with twenty thousand cases start at once. But when they happened counts: a
- * power cut is measured from the last sign of life, in whatever case that was. */
+ * skipped, which is what lets a station with twenty thousand cases start at once. But when they happened
+ * counts: a power cut is measured from the last sign of life, in whatever case that was. */
 int record_load(struct record *r, struct station *st, struct error *e)
 {
 	sqlite3_stmt *s = NULL;
@@ -442,12 +443,15 @@ int record_load(struct record *r, struct station *st, struct error *e)
 	if (n == 0)
 		n = prepare(r, &s,
 		            "SELECT payload, seq, 1 FROM event WHERE " LASTING " UNION ALL"
-		            " SELECT payload, seq, 1 FROM event WHERE case_no > 0 AND NOT " LASTING " AND case_no IN"
+		            " SELECT payload, seq, 1 FROM event WHERE case_no > 0 AND NOT " LASTING
+		            " AND case_no IN"
 		            " (SELECT case_no FROM event WHERE kind = 'case-opened' EXCEPT"
 		            " SELECT case_no FROM event WHERE kind = 'case-ended') UNION ALL"
-		            " SELECT payload, event.seq, 0 FROM (SELECT seq AS start FROM event WHERE kind = 'started'"
+		            " SELECT payload, event.seq, 0 FROM (SELECT seq AS start FROM event WHERE kind = "
+		            "'started'"
 		            " UNION ALL SELECT max(seq) + 1 FROM event) CROSS JOIN event"
-		            " ON event.seq BETWEEN start - " LAST_SIGNS " AND start - 1 WHERE NOT " LASTING " ORDER BY 2",
+		            " ON event.seq BETWEEN start - " LAST_SIGNS " AND start - 1 WHERE NOT " LASTING
+		            " ORDER BY 2",
 		            e);
 	while (n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW)
 		n = load_row(s, st, ev, e);
@@ -553,4 +557,14 @@ int record_copy_step(struct record *r, int pages, struct error *e)
 	return code == SQLITE_DONE && n == SQLITE_OK
 	           ? 0
 	           : error_set(e, -EIO, "the copy of the record failed: %s: try again", sqlite3_errstr(code));
+}
+
+void record_copy_stop(struct record *r)
+{
+	if (!r->copy)
+		return;
+	sqlite3_backup_finish(r->copy);
+	sqlite3_close(r->copy_db);
+	r->copy = NULL;
+	r->copy_db = NULL;
 }

@@ -63,6 +63,7 @@ int64_t record_last(const struct record *r, struct chain *chain);
  * until it returns 0 (done) or a negative errno; 1 means go on. Only one at a time. */
 int record_copy_start(struct record *r, const char *file, struct error *e);
 int record_copy_step(struct record *r, int pages, struct error *e);
+void record_copy_stop(struct record *r); /* leaves the rest; the file is the caller's to remove */
 
 /* Goes through the whole file: numbers without a gap, canonical texts, columns that agree with them, chain.
  * 0 and the count of events; -EUCLEAN with the first fault in `e`. */

@@ -42,6 +42,7 @@ struct daemon {
 	uint64_t shown; /* core.changes that the board has been sent */
 	int64_t board_seq;
 	int copying; /* a copy of the record is being made */
+	int n_clients; /* connections at the socket */
 	struct outbox_entry {
 		int32_t slip, copy; /* waits for the printer's program, 0 free */
 		int sent;           /* was handed to it */

@@ -48,8 +48,10 @@ static int send_job(struct daemon *d, const struct slip *s, int again)
 	    slip_document(&d->core, s->case_no, s->number, (enum slip_kind)s->kind, s->copy, &e);
 	json_object_set_new(o, "v", json_integer(1));
 	json_object_set_new(o, "job", job);
-	if (!document)
-		return error_set(NULL, -EINVAL, "-");
+	if (!document) { /* it stays in the outbox, and the board goes on saying that it was not seen */
+		log_line("slip %d of case %d cannot be made: %s", (int)s->number, (int)s->case_no, e.text);
+		return -EINVAL;
+	}
 	json_object_set_new(job, "id", json_integer((json_int_t)s->number * COPIES + s->copy));
 	json_object_set_new(job, "to", destination(d, s->number, s->copy));
 	json_object_set_new(job, "document", document);

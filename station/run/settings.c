@@ -17,7 +17,7 @@ struct reading {
 static int copy(char *out, size_t size, const char *name, const char *value, struct error *e)
 {
 	if (!*value || strlen(value) >= size)
-		return error_set(e, -EINVAL, "%s must have 1 to %zu bytes", name, size - 1);
+		return error_set(e, -EINVAL, "%s must have 1 to %zu bytes: give another", name, size - 1);
 	memcpy(out, value, strlen(value) + 1);
 	return 0;
 }
@@ -120,7 +120,9 @@ static int set_driver(struct settings *s, const char *section, const char *name,
 			d = &s->drivers[i];
 	if (!d) {
 		if (s->n_drivers == DRIVERS_MAX)
-			return error_set(e, -ENOSPC, "more than %d drivers", DRIVERS_MAX);
+			return error_set(e, -ENOSPC,
+			                 "more than %d drivers: one station serves at most as many",
+			                 DRIVERS_MAX);
 		d = &s->drivers[s->n_drivers++];
 		*d = (struct driver_setting){.room = 1};
 		if (copy(d->name, sizeof d->name, "the driver's name", section + 7, e) < 0)

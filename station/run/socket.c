@@ -19,6 +19,7 @@
 #include "run/view.h"
 
 #define REQUEST_MAX (2u << 20) /* a whole catalogue comes in one line */
+#define CLIENTS_MAX 100
 #define SCAN_BYTES_MAX 8192
 #define COPY_PAGES 256
 #define COPY_EVERY_MS 5
@@ -277,9 +278,11 @@ static json_t *do_staff(struct client *c, const json_t *q)
 	ev.staff.kind = (uint8_t)json_number(q, "kind", 0);
 	ev.staff.registered = (uint8_t)json_truth(q, "registered");
 	if (!*name || strlen(name) >= sizeof ev.staff.name)
-		return no("the name or role code must have 1 to 32 bytes");
+		return no(
+		    "the badge was not added: its name or role code must have 1 to 32 bytes: give another");
 	if (ev.staff.kind < STAFF_PRACTITIONER || ev.staff.kind > STAFF_CHARGE)
-		return no("the kind must be practitioner, surgeon or charge");
+		return no("the badge was not added: its kind must be practitioner, surgeon or charge: give "
+		          "one of them");
 	for (size_t i = 0; !ev.staff.number && i <= c->d->core.station.staff.count; i++) {
 		int32_t highest = 0;
 		for (size_t k = 0; k < c->d->core.station.staff.count; k++)
@@ -288,7 +291,7 @@ static json_t *do_staff(struct client *c, const json_t *q)
 		ev.staff.number = highest + 1;
 	}
 	if (ev.staff.number < 1 || ev.staff.number > 999999)
-		return no("the badge's number must be 1 to 999999");
+		return no("the badge was not added: its number must be 1 to 999999: give another, or none");
 	snprintf(ev.staff.name, sizeof ev.staff.name, "%s", name);
 	int32_t number = ev.staff.number;
 	json_t *o = yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
@@ -336,7 +339,8 @@ static json_t *do_quarantine(struct client *c, const json_t *q)
 	snprintf(ev.thing.lot, sizeof ev.thing.lot, "%.30s", json_text(q, "lot"));
 	snprintf(ev.text, sizeof ev.text, "%.200s", json_text(q, "why"));
 	if (!release && !ev.text[0])
-		return no("say why, so that the people at the table can read it");
+		return no("not put in quarantine: no reason is given: say why, the people at the table will "
+		          "read it");
 	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
 }
 
@@ -349,7 +353,7 @@ static json_t *do_label(struct client *c, const json_t *q)
 	if (!line)
 		return no("the catalogue has no such line: see 'bandtally catalogue export'");
 	if (count < 1 || count > 500 || first + count > 99999999)
-		return no("the number of labels must be 1 to 500");
+		return no("no labels were numbered: the number must be 1 to 500: give another");
 	snprintf(ev.batch.line, sizeof ev.batch.line, "%s", line->key);
 	snprintf(ev.batch.lot, sizeof ev.batch.lot, "%.30s", json_text(q, "lot"));
 	ev.batch.expiry = (int32_t)json_number(q, "expiry", 0);
@@ -502,34 +506,44 @@ static void on_end(void *context)
 {
 	struct client *c = context;
 	stream_free(c->stream);
-	if (c->copying) {
-		/* Nobody waits for the copy any more; it is finished all the same, so that the next can
-		 * begin. */
+	if (c->copying) { /* nobody waits for the copy any more */
 		loop_cancel(c->d->loop, c);
-		struct error e;
-		while (record_copy_step(c->d->core.record, COPY_PAGES, &e) == 1)
-			;
+		record_copy_stop(c->d->core.record);
 		c->d->copying = 0;
 	}
 	if (c->copy_file[0])
 		unlink(c->copy_file);
+	c->d->n_clients--;
 	free(c);
+}
+
+/* Connections cost descriptors, which drivers and printing need too. */
+static void turn_away(int fd)
+{
+	static const char line[] =
+	    "{\"error\":\"too many programs talk to the station at once: end those that hang, and try "
+	    "again\",\"ok\":false}\n";
+	send(fd, line, sizeof line - 1, MSG_NOSIGNAL | MSG_DONTWAIT);
+	close(fd);
 }
 
 static void on_accept(void *context, int fd)
 {
 	static const struct stream_calls calls = {on_line, on_end};
-	struct client *c = calloc(1, sizeof *c);
+	struct daemon *d = context;
+	struct client *c = d->n_clients < CLIENTS_MAX ? calloc(1, sizeof *c) : NULL;
 	if (!c) {
-		close(fd);
+		turn_away(fd);
 		return;
 	}
-	c->d = context;
+	c->d = d;
 	c->rights = rights_of(fd);
 	if (stream_new(&c->stream, c->d->loop, fd, REQUEST_MAX, &calls, c) < 0) {
 		close(fd);
 		free(c);
+		return;
 	}
+	d->n_clients++;
 }
 
 int socket_open(struct daemon *d, struct error *e)

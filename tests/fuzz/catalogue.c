@@ -1,0 +1,43 @@
+/* Fuzzing a catalogue file: any bytes as CSV. A fault names its line; what is taken obeys rule 5. */
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "count/catalogue.h"
+
+int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size);
+
+static void must(int holds, const char *what)
+{
+	if (holds)
+		return;
+	fprintf(stderr, "fuzz: %s\n", what);
+	abort();
+}
+
+int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
+{
+	struct line *lines = NULL;
+	struct catalogue taken = {0};
+	struct error e = {0};
+	size_t count = 0;
+	if (catalogue_read_csv((const char *)data, size, &lines, &count, &e) < 0) {
+		must(strstr(e.text, ": ") != NULL, "the fault is no sentence");
+		return 0;
+	}
+	for (size_t i = 0; i < count; i++) {
+		const struct line *l = &lines[i];
+		must(l->key[0] && memchr(l->key, 0, sizeof l->key) && memchr(l->name, 0, sizeof l->name),
+		     "a text of a line");
+		must(l->per_pack >= 1 && l->role >= ROLE_TOURNIQUET && l->role <= ROLE_REFUSED,
+		     "a number of a line");
+		must(l->role != ROLE_TOURNIQUET || (l->marked && l->visible),
+		     "an unmarked tourniquet was taken");
+		must(catalogue_set(&taken, l, &e) == 0 && catalogue_by_key(&taken, l->key),
+		     "a line that was taken is none");
+	}
+	free(lines);
+	catalogue_deinit(&taken);
+	return 0;
+}

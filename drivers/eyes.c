@@ -3,6 +3,7 @@
 #include <errno.h>
 #include <stdlib.h>
 
+#include "drivers/islands.h"
 #include "drivers/reader-zbar.h"
 #include "drivers/zxing.h"
 
@@ -17,6 +18,8 @@
 struct eyes {
 	symbology_set wanted;
 	struct zbar_reader *zbar;
+	struct islands *islands;
+	enum view lucky;            /* see eyes_watch(); VIEW_PLAIN where there is none */
 	struct plane a, b, blanked; /* kept from picture to picture for their memory */
 	struct readings found;      /* in one view, with boxes in its pixels */
 };
@@ -28,9 +31,10 @@ struct eyes *eyes_new(symbology_set wanted)
 		return NULL;
 	eyes->wanted = wanted;
 	eyes->zbar = zbar_reader_new(wanted);
-	if (eyes->zbar)
+	eyes->islands = islands_new();
+	if (eyes->zbar && eyes->islands)
 		return eyes;
-	free(eyes);
+	eyes_free(eyes);
 	return NULL;
 }
 
@@ -39,6 +43,7 @@ void eyes_free(struct eyes *eyes)
 	if (!eyes)
 		return;
 	zbar_reader_free(eyes->zbar);
+	islands_free(eyes->islands);
 	plane_free(&eyes->a);
 	plane_free(&eyes->b);
 	plane_free(&eyes->blanked);
@@ -61,6 +66,8 @@ static int prepare(struct eyes *eyes, const struct plane *picture, enum view vie
 	case VIEW_PLAIN:
 		*shown = picture;
 		return 0;
+	case VIEW_SMOOTH:
+		return plane_smooth(picture, &eyes->a);
 	case VIEW_LEVEL:
 		return plane_level(picture, &eyes->a);
 	case VIEW_DOUBLE:
@@ -85,6 +92,8 @@ static int prepare(struct eyes *eyes, const struct plane *picture, enum view vie
 		return plane_tilt(picture, -TILT_DEGREES, &eyes->a);
 	case VIEW_TILTED_RIGHT:
 		return plane_tilt(picture, TILT_DEGREES, &eyes->a);
+	case VIEW_ISLANDS:
+		return -EINVAL; /* no picture of its own */
 	}
 	return -EINVAL;
 }
@@ -178,10 +187,44 @@ static int ask_both(struct eyes *eyes, const struct plane *shown, enum care care
 	return r;
 }
 
-int eyes_look(struct eyes *eyes, const struct plane *picture, enum view view, enum care care,
-              struct readings *out)
+/* As it lies, set upright, and doubled. 1 when it was read. */
+static int ask_about_cut(struct eyes *eyes, int degrees, symbology_set kinds)
+{
+	int r = zxing_read(&eyes->a, kinds, &eyes->found);
+	if (r == 0)
+		r = plane_tilt(&eyes->a, -degrees, &eyes->b);
+	if (r == 0)
+		r = zxing_read(&eyes->b, kinds, &eyes->found);
+	if (r == 0)
+		r = plane_double(&eyes->b, &eyes->a);
+	if (r == 0)
+		r = zxing_read(&eyes->a, kinds, &eyes->found);
+	return r;
+}
+
+static int look_for_islands(struct eyes *eyes, const struct plane *picture)
+{
+	symbology_set kinds =
+	    eyes->wanted & (SYMBOLOGY_BIT(SYMBOLOGY_QR) | SYMBOLOGY_BIT(SYMBOLOGY_DATAMATRIX));
+	eyes->found.count = 0;
+	int count = kinds ? islands_find(eyes->islands, picture) : 0;
+	for (int i = 0; i < count; i++) {
+		struct box at;
+		int degrees, r = islands_cut(eyes->islands, picture, i, &eyes->a, &at, &degrees);
+		if (r == 0)
+			r = ask_about_cut(eyes, degrees, kinds);
+		if (r < 0)
+			return r;
+		if (r > 0)
+			eyes->found.item[eyes->found.count - 1].box = at;
+	}
+	return count < 0 ? count : 0;
+}
+
+static int look_at_view(struct eyes *eyes, const struct plane *picture, enum view view, enum care care)
 {
 	const struct plane *shown;
+	eyes->found.count = 0;
 	if (doubles(view) && (int64_t)picture->width * picture->height > DOUBLE_PIXELS_MAX)
 		return 0;
 	int r = prepare(eyes, picture, view, &shown);
@@ -189,23 +232,64 @@ int eyes_look(struct eyes *eyes, const struct plane *picture, enum view view, en
 		return 0;
 	if (r == 0)
 		r = ask_both(eyes, shown, care);
-	for (size_t i = 0; r == 0 && i < eyes->found.count; i++) {
-		struct reading *one = &eyes->found.item[i];
-		one->box = in_picture(&one->box, view, picture);
-		readings_add(out, one);
-	}
+	for (size_t i = 0; i < eyes->found.count; i++)
+		eyes->found.item[i].box = in_picture(&eyes->found.item[i].box, view, picture);
 	return r;
+}
+
+int eyes_look(struct eyes *eyes, const struct plane *picture, enum view view, enum care care,
+              struct readings *out)
+{
+	int r =
+	    view == VIEW_ISLANDS ? look_for_islands(eyes, picture) : look_at_view(eyes, picture, view, care);
+	if (r < 0)
+		return r;
+	readings_add_all(out, &eyes->found);
+	return 0;
+}
+
+static const enum view turns[] = {VIEW_LEVEL,       VIEW_HALF_SHARP, VIEW_SHARP,       VIEW_TURNED,
+                                  VIEW_TILTED_LEFT, VIEW_INVERTED,   VIEW_TILTED_RIGHT};
+
+static int watch_empty(struct eyes *eyes, const struct plane *frame, unsigned long number,
+                       struct readings *out)
+{
+	eyes->lucky = VIEW_PLAIN;
+	if (number % 2 == 0)
+		return eyes_look(eyes, frame, VIEW_PLAIN, CARE_FRAME, out);
+	int r = eyes_look(eyes, frame, VIEW_ISLANDS, CARE_GLANCE, out);
+	if (r < 0)
+		return r;
+	return eyes_look(eyes, frame, turns[number / 2 % (sizeof turns / sizeof *turns)], CARE_GLANCE, out);
+}
+
+/* A bit for each witness that read something. */
+static unsigned spoke(const struct readings *r)
+{
+	unsigned bits = 0;
+	for (size_t i = 0; i < r->count; i++)
+		bits |= 1U << r->item[i].witness;
+	return bits;
 }
 
 int eyes_watch(struct eyes *eyes, const struct plane *frame, unsigned long number, bool in_view,
                struct readings *out)
 {
-	static const enum view turns[] = {VIEW_LEVEL,       VIEW_HALF_SHARP, VIEW_SHARP,       VIEW_TURNED,
-	                                  VIEW_TILTED_LEFT, VIEW_INVERTED,   VIEW_TILTED_RIGHT};
-	enum view other = turns[number / 2 % (sizeof turns / sizeof *turns)];
 	if (!in_view)
-		return number % 2 ? eyes_look(eyes, frame, other, CARE_GLANCE, out)
-		                  : eyes_look(eyes, frame, VIEW_PLAIN, CARE_FRAME, out);
-	int r = eyes_look(eyes, frame, VIEW_PLAIN, CARE_CLOSE, out);
-	return r < 0 ? r : eyes_look(eyes, frame, other, CARE_FRAME, out);
+		return watch_empty(eyes, frame, number, out);
+	int r = eyes_look(eyes, frame, VIEW_ISLANDS, CARE_GLANCE, out);
+	if (r == 0)
+		r = eyes_look(eyes, frame, VIEW_PLAIN, CARE_CLOSE, out);
+	if (r == 0)
+		r = eyes_look(eyes, frame, VIEW_SMOOTH, CARE_FRAME, out);
+	if (r < 0)
+		return r;
+	unsigned before = spoke(out);
+	enum view other = turns[number % (sizeof turns / sizeof *turns)];
+	if (eyes->lucky != VIEW_PLAIN && number % 3 != 2)
+		other = eyes->lucky;
+	r = eyes_look(eyes, frame, other, CARE_FRAME, out);
+	if (spoke(&eyes->found) & ~before)
+		eyes->lucky = other;
+	return r;
 }

@@ -13,6 +13,7 @@
 
 enum view {
 	VIEW_PLAIN,
+	VIEW_SMOOTH, /* grain: at 8 levels of it libzbar reads nothing in the plain picture */
 	VIEW_LEVEL,  /* uneven light and faint print made even */
 	VIEW_DOUBLE, /* small modules */
 	VIEW_TURNED, /* a code on its side */
@@ -25,8 +26,9 @@ enum view {
 	VIEW_INVERTED,    /* light on dark, as marked on metal */
 	VIEW_TILTED_LEFT, /* a code that lies askew */
 	VIEW_TILTED_RIGHT,
+	VIEW_ISLANDS, /* a small Data Matrix on a label somewhere on a table (islands.h) */
 };
-#define VIEW_COUNT 13
+#define VIEW_COUNT 15
 
 struct eyes;
 
@@ -46,9 +48,10 @@ int eyes_look(struct eyes *eyes, const struct plane *picture, enum view view, en
               struct readings *out);
 
 /* Looks at frame `number` of a live camera. As long as nothing is in view (neither witness read anything in
- * the last few frames) frames are looked at plain and, every other one, at a glance in another view; the
- * views take turns. Once something is, each frame is looked at closely, plain and in one other view. As
- * eyes_look(). */
+ * the last few frames) every other frame is looked at plain, and the others for islands and at a glance in
+ * another view; the views take turns. Once something is, each frame is looked at plain and closely, for
+ * islands, smoothed, and in one other view, which is mostly the one that last gave a witness's reading that
+ * the plain one did not: what only one view shows must be seen in it frame after frame. As eyes_look(). */
 int eyes_watch(struct eyes *eyes, const struct plane *frame, unsigned long number, bool in_view,
                struct readings *out);
 

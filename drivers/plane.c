@@ -103,6 +103,22 @@ static uint8_t clamp(int v)
 	return (uint8_t)(v < 0 ? 0 : v > 255 ? 255 : v);
 }
 
+int plane_smooth(const struct plane *in, struct plane *out)
+{
+	int r = plane_resize(out, in->width, in->height);
+	for (int y = 0; r == 0 && y < in->height; y++) {
+		const uint8_t *a = row(in, y - 1), *b = row(in, y), *c = row(in, y + 1);
+		uint8_t *to = out->pixels + (size_t)y * (size_t)in->width;
+		for (int x = 0; x < in->width; x++) {
+			int l = x > 0 ? x - 1 : 0, m = x + 1 < in->width ? x + 1 : x;
+			int left = a[l] + 2 * b[l] + c[l], here = a[x] + 2 * b[x] + c[x];
+			int right = a[m] + 2 * b[m] + c[m];
+			to[x] = (uint8_t)((left + 2 * here + right + 8) / 16);
+		}
+	}
+	return r;
+}
+
 int plane_sharpen(const struct plane *in, struct plane *out)
 {
 	int r = plane_resize(out, in->width, in->height);

@@ -27,8 +27,9 @@ int plane_halve(const struct plane *in, struct plane *out);  /* each pixel the m
 int plane_turn(const struct plane *in, struct plane *out);   /* a quarter turn clockwise */
 int plane_invert(const struct plane *in, struct plane *out);
 int plane_tilt(const struct plane *in, int degrees, struct plane *out); /* clockwise about the middle */
-int plane_sharpen(const struct plane *in, struct plane *out);           /* what is blurred, less so */
-int plane_level(const struct plane *in, struct plane *out); /* each place between its own black and white */
+int plane_smooth(const struct plane *in, struct plane *out);  /* each pixel with its eight neighbours */
+int plane_sharpen(const struct plane *in, struct plane *out); /* what is blurred, less so */
+int plane_level(const struct plane *in, struct plane *out);   /* each place between its own black and white */
 
 /* Where a place of the picture that plane_tilt() made came from. */
 void plane_untilt(const struct plane *in, int degrees, int *x, int *y);

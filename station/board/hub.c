@@ -13,6 +13,7 @@
 #include "base/log.h"
 
 #define WRITE_PATIENCE_S 10
+#define BEHIND_PATIENCE_MS 3000
 
 /* The bytes of one server-sent event, shared by everyone they still have to reach. */
 struct message {
@@ -25,6 +26,7 @@ struct page {
 	struct hub *hub;
 	struct evhttp_request *req;
 	int room;
+	int64_t behind_ms; /* since when too much waits for it, 0 while it keeps up */
 };
 
 struct kept {
@@ -115,40 +117,6 @@ static bool too_slow(const struct page *p)
 	return evbuffer_get_length(bufferevent_get_output(b)) > HUB_UNSENT_MAX;
 }
 
-static void give_all(struct hub *h, int room, struct message *m)
-{
-	struct page *next;
-	for (struct page *p = h->pages; m && p; p = next) {
-		next = p->next;
-		if (room && p->room != room && p->room != HUB_ROOM_EACH)
-			continue;
-		if (too_slow(p)) {
-			log_line("a page does not take what it is sent: it is dropped, and may come back");
-			evhttp_connection_free(evhttp_request_get_connection(p->req));
-			continue;
-		}
-		give(p, m);
-	}
-	let_go(m);
-}
-
-/* The page has left, or was dropped. Where the peer left, the request has lost its connection and is ours to
- * end; where we freed the connection, that frees the request too. */
-static void on_close(struct evhttp_connection *c, void *context)
-{
-	struct page *p = context;
-	(void)c;
-	for (struct page **at = &p->hub->pages; *at; at = &(*at)->next)
-		if (*at == p) {
-			*at = p->next;
-			p->hub->n_pages--;
-			break;
-		}
-	if (!evhttp_request_get_connection(p->req))
-		evhttp_send_reply_end(p->req);
-	free(p);
-}
-
 static void give_kept(struct page *p, const char *event, const struct kept *k)
 {
 	_cleanup_(buf_free) struct buf data = {0};
@@ -176,6 +144,55 @@ static void give_start(struct page *p)
 		if (p->room == i || p->room == HUB_ROOM_EACH)
 			give_kept(p, "view", &h->rooms[i]);
 	}
+}
+
+/* What a page missed while it was behind is not sent late: it gets what holds now. */
+static bool keeps_up(struct page *p, int64_t now_ms)
+{
+	if (!too_slow(p)) {
+		if (p->behind_ms)
+			give_start(p);
+		p->behind_ms = 0;
+		return true;
+	}
+	if (!p->behind_ms)
+		p->behind_ms = now_ms;
+	return false;
+}
+
+static void give_all(struct hub *h, int room, struct message *m)
+{
+	int64_t now_ms = clock_now().boot_ms;
+	struct page *next;
+	for (struct page *p = h->pages; m && p; p = next) {
+		next = p->next;
+		if (room && p->room != room && p->room != HUB_ROOM_EACH)
+			continue;
+		if (keeps_up(p, now_ms)) {
+			give(p, m);
+		} else if (now_ms - p->behind_ms > BEHIND_PATIENCE_MS) {
+			log_line("a page does not take what it is sent: it is dropped, and may come back");
+			evhttp_connection_free(evhttp_request_get_connection(p->req));
+		}
+	}
+	let_go(m);
+}
+
+/* The page has left, or was dropped. Where the peer left, the request has lost its connection and is ours to
+ * end; where we freed the connection, that frees the request too. */
+static void on_close(struct evhttp_connection *c, void *context)
+{
+	struct page *p = context;
+	(void)c;
+	for (struct page **at = &p->hub->pages; *at; at = &(*at)->next)
+		if (*at == p) {
+			*at = p->next;
+			p->hub->n_pages--;
+			break;
+		}
+	if (!evhttp_request_get_connection(p->req))
+		evhttp_send_reply_end(p->req);
+	free(p);
 }
 
 int hub_follow(struct hub *h, struct evhttp_request *req, int room)

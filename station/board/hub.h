@@ -1,8 +1,9 @@
 /* What the board knows, in memory only, and who looks at it.
  *
  * It keeps the last view of each room and the last status as the daemon sent them, and hands each change to
- * every page that follows that room. One message is one block of bytes that all pages share; a page that does
- * not take its messages in time is dropped, so that it costs nobody else anything.
+ * every page that follows that room. One message is one block of bytes that all pages share. A page for which
+ * too much waits gets nothing more until it has caught up, and then what holds at that time; one that stays
+ * behind is dropped, so that it costs nobody else anything.
  */
 #ifndef BANDTALLY_BOARD_HUB_H
 #define BANDTALLY_BOARD_HUB_H
@@ -16,7 +17,7 @@ struct evhttp_request;
 struct hub;
 
 #define HUB_PAGES_MAX 128           /* pages that may follow at one time */
-#define HUB_UNSENT_MAX (256 * 1024) /* bytes that wait for one page before it is dropped */
+#define HUB_UNSENT_MAX (256 * 1024) /* bytes that may wait for one page */
 #define HUB_ROOM_MAX 99             /* rooms are numbered 1 to 99, as on their cards */
 #define HUB_ROOM_EACH 0             /* a page that follows every room (the desk) */
 #define HUB_ROOM_FIRST (-1)         /* a page that was asked for without a room: the first that is known */

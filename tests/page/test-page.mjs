@@ -103,6 +103,7 @@ await it('within 3 s of a lost heartbeat the page says so in words, says count b
 	const page = await open();
 	await show(page, scenes.on);
 	await page.evaluate(() => { window.heard = []; document.addEventListener('sounded', (e) => window.heard.push(e.detail.name)); });
+	await page.click('#type'); // what is being typed must not hide it
 	station.beat(false);
 	const began = Date.now();
 	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'yes', null, { polling: 20 });
@@ -111,6 +112,7 @@ await it('within 3 s of a lost heartbeat the page says so in words, says count b
 	assert.match(await text(page, 'said'), /may no longer be true/);
 	assert.deepEqual(await page.evaluate(() => window.heard), ['fault']);
 	assert.ok(ms <= 3000, `${ms} ms`);
+	assert.ok(!await page.isVisible('#keyed'));
 	await page.screenshot({ path: `${pictures}/no-heartbeat.png` });
 	station.beat();
 	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');

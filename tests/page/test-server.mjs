@@ -30,6 +30,7 @@ const get = (path, headers = {}, method = 'GET', body = '') => raw(`${method} ${
 	(body ? `Content-Length: ${Buffer.byteLength(body)}\r\n` : '') + `\r\n${body}`);
 const state = (answer) => +(/^HTTP\/1\.[01] (\d+)/.exec(answer)?.[1] ?? 0);
 const keyed = (body, headers = {}) => get('/keyed', { Origin: `http://${host}`, 'Content-Type': 'application/json', ...headers }, 'POST', body);
+const watched = /asan/.test(execFileSync('ldd', [program]).toString()); // its memory says nothing
 const mem_kB = () => +/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${station.child.pid}/status`, 'utf8'))[1];
 
 // Follows the events; `events` grows as they come.
@@ -180,7 +181,7 @@ await it('ten thousand hostile requests do not end it, and it still answers', as
 		})));
 	assert.equal(station.child.exitCode, null, station.errors);
 	assert.equal(state(await get('/')), 200);
-	assert.ok(mem_kB() - before < 4096, `${before} kB before, ${mem_kB()} after`);
+	assert.ok(watched || mem_kB() - before < 4096, `${before} kB before, ${mem_kB()} after`);
 });
 
 await it('a path that climbs out of the page finds nothing', async () => {
@@ -211,16 +212,17 @@ await it('a page that does not read is dropped, and the others do not wait for i
 	stuck.socket.pause();
 	const before = mem_kB(), big = view({ ...scenes['full-sheet'], debts: Array.from({ length: 300 }, (_, i) => `a debt that fills the line, number ${i}`) });
 	let sent = 0;
-	while (!/does not take/.test(station.errors) && sent < 3000) {
+	while (!/does not take/.test(station.errors) && sent < 20_000) {
 		station.view({ ...big, next: `step ${++sent}` });
 		if (sent % 2 === 0)
 			await sleep(4);
 	}
 	assert.match(station.errors, /a page does not take what it is sent: it is dropped/);
-	await sleep(300);
+	for (let i = 0; i < 100 && !reads.text.includes(`"step ${sent}"`); i++)
+		await sleep(50);
 	assert.match(reads.text, new RegExp(`"step ${sent}"`));
 	assert.ok(!reads.closed);
-	assert.ok(mem_kB() - before < 6144, `${before} kB before, ${mem_kB()} after`);
+	assert.ok(watched || mem_kB() - before < 6144, `${before} kB before, ${mem_kB()} after`);
 	stuck.socket.destroy();
 	reads.socket.destroy();
 	await sleep(100);
@@ -242,7 +244,7 @@ await it('a hundred pages follow at once, and one more than 128 is told why not'
 	await sleep(200);
 	assert.match(again.text, /event: view/);
 	again.socket.destroy();
-	if (!/asan/.test(execFileSync('sh', ['-c', `ldd ${program}`]).toString()))
+	if (!watched)
 		assert.ok(kB <= 16 * 1024, `${kB} kB resident`);
 });
 

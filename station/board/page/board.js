@@ -92,6 +92,8 @@ function draw() {
 	const limbs = new Set((v?.digits ?? []).map((d) => Math.floor((d.number - 1) / 10)));
 	document.documentElement.dataset.many = limbs.size > 1 || v?.digits.length > 3 ? 'yes' : 'no';
 	document.documentElement.dataset.part = signingOut(v) ? 'points' : searching(v) ? 'search' : v?.case ? 'case' : 'idle';
+	if (bad) // nothing may lie over it
+		document.querySelectorAll('dialog[open]').forEach((d) => d.close());
 	drawStrip(v, bad);
 	drawNow(v, bad);
 	drawSheet($('sheet'), v);
@@ -126,6 +128,15 @@ function hearScan(before, v) {
 
 put($('type'), shape('keys'), el('span', {}, 'Type a code'));
 put($('settings'), shape('light'), el('span', {}, 'Light and sound'));
+// A dialog that nobody touches gives the board back.
+const IDLE_MS = 60000;
+let idle = 0;
+for (const news of ['pointerdown', 'keydown'])
+	addEventListener(news, () => {
+		clearTimeout(idle);
+		idle = setTimeout(() => document.querySelectorAll('dialog[open]').forEach((d) => d.close()), IDLE_MS);
+	});
+
 const answered = setUpKeyed(state);
 setUpChoices(state);
 const link = new Link(`/events${asked ? `?room=${encodeURIComponent(asked)}` : ''}`, {

@@ -220,12 +220,15 @@ static const char *camera_device(const void *state)
 	return c->image ? "pictures" : c->path;
 }
 
-static int send_codes(struct wire *out, const struct codes *codes, const char *file, struct error *e)
+/* `ms`: when the frame was taken, which is earlier than it was read; 0 for a picture in a file. */
+static int send_codes(struct wire *out, const struct codes *codes, const char *file, int64_t ms,
+                      struct error *e)
 {
 	for (size_t i = 0; i < codes->count; i++) {
 		const struct reading *r = codes->item[i];
-		int status = wire_scan(
-		    out, &(struct wire_scan){.aim = r->aim, .data = r->data, .size = r->size, .file = file});
+		struct wire_scan scan = {
+		    .aim = r->aim, .data = r->data, .size = r->size, .file = file, .ms = ms};
+		int status = wire_scan(out, &scan);
 		if (status < 0)
 			return error_set(e, status, "a code was not sent: %s: start the driver again",
 			                 strerror(-status));
@@ -264,7 +267,7 @@ static int read_file(struct camera *c, const struct picture_file *f, struct wire
 	witness_judge(&c->together, &c->rules, &codes);
 	if (codes.count == 0)
 		log_line("%s: no code was read", f->path);
-	return send_codes(out, &codes, f->path, e);
+	return send_codes(out, &codes, f->path, 0, e);
 }
 
 static int read_files(struct camera *c, struct wire *out, struct error *e)
@@ -327,7 +330,7 @@ static int watch(struct camera *c, struct wire *out, struct error *e)
 			                 c->path);
 		only_in_view(&c->frame[number % FRAMES_TOGETHER], &codes);
 		steady_frame(&c->steady, &c->steady_rules, &codes, now_ms, &tell);
-		r = send_codes(out, &tell, NULL, e);
+		r = send_codes(out, &tell, NULL, now_ms, e);
 		if (r < 0)
 			return r;
 		number++;

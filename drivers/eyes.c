@@ -19,6 +19,7 @@ struct eyes {
 	symbology_set wanted;
 	struct zbar_reader *zbar;
 	struct islands *islands;
+	unsigned next_island;
 	enum view lucky;            /* see eyes_watch(); VIEW_PLAIN where there is none */
 	struct plane a, b, blanked; /* kept from picture to picture for their memory */
 	struct readings found;      /* in one view, with boxes in its pixels */
@@ -187,18 +188,29 @@ static int ask_both(struct eyes *eyes, const struct plane *shown, enum care care
 	return r;
 }
 
+/* Further than this from upright libzxing reads less. */
+#define UPRIGHT_DEGREES 8
+/* Modules of a larger cut-out are large enough. */
+#define CUT_DOUBLE_MAX 120
+/* Read in one look, which is to take about as long as the other looks. */
+#define CUT_PIXELS_MAX 120000
+
 /* As it lies, set upright, and doubled. 1 when it was read. */
 static int ask_about_cut(struct eyes *eyes, int degrees, symbology_set kinds)
 {
 	int r = zxing_read(&eyes->a, kinds, &eyes->found);
-	if (r == 0)
+	bool askew = degrees > UPRIGHT_DEGREES && degrees < 90 - UPRIGHT_DEGREES;
+	if (r == 0 && askew) {
 		r = plane_tilt(&eyes->a, -degrees, &eyes->b);
-	if (r == 0)
-		r = zxing_read(&eyes->b, kinds, &eyes->found);
-	if (r == 0)
-		r = plane_double(&eyes->b, &eyes->a);
-	if (r == 0)
-		r = zxing_read(&eyes->a, kinds, &eyes->found);
+		if (r == 0)
+			r = zxing_read(&eyes->b, kinds, &eyes->found);
+	}
+	const struct plane *last = askew ? &eyes->b : &eyes->a;
+	if (r == 0 && last->width <= CUT_DOUBLE_MAX) {
+		r = plane_double(last, &eyes->blanked);
+		if (r == 0)
+			r = zxing_read(&eyes->blanked, kinds, &eyes->found);
+	}
 	return r;
 }
 
@@ -208,9 +220,12 @@ static int look_for_islands(struct eyes *eyes, const struct plane *picture)
 	    eyes->wanted & (SYMBOLOGY_BIT(SYMBOLOGY_QR) | SYMBOLOGY_BIT(SYMBOLOGY_DATAMATRIX));
 	eyes->found.count = 0;
 	int count = kinds ? islands_find(eyes->islands, picture) : 0;
-	for (int i = 0; i < count; i++) {
+	/* Where there are too many for one look, the next look begins where this one ends. */
+	for (int k = 0, pixels = 0; k < count && pixels < CUT_PIXELS_MAX; k++) {
 		struct box at;
+		int i = (int)(eyes->next_island++ % (unsigned)count);
 		int degrees, r = islands_cut(eyes->islands, picture, i, &eyes->a, &at, &degrees);
+		pixels += eyes->a.width * eyes->a.height;
 		if (r == 0)
 			r = ask_about_cut(eyes, degrees, kinds);
 		if (r < 0)
@@ -257,10 +272,9 @@ static int watch_empty(struct eyes *eyes, const struct plane *frame, unsigned lo
 	eyes->lucky = VIEW_PLAIN;
 	if (number % 2 == 0)
 		return eyes_look(eyes, frame, VIEW_PLAIN, CARE_FRAME, out);
-	int r = eyes_look(eyes, frame, VIEW_ISLANDS, CARE_GLANCE, out);
-	if (r < 0)
-		return r;
-	return eyes_look(eyes, frame, turns[number / 2 % (sizeof turns / sizeof *turns)], CARE_GLANCE, out);
+	if (number % 4 == 1)
+		return eyes_look(eyes, frame, VIEW_ISLANDS, CARE_GLANCE, out);
+	return eyes_look(eyes, frame, turns[number / 4 % (sizeof turns / sizeof *turns)], CARE_GLANCE, out);
 }
 
 /* A bit for each witness that read something. */

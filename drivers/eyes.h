@@ -48,10 +48,11 @@ int eyes_look(struct eyes *eyes, const struct plane *picture, enum view view, en
               struct readings *out);
 
 /* Looks at frame `number` of a live camera. As long as nothing is in view (neither witness read anything in
- * the last few frames) every other frame is looked at plain, and the others for islands and at a glance in
- * another view; the views take turns. Once something is, each frame is looked at plain and closely, for
- * islands, smoothed, and in one other view, which is mostly the one that last gave a witness's reading that
- * the plain one did not: what only one view shows must be seen in it frame after frame. As eyes_look(). */
+ * the last few frames) every other frame is looked at plain, and the others in turn for islands and at a
+ * glance in another view; the views take turns. Once something is, each frame is looked at plain and closely,
+ * for islands, smoothed, and in one other view, which is mostly the one that last gave a witness's reading
+ * that the plain one did not: what only one view shows must be seen in it frame after frame. As eyes_look().
+ */
 int eyes_watch(struct eyes *eyes, const struct plane *frame, unsigned long number, bool in_view,
                struct readings *out);
 

@@ -9,7 +9,7 @@
 /* Light is the mean of what lies this far around: some modules of the largest symbols that are looked for. */
 #define REACH 24
 #define SIDE_LEAST 20
-#define SIDE_MOST 500
+#define SIDE_MOST 240 /* a larger one is found without */
 /* More runs than this are texture: the rest of the picture is left out. */
 #define RUNS_MAX (1 << 18)
 
@@ -196,7 +196,7 @@ static bool could_be(const struct found *f)
 	int shorter = across < down ? across : down, longer = across < down ? down : across;
 	/* 8x32 is the longest symbol; two sides of 10 modules and nothing else fill a fifth. */
 	return shorter >= SIDE_LEAST && longer <= SIDE_MOST && longer <= 5 * shorter &&
-	       f->dark > across * down / 8 && f->dark < across * down * 4 / 5;
+	       f->dark > across * down / 6 && f->dark < across * down * 3 / 4;
 }
 
 static int area(const struct found *f)

@@ -10,14 +10,14 @@
 
 #include "drivers/plane.h"
 
-#define ISLANDS_MAX 24 /* the largest that have the shape; a table holds few */
+#define ISLANDS_MAX 12 /* the largest that have the shape; a table holds few */
 
 struct islands;
 
 struct islands *islands_new(void); /* NULL when memory is out */
 void islands_free(struct islands *s);
 
-/* Finds the islands that could be a symbol's border: 20 to 500 pixels, not much longer than wide, neither
+/* Finds the islands that could be a symbol's border: 20 to 240 pixels, not much longer than wide, neither
  * solid nor thin. Their number, largest first, or -ENOMEM. They are known until the next call. */
 int islands_find(struct islands *s, const struct plane *p);
 

@@ -20,7 +20,7 @@ struct wire_scan {
 	const char *data; /* `size` bytes, any */
 	size_t size;
 	const char *file; /* NULL unless it was read from a picture */
-	int64_t ms;       /* CLOCK_BOOTTIME of its last key or byte; 0 where the driver does not know */
+	int64_t ms; /* CLOCK_BOOTTIME of its last key, byte or frame; 0 where the driver does not know */
 };
 
 /* A code that is too long for a line is not sent in part: a fault line "too-long" is written instead. */

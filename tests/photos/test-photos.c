@@ -12,8 +12,8 @@ static const struct {
 	int least;
 } floors[] = {
     {"bb code128", 25}, {"bb datamatrix", 30}, {"bb ean13", 68},    {"bb ean8", 4},
-    {"bb qrcode", 85},  {"bb upca", 57},       {"cpp code128", 10}, {"cpp datamatrix", 44},
-    {"cpp ean13", 25},  {"cpp qrcode", 62},    {"cpp upca", 26},
+    {"bb qrcode", 85},  {"bb upca", 57},       {"cpp code128", 10}, {"cpp datamatrix", 43},
+    {"cpp ean13", 25},  {"cpp qrcode", 61},    {"cpp upca", 26},
 };
 
 static int least_of(const char *family)

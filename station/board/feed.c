@@ -63,7 +63,7 @@ static void on_read(struct bufferevent *in, void *context)
 		free(text);
 	}
 	if (evbuffer_get_length(bytes) > FEED_LINE_MAX) {
-		log_line("from the daemon: a line of more than %d bytes: it is passed over", FEED_LINE_MAX);
+		log_line("from the daemon: a line of more than %zu bytes: it is passed over", FEED_LINE_MAX);
 		f->skipping = true;
 	}
 	if (f->skipping)

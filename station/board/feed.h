@@ -17,8 +17,8 @@
 struct event_base;
 struct feed;
 
-#define FEED_LINE_MAX (512 * 1024) /* bytes of one line; a longer one is passed over whole */
-#define FEED_CODE_MAX 128          /* bytes of a typed code */
+#define FEED_LINE_MAX ((size_t)512 * 1024) /* bytes of one line; a longer one is passed over whole */
+#define FEED_CODE_MAX 128                  /* bytes of a typed code */
 
 /* Reads `in` and writes `out`, both already open; `out` is made non-blocking. NULL: no memory, or `in` cannot
  * be waited for. */

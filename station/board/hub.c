@@ -104,7 +104,7 @@ static void give(struct page *p, struct message *m)
 		return;
 	m->holders++;
 	if (evbuffer_add_reference(chunk, m->bytes.data, m->bytes.size, sent, m) < 0)
-		let_go(m);
+		m->holders--; /* the caller holds one itself */
 	else
 		evhttp_send_reply_chunk(p->req, chunk);
 	evbuffer_free(chunk);

@@ -16,11 +16,11 @@
 struct evhttp_request;
 struct hub;
 
-#define HUB_PAGES_MAX 128           /* pages that may follow at one time */
-#define HUB_UNSENT_MAX (256 * 1024) /* bytes that may wait for one page */
-#define HUB_ROOM_MAX 99             /* rooms are numbered 1 to 99, as on their cards */
-#define HUB_ROOM_EACH 0             /* a page that follows every room (the desk) */
-#define HUB_ROOM_FIRST (-1)         /* a page that was asked for without a room: the first that is known */
+#define HUB_PAGES_MAX 128                   /* pages that may follow at one time */
+#define HUB_UNSENT_MAX ((size_t)256 * 1024) /* bytes that may wait for one page */
+#define HUB_ROOM_MAX 99                     /* rooms are numbered 1 to 99, as on their cards */
+#define HUB_ROOM_EACH 0                     /* a page that follows every room (the desk) */
+#define HUB_ROOM_FIRST (-1) /* a page that was asked for without a room: the first that is known */
 
 struct hub *hub_new(bool keyed_entry); /* NULL: no memory */
 void hub_free(struct hub *hub);        /* NULL is fine; the pages must be gone (evhttp_free() first) */

@@ -102,7 +102,7 @@ static int room_of(const char *text)
 	if (n < 1 || n > 2 || !isdigit((unsigned char)text[0]) ||
 	    (n == 2 && !isdigit((unsigned char)text[1])))
 		return 0;
-	return atoi(text);
+	return n == 2 ? (text[0] - '0') * 10 + text[1] - '0' : text[0] - '0';
 }
 
 static void send_events(struct server *s, struct evhttp_request *req, const char *query)

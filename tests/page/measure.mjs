@@ -23,8 +23,9 @@ export function measure() {
 		if (!t.data.trim() || !e.checkVisibility({ visibilityProperty: true, opacityProperty: true }) || box.width < 2 || box.height < 2 ||
 			/^(SCRIPT|STYLE|TITLE)$/i.test(e.tagName) || e.closest('#notes button'))
 			continue;
-		pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
-		const capital = pen.measureText('H').actualBoundingBoxAscent, svg = e.closest('svg');
+		// Drawn twenty times as large: the measure comes in whole points.
+		pen.font = `${style.fontWeight} ${parseFloat(style.fontSize) * 20}px ${style.fontFamily}`;
+		const capital = pen.measureText('H').actualBoundingBoxAscent / 20, svg = e.closest('svg');
 		const a = light(rgb(svg ? style.fill : style.color)), b = light(under(svg ?? e));
 		const contrast = (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
 		found.push({

@@ -105,6 +105,7 @@ await it('within 3 s of a lost heartbeat the page says so in words, says count b
 	await page.evaluate(() => { window.heard = []; document.addEventListener('sounded', (e) => window.heard.push(e.detail.name)); });
 	await page.click('#type'); // what is being typed must not hide it
 	station.beat(false);
+	station.tell({ alive: true });
 	const began = Date.now();
 	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'yes', null, { polling: 20 });
 	const ms = Date.now() - began;

@@ -199,6 +199,8 @@ await it('who sends a byte now and then is let go within 12 s, whatever is sent'
 		const s = connect(station.port, '127.0.0.1', () => s.write(bytes));
 		const drip = setInterval(() => s.write('x'), 1000);
 		s.on('error', () => {});
+		s.setTimeout(0);
+		setTimeout(() => s.destroy(), 20_000).unref();
 		s.on('close', () => { clearInterval(drip); done(Date.now() - began); });
 		s.resume();
 	});

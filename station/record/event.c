@@ -7,129 +7,7 @@
 #include <string.h>
 
 #include "base/json.h"
-
-#define FORMAT_VERSION 1
-
-static void put_number(json_t *o, const char *key, int64_t n)
-{
-	if (n)
-		json_object_set_new(o, key, json_integer(n));
-}
-
-static void put_text(json_t *o, const char *key, const char *text)
-{
-	if (text[0])
-		json_object_set_new(o, key, json_string(text));
-}
-
-static json_t *write_line(const struct line *l)
-{
-	json_t *o = json_object(), *codes = json_array(), *contents = json_object();
-	put_text(o, "key", l->key);
-	put_text(o, "name", l->name);
-	put_text(o, "role", role_name(l->role));
-	put_text(o, "identity", identity_name(l->identity));
-	put_number(o, "marked", l->marked);
-	put_number(o, "visible", l->visible);
-	put_number(o, "single_use", l->single_use);
-	put_number(o, "rolls_on", l->rolls_on);
-	put_number(o, "xray", l->shows_on_xray);
-	put_number(o, "per_pack", l->per_pack);
-	put_number(o, "size_min_mm", l->size_min_mm);
-	put_number(o, "size_max_mm", l->size_max_mm);
-	put_text(o, "instead", l->instead);
-	for (int i = 0; i < LINE_CODES_MAX && l->codes[i][0]; i++)
-		json_array_append_new(codes, json_string(l->codes[i]));
-	for (int i = 0; i < LINE_CONTENTS_MAX && l->contents[i].key[0]; i++)
-		put_number(contents, l->contents[i].key, l->contents[i].count);
-	json_object_set_new(o, "codes", codes);
-	json_object_set_new(o, "contents", contents);
-	return o;
-}
-
-static json_t *write_thing(const struct thing *t)
-{
-	json_t *o = json_object();
-	put_text(o, "line", t->line);
-	put_text(o, "name", t->name);
-	put_text(o, "identity", t->identity);
-	put_text(o, "lot", t->lot);
-	put_number(o, "expiry", t->expiry);
-	put_number(o, "role", t->role);
-	put_number(o, "identity_kind", t->identity_kind);
-	put_number(o, "single_use", t->single_use);
-	put_number(o, "rolls_on", t->rolls_on);
-	put_number(o, "unlisted", t->unlisted);
-	put_number(o, "xray", t->shows_on_xray);
-	return o;
-}
-
-static json_t *write_staff(const struct person *p)
-{
-	json_t *o = json_object();
-	put_number(o, "number", p->number);
-	put_text(o, "name", p->name);
-	put_number(o, "kind", p->kind);
-	put_number(o, "registered", p->registered);
-	return o;
-}
-
-static json_t *write_batch(const struct batch *b)
-{
-	json_t *o = json_object();
-	put_text(o, "line", b->line);
-	put_text(o, "lot", b->lot);
-	put_number(o, "expiry", b->expiry);
-	put_number(o, "first", b->first);
-	put_number(o, "last", b->last);
-	return o;
-}
-
-static json_t *to_json(const struct event *e)
-{
-	json_t *o = json_object();
-	uint32_t fields = event_fields(e->kind);
-	put_number(o, "v", FORMAT_VERSION);
-	put_number(o, "seq", e->seq);
-	put_text(o, "kind", event_name(e->kind));
-	put_number(o, "boot", e->at.boot);
-	put_number(o, "boot_ms", e->at.boot_ms);
-	put_number(o, "wall_ms", e->at.wall_ms);
-	put_number(o, "room", e->room);
-	put_number(o, "case", e->case_no);
-	static const struct {
-		const char *name;
-		uint32_t flag;
-	} flags[] = {{"late", EVENT_LATE}, {"keyed", EVENT_KEYED}, {"first", EVENT_FIRST}};
-	for (size_t i = 0; i < sizeof flags / sizeof *flags; i++)
-		if (e->flags & flags[i].flag)
-			json_object_set_new(o, flags[i].name, json_true());
-	put_number(o, "item", fields & F_ITEM ? e->item : 0);
-	put_number(o, "digit", fields & F_DIGIT ? e->digit : 0);
-	put_number(o, "person", fields & F_PERSON ? e->person : 0);
-	put_number(o, "other", fields & F_OTHER ? e->other : 0);
-	put_number(o, "n", fields & F_N ? e->n : 0);
-	put_number(o, "what", fields & F_WHAT ? e->what : 0);
-	put_number(o, "ref", fields & F_REF ? e->ref : 0);
-	put_text(o, "text", fields & F_TEXT ? e->text : "");
-	if (fields & F_LINE)
-		json_object_set_new(o, "line", write_line(&e->line));
-	if (fields & F_THING)
-		json_object_set_new(o, "thing", write_thing(&e->thing));
-	if (fields & F_STAFF)
-		json_object_set_new(o, "staff", write_staff(&e->staff));
-	if (fields & F_BATCH)
-		json_object_set_new(o, "batch", write_batch(&e->batch));
-	return o;
-}
-
-int event_write(const struct event *e, struct buf *out)
-{
-	_cleanup_(json_drop) json_t *o = to_json(e);
-	return o ? json_write_canonical(o, out) : -ENOMEM;
-}
-
-/* --- reading -------------------------------------------------------------------------------------------- */
+#include "record/event-text.h"
 
 /* Collects whether any field was out of its range, so that one test at the end is enough. */
 struct reader {
@@ -185,7 +63,7 @@ static void read_line(struct reader *r, struct line *l)
 	get_text(r, "instead", l->instead, sizeof l->instead);
 	const json_t *codes = json_object_get(r->o, "codes"), *contents = json_object_get(r->o, "contents");
 	r->bad |= json_array_size(codes) > LINE_CODES_MAX || json_object_size(contents) > LINE_CONTENTS_MAX ||
-		  (codes && !json_is_array(codes)) || (contents && !json_is_object(contents));
+	          (codes && !json_is_array(codes)) || (contents && !json_is_object(contents));
 	for (size_t i = 0; !r->bad && i < json_array_size(codes); i++) {
 		const char *text = json_string_value(json_array_get(codes, i));
 		r->bad |= !text || strlen(text) >= LINE_CODE_MAX;
@@ -197,8 +75,8 @@ static void read_line(struct reader *r, struct line *l)
 	size_t used = 0;
 	json_object_foreach((json_t *)contents, key, n)
 	{
-		if (r->bad || strlen(key) >= LINE_KEY_MAX || used == LINE_CONTENTS_MAX || !json_is_integer(n) ||
-		    json_integer_value(n) < 1 || json_integer_value(n) > 500) {
+		if (r->bad || strlen(key) >= LINE_KEY_MAX || used == LINE_CONTENTS_MAX ||
+		    !json_is_integer(n) || json_integer_value(n) < 1 || json_integer_value(n) > 500) {
 			r->bad = 1;
 			break;
 		}
@@ -272,7 +150,7 @@ static void read_common(struct reader *r, struct event *e)
 	           (json_truth(r->o, "first") ? EVENT_FIRST : 0);
 }
 
-int event_read(struct event *e, const char *text, size_t size, struct error *why)
+int event_read_strict(struct event *e, const char *text, size_t size, struct error *why)
 {
 	_cleanup_(json_drop) json_t *o = json_read(text, size, why);
 	if (!o)
@@ -299,6 +177,11 @@ int event_read(struct event *e, const char *text, size_t size, struct error *why
 		                 "restore a backup",
 		                 event_name(e->kind));
 	return 0;
+}
+
+int event_read(struct event *e, const char *text, size_t size, struct error *why)
+{
+	return event_read_canonical(e, text, size) ? 0 : event_read_strict(e, text, size, why);
 }
 
 const char *event_key(const struct event *e, char room[24])

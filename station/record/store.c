@@ -212,7 +212,7 @@ static int lock_folder(struct record *r, const char *folder, struct error *e)
 
 static int open_db(struct record *r, const char *file, int flags, struct error *e)
 {
-	int code = sqlite3_open_v2(file, &r->db, flags, NULL);
+	int code = sqlite3_open_v2(file, &r->db, flags | SQLITE_OPEN_NOMUTEX, NULL); /* one thread */
 	if (code != SQLITE_OK)
 		return store_fault(r, code, "open the record", e);
 	sqlite3_extended_result_codes(r->db, 1);
@@ -232,7 +232,8 @@ int record_open(struct record **out, const char *folder, struct error *e)
 		n = open_db(r, file, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, e);
 	if (n == 0)
 		n = run(r,
-		        "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA journal_size_limit=1048576;"
+		        "PRAGMA locking_mode=EXCLUSIVE; PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; "
+		        "PRAGMA journal_size_limit=8388608;"
 		        "PRAGMA cache_size=-2048; PRAGMA wal_autocheckpoint=1000",
 		        "open the record", e);
 	if (n == 0)

@@ -1,8 +1,9 @@
 /* The record on disk: one SQLite file, append-only, in the data folder.
  *
  * One writer: the daemon, which holds a lock on the folder. A transaction is durable before record_append()
- * returns (WAL, synchronous=FULL). Readers never open the live file: they get copies (record_copy_*), because
- * another user's read-only open of a WAL file fails after a clean close, and a long reader makes it grow.
+ * returns (WAL, synchronous=FULL). Readers never open the live file, which is locked: they get copies
+ * (record_copy_*), because another user's read-only open of a WAL file fails after a clean close, and a long
+ * reader makes it grow.
  *
  * Table `event`: seq (1, 2, 3 … without a gap), case_no (0 the station), kind, key (see event_key), payload
  * (the canonical text), hash (chain.h). Triggers refuse update and delete. `PRAGMA user_version` is the
@@ -46,7 +47,7 @@ int record_each(struct record *r, int32_t case_no, record_event_fn each, void *c
 
 /* Each event of one kind that belongs to no case. */
 int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
-			struct error *e);
+                        struct error *e);
 
 /* Where each case began and ended: the case-opened and case-ended events of all cases, in order. */
 int record_each_case_edge(struct record *r, record_event_fn each, void *context, struct error *e);

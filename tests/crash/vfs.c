@@ -19,7 +19,7 @@ struct op { /* done on the real file, not synced yet */
 struct image { /* of one file: what is surely on the disk */
 	char path[512];
 	unsigned char *bytes;
-	int64_t size;
+	int64_t size, room;
 	struct op *first, **last;
 };
 
@@ -92,7 +92,8 @@ static void read_whole(struct image *im)
 	fseek(f, 0, SEEK_END);
 	im->size = ftell(f);
 	rewind(f);
-	im->bytes = malloc((size_t)im->size + 1);
+	im->room = im->size + 1;
+	im->bytes = malloc((size_t)im->room);
 	must(im->bytes && fread(im->bytes, 1, (size_t)im->size, f) == (size_t)im->size, "read");
 	fclose(f);
 }
@@ -116,8 +117,11 @@ static struct image *image_of(const char *path)
 static void resize(struct image *im, int64_t size)
 {
 	if (size > im->size) {
-		im->bytes = realloc(im->bytes, (size_t)size);
-		must(im->bytes != NULL, "memory");
+		if (size > im->room) {
+			im->room = 2 * size;
+			im->bytes = realloc(im->bytes, (size_t)im->room);
+			must(im->bytes != NULL, "memory");
+		}
 		memset(im->bytes + im->size, 0, (size_t)(size - im->size));
 	}
 	im->size = size;

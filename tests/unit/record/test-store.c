@@ -222,6 +222,24 @@ static void one_daemon_holds_the_folder(void **state)
 	folder_remove(folder);
 }
 
+static void nobody_else_reads_or_writes_the_live_record(void **state)
+{
+	char folder[FOLDER_MAX];
+	struct record *r = NULL;
+	struct error e = {0};
+	(void)state;
+	make_case(folder);
+	assert_int_equal(record_open(&r, folder, &e), 0);
+	assert_int_equal(sql(folder, "SELECT count(*) FROM event"), SQLITE_BUSY);
+	assert_int_equal(
+	    sql(folder, "INSERT INTO event SELECT max(seq) + 1, 0, 'alive', '', '', x'' FROM event"),
+	    SQLITE_BUSY);
+	assert_int_equal(verify(folder, &e), -EBUSY);
+	record_close(r);
+	assert_int_equal(verify(folder, &e), 0);
+	folder_remove(folder);
+}
+
 static void write_file(const char *folder, const char *bytes, size_t size, long at)
 {
 	char path[FOLDER_MAX + 16];
@@ -365,6 +383,7 @@ int main(void)
 	    cmocka_unit_test(a_changed_tail_stops_the_daemon_from_adding_to_it),
 	    cmocka_unit_test(a_record_of_a_later_version_is_left_alone),
 	    cmocka_unit_test(one_daemon_holds_the_folder),
+	    cmocka_unit_test(nobody_else_reads_or_writes_the_live_record),
 	    cmocka_unit_test(a_damaged_file_is_told_and_kept),
 	    cmocka_unit_test(a_folder_that_cannot_be_one_is_told),
 	    cmocka_unit_test(a_copy_is_whole_needs_no_other_file_and_is_never_written),

@@ -36,5 +36,21 @@ export function measure() {
 	}
 	const cut = [...document.querySelectorAll('#words, #sheet, #note, #strip')].filter((b) => b.checkVisibility() && b.scrollWidth > b.clientWidth + 1).map((b) => b.id);
 	const sheet = document.getElementById('sheet'), deep = sheet.scrollHeight - sheet.clientHeight;
-	return { found, cut, deep, width: innerWidth, height: innerHeight, flows: getComputedStyle(document.documentElement).getPropertyValue('--flows').trim() === '1' };
+	// What the drawing must not do: leave its place, or lead from a digit's words through another's.
+	const drawn = [], box = (e) => e.getBoundingClientRect(), place = box(document.getElementById('figure'));
+	for (const edge of place.width ? document.querySelectorAll('#figure .limb .edge') : []) {
+		const half = edge.getAttribute('stroke-width') / 2 * Math.abs(edge.getScreenCTM().a); // a box knows nothing of strokes
+		if (box(edge).left - half < place.left || box(edge).right + half > place.right)
+			drawn.push('a digit is cut off at the side');
+	}
+	for (const words of document.querySelectorAll('#figure .flag text'))
+		if (box(words).top + box(words).height * 0.15 < place.top || box(words).left < place.left - 1 || box(words).right > place.right + 1)
+			drawn.push(`'${words.textContent}' leaves the drawing`);
+	for (const lead of document.querySelectorAll('#figure .lead'))
+		for (const words of document.querySelectorAll('#figure .flag text')) {
+			const l = box(lead), w = box(words), mid = (w.top + w.bottom) / 2;
+			if (lead.nextSibling !== words.parentNode && l.top < mid && l.bottom > mid && l.right > w.left && l.left < w.right)
+				drawn.push(`what leads from '${lead.nextSibling.textContent}' passes through '${words.textContent}'`);
+		}
+	return { found, cut, drawn, deep, width: innerWidth, height: innerHeight, flows: getComputedStyle(document.documentElement).getPropertyValue('--flows').trim() === '1' };
 }

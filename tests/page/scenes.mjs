@@ -103,6 +103,12 @@ export const scenes = {
 		digits: [digit(2, 'right index finger', 'on', { stretch_ms: min(12) }), digit(3, 'right middle finger', 'on', { stretch_ms: min(2880) }), digit(9, 'left ring finger', 'on', { stretch_ms: min(3) }), digit(14, 'right fourth toe', 'off', { total_ms: min(31) }), digit(16, 'left great (big) toe', 'on', { stretch_ms: min(7), forceps: true })],
 		recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
 	}),
+	'two-beside': view({
+		next: 'When the tourniquet is off the right ring finger: scan its digit card, then OFF.', cards: offUndo,
+		items: [4, 5].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on a digit', { digit: d })),
+		digits: [digit(4, 'right ring finger', 'on', { stretch_ms: min(112), forceps: true }), digit(5, 'right little finger', 'on', { stretch_ms: min(98) })],
+		recent: [scan(min(98), 'accepted', 'Tourniquet on, right little finger, from 10:21; no forceps. The clock runs.')],
+	}),
 	off: view({
 		next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'HANDOVER', 'UNDO'),
 		items: [tourniquet('off, not yet accounted for', { digit: 2 }), forceps('counted in')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })],

@@ -15,7 +15,7 @@ try {
 }
 
 // States that together show each kind of thing: they are looked at in the dark room too.
-const telling = ['on', 'question', 'refused', 'maybe-on', 'debts-faults', 'discrepancy', 'full-sheet', 'distrust', 'sign-out', 'idle'];
+const telling = ['on', 'question', 'refused', 'maybe-on', 'two-beside', 'debts-faults', 'discrepancy', 'full-sheet', 'distrust', 'sign-out', 'idle'];
 
 // Everything that is wrong with how a scene stands on this screen.
 function wrongs(m, name) {
@@ -36,6 +36,7 @@ function wrongs(m, name) {
 		if (Math.min(t.right, u.right) - Math.max(t.left, u.left) > 3 && Math.min(t.bottom, u.bottom) - Math.max(t.top, u.top) > (t.bottom - t.top) * 0.35)
 			out.push(`${name}: '${t.text}' and '${u.text}' lie on each other`);
 	}));
+	out.push(...m.drawn.map((d) => `${name}: ${d}`));
 	if (m.cut.length)
 		out.push(`${name}: ${m.cut} is wider than its place`);
 	if (!m.flows && m.deep > 2)

@@ -85,6 +85,16 @@ await it('what does not fit comes by turns, all of it', async () => {
 	await page.close();
 });
 
+await it('while the final count goes on, what is not yet accounted for does not leave the sheet', async () => {
+	const page = await open(walls['1280x800']);
+	await show(page, scenes['final-count']);
+	for (let i = 0; i < 8; i++) {
+		assert.match(await text(page, 'sheet'), /off, not yet accounted for 1 right index finger: Finger tourniquet.* in 2 accounted for 1/);
+		await page.waitForTimeout(1000);
+	}
+	await page.close();
+});
+
 await it('a fault stays in sight while the other notes take turns', async () => {
 	const page = await open();
 	await show(page, scenes['debts-faults']);

@@ -4,7 +4,7 @@
 import { el, svg } from './dom.js';
 import { digitWords } from './words.js';
 
-const BOX = { w: 100, h: 124 };
+const BOX = { w: 100, h: 124 }, room = 110; // the little finger's edge stands out of its box
 // Right side, thumb or great toe first: root x, y, tip x, y, width.
 const fingers = [
 	[40, 98, 11, 63, 16.5], [39, 68, 30, 20, 14.5], [54.5, 64, 52.5, 9, 15], [70, 66, 75, 17, 14.5], [84, 74, 97, 39, 12.5],
@@ -55,7 +55,7 @@ function drawLimb(limb, digits) {
 	limb.lines.forEach((l, i) => {
 		const d = state[i], [nx, ny] = along(l, 1.06);
 		if (d)
-			flip.append(bar(...along(l, 0.35), l[2], l[3], l[4], `digit ${d.state}${d.seen_bare ? ' bare-seen' : ''}${d.marked ? ' marked' : ''}`));
+			flip.append(bar(...along(l, Math.min(0.98, 0.32 + l[4] / 2 / Math.hypot(l[2] - l[0], l[3] - l[1]))), l[2], l[3], l[4], `digit ${d.state}${d.seen_bare ? ' bare-seen' : ''}${d.marked ? ' marked' : ''}`));
 		flip.append(svg('circle', { class: 'nail', cx: nx, cy: ny, r: l[4] * 0.24 }));
 		if (d && (d.state === 'on' || d.state === 'maybe-on')) {
 			flip.append(across(l, 0.3, l[4] + 7, 'band-edge', 10), across(l, 0.3, l[4] + 5, `band ${d.state}`, 6.5));
@@ -77,25 +77,42 @@ function shown(digits) {
 	return [...(hands || !feet ? ['left hand', 'right hand'] : []), ...(feet ? ['left foot', 'right foot'] : [])];
 }
 
-// Each word stands over its tip where it can; those that would touch move apart, or into a further row.
-function placeFlags(flags, width, gap) {
-	const rows = [];
-	for (const f of [...flags].sort((a, b) => a.x - b.x)) {
-		let row = rows.find((r) => r.end + gap + f.w <= width && f.x >= r.end - f.w * 0.3);
-		if (!row)
-			rows.push(row = { end: -gap, flags: [] });
-		f.left = Math.min(Math.max(row.end + gap, f.x - f.w / 2), width - f.w);
-		row.end = f.left + f.w;
-		row.flags.push(f);
+// From left to right: each word stands over its tip where it can; those that would touch move apart, or into a further
+// row below, to the right of what leads down from the rows above. Where one must lie over a lead, it is counted.
+function fromLeft(flags, width, gap) {
+	const rows = [], leads = (rs) => Math.max(-gap, ...rs.flatMap((r) => r.flags.map((f) => f.lead)));
+	let covered = 0;
+	for (const f of flags) {
+		const hidden = (i) => rows.slice(i + 1).some((r) => f.x < r.end + gap / 2);
+		let i = rows.findIndex((r, k) => r.end + gap + f.w <= width && f.x >= r.end - f.w * 0.3 && !hidden(k));
+		if (i < 0)
+			i = rows.push({ end: -gap, flags: [] }) - 1;
+		const above = leads(rows.slice(0, i)) + gap / 2, most = width - f.w;
+		f.left = Math.min(Math.max(rows[i].end + gap, f.x - f.w / 2, above), most);
+		f.lead = Math.min(Math.max(f.x, f.left + gap), f.left + f.w - gap);
+		covered += f.left < above;
+		rows[i].end = f.left + f.w;
+		rows[i].flags.push(f);
 	}
-	return rows;
+	return { rows, covered };
 }
 
-// Draws into `box`. `passed_ms`: how long ago the view was made. Where four limbs would be too narrow to be named,
-// the feet stand under the hands.
+// The better of both directions: the words of little fingers at the right edge go the other way.
+function placeFlags(flags, width, gap) {
+	const sorted = [...flags].sort((a, b) => a.x - b.x), mirrored = sorted.map((f) => ({ of: f, x: width - f.x, w: f.w })).reverse();
+	const one = fromLeft(sorted, width, gap), two = fromLeft(mirrored, width, gap);
+	if (one.covered < two.covered || (one.covered === two.covered && one.rows.length <= two.rows.length))
+		return one.rows;
+	for (const m of mirrored)
+		Object.assign(m.of, { left: width - m.left - m.w, lead: width - m.lead });
+	return two.rows.map((r) => ({ flags: r.flags.map((m) => m.of) }));
+}
+
+// Draws into `box`. `passed_ms`: how long ago the view was made. Where four limbs would be too narrow to be named, or
+// the place is tall, the feet stand under the hands.
 export function drawFigure(box, view, passed_ms) {
 	const digits = view?.digits ?? [], names = shown(digits), rest = parseFloat(getComputedStyle(box).fontSize);
-	if (names.length < 4 || box.clientWidth / 4 > rest * 4.6)
+	if (names.length < 4 || (box.clientWidth / 4 > rest * 4.6 && box.clientHeight < box.clientWidth * 0.8))
 		return void drawLimbs(box, digits, names, passed_ms);
 	const feet = (d) => d.number >= 11 && d.number <= 20, halves = [el('div', { class: 'half' }), el('div', { class: 'half' })];
 	box.replaceChildren(...halves);
@@ -126,7 +143,7 @@ function drawLimbs(box, digits, names, passed_ms) {
 		f.w = Math.max(...[...f.node.children].map((t) => t.getComputedTextLength())) + rest * 0.4;
 	}
 	const column = W / names.length, rowH = main * 1.1, overH = flags.some((f) => f.over) ? rest * 1.05 : 0;
-	let rows = [], scale = 1;
+	let rows = [], scale = 1, kept = -1; // rows that room is kept for: where the limbs stand moves the words, and back
 	const where = (n, s) => {
 		const i = names.findIndex((x) => n >= limbs[x].first && n < limbs[x].first + 5);
 		if (i < 0)
@@ -134,9 +151,9 @@ function drawLimbs(box, digits, names, passed_ms) {
 		const limb = limbs[names[i]], l = limb.lines[n - limb.first], ox = column * i + (column - BOX.w * s) / 2;
 		return [ox + (limb.flip ? BOX.w - l[2] : l[2]) * s, l[3], l[4] / 2];
 	};
-	for (let pass = 0; pass < 2; pass++) {
-		const top = rows.length * (rowH + overH);
-		scale = Math.max(0.15, Math.min((H - top - rest * 1.25) / BOX.h, column * 0.96 / BOX.w));
+	while (kept < rows.length) {
+		kept = rows.length;
+		scale = Math.max(0.15, Math.min((H - kept * (rowH + overH) - rest * 1.25) / BOX.h, column * 0.98 / room));
 		for (const f of flags)
 			f.x = where(f.d.number, scale)?.[0] ?? W / 2;
 		rows = placeFlags(flags, W, rest * 0.3);
@@ -159,7 +176,7 @@ function drawLimbs(box, digits, names, passed_ms) {
 			const at = where(f.d.number, scale);
 			f.node.setAttribute('transform', `translate(${f.left + f.w / 2} ${y})`);
 			if (at)
-				root.insertBefore(svg('path', { class: 'lead', d: `M${f.x} ${y + rowH * 0.16}V${top + (at[1] - at[2]) * scale - 2}` }), f.node);
+				root.insertBefore(svg('path', { class: 'lead', d: `M${f.lead} ${y + rowH * 0.16}L${f.x} ${top + (at[1] - at[2]) * scale - 2}` }), f.node);
 		}
 	});
 }

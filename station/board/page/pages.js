@@ -7,8 +7,15 @@ export function turn(box, flows) {
 	box.querySelector('h2 > .turns')?.remove();
 	const parts = [...box.querySelectorAll(':scope > .group:not(.pinned), :scope > .steps > li')];
 	parts.forEach((p) => { p.hidden = false; p.classList.remove('leads'); });
-	if (flows || !parts.length || box.scrollHeight <= box.clientHeight + 1)
+	box.classList.remove('brief');
+	const fits = () => flows || !parts.length || box.scrollHeight <= box.clientHeight + 1;
+	if (fits())
 		return;
+	// While the final count goes on, what is not yet accounted for must not take turns with what is.
+	box.classList.toggle('brief', box.dataset.counting === 'yes');
+	if (fits())
+		return;
+	box.classList.remove('brief');
 	const sign = box.querySelector('li.here, li.missing') ? el('span') : el('span', { class: 'turns' }, '1/2');
 	box.querySelector('h2').append(sign);
 	parts.forEach((p) => p.classList.add('leads')); // as high as it can be on its page

@@ -109,6 +109,7 @@ export const signingOut = (view) =>
 export const searching = (view) => (view?.search?.length ?? 0) > 0;
 
 export function drawSheet(box, view) {
+	box.dataset.counting = view?.case && view.case.final !== 'not begun' ? 'yes' : 'no';
 	if (!view?.case)
 		put(box, el('h2', {}, 'No case is open here'), el('p', { class: 'intended' }, intended));
 	else if (signingOut(view))

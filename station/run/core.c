@@ -39,7 +39,8 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 		return n;
 	}
 	c->distrust[0] = 0;
-	for (int i = 0; i < count; i++)
+	for (int i = 0; i < count; i++) {
+		day_take(&c->day, &events[i]);
 		if (station_apply(&c->station, &events[i]) < 0) {
 			/* decide() tried each event on a copy, so this would be a fault of ours; the record
 			 * is right. */
@@ -48,6 +49,7 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 			log_line("event %lld (%s) does not apply", (long long)events[i].seq,
 			         event_name(events[i].kind));
 		}
+	}
 	c->changes++;
 	if (c->stored)
 		c->stored(c->context, events, count);
@@ -102,6 +104,8 @@ int core_open(struct core *c, const char *folder, struct error *e)
 		n = seal_open(&c->seal, folder, e);
 	if (n == 0)
 		n = record_load(c->record, &c->station, e);
+	if (n == 0)
+		n = day_load(&c->day, c->record, c->station.last_case_no, e);
 	if (n == 0)
 		n = record_start(c, e);
 	if (n < 0)

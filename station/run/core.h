@@ -10,6 +10,7 @@
 #include "count/decide.h"
 #include "record/seal.h"
 #include "record/store.h"
+#include "run/day.h"
 #include "run/settings.h"
 
 #define RECENT_MAX 8
@@ -35,6 +36,7 @@ struct core {
 	struct outcome outcome;                      /* of the last scan */
 	struct recent recent[ROOMS_MAX][RECENT_MAX]; /* newest first, by the room's place in the station */
 	struct half halves[CARRIED_MAX];
+	struct day day;
 	char boot_id[33];
 	char distrust[200]; /* why the station cannot be trusted now; "" when it can (rule 17) */
 	uint64_t changes;   /* counts what a viewer could see */

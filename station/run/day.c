@@ -1,0 +1,90 @@
+#include "run/day.h"
+
+#include <string.h>
+
+#include "base/clock.h"
+#include "count/sheet.h"
+
+static struct day_case *find(struct day *d, int32_t case_no)
+{
+	for (int i = d->n; i-- > 0;)
+		if (d->cases[i].case_no == case_no)
+			return &d->cases[i];
+	return NULL;
+}
+
+const struct day_case *day_case(const struct day *d, int32_t case_no)
+{
+	for (int i = d->n; i-- > 0;)
+		if (d->cases[i].case_no == case_no)
+			return &d->cases[i];
+	return NULL;
+}
+
+static void open_case(struct day *d, const struct event *e)
+{
+	if (d->n == DAY_CASES)
+		memmove(d->cases, d->cases + 1, (size_t)--d->n * sizeof d->cases[0]);
+	d->cases[d->n++] =
+	    (struct day_case){.case_no = e->case_no, .room = e->room, .opened_ms = e->at.wall_ms};
+}
+
+static void agree(struct day_case *c, const struct event *e)
+{
+	if (c->n_counts == DAY_COUNTS)
+		memmove(c->counts, c->counts + 1, (size_t)--c->n_counts * sizeof c->counts[0]);
+	c->counts[c->n_counts++] = (struct day_count){.seq = e->seq,
+	                                              .at_ms = e->at.wall_ms,
+	                                              .kind = (enum count_kind)e->what,
+	                                              .field = e->person,
+	                                              .circulating = e->other,
+	                                              .recorded_by = e->n};
+}
+
+/* UNDO takes back the last step of a case, and names its first event. */
+static void take_back(struct day_case *c, int64_t from)
+{
+	while (c->n_counts && c->counts[c->n_counts - 1].seq >= from)
+		c->n_counts--;
+}
+
+void day_take(struct day *d, const struct event *e)
+{
+	if (e->kind == EV_CASE_OPENED) {
+		open_case(d, e);
+		return;
+	}
+	struct day_case *c = e->case_no ? find(d, e->case_no) : NULL;
+	if (!c)
+		return;
+	if (e->kind == EV_COUNT_AGREED) {
+		agree(c, e);
+	} else if (e->kind == EV_UNDONE) {
+		take_back(c, e->ref);
+	} else if (e->kind == EV_CASE_ENDED) {
+		c->end = e->what;
+		c->ended_ms = e->at.wall_ms;
+	}
+}
+
+static int take(void *context, const struct event *e)
+{
+	day_take(context, e);
+	return 0;
+}
+
+int day_load(struct day *d, struct record *r, int32_t last_case, struct error *e)
+{
+	int n = 0;
+	int32_t first = last_case > DAY_CASES ? last_case - DAY_CASES + 1 : 1;
+	*d = (struct day){0};
+	for (int32_t i = first; n == 0 && i <= last_case; i++)
+		n = record_each(r, i, take, d, e);
+	return n;
+}
+
+int day_shows(const struct day_case *c, int64_t wall_ms)
+{
+	int32_t today = clock_date_number(wall_ms);
+	return !c->end || clock_date_number(c->opened_ms) == today || clock_date_number(c->ended_ms) == today;
+}

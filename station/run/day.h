@@ -1,0 +1,46 @@
+/* What the boards show of cases and what the state of the count does not hold: who agreed which count, and
+ * the cases of the day. Filled from the record at the start, and by each event that is stored.
+ */
+#ifndef BANDTALLY_RUN_DAY_H
+#define BANDTALLY_RUN_DAY_H
+
+#include "base/error.h"
+#include "count/sheet.h"
+#include "record/store.h"
+
+#define DAY_CASES 64 /* the last ones; further ones of a day are found in the record */
+#define DAY_COUNTS 8 /* of one case, the latest */
+
+struct day_count {
+	int64_t seq;
+	int64_t at_ms; /* wall clock */
+	enum count_kind kind;
+	int32_t field, circulating, recorded_by; /* badges; a lone operator's count has no circulating one */
+};
+
+struct day_case {
+	int32_t case_no, room;
+	int64_t opened_ms, ended_ms; /* wall clock; 0 not ended */
+	int end;                     /* enum case_end, 0 open */
+	int n_counts;
+	struct day_count counts[DAY_COUNTS]; /* in their order; what was taken back is gone */
+};
+
+struct day {
+	int n;
+	struct day_case cases[DAY_CASES]; /* oldest first */
+};
+
+/* Takes one event, in the order of the record; kinds that do not matter here are passed over. */
+void day_take(struct day *d, const struct event *e);
+
+/* Takes the last DAY_CASES cases from the record. 0, or a negative errno with `e`. */
+int day_load(struct day *d, struct record *r, int32_t last_case, struct error *e);
+
+/* A case that is kept; NULL none. */
+const struct day_case *day_case(const struct day *d, int32_t case_no);
+
+/* 1 where it was opened or ended on the civil day of `wall_ms`, or is open. */
+int day_shows(const struct day_case *c, int64_t wall_ms);
+
+#endif

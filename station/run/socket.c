@@ -189,20 +189,19 @@ static json_t *do_case(struct client *c, const json_t *q)
 
 static int list_case(void *context, const struct event *e)
 {
-	static const char *const ends[] = {"open", "reconciled", "unresolved", "cancelled"};
 	json_t *list = context;
 	if (e->kind == EV_CASE_OPENED) {
 		json_t *o = json_object();
 		json_object_set_new(o, "case", json_integer(e->case_no));
 		json_object_set_new(o, "room", json_integer(e->room));
 		json_object_set_new(o, "opened_ms", json_integer(e->at.wall_ms));
-		json_object_set_new(o, "state", json_string("open"));
+		json_object_set_new(o, "state", json_string(case_end_name(0)));
 		json_array_append_new(list, o);
-	} else if (e->kind == EV_CASE_ENDED && e->what <= END_CANCELLED) {
+	} else if (e->kind == EV_CASE_ENDED) {
 		for (size_t i = json_array_size(list); i-- > 0;) {
 			json_t *o = json_array_get(list, i);
 			if (json_number(o, "case", 0) == e->case_no) {
-				json_object_set_new(o, "state", json_string(ends[e->what]));
+				json_object_set_new(o, "state", json_string(case_end_name(e->what)));
 				break;
 			}
 		}

@@ -3,6 +3,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "base/clock.h"
 #include "code/own-codes.h"
 
 const char *item_place_name(enum item_place place)
@@ -36,6 +37,12 @@ const char *verdict_name(enum verdict verdict)
 {
 	static const char *const names[] = {"accepted", "refused", "question"};
 	return names[verdict];
+}
+
+const char *case_end_name(int end)
+{
+	static const char *const names[] = {"open", "reconciled", "unresolved", "cancelled"};
+	return end >= 0 && end <= END_CANCELLED ? names[end] : "ended";
 }
 
 static void put(json_t *o, const char *key, const char *s)
@@ -111,6 +118,54 @@ static json_t *team(const struct core *c, const struct sheet *s)
 		put(o, "place",
 		    s->single && p == PLACE_FIELD ? "operator, alone" : place_words((enum team_place)p));
 		put(o, "name", staff_name(&c->station.staff, s->team.at[p]));
+		json_array_append_new(list, o);
+	}
+	return list;
+}
+
+/* What was agreed and still holds: a final count that was voided does not. */
+static json_t *agreed(const struct core *c, const struct sheet *s)
+{
+	static const char *const kinds[] = {"", "initial count", "final count", "handover count",
+	                                    "count of what was added"};
+	json_t *list = json_array();
+	const struct day_case *d = s->case_no ? day_case(&c->day, s->case_no) : NULL;
+	for (int i = 0; d && i < d->n_counts; i++) {
+		const struct day_count *k = &d->counts[i];
+		char at[6];
+		if (k->kind < COUNT_INITIAL || k->kind > COUNT_ADDED ||
+		    (k->kind == COUNT_FINAL && s->final != FINAL_AGREED))
+			continue;
+		json_t *o = json_object();
+		clock_text_hm(k->at_ms, at);
+		put(o, "count", kinds[k->kind]);
+		put(o, "at", at);
+		put(o, "field", staff_name(&c->station.staff, k->field));
+		put(o, "circulating", k->circulating ? staff_name(&c->station.staff, k->circulating) : "");
+		put(o, "recorded", staff_name(&c->station.staff, k->recorded_by));
+		json_array_append_new(list, o);
+	}
+	return list;
+}
+
+static json_t *cases_of_day(const struct core *c)
+{
+	json_t *list = json_array();
+	int64_t now = core_now(c).wall_ms;
+	for (int i = c->day.n; i-- > 0;) {
+		const struct day_case *d = &c->day.cases[i];
+		char opened[6], ended[6] = "";
+		if (!day_shows(d, now))
+			continue;
+		json_t *o = json_object();
+		clock_text_hm(d->opened_ms, opened);
+		if (d->end)
+			clock_text_hm(d->ended_ms, ended);
+		put_n(o, "case", d->case_no);
+		put(o, "room", station_room_name(&c->station, d->room));
+		put(o, "opened", opened);
+		put(o, "ended", ended);
+		put(o, "outcome", case_end_name(d->end));
 		json_array_append_new(list, o);
 	}
 	return list;
@@ -247,6 +302,7 @@ json_t *view_room(const struct core *c, int32_t number)
 	put_n(o, "asked_item", s->final == FINAL_ASKING ? sheet_next_open(s) : 0);
 	json_object_set_new(o, "digits", digits(s, now));
 	json_object_set_new(o, "team", team(c, s));
+	json_object_set_new(o, "agreed", agreed(c, s));
 	json_object_set_new(o, "debts", debts(s));
 	json_object_set_new(o, "search", search(c, s));
 	json_object_set_new(o, "points", points(c));
@@ -282,6 +338,7 @@ json_t *view_status(const struct core *c)
 	put(o, "distrust", c->distrust);
 	put(o, "printer", c->settings.printer);
 	json_object_set_new(o, "rooms", rooms);
+	json_object_set_new(o, "cases", cases_of_day(c));
 	json_object_set_new(o, "slips", slips(c));
 	json_object_set_new(o, "owed", owed(c));
 	return o;

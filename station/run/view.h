@@ -22,5 +22,6 @@ const char *item_place_name(enum item_place place);
 const char *slip_state_name(enum slip_state state);
 const char *slip_kind_name(enum slip_kind kind);
 const char *verdict_name(enum verdict verdict);
+const char *case_end_name(int end); /* enum case_end; 0 open */
 
 #endif

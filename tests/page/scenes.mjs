@@ -37,7 +37,7 @@ export function view(more = {}, theCase = {}) {
 			patient_left: false, dressing_on: false, sign_out: false, points_yes: 0, point_no: 0, ...theCase,
 		},
 		suspended_case: 0, next: '', question: '', asked_digit: 0, cards: [], items: [], asked_item: 0, digits: [],
-		team: [field, circulating], debts: [], search: [], points, recent: [], slips: [], owed: [], awake: false, faults: [],
+		team: [field, circulating], agreed: [], debts: [], search: [], points, recent: [], slips: [], owed: [], awake: false, faults: [],
 		...more,
 	};
 }
@@ -45,11 +45,16 @@ const scan = (ago_ms, verdict, said) => ({ ago_ms, verdict, said });
 export const status = (more = {}) => ({
 	v: 1, site: 'BC', site_name: 'Example Hospital', events: 4107, open_cases: 1, last_case: 41, lines: 12, staff: 9,
 	distrust: '', printer: 'theatre-slips', rooms: [{ number: 1, name: 'Theatre 1', case: 41 }, { number: 2, name: 'Theatre 2', case: 0 }],
-	slips: [], owed: [], faults: [], ...more,
+	slips: [], owed: [], faults: [], cases: [
+		{ case: 41, room: 'Theatre 1', opened: '10:05', ended: '', outcome: 'open' },
+		{ case: 40, room: 'Theatre 2', opened: '09:12', ended: '09:58', outcome: 'reconciled' },
+		{ case: 38, room: 'Theatre 1', opened: '08:03', ended: '09:20', outcome: 'unresolved' },
+	], ...more,
 });
 
 const onIndex = digit(2, 'right index finger', 'on', { stretch_ms: min(12), forceps: true, marked: true });
 const bothOn = [tourniquet('on a digit', { digit: 2 }), forceps('on a digit', { digit: 2 })];
+const agreed = ['initial count', 'final count'].map((count, i) => ({ count, at: ['10:10', '10:40'][i], field: 'Scrub A', circulating: 'Circulating B', recorded: 'Circulating B' }));
 const offUndo = cards('OFF', 'FORCEPS MOVED', 'HANDOVER', 'UNDO');
 
 export const scenes = {
@@ -123,7 +128,7 @@ export const scenes = {
 	look: view({
 		next: 'Look at the bare right index finger before the dressing, then scan its digit card.', cards: cards('DRESSING ALREADY ON', 'UNDO'),
 		items: [tourniquet('accounted for', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted for', { shown: 1 })],
-		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Final count agreed aloud by Scrub A and Circulating B, recorded by Circulating B.')],
+		agreed, digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Final count agreed aloud by Scrub A and Circulating B, recorded by Circulating B.')],
 	}, { final: 'agreed' }),
 	'sign-out': view({
 		next: 'Read the sign-out points aloud. Sign-out: the surgeon\'s badge.', cards: cards('UNDO'),
@@ -149,6 +154,7 @@ export const scenes = {
 		recent: [scan(2000, 'accepted', 'Initial count agreed aloud by Scrub A and Circulating B, recorded by Circulating B.')],
 	}),
 	alone: view({
+		agreed: [{ count: 'initial count', at: '10:11', field: 'Operator C', circulating: '', recorded: 'Operator C' }],
 		room: { number: 1, name: 'Minor injuries 3', single: true }, team: [{ place: 'operator, alone', name: 'Operator C' }], awake: true,
 		next: 'When the tourniquet is off the left thumb: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on a digit', { digit: 6 })],
 		digits: [digit(6, 'left thumb', 'on', { stretch_ms: min(4) })], recent: [scan(min(4), 'accepted', 'Tourniquet on, left thumb, from 10:12; from gloving. The clock runs.')],

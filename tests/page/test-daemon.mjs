@@ -76,6 +76,7 @@ await it('an ordinary case of 16 scans, each answered on the page', async () => 
 		[badge(people['CIRC-2']), 'next', /Look at the bare right index finger/], [digit(2), 'sheet', /Sign-out: read aloud 2 of 2 accounted for/],
 		[badge(people['SURG-3']), 'next', /When the paper is in your hand: scan the code on the slip/], [code(`BTBC4${pad(1, 7)}01`), 'next', /^Next patient: scan NEW CASE\.$/],
 	];
+	let agreed = '';
 	for (const [what, where, pattern] of steps) {
 		if (what === 'typed') {
 			await page.click('#type');
@@ -88,10 +89,21 @@ await it('an ordinary case of 16 scans, each answered on the page', async () => 
 			assert.ok([0, 4].includes(r.status), `${what}: ${r.stdout}${r.stderr}`);
 		}
 		await reads(where, pattern);
+		if (/bare right index/.test(String(pattern)))
+			agreed = await page.evaluate(() => document.getElementById('note').textContent);
 		if (/0 of 2 accounted for on a digit/.test(String(pattern).replace(/\\/g, '')))
 			assert.match(await page.evaluate(() => document.querySelector('#figure title').textContent), /right index finger: tourniquet on, 0 min, forceps on it/);
 	}
 	assert.deepEqual(faults, []);
+	assert.match(agreed, /\d\d:\d\d, initial count: agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2\./);
+	assert.match(agreed, /\d\d:\d\d, final count: agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2\./);
+});
+
+await it('at the desk it is a case of the day, with its outcome', async () => {
+	const desk = await b.newPage();
+	await desk.goto(`${address}desk`);
+	await desk.waitForFunction(() => /case 1\s+Theatre 1\s+\d\d:\d\d\s+\d\d:\d\d\s+reconciled/.test(document.getElementById('cases').innerText), null, { timeout: 5000 });
+	await desk.close();
 });
 
 await it('what was typed on the page is marked as keyed in the record', async () => {

@@ -70,6 +70,17 @@ await it('off is not accounted for: the sheet says both apart', async () => {
 	await page.close();
 });
 
+await it('who agreed which count is said, and that a count was single-person', async () => {
+	const page = await open(), notes = () => page.evaluate(() => document.getElementById('note').textContent);
+	await show(page, scenes.look);
+	assert.match(await notes(), /10:10, initial count: agreed aloud by Scrub A and Circulating B, recorded by Circulating B\./);
+	assert.match(await notes(), /10:40, final count: agreed aloud by Scrub A and Circulating B/);
+	await show(page, scenes.alone);
+	assert.match(await notes(), /10:11, initial count: single-person, by Operator C\./);
+	assert.doesNotMatch(await notes(), /agreed aloud/);
+	await page.close();
+});
+
 await it('what does not fit comes by turns, all of it', async () => {
 	const page = await open(walls['1024x600']), seen = new Set();
 	await show(page, scenes['full-sheet']);
@@ -336,7 +347,8 @@ await it('the desk sees every room, slips not seen, what is owed and what failed
 	await page.goto(`${station.address}desk`);
 	await page.waitForSelector('#rooms td');
 	const all = await page.evaluate(() => document.body.innerText);
-	for (const words of [/Theatre 1/, /Theatre 2/, /case 41/, /right index finger: at least 12 min/, /Slip 1043, case 39, reconciliation: sent/, /Case 38: incident number/, /the initial count was not agreed/, /Scanner hall-1/, /No printer is set/, /never replaces it/])
+	for (const words of [/Theatre 1/, /Theatre 2/, /case 41/, /right index finger: at least 12 min/, /Slip 1043, case 39, reconciliation: sent/, /Case 38: incident number/, /the initial count was not agreed/, /Scanner hall-1/, /No printer is set/, /never replaces it/,
+		/case 40\s+Theatre 2\s+09:12\s+09:58\s+reconciled/, /case 41\s+Theatre 1\s+10:05\s+not ended\s+open/])
 		assert.match(all, words);
 	assert.equal(await page.evaluate(() => document.querySelectorAll('input, button, a, form').length), 0);
 	await page.screenshot({ path: `${pictures}/desk.png`, fullPage: true });

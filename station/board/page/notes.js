@@ -8,6 +8,9 @@ const TURN_MS = 5000;
 const teamText = (view) => (view.team.map((t) => `${t.place}: ${t.name}`).join(' · ') || 'Nobody is badged yet') +
 	(view.case.single ? ' · single-person count' : '');
 
+const agreedText = (a) => `${a.at}, ${a.count}: ` + (a.circulating ?
+	`agreed aloud by ${a.field} and ${a.circulating}, recorded by ${a.recorded}.` : `single-person, by ${a.field}.`);
+
 // `said`: whether the last reply stands above already.
 export function notesOf(view, status, passed_ms, soundWaits, said) {
 	const list = [], add = (kind, text) => list.push({ kind, text });
@@ -26,6 +29,8 @@ export function notesOf(view, status, passed_ms, soundWaits, said) {
 		add('slip', `Slip ${s.number}, case ${s.case}${s.kind === 'reconciliation' ? '' : `, ${s.kind}`}: ${s.state}, not seen yet.`);
 	if (view?.case)
 		add('team', teamText(view));
+	for (const a of view?.agreed ?? [])
+		add('agreed', agreedText(a));
 	if (soundWaits)
 		add('quiet', 'Sound waits until this board is touched once.');
 	if (status && !status.printer)

@@ -22,6 +22,7 @@ const P = {
 	keys: 'M1 5h22v14H1zM5 9.5h1M9.5 9.5h1M14 9.5h1M18.5 9.5h1M5 14.5h1M9 14.5h6M18.5 14.5h1',
 	light: 'M12 2v3M12 19v3M2 12h3M19 12h3M5 5l2 2M17 17l2 2M5 19l2-2M17 7l2-2M12 8a4 4 0 1 0 .01 0z',
 	team: 'M8 4a3.5 3.5 0 1 0 .01 0zM1.5 20c0-9 13-9 13 0zM17 6a3 3 0 1 0 .01 0zM17 13c4 0 5.5 3 5.5 7h-4',
+	agreed: 'M3 13l5 5L21 5',
 	quiet: 'M3 9h4l5-5v16l-5-5H3zM16 10v4',
 };
 const filled = new Set(['on', 'off', 'done']);

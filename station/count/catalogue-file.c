@@ -292,3 +292,92 @@ int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_
 	*count = taken.count;
 	return 0;
 }
+
+/* --- writing ----------------------------------------------------------------------------------------------
+ */
+
+static int add_text(struct buf *out, const char *text)
+{
+	if (!text[strcspn(text, ",\"\r\n")])
+		return buf_add_text(out, text);
+	int r = buf_add_text(out, "\"");
+	for (; r == 0 && *text; text++)
+		r = *text == '"' ? buf_add_text(out, "\"\"") : buf_add(out, text, 1);
+	return r < 0 ? r : buf_add_text(out, "\"");
+}
+
+static int add_codes(struct buf *out, const struct line *line)
+{
+	struct buf words = {0};
+	int r = 0;
+	for (int i = 0; r == 0 && i < LINE_CODES_MAX && line->codes[i][0]; i++)
+		r = buf_printf(&words, "%s%s", i ? " " : "", line->codes[i]);
+	if (r == 0 && words.size)
+		r = add_text(out, words.data);
+	buf_free(&words);
+	return r;
+}
+
+static int add_contents(struct buf *out, const struct line *line)
+{
+	struct buf words = {0};
+	int r = 0;
+	for (int i = 0; r == 0 && i < LINE_CONTENTS_MAX && line->contents[i].count; i++)
+		r = buf_printf(&words, "%s%s*%d", i ? " " : "", line->contents[i].key,
+		               line->contents[i].count);
+	if (r == 0 && words.size)
+		r = add_text(out, words.data);
+	buf_free(&words);
+	return r;
+}
+
+static int add_cell(struct buf *out, const struct line *line, enum column column)
+{
+	switch (column) {
+	case COL_KEY:
+		return add_text(out, line->key);
+	case COL_NAME:
+		return add_text(out, line->name);
+	case COL_ROLE:
+		return add_text(out, role_name(line->role));
+	case COL_CODES:
+		return add_codes(out, line);
+	case COL_MARKED:
+		return add_text(out, line->marked ? "yes" : "no");
+	case COL_VISIBLE:
+		return add_text(out, line->visible ? "yes" : "no");
+	case COL_SINGLE_USE:
+		return add_text(out, line->single_use ? "yes" : "no");
+	case COL_IDENTITY:
+		return add_text(out, identity_name(line->identity));
+	case COL_ROLLS_ON:
+		return add_text(out, line->rolls_on ? "yes" : "no");
+	case COL_XRAY:
+		return add_text(out, line->shows_on_xray ? "yes" : "no");
+	case COL_PER_PACK:
+		return buf_printf(out, "%d", line->per_pack);
+	case COL_SIZE:
+		return line->size_max_mm ? buf_printf(out, "%d-%d", line->size_min_mm, line->size_max_mm) : 0;
+	case COL_CONTENTS:
+		return add_contents(out, line);
+	case COL_INSTEAD:
+		return add_text(out, line->instead);
+	case COLUMNS:
+		break;
+	}
+	return -EINVAL;
+}
+
+int catalogue_write_csv(const struct catalogue *c, struct buf *out)
+{
+	int r = 0;
+	for (int i = 0; r == 0 && i < COLUMNS; i++)
+		r = buf_printf(out, "%s%s", column_names[i], i + 1 < COLUMNS ? "," : "\n");
+	for (size_t k = 0; k < c->count; k++)
+		for (int i = 0; r == 0 && i < COLUMNS; i++) {
+			r = add_cell(out, &c->lines[k], (enum column)i);
+			if (r == 0)
+				r = buf_add_text(out, i + 1 < COLUMNS ? "," : "\n");
+		}
+	return r;
+}

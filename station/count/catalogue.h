@@ -8,6 +8,7 @@
 #include <stddef.h>
 #include <stdint.h>
 
+#include "base/buf.h"
 #include "base/error.h"
 
 struct code;
@@ -81,6 +82,9 @@ const struct line *catalogue_by_code(const struct catalogue *c, const struct cod
  * contents separated by spaces (contents "KEY*2"); size_mm "45-60" or empty. Every line is checked; the first
  * fault is told with its line number and nothing is taken. `lines` is the caller's to free(). */
 int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_t *count, struct error *e);
+
+/* The same file of these lines, which read again gives the same lines. 0 or -ENOMEM. */
+int catalogue_write_csv(const struct catalogue *c, struct buf *out);
 
 const char *role_name(enum role role);         /* "tourniquet" … as in the file */
 int role_from_name(const char *name);          /* enum role or -EINVAL */

@@ -225,19 +225,11 @@ static json_t *do_cases(struct client *c, const json_t *q)
 static json_t *do_lines(struct client *c, const json_t *q)
 {
 	(void)q;
-	json_t *o = yes(), *list = json_array();
-	const struct catalogue *cat = &c->d->core.station.catalogue;
-	for (size_t i = 0; i < cat->count; i++) {
-		json_t *x = json_object(), *codes = json_array();
-		for (int k = 0; k < LINE_CODES_MAX && cat->lines[i].codes[k][0]; k++)
-			json_array_append_new(codes, json_string(cat->lines[i].codes[k]));
-		json_object_set_new(x, "key", json_string(cat->lines[i].key));
-		json_object_set_new(x, "name", json_string(cat->lines[i].name));
-		json_object_set_new(x, "role", json_string(role_name(cat->lines[i].role)));
-		json_object_set_new(x, "codes", codes);
-		json_array_append_new(list, x);
-	}
-	json_object_set_new(o, "lines", list);
+	_cleanup_(buf_free) struct buf csv = {0};
+	if (catalogue_write_csv(&c->d->core.station.catalogue, &csv) < 0)
+		return no("out of memory: try again");
+	json_t *o = yes();
+	json_object_set_new(o, "csv", json_string(csv.data));
 	return o;
 }
 

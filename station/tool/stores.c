@@ -58,19 +58,10 @@ static int catalogue_check(const char *path, struct buf *text, struct error *e)
 static int catalogue_export(void)
 {
 	struct error e;
-	size_t i, k;
-	json_t *x, *code;
 	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "lines"), &e);
 	if (!a)
 		return client_fail(&e);
-	puts("key,name,role,codes");
-	json_array_foreach(json_object_get(a, "lines"), i, x)
-	{
-		printf("%s,\"%s\",%s,", json_text(x, "key"), json_text(x, "name"), json_text(x, "role"));
-		json_array_foreach(json_object_get(x, "codes"), k, code)
-		    printf("%s%s", k ? " " : "", json_string_value(code));
-		puts("");
-	}
+	fputs(json_text(a, "csv"), stdout);
 	return EXIT_OK;
 }
 

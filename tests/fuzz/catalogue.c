@@ -16,6 +16,20 @@ static void must(int holds, const char *what)
 	abort();
 }
 
+static void same_when_written(const struct catalogue *taken)
+{
+	struct buf csv = {0};
+	struct catalogue again = {0};
+	struct error e = {0};
+	must(catalogue_write_csv(taken, &csv) == 0, "no file could be written");
+	must(catalogue_read_csv(csv.data, csv.size, &again.lines, &again.count, &e) == 0 &&
+	         again.count == taken->count &&
+	         (!again.count || memcmp(again.lines, taken->lines, again.count * sizeof *again.lines) == 0),
+	     "the file that was written is not the one that was read");
+	buf_free(&csv);
+	catalogue_deinit(&again);
+}
+
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
 {
 	struct line *lines = NULL;
@@ -37,6 +51,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
 		must(catalogue_set(&taken, l, &e) == 0 && catalogue_by_key(&taken, l->key),
 		     "a line that was taken is none");
 	}
+	same_when_written(&taken);
 	free(lines);
 	catalogue_deinit(&taken);
 	return 0;

@@ -49,6 +49,11 @@ expect 1 'it is not running: start it with' bt status
 start
 expect 1 'another bandtallyd works in' "$bin/bandtallyd" --data "$data"
 bt catalogue import "$source/tests/replay/catalogue.csv" >/dev/null
+# What is exported can be imported again, and is then the same.
+bt catalogue export >"$root/export.csv"
+[ "$(wc -l <"$root/export.csv")" = "$(grep -c . "$source/tests/replay/catalogue.csv")" ] || fail 'lines are missing in the export'
+expect 0 'lines' bt catalogue import "$root/export.csv"
+bt catalogue export | cmp - "$root/export.csv" || fail 'the export is another after its import'
 new=$(bt label cards --list | awk -F '\t' '$3 == "NEW CASE" { print $1 }')
 expect 3 'belongs to another site (CD)' bt scan BTCD10100138
 expect 3 'check digit' bt scan '(01)09506000134353'

@@ -23,7 +23,7 @@ struct feed {
 
 static int take(struct feed *f, const json_t *line)
 {
-	const json_t *view = json_object_get(line, "view"), *status = json_object_get(line, "status");
+	json_t *view = json_object_get(line, "view"), *status = json_object_get(line, "status");
 	const json_t *reply = json_object_get(line, "reply");
 	if (json_number(line, "v", 0) != 1)
 		return -EINVAL;
@@ -127,10 +127,12 @@ static int say(struct feed *f, const char *key, json_t *value)
 	return (size_t)n == text.size ? 0 : -EAGAIN;
 }
 
-int feed_listening(struct feed *f, int port)
+int feed_listening(struct feed *f, int port, int elsewhere)
 {
 	json_t *o = json_object();
 	json_object_set_new(o, "port", json_integer(port));
+	if (elsewhere > 0)
+		json_object_set_new(o, "elsewhere", json_integer(elsewhere));
 	return say(f, "listening", o);
 }
 

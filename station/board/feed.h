@@ -4,7 +4,8 @@
  *                  {"v":1,"seq":13,"status":{…}}    the station, likewise
  *                  {"v":1,"seq":14,"alive":true}    once a second
  *                  {"v":1,"seq":15,"reply":{"id":"k1","room":1,"verdict":…,"said":…,"next":…}}
- * board → daemon:  {"v":1,"listening":{"port":8417}}   once, first
+ * board → daemon:  {"v":1,"listening":{"port":8417}}   once, first; "elsewhere": its port, where that is
+ * served
  *                  {"v":1,"keyed":{"id":"k1","room":1,"code":"…"}}
  *
  * A line that is wrong is logged and passed over; the next one counts. The end of the input ends the board.
@@ -26,7 +27,7 @@ struct feed *feed_new(struct event_base *base, int in, int out, struct hub *hub)
 void feed_free(struct feed *feed);
 
 /* 0, -EINVAL where it is no canonical JSON text, -EAGAIN where the daemon does not read. */
-int feed_listening(struct feed *feed, int port);
+int feed_listening(struct feed *feed, int port, int elsewhere); /* `elsewhere` 0 or less: not served */
 /* A typed code goes to the daemon. `id` receives the name under which its reply will come. */
 int feed_keyed(struct feed *feed, int room, const char *code, char id[16]);
 

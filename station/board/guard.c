@@ -12,25 +12,30 @@
 
 #include "base/clock.h"
 
-static bool same(const char *text, const char *before, const char *name, int port)
+#define NAME_MAX_BYTES 253 /* of a host name (RFC 1035) */
+
+static bool same(const struct guard_names *n, const char *name, const char *text)
 {
-	char wanted[64];
-	snprintf(wanted, sizeof wanted, "%s%s:%d", before, name, port);
-	if (strcasecmp(text, wanted) == 0)
-		return true;
-	snprintf(wanted, sizeof wanted, "%s%s", before, name);
-	return port == 80 && strcasecmp(text, wanted) == 0;
+	char wanted[NAME_MAX_BYTES + 8];
+	if (strlen(name) > NAME_MAX_BYTES)
+		return false;
+	snprintf(wanted, sizeof wanted, "%s:%d", name, n->port);
+	return strcasecmp(text, wanted) == 0 || (n->port == n->usual_port && strcasecmp(text, name) == 0);
 }
 
-bool guard_host(const char *host, int port)
+bool guard_host(const struct guard_names *n, const char *host)
 {
-	return host && (same(host, "", "127.0.0.1", port) || same(host, "", "localhost", port));
+	for (int i = 0; host && i < n->count; i++)
+		if (same(n, n->name[i], host))
+			return true;
+	return false;
 }
 
-bool guard_origin(const char *origin, int port)
+bool guard_origin(const struct guard_names *n, const char *origin)
 {
-	return origin &&
-	       (same(origin, "http://", "127.0.0.1", port) || same(origin, "http://", "localhost", port));
+	size_t size = strlen(n->scheme);
+	return origin && strncasecmp(origin, n->scheme, size) == 0 && strncmp(origin + size, "://", 3) == 0 &&
+	       guard_host(n, origin + size + 3);
 }
 
 struct seen {

@@ -26,6 +26,7 @@ struct page {
 	struct hub *hub;
 	struct evhttp_request *req;
 	int room;
+	enum hub_place place;
 	int64_t behind_ms; /* since when too much waits for it, 0 while it keeps up */
 };
 
@@ -35,18 +36,21 @@ struct kept {
 };
 
 struct hub {
-	bool keyed_entry;
+	bool keyed_entry[HUB_PLACES];
+	char fault[ERROR_TEXT_MAX]; /* "" none */
 	struct kept rooms[HUB_ROOM_MAX + 1];
 	struct kept status;
 	struct page *pages;
-	int n_pages;
+	int n_pages[HUB_PLACES];
 };
 
-struct hub *hub_new(bool keyed_entry)
+static const int most_pages[HUB_PLACES] = {HUB_PAGES_MAX, HUB_PAGES_ELSEWHERE_MAX};
+
+struct hub *hub_new(const bool keyed_entry[HUB_PLACES])
 {
 	struct hub *h = calloc(1, sizeof *h);
-	if (h)
-		h->keyed_entry = keyed_entry;
+	for (int i = 0; h && i < HUB_PLACES; i++)
+		h->keyed_entry[i] = keyed_entry[i];
 	return h;
 }
 
@@ -65,9 +69,9 @@ bool hub_knows_room(const struct hub *h, int room)
 	return room >= 1 && room <= HUB_ROOM_MAX && h->rooms[room].text.size;
 }
 
-int hub_pages(const struct hub *h)
+bool hub_keyed(const struct hub *h, enum hub_place place)
 {
-	return h->n_pages;
+	return h->keyed_entry[place];
 }
 
 static void let_go(struct message *m)
@@ -133,7 +137,8 @@ static void give_kept(struct page *p, const char *event, const struct kept *k)
 static void give_start(struct page *p)
 {
 	struct hub *h = p->hub;
-	struct message *m = message_new("hello", h->keyed_entry ? "{\"keyed\":true}" : "{\"keyed\":false}");
+	struct message *m =
+	    message_new("hello", h->keyed_entry[p->place] ? "{\"keyed\":true}" : "{\"keyed\":false}");
 	if (m)
 		give(p, m);
 	let_go(m);
@@ -187,7 +192,7 @@ static void on_close(struct evhttp_connection *c, void *context)
 	for (struct page **at = &p->hub->pages; *at; at = &(*at)->next)
 		if (*at == p) {
 			*at = p->next;
-			p->hub->n_pages--;
+			p->hub->n_pages[p->place]--;
 			break;
 		}
 	if (!evhttp_request_get_connection(p->req))
@@ -195,14 +200,15 @@ static void on_close(struct evhttp_connection *c, void *context)
 	free(p);
 }
 
-int hub_follow(struct hub *h, struct evhttp_request *req, int room)
+int hub_follow(struct hub *h, struct evhttp_request *req, int room, enum hub_place place)
 {
-	struct page *p = h->n_pages < HUB_PAGES_MAX ? calloc(1, sizeof *p) : NULL;
+	bool full = h->n_pages[place] >= most_pages[place];
+	struct page *p = full ? NULL : calloc(1, sizeof *p);
 	if (!p)
-		return h->n_pages < HUB_PAGES_MAX ? -ENOMEM : -EBUSY;
-	*p = (struct page){.next = h->pages, .hub = h, .req = req, .room = room};
+		return full ? -EBUSY : -ENOMEM;
+	*p = (struct page){.next = h->pages, .hub = h, .req = req, .room = room, .place = place};
 	h->pages = p;
-	h->n_pages++;
+	h->n_pages[place]++;
 	struct evhttp_connection *c = evhttp_request_get_connection(req);
 	struct bufferevent *b = evhttp_connection_get_bufferevent(c);
 	/* A page says nothing more, so only writing has a time limit, and what it says anyway is not hoarded.
@@ -236,12 +242,29 @@ static void tell(struct hub *h, int room, const char *event, const struct kept *
 		give_all(h, room, message_new(event, data.data));
 }
 
-int hub_view(struct hub *h, const json_t *view)
+void hub_fault(struct hub *h, const char *text)
+{
+	snprintf(h->fault, sizeof h->fault, "%s", text);
+}
+
+static int put_fault(const struct hub *h, json_t *value)
+{
+	json_t *faults = json_object_get(value, "faults");
+	if (!h->fault[0])
+		return 0;
+	if (json_is_array(faults))
+		return json_array_append_new(faults, json_string(h->fault)) < 0 ? -ENOMEM : 0;
+	return json_object_set_new(value, "faults", json_pack("[s]", h->fault)) < 0 ? -ENOMEM : 0;
+}
+
+int hub_view(struct hub *h, json_t *view)
 {
 	int64_t room = json_number(json_object_get(view, "room"), "number", 0);
 	if (room < 1 || room > HUB_ROOM_MAX)
 		return -EINVAL;
-	int r = keep(&h->rooms[room], view);
+	int r = put_fault(h, view);
+	if (r == 0)
+		r = keep(&h->rooms[room], view);
 	if (r < 0)
 		return r;
 	for (struct page *p = h->pages; p; p = p->next)
@@ -251,9 +274,11 @@ int hub_view(struct hub *h, const json_t *view)
 	return 0;
 }
 
-int hub_status(struct hub *h, const json_t *status)
+int hub_status(struct hub *h, json_t *status)
 {
-	int r = json_is_object(status) ? keep(&h->status, status) : -EINVAL;
+	int r = json_is_object(status) ? put_fault(h, status) : -EINVAL;
+	if (r == 0)
+		r = keep(&h->status, status);
 	if (r == 0)
 		tell(h, 0, "status", &h->status);
 	return r;

@@ -16,26 +16,34 @@
 struct evhttp_request;
 struct hub;
 
-#define HUB_PAGES_MAX 128                   /* pages that may follow at one time */
+#define HUB_PAGES_MAX 128                   /* pages on this machine that may follow at one time */
+#define HUB_PAGES_ELSEWHERE_MAX 32          /* and beside them pages elsewhere */
 #define HUB_UNSENT_MAX ((size_t)256 * 1024) /* bytes that may wait for one page */
 #define HUB_ROOM_MAX 99                     /* rooms are numbered 1 to 99, as on their cards */
 #define HUB_ROOM_EACH 0                     /* a page that follows every room (the desk) */
 #define HUB_ROOM_FIRST (-1) /* a page that was asked for without a room: the first that is known */
 
-struct hub *hub_new(bool keyed_entry); /* NULL: no memory */
-void hub_free(struct hub *hub);        /* NULL is fine; the pages must be gone (evhttp_free() first) */
+enum hub_place { HUB_HERE, HUB_ELSEWHERE, HUB_PLACES }; /* where a page is looked at */
 
-/* Begins an event stream as the answer to `req`, which then belongs to the hub. 0, or -EBUSY where
- * HUB_PAGES_MAX pages follow already, or -ENOMEM; then the request is still the caller's. */
-int hub_follow(struct hub *hub, struct evhttp_request *req, int room);
+/* `keyed_entry`: whether codes may be typed, for each place. NULL: no memory. */
+struct hub *hub_new(const bool keyed_entry[HUB_PLACES]);
+void hub_free(struct hub *hub); /* NULL is fine; the pages must be gone (evhttp_free() first) */
 
-/* From the daemon. Each is borrowed. 0, -EINVAL where a field is wrong, -ENOMEM. */
-int hub_view(struct hub *hub, const json_t *view);
-int hub_status(struct hub *hub, const json_t *status);
+/* Begins an event stream as the answer to `req`, which then belongs to the hub. 0, or -EBUSY where as many
+ * pages of that place follow as may, or -ENOMEM; then the request is still the caller's. */
+int hub_follow(struct hub *hub, struct evhttp_request *req, int room, enum hub_place place);
+
+/* What is wrong with the board itself: it stands among the faults of every view and status that comes. */
+void hub_fault(struct hub *hub, const char *text);
+
+/* From the daemon. Each is borrowed; views and statuses get the board's own fault. 0, -EINVAL where a field
+ * is wrong, -ENOMEM. */
+int hub_view(struct hub *hub, json_t *view);
+int hub_status(struct hub *hub, json_t *status);
 int hub_reply(struct hub *hub, const json_t *reply); /* to the pages of the reply's room */
 void hub_alive(struct hub *hub, int64_t seq);
 
+bool hub_keyed(const struct hub *hub, enum hub_place place);
 bool hub_knows_room(const struct hub *hub, int room);
-int hub_pages(const struct hub *hub);
 
 #endif

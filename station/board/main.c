@@ -1,5 +1,5 @@
-/* bandtally-board: shows the count. It listens on the loopback address, opens no file, keeps nothing, and
- * ends when the daemon that started it does. */
+/* bandtally-board: shows the count. It listens on the loopback address, and elsewhere by TLS where it is told
+ * to; once it does it opens no file, keeps nothing, and ends when the daemon that started it does. */
 #include <errno.h>
 #include <event2/event.h>
 #include <getopt.h>
@@ -16,15 +16,27 @@
 
 #define FDS_MAX 320
 
-static const char help[] = "bandtally-board [--port N] [--no-keyed]    serve the board's page on 127.0.0.1 "
-                           "(8417; 0: any free port)\n"
-                           "bandtally-board --help | --version\n"
-                           "\n"
-                           "bandtallyd starts it and writes the rooms' state to its standard input as JSON "
-                           "lines (board/feed.h); codes\n"
-                           "that were typed on the page go to its standard output. --no-keyed switches "
-                           "typing off. It ends with its\n"
-                           "input. Exit 0: the input ended; 1: failed; 2: wrong usage.\n";
+static const char help[] =
+    "bandtally-board [--port N] [--no-keyed]    serve the board's page on 127.0.0.1 (8417; 0: any free "
+    "port)\n"
+    "                [--elsewhere ADDRESS --elsewhere-port N --host NAME… --certificate FILE --key FILE\n"
+    "                 --clients FILE [--elsewhere-keyed]]\n"
+    "                                           serve it there as well, by TLS, to browsers that call it by "
+    "one\n"
+    "                                           of the names and show a certificate signed by one of "
+    "--clients\n"
+    "bandtally-board … --check                  only read certificate, key and clients, and say what is "
+    "wrong\n"
+    "bandtally-board --help | --version\n"
+    "\n"
+    "bandtallyd starts it, with the words that station.ini asks for, and writes the rooms' state to its "
+    "standard\n"
+    "input as JSON lines (board/feed.h); codes that were typed on the page go to its standard output. "
+    "--no-keyed\n"
+    "switches typing off on this machine, --elsewhere-keyed on elsewhere. What is wrong with the board "
+    "elsewhere\n"
+    "stands on the board here among the faults. It ends with its input. Exit 0: the input ended; 1: failed;\n"
+    "2: wrong usage.\n";
 
 #if defined(__SANITIZE_ADDRESS__)
 #define WATCHED_MEMORY 1
@@ -44,39 +56,98 @@ const char *__asan_default_options(void)
 
 struct wish {
 	int port;
-	bool keyed_entry;
+	bool keyed_entry[HUB_PLACES];
+	bool check;
+	struct elsewhere elsewhere;
 };
+
+static int read_port(int *out, const char *word, const char *text)
+{
+	char *end = NULL;
+	long n = strtol(text, &end, 10);
+	if (*end || !*text || n < 0 || n > 65535) {
+		log_line("%s: '%s' is no number of 0 to 65535: give one, or leave it out", word, text);
+		return EXIT_USAGE + 1;
+	}
+	*out = (int)n;
+	return 0;
+}
+
+/* Each word's value goes where it belongs. 0, or an exit code plus one. */
+static int read_word(struct wish *w, int c)
+{
+	struct elsewhere *e = &w->elsewhere;
+	switch (c) {
+	case 'p':
+		return read_port(&w->port, "--port", optarg);
+	case 'o':
+		return read_port(&e->port, "--elsewhere-port", optarg);
+	case 'k':
+		w->keyed_entry[HUB_HERE] = false;
+		return 0;
+	case 't':
+		w->keyed_entry[HUB_ELSEWHERE] = true;
+		return 0;
+	case 'e':
+		e->address = optarg;
+		return 0;
+	case 'n':
+		if (e->names.count == GUARD_NAMES_MAX) {
+			log_line("--host: more than %d names: give fewer", GUARD_NAMES_MAX);
+			return EXIT_USAGE + 1;
+		}
+		e->names.name[e->names.count++] = optarg;
+		return 0;
+	case 'c':
+		e->files.certificate = optarg;
+		return 0;
+	case 'y':
+		e->files.key = optarg;
+		return 0;
+	case 'a':
+		e->files.clients = optarg;
+		return 0;
+	case 'x':
+		w->check = true;
+		return 0;
+	case 'h':
+	case 'v':
+		fputs(c == 'h' ? help : "bandtally-board " BANDTALLY_VERSION "\n", stdout);
+		return EXIT_OK + 1;
+	default:
+		return EXIT_USAGE + 1;
+	}
+}
 
 /* 0, or an exit code plus one. */
 static int read_words(int argc, char **argv, struct wish *w)
 {
 	static const struct option words[] = {{"port", required_argument, NULL, 'p'},
 	                                      {"no-keyed", no_argument, NULL, 'k'},
+	                                      {"elsewhere", required_argument, NULL, 'e'},
+	                                      {"elsewhere-port", required_argument, NULL, 'o'},
+	                                      {"elsewhere-keyed", no_argument, NULL, 't'},
+	                                      {"host", required_argument, NULL, 'n'},
+	                                      {"certificate", required_argument, NULL, 'c'},
+	                                      {"key", required_argument, NULL, 'y'},
+	                                      {"clients", required_argument, NULL, 'a'},
+	                                      {"check", no_argument, NULL, 'x'},
 	                                      {"help", no_argument, NULL, 'h'},
 	                                      {"version", no_argument, NULL, 'v'},
 	                                      {NULL, 0, NULL, 0}};
-	for (int c; (c = getopt_long(argc, argv, "", words, NULL)) != -1;) {
-		char *end = NULL;
-		if (c == 'k') {
-			w->keyed_entry = false;
-		} else if (c == 'h' || c == 'v') {
-			fputs(c == 'h' ? help : "bandtally-board " BANDTALLY_VERSION "\n", stdout);
-			return EXIT_OK + 1;
-		} else if (c == 'p') {
-			long n = strtol(optarg, &end, 10);
-			if (*end || !*optarg || n < 0 || n > 65535) {
-				log_line("--port: '%s' is no number of 0 to 65535: give one, or leave it out",
-				         optarg);
-				return EXIT_USAGE + 1;
-			}
-			w->port = (int)n;
-		} else {
-			return EXIT_USAGE + 1;
-		}
+	const struct elsewhere *e = &w->elsewhere;
+	for (int c, r; (c = getopt_long(argc, argv, "", words, NULL)) != -1;)
+		if ((r = read_word(w, c)))
+			return r;
+	if (optind < argc) {
+		log_line("'%s': not understood: see bandtally-board --help", argv[optind]);
+		return EXIT_USAGE + 1;
 	}
-	if (optind == argc)
+	int given =
+	    !!e->address + !!e->names.count + !!e->files.certificate + !!e->files.key + !!e->files.clients;
+	if (given == 5 || (given == 0 && !w->check))
 		return 0;
-	log_line("'%s': not understood: see bandtally-board --help", argv[optind]);
+	log_line("--elsewhere needs --host, --certificate, --key and --clients, and they need it: give all");
 	return EXIT_USAGE + 1;
 }
 
@@ -87,28 +158,55 @@ static void on_end(evutil_socket_t signal_number, short what, void *base)
 	event_base_loopexit(base, NULL);
 }
 
-static int serve(const struct wish *w, struct event_base *base, struct server_parts *p)
+/* The count goes on without it, so what is wrong there is shown here and ends nothing. */
+static int serve_elsewhere(const struct wish *w, struct server *s, struct hub *hub)
+{
+	struct error e = {0};
+	int port = w->elsewhere.address ? server_open_elsewhere(s, &w->elsewhere, &e) : 0;
+	if (port < 0) {
+		log_line("%s", e.text);
+		hub_fault(hub, e.text);
+	}
+	return port;
+}
+
+static int serve(const struct wish *w, struct server_parts *p)
 {
 	struct error e = {0};
 	struct server *s = server_new(p, w->port, &e);
+	int elsewhere = s ? serve_elsewhere(w, s, p->hub) : 0;
 	int r = s ? confine(&e) : e.code;
 	if (r < 0)
 		log_line("%s", e.text);
-	else if ((r = feed_listening(p->feed, server_port(s))) < 0)
+	else if ((r = feed_listening(p->feed, server_port(s), elsewhere)) < 0)
 		log_errno(r, "standard output: the port cannot be told");
 	else
-		event_base_dispatch(base);
+		event_base_dispatch(p->base);
 	server_free(s);
 	return r < 0 ? EXIT_FAILED : EXIT_OK;
 }
 
+static int check(const struct wish *w)
+{
+	struct error e = {0};
+	struct tls *tls = tls_new(&w->elsewhere.files, &e);
+	if (!tls)
+		log_line("%s", e.text);
+	tls_free(tls);
+	return tls ? EXIT_OK : EXIT_FAILED;
+}
+
 int main(int argc, char **argv)
 {
-	struct wish w = {.port = 8417, .keyed_entry = true};
+	struct wish w = {.port = 8417,
+	                 .keyed_entry = {[HUB_HERE] = true},
+	                 .elsewhere = {.port = 8418, .names = {.scheme = "https", .usual_port = 443}}};
 	log_open("bandtally-board");
 	int r = read_words(argc, argv, &w);
 	if (r)
 		return r - 1;
+	if (w.check)
+		return check(&w);
 	signal(SIGPIPE, SIG_IGN);
 	setrlimit(RLIMIT_NOFILE, &(struct rlimit){FDS_MAX, FDS_MAX});
 	struct event_base *base = event_base_new();
@@ -118,8 +216,8 @@ int main(int argc, char **argv)
 	struct guard *guard = base ? guard_new(base, FDS_MAX) : NULL;
 	int code = EXIT_FAILED;
 	if (end && feed && guard && event_add(end, NULL) == 0) {
-		struct server_parts parts = {base, hub, feed, guard, w.keyed_entry};
-		code = serve(&w, base, &parts);
+		struct server_parts parts = {base, hub, feed, guard};
+		code = serve(&w, &parts);
 	} else {
 		log_line("not started: standard input cannot be waited for, or no memory: give it a pipe");
 	}

@@ -1,6 +1,5 @@
 #include "board/server.h"
 
-#include <arpa/inet.h>
 #include <ctype.h>
 #include <errno.h>
 #include <event2/buffer.h>
@@ -11,18 +10,19 @@
 #include <event2/keyvalq_struct.h>
 #include <stdlib.h>
 #include <string.h>
-#include <sys/socket.h>
 
 #include "board/assets.h"
 
-#define HEADERS_MAX 8192
-#define BODY_MAX 1024
-#define IDLE_PATIENCE_S 5
+struct entrance {
+	struct server *server;
+	enum hub_place place;
+	struct door door;
+};
 
 struct server {
 	struct server_parts parts;
-	struct evhttp *http;
-	int port;
+	struct entrance in[HUB_PLACES];
+	struct tls *tls;
 };
 
 static void put_headers(struct evhttp_request *req, const char *type)
@@ -105,8 +105,9 @@ static int room_of(const char *text)
 	return n == 2 ? (text[0] - '0') * 10 + text[1] - '0' : text[0] - '0';
 }
 
-static void send_events(struct server *s, struct evhttp_request *req, const char *query)
+static void send_events(struct entrance *at, struct evhttp_request *req, const char *query)
 {
+	const struct server_parts *parts = &at->server->parts;
 	struct evkeyvalq asked = {0};
 	int room = HUB_ROOM_FIRST;
 	if (evhttp_parse_query_str(query ? query : "", &asked) < 0) {
@@ -128,13 +129,13 @@ static void send_events(struct server *s, struct evhttp_request *req, const char
 	put_headers(req, "text/event-stream");
 	evutil_socket_t fd =
 	    bufferevent_getfd(evhttp_connection_get_bufferevent(evhttp_request_get_connection(req)));
-	if (hub_follow(s->parts.hub, req, room) < 0) {
+	if (hub_follow(parts->hub, req, room, at->place) < 0) {
 		evhttp_clear_headers(evhttp_request_get_output_headers(req));
 		refuse(req, 503, "Service Unavailable",
 		       "Too many pages follow this board: close one of them.\n");
 		return;
 	}
-	guard_stream(s->parts.guard, fd);
+	guard_stream(parts->guard, fd);
 }
 
 static bool code_is_plain(const char *code)
@@ -146,15 +147,16 @@ static bool code_is_plain(const char *code)
 	return n >= 1 && n <= FEED_CODE_MAX;
 }
 
-static void take_keyed(struct server *s, struct evhttp_request *req)
+static void take_keyed(struct entrance *at, struct evhttp_request *req)
 {
+	const struct server_parts *parts = &at->server->parts;
 	struct evkeyvalq *in = evhttp_request_get_input_headers(req);
 	const char *type = evhttp_find_header(in, "Content-Type");
-	if (!s->parts.keyed_entry) {
-		refuse(req, 403, "Forbidden", "Typing codes is switched off on this station: scan them.\n");
+	if (!hub_keyed(parts->hub, at->place)) {
+		refuse(req, 403, "Forbidden", "Typing codes is switched off at this board: scan them.\n");
 		return;
 	}
-	if (!guard_origin(evhttp_find_header(in, "Origin"), s->port)) {
+	if (!guard_origin(&at->door.names, evhttp_find_header(in, "Origin"))) {
 		refuse(req, 403, "Forbidden", "A code is typed only on the board's own page.\n");
 		return;
 	}
@@ -164,21 +166,21 @@ static void take_keyed(struct server *s, struct evhttp_request *req)
 	}
 	struct evbuffer *body = evhttp_request_get_input_buffer(req);
 	size_t size = evbuffer_get_length(body);
-	char text[BODY_MAX + 1], id[16], reply[40];
-	if (size > BODY_MAX || evbuffer_copyout(body, text, size) != (ev_ssize_t)size) {
+	char text[DOOR_BODY_MAX + 1], id[16], reply[40];
+	if (size > DOOR_BODY_MAX || evbuffer_copyout(body, text, size) != (ev_ssize_t)size) {
 		refuse(req, 413, "Payload Too Large", "A code has at most 128 characters.\n");
 		return;
 	}
 	_cleanup_(json_drop) json_t *o = json_read(text, size, NULL);
 	int64_t room = json_number(o, "room", 0);
 	const char *code = json_text(o, "code");
-	if (room < 1 || room > HUB_ROOM_MAX || !hub_knows_room(s->parts.hub, (int)room) ||
+	if (room < 1 || room > HUB_ROOM_MAX || !hub_knows_room(parts->hub, (int)room) ||
 	    !code_is_plain(code)) {
 		refuse(req, 400, "Bad Request",
 		       "A typed code needs a room of this station and 1 to 128 plain characters.\n");
 		return;
 	}
-	if (feed_keyed(s->parts.feed, (int)room, code, id) < 0) {
+	if (feed_keyed(parts->feed, (int)room, code, id) < 0) {
 		refuse(
 		    req, 503, "Service Unavailable",
 		    "The station does not take it: it was not counted: count by hand on the paper sheet.\n");
@@ -188,7 +190,7 @@ static void take_keyed(struct server *s, struct evhttp_request *req)
 	answer(req, 202, "Accepted", "application/json", reply);
 }
 
-static bool may_ask(const struct server *s, struct evhttp_request *req)
+static bool may_ask(const struct entrance *at, struct evhttp_request *req)
 {
 	struct evkeyvalq *in = evhttp_request_get_input_headers(req);
 	const char *origin = evhttp_find_header(in, "Origin");
@@ -196,90 +198,97 @@ static bool may_ask(const struct server *s, struct evhttp_request *req)
 	struct evkeyval *h;
 	for (h = in->tqh_first; h; h = h->next.tqe_next)
 		hosts += strcasecmp(h->key, "Host") == 0;
-	return hosts == 1 && guard_host(evhttp_find_header(in, "Host"), s->port) &&
-	       (!origin || guard_origin(origin, s->port));
+	return hosts == 1 && guard_host(&at->door.names, evhttp_find_header(in, "Host")) &&
+	       (!origin || guard_origin(&at->door.names, origin));
 }
 
-static void on_get(struct server *s, struct evhttp_request *req, const char *path, const char *query)
+/* The second wall: this connection was checked, whatever became of the first (tls_connection()). */
+static bool is_known(const struct entrance *at, struct evhttp_request *req)
+{
+	return at->place == HUB_HERE ||
+	       tls_knows(evhttp_connection_get_bufferevent(evhttp_request_get_connection(req)));
+}
+
+static void on_get(struct entrance *at, struct evhttp_request *req, const char *path, const char *query)
 {
 	if (strcmp(path, "/") == 0)
 		send_asset(req, "index.html");
 	else if (strcmp(path, "/desk") == 0)
 		send_asset(req, "desk.html");
 	else if (strcmp(path, "/events") == 0)
-		send_events(s, req, query);
+		send_events(at, req, query);
 	else
 		send_asset(req, path + 1);
 }
 
 static void on_request(struct evhttp_request *req, void *context)
 {
-	struct server *s = context;
+	struct entrance *at = context;
 	const struct evhttp_uri *uri = evhttp_request_get_evhttp_uri(req);
 	const char *path = uri ? evhttp_uri_get_path(uri) : NULL;
 	enum evhttp_cmd_type how = evhttp_request_get_command(req);
-	if (!path || path[0] != '/' || evhttp_uri_get_host(uri))
+	if (!is_known(at, req))
+		refuse(req, 403, "Forbidden", "This board answers only to browsers with a certificate.\n");
+	else if (!path || path[0] != '/' || evhttp_uri_get_host(uri))
 		refuse(req, 400, "Bad Request", "The address cannot be read: the board is at /.\n");
-	else if (!may_ask(s, req))
+	else if (!may_ask(at, req))
 		refuse(req, 403, "Forbidden",
-		       "This board answers only to its own address: open it as http://127.0.0.1 with its "
-		       "port.\n");
+		       at->place == HUB_HERE
+		           ? "This board answers only to its own address: open it as "
+		             "http://127.0.0.1 with its port.\n"
+		           : "This board answers only to the names that station.ini gives it: "
+		             "open it by one of them.\n");
 	else if (how == EVHTTP_REQ_POST && strcmp(path, "/keyed") == 0)
-		take_keyed(s, req);
+		take_keyed(at, req);
 	else if (how == EVHTTP_REQ_GET || how == EVHTTP_REQ_HEAD)
-		on_get(s, req, path, evhttp_uri_get_query(uri));
+		on_get(at, req, path, evhttp_uri_get_query(uri));
 	else
 		refuse(req, 405, "Method Not Allowed",
 		       "The board is for looking at: nothing can be sent here.\n");
 }
 
-static int port_of(struct evhttp_bound_socket *socket)
-{
-	struct sockaddr_in at = {0};
-	socklen_t size = sizeof at;
-	getsockname(evhttp_bound_socket_get_fd(socket), (struct sockaddr *)&at, &size);
-	return ntohs(at.sin_port);
-}
-
 struct server *server_new(const struct server_parts *parts, int port, struct error *e)
 {
+	static const struct guard_names here = {
+	    .scheme = "http", .usual_port = 80, .count = 2, .name = {"127.0.0.1", "localhost"}};
 	struct server *s = calloc(1, sizeof *s);
-	if (!s || !(s->http = evhttp_new(parts->base))) {
-		free(s);
+	if (!s) {
 		error_set(e, -ENOMEM, "page server: not started: no memory: close other programs");
 		return NULL;
 	}
 	s->parts = *parts;
-	evhttp_set_max_headers_size(s->http, HEADERS_MAX);
-	evhttp_set_max_body_size(s->http, BODY_MAX);
-	evhttp_set_timeout(s->http, IDLE_PATIENCE_S);
-	evhttp_set_allowed_methods(s->http, EVHTTP_REQ_GET | EVHTTP_REQ_HEAD | EVHTTP_REQ_POST |
-	                                        EVHTTP_REQ_PUT | EVHTTP_REQ_DELETE | EVHTTP_REQ_OPTIONS);
-	evhttp_set_gencb(s->http, on_request, s);
-	errno = 0;
-	struct evhttp_bound_socket *socket =
-	    evhttp_bind_socket_with_handle(s->http, "127.0.0.1", (ev_uint16_t)port);
-	if (!socket) {
-		int why = errno ? errno : EADDRNOTAVAIL;
-		error_set(e, -why,
-		          "page server: port %d: %s: end the program that uses it, or set another port", port,
-		          strerror(why));
+	s->in[HUB_HERE] = (struct entrance){.server = s, .place = HUB_HERE, .door.names = here};
+	s->in[HUB_ELSEWHERE] = (struct entrance){.server = s, .place = HUB_ELSEWHERE};
+	if (door_open(&s->in[HUB_HERE].door, parts->base, "127.0.0.1", port, on_request, &s->in[HUB_HERE],
+	              e) < 0) {
 		server_free(s);
 		return NULL;
 	}
-	s->port = port_of(socket);
 	return s;
+}
+
+int server_open_elsewhere(struct server *s, const struct elsewhere *w, struct error *e)
+{
+	struct entrance *at = &s->in[HUB_ELSEWHERE];
+	s->tls = tls_new(&w->files, e);
+	if (!s->tls)
+		return e->code;
+	at->door.names = w->names;
+	at->door.tls = s->tls;
+	return door_open(&at->door, s->parts.base, w->address, w->port, on_request, at, e);
 }
 
 int server_port(const struct server *s)
 {
-	return s->port;
+	return s->in[HUB_HERE].door.names.port;
 }
 
 void server_free(struct server *s)
 {
 	if (!s)
 		return;
-	evhttp_free(s->http);
+	for (int i = 0; i < HUB_PLACES; i++)
+		door_shut(&s->in[i].door);
+	tls_free(s->tls);
 	free(s);
 }

@@ -1,4 +1,8 @@
-/* The pages over HTTP: four kinds of answer and nothing else.
+/* The pages over HTTP: three kinds of answer and nothing else, at one door or two.
+ *
+ * One door is on the loopback address. The other, the board elsewhere, is opened only where station.ini says
+ * so, and admits only browsers that show a certificate (tls.h). What is asked, checked and limited is the
+ * same at both; a code is typed elsewhere only where that is switched on by itself.
  *
  *   GET /  /desk  and the files they name   embedded in the program (assets.h)
  *   GET /events?room=N | ?desk              server-sent events: hello, status, view, alive, reply
@@ -11,8 +15,8 @@
 #define BANDTALLY_BOARD_SERVER_H
 
 #include "base/error.h"
+#include "board/door.h"
 #include "board/feed.h"
-#include "board/guard.h"
 #include "board/hub.h"
 
 struct server_parts { /* all borrowed */
@@ -20,7 +24,13 @@ struct server_parts { /* all borrowed */
 	struct hub *hub;
 	struct feed *feed;
 	struct guard *guard;
-	bool keyed_entry;
+};
+
+struct elsewhere {           /* all borrowed */
+	const char *address; /* of this machine, in numbers; NULL: no board elsewhere */
+	int port;
+	struct guard_names names; /* without the port */
+	struct tls_files files;
 };
 
 struct server;
@@ -28,6 +38,8 @@ struct server;
 /* Listens on 127.0.0.1:`port`, any free port for 0. NULL with `e` filled. */
 struct server *server_new(const struct server_parts *parts, int port, struct error *e);
 int server_port(const struct server *server);
+/* Opens the second door. Its port, or a negative errno with `e` filled; then the first one stays as it is. */
+int server_open_elsewhere(struct server *server, const struct elsewhere *elsewhere, struct error *e);
 void server_free(struct server *server); /* NULL is fine */
 
 #endif

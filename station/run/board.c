@@ -1,14 +1,59 @@
 /* Feeding the board: a whole view of a room at each change, the station's status, and a heartbeat. It is
  * given views and gives back typed codes; it knows nothing else. */
+#include "run/board.h"
+
 #include <errno.h>
+#include <limits.h>
 #include <stdio.h>
 #include <string.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
 #include "base/log.h"
 #include "run/daemon.h"
 #include "run/view.h"
 
 #define BOARD_LINE_MAX 8192
+#define WORDS_MAX (20 + 2 * HOSTS_MAX)
+
+/* The words that the settings ask for; texts are borrowed from the settings and from `ports`. */
+struct words {
+	char ports[2][12];
+	const char *word[WORDS_MAX];
+	int n;
+};
+
+static void say_words(struct words *w, const char *name, const char *value)
+{
+	w->word[w->n++] = name;
+	if (value)
+		w->word[w->n++] = value;
+	w->word[w->n] = NULL;
+}
+
+static void say_elsewhere(struct words *w, const struct elsewhere_setting *s)
+{
+	snprintf(w->ports[1], sizeof w->ports[1], "%d", s->port);
+	say_words(w, "--elsewhere", s->address);
+	say_words(w, "--elsewhere-port", w->ports[1]);
+	for (int i = 0; i < s->n_hosts; i++)
+		say_words(w, "--host", s->hosts[i]);
+	say_words(w, "--certificate", s->certificate);
+	say_words(w, "--key", s->key);
+	say_words(w, "--clients", s->clients);
+	if (s->typing)
+		say_words(w, "--elsewhere-keyed", NULL);
+}
+
+static void words_of(struct words *w, const struct settings *s)
+{
+	*w = (struct words){.n = 0};
+	snprintf(w->ports[0], sizeof w->ports[0], "%d", s->board_port);
+	say_words(w, "bandtally-board", NULL);
+	say_words(w, "--port", w->ports[0]);
+	if (s->elsewhere.start)
+		say_elsewhere(w, &s->elsewhere);
+}
 
 static int send_object(struct daemon *d, const char *key, json_t *value)
 {
@@ -38,9 +83,17 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room)
 	json_object_set_new(view, "faults", list);
 }
 
+/* What a page could see: the changes, and whether it is within the quiet hours. */
+static uint64_t to_show(const struct daemon *d)
+{
+	int quiet = settings_quiet(&d->core.settings.sound, core_now(&d->core).wall_ms);
+	return d->core.changes * 2 + (uint64_t)quiet;
+}
+
 void board_show(struct daemon *d)
 {
-	if (!d->board || d->shown == d->core.changes)
+	uint64_t now = to_show(d);
+	if (!d->board || d->shown == now)
 		return;
 	for (int i = 0; i < d->core.station.n_rooms; i++) {
 		json_t *view = view_room(&d->core, d->core.station.rooms[i].number);
@@ -50,13 +103,22 @@ void board_show(struct daemon *d)
 	json_t *status = view_status(&d->core);
 	put_faults(d, status, 0);
 	send_object(d, "status", status);
-	d->shown = d->core.changes;
+	d->shown = now;
 }
 
 void board_alive(struct daemon *d)
 {
 	if (d->board)
 		send_object(d, "alive", json_true());
+}
+
+static void tell_where(const struct settings *s, const json_t *listening)
+{
+	int elsewhere = (int)json_number(listening, "elsewhere", 0);
+	log_line("the board is at http://127.0.0.1:%d/", (int)json_number(listening, "port", 0));
+	if (elsewhere)
+		log_line("the board elsewhere is at https://%s:%d/, for browsers with a certificate",
+		         s->elsewhere.hosts[0], elsewhere);
 }
 
 static void on_line(void *context, struct child *c, const char *line, size_t size)
@@ -67,7 +129,7 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	const char *code = json_text(keyed, "code");
 	(void)c;
 	if (listening)
-		log_line("the board is at http://127.0.0.1:%d/", (int)json_number(listening, "port", 0));
+		tell_where(&d->core.settings, listening);
 	if (!keyed || !*code)
 		return;
 	int32_t room = (int32_t)json_number(keyed, "room", 0);
@@ -99,16 +161,42 @@ static void on_started(void *context, struct child *c)
 int board_start(struct daemon *d)
 {
 	static const struct child_calls calls = {on_line, on_started, NULL};
-	char port[12];
-	char *const argv[] = {"bandtally-board", "--port", port, NULL};
+	struct words w;
 	if (!d->core.settings.board)
 		return 0;
-	snprintf(port, sizeof port, "%d", d->core.settings.board_port);
-	return child_start(&d->board, d->loop, argv, BOARD_LINE_MAX, 1, &calls, d);
+	words_of(&w, &d->core.settings);
+	return child_start(&d->board, d->loop, (char *const *)w.word, BOARD_LINE_MAX, 1, &calls, d);
 }
 
 void board_stop(struct daemon *d)
 {
 	child_free(d->board);
 	d->board = NULL;
+}
+
+static void become_check(const struct words *w)
+{
+	char self[PATH_MAX], path[PATH_MAX];
+	ssize_t n = readlink("/proc/self/exe", self, sizeof self - 1);
+	char *slash = n > 0 ? memrchr(self, '/', (size_t)n) : NULL;
+	if (slash && snprintf(path, sizeof path, "%.*s/bandtally-board", (int)(slash - self), self) > 0)
+		execv(path, (char *const *)w->word);
+	log_errno(-errno, "bandtally-board: not started: install it beside bandtallyd");
+	_exit(EXIT_FAILED);
+}
+
+int board_check(const struct settings *s)
+{
+	struct words w;
+	int status;
+	if (!s->elsewhere.start)
+		return 0;
+	words_of(&w, s);
+	say_words(&w, "--check", NULL);
+	pid_t pid = fork();
+	if (pid == 0)
+		become_check(&w);
+	if (pid < 0 || waitpid(pid, &status, 0) < 0)
+		return -errno;
+	return WIFEXITED(status) && WEXITSTATUS(status) == EXIT_OK ? 0 : -EINVAL;
 }

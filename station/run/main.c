@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "base/log.h"
+#include "run/board.h"
 #include "run/daemon.h"
 
 static const char usage[] =
@@ -125,9 +126,14 @@ int main(int argc, char **argv)
 		return EXIT_FAILED;
 	}
 	if (check) {
+		n = board_check(&d.core.settings);
 		core_close(&d.core);
-		puts("settings and record are sound");
-		return EXIT_OK;
+		if (n < 0)
+			log_line("the board elsewhere cannot be started as it is set: the rest is sound, and "
+			         "would run");
+		else
+			puts("settings and record are sound");
+		return n < 0 ? EXIT_FAILED : EXIT_OK;
 	}
 	n = start(&d, &e);
 	if (n < 0)

@@ -1,10 +1,13 @@
 #include "run/settings.h"
 
+#include <arpa/inet.h>
+#include <ctype.h>
 #include <errno.h>
 #include <limits.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <time.h>
 
 #include "base/ini.h"
 #include "code/own-codes.h"
@@ -12,6 +15,7 @@
 struct reading {
 	struct settings *s;
 	struct station *st;
+	const char *folder;
 };
 
 static int copy(char *out, size_t size, const char *name, const char *value, struct error *e)
@@ -138,6 +142,140 @@ static int set_driver(struct settings *s, const char *section, const char *name,
 	                 value);
 }
 
+/* The minute of the day at "22:00", -1 where it is none. */
+static int minute_of(const char *text)
+{
+	static const char form[] = "00:00";
+	for (int i = 0; form[i]; i++)
+		if (form[i] == '0' ? !isdigit((unsigned char)text[i]) : text[i] != form[i])
+			return -1;
+	int hour = (text[0] - '0') * 10 + text[1] - '0', minute = (text[3] - '0') * 10 + text[4] - '0';
+	return hour < 24 && minute < 60 ? hour * 60 + minute : -1;
+}
+
+static int set_quiet(struct sound_setting *s, const char *value, struct error *e)
+{
+	int from = -1, to = -1;
+	if (strlen(value) == 11 && value[5] == '-') {
+		from = minute_of(value);
+		to = minute_of(value + 6);
+	}
+	if (strcmp(value, "no") != 0 && (from < 0 || to < 0 || from == to))
+		return error_set(e, -EINVAL,
+		                 "quiet is '%.40s': it must be no, or from when to when, as 22:00-07:00",
+		                 value);
+	s->quiet_from = from;
+	s->quiet_to = to;
+	return 0;
+}
+
+static int set_board(struct settings *s, const char *name, const char *value, struct error *e)
+{
+	if (strcmp(name, "start") == 0)
+		return yes_no(&s->board, name, value, e);
+	if (strcmp(name, "port") == 0)
+		return whole(&s->board_port, name, value, 0, 65535, e);
+	if (strcmp(name, "volume") == 0)
+		return whole(&s->sound.volume, name, value, 0, 100, e);
+	if (strcmp(name, "quiet") == 0)
+		return set_quiet(&s->sound, value, e);
+	if (strcmp(name, "speech") == 0)
+		return yes_no(&s->sound.speech, name, value, e);
+	return error_set(e, -EINVAL,
+	                 "[board] has no setting '%.40s': start, port, volume, quiet and speech are known",
+	                 name);
+}
+
+static int set_address(char out[46], const char *value, struct error *e)
+{
+	struct in6_addr number;
+	if (strlen(value) >= 46 ||
+	    (inet_pton(AF_INET, value, &number) != 1 && inet_pton(AF_INET6, value, &number) != 1))
+		return error_set(
+		    e, -EINVAL,
+		    "address is '%.60s': it must be an address of this machine in numbers, as 192.0.2.7",
+		    value);
+	snprintf(out, 46, "%s", value);
+	return 0;
+}
+
+/* Names without a scheme and without a port, separated by spaces. */
+static int set_hosts(struct elsewhere_setting *w, const char *value, struct error *e)
+{
+	w->n_hosts = 0;
+	for (const char *at = value; *(at += strspn(at, " "));) {
+		size_t n = strcspn(at, " "), fit = 0;
+		int address = at[0] == '[';
+		while (fit < n &&
+		       (isalnum((unsigned char)at[fit]) || strchr(address ? "[:.]" : ".-", at[fit])))
+			fit++;
+		if (fit < n || n >= sizeof *w->hosts || w->n_hosts == HOSTS_MAX)
+			return error_set(
+			    e, -EINVAL,
+			    "hosts at '%.60s': 1 to %d names of at most %zu letters are taken, without "
+			    "https:// and without port, as board.example.org [2001:db8::7]",
+			    at, HOSTS_MAX, sizeof *w->hosts - 1);
+		snprintf(w->hosts[w->n_hosts++], sizeof *w->hosts, "%.*s", (int)n, at);
+		at += n;
+	}
+	return w->n_hosts ? 0 : error_set(e, -EINVAL, "hosts names none: give one, as board.example.org");
+}
+
+/* Where it does not begin at the root it lies in the data folder. */
+static int set_path(char *out, size_t size, const char *folder, const char *name, const char *value,
+                    struct error *e)
+{
+	int n = snprintf(out, size, "%s%s%s", *value == '/' ? "" : folder, *value == '/' ? "" : "/", value);
+	if (*value && n > 0 && (size_t)n < size)
+		return 0;
+	out[0] = 0;
+	return error_set(e, -EINVAL, "%s is no path of 1 to %zu bytes: give a shorter one", name, size - 1);
+}
+
+static int set_elsewhere(struct reading *r, const char *name, const char *value, struct error *e)
+{
+	struct elsewhere_setting *w = &r->s->elsewhere;
+	if (strcmp(name, "start") == 0)
+		return yes_no(&w->start, name, value, e);
+	if (strcmp(name, "address") == 0)
+		return set_address(w->address, value, e);
+	if (strcmp(name, "port") == 0)
+		return whole(&w->port, name, value, 0, 65535, e);
+	if (strcmp(name, "hosts") == 0)
+		return set_hosts(w, value, e);
+	if (strcmp(name, "certificate") == 0)
+		return set_path(w->certificate, sizeof w->certificate, r->folder, name, value, e);
+	if (strcmp(name, "key") == 0)
+		return set_path(w->key, sizeof w->key, r->folder, name, value, e);
+	if (strcmp(name, "clients") == 0)
+		return set_path(w->clients, sizeof w->clients, r->folder, name, value, e);
+	if (strcmp(name, "typing") == 0)
+		return yes_no(&w->typing, name, value, e);
+	return error_set(
+	    e, -EINVAL,
+	    "[board elsewhere] has no setting '%.40s': start, address, port, hosts, certificate, "
+	    "key, clients and typing are known",
+	    name);
+}
+
+/* What only shows once the whole file is read. */
+static int elsewhere_whole(const struct settings *s, const char *path, struct error *e)
+{
+	const struct elsewhere_setting *w = &s->elsewhere;
+	const char *lacks = !s->board            ? "[board] start = yes"
+	                    : !w->address[0]     ? "address"
+	                    : !w->n_hosts        ? "hosts"
+	                    : !w->certificate[0] ? "certificate"
+	                    : !w->key[0]         ? "key"
+	                    : !w->clients[0]     ? "clients"
+	                                         : NULL;
+	if (!w->start || !lacks)
+		return 0;
+	return error_set(e, -EINVAL,
+	                 "%s: [board elsewhere] is started but lacks %s: give it, or say start = no", path,
+	                 lacks);
+}
+
 static int set(void *context, const char *section, const char *name, const char *value, struct error *e)
 {
 	struct reading *r = context;
@@ -150,10 +288,10 @@ static int set(void *context, const char *section, const char *name, const char 
 		return set_printer(r->s, name, value, e);
 	if (strncmp(section, "driver ", 7) == 0)
 		return set_driver(r->s, section, name, value, e);
-	if (strcmp(section, "board") == 0 && strcmp(name, "start") == 0)
-		return yes_no(&r->s->board, name, value, e);
-	if (strcmp(section, "board") == 0 && strcmp(name, "port") == 0)
-		return whole(&r->s->board_port, name, value, 0, 65535, e);
+	if (strcmp(section, "board") == 0)
+		return set_board(r->s, name, value, e);
+	if (strcmp(section, "board elsewhere") == 0)
+		return set_elsewhere(r, name, value, e);
 	return error_set(e, -EINVAL, "[%.40s] %.40s is not a setting: see the comments in config/station.ini",
 	                 section, name);
 }
@@ -161,17 +299,35 @@ static int set(void *context, const char *section, const char *name, const char 
 int settings_read(struct settings *s, struct station *st, const char *folder, struct error *e)
 {
 	char path[PATH_MAX];
-	struct reading r = {s, st};
-	*s = (struct settings){.paper = "a5", .dpi = 300, .board_port = 8417};
+	struct reading r = {s, st, folder};
+	*s = (struct settings){.paper = "a5",
+	                       .dpi = 300,
+	                       .board_port = 8417,
+	                       .elsewhere.port = 8418,
+	                       .sound = {.volume = 60, .quiet_from = -1, .quiet_to = -1}};
 	snprintf(st->site, sizeof st->site, "BC");
 	snprintf(st->site_name, sizeof st->site_name, "site not named in station.ini");
 	snprintf(path, sizeof path, "%s/station.ini", folder);
 	int n = ini_read(path, set, &r, e);
 	if (n < 0 && n != -ENOENT && n != -ENOTDIR) /* a folder that is none is told by whoever opens it */
 		return n;
+	n = elsewhere_whole(s, path, e);
+	if (n < 0)
+		return n;
 	if (!st->n_rooms)
 		room_make(st, 1);
 	snprintf(path, sizeof path, "%s/policy.ini", folder);
 	n = policy_read(&st->policy, path, e);
 	return n == -ENOENT || n == -ENOTDIR ? 0 : n;
+}
+
+int settings_quiet(const struct sound_setting *s, int64_t wall_ms)
+{
+	time_t seconds = (time_t)(wall_ms / 1000);
+	struct tm local;
+	if (s->quiet_from < 0 || !localtime_r(&seconds, &local))
+		return 0;
+	int minute = local.tm_hour * 60 + local.tm_min;
+	return s->quiet_from < s->quiet_to ? minute >= s->quiet_from && minute < s->quiet_to
+	                                   : minute >= s->quiet_from || minute < s->quiet_to;
 }

@@ -7,11 +7,28 @@
 #include "count/station.h"
 
 #define DRIVERS_MAX 16
+#define HOSTS_MAX 8
 
 struct driver_setting { /* [driver NAME]: a child that is started with the station */
 	char name[33];
 	char command[256]; /* program and arguments, separated by spaces */
 	int32_t room;
+};
+
+struct elsewhere_setting { /* [board elsewhere]: the board on another machine, by TLS */
+	int start;
+	char address[46]; /* of this machine, in numbers */
+	int port;
+	char hosts[HOSTS_MAX][64]; /* names and addresses by which browsers call it */
+	int n_hosts;
+	char certificate[512], key[512], clients[512]; /* whole paths */
+	int typing;                                    /* 1: codes may be typed there */
+};
+
+struct sound_setting {
+	int volume;               /* 0 to 100 */
+	int quiet_from, quiet_to; /* minutes of the local day, both -1: never quiet */
+	int speech;               /* 1: replies are spoken, where the browser has a voice */
 };
 
 struct settings {
@@ -20,6 +37,8 @@ struct settings {
 	int dpi;
 	int board; /* 1: start bandtally-board */
 	int board_port;
+	struct elsewhere_setting elsewhere;
+	struct sound_setting sound;
 	struct driver_setting drivers[DRIVERS_MAX];
 	int n_drivers;
 };
@@ -27,5 +46,9 @@ struct settings {
 /* Fills settings and the station's site, rooms and policy from FOLDER/station.ini and FOLDER/policy.ini;
  * either may be absent. 0 or a negative errno with file, line and reason. */
 int settings_read(struct settings *s, struct station *st, const char *folder, struct error *e);
+
+/* 1 within the quiet hours, by the station's local clock at `wall_ms`; from the first minute, up to the last.
+ */
+int settings_quiet(const struct sound_setting *sound, int64_t wall_ms);
 
 #endif

@@ -1,0 +1,43 @@
+/* TLS for the board elsewhere: who shows no certificate of its own is not spoken to.
+ *
+ * TLS 1.2 or 1.3. A client must show a certificate that one of the certificates in `clients` has signed, for
+ * the use as a client, within its time. Nothing of a connection is kept for a later one (no tickets, no
+ * session cache), so that each is checked anew; nothing is negotiated a second time. Keys and certificates
+ * are read once, before the sandbox closes.
+ */
+#ifndef BANDTALLY_BOARD_TLS_H
+#define BANDTALLY_BOARD_TLS_H
+
+#include <stdbool.h>
+
+#include "base/error.h"
+
+struct bufferevent;
+struct event_base;
+struct evconnlistener;
+struct tls;
+
+#define TLS_CONNECTIONS_MAX 64 /* at one time; the others wait at the door, and cost the board nothing */
+
+struct tls_files {
+	const char *certificate; /* PEM: the server's own first, then what leads to its authority */
+	const char *key;         /* PEM, without a pass phrase, closed to other users */
+	const char *clients;     /* PEM: the authorities whose client certificates are admitted */
+};
+
+/* Reads the files. NULL with `e` filled: which file, why, what to do. */
+struct tls *tls_new(const struct tls_files *files, struct error *e);
+void tls_free(struct tls *tls); /* NULL is fine; connections that are still open keep what they need */
+
+/* One connection that has been taken but says nothing yet; evhttp_set_bevcb() has this form, `tls` the
+ * context. NULL where there is no memory: then the library speaks plain HTTP there, so tls_knows() must be
+ * asked. */
+struct bufferevent *tls_connection(struct event_base *base, void *tls);
+/* True where this is a connection of ours whose client has shown its certificate. */
+bool tls_knows(struct bufferevent *b);
+
+/* From now on this door is closed while TLS_CONNECTIONS_MAX connections are open. NULL: not any more.
+ * Borrowed. */
+void tls_door(struct tls *tls, struct evconnlistener *door);
+
+#endif

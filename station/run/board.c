@@ -80,6 +80,12 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room)
 		         station_room_name(&d->core.station, dc->room), dc->fault);
 		json_array_append_new(list, json_string(text));
 	}
+	for (int i = 0; i < UNSEEN_MAX; i++) {
+		const struct outbox_entry *x = &d->outbox[i];
+		const struct slip *s = x->slip ? station_slip(&d->core.station, x->slip) : NULL;
+		if (s && x->trouble[0] && (!room || s->room == room))
+			json_array_append_new(list, json_sprintf("Printing slip %d: %s", (int)x->slip, x->trouble));
+	}
 	json_object_set_new(view, "faults", list);
 }
 

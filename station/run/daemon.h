@@ -44,8 +44,10 @@ struct daemon {
 	int copying; /* a copy of the record is being made */
 	int n_clients; /* connections at the socket */
 	struct outbox_entry {
-		int32_t slip, copy; /* waits for the printer's program, 0 free */
-		int sent;           /* was handed to it */
+		int32_t slip, copy; /* not seen yet, and not known to be on paper; 0 free */
+		int sent;           /* the printer's program has it */
+		int over;           /* that gave it up: not handed over again */
+		char trouble[200];  /* why it does not come, "" nothing is known to be wrong */
 	} outbox[UNSEEN_MAX];
 };
 

@@ -23,6 +23,15 @@ static struct outbox_entry *entry_of(struct daemon *d, int32_t slip)
 	return NULL;
 }
 
+static void set_trouble(struct daemon *d, int32_t slip, const char *text)
+{
+	struct outbox_entry *x = entry_of(d, slip);
+	if (!x || strcmp(x->trouble, text) == 0)
+		return;
+	snprintf(x->trouble, sizeof x->trouble, "%.199s", text);
+	d->core.changes++;
+}
+
 static json_t *destination(struct daemon *d, int32_t slip, int copy)
 {
 	char path[PATH_MAX];
@@ -50,6 +59,7 @@ static int send_job(struct daemon *d, const struct slip *s, int again)
 	json_object_set_new(o, "job", job);
 	if (!document) { /* it stays in the outbox, and the board goes on saying that it was not seen */
 		log_line("slip %d of case %d cannot be made: %s", (int)s->number, (int)s->case_no, e.text);
+		set_trouble(d, s->number, e.text);
 		return -EINVAL;
 	}
 	json_object_set_new(job, "id", json_integer((json_int_t)s->number * COPIES + s->copy));
@@ -73,7 +83,7 @@ static void hand_over(struct daemon *d)
 	for (int i = 0; i < UNSEEN_MAX; i++) {
 		struct outbox_entry *x = &d->outbox[i];
 		const struct slip *s = x->slip ? station_slip(&d->core.station, x->slip) : NULL;
-		if (!x->slip || x->sent)
+		if (!x->slip || x->sent || (x->over && s))
 			continue;
 		if (!s) {
 			*x = (struct outbox_entry){0};
@@ -108,6 +118,21 @@ static int state_from_name(const char *name)
 	return -EINVAL;
 }
 
+/* What the printer's program says of a slip, for the board. */
+static void take_state(struct daemon *d, int32_t slip, enum slip_state state, const char *text)
+{
+	struct outbox_entry *x = entry_of(d, slip);
+	const char *why = strstr(text, ": "); /* before it stands the job's title */
+	if (!x)
+		return;
+	x->over = state == SLIP_FAILED;
+	if (state == SLIP_WRITTEN || state == SLIP_DONE)
+		*x = (struct outbox_entry){0};
+	else
+		set_trouble(d, slip,
+		            state == SLIP_WAITING || state == SLIP_FAILED ? (why ? why + 2 : text) : "");
+}
+
 static void on_line(void *context, struct child *c, const char *line, size_t size)
 {
 	struct daemon *d = context;
@@ -129,12 +154,9 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	                  .other = s->copy,
 	                  .ref = json_number(job, "cups", 0)};
 	snprintf(e.text, sizeof e.text, "%.200s", json_text(job, "text"));
-	if (s->state == state && s->job == e.ref)
-		return;
-	struct outbox_entry *x = entry_of(d, s->number);
-	if (x && (state == SLIP_WRITTEN || state == SLIP_DONE || state == SLIP_FAILED))
-		*x = (struct outbox_entry){0};
-	core_store(&d->core, &e, 1, NULL);
+	take_state(d, s->number, (enum slip_state)state, e.text);
+	if (s->state != state || s->job != e.ref)
+		core_store(&d->core, &e, 1, NULL);
 	board_show(d);
 }
 

@@ -81,19 +81,32 @@ static json_t *items(const struct sheet *s)
 	return list;
 }
 
+/* "10:12", with its date where that is not today's; "" for none. */
+static void wall_text(int64_t wall_ms, struct moment now, char out[18])
+{
+	char date[11] = "", hm[6] = "";
+	if (wall_ms)
+		clock_text_hm(wall_ms, hm);
+	if (wall_ms && clock_date_number(wall_ms) != clock_date_number(now.wall_ms))
+		clock_text_date(wall_ms, date);
+	snprintf(out, 18, "%s%s%s", date, *date ? " " : "", hm);
+}
+
 static json_t *digits(const struct sheet *s, struct moment now)
 {
 	static const char *const states[] = {"bare", "maybe-on", "on", "off"};
 	json_t *list = json_array();
 	for (int i = 0; i < s->n_digits; i++) {
 		const struct digit *d = &s->digits[i];
-		char text[80];
+		char text[80], at[18];
 		json_t *o = json_object();
 		digit_minutes_text(d, now, text, sizeof text);
+		wall_text(d->on_wall_ms, now, at);
 		put_n(o, "number", d->number);
 		put(o, "name", own_digit_name(d->number));
 		put(o, "state", states[d->state]);
 		put(o, "text", text);
+		put(o, "on_at", at);
 		put_n(o, "stretch_ms", digit_stretch_ms(d, now));
 		put_n(o, "total_ms", digit_total_ms(d, now));
 		put_n(o, "longest_ms", digit_longest_ms(d, now));
@@ -271,6 +284,15 @@ static json_t *case_of(const struct sheet *s)
 	return o;
 }
 
+static json_t *sound(const struct sound_setting *s, struct moment now)
+{
+	json_t *o = json_object();
+	put_n(o, "volume", s->volume);
+	json_object_set_new(o, "quiet", json_boolean(settings_quiet(s, now.wall_ms)));
+	json_object_set_new(o, "speech", json_boolean(s->speech));
+	return o;
+}
+
 json_t *view_room(const struct core *c, int32_t number)
 {
 	static const struct sheet none;
@@ -310,6 +332,7 @@ json_t *view_room(const struct core *c, int32_t number)
 	json_object_set_new(o, "slips", slips(c));
 	json_object_set_new(o, "owed", owed(c));
 	json_object_set_new(o, "awake", json_boolean(s->awake));
+	json_object_set_new(o, "sound", sound(&c->settings.sound, now));
 	return o;
 }
 

@@ -5,7 +5,7 @@ const item = (number, name, role, place, more = {}) => ({
 	dropped: false, unlisted: false, added: false, ...more,
 });
 const digit = (number, name, state, more = {}) => ({
-	number, name, state, text: '', stretch_ms: 0, total_ms: 0, longest_ms: 0, marked: false, seen_bare: false,
+	number, name, state, text: '', on_at: '10:12', stretch_ms: 0, total_ms: 0, longest_ms: 0, marked: false, seen_bare: false,
 	reminded: false, gap: false, forceps: false, ...more,
 });
 export const min = (n) => n * 60000 + 5000;

@@ -16,10 +16,20 @@ const source = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const folder = mkdtempSync(join(tmpdir(), 'board-'));
 writeFileSync(join(folder, 'station.ini'), '[site]\nletters = BC\nname = Example Hospital\n\n[room 1]\nname = Theatre 1\n\n[board]\nstart = yes\nport = 0\n');
 writeFileSync(join(folder, 'policy.ini'), readFileSync(join(source, 'config/policy.ini')));
-const daemon = spawn(join(bin, 'bandtallyd'), ['--data', folder], { stdio: ['ignore', 'ignore', 'pipe'], env: { ...process.env, PATH: `${bin}:${process.env.PATH}` } });
-let log = '';
-daemon.stderr.on('data', (d) => { log += d; });
-const gone = new Promise((done) => daemon.on('exit', done));
+let daemon, log = '', gone;
+async function start() {
+	log = '';
+	daemon = spawn(join(bin, 'bandtallyd'), ['--data', folder], { stdio: ['ignore', 'ignore', 'pipe'], env: { ...process.env, PATH: `${bin}:${process.env.PATH}` } });
+	daemon.stderr.on('data', (d) => { log += d; });
+	gone = new Promise((done) => daemon.on('exit', done));
+	for (let i = 0; i < 100; i++) {
+		await sleep(100);
+		const at = /http:\/\/127\.0\.0\.1:\d+\//.exec(log);
+		if (at)
+			return at[0];
+	}
+	return '';
+}
 
 const tool = (...words) => execFileSync(join(bin, 'bandtally'), ['--data', folder, ...words], { encoding: 'utf8' });
 const scan = (code) => spawnSync(join(bin, 'bandtally'), ['--data', folder, 'scan', code], { encoding: 'utf8' });
@@ -35,11 +45,7 @@ function code(before) {
 const pad = (n, width) => String(n).padStart(width, '0');
 const card = (n) => code(`BTBC101${pad(n, 3)}`), digit = (n) => code(`BTBC201${pad(n, 2)}`), badge = (n) => code(`BTBC3${pad(n, 6)}`);
 
-let address = '';
-for (let i = 0; i < 100 && !address; i++) {
-	await sleep(100);
-	address = /http:\/\/127\.0\.0\.1:\d+\//.exec(log)?.[0] ?? '';
-}
+let address = await start();
 const b = await browser(), page = await b.newPage({ viewport: { width: 1920, height: 1080 } }), faults = [];
 page.on('pageerror', (e) => faults.push(String(e)));
 const reads = async (id, pattern) => {
@@ -52,6 +58,7 @@ const reads = async (id, pattern) => {
 	assert.match(await words(), pattern);
 };
 const people = {};
+const label = (line) => code(`PBC${pad(/\d+/.exec(tool('label', 'pack', '--line', line, '--lot', 'T26', '--expiry', '2028-03-31', '--count', '1', '--pdf', join(folder, `${line}.pdf`)))[0], 8)}`);
 
 await it('the daemon starts its board, which shows the room and asks for nothing yet', async () => {
 	assert.ok(address, log);
@@ -65,7 +72,6 @@ await it('the daemon starts its board, which shows the room and asks for nothing
 });
 
 await it('an ordinary case of 16 scans, each answered on the page', async () => {
-	const label = (line) => code(`PBC${pad(/\d+/.exec(tool('label', 'pack', '--line', line, '--lot', 'T26', '--expiry', '2028-03-31', '--count', '1', '--pdf', join(folder, `${line}.pdf`)))[0], 8)}`);
 	const green = label('GREEN-M'), forceps = label('FORCEPS'), steps = [
 		[card(1), 'next', /badge of the one at the field/], [badge(people['SCRUB-1']), 'next', /badge of the circulating/],
 		[badge(people['CIRC-2']), 'next', /Scan each pack/], [green, 'sheet', /in 1 finger tourniquet, green, M/],
@@ -114,6 +120,17 @@ await it('when the daemon is gone, the page says so and says count by hand', asy
 	daemon.kill('SIGTERM');
 	await gone;
 	await page.waitForFunction(() => /^No word from the station for \d+ s\. Count by hand/.test(document.getElementById('next').textContent), null, { timeout: 4000 });
+});
+
+await it('a printer that does not answer is said on the board, with what to do, and no longer once the slip was seen', async () => {
+	writeFileSync(join(folder, 'station.ini'), `${readFileSync(join(folder, 'station.ini'))}\n[printer]\nqueue = ipp://127.0.0.1:9/ipp/print\n`);
+	address = await start();
+	await page.goto(address);
+	for (const what of [card(1), badge(people['SCRUB-1']), badge(people['CIRC-2']), label('GREEN-M'), badge(people['CIRC-2']), card(50), card(11)])
+		assert.ok([0, 4].includes(scan(what).status), what);
+	await reads('note', /Printing slip 2: the printer does not answer: check power, cable and network/);
+	scan(code(`BTBC4${pad(2, 7)}01`));
+	await page.waitForFunction(() => !/does not answer/.test(document.getElementById('note').textContent), null, { timeout: 4000 });
 });
 
 await b.close();

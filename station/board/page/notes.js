@@ -17,6 +17,9 @@ export function notesOf(view, status, passed_ms, soundWaits, said) {
 	for (const f of new Set([...(view?.faults ?? [])]))
 		add('fault', f);
 	for (const d of view?.digits ?? [])
+		if (d.gap && (d.state === 'on' || d.state === 'maybe-on'))
+			add('fault', `Clock gap: the station was off while a tourniquet was on the ${d.name}. It went on at ${d.on_at} by the wall clock; the minutes shown are the least.`);
+	for (const d of view?.digits ?? [])
 		if (d.reminded)
 			add('reminder', `Reminder: ${d.name}, ${digitWords(d, passed_ms)}. A badge acknowledges it.`);
 	for (const d of view?.debts ?? [])

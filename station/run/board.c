@@ -51,6 +51,8 @@ static void words_of(struct words *w, const struct settings *s)
 	snprintf(w->ports[0], sizeof w->ports[0], "%d", s->board_port);
 	say_words(w, "bandtally-board", NULL);
 	say_words(w, "--port", w->ports[0]);
+	if (!s->board_typing)
+		say_words(w, "--no-keyed", NULL);
 	if (s->elsewhere.start)
 		say_elsewhere(w, &s->elsewhere);
 }

@@ -179,10 +179,13 @@ static int set_board(struct settings *s, const char *name, const char *value, st
 		return whole(&s->sound.volume, name, value, 0, 100, e);
 	if (strcmp(name, "quiet") == 0)
 		return set_quiet(&s->sound, value, e);
+	if (strcmp(name, "typing") == 0)
+		return yes_no(&s->board_typing, name, value, e);
 	if (strcmp(name, "speech") == 0)
 		return yes_no(&s->sound.speech, name, value, e);
 	return error_set(e, -EINVAL,
-	                 "[board] has no setting '%.40s': start, port, volume, quiet and speech are known",
+	                 "[board] has no setting '%.40s': start, port, typing, volume, quiet and speech are "
+	                 "known",
 	                 name);
 }
 
@@ -303,6 +306,7 @@ int settings_read(struct settings *s, struct station *st, const char *folder, st
 	*s = (struct settings){.paper = "a5",
 	                       .dpi = 300,
 	                       .board_port = 8417,
+	                       .board_typing = 1,
 	                       .elsewhere.port = 8418,
 	                       .sound = {.volume = 60, .quiet_from = -1, .quiet_to = -1}};
 	snprintf(st->site, sizeof st->site, "BC");

@@ -37,6 +37,7 @@ struct settings {
 	int dpi;
 	int board; /* 1: start bandtally-board */
 	int board_port;
+	int board_typing; /* 1: codes may be typed on its page */
 	struct elsewhere_setting elsewhere;
 	struct sound_setting sound;
 	struct driver_setting drivers[DRIVERS_MAX];

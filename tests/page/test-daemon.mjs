@@ -14,7 +14,8 @@ for (const program of ['bandtallyd', 'bandtally', 'bandtally-board'])
 		skip(`${program} is not built in ${bin}`);
 const source = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const folder = mkdtempSync(join(tmpdir(), 'board-'));
-writeFileSync(join(folder, 'station.ini'), '[site]\nletters = BC\nname = Example Hospital\n\n[room 1]\nname = Theatre 1\n\n[board]\nstart = yes\nport = 0\n');
+const settings = '[site]\nletters = BC\nname = Example Hospital\n\n[room 1]\nname = Theatre 1\n\n[board]\nstart = yes\nport = 0\n';
+writeFileSync(join(folder, 'station.ini'), settings);
 writeFileSync(join(folder, 'policy.ini'), readFileSync(join(source, 'config/policy.ini')));
 let daemon, log = '', gone;
 async function start() {
@@ -123,7 +124,7 @@ await it('when the daemon is gone, the page says so and says count by hand', asy
 });
 
 await it('a printer that does not answer is said on the board, with what to do, and no longer once the slip was seen', async () => {
-	writeFileSync(join(folder, 'station.ini'), `${readFileSync(join(folder, 'station.ini'))}\n[printer]\nqueue = ipp://127.0.0.1:9/ipp/print\n`);
+	writeFileSync(join(folder, 'station.ini'), `${settings}typing = no\n\n[printer]\nqueue = ipp://127.0.0.1:9/ipp/print\n`);
 	address = await start();
 	await page.goto(address);
 	for (const what of [card(1), badge(people['SCRUB-1']), badge(people['CIRC-2']), label('GREEN-M'), badge(people['CIRC-2']), card(50), card(11)])
@@ -131,6 +132,7 @@ await it('a printer that does not answer is said on the board, with what to do, 
 	await reads('note', /Printing slip 2: the printer does not answer: check power, cable and network/);
 	scan(code(`BTBC4${pad(2, 7)}01`));
 	await page.waitForFunction(() => !/does not answer/.test(document.getElementById('note').textContent), null, { timeout: 4000 });
+	assert.ok(!await page.isVisible('#type'), 'typing was switched off in station.ini');
 });
 
 await b.close();

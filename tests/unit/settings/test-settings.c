@@ -50,6 +50,7 @@ static void the_board_is_heard_at_60_and_never_quiet_unless_it_is_said(void **st
 	assert_int_equal(read_text("[board]\nstart = yes\n"), 0);
 	assert_int_equal(s.sound.volume, 60);
 	assert_int_equal(s.sound.speech, 0);
+	assert_int_equal(s.board_typing, 1);
 	assert_int_equal(settings_quiet(&s.sound, 1795612000000), 0);
 	assert_int_equal(s.elsewhere.start, 0);
 }
@@ -72,6 +73,7 @@ static void a_wrong_sound_setting_is_refused_with_its_line(void **state)
 	refused("board", "volume = 101", "volume is '101': it must be a whole number from 0 to 100");
 	refused("board", "volume = loud", "volume is 'loud'");
 	refused("board", "speech = on", "speech is 'on': it must be yes or no");
+	refused("board", "typing = maybe", "typing is 'maybe': it must be yes or no");
 	static const char *const hours[] = {"yes",          "22:00",       "22:00-24:00", "22:60-07:00",
 	                                    "22-7",         "22:00-22:00", "22:00 07:00", "9:00-17:00",
 	                                    "22:00-07:00x", "-1:00-07:00"};

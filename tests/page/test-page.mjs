@@ -224,8 +224,7 @@ await it('five sounds differ in rhythm and pitch; an awake patient and quiet hou
 		for (const name of s.names)
 			starts.push(await play(name));
 		window.OscillatorNode = real;
-		const at = new Date(2026, 10, 25, 23, 0).getTime();
-		return { tunes: starts, levels: [{}, { awake: true }, { sound: { volume: 100 } }, { sound: { volume: 0 } }, { at_ms: at, sound: { volume: 60, quiet: '22:00-07:00' } }, { at_ms: at, sound: { volume: 60, quiet: '07:00-22:00' } }, { sound: { quiet: true } }].map(s.loudness) };
+		return { tunes: starts, levels: [{}, { awake: true }, { sound: { volume: 100 } }, { sound: { volume: 0 } }, { sound: { volume: 60, quiet: true } }, { sound: { volume: 60, quiet: false } }, { sound: { quiet: true } }].map(s.loudness) };
 	});
 	assert.equal(tunes.length, 5);
 	assert.ok(tunes.every((t) => t.rhythm));

@@ -1,6 +1,6 @@
 // Light and sound: a dark room, and whether the board is heard. Kept in this browser only, and not as a cookie.
-import { $, el } from './dom.js';
-import { names, sound, wake } from './sound.js';
+import { $, el, say } from './dom.js';
+import { hasNoVoice, names, sound, wake } from './sound.js';
 
 const KEY = 'light';
 
@@ -30,6 +30,11 @@ export function setUpChoices(state) {
 		el('h2', { id: 'choices-title' }, 'Light and sound'), el('button', { class: 'key close' }, 'Close'),
 		el('p', {}, 'Light'), el('div', { class: 'row' }, button('Light room', choose('light')), button('Dark room', choose('dark')), button('As the screen', choose(''))),
 		el('p', {}, 'Hear a sound'), el('div', { class: 'row' }, ...names.map((n) => button(n, async () => { await wake(); sound(n, state.view); })))));
-	$('settings').addEventListener('click', () => box.showModal());
+	const voice = el('p', { id: 'voice' });
+	box.firstChild.append(voice);
+	$('settings').addEventListener('click', () => {
+		say(voice, !state.view?.sound?.speech ? '' : hasNoVoice() ? 'Replies are to be spoken, but this browser has no voice.' : 'Replies are spoken, unless the patient is awake.');
+		box.showModal();
+	});
 	document.addEventListener('pointerdown', () => void wake(), { once: true });
 }

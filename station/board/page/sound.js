@@ -10,35 +10,61 @@ export const names = Object.keys(tunes);
 
 let context = null, busy = 0; // until when, on the context's clock: one sound after the other
 
-function within(hours, at_ms) {
-	const m = /^(\d\d?):(\d\d)-(\d\d?):(\d\d)$/.exec(hours);
-	if (!m)
-		return false;
-	const [from, to] = [m[1] * 60 + +m[2], m[3] * 60 + +m[4]];
-	const d = new Date(at_ms), t = d.getHours() * 60 + d.getMinutes();
-	return from <= to ? t >= from && t < to : t >= from || t < to;
-}
-
-// From 0 to 1. A view may say sound {volume 0..100, quiet true, false or "22:00-07:00"}; quiet hours and a
+// From 0 to 1. A view says sound {volume 0..100, quiet: it is within the quiet hours, speech}; quiet hours and a
 // patient who is awake make every sound soft, and none silent: only volume 0 does that.
 export function loudness(view) {
 	const s = view?.sound ?? {};
 	const volume = Math.min(100, Math.max(0, s.volume ?? 60)) / 100;
-	const quiet = s.quiet === true || (typeof s.quiet === 'string' && within(s.quiet, view.at_ms));
-	return volume * (quiet || view?.awake ? 0.2 : 1);
+	return volume * (s.quiet || view?.awake ? 0.2 : 1);
 }
 
 // Browsers keep a page silent until it is touched, unless they were started otherwise.
 export const waits = () => (context ??= new AudioContext()).state !== 'running';
 export const wake = () => (context ??= new AudioContext()).resume();
 
+const lasts_s = (name) => Math.max(...tunes[name].map(([start, , length]) => start + length));
+
+// The reply in words, by the browser's voice. A count that is spoken at an awake patient's ear frightens, so then
+// there is none. A newer reply ends the older one. A browser without a voice says so once, in its log.
+const spoken = { accepted: '', refused: 'Refused. ', question: 'Question. ' };
+let due = 0, voiceless = false;
+export const hasNoVoice = () => voiceless;
+
+function say(text, level) {
+	const words = new SpeechSynthesisUtterance(text);
+	words.lang = document.documentElement.lang;
+	words.volume = level;
+	words.onstart = () => { voiceless = false; };
+	words.onerror = (e) => {
+		if (['canceled', 'interrupted', 'not-allowed'].includes(e.error))
+			return;
+		if (!voiceless)
+			console.warn(`Replies are not spoken: this browser has no voice (${e.error}): install speech-dispatcher with a voice and start the browser with it, or set speech = no in station.ini`);
+		voiceless = true;
+	};
+	speechSynthesis.speak(words);
+}
+
+function speak(name, view, level) {
+	const last = view?.recent?.[0];
+	if (!(name in spoken) || !window.speechSynthesis)
+		return;
+	clearTimeout(due);
+	speechSynthesis.cancel();
+	if (!view?.sound?.speech || view.awake || level === 0 || last?.verdict !== name)
+		return;
+	const text = `${spoken[name]}${last.said}${name === 'question' ? ` ${view.next}` : ''}`;
+	due = setTimeout(() => say(text, level), lasts_s(name) * 1000);
+}
+
 export function sound(name, view) {
 	const level = loudness(view);
 	document.dispatchEvent(new CustomEvent('sounded', { detail: { name, level } }));
+	speak(name, view, level);
 	if (level === 0 || waits())
 		return;
 	const t0 = Math.max(context.currentTime + 0.02, busy);
-	busy = t0 + 0.3 + Math.max(...tunes[name].map(([start, , length]) => start + length));
+	busy = t0 + 0.3 + lasts_s(name);
 	for (const [start, pitch, length] of tunes[name]) {
 		const tone = new OscillatorNode(context, { type: 'triangle', frequency: pitch });
 		const gain = new GainNode(context, { gain: 0 });

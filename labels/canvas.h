@@ -66,7 +66,6 @@ struct canvas {
  * else in the source tree. Call once before the first canvas. -ENOENT with a sentence when it or its fonts
  * are absent. */
 int fonts_open(struct error *e);
-void fonts_close(void); /* once, after the last canvas: gives back what the font libraries keep */
 
 /* Begins a PDF that is appended to `out`. `time` is the document's own time; `title` is what the file says it
  * is. Both are copied. `trace` is filled where not NULL. */

@@ -173,7 +173,6 @@ int main(int count, char **words)
 	} else if (r == 0) {
 		r = run(&w, &e);
 	}
-	fonts_close();
 	if (r < 0)
 		log_line("%s", e.text);
 	return r < 0 ? EXIT_FAILED : EXIT_OK;

@@ -421,7 +421,6 @@ static int open_fonts(void **state)
 static int close_fonts(void **state)
 {
 	(void)state;
-	fonts_close();
 	return 0;
 }
 

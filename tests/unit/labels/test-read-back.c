@@ -221,7 +221,6 @@ static int tidy(void **state)
 {
 	(void)state;
 	run("rm -rf %s", folder);
-	fonts_close();
 	return 0;
 }
 

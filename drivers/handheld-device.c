@@ -45,12 +45,15 @@ static int grab(struct handheld_device *d, const char *path, struct error *e)
 		return error_set(e, r, "%s: cannot be taken: %s: name a scanner's /dev/input/eventN", path,
 		                 strerror(-r));
 	}
+	/* Another clock makes the kernel throw away what waits, and say that events were dropped: first,
+	 * then. */
+	int clock = CLOCK_BOOTTIME;
+	d->kernel_times = ioctl(d->fd, EVIOCSCLOCKID, &clock) == 0;
 	drain(d->fd);
 	int r = libevdev_new_from_fd(d->fd, &d->evdev);
 	if (r < 0)
 		return error_set(e, r, "%s: does not answer as an input device: %s: plug it in again", path,
 		                 strerror(-r));
-	d->kernel_times = libevdev_set_clock_id(d->evdev, CLOCK_BOOTTIME) == 0;
 	lamp_off(d);
 	return 0;
 }
@@ -61,9 +64,9 @@ int handheld_device_open(const char *path, struct handheld_device **out, struct 
 	int r;
 	if (!d)
 		return error_set(e, -ENOMEM, "%s: no memory: end other programs", path);
-	/* Writing is for the lamps only. */
+	/* Writing is for the lamps only. EPERM: a unit's DeviceAllow that grants reading alone. */
 	d->fd = open(path, O_RDWR | O_NONBLOCK | O_CLOEXEC | O_NOCTTY);
-	if (d->fd < 0 && (errno == EACCES || errno == EROFS))
+	if (d->fd < 0 && (errno == EACCES || errno == EROFS || errno == EPERM))
 		d->fd = open(path, O_RDONLY | O_NONBLOCK | O_CLOEXEC | O_NOCTTY);
 	if (d->fd < 0)
 		r = error_set(e, -errno,

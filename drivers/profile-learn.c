@@ -306,10 +306,9 @@ int learner_result(const struct learner *l, const struct keymaps *maps, struct p
 	int first = 0;
 	*out = profile_unknown(LAYOUT_ALL);
 	if (best_layouts(l, maps, out, &seen) < 1 || !seen)
-		return error_set(
-		    e, -ENODATA,
-		    "scanner check: nothing was learned: the start code and a code below it were not "
-		    "both read: scan the sheet again from 1 downwards");
+		return error_set(e, -ENODATA,
+		                 "nothing was learned: the start code and a code below it were not "
+		                 "both read: scan the sheet again from 1 downwards");
 	while (!(out->layouts & LAYOUT_BIT(first)))
 		first++;
 	gather(l, maps->of[first], out);

@@ -53,6 +53,9 @@ enum own_kind {
 #define OWN_SITE_LETTERS "BCDEFGHIJKLNOPRSTUVX"
 #define OWN_CODE_MAX 17 /* with the NUL: the longest is a slip's, 16 characters */
 #define OWN_DIGITS 24
+/* Numbers of OWN_SCANNER_CHECK: the first code of that sheet, and the one that ends it. */
+#define OWN_CHECK_START 1
+#define OWN_CHECK_END 2
 
 /* The fields of a code. Fields that a kind does not have are 0 or "". */
 struct own_code {

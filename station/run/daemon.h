@@ -16,17 +16,21 @@ struct held_scan {
 
 struct driver_child { /* a scanner; its place stays when it is unplugged, so that what was lost is told */
 	struct daemon *daemon;
-	char name[33];
-	char node[256];    /* of the device, "" for one that station.ini starts */
-	char profile[300]; /* file of its profile, "" none */
-	int32_t room;
-	int learning; /* it is reading the scanner-check sheet */
+	char name[33], base[33]; /* "hand-1-2", and "hand-1" as the settings call it */
+	char node[256];           /* of the device, "" for one that station.ini starts */
+	char syspath[300];       /* the very device: a node's name is given again to another */
+	char profile[300];       /* file of its profile, "" none */
+	int32_t home, room;      /* the room that the settings give it, and that it works for now (rule 18) */
+	int learning;            /* it is reading the scanner-check sheet, into PROFILE.new */
+	int lost;                /* this device was told to be lost: once is enough */
+	int said_why;            /* its program's last words were why it ends */
 	struct held_scan held[HELD_MAX];
 	int n_held;
 	int asked;            /* the room was asked about the held scans (rule 17) */
 	int64_t last_scan_ms; /* CLOCK_BOOTTIME; 0 none yet */
 	struct child *child;
 	char device[256];    /* as its hello said */
+	char uncertain[200]; /* what is not known of how it sends, "" nothing; stays until it is learned */
 	char fault[200];     /* what is wrong with it now, "" nothing */
 	int64_t fault_ms;    /* when a fault of it was last recorded */
 	int32_t turned_away; /* bad lines since then */
@@ -68,10 +72,14 @@ int socket_open(struct daemon *d, struct error *e);
 int drivers_start(struct daemon *d);
 void drivers_stop(struct daemon *d);
 
-/* Starts or ends one scanner. `words` is the command; a name that is known keeps its place. 0 or negative
- * errno. */
-int driver_add(struct daemon *d, const char *name, const char *node, int32_t room, char *const *words,
-               const char *profile);
+/* Starts one scanner, or ends it because its device has gone. `words` is the command. A name that is known
+ * keeps its place; one that another device has now gets "-2", "-3"… behind it. 0 or negative errno. */
+struct driver_place {
+	const char *name, *node, *syspath, *profile; /* the last three "" where it has none */
+	int32_t room;
+	int learning;
+};
+int driver_add(struct daemon *d, const struct driver_place *at, char *const *words);
 void driver_remove(struct daemon *d, const char *node);
 struct driver_child *driver_by_node(struct daemon *d, const char *node);
 
@@ -79,6 +87,7 @@ struct driver_child *driver_by_node(struct daemon *d, const char *node);
 int hotplug_start(struct daemon *d, struct error *e);
 void hotplug_stop(struct daemon *d);
 int hotplug_restart(struct daemon *d, struct driver_child *dc, int learn); /* with its profile as it is now */
+int hotplug_has(struct daemon *d, const struct driver_child *dc); /* 1: its very device is still there */
 
 /* outbox.c: slips on their way to paper. */
 int outbox_start(struct daemon *d);

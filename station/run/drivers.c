@@ -1,6 +1,9 @@
+/* The scanners' programs: what they write, and what is said of it. Which scanner is whose, the daemon knows.
+ */
 #include <errno.h>
 #include <stdio.h>
 #include <string.h>
+#include <unistd.h>
 
 #include "base/clock.h"
 #include "base/log.h"
@@ -34,18 +37,66 @@ static void tell_fault(struct driver_child *dc, const char *text)
 	core_store(&d->core, &e, 1, NULL);
 }
 
+/* What was told of it is over. What is not known of how it sends is not, before it is learned. */
+static void fault_over(struct driver_child *dc)
+{
+	if (strcmp(dc->fault, dc->uncertain) == 0)
+		return;
+	memcpy(dc->fault, dc->uncertain, sizeof dc->fault);
+	dc->daemon->core.changes++;
+}
+
+/* Gone with its device: once for each device, whether its program or udev says so first. */
+static void tell_lost(struct driver_child *dc)
+{
+	char at[6], text[200];
+	if (dc->lost)
+		return;
+	dc->lost = 1;
+	dc->fault_ms = 0; /* told whatever was told before */
+	clock_text_hm(clock_now().wall_ms, at);
+	snprintf(text, sizeof text, "lost at %s: plug it in again, use the spare scanner or type the code",
+	         at);
+	tell_fault(dc, text);
+}
+
 /* --- scans, and bursts of them (rule 17) ------------------------------------------------------------------
  */
 
-static void enter(struct driver_child *dc, const struct held_scan *s, uint32_t flags)
+struct code_read { /* borrowed */
+	const char *aim, *data;
+	size_t size;
+};
+
+/* Another room's card: whoever scans it may stand there, so that room reads the answer as well (rule 18). */
+static void tell_cards_room(struct driver_child *dc, const struct code_read *s, const struct reply *reply)
 {
-	dc->fault[0] = 0;
-	core_scan(&dc->daemon->core, &(struct scan){.scanner = dc->name,
-	                                            .room = dc->room,
-	                                            .aim = s->aim,
-	                                            .data = s->data,
-	                                            .size = s->size,
-	                                            .flags = flags});
+	struct own_code own;
+	struct core *c = &dc->daemon->core;
+	if (own_code_read(s->data, s->size, &own, NULL) == 0 && strcmp(own.site, c->station.site) == 0 &&
+	    own.room != dc->room && station_room(&c->station, own.room))
+		core_tell(c, own.room, reply->verdict, reply->said);
+}
+
+static void enter(struct driver_child *dc, const struct code_read *s, uint32_t flags)
+{
+	struct core *c = &dc->daemon->core;
+	if (!dc->asked)
+		fault_over(dc);
+	const struct reply *reply = core_scan(c, &(struct scan){.scanner = dc->name,
+	                                                        .room = dc->home,
+	                                                        .aim = s->aim,
+	                                                        .data = s->data,
+	                                                        .size = s->size,
+	                                                        .flags = flags});
+	tell_cards_room(dc, s, reply);
+	dc->room = station_scanner_room(&c->station, dc->name, dc->home, core_now(c));
+}
+
+static void enter_held(struct driver_child *dc, int i, uint32_t flags)
+{
+	const struct held_scan *s = &dc->held[i];
+	enter(dc, &(struct code_read){s->aim, s->data, s->size}, flags);
 }
 
 /* Some milliseconds after the first scan that followed a silence: one alone is entered; several at once were
@@ -55,8 +106,8 @@ static void on_settled(void *context)
 	struct driver_child *dc = context;
 	char text[SAID_MAX];
 	if (dc->n_held == 1 && !dc->asked) {
-		enter(dc, &dc->held[0], 0);
 		dc->n_held = 0;
+		enter_held(dc, 0, 0);
 	} else if (dc->n_held > 1 && !dc->asked) {
 		dc->asked = 1;
 		snprintf(text, sizeof text,
@@ -88,13 +139,14 @@ static int answer_burst(struct driver_child *dc, const struct wire_line *w)
 	struct own_code own;
 	struct core *c = &dc->daemon->core;
 	if (own_code_read(w->data, w->data_size, &own, NULL) < 0 || own.kind != OWN_CARD ||
-	    strcmp(own.site, c->station.site) != 0 || (own.meaning != CARD_YES && own.meaning != CARD_NO))
+	    strcmp(own.site, c->station.site) != 0 || own.room != dc->room ||
+	    (own.meaning != CARD_YES && own.meaning != CARD_NO))
 		return 0;
 	int n = dc->n_held;
 	dc->n_held = dc->asked = 0;
-	dc->fault[0] = 0;
+	fault_over(dc);
 	for (int i = 0; own.meaning == CARD_YES && i < n; i++)
-		enter(dc, &dc->held[i], EVENT_LATE);
+		enter_held(dc, i, EVENT_LATE);
 	if (own.meaning == CARD_NO) {
 		struct event e = {.kind = EV_REFUSED, .room = dc->room};
 		snprintf(e.text, sizeof e.text,
@@ -113,18 +165,29 @@ static int after_silence(const struct driver_child *dc, int64_t now)
 	return p->burst_ms && (!dc->last_scan_ms || now - dc->last_scan_ms >= (int64_t)p->gap_s * 1000);
 }
 
+/* The first code of the scanner-check sheet. */
+static int begins_check(const struct driver_child *dc, const struct wire_line *w)
+{
+	struct own_code own;
+	return dc->profile[0] && own_code_read(w->data, w->data_size, &own, NULL) == 0 &&
+	       own.kind == OWN_SCANNER_CHECK && own.number == OWN_CHECK_START;
+}
+
+static void begin_check(struct driver_child *dc)
+{
+	hotplug_restart(dc->daemon, dc, 1);
+	core_tell(
+	    &dc->daemon->core, dc->room, VERDICT_QUESTION,
+	    "Scanner check: scan the sheet once from the first code to the last, the first one again too.");
+}
+
 static void take_scan(struct driver_child *dc, const struct wire_line *w)
 {
 	struct daemon *d = dc->daemon;
 	int64_t now = clock_now().boot_ms;
 	const struct policy *p = &d->core.station.policy;
-	struct own_code own;
-	if (dc->profile[0] && own_code_read(w->data, w->data_size, &own, NULL) == 0 &&
-	    own.kind == OWN_SCANNER_CHECK) {
-		hotplug_restart(d, dc, 1);
-		core_tell(&d->core, dc->room, VERDICT_QUESTION,
-		          "Scanner check: scan the sheet once from the first code to the last, the first one "
-		          "again too.");
+	if (begins_check(dc, w)) {
+		begin_check(dc);
 	} else if (dc->asked && answer_burst(dc, w)) {
 		/* entered or thrown away */
 	} else if (after_silence(dc, now)) {
@@ -133,16 +196,17 @@ static void take_scan(struct driver_child *dc, const struct wire_line *w)
 	} else if (dc->n_held && now - dc->last_scan_ms < p->burst_ms) {
 		hold(dc, w);
 	} else {
-		struct core *c = &d->core;
-		dc->fault[0] = dc->asked ? dc->fault[0] : 0;
-		core_scan(c, &(struct scan){.scanner = dc->name,
-		                            .room = dc->room,
-		                            .aim = w->aim,
-		                            .data = w->data,
-		                            .size = w->data_size});
+		enter(dc, &(struct code_read){w->aim, w->data, w->data_size}, 0);
 	}
 	dc->last_scan_ms = now;
 	board_show(d);
+}
+
+/* Of a scanner check's result, what is still open; all of it where it failed. */
+static void what_is_open(struct driver_child *dc, const char *result)
+{
+	const char *open = strstr(result, "undecided: ");
+	snprintf(dc->uncertain, sizeof dc->uncertain, "%.199s", open ? open : result);
 }
 
 /* --- lines ------------------------------------------------------------------------------------------------
@@ -165,33 +229,71 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	switch (w.kind) {
 	case WIRE_HELLO:
 		snprintf(dc->device, sizeof dc->device, "%.255s", w.device);
-		snprintf(dc->fault, sizeof dc->fault, "%.199s", w.uncertain);
+		snprintf(dc->uncertain, sizeof dc->uncertain, "%.199s", w.uncertain);
+		dc->said_why = 0;
+		fault_over(dc);
 		dc->daemon->core.changes++;
 		return;
 	case WIRE_SCAN:
 		take_scan(dc, &w);
 		return;
 	case WIRE_FAULT:
-		tell_fault(dc, w.text);
+		if (dc->learning && strcmp(w.code, "uncertain") == 0)
+			what_is_open(dc, w.text);
+		dc->said_why = strcmp(w.code, "lost") == 0 || strcmp(w.code, "open") == 0;
+		if (dc->node[0] && strcmp(w.code, "lost") == 0)
+			tell_lost(dc);
+		else
+			tell_fault(dc, w.text);
 		return;
 	}
+}
+
+/* The pass over the scanner-check sheet is over. What it wrote takes the old profile's place only when it is
+ * whole. */
+static void end_check(struct driver_child *dc, int status)
+{
+	char fresh[304], text[SAID_MAX];
+	snprintf(fresh, sizeof fresh, "%s.new", dc->profile);
+	int good = status == 0 && rename(fresh, dc->profile) == 0;
+	if (!good)
+		unlink(fresh);
+	if (good && !dc->uncertain[0])
+		snprintf(text, sizeof text,
+		         "Scanner check done: this station now knows how this scanner sends.");
+	else
+		snprintf(text, sizeof text, "Scanner check %s: %s.",
+		         good ? "done, but not everything was learned" : "not complete",
+		         dc->uncertain[0] ? dc->uncertain : "the scanner was lost");
+	core_tell(&dc->daemon->core, dc->room, good && !dc->uncertain[0] ? VERDICT_ACCEPTED : VERDICT_REFUSED,
+	          text);
+	hotplug_restart(dc->daemon, dc, 0);
 }
 
 static void on_ended(void *context, struct child *c, int status)
 {
 	struct driver_child *dc = context;
 	(void)c;
-	if (dc->learning) {
-		core_tell(&dc->daemon->core, dc->room, status == 0 ? VERDICT_ACCEPTED : VERDICT_REFUSED,
-		          status == 0 ? "Scanner check done: this station now knows how this scanner sends."
-		                      : "Scanner check not complete: scan its first code to begin again.");
-		hotplug_restart(dc->daemon, dc, 0);
-		return;
-	}
-	if (!dc->fault[0])
-		tell_fault(
-		    dc,
-		    "lost: its program ended and is started again; use the spare scanner or type the code");
+	if (dc->learning)
+		end_check(dc, status);
+	else if (!dc->lost && !dc->said_why)
+		tell_fault(dc,
+		           "lost: its program ended and is started again; use the spare scanner or type the "
+		           "code");
+	board_show(dc->daemon);
+}
+
+/* A driver of a device that has gone waits until udev says so, and takes no other device that got its node.
+ */
+static int wanted(void *context, struct child *c)
+{
+	struct driver_child *dc = context;
+	(void)c;
+	if (!dc->node[0] || hotplug_has(dc->daemon, dc))
+		return 1;
+	tell_lost(dc);
+	board_show(dc->daemon);
+	return 0;
 }
 
 static const struct child_calls calls = {.line = on_line, .ended = on_ended};
@@ -204,25 +306,51 @@ struct driver_child *driver_by_node(struct daemon *d, const char *node)
 	return NULL;
 }
 
-int driver_add(struct daemon *d, const char *name, const char *node, int32_t room, char *const *words,
-               const char *profile)
+/* The place of this scanner, or where a new one begins; -1 where all are taken. */
+static int place_of(const struct daemon *d, const struct driver_place *at, char name[33])
 {
-	int i = 0;
-	while (i < d->n_drivers && strcmp(d->drivers[i].name, name) != 0)
-		i++;
-	if (i == DRIVERS_MAX)
+	for (int i = 0; i < d->n_drivers && at->node[0]; i++)
+		if (strcmp(d->drivers[i].node, at->node) == 0 && strcmp(d->drivers[i].base, at->name) == 0) {
+			memcpy(name, d->drivers[i].name, 33);
+			return i;
+		}
+	for (int k = 1; k <= DRIVERS_MAX; k++) {
+		int i = 0;
+		snprintf(name, 33, k == 1 ? "%.32s" : "%.28s-%d", at->name, k);
+		while (i < d->n_drivers && strcmp(d->drivers[i].name, name) != 0)
+			i++;
+		if (i == DRIVERS_MAX)
+			return -1;
+		if (i == d->n_drivers || !d->drivers[i].child)
+			return i;
+	}
+	return -1;
+}
+
+int driver_add(struct daemon *d, const struct driver_place *at, char *const *words)
+{
+	char name[33];
+	int i = place_of(d, at, name);
+	if (i < 0)
 		return -ENOSPC;
 	struct driver_child *dc = &d->drivers[i];
 	child_free(dc->child);
 	loop_cancel(d->loop, dc);
-	*dc = (struct driver_child){.daemon = d, .room = room, .last_scan_ms = dc->last_scan_ms};
-	snprintf(dc->name, sizeof dc->name, "%.32s", name);
-	snprintf(dc->node, sizeof dc->node, "%.255s", node);
-	snprintf(dc->profile, sizeof dc->profile, "%.299s", profile);
+	*dc = (struct driver_child){
+	    .daemon = d, .home = at->room, .learning = at->learning, .last_scan_ms = dc->last_scan_ms};
+	memcpy(dc->name, name, sizeof dc->name);
+	snprintf(dc->base, sizeof dc->base, "%.32s", at->name);
+	snprintf(dc->node, sizeof dc->node, "%.255s", at->node);
+	snprintf(dc->syspath, sizeof dc->syspath, "%.299s", at->syspath);
+	snprintf(dc->profile, sizeof dc->profile, "%.295s", at->profile);
+	dc->room = station_scanner_room(&d->core.station, name, at->room, core_now(&d->core));
 	if (i == d->n_drivers)
 		d->n_drivers++;
 	d->core.changes++;
-	return child_start(&dc->child, d->loop, words, WIRE_LINE_MAX, 0, &calls, dc);
+	int n = child_start(&dc->child, d->loop, words, WIRE_LINE_MAX, 0, &calls, dc);
+	if (n == 0)
+		child_ask(dc->child, wanted);
+	return n;
 }
 
 void driver_remove(struct daemon *d, const char *node)
@@ -233,8 +361,7 @@ void driver_remove(struct daemon *d, const char *node)
 	child_free(dc->child);
 	dc->child = NULL;
 	dc->n_held = dc->asked = 0;
-	dc->fault_ms = 0; /* this one is told whatever was told before */
-	tell_fault(dc, "unplugged: plug it in, use the spare scanner or type the code");
+	tell_lost(dc);
 }
 
 int drivers_start(struct daemon *d)
@@ -247,7 +374,13 @@ int drivers_start(struct daemon *d)
 		for (char *w = strtok_r(command, " ", &save); w && n < 31; w = strtok_r(NULL, " ", &save))
 			words[n++] = w;
 		words[n] = NULL;
-		int r = n ? driver_add(d, s->name, "", s->room, words, "") : 0;
+		int r =
+		    n ? driver_add(
+		            d,
+		            &(struct driver_place){
+		                .name = s->name, .node = "", .syspath = "", .profile = "", .room = s->room},
+		            words)
+		      : 0;
 		if (r < 0)
 			return r;
 	}

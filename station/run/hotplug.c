@@ -14,6 +14,9 @@
 #include "base/scanners.h"
 #include "run/daemon.h"
 
+#define UNREAD_MAX                                                                                           \
+	(256 << 10) /* bytes of messages that the kernel keeps for us; libudev's own choice is 128 MiB */
+
 struct hotplug {
 	struct daemon *daemon;
 	struct udev *udev;
@@ -21,9 +24,16 @@ struct hotplug {
 	struct scanners scanners;
 };
 
+/* udev names vendor and product of what hangs on USB. Bluetooth has them in the input device itself. */
+static const char *or_attribute(const char *value, struct udev_device *dev, const char *attribute)
+{
+	struct udev_device *input = value ? NULL : udev_device_get_parent(dev); /* owned by `dev` */
+	return input ? udev_device_get_sysattr_value(input, attribute) : value;
+}
+
 static struct scanner_device about(struct udev_device *dev)
 {
-	return (struct scanner_device){
+	struct scanner_device d = {
 	    .subsystem = udev_device_get_subsystem(dev),
 	    .node = udev_device_get_devnode(dev),
 	    .vendor = udev_device_get_property_value(dev, "ID_VENDOR_ID"),
@@ -34,26 +44,34 @@ static struct scanner_device about(struct udev_device *dev)
 	    .tag = udev_device_get_property_value(dev, "ID_BANDTALLY_SCANNER"),
 	    .room = udev_device_get_property_value(dev, "ID_BANDTALLY_ROOM"),
 	};
+	if (!d.vendor && d.subsystem && strcmp(d.subsystem, "input") == 0) {
+		d.vendor = or_attribute(NULL, dev, "id/vendor");
+		d.product = or_attribute(d.product, dev, "id/product");
+		d.serial = or_attribute(d.serial, dev, "uniq");
+	}
+	return d;
 }
 
 /* The driver's command for this device. */
-static int start_driver(struct hotplug *h, const struct scanner_device *dev, const struct scanner_found *f,
-                        int learn)
+static int start_driver(struct hotplug *h, const struct scanner_device *dev, const char *syspath,
+                        const struct scanner_found *f, int learn)
 {
-	char profile_name[SCANNER_PROFILE_NAME_MAX], folder[300], profile[320], baud[12], bits[12], stop[12];
+	char profile_name[SCANNER_PROFILE_NAME_MAX], folder[300], profile[296], fresh[304], baud[12],
+	    bits[12], stop[12];
 	char *words[16];
 	int n = 0;
 	const struct scanner_setting *s = f->setting;
 	scanner_profile_name(dev, profile_name);
 	snprintf(folder, sizeof folder, "%.200s/profiles", h->daemon->core.folder);
 	mkdir(folder, 0750);
-	snprintf(profile, sizeof profile, "%.200s/profiles/%.90s", h->daemon->core.folder, profile_name);
+	snprintf(profile, sizeof profile, "%.200s/profiles/%.80s", h->daemon->core.folder, profile_name);
+	snprintf(fresh, sizeof fresh, "%s.new", profile);
 	words[n++] = f->mode == SCANNER_SERIAL ? "scan-serial" : "scan-handheld";
 	words[n++] = "--device";
 	words[n++] = (char *)dev->node;
 	if (f->mode == SCANNER_KEYBOARD && learn) {
 		words[n++] = "--learn";
-		words[n++] = profile;
+		words[n++] = fresh;
 	} else if (f->mode == SCANNER_KEYBOARD && access(profile, R_OK) == 0) {
 		words[n++] = "--profile";
 		words[n++] = profile;
@@ -76,8 +94,30 @@ static int start_driver(struct hotplug *h, const struct scanner_device *dev, con
 		words[n++] = (char *)s->parity;
 	}
 	words[n] = NULL;
-	return driver_add(h->daemon, f->name, dev->node, f->room, words,
-	                  f->mode == SCANNER_KEYBOARD ? profile : "");
+	return driver_add(h->daemon,
+	                  &(struct driver_place){.name = f->name,
+	                                         .node = dev->node,
+	                                         .syspath = syspath,
+	                                         .profile = f->mode == SCANNER_KEYBOARD ? profile : "",
+	                                         .room = f->room,
+	                                         .learning = learn},
+	                  words);
+}
+
+/* What was just plugged in and is not taken: what to write so that it is. */
+static void tell_unlisted(const struct scanner_device *d, const char *action, int32_t room)
+{
+	_cleanup_(buf_free) struct buf section = {0};
+	char name[33];
+	if (!action || strcmp(action, "add") != 0 || (strcmp(d->subsystem, "tty") != 0 && !d->has_keys))
+		return;
+	snprintf(name, sizeof name, "usb-%.4s-%.4s", d->vendor ? d->vendor : "",
+	         d->product ? d->product : "");
+	if (scanners_section(d, name, room, &section) == 0)
+		log_line("%s is left alone: no scanner of this vendor and product is listed. If it is one, "
+		         "add this to "
+		         "scanners.ini and plug it in again:\n%s",
+		         d->node, section.data);
 }
 
 static void consider(struct hotplug *h, struct udev_device *dev, int learn)
@@ -85,10 +125,17 @@ static void consider(struct hotplug *h, struct udev_device *dev, int learn)
 	struct scanner_device d = about(dev);
 	struct scanner_found f;
 	struct error e;
-	if (!d.node || (!learn && driver_by_node(h->daemon, d.node)))
+	if (!d.node)
 		return;
+	const char *syspath = udev_device_get_syspath(dev);
+	const struct driver_child *dc = driver_by_node(h->daemon, d.node);
+	if (dc && strcmp(dc->syspath, syspath) == 0)
+		return;
+	if (dc) /* its node is another device's now */
+		driver_remove(h->daemon, d.node);
 	switch (scanners_decide(&h->scanners, &d, &f, &e)) {
 	case SCANNER_NO:
+		tell_unlisted(&d, udev_device_get_action(dev), h->daemon->core.station.rooms[0].number);
 		return;
 	case SCANNER_TELL:
 		log_line("%s", e.text);
@@ -98,14 +145,39 @@ static void consider(struct hotplug *h, struct udev_device *dev, int learn)
 	}
 	if (!f.room)
 		f.room = h->daemon->core.station.rooms[0].number;
-	int n = start_driver(h, &d, &f, learn);
+	if (!station_room(&h->daemon->core.station, f.room)) {
+		log_line("%s: scanner %s is for room %d, which station.ini does not have: change one of them",
+		         d.node, f.name, (int)f.room);
+		return;
+	}
+	int n = start_driver(h, &d, syspath, &f, learn);
 	if (n < 0)
 		log_errno(n, "cannot start the driver of %s", d.node);
 	board_show(h->daemon);
 }
 
+static struct udev_device *device_of(struct hotplug *h, const char *node)
+{
+	struct stat st;
+	return stat(node, &st) == 0 && S_ISCHR(st.st_mode)
+	           ? udev_device_new_from_devnum(h->udev, 'c', st.st_rdev)
+	           : NULL;
+}
+
+int hotplug_has(struct daemon *d, const struct driver_child *dc)
+{
+	struct udev_device *dev = d->hotplug ? device_of(d->hotplug, dc->node) : NULL;
+	int same = dev && strcmp(udev_device_get_syspath(dev), dc->syspath) == 0;
+	udev_device_unref(dev);
+	return same;
+}
+
 static void look_at_all(struct hotplug *h)
 {
+	struct daemon *d = h->daemon;
+	for (int i = 0; i < d->n_drivers; i++)
+		if (d->drivers[i].child && d->drivers[i].node[0] && !hotplug_has(d, &d->drivers[i]))
+			driver_remove(d, d->drivers[i].node);
 	struct udev_enumerate *all = udev_enumerate_new(h->udev);
 	struct udev_list_entry *entry;
 	udev_enumerate_add_match_subsystem(all, "input");
@@ -122,14 +194,32 @@ static void look_at_all(struct hotplug *h)
 	udev_enumerate_unref(all);
 }
 
+/* A scanner that was listed since is known when it is plugged in. */
+static void read_settings_again(struct hotplug *h)
+{
+	static struct scanners fresh; /* 25 kB; one thread */
+	char path[PATH_MAX];
+	struct error e;
+	snprintf(path, sizeof path, "%s/scanners.ini", h->daemon->core.folder);
+	int n = scanners_read(path, &fresh, &e);
+	if (n < 0 && n != -ENOENT)
+		log_line("%s; the scanners stay as they were listed before", e.text);
+	else
+		h->scanners = fresh;
+}
+
 static void on_message(void *context)
 {
 	struct hotplug *h = context;
 	errno = 0;
 	struct udev_device *dev = udev_monitor_receive_device(h->monitor);
 	if (!dev) {
-		if (errno == ENOBUFS) /* the kernel had more to say than was read in time */
+		if (errno == ENOBUFS) {
+			log_line(
+			    "udev had more to say than was read in time: all devices are looked at again");
 			look_at_all(h);
+			board_show(h->daemon);
+		}
 		return;
 	}
 	const char *action = udev_device_get_action(dev), *node = udev_device_get_devnode(dev);
@@ -137,17 +227,11 @@ static void on_message(void *context)
 		driver_remove(h->daemon, node);
 		board_show(h->daemon);
 	} else if (node && action) {
+		if (strcmp(action, "add") == 0)
+			read_settings_again(h);
 		consider(h, dev, 0);
 	}
 	udev_device_unref(dev);
-}
-
-static struct udev_device *device_of(struct hotplug *h, const char *node)
-{
-	struct stat st;
-	return stat(node, &st) == 0 && S_ISCHR(st.st_mode)
-	           ? udev_device_new_from_devnum(h->udev, 'c', st.st_rdev)
-	           : NULL;
 }
 
 int hotplug_restart(struct daemon *d, struct driver_child *dc, int learn)
@@ -158,7 +242,6 @@ int hotplug_restart(struct daemon *d, struct driver_child *dc, int learn)
 	child_free(dc->child);
 	dc->child = NULL;
 	consider(d->hotplug, dev, learn);
-	dc->learning = learn;
 	udev_device_unref(dev);
 	return 0;
 }
@@ -188,6 +271,7 @@ int hotplug_start(struct daemon *d, struct error *e)
 		         "station.ini");
 		return 0;
 	}
+	udev_monitor_set_receive_buffer_size(h->monitor, UNREAD_MAX); /* the kernel's own limit is as good */
 	n = loop_on_readable(d->loop, udev_monitor_get_fd(h->monitor), on_message, h);
 	if (n < 0)
 		return error_set(e, n, "out of memory: try again");

@@ -19,6 +19,7 @@
 #define FIRST_WAIT_MS 500
 #define LAST_WAIT_MS 30000
 #define STEADY_MS 60000
+#define LAST_LINES_MS 200 /* for what it wrote before it ended; a grandchild may hold the pipe open */
 
 struct child {
 	struct loop *loop;
@@ -27,13 +28,16 @@ struct child {
 	int talks;
 	const struct child_calls *calls;
 	void *context;
+	int (*wanted)(void *context, struct child *c);
 	pid_t pid; /* 0 while it is not running */
 	struct stream *stream;
 	int64_t started_ms;
 	int32_t wait_ms;
+	int status; /* wait()'s, once it ended */
+	int ending; /* it ended, and its last lines are still to come */
 };
 
-static void start(void *context);
+static void start_again(void *context);
 
 static void put_away(struct child *c)
 {
@@ -49,28 +53,43 @@ static void on_line(void *context, const char *line, size_t size)
 	c->calls->line(c->context, c, line, size);
 }
 
+/* It has ended and said all that it had to say. The callback comes last: it may free the child. */
+static void ended(void *context)
+{
+	struct child *c = context;
+	int32_t wait_ms = c->wait_ms;
+	c->ending = 0;
+	loop_after(c->loop, wait_ms, start_again, c);
+	c->wait_ms = wait_ms * 2 > LAST_WAIT_MS ? LAST_WAIT_MS : wait_ms * 2;
+	if (c->calls->ended)
+		c->calls->ended(c->context, c, c->status);
+}
+
 static void on_end(void *context)
 {
 	struct child *c = context;
 	stream_free(c->stream);
-	c->stream = NULL; /* its exit is told by the pidfd */
+	c->stream = NULL;
+	if (!c->ending)
+		return; /* its exit is told by the pidfd */
+	loop_cancel(c->loop, c);
+	ended(c);
 }
 
 static void on_exit_of(void *context)
 {
 	struct child *c = context;
-	int status = 0;
-	waitpid(c->pid, &status, 0);
+	waitpid(c->pid, &c->status, 0);
 	c->pid = 0;
 	if (clock_now().boot_ms - c->started_ms > STEADY_MS)
 		c->wait_ms = FIRST_WAIT_MS;
-	log_line("%s ended (%s %d); it is started again in %d ms", c->argv[0],
-	         WIFSIGNALED(status) ? "signal" : "exit code",
-	         WIFSIGNALED(status) ? WTERMSIG(status) : WEXITSTATUS(status), (int)c->wait_ms);
-	if (c->calls->ended)
-		c->calls->ended(c->context, c, status);
-	loop_after(c->loop, c->wait_ms, start, c);
-	c->wait_ms = c->wait_ms * 2 > LAST_WAIT_MS ? LAST_WAIT_MS : c->wait_ms * 2;
+	log_line("%s ended (%s %d)", c->argv[0], WIFSIGNALED(c->status) ? "signal" : "exit code",
+	         WIFSIGNALED(c->status) ? WTERMSIG(c->status) : WEXITSTATUS(c->status));
+	c->ending = c->stream != NULL;
+	if (c->ending)
+		loop_after(c->loop, LAST_LINES_MS, ended, c);
+	else
+		ended(c);
 }
 
 /* In the child: only stdin, stdout and stderr stay. */
@@ -95,20 +114,22 @@ static void become(const struct child *c, int fd, pid_t parent)
 	_exit(127);
 }
 
-static void start(void *context)
+static void start(struct child *c)
 {
-	struct child *c = context;
 	int pair[2];
 	stream_free(c->stream);
 	c->stream = NULL;
-	if (socketpair(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0, pair) < 0)
+	if (socketpair(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0, pair) < 0) {
+		loop_after(c->loop, LAST_WAIT_MS, start_again, c);
 		return;
+	}
 	pid_t parent = getpid(), pid = fork();
 	if (pid == 0)
 		become(c, pair[1], parent);
 	close(pair[1]);
 	if (pid < 0) {
 		close(pair[0]);
+		loop_after(c->loop, LAST_WAIT_MS, start_again, c);
 		return;
 	}
 	c->pid = pid;
@@ -119,6 +140,15 @@ static void start(void *context)
 	loop_on_exit(c->loop, pid, on_exit_of, c);
 	if (c->calls->started)
 		c->calls->started(c->context, c);
+}
+
+static void start_again(void *context)
+{
+	struct child *c = context;
+	if (c->wanted && !c->wanted(c->context, c))
+		return;
+	log_line("%s is started again", c->argv[0]);
+	start(c);
 }
 
 int child_start(struct child **out, struct loop *l, char *const *argv, size_t line_max, int talks,
@@ -143,6 +173,11 @@ int child_start(struct child **out, struct loop *l, char *const *argv, size_t li
 	*out = c;
 	start(c);
 	return 0;
+}
+
+void child_ask(struct child *c, int (*wanted)(void *context, struct child *c))
+{
+	c->wanted = wanted;
 }
 
 void child_free(struct child *c)

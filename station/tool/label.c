@@ -263,8 +263,10 @@ static int label_scanner_check(const struct words *w, const json_t *status)
 {
 	char start[OWN_CODE_MAX], end[OWN_CODE_MAX];
 	json_t *doc = document("scanner-check", json_text(status, "site_name"));
-	own(start, json_text(status, "site"), (struct own_code){.kind = OWN_SCANNER_CHECK, .number = 0});
-	own(end, json_text(status, "site"), (struct own_code){.kind = OWN_SCANNER_CHECK, .number = 99});
+	own(start, json_text(status, "site"),
+	    (struct own_code){.kind = OWN_SCANNER_CHECK, .number = OWN_CHECK_START});
+	own(end, json_text(status, "site"),
+	    (struct own_code){.kind = OWN_SCANNER_CHECK, .number = OWN_CHECK_END});
 	json_object_set_new(doc, "start", json_string(start));
 	json_object_set_new(doc, "end", json_string(end));
 	return put_on_paper(w, doc);

@@ -23,4 +23,8 @@ add_test(NAME device-handheld-mock COMMAND ${CMAKE_CURRENT_SOURCE_DIR}/handheld-
          ${CMAKE_BINARY_DIR}/tests/handheld-mock ${CMAKE_BINARY_DIR}/tests/bare-scan-handheld)
 add_test(NAME device-scanner-vm COMMAND ${CMAKE_CURRENT_SOURCE_DIR}/vm-scanner
          ${CMAKE_BINARY_DIR}/bin ${CMAKE_BINARY_DIR}/tests)
-set_tests_properties(device-handheld-mock device-scanner-vm PROPERTIES SKIP_RETURN_CODE 77 TIMEOUT 300)
+add_test(NAME device-station-vm COMMAND ${CMAKE_CURRENT_SOURCE_DIR}/vm-station
+         ${CMAKE_BINARY_DIR}/bin ${CMAKE_BINARY_DIR}/tests)
+set_tests_properties(device-handheld-mock device-scanner-vm device-station-vm PROPERTIES SKIP_RETURN_CODE 77 TIMEOUT 450)
+# Both fetch the kernel where it is not there yet.
+set_tests_properties(device-scanner-vm device-station-vm PROPERTIES RESOURCE_LOCK emulated-machine)

@@ -3,8 +3,9 @@
  *   scanner-inject uinput FIFO     through /dev/uinput: keys go straight into the input core
  *   scanner-inject uhid FIFO       through /dev/uhid: reports go through the kernel's HID keyboard driver
  *
- * Types each line that comes out of FIFO (digits and capitals; ends with Enter, but for a line that ends in
- * '\'), without any pause, and unplugs itself when FIFO closes. */
+ * Types each line that comes out of FIFO (digits and capitals, then Enter), a key each 2 ms; one that begins
+ * with '!' without any pause. '<FILE' plays the recorded events of FILE (drivers/handheld-events.h) in their
+ * own time; uinput only. It unplugs itself when FIFO closes. */
 #include <fcntl.h>
 #include <linux/uhid.h>
 #include <linux/uinput.h>
@@ -101,6 +102,36 @@ static void stroke_uhid(char c)
 	report(0, 0);
 }
 
+/* A recording, in its own time. */
+static void play(char *path)
+{
+	long last_ms = 0, ms;
+	unsigned type, code;
+	int value;
+	path[strcspn(path, "\n")] = '\0';
+	FILE *f = fopen(path, "r");
+	if (!f)
+		perror(path);
+	while (f && fscanf(f, "%ld %u %u %d", &ms, &type, &code, &value) == 4) {
+		usleep((useconds_t)(ms - last_ms) * 1000);
+		last_ms = ms;
+		event(type, code, value);
+		event(EV_SYN, SYN_REPORT, 0);
+	}
+	if (f)
+		fclose(f);
+}
+
+static void type_line(const char *line, bool hid)
+{
+	bool pause = line[0] != '!';
+	for (const char *c = pause ? line : line + 1; *c; c++) {
+		hid ? stroke_uhid(*c) : stroke_uinput(*c);
+		if (pause)
+			usleep(2000);
+	}
+}
+
 int main(int argc, char **argv)
 {
 	static char line[8192];
@@ -111,12 +142,10 @@ int main(int argc, char **argv)
 	}
 	FILE *in = fopen(argv[2], "r");
 	while (in && fgets(line, sizeof line, in)) {
-		bool pause = line[0] != '!';
-		for (const char *c = pause ? line : line + 1; *c; c++) {
-			hid ? stroke_uhid(*c) : stroke_uinput(*c);
-			if (pause)
-				usleep(2000);
-		}
+		if (line[0] == '<' && !hid)
+			play(line + 1);
+		else
+			type_line(line, hid);
 	}
 	close(fd);
 	return 0;

@@ -1,18 +1,10 @@
 #!/bin/sh
 # Runs inside the emulated machine (vm-scanner): scanners of four kinds come and go. Lines that begin with "@" are
 # the result, and what the host waits for.
-PATH=/usr/sbin:/usr/bin:/sbin:/bin
-work=$1 bin=$2 tests=$3 rules=$4
-for ko in $(cat "$work/scanner.modules"); do
-	insmod "$ko" 2>/dev/null || echo "@no module $ko"
-done
-mkdir -p /run/udev/rules.d
-cp "$rules" /run/udev/rules.d/
-echo 'SUBSYSTEM=="input", KERNEL=="event*", ENV{ID_VENDOR_ID}=="0627", ENV{ID_BANDTALLY_SCANNER}="1", ENV{ID_BANDTALLY_ROOM}="7"' \
-	>/run/udev/rules.d/69-this-machine.rules
-/lib/systemd/systemd-udevd --daemon
-udevadm trigger --subsystem-match=input
-udevadm settle -t 20
+work=$1 bin=$2 tests=$3 here=$4
+. "$here/vm-guest.sh"
+start_devices vm-scanner-guest \
+	'SUBSYSTEM=="input", KERNEL=="event*", ENV{ID_VENDOR_ID}=="0627", ENV{ID_BANDTALLY_SCANNER}="1", ENV{ID_BANDTALLY_ROOM}="7"'
 
 tagged() { # the node that udev marked as a scanner
 	n=0
@@ -21,16 +13,6 @@ tagged() { # the node that udev marked as a scanner
 			[ -e "$e" ] && udevadm info -q property "$e" 2>/dev/null | grep -qx 'ID_BANDTALLY_SCANNER=1' && echo "$e" && return
 		done
 		sleep 0.2
-		n=$((n + 1))
-	done
-}
-named() { # the node of the device with this name
-	n=0
-	while [ $n -lt 100 ]; do
-		for e in /sys/class/input/event*; do
-			[ "$(cat "$e/device/name" 2>/dev/null)" = "$1" ] && echo "/dev/input/${e##*/}" && return
-		done
-		sleep 0.1
 		n=$((n + 1))
 	done
 }

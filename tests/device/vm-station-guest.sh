@@ -1,0 +1,247 @@
+#!/bin/sh
+# Runs inside the emulated machine (vm-station): the station with two rooms, and scanners that come and go. '@ok' and
+# '@FAILED' are results; '@plug', '@pull', '@type' and '@press' ask the host for what QEMU does.
+work=$1 bin=$2 tests=$3 here=$4
+. "$here/vm-guest.sh"
+data=/tmp/station
+start_devices vm-station-guest
+mkdir $data
+printf '[site]\nletters = BC\n[room 1]\nname = Theatre 1\n[room 2]\nname = Theatre 2\n[board]\nstart = no\n' >$data/station.ini
+cat >$data/scanners.ini <<X
+[scanner usb]
+vendor = 0627
+product = 0001
+serial = SN0001
+room = 1
+layout = us
+[scanner hid]
+vendor = 1209
+product = b0c1
+room = 2
+layout = us
+[scanner line]
+vendor = 1209
+product = b0c2
+room = 2
+mode = serial
+[scanner taught]
+vendor = 1209
+product = b0c0
+room = 1
+X
+
+bt() { "$bin/bandtally" --data $data "$@"; }
+faults() { grep -c "bandtallyd: scanner .*$1" $data.log; } # each is written into the record as well, see the end
+recorded() { sqlite3 $data/record.db "SELECT count(*) FROM event WHERE kind='scanner-fault'"; }
+events() { bt status | sed -n 's/.*; \([0-9]*\) events.*/\1/p'; }
+check() { # SENTENCE COMMAND…: within ten seconds
+	sentence=$1 tries=0
+	shift
+	until "$@" >/tmp/saw 2>&1; do
+		if [ $tries -eq 50 ]; then
+			echo "@FAILED $sentence"
+			sed 's/^/saw: /' /tmp/saw
+			bt status | sed 's/^/status: /'
+			return
+		fi
+		tries=$((tries + 1))
+		sleep 0.2
+	done
+	echo "@ok $sentence"
+}
+says() { # PATTERN COMMAND…
+	pattern=$1
+	shift
+	"$@" >/tmp/said
+	cat /tmp/said
+	grep -q "$pattern" /tmp/said
+}
+status_says() { says "$1" bt status; }
+sheet_says() { says "$2" bt sheet --room "$1" --json; }
+log_says() { grep -q "$1" $data.log; }
+is() { # COMMAND WORD NUMBER: evaluated each time
+	got=$("$1" "$2")
+	[ "$got" = "$3" ] || { echo "$got, not $3" && false; }
+}
+ready() { # SCANNER: its program listens, and has heard the silence before a first code
+	says '"device":"/[^}]*"name":"'"$1"'"' bt status --json >/dev/null || { sleep 0.2 && ready "$1"; }
+	sleep 0.5
+}
+card() { bt label cards --room "$1" --list | awk -F '\t' -v m="$2" '$3 == m { print $1 }'; }
+driver_of() { pgrep -f "scan-[a-z]* --device .*$1" | head -n 1; }
+started() { grep -c 'it is started again' $data.log; }
+new_driver() { [ -n "$(driver_of "$1")" ] && [ "$(driver_of "$1")" != "$2" ]; }
+free_to_all() { # NODE: nobody has grabbed it, so that a second program can
+	"$bin/scan-handheld" --device "$1" >/tmp/free 2>&1 &
+	second=$!
+	n=0
+	until grep -q '"hello"\|"fault"' /tmp/free || [ $n -eq 50 ]; do
+		n=$((n + 1))
+		sleep 0.1
+	done
+	kill $second
+	grep -q '"hello"' /tmp/free
+}
+other_keyboards_free() {
+	for node in /dev/input/event*; do
+		case $(cat "/sys/class/input/${node##*/}/device/name") in
+		'AT Translated Set 2 keyboard' | 'QEMU QEMU USB Keyboard') [ "$node" = "$1" ] || free_to_all "$node" || return 1 ;;
+		esac
+	done
+}
+
+echo '@plug other KB0002'
+keyboard=$(named 'QEMU QEMU USB Keyboard')
+"$bin/bandtallyd" --data $data 2>$data.log &
+daemon=$!
+check 'the station runs' status_says 'room 2, Theatre 2'
+new1=$(card 1 'NEW CASE') awake1=$(card 1 'AWAKE PATIENT') new2=$(card 2 'NEW CASE') awake2=$(card 2 'AWAKE PATIENT')
+
+echo '@plug scanner SN0001'
+check 'a scanner that is plugged in gets its program and its room' status_says 'scanner usb, room 1: running'
+node=$(readlink -f /dev/input/by-id/*SN0001-event-kbd)
+check 'a keyboard that nobody listed is left alone, whether it was there before or looks the same' other_keyboards_free "$node"
+mkfifo /tmp/hid
+"$tests/scanner-inject" uhid /tmp/hid &
+exec 3>/tmp/hid
+check 'a second one of another kind gets the other room' status_says 'scanner hid, room 2: running'
+echo "@type $new1"
+check 'what the first types is entered in its room' sheet_says 1 '"case":{.*"number":1'
+echo "$new2" >&3
+check 'what the second types is entered in the other' sheet_says 2 '"case":{.*"number":2'
+echo "@type $awake1"
+echo "$awake2" >&3
+check 'both at the same time: the first room' sheet_says 1 '"awake":true'
+check 'and the second' sheet_says 2 '"awake":true'
+
+# Without its udev daemon the machine says nothing more of devices: what the driver is told comes first, and alone.
+udevd=$(pgrep -x systemd-udevd | head -n 1)
+pkill -STOP -x systemd-udevd
+before=$(($(events) - $(faults))) starts=$(started)
+echo '@press BTBC1'
+echo '@pull scanner'
+check 'pulled out in the middle of a code: the status says so' status_says 'scanner usb, room 1: not running: .*lost at [0-9][0-9]:[0-9][0-9]'
+check 'the part is said to be thrown away, once' is faults 'usb of Theatre 1: [0-9] keys of a code were thrown away' 1
+echo '@plug other2 KB0003'
+sleep 4
+check 'it is not started again while it is gone' is started x "$starts"
+check 'the keyboard that has its place now is left alone' other_keyboards_free none
+pkill -CONT -x systemd-udevd
+udevadm settle -t 20
+sleep 1
+check 'udev tells of it later: it was lost once' is faults 'usb of Theatre 1: \(lost\|/dev\)' 1
+check 'and nothing of the code was counted' [ $(($(events) - $(faults))) = "$before" ]
+
+echo '@plug scanner SN0001'
+check 'plugged in again it runs again' status_says 'scanner usb, room 1: running'
+ready usb
+echo "@type $awake1"
+check 'and is entered' sheet_says 1 '"awake":false'
+node=$(readlink -f /dev/input/by-id/*SN0001-event-kbd)
+first=$(driver_of "$node")
+kill -KILL "$first"
+check 'a program that is killed is told' is faults 'usb of Theatre 1: lost: its program ended' 1
+check 'and is started again' new_driver "$node" "$first"
+second=$(driver_of "$node")
+kill -KILL "$second"
+check 'each time' new_driver "$node" "$second"
+check 'and works' status_says 'scanner usb, room 1: running: how it sends'
+
+# What the log says of a keyboard that nobody listed is what makes it a scanner.
+sed -n '/event.* is left alone/,/^$/p' $data.log | sed -n '/^\[scanner/,/^$/p' >/tmp/section
+sed 's/^/section: /' /tmp/section
+cat /tmp/section >>$data/scanners.ini
+echo '@pull other2'
+sleep 1
+echo '@plug other2 KB0003'
+check 'one that the log has named, once it is listed, is taken when it is plugged in again' status_says 'scanner usb-0627-0001, room 1: running'
+
+# A serial scanner on USB: a gadget of the kernel's own, on a bus of the kernel's own.
+mount -t configfs none /sys/kernel/config 2>/dev/null
+g=/sys/kernel/config/usb_gadget/line
+mkdir -p $g $g/strings/0x409 $g/configs/c.1 $g/functions/acm.0
+echo 0x1209 >$g/idVendor
+echo 0xb0c2 >$g/idProduct
+echo SN0003 >$g/strings/0x409/serialnumber
+ln -s $g/functions/acm.0 $g/configs/c.1/
+echo dummy_udc.0 >$g/UDC
+check 'a serial scanner on USB gets its program and its room' status_says 'scanner line, room 2: running'
+stty -F /dev/ttyGS0 raw -echo
+ready line
+printf ']C0%s\r' "$awake2" >/dev/ttyGS0
+check 'and is entered' sheet_says 2 '"awake":false'
+printf 'BTBC1' >/dev/ttyGS0
+sleep 0.3
+echo '' >$g/UDC
+check 'pulled out in the middle of a code it is lost' status_says 'scanner line, room 2: not running: lost at'
+check 'the part is said to be thrown away' is faults 'line of Theatre 2: .*thrown away' 1
+echo dummy_udc.0 >$g/UDC
+check 'plugged in again it runs again' status_says 'scanner line, room 2: running'
+ready line
+printf ']C0%s\r' "$awake2" >/dev/ttyGS0
+check 'and works' sheet_says 2 '"awake":true'
+
+# More devices come and go than the station is told of: it sleeps, and the kernel's memory for it runs over.
+echo '@pull scanner'
+check 'the first scanner is pulled out' status_says 'scanner usb, room 1: not running'
+kill -STOP "$daemon"
+i=0
+while [ $i -lt 12 ]; do
+	udevadm trigger --subsystem-match=tty
+	i=$((i + 1))
+done
+udevadm settle -t 20
+echo '@plug scanner SN0001'
+exec 3>&-
+n=0
+until [ -e "$(echo /dev/input/by-id/*SN0001-event-kbd)" ] || [ $n -eq 100 ]; do
+	sleep 0.1
+	n=$((n + 1))
+done
+udevadm settle -t 20
+kill -CONT "$daemon"
+check 'messages of udev were lost, and the station knows' log_says 'all devices are looked at again'
+check 'what was plugged in meanwhile runs' status_says 'scanner usb, room 1: running'
+check 'and what was pulled out is lost' status_says 'scanner hid, room 2: not running: lost at'
+
+# A scanner of which nothing is known, and what the scanner-check sheet teaches.
+teach() { # RECORDING: as a person does it, the first code again once the station has asked for it
+	ready taught
+	echo BTBC60191 >&4
+	check 'the first code of the sheet begins the check' sheet_says 1 '"recent":\[{[^}]*Scanner check: scan the sheet once'
+	ready taught
+	echo "<$work/$1.keys" >&4
+}
+bt catalogue import "$here/../../config/catalogue.csv"
+mkfifo /tmp/taught
+"$tests/scanner-inject" uinput /tmp/taught &
+exec 4>/tmp/taught
+check 'a scanner that was never taught is named' status_says 'scanner taught, room 1: running: .*separator.*scan the scanner-check sheet'
+ready taught
+echo "<$work/pack.keys" >&4
+check 'a GS1 code of it that could mean two things is not guessed' is faults 'taught of Theatre 1: a code of [0-9]* keys was not sent' 1
+echo "$awake1" >&4
+check 'a card of it is entered' sheet_says 1 '"awake":true'
+check 'and it is named all the same' status_says 'scanner taught, room 1: running: .*separator.*scan the scanner-check sheet'
+teach nothing
+check 'a pass with nothing in it says so' sheet_says 1 'Scanner check not complete: .*nothing was learned'
+check 'and leaves no profile' [ -z "$(ls $data/profiles)" ]
+teach letters
+check 'a pass over its letters alone says what is still unknown' sheet_says 1 'not everything was learned: .*undecided'
+check 'and it is still named' status_says 'scanner taught, room 1: running: .*scan the scanner-check sheet'
+teach sheet
+check 'a whole pass teaches' sheet_says 1 'Scanner check done: this station now knows'
+check 'a German layout, the separator as F8' grep -qx 'layout = de' $data/profiles/1209-b0c0-.ini
+check 'and it is not named any more' status_says 'scanner taught, room 1: running$'
+ready taught
+echo "<$work/pack.keys" >&4
+check 'the code is read as it was meant: lot and serial number apart, Y and Z' sheet_says 1 '"identity":"[^"]*Yz-7","lot":"AB-12"'
+exec 4>&-
+check 'it goes' status_says 'scanner taught, room 1: not running: lost at'
+"$tests/scanner-inject" uinput /tmp/taught &
+exec 4>/tmp/taught
+check 'plugged in again it is known' status_says 'scanner taught, room 1: running$'
+
+kill "$daemon"
+wait "$daemon"
+check 'the record has every fault that was told' is recorded x "$(faults)"

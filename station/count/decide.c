@@ -51,16 +51,23 @@ void on_slip(struct turn *t)
 }
 
 /* A card of another room is announced and asked: nothing is entered until the scanner's room is clear
- * (rule 18). THIS ROOM answers it; SPARE SCANNER binds a scanner for good. 1 where the card was dealt with.
+ * (rule 18). THIS ROOM answers it; SPARE SCANNER binds a scanner until a further card. 1 where the card was
+ * dealt with.
  */
 static int other_room(struct turn *t)
 {
 	const struct input *in = t->in;
 	if (in->act == ACT_CARD && (in->card == CARD_THIS_ROOM || in->card == CARD_SPARE_SCANNER)) {
-		struct event e = {.kind = EV_SCANNER_ROOM, .n = in->card_room};
+		int spare = in->card == CARD_SPARE_SCANNER;
+		struct event e = {.kind = EV_SCANNER_ROOM, .n = in->card_room, .what = (uint8_t)spare};
 		snprintf(e.text, sizeof e.text, "%s", in->scanner);
 		emit(t, &e);
-		accept(t, "This scanner now works for %s.", station_room_name(t->station, in->card_room));
+		accept(t,
+		       spare ? "This scanner is now a spare of %s, until a card THIS ROOM or SPARE SCANNER "
+		               "of another "
+		               "room is scanned with it."
+		             : "This scanner now works for %s.",
+		       station_room_name(t->station, in->card_room));
 		return 1;
 	}
 	if (in->card_room == in->room)
@@ -166,8 +173,8 @@ static int which_sheet(const struct station *st, const struct input *in)
 	return d && (d->state == DIGIT_ON || d->state == DIGIT_MAYBE_ON) ? suspended : -1;
 }
 
-/* A question about what is on a patient does not go away because something else was scanned: where it is still
- * owed and nothing else is asked, it is asked again (rules 3 and 19). */
+/* A question about what is on a patient does not go away because something else was scanned: where it is
+ * still owed and nothing else is asked, it is asked again (rules 3 and 19). */
 static void ask_again(struct turn *t)
 {
 	const struct debt *d;
@@ -227,8 +234,9 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 	next_step(st, &out->sheet, in->at, out->reply.next);
 	if (!out->sheet.case_no)
 		idle_step(unseen_after(st, out), out->reply.next);
-	if (!out->sheet.case_no && out->count && out->events[0].kind == EV_ASKED && out->events[0].what == Q_FOUND)
+	if (!out->sheet.case_no && out->count && out->events[0].kind == EV_ASKED &&
+	    out->events[0].what == Q_FOUND)
 		snprintf(out->reply.next, sizeof out->reply.next,
-			 "Scan the item that was found, or the slip of the case that it comes from.");
+		         "Scan the item that was found, or the slip of the case that it comes from.");
 	capital(out->reply.next);
 }

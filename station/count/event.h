@@ -44,7 +44,8 @@ enum event_field {
 	X(RELEASED, "released", F_TEXT | F_THING)                                                            \
 	X(LABELLED, "labelled", F_BATCH)                                                                     \
 	X(SCANNER_FAULT, "scanner-fault", F_TEXT)                                                            \
-	X(SCANNER_ROOM, "scanner-room", F_N | F_TEXT) /* scanner `text` works for room n; 0 its own again */ \
+	/* scanner `text` works for room n, 0 its own again; what: 1 until a further card, 0 for a while */   \
+	X(SCANNER_ROOM, "scanner-room", F_N | F_WHAT | F_TEXT)                                               \
 	X(SLIP_QUEUED, "slip-queued", F_N | F_WHAT | F_OTHER) /* n: slip, what: slip_kind, other: copy */    \
 	X(SLIP_STATE, "slip-state",                                                                          \
 	  F_N | F_WHAT | F_OTHER | F_REF | F_TEXT) /* what: slip_state, ref: CUPS job */                     \

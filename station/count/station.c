@@ -86,8 +86,9 @@ int32_t station_scanner_room(const struct station *st, const char *scanner, int3
 {
 	for (int i = 0; i < st->n_carried; i++) {
 		const struct carried *c = &st->carried[i];
-		if (strcmp(c->scanner, scanner) == 0 &&
-		    moment_between_ms(c->since, now) < (int64_t)st->policy.room_hold_min * 60000)
+		if (strcmp(c->scanner, scanner) == 0 && station_room(st, c->room) &&
+		    (c->bound ||
+		     moment_between_ms(c->since, now) < (int64_t)st->policy.room_hold_min * 60000))
 			return c->room;
 	}
 	return own;
@@ -194,6 +195,7 @@ static int apply_scanner_room(struct station *st, const struct event *e)
 		st->n_carried++;
 	snprintf(st->carried[i].scanner, sizeof st->carried[i].scanner, "%.32s", e->text);
 	st->carried[i].room = e->n;
+	st->carried[i].bound = e->what == 1;
 	st->carried[i].since = e->at;
 	return 0;
 }

@@ -48,6 +48,7 @@ struct step { /* the first event of the last step of a sheet */
 struct carried {
 	char scanner[33];
 	int32_t room;
+	uint8_t bound; /* as a spare, until a further card; else as long as the policy says */
 	struct moment since;
 };
 

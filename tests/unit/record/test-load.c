@@ -39,6 +39,7 @@ static void same_lists(const struct station *a, const struct station *b)
 	for (int i = 0; i < a->n_carried; i++) {
 		assert_string_equal(a->carried[i].scanner, b->carried[i].scanner);
 		assert_int_equal(a->carried[i].room, b->carried[i].room);
+		assert_int_equal(a->carried[i].bound, b->carried[i].bound);
 		assert_int_equal(a->carried[i].since.boot_ms, b->carried[i].since.boot_ms);
 	}
 }

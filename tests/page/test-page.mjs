@@ -270,6 +270,23 @@ await it('a code is typed on large keys, its check digit tested while typing, an
 	await page.close();
 });
 
+await it('a scanner that the station does not know types into the page: nothing is counted, and that is said', async () => {
+	const page = await open();
+	await show(page, scenes.on);
+	await page.evaluate(() => { window.heard = []; document.addEventListener('sounded', (e) => window.heard.push(e.detail.name)); });
+	await page.focus('#settings'); // its Enter must not press this
+	for (const slow of 'BT12345')
+		await page.keyboard.press(slow, { delay: 90 });
+	await page.waitForTimeout(300);
+	assert.doesNotMatch(await text(page, 'note'), /Not counted/);
+	await page.keyboard.type('BTBC10104051');
+	await page.keyboard.press('Enter');
+	await page.waitForFunction(() => /Not counted: a scanner that the station does not know typed into this page/.test(document.getElementById('note').textContent), null, { timeout: 2000 });
+	assert.deepEqual(await page.evaluate(() => window.heard), ['refused']);
+	assert.ok(!await page.isVisible('#choices'));
+	await page.close();
+});
+
 await it('a typed code that gets no answer says: count by hand', async () => {
 	const page = await open();
 	await show(page, scenes.on);

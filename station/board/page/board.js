@@ -8,6 +8,7 @@ import { setUpChoices } from './choices.js';
 import { setUpKeyed } from './keyed.js';
 import { shape } from './shapes.js';
 import { sound, waits } from './sound.js';
+import { stray, watchStrays } from './strays.js';
 import { turn } from './pages.js';
 import { ago, verdict } from './words.js';
 
@@ -97,7 +98,7 @@ function draw() {
 	drawStrip(v, bad);
 	drawNow(v, bad);
 	drawSheet($('sheet'), v);
-	drawNotes($('note'), notesOf(v, state.status, passed(), waits(), lastSaid(v)), !wall);
+	drawNotes($('note'), notesOf(v, state.status, passed(), { said: lastSaid(v), soundWaits: waits(), stray: stray() }), !wall);
 	$('type').hidden = !state.keyed || !v;
 	fit(wall);
 	turn($('sheet'), !wall);
@@ -137,6 +138,7 @@ for (const news of ['pointerdown', 'keydown'])
 		idle = setTimeout(() => document.querySelectorAll('dialog[open]').forEach((d) => d.close()), IDLE_MS);
 	});
 
+watchStrays(() => { sound('refused', state.view); draw(); });
 const answered = setUpKeyed(state);
 setUpChoices(state);
 const link = new Link(`/events${asked ? `?room=${encodeURIComponent(asked)}` : ''}`, {

@@ -11,11 +11,14 @@ const teamText = (view) => (view.team.map((t) => `${t.place}: ${t.name}`).join('
 const agreedText = (a) => `${a.at}, ${a.count}: ` + (a.circulating ?
 	`agreed aloud by ${a.field} and ${a.circulating}, recorded by ${a.recorded}.` : `single-person, by ${a.field}.`);
 
-// `said`: whether the last reply stands above already.
-export function notesOf(view, status, passed_ms, soundWaits, said) {
+// `page`: what the page itself knows. said: the last reply stands above already; soundWaits; stray: a scanner that
+// is not the station's typed into it.
+export function notesOf(view, status, passed_ms, { said, soundWaits, stray }) {
 	const list = [], add = (kind, text) => list.push({ kind, text });
 	for (const f of new Set([...(view?.faults ?? [])]))
 		add('fault', f);
+	if (stray)
+		add('fault', 'Not counted: a scanner that the station does not know typed into this page. Use the room\'s own scanner; scanners.ini lists which are known.');
 	for (const d of view?.digits ?? [])
 		if (d.gap && (d.state === 'on' || d.state === 'maybe-on'))
 			add('fault', `Clock gap: the station was off while a tourniquet was on the ${d.name}. It went on at ${d.on_at} by the wall clock; the minutes shown are the least.`);

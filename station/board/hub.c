@@ -5,8 +5,11 @@
 #include <event2/bufferevent.h>
 #include <event2/event.h>
 #include <event2/http.h>
+#include <netinet/in.h>
+#include <netinet/tcp.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/socket.h>
 #include <sys/time.h>
 
 #include "base/clock.h"
@@ -215,6 +218,8 @@ int hub_follow(struct hub *h, struct evhttp_request *req, int room, enum hub_pla
 	 */
 	bufferevent_set_timeouts(b, NULL, &(struct timeval){.tv_sec = WRITE_PATIENCE_S});
 	bufferevent_setwatermark(b, EV_READ, 0, 1024);
+	/* Each event goes out at once; it would wait for the other side's word on the one before. */
+	setsockopt(bufferevent_getfd(b), IPPROTO_TCP, TCP_NODELAY, &(int){1}, sizeof(int));
 	evhttp_connection_set_closecb(c, on_close, p);
 	evhttp_send_reply_start(req, 200, "OK");
 	give_start(p);

@@ -240,7 +240,7 @@ static void on_request(struct evhttp_request *req, void *context)
 		             "open it by one of them.\n");
 	else if (how == EVHTTP_REQ_POST && strcmp(path, "/keyed") == 0)
 		take_keyed(at, req);
-	else if (how == EVHTTP_REQ_GET || how == EVHTTP_REQ_HEAD)
+	else if (how == EVHTTP_REQ_GET || (how == EVHTTP_REQ_HEAD && strcmp(path, "/events") != 0))
 		on_get(at, req, path, evhttp_uri_get_query(uri));
 	else
 		refuse(req, 405, "Method Not Allowed",

@@ -5,7 +5,7 @@
  * same at both; a code is typed elsewhere only where that is switched on by itself.
  *
  *   GET /  /desk  and the files they name   embedded in the program (assets.h)
- *   GET /events?room=N | ?desk              server-sent events: hello, status, view, alive, reply
+ *   GET /events?room=N | ?desk=1            server-sent events: hello, status, view, alive, reply
  *   POST /keyed {"room":1,"code":"…"}       a typed code; answers 202 {"id":"k1"}, the reply comes as an
  * event anything else                           a refusal in one plain sentence
  *

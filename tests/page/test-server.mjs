@@ -101,6 +101,8 @@ await it('a typed code comes only from the board\'s own page, for a room of this
 	for (const method of ['PUT', 'DELETE'])
 		assert.equal(state(await get('/keyed', {}, method, 'x')), 405, method);
 	assert.ok([400, 413].includes(state(await keyed(`{"room":1,"code":"${'1'.repeat(3000)}"}`))));
+	const chunk = '4'.repeat(600);
+	assert.ok([400, 413].includes(state(await raw(`POST /keyed HTTP/1.1\r\nHost: ${host}\r\nOrigin: http://${host}\r\nContent-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n258\r\n${chunk}\r\n258\r\n${chunk}\r\n0\r\n\r\n`))));
 	const answer = await keyed(good);
 	assert.equal(state(answer), 202);
 	const { id } = JSON.parse(answer.slice(answer.indexOf('\r\n\r\n') + 4));
@@ -133,6 +135,11 @@ await it('each room has its own board, and the desk has them all', async () => {
 	assert.match(desk.text, /"room":\{"name":"Theatre 2"/);
 	assert.doesNotMatch(none.text, /event: view/);
 	[first, two, desk, none].forEach((f) => f.socket.destroy());
+});
+
+await it('only a page that reads can follow: the head of the events alone is refused', async () => {
+	assert.equal(state(await get('/events?room=1', {}, 'HEAD')), 405);
+	assert.equal(state(await get('/board.js', {}, 'HEAD')), 200);
 });
 
 await it('a page that comes late is told how old the last word is', async () => {
@@ -182,6 +189,53 @@ await it('ten thousand hostile requests do not end it, and it still answers', as
 	assert.equal(station.child.exitCode, null, station.errors);
 	assert.equal(state(await get('/')), 200);
 	assert.ok(watched || mem_kB() - before < 4096, `${before} kB before, ${mem_kB()} after`);
+});
+
+await it('four thousand good requests, each damaged a little, are answered or refused in order, and cost no memory', async () => {
+	let seed = 23;
+	const random = (n) => { seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0; return Math.floor(seed / 4294967296 * n); };
+	const body = '{"room":1,"code":"BTBC10104051"}', head = `Host: ${host}\r\nOrigin: http://${host}\r\n`;
+	const good = [`GET / HTTP/1.1\r\n${head}Accept: text/html\r\n\r\n`, `GET /board.js HTTP/1.1\r\n${head}\r\n`, `HEAD /desk HTTP/1.1\r\n${head}\r\n`, `GET /events?room=1 HTTP/1.1\r\n${head}\r\n`,
+		`POST /keyed HTTP/1.1\r\n${head}Content-Type: application/json\r\nContent-Length: ${body.length}\r\n\r\n${body}`,
+		`POST /keyed HTTP/1.1\r\n${head}Content-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n${body.length.toString(16)}\r\n${body}\r\n0\r\n\r\n`];
+	const damaged = () => {
+		let bytes = Buffer.from(good[random(good.length)], 'latin1');
+		for (let i = random(4); i >= 0; i--) {
+			const at = random(bytes.length), to = at + random(12);
+			bytes = [() => { bytes[at] = random(256); return bytes; }, () => Buffer.concat([bytes.subarray(0, at), bytes.subarray(to)]), () => Buffer.concat([bytes.subarray(0, to), bytes.subarray(at)]),
+				() => Buffer.concat([bytes.subarray(0, at), Buffer.from('9'.repeat(random(30))), bytes.subarray(at)])][random(4)]();
+		}
+		return bytes;
+	};
+	const seen = {};
+	for (let i = 0; i < 4000; i += 40)
+		await Promise.all(Array.from({ length: 40 }, () => new Promise((done) => {
+			let got = '';
+			const s = connect(station.port, '127.0.0.1', () => { s.end(damaged()); setTimeout(() => s.destroy(), 40); });
+			s.on('error', () => {});
+			s.on('data', (d) => { got += d.toString('latin1'); });
+			s.on('close', () => { const n = /^HTTP\/\S+ (\d+) /.exec(got)?.[1] ?? (got ? 'other' : 'none'); seen[n] = (seen[n] ?? 0) + 1; done(); });
+		})));
+	assert.equal(station.child.exitCode, null, station.errors);
+	for (const n of [200, 202, 400, 403])
+		assert.ok(seen[n] > 10, JSON.stringify(seen));
+	for (const n of Object.keys(seen))
+		assert.ok(['none', '200', '202', '400', '403', '404', '405', '413', '415', '417', '501', '503'].includes(n), JSON.stringify(seen));
+	assert.equal(state(await get('/')), 200);
+	assert.ok(watched || mem_kB() <= 16 * 1024, `${mem_kB()} kB resident`);
+});
+
+await it('more connections than it has descriptors neither end it nor keep it busy, and it answers again', async () => {
+	const cpu = () => { const f = readFileSync(`/proc/${station.child.pid}/stat`, 'utf8').split(') ')[1].split(' '); return +f[11] + +f[12]; };
+	const many = Array.from({ length: 450 }, () => { const s = connect(station.port, '127.0.0.1'); s.on('error', () => {}); return s; });
+	await sleep(500);
+	const before = cpu(), words = station.errors.length;
+	await sleep(2000);
+	assert.ok(cpu() - before < 60, `${(cpu() - before) * 10} ms of 2,000`);
+	assert.ok(station.errors.length - words < 4000, `${station.errors.length - words} bytes of log`);
+	many.forEach((s) => s.destroy());
+	await sleep(500);
+	assert.equal(state(await get('/')), 200);
 });
 
 await it('a path that climbs out of the page finds nothing', async () => {

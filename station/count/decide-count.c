@@ -79,8 +79,8 @@ static void shown(struct turn *t, int item, int n, enum evidence evidence, enum 
 	                  .n = n,
 	                  .what = (uint8_t)evidence,
 	                  .other = (int32_t)condition};
-	int found = t->s->discrepancy;
-	snprintf(e.text, sizeof e.text, "%s", *remark ? remark : search_place(t));
+	int found = sheet_item_const(t->s, item)->missing != 0;
+	snprintf(e.text, sizeof e.text, "%s", *remark || !found ? remark : search_place(t));
 	close_question(t);
 	emit(t, &e);
 	const struct item *it = sheet_item_const(t->s, item);

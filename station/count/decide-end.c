@@ -32,11 +32,24 @@ void end_case(struct turn *t, enum case_end how, const char *words)
 	queue_slip(t, SLIP_RECONCILIATION, case_no);
 }
 
+/* The look is a second piece of evidence, said beside the count and never merged with it (rule 11). */
+static void add_seen_bare(const struct sheet *s, char *words, size_t size)
+{
+	for (int i = 0; i < s->n_digits; i++) {
+		size_t used = strlen(words);
+		if (s->digits[i].seen_bare)
+			snprintf(words + used, size - used, "%s%s seen bare", used ? "; " : "",
+			         own_digit_name(s->digits[i].number));
+	}
+}
+
 static void finish(struct turn *t, int32_t badge)
 {
 	char words[SAID_MAX];
 	int32_t case_no = t->s->case_no;
 	accounted_words(t->s, words, sizeof words);
+	add_seen_bare(t->s, words, sizeof words);
+	capital(words);
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = badge);
 	enum case_end how = t->s->cancelled ? END_CANCELLED : END_RECONCILED;
 	end_case(t, how, "");
@@ -97,6 +110,7 @@ static void end_unresolved(struct turn *t, const char *number)
 	char words[SAID_MAX];
 	int32_t case_no = t->s->case_no, surgeon = t->s->asked.person;
 	accounted_words(t->s, words, sizeof words);
+	capital(words);
 	close_question(t);
 	owe(t, DEBT_INCIDENT, 0, 0);
 	if (*number)

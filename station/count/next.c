@@ -62,6 +62,7 @@ static int open_question(const struct station *st, const struct sheet *s, char *
 		         question_words((enum question)s->asked.what));
 	else
 		snprintf(out, NEXT_MAX, "%s.", question_words((enum question)s->asked.what));
+	capital(out);
 	return 1;
 }
 

@@ -51,7 +51,7 @@ prints: discrepancy slip 2
 accepted: Counting again, line by line.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
 > card INTACT
-accepted: Found, finger tourniquet, green, M: shown intact, 1 of 1. Still not accounted for: the search goes on.
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1. Still not accounted for: the search goes on.
 next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
 > pack FORCEPS 78
 question: Extra item: artery forceps, curved is not on this sheet.
@@ -60,7 +60,7 @@ next: Was it opened in this case? Scan YES or NO.
 accepted: Entered late: artery forceps, curved was opened in this case.
 next: Show the artery forceps, curved: scan its mark, or YES when both have seen it; NO if it is not there.
 > pack FORCEPS 78
-accepted: Found, artery forceps, curved: its mark was read, 1 of 1. Still not accounted for: the search goes on.
+accepted: Accounted for: artery forceps, curved: its mark was read, 1 of 1. Still not accounted for: the search goes on.
 next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
 > show
 item 1: finger tourniquet, green, M, accounted, 1 of 1

@@ -43,6 +43,6 @@ next: Look at the bare right little finger before the dressing, then scan its di
 accepted: Right little finger seen bare at 10:04.
 next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
 > badge SURG-3
-accepted: Case 1 ended reconciled. finger tourniquet, green, M: 1 of 1 shown intact.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; right little finger seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
 prints: reconciliation slip 1

@@ -51,6 +51,6 @@ next: Look at the bare right ring finger before the dressing, then scan its digi
 accepted: Right ring finger seen bare at 10:00.
 next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
 > badge SURG-3
-accepted: Case 1 ended reconciled. finger tourniquet, green, M: 1 of 1 shown cut and complete.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown cut and complete; right ring finger seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
 prints: reconciliation slip 1

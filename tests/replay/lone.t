@@ -26,7 +26,7 @@ next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBOD
 accepted: Looked at the bare digit as well: the patient.
 next: Read the sign-out points aloud. Sign-out: the operator's badge.
 > badge SURG-3
-accepted: Case 1 ended reconciled. finger tourniquet, green, M: 1 of 1 shown intact.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; left thumb seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
 prints: reconciliation slip 1
 > slip 1

@@ -80,6 +80,6 @@ next: Look at the bare right index finger before the dressing, then scan its dig
 accepted: Right index finger seen bare at 10:29.
 next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
 > badge SURG-3
-accepted: Case 1 ended reconciled. finger tourniquet, green, M: 1 of 1 shown intact.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; right index finger seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
 prints: reconciliation slip 1

@@ -70,6 +70,6 @@ next: Sign-out 4 of 5: Equipment problems have been told, or there are none. Sca
 question: Sign-out point 5 of 5: Concerns for recovery have been told, colour and warmth of the digit among them.
 next: Sign-out 5 of 5: Concerns for recovery have been told, colour and warmth of the digit among them. Scan YES or NO.
 > card YES
-accepted: Case 1 ended reconciled. finger tourniquet, green, M: 1 of 1 shown intact.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; right thumb seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
 prints: reconciliation slip 1

@@ -45,6 +45,6 @@ next: Agree the final count aloud: the circulating badge.
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
 > badge SURG-3
-accepted: Case 1 ended as cancelled. finger tourniquet, green, M: 1 of 1 shown intact.
+accepted: Case 1 ended as cancelled. Finger tourniquet, green, M: 1 of 1 shown intact.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
 prints: reconciliation slip 1

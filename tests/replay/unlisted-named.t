@@ -36,6 +36,6 @@ next: Look at the bare right thumb before the dressing, then scan its digit card
 accepted: Right thumb seen bare at 10:00.
 next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
 > badge SURG-3
-accepted: Case 1 ended reconciled. tourniquet, not listed: 1 of 1 shown intact.
+accepted: Case 1 ended reconciled. Tourniquet, not listed: 1 of 1 shown intact; right thumb seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
 prints: reconciliation slip 1

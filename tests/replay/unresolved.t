@@ -76,7 +76,7 @@ next: The surgeon decides to end unresolved. Scan the surgeon's badge, or NO.
 question: SURG-3 decides to end this case unresolved.
 next: Type the incident number, or scan NOT DONE: number owed.
 > card NOT DONE
-accepted: Case 1 ended UNRESOLVED, incident number owed. finger tourniquet, green, M: 1 of 1 shown with pieces missing.
+accepted: Case 1 ended UNRESOLVED, incident number owed. Finger tourniquet, green, M: 1 of 1 shown with pieces missing.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
 prints: reconciliation slip 2
 > typed INC-2026-0042

@@ -36,7 +36,7 @@ next: Look at the bare left thumb before the dressing, then scan its digit card.
 accepted: Left thumb seen bare at 10:00.
 next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
 > badge SURG-3
-accepted: Case 1 ended reconciled. finger tourniquet, green, M: 1 of 1 shown intact.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; left thumb seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
 prints: reconciliation slip 1
 > slip 1

@@ -306,7 +306,8 @@ RULE(rule_15_the_end_says_what_was_counted_and_seen_and_no_more)
 	(void)state;
 	struct table *t = lay(&two_people);
 	SCANS(t, AGREED, "right index finger", "SURG");
-	assert_true(says(t, "tourniquet: 1 of 1 shown intact; forceps: 1 of 1 mark read"));
+	assert_true(says(
+	    t, "Tourniquet: 1 of 1 shown intact; forceps: 1 of 1 mark read; right index finger seen bare"));
 	assert_false(says(t, "safe") || says(t, "clear") || says(t, "OK"));
 }
 

@@ -5,8 +5,7 @@
  * connected, no memory made executable, and no signal sent but to itself. Forbidden calls fail with EPERM (or
  * EACCES). There is no way back, and children would inherit it.
  *
- * The system-call filter (seccomp) alone does this; Landlock is a second wall behind it for files, used where
- * the kernel has it. A kernel without Landlock is no error; one without seccomp is.
+ * base/confine.h says how; a kernel without Landlock is no error, one without seccomp is.
  */
 #ifndef BANDTALLY_DRIVERS_SANDBOX_H
 #define BANDTALLY_DRIVERS_SANDBOX_H
@@ -16,8 +15,5 @@
 /* `ioctl_type`: the type letter of the only ioctl()s that stay allowed, 0 for none. 0, or a negative errno
  * with `e` filled: then the process must not go on. */
 int sandbox_enter(char ioctl_type, struct error *e);
-
-/* The Landlock version that the kernel offers, 0 where there is none. */
-int sandbox_landlock_abi(void);
 
 #endif

@@ -10,6 +10,7 @@
 #include <unistd.h>
 
 #include "base/clock.h"
+#include "base/confine.h"
 #include "base/log.h"
 #include "labels/canvas.h"
 #include "labels/send.h"
@@ -23,7 +24,9 @@ static const char help[] =
     "bandtally-print --printer NAME [--wait S] < document.json\n"
     "                                                       print, and follow the job for S seconds (60)\n"
     "bandtally-print --check < document.json                only say whether the document is right\n"
-    "bandtally-print --serve                                job lines on stdin, state lines on stdout\n"
+    "bandtally-print --serve FOLDER                         job lines on stdin, state lines on stdout; files "
+    "are\n"
+    "                                                       written beneath FOLDER alone\n"
     "bandtally-print --help | --version\n"
     "\n"
     "NAME is a CUPS queue or an ipp:// or ipps:// address. The kinds of document and their fields are listed "
@@ -34,9 +37,9 @@ static const char help[] =
     "there.\n";
 
 struct wish {
-	const char *pdf, *printer;
+	const char *pdf, *printer, *serve;
 	int wait_s;
-	bool check, serve;
+	bool check;
 };
 
 static int read_document(json_t **document, struct error *e)
@@ -105,7 +108,8 @@ static int run(const struct wish *w, struct error *e)
 static int usage(const char *what)
 {
 	fprintf(stderr,
-	        "bandtally-print: %s: give one of --pdf FILE, --printer NAME, --check and --serve (--help)\n",
+	        "bandtally-print: %s: give one of --pdf FILE, --printer NAME, --check and --serve FOLDER "
+	        "(--help)\n",
 	        what);
 	return EXIT_USAGE;
 }
@@ -113,10 +117,10 @@ static int usage(const char *what)
 static int read_words(int count, char **words, struct wish *w)
 {
 	static const struct option options[] = {
-	    {"pdf", required_argument, NULL, 'f'},  {"printer", required_argument, NULL, 'p'},
-	    {"wait", required_argument, NULL, 'w'}, {"check", no_argument, NULL, 'c'},
-	    {"serve", no_argument, NULL, 's'},      {"help", no_argument, NULL, 'h'},
-	    {"version", no_argument, NULL, 'v'},    {0}};
+	    {"pdf", required_argument, NULL, 'f'},   {"printer", required_argument, NULL, 'p'},
+	    {"wait", required_argument, NULL, 'w'},  {"check", no_argument, NULL, 'c'},
+	    {"serve", required_argument, NULL, 's'}, {"help", no_argument, NULL, 'h'},
+	    {"version", no_argument, NULL, 'v'},     {0}};
 	char *end;
 	for (int o; (o = getopt_long(count, words, "", options, NULL)) != -1;) {
 		switch (o) {
@@ -135,7 +139,7 @@ static int read_words(int count, char **words, struct wish *w)
 			w->check = true;
 			break;
 		case 's':
-			w->serve = true;
+			w->serve = optarg;
 			break;
 		case 'h':
 			fputs(help, stdout);
@@ -147,7 +151,7 @@ static int read_words(int count, char **words, struct wish *w)
 			return usage("the words of the command are wrong");
 		}
 	}
-	if (optind < count || !!w->pdf + !!w->printer + w->check + w->serve != 1)
+	if (optind < count || !!w->pdf + !!w->printer + w->check + !!w->serve != 1)
 		return usage("the words of the command are wrong");
 	return EXIT_OK;
 }
@@ -161,7 +165,10 @@ int main(int count, char **words)
 	if (r != EXIT_OK)
 		return r;
 	signal(SIGPIPE, SIG_IGN);
-	r = fonts_open(&e);
+	/* Before the fonts: the threads that look for them are confined as well. */
+	r = w.serve ? confine_loosely(w.serve, &e) : 0;
+	if (r == 0)
+		r = fonts_open(&e);
 	if (r == 0 && w.serve) {
 		r = serve(STDIN_FILENO, STDOUT_FILENO);
 		if (r < 0)

@@ -11,7 +11,7 @@
 #include <unistd.h>
 
 #include "base/log.h"
-#include "board/confine.h"
+#include "board/confined.h"
 #include "board/server.h"
 
 #define FDS_MAX 320
@@ -175,7 +175,7 @@ static int serve(const struct wish *w, struct server_parts *p)
 	struct error e = {0};
 	struct server *s = server_new(p, w->port, &e);
 	int elsewhere = s ? serve_elsewhere(w, s, p->hub) : 0;
-	int r = s ? confine(&e) : e.code;
+	int r = s ? confine_board(&e) : e.code;
 	if (r < 0)
 		log_line("%s", e.text);
 	else if ((r = feed_listening(p->feed, server_port(s), elsewhere)) < 0)

@@ -40,8 +40,6 @@ static json_t *destination(struct daemon *d, int32_t slip, int copy)
 		json_object_set_new(to, "printer", json_string(d->core.settings.printer));
 		return to;
 	}
-	snprintf(path, sizeof path, "%s/slips", d->core.folder);
-	mkdir(path, 0750);
 	snprintf(path, sizeof path, "%s/slips/slip-%07d-copy-%d.pdf", d->core.folder, (int)slip, copy);
 	json_object_set_new(to, "pdf", json_string(path));
 	return to;
@@ -173,7 +171,10 @@ static void on_started(void *context, struct child *c)
 int outbox_start(struct daemon *d)
 {
 	static const struct child_calls calls = {on_line, on_started, NULL};
-	char *const argv[] = {"bandtally-print", "--serve", NULL};
+	char slips[PATH_MAX];
+	char *const argv[] = {"bandtally-print", "--serve", slips, NULL};
+	snprintf(slips, sizeof slips, "%s/slips", d->core.folder);
+	mkdir(slips, 0750);
 	for (int i = 0; i < d->core.station.n_unseen; i++) {
 		const struct slip *s = &d->core.station.unseen[i];
 		if (s->state == SLIP_QUEUED || s->state == SLIP_SENT || s->state == SLIP_WAITING)

@@ -159,7 +159,7 @@ ok "the queue's job bears slip and copy, and nothing else" \
 	'ipptool -tv "ipp://127.0.0.1:$cups_port/printers/slips" "$D/jobs.test" >"$D/jobs" 2>&1; grep -q "job-name (name[^)]*) = bandtally slip 000123 copy 1$" "$D/jobs"'
 
 # The child of the daemon.
-coproc SERVE { exec "$program" --serve 2>"$D/log/serve"; }
+coproc SERVE { exec "$program" --serve "$D" 2>"$D/log/serve"; }
 serve_pid=$SERVE_PID
 exec 5>&"${SERVE[1]}" 6<&"${SERVE[0]}"
 lines=$D/lines

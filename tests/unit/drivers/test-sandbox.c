@@ -22,6 +22,7 @@
 
 #include <cmocka.h>
 
+#include "base/confine.h"
 #include "drivers/sandbox.h"
 
 /* Each gives 0 where it could be done and an errno where not. */
@@ -179,7 +180,7 @@ static void a_decoder_that_aborts_ends_its_process_only(void **state)
 
 int main(void)
 {
-	printf("Landlock version %d\n", sandbox_landlock_abi());
+	printf("Landlock version %d\n", confine_landlock_abi());
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(what_reading_a_device_does_not_need_fails_inside_and_works_outside),
 	    cmocka_unit_test(reading_waiting_time_and_memory_still_work),

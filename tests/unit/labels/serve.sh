@@ -24,7 +24,7 @@ document=$(tr -d '\n' <"$samples/slip-a5.json")
 	head -c 1200000 /dev/zero | tr '\0' x
 	echo
 	echo "{\"v\":1,\"job\":{\"id\":6,\"to\":{\"pdf\":\"$D/6.pdf\"},\"document\":$document}}"
-} | "$program" --serve >"$D/out" 2>"$D/err"
+} | "$program" --serve "$D" >"$D/out" 2>"$D/err"
 code=$?
 said() { grep -q "\"id\":$1,.*\"state\":\"$2\".*$3" "$D/out"; }
 ok "no line ends the program, the end of input does" '[ $code = 0 ]'
@@ -40,11 +40,33 @@ ok "nothing half written is left" '[ $(ls $D | grep -c part) = 0 ]'
 
 "$program" --pdf "$D/c.pdf" <"$samples/slip-a5.json"
 ok "the command writes the same file" 'cmp -s $D/c.pdf $D/6.pdf'
+# The child of the daemon is confined: what comes in as a job cannot be put elsewhere, and no program is started.
+mkdir "$D/in" "$D/out-of-it"
+mkfifo "$D/jobs"
+"$program" --serve "$D/in" <"$D/jobs" >"$D/confined" 2>"$D/err" &
+server=$!
+exec 3>"$D/jobs"
+for place in in out-of-it; do
+	echo "{\"v\":1,\"job\":{\"id\":7,\"to\":{\"pdf\":\"$D/$place/7.pdf\"},\"document\":$document}}" >&3
+done
+tries=100
+until [ "$(grep -c '"id":7' "$D/confined")" = 2 ] || [ $((tries -= 1)) = 0 ]; do sleep 0.1; done
+ok "it is filtered, and gains no privileges" \
+	'grep -q "^Seccomp:[[:space:]]*2" /proc/$server/status && grep -q "^NoNewPrivs:[[:space:]]*1" /proc/$server/status'
+exec 3>&-
+wait $server
+ok "beneath its folder it writes" '[ -s $D/in/7.pdf ]'
+if grep -qw landlock /sys/kernel/security/lsm 2>/dev/null || [ "$(uname -r | cut -d. -f1)" -ge 6 ]; then
+	ok "elsewhere it does not, and says so" '[ ! -e $D/out-of-it/7.pdf ] && grep -q "out-of-it.*cannot be written: Permission denied" $D/confined'
+fi
+"$program" --serve "$D/not-there" </dev/null 2>"$D/err"
+ok "a folder that is not there is told" '[ $? = 1 ] && grep -q "No such file" $D/err'
+
 "$program" --pdf "$D/d.pdf" </dev/null 2>"$D/err"
 ok "an empty document fails with 1 and one sentence" '[ $? = 1 ] && [ $(wc -l <$D/err) = 1 ]'
 "$program" --pdf 2>"$D/err"
 ok "wrong words end with 2" '[ $? = 2 ]'
-"$program" --pdf a --serve 2>"$D/err"
+"$program" --pdf a --serve . 2>"$D/err"
 ok "two ways at once end with 2" '[ $? = 2 ]'
 "$program" --help >"$D/help"
 ok "help helps" '[ $? = 0 ] && grep -q -- --printer $D/help'

@@ -4,15 +4,14 @@
  * what is open, wait, tell the time, use memory and end. No file can be opened, no other socket made or
  * connected, no program started, no memory made executable. Forbidden calls fail with EPERM.
  *
- * The system-call filter (seccomp) alone does this; Landlock is a second wall behind it for files, used where
- * the kernel has it.
+ * base/confine.h says how.
  */
-#ifndef BANDTALLY_BOARD_CONFINE_H
-#define BANDTALLY_BOARD_CONFINE_H
+#ifndef BANDTALLY_BOARD_CONFINED_H
+#define BANDTALLY_BOARD_CONFINED_H
 
 #include "base/error.h"
 
 /* 0, or a negative errno with `e` filled: then the process must not go on. */
-int confine(struct error *e);
+int confine_board(struct error *e);
 
 #endif

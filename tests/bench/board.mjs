@@ -4,11 +4,14 @@
 // page       all bytes that the page is made of
 // 100 pages  processor time while 100 pages follow 5 updates a second, beside a bare Node server that does the same
 // memory     resident, meanwhile
+// elsewhere  the same with 32 pages by TLS beside 100 here
 import { createServer } from 'node:http';
 import { connect } from 'node:net';
+import { connect as connectTls } from 'node:tls';
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { browser } from '../page/browser.mjs';
+import { Certificates } from '../page/certificates.mjs';
 import { Station } from '../page/station.mjs';
 import { scenes, status } from '../page/scenes.mjs';
 import { sleep } from '../page/told.mjs';
@@ -83,33 +86,54 @@ for (const name of names) {
 }
 item('page, all its files', +(bytes / 1000).toFixed(1), 'kB', 100, '≤ 100', bytes <= 100_000);
 
-async function hundred(port, send) {
+const plain = (port) => () => connect(port, '127.0.0.1');
+async function many(pages, pid, send) {
 	let got = 0;
-	const pages = Array.from({ length: 100 }, () => {
-		const s = connect(port, '127.0.0.1', () => s.write(`GET /events HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\n\r\n`));
+	const sockets = pages.map(([open, port, name]) => {
+		const s = open();
+		s.on('error', () => {});
+		s.write(`GET /events HTTP/1.1\r\nHost: ${name}:${port}\r\n\r\n`);
 		s.on('data', (d) => { got += d.length; });
 		return s;
 	});
-	await sleep(500);
+	await sleep(1500);
 	const beat = setInterval(send, 200);
 	await sleep(1000);
 	got = 0;
-	const before = [cpu_s(station.child.pid), process.cpuUsage()];
+	const before = [cpu_s(pid), process.cpuUsage()];
 	await sleep(SECONDS * 1000);
-	const after = [cpu_s(station.child.pid), process.cpuUsage(before[1])];
+	const after = [cpu_s(pid), process.cpuUsage(before[1])], resident = resident_MiB(pid);
 	clearInterval(beat);
-	pages.forEach((p) => p.destroy());
-	return { station: (after[0] - before[0]) / SECONDS, self: (after[1].user + after[1].system) / 1e6 / SECONDS, got };
+	sockets.forEach((p) => p.destroy());
+	if (got < size * pages.length * 5 * SECONDS * 0.9)
+		throw new Error(`the ${pages.length} pages got only ${got} bytes`);
+	return { station: (after[0] - before[0]) / SECONDS, self: (after[1].user + after[1].system) / 1e6 / SECONDS, resident };
 }
-let n = 0;
-const run = await hundred(station.port, () => station.view({ ...scenes['full-sheet'], next: `step ${++n}` }));
-const resident = +/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${station.child.pid}/status`, 'utf8'))[1] / 1024;
+const resident_MiB = (pid) => +/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))[1] / 1024;
 const size = Buffer.byteLength(JSON.stringify({ ...scenes['full-sheet'], next: 'step 10' }));
-if (run.got < size * 100 * 5 * SECONDS * 0.9)
-	throw new Error(`the 100 pages got only ${run.got} bytes`);
-const alone = await hundred(bare.address().port, () => bareSend({ ...scenes['full-sheet'], next: `step ${++n}` }));
+const times = (count, page) => Array.from({ length: count }, () => page);
+let n = 0;
+const step = () => ({ ...scenes['full-sheet'], next: `step ${++n}` });
+const run = await many(times(100, [plain(station.port), station.port, '127.0.0.1']), station.child.pid, () => station.view(step()));
+const barePort = bare.address().port;
+const alone = await many(times(100, [plain(barePort), barePort, '127.0.0.1']), process.pid, () => bareSend(step()));
 item('100 pages, 5 updates a second', +(run.station * 100).toFixed(2), '% of a core', +(alone.self * 100).toFixed(2), '≤ 10', run.station <= 0.1);
-item('resident memory with 100 pages', +resident.toFixed(1), 'MiB', 16, '≤ 16', resident <= 16);
+item('resident memory with 100 pages', +run.resident.toFixed(1), 'MiB', 16, '≤ 16', run.resident <= 16);
+
+const c = new Certificates();
+process.on('exit', () => c.remove());
+c.authority('ours');
+c.make('server', 'ours', 'serverAuth');
+c.make('client', 'ours', 'clientAuth');
+const both = await Station.start('--elsewhere', '127.0.0.1', '--elsewhere-port', '0', '--host', 'localhost', '--certificate', c.path('server.pem'), '--key', c.path('server.key'), '--clients', c.path('ours.pem'));
+both.beat();
+both.view(scenes.on);
+const elsewhere = both.lines[0].listening.elsewhere;
+const tls = [() => connectTls({ host: '127.0.0.1', port: elsewhere, servername: 'localhost', ca: c.read('ours.pem'), cert: c.read('client.pem'), key: c.read('client.key') }), elsewhere, 'localhost'];
+const all = await many([...times(100, [plain(both.port), both.port, '127.0.0.1']), ...times(32, tls)], both.child.pid, () => both.view(step()));
+item('the same with 32 pages elsewhere by TLS', +(all.station * 100).toFixed(2), '% of a core', +(run.station * 100).toFixed(2), '≤ 10', all.station <= 0.1);
+item('resident memory with 100 pages here and 32 by TLS', +all.resident.toFixed(1), 'MiB', 16, '≤ 16', all.resident <= 16);
+await both.end();
 await station.end();
 bare.close();
 bare.closeAllConnections();

@@ -155,7 +155,7 @@ static void item(const char *name, double value, const char *unit, double refere
 
 int main(int count, char **words)
 {
-	const char *folder = count > 1 ? words[1] : "labels/samples";
+	const char *folder = count > 1 && words[1][0] != '-' ? words[1] : "labels/samples";
 	struct trace slip_texts = {0}, label_texts = {0};
 	struct error e;
 	json_t *slip = load(folder, "slip-a5"), *labels = load(folder, "pack-labels");

@@ -183,7 +183,10 @@ static void card_interrupted(struct turn *t)
 	if (t->s->asked.what == Q_POINT) {
 		int32_t badge = t->s->asked.person;
 		close_question(t);
-		sign_out(t, badge);
+		if (badge)
+			sign_out(t, badge);
+		else
+			ask_points(t);
 		return;
 	}
 	if (t->s->final != FINAL_ASKING) {
@@ -224,7 +227,7 @@ void ask_found(struct turn *t, int after)
 
 static void card_found(struct turn *t)
 {
-	if (t->s->discrepancy)
+	if (t->s->discrepancy || sheet_missing(t->s))
 		ask_found(t, 0);
 	else
 		refuse(t, "Nothing is missing in this case. An item of an earlier case: end this one, then "
@@ -414,6 +417,8 @@ static void card_in_case(struct turn *t)
 	case CARD_MISSING:
 		if (t->s->final == FINAL_ASKING)
 			final_answer(t, card, 0);
+		else if (card == CARD_NO && t->station->policy.n_points && ready_to_sign_out(t->s))
+			ask_points(t);
 		else
 			refuse(t, "Nothing is asked now that %s would answer.", own_card_name(card));
 		return;

@@ -7,8 +7,8 @@
 
 int ready_to_sign_out(const struct sheet *s)
 {
-	return s->case_no && s->final == FINAL_AGREED && !s->discrepancy && !sheet_next_look(s) && !s->debts.count &&
-	       (!s->single || s->who_looked || !s->n_digits);
+	return s->case_no && s->final == FINAL_AGREED && !s->discrepancy && !sheet_next_look(s) &&
+	       !s->debts.count && (!s->single || s->who_looked || !s->n_digits);
 }
 
 /* Each item is marked used in its case, so that a later scan of it can be answered (rules 4, 21). */
@@ -63,9 +63,20 @@ static void ask_point(struct turn *t, int32_t badge, int point)
 	    point, t->station->policy.n_points, t->station->policy.points[point - 1]);
 }
 
+/* NO where the points are to be answered together: then they are asked one by one, and the badge comes after.
+ */
+void ask_points(struct turn *t)
+{
+	ask_point(t, 0, 1);
+}
+
 void sign_out(struct turn *t, int32_t badge)
 {
 	char owed[NEXT_MAX];
+	if (t->s->asked.what == Q_POINT && !t->s->asked.person) {
+		refuse(t, "The sign-out points are answered one by one now: scan YES or NO first.");
+		return;
+	}
 	if (!ready_to_sign_out(t->s)) {
 		const char *why = rule_1_owed(t->s, owed, sizeof owed);
 		refuse(t, "Not yet the sign-out: %s.", why ? why : "something is still owed");
@@ -88,6 +99,8 @@ static void answer_point(struct turn *t, int yes)
 		accept(t, "Sign-out held at point %d: %s", point, t->station->policy.points[point - 1]);
 	else if (point < t->station->policy.n_points)
 		ask_point(t, badge, point + 1);
+	else if (!badge)
+		accept(t, "Each sign-out point is answered YES.");
 	else
 		finish(t, badge);
 }
@@ -269,8 +282,8 @@ void answer_question(struct turn *t, int card)
 	refuse(t, "%s does not answer what is asked: %s.", own_card_name(card), question_words(q));
 }
 
-/* The digit's circumference as somebody measured it: held against what the makers state, which says nothing about
- * pressure (section 1 of the design: the station never judges that). */
+/* The digit's circumference as somebody measured it: held against what the makers state, which says nothing
+ * about pressure (section 1 of the design: the station never judges that). */
 static void state_size(struct turn *t, int mm)
 {
 	char misfit[160] = "";
@@ -287,19 +300,21 @@ int size_misfit(const struct turn *t, const struct thing *th, char *out, size_t 
 	int mm = t->s->size_mm;
 	if (!mm || !line || !line->size_min_mm || (mm >= line->size_min_mm && mm <= line->size_max_mm))
 		return 0;
-	snprintf(out, size, " The maker states %d to %d mm for the %s: another size may be needed.", line->size_min_mm,
-		 line->size_max_mm, th->name);
+	snprintf(out, size, " The maker states %d to %d mm for the %s: another size may be needed.",
+	         line->size_min_mm, line->size_max_mm, th->name);
 	return 1;
 }
 
-/* "case 41: …" where no case is open: what was entered wrongly is corrected by a further event and an addendum slip;
- * nothing is edited (rule 13). 1 where the text was one. */
+/* "case 41: …" where no case is open: what was entered wrongly is corrected by a further event and an
+ * addendum slip; nothing is edited (rule 13). 1 where the text was one. */
 static int correct_after(struct turn *t)
 {
 	int case_no = 0, used = 0;
-	if (has_case(t) || sscanf(t->in->text, "case %9d: %n", &case_no, &used) != 1 || !used || !t->in->text[used])
+	if (has_case(t) || sscanf(t->in->text, "case %9d: %n", &case_no, &used) != 1 || !used ||
+	    !t->in->text[used])
 		return 0;
-	if (case_no < 1 || case_no > t->station->last_case_no || station_sheet_of_case(t->station, case_no) >= 0) {
+	if (case_no < 1 || case_no > t->station->last_case_no ||
+	    station_sheet_of_case(t->station, case_no) >= 0) {
 		refuse(t, "Case %d has not ended here: type the number of an ended case.", case_no);
 		return 1;
 	}
@@ -307,7 +322,9 @@ static int correct_after(struct turn *t)
 	snprintf(e.text, sizeof e.text, "%s", t->in->text + used);
 	emit(t, &e);
 	queue_slip(t, SLIP_ADDENDUM, case_no);
-	accept(t, "Correction of case %d entered beside what it corrects. An addendum slip prints: put it in the notes.",
+	accept(t,
+	       "Correction of case %d entered beside what it corrects. An addendum slip prints: put it in "
+	       "the notes.",
 	       case_no);
 	return 1;
 }
@@ -317,8 +334,8 @@ void on_typed(struct turn *t)
 	if (correct_after(t))
 		return;
 	int mm = 0, used = 0;
-	if (has_case(t) && sscanf(t->in->text, "%3d mm%n", &mm, &used) == 1 && used && !t->in->text[used] && mm >= 20 &&
-	    mm <= 200) {
+	if (has_case(t) && sscanf(t->in->text, "%3d mm%n", &mm, &used) == 1 && used && !t->in->text[used] &&
+	    mm >= 20 && mm <= 200) {
 		state_size(t, mm);
 		return;
 	}

@@ -53,10 +53,10 @@ static int open_question(const struct station *st, const struct sheet *s, char *
 		         st->policy.n_points, st->policy.points[s->asked.n - 1]);
 	else if (s->asked.what == Q_FOUND && s->asked.item)
 		snprintf(out, NEXT_MAX, "Is it the %s? %s; NO if it is something else.",
-			 sheet_item_const(s, s->asked.item)->thing.name,
-			 sheet_item_const(s, s->asked.item)->thing.role == ROLE_TOURNIQUET
-				 ? "Scan INTACT, CUT AND COMPLETE or PIECES MISSING"
-				 : "Scan its mark, or YES");
+		         sheet_item_const(s, s->asked.item)->thing.name,
+		         sheet_item_const(s, s->asked.item)->thing.role == ROLE_TOURNIQUET
+		             ? "Scan INTACT, CUT AND COMPLETE or PIECES MISSING"
+		             : "Scan its mark, or YES");
 	else if (s->asked.digit)
 		snprintf(out, NEXT_MAX, "%s: %s.", own_digit_name(s->asked.digit),
 		         question_words((enum question)s->asked.what));
@@ -76,12 +76,13 @@ static int reminder(const struct sheet *s, struct moment now, char *out)
 		digit_minutes_text(d, now, min, sizeof min);
 		if (d->state == DIGIT_OFF)
 			snprintf(out, NEXT_MAX,
-			         "Account for the tourniquet of the %s. A badge acknowledges the reminder.",
+			         "Account for the tourniquet of the %s. Scan any badge to acknowledge.",
 			         own_digit_name(d->number));
 		else
-			snprintf(out, NEXT_MAX,
-			         "Tourniquet on the %s for %s: tell the surgeon. A badge acknowledges.",
-			         own_digit_name(d->number), min);
+			snprintf(
+			    out, NEXT_MAX,
+			    "Tourniquet on the %s for %s: tell the surgeon. Scan any badge to acknowledge.",
+			    own_digit_name(d->number), min);
 		return 1;
 	}
 	return 0;
@@ -126,9 +127,10 @@ static void counting_in_step(const struct sheet *s, char *out)
 		                    : "Scan the tourniquet pack, and each instrument.");
 	else
 		snprintf(out, NEXT_MAX,
-		         s->n_items ? "Scan further packs and instruments. When both have counted aloud: the "
-		                      "circulating badge."
-		                    : "Scan each pack and instrument as it is counted in.");
+		         s->n_items
+		             ? "Scan further packs and instruments. When both have counted aloud: scan "
+		               "the circulating badge."
+		             : "Scan each pack and instrument as it is counted in.");
 }
 
 static void final_step(const struct station *st, const struct sheet *s, char *out)
@@ -139,7 +141,7 @@ static void final_step(const struct station *st, const struct sheet *s, char *ou
 	else if (s->final == FINAL_ASKING && team_step(s, out))
 		return;
 	else if (s->final == FINAL_ASKING)
-		snprintf(out, NEXT_MAX, "Agree the final count aloud: the circulating badge.");
+		snprintf(out, NEXT_MAX, "Agree the final count aloud, then scan the circulating badge.");
 	else if (look)
 		snprintf(out, NEXT_MAX,
 		         "%sLook at the bare %s before the dressing, then scan its digit card.",
@@ -149,12 +151,19 @@ static void final_step(const struct station *st, const struct sheet *s, char *ou
 	else if (s->single && s->n_digits && !s->who_looked)
 		snprintf(out, NEXT_MAX, "%s.", question_words(Q_WHO_LOOKED));
 	else if (s->point_no)
-		snprintf(out, NEXT_MAX, "Sign-out held: %s Resolve it, then the surgeon's badge.",
-		         st->policy.points[s->point_no - 1]);
-	else
 		snprintf(out, NEXT_MAX,
-		         s->single ? "Read the sign-out points aloud. Sign-out: the operator's badge."
-		                   : "Read the sign-out points aloud. Sign-out: the surgeon's badge.");
+		         "Sign-out held, point %d is NO: %s Resolve it, then scan the %s badge.",
+		         (int)s->point_no, st->policy.points[s->point_no - 1],
+		         s->single ? "operator's" : "surgeon's");
+	else if (s->points_yes && s->points_yes == st->policy.n_points)
+		snprintf(out, NEXT_MAX, "Each point is answered YES. Sign-out: scan the %s badge.",
+		         s->single ? "operator's" : "surgeon's");
+	else
+		snprintf(
+		    out, NEXT_MAX,
+		    s->single
+		        ? "Read the sign-out points aloud. If all are so, scan the operator's badge; if one is not, NO."
+		        : "Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.");
 }
 
 void idle_step(int unseen, char *out)
@@ -171,8 +180,9 @@ void next_step(const struct station *st, const struct sheet *s, struct moment no
 	if (!s->case_no)
 		idle_step(st->n_unseen, out);
 	else if (s->suspended)
-		snprintf(out, NEXT_MAX, "Case %d is suspended: SUSPEND continues it. Another patient: scan NEW CASE.",
-			 (int)s->case_no);
+		snprintf(out, NEXT_MAX,
+		         "Case %d is suspended: SUSPEND continues it. Another patient: scan NEW CASE.",
+		         (int)s->case_no);
 	else if (open_question(st, s, out) || search_step(st, s, out))
 		return;
 	else if (s->final != FINAL_NONE)
@@ -311,6 +321,8 @@ int fitting_cards(const struct station *st, const struct sheet *s, int cards[FIT
 			fit(&f, CARD_FINAL_COUNT);
 		fit(&f, CARD_HANDOVER);
 	}
+	if (ready_to_sign_out(s) && st->policy.n_points)
+		fit(&f, CARD_NO);
 	fit(&f, CARD_UNDO);
 	return f.count;
 }

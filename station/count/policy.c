@@ -32,8 +32,8 @@ void policy_default(struct policy *p)
 	    "The name of the procedure is recorded.",
 	    "Tourniquets, forceps and all other items are accounted for, or not applicable.",
 	    "Each specimen is labelled with the patient's name, or there is none.",
-	    "Equipment problems have been told, or there are none.",
-	    "Concerns for recovery have been told, colour and warmth of the digit among them.",
+	    "Equipment problems have been reported, or there are none.",
+	    "Concerns for recovery have been handed over, colour and warmth of the digit among them.",
 	};
 	static const char *const search[] = {
 	    "say it aloud and stop closing",
@@ -43,7 +43,7 @@ void policy_default(struct policy *p)
 	    "bins and linen",
 	    "under the patient",
 	    "tell the surgeon, who looks as well",
-	    "imaging, only if the line shows on it; a tourniquet may not",
+	    "imaging, if the missing item shows on it: steel does, a tourniquet may not",
 	    "tell the nurse in charge",
 	    "incident report begun",
 	    "patient told, or who will tell",

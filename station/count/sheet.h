@@ -64,7 +64,7 @@ enum who_looked { LOOKED_TEAM = 1, LOOKED_PATIENT, LOOKED_CARER, LOOKED_COLLEAGU
 
 /* X(NAME, "name in the record", "the question, as the board shows it") */
 #define QUESTIONS(X)                                                                                         \
-	X(OFF, "off", "Is it off? If it is, scan OFF")                                                       \
+	X(OFF, "off", "Is it off? If it is, scan OFF; NO if it is still on")                                 \
 	X(IS_ON, "is-on", "Is a tourniquet on it now? Scan YES or NO")                                       \
 	X(WHICH_OFF, "which-off", "Which digit is it off? Scan its digit card")                              \
 	X(ROLLS_ON, "rolls-on", "Open wound, flap, infection or tumour on this digit? Scan YES or NO")       \
@@ -130,7 +130,7 @@ struct sheet {
 	uint8_t last_timed;     /* digit whose start or end N MINUTES AGO and MISREAD act on, 0 none */
 	uint8_t last_timed_off; /* 1: its end */
 	uint8_t n_items, n_digits;
-	int16_t size_mm;        /* circumference of the digit as stated, 0 not stated */
+	int16_t size_mm; /* circumference of the digit as stated, 0 not stated */
 	struct team team;
 	struct asked asked;
 	struct debts debts;

@@ -58,6 +58,7 @@ void agree(struct turn *t, int32_t badge);
 void named_aloud(struct turn *t);
 void ask_found(struct turn *t, int after);             /* decide-card */
 void sign_out(struct turn *t, int32_t badge); /* decide-end */
+void ask_points(struct turn *t);
 void end_case(struct turn *t, enum case_end how, const char *words);
 /* Whether the stated circumference is outside what the maker states; the sentence begins with a space. */
 int size_misfit(const struct turn *t, const struct thing *th, char *out, size_t size);

@@ -10,13 +10,13 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 111 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > digit right index finger
 question: Right index finger.
 next: Right index finger: Is a tourniquet on it now? Scan YES or NO.
 > card NO
 accepted: Marked digit: right index finger.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > show
 item 1: finger tourniquet, green, M, here, 0 of 1
 right index finger: bare, marked, now 0 min, total 0 min, longest 0 min
@@ -38,7 +38,7 @@ accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Left index finger: Not the marked digit. Is this the right digit? Scan YES or NO.
 > digit left index finger
 question: Tourniquet on the left index finger for 3 min.
-next: Left index finger: Is it off? If it is, scan OFF.
+next: Left index finger: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: Off, left index finger, at 10:03, after 3 min. Off is not yet accounted for.
 next: Left index finger: Not the marked digit. Is this the right digit? Scan YES or NO.

@@ -11,10 +11,10 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 172 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge SCRUB-1
 refused: SCRUB-1 is at the field: the circulating badge records a count.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 question: Initial count: circulating badge read.
 next: Both badges are needed here. Scan the badge of the one at the field.

@@ -10,10 +10,10 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 140 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > pack FORCEPS 9
 accepted: Counted in: 1 artery forceps, curved.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card.
@@ -23,7 +23,7 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 12 min
 > digit right index finger
 question: Tourniquet on the right index finger for 12 min.
-next: Right index finger: Is it off? If it is, scan OFF.
+next: Right index finger: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: Off, right index finger, at 10:12, after 12 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
@@ -57,13 +57,13 @@ question: Found.
 next: Is it the artery forceps, curved? Scan its mark, or YES; NO if it is something else.
 > pack FORCEPS 9
 accepted: Found, artery forceps, curved: its mark was read, 1 of 1.
-next: Agree the final count aloud: the circulating badge.
+next: Agree the final count aloud, then scan the circulating badge.
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Look at the bare right index finger before the dressing, then scan its digit card.
 > digit right index finger
 accepted: Right index finger seen bare at 10:12.
-next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; artery forceps, curved: 1 of 1 mark read; right index finger seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.

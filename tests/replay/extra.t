@@ -10,7 +10,7 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 142 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card.
@@ -19,7 +19,7 @@ accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock ru
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 > digit right thumb
 question: Tourniquet on the right thumb for 0 min.
-next: Right thumb: Is it off? If it is, scan OFF.
+next: Right thumb: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: Off, right thumb, at 10:00, after 0 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.

@@ -10,7 +10,7 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 170 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card.
@@ -55,7 +55,7 @@ accepted: Final count, line by line.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Agree the final count aloud: the circulating badge.
+next: Agree the final count aloud, then scan the circulating badge.
 > badge SUPPORT-4
 accepted: Final count agreed aloud by SCRUB-5 and SUPPORT-4, recorded by SUPPORT-4.
 next: Look at the bare right index finger before the dressing, then scan its digit card.

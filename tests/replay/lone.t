@@ -12,7 +12,7 @@ next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
 + 14 min
 > digit left thumb
 question: Tourniquet on the left thumb for 14 min.
-next: Left thumb: Is it off? If it is, scan OFF.
+next: Left thumb: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: Off, left thumb, at 10:14, after 14 min. Off is not yet accounted for.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
@@ -24,7 +24,7 @@ question: Left thumb seen bare at 10:14.
 next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBODY.
 > card WHO LOOKED: PATIENT
 accepted: Looked at the bare digit as well: the patient.
-next: Read the sign-out points aloud. Sign-out: the operator's badge.
+next: Read the sign-out points aloud. If all are so, scan the operator's badge; if one is not, NO.
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; left thumb seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.

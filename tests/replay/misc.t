@@ -28,22 +28,22 @@ question: An item without a code.
 next: Is it a finger or toe tourniquet? Scan YES or NO.
 > card YES
 accepted: Counted in: tourniquet without a code. Say aloud what it is and write it on the paper sheet.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card NO CODE
 question: An item without a code.
 next: Is it a finger or toe tourniquet? Scan YES or NO.
 > card NO
 accepted: Counted in: item without a code, described on paper. Say aloud what it is and write it on the paper sheet.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card MARK UNREADABLE
 accepted: Counted in: 1 artery forceps, mark unreadable. At the end it is shown to both.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card PATIENT LEAVES
 question: Patient leaves.
 next: Does the patient leave the room now? Scan YES or NO.
 > card NO
 accepted: Left as it is.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card UNDO
 accepted: Taken back: asked. The record keeps both.
 next: Does the patient leave the room now? Scan YES or NO.
@@ -73,22 +73,22 @@ refused: Nothing is asked now that INTACT would answer.
 next: Does the patient leave the room now? Scan YES or NO.
 > card YES
 accepted: The patient has left the room. What is owed stays owed.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card SHOWN 3
 refused: No count asks for a number now.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card MISREAD
 question: Misread: for a pack, scan that pack again to strike it.
 next: Which digit is the right one? Scan its digit card.
 > card NO
 accepted: Left as it is.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card PATIENT LEAVES
 question: Patient leaves.
 next: Does the patient leave the room now? Scan YES or NO.
 > card YES
 accepted: The patient has left the room. What is owed stays owed.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > show
 item 1: tourniquet without a code, here, 0 of 1
 item 2: item without a code, described on paper, here, 0 of 1

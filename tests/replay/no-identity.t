@@ -10,20 +10,20 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack PLAIN-M lot P1 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, orange, M (lot P1, expires 2028-03-31). It bears no number of its own: the station cannot tell it from another.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > pack PLAIN-M lot P1 expiry 20280331
 refused: Read twice, counted once: finger tourniquet, orange, M. For a second pack scan ADD first.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 + 10 s
 > pack PLAIN-M lot P1 expiry 20280331
 refused: Finger tourniquet, orange, M is already on the sheet and bears no number: for a further pack scan ADD first.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card ADD
 question: Adding.
 next: Scan the pack that is added.
 > pack PLAIN-M lot P1 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, orange, M (lot P1, expires 2028-03-31). It bears no number of its own: the station cannot tell it from another.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > show
 item 1: finger tourniquet, orange, M, here, 0 of 1
 item 2: finger tourniquet, orange, M, here, 0 of 1
@@ -35,7 +35,7 @@ accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock ru
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 > digit right thumb
 question: Tourniquet on the right thumb for 0 min.
-next: Right thumb: Is it off? If it is, scan OFF.
+next: Right thumb: Is it off? If it is, scan OFF; NO if it is still on.
 > card ADD
 accepted: A second tourniquet on the right thumb. Each needs its own OFF; the clock runs until the last.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
@@ -45,14 +45,14 @@ item 2: finger tourniquet, orange, M, on, 0 of 1
 right thumb: on, now 0 min, total 0 min, longest 0 min
 > digit right thumb
 question: Tourniquet on the right thumb for 0 min.
-next: Right thumb: Is it off? If it is, scan OFF.
+next: Right thumb: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: One of the tourniquets is off the right thumb. Another is still on; the clock runs.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 + 1 min
 > digit right thumb
 question: Tourniquet on the right thumb for 1 min.
-next: Right thumb: Is it off? If it is, scan OFF.
+next: Right thumb: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: Off, right thumb, at 10:01, after 1 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
@@ -67,7 +67,7 @@ accepted: Accounted for: finger tourniquet, orange, M: shown intact, 1 of 1.
 next: Show the finger tourniquet, orange, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
 > card INTACT
 accepted: Accounted for: finger tourniquet, orange, M: shown intact, 1 of 1.
-next: Agree the final count aloud: the circulating badge.
+next: Agree the final count aloud, then scan the circulating badge.
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Look at the bare right thumb before the dressing, then scan its digit card.

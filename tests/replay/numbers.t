@@ -10,19 +10,19 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack SWAB-5
 accepted: Counted in: 5 swabs, small.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > pack NEEDLE
 accepted: Counted in: 1 needle.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card ADD
 question: Adding.
 next: Scan the pack that is added.
 > pack NEEDLE
 accepted: Counted in: 1 needle.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > tray TRAY-HAND
 accepted: Counted in: hand tray, 5 instruments from its list.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > show
 item 1: swabs, small, here, 0 of 5
 item 2: needle, here, 0 of 1

@@ -10,7 +10,7 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 150 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card.
@@ -20,20 +20,20 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 15 min
 > digit right index finger
 question: Tourniquet on the right index finger for 15 min.
-next: Right index finger: Is it off? If it is, scan OFF.
+next: Right index finger: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: Off, right index finger, at 10:15, after 15 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
 + 5 min
 accepted: Reminder: the tourniquet of the right index finger is off and not yet accounted for.
-next: Account for the tourniquet of the right index finger. A badge acknowledges the reminder.
+next: Account for the tourniquet of the right index finger. Scan any badge to acknowledge.
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:20; no forceps on it. The clock runs.
-next: Tourniquet on the right index finger for 0 min: tell the surgeon. A badge acknowledges.
+next: Tourniquet on the right index finger for 0 min: tell the surgeon. Scan any badge to acknowledge.
 + 9 min
 > digit right index finger
 question: Tourniquet on the right index finger for 9 min.
-next: Right index finger: Is it off? If it is, scan OFF.
+next: Right index finger: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: Off, right index finger, at 10:29, after 9 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
@@ -45,13 +45,13 @@ accepted: Final count, line by line.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Agree the final count aloud: the circulating badge.
+next: Agree the final count aloud, then scan the circulating badge.
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Look at the bare right index finger before the dressing, then scan its digit card.
 > digit right index finger
 accepted: Right index finger seen bare at 10:29.
-next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
 > digit right index finger
 question: Right index finger was seen bare.
 next: Right index finger: Is a tourniquet on it now? Scan YES or NO.
@@ -63,7 +63,7 @@ item 1: finger tourniquet, green, M, on, 0 of 1
 right index finger: on, now 0 min, total 24 min, longest 15 min
 > digit right index finger
 question: Tourniquet on the right index finger for 0 min.
-next: Right index finger: Is it off? If it is, scan OFF.
+next: Right index finger: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: Off, right index finger, at 10:29, after 0 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
@@ -72,13 +72,13 @@ accepted: Final count, line by line.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Agree the final count aloud: the circulating badge.
+next: Agree the final count aloud, then scan the circulating badge.
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Look at the bare right index finger before the dressing, then scan its digit card.
 > digit right index finger
 accepted: Right index finger seen bare at 10:29.
-next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; right index finger seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.

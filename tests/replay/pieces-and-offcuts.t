@@ -10,25 +10,25 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 190 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > pack FORCEPS 3
 accepted: Counted in: 1 artery forceps, curved.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card WRONG NUMBER IN PACK
 question: Wrong number in the pack.
 next: Take the whole pack off the field, isolate it, do not top it up. Scan that pack.
 > pack SWAB-5
 accepted: Isolated, not in the count: swabs, small. Keep the whole pack in the room, tell stores.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card OFFCUT
 accepted: Offcut counted: finger tourniquet, green, M, now 2 pieces.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > card DROPPED
 question: Dropped.
 next: Scan what was dropped.
 > pack FORCEPS 3
 accepted: Dropped: artery forceps, curved. It stays in the room and in the count.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card.
@@ -40,7 +40,7 @@ accepted: Forceps moved away: tourniquet without forceps on the right thumb. The
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 > digit right thumb
 question: Tourniquet on the right thumb for 0 min.
-next: Right thumb: Is it off? If it is, scan OFF.
+next: Right thumb: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: Off, right thumb, at 10:00, after 0 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
@@ -52,13 +52,13 @@ accepted: Accounted for: finger tourniquet, green, M: shown cut and complete, 2 
 next: Show the artery forceps, curved: scan its mark, or YES when both have seen it; NO if it is not there.
 > card MARK UNREADABLE
 accepted: Accounted for: artery forceps, curved: shown to both, 1 of 1.
-next: Agree the final count aloud: the circulating badge.
+next: Agree the final count aloud, then scan the circulating badge.
 > card INTERRUPTED
 accepted: Interrupted: artery forceps, curved is counted again.
 next: Show the artery forceps, curved: scan its mark, or YES when both have seen it; NO if it is not there.
 > card YES
 accepted: Accounted for: artery forceps, curved: shown to both, 1 of 1.
-next: Agree the final count aloud: the circulating badge.
+next: Agree the final count aloud, then scan the circulating badge.
 > show
 item 1: finger tourniquet, green, M, accounted, 2 of 2
 item 2: artery forceps, curved, accounted, 1 of 1, dropped

@@ -10,7 +10,7 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 160 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card.
@@ -19,14 +19,14 @@ accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The c
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
 + 20 min
 accepted: Reminder: tourniquet on the right index finger for 20 min.
-next: Tourniquet on the right index finger for 20 min: tell the surgeon. A badge acknowledges.
+next: Tourniquet on the right index finger for 20 min: tell the surgeon. Scan any badge to acknowledge.
 > badge CIRC-2
 accepted: Reminder for the right index finger acknowledged by CIRC-2.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
 + wall 300 min
 + 10 min
 accepted: Reminder: tourniquet on the right index finger for 30 min.
-next: Tourniquet on the right index finger for 30 min: tell the surgeon. A badge acknowledges.
+next: Tourniquet on the right index finger for 30 min: tell the surgeon. Scan any badge to acknowledge.
 > badge SCRUB-1
 accepted: Reminder for the right index finger acknowledged by SCRUB-1.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
@@ -35,7 +35,7 @@ accepted: Off, right index finger, at 15:30, after 30 min. Off is not yet accoun
 next: Before the dressing: scan FINAL COUNT.
 + 12 min
 accepted: Reminder: the tourniquet of the right index finger is off and not yet accounted for.
-next: Account for the tourniquet of the right index finger. A badge acknowledges the reminder.
+next: Account for the tourniquet of the right index finger. Scan any badge to acknowledge.
 > badge CIRC-2
 accepted: Reminder for the right index finger acknowledged by CIRC-2.
 next: Before the dressing: scan FINAL COUNT.

@@ -13,7 +13,7 @@ question: Counted in: 1 finger tourniquet, roll-on, S (lot R1, expires 2028-03-3
 next: Open wound, flap, infection or tumour on this digit? Scan YES or NO.
 > card YES
 accepted: Noted. A tourniquet that rolls on may carry infection or tumour along and tear a flap.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Owed: it rolls on over an open wound, flap, infection or tumour: the surgeon's badge decides.
@@ -27,4 +27,4 @@ question: Added: 1 finger tourniquet, roll-on, S (lot R1, expires 2028-03-31). I
 next: Open wound, flap, infection or tumour on this digit? Scan YES or NO.
 > card NO
 accepted: No open wound, flap, infection or tumour on this digit, says the team.
-next: Owed: what was added: count it aloud together, then the circulating badge.
+next: Owed: what was added: count it aloud together, then scan the circulating badge.

@@ -10,10 +10,10 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 151 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > pack GREEN-M 152 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card.
@@ -40,7 +40,7 @@ accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Agree the final count aloud: the circulating badge.
+next: Agree the final count aloud, then scan the circulating badge.
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Look at the bare right index finger before the dressing, then scan its digit card.
@@ -52,7 +52,7 @@ accepted: SURG-3: operating surgeon.
 next: Look at the bare left index finger before the dressing, then scan its digit card.
 > digit left index finger
 accepted: Left index finger seen bare at 10:00.
-next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; finger tourniquet, green, M: 1 of 1 shown intact; right index finger seen bare; left index finger seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.

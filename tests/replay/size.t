@@ -13,10 +13,10 @@ accepted: Circumference of the digit stated as 70 mm.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 300 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31). The maker states 45 to 60 mm for the finger tourniquet, green, M: another size may be needed.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > typed 55 mm
 accepted: Circumference of the digit stated as 55 mm.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > typed 555 mm
 refused: Nothing asks for typed text now: type the code that stands under the barcode.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.

@@ -10,7 +10,7 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > card UNLISTED TOURNIQUET
 accepted: Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain must not be used.
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Owed: a tourniquet is not listed: scan its pack, or say aloud what it is, then the badge of the one who records.
@@ -28,13 +28,13 @@ accepted: Final count, line by line.
 next: Show the tourniquet, not listed: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
 > card INTACT
 accepted: Accounted for: tourniquet, not listed: shown intact, 1 of 1.
-next: Agree the final count aloud: the circulating badge.
+next: Agree the final count aloud, then scan the circulating badge.
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Look at the bare right thumb before the dressing, then scan its digit card.
 > digit right thumb
 accepted: Right thumb seen bare at 10:00.
-next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
 > badge SURG-3
 accepted: Case 1 ended reconciled. Tourniquet, not listed: 1 of 1 shown intact; right thumb seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.

@@ -10,7 +10,7 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 141 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card.
@@ -19,7 +19,7 @@ accepted: Tourniquet on, left great (big) toe, from 10:00; no forceps on it. The
 next: When the tourniquet is off the left great (big) toe: scan its digit card, then OFF.
 > digit left great (big) toe
 question: Tourniquet on the left great (big) toe for 0 min.
-next: Left great (big) toe: Is it off? If it is, scan OFF.
+next: Left great (big) toe: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: Off, left great (big) toe, at 10:00, after 0 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
@@ -53,9 +53,9 @@ accepted: Search step 6 done: under the patient.
 next: Search 7 of 11: tell the surgeon, who looks as well. Scan STEP DONE, NOT DONE, or FOUND.
 > card STEP DONE
 accepted: Search step 7 done: tell the surgeon, who looks as well.
-next: Search 8 of 11: imaging, only if the line shows on it; a tourniquet may not. Scan STEP DONE, NOT DONE, or FOUND.
+next: Search 8 of 11: imaging, if the missing item shows on it: steel does, a tourniquet may not. Scan STEP DONE, NOT DONE, or FOUND.
 > card NOT DONE
-accepted: Search step 8 not done: imaging, only if the line shows on it; a tourniquet may not.
+accepted: Search step 8 not done: imaging, if the missing item shows on it: steel does, a tourniquet may not.
 next: Search 9 of 11: tell the nurse in charge. Scan STEP DONE, NOT DONE, or FOUND.
 > card STEP DONE
 accepted: Search step 9 done: tell the nurse in charge.

@@ -10,7 +10,7 @@ accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
 > pack GREEN-M 130 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: the circulating badge.
+next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card.
@@ -19,7 +19,7 @@ accepted: Tourniquet on, left thumb, from 10:00; no forceps on it. The clock run
 next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
 > digit left thumb
 question: Tourniquet on the left thumb for 0 min.
-next: Left thumb: Is it off? If it is, scan OFF.
+next: Left thumb: Is it off? If it is, scan OFF; NO if it is still on.
 > card OFF
 accepted: Off, left thumb, at 10:00, after 0 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
@@ -28,13 +28,13 @@ accepted: Final count, line by line.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Agree the final count aloud: the circulating badge.
+next: Agree the final count aloud, then scan the circulating badge.
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Look at the bare left thumb before the dressing, then scan its digit card.
 > digit left thumb
 accepted: Left thumb seen bare at 10:00.
-next: Read the sign-out points aloud. Sign-out: the surgeon's badge.
+next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; left thumb seen bare.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.

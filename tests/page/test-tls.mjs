@@ -4,15 +4,16 @@ import { execFileSync, spawn, spawnSync } from 'node:child_process';
 import { chmodSync, copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { request } from 'node:https';
 import { connect } from 'node:net';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { connect as connectTls } from 'node:tls';
+import { fileURLToPath } from 'node:url';
 import { browser } from './browser.mjs';
 import { Certificates } from './certificates.mjs';
 import { bin, Station } from './station.mjs';
 import { scenes, status } from './scenes.mjs';
 import { end, it, sleep } from './told.mjs';
 
-const program = join(bin, 'bandtally-board'), c = new Certificates();
+const source = join(dirname(fileURLToPath(import.meta.url)), '../..'), program = join(bin, 'bandtally-board'), c = new Certificates();
 process.on('exit', () => c.remove());
 c.authority('ours');
 c.authority('foreign');
@@ -391,6 +392,21 @@ await it('it ends with its input, leaving no page open', async () => {
 	await sleep(200);
 	assert.ok(f.closed);
 });
+await it('the commands of the man page make certificates that are admitted, and a board that is trusted', async () => {
+	const at = c.path('man'), page = readFileSync(join(source, 'config/man/bandtally-board.roff'), 'utf8');
+	const commands = /begin commands\n([^]*)\.\\" end commands/.exec(page)[1].replaceAll('\\-', '-').replaceAll('\\e', '\\');
+	mkdirSync(at);
+	const made = spawnSync('sh', ['-ec', commands], { cwd: at, encoding: 'utf8' });
+	assert.equal(made.status, 0, made.stderr);
+	const s = await start({ host: 'board.example.org', certificate: join(at, 'board.pem'), key: join(at, 'board.key'), clients: join(at, 'clients.pem') });
+	assert.ok(s.elsewhere, s.errors);
+	const file = (name) => readFileSync(join(at, name)), wall = { on: s, who: null, ca: file('clients.pem'), servername: 'board.example.org', headers: { Host: `board.example.org:${s.elsewhere}` } };
+	assert.equal((await ask('/', { ...wall, pfx: file('wall.p12'), passphrase: 'choose-one' })).state, 200);
+	assert.match((await ask('/', { ...wall, cert: file('board.pem'), key: file('board.key') })).error, /UNSUPPORTED_CERTIFICATE|BAD_CERTIFICATE/);
+	assert.match((await ask('/', { ...wall, ...identity('client') })).error, /UNKNOWN_CA|BAD_SIGNATURE|DECRYPT_ERROR/);
+	assert.equal(await s.end(), 0, s.errors);
+});
+
 // From station.ini to the wall of another room: the real daemon, and Chromium with a certificate.
 const data = c.path('data');
 mkdirSync(data);

@@ -1,6 +1,6 @@
 #!/bin/sh
 # Runs handheld-mock inside umockdev's environment.
-#   handheld-mock.sh PROGRAM DRIVER [--json]
+#   handheld-mock.sh PROGRAM DRIVER
 [ -x "$1" ] && command -v umockdev-wrapper >/dev/null || {
 	echo 'skipped: umockdev is not installed: run config/setup --test'
 	exit 77

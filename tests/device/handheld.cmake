@@ -1,7 +1,7 @@
 # A scanner of umockdev for speed, a pty for the serial one, and Debian's kernel in emulation for the truth.
 pkg_check_modules(UMOCKDEV IMPORTED_TARGET umockdev-1.0)
 if(UMOCKDEV_FOUND)
-  add_executable(handheld-mock ${CMAKE_CURRENT_SOURCE_DIR}/handheld-mock.c)
+  add_executable(handheld-mock ${CMAKE_CURRENT_SOURCE_DIR}/handheld-mock.c ${CMAKE_CURRENT_SOURCE_DIR}/handheld-rig.c)
   house_links(handheld-mock LIBS base PKG umockdev-1.0)
   set_target_properties(handheld-mock PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR}/tests)
   # umockdev answers read() and ioctl() through a socket, which the sandbox rightly forbids; the sandboxed driver

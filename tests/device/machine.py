@@ -149,7 +149,7 @@ class Machine:
             if "error" in answer:
                 raise RuntimeError(answer["error"])
 
-    def wait(self, *parts, seconds=LIMIT_S):
+    def wait(self, *parts, seconds=120):
         """The next line that holds all parts; None when it does not come."""
         until = min(self.started + LIMIT_S, time.time() + seconds)
         while True:

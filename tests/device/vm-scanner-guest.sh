@@ -47,7 +47,7 @@ echo "@sandbox $(sed -n 's/^Seccomp:\t//p' /proc/$driver/status)"
 "$bin/scan-handheld" --device "$node" --layout us </dev/null 2>&1 | sed 's/^/@busy /'
 (timeout 4 cat "$node" | wc -c | sed 's/^/@grabbed /') &
 echo '@type'
-until_line kbd '"lost"' 60
+until_line kbd '"lost"' 90
 until_line kbd exit 10
 echo '@plug again'
 node=$(tagged)

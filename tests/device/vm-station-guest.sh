@@ -72,7 +72,7 @@ driver_of() { pgrep -f "scan-[a-z]* --device .*$1" | head -n 1; }
 started() { grep -c 'it is started again' $data.log; }
 new_driver() { [ -n "$(driver_of "$1")" ] && [ "$(driver_of "$1")" != "$2" ]; }
 free_to_all() { # NODE: nobody has grabbed it, so that a second program can
-	"$bin/scan-handheld" --device "$1" >/tmp/free 2>&1 &
+	"$bin/scan-handheld" --device "$1" --layout us >/tmp/free 2>&1 &
 	second=$!
 	n=0
 	until grep -q '"hello"\|"fault"' /tmp/free || [ $n -eq 50 ]; do

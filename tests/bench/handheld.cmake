@@ -1,0 +1,10 @@
+# umockdev plays the scanner (tests/device/handheld-rig.h), so the driver is the one without its sandbox.
+pkg_check_modules(UMOCKDEV IMPORTED_TARGET umockdev-1.0)
+if(UMOCKDEV_FOUND)
+  add_executable(bench-handheld ${CMAKE_CURRENT_LIST_DIR}/handheld.c ${CMAKE_SOURCE_DIR}/tests/device/handheld-rig.c)
+  target_include_directories(bench-handheld PRIVATE ${CMAKE_SOURCE_DIR}/tests/device)
+  house_links(bench-handheld LIBS code base PKG umockdev-1.0 sqlite3)
+  target_compile_definitions(bench-handheld PRIVATE BARE_DRIVER="$<TARGET_FILE:bare-scan-handheld>")
+  set_target_properties(bench-handheld PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR}/tests)
+  add_dependencies(bench-handheld bandtallyd bare-scan-handheld)
+endif()

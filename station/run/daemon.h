@@ -12,6 +12,7 @@ struct held_scan {
 	char aim[4];
 	char data[512]; /* longer codes are no pack, card or badge; they are not held */
 	size_t size;
+	int32_t age_s; /* how long it had lain somewhere when it came */
 };
 
 struct driver_child { /* a scanner; its place stays when it is unplugged, so that what was lost is told */
@@ -27,7 +28,7 @@ struct driver_child { /* a scanner; its place stays when it is unplugged, so tha
 	struct held_scan held[HELD_MAX];
 	int n_held;
 	int asked;            /* the room was asked about the held scans (rule 17) */
-	int64_t last_scan_ms; /* CLOCK_BOOTTIME; 0 none yet */
+	int64_t last_scan_ms; /* when the last scan was made, CLOCK_BOOTTIME; 0 none yet */
 	struct child *child;
 	char device[256];    /* as its hello said */
 	char uncertain[200]; /* what is not known of how it sends, "" nothing; stays until it is learned */

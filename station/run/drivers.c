@@ -11,6 +11,7 @@
 #include "code/own-codes.h"
 #include "run/daemon.h"
 
+#define OLD_S 10             /* a scan that is older than this when it comes was stored somewhere */
 #define FAULT_EVERY_MS 10000 /* a driver that goes mad fills neither the record nor the board */
 
 /* A fault is told on the board at once and kept in the record, at most one in ten seconds of each driver. */
@@ -99,28 +100,45 @@ static void enter_held(struct driver_child *dc, int i, uint32_t flags)
 	enter(dc, &(struct code_read){s->aim, s->data, s->size}, flags);
 }
 
-/* Some milliseconds after the first scan that followed a silence: one alone is entered; several at once were
- * stored in the scanner, and only a person knows when and where they were made. */
+static int oldest_s(const struct driver_child *dc)
+{
+	int32_t most = 0;
+	for (int i = 0; i < dc->n_held; i++)
+		most = dc->held[i].age_s > most ? dc->held[i].age_s : most;
+	return most;
+}
+
+/* Some milliseconds after the first scan that followed a silence: one alone is entered, if it is fresh;
+ * several at once were stored in the scanner, and only a person knows when and where they were made. */
 static void on_settled(void *context)
 {
 	struct driver_child *dc = context;
-	char text[SAID_MAX];
-	if (dc->n_held == 1 && !dc->asked) {
+	char text[SAID_MAX] = "";
+	if (dc->n_held == 1 && !dc->asked && oldest_s(dc) <= OLD_S) {
 		dc->n_held = 0;
 		enter_held(dc, 0, 0);
+	} else if (dc->n_held == 1 && !dc->asked) {
+		dc->asked = 1;
+		snprintf(text, sizeof text,
+		         "A scan arrived %d s after it was made. Was it made in this room, for this case? "
+		         "YES enters it "
+		         "as late, NO throws it away.",
+		         oldest_s(dc));
 	} else if (dc->n_held > 1 && !dc->asked) {
 		dc->asked = 1;
 		snprintf(text, sizeof text,
 		         "%d scans arrived at once after a silence. Were they made in this room, for this "
 		         "case? YES enters them as late, NO throws them away.",
 		         dc->n_held);
+	}
+	if (dc->asked && text[0]) {
 		core_tell(&dc->daemon->core, dc->room, VERDICT_QUESTION, text);
 		tell_fault(dc, text);
 	}
 	board_show(dc->daemon);
 }
 
-static void hold(struct driver_child *dc, const struct wire_line *w)
+static void hold(struct driver_child *dc, const struct wire_line *w, int64_t age_ms)
 {
 	if (dc->n_held == HELD_MAX || w->data_size >= sizeof dc->held[0].data) {
 		tell_fault(dc,
@@ -131,6 +149,7 @@ static void hold(struct driver_child *dc, const struct wire_line *w)
 	memcpy(s->aim, w->aim, sizeof s->aim);
 	memcpy(s->data, w->data, w->data_size);
 	s->size = w->data_size;
+	s->age_s = (int32_t)(age_ms / 1000);
 }
 
 /* YES or NO of this room to the held scans. 1 where the scan was that answer. */
@@ -159,10 +178,13 @@ static int answer_burst(struct driver_child *dc, const struct wire_line *w)
 	return 1;
 }
 
-static int after_silence(const struct driver_child *dc, int64_t now)
+/* By age and by the time between two: what comes after a silence, and what lay somewhere, may have been
+ * stored. */
+static int may_be_stored(const struct driver_child *dc, int64_t made, int64_t now)
 {
 	const struct policy *p = &dc->daemon->core.station.policy;
-	return p->burst_ms && (!dc->last_scan_ms || now - dc->last_scan_ms >= (int64_t)p->gap_s * 1000);
+	return p->burst_ms && (!dc->last_scan_ms || made - dc->last_scan_ms >= (int64_t)p->gap_s * 1000 ||
+	                       now - made > OLD_S * 1000);
 }
 
 /* The first code of the scanner-check sheet. */
@@ -184,21 +206,21 @@ static void begin_check(struct driver_child *dc)
 static void take_scan(struct driver_child *dc, const struct wire_line *w)
 {
 	struct daemon *d = dc->daemon;
-	int64_t now = clock_now().boot_ms;
+	int64_t now = clock_now().boot_ms, made = w->ms >= 0 && w->ms < now ? w->ms : now;
 	const struct policy *p = &d->core.station.policy;
 	if (begins_check(dc, w)) {
 		begin_check(dc);
 	} else if (dc->asked && answer_burst(dc, w)) {
 		/* entered or thrown away */
-	} else if (after_silence(dc, now)) {
-		hold(dc, w);
+	} else if (may_be_stored(dc, made, now)) {
+		hold(dc, w, now - made);
 		loop_after(d->loop, p->burst_ms, on_settled, dc);
-	} else if (dc->n_held && now - dc->last_scan_ms < p->burst_ms) {
-		hold(dc, w);
+	} else if (dc->n_held && made - dc->last_scan_ms < p->burst_ms) {
+		hold(dc, w, now - made);
 	} else {
 		enter(dc, &(struct code_read){w->aim, w->data, w->data_size}, 0);
 	}
-	dc->last_scan_ms = now;
+	dc->last_scan_ms = made > dc->last_scan_ms ? made : dc->last_scan_ms;
 	board_show(d);
 }
 

@@ -1,6 +1,7 @@
 #!/bin/sh
 # Scans that a cordless scanner had stored arrive at once after a silence: they are held, the room is asked, YES enters
 # them as late, NO throws them away and the record says so (rule 17). A scanner whose program ends is told.
+# So is a single one that is old when it comes, by its own time.
 #   bursts.sh FOLDER-OF-PROGRAMS
 set -eu
 bin=$1
@@ -74,6 +75,18 @@ sleep 0.4
 send "$no"
 soon 'NO throws them away and says so' 'bt sheet --json | grep -q "stored scans were thrown away"'
 bt sheet --json | grep -q '"awake":true' || fail 'a scan that was thrown away was entered'
+aged() { # SECONDS CODE: made so long ago
+	ms=$(awk -v s="$1" '{ printf "%d", ($1 - s) * 1000 }' /proc/uptime)
+	printf '{"v":1,"scan":{"aim":"]C0","data":"%s","ms":%s}}\n' "$2" "$ms" >&9
+}
+aged 0 "$awake"
+soon 'a fresh scan is entered' 'bt sheet --json | grep -q "\"awake\":false"'
+aged 25 "$awake"
+soon 'one that was made long before it came is asked about, though it is alone' 'bt sheet --json | grep -q "A scan arrived 2[5-9] s after it was made"'
+bt sheet --json | grep -q '"awake":false' || fail 'an old scan was entered before anyone answered'
+sleep 0.4
+send "$yes"
+soon 'YES enters it as late' 'bt sheet --json | grep -q "\"awake\":true"'
 kill -TERM "$daemon"
 wait "$daemon" || fail 'the station did not end in order'
 daemon=

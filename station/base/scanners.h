@@ -9,7 +9,7 @@
  *   - udev says ID_BANDTALLY_SCANNER=1 (config/udev has the rule), with ID_BANDTALLY_ROOM=n for a room other
  * than the station's first. The section with the most fields wins; two that match equally well are an error
  * to be told, not a choice. For a device that is not recognised `scanners_section()` writes the lines to put
- * into the file.
+ * into the file, which the daemon logs when it is plugged in.
  *
  *     [scanner hand-1]                 a name of a-z, 0-9 and '-'
  *     vendor = 1209                    four hexadecimal digits, as udev's ID_VENDOR_ID
@@ -63,7 +63,8 @@ struct scanner_device {
 	const char *subsystem; /* "input" or "tty" */
 	const char *node;      /* DEVNAME, "/dev/input/event7" */
 	const char *vendor, *product, *serial,
-	    *path;              /* ID_VENDOR_ID, ID_MODEL_ID, ID_SERIAL_SHORT, ID_PATH */
+	    *path; /* ID_VENDOR_ID, ID_MODEL_ID, ID_SERIAL_SHORT, ID_PATH; what is not on USB has the
+	              input device's id/vendor, id/product and uniq instead */
 	const char *has_keys;   /* ID_INPUT_KEY: a scanner often has further nodes without keys */
 	const char *tag, *room; /* ID_BANDTALLY_SCANNER, ID_BANDTALLY_ROOM */
 };

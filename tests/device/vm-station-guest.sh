@@ -155,6 +155,9 @@ echo '@pull other2'
 sleep 1
 echo '@plug other2 KB0003'
 check 'one that the log has named, once it is listed, is taken when it is plugged in again' status_says 'scanner usb-0627-0001, room 1: running'
+echo '@plug twin KB0003'
+check 'a second one that the same lines fit has a program of its own' status_says 'scanner usb-0627-0001-2, room 1: running'
+check 'and the first keeps its own' status_says 'scanner usb-0627-0001, room 1: running'
 
 # A serial scanner on USB: a gadget of the kernel's own, on a bus of the kernel's own.
 mount -t configfs none /sys/kernel/config 2>/dev/null
@@ -244,4 +247,7 @@ check 'plugged in again it is known' status_says 'scanner taught, room 1: runnin
 
 kill "$daemon"
 wait "$daemon"
+ended=$?
+[ $ended = 0 ] || tail -n 60 $data.log | sed 's/^/log: /'
+check 'the station ends in order' [ $ended = 0 ]
 check 'the record has every fault that was told' is recorded x "$(faults)"

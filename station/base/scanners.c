@@ -54,6 +54,18 @@ static int take_word(const char *const *words, const char *value, const char *wa
 	return error_set(e, -EINVAL, "\"%.40s\" is not known here: write %s", value, wanted);
 }
 
+/* What stands round each code, as scan-serial takes it. */
+static int take_around(char out[17], const char *value, bool none, struct error *e)
+{
+	size_t n = strlen(value);
+	if (!(none && strcmp(value, "none") == 0) &&
+	    (n == 0 || n > 16 || n % 2 || strspn(value, "0123456789abcdefABCDEF") != n))
+		return error_set(e, -EINVAL, "\"%.40s\": write 1 to 8 bytes as pairs of hexadecimal digits%s",
+		                 value, none ? ", or none" : "");
+	memcpy(out, value, n + 1);
+	return 0;
+}
+
 static int take_port_setting(struct scanner_setting *s, const char *name, const char *value, struct error *e)
 {
 	static const char *const parities[] = {"none", "even", "odd", NULL};
@@ -63,11 +75,15 @@ static int take_port_setting(struct scanner_setting *s, const char *name, const 
 		return take_number(&s->bits, value, 7, 8, e);
 	if (strcmp(name, "stop") == 0)
 		return take_number(&s->stop, value, 1, 2, e);
+	if (strcmp(name, "prefix") == 0)
+		return take_around(s->prefix, value, false, e);
+	if (strcmp(name, "suffix") == 0)
+		return take_around(s->suffix, value, true, e);
 	if (strcmp(name, "parity") != 0)
 		return error_set(
 		    e, -EINVAL,
 		    "\"%.40s\" is not known here: write vendor, product, serial, port, room, mode, "
-		    "layout, baud, bits, parity or stop",
+		    "layout, baud, bits, parity, stop, prefix or suffix",
 		    name);
 	int r = take_word(parities, value, "none, even or odd", e);
 	if (r >= 0)
@@ -142,12 +158,13 @@ static int check(const char *path, const struct scanner_setting *s, struct error
 	if (s->room == 0)
 		return error_set(e, -EINVAL, "%s: [scanner %s] has no room: write room = 1 or its number",
 		                 path, s->name);
-	if (s->mode == SCANNER_KEYBOARD ? s->baud || s->bits || s->stop || s->parity[0]
-	                                : s->layout[0] != '\0')
+	if (s->mode == SCANNER_KEYBOARD
+	        ? s->baud || s->bits || s->stop || s->parity[0] || s->prefix[0] || s->suffix[0]
+	        : s->layout[0] != '\0')
 		return error_set(
 		    e, -EINVAL,
 		    "%s: [scanner %s] has settings of the other mode: layout is for keyboard, baud, "
-		    "bits, parity and stop are for serial",
+		    "bits, parity, stop, prefix and suffix are for serial",
 		    path, s->name);
 	return 0;
 }

@@ -19,8 +19,12 @@
  *     room = 1                         1 to 99
  *     mode = keyboard                  optional: keyboard (event node) or serial (tty)
  *     layout = de                      optional, keyboard without a learned profile: what it is set to
- *     baud = 9600                      optional, serial; bits 7 or 8, parity none even odd, stop 1 or 2
- * likewise
+ *     baud = 9600                      optional, serial, and so are the rest:
+ *     bits = 8                         7 or 8
+ *     parity = none                    none, even or odd
+ *     stop = 1                         1 or 2
+ *     prefix = 02                      what it sends before each code, 1 to 8 bytes as hexadecimal digits
+ *     suffix = 0d0a                    and behind it; none: silence ends a code; else CR or LF does
  */
 #ifndef BANDTALLY_BASE_SCANNERS_H
 #define BANDTALLY_BASE_SCANNERS_H
@@ -45,9 +49,10 @@ struct scanner_setting {
 	char serial[SCANNERS_TEXT_MAX + 1], port[SCANNERS_TEXT_MAX + 1]; /* "" any */
 	int32_t room;
 	enum scanner_mode mode;
-	char layout[3];           /* "" not said */
-	int32_t baud, bits, stop; /* 0 not said */
-	char parity[5];           /* "" not said */
+	char layout[3];              /* "" not said */
+	int32_t baud, bits, stop;    /* 0 not said */
+	char parity[5];              /* "" not said */
+	char prefix[17], suffix[17]; /* hexadecimal; suffix "none": silence ends a code; "" not said */
 };
 
 struct scanners {

@@ -58,7 +58,7 @@ static int start_driver(struct hotplug *h, const struct scanner_device *dev, con
 {
 	char profile_name[SCANNER_PROFILE_NAME_MAX], folder[300], profile[296], fresh[304], baud[12],
 	    bits[12], stop[12];
-	char *words[16];
+	char *words[18];
 	int n = 0;
 	const struct scanner_setting *s = f->setting;
 	scanner_profile_name(dev, profile_name);
@@ -89,10 +89,15 @@ static int start_driver(struct hotplug *h, const struct scanner_device *dev, con
 	NUMBER("--bits", s->bits, bits)
 	NUMBER("--stop", s->stop, stop)
 #undef NUMBER
-	if (f->mode == SCANNER_SERIAL && s && s->parity[0]) {
-		words[n++] = "--parity";
-		words[n++] = (char *)s->parity;
+#define WORD(option, value)                                                                                  \
+	if (f->mode == SCANNER_SERIAL && s && (value)[0]) {                                                  \
+		words[n++] = option;                                                                         \
+		words[n++] = (char *)(value);                                                                \
 	}
+	WORD("--parity", s->parity)
+	WORD("--prefix", s->prefix)
+	WORD("--suffix", s->suffix)
+#undef WORD
 	words[n] = NULL;
 	return driver_add(h->daemon,
 	                  &(struct driver_place){.name = f->name,

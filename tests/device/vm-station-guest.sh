@@ -24,6 +24,8 @@ vendor = 1209
 product = b0c2
 room = 2
 mode = serial
+prefix = 02
+suffix = 03
 [scanner taught]
 vendor = 1209
 product = b0c0
@@ -171,9 +173,9 @@ echo dummy_udc.0 >$g/UDC
 check 'a serial scanner on USB gets its program and its room' status_says 'scanner line, room 2: running'
 stty -F /dev/ttyGS0 raw -echo
 ready line
-printf ']C0%s\r' "$awake2" >/dev/ttyGS0
+printf '\002]C0%s\003' "$awake2" >/dev/ttyGS0
 check 'and is entered' sheet_says 2 '"awake":false'
-printf 'BTBC1' >/dev/ttyGS0
+printf '\002BTBC1' >/dev/ttyGS0
 sleep 0.3
 echo '' >$g/UDC
 check 'pulled out in the middle of a code it is lost' status_says 'scanner line, room 2: not running: lost at'
@@ -181,7 +183,7 @@ check 'the part is said to be thrown away' is faults 'line of Theatre 2: .*throw
 echo dummy_udc.0 >$g/UDC
 check 'plugged in again it runs again' status_says 'scanner line, room 2: running'
 ready line
-printf ']C0%s\r' "$awake2" >/dev/ttyGS0
+printf '\002]C0%s\003' "$awake2" >/dev/ttyGS0
 check 'and works' sheet_says 2 '"awake":true'
 
 # More devices come and go than the station is told of: it sleeps, and the kernel's memory for it runs over.

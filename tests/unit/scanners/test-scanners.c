@@ -33,7 +33,8 @@ static const char two_rooms[] = "[scanner hand-1]\nvendor = 1209\nproduct = B0C0
                                 "[scanner hand-2]\nvendor = 1209\nproduct = b0c0\nroom = 2\nlayout = de\n"
                                 "port = pci-0000:00:14.0-usb-0:1.2\n"
                                 "[scanner line]\nvendor = 1209\nproduct = b0c2\nroom = 3\nmode = serial\n"
-                                "baud = 9600\nbits = 7\nparity = even\nstop = 1\n";
+                                "baud = 9600\nbits = 7\nparity = even\nstop = 1\n"
+                                "prefix = 02\nsuffix = 0D0a\n";
 
 static const struct scanner_device scanner = {.subsystem = "input",
                                               .node = "/dev/input/event7",
@@ -126,6 +127,8 @@ static void a_serial_line_is_found_by_its_mode(void **state)
 	assert_int_equal(scanners_decide(&s, &line, &found, &e), SCANNER_YES);
 	assert_int_equal(found.mode, SCANNER_SERIAL);
 	assert_string_equal(found.setting->parity, "even");
+	assert_string_equal(found.setting->prefix, "02");
+	assert_string_equal(found.setting->suffix, "0D0a");
 	line.product = "b0c0"; /* listed as a keyboard */
 	assert_int_equal(scanners_decide(&s, &line, &found, &e), SCANNER_NO);
 }
@@ -133,11 +136,14 @@ static void a_serial_line_is_found_by_its_mode(void **state)
 static void what_is_wrong_is_said_with_its_line(void **state)
 {
 	(void)state;
-	static const char *const bad[] = {"[scanner a]\nvendor = 12\n", "[scanner a]\nroom = 0\n",
-	                                  "[scanner a]\nroom = 1x\n",   "[scanner a]\nmode = radio\n",
-	                                  "[scanner a]\nlayout = xx\n", "[scanner A]\nroom = 1\n",
-	                                  "[printer]\nroom = 1\n",      "[scanner a]\ncolour = red\n",
-	                                  "[scanner a]\nbaud = 12\n",   "[scanner a]\nserial =\n"};
+	static const char *const bad[] = {
+	    "[scanner a]\nvendor = 12\n", "[scanner a]\nroom = 0\n",
+	    "[scanner a]\nroom = 1x\n",   "[scanner a]\nmode = radio\n",
+	    "[scanner a]\nlayout = xx\n", "[scanner A]\nroom = 1\n",
+	    "[printer]\nroom = 1\n",      "[scanner a]\ncolour = red\n",
+	    "[scanner a]\nbaud = 12\n",   "[scanner a]\nserial =\n",
+	    "[scanner a]\nprefix = 0\n",  "[scanner a]\nprefix = none\n",
+	    "[scanner a]\nsuffix = 0x\n", "[scanner a]\nsuffix = 010203040506070809\n"};
 	for (size_t i = 0; i < sizeof bad / sizeof *bad; i++) {
 		e = (struct error){0};
 		assert_int_equal(read_text(bad[i]), -EINVAL);

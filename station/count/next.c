@@ -151,19 +151,17 @@ static void final_step(const struct station *st, const struct sheet *s, char *ou
 	else if (s->single && s->n_digits && !s->who_looked)
 		snprintf(out, NEXT_MAX, "%s.", question_words(Q_WHO_LOOKED));
 	else if (s->point_no)
-		snprintf(out, NEXT_MAX,
-		         "Sign-out held, point %d is NO: %s Resolve it, then scan the %s badge.",
-		         (int)s->point_no, st->policy.points[s->point_no - 1],
-		         s->single ? "operator's" : "surgeon's");
+		snprintf(out, NEXT_MAX, "Sign-out held: point %d is NO. Resolve it, then scan the %s badge.",
+		         (int)s->point_no, s->single ? "operator's" : "surgeon's");
 	else if (s->points_yes && s->points_yes == st->policy.n_points)
 		snprintf(out, NEXT_MAX, "Each point is answered YES. Sign-out: scan the %s badge.",
 		         s->single ? "operator's" : "surgeon's");
 	else
-		snprintf(
-		    out, NEXT_MAX,
-		    s->single
-		        ? "Read the sign-out points aloud. If all are so, scan the operator's badge; if one is not, NO."
-		        : "Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.");
+		snprintf(out, NEXT_MAX,
+		         s->single ? "Read the sign-out points aloud. If all are so, scan the operator's "
+		                     "badge; if one is not, NO."
+		                   : "Read the sign-out points aloud. If all are so, scan the surgeon's "
+		                     "badge; if one is not, NO.");
 }
 
 void idle_step(int unseen, char *out)

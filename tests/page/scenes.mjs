@@ -18,13 +18,13 @@ export const points = [
 	'The name of the procedure is recorded.',
 	'Tourniquets, forceps and all other items are accounted for, or not applicable.',
 	'Each specimen is labelled with the patient\'s name, or there is none.',
-	'Equipment problems have been told, or there are none.',
-	'Concerns for recovery have been told, colour and warmth of the digit among them.',
+	'Equipment problems have been reported, or there are none.',
+	'Concerns for recovery have been handed over, colour and warmth of the digit among them.',
 ];
 const steps = [
 	'say it aloud and stop closing', 'count again, both together', 'look at and feel the digit, under the dressing too',
 	'drapes, floor, shoes', 'bins and linen', 'under the patient', 'tell the surgeon, who looks as well',
-	'imaging, only if the line shows on it; a tourniquet may not', 'tell the nurse in charge', 'incident report begun',
+	'imaging, if the missing item shows on it: steel does, a tourniquet may not', 'tell the nurse in charge', 'incident report begun',
 	'patient told, or who will tell',
 ];
 export const search = (done) => steps.map((text, i) => ({ text, answered: i < done }));
@@ -66,7 +66,7 @@ export const scenes = {
 		recent: [scan(8000, 'accepted', 'Case 41 ended reconciled. 1 finger tourniquet of 1 shown intact; right index finger seen bare at 10:41.')],
 	}),
 	'counting-in': view({
-		next: 'Scan further packs and instruments. When both have counted aloud: the circulating badge.', cards: cards('ADD', 'HANDOVER', 'UNDO'),
+		next: 'Scan further packs and instruments. When both have counted aloud: scan the circulating badge.', cards: cards('ADD', 'HANDOVER', 'UNDO'),
 		items: [tourniquet('counted in'), forceps('counted in')],
 		recent: [scan(4000, 'accepted', 'Counted in: Artery forceps. It bears no number of its own: the station cannot tell it from another.'), scan(19000, 'accepted', 'Counted in: Finger tourniquet, ring, medium (lot L2207, expires 2028-04-30).')],
 	}, { initial_agreed: false }),
@@ -79,7 +79,7 @@ export const scenes = {
 		recent: [scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	question: view({
-		next: 'Right index finger: Is it off? If it is, scan OFF.', question: 'off', asked_digit: 2, cards: cards('OFF', 'ADD', 'NO'), items: bothOn, digits: [onIndex],
+		next: 'Right index finger: Is it off? If it is, scan OFF; NO if it is still on.', question: 'off', asked_digit: 2, cards: cards('OFF', 'ADD', 'NO'), items: bothOn, digits: [onIndex],
 		recent: [scan(2000, 'question', 'Tourniquet on the right index finger for 12 min.'), scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	'maybe-on': view({
@@ -94,7 +94,7 @@ export const scenes = {
 		recent: [scan(45000, 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}, { initial_agreed: false }),
 	reminder: view({
-		next: 'Tourniquet on the right index finger for 21 min: tell the surgeon. A badge acknowledges.', cards: offUndo, items: bothOn,
+		next: 'Tourniquet on the right index finger for 21 min: tell the surgeon. Scan any badge to acknowledge.', cards: offUndo, items: bothOn,
 		digits: [{ ...onIndex, stretch_ms: min(21), reminded: true }], recent: [scan(min(21), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	'two-digits': view({
@@ -130,13 +130,26 @@ export const scenes = {
 		items: [tourniquet('accounted for', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted for', { shown: 1 })],
 		agreed, digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Final count agreed aloud by Scrub A and Circulating B, recorded by Circulating B.')],
 	}, { final: 'agreed' }),
+	recount: view({
+		next: 'Show the Finger tourniquet, ring, medium: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.', asked_item: 1,
+		cards: cards('INTACT', 'CUT AND COMPLETE', 'PIECES MISSING', 'NO', 'INTERRUPTED', 'UNDO'),
+		items: [tourniquet('off, not yet accounted for', { digit: 2 }), forceps('counted in')], search: search(1),
+		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Counting again, line by line.')],
+		slips: [{ number: 1044, case: 41, room: 1, copy: 1, kind: 'discrepancy', state: 'sent' }],
+	}, { final: 'going on', discrepancy: true }),
+	'who-looked': view({
+		room: { number: 1, name: 'Minor injuries 3', single: true }, next: 'Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBODY.', question: 'who-looked',
+		cards: cards('WHO LOOKED: PATIENT', 'WHO LOOKED: CARER', 'WHO LOOKED: COLLEAGUE', 'WHO LOOKED: NOBODY'), team: [{ place: 'operator, alone', name: 'Operator C' }],
+		items: [tourniquet('accounted for', { digit: 6, shown: 1, condition: 'intact' })], digits: [digit(6, 'left thumb', 'off', { total_ms: min(9), seen_bare: true })],
+		recent: [scan(2000, 'question', 'Left thumb seen bare at 10:41.')],
+	}, { single: true, final: 'agreed' }),
 	'sign-out': view({
-		next: 'Read the sign-out points aloud. Sign-out: the surgeon\'s badge.', cards: cards('UNDO'),
+		next: 'Read the sign-out points aloud. If all are so, scan the surgeon\'s badge; if one is not, NO.', cards: cards('UNDO'),
 		items: [tourniquet('accounted for', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted for', { shown: 1 })],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), seen_bare: true })], recent: [scan(2000, 'accepted', 'right index finger seen bare at 10:41.')],
 	}, { final: 'agreed', sign_out: true }),
 	'sign-out-no': view({
-		next: 'Sign-out held: Each specimen is labelled with the patient\'s name, or there is none. Resolve it, then the surgeon\'s badge.', cards: cards('UNDO'),
+		next: 'Sign-out held: point 3 is NO. Resolve it, then scan the surgeon\'s badge.', cards: cards('UNDO'),
 		items: [tourniquet('accounted for', { digit: 2, shown: 1, condition: 'intact' })], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), seen_bare: true })],
 		recent: [scan(2000, 'accepted', 'Sign-out held at point 3: Each specimen is labelled with the patient\'s name, or there is none.')],
 	}, { final: 'agreed', sign_out: true, points_yes: 2, point_no: 3 }),

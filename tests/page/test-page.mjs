@@ -70,6 +70,21 @@ await it('off is not accounted for: the sheet says both apart', async () => {
 	await page.close();
 });
 
+await it('what is missing keeps the board in its warning state, through the search and the count begun again', async () => {
+	const page = await open(), kind = () => page.evaluate(() => document.getElementById('now').dataset.kind);
+	const finger = () => page.evaluate(() => [document.querySelectorAll('#figure .digit.lost').length, document.querySelector('#figure .flag .over')?.textContent]);
+	await show(page, scenes['final-count']);
+	assert.deepEqual([await kind(), ...await finger()], ['do', 0, undefined]);
+	await show(page, scenes.discrepancy);
+	assert.deepEqual([await kind(), ...await finger()], ['missing', 1, 'missing']);
+	await show(page, scenes.recount);
+	assert.deepEqual([await kind(), ...await finger()], ['missing', 1, 'counting again']);
+	assert.match(await text(page, 'sheet'), /Counting again: 0 of 2 off, not yet accounted for 1 .* counted in 1/);
+	await show(page, scenes['sign-out-no']);
+	assert.equal(await kind(), 'missing');
+	await page.close();
+});
+
 await it('who agreed which count is said, and that a count was single-person', async () => {
 	const page = await open(), notes = () => page.evaluate(() => document.getElementById('note').textContent);
 	await show(page, scenes.look);
@@ -97,13 +112,15 @@ await it('what does not fit comes by turns, all of it', async () => {
 });
 
 await it('while the final count goes on, what is not yet accounted for does not leave the sheet', async () => {
-	const page = await open(walls['1280x800']);
-	await show(page, scenes['final-count']);
-	for (let i = 0; i < 8; i++) {
-		assert.match(await text(page, 'sheet'), /off, not yet accounted for 1 right index finger: Finger tourniquet.* in 2 accounted for 1/);
-		await page.waitForTimeout(1000);
+	for (const screen of Object.values(walls)) {
+		const page = await open(screen);
+		await show(page, scenes['final-count']);
+		for (let i = 0; i < 7; i++) {
+			assert.match(await text(page, 'sheet'), /off, not yet accounted for 1 right index finger: Finger tourniquet.* in 2 accounted for 1/);
+			await page.waitForTimeout(1000);
+		}
+		await page.close();
 	}
-	await page.close();
 });
 
 await it('faults stay in sight while the other notes take turns', async () => {
@@ -185,7 +202,7 @@ await it('a room that the station does not know is not shown as empty', async ()
 });
 
 await it('a second room has a board of its own', async () => {
-	station.view(view({ ...scenes.off, room: { number: 2, name: 'Theatre 2', single: false } }));
+	station.view(view({ ...scenes.off, case: { ...scenes.off.case, number: 42 }, room: { number: 2, name: 'Theatre 2', single: false } }));
 	const two = await open(walls['1280x800'], {}, '?room=2'), one = await open(walls['1280x800'], {}, '?room=1');
 	await show(one, scenes.question);
 	assert.match(await text(two, 'place'), /^Theatre 2/);
@@ -358,7 +375,7 @@ await it('names that hold markup are shown as text', async () => {
 });
 
 await it('the desk sees every room, slips not seen, what is owed and what failed, and can enter nothing', async () => {
-	station.view(view({ ...scenes.off, room: { number: 2, name: 'Theatre 2', single: false } }));
+	station.view(view({ ...scenes.off, case: { ...scenes.off.case, number: 42 }, room: { number: 2, name: 'Theatre 2', single: false } }));
 	station.view(scenes['debts-faults']);
 	station.tell({ status: status({ slips: [{ number: 1043, case: 39, room: 1, copy: 1, kind: 'reconciliation', state: 'sent' }], owed: [38], printer: '' }) });
 	const page = await b.newPage({ viewport: walls['1280x800'] });

@@ -53,7 +53,7 @@ question: Sign-out point 3 of 5: Each specimen is labelled with the patient's na
 next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Scan YES or NO.
 > card NO
 accepted: Sign-out held at point 3: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out held, point 3 is NO: Each specimen is labelled with the patient's name, or there is none. Resolve it, then scan the surgeon's badge.
+next: Sign-out held: point 3 is NO. Resolve it, then scan the surgeon's badge.
 > badge SURG-3
 question: Sign-out point 1 of 5: The name of the procedure is recorded.
 next: Sign-out 1 of 5: The name of the procedure is recorded. Scan YES or NO.

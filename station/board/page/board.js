@@ -61,15 +61,16 @@ function strong(text, cards) {
 function drawNow(v, bad) {
 	const last = lastSaid(v);
 	const kind = bad ? 'trouble' : v.question ? 'question' : last?.verdict === 'refused' ? 'refused' :
+		v.case?.discrepancy || v.case?.point_no || v.items.some((i) => i.missing > 0) ? 'missing' :
 		v.digits.some((d) => d.reminded) ? 'reminder' : 'do';
 	$('now').dataset.kind = kind;
 	$('said').dataset.verdict = last?.verdict ?? '';
-	put($('tab'), shape({ trouble: 'fault', question: 'question', refused: 'refused', reminder: 'reminder', do: 'here' }[kind]));
+	put($('tab'), shape({ trouble: 'fault', question: 'question', refused: 'refused', missing: 'missing', reminder: 'reminder', do: 'here' }[kind]));
 	if (bad)
 		put($('said'), v ? 'What stands below is the last word, and may no longer be true.' : '');
 	else
-		put($('said'), ...(last ? [shape(last.verdict), el('b', {}, `${verdict(last.verdict, v.awake)}: `), last.said] : []));
-	const words = bad ? [] : v.cards.map((c) => c.words), parts = strong(bad || v.next, words);
+		put($('said'), ...(last ? [shape(last.verdict), last.verdict !== 'question' && el('b', {}, `${verdict(last.verdict, v.awake)}: `), last.said].filter(Boolean) : []));
+	const words = bad ? [] : v.cards.map((c) => c.words.split(': ').at(-1)), parts = strong(bad || v.next, words);
 	const named = parts.filter((p) => p.className === 'card').map((p) => p.textContent);
 	put($('next'), ...parts);
 	put($('cards'), ...words.filter((w) => !named.includes(w)).map((w) => el('li', {}, w)));
@@ -79,7 +80,7 @@ function drawNow(v, bad) {
 // 1 the cards that fit as well, 2 the reply where it was accepted, 3 what waits beside a fault.
 function fit(wall) {
 	const root = document.documentElement, mm = parseFloat(getComputedStyle($('next')).fontSize) / 24.4;
-	const need = { points: 186, search: 122 }[root.dataset.part] ?? 108;
+	const need = { points: 186, search: 122, count: 132 }[root.dataset.part] ?? 108;
 	for (let level = 0; level <= 3; level++) {
 		root.dataset.squeeze = level;
 		if (!wall || $('middle').clientHeight / mm >= need)
@@ -92,7 +93,7 @@ function draw() {
 	document.documentElement.dataset.trouble = bad ? 'yes' : 'no';
 	const limbs = new Set((v?.digits ?? []).map((d) => Math.floor((d.number - 1) / 10)));
 	document.documentElement.dataset.many = limbs.size > 1 || v?.digits.length > 3 ? 'yes' : 'no';
-	document.documentElement.dataset.part = signingOut(v) ? 'points' : searching(v) ? 'search' : v?.case ? 'case' : 'idle';
+	document.documentElement.dataset.part = signingOut(v) ? 'points' : searching(v) ? 'search' : v?.case?.final === 'going on' ? 'count' : v?.case ? 'case' : 'idle';
 	if (bad) // nothing may lie over it
 		document.querySelectorAll('dialog[open]').forEach((d) => d.close());
 	drawStrip(v, bad);

@@ -19,6 +19,9 @@ export function mod10(digits) {
 
 const say = (state, text) => ({ state, text });
 
+// A card that fits now is called by what it says.
+const called = (code, cards) => (code[4] === '1' && cards.find((c) => c.number === +code.slice(7, 10))?.words) || '';
+
 function ours(code, whole, name) {
 	if (code.length < whole)
 		return say('part', `${name}: ${whole - code.length} more`);
@@ -28,7 +31,8 @@ function ours(code, whole, name) {
 }
 
 // state: empty, part (go on), right, wrong (do not send), unknown (has no check digit that is known here)
-export function judge(typed, free) {
+// `cards`: those that fit now.
+export function judge(typed, free, cards = []) {
 	const code = typed.trim().toUpperCase();
 	if (!code)
 		return say('empty', 'Type what stands under the barcode.');
@@ -37,7 +41,7 @@ export function judge(typed, free) {
 	if (/^BT?$|^BT[A-Z]{1,2}$/.test(code))
 		return say('part', 'A code of ours: go on.');
 	if (/^BT[A-Z]{2}[1-7]\d*$/.test(code))
-		return ours(code, lengths[code[4]], names[code[4]]);
+		return ours(code, lengths[code[4]], [names[code[4]], called(code, cards)].filter(Boolean).join(' '));
 	if (/^[PR][A-Z]{2}\d*$/.test(code))
 		return ours(code, 13, 'item label');
 	if (/^\d+$/.test(code)) {

@@ -55,7 +55,7 @@ function drawLimb(limb, digits) {
 	limb.lines.forEach((l, i) => {
 		const d = state[i], [nx, ny] = along(l, 1.06);
 		if (d)
-			flip.append(bar(...along(l, Math.min(0.98, 0.32 + l[4] / 2 / Math.hypot(l[2] - l[0], l[3] - l[1]))), l[2], l[3], l[4], `digit ${d.state}${d.seen_bare ? ' bare-seen' : ''}${d.marked ? ' marked' : ''}`));
+			flip.append(bar(...along(l, Math.min(0.98, 0.32 + l[4] / 2 / Math.hypot(l[2] - l[0], l[3] - l[1]))), l[2], l[3], l[4], `digit ${d.lost ? 'lost' : d.state}${d.seen_bare ? ' bare-seen' : ''}${d.marked ? ' marked' : ''}`));
 		flip.append(svg('circle', { class: 'nail', cx: nx, cy: ny, r: l[4] * 0.24 }));
 		if (d && (d.state === 'on' || d.state === 'maybe-on')) {
 			flip.append(across(l, 0.3, l[4] + 7, 'band-edge', 10), across(l, 0.3, l[4] + 5, `band ${d.state}`, 6.5));
@@ -108,10 +108,16 @@ function placeFlags(flags, width, gap) {
 	return two.rows.map((r) => ({ flags: r.flags.map((m) => m.of) }));
 }
 
+// Why the tourniquet of a digit may still be there: it was not found, or is looked for again. '' where nothing says so.
+function lost(view, number) {
+	const open = view.items.filter((i) => i.role === 'tourniquet' && i.digit === number && i.place === 'off, not yet accounted for');
+	return open.some((i) => i.missing > 0) ? 'missing' : open.length && view.case?.discrepancy ? 'counting again' : '';
+}
+
 // Draws into `box`. `passed_ms`: how long ago the view was made. Where four limbs would be too narrow to be named, or
 // the place is tall, the feet stand under the hands.
 export function drawFigure(box, view, passed_ms) {
-	const digits = view?.digits ?? [], names = shown(digits), rest = parseFloat(getComputedStyle(box).fontSize);
+	const digits = (view?.digits ?? []).map((d) => ({ ...d, lost: lost(view, d.number) })), names = shown(digits), rest = parseFloat(getComputedStyle(box).fontSize);
 	if (names.length < 4 || (box.clientWidth / 4 > rest * 4.6 && box.clientHeight < box.clientWidth * 0.8))
 		return void drawLimbs(box, digits, names, passed_ms);
 	const feet = (d) => d.number >= 11 && d.number <= 20, halves = [el('div', { class: 'half' }), el('div', { class: 'half' })];
@@ -133,12 +139,12 @@ function drawLimbs(box, digits, names, passed_ms) {
 	for (const f of flags) {
 		f.loud = (f.d.state === 'on' || f.d.state === 'maybe-on');
 		// What belongs to the minutes but need not be as large stands over them.
-		f.over = [f.d.number > 20 && f.d.name.replace(', described', ''), f.loud && f.d.gap && 'at least'].filter(Boolean).join(', ');
-		f.node = svg('g', { class: `flag ${f.d.state}` });
+		f.over = [f.d.number > 20 && f.d.name.replace(', described', ''), f.loud && f.d.gap && 'at least', f.d.lost].filter(Boolean).join(', ');
+		f.node = svg('g', { class: `flag ${f.d.state}${f.d.lost ? ' lost' : ''}` });
 		f.node.append(svg('text', {}, f.loud ? f.text.replace('at least ', '') : f.text));
 		f.node.lastChild.style.fontSize = `${f.loud ? main : rest}px`;
 		if (f.over)
-			f.node.append(svg('text', { class: 'over', y: -main * 0.95 }, f.over));
+			f.node.append(svg('text', { class: 'over', y: -(f.loud ? main : rest) * 0.95 }, f.over));
 		root.append(f.node);
 		f.w = Math.max(...[...f.node.children].map((t) => t.getComputedTextLength())) + rest * 0.4;
 	}
@@ -184,6 +190,6 @@ function drawLimbs(box, digits, names, passed_ms) {
 export function describe(digits, passed_ms) {
 	return digits.map((d) => {
 		const w = digitWords(d, passed_ms);
-		return w && `${d.name}: ${d.state === 'on' ? 'tourniquet on, ' : ''}${w}${d.forceps ? ', forceps on it' : ''}`;
+		return w && `${d.name}: ${d.state === 'on' ? 'tourniquet on, ' : ''}${w}${d.forceps ? ', forceps on it' : ''}${d.lost ? `, ${d.lost}` : ''}`;
 	}).filter(Boolean).join('; ');
 }

@@ -25,7 +25,7 @@ export function setUpKeyed(state) {
 	box.replaceChildren(form);
 
 	function look() {
-		const j = judge(field.value, open?.free);
+		const j = judge(field.value, open?.free, state.view?.cards);
 		say(judged, j.text);
 		judged.className = j.state;
 		send.disabled = j.state === 'empty' || j.state === 'wrong' || j.state === 'part';

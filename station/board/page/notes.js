@@ -24,7 +24,7 @@ export function notesOf(view, status, passed_ms, { said, soundWaits, stray }) {
 			add('fault', `Clock gap: the station was off while a tourniquet was on the ${d.name}. It went on at ${d.on_at} by the wall clock; the minutes shown are the least.`);
 	for (const d of view?.digits ?? [])
 		if (d.reminded)
-			add('reminder', `Reminder: ${d.name}, ${digitWords(d, passed_ms)}. A badge acknowledges it.`);
+			add('reminder', `Reminder: ${d.name}, ${digitWords(d, passed_ms)}. Scan any badge to acknowledge.`);
 	for (const d of view?.debts ?? [])
 		add('owed', `Owed: ${d}.`);
 	if (view?.suspended_case)

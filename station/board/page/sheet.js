@@ -9,7 +9,7 @@ const groups = [
 	['missing', 'missing', 'still to be found'],
 	['off', 'off, not yet accounted for', 'off, not yet accounted for'],
 	['on', 'on a digit', 'on a digit'],
-	['in', 'in', 'in'],
+	['in', 'counted in', 'counted in'],
 	['accounted', 'accounted for', 'accounted for'],
 	['away', 'isolated, not in the count', 'isolated, not in the count'],
 	['back', 'returned unopened', 'returned unopened'],
@@ -59,8 +59,8 @@ function contentOf(key, items, view) {
 		return inParts(together(items, pieces));
 	const numbers = [...new Set(items.map((i) => i.digit))];
 	return numbers.map((n) => {
-		const name = view.digits.find((d) => d.number === n)?.name;
-		return `${name ? `${name}: ` : ''}${together(items.filter((i) => i.digit === n), pieces).join(' · ')}`;
+		const d = view.digits.find((x) => x.number === n);
+		return `${d ? `${d.name}${key === 'on' && d.on_at && view.digits.length < 4 ? `, since ${d.on_at}` : ''}: ` : ''}${together(items.filter((i) => i.digit === n), pieces).join(' · ')}`;
 	});
 }
 
@@ -106,7 +106,8 @@ function pointNodes(view) {
 
 export const signingOut = (view) =>
 	!!view?.case && (view.case.sign_out || view.question === 'point' || view.case.point_no > 0);
-export const searching = (view) => (view?.search?.length ?? 0) > 0;
+// While lines are counted again, they stand there and the steps wait.
+export const searching = (view) => (view?.search?.length ?? 0) > 0 && !view.asked_item;
 
 export function drawSheet(box, view) {
 	box.dataset.counting = view?.case && view.case.final !== 'not begun' ? 'yes' : 'no';
@@ -117,5 +118,5 @@ export function drawSheet(box, view) {
 	else if (searching(view))
 		put(box, ...searchNodes(view));
 	else
-		put(box, el('h2', {}, el('span', {}, `Sheet: ${summary(view)}`)), ...groupNodes(view));
+		put(box, el('h2', {}, el('span', {}, view.case.discrepancy ? `Counting again: ${summary(view).replace(' accounted for', '')}` : `Sheet: ${summary(view)}`)), ...groupNodes(view));
 }

@@ -20,7 +20,7 @@ export function digitWords(d, passed_ms) {
 	switch (d.state) {
 	case 'on': return `${least}${minutes(d.stretch_ms + passed_ms)}`;
 	case 'maybe-on': return `on? ${least}${minutes(d.stretch_ms + passed_ms)}`;
-	case 'off': return d.seen_bare ? 'seen bare' : `off, ${least}${minutes(d.total_ms)}`;
+	case 'off': return d.seen_bare ? 'seen bare' : `was on ${least}${minutes(d.total_ms)}`;
 	default: return d.seen_bare ? 'seen bare' : d.marked ? 'marked' : '';
 	}
 }

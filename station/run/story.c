@@ -238,9 +238,11 @@ static void tell_missing(struct story *s, const struct sheet *sheet)
 		if (!item_open(it) ||
 		    (!it->missing && it->place != ITEM_EXTRA && it->condition != CONDITION_PIECES_MISSING))
 			continue;
+		const char *digit =
+		    it->thing.role == ROLE_TOURNIQUET && it->digit ? own_digit_name(it->digit) : "";
 		int n = snprintf(s->missing_text + used, sizeof s->missing_text - used,
-		                 "%s%s: %s, %d of %d shown", used ? "; " : "", it->thing.name, how, it->shown,
-		                 it->pieces);
+		                 "%s%s: %s, %d of %d shown%s%s", used ? "; " : "", it->thing.name, how,
+		                 it->shown, it->pieces, *digit ? "; it was on the " : "", digit);
 		used += n > 0 ? (size_t)n : 0;
 	}
 	if (used >= sizeof s->missing_text)

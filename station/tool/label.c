@@ -114,7 +114,9 @@ static int label_pack(const struct words *w)
 	const char *line = words_value(w, label_options, "line"), *lot = words_value(w, label_options, "lot");
 	const char *count = words_value(w, label_options, "count");
 	int32_t expiry = expiry_number(words_value(w, label_options, "expiry"), shown);
-	if (!line || !count || expiry < 0) {
+	/* Before numbers are given out, which are never given out again. */
+	int nowhere = !words_value(w, label_options, "pdf") && !words_value(w, label_options, "printer");
+	if (!line || !count || expiry < 0 || nowhere) {
 		fputs(label_usage, stderr);
 		return EXIT_USAGE;
 	}

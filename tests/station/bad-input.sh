@@ -49,6 +49,7 @@ expect 1 'it is not running: start it with' bt status
 start
 expect 1 'another bandtallyd works in' "$bin/bandtallyd" --data "$data"
 bt catalogue import "$source/tests/replay/catalogue.csv" >/dev/null
+expect 2 'usage: bandtally label' bt label pack --line GREEN-M --count 1
 # What is exported can be imported again, and is then the same.
 bt catalogue export >"$root/export.csv"
 [ "$(wc -l <"$root/export.csv")" = "$(grep -c . "$source/tests/replay/catalogue.csv")" ] || fail 'lines are missing in the export'

@@ -1,0 +1,81 @@
+#!/bin/sh
+# A tourniquet that is not there at the final count: the discrepancy slip comes at once and names the digit that it was
+# on; found in the count begun again, the case ends, and its slip tells the whole story. Read from the PDFs.
+#   missing.sh FOLDER-OF-PROGRAMS
+set -eu
+bin=$1
+source=${BANDTALLY_SOURCE:-$(cd "$(dirname "$0")/../.." && pwd)}
+command -v pdftotext >/dev/null || {
+	echo 'skipped: pdftotext is not installed (poppler-utils)'
+	exit 77
+}
+data=$(mktemp -d /tmp/bandtally-missing-XXXXXX)
+daemon=
+finish() {
+	[ -z "$daemon" ] || kill "$daemon" 2>/dev/null || true
+	[ -z "$daemon" ] || wait "$daemon" 2>/dev/null || true
+	rm -rf "$data"
+}
+trap finish EXIT
+fail() {
+	echo "FAIL: $*"
+	cat "$data/log"
+	exit 1
+}
+bt() { "$bin/bandtally" --data "$data" "$@"; }
+"$bin/bandtallyd" --data "$data" 2>"$data/log" &
+daemon=$!
+tries=100
+until bt status >/dev/null 2>&1; do
+	[ $((tries -= 1)) -gt 0 ] || fail 'the station did not start'
+	sleep 0.05
+done
+bt catalogue import "$source/config/catalogue.csv" >/dev/null
+for who in 'practitioner SCRUB-1' 'practitioner CIRC-2' 'surgeon SURG-3'; do
+	# shellcheck disable=SC2086
+	bt staff add --registered $who >/dev/null
+done
+{
+	bt label cards --list
+	bt label digits --list
+} >"$data/cards"
+badges=$(bt label badges --list)
+# scan WORDS: the card, digit or badge that says so; its answer must hold $2
+scan() {
+	code=$(awk -F '\t' -v w="$1" '$3 == w { print $1; exit }' "$data/cards")
+	[ -n "$code" ] || code=$(echo "$badges" | awk -F '\t' -v w="$1" 'index($0, w) { print $1; exit }')
+	[ -n "$code" ] || code=$1
+	bt scan "$code" >"$data/said" 2>&1 || [ $? -eq 4 ] || fail "$1: $(cat "$data/said")"
+	grep -q -- "$2" "$data/said" || fail "$1: no '$2' in: $(cat "$data/said")"
+}
+# slip NUMBER WORDS…: waits for the paper and looks for each of the words
+slip() {
+	pdf=$data/slips/slip-$(printf %07d "$1")-copy-1.pdf
+	tries=100
+	until [ -s "$pdf" ]; do
+		[ $((tries -= 1)) -gt 0 ] || fail "slip $1 did not come"
+		sleep 0.05
+	done
+	pdftotext -layout "$pdf" - | tr -s ' \n' ' ' >"$data/text"
+	shift
+	for words; do
+		grep -q -- "$words" "$data/text" || fail "no '$words' on the slip: $(cat "$data/text")"
+	done
+}
+scan 'NEW CASE' 'Case 1 opened'
+scan SCRUB-1 'at the field'
+scan CIRC-2 circulating
+scan '(01)09506000134352(17)280331(10)T26(21)S101' 'Counted in'
+scan CIRC-2 'Initial count agreed'
+scan 'right middle finger' 'Tourniquet on'
+scan OFF 'Off, right middle finger'
+scan 'FINAL COUNT' 'Final count'
+scan NO 'DISCREPANCY'
+slip 1 DISCREPANCY 'not there, 0 of 1 shown; it was on the right middle finger' 'look at and feel the digit' 'still open'
+scan 'FINAL COUNT' 'Counting again'
+scan INTACT 'shown intact, 1 of 1'
+scan CIRC-2 'Final count agreed'
+scan 'right middle finger' 'seen bare'
+scan SURG-3 'ended reconciled.*right middle finger seen bare'
+slip 2 'it was on the right middle finger' 'seen bare' 'agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2'
+echo 'the discrepancy slip names the digit, and the last slip tells of the discrepancy'

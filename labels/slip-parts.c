@@ -187,9 +187,9 @@ static void digit_times(struct slip *s, const json_t *digit)
 		snprintf(label, sizeof label, i ? "and again" : "time");
 		flow_pair(f, label, &f->look->strong, text);
 	}
-	flow_pair(f, "longest", &f->look->body, json_text(digit, "longest"));
+	flow_pair(f, "longest on", &f->look->body, json_text(digit, "longest"));
 	if (*json_text(digit, "total"))
-		flow_pair(f, "in all", &f->look->body, json_text(digit, "total"));
+		flow_pair(f, "total on", &f->look->body, json_text(digit, "total"));
 	json_array_foreach(json_object_get(digit, "reminders"), i, stretch)
 	    flow_pair(f, i ? "" : "reminders", &f->look->body, json_string_value(stretch));
 	if (json_array_size(json_object_get(digit, "reminders")) == 0)

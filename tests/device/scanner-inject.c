@@ -2,10 +2,13 @@
  *
  *   scanner-inject uinput FIFO     through /dev/uinput: keys go straight into the input core
  *   scanner-inject uhid FIFO       through /dev/uhid: reports go through the kernel's HID keyboard driver
+ *   scanner-inject gadget FIFO     through /dev/hidg0: reports cross a USB bus first, as a real one's do
+ *   scanner-inject descriptor      writes the report descriptor that such a gadget is made with
  *
  * Types each line that comes out of FIFO (digits and capitals, then Enter), a key each 2 ms; one that begins
  * with '!' without any pause. '<FILE' plays the recorded events of FILE (drivers/handheld-events.h) in their
- * own time; uinput only. It unplugs itself when FIFO closes. */
+ * own time; uinput only. It unplugs itself when FIFO closes; the gadget is plugged in
+ * and out by whoever made it. */
 #include <fcntl.h>
 #include <linux/uhid.h>
 #include <linux/uinput.h>
@@ -57,6 +60,12 @@ static bool plug_uhid(void)
 	return fd >= 0 && put(&e, sizeof e);
 }
 
+static bool open_gadget(void)
+{
+	fd = open("/dev/hidg0", O_RDWR);
+	return fd >= 0;
+}
+
 static void event(unsigned type, unsigned code, int value)
 {
 	struct input_event e = {.type = (__u16)type, .code = (__u16)code, .value = value};
@@ -82,16 +91,28 @@ static void stroke_uinput(char c)
 	event(EV_SYN, SYN_REPORT, 0);
 }
 
-static void report(unsigned char mods, unsigned char usage)
+static void report_uhid(const unsigned char keys[8])
 {
 	struct uhid_event e = {.type = UHID_INPUT2};
 	e.u.input2.size = 8;
-	e.u.input2.data[0] = mods;
-	e.u.input2.data[2] = usage;
+	memcpy(e.u.input2.data, keys, 8);
 	put(&e, sizeof e);
 }
 
-static void stroke_uhid(char c)
+static void report_gadget(const unsigned char keys[8])
+{
+	put(keys, 8); /* waits until the host has fetched the one before */
+}
+
+static void (*send)(const unsigned char keys[8]);
+
+static void report(unsigned char mods, unsigned char usage)
+{
+	const unsigned char keys[8] = {[0] = mods, [2] = usage};
+	send(keys);
+}
+
+static void stroke_hid(char c)
 {
 	if (c >= 'A' && c <= 'Z')
 		report(2, (unsigned char)(0x04 + c - 'A'));
@@ -122,30 +143,46 @@ static void play(char *path)
 		fclose(f);
 }
 
-static void type_line(const char *line, bool hid)
+static void type_line(const char *line)
 {
 	bool pause = line[0] != '!';
 	for (const char *c = pause ? line : line + 1; *c; c++) {
-		hid ? stroke_uhid(*c) : stroke_uinput(*c);
+		send ? stroke_hid(*c) : stroke_uinput(*c);
 		if (pause)
 			usleep(2000);
 	}
 }
 
+static bool plug(const char *kind)
+{
+	if (strcmp(kind, "uhid") == 0) {
+		send = report_uhid;
+		return plug_uhid();
+	}
+	if (strcmp(kind, "gadget") == 0) {
+		send = report_gadget;
+		return open_gadget();
+	}
+	return strcmp(kind, "uinput") == 0 && plug_uinput();
+}
+
 int main(int argc, char **argv)
 {
 	static char line[8192];
-	bool hid = argc == 3 && strcmp(argv[1], "uhid") == 0;
-	if (argc != 3 || !(hid ? plug_uhid() : plug_uinput())) {
+	if (argc == 2 && strcmp(argv[1], "descriptor") == 0)
+		return fwrite(descriptor, sizeof descriptor, 1, stdout) != 1;
+	if (argc != 3 || !plug(argv[1])) {
 		perror("scanner-inject");
 		return 1;
 	}
 	FILE *in = fopen(argv[2], "r");
+	if (!in)
+		perror(argv[2]);
 	while (in && fgets(line, sizeof line, in)) {
-		if (line[0] == '<' && !hid)
+		if (line[0] == '<' && !send)
 			play(line + 1);
 		else
-			type_line(line, hid);
+			type_line(line);
 	}
 	close(fd);
 	return 0;

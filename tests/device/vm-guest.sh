@@ -24,3 +24,23 @@ named() { # NAME: the event node of the device with this name
 		n=$((n + 1))
 	done
 }
+gadget() { # NAME FUNCTION PRODUCT SERIAL: the folder of a new USB device, that this kernel is to itself
+	mountpoint -q /sys/kernel/config || mount -t configfs none /sys/kernel/config
+	folder=/sys/kernel/config/usb_gadget/$1
+	mkdir -p "$folder/strings/0x409" "$folder/configs/c.1" "$folder/functions/$2"
+	echo 0x1209 >"$folder/idVendor"
+	echo "0x$3" >"$folder/idProduct"
+	echo Example >"$folder/strings/0x409/manufacturer"
+	echo "Code Reader $1" >"$folder/strings/0x409/product"
+	echo "$4" >"$folder/strings/0x409/serialnumber"
+	echo "$folder"
+}
+plug_gadget() { # FOLDER
+	for f in "$1"/functions/*; do
+		[ -e "$1/configs/c.1/${f##*/}" ] || ln -s "$f" "$1/configs/c.1/"
+	done
+	echo dummy_udc.0 >"$1/UDC"
+}
+unplug_gadget() { # FOLDER
+	echo '' >"$1/UDC"
+}

@@ -1,5 +1,5 @@
 #!/bin/sh
-# Runs inside the emulated machine (vm-scanner): scanners of four kinds come and go. Lines that begin with "@" are
+# Runs inside the emulated machine (vm-scanner): scanners of five kinds come and go. Lines that begin with "@" are
 # the result, and what the host waits for.
 work=$1 bin=$2 tests=$3 here=$4
 . "$here/vm-guest.sh"
@@ -85,6 +85,22 @@ echo BTBC10104051 >&3
 until_line uhid BTBC 10
 exec 3>&-
 until_line uhid exit 10
+
+g=$(gadget G hid.0 b0c3 SN4711)
+echo 1 >"$g/functions/hid.0/protocol"
+echo 1 >"$g/functions/hid.0/subclass"
+echo 8 >"$g/functions/hid.0/report_length"
+"$tests/scanner-inject" descriptor >"$g/functions/hid.0/report_desc"
+plug_gadget "$g"
+node=$(named 'Example Code Reader G')
+udevadm settle -t 10
+echo "@gadget-is $(udevadm info -q property "$node" | grep '^ID_\(BUS\|VENDOR_ID\|MODEL_ID\|SERIAL_SHORT\|USB_DRIVER\)=' | sort | paste -sd ' ' -)"
+drive gadget "$bin/scan-handheld" --device "$node" --layout us
+echo ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789950600013435210795060007 | "$tests/scanner-inject" gadget /proc/self/fd/0
+printf BTBC1 | "$tests/scanner-inject" gadget /proc/self/fd/0
+sleep 0.2
+unplug_gadget "$g"
+until_line gadget exit 10
 
 drive serial "$bin/scan-serial" --device /dev/ttyS1 --baud 115200
 echo '@send'

@@ -213,16 +213,22 @@ static bool is_candidate(const struct scanner_device *d, enum scanner_mode *mode
 	       same(d->has_keys, "1");
 }
 
+static void name_by_ids(const struct scanner_device *d, struct scanner_found *out)
+{
+	snprintf(out->name, sizeof out->name, "usb-%.4s-%.4s", d->vendor ? d->vendor : "",
+	         d->product ? d->product : "");
+}
+
 static enum scanner_decision by_udev(const struct scanner_device *d, struct scanner_found *out,
                                      struct error *e)
 {
 	if (!same(d->tag, "1"))
 		return SCANNER_NO;
-	snprintf(out->name, sizeof out->name, "usb-%.4s-%.4s", d->vendor ? d->vendor : "",
-	         d->product ? d->product : "");
+	name_by_ids(d, out);
 	out->room = 1;
 	struct error why = {0};
 	if (d->room && *d->room && take_number(&out->room, d->room, 1, 99, &why) < 0) {
+		out->room = 0;
 		error_set(e, -EINVAL, "%s: udev's ID_BANDTALLY_ROOM: %.200s", d->node, why.text);
 		return SCANNER_TELL;
 	}
@@ -232,7 +238,7 @@ static enum scanner_decision by_udev(const struct scanner_device *d, struct scan
 enum scanner_decision scanners_decide(const struct scanners *s, const struct scanner_device *d,
                                       struct scanner_found *out, struct error *e)
 {
-	int best = 0, rival = -1;
+	int best = 0, rival = -1, one_room = 1;
 	*out = (struct scanner_found){0};
 	if (!is_candidate(d, &out->mode))
 		return SCANNER_NO;
@@ -241,14 +247,18 @@ enum scanner_decision scanners_decide(const struct scanners *s, const struct sca
 		if (n > best) {
 			best = n;
 			rival = -1;
+			one_room = 1;
 			out->setting = &s->list[i];
 		} else if (n > 0 && n == best) {
 			rival = i;
+			one_room = one_room && s->list[i].room == out->setting->room;
 		}
 	}
 	if (!out->setting)
 		return by_udev(d, out, e);
 	if (rival >= 0) {
+		name_by_ids(d, out);
+		out->room = one_room ? out->setting->room : 0;
 		error_set(
 		    e, -EINVAL,
 		    "%s: [scanner %s] and [scanner %s] fit it equally well: give one of them its serial or "

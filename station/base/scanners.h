@@ -77,11 +77,12 @@ struct scanner_device {
 enum scanner_decision {
 	SCANNER_NO,   /* leave it alone */
 	SCANNER_YES,  /* start a driver */
-	SCANNER_TELL, /* it is one, but settings contradict each other: `e` says how */
+	SCANNER_TELL, /* it is one, but settings contradict each other: `e` says how, `out` has a name for it,
+	                 and the room where they agree on that, else 0 */
 };
 
 struct scanner_found {
-	char name[SCANNERS_TEXT_MAX + 1]; /* the section's, or "usb-1209-b0c0" by udev alone */
+	char name[SCANNERS_TEXT_MAX + 1]; /* the section's, or "usb-1209-b0c0" where there is not just one */
 	int32_t room;
 	enum scanner_mode mode;
 	const struct scanner_setting *setting; /* NULL by udev alone */

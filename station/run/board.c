@@ -76,10 +76,11 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room)
 	for (int i = 0; i < d->n_drivers; i++) {
 		const struct driver_child *dc = &d->drivers[i];
 		char text[300];
-		if (!dc->fault[0] || (room && dc->room != room))
+		const struct room *of = station_room(&d->core.station, dc->room);
+		if (!dc->fault[0] || (room && of && of->number != room))
 			continue;
-		snprintf(text, sizeof text, "Scanner %s of %s: %s", dc->name,
-		         station_room_name(&d->core.station, dc->room), dc->fault);
+		snprintf(text, sizeof text, "Scanner %s%s%s: %s", dc->name, of ? " of " : "",
+		         of ? of->name : "", dc->fault);
 		json_array_append_new(list, json_string(text));
 	}
 	for (int i = 0; i < UNSEEN_MAX; i++) {

@@ -18,11 +18,12 @@ struct held_scan {
 struct driver_child { /* a scanner; its place stays when it is unplugged, so that what was lost is told */
 	struct daemon *daemon;
 	char name[33], base[33]; /* "hand-1-2", and "hand-1" as the settings call it */
-	char node[256];           /* of the device, "" for one that station.ini starts */
+	char node[256];          /* of the device, "" for one that station.ini starts */
 	char syspath[300];       /* the very device: a node's name is given again to another */
 	char profile[300];       /* file of its profile, "" none */
 	int32_t home, room;      /* the room that the settings give it, and that it works for now (rule 18) */
 	int learning;            /* it is reading the scanner-check sheet, into PROFILE.new */
+	int unplaced;            /* listed, but for no one room of ours: no program, only its fault */
 	int lost;                /* this device was told to be lost: once is enough */
 	int said_why;            /* its program's last words were why it ends */
 	struct held_scan held[HELD_MAX];
@@ -41,12 +42,12 @@ struct daemon {
 	struct core core;
 	struct loop *loop;
 	struct driver_child drivers[DRIVERS_MAX];
-	int n_drivers;
+	int n_drivers; /* those without a place are the last */
 	struct child *board, *print;
 	struct hotplug *hotplug;
 	uint64_t shown; /* core.changes that the board has been sent */
 	int64_t board_seq;
-	int copying; /* a copy of the record is being made */
+	int copying;   /* a copy of the record is being made */
 	int n_clients; /* connections at the socket */
 	struct outbox_entry {
 		int32_t slip, copy; /* not seen yet, and not known to be on paper; 0 free */
@@ -81,6 +82,9 @@ struct driver_place {
 	int learning;
 };
 int driver_add(struct daemon *d, const struct driver_place *at, char *const *words);
+/* A device that is listed as a scanner but cannot be given to one room, until it is removed or added: a
+ * fault, which the record has once for each plugging in. Room 0: not known. 0, or -ENOSPC. */
+int driver_unplaced(struct daemon *d, const struct driver_place *at, const char *why);
 void driver_remove(struct daemon *d, const char *node);
 struct driver_child *driver_by_node(struct daemon *d, const char *node);
 

@@ -328,10 +328,48 @@ struct driver_child *driver_by_node(struct daemon *d, const char *node)
 	return NULL;
 }
 
+/* What has no place stands behind the others: it owns nothing, and so can be moved. */
+static int n_placed(const struct daemon *d)
+{
+	int n = d->n_drivers;
+	while (n > 0 && d->drivers[n - 1].unplaced)
+		n--;
+	return n;
+}
+
+static struct driver_child *unplaced_by_node(struct daemon *d, const char *node)
+{
+	for (int i = n_placed(d); i < d->n_drivers; i++)
+		if (strcmp(d->drivers[i].node, node) == 0)
+			return &d->drivers[i];
+	return NULL;
+}
+
+static void forget_unplaced(struct daemon *d, const char *node)
+{
+	struct driver_child *dc = unplaced_by_node(d, node);
+	if (!dc)
+		return;
+	*dc = d->drivers[--d->n_drivers];
+	d->core.changes++;
+}
+
+/* Room behind those that have a place; where all is taken a running scanner matters more than a fault. */
+static void make_way(struct daemon *d)
+{
+	int at = n_placed(d);
+	if (d->n_drivers == DRIVERS_MAX)
+		d->n_drivers--;
+	memmove(&d->drivers[at + 1], &d->drivers[at], (size_t)(d->n_drivers - at) * sizeof d->drivers[0]);
+	memset(&d->drivers[at], 0, sizeof d->drivers[at]);
+	d->n_drivers++;
+}
+
 /* The place of this scanner, or where a new one begins; -1 where all are taken. */
 static int place_of(const struct daemon *d, const struct driver_place *at, char name[33])
 {
-	for (int i = 0; i < d->n_drivers && at->node[0]; i++)
+	int placed = n_placed(d);
+	for (int i = 0; i < placed && at->node[0]; i++)
 		if (strcmp(d->drivers[i].node, at->node) == 0 && strcmp(d->drivers[i].base, at->name) == 0) {
 			memcpy(name, d->drivers[i].name, 33);
 			return i;
@@ -339,11 +377,11 @@ static int place_of(const struct daemon *d, const struct driver_place *at, char 
 	for (int k = 1; k <= DRIVERS_MAX; k++) {
 		int i = 0;
 		snprintf(name, 33, k == 1 ? "%.32s" : "%.28s-%d", at->name, k);
-		while (i < d->n_drivers && strcmp(d->drivers[i].name, name) != 0)
+		while (i < placed && strcmp(d->drivers[i].name, name) != 0)
 			i++;
 		if (i == DRIVERS_MAX)
 			return -1;
-		if (i == d->n_drivers || !d->drivers[i].child)
+		if (i == placed || !d->drivers[i].child)
 			return i;
 	}
 	return -1;
@@ -355,6 +393,9 @@ int driver_add(struct daemon *d, const struct driver_place *at, char *const *wor
 	int i = place_of(d, at, name);
 	if (i < 0)
 		return -ENOSPC;
+	forget_unplaced(d, at->node);
+	if (i == n_placed(d))
+		make_way(d);
 	struct driver_child *dc = &d->drivers[i];
 	child_free(dc->child);
 	loop_cancel(d->loop, dc);
@@ -366,8 +407,6 @@ int driver_add(struct daemon *d, const struct driver_place *at, char *const *wor
 	snprintf(dc->syspath, sizeof dc->syspath, "%.299s", at->syspath);
 	snprintf(dc->profile, sizeof dc->profile, "%.295s", at->profile);
 	dc->room = station_scanner_room(&d->core.station, name, at->room, core_now(&d->core));
-	if (i == d->n_drivers)
-		d->n_drivers++;
 	d->core.changes++;
 	int n = child_start(&dc->child, d->loop, words, WIRE_LINE_MAX, 0, &calls, dc);
 	if (n == 0)
@@ -375,9 +414,33 @@ int driver_add(struct daemon *d, const struct driver_place *at, char *const *wor
 	return n;
 }
 
+int driver_unplaced(struct daemon *d, const struct driver_place *at, const char *why)
+{
+	struct driver_child *dc = unplaced_by_node(d, at->node);
+	int told = dc && strcmp(dc->syspath, at->syspath) == 0;
+	if (!dc && d->n_drivers == DRIVERS_MAX)
+		return -ENOSPC;
+	if (!dc)
+		dc = &d->drivers[d->n_drivers++];
+	*dc = (struct driver_child){.daemon = d, .home = at->room, .room = at->room, .unplaced = 1};
+	snprintf(dc->name, sizeof dc->name, "%.32s", at->name);
+	snprintf(dc->node, sizeof dc->node, "%.255s", at->node);
+	snprintf(dc->syspath, sizeof dc->syspath, "%.299s", at->syspath);
+	snprintf(dc->fault, sizeof dc->fault, "%.199s", why);
+	d->core.changes++;
+	if (told)
+		return 0;
+	struct event e = {.kind = EV_SCANNER_FAULT, .room = dc->room};
+	snprintf(e.text, sizeof e.text, "scanner %s: %.150s", dc->name, dc->fault);
+	log_line("scanner %s: %s", dc->name, dc->fault);
+	core_store(&d->core, &e, 1, NULL);
+	return 0;
+}
+
 void driver_remove(struct daemon *d, const char *node)
 {
 	struct driver_child *dc = driver_by_node(d, node);
+	forget_unplaced(d, node);
 	if (!dc)
 		return;
 	child_free(dc->child);

@@ -125,6 +125,20 @@ static void tell_unlisted(const struct scanner_device *d, const char *action, in
 		         d->node, section.data);
 }
 
+/* It is a scanner, and whose is not clear. */
+static void no_place(struct hotplug *h, const struct scanner_device *dev, const char *syspath,
+                     const struct scanner_found *f, const char *why)
+{
+	int n = driver_unplaced(
+	    h->daemon,
+	    &(struct driver_place){
+	        .name = f->name, .node = dev->node, .syspath = syspath, .profile = "", .room = f->room},
+	    why);
+	if (n < 0)
+		log_errno(n, "%s; the board does not show it", why);
+	board_show(h->daemon);
+}
+
 static void consider(struct hotplug *h, struct udev_device *dev, int learn)
 {
 	struct scanner_device d = about(dev);
@@ -140,10 +154,11 @@ static void consider(struct hotplug *h, struct udev_device *dev, int learn)
 		driver_remove(h->daemon, d.node);
 	switch (scanners_decide(&h->scanners, &d, &f, &e)) {
 	case SCANNER_NO:
+		driver_remove(h->daemon, d.node); /* it may have been listed before */
 		tell_unlisted(&d, udev_device_get_action(dev), h->daemon->core.station.rooms[0].number);
 		return;
 	case SCANNER_TELL:
-		log_line("%s", e.text);
+		no_place(h, &d, syspath, &f, e.text);
 		return;
 	case SCANNER_YES:
 		break;
@@ -151,8 +166,11 @@ static void consider(struct hotplug *h, struct udev_device *dev, int learn)
 	if (!f.room)
 		f.room = h->daemon->core.station.rooms[0].number;
 	if (!station_room(&h->daemon->core.station, f.room)) {
-		log_line("%s: scanner %s is for room %d, which station.ini does not have: change one of them",
-		         d.node, f.name, (int)f.room);
+		error_set(
+		    &e, -EINVAL,
+		    "%s: scanner %s is for room %d, which station.ini does not have: change one of them",
+		    d.node, f.name, (int)f.room);
+		no_place(h, &d, syspath, &f, e.text);
 		return;
 	}
 	int n = start_driver(h, &d, syspath, &f, learn);
@@ -180,9 +198,11 @@ int hotplug_has(struct daemon *d, const struct driver_child *dc)
 static void look_at_all(struct hotplug *h)
 {
 	struct daemon *d = h->daemon;
-	for (int i = 0; i < d->n_drivers; i++)
-		if (d->drivers[i].child && d->drivers[i].node[0] && !hotplug_has(d, &d->drivers[i]))
-			driver_remove(d, d->drivers[i].node);
+	for (int i = d->n_drivers - 1; i >= 0; i--) { /* backwards: what has no place leaves the list */
+		const struct driver_child *dc = &d->drivers[i];
+		if ((dc->child || dc->unplaced) && dc->node[0] && !hotplug_has(d, dc))
+			driver_remove(d, dc->node);
+	}
 	struct udev_enumerate *all = udev_enumerate_new(h->udev);
 	struct udev_list_entry *entry;
 	udev_enumerate_add_match_subsystem(all, "input");

@@ -5,8 +5,9 @@ work=$1 bin=$2 tests=$3 here=$4
 . "$here/vm-guest.sh"
 data=/tmp/station
 start_devices vm-station-guest
+ip link set lo up
 mkdir $data
-printf '[site]\nletters = BC\n[room 1]\nname = Theatre 1\n[room 2]\nname = Theatre 2\n[board]\nstart = no\n' >$data/station.ini
+printf '[site]\nletters = BC\n[room 1]\nname = Theatre 1\n[room 2]\nname = Theatre 2\n[board]\nstart = yes\nport = 8417\n' >$data/station.ini
 cat >$data/scanners.ini <<X
 [scanner usb]
 vendor = 0627
@@ -69,6 +70,22 @@ ready() { # SCANNER: its program listens, and has heard the silence before a fir
 	says '"device":"/[^}]*"name":"'"$1"'"' bt status --json >/dev/null || { sleep 0.2 && ready "$1"; }
 	sleep 0.5
 }
+board_says() { # WHOSE EVENT: what a page (room=1, room=2, desk=1) is sent of this kind (view, status)
+	curl -sN "http://127.0.0.1:8417/events?$1" >/tmp/page &
+	page=$!
+	n=0
+	until grep -q "^event: $2" /tmp/page || [ $n -eq 30 ]; do
+		n=$((n + 1))
+		sleep 0.1
+	done
+	sleep 0.3
+	kill $page
+	grep -A 1 "^event: $2" /tmp/page | grep '"faults"'
+}
+room_shows() { says "$2" board_says "room=$1" view; }
+room_does_not_show() { room_shows "$1" '"faults"' && ! grep "$2" /tmp/said; }
+desk_shows() { says "$1" board_says desk=1 status; }
+unplaced() { bt status | grep -c 'not running: /dev/'; }
 card() { bt label cards --room "$1" --list | awk -F '\t' -v m="$2" '$3 == m { print $1 }'; }
 driver_of() { pgrep -f "scan-[a-z]* --device .*$1" | head -n 1; }
 started() { grep -c 'it is started again' $data.log; }
@@ -162,14 +179,8 @@ check 'a second one that the same lines fit has a program of its own' status_say
 check 'and the first keeps its own' status_says 'scanner usb-0627-0001, room 1: running'
 
 # A serial scanner on USB: a gadget of the kernel's own, on a bus of the kernel's own.
-mount -t configfs none /sys/kernel/config 2>/dev/null
-g=/sys/kernel/config/usb_gadget/line
-mkdir -p $g $g/strings/0x409 $g/configs/c.1 $g/functions/acm.0
-echo 0x1209 >$g/idVendor
-echo 0xb0c2 >$g/idProduct
-echo SN0003 >$g/strings/0x409/serialnumber
-ln -s $g/functions/acm.0 $g/configs/c.1/
-echo dummy_udc.0 >$g/UDC
+g=$(gadget line acm.0 b0c2 SN0003)
+plug_gadget "$g"
 check 'a serial scanner on USB gets its program and its room' status_says 'scanner line, room 2: running'
 stty -F /dev/ttyGS0 raw -echo
 ready line
@@ -177,10 +188,10 @@ printf '\002]C0%s\003' "$awake2" >/dev/ttyGS0
 check 'and is entered' sheet_says 2 '"awake":false'
 printf '\002BTBC1' >/dev/ttyGS0
 sleep 0.3
-echo '' >$g/UDC
+unplug_gadget "$g"
 check 'pulled out in the middle of a code it is lost' status_says 'scanner line, room 2: not running: lost at'
 check 'the part is said to be thrown away' is faults 'line of Theatre 2: .*thrown away' 1
-echo dummy_udc.0 >$g/UDC
+plug_gadget "$g"
 check 'plugged in again it runs again' status_says 'scanner line, room 2: running'
 ready line
 printf '\002]C0%s\003' "$awake2" >/dev/ttyGS0
@@ -246,6 +257,39 @@ check 'it goes' status_says 'scanner taught, room 1: not running: lost at'
 "$tests/scanner-inject" uinput /tmp/taught &
 exec 4>/tmp/taught
 check 'plugged in again it is known' status_says 'scanner taught, room 1: running$'
+
+# Scanners that are listed, and cannot be given to a room. Keyboards that nobody listed are there all the time.
+printf '\n[scanner hid-2]\nvendor = 1209\nproduct = b0c1\nroom = 2\n' >>$data/scanners.ini
+check 'before, nothing is without a place' is unplaced x 0
+"$tests/scanner-inject" uhid /tmp/hid &
+exec 3>/tmp/hid
+check 'a scanner that two sections fit is named, and why' status_says 'scanner usb-1209-b0c1, room 2: not running: /dev/.*\[scanner hid\] and \[scanner hid-2\] fit it equally well'
+check 'nothing else is' is unplaced x 1
+check 'on the board of the room that both sections name' room_shows 2 'Scanner usb-1209-b0c1 of Theatre 2: /dev/.* fit it equally well'
+check 'and on the desk' desk_shows 'Scanner usb-1209-b0c1 of Theatre 2: /dev/'
+check 'and not in the other room' room_does_not_show 1 b0c1
+udevadm trigger --subsystem-match=input
+udevadm settle -t 20
+sleep 1
+check 'however often udev tells of it, it is recorded once' is faults 'usb-1209-b0c1: ' 1
+exec 3>&-
+check 'unplugged, it is no fault any more' is unplaced x 0
+check 'nor on the board' room_does_not_show 2 b0c1
+"$tests/scanner-inject" uhid /tmp/hid &
+exec 3>/tmp/hid
+check 'plugged in again it is, and is recorded again' is faults 'usb-1209-b0c1: ' 2
+unplug_gadget "$g"
+echo 0xb0c4 >"$g/idProduct"
+printf '\n[scanner far]\nvendor = 1209\nproduct = b0c4\nroom = 7\nmode = serial\n' >>$data/scanners.ini
+plug_gadget "$g"
+check 'one of a room that is not there is named' status_says 'scanner far, room 7: not running: /dev/.*which station.ini does not have'
+check 'in every room: the first' room_shows 1 'Scanner far: /dev/'
+check 'and the second' room_shows 2 'Scanner far: /dev/'
+sed -i 's/^\[scanner hid-2\]$/&\nserial = SN0077/' $data/scanners.ini
+udevadm trigger --action=add "/sys/class/input/$(basename "$(named 'Example Code Reader H')")"
+check 'the first, with its settings put right, runs' status_says 'scanner hid-2, room 2: running'
+check 'and is no fault any more' room_does_not_show 2 'equally well'
+check 'the other still is' is unplaced x 1
 
 kill "$daemon"
 wait "$daemon"

@@ -106,6 +106,7 @@ static void udev_can_say_it(void **state)
 	assert_int_equal(found.room, 12);
 	d.room = "theatre";
 	assert_int_equal(scanners_decide(&s, &d, &found, &e), SCANNER_TELL);
+	assert_int_equal(found.room, 0);
 }
 
 static void two_sections_that_fit_equally_are_told(void **state)
@@ -116,6 +117,26 @@ static void two_sections_that_fit_equally_are_told(void **state)
 	                 0);
 	assert_int_equal(scanners_decide(&s, &scanner, &found, &e), SCANNER_TELL);
 	assert_non_null(strstr(e.text, "[scanner a] and [scanner b]"));
+	assert_string_equal(found.name, "usb-1209-b0c0");
+	assert_int_equal(found.room, 0);
+}
+
+static void a_room_that_all_of_them_name_is_known(void **state)
+{
+	(void)state;
+	assert_int_equal(read_text("[scanner a]\nvendor = 1209\nproduct = b0c0\nroom = 3\n"
+	                           "[scanner b]\nvendor = 1209\nproduct = b0c0\nroom = 3\n"),
+	                 0);
+	assert_int_equal(scanners_decide(&s, &scanner, &found, &e), SCANNER_TELL);
+	assert_int_equal(found.room, 3);
+	s.list[2] = s.list[1];
+	s.list[1].room = 4;
+	s.count = 3; /* rooms 3, 4, 3 */
+	assert_int_equal(scanners_decide(&s, &scanner, &found, &e), SCANNER_TELL);
+	assert_int_equal(found.room, 0);
+	memcpy(s.list[2].serial, "SN0001", 7); /* the best fit decides, whatever the others say */
+	assert_int_equal(scanners_decide(&s, &scanner, &found, &e), SCANNER_YES);
+	assert_int_equal(found.room, 3);
 }
 
 static void a_serial_line_is_found_by_its_mode(void **state)
@@ -189,6 +210,7 @@ int main(void)
 	    cmocka_unit_test(a_section_that_could_take_a_keyboard_is_refused),
 	    cmocka_unit_test(udev_can_say_it),
 	    cmocka_unit_test(two_sections_that_fit_equally_are_told),
+	    cmocka_unit_test(a_room_that_all_of_them_name_is_known),
 	    cmocka_unit_test(a_serial_line_is_found_by_its_mode),
 	    cmocka_unit_test(what_is_wrong_is_said_with_its_line),
 	    cmocka_unit_test(the_shipped_file_lists_nobody),

@@ -3,23 +3,8 @@
 #   bad-input.sh FOLDER-OF-PROGRAMS
 set -eu
 bin=$1
-source=${BANDTALLY_SOURCE:-$(cd "$(dirname "$0")/../.." && pwd)}
-root=$(mktemp -d /tmp/bandtally-bad-XXXXXX)
-data=$root/data
-mkdir "$data"
-daemon=
-finish() {
-	[ -z "$daemon" ] || kill "$daemon" 2>/dev/null || true
-	[ -z "$daemon" ] || wait "$daemon" 2>/dev/null || true
-	! mountpoint -q "$root/small" 2>/dev/null || umount "$root/small"
-	rm -rf "$root"
-}
-trap finish EXIT
-fail() {
-	echo "FAIL: $*"
-	exit 1
-}
-bt() { "$bin/bandtally" --data "$data" "$@"; }
+. "$(dirname "$0")/common"
+at_end() { ! mountpoint -q "$root/small" 2>/dev/null || umount "$root/small"; }
 # expect CODE WORDS COMMAND…: the exit code, and words that the answer must hold
 expect() {
 	code=$1 words=$2
@@ -29,20 +14,6 @@ expect() {
 	[ "$got" = "$code" ] || fail "exit $got instead of $code: $*: $(cat "$root/out")"
 	grep -q -- "$words" "$root/out" || fail "no '$words' in: $(cat "$root/out")"
 	echo "ok $words"
-}
-start() {
-	"$bin/bandtallyd" --data "$data" 2>>"$root/log" &
-	daemon=$!
-	tries=100
-	until bt status >/dev/null 2>&1; do
-		[ $((tries -= 1)) -gt 0 ] || fail "the station did not start: $(cat "$root/log")"
-		sleep 0.05
-	done
-}
-stop() {
-	kill -TERM "$daemon"
-	wait "$daemon" || fail 'the station did not end in order'
-	daemon=
 }
 
 expect 1 'it is not running: start it with' bt status
@@ -139,8 +110,7 @@ if [ "$(id -u)" -eq 0 ]; then
 		mount -o remount,size=4m "$root/small"
 		bt scan "$awake" >/dev/null || fail 'the station does not go on after there is space again'
 		echo 'ok it goes on once there is space'
-		kill -TERM "$daemon" && wait "$daemon" || fail 'the station did not end in order'
-		daemon=
+		stop
 		bt audit verify | grep -q 'without a gap' || fail 'the record does not hold after a full disk'
 		echo 'ok the record holds'
 	else

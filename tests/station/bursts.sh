@@ -5,34 +5,15 @@
 #   bursts.sh FOLDER-OF-PROGRAMS
 set -eu
 bin=$1
-data=$(mktemp -d /tmp/bandtally-bursts-XXXXXX)
-daemon=
-finish() {
-	[ -z "$daemon" ] || kill "$daemon" 2>/dev/null || true
-	[ -z "$daemon" ] || wait "$daemon" 2>/dev/null || true
-	rm -rf "$data"
-}
-trap finish EXIT
-fail() {
-	echo "FAIL: $*"
-	cat "$data/log"
-	exit 1
-}
-bt() { "$bin/bandtally" --data "$data" "$@"; }
-mkfifo "$data/lines"
-cat >"$data/driver" <<X
-#!/bin/sh
-echo '{"v":1,"hello":{"driver":"stored","device":"$data/lines"}}'
-exec cat $data/lines
-X
-chmod +x "$data/driver"
+. "$(dirname "$0")/common"
+make_scanner stored
 cat >"$data/station.ini" <<X
 [site]
 letters = BC
 [room 1]
 name = Theatre 1
 [driver cordless]
-command = $data/driver
+command = $root/driver
 room = 1
 X
 cat >"$data/policy.ini" <<X
@@ -40,17 +21,8 @@ cat >"$data/policy.ini" <<X
 gap_s = 1
 burst_ms = 200
 X
-exec 9<>"$data/lines"
-"$bin/bandtallyd" --data "$data" 2>"$data/log" &
-daemon=$!
-soon() { # sentence, command
-	tries=100
-	until eval "$2" >/dev/null 2>&1; do
-		[ $((tries -= 1)) -gt 0 ] || fail "$1"
-		sleep 0.05
-	done
-	echo "ok $1"
-}
+exec 9<>"$root/lines"
+start
 soon 'the scanner is there' 'bt status | grep -q "scanner cordless, room 1: running"'
 code() { bt label cards --list | awk -F '\t' -v m="$1" '$3 == m { print $1 }'; }
 new=$(code 'NEW CASE') awake=$(code 'AWAKE PATIENT') yes=$(code YES) no=$(code NO)
@@ -87,9 +59,7 @@ bt sheet --json | grep -q '"awake":false' || fail 'an old scan was entered befor
 sleep 0.4
 send "$yes"
 soon 'YES enters it as late' 'bt sheet --json | grep -q "\"awake\":true"'
-kill -TERM "$daemon"
-wait "$daemon" || fail 'the station did not end in order'
-daemon=
+stop
 sqlite3 "$data/record.db" "SELECT payload FROM event WHERE kind='refused'" | grep -q 'thrown away' ||
 	fail 'the record does not say that scans were thrown away'
 echo 'ok the record says so'

@@ -7,33 +7,15 @@ set -eu
 bin=$1
 place=/tmp
 [ ! -w /dev/shm ] || place=/dev/shm
-data=$(mktemp -d "$place/bandtally-flood-XXXXXX")
-daemon=
-finish() {
-	[ -z "$daemon" ] || kill "$daemon" 2>/dev/null || true
-	[ -z "$daemon" ] || wait "$daemon" 2>/dev/null || true
-	rm -rf "$data"
-}
-trap finish EXIT
-fail() {
-	echo "FAIL: $*"
-	tail -n 5 "$data/log"
-	exit 1
-}
-bt() { "$bin/bandtally" --data "$data" "$@"; }
+. "$(dirname "$0")/common"
+make_scanner mad
 now_ms() { date +%s%3N; }
-mkfifo "$data/lines"
-cat >"$data/mad" <<X
+cat >"$root/dies" <<X
 #!/bin/sh
-echo '{"v":1,"hello":{"driver":"mad","device":"$data/lines"}}'
-exec cat $data/lines
-X
-cat >"$data/dies" <<X
-#!/bin/sh
-date +%s%3N >>$data/starts
+date +%s%3N >>$root/starts
 exit 1
 X
-chmod +x "$data/mad" "$data/dies"
+chmod +x "$root/dies"
 cat >"$data/station.ini" <<X
 [site]
 letters = BC
@@ -42,21 +24,16 @@ name = Theatre 1
 [room 2]
 name = Theatre 2
 [driver mad]
-command = $data/mad
+command = $root/driver
 room = 1
 [driver dies]
-command = $data/dies
+command = $root/dies
 room = 2
 X
 printf '[scans]\nburst_ms = 0\n' >"$data/policy.ini"
-exec 9<>"$data/lines"
-"$bin/bandtallyd" --data "$data" 2>"$data/log" &
-daemon=$!
-tries=200
-until bt status 2>/dev/null | grep -q 'scanner mad, room 1: running'; do
-	[ $((tries -= 1)) -gt 0 ] || fail 'the station did not start'
-	sleep 0.05
-done
+exec 9<>"$root/lines"
+start
+soon 'the scanner is there' 'bt status | grep -q "scanner mad, room 1: running"'
 code() { bt label cards --list | awk -F '\t' -v m="$1" '$3 == m { print $1 }'; }
 new=$(code 'NEW CASE') awake=$(code 'AWAKE PATIENT')
 bt scan --room 2 "$(bt label cards --room 2 --list | awk -F '\t' '$3 == "NEW CASE" { print $1 }')" >/dev/null || fail 'no case in room 2'
@@ -107,12 +84,12 @@ fault=$(bt status | grep 'scanner mad') && echo "ok the status says: $fault"
 
 # Starts of the one that dies: half a second, one, two …
 tries=200
-until [ "$(wc -l <"$data/starts")" -ge 4 ]; do
+until [ "$(wc -l <"$root/starts")" -ge 4 ]; do
 	[ $((tries -= 1)) -gt 0 ] || fail 'a scanner that ended was not started again'
 	sleep 0.05
 done
 awk 'NR > 1 { gap = $1 - last; if (NR > 2 && gap < before * 1.3) exit 1; if (gap < 450) exit 1; before = gap } { last = $1 }' \
-	"$data/starts" || fail "not later each time: $(cat "$data/starts")"
+	"$root/starts" || fail "not later each time: $(cat "$root/starts")"
 echo 'ok a scanner that ends is started again, later each time'
 bt status | grep -q 'scanner dies, room 2: .*lost' || fail "the status does not say that it is lost: $(bt status)"
 
@@ -176,9 +153,7 @@ else
 fi
 bt audit verify | grep -q 'numbered without a gap' || fail 'no copy can be had after one was left'
 [ -z "$(ls "$data/copies" 2>/dev/null)" ] || fail 'a copy that nobody waits for stays'
-kill -TERM "$daemon"
-wait "$daemon" || fail 'the station did not end in order'
-daemon=
+stop
 faults=$(sqlite3 "$data/record.db" "SELECT count(*) FROM event WHERE kind='scanner-fault' AND payload LIKE '%scanner mad%'")
 [ "$faults" -ge 1 ] && [ "$faults" -le 10 ] || fail "$faults faults of one scanner in the record"
 echo "ok its faults are in the record, $faults of thousands"

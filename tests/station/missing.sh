@@ -4,32 +4,9 @@
 #   missing.sh FOLDER-OF-PROGRAMS
 set -eu
 bin=$1
-source=${BANDTALLY_SOURCE:-$(cd "$(dirname "$0")/../.." && pwd)}
-command -v pdftotext >/dev/null || {
-	echo 'skipped: pdftotext is not installed (poppler-utils)'
-	exit 77
-}
-data=$(mktemp -d /tmp/bandtally-missing-XXXXXX)
-daemon=
-finish() {
-	[ -z "$daemon" ] || kill "$daemon" 2>/dev/null || true
-	[ -z "$daemon" ] || wait "$daemon" 2>/dev/null || true
-	rm -rf "$data"
-}
-trap finish EXIT
-fail() {
-	echo "FAIL: $*"
-	cat "$data/log"
-	exit 1
-}
-bt() { "$bin/bandtally" --data "$data" "$@"; }
-"$bin/bandtallyd" --data "$data" 2>"$data/log" &
-daemon=$!
-tries=100
-until bt status >/dev/null 2>&1; do
-	[ $((tries -= 1)) -gt 0 ] || fail 'the station did not start'
-	sleep 0.05
-done
+. "$(dirname "$0")/common"
+command -v pdftotext >/dev/null || skip 'pdftotext is not installed (poppler-utils)'
+start
 bt catalogue import "$source/config/catalogue.csv" >/dev/null
 for who in 'practitioner SCRUB-1' 'practitioner CIRC-2' 'surgeon SURG-3'; do
 	# shellcheck disable=SC2086
@@ -38,28 +15,24 @@ done
 {
 	bt label cards --list
 	bt label digits --list
-} >"$data/cards"
+} >"$root/cards"
 badges=$(bt label badges --list)
 # scan WORDS: the card, digit or badge that says so; its answer must hold $2
 scan() {
-	code=$(awk -F '\t' -v w="$1" '$3 == w { print $1; exit }' "$data/cards")
+	code=$(awk -F '\t' -v w="$1" '$3 == w { print $1; exit }' "$root/cards")
 	[ -n "$code" ] || code=$(echo "$badges" | awk -F '\t' -v w="$1" 'index($0, w) { print $1; exit }')
 	[ -n "$code" ] || code=$1
-	bt scan "$code" >"$data/said" 2>&1 || [ $? -eq 4 ] || fail "$1: $(cat "$data/said")"
-	grep -q -- "$2" "$data/said" || fail "$1: no '$2' in: $(cat "$data/said")"
+	bt scan "$code" >"$root/said" 2>&1 || [ $? -eq 4 ] || fail "$1: $(cat "$root/said")"
+	grep -q -- "$2" "$root/said" || fail "$1: no '$2' in: $(cat "$root/said")"
 }
 # slip NUMBER WORDS…: waits for the paper and looks for each of the words
 slip() {
 	pdf=$data/slips/slip-$(printf %07d "$1")-copy-1.pdf
-	tries=100
-	until [ -s "$pdf" ]; do
-		[ $((tries -= 1)) -gt 0 ] || fail "slip $1 did not come"
-		sleep 0.05
-	done
-	pdftotext -layout "$pdf" - | tr -s ' \n' ' ' >"$data/text"
+	soon "slip $1 comes" '[ -s "$pdf" ]'
+	pdftotext -layout "$pdf" - | tr -s ' \n' ' ' >"$root/text"
 	shift
 	for words; do
-		grep -q -- "$words" "$data/text" || fail "no '$words' on the slip: $(cat "$data/text")"
+		grep -q -- "$words" "$root/text" || fail "no '$words' on the slip: $(cat "$root/text")"
 	done
 }
 scan 'NEW CASE' 'Case 1 opened'

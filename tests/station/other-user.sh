@@ -16,20 +16,7 @@ if [ -z "${BANDTALLY_OWN_VIEW:-}" ]; then
 	}
 	BANDTALLY_OWN_VIEW=yes exec unshare -m sh "$0" "$@"
 fi
-root=$(mktemp -d /tmp/bandtally-user-XXXXXX)
-data=$root/data
-daemon=
-finish() {
-	[ -z "$daemon" ] || kill "$daemon" 2>/dev/null || true
-	[ -z "$daemon" ] || wait "$daemon" 2>/dev/null || true
-	rm -rf "$root"
-}
-trap finish EXIT
-fail() {
-	echo "FAIL: $*: $(cat "$root/log")"
-	exit 1
-}
-bt() { "$bin/bandtally" --data "$data" "$@"; }
+. "$(dirname "$0")/common"
 as_nobody() { setpriv --reuid nobody --regid nogroup --clear-groups "$@"; }
 chmod 755 "$root"
 cp /etc/passwd "$root/passwd"
@@ -45,28 +32,15 @@ as() {
 	setpriv --reuid "$user" --regid nogroup --init-groups "$bin/bandtally" --data "$data" "$@"
 }
 install -d -o nobody -g games -m 0711 "$data" "$data/copies"
-as_nobody test -x "$bin/bandtallyd" || {
-	echo 'skipped: another user cannot reach the programs'
-	exit 77
-}
+as_nobody test -x "$bin/bandtallyd" || skip 'another user cannot reach the programs'
 echo left >"$data/copies/left-by-a-crash"
-(umask 0027 && exec setpriv --reuid nobody --regid games --clear-groups "$bin/bandtallyd" --data "$data") 2>"$root/log" &
-daemon=$!
-tries=100
-until bt status >/dev/null 2>&1; do
-	[ $((tries -= 1)) -gt 0 ] || fail 'the station did not start'
-	sleep 0.05
-done
+start sh -c 'umask 0027 && exec setpriv --reuid nobody --regid games --clear-groups "$@"' sh
 [ -z "$(ls "$data/copies")" ] || fail 'the copy of a station that was killed stays'
 echo 'ok what a killed station left is gone'
 bt audit verify | grep -q 'events, numbered without a gap' || fail 'root cannot verify the record'
 as bt-auditor audit verify | grep 'events, numbered without a gap' || fail 'the auditor cannot verify the record'
 ! as bt-auditor stock release GREEN-M 2>/dev/null || fail 'an auditor may do what is for stores'
 ! as bt-visitor audit verify 2>/dev/null || fail 'somebody in no group may have a copy'
-tries=100
-until [ -z "$(ls "$data/copies")" ]; do
-	[ $((tries -= 1)) -gt 0 ] || fail 'the copy stays after it was read'
-	sleep 0.05
-done
+soon 'the copy goes once it was read' '[ -z "$(ls "$data/copies")" ]'
 [ "$(stat -c %a "$data/copies")" = 711 ] || fail "the folder of copies can be listed: $(stat -c %a "$data/copies")"
 echo 'ok the copy is gone, and its folder cannot be listed'

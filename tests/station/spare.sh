@@ -4,28 +4,8 @@
 #   spare.sh FOLDER-OF-PROGRAMS
 set -eu
 bin=$1
-data=$(mktemp -d /tmp/bandtally-spare-XXXXXX)
-daemon=
-finish() {
-	[ -z "$daemon" ] || kill "$daemon" 2>/dev/null || true
-	[ -z "$daemon" ] || wait "$daemon" 2>/dev/null || true
-	rm -rf "$data"
-}
-trap finish EXIT
-fail() {
-	echo "FAIL: $*"
-	bt status || true
-	cat "$data/log"
-	exit 1
-}
-bt() { "$bin/bandtally" --data "$data" "$@"; }
-mkfifo "$data/lines"
-cat >"$data/driver" <<X
-#!/bin/sh
-echo '{"v":1,"hello":{"driver":"spare","device":"$data/lines"}}'
-exec cat $data/lines
-X
-chmod +x "$data/driver"
+. "$(dirname "$0")/common"
+make_scanner spare
 cat >"$data/station.ini" <<X
 [site]
 letters = BC
@@ -36,27 +16,16 @@ name = Theatre 2
 [board]
 start = no
 [driver spare]
-command = $data/driver
+command = $root/driver
 room = 1
 X
 printf '[scans]\nburst_ms = 0\n' >"$data/policy.ini"
-exec 9<>"$data/lines"
-soon() { # SENTENCE COMMAND
-	tries=100
-	until eval "$2" >/dev/null 2>&1; do
-		[ $((tries -= 1)) -gt 0 ] || fail "$1"
-		sleep 0.05
-	done
-	echo "ok $1"
-}
-start() {
-	"$bin/bandtallyd" --data "$data" 2>>"$data/log" 9<&- &
-	daemon=$!
-	soon 'the scanner is there' "bt status | grep -q 'scanner spare, room $1: running'"
-}
+exec 9<>"$root/lines"
+there() { soon 'the scanner is there' "bt status | grep -q 'scanner spare, room $1: running'"; }
 card() { bt label cards --room "$1" --list | awk -F '\t' -v m="$2" '$3 == m { print $1 }'; }
 send() { printf '{"v":1,"scan":{"aim":"]C0","data":"%s"}}\n' "$1" >&9; }
-start 1
+start
+there 1
 send "$(card 2 'NEW CASE')"
 soon 'a card of another room enters nothing and says so' 'bt sheet --room 1 --json | grep -q "belongs to Theatre 2"'
 soon 'in both rooms' 'bt sheet --room 2 --json | grep -q "belongs to Theatre 2"'
@@ -67,17 +36,15 @@ send "$(card 2 'NEW CASE')"
 soon 'what it reads is entered in room 2' 'bt sheet --room 2 | grep -q "case 1"'
 soon 'and it is listed there' 'bt status | grep -q "scanner spare, room 2: running"'
 printf '{"v":1,"fault":{"code":"partial","text":"half a code"}}\n' >&9
-soon 'a fault of it is told as one of room 2' 'grep -q "scanner spare of Theatre 2: half a code" "$data/log"'
-kill "$daemon"
-wait "$daemon" || fail 'the station did not end in order'
-start 2
+soon 'a fault of it is told as one of room 2' 'grep -q "scanner spare of Theatre 2: half a code" "$root/log"'
+stop
+start
+there 2
 send "$(card 2 'AWAKE PATIENT')"
 soon 'it is still bound when the station has started again' 'bt sheet --room 2 --json | grep -q "\"awake\":true"'
 send "$(card 1 'SPARE SCANNER')"
 send "$(card 1 'NEW CASE')"
 soon 'the card of its own room takes it back' 'bt sheet --room 1 | grep -q "case 2"'
-kill "$daemon"
-wait "$daemon" || fail 'the station did not end in order'
-daemon=
-"$bin/bandtally" --data "$data" audit verify | grep -q 'numbered without a gap' || fail 'the record does not hold'
+stop
+bt audit verify | grep -q 'numbered without a gap' || fail 'the record does not hold'
 echo 'ok the record holds'

@@ -170,7 +170,7 @@ static int which_sheet(const struct station *st, const struct input *in)
 	if (index >= 0 || suspended < 0 || in->act != ACT_DIGIT)
 		return index;
 	const struct digit *d = sheet_digit_const(&st->sheets[suspended], in->digit);
-	return d && (d->state == DIGIT_ON || d->state == DIGIT_MAYBE_ON) ? suspended : -1;
+	return d && digit_is_on(d) ? suspended : -1;
 }
 
 /* A question about what is on a patient does not go away because something else was scanned: where it is

@@ -3,19 +3,19 @@
 #include <inttypes.h>
 #include <stdio.h>
 
+int digit_is_on(const struct digit *d)
+{
+	return d->state == DIGIT_ON || d->state == DIGIT_MAYBE_ON;
+}
+
 int64_t moment_between_ms(struct moment from, struct moment to)
 {
 	return from.boot == to.boot ? to.boot_ms - from.boot_ms : to.wall_ms - from.wall_ms;
 }
 
-static int running(const struct digit *d)
-{
-	return d->state == DIGIT_ON || d->state == DIGIT_MAYBE_ON;
-}
-
 int64_t digit_stretch_ms(const struct digit *d, struct moment now)
 {
-	if (!running(d))
+	if (!digit_is_on(d))
 		return 0;
 	return d->known_ms + (now.boot == d->since.boot ? now.boot_ms - d->since.boot_ms : 0);
 }
@@ -33,9 +33,9 @@ int64_t digit_total_ms(const struct digit *d, struct moment now)
 
 void digit_cross_boot(struct digit *d, struct moment last, struct moment started)
 {
-	if (!running(d) && d->state != DIGIT_OFF)
+	if (!digit_is_on(d) && d->state != DIGIT_OFF)
 		return;
-	if (running(d)) {
+	if (digit_is_on(d)) {
 		if (last.boot == d->since.boot && last.boot_ms > d->since.boot_ms)
 			d->known_ms += last.boot_ms - d->since.boot_ms;
 		d->gap = 1;

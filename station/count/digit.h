@@ -43,6 +43,8 @@ struct digit {
 	int32_t reminded_min; /* minutes at the last reminder of this stretch, 0 none yet */
 };
 
+int digit_is_on(const struct digit *d); /* ON or MAYBE_ON: its clock runs */
+
 int64_t moment_between_ms(struct moment from,
                           struct moment to); /* exact, or by the wall clock across boots */
 

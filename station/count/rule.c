@@ -56,7 +56,7 @@ static uint32_t check_ready(const struct sheet *s)
 	}
 	for (int i = 0; i < s->n_digits; i++) {
 		const struct digit *d = &s->digits[i];
-		if (d->state == DIGIT_ON || d->state == DIGIT_MAYBE_ON)
+		if (digit_is_on(d))
 			broken |= bit(RULE_ENDS_RECONCILED);
 		if (d->had && !d->seen_bare)
 			broken |= bit(RULE_ENDS_RECONCILED) | bit(RULE_COUNT_LOOK_DRESSING);

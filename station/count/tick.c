@@ -15,7 +15,7 @@ static int64_t minutes_open(const struct digit *d, struct moment now)
 
 static int wants_reminders(const struct sheet *s, const struct digit *d)
 {
-	if (d->state == DIGIT_ON || d->state == DIGIT_MAYBE_ON)
+	if (digit_is_on(d))
 		return 1;
 	for (int i = 0; d->had && i < s->n_items; i++)
 		if (s->items[i].place == ITEM_OFF && s->items[i].digit == d->number)

@@ -1,0 +1,481 @@
+/* What each event changes on a sheet. */
+#include <errno.h>
+#include <string.h>
+
+#include "count/sheet.h"
+
+/* Any change to what is counted, or to what is on a digit, after the final count voids it and every look at a
+ * bare digit (rules 1 and 9); a sign-out that had begun begins again. */
+static void void_final(struct sheet *s)
+{
+	if (s->final == FINAL_AGREED)
+		s->final = FINAL_NONE;
+	s->who_looked = 0;
+	for (int i = 0; i < s->n_digits; i++)
+		s->digits[i].seen_bare = 0;
+	s->points_yes = s->point_no = s->signed_out = 0;
+}
+
+static struct digit *digit_make(struct sheet *s, int number)
+{
+	struct digit *d = sheet_digit(s, number);
+	if (d || s->n_digits == DIGITS_MAX || number < 1 || number > DIGIT_NUMBER_MAX)
+		return d;
+	d = &s->digits[s->n_digits++];
+	d->number = (uint8_t)number;
+	return d;
+}
+
+static void clock_start(struct sheet *s, struct digit *d, enum digit_state state, struct moment at)
+{
+	if (!digit_is_on(d)) {
+		d->since = at;
+		d->on_wall_ms = at.wall_ms;
+		d->known_ms = 0;
+		d->gap = 0;
+		d->reminded_min = 0;
+	}
+	d->state = (uint8_t)state;
+	s->final = FINAL_NONE; /* a count that goes on does not hold what is on a digit again */
+	s->last_timed = d->number;
+	s->last_timed_off = 0;
+}
+
+/* Ends the stretch into the totals. */
+static void clock_stop(struct sheet *s, struct digit *d, struct moment at)
+{
+	int64_t stretch = digit_stretch_ms(d, at);
+	d->total_ms += stretch;
+	if (stretch > d->longest_ms)
+		d->longest_ms = stretch;
+	d->known_ms = stretch; /* kept, so that MINUTES AGO can take some of it back */
+	d->since = at;
+	s->last_timed = d->number;
+	s->last_timed_off = 1;
+}
+
+static int apply_digit(struct sheet *s, const struct event *e)
+{
+	struct digit *d = digit_make(s, e->digit);
+	if (!d)
+		return s->n_digits == DIGITS_MAX ? -ENOSPC : -EINVAL;
+	switch (e->kind) {
+	case EV_DIGIT_MARKED:
+		d->marked = 1;
+		return 0;
+	case EV_DIGIT_MAYBE_ON:
+		clock_start(s, d, DIGIT_MAYBE_ON, e->at);
+		void_final(s);
+		return 0;
+	case EV_DIGIT_ON:
+		clock_start(s, d, DIGIT_ON, e->at);
+		d->had = 1;
+		void_final(s);
+		return 0;
+	case EV_DIGIT_NOT_ON:
+		d->state = d->had ? DIGIT_OFF : DIGIT_BARE;
+		d->known_ms = 0;
+		return 0;
+	case EV_DIGIT_OFF:
+		clock_stop(s, d, e->at);
+		d->state = DIGIT_OFF;
+		d->reminded = 0; /* it spoke of a tourniquet that was on */
+		return 0;
+	case EV_DIGIT_SEEN_BARE:
+		d->seen_bare = 1;
+		return 0;
+	case EV_DIGIT_SEEN_ON:
+		d->seen_on = 1;
+		return 0;
+	default:
+		return -EINVAL;
+	}
+}
+
+static int apply_earlier(struct sheet *s, const struct event *e)
+{
+	struct digit *d = sheet_digit(s, e->digit);
+	if (!d)
+		return -EINVAL;
+	int64_t ms = (int64_t)e->n * 60000;
+	if (e->what == 1) { /* it went on earlier */
+		d->known_ms += ms;
+		d->on_wall_ms -= ms;
+		return 0;
+	}
+	if (ms > d->known_ms) /* it cannot have come off before it went on */
+		ms = d->known_ms;
+	if (d->longest_ms == d->known_ms)
+		d->longest_ms -= ms;
+	d->total_ms -= ms;
+	d->known_ms -= ms;
+	return 0;
+}
+
+/* MISREAD: what was entered for one digit belongs to another, with its time. */
+static int apply_moved(struct sheet *s, const struct event *e)
+{
+	struct digit *from = sheet_digit(s, e->digit), *to = digit_make(s, e->other);
+	if (!from || !to || from == to)
+		return -EINVAL;
+	if (digit_is_on(to) || to->had)
+		return -EINVAL;
+	uint8_t number = to->number, marked = to->marked, from_number = from->number,
+	        from_marked = from->marked;
+	*to = *from;
+	to->number = number;
+	to->marked = marked;
+	memset(from, 0, sizeof *from);
+	from->number = from_number;
+	from->marked = from_marked;
+	for (int i = 0; i < s->n_items; i++)
+		if (s->items[i].digit == from_number)
+			s->items[i].digit = number;
+	for (int i = 0; i < s->debts.count; i++)
+		if (s->debts.list[i].digit == from_number)
+			s->debts.list[i].digit = number;
+	s->last_timed = number;
+	return 0;
+}
+
+static int apply_item_in(struct sheet *s, const struct event *e)
+{
+	if (s->n_items == ITEMS_MAX)
+		return -ENOSPC;
+	struct item *it = &s->items[s->n_items++];
+	it->thing = e->thing;
+	it->pieces = (int16_t)(e->n > 0 ? e->n : 1);
+	it->place = e->kind == EV_EXTRA ? ITEM_EXTRA : ITEM_HERE;
+	it->added = s->initial_agreed;
+	item_last_code(&e->thing, s->last_code);
+	s->last_code_at = e->at;
+	void_final(s);
+	return 0;
+}
+
+static int apply_shown(struct sheet *s, struct item *it, const struct event *e)
+{
+	if (!item_counts(it))
+		return -EINVAL;
+	it->evidence = e->what;
+	it->condition = (uint8_t)e->other;
+	it->shown = (int16_t)e->n;
+	it->missing = (int16_t)(it->pieces - it->shown);
+	if (it->missing < 0)
+		return -EINVAL;
+	if (it->missing == 0 && it->condition != CONDITION_PIECES_MISSING) {
+		struct digit *d = sheet_digit(s, it->digit);
+		if (d)
+			d->reminded = 0;
+		it->place = ITEM_ACCOUNTED;
+	} else
+		it->place = it->thing.role == ROLE_TOURNIQUET && it->digit ? ITEM_OFF : ITEM_HERE;
+	if (s->final == FINAL_AGREED)
+		void_final(s);
+	return 0;
+}
+
+static int apply_item(struct sheet *s, const struct event *e)
+{
+	struct item *it = sheet_item(s, e->item);
+	if (!it)
+		return -EINVAL;
+	switch (e->kind) {
+	case EV_ITEM_LISTED:
+		it->thing = e->thing;
+		return 0;
+	case EV_ITEM_ON:
+	case EV_FORCEPS_ON:
+		it->place = ITEM_ON;
+		it->digit = e->digit;
+		it->shown = it->missing = 0;
+		it->evidence = it->condition = 0;
+		void_final(s);
+		return 0;
+	case EV_ITEM_OFF:
+		it->place = ITEM_OFF;
+		return 0;
+	case EV_FORCEPS_MOVED:
+		it->place = ITEM_HERE;
+		return 0;
+	case EV_ITEM_SHOWN:
+		return apply_shown(s, it, e);
+	case EV_ITEM_NOT_SHOWN:
+		it->missing = (int16_t)e->n;
+		return 0;
+	case EV_ITEM_RETURNED:
+		it->place = ITEM_RETURNED;
+		void_final(s);
+		return 0;
+	case EV_ITEM_ISOLATED:
+		it->place = ITEM_ISOLATED;
+		void_final(s);
+		return 0;
+	case EV_ITEM_STRUCK:
+		it->place = ITEM_STRUCK;
+		void_final(s);
+		return 0;
+	case EV_ITEM_DROPPED:
+		it->dropped = 1;
+		return 0;
+	case EV_ITEM_MORE:
+		it->pieces = (int16_t)(it->pieces + e->n);
+		if (it->place == ITEM_ACCOUNTED)
+			it->place = it->thing.role == ROLE_TOURNIQUET ? ITEM_OFF : ITEM_HERE;
+		void_final(s);
+		return 0;
+	default:
+		return -EINVAL;
+	}
+}
+
+/* Back to where it was before anyone answered for it. */
+static void unaccount(struct item *it)
+{
+	it->missing = it->shown = 0;
+	it->evidence = it->condition = 0;
+	if (it->place == ITEM_ACCOUNTED)
+		it->place = it->thing.role == ROLE_TOURNIQUET && it->digit ? ITEM_OFF : ITEM_HERE;
+}
+
+/* A count that begins asks for everything afresh, what was answered before included. */
+static void count_begin(struct sheet *s, int kind)
+{
+	if (kind != COUNT_FINAL)
+		return;
+	s->final = FINAL_ASKING;
+	s->who_looked = 0;
+	for (int i = 0; i < s->n_digits; i++)
+		s->digits[i].seen_bare = 0; /* a look comes after the count that it belongs to (rule 9) */
+	for (int i = 0; i < s->n_items; i++)
+		if (item_counts(&s->items[i]))
+			unaccount(&s->items[i]);
+}
+
+static int apply_count(struct sheet *s, const struct event *e)
+{
+	switch (e->kind) {
+	case EV_COUNT_STARTED:
+		count_begin(s, e->what);
+		return 0;
+	case EV_COUNT_AGREED:
+		if (e->what == COUNT_INITIAL)
+			s->initial_agreed = 1;
+		if (e->what == COUNT_FINAL)
+			s->final = FINAL_AGREED;
+		if (e->what == COUNT_HANDOVER)
+			for (int i = 0; i < s->n_digits; i++)
+				s->digits[i].seen_on = 0;
+		return 0;
+	case EV_COUNT_AGAIN: {
+		struct item *it = sheet_item(s, e->item);
+		if (!it)
+			return -EINVAL;
+		unaccount(it);
+		return 0;
+	}
+	case EV_DISCREPANCY:
+		s->discrepancy = (uint8_t)(e->n != 0);
+		if (e->n)
+			s->search_done = 0;
+		return 0;
+	case EV_SEARCH_STEP:
+		if (e->n > s->search_done)
+			s->search_done = (uint8_t)e->n;
+		return 0;
+	default:
+		return -EINVAL;
+	}
+}
+
+static int apply_people(struct sheet *s, const struct event *e)
+{
+	switch (e->kind) {
+	case EV_JOINED:
+		if (e->what >= TEAM_PLACES)
+			return -EINVAL;
+		s->team.at[e->what] = e->person;
+		return 0;
+	case EV_LEFT:
+		for (int p = 0; p < TEAM_PLACES; p++)
+			if (s->team.at[p] == e->person)
+				s->team.at[p] = 0;
+		return 0;
+	case EV_WHO_LOOKED:
+		s->who_looked = e->what;
+		return 0;
+	case EV_SIZE_STATED:
+		s->size_mm = (int16_t)e->n;
+		return 0;
+	case EV_REMINDED: {
+		struct digit *d = sheet_digit(s, e->digit);
+		if (!d)
+			return -EINVAL;
+		d->reminded = 1;
+		d->reminded_min = e->n;
+		return 0;
+	}
+	case EV_ACKNOWLEDGED: {
+		struct digit *d = sheet_digit(s, e->digit);
+		if (!d)
+			return -EINVAL;
+		d->reminded = 0;
+		return 0;
+	}
+	default:
+		return -EINVAL;
+	}
+}
+
+static int apply_case(struct sheet *s, const struct event *e)
+{
+	switch (e->kind) {
+	case EV_CASE_OPENED:
+		memset(s, 0, sizeof *s);
+		s->case_no = e->case_no;
+		s->room = e->room;
+		s->single = (uint8_t)(e->n == 1);
+		return 0;
+	case EV_CASE_ENDED:
+		memset(s, 0, sizeof *s);
+		return 0;
+	case EV_SUSPENDED:
+		s->suspended = 1;
+		return 0;
+	case EV_RESUMED:
+		s->suspended = 0;
+		return 0;
+	case EV_CANCELLED:
+		s->cancelled = 1;
+		return 0;
+	case EV_PATIENT_LEFT:
+		s->patient_left = 1;
+		return 0;
+	case EV_AWAKE:
+		s->awake = (uint8_t)(e->n != 0);
+		return 0;
+	case EV_DRESSING_ON:
+		s->dressing_on = (uint8_t)(e->n != 0);
+		return 0;
+	case EV_POINT:
+		if (e->what == 1) {
+			s->points_yes = (uint8_t)e->n;
+			s->point_no = 0;
+		} else {
+			s->points_yes = 0;
+			s->point_no = (uint8_t)e->n;
+		}
+		return 0;
+	case EV_SIGNED_OUT:
+		s->signed_out = 1;
+		s->point_no = 0;
+		return 0;
+	default:
+		return -EINVAL;
+	}
+}
+
+static int apply_ledger(struct sheet *s, const struct event *e)
+{
+	struct debt debt = {.kind = e->what, .item = e->item, .digit = e->digit};
+	switch (e->kind) {
+	case EV_OWED:
+		debts_owe(&s->debts, debt);
+		return 0;
+	case EV_PAID:
+		debts_pay(&s->debts, debt);
+		return 0;
+	case EV_ASKED:
+		if (e->what >= QUESTION_KINDS)
+			return -EINVAL;
+		s->asked = (struct asked){e->what, e->item, e->digit, e->person, e->n, e->at};
+		if (!e->what)
+			s->asked = (struct asked){0};
+		return 0;
+	default:
+		return -EINVAL;
+	}
+}
+
+int sheet_apply(struct sheet *s, const struct event *e)
+{
+	switch (e->kind) {
+	case EV_CASE_OPENED:
+	case EV_CASE_ENDED:
+	case EV_SUSPENDED:
+	case EV_RESUMED:
+	case EV_CANCELLED:
+	case EV_PATIENT_LEFT:
+	case EV_AWAKE:
+	case EV_DRESSING_ON:
+	case EV_POINT:
+	case EV_SIGNED_OUT:
+		return apply_case(s, e);
+	case EV_JOINED:
+	case EV_LEFT:
+	case EV_WHO_LOOKED:
+	case EV_SIZE_STATED:
+	case EV_REMINDED:
+	case EV_ACKNOWLEDGED:
+		return apply_people(s, e);
+	case EV_ITEM_IN:
+	case EV_EXTRA:
+		return apply_item_in(s, e);
+	case EV_ITEM_LISTED:
+	case EV_ITEM_ON:
+	case EV_ITEM_OFF:
+	case EV_ITEM_SHOWN:
+	case EV_ITEM_NOT_SHOWN:
+	case EV_ITEM_RETURNED:
+	case EV_ITEM_ISOLATED:
+	case EV_ITEM_DROPPED:
+	case EV_ITEM_STRUCK:
+	case EV_ITEM_MORE:
+	case EV_FORCEPS_ON:
+	case EV_FORCEPS_MOVED:
+		return apply_item(s, e);
+	case EV_DIGIT_MARKED:
+	case EV_DIGIT_MAYBE_ON:
+	case EV_DIGIT_NOT_ON:
+	case EV_DIGIT_ON:
+	case EV_DIGIT_OFF:
+	case EV_DIGIT_SEEN_BARE:
+	case EV_DIGIT_SEEN_ON:
+		return apply_digit(s, e);
+	case EV_DIGIT_EARLIER:
+		return apply_earlier(s, e);
+	case EV_DIGIT_MOVED:
+		return apply_moved(s, e);
+	case EV_COUNT_STARTED:
+	case EV_COUNT_AGREED:
+	case EV_COUNT_AGAIN:
+	case EV_DISCREPANCY:
+	case EV_SEARCH_STEP:
+		return apply_count(s, e);
+	case EV_OWED:
+	case EV_PAID:
+	case EV_ASKED:
+		return apply_ledger(s, e);
+	case EV_STARTED:
+	case EV_STOPPED:
+	case EV_ALIVE:
+	case EV_LINE_SET:
+	case EV_STAFF_SET:
+	case EV_STAFF_WITHDRAWN:
+	case EV_QUARANTINED:
+	case EV_RELEASED:
+	case EV_LABELLED:
+	case EV_SCANNER_FAULT:
+	case EV_SCANNER_ROOM:
+	case EV_SLIP_QUEUED:
+	case EV_SLIP_STATE:
+	case EV_REFUSED:
+	case EV_UNDONE:
+	case EV_ITEM_USED:
+	case EV_CORRECTION:
+	case EV_FOUND_AFTER:
+	case EV_KINDS:
+		return 0;
+	}
+	return -EINVAL;
+}

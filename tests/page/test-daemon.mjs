@@ -88,6 +88,7 @@ await it('an ordinary case of 16 scans, each answered on the page', async () => 
 		if (what === 'typed') {
 			await page.click('#type');
 			await page.fill('#code', card(40));
+			await reads('judged', /^card OFF: check digits agree$/);
 			await page.click('#keyed .send');
 		} else {
 			if (where === 'next' && /slip/.test(String(pattern)) === false && /BTBC4/.test(what))

@@ -21,7 +21,7 @@ export function notesOf(view, status, passed_ms, { said, soundWaits, stray }) {
 		add('fault', 'Not counted: a scanner that the station does not know typed into this page. Use the room\'s own scanner; scanners.ini lists which are known.');
 	for (const d of view?.digits ?? [])
 		if (d.gap && (d.state === 'on' || d.state === 'maybe-on'))
-			add('fault', `Clock gap: the station was off while a tourniquet was on the ${d.name}. It went on at ${d.on_at} by the wall clock; the minutes shown are the least.`);
+			add('fault', `Clock gap: ${d.name} on since ${d.on_at} by the wall clock; the minutes shown are the least.`);
 	for (const d of view?.digits ?? [])
 		if (d.reminded)
 			add('reminder', `Reminder: ${d.name}, ${digitWords(d, passed_ms)}. Scan any badge to acknowledge.`);

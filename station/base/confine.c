@@ -16,8 +16,7 @@ int confine_landlock_abi(void)
 	return v > 0 ? (int)v : 0;
 }
 
-/* --- files ------------------------------------------------------------------------------------------------
- */
+/* --- files -------------------------------------------------------------------------------------- */
 
 #define TRUNCATE (UINT64_C(1) << 14) /* since version 3; the headers of Debian 12 do not know it */
 
@@ -69,8 +68,7 @@ static int limit_files(const char *writes)
 	return r;
 }
 
-/* --- system calls -----------------------------------------------------------------------------------------
- */
+/* --- system calls ------------------------------------------------------------------------------- */
 
 /* What any process does whose descriptors are open. */
 static const struct confine_call plain[] = {
@@ -215,8 +213,8 @@ int confine(const struct confine_call *calls, size_t count, struct error *e)
 int confine_loosely(const char *writes, struct error *e)
 {
 	if (access(writes, W_OK | X_OK) < 0)
-		return error_set(e, -errno, "sandbox: the folder %s: %s: give one that may be written to", writes,
-		                 strerror(errno));
+		return error_set(e, -errno, "sandbox: the folder %s: %s: give one that may be written to",
+		                 writes, strerror(errno));
 	int r = first_wall(writes, e);
 	return r < 0 ? r : wall(forbid_some(), "seccomp", e);
 }

@@ -38,11 +38,11 @@ enum wire_kind {
 
 struct wire_line {
 	enum wire_kind kind;
-	char driver[WIRE_WORD_MAX + 1];   /* hello */
-	char device[WIRE_DEVICE_MAX + 1]; /* hello; may be empty */
+	char driver[WIRE_WORD_MAX + 1];    /* hello */
+	char device[WIRE_DEVICE_MAX + 1];  /* hello; may be empty */
 	char uncertain[WIRE_TEXT_MAX + 1]; /* hello; empty where it knows how its device sends */
-	char aim[WIRE_AIM_SIZE + 1];      /* scan; empty where the device sends none */
-	char data[WIRE_LINE_MAX];         /* scan; `data_size` bytes, 1 or more, followed by a NUL */
+	char aim[WIRE_AIM_SIZE + 1];       /* scan; empty where the device sends none */
+	char data[WIRE_LINE_MAX];          /* scan; `data_size` bytes, 1 or more, followed by a NUL */
 	size_t data_size;
 	char file[WIRE_LINE_MAX];     /* scan; empty unless it was read from a picture */
 	int64_t ms;                   /* scan; CLOCK_BOOTTIME of its last key, -1 where it is not said */

@@ -340,8 +340,9 @@ static int by_carrier(struct code *out, const struct scan *s)
 	case AIM_FULL_ASCII:
 		if (s->data[0] >= 'a' && s->data[0] <= 'z')
 			return fault_set(s->fault, 0,
-					 "the scanner reads Code 39 as Full ASCII, which spoils HIBC codes: switch Full ASCII "
-					 "off in it, then scan again");
+			                 "the scanner reads Code 39 as Full ASCII, which spoils HIBC codes: "
+			                 "switch Full ASCII "
+			                 "off in it, then scan again");
 		break;
 	case AIM_ITF:
 	case AIM_ANY:

@@ -293,8 +293,7 @@ int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_
 	return 0;
 }
 
-/* --- writing ----------------------------------------------------------------------------------------------
- */
+/* --- writing ------------------------------------------------------------------------------------ */
 
 static int add_text(struct buf *out, const char *text)
 {

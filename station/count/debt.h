@@ -5,20 +5,24 @@
 #include <stdint.h>
 
 /* X(NAME, "name in the record", "what is owed, as people read it") */
-#define DEBTS(X)                                                                                               \
-	X(COUNT, "count", "the initial count was not agreed before the tourniquet went on: agree it aloud now, " \
-			  "then scan the circulating badge")                                                        \
-	X(TEAM, "team", "nobody was badged when it began: scan the badges of those who count")                \
-	X(LISTING, "listing", "a tourniquet is not listed: scan its pack, or say aloud what it is, then the "  \
-			      "badge of the one who records")                                                  \
-	X(REASON, "reason", "an item was used that the station refused: the surgeon's badge answers for it")  \
-	X(ON, "maybe-on", "say whether a tourniquet is on: scan YES or NO")                                    \
-	X(SURGEON, "surgeon-decision", "it rolls on over an open wound, flap, infection or tumour: the "       \
-				       "surgeon's badge decides")                                              \
-	X(ADDED, "added", "what was added: count it aloud together, then scan the circulating badge")               \
-	X(MARKED_DIGIT, "marked-digit", "the tourniquet is on a digit that was not marked: scan YES if it is " \
-					"right, NO if not")                                                    \
-	X(NAME, "visitor-name", "a visitor's name: write it on the slip, then scan the circulating badge")          \
+#define DEBTS(X)                                                                                             \
+	X(COUNT, "count",                                                                                    \
+	  "the initial count was not agreed before the tourniquet went on: agree it aloud now, "             \
+	  "then scan the circulating badge")                                                                 \
+	X(TEAM, "team", "nobody was badged when it began: scan the badges of those who count")               \
+	X(LISTING, "listing",                                                                                \
+	  "a tourniquet is not listed: scan its pack, or say aloud what it is, then the "                    \
+	  "badge of the one who records")                                                                    \
+	X(REASON, "reason", "an item was used that the station refused: the surgeon's badge answers for it") \
+	X(ON, "maybe-on", "say whether a tourniquet is on: scan YES or NO")                                  \
+	X(SURGEON, "surgeon-decision",                                                                       \
+	  "it rolls on over an open wound, flap, infection or tumour: the "                                  \
+	  "surgeon's badge decides")                                                                         \
+	X(ADDED, "added", "what was added: count it aloud together, then scan the circulating badge")        \
+	X(MARKED_DIGIT, "marked-digit",                                                                      \
+	  "the tourniquet is on a digit that was not marked: scan YES if it is "                             \
+	  "right, NO if not")                                                                                \
+	X(NAME, "visitor-name", "a visitor's name: write it on the slip, then scan the circulating badge")   \
 	X(INCIDENT, "incident-number", "the incident number")
 
 enum debt_kind {

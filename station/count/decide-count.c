@@ -39,8 +39,8 @@ static void open_discrepancy(struct turn *t)
 	char *said = t->out->reply.said;
 	size_t used = strlen(said);
 	snprintf(said + used, SAID_MAX - used, "%s%s", used ? " " : "",
-		 first ? "DISCREPANCY: say it aloud. The discrepancy slip prints now."
-		       : "Still not accounted for: the search goes on.");
+	         first ? "DISCREPANCY: say it aloud. The discrepancy slip prints now."
+	               : "Still not accounted for: the search goes on.");
 }
 
 /* After each answer: is a line still to be asked, is something missing, or can the count be agreed? */
@@ -161,7 +161,9 @@ void final_answer(struct turn *t, int card, int number)
 			refuse(t, "Nothing is asked for now that could be missing.");
 		return;
 	}
-	int item = t->s->asked.what == Q_FOUND && t->s->asked.item ? t->s->asked.item : next ? next : asked_item(t, 0);
+	int item = t->s->asked.what == Q_FOUND && t->s->asked.item ? t->s->asked.item
+	           : next                                          ? next
+	                                                           : asked_item(t, 0);
 	if (!item) {
 		refuse(t, "Nothing is asked for now.");
 		return;
@@ -200,7 +202,7 @@ void final_mark(struct turn *t, int item)
 	}
 }
 
-/* --- agreeing aloud ---------------------------------------------------------------------------------- */
+/* --- agreeing aloud ----------------------------------------------------------------------------- */
 
 static void agreed(struct turn *t, enum count_kind kind, int32_t recorded_by, const char *what)
 {
@@ -234,7 +236,9 @@ void named_aloud(struct turn *t)
 	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
 	pay(t, DEBT_LISTING, d->item, 0, "named aloud, not in the catalogue");
 	close_question(t);
-	accept(t, "Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.");
+	accept(
+	    t,
+	    "Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.");
 }
 
 /* The circulating badge, or under a policy of both badges the second of the two. */
@@ -249,8 +253,9 @@ void agree(struct turn *t, int32_t badge)
 		return;
 	}
 	if (!kind) {
-		refuse(t, t->s->discrepancy ? "The count cannot be agreed: something is missing, extra or in pieces."
-					    : "No count waits for a badge now.");
+		refuse(t, t->s->discrepancy
+		              ? "The count cannot be agreed: something is missing, extra or in pieces."
+		              : "No count waits for a badge now.");
 		return;
 	}
 	if (why) {

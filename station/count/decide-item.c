@@ -27,17 +27,12 @@ static int refusal(const struct turn *t, char *why, size_t size)
 		                th->name, date);
 	}
 	if (quarantined)
-		return snprintf(why, size,
-		                "%s is in quarantine (%.80s)",
-		                th->name, quarantined);
+		return snprintf(why, size, "%s is in quarantine (%.80s)", th->name, quarantined);
 	if (t->in->used_in && th->single_use)
-		return snprintf(why, size,
-		                "this %s was used before, in case %d, and is used once only",
+		return snprintf(why, size, "this %s was used before, in case %d, and is used once only",
 		                th->name, (int)t->in->used_in);
 	if (other && other != t->s->case_no)
-		return snprintf(why, size,
-		                "this %s is on the open sheet of case %d",
-		                th->name, (int)other);
+		return snprintf(why, size, "this %s is on the open sheet of case %d", th->name, (int)other);
 	return 0;
 }
 
@@ -101,12 +96,14 @@ static void after_counting_in(struct turn *t, const char *what)
 	size_misfit(t, th, misfit, sizeof misfit);
 	int item = t->s->n_items;
 	if (th->rolls_on && th->role == ROLE_TOURNIQUET) {
-		ask(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item}, "%s: %s%s.%s%s It rolls on.",
-		    t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown, misfit);
+		ask(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item},
+		    "%s: %s%s.%s%s It rolls on.", t->s->initial_agreed ? "Added" : "Counted in", what, detail,
+		    unknown, misfit);
 		return;
 	}
 	close_question(t);
-	accept(t, "%s: %s%s.%s%s", t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown, misfit);
+	accept(t, "%s: %s%s.%s%s", t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown,
+	       misfit);
 }
 
 static void count_in_tray(struct turn *t)
@@ -273,7 +270,8 @@ static void strike(struct turn *t, int item)
 {
 	struct item *it = sheet_item(t->s, item);
 	if (!it || it->place != ITEM_HERE || it->missing || t->s->final == FINAL_ASKING) {
-		refuse(t, "That item was used, is being counted or is not on the sheet: it cannot be struck as a misread.");
+		refuse(t, "That item was used, is being counted or is not on the sheet: it cannot be struck "
+		          "as a misread.");
 		return;
 	}
 	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);

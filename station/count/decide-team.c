@@ -127,7 +127,7 @@ static void new_badge(struct turn *t, const struct person *p)
 	}
 }
 
-/* --- handover ------------------------------------------------------------------------------------------- */
+/* --- handover ----------------------------------------------------------------------------------- */
 
 static void handover_out(struct turn *t, int32_t badge, enum team_place place)
 {

@@ -49,7 +49,7 @@ void digit_minutes_text(const struct digit *d, struct moment now, char *out, siz
 	int64_t min = (off ? d->known_ms : digit_stretch_ms(d, now)) / 60000;
 	if (d->gap)
 		snprintf(out, size, "at least %" PRId64 " min; by wall clock %" PRId64 " min", min,
-			 ((off ? d->since.wall_ms : now.wall_ms) - d->on_wall_ms) / 60000);
+		         ((off ? d->since.wall_ms : now.wall_ms) - d->on_wall_ms) / 60000);
 	else
 		snprintf(out, size, "%" PRId64 " min", min);
 }

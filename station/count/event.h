@@ -31,80 +31,82 @@ enum event_field {
 	F_BATCH = 1 << 11, /* batch: stores' labels */
 };
 
-/* X(NAME, "name in the record", fields)                                          what the fields mean */
-#define EVENTS(X)                                                                                            \
-	/* the station */                                                                                    \
-	X(STARTED, "started", F_N | F_TEXT) /* n: boot number, text: boot id */                              \
-	X(STOPPED, "stopped", 0)                                                                             \
-	X(ALIVE, "alive", 0) /* a mark in time while a tourniquet is on */                                   \
-	X(LINE_SET, "line-set", F_LINE)                                                                      \
-	X(STAFF_SET, "staff-set", F_STAFF)                                                                   \
-	X(STAFF_WITHDRAWN, "staff-withdrawn", F_PERSON)                                                      \
-	X(QUARANTINED, "quarantined", F_TEXT | F_THING) /* thing: line and perhaps lot, text: why */         \
-	X(RELEASED, "released", F_TEXT | F_THING)                                                            \
-	X(LABELLED, "labelled", F_BATCH)                                                                     \
-	X(SCANNER_FAULT, "scanner-fault", F_TEXT)                                                            \
-	/* scanner `text` works for room n, 0 its own again; what: 1 until a further card, 0 for a while */   \
-	X(SCANNER_ROOM, "scanner-room", F_N | F_WHAT | F_TEXT)                                               \
-	X(SLIP_QUEUED, "slip-queued", F_N | F_WHAT | F_OTHER) /* n: slip, what: slip_kind, other: copy */    \
-	X(SLIP_STATE, "slip-state",                                                                          \
-	  F_N | F_WHAT | F_OTHER | F_REF | F_TEXT) /* what: slip_state, ref: CUPS job */                     \
-	/* the case */                                                                                       \
-	X(CASE_OPENED, "case-opened", F_N | F_TEXT)  /* n: 1 single operator, text: case label */            \
-	X(CASE_ENDED, "case-ended", F_WHAT | F_TEXT) /* what: case_end */                                    \
-	X(SUSPENDED, "suspended", 0)                                                                         \
-	X(RESUMED, "resumed", 0)                                                                             \
-	X(CANCELLED, "cancelled", 0) /* a count is still owed */                                             \
-	X(PATIENT_LEFT, "patient-left", 0)                                                                   \
-	X(AWAKE, "awake-patient", F_N)                  /* n: 1 awake, 0 no longer */                        \
-	X(JOINED, "joined", F_PERSON | F_WHAT | F_TEXT) /* what: team_place, text: name as shown */          \
-	X(LEFT, "left", F_PERSON | F_WHAT)                                                                   \
-	X(ITEM_IN, "item-in", F_ITEM | F_THING | F_N)   /* n: pieces */                                      \
-	X(ITEM_LISTED, "item-listed", F_ITEM | F_THING) /* what was unlisted is this */                      \
-	X(ITEM_ON, "item-on", F_ITEM | F_DIGIT)                                                              \
-	X(ITEM_OFF, "item-off", F_ITEM | F_DIGIT)                                                            \
-	X(ITEM_SHOWN, "item-shown",                                                                          \
-	  F_ITEM | F_N | F_WHAT | F_OTHER |                                                                  \
-	      F_TEXT) /* what: evidence, other: condition, text: found where */                              \
-	X(ITEM_NOT_SHOWN, "item-not-shown", F_ITEM | F_N) /* n: pieces that are missing */                   \
-	X(ITEM_RETURNED, "item-returned", F_ITEM)                                                            \
-	X(ITEM_ISOLATED, "item-isolated", F_ITEM) /* wrong number in its pack */                             \
-	X(ITEM_DROPPED, "item-dropped", F_ITEM)                                                              \
-	X(ITEM_STRUCK, "item-struck", F_ITEM)   /* was never here: a misread */                              \
-	X(ITEM_MORE, "item-more", F_ITEM | F_N) /* n further pieces of the same pack: offcuts */             \
-	X(FORCEPS_ON, "forceps-on", F_ITEM | F_DIGIT)                                                        \
-	X(FORCEPS_MOVED, "forceps-moved", F_ITEM)                                                            \
-	X(DIGIT_MARKED, "digit-marked", F_DIGIT)                                                             \
-	X(DIGIT_MAYBE_ON, "digit-maybe-on", F_DIGIT)                                                         \
-	X(DIGIT_NOT_ON, "digit-not-on", F_DIGIT)                                                             \
-	X(DIGIT_ON, "digit-on", F_DIGIT)                                                                     \
-	X(DIGIT_OFF, "digit-off", F_DIGIT)                                                                   \
-	X(DIGIT_SEEN_BARE, "digit-seen-bare", F_DIGIT | F_PERSON)                                            \
-	X(DIGIT_SEEN_ON, "digit-seen-on", F_DIGIT | F_N)          /* n: 0 without full sight */              \
-	X(DIGIT_EARLIER, "digit-earlier", F_DIGIT | F_N | F_WHAT) /* n minutes, what: 1 on, 2 off */         \
-	X(DIGIT_MOVED, "digit-moved", F_DIGIT | F_OTHER)          /* MISREAD: other is the right digit */    \
-	X(SIZE_STATED, "size-stated", F_N)              /* circumference of the digit in mm, as typed */       \
-	X(WHO_LOOKED, "who-looked", F_WHAT)       /* what: who_looked, a single operator's witness */        \
-	X(COUNT_STARTED, "count-started", F_WHAT) /* what: count_kind */                                     \
-	X(COUNT_AGREED, "count-agreed",                                                                      \
-	  F_WHAT | F_PERSON | F_OTHER | F_N)                 /* field, circulating, n: recorded by */        \
-	X(COUNT_AGAIN, "count-again", F_ITEM)                /* INTERRUPTED: this line again */              \
-	X(DISCREPANCY, "discrepancy", F_N)                   /* n: 1 opened, 0 closed */                     \
-	X(SEARCH_STEP, "search-step", F_N | F_WHAT | F_TEXT) /* n: step, what: 1 done 2 not done because */  \
-	X(EXTRA, "extra-item", F_ITEM | F_THING | F_N) /* n: pieces */                                                             \
-	X(DRESSING_ON, "dressing-on", F_N)         /* n: 1 already on, 0 taken down */                       \
-	X(OWED, "owed", F_WHAT | F_ITEM | F_DIGIT) /* what: debt_kind */                                     \
-	X(PAID, "paid", F_WHAT | F_ITEM | F_DIGIT | F_PERSON | F_TEXT)                                       \
-	X(ASKED, "asked", F_WHAT | F_ITEM | F_DIGIT | F_PERSON | F_N) /* what: question, 0 closes */         \
-	X(POINT, "sign-out-point", F_N | F_WHAT) /* n: point from 1, what: 1 yes 2 no */                     \
-	X(SIGNED_OUT, "signed-out", F_PERSON)                                                                \
-	X(REMINDED, "reminded", F_DIGIT | F_N) /* n: minutes */                                              \
-	X(ACKNOWLEDGED, "acknowledged", F_DIGIT | F_PERSON)                                                  \
-	X(REFUSED, "refused", F_TEXT)                                                                        \
-	X(UNDONE, "undone", F_REF)                        /* ref: the first event of the step */             \
-	X(ITEM_USED, "item-used", F_ITEM | F_THING | F_N) /* at the end of a case; n: 1 came back */         \
+/* X(NAME, "name in the record", fields)             what the fields mean */
+/* clang-format off */
+#define EVENTS(X) \
+	/* the station */ \
+	X(STARTED, "started", F_N | F_TEXT)                /* n: boot number, text: boot id */ \
+	X(STOPPED, "stopped", 0) \
+	X(ALIVE, "alive", 0)                               /* a mark in time while a tourniquet is on */ \
+	X(LINE_SET, "line-set", F_LINE) \
+	X(STAFF_SET, "staff-set", F_STAFF) \
+	X(STAFF_WITHDRAWN, "staff-withdrawn", F_PERSON) \
+	X(QUARANTINED, "quarantined", F_TEXT | F_THING)    /* thing: line and perhaps lot, text: why */ \
+	X(RELEASED, "released", F_TEXT | F_THING) \
+	X(LABELLED, "labelled", F_BATCH) \
+	X(SCANNER_FAULT, "scanner-fault", F_TEXT) \
+	/* scanner `text` works for room n, 0 its own again; what: 1 until a further card, 0 for a while */ \
+	X(SCANNER_ROOM, "scanner-room", F_N | F_WHAT | F_TEXT) \
+	X(SLIP_QUEUED, "slip-queued", F_N | F_WHAT | F_OTHER) /* n: slip, what: slip_kind, other: copy */ \
+	/* what: slip_state, ref: CUPS job */ \
+	X(SLIP_STATE, "slip-state", F_N | F_WHAT | F_OTHER | F_REF | F_TEXT) \
+	/* the case */ \
+	X(CASE_OPENED, "case-opened", F_N | F_TEXT)        /* n: 1 single operator, text: case label */ \
+	X(CASE_ENDED, "case-ended", F_WHAT | F_TEXT)       /* what: case_end */ \
+	X(SUSPENDED, "suspended", 0) \
+	X(RESUMED, "resumed", 0) \
+	X(CANCELLED, "cancelled", 0)                       /* a count is still owed */ \
+	X(PATIENT_LEFT, "patient-left", 0) \
+	X(AWAKE, "awake-patient", F_N)                     /* n: 1 awake, 0 no longer */ \
+	X(JOINED, "joined", F_PERSON | F_WHAT | F_TEXT)    /* what: team_place, text: name as shown */ \
+	X(LEFT, "left", F_PERSON | F_WHAT) \
+	X(ITEM_IN, "item-in", F_ITEM | F_THING | F_N)      /* n: pieces */ \
+	X(ITEM_LISTED, "item-listed", F_ITEM | F_THING)    /* what was unlisted is this */ \
+	X(ITEM_ON, "item-on", F_ITEM | F_DIGIT) \
+	X(ITEM_OFF, "item-off", F_ITEM | F_DIGIT) \
+	/* what: evidence, other: condition, text: found where */ \
+	X(ITEM_SHOWN, "item-shown", F_ITEM | F_N | F_WHAT | F_OTHER | F_TEXT) \
+	X(ITEM_NOT_SHOWN, "item-not-shown", F_ITEM | F_N)  /* n: pieces that are missing */ \
+	X(ITEM_RETURNED, "item-returned", F_ITEM) \
+	X(ITEM_ISOLATED, "item-isolated", F_ITEM)          /* wrong number in its pack */ \
+	X(ITEM_DROPPED, "item-dropped", F_ITEM) \
+	X(ITEM_STRUCK, "item-struck", F_ITEM)              /* was never here: a misread */ \
+	X(ITEM_MORE, "item-more", F_ITEM | F_N) /* n further pieces of the same pack: offcuts */ \
+	X(FORCEPS_ON, "forceps-on", F_ITEM | F_DIGIT) \
+	X(FORCEPS_MOVED, "forceps-moved", F_ITEM) \
+	X(DIGIT_MARKED, "digit-marked", F_DIGIT) \
+	X(DIGIT_MAYBE_ON, "digit-maybe-on", F_DIGIT) \
+	X(DIGIT_NOT_ON, "digit-not-on", F_DIGIT) \
+	X(DIGIT_ON, "digit-on", F_DIGIT) \
+	X(DIGIT_OFF, "digit-off", F_DIGIT) \
+	X(DIGIT_SEEN_BARE, "digit-seen-bare", F_DIGIT | F_PERSON) \
+	X(DIGIT_SEEN_ON, "digit-seen-on", F_DIGIT | F_N)   /* n: 0 without full sight */ \
+	X(DIGIT_EARLIER, "digit-earlier", F_DIGIT | F_N | F_WHAT) /* n minutes, what: 1 on, 2 off */ \
+	X(DIGIT_MOVED, "digit-moved", F_DIGIT | F_OTHER)   /* MISREAD: other is the right digit */ \
+	X(SIZE_STATED, "size-stated", F_N) /* circumference of the digit in mm, as typed */ \
+	X(WHO_LOOKED, "who-looked", F_WHAT) /* what: who_looked, a single operator's witness */ \
+	X(COUNT_STARTED, "count-started", F_WHAT)          /* what: count_kind */ \
+	/* field, circulating, n: recorded by */ \
+	X(COUNT_AGREED, "count-agreed", F_WHAT | F_PERSON | F_OTHER | F_N) \
+	X(COUNT_AGAIN, "count-again", F_ITEM)              /* INTERRUPTED: this line again */ \
+	X(DISCREPANCY, "discrepancy", F_N)                 /* n: 1 opened, 0 closed */ \
+	/* n: step, what: 1 done 2 not done because */ \
+	X(SEARCH_STEP, "search-step", F_N | F_WHAT | F_TEXT) \
+	X(EXTRA, "extra-item", F_ITEM | F_THING | F_N)     /* n: pieces */ \
+	X(DRESSING_ON, "dressing-on", F_N)                 /* n: 1 already on, 0 taken down */ \
+	X(OWED, "owed", F_WHAT | F_ITEM | F_DIGIT)         /* what: debt_kind */ \
+	X(PAID, "paid", F_WHAT | F_ITEM | F_DIGIT | F_PERSON | F_TEXT) \
+	X(ASKED, "asked", F_WHAT | F_ITEM | F_DIGIT | F_PERSON | F_N) /* what: question, 0 closes */ \
+	X(POINT, "sign-out-point", F_N | F_WHAT)           /* n: point from 1, what: 1 yes 2 no */ \
+	X(SIGNED_OUT, "signed-out", F_PERSON) \
+	X(REMINDED, "reminded", F_DIGIT | F_N)             /* n: minutes */ \
+	X(ACKNOWLEDGED, "acknowledged", F_DIGIT | F_PERSON) \
+	X(REFUSED, "refused", F_TEXT) \
+	X(UNDONE, "undone", F_REF)                         /* ref: the first event of the step */ \
+	X(ITEM_USED, "item-used", F_ITEM | F_THING | F_N)  /* at the end of a case; n: 1 came back */ \
 	X(CORRECTION, "correction", F_TEXT) /* after the end, on the case that it corrects */ \
-	X(FOUND_AFTER, "found-after", F_THING | F_TEXT)   /* rule 21, on the case that it came from */
+	X(FOUND_AFTER, "found-after", F_THING | F_TEXT)    /* rule 21, on the case that it came from */
+/* clang-format on */
 
 enum event_kind {
 #define X(name, text, fields) EV_##name,

@@ -29,17 +29,19 @@ enum item_place {
 	ITEM_EXTRA,    /* turned up at a count and is not on the sheet */
 };
 
-enum evidence { /* rule 11 */
-	        EVIDENCE_NONE = 0,
-	        EVIDENCE_MARK,  /* the mark on the item itself was scanned */
-	        EVIDENCE_SHOWN, /* both people saw it shown */
+/* Rule 11. */
+enum evidence {
+	EVIDENCE_NONE = 0,
+	EVIDENCE_MARK,  /* the mark on the item itself was scanned */
+	EVIDENCE_SHOWN, /* both people saw it shown */
 };
 
-enum condition { /* rule 10 */
-	         CONDITION_NONE = 0,
-	         CONDITION_INTACT,
-	         CONDITION_CUT_COMPLETE,
-	         CONDITION_PIECES_MISSING,
+/* Rule 10. */
+enum condition {
+	CONDITION_NONE = 0,
+	CONDITION_INTACT,
+	CONDITION_CUT_COMPLETE,
+	CONDITION_PIECES_MISSING,
 };
 
 struct item {

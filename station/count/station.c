@@ -102,7 +102,7 @@ const struct slip *station_slip(const struct station *st, int32_t number)
 	return NULL;
 }
 
-/* --- applying events ------------------------------------------------------------------------------------ */
+/* --- applying events ---------------------------------------------------------------------------- */
 
 static int apply_started(struct station *st, const struct event *e)
 {

@@ -56,7 +56,7 @@ void final_progress(struct turn *t);
 void state_final(struct turn *t);
 void agree(struct turn *t, int32_t badge);
 void named_aloud(struct turn *t);
-void ask_found(struct turn *t, int after);             /* decide-card */
+void ask_found(struct turn *t, int after);    /* decide-card */
 void sign_out(struct turn *t, int32_t badge); /* decide-end */
 void ask_points(struct turn *t);
 void end_case(struct turn *t, enum case_end how, const char *words);

@@ -70,8 +70,9 @@ int seal_open(struct seal **out, const char *folder, struct error *e)
 	sodium_memzero(seed, sizeof seed);
 	if (n < 0) {
 		seal_close(s);
-		return error_set(e, n, "cannot use the station's key %s: %s: check its owner and mode, or restore it", key,
-				 strerror(-n));
+		return error_set(
+		    e, n, "cannot use the station's key %s: %s: check its owner and mode, or restore it", key,
+		    strerror(-n));
 	}
 	*out = s;
 	return 0;
@@ -106,7 +107,8 @@ int seal_jws(const struct seal *s, const json_t *payload, struct buf *out)
 		n = add_base64(&signed_part, body.data, body.size);
 	if (n < 0)
 		return n;
-	crypto_sign_detached(signature, NULL, (const unsigned char *)signed_part.data, signed_part.size, s->secret_key);
+	crypto_sign_detached(signature, NULL, (const unsigned char *)signed_part.data, signed_part.size,
+	                     s->secret_key);
 	n = buf_add(out, signed_part.data, signed_part.size);
 	if (n == 0)
 		n = buf_add_text(out, ".");
@@ -119,9 +121,11 @@ static int read_public(const char *path, unsigned char *key, struct error *e)
 	_cleanup_(json_drop) json_t *jwk = json_load_file(path, JSON_REJECT_DUPLICATES, &why);
 	const char *x = json_text(jwk, "x");
 	size_t size = 0;
-	if (!jwk || sodium_base642bin(key, crypto_sign_PUBLICKEYBYTES, x, strlen(x), NULL, &size, NULL, B64) < 0 ||
+	if (!jwk ||
+	    sodium_base642bin(key, crypto_sign_PUBLICKEYBYTES, x, strlen(x), NULL, &size, NULL, B64) < 0 ||
 	    size != crypto_sign_PUBLICKEYBYTES)
-		return error_set(e, -EINVAL, "%s is not a station's public key: give the file station.pub.json", path);
+		return error_set(e, -EINVAL,
+		                 "%s is not a station's public key: give the file station.pub.json", path);
 	return 0;
 }
 
@@ -136,19 +140,24 @@ int seal_check(const char *public_file, const char *jws, json_t **payload, struc
 		return n;
 	const char *first = strchr(jws, '.'), *second = first ? strchr(first + 1, '.') : NULL;
 	if (!second || strchr(second + 1, '.'))
-		return error_set(e, -EINVAL, "that is not a signed summary: three parts joined by points are expected: scan the "
-					     "slip's QR code whole");
+		return error_set(
+		    e, -EINVAL,
+		    "that is not a signed summary: three parts joined by points are expected: scan the "
+		    "slip's QR code whole");
 	_cleanup_(buf_free) struct buf header = {0};
 	n = add_base64(&header, HEADER, strlen(HEADER));
 	if (n < 0)
 		return n;
 	if ((size_t)(first - jws) != header.size || memcmp(jws, header.data, header.size) != 0)
 		return 0;
-	if (sodium_base642bin(signature, sizeof signature, second + 1, strlen(second + 1), NULL, &size, NULL, B64) < 0 ||
+	if (sodium_base642bin(signature, sizeof signature, second + 1, strlen(second + 1), NULL, &size, NULL,
+	                      B64) < 0 ||
 	    size != sizeof signature ||
-	    crypto_sign_verify_detached(signature, (const unsigned char *)jws, (size_t)(second - jws), key) < 0)
+	    crypto_sign_verify_detached(signature, (const unsigned char *)jws, (size_t)(second - jws), key) <
+	        0)
 		return 0;
-	if (sodium_base642bin(body, sizeof body, first + 1, (size_t)(second - first - 1), NULL, &body_size, NULL, B64) < 0)
+	if (sodium_base642bin(body, sizeof body, first + 1, (size_t)(second - first - 1), NULL, &body_size,
+	                      NULL, B64) < 0)
 		return 0;
 	*payload = json_read((const char *)body, body_size, e);
 	return *payload ? 1 : -EINVAL;

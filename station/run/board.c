@@ -87,7 +87,8 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room)
 		const struct outbox_entry *x = &d->outbox[i];
 		const struct slip *s = x->slip ? station_slip(&d->core.station, x->slip) : NULL;
 		if (s && x->trouble[0] && (!room || s->room == room))
-			json_array_append_new(list, json_sprintf("Printing slip %d: %s", (int)x->slip, x->trouble));
+			json_array_append_new(list,
+			                      json_sprintf("Printing slip %d: %s", (int)x->slip, x->trouble));
 	}
 	json_object_set_new(view, "faults", list);
 }

@@ -158,8 +158,7 @@ static const struct reply *carry_out(struct core *c, const struct input *in)
 	return reply;
 }
 
-/* --- two symbols of one pack ------------------------------------------------------------------------------
- */
+/* --- two symbols of one pack -------------------------------------------------------------------- */
 
 static struct half *half_of(struct core *c, const char *scanner)
 {
@@ -196,8 +195,7 @@ static int join_halves(struct core *c, const char *scanner, struct code *code, s
 	return 1;
 }
 
-/* --- from bytes to input ----------------------------------------------------------------------------------
- */
+/* --- from bytes to input ------------------------------------------------------------------------ */
 
 static void look_up(struct core *c, struct input *in)
 {

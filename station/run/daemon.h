@@ -60,11 +60,11 @@ struct daemon {
 /* socket.c: requests of the command. One JSON object a line, one answer a line:
  *   {"do":"scan","code":…,"room":1,"scanner":"keyed","late":true}   {"do":"type","room":1,"text":…}
  *   {"do":"sheet","room":1}  {"do":"status"}  {"do":"case","case":12}  {"do":"cases"}
- *   {"do":"catalogue","lines":[…]}  {"do":"staff","staff":{…}}  {"do":"withdraw","number":7}
- * {"do":"list-staff"}
+ *   {"do":"catalogue","lines":[…]}  {"do":"lines"}
+ *   {"do":"staff","staff":{…}}  {"do":"withdraw","number":7}  {"do":"list-staff"}
  *   {"do":"quarantine"|"release","line":…,"lot":…,"why":…}
- * {"do":"label","line":…,"lot":…,"expiry":…,"count":n}
- *   {"do":"lines"}  {"do":"copy"}  {"do":"retry","slip":n}
+ *   {"do":"label","line":…,"lot":…,"expiry":…,"count":n}
+ *    {"do":"copy"}  {"do":"retry","slip":n}
  * Answers: {"ok":true,…} or {"ok":false,"error":"what: why: what to do"}. Who may do what goes by the peer's
  * user (root, or the daemon's own: everything) and groups bandtally-count, bandtally-stores, bandtally-audit.
  */

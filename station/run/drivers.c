@@ -61,8 +61,7 @@ static void tell_lost(struct driver_child *dc)
 	tell_fault(dc, text);
 }
 
-/* --- scans, and bursts of them (rule 17) ------------------------------------------------------------------
- */
+/* --- scans, and bursts of them (rule 17) -------------------------------------------------------- */
 
 struct code_read { /* borrowed */
 	const char *aim, *data;
@@ -231,8 +230,7 @@ static void what_is_open(struct driver_child *dc, const char *result)
 	snprintf(dc->uncertain, sizeof dc->uncertain, "%.199s", open ? open : result);
 }
 
-/* --- lines ------------------------------------------------------------------------------------------------
- */
+/* --- lines -------------------------------------------------------------------------------------- */
 
 static void on_line(void *context, struct child *c, const char *line, size_t size)
 {

@@ -56,8 +56,7 @@ static const char *name_of(const struct making *m, int32_t number)
 	return number ? staff_name(&m->c->station.staff, number) : "nobody";
 }
 
-/* --- items, digits ----------------------------------------------------------------------------------------
- */
+/* --- items, digits ------------------------------------------------------------------------------ */
 
 static void item_note(const struct making *m, int number, const struct item *it, char *out, size_t size)
 {
@@ -202,8 +201,7 @@ static void put_digit(const struct making *m, json_t *list, const struct story_d
 	json_array_append_new(list, o);
 }
 
-/* --- counts, people, debts --------------------------------------------------------------------------------
- */
+/* --- counts, people, debts ---------------------------------------------------------------------- */
 
 static void put_counts(const struct making *m)
 {
@@ -347,8 +345,7 @@ static void put_entries(const struct making *m)
 	json_object_set_new(m->o, "gaps", gaps);
 }
 
-/* --- outcome and seal -------------------------------------------------------------------------------------
- */
+/* --- outcome and seal --------------------------------------------------------------------------- */
 
 /* Only what was counted and seen (rule 15): "1 finger tourniquet of 1 shown intact; right index finger seen
  * bare at 10:41". */

@@ -35,8 +35,7 @@ struct client {
 	char copy_file[PATH_MAX]; /* "", or its copy, which lives as long as its connection */
 };
 
-/* --- who asks ---------------------------------------------------------------------------------------------
- */
+/* --- who asks ----------------------------------------------------------------------------------- */
 
 static int in_group(const char *group, const char *user, gid_t own)
 {
@@ -66,8 +65,7 @@ static unsigned rights_of(int fd)
 	       (in_group("bandtally-audit", user, peer.gid) ? RIGHT_AUDIT : 0u);
 }
 
-/* --- answers ----------------------------------------------------------------------------------------------
- */
+/* --- answers ------------------------------------------------------------------------------------ */
 
 static void answer(struct client *c, json_t *o)
 {
@@ -106,8 +104,7 @@ static json_t *reply_json(const struct reply *r)
 	return o;
 }
 
-/* --- requests ---------------------------------------------------------------------------------------------
- */
+/* --- requests ----------------------------------------------------------------------------------- */
 
 static json_t *do_scan(struct client *c, const json_t *q)
 {
@@ -364,7 +361,7 @@ static json_t *do_retry(struct client *c, const json_t *q)
 	return yes_or_no(outbox_retry(c->d, (int32_t)json_number(q, "slip", 0), &e), &e);
 }
 
-/* --- a copy of the record, in short steps --------------------------------------------------------------- */
+/* --- a copy of the record, in short steps ------------------------------------------------------- */
 
 static void copy_step(void *context)
 {
@@ -438,8 +435,7 @@ static json_t *do_copy(struct client *c, const json_t *q)
 	return NULL; /* answered when it is done */
 }
 
-/* --- one client -------------------------------------------------------------------------------------------
- */
+/* --- one client --------------------------------------------------------------------------------- */
 
 static const struct {
 	const char *name;

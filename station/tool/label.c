@@ -313,8 +313,7 @@ int tool_label(int argc, char **argv)
 	return EXIT_USAGE;
 }
 
-/* --- print ------------------------------------------------------------------------------------------------
- */
+/* --- print -------------------------------------------------------------------------------------- */
 
 static const char print_usage[] =
     "usage: bandtally print list\n"

@@ -78,8 +78,7 @@ int tool_scan(int argc, char **argv)
 	return a ? say_reply(a) : client_fail(&e);
 }
 
-/* --- sheet ------------------------------------------------------------------------------------------------
- */
+/* --- sheet -------------------------------------------------------------------------------------- */
 
 static const char sheet_options[] = "room= json";
 static const char sheet_usage[] =
@@ -168,8 +167,7 @@ int tool_sheet(int argc, char **argv)
 	return EXIT_OK;
 }
 
-/* --- status -----------------------------------------------------------------------------------------------
- */
+/* --- status ------------------------------------------------------------------------------------- */
 
 static const char status_usage[] = "usage: bandtally status [--json]\n"
                                    "The station: rooms, scanners, slips that were not seen, numbers owed.\n";
@@ -221,8 +219,7 @@ int tool_status(int argc, char **argv)
 	return EXIT_OK;
 }
 
-/* --- case -------------------------------------------------------------------------------------------------
- */
+/* --- case --------------------------------------------------------------------------------------- */
 
 static const char case_usage[] = "usage: bandtally case list [--json]\n"
                                  "       bandtally case show CASE [--json]\n"

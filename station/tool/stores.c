@@ -100,8 +100,7 @@ int tool_catalogue(int argc, char **argv)
 	return EXIT_OK;
 }
 
-/* --- staff ------------------------------------------------------------------------------------------------
- */
+/* --- staff -------------------------------------------------------------------------------------- */
 
 static const char staff_options[] = "registered number= json";
 static const char staff_usage[] =
@@ -179,8 +178,7 @@ int tool_staff(int argc, char **argv)
 	return EXIT_USAGE;
 }
 
-/* --- stock ------------------------------------------------------------------------------------------------
- */
+/* --- stock -------------------------------------------------------------------------------------- */
 
 static const char stock_options[] = "lot= why=";
 static const char stock_usage[] =

@@ -175,8 +175,7 @@ static int whole_story(int with_set_up)
 	return n == 0 && !crash.dead;
 }
 
-/* --- afterwards -------------------------------------------------------------------------------------------
- */
+/* --- afterwards --------------------------------------------------------------------------------- */
 
 /* How many of the answers are not in the record as they were. */
 static int answers_lost(void)
@@ -362,8 +361,7 @@ static void a_disk_that_lies_is_found_out(void **state)
 	assert_true(lost > tried / 2);
 }
 
-/* --- a disk that is full, or fails, for a while -----------------------------------------------------------
- */
+/* --- a disk that is full, or fails, for a while ------------------------------------------------- */
 
 static int64_t case_on_a_failing_disk(void)
 {

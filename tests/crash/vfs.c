@@ -64,8 +64,7 @@ static int point(int is_sync)
 	return planned && is_sync == (crash.fail_code == SQLITE_IOERR_FSYNC) ? crash.fail_code : SQLITE_OK;
 }
 
-/* --- images -----------------------------------------------------------------------------------------------
- */
+/* --- images ------------------------------------------------------------------------------------- */
 
 static void drop_ops(struct image *im)
 {
@@ -163,8 +162,7 @@ static void remember(struct image *im, int64_t at, const void *bytes, int size)
 	im->last = &o->next;
 }
 
-/* --- files ------------------------------------------------------------------------------------------------
- */
+/* --- files -------------------------------------------------------------------------------------- */
 
 #define REAL(f) (((struct file *)(f))->real)
 #define IMAGE(f) (((struct file *)(f))->image)

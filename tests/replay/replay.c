@@ -2,10 +2,15 @@
  *
  * A script is text. Lines that begin with '>' or '+' are input; the lines after each are what the station
  * must say, as "accepted|refused|question: …" and "next: …". An empty line ends an expectation; '#' is a
- * comment. > card OFF                 a card of the present room by its printed words > digit right index
- * finger > badge CIRC-2 > pack GREEN-M 101 lot A expiry 20270331      identity and the rest are optional >
- * tray TRAY-HAND > slip 1 copy 1 | case 41 | typed TEXT | unknown TEXT > show                     sheet:
- * items, digits, debts
+ * comment.
+ *   > card OFF                 a card of the present room by its printed words
+ *   > card OFF of room 2       one of another room
+ *   > digit right index finger
+ *   > badge CIRC-2
+ *   > pack GREEN-M 101 lot A expiry 20270331      identity and the rest are optional
+ *   > tray TRAY-HAND
+ *   > slip 1 | case 41 | typed TEXT | unknown TEXT
+ *   > show                     sheet: items, digits, debts
  *   + 5 min | + 3 s | + once 2880 min (one tick at the end) | + boot 30 min (a power cut as long)
  *   + wall 60 min (somebody sets the clock)
  *   room 2                     the scanner works for room 2 from here on

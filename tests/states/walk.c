@@ -6,8 +6,7 @@
 #include <string.h>
 #include <time.h>
 
-/* --- states that were visited: a set of 128-bit hashes, open addressing ----------------------------------
- */
+/* --- states that were visited: a set of 128-bit hashes, open addressing ------------------------- */
 
 struct key {
 	uint64_t a, b;
@@ -128,8 +127,7 @@ static int visit(struct visited *v, struct key k)
 	}
 }
 
-/* --- the walk ---------------------------------------------------------------------------------------------
- */
+/* --- the walk ----------------------------------------------------------------------------------- */
 
 struct node {
 	struct sheet sheet, before;
@@ -348,8 +346,7 @@ static int run(struct walk *w, const struct room_plan *plan)
 	return 1;
 }
 
-/* --- rooms ------------------------------------------------------------------------------------------------
- */
+/* --- rooms -------------------------------------------------------------------------------------- */
 
 static const int cards_core[] = {CARD_NEW_CASE,    CARD_YES,    CARD_NO,   CARD_OFF,
                                  CARD_FINAL_COUNT, CARD_INTACT, CARD_UNDO, 0};
@@ -492,8 +489,7 @@ static int catch_saboteurs(void)
 	return caught != n_saboteurs;
 }
 
-/* --- random long cases ------------------------------------------------------------------------------------
- */
+/* --- random long cases -------------------------------------------------------------------------- */
 
 static uint64_t random_state;
 

@@ -307,8 +307,7 @@ static int any_case(struct history *h, int32_t room)
 	}
 }
 
-/* --- whatever lies at hand --------------------------------------------------------------------------------
- */
+/* --- whatever lies at hand ---------------------------------------------------------------------- */
 
 static int any_card(struct history *h, int32_t room)
 {

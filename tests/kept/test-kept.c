@@ -1,0 +1,452 @@
+/* Records that earlier versions wrote: each is loaded, verified and told as on the day it was kept. */
+#include <errno.h>
+#include <inttypes.h>
+#include <limits.h>
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cmocka.h>
+#include <glob.h>
+#include <sqlite3.h>
+
+#include "labels/canvas.h"
+#include "labels/paper.h"
+#include "record/seal.h"
+#include "run/settings.h"
+#include "tests/kept/again.h"
+#include "tests/kept/state.h"
+#include "tests/unit/record/folder.h"
+
+static struct error e;
+static struct settings settings;
+static char copy[FOLDER_MAX];
+
+/* --- folders and files ------------------------------------------------------------------------------------
+ */
+
+/* Calls `check` with every file that matches below tests/kept; at least one must. */
+static int each_file(const char *pattern, void (*check)(const char *path))
+{
+	char whole[PATH_MAX];
+	const char *source = getenv("BANDTALLY_SOURCE");
+	glob_t found;
+	snprintf(whole, sizeof whole, "%s/tests/kept/%s", source ? source : ".", pattern);
+	if (glob(whole, GLOB_ERR, NULL, &found) != 0)
+		fail_msg("nothing matches %s", whole);
+	int n = (int)found.gl_pathc;
+	for (int i = 0; i < n; i++)
+		check(found.gl_pathv[i]);
+	globfree(&found);
+	return n;
+}
+
+static void folder_of(const char *path, int up, char out[PATH_MAX])
+{
+	snprintf(out, PATH_MAX, "%s", path);
+	while (up--)
+		*strrchr(out, '/') = 0;
+}
+
+static char *whole_file(const char *folder, const char *name)
+{
+	static char text[65536];
+	char path[PATH_MAX + 64];
+	snprintf(path, sizeof path, "%s/%s", folder, name);
+	FILE *f = fopen(path, "re");
+	if (!f)
+		fail_msg("cannot read %s", path);
+	size_t n = fread(text, 1, sizeof text - 1, f);
+	assert_true(feof(f));
+	fclose(f);
+	text[n] = 0;
+	return text;
+}
+
+/* What git keeps has its own modes; a key is its owner's. */
+static void copy_kept(const char *kept)
+{
+	char path[FOLDER_MAX + 32];
+	folder_make(copy);
+	folder_copy(kept, copy);
+	snprintf(path, sizeof path, "%s/station.key", copy);
+	assert_int_equal(chmod(path, 0600), 0);
+}
+
+static void in_copy(const char *name, char out[PATH_MAX])
+{
+	snprintf(out, PATH_MAX, "%s/%s", copy, name);
+}
+
+static void drop_copy(void)
+{
+	folder_remove(copy);
+}
+
+/* --- the record and its state -----------------------------------------------------------------------------
+ */
+
+static struct station *new_station(const char *folder)
+{
+	struct station *st = calloc(1, sizeof *st);
+	assert_non_null(st);
+	if (settings_read(&settings, st, folder, &e) < 0)
+		fail_msg("%s: %s", folder, e.text);
+	return st;
+}
+
+static void drop_station(struct station *st)
+{
+	station_deinit(st);
+	free(st);
+}
+
+static void loads_and_verifies(const char *file)
+{
+	char kept[PATH_MAX], hex[2 * CHAIN_BYTES + 1], said[128];
+	struct record *r;
+	struct chain chain;
+	int64_t events;
+	folder_of(file, 1, kept);
+	copy_kept(kept);
+	if (record_open(&r, copy, &e) < 0 || record_verify(r, &events, &chain, &e) < 0)
+		fail_msg("%s: %s", kept, e.text);
+	chain_hex(&chain, hex);
+	snprintf(said, sizeof said, "%" PRId64 " %s\n", events, hex);
+	assert_string_equal(said, whole_file(kept, "chain.txt"));
+	record_close(r);
+	drop_copy();
+}
+
+static void each_record_loads_and_its_chain_is_the_one_that_was_noted(void **state)
+{
+	(void)state;
+	each_file("format-*/*/record.db", loads_and_verifies);
+}
+
+static int same_state(const struct station *st, const char *expected)
+{
+	_cleanup_(buf_free) struct buf text = {0};
+	state_text(st, &text);
+	return strcmp(text.data, expected) == 0;
+}
+
+static void must_be_in_state(const struct station *st, const char *kept)
+{
+	_cleanup_(buf_free) struct buf text = {0};
+	if (same_state(st, whole_file(kept, "state.txt")))
+		return;
+	state_text(st, &text);
+	print_message("%s: the state is another than the one that was noted:\n", kept);
+	assert_string_equal(text.data, whole_file(kept, "state.txt"));
+}
+
+struct following {
+	struct station *st;
+	int64_t without; /* this event is left out; 0 none */
+	int64_t failed;  /* the first that did not apply */
+};
+
+static int follow(void *context, const struct event *ev)
+{
+	struct following *f = context;
+	if (ev->seq != f->without && station_apply(f->st, ev) < 0 && !f->failed)
+		f->failed = ev->seq;
+	return 0;
+}
+
+static struct record *kept_record(const char *kept)
+{
+	char path[PATH_MAX];
+	struct record *r;
+	copy_kept(kept);
+	in_copy(RECORD_FILE, path);
+	if (record_open_copy(&r, path, &e) < 0)
+		fail_msg("%s: %s", kept, e.text);
+	return r;
+}
+
+static void has_its_state(const char *file)
+{
+	char kept[PATH_MAX];
+	folder_of(file, 1, kept);
+	struct record *r = kept_record(kept);
+	struct station *loaded = new_station(copy);
+	struct following f = {.st = new_station(copy)};
+	if (record_load(r, loaded, &e) < 0)
+		fail_msg("%s: %s", kept, e.text);
+	must_be_in_state(loaded, kept);
+	assert_int_equal(record_each(r, 0, follow, &f, &e), 0);
+	if (f.failed)
+		fail_msg("%s: event %" PRId64 " does not apply any more", kept, f.failed);
+	must_be_in_state(f.st, kept);
+	drop_station(loaded);
+	drop_station(f.st);
+	record_close(r);
+	drop_copy();
+}
+
+/* Nothing is decided here: what today's rules would refuse is applied all the same. */
+static void each_event_applies_and_gives_the_state_that_was_noted(void **state)
+{
+	(void)state;
+	each_file("format-*/*/record.db", has_its_state);
+}
+
+/* --- every kind of event ----------------------------------------------------------------------------------
+ */
+
+static uint8_t kinds[EV_KINDS];
+
+static int note_kind(void *context, const struct event *ev)
+{
+	(void)context;
+	kinds[ev->kind] = 1;
+	return 0;
+}
+
+static void note_kinds(const char *file)
+{
+	char kept[PATH_MAX];
+	folder_of(file, 1, kept);
+	struct record *r = kept_record(kept);
+	assert_int_equal(record_each(r, 0, note_kind, NULL, &e), 0);
+	record_close(r);
+	drop_copy();
+}
+
+static void has_its_kinds(const char *file)
+{
+	char format[PATH_MAX], pattern[PATH_MAX], *save = NULL;
+	int named = 0, kept = 0;
+	folder_of(file, 1, format);
+	memset(kinds, 0, sizeof kinds);
+	snprintf(pattern, sizeof pattern, "%s/*/record.db", strrchr(format, '/') + 1);
+	each_file(pattern, note_kinds);
+	for (char *name = strtok_r(whole_file(format, "kinds.txt"), "\n", &save); name;
+	     name = strtok_r(NULL, "\n", &save)) {
+		int kind = event_from_name(name);
+		if (kind < 0 || !kinds[kind])
+			fail_msg("%s: no kept record has an event '%s'", format, name);
+		named++;
+	}
+	for (int k = 0; k < EV_KINDS; k++)
+		kept += kinds[k];
+	assert_int_equal(kept, named);
+}
+
+static void every_kind_that_the_format_had_is_kept(void **state)
+{
+	(void)state;
+	each_file("format-*/kinds.txt", has_its_kinds);
+}
+
+/* --- slips ------------------------------------------------------------------------------------------------
+ */
+
+/* What may differ: it says when the document was made. */
+static const char *const of_its_making[] = {
+    "time", /* of writing */
+    "jws",  /* checked by itself */
+};
+
+/* No paper is made while a tourniquet is on, so no minutes of it go on. */
+static void blank(json_t *document)
+{
+	for (size_t k = 0; k < sizeof of_its_making / sizeof *of_its_making; k++)
+		if (json_object_get(document, of_its_making[k]))
+			json_object_set_new(document, of_its_making[k], json_string("(as it was then)"));
+}
+
+static void must_be_same(json_t *then, json_t *now, const char *file)
+{
+	const char *key;
+	json_t *value;
+	_cleanup_(json_drop) json_t *both = json_deep_copy(now);
+	json_object_update_missing(both, then);
+	json_object_foreach(both, key, value)
+	{
+		const json_t *a = json_object_get(then, key), *b = json_object_get(now, key);
+		if (a && b && json_equal(a, b))
+			continue;
+		char *was = a ? json_dumps(a, JSON_SORT_KEYS | JSON_ENCODE_ANY) : NULL;
+		char *is = b ? json_dumps(b, JSON_SORT_KEYS | JSON_ENCODE_ANY) : NULL;
+		fail_msg("%s: '%s' was %s, is now %s", file, key, was ? was : "absent", is ? is : "absent");
+	}
+}
+
+/* The summary on the paper names the slip and the event up to which it was made. Its number is returned. */
+static int64_t check_summary(const char *kept, const json_t *document)
+{
+	char key[PATH_MAX + 32], wrong[4096];
+	static const char *const same[][2] = {{"slip", "slip"}, {"copy", "copy"}, {"case", "case_number"}};
+	_cleanup_(json_drop) json_t *payload = NULL;
+	json_t *none = NULL;
+	const char *jws = json_text(document, "jws");
+	snprintf(key, sizeof key, "%s/station.pub.json", kept);
+	if (seal_check(key, jws, &payload, &e) != 1)
+		fail_msg("%s: the signature of slip %" PRId64 " does not hold", kept,
+		         json_number(document, "slip", 0));
+	for (size_t i = 0; i < sizeof same / sizeof *same; i++)
+		assert_int_equal(json_number(payload, same[i][0], -1), json_number(document, same[i][1], -2));
+	snprintf(wrong, sizeof wrong, "%s", jws);
+	char *letter = strchr(wrong, '.') + 9;
+	*letter = *letter == 'A' ? 'B' : 'A';
+	assert_int_not_equal(seal_check(key, wrong, &none, &e), 1);
+	return json_number(payload, "seq", 0);
+}
+
+static void chain_is(const char *kept, const json_t *document, const struct chain *last)
+{
+	char key[PATH_MAX + 32], hex[2 * CHAIN_BYTES + 1];
+	_cleanup_(json_drop) json_t *payload = NULL;
+	snprintf(key, sizeof key, "%s/station.pub.json", kept);
+	assert_int_equal(seal_check(key, json_text(document, "jws"), &payload, &e), 1);
+	chain_hex(last, hex);
+	assert_string_equal(hex, json_text(payload, "chain"));
+}
+
+static void is_told_again(const char *file)
+{
+	char kept[PATH_MAX], path[PATH_MAX];
+	struct chain last;
+	json_error_t why;
+	folder_of(file, 2, kept);
+	_cleanup_(json_drop) json_t *document = json_load_file(file, JSON_REJECT_DUPLICATES, &why);
+	if (!document)
+		fail_msg("%s: %s", file, why.text);
+	int64_t seq = check_summary(kept, document);
+	struct record *r = kept_record(kept);
+	in_copy(RECORD_FILE, path); /* it is open, and needs its name no longer */
+	assert_int_equal(unlink(path), 0);
+	_cleanup_(json_drop) json_t *again = document_again(copy, r, seq, document, &last, &e);
+	if (!again)
+		fail_msg("%s: %s", file, e.text);
+	chain_is(kept, document, &last);
+	blank(document);
+	blank(again);
+	must_be_same(document, again, file);
+	record_close(r);
+	drop_copy();
+}
+
+static void each_slip_is_told_again_as_it_was(void **state)
+{
+	(void)state;
+	assert_true(each_file("format-*/*/slips/*.json", is_told_again) >= 48);
+}
+
+static void is_drawn(const char *file)
+{
+	_cleanup_(json_drop) json_t *document = json_load_file(file, JSON_REJECT_DUPLICATES, NULL);
+	_cleanup_(buf_free) struct buf pdf = {0};
+	int pages = 0;
+	if (paper_pdf(document, &pdf, &pages, &e) < 0)
+		fail_msg("%s: %s", file, e.text);
+	assert_true(pages >= 1 && pdf.size > 5 && memcmp(pdf.data, "%PDF-", 5) == 0);
+}
+
+static void each_slip_can_still_be_printed(void **state)
+{
+	(void)state;
+	if (fonts_open(&e) < 0)
+		fail_msg("%s", e.text);
+	each_file("format-*/*/slips/*.json", is_drawn);
+}
+
+/* --- what must be noticed ---------------------------------------------------------------------------------
+ */
+
+static void change_one_byte(const char *file)
+{
+	sqlite3 *db;
+	assert_int_equal(sqlite3_open(file, &db), SQLITE_OK);
+	assert_int_equal(sqlite3_exec(db,
+	                              "DROP TRIGGER event_no_update;"
+	                              "UPDATE event SET payload = replace(payload, '\"wall_ms\":1', "
+	                              "'\"wall_ms\":2') WHERE seq = (SELECT max(seq) / 2 FROM event)",
+	                              NULL, NULL, NULL),
+	                 SQLITE_OK);
+	assert_int_equal(sqlite3_changes(db), 1);
+	sqlite3_close(db);
+}
+
+static void is_noticed_when_changed(const char *file)
+{
+	char kept[PATH_MAX], path[PATH_MAX];
+	struct record *r = NULL;
+	struct chain chain;
+	int64_t events;
+	folder_of(file, 1, kept);
+	copy_kept(kept);
+	in_copy(RECORD_FILE, path);
+	change_one_byte(path);
+	int n = record_open_copy(&r, path, &e);
+	if (n == 0)
+		n = record_verify(r, &events, &chain, &e);
+	assert_int_equal(n, -EUCLEAN);
+	record_close(r);
+	drop_copy();
+}
+
+static void one_byte_that_was_changed_is_noticed(void **state)
+{
+	(void)state;
+	each_file("format-*/*/record.db", is_noticed_when_changed);
+}
+
+static int last_opening(void *context, const struct event *ev)
+{
+	if (ev->kind == EV_CASE_OPENED)
+		*(int64_t *)context = ev->seq;
+	return 0;
+}
+
+static void is_noticed_when_left_out(const char *file)
+{
+	char kept[PATH_MAX], *expected;
+	folder_of(file, 1, kept);
+	struct record *r = kept_record(kept);
+	struct following f = {.st = new_station(copy)};
+	assert_int_equal(record_each(r, 0, last_opening, &f.without, &e), 0);
+	assert_int_equal(record_each(r, 0, follow, &f, &e), 0);
+	assert_false(same_state(f.st, whole_file(kept, "state.txt")));
+	drop_station(f.st);
+	f = (struct following){.st = new_station(copy)};
+	assert_int_equal(record_each(r, 0, follow, &f, &e), 0);
+	expected = whole_file(kept, "state.txt");
+	assert_true(same_state(f.st, expected));
+	char *digit = strstr(expected, "last case ") + strlen("last case ");
+	*digit = *digit == '9' ? '8' : '9';
+	assert_false(same_state(f.st, expected));
+	drop_station(f.st);
+	record_close(r);
+	drop_copy();
+}
+
+static void an_event_that_is_left_out_and_another_expectation_are_noticed(void **state)
+{
+	(void)state;
+	each_file("format-*/*/record.db", is_noticed_when_left_out);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test(each_record_loads_and_its_chain_is_the_one_that_was_noted),
+	    cmocka_unit_test(each_event_applies_and_gives_the_state_that_was_noted),
+	    cmocka_unit_test(every_kind_that_the_format_had_is_kept),
+	    cmocka_unit_test(each_slip_is_told_again_as_it_was),
+	    cmocka_unit_test(each_slip_can_still_be_printed),
+	    cmocka_unit_test(one_byte_that_was_changed_is_noticed),
+	    cmocka_unit_test(an_event_that_is_left_out_and_another_expectation_are_noticed),
+	};
+	setenv("TZ", "UTC", 1); /* where the records were made */
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

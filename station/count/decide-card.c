@@ -12,7 +12,8 @@ static void card_new_case(struct turn *t)
 		return;
 	}
 	open_case(t, "");
-	accept(t, "Case %d opened in %s.", (int)t->s->case_no, station_room_name(t->station, t->in->room));
+	turn_accept(t, "Case %d opened in %s.", (int)t->s->case_no,
+	            station_room_name(t->station, t->in->room));
 }
 
 static void card_off(struct turn *t)
@@ -44,9 +45,10 @@ static void card_unlisted(struct turn *t)
 {
 	add_unlisted(t, ROLE_TOURNIQUET, "tourniquet, not listed");
 	close_question(t);
-	accept(t, "Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain "
-	          "must not be "
-	          "used.");
+	turn_accept(
+	    t, "Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain "
+	       "must not be "
+	       "used.");
 }
 
 static void card_unreadable(struct turn *t)
@@ -57,7 +59,7 @@ static void card_unreadable(struct turn *t)
 	}
 	add_unlisted(t, ROLE_FORCEPS, "artery forceps, mark unreadable");
 	close_question(t);
-	accept(t, "Counted in: 1 artery forceps, mark unreadable. At the end it is shown to both.");
+	turn_accept(t, "Counted in: 1 artery forceps, mark unreadable. At the end it is shown to both.");
 }
 
 static void card_forceps_moved(struct turn *t)
@@ -67,8 +69,9 @@ static void card_forceps_moved(struct turn *t)
 		if (it->thing.role == ROLE_FORCEPS && it->place == ITEM_ON) {
 			int digit = it->digit;
 			EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)i);
-			accept(t, "Forceps moved away: tourniquet without forceps on the %s. The clock runs.",
-			       own_digit_name(digit));
+			turn_accept(
+			    t, "Forceps moved away: tourniquet without forceps on the %s. The clock runs.",
+			    own_digit_name(digit));
 			return;
 		}
 	}
@@ -86,8 +89,8 @@ static void card_minutes_ago(struct turn *t, int minutes)
 	}
 	EMIT(t, .kind = EV_DIGIT_EARLIER, .digit = d->number, .n = minutes,
 	     .what = (uint8_t)(t->s->last_timed_off ? 2 : 1));
-	accept(t, "%s %d min earlier, %s.", t->s->last_timed_off ? "Off" : "On", minutes,
-	       own_digit_name(t->s->last_timed));
+	turn_accept(t, "%s %d min earlier, %s.", t->s->last_timed_off ? "Off" : "On", minutes,
+	            own_digit_name(t->s->last_timed));
 }
 
 static void card_undo(struct turn *t)
@@ -107,7 +110,7 @@ static void card_undo(struct turn *t)
 		snprintf(what, sizeof what, ", %s", sheet_item(t->s, step.item)->thing.name);
 	EMIT(t, .kind = EV_UNDONE, .ref = step.seq);
 	*t->s = t->station->before[t->index];
-	accept(t, "Taken back: %s%s. The record keeps both.", done, what);
+	turn_accept(t, "Taken back: %s%s. The record keeps both.", done, what);
 }
 
 static void card_misread(struct turn *t)
@@ -123,12 +126,13 @@ static void card_suspend(struct turn *t)
 	int suspended = station_suspended_in(t->station, t->in->room);
 	if (has_case(t)) {
 		EMIT(t, .kind = EV_SUSPENDED);
-		accept(t, "Case %d is suspended. Clocks and reminders go on. SUSPEND again continues it.",
-		       (int)t->s->case_no);
+		turn_accept(t,
+		            "Case %d is suspended. Clocks and reminders go on. SUSPEND again continues it.",
+		            (int)t->s->case_no);
 	} else if (suspended >= 0) {
 		*t->s = t->station->sheets[suspended];
 		EMIT(t, .kind = EV_RESUMED);
-		accept(t, "Case %d goes on.", (int)t->s->case_no);
+		turn_accept(t, "Case %d goes on.", (int)t->s->case_no);
 	} else {
 		refuse(t, "No case is open or suspended in %s.", station_room_name(t->station, t->in->room));
 	}
@@ -147,7 +151,7 @@ static void search_step(struct turn *t, int done)
 	struct event e = {.kind = EV_SEARCH_STEP, .n = step, .what = (uint8_t)(done ? 1 : 2)};
 	snprintf(e.text, sizeof e.text, "%s", t->station->policy.search[step - 1]);
 	emit(t, &e);
-	accept(t, "Search step %d %s: %s.", step, done ? "done" : "not done", e.text);
+	turn_accept(t, "Search step %d %s: %s.", step, done ? "done" : "not done", e.text);
 }
 
 static void card_end_unresolved(struct turn *t)
@@ -170,7 +174,7 @@ static void card_offcut(struct turn *t)
 		const struct item *it = &t->s->items[i - 1];
 		if (it->thing.role == ROLE_TOURNIQUET && item_open(it)) {
 			EMIT(t, .kind = EV_ITEM_MORE, .item = (uint8_t)i, .n = 1);
-			accept(t, "Offcut counted: %s, now %d pieces.", it->thing.name, it->pieces);
+			turn_accept(t, "Offcut counted: %s, now %d pieces.", it->thing.name, it->pieces);
 			return;
 		}
 	}
@@ -202,7 +206,7 @@ static void card_interrupted(struct turn *t)
 		return;
 	}
 	EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)item);
-	accept(t, "Interrupted: %s is counted again.", t->s->items[item - 1].thing.name);
+	turn_accept(t, "Interrupted: %s is counted again.", t->s->items[item - 1].thing.name);
 }
 
 static int is_missing(const struct item *it)
@@ -220,7 +224,7 @@ void ask_found(struct turn *t, int after)
 		}
 	close_question(t);
 	if (after)
-		accept(t, "None of the missing items. An item that is not on the sheet: scan its code.");
+		turn_accept(t, "None of the missing items. An item that is not on the sheet: scan its code.");
 	else
 		refuse(t, "Nothing that is on the sheet is missing now.");
 }
@@ -255,7 +259,7 @@ static void card_looked(struct turn *t, enum who_looked who)
 	}
 	EMIT(t, .kind = EV_WHO_LOOKED, .what = (uint8_t)who);
 	close_question(t);
-	accept(t, "Looked at the bare digit as well: %s.", words[who]);
+	turn_accept(t, "Looked at the bare digit as well: %s.", words[who]);
 }
 
 static void card_cancel(struct turn *t)
@@ -267,13 +271,13 @@ static void card_awake(struct turn *t)
 {
 	int awake = !t->s->awake;
 	EMIT(t, .kind = EV_AWAKE, .n = awake);
-	accept(t, awake ? "The patient is awake: quiet sounds, plain words." : "Usual sounds again.");
+	turn_accept(t, awake ? "The patient is awake: quiet sounds, plain words." : "Usual sounds again.");
 }
 
 static void card_dressing(struct turn *t)
 {
 	EMIT(t, .kind = EV_DRESSING_ON, .n = 1);
-	accept(t, "A dressing is on already: it comes down for the look at the bare digit.");
+	turn_accept(t, "A dressing is on already: it comes down for the look at the bare digit.");
 }
 
 static void card_visitor(struct turn *t, int32_t visitor)

@@ -25,7 +25,7 @@ void final_begin(struct turn *t)
 	}
 	close_question(t);
 	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
-	accept(t, t->s->discrepancy ? "Counting again, line by line." : "Final count, line by line.");
+	turn_accept(t, t->s->discrepancy ? "Counting again, line by line." : "Final count, line by line.");
 	final_progress(t);
 }
 
@@ -85,15 +85,15 @@ static void shown(struct turn *t, int item, int n, enum evidence evidence, enum 
 	emit(t, &e);
 	const struct item *it = sheet_item_const(t->s, item);
 	if (it->place != ITEM_ACCOUNTED)
-		accept(t, "%s: %d of %d shown%s.", it->thing.name, it->shown, it->pieces,
-		       condition == CONDITION_PIECES_MISSING ? ", pieces missing" : "");
+		turn_accept(t, "%s: %d of %d shown%s.", it->thing.name, it->shown, it->pieces,
+		            condition == CONDITION_PIECES_MISSING ? ", pieces missing" : "");
 	else
-		accept(t, "%s %s: %s, %d of %d.", found ? "Found," : "Accounted for:", it->thing.name,
-		       evidence == EVIDENCE_MARK             ? "its mark was read"
-		       : condition == CONDITION_CUT_COMPLETE ? "shown cut and complete"
-		       : condition == CONDITION_INTACT       ? "shown intact"
-		                                             : "shown to both",
-		       it->shown, it->pieces);
+		turn_accept(t, "%s %s: %s, %d of %d.", found ? "Found," : "Accounted for:", it->thing.name,
+		            evidence == EVIDENCE_MARK             ? "its mark was read"
+		            : condition == CONDITION_CUT_COMPLETE ? "shown cut and complete"
+		            : condition == CONDITION_INTACT       ? "shown intact"
+		                                                  : "shown to both",
+		            it->shown, it->pieces);
 	final_progress(t);
 }
 
@@ -116,7 +116,7 @@ static void answer_missing(struct turn *t, int item)
 {
 	const struct item *it = sheet_item_const(t->s, item);
 	EMIT(t, .kind = EV_ITEM_NOT_SHOWN, .item = (uint8_t)item, .n = it->pieces - it->shown);
-	accept(t, "NOT THERE: %s, %d of %d.", it->thing.name, it->shown, it->pieces);
+	turn_accept(t, "NOT THERE: %s, %d of %d.", it->thing.name, it->shown, it->pieces);
 	final_progress(t);
 }
 
@@ -214,9 +214,9 @@ static void agreed(struct turn *t, enum count_kind kind, int32_t recorded_by, co
 	if (kind == COUNT_INITIAL && debts_has(&t->s->debts, DEBT_COUNT))
 		pay(t, DEBT_COUNT, 0, 0, "agreed aloud after the tourniquet went on");
 	close_question(t);
-	accept(t, "%s agreed aloud by %s and %s, recorded by %s.", what,
-	       staff_name(&t->station->staff, field), staff_name(&t->station->staff, circulating),
-	       staff_name(&t->station->staff, recorded_by));
+	turn_accept(t, "%s agreed aloud by %s and %s, recorded by %s.", what,
+	            staff_name(&t->station->staff, field), staff_name(&t->station->staff, circulating),
+	            staff_name(&t->station->staff, recorded_by));
 }
 
 static enum count_kind pending(const struct sheet *s)
@@ -236,7 +236,7 @@ void named_aloud(struct turn *t)
 	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
 	pay(t, DEBT_LISTING, d->item, 0, "named aloud, not in the catalogue");
 	close_question(t);
-	accept(
+	turn_accept(
 	    t,
 	    "Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.");
 }

@@ -86,16 +86,17 @@ void start_on(struct turn *t, int digit, struct moment at)
 		return;
 	}
 	close_question(t);
-	accept(t, "Tourniquet on, %s, from %s; %s. The clock runs.", own_digit_name(digit), hm(at, time),
-	       forceps);
+	turn_accept(t, "Tourniquet on, %s, from %s; %s. The clock runs.", own_digit_name(digit), hm(at, time),
+	            forceps);
 }
 
 void second_on(struct turn *t, int digit)
 {
 	put_on(t, digit);
 	close_question(t);
-	accept(t, "A second tourniquet on the %s. Each needs its own OFF; the clock runs until the last.",
-	       own_digit_name(digit));
+	turn_accept(t,
+	            "A second tourniquet on the %s. Each needs its own OFF; the clock runs until the last.",
+	            own_digit_name(digit));
 }
 
 void take_off(struct turn *t, int digit)
@@ -114,16 +115,16 @@ void take_off(struct turn *t, int digit)
 		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)digit);
 	close_question(t);
 	if (sheet_item_on(t->s, digit, ROLE_TOURNIQUET)) {
-		accept(t, "One of the tourniquets is off the %s. Another is still on; the clock runs.",
-		       own_digit_name(digit));
+		turn_accept(t, "One of the tourniquets is off the %s. Another is still on; the clock runs.",
+		            own_digit_name(digit));
 		return;
 	}
 	int forceps = sheet_item_on(t->s, digit, ROLE_FORCEPS);
 	if (forceps)
 		EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)forceps);
 	EMIT(t, .kind = EV_DIGIT_OFF, .digit = (uint8_t)digit);
-	accept(t, "Off, %s, at %s, after %s. Off is not yet accounted for.", own_digit_name(digit),
-	       hm(t->in->at, time), min);
+	turn_accept(t, "Off, %s, at %s, after %s. Off is not yet accounted for.", own_digit_name(digit),
+	            hm(t->in->at, time), min);
 	if (t->s->single && !sheet_digits_on(t->s))
 		EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
 }
@@ -141,7 +142,7 @@ void look_bare(struct turn *t, int digit)
 		    hm(t->in->at, time));
 		return;
 	}
-	accept(t, "%s seen bare at %s.", own_digit_name(digit), hm(t->in->at, time));
+	turn_accept(t, "%s seen bare at %s.", own_digit_name(digit), hm(t->in->at, time));
 }
 
 static void ask_off(struct turn *t, int digit)
@@ -172,7 +173,7 @@ static void seen_on(struct turn *t, int digit)
 	}
 	struct asked q = t->s->asked;
 	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = (uint8_t)digit, .n = 1);
-	accept(t, "Tourniquet seen on the %s.", own_digit_name(digit));
+	turn_accept(t, "Tourniquet seen on the %s.", own_digit_name(digit));
 	for (int i = 0; i < t->s->n_digits; i++)
 		if (t->s->digits[i].state == DIGIT_ON && !t->s->digits[i].seen_on) {
 			q.digit = t->s->digits[i].number;
@@ -195,8 +196,8 @@ static void move_to(struct turn *t, int digit)
 	EMIT(t, .kind = EV_DIGIT_MOVED, .digit = (uint8_t)from, .other = digit);
 	pay(t, DEBT_MARKED_DIGIT, 0, digit, "entered for the wrong digit and moved");
 	close_question(t);
-	accept(t, "Moved from the %s to the %s; the time is kept.", own_digit_name(from),
-	       own_digit_name(digit));
+	turn_accept(t, "Moved from the %s to the %s; the time is kept.", own_digit_name(from),
+	            own_digit_name(digit));
 }
 
 /* Questions that a digit card answers. 1 where it did. */

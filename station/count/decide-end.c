@@ -53,8 +53,8 @@ static void finish(struct turn *t, int32_t badge)
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = badge);
 	enum case_end how = t->s->cancelled ? END_CANCELLED : END_RECONCILED;
 	end_case(t, how, "");
-	accept(t, "Case %d ended %s. %.300s.", (int)case_no,
-	       how == END_CANCELLED ? "as cancelled" : "reconciled", words);
+	turn_accept(t, "Case %d ended %s. %.300s.", (int)case_no,
+	            how == END_CANCELLED ? "as cancelled" : "reconciled", words);
 }
 
 static void ask_point(struct turn *t, int32_t badge, int point)
@@ -96,11 +96,11 @@ static void answer_point(struct turn *t, int yes)
 	EMIT(t, .kind = EV_POINT, .n = point, .what = (uint8_t)(yes ? 1 : 2));
 	close_question(t);
 	if (!yes)
-		accept(t, "Sign-out held at point %d: %s", point, t->station->policy.points[point - 1]);
+		turn_accept(t, "Sign-out held at point %d: %s", point, t->station->policy.points[point - 1]);
 	else if (point < t->station->policy.n_points)
 		ask_point(t, badge, point + 1);
 	else if (!badge)
-		accept(t, "Each sign-out point is answered YES.");
+		turn_accept(t, "Each sign-out point is answered YES.");
 	else
 		finish(t, badge);
 }
@@ -111,11 +111,12 @@ static void cancel_yes(struct turn *t)
 	close_question(t);
 	if (sheet_holds_any(t->s)) {
 		EMIT(t, .kind = EV_CANCELLED);
-		accept(t, "Case %d is cancelled. A pack was opened, so a count is still owed.", (int)case_no);
+		turn_accept(t, "Case %d is cancelled. A pack was opened, so a count is still owed.",
+		            (int)case_no);
 		return;
 	}
 	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .text = "nothing was opened");
-	accept(t, "Case %d ended as cancelled; nothing was opened.", (int)case_no);
+	turn_accept(t, "Case %d ended as cancelled; nothing was opened.", (int)case_no);
 }
 
 static void end_unresolved(struct turn *t, const char *number)
@@ -130,8 +131,8 @@ static void end_unresolved(struct turn *t, const char *number)
 		pay(t, DEBT_INCIDENT, 0, 0, number);
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = surgeon);
 	end_case(t, END_UNRESOLVED, *number ? number : "incident number owed");
-	accept(t, "Case %d ended UNRESOLVED, incident number %s. %.280s.", (int)case_no,
-	       *number ? number : "owed", words);
+	turn_accept(t, "Case %d ended UNRESOLVED, incident number %s. %.280s.", (int)case_no,
+	            *number ? number : "owed", words);
 }
 
 static void answer_is_on(struct turn *t, int yes)
@@ -150,11 +151,11 @@ static void answer_is_on(struct turn *t, int yes)
 	}
 	close_question(t);
 	if (!q.n) {
-		accept(t, "Not on: %s.", own_digit_name(q.digit));
+		turn_accept(t, "Not on: %s.", own_digit_name(q.digit));
 		return;
 	}
 	EMIT(t, .kind = EV_DIGIT_MARKED, .digit = q.digit);
-	accept(t, "Marked digit: %s.", own_digit_name(q.digit));
+	turn_accept(t, "Marked digit: %s.", own_digit_name(q.digit));
 }
 
 static void answer_rolls_on(struct turn *t, int yes)
@@ -162,11 +163,12 @@ static void answer_rolls_on(struct turn *t, int yes)
 	int item = t->s->asked.item;
 	close_question(t);
 	if (!yes) {
-		accept(t, "No open wound, flap, infection or tumour on this digit, says the team.");
+		turn_accept(t, "No open wound, flap, infection or tumour on this digit, says the team.");
 		return;
 	}
 	owe(t, DEBT_SURGEON, item, 0);
-	accept(t, "Noted. A tourniquet that rolls on may carry infection or tumour along and tear a flap.");
+	turn_accept(t,
+	            "Noted. A tourniquet that rolls on may carry infection or tumour along and tear a flap.");
 }
 
 static void answer_extra(struct turn *t, int yes)
@@ -177,9 +179,9 @@ static void answer_extra(struct turn *t, int yes)
 		struct thing th = sheet_item_const(t->s, item)->thing;
 		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
 		EMIT(t, .kind = EV_ITEM_IN, .item = (uint8_t)(t->s->n_items + 1), .thing = th, .n = 1);
-		accept(t, "Entered late: %s was opened in this case.", th.name);
+		turn_accept(t, "Entered late: %s was opened in this case.", th.name);
 	} else {
-		accept(t, "Extra item, origin not known: isolate it, keep it in the room.");
+		turn_accept(t, "Extra item, origin not known: isolate it, keep it in the room.");
 	}
 	final_progress(t);
 }
@@ -194,7 +196,7 @@ static void answer_right_digit(struct turn *t, int yes)
 	}
 	pay(t, DEBT_MARKED_DIGIT, 0, digit, "the team says that it is the right digit");
 	close_question(t);
-	accept(t, "The %s is right, says the team.", own_digit_name(digit));
+	turn_accept(t, "The %s is right, says the team.", own_digit_name(digit));
 }
 
 /* YES or NO to the open question. */
@@ -226,7 +228,7 @@ static int answer_yes_no(struct turn *t, int yes)
 		if (yes) {
 			EMIT(t, .kind = EV_PATIENT_LEFT);
 			close_question(t);
-			accept(t, "The patient has left the room. What is owed stays owed.");
+			turn_accept(t, "The patient has left the room. What is owed stays owed.");
 			return 1;
 		}
 		break;
@@ -234,8 +236,8 @@ static int answer_yes_no(struct turn *t, int yes)
 		close_question(t);
 		add_unlisted(t, yes ? ROLE_TOURNIQUET : ROLE_OTHER,
 		             yes ? "tourniquet without a code" : "item without a code, described on paper");
-		accept(t, "Counted in: %s. Say aloud what it is and write it on the paper sheet.",
-		       t->s->items[t->s->n_items - 1].thing.name);
+		turn_accept(t, "Counted in: %s. Say aloud what it is and write it on the paper sheet.",
+		            t->s->items[t->s->n_items - 1].thing.name);
 		return 1;
 	case Q_OFF:
 		if (yes) {
@@ -255,7 +257,7 @@ static int answer_yes_no(struct turn *t, int yes)
 		break;
 	}
 	close_question(t);
-	accept(t, "Left as it is.");
+	turn_accept(t, "Left as it is.");
 	return 1;
 }
 
@@ -291,7 +293,7 @@ static void state_size(struct turn *t, int mm)
 	for (int i = 0; i < t->s->n_items; i++)
 		if (size_misfit(t, &t->s->items[i].thing, misfit, sizeof misfit))
 			break;
-	accept(t, "Circumference of the digit stated as %d mm.%s", mm, misfit);
+	turn_accept(t, "Circumference of the digit stated as %d mm.%s", mm, misfit);
 }
 
 int size_misfit(const struct turn *t, const struct thing *th, char *out, size_t size)
@@ -322,10 +324,11 @@ static int correct_after(struct turn *t)
 	snprintf(e.text, sizeof e.text, "%s", t->in->text + used);
 	emit(t, &e);
 	queue_slip(t, SLIP_ADDENDUM, case_no);
-	accept(t,
-	       "Correction of case %d entered beside what it corrects. An addendum slip prints: put it in "
-	       "the notes.",
-	       case_no);
+	turn_accept(
+	    t,
+	    "Correction of case %d entered beside what it corrects. An addendum slip prints: put it in "
+	    "the notes.",
+	    case_no);
 	return 1;
 }
 
@@ -350,7 +353,7 @@ void on_typed(struct turn *t)
 			snprintf(e.text, sizeof e.text, "%s", t->in->text);
 			emit(t, &e);
 			queue_slip(t, SLIP_ADDENDUM, case_no);
-			accept(t, "Incident number of case %d entered.", (int)case_no);
+			turn_accept(t, "Incident number of case %d entered.", (int)case_no);
 			return;
 		}
 	refuse(t, "Nothing asks for typed text now: type the code that stands under the barcode.");

@@ -49,11 +49,12 @@ static void list_late(struct turn *t, int item, const char *why)
 	EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)item, .thing = t->in->thing);
 	pay(t, DEBT_LISTING, item, 0, "its pack was scanned");
 	if (!why) {
-		accept(t, "Listed: the tourniquet that is on is %s.", t->in->thing.name);
+		turn_accept(t, "Listed: the tourniquet that is on is %s.", t->in->thing.name);
 		return;
 	}
 	owe(t, DEBT_REASON, item, 0);
-	accept(t, "Listed as what it is, because it is already on. But %s: the surgeon answers for it.", why);
+	turn_accept(t, "Listed as what it is, because it is already on. But %s: the surgeon answers for it.",
+	            why);
 }
 
 static void emit_in(struct turn *t, const struct thing *th, int pieces)
@@ -102,8 +103,8 @@ static void after_counting_in(struct turn *t, const char *what)
 		return;
 	}
 	close_question(t);
-	accept(t, "%s: %s%s.%s%s", t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown,
-	       misfit);
+	turn_accept(t, "%s: %s%s.%s%s", t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown,
+	            misfit);
 }
 
 static void count_in_tray(struct turn *t)
@@ -243,7 +244,7 @@ static void give_back(struct turn *t, int item)
 	}
 	EMIT(t, .kind = EV_ITEM_RETURNED, .item = (uint8_t)item);
 	close_question(t);
-	accept(t, "Returned unopened: %s. It may be used in another case.", it->thing.name);
+	turn_accept(t, "Returned unopened: %s. It may be used in another case.", it->thing.name);
 	final_progress(t);
 }
 
@@ -260,8 +261,8 @@ static void isolate(struct turn *t, int item)
 	}
 	EMIT(t, .kind = EV_ITEM_ISOLATED, .item = (uint8_t)item);
 	close_question(t);
-	accept(t, "Isolated, not in the count: %s. Keep the whole pack in the room, tell stores.",
-	       sheet_item(t->s, item)->thing.name);
+	turn_accept(t, "Isolated, not in the count: %s. Keep the whole pack in the room, tell stores.",
+	            sheet_item(t->s, item)->thing.name);
 	final_progress(t);
 }
 
@@ -278,7 +279,7 @@ static void strike(struct turn *t, int item)
 	if (t->s->initial_agreed)
 		owe(t, DEBT_ADDED, 0, 0);
 	close_question(t);
-	accept(t, "Struck as a misread: %s. The record keeps it.", it->thing.name);
+	turn_accept(t, "Struck as a misread: %s. The record keeps it.", it->thing.name);
 }
 
 /* Questions that a pack or an instrument answers. 1 where it did. */
@@ -296,8 +297,8 @@ static int answers(struct turn *t, int item)
 			return 0;
 		EMIT(t, .kind = EV_ITEM_DROPPED, .item = (uint8_t)item);
 		close_question(t);
-		accept(t, "Dropped: %s. It stays in the room and in the count.",
-		       sheet_item(t->s, item)->thing.name);
+		turn_accept(t, "Dropped: %s. It stays in the room and in the count.",
+		            sheet_item(t->s, item)->thing.name);
 		return 1;
 	case Q_MOVE_TO:
 		strike(t, item);
@@ -338,7 +339,7 @@ static void without_case(struct turn *t)
 	if (t->in->used_in && (finding || !t->in->used_back)) { /* rule 21 */
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
 		found_after(t, t->in->used_in, "");
-		accept(
+		turn_accept(
 		    t,
 		    "Found after the end: %s comes from case %d%s. Look at that patient's digit now and tell "
 		    "the surgeon.",

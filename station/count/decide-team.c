@@ -17,7 +17,7 @@ static void join(struct turn *t, int32_t number, enum team_place place)
 	if (debts_has(&t->s->debts, DEBT_TEAM) && t->s->team.at[PLACE_FIELD] &&
 	    (t->s->single || t->s->team.at[PLACE_CIRCULATING]))
 		pay(t, DEBT_TEAM, 0, 0, "both have badged in");
-	accept(t, "%s: %s.", name_of(t, number), place_words(place));
+	turn_accept(t, "%s: %s.", name_of(t, number), place_words(place));
 }
 
 /* A lone operator's badge after the tourniquet went on states the count that was owed. */
@@ -37,8 +37,8 @@ static int acknowledge(struct turn *t, int32_t badge)
 		if (t->s->digits[i].reminded) {
 			int digit = t->s->digits[i].number;
 			EMIT(t, .kind = EV_ACKNOWLEDGED, .digit = (uint8_t)digit, .person = badge);
-			accept(t, "Reminder for the %s acknowledged by %s.", own_digit_name(digit),
-			       name_of(t, badge));
+			turn_accept(t, "Reminder for the %s acknowledged by %s.", own_digit_name(digit),
+			            name_of(t, badge));
 			return 1;
 		}
 	return 0;
@@ -49,15 +49,16 @@ static void surgeon_here(struct turn *t, int32_t badge)
 	const struct debt *d;
 	if ((d = debts_find(&t->s->debts, DEBT_SURGEON))) {
 		pay(t, DEBT_SURGEON, d->item, d->digit, "the surgeon's decision");
-		accept(t,
-		       "%s decides: it is used although it rolls on over an open wound, flap, infection or "
-		       "tumour. "
-		       "The slip says so.",
-		       name_of(t, badge));
+		turn_accept(
+		    t,
+		    "%s decides: it is used although it rolls on over an open wound, flap, infection or "
+		    "tumour. "
+		    "The slip says so.",
+		    name_of(t, badge));
 	} else if ((d = debts_find(&t->s->debts, DEBT_REASON))) {
 		pay(t, DEBT_REASON, d->item, d->digit, "the surgeon answers for it");
-		accept(t, "%s answers for the item that the station refused. The slip says so.",
-		       name_of(t, badge));
+		turn_accept(t, "%s answers for the item that the station refused. The slip says so.",
+		            name_of(t, badge));
 	} else {
 		sign_out(t, badge);
 	}
@@ -74,7 +75,7 @@ static void known_badge(struct turn *t, int32_t badge, enum team_place place)
 	case PLACE_CIRCULATING:
 		if (debts_has(&t->s->debts, DEBT_NAME)) {
 			pay(t, DEBT_NAME, 0, 0, "name written by the circulating practitioner");
-			accept(t, "Visitor's name written, says %s.", name_of(t, badge));
+			turn_accept(t, "Visitor's name written, says %s.", name_of(t, badge));
 			return;
 		}
 		agree(t, badge);
@@ -154,8 +155,8 @@ static void handover_in(struct turn *t, int32_t badge, enum team_place place)
 	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_HANDOVER);
 	if (taken == PLACE_SURGEON) {
 		close_question(t);
-		accept(t, "%s takes over from %s as %s.", name_of(t, badge), name_of(t, out),
-		       place_words(taken));
+		turn_accept(t, "%s takes over from %s as %s.", name_of(t, badge), name_of(t, out),
+		            place_words(taken));
 		return;
 	}
 	int on = sheet_first_digit_on(t->s);
@@ -178,8 +179,8 @@ static void handover_agree(struct turn *t, int32_t badge)
 	int32_t field = t->s->team.at[PLACE_FIELD];
 	EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_HANDOVER, .person = field, .other = badge, .n = badge);
 	close_question(t);
-	accept(t, "Handover count agreed aloud by %s and %s, recorded by %s.", name_of(t, field),
-	       name_of(t, badge), name_of(t, badge));
+	turn_accept(t, "Handover count agreed aloud by %s and %s, recorded by %s.", name_of(t, field),
+	            name_of(t, badge), name_of(t, badge));
 }
 
 static void surgeon_ends(struct turn *t, int32_t badge, const struct person *p)
@@ -247,8 +248,8 @@ void on_badge(struct turn *t)
 	if (!has_case(t) && room && room->single) {
 		open_case(t, "");
 		join(t, p->number, PLACE_FIELD);
-		accept(t, "Case %d opened in %s. %s works alone: single-person count.", (int)t->s->case_no,
-		       room->name, p->name);
+		turn_accept(t, "Case %d opened in %s. %s works alone: single-person count.",
+		            (int)t->s->case_no, room->name, p->name);
 		return;
 	}
 	if (!has_case(t)) {

@@ -15,8 +15,8 @@ static void on_case_label(struct turn *t)
 	}
 	snprintf(label, sizeof label, "%07d", (int)t->in->number);
 	open_case(t, label);
-	accept(t, "Case %d opened in %s, label %s.", (int)t->s->case_no,
-	       station_room_name(t->station, t->in->room), label);
+	turn_accept(t, "Case %d opened in %s, label %s.", (int)t->s->case_no,
+	            station_room_name(t->station, t->in->room), label);
 }
 
 /* The paper proves itself: its own code was read back, so it exists (DESIGN section 8). */
@@ -29,7 +29,7 @@ void on_slip(struct turn *t)
 	if (!has_case(t) && idle && t->in->slip_case) { /* rule 21, for an item that bears no number */
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
 		found_after(t, t->in->slip_case, "an item without a number");
-		accept(
+		turn_accept(
 		    t,
 		    "Found after the end: entered for case %d. Look at that patient's digit now and tell the "
 		    "surgeon.",
@@ -46,8 +46,8 @@ void on_slip(struct turn *t)
 	}
 	EMIT(t, .kind = EV_SLIP_STATE, .case_no = slip->case_no, .n = slip->number, .what = SLIP_SEEN,
 	     .other = t->in->copy);
-	accept(t, "Slip %07d of case %d, copy %d, seen: this is the paper in the notes.", (int)slip->number,
-	       (int)slip->case_no, (int)t->in->copy);
+	turn_accept(t, "Slip %07d of case %d, copy %d, seen: this is the paper in the notes.",
+	            (int)slip->number, (int)slip->case_no, (int)t->in->copy);
 }
 
 /* A card of another room is announced and asked: nothing is entered until the scanner's room is clear
@@ -62,12 +62,13 @@ static int other_room(struct turn *t)
 		struct event e = {.kind = EV_SCANNER_ROOM, .n = in->card_room, .what = (uint8_t)spare};
 		snprintf(e.text, sizeof e.text, "%s", in->scanner);
 		emit(t, &e);
-		accept(t,
-		       spare ? "This scanner is now a spare of %s, until a card THIS ROOM or SPARE SCANNER "
-		               "of another "
-		               "room is scanned with it."
-		             : "This scanner now works for %s.",
-		       station_room_name(t->station, in->card_room));
+		turn_accept(
+		    t,
+		    spare ? "This scanner is now a spare of %s, until a card THIS ROOM or SPARE SCANNER "
+		            "of another "
+		            "room is scanned with it."
+		          : "This scanner now works for %s.",
+		    station_room_name(t->station, in->card_room));
 		return 1;
 	}
 	if (in->card_room == in->room)

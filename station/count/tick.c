@@ -38,10 +38,10 @@ static void remind(struct turn *t, const struct digit *d, int64_t minutes)
 	digit_minutes_text(d, t->in->at, text, sizeof text);
 	EMIT(t, .kind = EV_REMINDED, .digit = d->number, .n = (int32_t)minutes);
 	if (d->state == DIGIT_OFF)
-		accept(t, "Reminder: the tourniquet of the %s is off and not yet accounted for.",
-		       own_digit_name(d->number));
+		turn_accept(t, "Reminder: the tourniquet of the %s is off and not yet accounted for.",
+		            own_digit_name(d->number));
 	else
-		accept(t, "Reminder: tourniquet on the %s for %s.", own_digit_name(d->number), text);
+		turn_accept(t, "Reminder: tourniquet on the %s for %s.", own_digit_name(d->number), text);
 }
 
 static int remind_sheet(const struct station *st, const struct input *in, struct outcome *out, int index)

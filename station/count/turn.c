@@ -42,7 +42,7 @@ static void say(struct turn *t, enum verdict verdict, const char *format, va_lis
 	capital(r->said);
 }
 
-void accept(struct turn *t, const char *format, ...)
+void turn_accept(struct turn *t, const char *format, ...)
 {
 	va_list args;
 	va_start(args, format);

@@ -18,7 +18,7 @@ struct turn {
 void emit(struct turn *t, const struct event *e);
 #define EMIT(t, ...) emit((t), &(struct event){__VA_ARGS__})
 
-void accept(struct turn *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
+void turn_accept(struct turn *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
 void refuse(struct turn *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
 void ask(struct turn *t, struct asked question, const char *format, ...)
     __attribute__((format(printf, 3, 4)));

@@ -2,22 +2,31 @@
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
 next: Scan the badge of the one at the field, before scrubbing.
+  event: case-opened, case 1
 > card CANCEL
 question: Case 1.
 next: Cancel this case? Scan YES or NO.
+  event: asked, case 1, cancel, first
 > card YES
 accepted: Case 1 ended as cancelled; nothing was opened.
 next: Next patient: scan NEW CASE.
+  event: asked, case 1, nothing more, first
+  event: case-ended, case 1, cancelled, "nothing was opened"
 > typed case 1: the patient was in Theatre 2
 accepted: Correction of case 1 entered beside what it corrects. An addendum slip prints: put it in the notes.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+  event: correction, case 1, "the patient was in Theatre 2"
+  event: slip-queued, case 1, addendum, copy 1, n 1
 prints: addendum slip 1
 > typed case 9: nothing
 refused: Case 9 has not ended here: type the number of an ended case.
 next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+  event: refused, "Case 9 has not ended here: type the number of an ended case."
 > card NEW CASE
 accepted: Case 2 opened in Theatre 1.
 next: Scan the badge of the one at the field, before scrubbing.
+  event: case-opened, case 2
 > typed case 2: too early
 refused: Nothing asks for typed text now: type the code that stands under the barcode.
 next: Scan the badge of the one at the field, before scrubbing.
+  event: refused, case 2, "Nothing asks for typed text now: type the code that stands under the barcode."

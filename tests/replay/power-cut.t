@@ -2,42 +2,58 @@
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
 next: Scan the badge of the one at the field, before scrubbing.
+  event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
 next: Scan the badge of the circulating practitioner.
+  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
+  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 161 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
 next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+  event: item-in, case 1, item 1, GREEN-M:161 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card.
+  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+  event: digit-on, case 1, digit right index finger, first
+  event: item-on, case 1, item 1, digit right index finger
 + 9 min
+  event: alive, 9 times
 > digit right index finger
 question: Tourniquet on the right index finger for 9 min.
 next: Right index finger: Is it off? If it is, scan OFF; NO if it is still on.
+  event: asked, case 1, off, digit right index finger, first
 + boot 45 min
+  event: started, n 2
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
 right index finger: on, now at least 9 min; by wall clock 54 min, total 9 min, longest 9 min
 > card UNDO
 refused: Nothing can be taken back now. To move an entry to the right digit scan MISREAD.
 next: Right index finger: Is it off? If it is, scan OFF; NO if it is still on.
+  event: refused, case 1, "Nothing can be taken back now. To move an entry to the right digit scan MISREAD."
 + 6 min
+  event: alive, 6 times
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
 right index finger: on, now at least 15 min; by wall clock 60 min, total 15 min, longest 15 min
 > digit right index finger
 question: Tourniquet on the right index finger for at least 15 min; by wall clock 60 min.
 next: Right index finger: Is it off? If it is, scan OFF; NO if it is still on.
+  event: asked, case 1, off, digit right index finger, first
 > card OFF
 accepted: Off, right index finger, at 11:00, after at least 15 min; by wall clock 60 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
+  event: item-off, case 1, item 1, digit right index finger, first
+  event: asked, case 1, nothing more
+  event: digit-off, case 1, digit right index finger
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1
 right index finger: off, now at least 15 min; by wall clock 60 min, total 15 min, longest 15 min

@@ -2,43 +2,60 @@
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
 next: Scan the badge of the one at the field, before scrubbing.
+  event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
 next: Scan the badge of the circulating practitioner.
+  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
 next: Scan each pack and instrument as it is counted in.
+  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 160 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
 next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+  event: item-in, case 1, item 1, GREEN-M:160 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card.
+  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+  event: digit-on, case 1, digit right index finger, first
+  event: item-on, case 1, item 1, digit right index finger
 + 20 min
+  event: alive, 19 times
 accepted: Reminder: tourniquet on the right index finger for 20 min.
 next: Tourniquet on the right index finger for 20 min: tell the surgeon. Scan any badge to acknowledge.
+  event: reminded, case 1, digit right index finger, n 20
 > badge CIRC-2
 accepted: Reminder for the right index finger acknowledged by CIRC-2.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+  event: acknowledged, case 1, digit right index finger, person CIRC-2, first
 + wall 300 min
 + 10 min
+  event: alive, 9 times
 accepted: Reminder: tourniquet on the right index finger for 30 min.
 next: Tourniquet on the right index finger for 30 min: tell the surgeon. Scan any badge to acknowledge.
+  event: reminded, case 1, digit right index finger, n 30
 > badge SCRUB-1
 accepted: Reminder for the right index finger acknowledged by SCRUB-1.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+  event: acknowledged, case 1, digit right index finger, person SCRUB-1, first
 > card OFF
 accepted: Off, right index finger, at 15:30, after 30 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
+  event: item-off, case 1, item 1, digit right index finger, first
+  event: digit-off, case 1, digit right index finger
 + 12 min
 accepted: Reminder: the tourniquet of the right index finger is off and not yet accounted for.
 next: Account for the tourniquet of the right index finger. Scan any badge to acknowledge.
+  event: reminded, case 1, digit right index finger, n 40
 > badge CIRC-2
 accepted: Reminder for the right index finger acknowledged by CIRC-2.
 next: Before the dressing: scan FINAL COUNT.
+  event: acknowledged, case 1, digit right index finger, person CIRC-2, first
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1
 right index finger: off, now 30 min, total 30 min, longest 30 min

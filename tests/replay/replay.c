@@ -16,6 +16,8 @@
  *   room 2                     the scanner works for room 2 from here on
  *   quarantine GREEN-M A why
  *   policy both_badges|one_by_one
+ * Behind the reply stands what was decided, one line an event: "  event: …" (event-words.h), and how often
+ * where the same comes several times running.
  * `replay --update FILE…` writes what the station says now into the scripts, for reading.
  */
 #include <errno.h>
@@ -27,6 +29,9 @@
 #include "code/own-codes.h"
 #include "count/decide.h"
 #include "count/rule.h"
+#include "event-words.h"
+
+#define EVENTS_MAX 65536
 
 struct play {
 	struct station st;
@@ -35,6 +40,7 @@ struct play {
 	int32_t room;
 	int64_t seq;
 	struct buf said;
+	uint8_t kinds[EVENTS_MAX]; /* of each event by its number, for one that names another */
 	struct {
 		char identity[IDENTITY_MAX];
 		int32_t case_no;
@@ -53,9 +59,28 @@ static void die(const char *what, const char *why)
 	exit(1);
 }
 
+static const char *kind_of(const void *record, int64_t seq)
+{
+	const struct play *p = record;
+	return seq > 0 && seq <= p->seq ? event_name((enum event_kind)p->kinds[seq]) : "nothing";
+}
+
+static void tell_event(struct play *p, const struct event *e)
+{
+	struct event_context c = {
+	    .staff = &p->st.staff, .now = p->now, .room = p->room, .kind_of = kind_of, .record = p};
+	if (e->seq == EVENTS_MAX)
+		die("more events than a script may have", event_name(e->kind));
+	p->kinds[e->seq] = (uint8_t)e->kind;
+	buf_add_text(&p->said, "  event: ");
+	event_words(e, &c, &p->said);
+	buf_add_text(&p->said, "\n");
+}
+
 static void keep(struct play *p, struct event e)
 {
 	e.seq = ++p->seq;
+	tell_event(p, &e);
 	if (station_apply(&p->st, &e) < 0)
 		die("an event does not apply", event_name(e.kind));
 	if (e.kind == EV_ITEM_USED && p->n_used < 64) {
@@ -309,6 +334,22 @@ static void command(struct play *p, char *line)
 	}
 }
 
+/* Adds the lines; one that comes several times running comes once, with how often. */
+static void add_folded(struct buf *whole, const char *lines)
+{
+	while (*lines) {
+		size_t size = strcspn(lines, "\n") + 1;
+		int times = 1;
+		while (strncmp(lines + size * (size_t)times, lines, size) == 0)
+			times++;
+		buf_add(whole, lines, size - 1);
+		if (times > 1)
+			buf_printf(whole, ", %d times", times);
+		buf_add_text(whole, "\n");
+		lines += size * (size_t)times;
+	}
+}
+
 /* Plays the script and returns it with what the station says now. */
 static struct buf play(const char *path)
 {
@@ -339,8 +380,8 @@ static struct buf play(const char *path)
 			wait_for(&p, line + 2);
 		else if (line[0] && line[0] != '#')
 			command(&p, line);
-		if (p.said.size)
-			buf_add(&whole, p.said.data, p.said.size);
+		if (input && p.said.size)
+			add_folded(&whole, p.said.data);
 		expecting = input;
 	}
 	fclose(f);

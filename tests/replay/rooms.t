@@ -2,9 +2,12 @@
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
 next: Scan the badge of the one at the field, before scrubbing.
+  event: case-opened, case 1
 > card OFF of room 2
 refused: This card belongs to Theatre 2, but this scanner works for Theatre 1. Nothing was entered. If you are in Theatre 2 now, scan its card THIS ROOM, then this card again.
 next: Scan the badge of the one at the field, before scrubbing.
+  event: refused, case 1, "This card belongs to Theatre 2, but this scanner works for Theatre 1. Nothing was entered. If you are in Theatre 2 now, scan its card THIS ROOM, then this card again."
 > card THIS ROOM of room 2
 accepted: This scanner now works for Theatre 2.
 next: Scan the badge of the one at the field, before scrubbing.
+  event: scanner-room, case 1, for a while, n 2, "hand-1", first

@@ -53,7 +53,7 @@ static void add_thing(struct world *w, const char *key, const char *identity, in
 	add(w, in, name);
 }
 
-static void add_catalogue(struct world *w)
+static void add_catalogue(struct world *w, const struct room_plan *p)
 {
 	struct line lines[] = {
 	    line_of("T", "tourniquet", ROLE_TOURNIQUET, IDENTITY_PACK),
@@ -67,6 +67,8 @@ static void add_catalogue(struct world *w)
 	lines[3].single_use = 0;
 	lines[4].per_pack = 2;
 	snprintf(lines[5].instead, sizeof lines[5].instead, "a listed one");
+	lines[0].size_min_mm = p->size ? 45 : 0;
+	lines[0].size_max_mm = p->size ? 60 : 0;
 	for (size_t i = 0; i < sizeof lines / sizeof *lines; i++)
 		catalogue_set(&w->station.catalogue, &lines[i], NULL);
 }
@@ -88,6 +90,12 @@ static void add_things(struct world *w, const struct room_plan *p)
 		add_thing(w, "R", "R:1", 0, 0);
 	if (p->no_identity)
 		add_thing(w, "N", "", 0, 0);
+	for (int lot = 0; lot < 2 && p->two_lots; lot++) {
+		add_thing(w, "N", "", 0, 0);
+		snprintf(w->inputs[w->n_inputs - 1].in.thing.lot, LOT_MAX, "%c", 'A' + lot);
+	}
+	if (p->forceps_again)
+		add_thing(w, "F", "F:8", 4, 0);
 	if (p->refused) {
 		add_thing(w, "T", "T:8", 4, 20330101);
 		add_thing(w, "T", "T:9", 0, 20190101);
@@ -98,6 +106,12 @@ static void add_things(struct world *w, const struct room_plan *p)
 	}
 }
 
+static void add_person(struct world *w, const struct person *x)
+{
+	staff_set(&w->station.staff, x);
+	add(w, (struct input){.act = ACT_BADGE, .number = x->number}, x->name);
+}
+
 static void add_people(struct world *w, const struct room_plan *p)
 {
 	static const struct person people[] = {
@@ -106,12 +120,16 @@ static void add_people(struct world *w, const struct room_plan *p)
 	    {3, "CIRC", STAFF_PRACTITIONER, 0, 0},
 	    {4, "RELIEF", STAFF_PRACTITIONER, 0, 0},
 	};
+	static const struct person charge = {6, "CHARGE", STAFF_CHARGE, 1, 0};
+	static const struct person withdrawn = {7, "FORMER", STAFF_SURGEON, 1, 1};
 	static const int who[][5] = {{0}, {1, 0}, {2, 3, 0}, {1, 2, 3, 0}, {1, 2, 3, 4, 0}};
 	for (int i = 0; who[p->people][i]; i++) {
-		const struct person *x = &people[who[p->people][i] - 1];
-		staff_set(&w->station.staff, x);
-		add(w, (struct input){.act = ACT_BADGE, .number = x->number}, x->name);
+		add_person(w, &people[who[p->people][i] - 1]);
 	}
+	if (p->charge)
+		add_person(w, &charge);
+	if (p->withdrawn)
+		add_person(w, &withdrawn);
 }
 
 static void add_cards(struct world *w, const struct room_plan *p)
@@ -132,6 +150,23 @@ static void add_cards(struct world *w, const struct room_plan *p)
 	}
 }
 
+static void later(struct world *w, struct input in, const char *name)
+{
+	add(w, in, name);
+	struct moment *at = &w->inputs[w->n_inputs - 1].in.at;
+	at->boot_ms += 3 * 60000;
+	at->wall_ms += 3 * 60000;
+}
+
+static void add_later(struct world *w, const struct room_plan *p)
+{
+	static const int answers[] = {CARD_YES, CARD_NO, CARD_OFF, CARD_INTACT};
+	for (size_t i = 0; i < sizeof answers / sizeof *answers; i++)
+		later(w, (struct input){.act = ACT_CARD, .card = answers[i]}, "an answer later");
+	for (int d = 1; d <= p->digits; d++)
+		later(w, (struct input){.act = ACT_DIGIT, .digit = d + !p->thumb}, "a digit later");
+}
+
 void world_init(struct world *w, const struct room_plan *p)
 {
 	memset(w, 0, sizeof *w);
@@ -146,14 +181,22 @@ void world_init(struct world *w, const struct room_plan *p)
 	st->rooms[st->n_rooms++] = (struct room){.number = 2, .name = "Room 2"};
 	st->boot = 1;
 	st->last = still;
-	add_catalogue(w);
+	add_catalogue(w, p);
 	add_people(w, p);
 	add_things(w, p);
 	for (int d = 1; d <= p->digits; d++)
-		add(w, (struct input){.act = ACT_DIGIT, .digit = d + 1}, own_digit_name(d + 1));
+		add(w, (struct input){.act = ACT_DIGIT, .digit = d + !p->thumb},
+		    own_digit_name(d + !p->thumb));
 	add_cards(w, p);
 	add(w, (struct input){.act = ACT_TYPED, .text = "INC-1"}, "typed number");
 	add(w, (struct input){.act = ACT_SLIP, .number = 1, .copy = 1, .slip_case = 90}, "slip 1");
+	if (p->copies)
+		add(w, (struct input){.act = ACT_SLIP, .number = 1, .copy = 2, .slip_case = 90},
+		    "slip 1, copy 2");
+	if (p->size)
+		add(w, (struct input){.act = ACT_TYPED, .text = "60 mm"}, "typed size");
+	if (p->later)
+		add_later(w, p);
 	struct input tick = {.act = ACT_TICK};
 	add(w, tick, "half an hour passes");
 	w->inputs[w->n_inputs - 1].in.at.boot_ms += 30 * 60000;

@@ -1,10 +1,14 @@
 #include "walk.h"
 
+#include "digest.h"
+
 #include <inttypes.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <time.h>
+
+#define DIGEST_STEPS 60000 /* a room */
 
 /* --- states that were visited: a set of 128-bit hashes, open addressing ------------------------- */
 
@@ -22,6 +26,36 @@ static uint64_t mix(uint64_t h, uint64_t v)
 	h ^= v;
 	h *= 0x9e3779b97f4a7c15u;
 	return h ^ (h >> 29);
+}
+
+/* The bytes between members, which an assignment may leave as they are: two equal sheets may differ there. */
+#define BETWEEN(p, a, b)                                                                                     \
+	memset((char *)&(p)->a + sizeof(p)->a, 0, (size_t)((char *)&(p)->b - (char *)&(p)->a) - sizeof(p)->a)
+#define BEHIND(p, a)                                                                                         \
+	memset((char *)&(p)->a + sizeof(p)->a, 0,                                                            \
+	       sizeof *(p) - (size_t)((char *)&(p)->a - (char *)(p)) - sizeof(p)->a)
+
+static void settle(struct sheet *s)
+{
+	BETWEEN(s, size_mm, team);
+	BETWEEN(s, team, asked);
+	BETWEEN(&s->asked, digit, person);
+	BETWEEN(&s->asked, n, at);
+	BEHIND(&s->asked.at, boot);
+	BETWEEN(s, debts, items);
+	for (int i = 0; i < ITEMS_MAX; i++) {
+		struct item *it = &s->items[i];
+		BETWEEN(&it->thing, lot, expiry);
+		BEHIND(&it->thing, shows_on_xray);
+		BEHIND(it, dropped);
+	}
+	BETWEEN(s, items, digits);
+	for (int i = 0; i < DIGITS_MAX; i++) {
+		BEHIND(&s->digits[i].since, boot);
+		BEHIND(&s->digits[i], reminded_min);
+	}
+	BETWEEN(s, last_code, last_code_at);
+	BEHIND(&s->last_code_at, boot);
 }
 
 static int by_bytes(const void *a, const void *b)
@@ -152,6 +186,7 @@ struct walk {
 	uint32_t broken; /* rules found broken, as bits */
 	const struct saboteur *saboteur;
 	const struct room_plan *plan;
+	uint64_t *digest; /* of all that is decided, or NULL */
 	int quiet;
 };
 
@@ -195,7 +230,9 @@ static void push(struct walk *w, const struct station *st, uint32_t parent)
 static void load(struct walk *w, const struct node *n)
 {
 	struct station *st = &w->world.station;
-	memset(st->sheets, 0, sizeof st->sheets);
+	for (int i = 1; i < SHEETS_MAX; i++)
+		if (st->sheets[i].case_no)
+			memset(&st->sheets[i], 0, sizeof st->sheets[i]);
 	st->sheets[0] = n->sheet;
 	st->before[0] = n->before;
 	st->undo[0] = n->undo;
@@ -207,6 +244,7 @@ static void load(struct walk *w, const struct node *n)
 	/* A finished case in the same room, whose slip waits to be seen. */
 	st->unseen[st->n_unseen++] =
 	    (struct slip){.number = 1, .case_no = 90, .room = 1, .kind = SLIP_RECONCILIATION};
+	st->unseen[0].copy = w->plan && w->plan->copies ? 2 : 0;
 	st->last_slip_no = 1;
 }
 
@@ -258,10 +296,14 @@ static int step(struct walk *w, const struct node *from, int input)
 	int ended;
 	load(w, from);
 	decide(st, in, &out);
+	if (w->digest)
+		digest_outcome(w->digest, st, in, &out);
 	struct sheet decided = out.sheet;
+	settle(&decided);
 	if (w->saboteur)
 		w->saboteur->spoil(&out, in, &from->sheet);
 	uint32_t broken = apply(w, &out, &at_end, &ended);
+	settle(&st->sheets[0]);
 	/* While a case is suspended the room may open another; that one is this walk's own beginning over
 	 * again. */
 	if (from->sheet.suspended && st->sheets[1].case_no) {
@@ -303,6 +345,8 @@ static void restart(struct walk *w, const struct node *from)
 	st->boot = 1;
 	st->last = w->world.inputs[0].in.at;
 	struct sheet a = st->sheets[0], b = from->sheet;
+	settle(&a);
+	settle(&b);
 	for (int i = 0; i < DIGITS_MAX; i++) {
 		if (a.digits[i].state == DIGIT_ON &&
 		    (!a.digits[i].gap || a.digits[i].known_ms < b.digits[i].known_ms))
@@ -443,6 +487,72 @@ static const struct room_plan deep_rooms[] = {
      .digits = 1, .people = 3, .refused = 1},
 };
 
+/* What the rooms above do not reach: walked for the digest alone. */
+static const int cards_late[] = {CARD_NEW_CASE, CARD_FINAL_COUNT, CARD_OFF, CARD_INTACT, CARD_YES, CARD_NO,
+                                 CARD_MISREAD,  CARD_SUSPEND,     0};
+static const int cards_numbers[] = {CARD_NEW_CASE, CARD_FINAL_COUNT,
+                                    CARD_SHOWN_1,  CARD_SHOWN_3,
+                                    CARD_MISREAD,  CARD_UNDO,
+                                    CARD_NO,       CARD_WRONG_NUMBER_IN_PACK,
+                                    CARD_YES,      0};
+static const int cards_lots[] = {CARD_NEW_CASE, CARD_RETURNED_UNOPENED, CARD_MISREAD, CARD_ADD,
+                                 CARD_DROPPED,  CARD_FINAL_COUNT,       CARD_INTACT,  0};
+static const int cards_search[] = {CARD_FINAL_COUNT, CARD_OFF,      CARD_INTACT,         CARD_NO,
+                                   CARD_STEP_DONE,   CARD_NOT_DONE, CARD_FOUND,          CARD_ADD,
+                                   CARD_MISREAD,     CARD_YES,      CARD_END_UNRESOLVED, 0};
+
+static const struct room_plan digest_rooms[] = {
+    {"a lone operator, two digits", .single = 1, .tourniquets = 2, .digits = 2, .people = 1,
+     .cards = cards_least_alone},
+    {"a lone operator, two digits, one tourniquet not listed", .single = 1, .tourniquets = 1, .digits = 2,
+     .people = 1, .cards = cards_alone},
+    {"a lone operator, one forceps, no digit", .single = 1, .forceps = 1, .people = 1, .cards = cards_alone},
+    {"the right thumb", .thumb = 1, .tourniquets = 1, .digits = 1, .people = 3, .cards = cards_end},
+    {"two tourniquets, two forceps, two digits", .tourniquets = 2, .forceps = 2, .digits = 2, .people = 2,
+     .cards = cards_moves},
+    {"two lots, no number on the item", .two_lots = 1, .people = 2, .cards = cards_lots},
+    {"a size that is stated", .size = 1, .tourniquets = 1, .digits = 1, .people = 2, .cards = cards_core},
+    {"badges: in charge, withdrawn; both badges", .tourniquets = 1, .digits = 1, .people = 4, .charge = 1,
+     .withdrawn = 1, .both_badges = 1, .cards = cards_team},
+    {"badges at the end: in charge, withdrawn", .tourniquets = 1, .digits = 1, .people = 3, .charge = 1,
+     .withdrawn = 1, .cards = cards_end},
+    {"a lone operator who searches", .single = 1, .tourniquets = 1, .digits = 1, .people = 1,
+     .cards = cards_search},
+    {"answers that come later", .tourniquets = 1, .digits = 1, .people = 2, .later = 1, .cards = cards_late},
+    {"forceps of an earlier case, two copies of a slip", .tourniquets = 1, .forceps_again = 1, .copies = 1,
+     .digits = 1, .people = 3, .cards = cards_small},
+    {"isolated and struck while it is counted", .others = 1, .tourniquets = 1, .people = 2,
+     .cards = cards_numbers},
+};
+
+static int digest_rooms_of(const struct room_plan *plans, size_t count, struct buf *lines)
+{
+	uint32_t broken = 0;
+	for (size_t i = 0; i < count; i++) {
+		static struct walk w;
+		uint64_t digest = DIGEST_START;
+		memset(&w, 0, sizeof w);
+		w.limit = DIGEST_STEPS;
+		w.digest = &digest;
+		run(&w, &plans[i]);
+		digest_line(lines, digest, plans[i].name);
+		broken |= w.broken;
+		walk_free(&w);
+	}
+	return broken != 0;
+}
+
+/* walk --digest FILE [--update] */
+static int digest_all(const char *file, int update)
+{
+	struct buf lines = {0};
+	int bad = digest_rooms_of(rooms, sizeof rooms / sizeof *rooms, &lines);
+	bad |= digest_rooms_of(digest_rooms, sizeof digest_rooms / sizeof *digest_rooms, &lines);
+	bad |= digest_compare(file, update, &lines);
+	buf_free(&lines);
+	return bad;
+}
+
 static int walk_rooms(const struct room_plan *plans, size_t count, uint64_t limit)
 {
 	uint64_t states = 0, steps = 0;
@@ -570,6 +680,8 @@ int main(int argc, char **argv)
 	uint64_t seed = argc > 2 ? strtoull(argv[2], NULL, 10) : deep ? (uint64_t)time(NULL) : 2026;
 	if (argc > 2 && strcmp(argv[1], "--room") == 0)
 		return walk_rooms(&rooms[atoi(argv[2])], 1, 0);
+	if (argc > 2 && strcmp(argv[1], "--digest") == 0)
+		return digest_all(argv[2], argc > 3 && strcmp(argv[3], "--update") == 0);
 	int bad = walk_rooms(rooms, sizeof rooms / sizeof *rooms, deep ? 0 : 3000000);
 	bad |= catch_saboteurs();
 	bad |= play_random(deep ? 30000 : 3000, seed);

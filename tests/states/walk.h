@@ -22,6 +22,15 @@ struct room_plan {
 	int people;       /* 1: surgeon; 2: scrub and circulating; 3: all; 4: and a second scrub */
 	const int *cards; /* meanings, 0-terminated; NULL: all */
 	int one_by_one, both_badges;
+	/* Further things, for the rooms of the digest; 1 has them. */
+	int thumb;         /* the first digit is the right thumb, digit 1, and not the next */
+	int two_lots;      /* the tourniquet without a number comes from two lots */
+	int size;          /* the tourniquet's stated size, and a digit's that is typed */
+	int charge;        /* a badge of the nurse in charge */
+	int withdrawn;     /* a badge that was withdrawn */
+	int forceps_again; /* marked forceps that an ended case used */
+	int copies;        /* the slip that waits is copy 2, and copy 1 is scanned too */
+	int later;         /* answers that come three minutes after the question */
 };
 
 struct scan_choice {

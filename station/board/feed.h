@@ -1,6 +1,6 @@
 /* The two pipes to the daemon, JSON lines.
  *
- * daemon → board:  {"v":1,"seq":12,"view":{…}}      one room as run/view.h states it, whole, at each change
+ * daemon → board:  {"v":1,"seq":12,"view":{…}}      one room as tell/view.h states it, whole, at each change
  *                  {"v":1,"seq":13,"status":{…}}    the station, likewise
  *                  {"v":1,"seq":14,"alive":true}    once a second
  *                  {"v":1,"seq":15,"reply":{"id":"k1","room":1,"verdict":…,"said":…,"next":…}}

@@ -11,7 +11,7 @@
 
 #include "base/log.h"
 #include "run/daemon.h"
-#include "run/view.h"
+#include "run/teller.h"
 
 #define BOARD_LINE_MAX 8192
 #define WORDS_MAX (20 + 2 * HOSTS_MAX)
@@ -106,11 +106,11 @@ void board_show(struct daemon *d)
 	if (!d->board || d->shown == now)
 		return;
 	for (int i = 0; i < d->core.station.n_rooms; i++) {
-		json_t *view = view_room(&d->core, d->core.station.rooms[i].number);
+		json_t *view = teller_room(&d->core, d->core.station.rooms[i].number);
 		put_faults(d, view, d->core.station.rooms[i].number);
 		send_object(d, "view", view);
 	}
-	json_t *status = view_status(&d->core);
+	json_t *status = teller_status(&d->core);
 	put_faults(d, status, 0);
 	send_object(d, "status", status);
 	d->shown = now;

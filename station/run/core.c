@@ -8,6 +8,7 @@
 #include "base/clock.h"
 #include "base/log.h"
 #include "count/input.h"
+#include "run/teller.h"
 
 #define HALF_WAIT_MS                                                                                         \
 	30000 /* the second symbol of a pack comes within half a minute, or the first is forgotten */
@@ -16,6 +17,12 @@ struct moment core_now(const struct core *c)
 {
 	struct instant now = clock_now();
 	return (struct moment){.boot = c->station.boot, .boot_ms = now.boot_ms, .wall_ms = now.wall_ms};
+}
+
+const char *verdict_name(enum verdict verdict)
+{
+	static const char *const names[] = {"accepted", "refused", "question"};
+	return names[verdict];
 }
 
 int core_room_index(const struct core *c, int32_t room)
@@ -105,7 +112,7 @@ int core_open(struct core *c, const char *folder, struct error *e)
 	if (n == 0)
 		n = record_load(c->record, &c->station, e);
 	if (n == 0)
-		n = day_load(&c->day, c->record, c->station.last_case_no, e);
+		n = teller_day(&c->day, c->record, c->station.last_case_no, e);
 	if (n == 0)
 		n = record_start(c, e);
 	if (n < 0)

@@ -10,8 +10,8 @@
 #include "count/decide.h"
 #include "record/seal.h"
 #include "record/store.h"
-#include "run/day.h"
 #include "run/settings.h"
+#include "tell/day.h"
 
 #define RECENT_MAX 8
 
@@ -75,6 +75,8 @@ int32_t core_tick(struct core *c);
 int core_store(struct core *c, struct event *events, int count, struct error *e);
 
 struct moment core_now(const struct core *c);
+
+const char *verdict_name(enum verdict verdict); /* as replies and views call it */
 
 /* The room whose place in the station is `index`; and the place of a room, -1 none. */
 int core_room_index(const struct core *c, int32_t room);

@@ -10,7 +10,7 @@
 
 #include "base/log.h"
 #include "run/daemon.h"
-#include "run/slip.h"
+#include "run/teller.h"
 
 #define PRINT_LINE_MAX (1u << 20)
 #define COPIES 100 /* job id = slip * COPIES + copy */
@@ -51,8 +51,7 @@ static int send_job(struct daemon *d, const struct slip *s, int again)
 	_cleanup_(buf_free) struct buf line = {0};
 	_cleanup_(json_drop) json_t *o = json_object();
 	json_t *job = json_object();
-	json_t *document =
-	    slip_document(&d->core, s->case_no, s->number, (enum slip_kind)s->kind, s->copy, &e);
+	json_t *document = teller_slip(&d->core, s->case_no, s->number, (enum slip_kind)s->kind, s->copy, &e);
 	json_object_set_new(o, "v", json_integer(1));
 	json_object_set_new(o, "job", job);
 	if (!document) { /* it stays in the outbox, and the board goes on saying that it was not seen */

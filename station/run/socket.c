@@ -15,8 +15,8 @@
 
 #include "base/log.h"
 #include "run/daemon.h"
-#include "run/slip.h"
-#include "run/view.h"
+#include "run/teller.h"
+#include "tell/view.h"
 
 #define REQUEST_MAX (2u << 20) /* a whole catalogue comes in one line */
 #define CLIENTS_MAX 100
@@ -139,7 +139,7 @@ static json_t *do_type(struct client *c, const json_t *q)
 static json_t *do_sheet(struct client *c, const json_t *q)
 {
 	int32_t room = (int32_t)json_number(q, "room", c->d->core.station.rooms[0].number);
-	json_t *view = view_room(&c->d->core, room);
+	json_t *view = teller_room(&c->d->core, room);
 	if (!view)
 		return no("there is no such room in station.ini: see 'bandtally status'");
 	json_t *o = yes();
@@ -161,7 +161,7 @@ static json_t *do_status(struct client *c, const json_t *q)
 		json_object_set_new(x, "fault", json_string(dc->fault));
 		json_array_append_new(drivers, x);
 	}
-	json_t *status = view_status(&c->d->core);
+	json_t *status = teller_status(&c->d->core);
 	json_object_set_new(status, "drivers", drivers);
 	json_object_set_new(o, "status", status);
 	return o;
@@ -171,7 +171,7 @@ static json_t *do_case(struct client *c, const json_t *q)
 {
 	struct error e;
 	json_t *doc =
-	    slip_document(&c->d->core, (int32_t)json_number(q, "case", 0), 1, SLIP_RECONCILIATION, 1, &e);
+	    teller_slip(&c->d->core, (int32_t)json_number(q, "case", 0), 1, SLIP_RECONCILIATION, 1, &e);
 	if (!doc)
 		return no(e.text);
 	/* What is shown is the case; no slip is made, so nothing that names or seals one is given out. */

@@ -5,7 +5,7 @@
 #include <string.h>
 
 #include "run/core.h"
-#include "run/slip.h"
+#include "run/teller.h"
 
 struct cut {
 	struct event *events;
@@ -58,9 +58,9 @@ json_t *document_again(const char *folder, struct record *kept, int64_t seq, con
 	json_t *again = NULL;
 	memset(&core, 0, sizeof core);
 	if (record_each(kept, 0, take, &cut, e) == 0 && open_cut(&core, folder, &cut, e) == 0)
-		again = slip_document(&core, (int32_t)json_number(document, "case_number", 0),
-		                      (int32_t)json_number(document, "slip", 0), kind_of(document),
-		                      (int)json_number(document, "copy", 0), e);
+		again = teller_slip(&core, (int32_t)json_number(document, "case_number", 0),
+		                    (int32_t)json_number(document, "slip", 0), kind_of(document),
+		                    (int)json_number(document, "copy", 0), e);
 	if (again)
 		record_last(core.record, last);
 	core_close(&core);

@@ -1,4 +1,4 @@
-// Views as the daemon sends them (station/run/view.h), one for each state that a person may meet. Invented data.
+// Views as the daemon sends them (station/tell/view.h), one for each state that a person may meet. Invented data.
 const cards = (...words) => words.map((w, i) => ({ number: i + 1, words: w }));
 const item = (number, name, role, place, more = {}) => ({
 	number, name, lot: 'L2207', identity: '', role, place, condition: '', pieces: 1, shown: 0, missing: 0, digit: 0,

@@ -1,11 +1,11 @@
 /* What a case looks like when it is told: the fold of its events into what a slip prints. Unlike the sheet it
  * remembers when, who and how often; unlike the record it leaves out what was taken back (but says that it
- * was).
+ * was). Pure: events and a time in, a value out.
  */
-#ifndef BANDTALLY_RUN_STORY_H
-#define BANDTALLY_RUN_STORY_H
+#ifndef BANDTALLY_TELL_STORY_H
+#define BANDTALLY_TELL_STORY_H
 
-#include "run/core.h"
+#include "count/station.h"
 
 #define STORY_PEOPLE 24
 #define STORY_COUNTS 40
@@ -89,8 +89,10 @@ struct story {
 	uint8_t point_no; /* a point was answered no at some time */
 };
 
-/* Reads the case from the record. The caller frees it. 0, -ENOENT where there is no such case, or another
- * negative errno with `e`. */
-int story_read(struct story **out, struct core *c, int32_t case_no, struct error *e);
+/* Folds the `count` events of one case, oldest first, with the station's starts and marks in time from its
+ * opening on among them, as its clocks need (record_each() gives them so). `now` is until when the clocks of
+ * a case that is still open run; of one that has ended it is not looked at. 0 with a story that is the
+ * caller's to free(), -ENOENT where there are no events, -ENOMEM. */
+int story_make(struct story **out, const struct event *events, int count, struct moment now);
 
 #endif

@@ -1,4 +1,4 @@
-#include "run/slip.h"
+#include "tell/slip.h"
 
 #include <errno.h>
 #include <inttypes.h>
@@ -8,10 +8,11 @@
 
 #include "base/clock.h"
 #include "code/own-codes.h"
-#include "run/story.h"
+
+#define OUTCOME_MAX 1200
 
 struct making {
-	const struct core *c;
+	const struct slip_source *from;
 	const struct story *s;
 	json_t *o; /* the document */
 	enum slip_kind kind;
@@ -53,7 +54,7 @@ static json_t *day_text(int64_t wall_ms)
 
 static const char *name_of(const struct making *m, int32_t number)
 {
-	return number ? staff_name(&m->c->station.staff, number) : "nobody";
+	return number ? staff_name(m->from->staff, number) : "nobody";
 }
 
 /* --- items, digits ------------------------------------------------------------------------------ */
@@ -267,7 +268,7 @@ static void put_debts(const struct making *m)
 
 static void put_sign_out(const struct making *m)
 {
-	const struct policy *p = &m->c->station.policy;
+	const struct policy *p = m->from->policy;
 	if (!m->s->signed_ms || m->s->ended == END_UNRESOLVED)
 		return;
 	json_t *o = json_object(), *points = json_array();
@@ -285,7 +286,7 @@ static void put_sign_out(const struct making *m)
 
 static void put_search(const struct making *m)
 {
-	const struct policy *p = &m->c->station.policy;
+	const struct policy *p = m->from->policy;
 	const struct story *s = m->s;
 	if (!s->discrepancy_ms)
 		return;
@@ -345,7 +346,7 @@ static void put_entries(const struct making *m)
 	json_object_set_new(m->o, "gaps", gaps);
 }
 
-/* --- outcome and seal --------------------------------------------------------------------------- */
+/* --- outcome and head --------------------------------------------------------------------------- */
 
 /* Only what was counted and seen (rule 15): "1 finger tourniquet of 1 shown intact; right index finger seen
  * bare at 10:41". */
@@ -389,27 +390,6 @@ static void outcome_words(const struct making *m, char *out, size_t size)
 		out[0] = (char)(out[0] - 'a' + 'A');
 }
 
-static void put_jws(const struct making *m, int32_t slip, int copy, const char *outcome)
-{
-	struct chain chain;
-	char hex[2 * CHAIN_BYTES + 1];
-	_cleanup_(buf_free) struct buf jws = {0};
-	_cleanup_(json_drop) json_t *p = json_object();
-	int64_t seq = record_last(m->c->record, &chain);
-	chain_hex(&chain, hex);
-	json_object_set_new(p, "slip", json_integer(slip));
-	json_object_set_new(p, "copy", json_integer(copy));
-	json_object_set_new(p, "site", json_string(m->c->station.site));
-	json_object_set_new(p, "room", json_integer(m->s->room));
-	json_object_set_new(p, "case", json_integer(m->s->case_no));
-	json_object_set_new(p, "outcome", text(outcome, 300));
-	json_object_set_new(p, "ended_ms", json_integer(m->s->ended_ms));
-	json_object_set_new(p, "seq", json_integer(seq));
-	json_object_set_new(p, "chain", json_string(hex));
-	if (seal_jws(m->c->seal, p, &jws) == 0)
-		json_object_set_new(m->o, "jws", json_string(jws.data));
-}
-
 static const char *heading(const struct story *s, enum slip_kind kind)
 {
 	if (kind == SLIP_ADDENDUM)
@@ -425,28 +405,29 @@ static const char *heading(const struct story *s, enum slip_kind kind)
 	return "unresolved";
 }
 
-static void put_head(const struct making *m, int32_t slip, int copy, const char *outcome)
+static void put_head(const struct making *m, const char *outcome)
 {
-	char when[26], code[OWN_CODE_MAX] = "";
-	struct own_code own = {.kind = OWN_SLIP, .number = slip, .copy = copy};
-	clock_text_full(clock_now().wall_ms, when);
-	snprintf(own.site, sizeof own.site, "%s", m->c->station.site);
+	const struct slip_source *from = m->from;
+	char code[OWN_CODE_MAX] = "";
+	struct own_code own = {.kind = OWN_SLIP, .number = from->number, .copy = from->copy};
+	snprintf(own.site, sizeof own.site, "%s", from->site);
 	own_code_write(&own, code);
 	json_object_set_new(m->o, "v", json_integer(1));
 	json_object_set_new(m->o, "kind", json_string(m->kind == SLIP_DISCREPANCY ? "discrepancy" : "slip"));
-	json_object_set_new(m->o, "time", json_string(when));
-	json_object_set_new(m->o, "site", text(m->c->station.site_name, 60));
-	json_object_set_new(m->o, "paper", json_string(m->c->settings.paper));
-	json_object_set_new(m->o, "dpi", json_integer(m->c->settings.dpi));
-	json_object_set_new(m->o, "slip", json_integer(slip));
-	json_object_set_new(m->o, "copy", json_integer(copy));
+	json_object_set_new(m->o, "time", json_string(from->time));
+	json_object_set_new(m->o, "site", text(from->site_name, 60));
+	json_object_set_new(m->o, "paper", json_string(from->paper));
+	json_object_set_new(m->o, "dpi", json_integer(from->dpi));
+	json_object_set_new(m->o, "slip", json_integer(from->number));
+	json_object_set_new(m->o, "copy", json_integer(from->copy));
 	json_object_set_new(m->o, "code", json_string(code));
 	if (m->kind != SLIP_DISCREPANCY)
 		json_object_set_new(m->o, "heading", json_string(heading(m->s, m->kind)));
 	if (m->kind == SLIP_ADDENDUM)
-		json_object_set_new(m->o, "adds_to", json_integer(m->s->last_slip ? m->s->last_slip : slip));
+		json_object_set_new(m->o, "adds_to",
+		                    json_integer(m->s->last_slip ? m->s->last_slip : from->number));
 	json_object_set_new(m->o, "outcome", text(outcome, 400));
-	json_object_set_new(m->o, "room", text(station_room_name(&m->c->station, m->s->room), 60));
+	json_object_set_new(m->o, "room", text(from->room_name, 60));
 	json_object_set_new(m->o, "case_number", json_integer(m->s->case_no));
 	put(m->o, "case_label", m->s->label, 60);
 	json_object_set_new(m->o, "opened", day_text(m->s->opened_ms));
@@ -455,17 +436,14 @@ static void put_head(const struct making *m, int32_t slip, int copy, const char 
 	json_object_set_new(m->o, "single", json_boolean(m->s->single));
 }
 
-json_t *slip_document(struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy,
-                      struct error *e)
+json_t *slip_document(const struct slip_source *from)
 {
-	struct story *s;
-	char outcome[1200];
-	if (story_read(&s, c, case_no, e) < 0)
-		return NULL;
-	struct making m = {.c = c, .s = s, .o = json_object(), .kind = kind};
+	const struct story *s = from->story;
+	char outcome[OUTCOME_MAX];
+	struct making m = {.from = from, .s = s, .o = json_object(), .kind = from->kind};
 	json_t *items = json_array(), *digits = json_array();
 	outcome_words(&m, outcome, sizeof outcome);
-	put_head(&m, slip, copy, outcome);
+	put_head(&m, outcome);
 	for (int i = 1; i <= s->sheet.n_items; i++)
 		put_item(&m, items, i);
 	for (int i = 0; i < s->n_digits; i++)
@@ -479,7 +457,23 @@ json_t *slip_document(struct core *c, int32_t case_no, int32_t slip, enum slip_k
 	put_sign_out(&m);
 	put_search(&m);
 	put_entries(&m);
-	put_jws(&m, slip, copy, outcome);
-	free(s);
 	return m.o;
+}
+
+json_t *slip_summary(const struct slip_source *from)
+{
+	const struct making m = {.from = from, .s = from->story, .kind = from->kind};
+	char outcome[OUTCOME_MAX];
+	json_t *o = json_object();
+	outcome_words(&m, outcome, sizeof outcome);
+	json_object_set_new(o, "slip", json_integer(from->number));
+	json_object_set_new(o, "copy", json_integer(from->copy));
+	json_object_set_new(o, "site", json_string(from->site));
+	json_object_set_new(o, "room", json_integer(m.s->room));
+	json_object_set_new(o, "case", json_integer(m.s->case_no));
+	json_object_set_new(o, "outcome", text(outcome, 300));
+	json_object_set_new(o, "ended_ms", json_integer(m.s->ended_ms));
+	json_object_set_new(o, "seq", json_integer(from->seq));
+	json_object_set_new(o, "chain", json_string(from->chain));
+	return o;
 }

@@ -1,12 +1,9 @@
 /* What the boards show of cases and what the state of the count does not hold: who agreed which count, and
- * the cases of the day. Filled from the record at the start, and by each event that is stored.
- */
-#ifndef BANDTALLY_RUN_DAY_H
-#define BANDTALLY_RUN_DAY_H
+ * the cases of the day. Made from events alone, one by one. */
+#ifndef BANDTALLY_TELL_DAY_H
+#define BANDTALLY_TELL_DAY_H
 
-#include "base/error.h"
 #include "count/sheet.h"
-#include "record/store.h"
 
 #define DAY_CASES 64 /* the last ones; further ones of a day are found in the record */
 #define DAY_COUNTS 8 /* of one case, the latest */
@@ -33,9 +30,6 @@ struct day {
 
 /* Takes one event, in the order of the record; kinds that do not matter here are passed over. */
 void day_take(struct day *d, const struct event *e);
-
-/* Takes the last DAY_CASES cases from the record. 0, or a negative errno with `e`. */
-int day_load(struct day *d, struct record *r, int32_t last_case, struct error *e);
 
 /* A case that is kept; NULL none. */
 const struct day_case *day_case(const struct day *d, int32_t case_no);

@@ -1,9 +1,8 @@
-#include "run/day.h"
+#include "tell/day.h"
 
 #include <string.h>
 
 #include "base/clock.h"
-#include "count/sheet.h"
 
 static struct day_case *find(struct day *d, int32_t case_no)
 {
@@ -65,22 +64,6 @@ void day_take(struct day *d, const struct event *e)
 		c->end = e->what;
 		c->ended_ms = e->at.wall_ms;
 	}
-}
-
-static int take(void *context, const struct event *e)
-{
-	day_take(context, e);
-	return 0;
-}
-
-int day_load(struct day *d, struct record *r, int32_t last_case, struct error *e)
-{
-	int n = 0;
-	int32_t first = last_case > DAY_CASES ? last_case - DAY_CASES + 1 : 1;
-	*d = (struct day){0};
-	for (int32_t i = first; n == 0 && i <= last_case; i++)
-		n = record_each(r, i, take, d, e);
-	return n;
 }
 
 int day_shows(const struct day_case *c, int64_t wall_ms)

@@ -18,18 +18,60 @@
  * status: { …, rooms, cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
  *   slips and owed as above }
  */
-#ifndef BANDTALLY_RUN_VIEW_H
-#define BANDTALLY_RUN_VIEW_H
+#ifndef BANDTALLY_TELL_VIEW_H
+#define BANDTALLY_TELL_VIEW_H
 
-#include "run/core.h"
+#include "base/json.h"
+#include "count/station.h"
+#include "tell/day.h"
 
-json_t *view_room(const struct core *c, int32_t room); /* new reference; NULL where there is no such room */
-json_t *view_status(const struct core *c);
+/* What comes next in a room, as values: it is decided elsewhere. */
+struct view_next {
+	const char *words;
+	const int *cards; /* that fit now, by their numbers (enum own_card) */
+	int n_cards;
+	int sign_out; /* 1: the sign-out has been reached */
+};
+
+struct view_scan { /* one of the last scans of a room */
+	struct moment at;
+	const char *verdict, *said;
+};
+
+struct view_sound {
+	int volume; /* 0 to 100 */
+	int quiet;  /* 1: it is now within the quiet hours */
+	int speech; /* 1: replies are spoken */
+};
+
+/* What a view is made from; everything that is pointed to is borrowed. */
+struct view_source {
+	const struct station *station;
+	const struct day *day;
+	struct moment now;
+	const char *distrust; /* why the station is not to be trusted; "" it is */
+};
+
+struct view_room_source { /* of one room besides */
+	int32_t room;
+	struct view_next next;
+	const struct view_scan *recent; /* newest first */
+	int n_recent;
+	struct view_sound sound;
+};
+
+struct view_status_source {  /* of the whole station besides */
+	int64_t events;      /* in the record */
+	const char *printer; /* "" none */
+};
+
+/* A new reference; NULL where there is no such room. */
+json_t *view_room(const struct view_source *from, const struct view_room_source *room);
+json_t *view_status(const struct view_source *from, const struct view_status_source *status);
 
 const char *item_place_name(enum item_place place);
 const char *slip_state_name(enum slip_state state);
 const char *slip_kind_name(enum slip_kind kind);
-const char *verdict_name(enum verdict verdict);
 const char *case_end_name(int end); /* enum case_end; 0 open */
 
 #endif

@@ -1,4 +1,4 @@
-#include "run/story.h"
+#include "tell/story.h"
 
 #include <errno.h>
 #include <inttypes.h>
@@ -11,28 +11,12 @@
 
 /* The events of a case, and which of them were taken back. */
 struct telling {
-	struct core *c;
 	struct story *story;
 	struct station *replay; /* follows the events, undo and power cuts included */
-	struct event *events;
+	const struct event *events;
 	uint8_t *undone;
-	int count, room;
+	int count;
 };
-
-static int collect(void *context, const struct event *e)
-{
-	struct telling *t = context;
-	if (t->count == t->room) {
-		int room = t->room ? t->room * 2 : 64;
-		struct event *more = realloc(t->events, sizeof *more * (size_t)room);
-		if (!more)
-			return -ENOMEM;
-		t->events = more;
-		t->room = room;
-	}
-	t->events[t->count++] = *e;
-	return 0;
-}
 
 /* A step is the event that UNDO names and what followed it up to the next step. */
 static void mark_undone(struct telling *t, int undo)
@@ -463,33 +447,29 @@ static void tell_all(struct telling *t)
 	}
 }
 
-int story_read(struct story **out, struct core *c, int32_t case_no, struct error *e)
+int story_make(struct story **out, const struct event *events, int count, struct moment now)
 {
-	struct telling t = {
-	    .c = c, .story = calloc(1, sizeof(struct story)), .replay = calloc(1, sizeof(struct station))};
-	int n = t.story && t.replay ? record_each(c->record, case_no, collect, &t, e) : -ENOMEM;
-	if (n == 0 && !t.count)
-		n = error_set(e, -ENOENT, "there is no case %d in the record: see 'bandtally case list'",
-		              (int)case_no);
-	if (n == 0 && !(t.undone = calloc((size_t)t.count, 1)))
-		n = -ENOMEM;
+	if (count < 1)
+		return -ENOENT;
+	struct telling t = {.story = calloc(1, sizeof(struct story)),
+	                    .replay = calloc(1, sizeof(struct station)),
+	                    .events = events,
+	                    .undone = calloc((size_t)count, 1),
+	                    .count = count};
+	int n = t.story && t.replay && t.undone ? 0 : -ENOMEM;
 	if (n == 0) {
 		/* The clock of the replay begins in the boot in which the case was opened. */
-		t.replay->boot = t.events[0].at.boot;
+		t.replay->boot = events[0].at.boot;
 		tell_all(&t);
-		const struct moment now = core_now(c);
 		if (!t.story->ended)
 			tell_clocks(&t, &t.replay->sheets[0], now);
+		*out = t.story;
+	} else {
+		free(t.story);
 	}
-	free(t.events);
-	free(t.undone);
 	if (t.replay)
 		station_deinit(t.replay);
 	free(t.replay);
-	if (n < 0) {
-		free(t.story);
-		return n;
-	}
-	*out = t.story;
-	return 0;
+	free(t.undone);
+	return n;
 }

@@ -1,4 +1,4 @@
-#include "run/view.h"
+#include "tell/view.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -31,12 +31,6 @@ const char *slip_kind_name(enum slip_kind kind)
 {
 	static const char *const names[] = {"", "reconciliation", "discrepancy", "addendum"};
 	return kind <= SLIP_ADDENDUM ? names[kind] : "";
-}
-
-const char *verdict_name(enum verdict verdict)
-{
-	static const char *const names[] = {"accepted", "refused", "question"};
-	return names[verdict];
 }
 
 const char *case_end_name(int end)
@@ -121,7 +115,7 @@ static json_t *digits(const struct sheet *s, struct moment now)
 	return list;
 }
 
-static json_t *team(const struct core *c, const struct sheet *s)
+static json_t *team(const struct station *st, const struct sheet *s)
 {
 	json_t *list = json_array();
 	for (int p = PLACE_FIELD; p < TEAM_PLACES; p++) {
@@ -130,19 +124,20 @@ static json_t *team(const struct core *c, const struct sheet *s)
 		json_t *o = json_object();
 		put(o, "place",
 		    s->single && p == PLACE_FIELD ? "operator, alone" : place_words((enum team_place)p));
-		put(o, "name", staff_name(&c->station.staff, s->team.at[p]));
+		put(o, "name", staff_name(&st->staff, s->team.at[p]));
 		json_array_append_new(list, o);
 	}
 	return list;
 }
 
 /* What was agreed and still holds: a final count that was voided does not. */
-static json_t *agreed(const struct core *c, const struct sheet *s)
+static json_t *agreed(const struct view_source *from, const struct sheet *s)
 {
 	static const char *const kinds[] = {"", "initial count", "final count", "handover count",
 	                                    "count of what was added"};
 	json_t *list = json_array();
-	const struct day_case *d = s->case_no ? day_case(&c->day, s->case_no) : NULL;
+	const struct day_case *d = s->case_no ? day_case(from->day, s->case_no) : NULL;
+	const struct staff *staff = &from->station->staff;
 	for (int i = 0; d && i < d->n_counts; i++) {
 		const struct day_count *k = &d->counts[i];
 		char at[6];
@@ -153,29 +148,28 @@ static json_t *agreed(const struct core *c, const struct sheet *s)
 		clock_text_hm(k->at_ms, at);
 		put(o, "count", kinds[k->kind]);
 		put(o, "at", at);
-		put(o, "field", staff_name(&c->station.staff, k->field));
-		put(o, "circulating", k->circulating ? staff_name(&c->station.staff, k->circulating) : "");
-		put(o, "recorded", staff_name(&c->station.staff, k->recorded_by));
+		put(o, "field", staff_name(staff, k->field));
+		put(o, "circulating", k->circulating ? staff_name(staff, k->circulating) : "");
+		put(o, "recorded", staff_name(staff, k->recorded_by));
 		json_array_append_new(list, o);
 	}
 	return list;
 }
 
-static json_t *cases_of_day(const struct core *c)
+static json_t *cases_of_day(const struct view_source *from)
 {
 	json_t *list = json_array();
-	int64_t now = core_now(c).wall_ms;
-	for (int i = c->day.n; i-- > 0;) {
-		const struct day_case *d = &c->day.cases[i];
+	for (int i = from->day->n; i-- > 0;) {
+		const struct day_case *d = &from->day->cases[i];
 		char opened[6], ended[6] = "";
-		if (!day_shows(d, now))
+		if (!day_shows(d, from->now.wall_ms))
 			continue;
 		json_t *o = json_object();
 		clock_text_hm(d->opened_ms, opened);
 		if (d->end)
 			clock_text_hm(d->ended_ms, ended);
 		put_n(o, "case", d->case_no);
-		put(o, "room", station_room_name(&c->station, d->room));
+		put(o, "room", station_room_name(from->station, d->room));
 		put(o, "opened", opened);
 		put(o, "ended", ended);
 		put(o, "outcome", case_end_name(d->end));
@@ -192,50 +186,49 @@ static json_t *debts(const struct sheet *s)
 	return list;
 }
 
-static json_t *search(const struct core *c, const struct sheet *s)
+static json_t *search(const struct policy *p, const struct sheet *s)
 {
 	json_t *list = json_array();
-	for (int i = 0; s->discrepancy && i < c->station.policy.n_search; i++) {
+	for (int i = 0; s->discrepancy && i < p->n_search; i++) {
 		json_t *o = json_object();
-		put(o, "text", c->station.policy.search[i]);
+		put(o, "text", p->search[i]);
 		json_object_set_new(o, "answered", json_boolean(i < s->search_done));
 		json_array_append_new(list, o);
 	}
 	return list;
 }
 
-static json_t *cards(const struct core *c, const struct sheet *s)
+static json_t *cards(const struct view_next *next)
 {
-	int fit[FITTING_MAX], n = fitting_cards(&c->station, s, fit);
 	json_t *list = json_array();
-	for (int i = 0; i < n; i++) {
+	for (int i = 0; i < next->n_cards; i++) {
 		json_t *o = json_object();
-		put_n(o, "number", fit[i]);
-		put(o, "words", own_card_name(fit[i]));
+		put_n(o, "number", next->cards[i]);
+		put(o, "words", own_card_name(next->cards[i]));
 		json_array_append_new(list, o);
 	}
 	return list;
 }
 
-static json_t *recent(const struct core *c, int index, struct moment now)
+static json_t *recent(const struct view_room_source *room, struct moment now)
 {
 	json_t *list = json_array();
-	for (int i = 0; i < RECENT_MAX && c->recent[index][i].said[0]; i++) {
-		const struct recent *r = &c->recent[index][i];
+	for (int i = 0; i < room->n_recent; i++) {
+		const struct view_scan *r = &room->recent[i];
 		json_t *o = json_object();
 		put_n(o, "ago_ms", moment_between_ms(r->at, now));
-		put(o, "verdict", verdict_name(r->verdict));
+		put(o, "verdict", r->verdict);
 		put(o, "said", r->said);
 		json_array_append_new(list, o);
 	}
 	return list;
 }
 
-static json_t *slips(const struct core *c)
+static json_t *slips(const struct station *st)
 {
 	json_t *list = json_array();
-	for (int i = 0; i < c->station.n_unseen; i++) {
-		const struct slip *s = &c->station.unseen[i];
+	for (int i = 0; i < st->n_unseen; i++) {
+		const struct slip *s = &st->unseen[i];
 		json_t *o = json_object();
 		put_n(o, "number", s->number);
 		put_n(o, "case", s->case_no);
@@ -248,23 +241,23 @@ static json_t *slips(const struct core *c)
 	return list;
 }
 
-static json_t *owed(const struct core *c)
+static json_t *owed(const struct station *st)
 {
 	json_t *list = json_array();
-	for (int i = 0; i < c->station.n_owed; i++)
-		json_array_append_new(list, json_integer(c->station.owed[i].case_no));
+	for (int i = 0; i < st->n_owed; i++)
+		json_array_append_new(list, json_integer(st->owed[i].case_no));
 	return list;
 }
 
-static json_t *points(const struct core *c)
+static json_t *points(const struct policy *p)
 {
 	json_t *list = json_array();
-	for (int i = 0; i < c->station.policy.n_points; i++)
-		json_array_append_new(list, json_string(c->station.policy.points[i]));
+	for (int i = 0; i < p->n_points; i++)
+		json_array_append_new(list, json_string(p->points[i]));
 	return list;
 }
 
-static json_t *case_of(const struct sheet *s)
+static json_t *case_of(const struct sheet *s, int sign_out)
 {
 	static const char *const finals[] = {"not begun", "going on", "agreed"};
 	if (!s->case_no)
@@ -278,91 +271,106 @@ static json_t *case_of(const struct sheet *s)
 	json_object_set_new(o, "cancelled", json_boolean(s->cancelled));
 	json_object_set_new(o, "patient_left", json_boolean(s->patient_left));
 	json_object_set_new(o, "dressing_on", json_boolean(s->dressing_on));
-	json_object_set_new(o, "sign_out", json_boolean(ready_to_sign_out(s)));
+	json_object_set_new(o, "sign_out", json_boolean(sign_out));
 	put_n(o, "points_yes", s->points_yes);
 	put_n(o, "point_no", s->point_no);
 	return o;
 }
 
-static json_t *sound(const struct sound_setting *s, struct moment now)
+static json_t *sound(const struct view_sound *s)
 {
 	json_t *o = json_object();
 	put_n(o, "volume", s->volume);
-	json_object_set_new(o, "quiet", json_boolean(settings_quiet(s, now.wall_ms)));
+	json_object_set_new(o, "quiet", json_boolean(s->quiet));
 	json_object_set_new(o, "speech", json_boolean(s->speech));
 	return o;
 }
 
-json_t *view_room(const struct core *c, int32_t number)
+static json_t *room_of(const struct room *room)
 {
-	static const struct sheet none;
-	const struct room *room = station_room(&c->station, number);
-	if (!room)
-		return NULL;
-	int index = station_sheet_of_room(&c->station, number),
-	    suspended = station_suspended_in(&c->station, number);
-	const struct sheet *s = index >= 0 ? &c->station.sheets[index] : &none;
-	struct moment now = core_now(c);
-	char next[NEXT_MAX];
-	json_t *o = json_object(), *r = json_object();
-	next_step(&c->station, s, now, next);
-	put_n(o, "v", 1);
-	put_n(o, "at_ms", now.wall_ms);
-	put_n(r, "number", room->number);
-	put(r, "name", room->name);
-	json_object_set_new(r, "single", json_boolean(room->single));
-	json_object_set_new(o, "room", r);
-	put(o, "site", c->station.site_name);
-	put(o, "distrust", c->distrust);
-	json_object_set_new(o, "case", case_of(s));
-	put_n(o, "suspended_case", suspended >= 0 ? c->station.sheets[suspended].case_no : 0);
-	put(o, "next", c->distrust[0] ? "Count by hand on the paper sheet." : next);
-	put(o, "question", s->asked.what ? question_name((enum question)s->asked.what) : "");
-	put_n(o, "asked_digit", s->asked.digit);
-	json_object_set_new(o, "cards", cards(c, s));
-	json_object_set_new(o, "items", items(s));
-	put_n(o, "asked_item", s->final == FINAL_ASKING ? sheet_next_open(s) : 0);
-	json_object_set_new(o, "digits", digits(s, now));
-	json_object_set_new(o, "team", team(c, s));
-	json_object_set_new(o, "agreed", agreed(c, s));
-	json_object_set_new(o, "debts", debts(s));
-	json_object_set_new(o, "search", search(c, s));
-	json_object_set_new(o, "points", points(c));
-	json_object_set_new(o, "recent", recent(c, core_room_index(c, number), now));
-	json_object_set_new(o, "slips", slips(c));
-	json_object_set_new(o, "owed", owed(c));
-	json_object_set_new(o, "awake", json_boolean(s->awake));
-	json_object_set_new(o, "sound", sound(&c->settings.sound, now));
+	json_t *o = json_object();
+	put_n(o, "number", room->number);
+	put(o, "name", room->name);
+	json_object_set_new(o, "single", json_boolean(room->single));
 	return o;
 }
 
-json_t *view_status(const struct core *c)
+static void put_sheet(json_t *o, const struct view_source *from, const struct sheet *s)
 {
-	json_t *o = json_object(), *rooms = json_array();
+	put(o, "question", s->asked.what ? question_name((enum question)s->asked.what) : "");
+	put_n(o, "asked_digit", s->asked.digit);
+	put_n(o, "asked_item", s->final == FINAL_ASKING ? sheet_next_open(s) : 0);
+	json_object_set_new(o, "items", items(s));
+	json_object_set_new(o, "digits", digits(s, from->now));
+	json_object_set_new(o, "team", team(from->station, s));
+	json_object_set_new(o, "agreed", agreed(from, s));
+	json_object_set_new(o, "debts", debts(s));
+	json_object_set_new(o, "search", search(&from->station->policy, s));
+	json_object_set_new(o, "awake", json_boolean(s->awake));
+}
+
+json_t *view_room(const struct view_source *from, const struct view_room_source *room)
+{
+	static const struct sheet none;
+	const struct station *st = from->station;
+	const struct room *of = station_room(st, room->room);
+	if (!of)
+		return NULL;
+	int index = station_sheet_of_room(st, room->room), suspended = station_suspended_in(st, room->room);
+	const struct sheet *s = index >= 0 ? &st->sheets[index] : &none;
+	json_t *o = json_object();
+	put_n(o, "v", 1);
+	put_n(o, "at_ms", from->now.wall_ms);
+	json_object_set_new(o, "room", room_of(of));
+	put(o, "site", st->site_name);
+	put(o, "distrust", from->distrust);
+	json_object_set_new(o, "case", case_of(s, room->next.sign_out));
+	put_n(o, "suspended_case", suspended >= 0 ? st->sheets[suspended].case_no : 0);
+	put(o, "next", from->distrust[0] ? "Count by hand on the paper sheet." : room->next.words);
+	json_object_set_new(o, "cards", cards(&room->next));
+	put_sheet(o, from, s);
+	json_object_set_new(o, "points", points(&st->policy));
+	json_object_set_new(o, "recent", recent(room, from->now));
+	json_object_set_new(o, "slips", slips(st));
+	json_object_set_new(o, "owed", owed(st));
+	json_object_set_new(o, "sound", sound(&room->sound));
+	return o;
+}
+
+static json_t *rooms(const struct station *st)
+{
+	json_t *list = json_array();
+	for (int i = 0; i < st->n_rooms; i++) {
+		int index = station_sheet_of_room(st, st->rooms[i].number);
+		json_t *o = json_object();
+		put_n(o, "number", st->rooms[i].number);
+		put(o, "name", st->rooms[i].name);
+		put_n(o, "case", index >= 0 ? st->sheets[index].case_no : 0);
+		json_array_append_new(list, o);
+	}
+	return list;
+}
+
+json_t *view_status(const struct view_source *from, const struct view_status_source *status)
+{
+	const struct station *st = from->station;
+	json_t *o = json_object();
 	int open = 0;
 	for (int i = 0; i < SHEETS_MAX; i++)
-		open += c->station.sheets[i].case_no != 0;
-	for (int i = 0; i < c->station.n_rooms; i++) {
-		json_t *r = json_object();
-		int index = station_sheet_of_room(&c->station, c->station.rooms[i].number);
-		put_n(r, "number", c->station.rooms[i].number);
-		put(r, "name", c->station.rooms[i].name);
-		put_n(r, "case", index >= 0 ? c->station.sheets[index].case_no : 0);
-		json_array_append_new(rooms, r);
-	}
+		open += st->sheets[i].case_no != 0;
 	put_n(o, "v", 1);
-	put(o, "site", c->station.site);
-	put(o, "site_name", c->station.site_name);
-	put_n(o, "events", record_last(c->record, NULL));
+	put(o, "site", st->site);
+	put(o, "site_name", st->site_name);
+	put_n(o, "events", status->events);
 	put_n(o, "open_cases", open);
-	put_n(o, "last_case", c->station.last_case_no);
-	put_n(o, "lines", (int64_t)c->station.catalogue.count);
-	put_n(o, "staff", (int64_t)c->station.staff.count);
-	put(o, "distrust", c->distrust);
-	put(o, "printer", c->settings.printer);
-	json_object_set_new(o, "rooms", rooms);
-	json_object_set_new(o, "cases", cases_of_day(c));
-	json_object_set_new(o, "slips", slips(c));
-	json_object_set_new(o, "owed", owed(c));
+	put_n(o, "last_case", st->last_case_no);
+	put_n(o, "lines", (int64_t)st->catalogue.count);
+	put_n(o, "staff", (int64_t)st->staff.count);
+	put(o, "distrust", from->distrust);
+	put(o, "printer", status->printer);
+	json_object_set_new(o, "rooms", rooms(st));
+	json_object_set_new(o, "cases", cases_of_day(from));
+	json_object_set_new(o, "slips", slips(st));
+	json_object_set_new(o, "owed", owed(st));
 	return o;
 }

@@ -1,0 +1,158 @@
+#include "run/teller.h"
+
+#include <errno.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/clock.h"
+#include "tell/slip.h"
+#include "tell/view.h"
+
+/* --- stories and slips -------------------------------------------------------------------------- */
+
+struct collected {
+	struct event *events;
+	int count, room;
+};
+
+static int collect(void *context, const struct event *e)
+{
+	struct collected *all = context;
+	if (all->count == all->room) {
+		int room = all->room ? all->room * 2 : 64;
+		struct event *more = realloc(all->events, sizeof *more * (size_t)room);
+		if (!more)
+			return -ENOMEM;
+		all->events = more;
+		all->room = room;
+	}
+	all->events[all->count++] = *e;
+	return 0;
+}
+
+static int read_story(struct story **out, const struct core *c, int32_t case_no, struct error *e)
+{
+	struct collected all = {0};
+	int n = record_each(c->record, case_no, collect, &all, e);
+	if (n == 0)
+		n = story_make(out, all.events, all.count, core_now(c));
+	free(all.events);
+	if (n == -ENOENT)
+		return error_set(e, n, "there is no case %d in the record: see 'bandtally case list'",
+		                 (int)case_no);
+	if (n == -ENOMEM)
+		return error_set(e, n, "there is no memory to tell case %d: close other programs",
+		                 (int)case_no);
+	return n;
+}
+
+static void sign(const struct core *c, const struct slip_source *from, json_t *document)
+{
+	_cleanup_(buf_free) struct buf jws = {0};
+	_cleanup_(json_drop) json_t *summary = slip_summary(from);
+	if (seal_jws(c->seal, summary, &jws) == 0)
+		json_object_set_new(document, "jws", json_string(jws.data));
+}
+
+json_t *teller_slip(const struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy,
+                    struct error *e)
+{
+	struct story *story;
+	struct chain end;
+	char when[26], hex[2 * CHAIN_BYTES + 1];
+	if (read_story(&story, c, case_no, e) < 0)
+		return NULL;
+	int64_t seq = record_last(c->record, &end);
+	chain_hex(&end, hex);
+	clock_text_full(clock_now().wall_ms, when);
+	const struct slip_source from = {.story = story,
+	                                 .kind = kind,
+	                                 .number = slip,
+	                                 .copy = copy,
+	                                 .site = c->station.site,
+	                                 .site_name = c->station.site_name,
+	                                 .room_name = station_room_name(&c->station, story->room),
+	                                 .staff = &c->station.staff,
+	                                 .policy = &c->station.policy,
+	                                 .paper = c->settings.paper,
+	                                 .dpi = c->settings.dpi,
+	                                 .time = when,
+	                                 .seq = seq,
+	                                 .chain = hex};
+	json_t *document = slip_document(&from);
+	sign(c, &from, document);
+	free(story);
+	return document;
+}
+
+/* --- views -------------------------------------------------------------------------------------- */
+
+static struct view_source source_of(const struct core *c)
+{
+	return (struct view_source){
+	    .station = &c->station, .day = &c->day, .now = core_now(c), .distrust = c->distrust};
+}
+
+static int last_scans(const struct core *c, int32_t room, struct view_scan out[RECENT_MAX])
+{
+	int n = 0, index = core_room_index(c, room);
+	for (; index >= 0 && n < RECENT_MAX && c->recent[index][n].said[0]; n++) {
+		const struct recent *r = &c->recent[index][n];
+		out[n] =
+		    (struct view_scan){.at = r->at, .verdict = verdict_name(r->verdict), .said = r->said};
+	}
+	return n;
+}
+
+static struct view_sound sound_of(const struct core *c, struct moment now)
+{
+	const struct sound_setting *s = &c->settings.sound;
+	return (struct view_sound){
+	    .volume = s->volume, .quiet = settings_quiet(s, now.wall_ms), .speech = s->speech};
+}
+
+json_t *teller_room(const struct core *c, int32_t number)
+{
+	static const struct sheet none;
+	const struct view_source from = source_of(c);
+	int index = station_sheet_of_room(&c->station, number), cards[FITTING_MAX];
+	const struct sheet *s = index >= 0 ? &c->station.sheets[index] : &none;
+	struct view_scan recent[RECENT_MAX];
+	char next[NEXT_MAX];
+	next_step(&c->station, s, from.now, next);
+	const struct view_room_source room = {.room = number,
+	                                      .next = {.words = next,
+	                                               .cards = cards,
+	                                               .n_cards = fitting_cards(&c->station, s, cards),
+	                                               .sign_out = ready_to_sign_out(s)},
+	                                      .recent = recent,
+	                                      .n_recent = last_scans(c, number, recent),
+	                                      .sound = sound_of(c, from.now)};
+	return view_room(&from, &room);
+}
+
+json_t *teller_status(const struct core *c)
+{
+	const struct view_source from = source_of(c);
+	const struct view_status_source status = {.events = record_last(c->record, NULL),
+	                                          .printer = c->settings.printer};
+	return view_status(&from, &status);
+}
+
+/* --- the day ------------------------------------------------------------------------------------ */
+
+static int take(void *context, const struct event *e)
+{
+	day_take(context, e);
+	return 0;
+}
+
+int teller_day(struct day *d, struct record *r, int32_t last_case, struct error *e)
+{
+	int n = 0;
+	int32_t first = last_case > DAY_CASES ? last_case - DAY_CASES + 1 : 1;
+	*d = (struct day){0};
+	for (int32_t i = first; n == 0 && i <= last_case; i++)
+		n = record_each(r, i, take, d, e);
+	return n;
+}

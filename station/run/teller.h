@@ -1,0 +1,21 @@
+/* What the room of telling is asked for by the living station: slips, views and the day, made from the core's
+ * state, record, settings and clock. Only here do those four and station/tell meet. */
+#ifndef BANDTALLY_RUN_TELLER_H
+#define BANDTALLY_RUN_TELLER_H
+
+#include "base/json.h"
+#include "run/core.h"
+
+/* The signed document of copy `copy` of slip `slip`, of the kind `kind`, as the record stands now. A new
+ * reference, or NULL with `e`. */
+json_t *teller_slip(const struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy,
+                    struct error *e);
+
+/* As tell/view.h states them. New references; NULL where there is no such room. */
+json_t *teller_room(const struct core *c, int32_t room);
+json_t *teller_status(const struct core *c);
+
+/* Takes the last DAY_CASES cases up to `last_case` from the record. 0, or a negative errno with `e`. */
+int teller_day(struct day *d, struct record *r, int32_t last_case, struct error *e);
+
+#endif

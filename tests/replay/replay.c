@@ -10,6 +10,8 @@
  *   > pack GREEN-M 101 lot A expiry 20270331      identity and the rest are optional
  *   > tray TRAY-HAND
  *   > slip 1 | case 41 | typed TEXT | unknown TEXT
+ *   > late card OFF | > keyed digit right thumb    entered later than it happened; typed, not scanned
+ *   > print again 1            a further copy of slip 1, as `bandtally print retry 1` asks for
  *   > show                     sheet: items, digits, debts
  *   + 5 min | + 3 s | + once 2880 min (one tick at the end) | + boot 30 min (a power cut as long)
  *   + wall 60 min (somebody sets the clock)
@@ -18,29 +20,39 @@
  *   policy both_badges|one_by_one
  * Behind the reply stands what was decided, one line an event: "  event: …" (event-words.h), and how often
  * where the same comes several times running.
- * `replay --update FILE…` writes what the station says now into the scripts, for reading.
+ *   begin 2027-04-03T13:50Z    the first line: the station's wall clock then, else 2026-11-25T10:00Z
+ * Beside NAME.t stands NAME.slips: what each slip says that the script prints, made at its event, and then each case
+ * that is still open; in UTC, and what is otherwise where the clocks change in April and September. Both are there
+ * whole, so a script is played twice.
+ * `replay --update FILE…` writes what the station says now into both, for reading.
  */
 #include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <time.h>
 
 #include "base/buf.h"
 #include "code/own-codes.h"
 #include "count/decide.h"
 #include "count/rule.h"
 #include "event-words.h"
+#include "slips.h"
+#include "tell/view.h"
 
-#define EVENTS_MAX 65536
+/* New Zealand's rules (from memory), written out so that no file of zones is needed: UTC+13 until
+ * the first Sunday of April at 3, UTC+12 until the last of September at 2. */
+#define ELSEWHERE "NZST-12NZDT,M9.5.0,M4.1.0/3"
 
 struct play {
 	struct station st;
 	struct outcome out;
 	struct moment now;
 	int32_t room;
-	int64_t seq;
+	struct event *events; /* all so far: number n is the n-th */
+	int n_events, events_room;
+	json_t *printed; /* slips.h */
 	struct buf said;
-	uint8_t kinds[EVENTS_MAX]; /* of each event by its number, for one that names another */
 	struct {
 		char identity[IDENTITY_MAX];
 		int32_t case_no;
@@ -62,24 +74,56 @@ static void die(const char *what, const char *why)
 static const char *kind_of(const void *record, int64_t seq)
 {
 	const struct play *p = record;
-	return seq > 0 && seq <= p->seq ? event_name((enum event_kind)p->kinds[seq]) : "nothing";
+	return seq > 0 && seq <= p->n_events ? event_name(p->events[seq - 1].kind) : "nothing";
 }
 
 static void tell_event(struct play *p, const struct event *e)
 {
 	struct event_context c = {
 	    .staff = &p->st.staff, .now = p->now, .room = p->room, .kind_of = kind_of, .record = p};
-	if (e->seq == EVENTS_MAX)
-		die("more events than a script may have", event_name(e->kind));
-	p->kinds[e->seq] = (uint8_t)e->kind;
 	buf_add_text(&p->said, "  event: ");
 	event_words(e, &c, &p->said);
 	buf_add_text(&p->said, "\n");
 }
 
+static void put_down(struct play *p, struct event *e)
+{
+	if (p->n_events == p->events_room) {
+		p->events_room = p->events_room ? p->events_room * 2 : 256;
+		p->events = realloc(p->events, sizeof *p->events * (size_t)p->events_room);
+		if (!p->events)
+			die("no memory for an event", event_name(e->kind));
+	}
+	e->seq = p->n_events + 1;
+	p->events[p->n_events++] = *e;
+}
+
+static struct slips_source so_far(const struct play *p)
+{
+	return (struct slips_source){
+	    .station = &p->st, .events = p->events, .count = p->n_events, .now = p->now};
+}
+
+/* As the outbox does, once all that was decided together is stored and applied. */
+static void print(struct play *p, const struct event *events, int count)
+{
+	const struct slips_source from = so_far(p);
+	for (int i = 0; i < count; i++)
+		if (events[i].kind == EV_SLIP_QUEUED)
+			json_array_append_new(p->printed, slips_queued(&from, &events[i]));
+}
+
+static void print_open_cases(struct play *p)
+{
+	const struct slips_source from = so_far(p);
+	for (int i = 0; i < SHEETS_MAX; i++)
+		if (p->st.sheets[i].case_no)
+			json_array_append_new(p->printed, slips_case(&from, p->st.sheets[i].case_no));
+}
+
 static void keep(struct play *p, struct event e)
 {
-	e.seq = ++p->seq;
+	put_down(p, &e);
 	tell_event(p, &e);
 	if (station_apply(&p->st, &e) < 0)
 		die("an event does not apply", event_name(e.kind));
@@ -91,10 +135,7 @@ static void keep(struct play *p, struct event e)
 	if (e.kind == EV_SLIP_QUEUED && p->n_slips < 64) {
 		p->slips[p->n_slips].number = e.n;
 		p->slips[p->n_slips++].case_no = e.case_no;
-		buf_printf(&p->said, "prints: %s slip %d\n",
-		           e.what == SLIP_DISCREPANCY ? "discrepancy"
-		           : e.what == SLIP_ADDENDUM  ? "addendum"
-		                                      : "reconciliation",
+		buf_printf(&p->said, "prints: %s slip %d\n", slip_kind_name((enum slip_kind)e.what),
 		           (int)e.n);
 	}
 	if (e.kind == EV_FOUND_AFTER)
@@ -118,6 +159,7 @@ static void take(struct play *p, struct input *in)
 		           p->out.reply.next);
 	for (int i = 0; i < p->out.count; i++)
 		keep(p, p->out.events[i]);
+	print(p, p->out.events, p->out.count);
 	for (int i = 0; i < SHEETS_MAX; i++) {
 		uint32_t broken = rule_check(&p->st.sheets[i]);
 		for (int r = 1; r <= RULE_MAX; r++)
@@ -199,9 +241,39 @@ static void show(struct play *p)
 		buf_printf(&p->said, "owed: %s\n", debt_name((enum debt_kind)s->debts.list[i].kind));
 }
 
+static void print_again(struct play *p, const char *number)
+{
+	const struct slip *s = station_slip(&p->st, atoi(number));
+	if (!s)
+		die("no such slip waits to be seen", number);
+	struct event again = {.kind = EV_SLIP_QUEUED,
+	                      .at = p->now,
+	                      .case_no = s->case_no,
+	                      .room = s->room,
+	                      .n = s->number,
+	                      .what = s->kind,
+	                      .other = s->copy + 1};
+	keep(p, again);
+	print(p, &again, 1);
+}
+
+static uint32_t flag_of(char **line)
+{
+	static const struct {
+		const char *word;
+		uint32_t flag;
+	} flags[] = {{"late ", EVENT_LATE}, {"keyed ", EVENT_KEYED}};
+	for (size_t i = 0; i < sizeof flags / sizeof *flags; i++)
+		if (strncmp(*line, flags[i].word, strlen(flags[i].word)) == 0) {
+			*line += strlen(flags[i].word);
+			return flags[i].flag;
+		}
+	return 0;
+}
+
 static void scan(struct play *p, char *line)
 {
-	struct input in = {0};
+	struct input in = {.flags = flag_of(&line)};
 	char *rest = strchr(line, ' ');
 	if (rest)
 		*rest++ = 0;
@@ -244,6 +316,9 @@ static void scan(struct play *p, char *line)
 	} else if (strcmp(line, "typed") == 0 || strcmp(line, "unknown") == 0) {
 		in.act = line[0] == 't' ? ACT_TYPED : ACT_UNKNOWN;
 		snprintf(in.text, sizeof in.text, "%s", rest);
+	} else if (strcmp(line, "print") == 0 && strncmp(rest, "again ", 6) == 0) {
+		print_again(p, rest + 6);
+		return;
 	} else if (strcmp(line, "show") == 0) {
 		show(p);
 		return;
@@ -251,6 +326,13 @@ static void scan(struct play *p, char *line)
 		die("no such input", line);
 	}
 	take(p, &in);
+}
+
+static void pass(struct play *p, int64_t ms)
+{
+	p->now.wall_ms += ms;
+	p->now.boot_ms += ms;
+	tick(p);
 }
 
 static void wait_for(struct play *p, const char *text)
@@ -262,7 +344,8 @@ static void wait_for(struct play *p, const char *text)
 	if (sscanf(text + (boot || wall || once ? 5 : 0), "%d %7s", &n, unit) != 2)
 		die("no such wait", text);
 	int64_t ms = (int64_t)n * (strcmp(unit, "min") == 0 ? 60000 : 1000);
-	p->now.wall_ms += ms;
+	if (wall || boot)
+		p->now.wall_ms += ms;
 	if (wall)
 		return;
 	if (boot) {
@@ -272,12 +355,9 @@ static void wait_for(struct play *p, const char *text)
 		return;
 	}
 	/* The daemon ticks each second; here once a minute is enough. */
-	for (; ms > 60000 && !once; ms -= 60000) {
-		p->now.boot_ms += 60000;
-		tick(p);
-	}
-	p->now.boot_ms += ms;
-	tick(p);
+	for (; ms > 60000 && !once; ms -= 60000)
+		pass(p, 60000);
+	pass(p, ms);
 }
 
 static void set_up(struct play *p, const char *folder)
@@ -300,6 +380,7 @@ static void set_up(struct play *p, const char *folder)
 	if (catalogue_read_csv(text, n, &lines, &count, &e) < 0)
 		die(path, e.text);
 	snprintf(p->st.site, sizeof p->st.site, "BC");
+	snprintf(p->st.site_name, sizeof p->st.site_name, "Example Hand Unit");
 	policy_default(&p->st.policy);
 	p->st.rooms[p->st.n_rooms++] = (struct room){.number = 1, .name = "Theatre 1"};
 	p->st.rooms[p->st.n_rooms++] = (struct room){.number = 2, .name = "Theatre 2"};
@@ -314,11 +395,22 @@ static void set_up(struct play *p, const char *folder)
 		keep(p, (struct event){.kind = EV_STAFF_SET, .at = p->now, .staff = people[i]});
 }
 
+static void begin(struct play *p, const char *text)
+{
+	struct tm t = {0};
+	const char *end = strptime(text, "%Y-%m-%dT%H:%MZ", &t);
+	if (!end || *end)
+		die("no such time to begin", text);
+	p->now.wall_ms = (int64_t)timegm(&t) * 1000;
+}
+
 static void command(struct play *p, char *line)
 {
 	char key[32] = "", lot[32] = "", why[100] = "";
 	if (strncmp(line, "room ", 5) == 0) {
 		p->room = atoi(line + 5);
+	} else if (strncmp(line, "begin ", 6) == 0) {
+		begin(p, line + 6);
 	} else if (sscanf(line, "quarantine %24s %30s %99[^\n]", key, lot, why) == 3) {
 		struct event e = {.kind = EV_QUARANTINED, .at = p->now};
 		snprintf(e.thing.line, sizeof e.thing.line, "%.24s", key);
@@ -350,11 +442,18 @@ static void add_folded(struct buf *whole, const char *lines)
 	}
 }
 
-/* Plays the script and returns it with what the station says now. */
-static struct buf play(const char *path)
+struct played {
+	struct buf script; /* with what the station says now */
+	json_t *printed;
+};
+
+static struct played play(const char *path, const char *zone)
 {
 	static struct play p;
 	memset(&p, 0, sizeof p);
+	setenv("TZ", zone, 1);
+	tzset();
+	p.printed = json_array();
 	char folder[400], line[1024];
 	snprintf(folder, sizeof folder, "%s", path);
 	char *slash = strrchr(folder, '/');
@@ -385,9 +484,11 @@ static struct buf play(const char *path)
 		expecting = input;
 	}
 	fclose(f);
+	print_open_cases(&p);
 	buf_free(&p.said);
+	free(p.events);
 	station_deinit(&p.st);
-	return whole;
+	return (struct played){whole, p.printed};
 }
 
 static struct buf read_file(const char *path)
@@ -414,22 +515,42 @@ static void tell_difference(const char *path, const char *now, const char *then)
 	        path, line, now, then);
 }
 
+/* Compares what is said now with the file, or writes it there. 1 where it is otherwise. */
+static int compare(const char *path, const struct buf *now, int update)
+{
+	struct buf then = read_file(path);
+	int same = now->size == then.size && memcmp(now->data, then.data, now->size) == 0;
+	if (!same && update) {
+		FILE *f = fopen(path, "we");
+		if (!f || fwrite(now->data, 1, now->size, f) != now->size || fclose(f) != 0)
+			die(path, strerror(errno));
+	} else if (!same) {
+		tell_difference(path, now->data ? now->data : "", then.data ? then.data : "");
+	}
+	buf_free(&then);
+	return !same && !update;
+}
+
+static int replay(const char *path, int update)
+{
+	char beside[512];
+	struct played here = play(path, "UTC"), there = play(path, ELSEWHERE);
+	_cleanup_(buf_free) struct buf slips = {0};
+	const char *dot = strrchr(path, '.');
+	snprintf(beside, sizeof beside, "%.*s.slips", dot ? (int)(dot - path) : (int)strlen(path), path);
+	slips_write(here.printed, there.printed, "in New Zealand", &slips);
+	int bad = compare(path, &here.script, update) + compare(beside, &slips, update);
+	json_decref(here.printed);
+	json_decref(there.printed);
+	buf_free(&here.script);
+	buf_free(&there.script);
+	return bad;
+}
+
 int main(int argc, char **argv)
 {
 	int update = argc > 1 && strcmp(argv[1], "--update") == 0, bad = 0;
-	for (int i = 1 + update; i < argc; i++) {
-		struct buf now = play(argv[i]), then = read_file(argv[i]);
-		int same = now.size == then.size && memcmp(now.data, then.data, now.size) == 0;
-		if (update && !same) {
-			FILE *f = fopen(argv[i], "we");
-			if (!f || fwrite(now.data, 1, now.size, f) != now.size || fclose(f) != 0)
-				die(argv[i], strerror(errno));
-		} else if (!same) {
-			tell_difference(argv[i], now.data ? now.data : "", then.data ? then.data : "");
-			bad++;
-		}
-		buf_free(&now);
-		buf_free(&then);
-	}
+	for (int i = 1 + update; i < argc; i++)
+		bad += replay(argv[i], update);
 	return bad != 0;
 }

@@ -1,0 +1,178 @@
+#include "slips.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/clock.h"
+#include "tell/slip.h"
+#include "tell/view.h"
+
+#define WIDTH 110 /* a value that fits is written on one line */
+
+/* --- making -------------------------------------------------------------------------------------- */
+
+/* What record_each() gives of one case: its own events, and the starts and marks in time between them. */
+static struct story *story_of(const struct slips_source *from, int32_t case_no)
+{
+	struct event *of_case = calloc((size_t)from->count, sizeof *of_case);
+	struct story *story = NULL;
+	int first = 0, last = from->count, n = 0;
+	while (first < from->count && from->events[first].case_no != case_no)
+		first++;
+	while (last > first && from->events[last - 1].case_no != case_no)
+		last--;
+	for (int i = first; i < last; i++) {
+		const struct event *e = &from->events[i];
+		if (e->case_no == case_no || e->kind == EV_STARTED || e->kind == EV_ALIVE)
+			of_case[n++] = *e;
+	}
+	if (story_make(&story, of_case, n, from->now) < 0) {
+		fprintf(stderr, "replay: case %d cannot be told\n", (int)case_no);
+		exit(1);
+	}
+	free(of_case);
+	return story;
+}
+
+static json_t *made(const struct slips_source *from, const struct event *queued, const char *title)
+{
+	char time[26];
+	const struct station *st = from->station;
+	struct story *story = story_of(from, queued->case_no);
+	clock_text_full(from->now.wall_ms, time);
+	const struct slip_source slip = {.story = story,
+	                                 .kind = (enum slip_kind)queued->what,
+	                                 .number = queued->n,
+	                                 .copy = queued->other,
+	                                 .site = st->site,
+	                                 .site_name = st->site_name,
+	                                 .room_name = station_room_name(st, story->room),
+	                                 .staff = &st->staff,
+	                                 .policy = &st->policy,
+	                                 .paper = "a5",
+	                                 .dpi = 300,
+	                                 .time = time,
+	                                 .seq = from->count,
+	                                 .chain = "<hash>"};
+	json_t *document = slip_document(&slip);
+	json_object_set_new(document, "jws", json_string("<signature>"));
+	json_t *all =
+	    json_pack("{s:s,s:o,s:o}", "title", title, "document", document, "signed", slip_summary(&slip));
+	free(story);
+	return all;
+}
+
+json_t *slips_queued(const struct slips_source *from, const struct event *queued)
+{
+	char title[80];
+	snprintf(title, sizeof title, "slip %d copy %d of case %d: %s", (int)queued->n, (int)queued->other,
+	         (int)queued->case_no, slip_kind_name((enum slip_kind)queued->what));
+	return made(from, queued, title);
+}
+
+json_t *slips_case(const struct slips_source *from, int32_t case_no)
+{
+	const struct event none = {.case_no = case_no, .what = SLIP_RECONCILIATION, .n = 1, .other = 1};
+	char title[80];
+	snprintf(title, sizeof title, "case %d at the end of the script, without a slip", (int)case_no);
+	json_t *all = made(from, &none, title), *document = json_object_get(all, "document");
+	static const char *const of_a_slip[] = {"slip", "copy", "code", "jws"};
+	for (size_t i = 0; i < sizeof of_a_slip / sizeof *of_a_slip; i++)
+		json_object_del(document, of_a_slip[i]);
+	json_object_del(all, "signed");
+	return all;
+}
+
+/* --- writing ------------------------------------------------------------------------------------- */
+
+static void line(struct buf *out, int depth, const char *key)
+{
+	buf_printf(out, "%*s", depth, "");
+	if (key)
+		buf_printf(out, "\"%s\": ", key);
+}
+
+static int by_name(const void *a, const void *b)
+{
+	return strcmp(*(const char *const *)a, *(const char *const *)b);
+}
+
+static void write_value(const json_t *value, int depth, const char *key, struct buf *out);
+
+static void write_fields(const json_t *object, int depth, struct buf *out)
+{
+	const char *keys[64], *key;
+	json_t *value;
+	size_t n = 0;
+	json_object_foreach((json_t *)object, key, value) if (n < 64) keys[n++] = key;
+	qsort(keys, n, sizeof *keys, by_name);
+	for (size_t i = 0; i < n; i++) {
+		write_value(json_object_get(object, keys[i]), depth, keys[i], out);
+		buf_add_text(out, i + 1 < n ? ",\n" : "\n");
+	}
+}
+
+/* Sorted by name; what is short stands on one line. */
+static void write_value(const json_t *value, int depth, const char *key, struct buf *out)
+{
+	_cleanup_(buf_free) struct buf flat = {0};
+	size_t n = json_array_size(value);
+	json_write_canonical(value, &flat);
+	line(out, depth, key);
+	if (flat.size + (size_t)depth < WIDTH || !(json_is_object(value) || n)) {
+		buf_add(out, flat.data, flat.size);
+		return;
+	}
+	buf_add_text(out, json_is_object(value) ? "{\n" : "[\n");
+	if (json_is_object(value))
+		write_fields(value, depth + 1, out);
+	for (size_t i = 0; i < n; i++) {
+		write_value(json_array_get(value, i), depth + 1, NULL, out);
+		buf_add_text(out, i + 1 < n ? ",\n" : "\n");
+	}
+	line(out, depth, NULL);
+	buf_add_text(out, json_is_object(value) ? "}" : "]");
+}
+
+/* Each value of `there` that is not what it is here, by the way to it: counts[0].when: "23:10". */
+static void write_differences(const json_t *here, const json_t *there, const char *way, struct buf *out)
+{
+	char further[300];
+	const char *key;
+	json_t *value;
+	if (json_equal(here, there))
+		return;
+	if (json_is_object(there) && json_is_object(here)) {
+		json_object_foreach((json_t *)there, key, value)
+		{
+			snprintf(further, sizeof further, "%s%s%s", way, *way ? "." : "", key);
+			write_differences(json_object_get(here, key), value, further, out);
+		}
+	} else if (json_is_array(there) && json_array_size(here) == json_array_size(there)) {
+		for (size_t i = 0; i < json_array_size(there); i++) {
+			snprintf(further, sizeof further, "%s[%zu]", way, i);
+			write_differences(json_array_get(here, i), json_array_get(there, i), further, out);
+		}
+	} else {
+		buf_printf(out, " %s: ", way);
+		json_write_canonical(there, out);
+		buf_add_text(out, "\n");
+	}
+}
+
+void slips_write(const json_t *list, const json_t *elsewhere, const char *where, struct buf *out)
+{
+	for (size_t i = 0; i < json_array_size(list); i++) {
+		const json_t *here = json_array_get(list, i), *there = json_array_get(elsewhere, i);
+		const json_t *sign = json_object_get(here, "signed");
+		buf_printf(out, "%s%s\n", i ? "\n" : "", json_text(here, "title"));
+		write_value(json_object_get(here, "document"), 0, NULL, out);
+		if (sign) {
+			buf_add_text(out, "\nsigned: ");
+			write_value(sign, 0, NULL, out);
+		}
+		buf_printf(out, "\n%s:\n", where);
+		write_differences(here, there, "", out);
+	}
+}

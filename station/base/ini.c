@@ -62,7 +62,7 @@ static int on_value(void *user, const char *section, const char *name, const cha
 
 int ini_read(const char *path, ini_value_fn each, void *context, struct error *e)
 {
-	struct error own;
+	struct error own = {0};
 	struct reading r = {.path = path, .each = each, .context = context, .e = e ? e : &own};
 	FILE *f = fopen(path, "re");
 	if (!f)

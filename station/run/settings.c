@@ -74,7 +74,7 @@ static struct room *room_make(struct station *st, int number)
 static int set_room(struct station *st, const char *section, const char *name, const char *value,
                     struct error *e)
 {
-	int number, flag;
+	int number = 0, single = 0;
 	if (whole(&number, "the room's number", section + 5, 1, 99, e) < 0)
 		return -EINVAL;
 	struct room *r = room_make(st, number);
@@ -83,15 +83,13 @@ static int set_room(struct station *st, const char *section, const char *name, c
 		                 ROOMS_MAX);
 	if (strcmp(name, "name") == 0)
 		return copy(r->name, sizeof r->name, name, value, e);
-	if (strcmp(name, "single_operator") == 0 && yes_no(&flag, name, value, e) == 0) {
-		r->single = (uint8_t)flag;
-		return 0;
-	}
-	return e->code ? e->code
-	               : error_set(e, -EINVAL,
-	                           "[room] has no setting '%.40s': name and single_operator are "
-	                           "known",
-	                           name);
+	if (strcmp(name, "single_operator") != 0)
+		return error_set(e, -EINVAL,
+		                 "[room] has no setting '%.40s': name and single_operator are known", name);
+	if (yes_no(&single, name, value, e) < 0)
+		return -EINVAL;
+	r->single = (uint8_t)single;
+	return 0;
 }
 
 static int set_printer(struct settings *s, const char *name, const char *value, struct error *e)
@@ -118,7 +116,7 @@ static int set_driver(struct settings *s, const char *section, const char *name,
                       struct error *e)
 {
 	struct driver_setting *d = NULL;
-	int room;
+	int room = 0;
 	for (int i = 0; i < s->n_drivers; i++)
 		if (strcmp(s->drivers[i].name, section + 7) == 0)
 			d = &s->drivers[i];
@@ -282,7 +280,6 @@ static int elsewhere_whole(const struct settings *s, const char *path, struct er
 static int set(void *context, const char *section, const char *name, const char *value, struct error *e)
 {
 	struct reading *r = context;
-	e->code = 0;
 	if (strcmp(section, "site") == 0)
 		return set_site(r->st, name, value, e);
 	if (strncmp(section, "room ", 5) == 0)

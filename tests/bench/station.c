@@ -74,7 +74,7 @@ static void must(int code, sqlite3 *db)
 
 static void serve_reference(const char *folder)
 {
-	char path[300];
+	char path[400];
 	sqlite3 *db;
 	sqlite3_stmt *insert;
 	struct sockaddr_un a = {.sun_family = AF_UNIX};

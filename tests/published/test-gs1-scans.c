@@ -18,8 +18,9 @@ static bool expected_elements(const char *symbol, const char *data, char *out)
 	if (data[0] == '^')
 		return caret_elements(data, out);
 	for (int i = 0; trade[i]; i++)
-		if (!strcmp(symbol, trade[i]) && digits == strlen(data)) {
-			sprintf(out, "(01)%.*s%s", 14 - (int)digits, "00000000000000", data);
+		if (!strcmp(symbol, trade[i]) && digits == strlen(data) && digits <= 14) {
+			snprintf(out, sizeof "(01)" + 14, "(01)%.*s%s", 14 - (int)digits, "00000000000000",
+			         data);
 			return true;
 		}
 	return false;

@@ -85,6 +85,17 @@ static void a_wrong_sound_setting_is_refused_with_its_line(void **state)
 	refused("board", "loudness = 3", "[board] has no setting 'loudness'");
 }
 
+static void a_wrong_setting_of_a_room_or_a_driver_is_refused_with_its_line(void **state)
+{
+	(void)state;
+	refused("room 1", "colour = red", "[room] has no setting 'colour'");
+	refused("room 1", "single_operator = maybe", "single_operator is 'maybe': it must be yes or no");
+	refused("room 100", "name = Bay", "the room's number is '100'");
+	refused("driver x", "room = 0", "[driver] room = 0: command and room (1 to 99) are known");
+	assert_int_equal(read_text("[room 2]\nsingle_operator = yes\nname = Bay\n"), 0);
+	assert_int_equal(st.rooms[0].single, 1);
+}
+
 static int quiet_at(const char *local)
 {
 	struct tm t = {.tm_isdst = -1};
@@ -190,6 +201,7 @@ int main(void)
 	    cmocka_unit_test(the_board_is_heard_at_60_and_never_quiet_unless_it_is_said),
 	    cmocka_unit_test(volume_quiet_hours_and_speech_are_taken_as_written),
 	    cmocka_unit_test(a_wrong_sound_setting_is_refused_with_its_line),
+	    cmocka_unit_test(a_wrong_setting_of_a_room_or_a_driver_is_refused_with_its_line),
 	    cmocka_unit_test(quiet_hours_go_by_the_local_clock_also_over_midnight),
 	    cmocka_unit_test(a_change_of_the_clocks_moves_quiet_hours_with_the_wall_clock),
 	    cmocka_unit_test(the_board_elsewhere_is_told_address_names_and_files),

@@ -1,7 +1,7 @@
 #!/bin/sh
 # Scans that a cordless scanner had stored arrive at once after a silence: they are held, the room is asked, YES enters
 # them as late, NO throws them away and the record says so (rule 17). A scanner whose program ends is told.
-# So is a single one that is old when it comes, by its own time.
+# So is a single one that is old when it comes, by its own time. YES of another room is no answer (rule 18).
 #   bursts.sh FOLDER-OF-PROGRAMS
 set -eu
 bin=$1
@@ -12,6 +12,8 @@ cat >"$data/station.ini" <<X
 letters = BC
 [room 1]
 name = Theatre 1
+[room 2]
+name = Theatre 2
 [driver cordless]
 command = $root/driver
 room = 1
@@ -24,8 +26,8 @@ X
 exec 9<>"$root/lines"
 start
 soon 'the scanner is there' 'bt status | grep -q "scanner cordless, room 1: running"'
-code() { bt label cards --list | awk -F '\t' -v m="$1" '$3 == m { print $1 }'; }
-new=$(code 'NEW CASE') awake=$(code 'AWAKE PATIENT') yes=$(code YES) no=$(code NO)
+code() { bt label cards --room "${2:-1}" --list | awk -F '\t' -v m="$1" '$3 == m { print $1 }'; }
+new=$(code 'NEW CASE') awake=$(code 'AWAKE PATIENT') yes=$(code YES) no=$(code NO) yes2=$(code YES 2)
 send() { for c in "$@"; do printf '{"v":1,"scan":{"aim":"]C0","data":"%s"}}\n' "$c"; done >&9; }
 
 sleep 1.2
@@ -36,6 +38,9 @@ send "$awake" "$awake" "$awake"
 soon 'three at once are held and the room is asked' 'bt sheet --json | grep -q "3 scans arrived at once"'
 bt sheet --json | grep -q '"awake":false' || fail 'a held scan was entered before anyone answered'
 sleep 0.4
+send "$yes2"
+soon 'YES of another room answers nothing here' 'bt sheet --room 2 --json | grep -q "belongs to Theatre 2"'
+bt sheet --json | grep -q '"awake":false' || fail 'YES of another room entered what was held'
 send "$yes"
 soon 'YES enters them' 'bt sheet --json | grep -q "\"awake\":true"'
 bt case show 1 --json | grep -q '"how":"late"' || fail 'the entries are not marked late'

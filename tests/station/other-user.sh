@@ -1,6 +1,7 @@
 #!/bin/sh
 # A station that runs as its own user serves an auditor who is a third: the copy of the record is made in the
-# station's folder, the auditor can read it, nobody can list it, and it goes.
+# station's folder, the auditor can read it, nobody can list it, and it goes. Who is in which group may do what that group
+# may, and no more: each request is tried by each.
 #   other-user.sh FOLDER-OF-PROGRAMS
 set -eu
 bin=$1
@@ -23,7 +24,11 @@ cp /etc/passwd "$root/passwd"
 cp /etc/group "$root/group"
 echo 'bt-auditor:x:64001:65534::/:/bin/sh' >>"$root/passwd"
 echo 'bt-visitor:x:64003:65534::/:/bin/sh' >>"$root/passwd"
+echo 'bt-nurse:x:64004:65534::/:/bin/sh' >>"$root/passwd"
+echo 'bt-keeper:x:64005:65534::/:/bin/sh' >>"$root/passwd"
 echo 'bandtally-audit:x:64002:bt-auditor' >>"$root/group"
+echo 'bandtally-count:x:64006:bt-nurse' >>"$root/group"
+echo 'bandtally-stores:x:64007:bt-keeper' >>"$root/group"
 mount --bind "$root/passwd" /etc/passwd
 mount --bind "$root/group" /etc/group
 as() {
@@ -44,3 +49,38 @@ as bt-auditor audit verify | grep 'events, numbered without a gap' || fail 'the 
 soon 'the copy goes once it was read' '[ -z "$(ls "$data/copies")" ]'
 [ "$(stat -c %a "$data/copies")" = 711 ] || fail "the folder of copies can be listed: $(stat -c %a "$data/copies")"
 echo 'ok the copy is gone, and its folder cannot be listed'
+# Of count, stores and audit: who may. Nobody else may anything.
+ask() { # USER REQUEST: what the station answers to it alone
+	setpriv --reuid "$1" --regid nogroup --init-groups /usr/bin/python3 -c 'import socket, sys
+s = socket.socket(socket.AF_UNIX)
+s.connect(sys.argv[1])
+s.sendall(b"{\"do\":\"%s\"}\n" % sys.argv[2].encode())
+print(s.makefile().readline())' "$data/socket" "$2"
+}
+while read -r request allowed; do
+	for user in nurse:count keeper:stores auditor:audit visitor:none; do
+		answer=$(ask "bt-${user%:*}" "$request")
+		case " $allowed " in
+		*" ${user#*:} "*) ! expr "$answer" : '.*not allowed: your user' >/dev/null || fail "$user may not $request" ;;
+		*) expr "$answer" : '.*not allowed: your user' >/dev/null || fail "$user may $request: $answer" ;;
+		esac
+	done
+done <<X
+scan count
+type count
+sheet count audit
+status count stores audit
+case count audit
+cases count audit
+lines count stores audit
+catalogue stores
+staff nobody
+withdraw nobody
+list-staff count stores audit
+quarantine stores
+release stores
+label stores
+retry count stores
+copy audit
+X
+echo 'ok each request is for its own groups'

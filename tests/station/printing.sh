@@ -1,0 +1,87 @@
+#!/bin/sh
+# Slips on their way, whatever becomes of the program that prints them: one that it had not finished is handed over
+# again, with a question to the printer first; one that failed is not; a further copy has its own number.
+#   printing.sh FOLDER-OF-PROGRAMS
+set -eu
+real=$1
+bin=
+. "$(dirname "$0")/common"
+bin=$root/bin
+mkdir "$bin"
+cp "$real/bandtallyd" "$real/bandtally" "$bin"
+# In the place of bandtally-print: notes each job, and says what is written to $root/say.
+mkfifo "$root/say"
+cat >"$bin/bandtally-print" <<X
+#!/usr/bin/python3
+import os, select
+say = os.open("$root/say", os.O_RDWR)
+with open("$root/pid", "w") as f: f.write(str(os.getpid()))
+jobs = open("$root/jobs", "ab", buffering=0)
+while True:
+    ready = select.select([0, say], [], [])[0]
+    if say in ready: os.write(1, os.read(say, 4096))
+    if 0 in ready:
+        data = os.read(0, 65536)
+        if not data: break
+        jobs.write(data)
+X
+chmod +x "$bin/bandtally-print"
+: >"$root/jobs"
+exec 8<>"$root/say"
+cat >"$data/station.ini" <<X
+[site]
+letters = BC
+[room 1]
+name = Theatre 1
+[board]
+start = no
+X
+start
+soon 'its program runs' '[ -s "$root/pid" ]'
+bt catalogue import "$source/config/catalogue.csv" >/dev/null
+bt staff add --registered --number 1 practitioner SCRUB-1 >/dev/null
+bt staff add --registered --number 2 practitioner CIRC-2 >/dev/null
+card() { bt label cards --list | awk -F '\t' -v m="$1" '$3 == m { print $1 }'; }
+badge() { bt label badges --list | awk -F '\t' -v m="$1" '$3 == m { print $1 }'; }
+scan() { bt scan "$1" >>"$root/log" || [ $? = 4 ] || fail "refused: $1"; }
+jobs() { grep -c '"job"' "$root/jobs" || true; }
+job() { sed -n "$1p" "$root/jobs"; }
+say() { printf '{"v":1,"job":{"id":%s,"state":"%s","cups":7,"pages":1,"text":"slip: %s"}}\n' "$1" "$2" "$2" >&8; }
+dies() {
+	old=$(cat "$root/pid")
+	: >"$root/pid"
+	kill -9 "$old"
+	soon 'another takes the place of one that died' '[ -s "$root/pid" ]'
+}
+
+scan "$(card 'NEW CASE')"
+scan "$(badge SCRUB-1)"
+scan "$(badge CIRC-2)"
+scan '(01)09506000134352(17)330331(10)T26(21)S1'
+scan "$(badge CIRC-2)"
+scan "$(card 'FINAL COUNT')"
+scan "$(card NO)"
+soon 'the discrepancy slip is handed over' '[ "$(jobs)" = 1 ]'
+job 1 | grep -q '"id":101' || fail "it is not copy 1 of slip 1: $(job 1)"
+job 1 | grep -q '"again"' && fail 'a slip that was never sent asks whether the printer has it'
+say 101 sent
+soon 'what is said of it is listed' 'bt print list | grep -q sent'
+dies
+soon 'a slip that was on its way is handed over again' '[ "$(jobs)" = 2 ]'
+job 2 | grep -q '"again":{"cups":7}' || fail "the printer is not asked whether it has it: $(job 2)"
+stop
+start
+soon 'and again after a restart of the station' '[ "$(jobs)" = 3 ]'
+job 3 | grep -q '"again":{"cups":7}' || fail "the printer is not asked after a restart: $(job 3)"
+say 101 failed
+soon 'a failure is listed' 'bt print list | grep -q failed'
+dies
+sleep 0.5
+[ "$(jobs)" = 3 ] || fail 'a slip that failed is handed over again and again'
+bt print retry 1 >/dev/null
+soon 'a further copy is printed when somebody asks for it' '[ "$(jobs)" = 4 ]'
+job 4 | grep -q '"id":102' || fail "it is not copy 2: $(job 4)"
+job 4 | grep -q '"copy":2' || fail 'the paper does not say that it is copy 2'
+job 4 | grep -q '"again"' && fail 'a copy that was never sent asks whether the printer has it'
+stop
+echo 'ok copies have their numbers'

@@ -1,0 +1,75 @@
+#!/bin/sh
+# What `bandtally sheet` and the board show of a case, field by field: marked is not seen bare, missing is not shown, the
+# sign-out is offered once everything for it is done, and search steps stand as answered one by one. When nothing can be
+# stored, nothing is entered and both say: count by hand.
+#   sheet.sh FOLDER-OF-PROGRAMS
+set -eu
+bin=$1
+. "$(dirname "$0")/common"
+cat >"$data/station.ini" <<X
+[site]
+letters = BC
+[room 1]
+name = Theatre 1
+[board]
+start = no
+X
+trap '' XFSZ # a file that may not grow is an error of writing, and not the end
+start
+bt catalogue import "$source/config/catalogue.csv" >/dev/null
+bt staff add --registered --number 1 practitioner SCRUB-1 >/dev/null
+bt staff add --registered --number 2 practitioner CIRC-2 >/dev/null
+bt label cards --list >"$root/codes"
+bt label digits --list >>"$root/codes"
+bt label badges --list >>"$root/codes"
+scan() { # MEANING… by the words on the card, or a whole code
+	for m in "$@"; do
+		code=$(awk -F '\t' -v m="$m" '$3 == m { print $1 }' "$root/codes")
+		bt scan "${code:-$m}" >"$root/said" || [ $? = 4 ] || fail "$m: $(cat "$root/said")"
+	done
+}
+shows() { # SENTENCE FIELD VALUE
+	bt sheet --json >"$root/view"
+	is=$(sqlite3 :memory: "SELECT coalesce(json_extract(readfile('$root/view'), '\$.$2'), 'absent')")
+	[ "$is" = "$3" ] || fail "$1: $2 is $is and not $3"
+	echo "ok $1"
+}
+pack() { echo "(01)09506000134352(17)330331(10)T26(21)S$1"; }
+scan 'NEW CASE' SCRUB-1 CIRC-2 "$(pack 1)"
+scan 'right index finger' NO
+shows 'a digit that is marked' 'digits[0].marked' 1
+shows 'is not seen bare' 'digits[0].seen_bare' 0
+scan CIRC-2 'right index finger'
+shows 'the tourniquet is on' 'digits[0].state' on
+scan 'right index finger' OFF 'FINAL COUNT' NO
+shows 'what is missing' 'items[0].missing' 1
+shows 'is not shown' 'items[0].shown' 0
+shows 'no search step is answered' 'search[0].answered' 0
+scan 'STEP DONE'
+shows 'the first is' 'search[0].answered' 1
+shows 'and the second is not' 'search[1].answered' 0
+scan FOUND INTACT
+shows 'found, nothing is missing' 'items[0].missing' 0
+shows 'but shown' 'items[0].shown' 1
+scan CIRC-2
+shows 'the final count is agreed' 'case.final' agreed
+shows 'before the look at the digit there is no sign-out' 'case.sign_out' 0
+scan 'right index finger'
+shows 'it was seen bare' 'digits[0].seen_bare' 1
+shows 'and then there is' 'case.sign_out' 1
+next=$(bt sheet --json | sed 's/.*"next":"\([^"]*\)".*/\1/')
+
+# No byte more than there is now.
+prlimit --fsize="$(stat -c %s "$data/record.db-wal")": --pid "$daemon"
+bt scan "$(awk -F '\t' '$3 == "AWAKE PATIENT" { print $1 }' "$root/codes")" >"$root/said" && fail 'entered without a place to store it'
+grep -q 'NOT ENTERED' "$root/said" || fail "it is not said that nothing was entered: $(cat "$root/said")"
+echo 'ok what cannot be stored is not entered'
+shows 'nothing has changed' 'awake' 0
+shows 'count by hand' 'next' 'Count by hand on the paper sheet.'
+prlimit --fsize=unlimited: --pid "$daemon"
+scan 'AWAKE PATIENT'
+shows 'the next scan is stored' 'awake' 1
+shows 'and the station goes on where it was' 'next' "$next"
+stop
+bt audit verify | grep -q 'numbered without a gap' || fail 'the record does not hold'
+echo 'ok the record holds'

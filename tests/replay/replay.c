@@ -9,7 +9,7 @@
  *   > badge CIRC-2
  *   > pack GREEN-M 101 lot A expiry 20270331      identity and the rest are optional
  *   > tray TRAY-HAND
- *   > slip 1 | case 41 | typed TEXT | unknown TEXT
+ *   > slip 1 | slip 1 copy 2 | case 41 | typed TEXT | unknown TEXT
  *   > late card OFF | > keyed digit right thumb    entered later than it happened; typed, not scanned
  *   > print again 1            a further copy of slip 1, as `bandtally print retry 1` asks for
  *   > show                     sheet: items, digits, debts
@@ -17,6 +17,7 @@
  *   + wall 60 min (somebody sets the clock)
  *   room 2                     the scanner works for room 2 from here on
  *   quarantine GREEN-M A why
+ *   withdrawn SURG-3
  *   policy both_badges|one_by_one
  * Behind the reply stands what was decided, one line an event: "  event: …" (event-words.h), and how often
  * where the same comes several times running.
@@ -185,6 +186,14 @@ static int card_by_name(const char *name)
 	return 0;
 }
 
+static int32_t badge_number(const struct play *p, const char *name)
+{
+	for (size_t i = 0; i < p->st.staff.count; i++)
+		if (strcmp(p->st.staff.list[i].name, name) == 0)
+			return p->st.staff.list[i].number;
+	return 999;
+}
+
 static void thing_words(struct play *p, struct input *in, char *words)
 {
 	char *save = NULL, *key = strtok_r(words, " ", &save), *w;
@@ -296,16 +305,13 @@ static void scan(struct play *p, char *line)
 			die("no such digit", rest);
 	} else if (strcmp(line, "badge") == 0) {
 		in.act = ACT_BADGE;
-		in.number = 999;
-		for (size_t i = 0; i < p->st.staff.count; i++)
-			if (strcmp(p->st.staff.list[i].name, rest) == 0)
-				in.number = p->st.staff.list[i].number;
+		in.number = badge_number(p, rest);
 	} else if (strcmp(line, "pack") == 0 || strcmp(line, "tray") == 0) {
 		in.act = line[0] == 'p' ? ACT_THING : ACT_TRAY;
 		thing_words(p, &in, rest);
 	} else if (strcmp(line, "slip") == 0) {
 		in.act = ACT_SLIP;
-		in.copy = 1;
+		in.copy = strstr(rest, " copy ") ? atoi(strstr(rest, " copy ") + 6) : 1;
 		in.number = atoi(rest);
 		for (int i = 0; i < p->n_slips; i++)
 			if (p->slips[i].number == in.number)
@@ -417,6 +423,9 @@ static void command(struct play *p, char *line)
 		snprintf(e.thing.lot, sizeof e.thing.lot, "%.30s", strcmp(lot, "*") == 0 ? "" : lot);
 		snprintf(e.text, sizeof e.text, "%s", why);
 		keep(p, e);
+	} else if (strncmp(line, "withdrawn ", 10) == 0) {
+		keep(p, (struct event){
+		            .kind = EV_STAFF_WITHDRAWN, .at = p->now, .person = badge_number(p, line + 10)});
 	} else if (strcmp(line, "policy both_badges") == 0) {
 		p->st.policy.both_badges = 1;
 	} else if (strcmp(line, "policy one_by_one") == 0) {

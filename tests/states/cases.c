@@ -115,7 +115,7 @@ static void pack(struct day *d, struct input *in, const char *key, int number)
 	th->identity_kind = (uint8_t)l->identity;
 	if (l->role != ROLE_FORCEPS && l->role != ROLE_TRAY) {
 		snprintf(th->lot, sizeof th->lot, "%c", 'A' + number % 3);
-		th->expiry = number % 17 == 3 ? 20261126 : number % 17 == 4 ? 20261127 : 20280331;
+		th->expiry = number % 17 == 3 ? 20261124 : number % 17 == 4 ? 20261125 : 20280331;
 	}
 	for (int i = 0; i < LINE_CONTENTS_MAX && l->contents[i].key[0]; i++)
 		in->parts[i] = catalogue_by_key(&d->st.catalogue, l->contents[i].key);
@@ -392,6 +392,7 @@ static void set_lines(struct station *st)
 	lines[0].size_max_mm = 60;
 	lines[1].per_pack = 2;
 	lines[2].rolls_on = 1;
+	lines[2].per_pack = 2;
 	lines[3].single_use = 0;
 	lines[3].shows_on_xray = 1;
 	lines[4].per_pack = 5;

@@ -1,0 +1,59 @@
+# One operator, a tourniquet that is not listed: the count is stated once it has a name.
+room 3
+> badge SURG-3
+accepted: Case 1 opened in Minor injuries. SURG-3 works alone: single-person count.
+next: Scan the tourniquet pack, and each instrument.
+  event: case-opened, case 1, n 1
+  event: joined, case 1, field, person SURG-3, "SURG-3"
+> card UNLISTED TOURNIQUET
+accepted: Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain must not be used.
+next: When the tourniquet goes on: scan the digit card, then glove.
+  event: item-in, case 1, item 1, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
+  event: owed, case 1, listing, item 1
+> digit left thumb
+accepted: Tourniquet on, left thumb, from 10:00; no forceps on it. The clock runs.
+next: Owed: a tourniquet is not listed: scan its pack, or say aloud what it is, then the badge of the one who records.
+  event: digit-on, case 1, digit left thumb, first
+  event: item-on, case 1, item 1, digit left thumb
+  event: count-agreed, case 1, initial, person SURG-3, n SURG-3
+> digit left thumb
+question: Tourniquet on the left thumb for 0 min.
+next: Left thumb: Is it off? If it is, scan OFF; NO if it is still on.
+  event: asked, case 1, off, digit left thumb, first
+> card OFF
+accepted: Off, left thumb, at 10:00, after 0 min. Off is not yet accounted for.
+next: Show the tourniquet, not listed: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+  event: item-off, case 1, item 1, digit left thumb, first
+  event: asked, case 1, nothing more
+  event: digit-off, case 1, digit left thumb
+  event: count-started, case 1, final
+> card INTACT
+accepted: Accounted for: tourniquet, not listed: shown intact, 1 of 1.
+next: Look at the bare left thumb before the dressing, then scan its digit card.
+  event: item-shown, case 1, shown, item 1, intact, n 1, first
+  event: count-agreed, case 1, final, person SURG-3, n SURG-3
+> show
+item 1: tourniquet, not listed, accounted, 1 of 1
+left thumb: off, now 0 min, total 0 min, longest 0 min
+owed: listing
+> badge SURG-3
+accepted: Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.
+next: Look at the bare left thumb before the dressing, then scan its digit card.
+  event: paid, case 1, listing, item 1, person SURG-3, "named aloud, not in the catalogue", first
+> digit left thumb
+question: Left thumb seen bare at 10:00.
+next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBODY.
+  event: digit-seen-bare, case 1, digit left thumb, person SURG-3, first
+  event: asked, case 1, who-looked
+> card WHO LOOKED: PATIENT
+accepted: Looked at the bare digit as well: the patient.
+next: Read the sign-out points aloud. If all are so, scan the operator's badge; if one is not, NO.
+  event: who-looked, case 1, patient, first
+  event: asked, case 1, nothing more
+> badge SURG-3
+accepted: Case 1 ended reconciled. Tourniquet, not listed: 1 of 1 shown intact; left thumb seen bare.
+next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+  event: signed-out, case 1, person SURG-3, first
+  event: case-ended, case 1, reconciled
+  event: slip-queued, case 1, reconciliation, copy 1, n 1
+prints: reconciliation slip 1

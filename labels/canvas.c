@@ -249,12 +249,13 @@ double canvas_text_width(struct canvas *c, const struct style *s, const char *te
 	return width / (double)PANGO_SCALE / POINTS_PER_MM;
 }
 
-static void mark_text(struct canvas *c, double x_mm, double y_mm, const char *text)
+static void mark_text(struct canvas *c, double x_mm, double y_mm, bool white, const char *text)
 {
 	PangoRectangle box;
 	pango_layout_get_extents(c->layout, NULL, &box);
 	const double unit = PANGO_SCALE * POINTS_PER_MM;
 	struct mark m = {.kind = MARK_TEXT,
+	                 .white = white,
 	                 .x_mm = x_mm + box.x / unit,
 	                 .y_mm = y_mm + box.y / unit,
 	                 .width_mm = box.width / unit,
@@ -279,7 +280,7 @@ double canvas_text(struct canvas *c, const struct style *s, double x_mm, double 
 	if (s->white)
 		cairo_set_source_rgb(c->cr, 0, 0, 0);
 	if (c->trace)
-		mark_text(c, x_mm, y_mm, text);
+		mark_text(c, x_mm, y_mm, s->white, text);
 	return layout_height(c);
 }
 

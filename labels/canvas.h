@@ -28,6 +28,7 @@ struct mark {
 	double x_mm, y_mm, width_mm, height_mm;
 	int x_dots, y_dots, module_dots; /* codes only */
 	char text[120];                  /* how it begins */
+	bool white;                      /* a text on black */
 };
 #define TRACE_PAGES 512
 struct trace {

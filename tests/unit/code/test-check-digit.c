@@ -90,6 +90,11 @@ static void gs1_check_pairs_are_those_of_the_general_specifications(void **state
 	assert_true(check_pair("1987654Ad4X4bL5ttr2310c", 23, pair));
 	assert_memory_equal(pair, "2K", 2);
 	assert_false(check_pair("white space", 11, pair));
+	/* What it protects is at most 97 letters long. */
+	char text[98];
+	memset(text, 'A', sizeof text);
+	assert_true(check_pair(text, 97, pair));
+	assert_false(check_pair(text, 98, pair));
 }
 
 int main(void)

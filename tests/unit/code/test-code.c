@@ -260,6 +260,41 @@ static void two_symbols_of_one_pack_are_joined(void **state)
 	assert_string_equal(text, "(17)270331(10)ABC(01)09506000134352");
 }
 
+static void half_of_a_wristband_makes_the_whole_one_a_wristband(void **state)
+{
+	(void)state;
+	struct code pack, patient;
+	reads("]C1", "10ABC");
+	pack = code;
+	reads("]d2", "8018061414112345678902");
+	patient = code;
+	for (int order = 0; order < 2; order++) {
+		struct code both = order ? patient : pack;
+		assert_int_equal(code_join(&both, order ? &pack : &patient, &fault), 0);
+		assert_true(both.patient);
+	}
+}
+
+/* Eight digits are too often a date or somebody's own number. */
+static void eight_digits_alone_are_no_date(void **state)
+{
+	(void)state;
+	reads("", "17280630");
+	assert_int_equal(code.expiry, 0);
+	reads("", "1728063010ABC");
+	assert_int_equal(code.expiry, 20280630);
+}
+
+static void nothing_of_a_plain_text_is_kept(void **state)
+{
+	(void)state;
+	reads("]Q1", "MARY LAMB 1950");
+	assert_int_equal(code.kind, CODE_PLAIN);
+	code_reduce(&code);
+	for (size_t i = 0; i < sizeof code.plain; i++)
+		assert_int_equal(code.plain[i], 0);
+}
+
 static void two_packs_are_not_joined(void **state)
 {
 	(void)state;
@@ -476,6 +511,9 @@ int main(void)
 	    cmocka_unit_test(a_lost_separator_is_named_as_what_it_is),
 	    cmocka_unit_test(hostile_bytes_get_one_sentence),
 	    cmocka_unit_test(two_symbols_of_one_pack_are_joined),
+	    cmocka_unit_test(half_of_a_wristband_makes_the_whole_one_a_wristband),
+	    cmocka_unit_test(eight_digits_alone_are_no_date),
+	    cmocka_unit_test(nothing_of_a_plain_text_is_kept),
 	    cmocka_unit_test(two_packs_are_not_joined),
 	    cmocka_unit_test(hibc_halves_find_each_other_by_the_link),
 	    cmocka_unit_test(hibc_quantities_and_dates_in_all_their_forms),

@@ -201,6 +201,19 @@ static void a_short_absence_is_no_second_scan_and_a_long_one_is(void **state)
 	assert_int_equal(frame(3450, "A", 0), 1);
 }
 
+/* Two frames without it are enough, where they are far enough apart. */
+static void a_code_that_was_gone_for_two_frames_is_a_new_one(void **state)
+{
+	(void)state;
+	for (int t = 0; t <= 100; t += 50)
+		frame(t, "A", 0);
+	frame(1000, NULL, 0);
+	frame(2000, NULL, 0);
+	assert_int_equal(frame(2050, "A", 0), 0);
+	assert_int_equal(frame(2100, "A", 0), 0);
+	assert_int_equal(frame(2150, "A", 0), 1);
+}
+
 static void three_sightings_far_apart_are_no_scan(void **state)
 {
 	(void)state;
@@ -255,6 +268,7 @@ int main(void)
 	    cmocka_unit_test_setup(a_code_is_a_scan_in_its_third_still_frame_and_then_no_more, empty_table),
 	    cmocka_unit_test_setup(a_code_in_motion_is_no_scan_until_it_stands_still, empty_table),
 	    cmocka_unit_test_setup(a_short_absence_is_no_second_scan_and_a_long_one_is, empty_table),
+	    cmocka_unit_test_setup(a_code_that_was_gone_for_two_frames_is_a_new_one, empty_table),
 	    cmocka_unit_test_setup(three_sightings_far_apart_are_no_scan, empty_table),
 	    cmocka_unit_test_setup(on_a_slow_machine_a_still_code_is_one_scan_too, empty_table),
 	    cmocka_unit_test_setup(a_code_that_is_printed_twice_in_one_picture_counts_once, nothing_seen),

@@ -127,6 +127,9 @@ static void a_lost_separator_is_never_guessed(void **state)
 	assert_true(read_as(&p, LAYOUT_us,
 	                    "]d20109506000134352"
 	                    "17261130"));
+	/* Two digits at the end have no value behind them: they are the lot's own. */
+	assert_true(read_as(&p, LAYOUT_us, "]C110AB21"));
+	assert_false(read_as(&p, LAYOUT_us, "]C110AB21C"));
 	/* A separator that came says that they come. */
 	p.gs = PROFILE_GS_UNKNOWN;
 	assert_true(read_as(&p, LAYOUT_us,

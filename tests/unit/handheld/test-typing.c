@@ -111,6 +111,19 @@ static void alt_and_the_keypad_make_one_stroke(void **state)
 	assert_int_equal(t.strokes[2].key, KEY_KP9);
 }
 
+static void alt_and_the_keypad_reach_the_last_letter(void **state)
+{
+	(void)state;
+	typing_init(&t, TYPING_END_ENTER, 150, 0, false);
+	typing_key(&t, KEY_LEFTALT, 1, 2);
+	press(KEY_KP2, 3);
+	press(KEY_KP5, 4);
+	press(KEY_KP5, 5);
+	typing_key(&t, KEY_LEFTALT, 0, 7);
+	assert_int_equal(press(KEY_ENTER, 9), TYPING_CODE);
+	assert_int_equal(t.strokes[0].number, 255);
+}
+
 static void ctrl_and_left_alt_is_altgr(void **state)
 {
 	(void)state;
@@ -157,6 +170,7 @@ int main(void)
 	    cmocka_unit_test(keys_under_way_when_the_scanner_is_opened_are_no_code),
 	    cmocka_unit_test(lost_keys_take_the_whole_code_with_them),
 	    cmocka_unit_test(alt_and_the_keypad_make_one_stroke),
+	    cmocka_unit_test(alt_and_the_keypad_reach_the_last_letter),
 	    cmocka_unit_test(ctrl_and_left_alt_is_altgr),
 	    cmocka_unit_test(a_held_key_is_one_stroke_and_caps_lock_none),
 	    cmocka_unit_test(a_code_longer_than_any_says_so),

@@ -398,6 +398,84 @@ static void count_and_look_are_printed_apart_and_nothing_is_called_safe(void **s
 	trace_deinit(&t);
 }
 
+/* A slip is read first where it differs from the ordinary one: what is there must not look like it. */
+static void what_is_not_ordinary_is_printed_so(void **state)
+{
+	(void)state;
+	json_t *d = with("slip-a5", "heading", json_string("cancelled"));
+	struct trace t = {0};
+	struct buf pdf = {0};
+	int pages;
+	make(d, &t, &pdf, &pages);
+	assert_int_equal(count_text(&t, "Case cancelled"), 1);
+	assert_int_equal(count_text(&t, "Reconciled"), 0);
+	trace_deinit(&t);
+	json_decref(d);
+
+	d = sample("slip-a5");
+	json_t *digit = json_array_get(json_object_get(d, "digits"), 0);
+	json_t *stretch = json_array_get(json_object_get(digit, "stretches"), 0);
+	json_object_del(stretch, "off");
+	t = (struct trace){0};
+	make(d, &t, &pdf, &pages);
+	int still = 0;
+	for (size_t i = 0; i < t.count; i++)
+		still += strstr(t.marks[i].text, "STILL ON") != NULL;
+	assert_int_equal(still, 1);
+	trace_deinit(&t);
+	buf_free(&pdf);
+	json_decref(d);
+}
+
+/* In a black field stands what came back where it is not what went in, and nothing else. */
+static void a_count_that_differs_stands_in_a_black_field(void **state)
+{
+	(void)state;
+	int differ = 0, black = 0;
+	json_t *d = sample("discrepancy-a5");
+	size_t i;
+	json_t *item;
+	json_array_foreach(json_object_get(d, "items"), i, item)
+	{
+		differ += json_number(item, "in", 0) != json_number(item, "out", 0);
+	}
+	json_decref(d);
+	struct trace t = trace_of("discrepancy-a5");
+	for (size_t k = 0; k < t.count; k++)
+		black += t.marks[k].white && strlen(t.marks[k].text) == 1;
+	assert_true(differ > 0);
+	assert_int_equal(black, differ);
+	trace_deinit(&t);
+}
+
+/* A long summary makes a code that is wider than a roll with its usual modules: they are made smaller. */
+static void a_long_summary_still_fits_a_roll(void **state)
+{
+	(void)state;
+	char jws[1601];
+	memset(jws, 'A', sizeof jws - 1);
+	jws[500] = jws[1000] = '.';
+	jws[1600] = 0;
+	json_t *d = with("slip-roll80", "jws", json_string(jws));
+	struct trace t = {0};
+	struct buf pdf = {0};
+	int pages;
+	make(d, &t, &pdf, &pages);
+	stands_clear("a long summary on a roll", &t, 3.9);
+	trace_deinit(&t);
+	buf_free(&pdf);
+	json_decref(d);
+}
+
+static void a_bag_label_is_for_a_bag(void **state)
+{
+	(void)state;
+	json_t *d = sample("pack-labels");
+	json_t *item = json_array_get(json_object_get(d, "items"), 0);
+	json_object_set_new(item, "bag", json_string("TBC0010230156"));
+	refused(d, "bag");
+}
+
 static void the_job_is_called_after_slip_and_copy_only(void **state)
 {
 	(void)state;
@@ -438,6 +516,10 @@ int main(void)
 	    cmocka_unit_test(codes_on_cards_are_40_mm_apart_and_no_scan_line_takes_two_digits),
 	    cmocka_unit_test(the_same_document_is_the_same_file),
 	    cmocka_unit_test(count_and_look_are_printed_apart_and_nothing_is_called_safe),
+	    cmocka_unit_test(what_is_not_ordinary_is_printed_so),
+	    cmocka_unit_test(a_count_that_differs_stands_in_a_black_field),
+	    cmocka_unit_test(a_long_summary_still_fits_a_roll),
+	    cmocka_unit_test(a_bag_label_is_for_a_bag),
 	    cmocka_unit_test(the_job_is_called_after_slip_and_copy_only),
 	};
 	return cmocka_run_group_tests(tests, open_fonts, close_fonts);

@@ -58,6 +58,8 @@ static void prefix_and_suffix_are_taken_off_and_must_be_there(void **state)
 	assert_string_equal(l.code, "A\rB");
 	serial_line_clear(&l);
 	assert_int_equal(FEED("B\x03\r"), SERIAL_BARE);
+	serial_line_clear(&l);
+	assert_int_equal(FEED("\x02\x03\r"), SERIAL_BARE); /* nothing between them is no code either */
 }
 
 static void silence_ends_a_code_where_nothing_else_does(void **state)
@@ -112,6 +114,16 @@ static void what_was_under_way_at_the_opening_is_no_code(void **state)
 	assert_int_equal(FEED("A\r"), SERIAL_CODE);
 }
 
+static void a_bad_byte_in_the_first_code_is_told_as_well(void **state)
+{
+	(void)state;
+	l = (struct serial_line){0};
+	serial_line_begin(&l, 900);
+	assert_int_equal(FEED("AB\xff\x00"
+	                      "C"),
+	                 SERIAL_ERROR);
+}
+
 static void noise_without_an_end_is_told_once(void **state)
 {
 	(void)state;
@@ -136,6 +148,7 @@ int main(void)
 	    cmocka_unit_test(a_code_without_its_end_is_partial),
 	    cmocka_unit_test(a_bad_byte_takes_the_whole_code_with_it),
 	    cmocka_unit_test(what_was_under_way_at_the_opening_is_no_code),
+	    cmocka_unit_test(a_bad_byte_in_the_first_code_is_told_as_well),
 	    cmocka_unit_test(noise_without_an_end_is_told_once),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

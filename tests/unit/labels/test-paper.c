@@ -448,32 +448,29 @@ static void a_count_that_differs_stands_in_a_black_field(void **state)
 	trace_deinit(&t);
 }
 
-/* A long summary makes a code that is wider than a roll with its usual modules: they are made smaller. */
-static void a_long_summary_still_fits_a_roll(void **state)
+/* The longest summary has a place on each paper at each printer's resolution, with smaller modules where need be. */
+static void the_longest_summary_fits_every_paper(void **state)
 {
 	(void)state;
+	static const int dpis[] = {203, 300, 600};
 	char jws[1601];
 	memset(jws, 'A', sizeof jws - 1);
 	jws[500] = jws[1000] = '.';
 	jws[1600] = 0;
-	json_t *d = with("slip-roll80", "jws", json_string(jws));
-	struct trace t = {0};
-	struct buf pdf = {0};
-	int pages;
-	make(d, &t, &pdf, &pages);
-	stands_clear("a long summary on a roll", &t, 3.9);
-	trace_deinit(&t);
-	buf_free(&pdf);
-	json_decref(d);
-}
-
-static void a_bag_label_is_for_a_bag(void **state)
-{
-	(void)state;
-	json_t *d = sample("pack-labels");
-	json_t *item = json_array_get(json_object_get(d, "items"), 0);
-	json_object_set_new(item, "bag", json_string("TBC0010230156"));
-	refused(d, "bag");
+	for (size_t p = 0; p < sizeof papers / sizeof *papers; p++)
+		for (size_t i = 0; i < sizeof dpis / sizeof *dpis; i++) {
+			json_t *d = with("slip-roll80", "jws", json_string(jws));
+			struct trace t = {0};
+			struct buf pdf = {0};
+			int pages;
+			json_object_set_new(d, "paper", json_string(papers[p]));
+			json_object_set_new(d, "dpi", json_integer(dpis[i]));
+			make(d, &t, &pdf, &pages);
+			stands_clear("the longest summary", &t, 3.9);
+			trace_deinit(&t);
+			buf_free(&pdf);
+			json_decref(d);
+		}
 }
 
 static void the_job_is_called_after_slip_and_copy_only(void **state)
@@ -518,8 +515,7 @@ int main(void)
 	    cmocka_unit_test(count_and_look_are_printed_apart_and_nothing_is_called_safe),
 	    cmocka_unit_test(what_is_not_ordinary_is_printed_so),
 	    cmocka_unit_test(a_count_that_differs_stands_in_a_black_field),
-	    cmocka_unit_test(a_long_summary_still_fits_a_roll),
-	    cmocka_unit_test(a_bag_label_is_for_a_bag),
+	    cmocka_unit_test(the_longest_summary_fits_every_paper),
 	    cmocka_unit_test(the_job_is_called_after_slip_and_copy_only),
 	};
 	return cmocka_run_group_tests(tests, open_fonts, close_fonts);

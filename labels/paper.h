@@ -9,7 +9,7 @@
  *   int A-B     whole number in that range         bool  true or false
  *   one of      exactly one of the words           [x] N  array of at most N of x; may be empty unless 'n >= 1'
  *   code        text of an own code, as station/code/own-codes.h writes it; refused unless it is whole there
- *   moment      how a time is to be read, text 40, printed as it stands: "10:41", "25 Nov 2026, 10:41"
+ *   moment      how a time is to be read, text 40, printed as it stands: "10:41", "2026-11-25 10:41"
  *   *           required. Every other field may be left out; null is not the same as left out and is refused.
  * A field that is not listed, of the wrong type, too long or out of range: the document is refused, and one
  * sentence says which field and why. Nothing is ever cut off or left out to make it fit: there are more pages.

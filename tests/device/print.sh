@@ -133,7 +133,7 @@ codes() { # of every page of the newest document
 
 print --printer "$direct" <"$samples/slip-a5.json"
 code=$?
-ok "a slip goes straight to a printer and is reported done" '[ $code = 0 ] && grep -q "^done: .*slip 000123 copy 1" $D/out'
+ok "a slip goes straight to a printer and is reported done" '[ $code = 0 ] && grep -q "^done: .*slip 000001 copy 1" $D/out'
 "$program" --pdf "$D/slip.pdf" <"$samples/slip-a5.json"
 ok "what arrives there is the same file, byte for byte" 'cmp -s $D/ctl/doc.* $D/slip.pdf'
 
@@ -141,7 +141,7 @@ clear_paper
 print --printer slips <"$samples/slip-a4.json"
 code=$?
 ok "a slip goes through a queue" '[ $code = 0 ] && [ $(documents) = 1 ]'
-ok "the slip's own code is read back from the delivered paper" 'codes | grep -qx CODE-128:BTBC400001230152'
+ok "the slip's own code is read back from the delivered paper" 'codes | grep -qx CODE-128:BTBC400000010183'
 ok "the signed summary is read back, whole" 'codes | grep -qxF "QR-Code:$(python3 -c "import json;print(json.load(open(\"$samples/slip-a4.json\"))[\"jws\"])")"'
 cat >"$D/jobs.test" <<X
 {
@@ -156,7 +156,7 @@ cat >"$D/jobs.test" <<X
 }
 X
 ok "the queue's job bears slip and copy, and nothing else" \
-	'ipptool -tv "ipp://127.0.0.1:$cups_port/printers/slips" "$D/jobs.test" >"$D/jobs" 2>&1; grep -q "job-name (name[^)]*) = bandtally slip 000123 copy 1$" "$D/jobs"'
+	'ipptool -tv "ipp://127.0.0.1:$cups_port/printers/slips" "$D/jobs.test" >"$D/jobs" 2>&1; grep -q "job-name (name[^)]*) = bandtally slip 000001 copy 1$" "$D/jobs"'
 
 # The child of the daemon.
 coproc SERVE { exec "$program" --serve "$D" 2>"$D/log/serve"; }
@@ -190,7 +190,7 @@ order 2 '{"printer":"slips"}' "$samples/slip-a5.json" "{\"again\":{\"cups\":$(nu
 ok "asked again with its number, the job is found and not sent twice" 'until_true 15 "said 2 done" && [ $(documents) = $before ]'
 order 3 '{"printer":"slips"}' "$samples/slip-a5.json" '{"again":{"cups":0}}'
 ok "asked again without a number, it is found by its title" 'until_true 15 "said 3 done" && [ $(documents) = $before ]'
-order 4 '{"printer":"slips"}' "$samples/discrepancy-a5.json" '{"again":{"cups":99999}}'
+order 4 '{"printer":"slips"}' "$samples/found-a5.json" '{"again":{"cups":99999}}'
 ok "what the printer never had is sent" 'until_true 20 "said 4 done" && [ $(documents) = $((before + 1)) ]'
 
 clear_paper
@@ -241,7 +241,7 @@ took=$(($(grep '"id":11,' "$lines" | head -1 | cut -d' ' -f1) - start))
 ok "… within 10 s ($took ms)" '[ $took -le 10000 ]'
 ok "a later job to a file still goes" 'until_true 12 "said 12 written" && [ -s $D/after.pdf ]'
 kill -CONT "$printer_pid"
-ok "the printer goes on: done, and not printed twice" 'until_true 60 "said 11 done" && sleep 3 && [ $(codes | grep -c BTBC400001230152) = 1 ]'
+ok "the printer goes on: done, and not printed twice" 'until_true 60 "said 11 done" && sleep 3 && [ $(codes | grep -c BTBC400000010183) = 1 ]'
 
 printf 'nonsense\n{"v":1}\n{"v":1,"job":{"id":13,"to":{"pdf":"/nowhere/x.pdf"},"document":{}}}\n' >&5
 ok "bad lines give a fault or a failed state, and the program goes on" \

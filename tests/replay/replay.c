@@ -26,6 +26,7 @@
  * that is still open; in UTC, and what is otherwise where the clocks change in April and September. Both are there
  * whole, so a script is played twice.
  * `replay --update FILE…` writes what the station says now into both, for reading.
+ * `replay [--update] --samples FOLDER SCRIPTS` holds the slips among labels/samples to what the scripts print (samples.h).
  */
 #include <errno.h>
 #include <stdio.h>
@@ -38,6 +39,7 @@
 #include "count/decide.h"
 #include "count/rule.h"
 #include "event-words.h"
+#include "samples.h"
 #include "slips.h"
 #include "tell/view.h"
 
@@ -556,9 +558,32 @@ static int replay(const char *path, int update)
 	return bad;
 }
 
+static int hold_samples(const char *folder, const char *scripts, int update)
+{
+	int bad = 0;
+	for (const struct sample *s = samples; s->name; s++) {
+		char path[512];
+		snprintf(path, sizeof path, "%s/%s.t", scripts, s->script);
+		struct played played = play(path, "UTC");
+		json_t *document = sample_document(s, played.printed);
+		char *text = json_dumps(document, JSON_INDENT(1));
+		_cleanup_(buf_free) struct buf now = {0};
+		buf_printf(&now, "%s\n", text);
+		snprintf(path, sizeof path, "%s/%s.json", folder, s->name);
+		bad += compare(path, &now, update);
+		free(text);
+		json_decref(document);
+		json_decref(played.printed);
+		buf_free(&played.script);
+	}
+	return bad;
+}
+
 int main(int argc, char **argv)
 {
 	int update = argc > 1 && strcmp(argv[1], "--update") == 0, bad = 0;
+	if (argc == 4 + update && strcmp(argv[1 + update], "--samples") == 0)
+		return hold_samples(argv[2 + update], argv[3 + update], update) != 0;
 	for (int i = 1 + update; i < argc; i++)
 		bad += replay(argv[i], update);
 	return bad != 0;

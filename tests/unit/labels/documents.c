@@ -11,10 +11,12 @@ const char *const sample_names[] = {"slip-a4",
                                     "discrepancy-a5",
                                     "discrepancy-roll80",
                                     "unresolved-a4",
+                                    "found-a5",
                                     "single-a6",
                                     "addendum-a5",
+                                    "late-a5",
                                     "pack-labels",
-                                    "pack-labels-rectangle",
+                                    "limits-rectangle-labels",
                                     "badges",
                                     "digit-cards",
                                     "cards",
@@ -89,6 +91,7 @@ json_t *fullest_slip(const char *kind, const char *paper)
 	jws[1600] = '\0';
 	json_object_set_new(d, "kind", json_string(kind));
 	json_object_set_new(d, "paper", json_string(paper));
+	json_object_del(d, "dpi"); /* the paper's own */
 	if (strcmp(kind, "discrepancy") == 0)
 		json_object_del(d, "heading");
 	json_object_set_new(d, "site", text(60));

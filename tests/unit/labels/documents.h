@@ -1,4 +1,5 @@
-/* Documents for the tests: the committed samples, and the fullest slip that the contract allows. */
+/* Documents for the tests: the committed samples, which are what the station makes (but limits-*, which only the
+ * contract allows), and the fullest slip that the contract allows. */
 #ifndef BANDTALLY_TESTS_LABELS_DOCUMENTS_H
 #define BANDTALLY_TESTS_LABELS_DOCUMENTS_H
 

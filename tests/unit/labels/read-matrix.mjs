@@ -45,7 +45,7 @@ async function codesOf(document, dpi) {
 
 let read = 0;
 for (const dpi of [203, 300, 600])
-	for (const name of ['pack-labels', 'pack-labels-rectangle', 'scanner-check']) {
+	for (const name of ['pack-labels', 'limits-rectangle-labels', 'scanner-check']) {
 		const document = JSON.parse(fs.readFileSync(path.join(samples, `${name}.json`)));
 		const expected = document.items
 			? document.items.flatMap((i) => [i.pack, i.bag]).filter(Boolean).map((c) => `]d2 91${c}`)

@@ -21,7 +21,9 @@ int plane_resize(struct plane *p, int width, int height)
 	uint8_t *pixels = realloc(p->pixels, (size_t)width * (size_t)height);
 	if (!pixels)
 		return -ENOMEM;
-	*p = (struct plane){pixels, width, height};
+	p->pixels = pixels;
+	p->width = width;
+	p->height = height;
 	return 0;
 }
 

@@ -15,9 +15,8 @@ void slip_cautions(struct slip *s)
 	    "In any doubt later, take the dressing down and look at the digit.",
 	    "Reminder times are set by local policy. Pressure is neither measured nor judged.",
 	    "Names are those that badges claimed. Two papers with one slip number are one slip.",
-	    "Intended use: to record and support the count that people make. It does not replace that count. "
-	    "Local "
-	    "policy and the licensed practitioner decide.",
+	    ("Intended use: to record and support the count that people make. It does not replace that "
+	     "count. Local policy and the licensed practitioner decide."),
 	};
 	struct flow *f = &s->flow;
 	size_t i;

@@ -210,6 +210,7 @@ static int one_line(struct stream *s, struct evbuffer *in)
 		}
 		return 0;
 	}
+	/* cppcheck-suppress autoVariables ; it is taken away again below, unless the stream is gone */
 	s->freed = &freed;
 	if (s->skipping || size > s->line_max) {
 		s->skipping = 0;

@@ -5,6 +5,7 @@
 PATH=/usr/sbin:/usr/bin:/sbin:/bin
 work=$1 bin=$2
 for ko in $(cat "$work/vivid.modules"); do
+	# shellcheck disable=SC2046 # each is a parameter of its own
 	insmod "$ko" $(case $ko in */vivid.ko) echo n_devs=1 node_types=0x101 num_inputs=1 input_types=3 num_outputs=1 ccs_cap_mode=0 ccs_out_mode=0 \
 		output_types=1 vid_cap_nr=20 vid_out_nr=21 no_error_inj=0 ;; esac) || echo "@no module $ko"
 done

@@ -18,7 +18,7 @@ done
 PATH=$PATH:/usr/sbin
 D=$(mktemp -d /tmp/bandtally-print.XXXXXX)
 chmod 755 "$D"
-failures=0 printer_pid= cups_pid= bus_pid= serve_pid=
+failures=0 printer_pid='' cups_pid='' bus_pid='' serve_pid=''
 cleanup() {
 	[ -n "$printer_pid" ] && kill -CONT "$printer_pid" 2>/dev/null
 	for p in $serve_pid $printer_pid $cups_pid $bus_pid; do kill "$p" 2>/dev/null; done

@@ -1,3 +1,4 @@
+# shellcheck shell=sh
 # Sourced by the scripts that run inside the emulated machine (machine.py): $work $bin $tests $here are set.
 PATH=/usr/sbin:/usr/bin:/sbin:/bin
 export SYSTEMD_IGNORE_CHROOT=1 # the machine is this chroot

@@ -43,7 +43,7 @@ node=$(tagged)
 echo "@node $node"
 udevadm info -q property "$node" | sed -n 's/^\(ID_VENDOR_ID\|ID_MODEL_ID\|ID_SERIAL_SHORT\|ID_INPUT_KEY\|ID_BANDTALLY_ROOM\|ID_PATH\)=/@property &/p'
 drive kbd "$bin/scan-handheld" --device "$node" --layout us
-echo "@sandbox $(sed -n 's/^Seccomp:\t//p' /proc/$driver/status)"
+echo "@sandbox $(sed -n 's/^Seccomp:\t//p' "/proc/$driver/status")"
 "$bin/scan-handheld" --device "$node" --layout us </dev/null 2>&1 | sed 's/^/@busy /'
 (timeout 4 cat "$node" | wc -c | sed 's/^/@grabbed /') &
 echo '@type'

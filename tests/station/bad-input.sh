@@ -95,7 +95,7 @@ if [ "$(id -u)" -eq 0 ]; then
 		start
 		awake=$(bt label cards --list | awk -F '\t' '$3 == "AWAKE PATIENT" { print $1 }')
 		bt scan "$new" >/dev/null
-		full= n=0
+		full='' n=0
 		while [ $n -lt 3000 ]; do
 			n=$((n + 1))
 			if ! bt scan "$awake" >"$root/out" 2>&1; then

@@ -1,3 +1,4 @@
+# shellcheck shell=sh
 # Two cases, scan by scan. Each scan: what is held before the camera, what the station must say to it.
 
 # The pictures were read, so the lists that the station prints may tell what each code stands for.

@@ -1,3 +1,4 @@
+# shellcheck shell=sh
 # What the demo ends with: the record checked, what was played, where the papers are.
 
 check_record() {

@@ -1,3 +1,4 @@
+# shellcheck shell=sh
 # From paper to code: a printed page becomes a picture, and the camera reads the picture. Nothing here knows what
 # a code says before the camera has read it.
 

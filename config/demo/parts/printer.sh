@@ -1,3 +1,4 @@
+# shellcheck shell=sh
 # The demo's own print server: a private CUPS with a queue 'slips' and an IPP Everywhere printer behind it, both on
 # loopback and on free ports. What the printer is given is its paper: it lies in $folder/slips by slip and copy.
 

@@ -1,3 +1,4 @@
+# shellcheck shell=sh
 # The demo's own station: a fresh data folder, the real programs, one scanner that plays what the camera reads.
 
 # Names the free port that the board is to have; 0 lets the kernel choose.
@@ -61,7 +62,7 @@ stop_station() {
 	kill -TERM "$station" 2>/dev/null || true
 	wait "$station" 2>/dev/null && ended=0 || ended=$?
 	station=
-	return $ended
+	return "$ended"
 }
 
 # answered SINCE_MS: whether the room's newest reply came after that moment; then $verdict, $said and $next hold it.

@@ -43,8 +43,7 @@ expect 1 '"ok":false' --json '(01)1'
 	head -c 5000 /dev/zero | tr '\0' A
 	printf '\nAB\0CD\n\n\377\376\n]d20109506000134352\r\nlast'
 } > "$folder/lines"
-lines=$("$code" --file "$folder/lines" --json)
-[ $? -eq 0 ] || { echo "FAILED: --file --json does not end with 0"; wrong=1; }
+lines=$("$code" --file "$folder/lines" --json) || { echo "FAILED: --file --json does not end with 0"; wrong=1; }
 [ "$(printf '%s\n' "$lines" | wc -l)" -eq 6 ] || { echo "FAILED: not one answer a line: $lines"; wrong=1; }
 [ "$(printf '%s\n' "$lines" | cut -d'"' -f2-4 | grep -c 'at":')" -eq 4 ] || { echo "FAILED: $lines"; wrong=1; }
 exit $wrong

@@ -113,7 +113,7 @@ static void add(struct learner *l, const char *text)
 	for (const char *c = text; *c; c++)
 		for (unsigned key = 0; key < KEYMAP_KEYS; key++)
 			for (unsigned m = 0; m < 2; m++)
-				if (maps.of[LAYOUT_us]->character[key][m] == (uint32_t)*c && key < KEY_KP7) {
+				if (key < KEY_KP7 && maps.of[LAYOUT_us]->character[key][m] == (uint32_t)*c) {
 					s[n++] = (struct stroke){.key = (uint16_t)key, .mods = (uint8_t)m};
 					m = 2;
 					key = KEYMAP_KEYS;

@@ -17,22 +17,6 @@ enum {
 	OPTION_VERSION,
 };
 
-/* Reading a leak report needs what the sandbox takes away; the tests look for leaks without it. */
-#if defined(__SANITIZE_ADDRESS__)
-#define UNDER_ASAN 1
-#elif defined(__has_feature)
-#if __has_feature(address_sanitizer)
-#define UNDER_ASAN 1
-#endif
-#endif
-#ifdef UNDER_ASAN
-const char *__asan_default_options(void);
-const char *__asan_default_options(void)
-{
-	return "detect_leaks=0";
-}
-#endif
-
 static void join_options(struct option all[OPTIONS_MAX])
 {
 	size_t n = 0;

@@ -38,22 +38,6 @@ static const char help[] =
     "stands on the board here among the faults. It ends with its input. Exit 0: the input ended; 1: failed;\n"
     "2: wrong usage.\n";
 
-#if defined(__SANITIZE_ADDRESS__)
-#define WATCHED_MEMORY 1
-#elif defined(__has_feature)
-#if __has_feature(address_sanitizer)
-#define WATCHED_MEMORY 1
-#endif
-#endif
-#ifdef WATCHED_MEMORY
-/* The search for leaks at the end starts a thread, which the sandbox forbids. */
-const char *__asan_default_options(void);
-const char *__asan_default_options(void)
-{
-	return "detect_leaks=0";
-}
-#endif
-
 struct wish {
 	int port;
 	bool keyed_entry[HUB_PLACES];

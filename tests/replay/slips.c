@@ -102,7 +102,7 @@ static void write_value(const json_t *value, int depth, const char *key, struct 
 
 static void write_fields(const json_t *object, int depth, struct buf *out)
 {
-	const char *keys[64], *key;
+	const char *keys[64] = {NULL}, *key;
 	json_t *value;
 	size_t n = 0;
 	json_object_foreach((json_t *)object, key, value) if (n < 64) keys[n++] = key;

@@ -93,6 +93,7 @@ enum own_card {
 	CARD_MISREAD = 12,
 	CARD_UNDO = 13,
 	CARD_INTERRUPTED = 14,
+	CARD_NEXT = 15, /* stands between two equal answers */
 	/* counting in, and what happens on the way */
 	CARD_ADD = 20,
 	CARD_RETURNED_UNOPENED = 21,

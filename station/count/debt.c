@@ -15,14 +15,18 @@ static int same(const struct debt *a, struct debt b)
 	return a->kind == b.kind && a->item == b.item && a->digit == b.digit;
 }
 
-void debts_owe(struct debts *d, struct debt debt)
+int debts_owes(const struct debts *d, struct debt debt)
 {
 	for (int i = 0; i < d->count; i++)
 		if (same(&d->list[i], debt))
-			return;
-	/* The list cannot be full in practice: each kind is owed once, or once a digit or item. Should it be,
-	 * the last entry stays, so that something is still owed and the sign-out still holds. */
-	if (d->count < DEBTS_MAX)
+			return 1;
+	return 0;
+}
+
+void debts_owe(struct debts *d, struct debt debt)
+{
+	/* A decision that would owe more is refused (turn.c); an old record may hold one. */
+	if (!debts_owes(d, debt) && d->count < DEBTS_MAX)
 		d->list[d->count++] = debt;
 }
 

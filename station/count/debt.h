@@ -6,24 +6,19 @@
 
 /* X(NAME, "name in the record", "what is owed, as people read it") */
 #define DEBTS(X)                                                                                             \
-	X(COUNT, "count",                                                                                    \
-	  "the initial count was not agreed before the tourniquet went on: agree it aloud now, "             \
-	  "then scan the circulating badge")                                                                 \
-	X(TEAM, "team", "nobody was badged when it began: scan the badges of those who count")               \
-	X(LISTING, "listing",                                                                                \
-	  "a tourniquet is not listed: scan its pack, or say aloud what it is, then the "                    \
-	  "badge of the one who records")                                                                    \
-	X(REASON, "reason", "an item was used that the station refused: the surgeon's badge answers for it") \
-	X(ON, "maybe-on", "say whether a tourniquet is on: scan YES or NO")                                  \
+	X(COUNT, "count", "the initial count, not agreed before the tourniquet went on")                     \
+	X(TEAM, "team", "who counts: nobody was badged when it began")                                       \
+	X(LISTING, "listing", "what the tourniquet is that is not listed")                                   \
+	X(REASON, "reason", "the surgeon's answer for an item that the station refused")                     \
+	X(ON, "maybe-on", "whether a tourniquet is on")                                                      \
 	X(SURGEON, "surgeon-decision",                                                                       \
-	  "it rolls on over an open wound, flap, infection or tumour: the "                                  \
-	  "surgeon's badge decides")                                                                         \
-	X(ADDED, "added", "what was added: count it aloud together, then scan the circulating badge")        \
-	X(MARKED_DIGIT, "marked-digit",                                                                      \
-	  "the tourniquet is on a digit that was not marked: scan YES if it is "                             \
-	  "right, NO if not")                                                                                \
-	X(NAME, "visitor-name", "a visitor's name: write it on the slip, then scan the circulating badge")   \
-	X(INCIDENT, "incident-number", "the incident number")
+	  "the surgeon's decision: it rolls on over an open wound, flap, infection or tumour")               \
+	X(ADDED, "added", "the count of what was added")                                                     \
+	X(MARKED_DIGIT, "marked-digit", "whether this is the right digit: it was not marked")                \
+	X(NAME, "visitor-name", "a visitor's name on the slip")                                              \
+	X(INCIDENT, "incident-number", "the incident number")                                                \
+	X(HANDOVER, "handover", "the handover count")                                                        \
+	X(EXPIRY_READ, "expiry-read", "an expiry date that the station cannot judge")
 
 enum debt_kind {
 	DEBT_NONE = 0,
@@ -49,6 +44,7 @@ struct debts {
 /* Owing the same thing twice is owing it once. Paying what is not owed does nothing. */
 void debts_owe(struct debts *d, struct debt debt);
 void debts_pay(struct debts *d, struct debt debt);
+int debts_owes(const struct debts *d, struct debt debt);                   /* 1 where this very one is owed */
 int debts_has(const struct debts *d, enum debt_kind kind);                 /* how many of the kind */
 const struct debt *debts_find(const struct debts *d, enum debt_kind kind); /* the oldest, or NULL */
 

@@ -3,12 +3,13 @@
 #include <string.h>
 
 #include "count/turn.h"
+#include "count/want.h"
 
 static void card_new_case(struct turn *t)
 {
 	if (has_case(t)) {
-		refuse(t, "Case %d is open in %s: end it, or scan SUSPEND or CANCEL.", (int)t->s->case_no,
-		       station_room_name(t->station, t->in->room));
+		turn_refuse(t, "Case %d is open in %s: end it, or scan SUSPEND or CANCEL.",
+		            (int)t->s->case_no, station_room_name(t->station, t->in->room));
 		return;
 	}
 	open_case(t, "");
@@ -16,19 +17,26 @@ static void card_new_case(struct turn *t)
 	            station_room_name(t->station, t->in->room));
 }
 
+/* OFF alone is clear while one digit had a tourniquet in this case; after a second one it needs its digit card. */
 static void card_off(struct turn *t)
 {
-	int on = sheet_digits_on(t->s);
-	if (!on)
-		refuse(
+	int on = sheet_digits_on(t->s), doubted = sheet_first_digit_doubted(t->s);
+	if (!on && doubted) /* OFF may say that it came off again, or that it never went on again */
+		turn_refuse(t,
+		            "OFF was entered for the %s already: NO if none went on again; YES if one did, "
+		            "then its digit card and OFF.",
+		            own_digit_name(doubted));
+	else if (!on)
+		turn_refuse(
 		    t,
 		    "No tourniquet is on a digit: OFF changes nothing. If one is on, scan its digit card.");
 	else if (t->s->asked.what == Q_OFF)
 		take_off(t, t->s->asked.digit);
-	else if (on == 1)
+	else if (on == 1 && sheet_digits_had(t->s) <= 1)
 		take_off(t, sheet_first_digit_on(t->s));
 	else
-		ask(t, (struct asked){.what = Q_WHICH_OFF}, "Tourniquets are on %d digits.", on);
+		ask(t, (struct asked){.what = Q_WHICH_OFF},
+		    "More than one digit had a tourniquet in this case.");
 }
 
 static void card_add(struct turn *t)
@@ -43,12 +51,19 @@ static void card_add(struct turn *t)
 /* The tourniquet that is on, or will go on, without being in the catalogue. */
 static void card_unlisted(struct turn *t)
 {
+	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
+	const struct item *it = d ? sheet_item_const(t->s, d->item) : NULL;
+	if (it && it->place == ITEM_ON) { /* that is the one: it was entered with its digit card */
+		turn_refuse(t,
+		            "Entered already: the tourniquet on the %s is not listed. Say aloud what it is.",
+		            own_digit_name(it->digit));
+		return;
+	}
 	add_unlisted(t, ROLE_TOURNIQUET, "tourniquet, not listed");
 	close_question(t);
 	turn_accept(
 	    t, "Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain "
-	       "must not be "
-	       "used.");
+	       "must not be used.");
 }
 
 static void card_unreadable(struct turn *t)
@@ -59,7 +74,7 @@ static void card_unreadable(struct turn *t)
 	}
 	add_unlisted(t, ROLE_FORCEPS, "artery forceps, mark unreadable");
 	close_question(t);
-	turn_accept(t, "Counted in: 1 artery forceps, mark unreadable. At the end it is shown to both.");
+	turn_accept(t, "Counted in: 1 artery forceps, mark unreadable. At the end it is shown.");
 }
 
 static void card_forceps_moved(struct turn *t)
@@ -75,49 +90,101 @@ static void card_forceps_moved(struct turn *t)
 			return;
 		}
 	}
-	refuse(t, "No forceps is on a tourniquet now.");
+	turn_refuse(t, "No forceps is on a tourniquet now.");
+}
+
+/* The digit that was timed last; 0 where none was, or where it turned out that nothing was on it. */
+static int last_timed(const struct sheet *s)
+{
+	const struct digit *d = sheet_digit_const(s, s->last_timed);
+	return d && (d->had || digit_is_on(d)) ? d->number : 0;
 }
 
 static void card_minutes_ago(struct turn *t, int minutes)
 {
-	const struct digit *d = sheet_digit_const(t->s, t->s->last_timed);
+	const struct digit *d = sheet_digit_const(t->s, last_timed(t->s));
 	if (!d) {
-		refuse(t,
-		       "Nothing has been timed yet: scan the digit card or OFF first, then %d MINUTES AGO.",
-		       minutes);
+		turn_refuse(
+		    t, "Nothing has been timed yet: scan the digit card or OFF first, then %d MINUTES AGO.",
+		    minutes);
 		return;
 	}
-	EMIT(t, .kind = EV_DIGIT_EARLIER, .digit = d->number, .n = minutes,
-	     .what = (uint8_t)(t->s->last_timed_off ? 2 : 1));
-	turn_accept(t, "%s %d min earlier, %s.", t->s->last_timed_off ? "Off" : "On", minutes,
-	            own_digit_name(t->s->last_timed));
+	int off = t->s->last_timed_off, most = (int)(d->known_ms / 60000);
+	if (off && minutes > most) { /* it cannot have come off before it went on */
+		turn_refuse(t,
+		            "It was on the %s for %d min: it cannot have come off %d min earlier. Scan a "
+		            "smaller number.",
+		            own_digit_name(d->number), most, minutes);
+		return;
+	}
+	EMIT(t, .kind = EV_DIGIT_EARLIER, .digit = d->number, .n = minutes, .what = (uint8_t)(off ? 2 : 1));
+	turn_accept(t, "%s %d min earlier, %s.", off ? "Off" : "On", minutes, own_digit_name(d->number));
+}
+
+/* What a step was, as people say it; its event has a name for machines. */
+static const char *step_words(const struct turn *t, const struct step *step)
+{
+	switch ((enum event_kind)step->kind) {
+	case EV_ASKED:
+		return t->station->before[t->index].asked.what ? "the answer" : "the question";
+	case EV_JOINED:
+		return "the badge";
+	case EV_COUNT_AGREED:
+		return "the agreement";
+	case EV_PAID:
+		return "what was answered for";
+	case EV_ITEM_IN:
+		return t->s->initial_agreed ? "what was added" : "counted in";
+	case EV_ITEM_SHOWN:
+		return "accounted for";
+	case EV_ITEM_NOT_SHOWN:
+		return "not there";
+	case EV_DIGIT_ON:
+		return "tourniquet on";
+	case EV_ITEM_OFF:
+	case EV_DIGIT_OFF:
+		return "off";
+	case EV_DIGIT_SEEN_BARE:
+		return "seen bare";
+	case EV_COUNT_STARTED:
+		return "the beginning of the count";
+	case EV_SEARCH_STEP:
+		return "the step of the search";
+	default:
+		return "the last scan";
+	}
 }
 
 static void card_undo(struct turn *t)
 {
 	struct step step = t->index >= 0 ? t->station->undo[t->index] : (struct step){0};
 	if (!step.seq) {
-		refuse(t, "Nothing can be taken back now. To move an entry to the right digit scan MISREAD.");
+		turn_refuse(
+		    t, "Nothing can be taken back now. To move an entry to the right digit scan MISREAD.");
 		return;
 	}
-	char what[120] = "", done[40];
-	snprintf(done, sizeof done, "%s", event_name((enum event_kind)step.kind));
-	for (char *c = done; *c; c++)
-		*c = *c == '-' ? ' ' : *c;
+	const char *words = step_words(t, &step), *of = "";
 	if (step.digit)
-		snprintf(what, sizeof what, ", %s", own_digit_name(step.digit));
+		of = own_digit_name(step.digit);
 	else if (step.item && sheet_item(t->s, step.item))
-		snprintf(what, sizeof what, ", %s", sheet_item(t->s, step.item)->thing.name);
+		of = sheet_item(t->s, step.item)->thing.name;
+	char what[LINE_NAME_MAX];
+	snprintf(what, sizeof what, "%s", of); /* the sheet that it stands on is taken back as well */
 	EMIT(t, .kind = EV_UNDONE, .ref = step.seq);
+	for (int i = 0; i < SHEETS_MAX; i++) { /* the item that is asked about there may be another one now */
+		const struct sheet *there = &t->station->sheets[i];
+		if (there->case_no && there->asked.what == Q_HERE_NOW && there->asked.n == t->s->case_no)
+			EMIT(t, .kind = EV_ASKED, .case_no = there->case_no, .what = Q_NONE);
+	}
 	*t->s = t->station->before[t->index];
-	turn_accept(t, "Taken back: %s%s. The record keeps both.", done, what);
+	turn_accept(t, "Taken back: %s%s%s. The record keeps both.", words, *what ? ", " : "", what);
 }
 
 static void card_misread(struct turn *t)
 {
-	int digit = t->s->last_timed;
+	int digit = last_timed(t->s);
 	ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit},
-	    digit ? "Misread: the %s is wrong." : "Misread: for a pack, scan that pack again to strike it.%s",
+	    digit ? "Misread: the %s is wrong, or scan the pack that was misread." : "Misread%s.",
 	    digit ? own_digit_name(digit) : "");
 }
 
@@ -134,36 +201,51 @@ static void card_suspend(struct turn *t)
 		EMIT(t, .kind = EV_RESUMED);
 		turn_accept(t, "Case %d goes on.", (int)t->s->case_no);
 	} else {
-		refuse(t, "No case is open or suspended in %s.", station_room_name(t->station, t->in->room));
+		turn_refuse(t, "No case is open or suspended in %s.",
+		            station_room_name(t->station, t->in->room));
 	}
 }
 
-static void search_step(struct turn *t, int done)
+void search_answered(struct turn *t, int done)
 {
 	int step = t->s->search_done + 1;
-	if (!t->s->discrepancy || step > t->station->policy.n_search) {
-		refuse(t, t->s->discrepancy
-		              ? "Every step of the search is answered. FINAL COUNT counts again; END "
-		                "UNRESOLVED is the surgeon's decision."
-		              : "There is no search now.");
-		return;
-	}
 	struct event e = {.kind = EV_SEARCH_STEP, .n = step, .what = (uint8_t)(done ? 1 : 2)};
 	snprintf(e.text, sizeof e.text, "%s", t->station->policy.search[step - 1]);
 	emit(t, &e);
-	turn_accept(t, "Search step %d %s: %s.", step, done ? "done" : "not done", e.text);
+	turn_accept(t, "Search step %d %s: %s.%s", step, done ? "done" : "NOT done", e.text,
+	            done ? "" : " Type why, or write it on the slip.");
+}
+
+static void card_step(struct turn *t, int done)
+{
+	if (!t->s->discrepancy)
+		turn_refuse(t, "There is no search now.");
+	else if (sheet_next_open(t->s))
+		turn_refuse(t, "The count is not finished: answer for what the board asks first.");
+	else if (t->s->search_done >= t->station->policy.n_search)
+		turn_refuse(t, "Every step of the search is answered. FINAL COUNT counts again; END "
+		               "UNRESOLVED is the surgeon's decision.");
+	else
+		search_answered(t, done);
 }
 
 static void card_end_unresolved(struct turn *t)
 {
-	int on = sheet_first_digit_on(t->s);
-	if (!t->s->discrepancy)
-		refuse(t, "Nothing is missing or extra: a case ends unresolved only after a discrepancy.");
+	int on = sheet_first_digit_on(t->s), doubted = sheet_first_digit_doubted(t->s);
+	if (sheet_next_open(t->s) && (sheet_missing(t->s) || t->s->discrepancy))
+		turn_refuse(t, "The count is not finished: answer for the %s first.",
+		            sheet_item_const(t->s, sheet_next_open(t->s))->thing.name);
+	else if (!t->s->discrepancy)
+		turn_refuse(t,
+		            "Nothing is missing or extra: a case ends unresolved only after a discrepancy.");
+	else if (doubted)
+		turn_refuse(t, "First say whether a tourniquet is on the %s: YES or NO.",
+		            own_digit_name(doubted));
 	else if (on)
-		refuse(t, "A tourniquet is on the %s: take it off first.", own_digit_name(on));
+		turn_refuse(t, "A tourniquet is on the %s: take it off first.", own_digit_name(on));
 	else if (t->s->search_done < t->station->policy.n_search)
-		refuse(t, "The search is not complete. Next: %s. Scan STEP DONE or NOT DONE.",
-		       t->station->policy.search[t->s->search_done]);
+		turn_refuse(t, "The search is not complete. Next: %s. Scan STEP DONE or NOT DONE.",
+		            t->station->policy.search[t->s->search_done]);
 	else
 		ask(t, (struct asked){.what = Q_SURGEON_ENDS}, "Every step of the search is answered.");
 }
@@ -178,7 +260,7 @@ static void card_offcut(struct turn *t)
 			return;
 		}
 	}
-	refuse(t, "No tourniquet is on the sheet that an offcut could come from.");
+	turn_refuse(t, "No tourniquet is on the sheet that an offcut could come from.");
 }
 
 /* The line that was being answered is asked again; a sign-out begins again (sections 4, 8). */
@@ -194,7 +276,7 @@ static void card_interrupted(struct turn *t)
 		return;
 	}
 	if (t->s->final != FINAL_ASKING) {
-		refuse(t, "No count is going on.");
+		turn_refuse(t, "No count is going on.");
 		return;
 	}
 	int next = sheet_next_open(t->s), item = next;
@@ -202,9 +284,11 @@ static void card_interrupted(struct turn *t)
 		if (t->s->items[i - 1].place == ITEM_ACCOUNTED && (!next || i < next))
 			item = i;
 	if (!item) {
-		refuse(t, "No line has been counted yet.");
+		turn_refuse(t, "No line has been counted yet.");
 		return;
 	}
+	if (t->s->asked.what == Q_FIELD_TOO)
+		close_question(t);
 	EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)item);
 	turn_accept(t, "Interrupted: %s is counted again.", t->s->items[item - 1].thing.name);
 }
@@ -214,7 +298,8 @@ static int is_missing(const struct item *it)
 	return item_open(it) && (it->missing || it->condition == CONDITION_PIECES_MISSING);
 }
 
-/* Which of the missing items was found? They are asked for one by one, beginning behind number `after`. */
+/* Which of the missing items was found? They are asked for one by one, beginning behind number `after`; behind the
+ * last it may be one of another case. */
 void ask_found(struct turn *t, int after)
 {
 	for (int i = after + 1; i <= t->s->n_items; i++)
@@ -222,26 +307,24 @@ void ask_found(struct turn *t, int after)
 			ask(t, (struct asked){.what = Q_FOUND, .item = (uint8_t)i}, "Found.");
 			return;
 		}
-	close_question(t);
-	if (after)
-		turn_accept(t, "None of the missing items. An item that is not on the sheet: scan its code.");
-	else
-		refuse(t, "Nothing that is on the sheet is missing now.");
+	ask(t, (struct asked){.what = Q_FOUND}, "%s",
+	    after ? "None of what is missing in this case."
+	          : "Nothing is missing in this case: found of another.");
 }
 
 static void card_found(struct turn *t)
 {
-	if (t->s->discrepancy || sheet_missing(t->s))
-		ask_found(t, 0);
+	if (!t->s->discrepancy && t->s->final == FINAL_ASKING && !sheet_missing(t->s))
+		turn_refuse(t, "The count goes on: answer for what the board asks. What was found of an "
+		               "earlier case: scan its mark.");
 	else
-		refuse(t, "Nothing is missing in this case. An item of an earlier case: end this one, then "
-		          "scan FOUND.");
+		ask_found(t, 0);
 }
 
 static void card_without_full_sight(struct turn *t)
 {
 	if (t->s->asked.what != Q_HANDOVER_SEEN) {
-		refuse(t, "WITHOUT FULL SIGHT belongs to a handover.");
+		turn_refuse(t, "WITHOUT FULL SIGHT belongs to a handover.");
 		return;
 	}
 	struct asked q = t->s->asked;
@@ -254,7 +337,8 @@ static void card_looked(struct turn *t, enum who_looked who)
 {
 	static const char *const words[] = {"", "", "the patient", "a carer", "a colleague", "nobody else"};
 	if (!t->s->single || t->s->final != FINAL_AGREED || sheet_next_look(t->s)) {
-		refuse(t, "WHO LOOKED belongs to a single-person count, after the look at the bare digit.");
+		turn_refuse(t,
+		            "WHO LOOKED belongs to a single-person count, after the look at the bare digit.");
 		return;
 	}
 	EMIT(t, .kind = EV_WHO_LOOKED, .what = (uint8_t)who);
@@ -264,7 +348,8 @@ static void card_looked(struct turn *t, enum who_looked who)
 
 static void card_cancel(struct turn *t)
 {
-	ask(t, (struct asked){.what = Q_CANCEL}, "Case %d.", (int)t->s->case_no);
+	char on[80];
+	ask(t, (struct asked){.what = Q_CANCEL}, "Case %d.%s", (int)t->s->case_no, on_words(t, on));
 }
 
 static void card_awake(struct turn *t)
@@ -280,14 +365,26 @@ static void card_dressing(struct turn *t)
 	turn_accept(t, "A dressing is on already: it comes down for the look at the bare digit.");
 }
 
+/* A visitor's card is a badge of one whom the circulating badge vouches for; once in the team it stands for that
+ * person (rule 19). */
 static void card_visitor(struct turn *t, int32_t visitor)
 {
 	enum team_place place = team_place_of(&t->s->team, visitor);
-	if (place == PLACE_FIELD || place == PLACE_CIRCULATING || place == PLACE_VISITOR)
-		refuse(t, "%s is in the team already.", staff_name(&t->station->staff, visitor));
-	else
-		ask(t, (struct asked){.what = Q_VISITOR, .person = visitor}, "%s.",
-		    staff_name(&t->station->staff, visitor));
+	int watches =
+	    place == PLACE_VISITOR && !t->s->team.at[PLACE_SURGEON]; /* and may yet be the surgeon */
+	if (place && !watches) {
+		on_visitor(t, visitor, place);
+		return;
+	}
+	if (t->s->single) {
+		if (t->s->team.at[PLACE_FIELD])
+			turn_refuse(t, "This count is single-person: the operator's badge only.");
+		else
+			visitor_joins(t, visitor, PLACE_FIELD);
+		return;
+	}
+	ask(t, (struct asked){.what = Q_VISITOR_IS_SURGEON, .person = visitor}, "%s.",
+	    staff_name(&t->station->staff, visitor));
 }
 
 /* Cards that need no case. 1 where the card was one. */
@@ -300,21 +397,42 @@ static int card_of_room(struct turn *t)
 	case CARD_SUSPEND:
 		card_suspend(t);
 		return 1;
+	case CARD_NEXT:
+		EMIT(t, .kind = EV_NEXT);
+		turn_accept(t, "Next.");
+		return 1;
+	case CARD_YES:
+	case CARD_NO:
+		return !has_case(t) && idle_answer(t, t->in->card == CARD_YES);
 	case CARD_FOUND:
 		if (has_case(t))
 			return 0;
-		ask(t, (struct asked){.what = Q_FOUND},
-		    "Found after the end of a case. Scan the item, or the slip of "
-		    "the case that it comes from.");
+		ask(t, (struct asked){.what = Q_FOUND}, "Found after the end of a case.");
 		return 1;
 	default:
 		return 0;
 	}
 }
 
+/* " A TOURNIQUET IS ON THE LEFT THUMB.", or "". */
+const char *on_words(const struct turn *t, char out[80])
+{
+	int on = sheet_first_digit_on(t->s);
+	const struct digit *d = sheet_digit_const(t->s, on);
+	snprintf(out, 80,
+	         !on                    ? "%s"
+	         : d->state == DIGIT_ON ? " A TOURNIQUET IS ON THE %s."
+	                                : " A TOURNIQUET MAY BE ON THE %s.",
+	         own_digit_name(on));
+	for (char *c = out; *c; c++)
+		*c = (char)(*c >= 'a' && *c <= 'z' ? *c - 'a' + 'A' : *c);
+	return out;
+}
+
 static void card_in_case(struct turn *t)
 {
 	int card = t->in->card;
+	char on[80];
 	switch ((enum own_card)card) {
 	case CARD_OFF:
 		card_off(t);
@@ -353,10 +471,10 @@ static void card_in_case(struct turn *t)
 		card_without_full_sight(t);
 		return;
 	case CARD_STEP_DONE:
-		search_step(t, 1);
+		card_step(t, 1);
 		return;
 	case CARD_NOT_DONE:
-		search_step(t, 0);
+		card_step(t, 0);
 		return;
 	case CARD_FOUND:
 		card_found(t);
@@ -411,7 +529,7 @@ static void card_in_case(struct turn *t)
 		card_end_unresolved(t);
 		return;
 	case CARD_PATIENT_LEAVES:
-		ask(t, (struct asked){.what = Q_LEAVES}, "Patient leaves.");
+		ask(t, (struct asked){.what = Q_LEAVES}, "Patient leaves.%s", on_words(t, on));
 		return;
 	case CARD_YES:
 	case CARD_NO:
@@ -421,10 +539,12 @@ static void card_in_case(struct turn *t)
 	case CARD_MISSING:
 		if (t->s->final == FINAL_ASKING)
 			final_answer(t, card, 0);
+		else if (card == CARD_NO && sheet_wants(t->station, t->s).kind == WANT_LOOK)
+			ask_is_on(t, sheet_next_look(t->s), "");
 		else if (card == CARD_NO && t->station->policy.n_points && ready_to_sign_out(t->s))
 			ask_points(t);
 		else
-			refuse(t, "Nothing is asked now that %s would answer.", own_card_name(card));
+			turn_refuse(t, "Nothing is asked now that %s would answer.", own_card_name(card));
 		return;
 	case CARD_SHOWN_1:
 	case CARD_SHOWN_2:
@@ -439,15 +559,16 @@ static void card_in_case(struct turn *t)
 		if (t->s->final == FINAL_ASKING)
 			final_answer(t, card, card - 200);
 		else
-			refuse(t, "No count asks for a number now.");
+			turn_refuse(t, "No count asks for a number now.");
 		return;
 	case CARD_NEW_CASE:
 	case CARD_SUSPEND:
+	case CARD_NEXT:
 	case CARD_SPARE_SCANNER:
 	case CARD_THIS_ROOM:
 		break;
 	}
-	refuse(t, "This card has no use here.");
+	turn_refuse(t, "This card has no use here.");
 }
 
 /* Cards that begin something else close the open question; the rest must answer it. */
@@ -464,6 +585,8 @@ static int must_answer(enum question q, int card)
 		return q == Q_FOUND;
 	case CARD_NOT_DONE:
 		return q == Q_INCIDENT;
+	case CARD_MISREAD:
+		return q == Q_IS_ON;
 	default:
 		return 0;
 	}
@@ -471,11 +594,11 @@ static int must_answer(enum question q, int card)
 
 void on_card(struct turn *t)
 {
-	if (card_of_room(t))
+	if (answers_stored(t) || card_of_room(t))
 		return;
 	if (!has_case(t)) {
-		refuse(t, "No case is open in %s: scan NEW CASE first.",
-		       station_room_name(t->station, t->in->room));
+		turn_refuse(t, "No case is open in %s: scan NEW CASE first.",
+		            station_room_name(t->station, t->in->room));
 		return;
 	}
 	if (must_answer((enum question)t->s->asked.what, t->in->card))

@@ -4,29 +4,50 @@
 #include <string.h>
 
 #include "count/turn.h"
+#include "count/want.h"
 
 void final_begin(struct turn *t)
 {
-	int on = sheet_first_digit_on(t->s);
+	int on = sheet_first_digit_on(t->s), doubted = sheet_first_digit_doubted(t->s);
 	if (!sheet_holds_any(t->s)) {
-		refuse(t, "Nothing is on the sheet: there is nothing to count yet.");
+		turn_refuse(t, "Nothing is on the sheet: there is nothing to count yet.");
+		return;
+	}
+	if (on && on == doubted) {
+		turn_refuse(t, "First say whether a tourniquet is on the %s: YES or NO.", own_digit_name(on));
 		return;
 	}
 	if (on) {
-		refuse(t, "A tourniquet is on the %s: take it off first, scan its digit card and OFF.",
-		       own_digit_name(on));
+		turn_refuse(t, "A tourniquet is on the %s: take it off first, scan its digit card and OFF.",
+		            own_digit_name(on));
 		return;
 	}
 	if (!t->s->initial_agreed && !t->s->single) {
-		refuse(t, "The initial count was not agreed: count aloud what was opened, then the "
-		          "circulating badge, "
-		          "then FINAL COUNT.");
+		turn_refuse(t, "The initial count was not agreed: count aloud what was opened, then the "
+		               "circulating badge, "
+		               "then FINAL COUNT.");
 		return;
 	}
 	close_question(t);
 	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
 	turn_accept(t, t->s->discrepancy ? "Counting again, line by line." : "Final count, line by line.");
 	final_progress(t);
+}
+
+/* "Still missing: needle." of the first item that is not accounted for. */
+static void add_still(const struct sheet *s, char *said, size_t size)
+{
+	for (int i = 0; i < s->n_items; i++) {
+		const struct item *it = &s->items[i];
+		if (!item_open(it))
+			continue;
+		snprintf(said, size, "Still %s: %s.",
+		         it->place == ITEM_EXTRA                     ? "extra"
+		         : it->condition == CONDITION_PIECES_MISSING ? "in pieces"
+		                                                     : "missing",
+		         it->thing.name);
+		return;
+	}
 }
 
 static void open_discrepancy(struct turn *t)
@@ -38,9 +59,13 @@ static void open_discrepancy(struct turn *t)
 	int first = t->out->events[t->out->count - 1].kind == EV_SLIP_QUEUED;
 	char *said = t->out->reply.said;
 	size_t used = strlen(said);
-	snprintf(said + used, SAID_MAX - used, "%s%s", used ? " " : "",
-	         first ? "DISCREPANCY: say it aloud. The discrepancy slip prints now."
-	               : "Still not accounted for: the search goes on.");
+	if (used && used + 1 < SAID_MAX)
+		said[used++] = ' ';
+	if (first)
+		snprintf(said + used, SAID_MAX - used,
+		         "DISCREPANCY: say it aloud. The discrepancy slip prints now.");
+	else
+		add_still(t->s, said + used, SAID_MAX - used);
 }
 
 /* After each answer: is a line still to be asked, is something missing, or can the count be agreed? */
@@ -61,8 +86,11 @@ void final_progress(struct turn *t)
 void state_final(struct turn *t)
 {
 	int32_t who = t->s->team.at[PLACE_FIELD];
-	if (t->s->single && who && is_ready_to_agree(t->s))
-		EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_FINAL, .person = who, .n = who);
+	if (!t->s->single || !who || !is_ready_to_agree(t->s))
+		return;
+	if (t->s->discrepancy) /* what was missing or extra has been settled in another way */
+		EMIT(t, .kind = EV_DISCREPANCY, .n = 0);
+	EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_FINAL, .person = who, .n = who);
 }
 
 static const char *search_place(const struct turn *t)
@@ -71,8 +99,8 @@ static const char *search_place(const struct turn *t)
 	return t->s->discrepancy && step < t->station->policy.n_search ? t->station->policy.search[step] : "";
 }
 
-static void shown(struct turn *t, int item, int n, enum evidence evidence, enum condition condition,
-                  const char *remark)
+static void emit_shown(struct turn *t, int item, int n, enum evidence evidence, enum condition condition,
+                       const char *remark)
 {
 	struct event e = {.kind = EV_ITEM_SHOWN,
 	                  .item = (uint8_t)item,
@@ -81,67 +109,137 @@ static void shown(struct turn *t, int item, int n, enum evidence evidence, enum 
 	                  .other = (int32_t)condition};
 	int found = sheet_item_const(t->s, item)->missing != 0;
 	snprintf(e.text, sizeof e.text, "%s", *remark || !found ? remark : search_place(t));
-	close_question(t);
 	emit(t, &e);
+}
+
+static const char *how_words(const struct turn *t, const struct item *it)
+{
+	return it->evidence == EVIDENCE_MARK             ? "its mark was read"
+	       : it->condition == CONDITION_CUT_COMPLETE ? "shown cut and complete"
+	       : it->condition == CONDITION_INTACT       ? "shown intact"
+	       : t->s->single                            ? "shown, one person"
+	                                                 : "shown to both";
+}
+
+static void shown(struct turn *t, int item, int n, enum evidence evidence, enum condition condition,
+                  const char *remark)
+{
+	int found = sheet_item_const(t->s, item)->missing != 0;
+	close_question(t);
+	emit_shown(t, item, n, evidence, condition, remark);
 	const struct item *it = sheet_item_const(t->s, item);
 	if (it->place != ITEM_ACCOUNTED)
 		turn_accept(t, "%s: %d of %d shown%s.", it->thing.name, it->shown, it->pieces,
 		            condition == CONDITION_PIECES_MISSING ? ", pieces missing" : "");
 	else
 		turn_accept(t, "%s %s: %s, %d of %d.", found ? "Found," : "Accounted for:", it->thing.name,
-		            evidence == EVIDENCE_MARK             ? "its mark was read"
-		            : condition == CONDITION_CUT_COMPLETE ? "shown cut and complete"
-		            : condition == CONDITION_INTACT       ? "shown intact"
-		                                                  : "shown to both",
-		            it->shown, it->pieces);
+		            how_words(t, it), it->shown, it->pieces);
 	final_progress(t);
 }
 
 /* The open item that an answer is about: the one the board asks for, or a missing one that was found. */
-static int asked_item(const struct turn *t, int tourniquet)
+static int asked_tourniquet(const struct turn *t)
 {
 	int next = t->s->asked.what == Q_FOUND ? t->s->asked.item : sheet_next_open(t->s);
-	if (next && (sheet_item_const(t->s, next)->thing.role == ROLE_TOURNIQUET) == tourniquet)
+	if (next && sheet_item_const(t->s, next)->thing.role == ROLE_TOURNIQUET)
 		return next;
 	for (int i = 1; i <= t->s->n_items; i++) {
 		const struct item *it = &t->s->items[i - 1];
 		if (item_open(it) && it->place != ITEM_EXTRA && it->place != ITEM_ON &&
-		    (it->thing.role == ROLE_TOURNIQUET) == tourniquet && (t->s->discrepancy || !it->missing))
+		    it->thing.role == ROLE_TOURNIQUET && (t->s->discrepancy || !it->missing))
 			return i;
 	}
 	return 0;
 }
 
-static void answer_missing(struct turn *t, int item)
+static void emit_missing(struct turn *t, int item)
 {
 	const struct item *it = sheet_item_const(t->s, item);
 	EMIT(t, .kind = EV_ITEM_NOT_SHOWN, .item = (uint8_t)item, .n = it->pieces - it->shown);
-	turn_accept(t, "NOT THERE: %s, %d of %d.", it->thing.name, it->shown, it->pieces);
+}
+
+/* NO speaks of all alike that are asked for together. */
+static void answer_missing(struct turn *t, int item)
+{
+	struct item first = *sheet_item_const(t->s, item);
+	int pieces = sheet_alike_open(t->s, item), shown_before = first.shown;
+	for (int i = 1; i <= t->s->n_items; i++)
+		if (sheet_is_asked(t->s, i) &&
+		    (i == item || item_is_alike(&first, sheet_item_const(t->s, i))))
+			emit_missing(t, i);
+	turn_accept(t, "NOT THERE: %s, %d of %d.", first.thing.name, shown_before, pieces + shown_before);
 	final_progress(t);
+}
+
+static void refuse_alike(struct turn *t, int item)
+{
+	turn_refuse(t, "%d are asked for together: lay them side by side, SHOWN and their number.",
+	            sheet_alike_open(t->s, item));
 }
 
 static void answer_condition(struct turn *t, enum condition condition)
 {
-	int item = asked_item(t, 1);
+	int item = asked_tourniquet(t);
 	if (!item) {
-		refuse(t, "No tourniquet is asked for now.");
+		turn_refuse(t, "No tourniquet is asked for now.");
 		return;
 	}
+	if (condition == CONDITION_INTACT && t->s->asked.what != Q_FOUND &&
+	    sheet_alike_open(t->s, item) > 1 && sheet_item_const(t->s, item)->pieces == 1) {
+		refuse_alike(t, item);
+		return;
+	}
+	int offcuts = sheet_item_const(t->s, item)->pieces - 1;
+	if (condition == CONDITION_INTACT && offcuts > 0) /* whole: nothing was cut from it */
+		EMIT(t, .kind = EV_ITEM_MORE, .item = (uint8_t)item, .n = -offcuts);
 	shown(t, item, sheet_item_const(t->s, item)->pieces, EVIDENCE_SHOWN, condition, "");
 }
 
+/* More than are on the sheet: the rest is a surplus. */
+static void emit_surplus(struct turn *t, int item, int number)
+{
+	struct thing th = sheet_item_const(t->s, item)->thing;
+	th.identity[0] = 0;
+	th.identity_kind = IDENTITY_NONE;
+	EMIT(t, .kind = EV_EXTRA, .item = (uint8_t)(t->s->n_items + 1), .thing = th, .n = number);
+}
+
+/* So many of those alike are there, laid side by side; the rest is not (rule 22). */
 static void answer_number(struct turn *t, int item, int number)
 {
-	const struct item *it = sheet_item_const(t->s, item);
-	if (number > it->pieces) {
-		struct thing th = it->thing;
-		th.identity[0] = 0;
-		EMIT(t, .kind = EV_EXTRA, .item = (uint8_t)(t->s->n_items + 1), .thing = th,
-		     .n = number - it->pieces);
-		shown(t, item, it->pieces, EVIDENCE_SHOWN, CONDITION_NONE, "");
+	struct item first = *sheet_item_const(t->s, item);
+	if (first.thing.identity_kind == IDENTITY_MARK && number > 1) {
+		turn_refuse(t, "One is asked for, by its mark: %s. YES, or scan its mark.", first.thing.name);
 		return;
 	}
-	shown(t, item, number, EVIDENCE_SHOWN, CONDITION_NONE, "");
+	int asked = sheet_alike_open(t->s, item), left = number, last = t->s->n_items;
+	enum condition condition = first.thing.role == ROLE_TOURNIQUET ? CONDITION_INTACT : CONDITION_NONE;
+	close_question(t);
+	for (int i = 1; i <= last; i++) {
+		if (!sheet_is_asked(t->s, i) ||
+		    !(i == item || item_is_alike(&first, sheet_item_const(t->s, i))))
+			continue;
+		const struct item *it = sheet_item_const(t->s, i);
+		int here = left < it->pieces ? left : it->pieces;
+		left -= here;
+		if (here || it->pieces > 1)
+			emit_shown(t, i, here, EVIDENCE_SHOWN,
+			           here == it->pieces ? condition : CONDITION_NONE, "");
+		else
+			emit_missing(t, i);
+	}
+	if (left > 0)
+		emit_surplus(t, item, left);
+	const struct item *now = sheet_item_const(t->s, item);
+	if (number == asked)
+		turn_accept(t, "Accounted for: %s: %s, %d of %d.", first.thing.name, how_words(t, now),
+		            number, asked);
+	else if (number > asked)
+		turn_accept(t, "%s: %d shown, %d more than are on the sheet.", first.thing.name, number,
+		            number - asked);
+	else
+		turn_accept(t, "%s: %d of %d shown.", first.thing.name, number, asked);
+	final_progress(t);
 }
 
 /* YES, NO, MISSING, INTACT … and SHOWN n while the final count or a search asks. `number` for SHOWN n. */
@@ -158,24 +256,32 @@ void final_answer(struct turn *t, int card, int number)
 		if (next)
 			answer_missing(t, next);
 		else
-			refuse(t, "Nothing is asked for now that could be missing.");
+			turn_refuse(t, "Nothing is asked for now that could be missing.");
 		return;
 	}
-	int item = t->s->asked.what == Q_FOUND && t->s->asked.item ? t->s->asked.item
-	           : next                                          ? next
-	                                                           : asked_item(t, 0);
+	int item = t->s->asked.what == Q_FOUND && t->s->asked.item ? t->s->asked.item : next;
 	if (!item) {
-		refuse(t, "Nothing is asked for now.");
+		turn_refuse(
+		    t, sheet_missing(t->s)
+		           ? "Nothing is asked for now: when what is missing is in your hand, scan FOUND."
+		           : "Nothing is asked for now.");
 		return;
 	}
 	const struct item *it = sheet_item_const(t->s, item);
-	if (it->thing.role == ROLE_TOURNIQUET)
-		refuse(t, "%s: say how it is: scan INTACT, CUT AND COMPLETE or PIECES MISSING.",
-		       it->thing.name);
+	int found = t->s->asked.what == Q_FOUND;
+	int tourniquet = it->thing.role == ROLE_TOURNIQUET, alike = sheet_alike_open(t->s, item);
+	int together = !found && alike > 1 && it->pieces == 1;
+	if (tourniquet && together && card == CARD_YES && alike <= 10)
+		refuse_alike(t, item);
+	else if (tourniquet && (!together || card == CARD_MARK_UNREADABLE))
+		turn_refuse(t, "%s: say how it is: scan INTACT, CUT AND COMPLETE or PIECES MISSING.",
+		            it->thing.name);
 	else if (card == CARD_MARK_UNREADABLE)
 		shown(t, item, it->pieces, EVIDENCE_SHOWN, CONDITION_NONE, "mark unreadable");
+	else if (found)
+		shown(t, item, card == CARD_YES ? it->pieces : number, EVIDENCE_SHOWN, CONDITION_NONE, "");
 	else
-		answer_number(t, item, card == CARD_YES ? it->pieces : number);
+		answer_number(t, item, card == CARD_YES ? sheet_alike_open(t->s, item) : number);
 }
 
 /* An item that is on the sheet was scanned while it is being accounted for (rule 11). */
@@ -183,20 +289,22 @@ void final_mark(struct turn *t, int item)
 {
 	const struct item *it = sheet_item_const(t->s, item);
 	if (it->place == ITEM_ACCOUNTED) {
-		refuse(t, "%s is accounted for already.", it->thing.name);
+		turn_refuse(t, "%s is accounted for already.", it->thing.name);
 	} else if (it->thing.identity_kind != IDENTITY_MARK) {
-		refuse(t,
-		       "That is the wrapper: it proves that a pack was opened, not where the %s is. Show the "
-		       "item "
-		       "itself.",
-		       it->thing.name);
+		turn_refuse(
+		    t,
+		    "That is the wrapper: it proves that a pack was opened, not where the %s is. Show the "
+		    "item "
+		    "itself.",
+		    it->thing.name);
 	} else if (it->thing.role == ROLE_TOURNIQUET) {
-		refuse(t,
-		       "Its mark was read; now say how it is: INTACT, CUT AND COMPLETE or PIECES MISSING.");
+		turn_refuse(
+		    t, "Its mark was read; now say how it is: INTACT, CUT AND COMPLETE or PIECES MISSING.");
 	} else if (it->place == ITEM_ON) {
-		refuse(t, "%s is on the %s: take it off first.", it->thing.name, own_digit_name(it->digit));
+		turn_refuse(t, "%s is on the %s: take it off first.", it->thing.name,
+		            own_digit_name(it->digit));
 	} else if (it->place == ITEM_EXTRA) {
-		refuse(t, "%s is the extra item.", it->thing.name);
+		turn_refuse(t, "%s is the extra item.", it->thing.name);
 	} else {
 		shown(t, item, it->pieces, EVIDENCE_MARK, CONDITION_NONE, "");
 	}
@@ -207,6 +315,8 @@ void final_mark(struct turn *t, int item)
 static void agreed(struct turn *t, enum count_kind kind, int32_t recorded_by, const char *what)
 {
 	int32_t field = t->s->team.at[PLACE_FIELD], circulating = t->s->team.at[PLACE_CIRCULATING];
+	if (kind == COUNT_FINAL && t->s->discrepancy) /* what was missing has left this sheet */
+		EMIT(t, .kind = EV_DISCREPANCY, .n = 0);
 	EMIT(t, .kind = EV_COUNT_AGREED, .what = (uint8_t)kind, .person = field, .other = circulating,
 	     .n = recorded_by);
 	if (debts_has(&t->s->debts, DEBT_ADDED))
@@ -219,15 +329,21 @@ static void agreed(struct turn *t, enum count_kind kind, int32_t recorded_by, co
 	            staff_name(&t->station->staff, recorded_by));
 }
 
-static enum count_kind pending(const struct sheet *s)
+/* The count that the board asks for (want.c). */
+static enum count_kind pending(const struct turn *t)
 {
-	if (is_ready_to_agree(s))
+	struct want w = sheet_wants(t->station, t->s);
+	if (t->s->asked.what == Q_FIELD_TOO)
+		return (enum count_kind)t->s->asked.n;
+	if (w.kind == WANT_FINAL_AGREED)
 		return COUNT_FINAL;
-	if (!s->initial_agreed && s->n_items)
+	if (w.kind == WANT_COUNT_IN && t->s->n_items)
 		return COUNT_INITIAL;
-	if (debts_has(&s->debts, DEBT_ADDED))
-		return COUNT_ADDED;
-	return 0;
+	if (w.kind == WANT_DEBT && w.debt.kind == DEBT_COUNT)
+		return COUNT_INITIAL;
+	if (w.kind == WANT_DEBT && w.debt.kind == DEBT_HANDOVER)
+		return COUNT_HANDOVER;
+	return w.kind == WANT_DEBT && w.debt.kind == DEBT_ADDED ? COUNT_ADDED : 0;
 }
 
 /* A tourniquet that no pack or catalogue lists was named aloud; the badge records that it was. */
@@ -246,20 +362,22 @@ void agree(struct turn *t, int32_t badge)
 {
 	static const char *const names[] = {"", "Initial count", "Final count", "Handover count",
 	                                    "What was added"};
-	enum count_kind kind = pending(t->s);
+	enum count_kind kind = pending(t);
 	const char *why = team_may_not_agree(&t->s->team, &t->station->staff);
-	if (!kind && debts_has(&t->s->debts, DEBT_LISTING)) {
-		named_aloud(t);
+	if (kind == COUNT_HANDOVER) {
+		handover_agree(t, badge);
 		return;
 	}
 	if (!kind) {
-		refuse(t, t->s->discrepancy
-		              ? "The count cannot be agreed: something is missing, extra or in pieces."
-		              : "No count waits for a badge now.");
+		turn_refuse(t, "Nothing is counted in yet: scan what was opened first.");
 		return;
 	}
 	if (why) {
-		refuse(t, "The count cannot be agreed: %s.", why);
+		turn_refuse(t, "The count cannot be agreed: %s.", why);
+		return;
+	}
+	if (kind == COUNT_FINAL && !is_ready_to_agree(t->s)) {
+		turn_refuse(t, "The final count is not finished: answer what the board asks first.");
 		return;
 	}
 	if (t->station->policy.both_badges && t->s->asked.what != Q_FIELD_TOO) {

@@ -5,22 +5,41 @@
 #include <string.h>
 
 #include "count/turn.h"
+#include "count/want.h"
 
-/* The tourniquet that goes on: one that lies here before one that came off before one that was accounted for, the
- * latest first. 0 none. */
-static int tourniquet_at_hand(const struct sheet *s)
+/* Missing and dropped things do not go on by themselves. */
+static int is_at_hand(const struct item *it, enum role role, int place)
 {
-	for (int place = ITEM_HERE; place <= ITEM_ACCOUNTED; place++)
-		for (int i = s->n_items; place != ITEM_ON && i >= 1; i--)
-			if (s->items[i - 1].thing.role == ROLE_TOURNIQUET && s->items[i - 1].place == place)
-				return i;
+	return it->thing.role == role && it->place == place && !it->missing && !it->dropped &&
+	       it->condition != CONDITION_PIECES_MISSING;
+}
+
+int unused_tourniquet(const struct sheet *s)
+{
+	for (int i = s->n_items; i >= 1; i--)
+		if (is_at_hand(&s->items[i - 1], ROLE_TOURNIQUET, ITEM_HERE))
+			return i;
 	return 0;
+}
+
+/* The tourniquet that goes on: an unused one before the one that came off this digit before any other that came
+ * off or was accounted for, the latest first. 0 none. */
+static int tourniquet_at_hand(const struct sheet *s, int digit)
+{
+	int item = unused_tourniquet(s);
+	for (int same = 1; !item && same >= 0; same--)
+		for (int place = ITEM_OFF; !item && place <= ITEM_ACCOUNTED; place++)
+			for (int i = s->n_items; !item && i >= 1; i--)
+				if (is_at_hand(&s->items[i - 1], ROLE_TOURNIQUET, place) &&
+				    (!same || s->items[i - 1].digit == digit))
+					item = i;
+	return item;
 }
 
 static int forceps_at_hand(const struct sheet *s)
 {
 	for (int i = 1; i <= s->n_items; i++)
-		if (s->items[i - 1].thing.role == ROLE_FORCEPS && s->items[i - 1].place == ITEM_HERE)
+		if (is_at_hand(&s->items[i - 1], ROLE_FORCEPS, ITEM_HERE))
 			return i;
 	return 0;
 }
@@ -59,7 +78,7 @@ static void owe_what_is_missing(struct turn *t, int digit, int was_marked_elsewh
 /* The tourniquet itself, and the forceps that clamps it. */
 static void put_on(struct turn *t, int digit)
 {
-	int item = tourniquet_at_hand(t->s);
+	int item = tourniquet_at_hand(t->s, digit);
 	if (!item) {
 		add_unlisted(t, ROLE_TOURNIQUET, "tourniquet, not listed yet");
 		item = t->s->n_items;
@@ -70,38 +89,64 @@ static void put_on(struct turn *t, int digit)
 		EMIT(t, .kind = EV_FORCEPS_ON, .item = (uint8_t)forceps, .digit = (uint8_t)digit);
 }
 
-void start_on(struct turn *t, int digit, struct moment at)
+void start_on(struct turn *t, int digit)
 {
 	char time[6];
 	const struct digit *d = sheet_digit_const(t->s, digit);
 	int wrong = any_marked(t->s) && !(d && d->marked);
-	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit, .at = at);
+	int counted = t->s->final != FINAL_NONE;
+	struct moment at = t->in->at;
+	if (d && digit_runs(d)) /* it goes on from its own start */
+		at.wall_ms = d->doubted ? d->doubt_wall_ms : d->on_wall_ms;
+	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
 	put_on(t, digit);
 	owe_what_is_missing(t, digit, wrong);
 	const char *forceps = sheet_item_on(t->s, digit, ROLE_FORCEPS) ? "forceps on it" : "no forceps on it";
+	const char *again = counted ? " The final count starts again." : "";
 	if (wrong) {
 		ask(t, (struct asked){.what = Q_RIGHT_DIGIT, .digit = (uint8_t)digit},
-		    "Tourniquet on, %s, from %s; %s. The clock runs.", own_digit_name(digit), hm(at, time),
-		    forceps);
+		    "Tourniquet on, %s, from %s; %s. The clock runs.%s", own_digit_name(digit), hm(at, time),
+		    forceps, again);
 		return;
 	}
 	close_question(t);
-	turn_accept(t, "Tourniquet on, %s, from %s; %s. The clock runs.", own_digit_name(digit), hm(at, time),
-	            forceps);
+	turn_accept(t, "Tourniquet on, %s, from %s; %s. The clock runs.%s", own_digit_name(digit),
+	            hm(at, time), forceps, again);
+}
+
+/* A card that cannot have been meant as a start without a doubt: the digit's clock runs at once as 'on?', and a
+ * person is asked. One that had a tourniquet keeps its own clock beside it (rule 3, section 4). */
+void doubt_on(struct turn *t, int digit, struct moment at)
+{
+	const struct digit *d = sheet_digit_const(t->s, digit);
+	if (d && digit_runs(d))
+		return;
+	EMIT(t, .kind = d && d->had ? EV_DIGIT_DOUBTED : EV_DIGIT_MAYBE_ON, .digit = (uint8_t)digit,
+	     .at = at);
+	owe(t, DEBT_ON, 0, digit);
+}
+
+void ask_is_on(struct turn *t, int digit, const char *besides)
+{
+	doubt_on(t, digit, t->in->at);
+	ask(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
+	    "%s: the clock runs as 'on?'.%s", own_digit_name(digit), besides);
 }
 
 void second_on(struct turn *t, int digit)
 {
 	put_on(t, digit);
 	close_question(t);
-	turn_accept(t,
-	            "A second tourniquet on the %s. Each needs its own OFF; the clock runs until the last.",
-	            own_digit_name(digit));
+	turn_accept(
+	    t,
+	    "A second tourniquet on the %s. Each needs its digit card and OFF; the clock runs until the "
+	    "last.",
+	    own_digit_name(digit));
 }
 
 void take_off(struct turn *t, int digit)
 {
-	char time[6], min[80];
+	char when[120];
 	const struct digit *d = sheet_digit_const(t->s, digit);
 	if (d->state == DIGIT_MAYBE_ON) {
 		EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
@@ -109,7 +154,7 @@ void take_off(struct turn *t, int digit)
 		owe_what_is_missing(t, digit, 0);
 		pay(t, DEBT_ON, 0, digit, "it was on");
 	}
-	digit_minutes_text(d, t->in->at, min, sizeof min);
+	digit_off_text(d, t->in->at, when, sizeof when);
 	int item = sheet_item_on(t->s, digit, ROLE_TOURNIQUET);
 	if (item)
 		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)digit);
@@ -123,8 +168,7 @@ void take_off(struct turn *t, int digit)
 	if (forceps)
 		EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)forceps);
 	EMIT(t, .kind = EV_DIGIT_OFF, .digit = (uint8_t)digit);
-	turn_accept(t, "Off, %s, at %s, after %s. Off is not yet accounted for.", own_digit_name(digit),
-	            hm(t->in->at, time), min);
+	turn_accept(t, "Off, %s, %s. Off is not yet accounted for.", own_digit_name(digit), when);
 	if (t->s->single && !sheet_digits_on(t->s))
 		EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
 }
@@ -153,25 +197,25 @@ static void ask_off(struct turn *t, int digit)
 	    own_digit_name(digit), min);
 }
 
-/* Before the initial count a digit card marks the digit or starts its clock: only a person knows which, and
- * until one says, the clock runs (section 4). */
-static void ask_is_on(struct turn *t, int digit)
-{
-	EMIT(t, .kind = EV_DIGIT_MAYBE_ON, .digit = (uint8_t)digit);
-	owe(t, DEBT_ON, 0, digit);
-	ask(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1}, "%s.",
-	    own_digit_name(digit));
-}
-
 static void seen_on(struct turn *t, int digit)
 {
 	const struct digit *d = sheet_digit_const(t->s, digit);
-	if (!d || d->state != DIGIT_ON) {
-		refuse(t, "No tourniquet is on the %s: look at the digit that the board names.",
-		       own_digit_name(digit));
+	struct asked q = t->s->asked;
+	if (!d || !digit_runs(d)) { /* no answer, but a fact: it is asked about after the handover (rule 3) */
+		doubt_on(t, digit, t->in->at);
+		turn_accept(t, "%s: the clock runs as 'on?'. First finish the handover.",
+		            own_digit_name(digit));
 		return;
 	}
-	struct asked q = t->s->asked;
+	if (d->state != DIGIT_ON) {
+		turn_refuse(t, "Whether a tourniquet is on the %s is asked after the handover.",
+		            own_digit_name(digit));
+		return;
+	}
+	if (d->seen_on) {
+		turn_refuse(t, "Seen already: %s.", own_digit_name(digit));
+		return;
+	}
 	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = (uint8_t)digit, .n = 1);
 	turn_accept(t, "Tourniquet seen on the %s.", own_digit_name(digit));
 	for (int i = 0; i < t->s->n_digits; i++)
@@ -184,13 +228,40 @@ static void seen_on(struct turn *t, int digit)
 	EMIT(t, .kind = EV_ASKED, .what = Q_HANDOVER_AGREE, .person = q.person, .n = q.n);
 }
 
+/* What was entered for one digit is really on one that had a tourniquet before: nothing was on the first, and the time is
+ * kept. */
+static void move_onto_used(struct turn *t, int from, int digit)
+{
+	struct moment at = sheet_digit_const(t->s, from)->since;
+	int item = sheet_item_on(t->s, from, ROLE_TOURNIQUET),
+	    forceps = sheet_item_on(t->s, from, ROLE_FORCEPS);
+	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)from);
+	pay(t, DEBT_ON, 0, from, "entered for the wrong digit and moved");
+	pay(t, DEBT_MARKED_DIGIT, 0, from, "entered for the wrong digit and moved");
+	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit, .at = at);
+	if (item)
+		EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
+	else
+		put_on(t, digit);
+	if (forceps)
+		EMIT(t, .kind = EV_FORCEPS_ON, .item = (uint8_t)forceps, .digit = (uint8_t)digit);
+	owe_what_is_missing(t, digit, 0);
+	close_question(t);
+	turn_accept(t, "Moved from the %s to the %s; the time is kept.", own_digit_name(from),
+	            own_digit_name(digit));
+}
+
 static void move_to(struct turn *t, int digit)
 {
 	int from = t->s->asked.digit;
-	const struct digit *to = sheet_digit_const(t->s, digit);
-	if (!from || from == digit || (to && (to->had || to->state == DIGIT_MAYBE_ON))) {
-		refuse(t, "It cannot move to the %s: scan the card of the digit it is really on, or NO.",
-		       own_digit_name(digit));
+	const struct digit *f = sheet_digit_const(t->s, from), *to = sheet_digit_const(t->s, digit);
+	if (f && from != digit && digit_is_on(f) && to && to->had && !digit_runs(to)) {
+		move_onto_used(t, from, digit);
+		return;
+	}
+	if (!from || from == digit || (to && (to->had || digit_runs(to)))) {
+		turn_refuse(t, "It cannot move to the %s: scan the card of the digit it is really on, or NO.",
+		            own_digit_name(digit));
 		return;
 	}
 	EMIT(t, .kind = EV_DIGIT_MOVED, .digit = (uint8_t)from, .other = digit);
@@ -198,6 +269,56 @@ static void move_to(struct turn *t, int digit)
 	close_question(t);
 	turn_accept(t, "Moved from the %s to the %s; the time is kept.", own_digit_name(from),
 	            own_digit_name(digit));
+}
+
+/* It was entered by the digit card and never listed: where no tourniquet went on, it was never here. */
+static int is_phantom(const struct sheet *s, int item)
+{
+	const struct item *it = sheet_item_const(s, item);
+	return it && it->thing.unlisted && !it->thing.line[0] &&
+	       debts_owes(&s->debts, (struct debt){.kind = DEBT_LISTING, .item = (uint8_t)item});
+}
+
+void never_on(struct turn *t, int digit)
+{
+	int item = sheet_item_last_on(t->s, digit), phantom = is_phantom(t->s, item);
+	const struct item *it = sheet_item_const(t->s, item);
+	if (it && it->place == ITEM_ACCOUNTED) {
+		turn_refuse(
+		    t, "The tourniquet of the %s was accounted for: that it was on stays. NO leaves it so.",
+		    own_digit_name(digit));
+		return;
+	}
+	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)digit);
+	if (phantom) {
+		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
+		pay(t, DEBT_LISTING, item, 0, "it was never here");
+	}
+	if (t->s->discrepancy && !sheet_missing(t->s))
+		EMIT(t, .kind = EV_DISCREPANCY, .n = 0);
+	pay(t, DEBT_ON, 0, digit, "it was never on");
+	pay(t, DEBT_MARKED_DIGIT, 0, digit, "it was never on");
+	close_question(t);
+	turn_accept(t, "Taken away: no tourniquet was on the %s, says the team. The record keeps both.",
+	            own_digit_name(digit));
+}
+
+void never_off(struct turn *t, int digit)
+{
+	char min[80];
+	int item = sheet_item_last_on(t->s, digit);
+	EMIT(t, .kind = EV_DIGIT_STILL_ON, .digit = (uint8_t)digit);
+	if (!item) { /* what was on it was taken for the one of another digit meanwhile */
+		add_unlisted(t, ROLE_TOURNIQUET, "tourniquet, not listed yet");
+		item = t->s->n_items;
+	}
+	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
+	pay(t, DEBT_ON, 0, digit, "it never came off");
+	owe_what_is_missing(t, digit, 0);
+	close_question(t);
+	digit_minutes_text(sheet_digit_const(t->s, digit), t->in->at, min, sizeof min);
+	turn_accept(t, "OFF taken back: the tourniquet is still on the %s, for %s. The clock runs.",
+	            own_digit_name(digit), min);
 }
 
 /* Questions that a digit card answers. 1 where it did. */
@@ -222,16 +343,34 @@ static int answers(struct turn *t, int digit)
 	}
 }
 
-static void after_final(struct turn *t, int digit, const struct digit *d)
+/* The step of the search that a digit card answers: what it asks is the look itself. */
+int is_look_step(const struct turn *t)
 {
-	if (d->seen_bare || t->s->final == FINAL_ASKING) {
-		ask(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit},
-		    d->seen_bare ? "%s was seen bare."
-		                 : "%s: the look at the bare digit comes after the final count is agreed.",
-		    own_digit_name(digit));
-		return;
-	}
-	look_bare(t, digit);
+	return sheet_wants(t->station, t->s).kind == WANT_SEARCH &&
+	       t->s->search_done + 1 == t->station->policy.look_step;
+}
+
+/* A digit that has or had a tourniquet. */
+static void on_known_digit(struct turn *t, int digit, const struct digit *d)
+{
+	if (d->state == DIGIT_ON)
+		ask_off(t, digit);
+	else if (digit_runs(d))
+		ask_is_on(t, digit, "");
+	else if (t->s->final == FINAL_AGREED && !d->seen_bare)
+		look_bare(t, digit);
+	else if (is_look_step(t))
+		ask_is_on(t, digit, " Look at it and feel it, under the dressing too.");
+	else if (t->s->final == FINAL_ASKING)
+		ask_is_on(t, digit, " The look comes after the final count is agreed.");
+	else
+		ask_is_on(t, digit, d->seen_bare ? " It was seen bare." : "");
+}
+
+/* A start without a doubt: both have counted, or a lone operator has scanned a pack, and one lies here unused. */
+static int may_start(const struct sheet *s)
+{
+	return unused_tourniquet(s) && (s->initial_agreed || s->single);
 }
 
 void on_digit(struct turn *t)
@@ -239,24 +378,19 @@ void on_digit(struct turn *t)
 	int digit = t->in->digit;
 	if (!has_case(t)) {
 		open_case(t, "");
-		owe(t, DEBT_TEAM, 0, 0);
 		if (!t->s->case_no)
 			return;
-		start_on(t, digit, t->in->at);
+		owe(t, DEBT_TEAM, 0, 0);
+		ask_is_on(t, digit, "");
 		return;
 	}
 	if (answers(t, digit))
 		return;
 	const struct digit *d = sheet_digit_const(t->s, digit);
-	if (d && d->state == DIGIT_ON)
-		ask_off(t, digit);
-	else if (d && d->state == DIGIT_MAYBE_ON)
-		ask(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1}, "%s.",
-		    own_digit_name(digit));
-	else if (d && d->had && t->s->final != FINAL_NONE)
-		after_final(t, digit, d);
-	else if (!t->s->initial_agreed && !(t->s->single && t->s->n_items))
-		ask_is_on(t, digit);
+	if (d && (d->had || digit_runs(d)))
+		on_known_digit(t, digit, d);
+	else if (may_start(t->s))
+		start_on(t, digit);
 	else
-		start_on(t, digit, t->in->at);
+		ask_is_on(t, digit, "");
 }

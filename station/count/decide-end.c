@@ -18,7 +18,7 @@ static void mark_used(struct turn *t)
 		const struct item *it = &t->s->items[i - 1];
 		if (it->thing.identity[0] && (item_counts(it) || it->place == ITEM_ISOLATED))
 			EMIT(t, .kind = EV_ITEM_USED, .item = (uint8_t)i, .thing = it->thing,
-			     .n = it->place == ITEM_ACCOUNTED);
+			     .n = it->place == ITEM_ACCOUNTED || it->place == ITEM_ISOLATED);
 	}
 }
 
@@ -43,14 +43,14 @@ static void add_seen_bare(const struct sheet *s, char *words, size_t size)
 	}
 }
 
-static void finish(struct turn *t, int32_t badge)
+static void finish(struct turn *t, int32_t badge, int32_t witness)
 {
 	char words[SAID_MAX];
 	int32_t case_no = t->s->case_no;
 	accounted_words(t->s, words, sizeof words);
 	add_seen_bare(t->s, words, sizeof words);
 	capital(words);
-	EMIT(t, .kind = EV_SIGNED_OUT, .person = badge);
+	EMIT(t, .kind = EV_SIGNED_OUT, .person = badge, .other = witness);
 	enum case_end how = t->s->cancelled ? END_CANCELLED : END_RECONCILED;
 	end_case(t, how, "");
 	turn_accept(t, "Case %d ended %s. %.300s.", (int)case_no,
@@ -70,22 +70,36 @@ void ask_points(struct turn *t)
 	ask_point(t, 0, 1);
 }
 
+/* A visiting surgeon's card is no badge: the circulating badge is its witness, and the slip says so. */
+static void sign(struct turn *t, int32_t badge)
+{
+	if (badge < 0 && !t->s->single)
+		ask(t, (struct asked){.what = Q_WITNESS, .person = badge}, "%s signs out.",
+		    staff_name(&t->station->staff, badge));
+	else
+		finish(t, badge, 0);
+}
+
+void sign_out_witnessed(struct turn *t, int32_t witness)
+{
+	int32_t visitor = t->s->asked.person;
+	close_question(t);
+	finish(t, visitor, witness);
+}
+
 void sign_out(struct turn *t, int32_t badge)
 {
 	char owed[NEXT_MAX];
-	if (t->s->asked.what == Q_POINT && !t->s->asked.person) {
-		refuse(t, "The sign-out points are answered one by one now: scan YES or NO first.");
-		return;
-	}
 	if (!ready_to_sign_out(t->s)) {
 		const char *why = rule_1_owed(t->s, owed, sizeof owed);
-		refuse(t, "Not yet the sign-out: %s.", why ? why : "something is still owed");
+		turn_refuse(t, "Not yet the sign-out: %s.", why ? why : "something is still owed");
 		return;
 	}
-	if (t->station->policy.points_one_by_one && t->station->policy.n_points)
+	if (t->station->policy.points_one_by_one && t->station->policy.n_points &&
+	    t->s->points_yes != t->station->policy.n_points)
 		ask_point(t, badge, 1);
 	else
-		finish(t, badge);
+		sign(t, badge);
 }
 
 /* YES or NO to a sign-out point. A NO holds the sign-out; it then begins again from the first. */
@@ -102,7 +116,7 @@ static void answer_point(struct turn *t, int yes)
 	else if (!badge)
 		turn_accept(t, "Each sign-out point is answered YES.");
 	else
-		finish(t, badge);
+		sign(t, badge);
 }
 
 static void cancel_yes(struct turn *t)
@@ -110,9 +124,13 @@ static void cancel_yes(struct turn *t)
 	int32_t case_no = t->s->case_no;
 	close_question(t);
 	if (sheet_holds_any(t->s)) {
+		char on[80];
 		EMIT(t, .kind = EV_CANCELLED);
-		turn_accept(t, "Case %d is cancelled. A pack was opened, so a count is still owed.",
-		            (int)case_no);
+		if (*on_words(t, on))
+			turn_accept(t, "Case %d is cancelled.%s A count is still owed.", (int)case_no, on);
+		else
+			turn_accept(t, "Case %d is cancelled. A pack was opened, so a count is still owed.",
+			            (int)case_no);
 		return;
 	}
 	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .text = "nothing was opened");
@@ -122,40 +140,70 @@ static void cancel_yes(struct turn *t)
 static void end_unresolved(struct turn *t, const char *number)
 {
 	char words[SAID_MAX];
-	int32_t case_no = t->s->case_no, surgeon = t->s->asked.person;
+	int32_t case_no = t->s->case_no, surgeon = t->s->asked.person, witness = t->s->asked.n;
 	accounted_words(t->s, words, sizeof words);
 	capital(words);
 	close_question(t);
 	owe(t, DEBT_INCIDENT, 0, 0);
 	if (*number)
 		pay(t, DEBT_INCIDENT, 0, 0, number);
-	EMIT(t, .kind = EV_SIGNED_OUT, .person = surgeon);
+	EMIT(t, .kind = EV_SIGNED_OUT, .person = surgeon, .other = witness);
 	end_case(t, END_UNRESOLVED, *number ? number : "incident number owed");
 	turn_accept(t, "Case %d ended UNRESOLVED, incident number %s. %.280s.", (int)case_no,
 	            *number ? number : "owed", words);
 }
 
+/* A case that a digit card opened by itself, and nothing else is in it, is none. */
+static int is_empty(const struct sheet *s)
+{
+	int people = 0;
+	for (int p = PLACE_FIELD; p < TEAM_PLACES; p++)
+		people += s->team.at[p] != 0;
+	return debts_has(&s->debts, DEBT_TEAM) && !people && !s->n_items && !sheet_holds_any(s);
+}
+
+static void is_not_on(struct turn *t, int digit)
+{
+	const struct digit *d = sheet_digit_const(t->s, digit);
+	int32_t case_no = t->s->case_no;
+	int had = d && d->had;
+	EMIT(t, .kind = EV_DIGIT_NOT_ON, .digit = (uint8_t)digit);
+	pay(t, DEBT_ON, 0, digit, "not on");
+	close_question(t);
+	if (is_empty(t->s)) {
+		EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .text = "nothing was opened");
+		turn_accept(t, "Not on: %s. Case %d ended as cancelled; nothing was opened.",
+		            own_digit_name(digit), (int)case_no);
+	} else if (!had && !t->s->initial_agreed) {
+		EMIT(t, .kind = EV_DIGIT_MARKED, .digit = (uint8_t)digit);
+		turn_accept(t, "Marked digit: %s.", own_digit_name(digit));
+	} else if (had && is_look_step(t) && sheet_digits_had(t->s) == 1) {
+		search_answered(t, 1);
+	} else {
+		turn_accept(t, "Not on: %s.", own_digit_name(digit));
+	}
+}
+
+/* It is timed from the scan that asked, not from the answer. */
 static void answer_is_on(struct turn *t, int yes)
 {
-	struct asked q = t->s->asked;
-	if (yes) {
-		if (q.n)
-			pay(t, DEBT_ON, 0, q.digit, "it is on");
-		/* It is timed from the scan that asked, not from the answer. */
-		start_on(t, q.digit, q.n ? t->in->at : q.at);
+	int digit = t->s->asked.digit;
+	if (!yes) {
+		is_not_on(t, digit);
 		return;
 	}
-	if (q.n) {
-		EMIT(t, .kind = EV_DIGIT_NOT_ON, .digit = q.digit);
-		pay(t, DEBT_ON, 0, q.digit, "not on");
-	}
-	close_question(t);
-	if (!q.n) {
-		turn_accept(t, "Not on: %s.", own_digit_name(q.digit));
-		return;
-	}
-	EMIT(t, .kind = EV_DIGIT_MARKED, .digit = q.digit);
-	turn_accept(t, "Marked digit: %s.", own_digit_name(q.digit));
+	pay(t, DEBT_ON, 0, digit, "it is on");
+	start_on(t, digit);
+}
+
+static void answer_never_off(struct turn *t)
+{
+	const struct digit *d = sheet_digit_const(t->s, t->s->asked.digit);
+	if (d && d->state == DIGIT_OFF)
+		never_off(t, d->number);
+	else
+		turn_refuse(t, "No OFF was entered for the %s: scan YES if a tourniquet is on it, NO if not.",
+		            own_digit_name(t->s->asked.digit));
 }
 
 static void answer_rolls_on(struct turn *t, int yes)
@@ -181,7 +229,8 @@ static void answer_extra(struct turn *t, int yes)
 		EMIT(t, .kind = EV_ITEM_IN, .item = (uint8_t)(t->s->n_items + 1), .thing = th, .n = 1);
 		turn_accept(t, "Entered late: %s was opened in this case.", th.name);
 	} else {
-		turn_accept(t, "Extra item, origin not known: isolate it, keep it in the room.");
+		turn_accept(t, "Extra item, origin not known: isolate it, keep it in the room. A misread: "
+		               "scan MISREAD, then its code.");
 	}
 	final_progress(t);
 }
@@ -197,6 +246,20 @@ static void answer_right_digit(struct turn *t, int yes)
 	pay(t, DEBT_MARKED_DIGIT, 0, digit, "the team says that it is the right digit");
 	close_question(t);
 	turn_accept(t, "The %s is right, says the team.", own_digit_name(digit));
+}
+
+/* A tourniquet that went on another digit than the marked one, and was entered as it was. 1 where that is it. */
+static int leaves_wrong_digit(struct turn *t)
+{
+	int digit = t->s->asked.digit;
+	if (!debts_owes(&t->s->debts, (struct debt){.kind = DEBT_MARKED_DIGIT, .digit = (uint8_t)digit}))
+		return 0;
+	pay(t, DEBT_MARKED_DIGIT, 0, digit, "it went on this digit, which is not the marked one");
+	close_question(t);
+	turn_accept(t,
+	            "Left as it is: it went on the %s, which is not the marked digit. Tell the surgeon now.",
+	            own_digit_name(digit));
+	return 1;
 }
 
 /* YES or NO to the open question. */
@@ -226,9 +289,11 @@ static int answer_yes_no(struct turn *t, int yes)
 		break;
 	case Q_LEAVES:
 		if (yes) {
+			char on[80];
 			EMIT(t, .kind = EV_PATIENT_LEFT);
 			close_question(t);
-			turn_accept(t, "The patient has left the room. What is owed stays owed.");
+			turn_accept(t, "The patient has left the room.%s What is owed stays owed.",
+			            on_words(t, on));
 			return 1;
 		}
 		break;
@@ -241,21 +306,46 @@ static int answer_yes_no(struct turn *t, int yes)
 		return 1;
 	case Q_OFF:
 		if (yes) {
-			refuse(t, "YES does not stop the clock. If it is off, scan OFF.");
+			turn_refuse(t, "YES does not stop the clock. If it is off, scan OFF.");
 			return 1;
 		}
 		break;
 	case Q_FOUND:
+		if (!t->s->asked.item)
+			break;
 		if (yes)
 			final_answer(t, CARD_YES, 0);
 		else
 			ask_found(t, t->s->asked.item);
 		return 1;
+	case Q_HANDOVER_SEEN:
+	case Q_HANDOVER_AGREE: /* begun, it is owed */
+		return 0;
+	case Q_LISTED_ALREADY:
+		answer_listed_already(t, yes);
+		return 1;
+	case Q_HERE_NOW:
+		answer_here_now(t, yes);
+		return 1;
+	case Q_COUNTED_IN:
+		answer_counted_in(t, yes);
+		return 1;
+	case Q_MOVE_TO:
+		if (yes && t->s->asked.digit) {
+			never_on(t, t->s->asked.digit);
+			return 1;
+		}
+		if (!yes && leaves_wrong_digit(t))
+			return 1;
+		break;
+	case Q_VISITOR_IS_SURGEON:
+		visitor_is(t, yes);
+		return 1;
 	default:
-		if (yes)
-			return 0;
 		break;
 	}
+	if (yes)
+		return 0;
 	close_question(t);
 	turn_accept(t, "Left as it is.");
 	return 1;
@@ -273,15 +363,21 @@ void answer_question(struct turn *t, int card)
 	enum question q = (enum question)t->s->asked.what;
 	if ((card == CARD_YES || card == CARD_NO) && answer_yes_no(t, card == CARD_YES))
 		return;
-	if (q == Q_FOUND && (is_condition(card) || card == CARD_MARK_UNREADABLE)) {
+	if (q == Q_FOUND && t->s->asked.item && (is_condition(card) || card == CARD_MARK_UNREADABLE)) {
 		final_answer(t, card, 0);
+		return;
+	}
+	if (q == Q_IS_ON && card == CARD_MISREAD) {
+		answer_never_off(t);
 		return;
 	}
 	if (q == Q_INCIDENT && card == CARD_NOT_DONE) {
 		end_unresolved(t, "");
 		return;
 	}
-	refuse(t, "%s does not answer what is asked: %s.", own_card_name(card), question_words(q));
+	const char *words = question_words(q);
+	turn_refuse(t, "%s does not answer what is asked: %s%s", own_card_name(card), words,
+	            *words && words[strlen(words) - 1] == '?' ? "" : ".");
 }
 
 /* The digit's circumference as somebody measured it: held against what the makers state, which says nothing
@@ -317,7 +413,7 @@ static int correct_after(struct turn *t)
 		return 0;
 	if (case_no < 1 || case_no > t->station->last_case_no ||
 	    station_sheet_of_case(t->station, case_no) >= 0) {
-		refuse(t, "Case %d has not ended here: type the number of an ended case.", case_no);
+		turn_refuse(t, "Case %d has not ended here: type the number of an ended case.", case_no);
 		return 1;
 	}
 	struct event e = {.kind = EV_CORRECTION, .case_no = case_no};
@@ -346,6 +442,13 @@ void on_typed(struct turn *t)
 		end_unresolved(t, t->in->text);
 		return;
 	}
+	if (has_case(t) && t->s->discrepancy && t->s->search_not_done) {
+		struct event e = {.kind = EV_SEARCH_WHY, .n = t->s->search_not_done};
+		snprintf(e.text, sizeof e.text, "%s", t->in->text);
+		emit(t, &e);
+		turn_accept(t, "Why step %d of the search was not done is entered.", (int)e.n);
+		return;
+	}
 	for (int i = 0; i < t->station->n_owed; i++)
 		if (t->station->owed[i].room == t->in->room) {
 			int32_t case_no = t->station->owed[i].case_no;
@@ -356,5 +459,5 @@ void on_typed(struct turn *t)
 			turn_accept(t, "Incident number of case %d entered.", (int)case_no);
 			return;
 		}
-	refuse(t, "Nothing asks for typed text now: type the code that stands under the barcode.");
+	turn_refuse(t, "Nothing asks for typed text now: type the code that stands under the barcode.");
 }

@@ -23,8 +23,7 @@ static int refusal(const struct turn *t, char *why, size_t size)
 		                t->in->line ? t->in->line->instead : "a listed one");
 	if (th->expiry && th->expiry < clock_date_number(t->in->at.wall_ms)) {
 		date_text(th->expiry, date);
-		return snprintf(why, size, "%s expired on %s: take it off the field and use another",
-		                th->name, date);
+		return snprintf(why, size, "%s expired on %s", th->name, date);
 	}
 	if (quarantined)
 		return snprintf(why, size, "%s is in quarantine (%.80s)", th->name, quarantined);
@@ -32,7 +31,10 @@ static int refusal(const struct turn *t, char *why, size_t size)
 		return snprintf(why, size, "this %s was used before, in case %d, and is used once only",
 		                th->name, (int)t->in->used_in);
 	if (other && other != t->s->case_no)
-		return snprintf(why, size, "this %s is on the open sheet of case %d", th->name, (int)other);
+		return snprintf(
+		    why, size, "this %s is on the open sheet of case %d in %s", th->name, (int)other,
+		    station_room_name(t->station,
+		                      t->station->sheets[station_sheet_of_case(t->station, other)].room));
 	return 0;
 }
 
@@ -42,19 +44,63 @@ static int unlisted_on_digit(const struct turn *t)
 	return d ? d->item : 0;
 }
 
+/* Says on the board of the room that has this case what was done about it here. */
+static void tell_case(struct turn *t, int32_t case_no, const char *said)
+{
+	int index = station_sheet_of_case(t->station, case_no);
+	if (index < 0)
+		return;
+	t->out->told_room = t->station->sheets[index].room;
+	snprintf(t->out->told, sizeof t->out->told, "%s", said);
+}
+
+/* Rule 4: what is on a digit here stands on no other open sheet. One that lies counted in there, unused, leaves
+ * that sheet; one that was used there cannot be the same thing, so that its number is not believed here. */
+static void take_from_other_sheet(struct turn *t, struct thing *th)
+{
+	char said[SAID_MAX];
+	int32_t other = station_identity_open(t->station, th->identity);
+	int index = other && other != t->s->case_no ? station_sheet_of_case(t->station, other) : -1;
+	if (index < 0)
+		return;
+	const struct sheet *there = &t->station->sheets[index];
+	int item = sheet_item_by_identity(there, th->identity);
+	if (sheet_item_const(there, item)->place != ITEM_HERE) {
+		th->identity[0] = 0;
+		th->identity_kind = IDENTITY_NONE;
+		return;
+	}
+	EMIT(t, .kind = EV_ITEM_STRUCK, .case_no = other, .item = (uint8_t)item);
+	if (there->discrepancy && sheet_open_items(there) == 1)
+		EMIT(t, .kind = EV_DISCREPANCY, .case_no = other, .n = 0);
+	snprintf(said, sizeof said, "%s is in use in case %d, %s: it is no longer on the sheet of case %d.",
+	         th->name, (int)t->s->case_no, station_room_name(t->station, t->in->room), (int)other);
+	tell_case(t, other, said);
+}
+
 /* The pack of a tourniquet that was put on before it was listed. Facts first: even one that would have been
  * refused is listed as what it is, and the refusal becomes a debt (rules 3 and 5). */
-static void list_late(struct turn *t, int item, const char *why)
+static void list_late(struct turn *t, const struct thing *what, int item, const char *why)
 {
-	EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)item, .thing = t->in->thing);
-	pay(t, DEBT_LISTING, item, 0, "its pack was scanned");
+	struct thing th = *what;
+	int improvised = th.role == ROLE_REFUSED;
+	if (improvised) { /* it is used as one, and printed as what it is */
+		th.role = ROLE_TOURNIQUET;
+		th.unlisted = 1;
+	}
+	take_from_other_sheet(t, &th);
+	EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)item, .thing = th);
+	pay(t, DEBT_LISTING, item, 0,
+	    improvised ? "improvised: its code was scanned" : "its pack was scanned");
 	if (!why) {
-		turn_accept(t, "Listed: the tourniquet that is on is %s.", t->in->thing.name);
+		turn_accept(t, "Listed: the tourniquet%s is %s.",
+		            sheet_item_const(t->s, item)->place == ITEM_ON ? " that is on" : "", th.name);
 		return;
 	}
 	owe(t, DEBT_REASON, item, 0);
-	turn_accept(t, "Listed as what it is, because it is already on. But %s: the surgeon answers for it.",
-	            why);
+	turn_accept(t, "Listed as what it is%s: %s%s. But %s: the surgeon answers for it.",
+	            sheet_item_const(t->s, item)->place == ITEM_ON ? ", because it is already on" : "",
+	            improvised ? "IMPROVISED, " : "", th.name, why);
 }
 
 static void emit_in(struct turn *t, const struct thing *th, int pieces)
@@ -77,9 +123,8 @@ static void emit_pack(struct turn *t, const struct thing *th, int pieces)
 	}
 }
 
-static void after_counting_in(struct turn *t, const char *what)
+static void after_counting_in(struct turn *t, const struct thing *th, const char *what)
 {
-	const struct thing *th = &t->in->thing;
 	char detail[96] = "";
 	char date[16];
 	if (t->s->initial_agreed)
@@ -115,8 +160,9 @@ static void count_in_tray(struct turn *t)
 		const struct line *line = t->in->parts[i];
 		if (!line) {
 			t->out->count = 0;
-			refuse(t, "the tray '%s' lists '%s', which the catalogue does not know: tell stores",
-			       tray->name, tray->contents[i].key);
+			turn_refuse(
+			    t, "the tray '%s' lists '%s', which the catalogue does not know: tell stores",
+			    tray->name, tray->contents[i].key);
 			return;
 		}
 		struct thing th = {.role = (uint8_t)line->role,
@@ -129,27 +175,104 @@ static void count_in_tray(struct turn *t)
 	}
 	char what[LINE_NAME_MAX + 40];
 	snprintf(what, sizeof what, "%s, %d instruments from its list", tray->name, total);
-	after_counting_in(t, what);
+	after_counting_in(t, &t->in->thing, what);
 }
 
-/* Two reads of one pack that bears no number of its own (section 4). */
-static int read_twice(const struct turn *t)
+/* The item of a pack without a number of its own that stands on the sheet: only ADD says that this is a further
+ * one. 0 none. */
+static int needs_add(const struct turn *t)
 {
 	const struct thing *th = &t->in->thing;
-	char code[LAST_CODE_MAX];
 	if (th->identity[0] || t->s->asked.what == Q_ADD)
 		return 0;
-	item_last_code(th, code);
 	for (int i = 0; i < t->s->n_items; i++)
 		if (t->s->items[i].place != ITEM_STRUCK && t->s->items[i].place != ITEM_RETURNED &&
 		    strcmp(t->s->items[i].thing.line, th->line) == 0 &&
 		    strcmp(t->s->items[i].thing.lot, th->lot) == 0)
-			return strcmp(t->s->last_code, code) == 0 &&
-			               moment_between_ms(t->s->last_code_at, t->in->at) <
-			                   t->station->policy.repeat_ms
-			           ? 1
-			           : 2;
+			return i + 1;
 	return 0;
+}
+
+/* How one that is refused, and is on the digit all the same, is entered (rule 3). With another unused on the sheet
+ * its digit card alone would enter that one. */
+static const char *if_on_words(const struct turn *t)
+{
+	if (t->in->thing.role != ROLE_TOURNIQUET && t->in->thing.role != ROLE_REFUSED)
+		return "";
+	return unused_tourniquet(t->s)
+	           ? " If it is on the digit already, scan UNLISTED TOURNIQUET, this again, its digit card."
+	           : " If it is on the digit already, scan its digit card, then this again.";
+}
+
+static void count_in_pack(struct turn *t, const struct thing *th, int pieces)
+{
+	char what[LINE_NAME_MAX + 16];
+	int first = t->s->n_items + 1;
+	snprintf(what, sizeof what, "%d %s", pieces, th->name);
+	emit_pack(t, th, pieces);
+	after_counting_in(t, th, what);
+	owe_expiry(t, first, t->s->n_items);
+}
+
+/* It lies unused on another open sheet, and its code was read here: only a person knows where it is (rule 24). 1 where
+ * that is asked. */
+static int asks_where(struct turn *t)
+{
+	int32_t other = station_identity_open(t->station, t->in->thing.identity);
+	int index = other && other != t->s->case_no ? station_sheet_of_case(t->station, other) : -1;
+	if (index < 0)
+		return 0;
+	const struct sheet *there = &t->station->sheets[index];
+	int item = sheet_item_by_identity(there, t->in->thing.identity);
+	if (sheet_item_const(there, item)->place != ITEM_HERE || there->final == FINAL_ASKING)
+		return 0;
+	ask(t, (struct asked){.what = Q_HERE_NOW, .item = (uint8_t)item, .n = other},
+	    "%s is on the open sheet of case %d in %s.", t->in->thing.name, (int)other,
+	    station_room_name(t->station, there->room));
+	return 1;
+}
+
+void answer_here_now(struct turn *t, int yes)
+{
+	struct asked q = t->s->asked;
+	int index = station_sheet_of_case(t->station, q.n);
+	const struct item *it = index >= 0 ? sheet_item_const(&t->station->sheets[index], q.item) : NULL;
+	close_question(t);
+	if (!yes || !it || it->place != ITEM_HERE) {
+		turn_accept(t, "Left as it is.");
+		return;
+	}
+	struct thing th = it->thing;
+	take_from_other_sheet(t, &th);
+	count_in_pack(t, &th, it->pieces);
+}
+
+/* A pack of the same line and lot, without a number, while another tourniquet is not listed: it may be the same pack
+ * read again. The thing itself is told by the item that it is like. */
+void answer_listed_already(struct turn *t, int yes)
+{
+	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
+	struct thing th = sheet_item_const(t->s, t->s->asked.item)->thing;
+	int item = d ? d->item : 0;
+	close_question(t);
+	if (yes || !item) {
+		turn_accept(t, "Listed once: %s.", th.name);
+		return;
+	}
+	list_late(t, &th, item, NULL);
+	owe_expiry(t, item, item);
+}
+
+static void list_now(struct turn *t, int item, const char *why)
+{
+	int like = needs_add(t);
+	if (like) {
+		ask(t, (struct asked){.what = Q_LISTED_ALREADY, .item = (uint8_t)like}, "%s: one is listed.",
+		    t->in->thing.name);
+		return;
+	}
+	list_late(t, &t->in->thing, item, why);
+	owe_expiry(t, item, item);
 }
 
 void count_in(struct turn *t)
@@ -157,36 +280,21 @@ void count_in(struct turn *t)
 	char why[240];
 	const struct thing *th = &t->in->thing;
 	int refused = refusal(t, why, sizeof why), late = unlisted_on_digit(t);
-	if (late && th->role == ROLE_TOURNIQUET) {
-		list_late(t, late, refused ? why : NULL);
+	if (late && (th->role == ROLE_TOURNIQUET || th->role == ROLE_REFUSED))
+		list_now(t, late, refused ? why : NULL);
+	else if (refused && asks_where(t))
 		return;
-	}
-	if (refused) {
-		refuse(t, "Not counted in: %s. Take it off the field and use another.%s", why,
-		       th->role == ROLE_TOURNIQUET || th->role == ROLE_REFUSED
-		           ? " If it is already on the digit, scan UNLISTED TOURNIQUET."
-		           : "");
-		return;
-	}
-	int twice = read_twice(t);
-	if (twice) {
-		refuse(t,
-		       twice == 1
-		           ? "Read twice, counted once: %s. For a second pack scan ADD first."
-		           : "%s is already on the sheet and bears no number: for a further pack scan ADD "
-		             "first.",
-		       th->name);
-		return;
-	}
-	if (t->in->act == ACT_TRAY) {
+	else if (refused)
+		turn_refuse(t, "Not counted in: %s. Take it off the field and use another.%s", why,
+		            if_on_words(t));
+	else if (needs_add(t))
+		turn_refuse(
+		    t, "%s is already on the sheet and bears no number: for a further pack scan ADD first.",
+		    th->name);
+	else if (t->in->act == ACT_TRAY)
 		count_in_tray(t);
-		return;
-	}
-	int pieces = t->in->line ? t->in->line->per_pack : 1;
-	char what[LINE_NAME_MAX + 16];
-	snprintf(what, sizeof what, "%d %s", pieces, th->name);
-	emit_pack(t, th, pieces);
-	after_counting_in(t, what);
+	else
+		count_in_pack(t, th, t->in->line ? t->in->line->per_pack : 1);
 }
 
 void add_unlisted(struct turn *t, enum role role, const char *name)
@@ -200,17 +308,39 @@ void add_unlisted(struct turn *t, enum role role, const char *name)
 		owe(t, DEBT_ADDED, 0, 0);
 }
 
-/* Something turned up at the final count that is not on the sheet: a surplus makes the count wrong as well.
- */
+/* It stands on another open sheet: that room is told, nothing is entered here. */
+static void belongs_elsewhere(struct turn *t, int32_t other)
+{
+	char said[SAID_MAX];
+	const struct sheet *there = &t->station->sheets[station_sheet_of_case(t->station, other)];
+	snprintf(said, sizeof said, "%s of case %d was scanned in %s: fetch it from there.",
+	         t->in->thing.name, (int)other, station_room_name(t->station, t->in->room));
+	turn_refuse(t, "Not entered here: %s is on the open sheet of case %d in %s%s. Take it there now.",
+	            t->in->thing.name, (int)other, station_room_name(t->station, there->room),
+	            there->discrepancy ? ", which looks for what is missing" : "");
+	tell_case(t, other, said);
+}
+
+/* Something turned up at the final count that is not on the sheet: a surplus makes the count wrong as well. What
+ * stands on another open sheet is no surplus of this one (rule 24). */
 static void turned_up(struct turn *t)
 {
 	const struct thing *th = &t->in->thing;
+	int32_t other = station_identity_open(t->station, th->identity);
+	if (other && other != t->s->case_no) {
+		belongs_elsewhere(t, other);
+		return;
+	}
+	if (t->in->used_in && th->identity_kind != IDENTITY_MARK) {
+		turn_refuse(t,
+		            "That is the wrapper or bag of the %s of case %d, which is accounted for there: "
+		            "it proves only itself.",
+		            th->name, (int)t->in->used_in);
+		return;
+	}
 	EMIT(t, .kind = EV_EXTRA, .item = (uint8_t)(t->s->n_items + 1), .thing = *th, .n = 1);
-	if (t->in->used_in)
-		found_after(t, t->in->used_in, "");
-	ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
-	    "Extra item: %s is not on this sheet.%s", th->name,
-	    t->in->used_in ? " It comes from an earlier case: look at that patient's digit now." : "");
+	ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items}, "Extra item: %s is not on this sheet.",
+	    th->name);
 }
 
 /* A pack that is on the sheet without a number of its own; 0 none. */
@@ -238,8 +368,8 @@ static void give_back(struct turn *t, int item)
 {
 	struct item *it = sheet_item(t->s, item);
 	if (!it || it->place != ITEM_HERE) {
-		refuse(t, "%s cannot go back unopened: it is not lying here as counted in.",
-		       it ? it->thing.name : t->in->thing.name);
+		turn_refuse(t, "%s cannot go back unopened: it is not lying here as counted in.",
+		            it ? it->thing.name : t->in->thing.name);
 		return;
 	}
 	EMIT(t, .kind = EV_ITEM_RETURNED, .item = (uint8_t)item);
@@ -248,38 +378,75 @@ static void give_back(struct turn *t, int item)
 	final_progress(t);
 }
 
+static void isolated(struct turn *t, int item)
+{
+	char still[LINE_NAME_MAX + 40] = "nothing of it";
+	const struct item *it = sheet_item_const(t->s, item);
+	int counted = 0;
+	EMIT(t, .kind = EV_ITEM_ISOLATED, .item = (uint8_t)item);
+	close_question(t);
+	for (int i = 0; i < t->s->n_items; i++)
+		if (item_counts(&t->s->items[i]) && item_is_alike(&t->s->items[i], it))
+			counted += t->s->items[i].pieces;
+	if (counted)
+		snprintf(still, sizeof still, "%d %s", counted, it->thing.name);
+	turn_accept(t,
+	            "Isolated, not in the count: %s. Still counted in: %s. Keep the whole pack in the room, "
+	            "tell stores.",
+	            it->thing.name, still);
+	final_progress(t);
+}
+
+/* WRONG NUMBER IN PACK takes the pack that is in the hand. Without a number of its own nobody but a person knows
+ * whether that one was counted in. */
 static void isolate(struct turn *t, int item)
 {
 	const struct item *known = sheet_item_const(t->s, item);
-	if (known && known->place != ITEM_HERE) {
-		refuse(t, "%s cannot be isolated: it is not lying here as counted in.", known->thing.name);
+	if (known && !t->in->thing.identity[0] && known->place == ITEM_HERE) {
+		ask(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item},
+		    "%s: one is on the sheet.", known->thing.name);
 		return;
 	}
-	if (!item) {
+	if (known && known->place != ITEM_HERE && t->in->thing.identity[0]) {
+		turn_refuse(t, "%s cannot be isolated: it is not lying here as counted in.",
+		            known->thing.name);
+		return;
+	}
+	if (!known || known->place != ITEM_HERE) {
 		emit_in(t, &t->in->thing, 1);
 		item = t->s->n_items;
 	}
-	EMIT(t, .kind = EV_ITEM_ISOLATED, .item = (uint8_t)item);
-	close_question(t);
-	turn_accept(t, "Isolated, not in the count: %s. Keep the whole pack in the room, tell stores.",
-	            sheet_item(t->s, item)->thing.name);
-	final_progress(t);
+	isolated(t, item);
+}
+
+void answer_counted_in(struct turn *t, int yes)
+{
+	int item = t->s->asked.item;
+	struct thing th = sheet_item_const(t->s, item)->thing;
+	if (!yes) {
+		emit_in(t, &th, 1);
+		item = t->s->n_items;
+	}
+	isolated(t, item);
 }
 
 /* What is looked for is never struck: nothing that is missing may leave the sheet as a misread. */
 static void strike(struct turn *t, int item)
 {
 	struct item *it = sheet_item(t->s, item);
-	if (!it || it->place != ITEM_HERE || it->missing || t->s->final == FINAL_ASKING) {
-		refuse(t, "That item was used, is being counted or is not on the sheet: it cannot be struck "
-		          "as a misread.");
+	int extra = it && it->place == ITEM_EXTRA; /* it never was here: the neighbour's code was read */
+	if (!it || (!extra && (it->place != ITEM_HERE || it->missing || t->s->final == FINAL_ASKING))) {
+		turn_refuse(
+		    t, "That item was used, is being counted or is not on the sheet: it cannot be struck "
+		       "as a misread.");
 		return;
 	}
 	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
-	if (t->s->initial_agreed)
+	if (t->s->initial_agreed && !extra)
 		owe(t, DEBT_ADDED, 0, 0);
 	close_question(t);
 	turn_accept(t, "Struck as a misread: %s. The record keeps it.", it->thing.name);
+	final_progress(t);
 }
 
 /* Questions that a pack or an instrument answers. 1 where it did. */
@@ -318,50 +485,83 @@ static void seen_again(struct turn *t, int item)
 {
 	const struct item *it = sheet_item_const(t->s, item);
 	if (it->place == ITEM_ISOLATED) {
-		refuse(t, "%s is isolated (wrong number in its pack): use another pack.", it->thing.name);
+		turn_refuse(t, "%s is isolated (wrong number in its pack): use another pack.",
+		            it->thing.name);
 	} else if (t->s->final == FINAL_ASKING || t->s->discrepancy) {
 		final_mark(t, item);
 	} else if (it->place == ITEM_ON) {
-		refuse(t, "%s is on the %s; its wrapper proves nothing more.", it->thing.name,
-		       own_digit_name(it->digit));
+		turn_refuse(t, "%s is on the %s; its wrapper proves nothing more.", it->thing.name,
+		            own_digit_name(it->digit));
 	} else {
-		refuse(t, "%s is on the sheet already and was not counted twice.", it->thing.name);
+		turn_refuse(t, "%s is on the sheet already and was not counted twice.", it->thing.name);
 	}
+}
+
+/* What an ended case looks for, or counted as back, and lies here now (rule 21). */
+static int comes_from_ended_case(const struct turn *t)
+{
+	const struct input *in = t->in;
+	return in->used_in &&
+	       (!in->used_back || (in->thing.identity_kind == IDENTITY_MARK && in->thing.single_use));
+}
+
+/* It acts on its own case, whatever is open here; nothing of it is entered on this sheet. */
+static void found_of_ended_case(struct turn *t)
+{
+	const struct thing *th = &t->in->thing;
+	int32_t case_no = t->in->used_in;
+	if (t->in->thing.identity_kind !=
+	    IDENTITY_MARK) { /* a label or wrapper proves only itself (rule 11) */
+		turn_refuse(t,
+		            "That is the wrapper or bag of the %s that case %d did not account for: it "
+		            "proves only itself. "
+		            "Is the item itself in your hand? Then scan FOUND and the slip of case %d.",
+		            th->name, (int)case_no, (int)case_no);
+		return;
+	}
+	if (asked_here(t) == Q_FOUND)
+		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
+	found_after(t, case_no, "");
+	EMIT(t, .kind = EV_ITEM_USED, .case_no = case_no, .thing = *th, .n = 1);
+	turn_accept(t,
+	            "FOUND: %s comes from case %d%s. Look at that patient's digit now and tell the surgeon. "
+	            "Keep it out "
+	            "of this field.",
+	            th->name, (int)case_no,
+	            t->in->used_back ? ", which counted it as accounted for" : ", where it was missing");
 }
 
 static void without_case(struct turn *t)
 {
 	const struct thing *th = &t->in->thing;
-	int room = 0;
-	while (room < t->station->n_rooms && t->station->rooms[room].number != t->in->room)
-		room++;
-	int finding = room < t->station->n_rooms && t->station->idle_asked[room] == Q_FOUND;
-	if (t->in->used_in && (finding || !t->in->used_back)) { /* rule 21 */
+	if (asked_here(t) == Q_FOUND) {
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-		found_after(t, t->in->used_in, "");
-		turn_accept(
-		    t,
-		    "Found after the end: %s comes from case %d%s. Look at that patient's digit now and tell "
-		    "the surgeon.",
-		    th->name, (int)t->in->used_in,
-		    t->in->used_back ? ", which counted it as accounted for" : ", where it was missing");
+		if (t->in->used_in)
+			turn_refuse(t,
+			            "That is the wrapper or bag of the %s of case %d, which is accounted for "
+			            "there. Is one of it in "
+			            "your hand all the same? Then scan FOUND and the slip of case %d.",
+			            th->name, (int)t->in->used_in, (int)t->in->used_in);
+		else
+			turn_refuse(t,
+			            "This code does not tell which case %s comes from: scan FOUND, then the "
+			            "slip of the "
+			            "case you think of.",
+			            th->name[0] ? th->name : "it");
 		return;
 	}
-	if (finding && !t->in->used_in) {
-		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-		refuse(
-		    t,
-		    "This code does not tell which case %s comes from: scan FOUND, then the slip of the case "
-		    "you think of.",
-		    th->name[0] ? th->name : "it");
-		return;
-	}
-	refuse(t, "No case is open in %s: scan NEW CASE, then this again.",
-	       station_room_name(t->station, t->in->room));
+	turn_refuse(t, "No case is open in %s: scan NEW CASE, then this again.",
+	            station_room_name(t->station, t->in->room));
 }
 
 void on_thing(struct turn *t)
 {
+	int on_this_sheet = has_case(t) ? sheet_item_by_identity(t->s, t->in->thing.identity) : 0;
+	int late = has_case(t) && unlisted_on_digit(t) && t->in->thing.role == ROLE_TOURNIQUET;
+	if (!on_this_sheet && !late && comes_from_ended_case(t)) {
+		found_of_ended_case(t);
+		return;
+	}
 	if (!has_case(t)) {
 		without_case(t);
 		return;
@@ -369,9 +569,17 @@ void on_thing(struct turn *t)
 	int item = known_item(t);
 	if (answers(t, item))
 		return;
-	int by_identity = sheet_item_by_identity(t->s, t->in->thing.identity);
-	if (by_identity && sheet_item_const(t->s, by_identity)->place != ITEM_RETURNED) {
-		seen_again(t, by_identity);
+	int extra = on_this_sheet && sheet_item_const(t->s, on_this_sheet)->place == ITEM_EXTRA;
+	if (late && extra) { /* what turned up is what is on */
+		close_question(t);
+		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)on_this_sheet);
+	}
+	if ((late && (extra || !on_this_sheet)) || (t->s->asked.what == Q_ADD && !on_this_sheet)) {
+		count_in(t);
+		return;
+	}
+	if (on_this_sheet && sheet_item_const(t->s, on_this_sheet)->place != ITEM_RETURNED) {
+		seen_again(t, on_this_sheet);
 		return;
 	}
 	if (t->s->final == FINAL_ASKING || (t->s->discrepancy && t->s->final != FINAL_AGREED)) {

@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "count/turn.h"
+#include "count/want.h"
 
 static const char *name_of(const struct turn *t, int32_t number)
 {
@@ -20,112 +21,232 @@ static void join(struct turn *t, int32_t number, enum team_place place)
 	turn_accept(t, "%s: %s.", name_of(t, number), place_words(place));
 }
 
-/* A lone operator's badge after the tourniquet went on states the count that was owed. */
-static void state_single_count(struct turn *t)
+/* A lone operator's badge states the count that is owed (rule 8: 'single-person' throughout). */
+static void state_single_count(struct turn *t, enum debt_kind kind)
 {
+	static const char *const words[] = {"the initial count", "what was added", "the handover count"};
 	int32_t who = t->s->team.at[PLACE_FIELD];
-	if (!debts_has(&t->s->debts, DEBT_COUNT) || debts_has(&t->s->debts, DEBT_LISTING))
-		return;
-	EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_INITIAL, .person = who, .n = who);
-	pay(t, DEBT_COUNT, 0, 0, "stated by the operator after the tourniquet went on");
+	int which = kind == DEBT_ADDED ? 1 : kind == DEBT_HANDOVER ? 2 : 0;
+	EMIT(t, .kind = EV_COUNT_AGREED,
+	     .what = which == 1   ? COUNT_ADDED
+	             : which == 2 ? COUNT_HANDOVER
+	                          : COUNT_INITIAL,
+	     .person = who, .n = who);
+	pay(t, kind, 0, 0,
+	    which ? "counted by the operator" : "stated by the operator after the tourniquet went on");
+	turn_accept(t, "%s counted: %s, single-person count.", name_of(t, who), words[which]);
+}
+
+/* Its last line was answered in another way than by the operator's scan. */
+static void state_final_aloud(struct turn *t, int32_t badge)
+{
+	state_final(t);
+	if (t->s->final == FINAL_AGREED)
+		turn_accept(t, "%s counted: the final count, single-person count.", name_of(t, badge));
+	else
+		turn_refuse(t, "The final count is not finished: answer what the board asks first.");
 }
 
 /* The badge answers the reminder only where the board asks for that (rule 19). */
-static int acknowledge(struct turn *t, int32_t badge)
+static void acknowledge(struct turn *t, int32_t badge, int digit)
 {
-	for (int i = 0; t->s->final == FINAL_NONE && i < t->s->n_digits; i++)
-		if (t->s->digits[i].reminded) {
-			int digit = t->s->digits[i].number;
-			EMIT(t, .kind = EV_ACKNOWLEDGED, .digit = (uint8_t)digit, .person = badge);
-			turn_accept(t, "Reminder for the %s acknowledged by %s.", own_digit_name(digit),
-			            name_of(t, badge));
-			return 1;
-		}
-	return 0;
+	EMIT(t, .kind = EV_ACKNOWLEDGED, .digit = (uint8_t)digit, .person = badge);
+	turn_accept(t, "Reminder for the %s acknowledged by %s.", own_digit_name(digit), name_of(t, badge));
 }
 
-static void surgeon_here(struct turn *t, int32_t badge)
+static void surgeon_answers(struct turn *t, int32_t badge, const struct debt *d)
 {
-	const struct debt *d;
-	if ((d = debts_find(&t->s->debts, DEBT_SURGEON))) {
-		pay(t, DEBT_SURGEON, d->item, d->digit, "the surgeon's decision");
+	int decides = d->kind == DEBT_SURGEON;
+	pay(t, (enum debt_kind)d->kind, d->item, d->digit,
+	    decides ? "the surgeon's decision" : "the surgeon answers for it");
+	if (decides)
 		turn_accept(
 		    t,
 		    "%s decides: it is used although it rolls on over an open wound, flap, infection or "
-		    "tumour. "
-		    "The slip says so.",
+		    "tumour. The slip says so.",
 		    name_of(t, badge));
-	} else if ((d = debts_find(&t->s->debts, DEBT_REASON))) {
-		pay(t, DEBT_REASON, d->item, d->digit, "the surgeon answers for it");
+	else
 		turn_accept(t, "%s answers for the item that the station refused. The slip says so.",
 		            name_of(t, badge));
-	} else {
-		sign_out(t, badge);
-	}
 }
 
-static void known_badge(struct turn *t, int32_t badge, enum team_place place)
+/* Pays the debt that the board names, which is the first one. */
+static void pay_first(struct turn *t, int32_t badge, const struct debt *owed)
 {
-	if (acknowledge(t, badge))
+	struct debt d = *owed;
+	switch ((enum debt_kind)d.kind) {
+	case DEBT_REASON:
+	case DEBT_SURGEON:
+		surgeon_answers(t, badge, &d);
 		return;
-	switch (place) {
-	case PLACE_SURGEON:
-		surgeon_here(t, badge);
+	case DEBT_LISTING:
+		named_aloud(t);
 		return;
-	case PLACE_CIRCULATING:
-		if (debts_has(&t->s->debts, DEBT_NAME)) {
-			pay(t, DEBT_NAME, 0, 0, "name written by the circulating practitioner");
-			turn_accept(t, "Visitor's name written, says %s.", name_of(t, badge));
-			return;
-		}
-		agree(t, badge);
+	case DEBT_NAME:
+		pay(t, DEBT_NAME, 0, 0, "name written by the circulating practitioner");
+		turn_accept(t, "Visitor's name written, says %s.", name_of(t, badge));
 		return;
-	case PLACE_FIELD:
-		if (t->s->single && debts_has(&t->s->debts, DEBT_LISTING)) {
-			named_aloud(t);
-			state_single_count(t);
-			return;
-		}
-		if (t->s->single) {
-			state_single_count(t);
-			surgeon_here(t, badge);
-			return;
-		}
-		refuse(t, "%s is at the field: the circulating badge records a count.", name_of(t, badge));
+	case DEBT_EXPIRY_READ:
+		expiry_read(t, badge);
 		return;
-	case PLACE_CHARGE:
-	case PLACE_VISITOR:
-	case TEAM_PLACES:
+	case DEBT_COUNT:
+	case DEBT_ADDED:
+	case DEBT_HANDOVER:
+		if (t->s->single)
+			state_single_count(t, (enum debt_kind)d.kind);
+		else
+			agree(t, badge);
+		return;
+	case DEBT_NONE:
+	case DEBT_TEAM:
+	case DEBT_ON:
+	case DEBT_MARKED_DIGIT:
+	case DEBT_INCIDENT:
+	case DEBT_KINDS:
 		break;
 	}
-	refuse(t, "Nothing is asked of %s now.", name_of(t, badge));
+	turn_refuse(t, "Nothing is asked of %s now.", name_of(t, badge));
+}
+
+/* A badge answers what the board asks for, and nothing else (rule 19). */
+static void known_badge(struct turn *t, int32_t badge, enum team_place place)
+{
+	struct want w = sheet_wants(t->station, t->s);
+	enum team_place records = t->s->single ? PLACE_FIELD : PLACE_CIRCULATING;
+	enum team_place signs = t->s->single ? PLACE_FIELD : PLACE_SURGEON;
+	if (w.kind == WANT_REMINDER)
+		acknowledge(t, badge, w.digit);
+	else if (w.kind == WANT_DEBT && debt_payer(t->s, (enum debt_kind)w.debt.kind) == place)
+		pay_first(t, badge, &w.debt);
+	else if (w.kind == WANT_SIGN_OUT && place == signs)
+		sign_out(t, badge);
+	else if (w.kind == WANT_FINAL_AGREED && t->s->single)
+		state_final_aloud(t, badge);
+	else if (((w.kind == WANT_COUNT_IN && !t->s->single) || w.kind == WANT_FINAL_AGREED) &&
+	         place == records)
+		agree(t, badge);
+	else if (place == PLACE_FIELD && !t->s->single &&
+	         (w.kind == WANT_COUNT_IN || w.kind == WANT_FINAL_AGREED))
+		turn_refuse(t, "%s is at the field: the circulating badge records a count.",
+		            name_of(t, badge));
+	else if (place == signs)
+		sign_out(t, badge); /* refused, with what is still owed */
+	else
+		turn_refuse(t, "Nothing is asked of %s now.", name_of(t, badge));
+}
+
+/* What the team owes at once is paid by the surgeon who comes. */
+static void surgeon_comes(struct turn *t, int32_t badge)
+{
+	struct want w = sheet_wants(t->station, t->s);
+	join(t, badge, PLACE_SURGEON);
+	if ((w.kind == WANT_DEBT && debt_payer(t->s, (enum debt_kind)w.debt.kind) == PLACE_SURGEON) ||
+	    w.kind == WANT_SIGN_OUT)
+		known_badge(t, badge, PLACE_SURGEON);
+}
+
+/* One of the two who count is registered (rule 8): the second place waits for one who is. */
+static int needs_registered(const struct turn *t, const struct person *p, enum team_place place)
+{
+	int32_t other = t->s->team.at[place == PLACE_FIELD ? PLACE_CIRCULATING : PLACE_FIELD];
+	const struct person *beside = staff_find(&t->station->staff, other);
+	return !p->registered && (t->s->single || (beside && !beside->registered));
+}
+
+static void place_badge(struct turn *t, const struct person *p, enum team_place place)
+{
+	if (needs_registered(t, p, place)) {
+		turn_refuse(
+		    t,
+		    t->s->single
+		        ? "%s is not registered: a registered operator's badge opens a single-person count."
+		        : "Neither %s nor the one who is here is registered: one of the two must be. Scan a "
+		          "registered badge.",
+		    p->name);
+		return;
+	}
+	join(t, p->number, place);
+	if (t->s->single)
+		state_final(t);
 }
 
 static void new_badge(struct turn *t, const struct person *p)
 {
 	const struct team *team = &t->s->team;
-	if (t->s->single && !team->at[PLACE_FIELD]) {
-		join(t, p->number, PLACE_FIELD);
-		state_single_count(t);
-		state_final(t);
-	} else if (t->s->single) {
-		refuse(t, "This count is single-person: the operator's badge only. WHO LOOKED names who else "
-		          "looked.");
-	} else if (p->kind == STAFF_SURGEON && !team->at[PLACE_SURGEON]) {
-		join(t, p->number, PLACE_SURGEON);
-		if (debts_has(&t->s->debts, DEBT_SURGEON) || debts_has(&t->s->debts, DEBT_REASON) ||
-		    ready_to_sign_out(t->s))
-			surgeon_here(t, p->number);
-	} else if (p->kind == STAFF_CHARGE && !team->at[PLACE_CHARGE]) {
+	struct want w = sheet_wants(t->station, t->s);
+	if (w.kind == WANT_REMINDER && !t->s->single)
+		acknowledge(t, p->number, w.digit);
+	else if (t->s->single && !team->at[PLACE_FIELD])
+		place_badge(t, p, PLACE_FIELD);
+	else if (t->s->single)
+		turn_refuse(
+		    t, "This count is single-person: the operator's badge only. WHO LOOKED names who else "
+		       "looked.");
+	else if (p->kind == STAFF_SURGEON && !team->at[PLACE_SURGEON])
+		surgeon_comes(t, p->number);
+	else if (p->kind == STAFF_CHARGE && !team->at[PLACE_CHARGE])
 		join(t, p->number, PLACE_CHARGE);
-	} else if (p->kind == STAFF_PRACTITIONER && !team->at[PLACE_FIELD]) {
-		join(t, p->number, PLACE_FIELD);
-	} else if (p->kind == STAFF_PRACTITIONER && !team->at[PLACE_CIRCULATING]) {
-		join(t, p->number, PLACE_CIRCULATING);
-	} else {
-		refuse(t, "%s is not in this team, and the place is taken: scan HANDOVER to change over.",
-		       p->name);
+	else if (p->kind == STAFF_PRACTITIONER && !team->at[PLACE_FIELD])
+		place_badge(t, p, PLACE_FIELD);
+	else if (p->kind == STAFF_PRACTITIONER && !team->at[PLACE_CIRCULATING])
+		place_badge(t, p, PLACE_CIRCULATING);
+	else
+		turn_refuse(t,
+		            "%s is not in this team, and the place is taken: scan HANDOVER to change over.",
+		            p->name);
+}
+
+/* --- visitors ----------------------------------------------------------------------------------- */
+
+void visitor_joins(struct turn *t, int32_t visitor, enum team_place place)
+{
+	close_question(t);
+	join(t, visitor, place);
+}
+
+/* YES: comes as the operating surgeon; NO: at the field, or to watch. */
+void visitor_is(struct turn *t, int yes)
+{
+	int32_t visitor = t->s->asked.person;
+	if (yes && t->s->team.at[PLACE_SURGEON]) {
+		turn_refuse(t, "%s is the operating surgeon here: scan HANDOVER to change over, or NO.",
+		            name_of(t, t->s->team.at[PLACE_SURGEON]));
+		return;
 	}
+	ask(t, (struct asked){.what = Q_VISITOR, .person = visitor, .n = yes ? PLACE_SURGEON : 0}, "%s%s.",
+	    name_of(t, visitor), yes ? ", operating surgeon" : "");
+}
+
+/* The circulating badge vouches; one who circulates and has not badged in does so with it. */
+static void vouch(struct turn *t, const struct person *p, enum team_place place)
+{
+	struct asked q = t->s->asked;
+	int to_field = q.n != PLACE_SURGEON && !t->s->team.at[PLACE_FIELD];
+	if (to_field && !p->registered) {
+		turn_refuse(
+		    t,
+		    "Neither %s nor %s is registered: one of the two must be. Scan a registered circulating "
+		    "badge, or NO.",
+		    name_of(t, q.person), p->name);
+		return;
+	}
+	if (!place && p->kind == STAFF_PRACTITIONER && !t->s->team.at[PLACE_CIRCULATING])
+		join(t, p->number, PLACE_CIRCULATING);
+	else if (place != PLACE_CIRCULATING) {
+		turn_refuse(t, "The circulating badge vouches for a visitor: scan it, or NO.");
+		return;
+	}
+	visitor_joins(t, q.person,
+	              q.n == PLACE_SURGEON         ? PLACE_SURGEON
+	              : t->s->team.at[PLACE_FIELD] ? PLACE_VISITOR
+	                                           : PLACE_FIELD);
+}
+
+void on_visitor(struct turn *t, int32_t visitor, enum team_place place)
+{
+	const struct person *p = staff_find(&t->station->staff, visitor);
+	if (!badge_answers(t, p, place))
+		known_badge(t, visitor, place);
 }
 
 /* --- handover ----------------------------------------------------------------------------------- */
@@ -133,100 +254,132 @@ static void new_badge(struct turn *t, const struct person *p)
 static void handover_out(struct turn *t, int32_t badge, enum team_place place)
 {
 	if (place != PLACE_FIELD && place != PLACE_CIRCULATING && place != PLACE_SURGEON) {
-		refuse(t, "%s is not at the field or circulating: scan the badge of the one who leaves.",
-		       name_of(t, badge));
+		turn_refuse(t, "%s is not at the field or circulating: scan the badge of the one who leaves.",
+		            name_of(t, badge));
 		return;
 	}
 	ask(t, (struct asked){.what = Q_HANDOVER_IN, .person = badge}, "%s hands over (%s).",
 	    name_of(t, badge), place_words(place));
 }
 
-static void handover_in(struct turn *t, int32_t badge, enum team_place place)
+/* A place passes only to a badge that may hold it (rule 19). */
+static int may_hold(const struct person *p, enum team_place place)
 {
-	int32_t out = t->s->asked.person;
+	return p->kind == (place == PLACE_SURGEON ? STAFF_SURGEON : STAFF_PRACTITIONER);
+}
+
+static int may_take(struct turn *t, const struct person *p, enum team_place place)
+{
+	int may = t->s->single ? p->registered && p->kind != STAFF_CHARGE : may_hold(p, place);
+	if (!may)
+		turn_refuse(t, "%s cannot take this place (%s): scan the badge of one who may.", p->name,
+		            place_words(place));
+	else if (place != PLACE_SURGEON && needs_registered(t, p, place)) {
+		may = 0;
+		turn_refuse(t, "Neither %s nor the one who stays is registered: one of the two must be.",
+		            p->name);
+	}
+	return may;
+}
+
+static void handover_in(struct turn *t, const struct person *p, enum team_place place)
+{
+	int32_t out = t->s->asked.person, badge = p->number;
 	enum team_place taken = team_place_of(&t->s->team, out);
 	if (place) {
-		refuse(t, "%s is in the team already: scan the badge of the one who comes.",
-		       name_of(t, badge));
+		turn_refuse(t, "%s is in the team already: scan the badge of the one who comes.", p->name);
 		return;
 	}
+	if (!may_take(t, p, taken))
+		return;
 	EMIT(t, .kind = EV_LEFT, .person = out, .what = (uint8_t)taken);
 	join(t, badge, taken);
-	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_HANDOVER);
 	if (taken == PLACE_SURGEON) {
 		close_question(t);
-		turn_accept(t, "%s takes over from %s as %s.", name_of(t, badge), name_of(t, out),
-		            place_words(taken));
+		turn_accept(t, "%s takes over from %s as %s.", p->name, name_of(t, out), place_words(taken));
 		return;
 	}
+	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_HANDOVER);
+	owe(t, DEBT_HANDOVER, 0, 0);
 	int on = sheet_first_digit_on(t->s);
 	ask(t,
 	    (struct asked){.what = on ? Q_HANDOVER_SEEN : Q_HANDOVER_AGREE,
 	                   .digit = (uint8_t)on,
 	                   .person = out,
 	                   .n = badge},
-	    "%s takes over from %s, %s.", name_of(t, badge), name_of(t, out), place_words(taken));
+	    "%s takes over from %s, %s.", p->name, name_of(t, out), place_words(taken));
 }
 
-static void handover_agree(struct turn *t, int32_t badge)
+/* A handover count that was begun is owed until it is agreed. */
+void handover_agree(struct turn *t, int32_t badge)
 {
-	const char *why = team_may_not_agree(&t->s->team, &t->station->staff);
-	if (badge != t->s->team.at[PLACE_CIRCULATING] || why) {
-		refuse(t, "The handover count cannot be agreed: %s.",
-		       why ? why : "the circulating badge records it");
+	int32_t field = t->s->team.at[PLACE_FIELD];
+	if (t->s->single) {
+		close_question(t);
+		state_single_count(t, DEBT_HANDOVER);
 		return;
 	}
-	int32_t field = t->s->team.at[PLACE_FIELD];
+	const char *why = team_may_not_agree(&t->s->team, &t->station->staff);
+	if (badge != t->s->team.at[PLACE_CIRCULATING] || why) {
+		turn_refuse(t, "The handover count cannot be agreed: %s.",
+		            why ? why : "the circulating badge records it");
+		return;
+	}
 	EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_HANDOVER, .person = field, .other = badge, .n = badge);
+	pay(t, DEBT_HANDOVER, 0, 0, "agreed aloud");
 	close_question(t);
 	turn_accept(t, "Handover count agreed aloud by %s and %s, recorded by %s.", name_of(t, field),
 	            name_of(t, badge), name_of(t, badge));
 }
 
-static void surgeon_ends(struct turn *t, int32_t badge, const struct person *p)
+static void surgeon_ends(struct turn *t, const struct person *p, enum team_place place)
 {
-	int operator= t->s->single && badge == t->s->team.at[PLACE_FIELD];
-	if (p->kind != STAFF_SURGEON && !operator) {
-		refuse(t,
-		       "Only the surgeon's badge ends a case unresolved. Scan it, or NO to go on searching.");
+	int operator= t->s->single && place == PLACE_FIELD;
+	int visiting = p->number < 0 && place == PLACE_SURGEON;
+	if (p->kind != STAFF_SURGEON && !operator&& !visiting) {
+		turn_refuse(
+		    t, "Only the surgeon's badge ends a case unresolved. Scan it, or NO to go on searching.");
 		return;
 	}
-	if (!team_place_of(&t->s->team, badge))
-		join(t, badge, PLACE_SURGEON);
-	ask(t, (struct asked){.what = Q_INCIDENT, .person = badge}, "%s decides to end this case unresolved.",
-	    p->name);
+	if (!place)
+		join(t, p->number, PLACE_SURGEON);
+	ask(t, (struct asked){.what = Q_INCIDENT, .person = p->number},
+	    "%s decides to end this case unresolved.", p->name);
 }
 
 /* Questions that a badge answers. 1 where it did. */
-static int answers(struct turn *t, const struct person *p, enum team_place place)
+int badge_answers(struct turn *t, const struct person *p, enum team_place place)
 {
 	switch ((enum question)t->s->asked.what) {
 	case Q_HANDOVER_OUT:
 		handover_out(t, p->number, place);
 		return 1;
 	case Q_HANDOVER_IN:
-		handover_in(t, p->number, place);
+		handover_in(t, p, place);
 		return 1;
 	case Q_HANDOVER_AGREE:
+		if (!place && !t->s->single && !t->s->team.at[PLACE_CIRCULATING])
+			return 0; /* joins first */
 		handover_agree(t, p->number);
 		return 1;
 	case Q_SURGEON_ENDS:
-		surgeon_ends(t, p->number, p);
+		surgeon_ends(t, p, place);
 		return 1;
 	case Q_FIELD_TOO:
 		if (place == PLACE_FIELD)
 			agree(t, p->number);
 		else
-			refuse(t, "Both badges are needed: scan the badge of the one at the field.");
+			turn_refuse(t, "Both badges are needed: scan the badge of the one at the field.");
 		return 1;
 	case Q_VISITOR:
-		if (place != PLACE_CIRCULATING) {
-			refuse(t, "The circulating badge vouches for a visitor: scan it, or NO.");
-			return 1;
-		}
-		int32_t visitor = t->s->asked.person;
-		close_question(t);
-		join(t, visitor, t->s->team.at[PLACE_FIELD] ? PLACE_VISITOR : PLACE_FIELD);
+		vouch(t, p, place);
+		return 1;
+	case Q_WITNESS:
+		if (place == PLACE_CIRCULATING)
+			sign_out_witnessed(t, p->number);
+		else
+			turn_refuse(
+			    t, "The circulating badge is the witness of a visiting surgeon: scan it, or NO.");
 		return 1;
 	default:
 		return 0;
@@ -238,11 +391,18 @@ void on_badge(struct turn *t)
 	const struct person *p = staff_find(&t->station->staff, t->in->number);
 	const struct room *room = station_room(t->station, t->in->room);
 	if (!p || p->withdrawn) {
-		refuse(t,
-		       p ? "Badge %d was withdrawn: scan a badge that is in use."
-		         : "Badge %d is not known here: add it with 'bandtally staff add', or use a VISITOR "
-		           "card.",
-		       (int)t->in->number);
+		turn_refuse(
+		    t,
+		    p ? "Badge %d was withdrawn: scan a badge that is in use."
+		      : "Badge %d is not known here: add it with 'bandtally staff add', or use a VISITOR "
+		        "card.",
+		    (int)t->in->number);
+		return;
+	}
+	if (!has_case(t) && room && room->single && !p->registered) {
+		turn_refuse(
+		    t, "%s is not registered: a registered operator's badge opens a single-person count.",
+		    p->name);
 		return;
 	}
 	if (!has_case(t) && room && room->single) {
@@ -253,12 +413,12 @@ void on_badge(struct turn *t)
 		return;
 	}
 	if (!has_case(t)) {
-		refuse(t, "No case is open in %s: scan NEW CASE first.",
-		       station_room_name(t->station, t->in->room));
+		turn_refuse(t, "No case is open in %s: scan NEW CASE first.",
+		            station_room_name(t->station, t->in->room));
 		return;
 	}
 	enum team_place place = team_place_of(&t->s->team, p->number);
-	if (answers(t, p, place))
+	if (badge_answers(t, p, place))
 		return;
 	if (place)
 		known_badge(t, p->number, place);

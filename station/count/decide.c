@@ -9,8 +9,8 @@ static void on_case_label(struct turn *t)
 {
 	char label[16];
 	if (has_case(t)) {
-		refuse(t, "Case %d is open in %s: end it, or scan SUSPEND or CANCEL.", (int)t->s->case_no,
-		       station_room_name(t->station, t->in->room));
+		turn_refuse(t, "Case %d is open in %s: end it, or scan SUSPEND or CANCEL.",
+		            (int)t->s->case_no, station_room_name(t->station, t->in->room));
 		return;
 	}
 	snprintf(label, sizeof label, "%07d", (int)t->in->number);
@@ -19,35 +19,115 @@ static void on_case_label(struct turn *t)
 	            station_room_name(t->station, t->in->room), label);
 }
 
+static enum question idle_question(const struct turn *t)
+{
+	int i = station_room_index(t->station, t->in->room);
+	return i >= 0 ? (enum question)t->station->idle_asked[i] : Q_NONE;
+}
+
+/* What is asked in this room, with or without a case. */
+enum question asked_here(const struct turn *t)
+{
+	return has_case(t) ? (enum question)t->s->asked.what : idle_question(t);
+}
+
+/* FOUND, then the slip of the case that it comes from: for an item that bears no number (rule 21). */
+static int found_by_slip(struct turn *t)
+{
+	int32_t case_no = t->in->slip_case;
+	if (asked_here(t) != Q_FOUND || (has_case(t) && t->s->asked.item) || !case_no)
+		return 0;
+	if (station_sheet_of_case(t->station, case_no) >= 0) {
+		turn_refuse(
+		    t,
+		    "Case %d is still open: what was found is answered for in its own count, not by a slip.",
+		    (int)case_no);
+		return 1;
+	}
+	EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
+	int extra = sheet_first_extra(t->s);
+	found_after(t, case_no,
+	            extra ? sheet_item_const(t->s, extra)->thing.name : "an item without a number");
+	if (extra) { /* it is settled by that: it is none of this case */
+		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)extra);
+		final_progress(t);
+	}
+	turn_accept(t,
+	            "Found after the end: entered for case %d. Look at that patient's digit now and tell the "
+	            "surgeon.",
+	            (int)case_no);
+	return 1;
+}
+
+static void slip_seen(struct turn *t, const struct slip *slip)
+{
+	EMIT(t, .kind = EV_SLIP_STATE, .case_no = slip->case_no, .n = slip->number, .what = SLIP_SEEN,
+	     .other = t->in->copy);
+	turn_accept(t, "Slip %07d of case %d, copy %d, seen: this paper came out.", (int)slip->number,
+	            (int)slip->case_no, (int)t->in->copy);
+}
+
+/* A paper that was never made cannot be in a hand. */
+static int is_made(const struct slip *slip, int32_t copy)
+{
+	return slip->copy > copy || slip->state == SLIP_WRITTEN || slip->state == SLIP_SENT ||
+	       slip->state == SLIP_DONE;
+}
+
 /* The paper proves itself: its own code was read back, so it exists (DESIGN section 8). */
 void on_slip(struct turn *t)
 {
 	const struct slip *slip = station_slip(t->station, t->in->number);
-	int idle = 0;
-	for (int i = 0; i < t->station->n_rooms; i++)
-		idle |= t->station->rooms[i].number == t->in->room && t->station->idle_asked[i] == Q_FOUND;
-	if (!has_case(t) && idle && t->in->slip_case) { /* rule 21, for an item that bears no number */
-		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-		found_after(t, t->in->slip_case, "an item without a number");
-		turn_accept(
+	if (found_by_slip(t))
+		return;
+	if (!slip && t->in->slip_case) {
+		turn_refuse(
 		    t,
-		    "Found after the end: entered for case %d. Look at that patient's digit now and tell the "
-		    "surgeon.",
-		    (int)t->in->slip_case);
-		return;
+		    "Slip %07d was seen before. If two papers of it lie here, one goes into the notes: "
+		    "destroy the other.",
+		    (int)t->in->number);
+	} else if (!slip) {
+		turn_refuse(t, "Slip %07d is not of this station: put the right slip in the notes.",
+		            (int)t->in->number);
+	} else if (t->in->copy < 1 || t->in->copy > slip->copy) {
+		turn_refuse(t, "Slip %07d has no copy %d: scan the code on the paper itself.",
+		            (int)slip->number, (int)t->in->copy);
+	} else if (!is_made(slip, t->in->copy)) {
+		turn_refuse(t,
+		            "Slip %07d, copy %d, was not printed yet: a typed or copied code proves no "
+		            "paper. Wait for it.",
+		            (int)slip->number, (int)t->in->copy);
+	} else if (slip->room != t->in->room && !has_case(t)) {
+		EMIT(t, .kind = EV_ASKED, .what = Q_SLIP_HERE, .n = slip->number);
+		t->out->reply.verdict = VERDICT_QUESTION;
+		snprintf(t->out->reply.said, SAID_MAX, "Slip %07d is of case %d in %s.", (int)slip->number,
+		         (int)slip->case_no, station_room_name(t->station, slip->room));
+	} else if (slip->room != t->in->room) {
+		turn_refuse(t, "Slip %07d is of case %d in %s: scan it there, or when this case has ended.",
+		            (int)slip->number, (int)slip->case_no, station_room_name(t->station, slip->room));
+	} else {
+		slip_seen(t, slip);
 	}
-	if (!slip) {
-		refuse(t,
-		       t->in->slip_case
-		           ? "Slip %07d was seen before."
-		           : "Slip %07d is not of this station: put the right slip in the notes.",
-		       (int)t->in->number);
-		return;
-	}
-	EMIT(t, .kind = EV_SLIP_STATE, .case_no = slip->case_no, .n = slip->number, .what = SLIP_SEEN,
-	     .other = t->in->copy);
-	turn_accept(t, "Slip %07d of case %d, copy %d, seen: this is the paper in the notes.",
-	            (int)slip->number, (int)slip->case_no, (int)t->in->copy);
+}
+
+/* YES or NO in a room without a case. 1 where it was an answer. */
+int idle_answer(struct turn *t, int yes)
+{
+	int i = station_room_index(t->station, t->in->room);
+	if (idle_question(t) == Q_NONE)
+		return 0;
+	const struct slip *slip =
+	    idle_question(t) == Q_SLIP_HERE ? station_slip(t->station, t->station->idle_n[i]) : NULL;
+	EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
+	if (yes && slip)
+		EMIT(t, .kind = EV_SLIP_STATE, .case_no = slip->case_no, .n = slip->number, .what = SLIP_SEEN,
+		     .other = slip->copy);
+	if (yes && slip)
+		turn_accept(t, "Slip %07d of case %d seen here: this paper came out.", (int)slip->number,
+		            (int)slip->case_no);
+	else
+		turn_accept(t, "Left as it is.");
+	return 1;
 }
 
 /* A card of another room is announced and asked: nothing is entered until the scanner's room is clear
@@ -61,7 +141,7 @@ static int other_room(struct turn *t)
 		int spare = in->card == CARD_SPARE_SCANNER;
 		struct event e = {.kind = EV_SCANNER_ROOM, .n = in->card_room, .what = (uint8_t)spare};
 		snprintf(e.text, sizeof e.text, "%s", in->scanner);
-		emit(t, &e);
+		emit_for_room(t, e);
 		turn_accept(
 		    t,
 		    spare ? "This scanner is now a spare of %s, until a card THIS ROOM or SPARE SCANNER "
@@ -73,12 +153,13 @@ static int other_room(struct turn *t)
 	}
 	if (in->card_room == in->room)
 		return 0;
-	refuse(t,
-	       "This card belongs to %s, but this scanner works for %s. Nothing was entered. If you are in "
-	       "%s now, "
-	       "scan its card THIS ROOM, then this card again.",
-	       station_room_name(t->station, in->card_room), station_room_name(t->station, in->room),
-	       station_room_name(t->station, in->card_room));
+	turn_refuse(
+	    t,
+	    "This card belongs to %s, but this scanner works for %s. Nothing was entered. If you are in "
+	    "%s now, "
+	    "scan its card THIS ROOM, then this card again.",
+	    station_room_name(t->station, in->card_room), station_room_name(t->station, in->room),
+	    station_room_name(t->station, in->card_room));
 	return 1;
 }
 
@@ -87,28 +168,33 @@ static void on_unreadable(struct turn *t)
 	const char *text = t->in->text;
 	switch (t->in->act) {
 	case ACT_UNKNOWN:
-		refuse(t,
-		       "Not in the catalogue: %.120s. Not counted. Use a listed item; if it is already on "
-		       "the digit, "
-		       "scan UNLISTED TOURNIQUET.",
-		       text);
+		if (!text[0])
+			turn_refuse(t, "Not one of our codes: nothing of it was kept, nothing was entered.");
+		else
+			turn_refuse(t,
+			            "Not in the catalogue: %.120s. Not counted. Use a listed item; if it is "
+			            "already on "
+			            "the digit, scan UNLISTED TOURNIQUET.",
+			            text);
 		return;
 	case ACT_BROKEN:
-		refuse(t, "Misread, nothing entered: %.200s", text);
+		turn_refuse(t, "Misread, nothing entered: %.200s", text);
 		return;
 	case ACT_FOREIGN:
-		refuse(t,
-		       "This code belongs to another site (%.8s): nothing entered. Use this site's cards and "
-		       "labels.",
-		       text);
+		turn_refuse(
+		    t,
+		    "This code belongs to another site (%.8s): nothing entered. Use this site's cards and "
+		    "labels.",
+		    text);
 		return;
 	case ACT_PATIENT:
-		refuse(t, "That is a patient's code: nothing of it was kept. Scan packs, instruments, cards "
-		          "and badges "
-		          "only.");
+		turn_refuse(
+		    t, "That is a patient's code: nothing of it was kept. Scan packs, instruments, cards "
+		       "and badges "
+		       "only.");
 		return;
 	case ACT_HALF:
-		refuse(t, "Half of a pack's data: %.120s. Scan the pack's other symbol as well.", text);
+		turn_refuse(t, "Half of a pack's data: %.120s. Scan the pack's other symbol as well.", text);
 		return;
 	case ACT_TICK:
 	case ACT_CARD:
@@ -119,9 +205,10 @@ static void on_unreadable(struct turn *t)
 	case ACT_THING:
 	case ACT_TRAY:
 	case ACT_TYPED:
+	case ACT_STORED:
 		break;
 	}
-	refuse(t, "This code has no use here.");
+	turn_refuse(t, "This code has no use here.");
 }
 
 static void take(struct turn *t)
@@ -132,7 +219,7 @@ static void take(struct turn *t)
 			on_card(t);
 		return;
 	case ACT_DIGIT:
-		if (!other_room(t))
+		if (!other_room(t) && !start_held(t))
 			on_digit(t);
 		return;
 	case ACT_BADGE:
@@ -158,6 +245,9 @@ static void take(struct turn *t)
 	case ACT_HALF:
 		on_unreadable(t);
 		return;
+	case ACT_STORED:
+		on_stored(t);
+		return;
 	case ACT_TICK:
 		return;
 	}
@@ -174,31 +264,140 @@ static int which_sheet(const struct station *st, const struct input *in)
 	return d && digit_is_on(d) ? suspended : -1;
 }
 
-/* A question about what is on a patient does not go away because something else was scanned: where it is
- * still owed and nothing else is asked, it is asked again (rules 3 and 19). */
+/* A case that was cancelled and holds nothing any more has nothing to count. */
+static void end_if_empty(struct turn *t)
+{
+	size_t used = strlen(t->out->reply.said);
+	int32_t case_no = t->s->case_no;
+	if (!has_case(t) || !t->s->cancelled || t->s->suspended || t->s->asked.what ||
+	    sheet_holds_any(t->s) || t->out->reply.verdict == VERDICT_REFUSED)
+		return;
+	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .text = "nothing is on the sheet");
+	snprintf(t->out->reply.said + used, SAID_MAX - used,
+	         " Case %d ended as cancelled; nothing is on its sheet.", (int)case_no);
+}
+
+/* A question about what is on a patient, or about an extra item, does not go away because something else was scanned:
+ * where it is still owed and nothing else is asked, it is asked again (rules 1, 3 and 19). */
 static void ask_again(struct turn *t)
 {
 	const struct debt *d;
-	if (!has_case(t) || t->s->asked.what || t->s->suspended || t->out->reply.verdict == VERDICT_REFUSED)
+	if (!has_case(t) || t->s->asked.what || t->s->suspended || t->out->enter || t->in->more ||
+	    (t->out->reply.verdict == VERDICT_REFUSED && !t->in->held))
 		return;
 	if ((d = debts_find(&t->s->debts, DEBT_ON)))
 		EMIT(t, .kind = EV_ASKED, .what = Q_IS_ON, .digit = d->digit, .n = 1);
 	else if ((d = debts_find(&t->s->debts, DEBT_MARKED_DIGIT)))
 		EMIT(t, .kind = EV_ASKED, .what = Q_RIGHT_DIGIT, .digit = d->digit);
+	else if (t->s->final == FINAL_ASKING && !t->s->discrepancy && !sheet_next_open(t->s) &&
+	         sheet_first_extra(t->s))
+		EMIT(t, .kind = EV_ASKED, .what = Q_EXTRA, .item = (uint8_t)sheet_first_extra(t->s));
 }
 
-static int unseen_after(const struct station *st, const struct outcome *out)
+static int unseen_after(const struct station *st, int32_t room, const struct outcome *out)
 {
-	int unseen = st->n_unseen;
-	for (int i = 0; i < out->count; i++)
-		unseen += (out->events[i].kind == EV_SLIP_QUEUED) -
-		          (out->events[i].kind == EV_SLIP_STATE && out->events[i].what == SLIP_SEEN);
+	int unseen = station_unseen_in(st, room);
+	for (int i = 0; i < out->count; i++) {
+		const struct event *e = &out->events[i];
+		const struct slip *slip =
+		    e->kind == EV_SLIP_STATE && e->what == SLIP_SEEN ? station_slip(st, e->n) : NULL;
+		unseen += (e->kind == EV_SLIP_QUEUED && e->room == room) - (slip && slip->room == room);
+	}
 	return unseen;
+}
+
+static const char *read_name(const struct turn *t, char out[LINE_NAME_MAX + 40])
+{
+	const struct input *in = t->in;
+	const char *name = in->act == ACT_CARD    ? own_card_name(in->card)
+	                   : in->act == ACT_DIGIT ? own_digit_name(in->digit)
+	                   : in->act == ACT_BADGE ? staff_name(&t->station->staff, in->number)
+	                                          : in->thing.name;
+	if (in->act == ACT_SLIP)
+		snprintf(out, LINE_NAME_MAX + 40, "slip %07d", (int)in->number);
+	else
+		snprintf(out, LINE_NAME_MAX + 40, "%s", name);
+	return out;
+}
+
+/* One read is one answer (rule 22): the same code within the repeat time, and the same card or badge right after
+ * itself however late, is entered once. 1 where it was such a read. */
+static int read_again(struct turn *t)
+{
+	char name[LINE_NAME_MAX + 40];
+	int i = station_room_index(t->station, t->in->room);
+	int32_t answer = input_answer(t->in);
+	int32_t last = has_case(t) ? t->s->last_answer : i >= 0 ? t->station->idle_last[i] : 0;
+	if (t->in->repeated)
+		turn_accept(t, "Read twice, entered once: %s.", read_name(t, name));
+	else if (answer && answer == last && (t->in->act != ACT_CARD || t->in->card_room == t->in->room))
+		turn_accept(t, "Entered once already: %s. If it is meant again: NEXT, then this.",
+		            read_name(t, name));
+	else
+		return 0;
+	return 1;
+}
+
+/* Every reply of a room says which, where another room has a case as well. */
+static void name_room(const struct station *st, int32_t room, struct outcome *out)
+{
+	char said[SAID_MAX];
+	struct reply *reply = &out->reply;
+	if (out->count && out->events[0].kind == EV_SCANNER_ROOM) /* the new one is named */
+		return;
+	if (!reply->said[0] || !station_others_have_a_case(st, room))
+		return;
+	memcpy(said, reply->said, sizeof said);
+	snprintf(reply->said, sizeof reply->said, "%s: %.*s", station_room_name(st, room),
+	         (int)(SAID_MAX - ROOM_NAME_MAX - 4), said);
+}
+
+static int32_t suspended_in(const struct station *st, int32_t room)
+{
+	int index = station_suspended_in(st, room);
+	return index >= 0 ? st->sheets[index].case_no : 0;
+}
+
+/* What comes next, in the room that the scanner works for after this scan. */
+static void say_next(const struct station *st, const struct input *in, struct outcome *out)
+{
+	static const struct sheet none;
+	struct station_view after = {.room = in->room, .unseen = unseen_after(st, in->room, out)};
+	const struct sheet *s = &out->sheet;
+	int32_t room = in->room;
+	int i = station_room_index(st, room);
+	after.asked = i >= 0 ? st->idle_asked[i] : Q_NONE;
+	after.last = i >= 0 ? st->idle_last[i] : 0;
+	after.suspended = suspended_in(st, room);
+	for (int k = 0; k < out->count; k++) {
+		const struct event *e = &out->events[k];
+		if (e->kind == EV_SCANNER_ROOM && e->n != room) {
+			after.room = room = e->n;
+			after.unseen = unseen_after(st, room, out);
+			int index = station_sheet_of_room(st, room), at = station_room_index(st, room);
+			s = index >= 0 ? &st->sheets[index] : &none;
+			after.suspended = suspended_in(st, room);
+			after.asked = at >= 0 ? st->idle_asked[at] : Q_NONE;
+			after.last = at >= 0 ? st->idle_last[at] : 0;
+		}
+		int idle = e->kind == EV_ASKED && !e->case_no;
+		if (idle)
+			after.asked = e->what;
+		if (idle || e->kind == EV_CASE_ENDED || e->kind == EV_SUSPENDED)
+			after.last = e->answer;
+		if (e->kind == EV_NEXT || (e->kind == EV_SLIP_STATE && e->what == SLIP_SEEN))
+			after.last = 0;
+	}
+	next_after(st, s, in->at, &after, &out->reply.next);
+	if (room == in->room)
+		stored_next(st, room, out);
 }
 
 void decide(const struct station *st, const struct input *in, struct outcome *out)
 {
-	out->count = 0;
+	out->count = out->enter = 0;
+	out->told_room = 0;
+	out->told[0] = 0;
 	memset(&out->reply, 0, sizeof out->reply);
 	memset(&out->sheet, 0, sizeof out->sheet);
 	if (in->act == ACT_TICK) {
@@ -209,19 +408,28 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 	if (t.index >= 0)
 		out->sheet = st->sheets[t.index];
 	if (!station_room(st, in->room)) {
-		refuse(&t,
-		       "Room %d is not in station.ini: nothing was entered. Add the room, or use this site's "
-		       "cards.",
-		       (int)in->room);
-	} else if (t.index < 0 && station_free_sheet(st) < 0) {
-		refuse(
+		turn_refuse(
+		    &t,
+		    "Room %d is not in station.ini: nothing was entered. Add the room, or use this site's "
+		    "cards.",
+		    (int)in->room);
+	} else if (t.index < 0 && station_free_sheet(st) < 0 && in->act != ACT_STORED) {
+		turn_refuse(
 		    &t,
 		    "Too many cases are open or suspended (%d): end one. Count by hand on the paper sheet.",
 		    SHEETS_MAX);
+	} else if (read_again(&t)) {
+		if (in->held)
+			held_entered(&t);
+		ask_stored(&t);
 	} else {
 		if (t.index >= 0 && t.s->suspended)
 			EMIT(&t, .kind = EV_RESUMED);
 		take(&t);
+		end_if_empty(&t);
+		if (in->held)
+			held_entered(&t);
+		ask_stored(&t);
 		ask_again(&t);
 	}
 	if (t.failed) { /* nothing of a step that does not fit is kept */
@@ -229,15 +437,12 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 		if (t.index >= 0)
 			out->sheet = st->sheets[t.index];
 		t.failed = 0;
-		refuse(&t, "The sheet is full: this was NOT entered. Write it on the paper sheet and count "
-		           "by hand.");
+		turn_refuse(&t,
+		            "The sheet is full: this was NOT entered. Write it on the paper sheet and count "
+		            "by hand.");
+		if (in->held)
+			held_entered(&t);
 	}
-	next_step(st, &out->sheet, in->at, out->reply.next);
-	if (!out->sheet.case_no)
-		idle_step(unseen_after(st, out), out->reply.next);
-	if (!out->sheet.case_no && out->count && out->events[0].kind == EV_ASKED &&
-	    out->events[0].what == Q_FOUND)
-		snprintf(out->reply.next, sizeof out->reply.next,
-		         "Scan the item that was found, or the slip of the case that it comes from.");
-	capital(out->reply.next);
+	name_room(st, in->room, out);
+	say_next(st, in, out);
 }

@@ -7,11 +7,11 @@
 #ifndef BANDTALLY_COUNT_DECIDE_H
 #define BANDTALLY_COUNT_DECIDE_H
 
+#include "count/deed.h"
 #include "count/station.h"
 
 #define OUTCOME_EVENTS_MAX 160
 #define SAID_MAX 401
-#define NEXT_MAX 301
 
 enum act {
 	ACT_TICK = 0,   /* time has passed, nothing was scanned */
@@ -28,6 +28,7 @@ enum act {
 	ACT_PATIENT,    /* a wristband: nothing of it is kept (rule 20) */
 	ACT_TYPED,      /* free text that answers a question (an incident number) */
 	ACT_HALF,       /* a code that needs its second symbol, which has not come: text says which */
+	ACT_STORED,     /* scans that a scanner had stored: stored, n_stored, lost */
 };
 
 struct input {
@@ -45,10 +46,16 @@ struct input {
 	const struct line *line;                     /* of the thing; NULL where the catalogue has none */
 	const struct line *parts[LINE_CONTENTS_MAX]; /* ACT_TRAY: the lines of line->contents */
 	int32_t used_in;                             /* ended case in which this identity was used, 0 none */
-	uint8_t used_back;                           /* 1 where it was accounted for there */
+	uint8_t used_back; /* 1 where nobody looks for it: accounted for there, or isolated */
+	uint8_t repeated;  /* 1: a second read of what was entered a moment ago (count/reads.h) */
 	int32_t slip_case; /* ACT_SLIP: the case of this slip as the record knows it, 0 none */
 	int32_t slip_room;
 	char text[EVENT_TEXT_MAX];
+	const struct input *stored; /* ACT_STORED: in their order, each `at` the time at which it was made */
+	int n_stored;
+	int lost;     /* ACT_STORED: 1 where one came that is too long to be held */
+	int64_t held; /* event of the held scan that this is, 0 it is none (held_input) */
+	int more;     /* a further held scan is entered next */
 };
 
 enum verdict { VERDICT_ACCEPTED = 0, VERDICT_REFUSED, VERDICT_QUESTION };
@@ -56,23 +63,29 @@ enum verdict { VERDICT_ACCEPTED = 0, VERDICT_REFUSED, VERDICT_QUESTION };
 struct reply {
 	enum verdict verdict;
 	char said[SAID_MAX]; /* what happened */
-	char next[NEXT_MAX]; /* the next thing to do */
+	struct next next;    /* the next thing to do */
 };
 
 struct outcome {
 	struct event events[OUTCOME_EVENTS_MAX];
 	int count;
 	struct reply reply;
+	int enter; /* so many held scans of the room are to be entered now, each by held_input() and decide() */
 	struct sheet sheet; /* the case's sheet as it will be; case_no 0 where there is none */
+	int32_t told_room;  /* another room whose board says `told`; 0 none */
+	char told[SAID_MAX];
 };
 
 /* Always fills `out`. A tick without anything due gives no events and an empty `said`. */
 void decide(const struct station *st, const struct input *in, struct outcome *out);
 
-/* What comes next on this sheet, and the cards that fit now (meanings of enum own_card, 0-terminated). */
-#define FITTING_MAX 12
-void next_step(const struct station *st, const struct sheet *s, struct moment now, char out[NEXT_MAX]);
-int fitting_cards(const struct station *st, const struct sheet *s, int cards[FITTING_MAX]);
+/* The next of the scans that are held for a room, as an input of the present boot; used_in, used_back, slip_case
+ * and slip_room are the caller's. 1, or 0 where none is held. */
+int held_input(const struct station *st, int32_t room, struct moment now, struct input *in);
+
+/* What comes next on this sheet, or in this room where it has none (case_no 0). */
+void next_step(const struct station *st, const struct sheet *s, int32_t room, struct moment now,
+               struct next *out);
 
 /* Sign-out has been reached: final count agreed, each digit seen bare, no debt. */
 int ready_to_sign_out(const struct sheet *s);

@@ -8,6 +8,11 @@ int digit_is_on(const struct digit *d)
 	return d->state == DIGIT_ON || d->state == DIGIT_MAYBE_ON;
 }
 
+int digit_runs(const struct digit *d)
+{
+	return digit_is_on(d) || d->doubted;
+}
+
 int64_t moment_between_ms(struct moment from, struct moment to)
 {
 	return from.boot == to.boot ? to.boot_ms - from.boot_ms : to.wall_ms - from.wall_ms;
@@ -15,6 +20,9 @@ int64_t moment_between_ms(struct moment from, struct moment to)
 
 int64_t digit_stretch_ms(const struct digit *d, struct moment now)
 {
+	if (d->doubted)
+		return d->doubt_known_ms +
+		       (now.boot == d->doubt_since.boot ? now.boot_ms - d->doubt_since.boot_ms : 0);
 	if (!digit_is_on(d))
 		return 0;
 	return d->known_ms + (now.boot == d->since.boot ? now.boot_ms - d->since.boot_ms : 0);
@@ -33,6 +41,13 @@ int64_t digit_total_ms(const struct digit *d, struct moment now)
 
 void digit_cross_boot(struct digit *d, struct moment last, struct moment started)
 {
+	if (d->doubted) {
+		if (last.boot == d->doubt_since.boot && last.boot_ms > d->doubt_since.boot_ms)
+			d->doubt_known_ms += last.boot_ms - d->doubt_since.boot_ms;
+		d->doubt_gap = 1;
+		d->doubt_since = started;
+	}
+	by_wall_cross(d, last, started);
 	if (!digit_is_on(d) && d->state != DIGIT_OFF)
 		return;
 	if (digit_is_on(d)) {
@@ -43,13 +58,28 @@ void digit_cross_boot(struct digit *d, struct moment last, struct moment started
 	d->since = started;
 }
 
-void digit_minutes_text(const struct digit *d, struct moment now, char *out, size_t size)
+static void doubt_minutes_text(const struct digit *d, struct moment now, int64_t min, char *out, size_t size)
 {
-	int off = d->state == DIGIT_OFF;
-	int64_t min = (off ? d->known_ms : digit_stretch_ms(d, now)) / 60000;
-	if (d->gap)
+	if (d->doubt_gap)
 		snprintf(out, size, "at least %" PRId64 " min; by wall clock %" PRId64 " min", min,
-		         ((off ? d->since.wall_ms : now.wall_ms) - d->on_wall_ms) / 60000);
+		         digit_open_ms(d, now) / 60000);
 	else
 		snprintf(out, size, "%" PRId64 " min", min);
+}
+
+void digit_minutes_text(const struct digit *d, struct moment now, char *out, size_t size)
+{
+	int off = d->state == DIGIT_OFF && !d->doubted;
+	int64_t min = (off ? d->known_ms : digit_stretch_ms(d, now)) / 60000;
+	if (d->doubted) {
+		doubt_minutes_text(d, now, min, out, size);
+		return;
+	}
+	int64_t wall = digit_by_wall_ms(d, now) / 60000;
+	if (!d->gap)
+		snprintf(out, size, "%" PRId64 " min", min);
+	else if (digit_wall_holds(d, now))
+		snprintf(out, size, "at least %" PRId64 " min; by wall clock %" PRId64 " min", min, wall);
+	else
+		snprintf(out, size, "at least %" PRId64 " min; the wall clock cannot be trusted", min);
 }

@@ -50,6 +50,8 @@ enum event_field {
 	X(SLIP_QUEUED, "slip-queued", F_N | F_WHAT | F_OTHER) /* n: slip, what: slip_kind, other: copy */ \
 	/* what: slip_state, ref: CUPS job */ \
 	X(SLIP_STATE, "slip-state", F_N | F_WHAT | F_OTHER | F_REF | F_TEXT) \
+	/* n: 1 the wall clock cannot be right (count/wall.h), 0 it can again; of a case as well, for its slip */ \
+	X(CLOCK_WRONG, "clock-wrong", F_N) \
 	/* the case */ \
 	X(CASE_OPENED, "case-opened", F_N | F_TEXT)        /* n: 1 single operator, text: case label */ \
 	X(CASE_ENDED, "case-ended", F_WHAT | F_TEXT)       /* what: case_end */ \
@@ -78,6 +80,9 @@ enum event_field {
 	X(DIGIT_MAYBE_ON, "digit-maybe-on", F_DIGIT) \
 	X(DIGIT_NOT_ON, "digit-not-on", F_DIGIT) \
 	X(DIGIT_ON, "digit-on", F_DIGIT) \
+	X(DIGIT_DOUBTED, "digit-doubted", F_DIGIT)         /* 'on?' again, of a digit that had come off */ \
+	X(DIGIT_STILL_ON, "digit-still-on", F_DIGIT)       /* OFF was wrong: its clock never stopped */ \
+	X(DIGIT_NEVER_ON, "digit-never-on", F_DIGIT)       /* MISREAD: its last start was none */ \
 	X(DIGIT_OFF, "digit-off", F_DIGIT) \
 	X(DIGIT_SEEN_BARE, "digit-seen-bare", F_DIGIT | F_PERSON) \
 	X(DIGIT_SEEN_ON, "digit-seen-on", F_DIGIT | F_N)   /* n: 0 without full sight */ \
@@ -92,20 +97,25 @@ enum event_field {
 	X(DISCREPANCY, "discrepancy", F_N)                 /* n: 1 opened, 0 closed */ \
 	/* n: step, what: 1 done 2 not done because */ \
 	X(SEARCH_STEP, "search-step", F_N | F_WHAT | F_TEXT) \
+	X(SEARCH_WHY, "search-why", F_N | F_TEXT)          /* n: step that was not done, text: why */ \
 	X(EXTRA, "extra-item", F_ITEM | F_THING | F_N)     /* n: pieces */ \
 	X(DRESSING_ON, "dressing-on", F_N)                 /* n: 1 already on, 0 taken down */ \
 	X(OWED, "owed", F_WHAT | F_ITEM | F_DIGIT)         /* what: debt_kind */ \
 	X(PAID, "paid", F_WHAT | F_ITEM | F_DIGIT | F_PERSON | F_TEXT) \
 	X(ASKED, "asked", F_WHAT | F_ITEM | F_DIGIT | F_PERSON | F_N) /* what: question, 0 closes */ \
 	X(POINT, "sign-out-point", F_N | F_WHAT)           /* n: point from 1, what: 1 yes 2 no */ \
-	X(SIGNED_OUT, "signed-out", F_PERSON) \
+	X(SIGNED_OUT, "signed-out", F_PERSON | F_OTHER)    /* other: the witness of a visiting surgeon */ \
 	X(REMINDED, "reminded", F_DIGIT | F_N)             /* n: minutes */ \
 	X(ACKNOWLEDGED, "acknowledged", F_DIGIT | F_PERSON) \
 	X(REFUSED, "refused", F_TEXT) \
+	X(NEXT, "next", 0)                                 /* stands between two equal answers (rule 22) */ \
 	X(UNDONE, "undone", F_REF)                         /* ref: the first event of the step */ \
 	X(ITEM_USED, "item-used", F_ITEM | F_THING | F_N)  /* at the end of a case; n: 1 came back */ \
 	X(CORRECTION, "correction", F_TEXT) /* after the end, on the case that it corrects */ \
-	X(FOUND_AFTER, "found-after", F_THING | F_TEXT)    /* rule 21, on the case that it came from */
+	X(FOUND_AFTER, "found-after", F_THING | F_TEXT)    /* rule 21, on the case that it came from */ \
+	/* a stored scan (count/held.h), at when it was made; what: held_kind, item: place in its batch, text: scanner */ \
+	X(HELD, "scan-held", F_ITEM | F_WHAT | F_DIGIT | F_N | F_OTHER | F_THING | F_TEXT) \
+	X(HELD_ANSWERED, "held-scan-answered", F_REF | F_WHAT) /* ref: its scan-held, what: held_answer */
 /* clang-format on */
 
 enum event_kind {
@@ -164,6 +174,9 @@ struct event {
 	int32_t case_no; /* 0 none */
 	int32_t person, other;
 	int32_t n;
+	int32_t
+	    answer; /* of the first event of a step, and of case-ended and suspended: the card that was scanned,
+	                   or minus the number of the badge; 0 neither */
 	int64_t ref;
 	uint8_t item, digit, what;
 	char text[EVENT_TEXT_MAX];

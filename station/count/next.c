@@ -1,247 +1,254 @@
-/* The next thing to do, in words, and the cards that fit now: one question, one step (rule 19). */
+/* The next thing to do: what is wanted (want.c), as a head and the deeds that fit. */
 #include <stdio.h>
 #include <string.h>
 
 #include "count/turn.h"
+#include "count/want.h"
 
-static void ask_item(const struct sheet *s, int item, char *out)
+#define CARD(card, what) ((struct deed){.kind = DEED_CARD, .n = CARD_##card, .truth = TRUTH_##what})
+#define BADGE(place, what) ((struct deed){.kind = DEED_BADGE, .n = (place), .truth = TRUTH_##what})
+#define DIGIT(number, what)                                                                                  \
+	((struct deed){.kind = DEED_DIGIT, .digit = (uint8_t)(number), .truth = TRUTH_##what})
+#define OF_ITEM(what_kind, number, what)                                                                     \
+	((struct deed){.kind = DEED_##what_kind, .item = (uint8_t)(number), .truth = TRUTH_##what})
+
+/* --- a line of the final count ------------------------------------------------------------------ */
+
+static struct deed card_of_item(int card, int item, enum truth truth)
+{
+	return (struct deed){.kind = DEED_CARD, .n = card, .item = (uint8_t)item, .truth = (uint8_t)truth};
+}
+
+/* Things alike are laid side by side and answered once by their number; what differs, one by one (rule 22). */
+static void ask_alike(struct next *n, const struct sheet *s, int item, int number)
 {
 	const struct item *it = sheet_item_const(s, item);
-	if (it->thing.role == ROLE_TOURNIQUET && it->pieces > 1)
-		snprintf(out, NEXT_MAX,
-		         "Show all %d pieces of the %s: scan CUT AND COMPLETE or PIECES MISSING; NO if it is "
-		         "not there.",
-		         it->pieces, it->thing.name);
-	else if (it->thing.role == ROLE_TOURNIQUET)
-		snprintf(
-		    out, NEXT_MAX,
-		    "Show the %s: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.",
-		    it->thing.name);
-	else if (it->thing.identity_kind == IDENTITY_MARK)
-		snprintf(out, NEXT_MAX,
-		         "Show the %s: scan its mark, or YES when both have seen it; NO if it is not there.",
-		         it->thing.name);
-	else if (it->pieces > 1)
-		snprintf(out, NEXT_MAX,
-		         "Lay the %s side by side: YES for all %d, or SHOWN and the number; NO for none.",
-		         it->thing.name, it->pieces);
-	else
-		snprintf(out, NEXT_MAX, "Show the %s: YES when both have seen it; NO if it is not there.",
-		         it->thing.name);
-}
-
-static int search_step(const struct station *st, const struct sheet *s, char *out)
-{
-	if (!s->discrepancy || sheet_next_open(s) || !sheet_missing(s))
-		return 0;
-	if (s->search_done < st->policy.n_search)
-		snprintf(out, NEXT_MAX, "Search %d of %d: %s. Scan STEP DONE, NOT DONE, or FOUND.",
-		         s->search_done + 1, st->policy.n_search, st->policy.search[s->search_done]);
-	else
-		snprintf(out, NEXT_MAX,
-		         "The search is complete. FOUND, FINAL COUNT to count again, or END UNRESOLVED by "
-		         "the surgeon.");
-	return 1;
-}
-
-static int open_question(const struct station *st, const struct sheet *s, char *out)
-{
-	if (!s->asked.what)
-		return 0;
-	if (s->asked.what == Q_POINT)
-		snprintf(out, NEXT_MAX, "Sign-out %d of %d: %s Scan YES or NO.", (int)s->asked.n,
-		         st->policy.n_points, st->policy.points[s->asked.n - 1]);
-	else if (s->asked.what == Q_FOUND && s->asked.item)
-		snprintf(out, NEXT_MAX, "Is it the %s? %s; NO if it is something else.",
-		         sheet_item_const(s, s->asked.item)->thing.name,
-		         sheet_item_const(s, s->asked.item)->thing.role == ROLE_TOURNIQUET
-		             ? "Scan INTACT, CUT AND COMPLETE or PIECES MISSING"
-		             : "Scan its mark, or YES");
-	else if (s->asked.digit)
-		snprintf(out, NEXT_MAX, "%s: %s.", own_digit_name(s->asked.digit),
-		         question_words((enum question)s->asked.what));
-	else
-		snprintf(out, NEXT_MAX, "%s.", question_words((enum question)s->asked.what));
-	capital(out);
-	return 1;
-}
-
-static int reminder(const struct sheet *s, struct moment now, char *out)
-{
-	char min[80];
-	for (int i = 0; i < s->n_digits; i++) {
-		const struct digit *d = &s->digits[i];
-		if (!d->reminded)
-			continue;
-		digit_minutes_text(d, now, min, sizeof min);
-		if (d->state == DIGIT_OFF)
-			snprintf(out, NEXT_MAX,
-			         "Account for the tourniquet of the %s. Scan any badge to acknowledge.",
-			         own_digit_name(d->number));
-		else
-			snprintf(
-			    out, NEXT_MAX,
-			    "Tourniquet on the %s for %s: tell the surgeon. Scan any badge to acknowledge.",
-			    own_digit_name(d->number), min);
-		return 1;
+	int tourniquet = it->thing.role == ROLE_TOURNIQUET;
+	next_say(n, "Lay %d × %s side by side", number, it->thing.name);
+	next_add(n, card_of_item(number <= 10 ? CARD_SHOWN_1 + number - 1 : CARD_YES, item,
+	                         tourniquet ? TRUTH_ALL_INTACT : TRUTH_ALL_SHOWN));
+	if (tourniquet) {
+		next_add(n, card_of_item(CARD_CUT_AND_COMPLETE, item, TRUTH_ONE_CUT));
+		next_add(n, card_of_item(CARD_PIECES_MISSING, item, TRUTH_ONE_IN_PIECES));
 	}
-	return 0;
+	if (tourniquet)
+		next_add(n, OF_ITEM(DIGIT, item, ON_A_DIGIT));
+	next_add(n, card_of_item(CARD_SHOWN_1, item, tourniquet ? TRUTH_SOME_INTACT : TRUTH_SOME_SHOWN));
+	next_add(n, card_of_item(CARD_NO, item, TRUTH_NONE_THERE));
 }
 
-static int team_step(const struct sheet *s, char *out)
+static void ask_tourniquet(struct next *n, int item)
 {
-	if (!s->team.at[PLACE_FIELD])
-		snprintf(out, NEXT_MAX,
-		         s->single ? "Scan the operator's badge."
-		                   : "Scan the badge of the one at the field, before scrubbing.");
-	else if (!s->single && !s->team.at[PLACE_CIRCULATING])
-		snprintf(out, NEXT_MAX, "Scan the badge of the circulating practitioner.");
+	next_add(n, card_of_item(CARD_INTACT, item, TRUTH_INTACT));
+	next_add(n, card_of_item(CARD_CUT_AND_COMPLETE, item, TRUTH_CUT_COMPLETE));
+	next_add(n, card_of_item(CARD_PIECES_MISSING, item, TRUTH_PIECES_MISSING));
+	next_add(n, card_of_item(CARD_NO, item, TRUTH_NOT_THERE));
+	next_add(n, OF_ITEM(DIGIT, item, ON_A_DIGIT));
+}
+
+static void ask_other(struct next *n, const struct sheet *s, int item, const struct item *it)
+{
+	if (it->thing.identity_kind == IDENTITY_MARK)
+		next_add(n, OF_ITEM(MARK, item, MARK_READ));
+	next_add(n, card_of_item(CARD_YES, item, s->single ? TRUTH_SHOWN_ALONE : TRUTH_SHOWN));
+	next_add(n, card_of_item(CARD_NO, item, TRUTH_NOT_THERE));
+}
+
+/* Its number among those alike that were shown before it in this count. */
+static void name_item(struct next *n, const struct sheet *s, int item)
+{
+	const struct item *it = sheet_item_const(s, item);
+	int before = sheet_alike_shown(s, item), all = sheet_alike(s, item);
+	if (it->thing.role == ROLE_TOURNIQUET && it->pieces > 1)
+		next_say(n, "Show all %d pieces of the %s", it->pieces, it->thing.name);
+	else if (before)
+		next_say(n, "Show the %s, %d of %d, beside the %s", it->thing.name, before + 1, all,
+		         before == 1 ? "first" : "others");
+	else if (it->thing.identity_kind == IDENTITY_MARK && all > 1)
+		next_say(n, "Show the %s marked %s", it->thing.name, it->thing.identity);
 	else
-		return 0;
-	return 1;
+		next_say(n, "Show the %s", it->thing.name);
 }
 
-static int debt_step(const struct sheet *s, char *out)
+static void ask_item(struct next *n, const struct sheet *s, int item)
 {
-	if (!s->debts.count)
-		return 0;
-	const struct debt *d = &s->debts.list[0];
-	snprintf(out, NEXT_MAX, "Owed%s%s: %s.", d->digit ? ", " : "",
-	         d->digit ? own_digit_name(d->digit) : "", debt_words((enum debt_kind)d->kind));
-	return 1;
+	const struct item *it = sheet_item_const(s, item);
+	int number = sheet_alike_open(s, item);
+	if (number > 1 && !(it->thing.role == ROLE_TOURNIQUET && it->pieces > 1)) {
+		ask_alike(n, s, item, number);
+		return;
+	}
+	name_item(n, s, item);
+	if (it->thing.role == ROLE_TOURNIQUET)
+		ask_tourniquet(n, item);
+	else
+		ask_other(n, s, item, it);
 }
 
-static int any_had(const struct sheet *s)
+/* --- open questions ----------------------------------------------------------------------------- */
+
+static void ask_found_item(struct next *n, const struct sheet *s, int item)
+{
+	const struct item *it = sheet_item_const(s, item);
+	next_say(n, "Found: is it the %s?", it->thing.name);
+	if (it->thing.role == ROLE_TOURNIQUET) {
+		next_add(n, card_of_item(CARD_INTACT, item, TRUTH_INTACT));
+		next_add(n, card_of_item(CARD_CUT_AND_COMPLETE, item, TRUTH_CUT_COMPLETE));
+		next_add(n, card_of_item(CARD_PIECES_MISSING, item, TRUTH_PIECES_MISSING));
+	} else {
+		ask_other(n, s, item, it);
+		n->n_deeds--;
+	}
+	next_add(n, card_of_item(CARD_NO, item, TRUTH_SOMETHING_ELSE));
+}
+
+static void yes_no(struct next *n, const struct asked *q)
+{
+	struct deed yes = CARD(YES, YES), no = CARD(NO, NO);
+	yes.item = no.item = q->item;
+	yes.digit = no.digit = q->digit;
+	next_add(n, yes);
+	next_add(n, no);
+}
+
+static void badge_or_no(struct next *n, int place)
+{
+	next_add(n, BADGE(place, SO));
+	next_add(n, CARD(NO, AS_ENTERED));
+}
+
+static void deeds_is_on(struct next *n, const struct sheet *s, const struct asked *q)
+{
+	const struct digit *d = sheet_digit_const(s, q->digit);
+	struct deed yes = CARD(YES, ON), no = CARD(NO, NOT_ON), never = CARD(MISREAD, NEVER_OFF);
+	yes.digit = no.digit = never.digit = q->digit;
+	if (d && d->had)
+		yes.truth = TRUTH_ON_AGAIN;
+	next_add(n, yes);
+	next_add(n, no);
+	if (d && d->had)
+		next_add(n, never);
+}
+
+static void deeds_off(struct next *n, const struct asked *q)
+{
+	struct deed off = CARD(OFF, OFF), no = CARD(NO, STILL_ON), add = CARD(ADD, SECOND_ON);
+	off.digit = no.digit = add.digit = q->digit;
+	next_add(n, off);
+	next_add(n, no);
+	next_add(n, add);
+}
+
+static void digits_on(struct next *n, const struct sheet *s, enum truth truth)
 {
 	for (int i = 0; i < s->n_digits; i++)
-		if (s->digits[i].had)
-			return 1;
-	return 0;
+		if (digit_is_on(&s->digits[i]))
+			next_add(n, (struct deed){.kind = DEED_DIGIT,
+			                          .digit = s->digits[i].number,
+			                          .truth = (uint8_t)truth});
 }
 
-static void counting_in_step(const struct sheet *s, char *out)
+static int may_be_never_on(const struct sheet *s, int digit)
 {
-	if (s->single)
-		snprintf(out, NEXT_MAX,
-		         s->n_items ? "When the tourniquet goes on: scan the digit card, then glove."
-		                    : "Scan the tourniquet pack, and each instrument.");
+	const struct item *it = sheet_item_const(s, sheet_item_last_on(s, digit));
+	return !it || it->place != ITEM_ACCOUNTED;
+}
+
+/* The card of a visitor who is here to watch, else the first that nobody has. */
+static int visitor_card(const struct sheet *s)
+{
+	if (s->team.at[PLACE_VISITOR])
+		return CARD_VISITOR_1 - 1 - s->team.at[PLACE_VISITOR];
+	for (int v = 1; v <= VISITORS_MAX; v++)
+		if (!team_place_of(&s->team, -v))
+			return CARD_VISITOR_1 - 1 + v;
+	return CARD_VISITOR_1;
+}
+
+/* A visitor has no badge: the card stands for one where a surgeon is asked for. */
+static void surgeon(struct next *n, const struct sheet *s)
+{
+	int32_t who = s->team.at[PLACE_SURGEON];
+	if (who < 0)
+		next_add(n,
+		         (struct deed){.kind = DEED_CARD, .n = CARD_VISITOR_1 - 1 - who, .truth = TRUTH_SO});
 	else
-		snprintf(out, NEXT_MAX,
-		         s->n_items
-		             ? "Scan further packs and instruments. When both have counted aloud: scan "
-		               "the circulating badge."
-		             : "Scan each pack and instrument as it is counted in.");
+		next_add(n, BADGE(s->single ? PLACE_FIELD : PLACE_SURGEON, SO));
+	if (!who && !s->single)
+		next_add(n, (struct deed){.kind = DEED_CARD, .n = visitor_card(s), .truth = TRUTH_NO_BADGE});
 }
 
-static void final_step(const struct station *st, const struct sheet *s, char *out)
+static void ask_deeds(struct next *n, const struct sheet *s, const struct asked *q)
 {
-	int item = sheet_next_open(s), look = sheet_next_look(s);
-	if (s->final == FINAL_ASKING && item)
-		ask_item(s, item, out);
-	else if (s->final == FINAL_ASKING && team_step(s, out))
-		return;
-	else if (s->final == FINAL_ASKING)
-		snprintf(out, NEXT_MAX, "Agree the final count aloud, then scan the circulating badge.");
-	else if (look)
-		snprintf(out, NEXT_MAX,
-		         "%sLook at the bare %s before the dressing, then scan its digit card.",
-		         s->dressing_on ? "Take the dressing down. " : "", own_digit_name(look));
-	else if (debt_step(s, out))
-		return;
-	else if (s->single && s->n_digits && !s->who_looked)
-		snprintf(out, NEXT_MAX, "%s.", question_words(Q_WHO_LOOKED));
-	else if (s->point_no)
-		snprintf(out, NEXT_MAX, "Sign-out held: point %d is NO. Resolve it, then scan the %s badge.",
-		         (int)s->point_no, s->single ? "operator's" : "surgeon's");
-	else if (s->points_yes && s->points_yes == st->policy.n_points)
-		snprintf(out, NEXT_MAX, "Each point is answered YES. Sign-out: scan the %s badge.",
-		         s->single ? "operator's" : "surgeon's");
-	else
-		snprintf(out, NEXT_MAX,
-		         s->single ? "Read the sign-out points aloud. If all are so, scan the operator's "
-		                     "badge; if one is not, NO."
-		                   : "Read the sign-out points aloud. If all are so, scan the surgeon's "
-		                     "badge; if one is not, NO.");
-}
-
-void idle_step(int unseen, char *out)
-{
-	snprintf(out, NEXT_MAX,
-	         unseen ? "When the paper is in your hand: scan the code on the slip. Next patient: scan NEW "
-	                  "CASE."
-	                : "Next patient: scan NEW CASE.");
-}
-
-void next_step(const struct station *st, const struct sheet *s, struct moment now, char out[NEXT_MAX])
-{
-	int on = s->case_no ? sheet_first_digit_on(s) : 0;
-	if (!s->case_no)
-		idle_step(st->n_unseen, out);
-	else if (s->suspended)
-		snprintf(out, NEXT_MAX,
-		         "Case %d is suspended: SUSPEND continues it. Another patient: scan NEW CASE.",
-		         (int)s->case_no);
-	else if (open_question(st, s, out) || search_step(st, s, out))
-		return;
-	else if (s->final != FINAL_NONE)
-		final_step(st, s, out);
-	else if (reminder(s, now, out))
-		return;
-	else if (team_step(s, out))
-		return;
-	else if (!s->initial_agreed && !any_had(s))
-		counting_in_step(s, out);
-	else if (debt_step(s, out))
-		return;
-	else if (on)
-		snprintf(out, NEXT_MAX, "When the tourniquet is off the %s: scan its digit card, then OFF.",
-		         own_digit_name(on));
-	else if (any_had(s) || s->cancelled)
-		snprintf(out, NEXT_MAX, "Before the dressing: scan FINAL COUNT.");
-	else
-		snprintf(out, NEXT_MAX, "When the tourniquet is on: scan the digit card.");
-}
-
-struct fitting {
-	int *cards, count;
-};
-
-static void fit(struct fitting *f, int card)
-{
-	for (int i = 0; i < f->count; i++)
-		if (f->cards[i] == card)
-			return;
-	if (f->count < FITTING_MAX - 1)
-		f->cards[f->count++] = card;
-}
-
-static void fit_question(struct fitting *f, enum question q)
-{
-	switch (q) {
+	switch ((enum question)q->what) {
 	case Q_OFF:
-		fit(f, CARD_OFF);
-		fit(f, CARD_ADD);
-		fit(f, CARD_NO);
-		return;
-	case Q_WHO_LOOKED:
-		fit(f, CARD_LOOKED_PATIENT);
-		fit(f, CARD_LOOKED_CARER);
-		fit(f, CARD_LOOKED_COLLEAGUE);
-		fit(f, CARD_LOOKED_NOBODY);
-		return;
-	case Q_FOUND:
-		fit(f, CARD_INTACT);
-		fit(f, CARD_CUT_AND_COMPLETE);
-		fit(f, CARD_YES);
-		fit(f, CARD_NO);
-		return;
-	case Q_INCIDENT:
-		fit(f, CARD_NOT_DONE);
-		return;
-	case Q_HANDOVER_SEEN:
-		fit(f, CARD_WITHOUT_FULL_SIGHT);
+		deeds_off(n, q);
 		return;
 	case Q_IS_ON:
+		deeds_is_on(n, s, q);
+		return;
+	case Q_WHICH_OFF:
+		digits_on(n, s, TRUTH_CAME_OFF);
+		next_add(n, CARD(NO, AS_ENTERED));
+		return;
+	case Q_MOVE_TO:
+		next_add(n, q->digit ? DIGIT(0, OTHER_DIGIT) : OF_ITEM(PACK, 0, SO));
+		if (q->digit && may_be_never_on(s, q->digit)) {
+			struct deed never = CARD(YES, NEVER_ON);
+			never.digit = q->digit;
+			next_add(n, never);
+		}
+		next_add(n, CARD(NO, AS_ENTERED));
+		return;
+	case Q_DROPPED:
+		next_add(n, OF_ITEM(MARK, 0, SO));
+		next_add(n, CARD(NO, AS_ENTERED));
+		return;
+	case Q_ADD:
+	case Q_RETURNED:
+	case Q_ISOLATE:
+		next_add(n, OF_ITEM(PACK, 0, SO));
+		next_add(n, CARD(NO, AS_ENTERED));
+		return;
+	case Q_HANDOVER_OUT:
+	case Q_HANDOVER_IN:
+		badge_or_no(n, 0);
+		return;
+	case Q_HANDOVER_SEEN:
+		next_add(n, DIGIT(q->digit, FULL_SIGHT));
+		next_add(n, CARD(WITHOUT_FULL_SIGHT, NO_FULL_SIGHT));
+		return;
+	case Q_SURGEON_ENDS:
+		surgeon(n, s);
+		next_add(n, CARD(NO, GO_ON));
+		return;
+	case Q_INCIDENT:
+		next_add(n, (struct deed){.kind = DEED_TYPE, .truth = TRUTH_NUMBER_KNOWN});
+		next_add(n, CARD(NOT_DONE, NUMBER_OWED));
+		return;
+	case Q_VISITOR:
+	case Q_WITNESS:
+		badge_or_no(n, PLACE_CIRCULATING);
+		return;
+	case Q_FIELD_TOO:
+		badge_or_no(n, PLACE_FIELD);
+		return;
+	case Q_WHO_LOOKED:
+		next_add(n, CARD(LOOKED_PATIENT, PATIENT));
+		next_add(n, CARD(LOOKED_CARER, CARER));
+		next_add(n, CARD(LOOKED_COLLEAGUE, COLLEAGUE));
+		next_add(n, CARD(LOOKED_NOBODY, NOBODY));
+		return;
+	case Q_HANDOVER_AGREE:
+		badge_or_no(n, s->single ? PLACE_FIELD : PLACE_CIRCULATING);
+		n->n_deeds--; /* a handover count that was begun is owed */
+		return;
+	case Q_FOUND:
+		next_add(n, OF_ITEM(MARK, 0, FOUND));
+		next_add(n, (struct deed){.kind = DEED_SLIP, .truth = TRUTH_NO_NUMBER});
+		next_add(n, CARD(NO, AS_ENTERED));
+		return;
+	case Q_NONE:
 	case Q_ROLLS_ON:
 	case Q_RIGHT_DIGIT:
 	case Q_NO_CODE:
@@ -249,78 +256,327 @@ static void fit_question(struct fitting *f, enum question q)
 	case Q_CANCEL:
 	case Q_LEAVES:
 	case Q_POINT:
-		fit(f, CARD_YES);
-		fit(f, CARD_NO);
-		return;
-	case Q_NONE:
-	case Q_WHICH_OFF:
-	case Q_MOVE_TO:
-	case Q_ADD:
-	case Q_RETURNED:
-	case Q_ISOLATE:
-	case Q_DROPPED:
-	case Q_HANDOVER_OUT:
-	case Q_HANDOVER_IN:
-	case Q_HANDOVER_AGREE:
-	case Q_SURGEON_ENDS:
-	case Q_VISITOR:
-	case Q_FIELD_TOO:
+	case Q_VISITOR_IS_SURGEON:
+	case Q_COUNTED_IN:
+	case Q_LISTED_ALREADY:
+	case Q_HERE_NOW:
+	case Q_SLIP_HERE:
+	case Q_STORED:
+	case Q_TWICE:
 	case QUESTION_KINDS:
-		fit(f, CARD_NO);
+		break;
+	}
+	yes_no(n, q);
+}
+
+static void ask_question(struct next *n, const struct station *st, const struct sheet *s)
+{
+	const struct asked *q = &s->asked;
+	const char *words = question_words((enum question)q->what);
+	if (question_of_stored((enum question)q->what)) {
+		stored_step(st, s->room, (enum question)q->what, 1, n);
+		return;
+	}
+	if (q->what == Q_FOUND && q->item) {
+		ask_found_item(n, s, q->item);
+		return;
+	}
+	if (q->what == Q_POINT)
+		next_say(n, "Sign-out %d of %d: %s Is it so?", (int)q->n, st->policy.n_points,
+		         st->policy.points[q->n - 1]);
+	else if (q->digit)
+		next_say(n, "%s: %s", own_digit_name(q->digit), words);
+	else
+		next_say(n, "%s", words);
+	ask_deeds(n, s, q);
+}
+
+/* --- debts, search, sign-out -------------------------------------------------------------------- */
+
+static void ask_debt(struct next *n, const struct sheet *s, const struct debt *d)
+{
+	enum debt_kind kind = (enum debt_kind)d->kind;
+	enum team_place payer = debt_payer(s, kind);
+	const struct item *it = sheet_item_const(s, d->item);
+	int names = it && kind != DEBT_LISTING; /* that one has no name yet */
+	next_say(n, "Owed%s%s: %s%s%s", d->digit ? ", " : "", d->digit ? own_digit_name(d->digit) : "",
+	         debt_words(kind), names ? ": " : "", names ? it->thing.name : "");
+	switch (kind) {
+	case DEBT_LISTING:
+		next_add(n, OF_ITEM(PACK, d->item, TO_COUNT_IN));
+		n->deeds[0].truth = TRUTH_SO;
+		next_add(n, BADGE(payer, NAMED_ALOUD));
+		return;
+	case DEBT_REASON:
+	case DEBT_SURGEON:
+		surgeon(n, s);
+		return;
+	case DEBT_ON:
+	case DEBT_MARKED_DIGIT:
+		yes_no(n, &(struct asked){.digit = d->digit});
+		return;
+	case DEBT_NONE:
+	case DEBT_COUNT:
+	case DEBT_TEAM:
+	case DEBT_ADDED:
+	case DEBT_NAME:
+	case DEBT_HANDOVER:
+	case DEBT_EXPIRY_READ:
+	case DEBT_INCIDENT:
+	case DEBT_KINDS:
+		break;
+	}
+	next_add(n, BADGE(payer, COUNTED_ALOUD));
+	if (kind == DEBT_NAME)
+		n->deeds[0].truth = TRUTH_WRITTEN;
+	if (kind == DEBT_EXPIRY_READ)
+		n->deeds[0].truth = TRUTH_READ_ALOUD;
+}
+
+/* Something is missing, or what is there is one too many: then its code may have been read by mistake, or its case be
+ * known. */
+static void found_or_misread(struct next *n, const struct sheet *s)
+{
+	int extra = 0, missing = 0, tourniquet = 0;
+	for (int i = 0; i < s->n_items; i++) {
+		int open = item_open(&s->items[i]) && s->items[i].place != ITEM_EXTRA;
+		extra += s->items[i].place == ITEM_EXTRA;
+		missing += open;
+		if (open && !tourniquet && s->items[i].thing.role == ROLE_TOURNIQUET)
+			tourniquet = i + 1;
+	}
+	if (missing)
+		next_add(n, CARD(FOUND, FOUND));
+	if (tourniquet)
+		next_add(n, OF_ITEM(DIGIT, tourniquet, ON_A_DIGIT));
+	if (extra)
+		next_add(n, CARD(MISREAD, READ_BY_MISTAKE));
+	if (extra && !missing)
+		next_add(n, CARD(FOUND, CASE_KNOWN));
+}
+
+static void ask_search(struct next *n, const struct station *st, const struct sheet *s)
+{
+	int step = s->search_done;
+	next_say(n, "Search %d of %d: %s", step + 1, st->policy.n_search, st->policy.search[step]);
+	int look = step + 1 == st->policy.look_step && sheet_digits_had(s) == 1;
+	for (int i = 0; look && i < s->n_digits; i++)
+		if (s->digits[i].had)
+			next_add(n, DIGIT(s->digits[i].number, STEP_DONE));
+	next_add(n, CARD(STEP_DONE, STEP_DONE));
+	next_add(n, CARD(NOT_DONE, STEP_NOT_DONE));
+	found_or_misread(n, s);
+}
+
+static void ask_search_end(struct next *n, const struct sheet *s)
+{
+	next_say(n, "The search is complete");
+	found_or_misread(n, s);
+	next_add(n, CARD(END_UNRESOLVED, GIVEN_UP));
+	next_add(n, CARD(FINAL_COUNT, COUNT_AGAIN));
+}
+
+static void ask_sign_out(struct next *n, const struct station *st, const struct sheet *s)
+{
+	const char *who = s->single ? "operator's" : "surgeon's";
+	if (s->point_no)
+		next_say(n, "Sign-out held: point %d is NO. When it is resolved, the sign-out begins again",
+		         (int)s->point_no);
+	else if (s->points_yes && s->points_yes == st->policy.n_points)
+		next_say(n, "Each point is answered YES. Sign-out by the %s badge", who);
+	else
+		next_say(n, "Read the sign-out points aloud");
+	surgeon(n, s);
+	if (st->policy.n_points && s->points_yes != st->policy.n_points) {
+		struct deed visitor = n->deeds[1];
+		int has_visitor = n->n_deeds == 2;
+		n->n_deeds = 1;
+		n->deeds[0].truth = TRUTH_ALL_POINTS;
+		next_add(n, CARD(NO, NOT_ALL_POINTS));
+		if (has_visitor)
+			next_add(n, visitor);
+	}
+}
+
+/* --- before the final count --------------------------------------------------------------------- */
+
+static void ask_team(struct next *n, const struct sheet *s, enum team_place place)
+{
+	if (place == PLACE_CIRCULATING)
+		next_say(n, "Who circulates");
+	else
+		next_say(n, s->single ? "Who works alone" : "Before scrubbing");
+	next_add(n, BADGE(place, SO));
+	if (place == PLACE_FIELD)
+		next_add(n, CARD(VISITOR_1, NO_BADGE));
+}
+
+static void ask_count_in(struct next *n, const struct sheet *s)
+{
+	struct deed pack = {.kind = DEED_PACK, .truth = TRUTH_TO_COUNT_IN};
+	if (!sheet_holds_any(s)) {
+		next_say(n, "Count in");
+		next_add(n, pack);
+		next_add(n, CARD(CANCEL, NO_OPERATION));
+	} else if (s->single) {
+		next_say(n, "When the tourniquet goes on, before gloving");
+		next_add(n, DIGIT(0, ON));
+		next_add(n, CARD(FINAL_COUNT, NOTHING_USED));
+	} else {
+		next_say(n, "Count in");
+		next_add(n, pack);
+		next_add(n, BADGE(PLACE_CIRCULATING, ALL_COUNTED));
+	}
+}
+
+static void ask_off_of(struct next *n, const struct sheet *s)
+{
+	char on[HEAD_MAX - 40] = "";
+	size_t used = 0;
+	for (int i = 0; i < s->n_digits && used < sizeof on; i++)
+		if (digit_is_on(&s->digits[i]))
+			used += (size_t)snprintf(on + used, sizeof on - used, "%s%s", used ? ", " : "",
+			                         own_digit_name(s->digits[i].number));
+	if (sheet_digits_on(s) > 1)
+		next_say(n, "On: %s. When one is off", on);
+	else
+		next_say(n, "When the tourniquet is off the %s", on);
+	digits_on(n, s, TRUTH_OFF);
+}
+
+static void ask_reminder(struct next *n, const struct sheet *s, int digit, struct moment now)
+{
+	char min[80];
+	const struct digit *d = sheet_digit_const(s, digit);
+	digit_minutes_text(d, now, min, sizeof min);
+	if (d->state == DIGIT_OFF)
+		next_say(n, "Account for the tourniquet of the %s. To say that it was heard",
+		         own_digit_name(digit));
+	else
+		next_say(n, "Tourniquet on the %s for %s: tell the surgeon. To say that it was told",
+		         own_digit_name(digit), min);
+	next_add(n, BADGE(s->single ? PLACE_FIELD : 0, TOLD));
+}
+
+static void ask_idle(struct next *n, const struct station *st, const struct station_view *after)
+{
+	if (question_of_stored((enum question)after->asked))
+		stored_step(st, after->room, (enum question)after->asked, 0, n);
+	else if (after->asked == Q_SLIP_HERE) {
+		next_say(n, "%s", question_words(Q_SLIP_HERE));
+		yes_no(n, &(struct asked){0});
+	} else if (after->asked == Q_FOUND) {
+		next_say(n, "%s", question_words(Q_FOUND));
+		next_add(n, OF_ITEM(MARK, 0, FOUND));
+		next_add(n, (struct deed){.kind = DEED_SLIP, .truth = TRUTH_NO_NUMBER});
+		next_add(n, CARD(NO, AS_ENTERED));
+	} else {
+		if (after->suspended)
+			next_say(n, "Case %d is suspended. %s", (int)after->suspended,
+			         after->unseen ? "The paper" : "Next patient");
+		else
+			next_say(n, after->unseen ? "The paper" : "Next patient");
+		if (after->unseen)
+			next_add(n, (struct deed){.kind = DEED_SLIP, .truth = TRUTH_PAPER_IN_HAND});
+		next_add(n, CARD(NEW_CASE, NEXT_PATIENT));
+		if (!after->unseen)
+			n->deeds[0].truth = TRUTH_SO;
+		if (after->suspended)
+			next_add(n, CARD(SUSPEND, RESUME));
+	}
+}
+
+static void ask_want(struct next *n, const struct station *st, const struct sheet *s, struct moment now,
+                     const struct want *w)
+{
+	switch (w->kind) {
+	case WANT_NOTHING: /* next_after() */
+		return;
+	case WANT_RESUME:
+		next_say(n, "Case %d is suspended", (int)s->case_no);
+		next_add(n, CARD(SUSPEND, RESUME));
+		next_add(n, CARD(NEW_CASE, NEXT_PATIENT));
+		return;
+	case WANT_ANSWER:
+		ask_question(n, st, s);
+		return;
+	case WANT_SEARCH:
+		ask_search(n, st, s);
+		return;
+	case WANT_SEARCH_END:
+		ask_search_end(n, s);
+		return;
+	case WANT_ITEM:
+		ask_item(n, s, w->item);
+		return;
+	case WANT_TEAM:
+		ask_team(n, s, w->place);
+		return;
+	case WANT_FINAL_AGREED:
+		next_say(n, "Agree the final count aloud");
+		next_add(n, BADGE(s->single ? PLACE_FIELD : PLACE_CIRCULATING, SO));
+		return;
+	case WANT_LOOK:
+		next_say(n, "%sLook at the bare %s before the dressing",
+		         s->dressing_on ? "Take the dressing down. " : "", own_digit_name(w->digit));
+		next_add(n, DIGIT(w->digit, SEEN_BARE));
+		next_add(n, CARD(NO, ON_AGAIN));
+		n->deeds[1].digit = (uint8_t)w->digit;
+		return;
+	case WANT_DEBT:
+		ask_debt(n, s, &w->debt);
+		return;
+	case WANT_WHO_LOOKED:
+		next_say(n, "%s", question_words(Q_WHO_LOOKED));
+		ask_deeds(n, s, &(struct asked){.what = Q_WHO_LOOKED});
+		return;
+	case WANT_SIGN_OUT:
+		ask_sign_out(n, st, s);
+		return;
+	case WANT_REMINDER:
+		ask_reminder(n, s, w->digit, now);
+		return;
+	case WANT_COUNT_IN:
+		ask_count_in(n, s);
+		return;
+	case WANT_OFF:
+		ask_off_of(n, s);
+		return;
+	case WANT_FINAL:
+		next_say(n, "Before the dressing");
+		next_add(n, CARD(FINAL_COUNT, SO));
+		return;
+	case WANT_ON:
+		next_say(n, "When the tourniquet is on");
+		next_add(n, DIGIT(0, ON));
+		next_add(n, CARD(FINAL_COUNT, NOTHING_USED));
 		return;
 	}
 }
 
-static void fit_final(struct fitting *f, const struct sheet *s)
+void next_after(const struct station *st, const struct sheet *s, struct moment now,
+                const struct station_view *after, struct next *n)
 {
-	const struct item *it = sheet_item_const(s, sheet_next_open(s));
-	if (it && it->thing.role == ROLE_TOURNIQUET) {
-		fit(f, CARD_INTACT);
-		fit(f, CARD_CUT_AND_COMPLETE);
-		fit(f, CARD_PIECES_MISSING);
-		fit(f, CARD_NO);
-	} else if (it) {
-		fit(f, CARD_YES);
-		fit(f, CARD_NO);
-		if (it->thing.identity_kind == IDENTITY_MARK)
-			fit(f, CARD_MARK_UNREADABLE);
-	}
-	fit(f, CARD_INTERRUPTED);
+	struct want w = sheet_wants(st, s);
+	if (w.kind == WANT_NOTHING)
+		ask_idle(n, st, after);
+	else
+		ask_want(n, st, s, now, &w);
+	capital(n->head);
+	next_word(n, s, after->last);
 }
 
-int fitting_cards(const struct station *st, const struct sheet *s, int cards[FITTING_MAX])
+void next_step(const struct station *st, const struct sheet *s, int32_t room, struct moment now,
+               struct next *n)
 {
-	struct fitting f = {.cards = cards};
-	memset(cards, 0, sizeof *cards * FITTING_MAX);
-	if (!s->case_no) {
-		fit(&f, CARD_NEW_CASE);
-		return f.count;
+	int i = station_room_index(st, room);
+	struct station_view here = {.room = room, .unseen = station_unseen_in(st, room)};
+	int suspended = station_suspended_in(st, room);
+	if (suspended >= 0)
+		here.suspended = st->sheets[suspended].case_no;
+	if (i >= 0) {
+		here.asked = st->idle_asked[i];
+		here.last = st->idle_last[i];
 	}
-	if (s->asked.what) {
-		fit_question(&f, (enum question)s->asked.what);
-		return f.count;
-	}
-	if (s->discrepancy && !sheet_next_open(s) && sheet_missing(s)) {
-		fit(&f, CARD_STEP_DONE);
-		fit(&f, CARD_NOT_DONE);
-		fit(&f, CARD_FOUND);
-		fit(&f, CARD_FINAL_COUNT);
-		if (s->search_done >= st->policy.n_search)
-			fit(&f, CARD_END_UNRESOLVED);
-	} else if (s->final == FINAL_ASKING) {
-		fit_final(&f, s);
-	} else if (sheet_digits_on(s)) {
-		fit(&f, CARD_OFF);
-		fit(&f, CARD_FORCEPS_MOVED);
-		fit(&f, CARD_HANDOVER);
-	} else {
-		fit(&f, CARD_ADD);
-		if (s->final == FINAL_NONE && s->n_items)
-			fit(&f, CARD_FINAL_COUNT);
-		fit(&f, CARD_HANDOVER);
-	}
-	if (ready_to_sign_out(s) && st->policy.n_points)
-		fit(&f, CARD_NO);
-	fit(&f, CARD_UNDO);
-	return f.count;
+	next_after(st, s, now, &here, n);
 }

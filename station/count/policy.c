@@ -18,11 +18,13 @@ static const struct {
 	}
     NUMBER(reminders, first_reminder_min, 0, 1440),
     NUMBER(reminders, next_reminder_min, 0, 1440),
+    NUMBER(reminders, nobody_min, 0, 1440),
     NUMBER(scans, repeat_ms, 0, 60000),
     NUMBER(scans, room_hold_min, 1, 1440),
     NUMBER(scans, gap_s, 1, 3600),
     NUMBER(scans, burst_ms, 0, 5000),
     NUMBER(record, alive_s, 1, 3600),
+    NUMBER(search, look_step, 0, POLICY_LIST_MAX),
 #undef NUMBER
 };
 
@@ -51,11 +53,13 @@ void policy_default(struct policy *p)
 	*p = (struct policy){
 	    .first_reminder_min = 20,
 	    .next_reminder_min = 10,
+	    .nobody_min = 5,
 	    .repeat_ms = 2000,
 	    .room_hold_min = 120,
 	    .gap_s = 60,
 	    .burst_ms = 300,
 	    .alive_s = 60,
+	    .look_step = 3,
 	    .n_points = sizeof points / sizeof *points,
 	    .n_search = sizeof search / sizeof *search,
 	};
@@ -67,7 +71,7 @@ void policy_default(struct policy *p)
 
 struct reading {
 	struct policy *p;
-	int points_seen, search_seen;
+	int points_seen, search_seen, look_seen;
 };
 
 static int set_number(struct policy *p, size_t i, const char *value, struct error *e)
@@ -112,8 +116,10 @@ static int set(void *context, const char *section, const char *name, const char 
 {
 	struct reading *r = context;
 	for (size_t i = 0; i < sizeof numbers / sizeof *numbers; i++)
-		if (strcmp(section, numbers[i].section) == 0 && strcmp(name, numbers[i].name) == 0)
+		if (strcmp(section, numbers[i].section) == 0 && strcmp(name, numbers[i].name) == 0) {
+			r->look_seen |= strcmp(name, "look_step") == 0;
 			return set_number(r->p, i, value, e);
+		}
 	if (strcmp(section, "count") == 0 && strcmp(name, "both_badges") == 0)
 		return set_yes_no(&r->p->both_badges, name, value, e);
 	if (strcmp(section, "sign-out") == 0 && strcmp(name, "one_by_one") == 0)
@@ -130,5 +136,8 @@ int policy_read(struct policy *p, const char *path, struct error *e)
 {
 	struct reading r = {.p = p};
 	policy_default(p);
-	return ini_read(path, set, &r, e);
+	int n = ini_read(path, set, &r, e);
+	if (n == 0 && r.search_seen && !r.look_seen)
+		p->look_step = 0; /* a list of the site's own: which step is the look, only the site knows */
+	return n;
 }

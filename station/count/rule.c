@@ -116,3 +116,53 @@ uint32_t rule_check(const struct sheet *s)
 		broken |= check_ready(s);
 	return broken;
 }
+
+static int stands_elsewhere(const struct station *st, int sheet, const char *identity)
+{
+	for (int k = sheet + 1; k < SHEETS_MAX; k++) {
+		int item = st->sheets[k].case_no ? sheet_item_by_identity(&st->sheets[k], identity) : 0;
+		const struct item *it = sheet_item_const(&st->sheets[k], item);
+		if (it && it->place != ITEM_RETURNED)
+			return 1;
+	}
+	return 0;
+}
+
+uint32_t rule_check_all(const struct station *st)
+{
+	uint32_t broken = 0;
+	for (int i = 0; i < SHEETS_MAX; i++) {
+		const struct sheet *s = &st->sheets[i];
+		broken |= rule_check(s);
+		for (int k = 0; s->case_no && k < s->n_items; k++)
+			if (s->items[k].place != ITEM_STRUCK && s->items[k].place != ITEM_RETURNED &&
+			    s->items[k].thing.identity[0] &&
+			    stands_elsewhere(st, i, s->items[k].thing.identity))
+				broken |= bit(RULE_ONE_SHEET) | bit(RULE_INNOCENCE);
+	}
+	return broken;
+}
+
+static int asks_stored(int q)
+{
+	return q == Q_STORED || q == Q_TWICE;
+}
+
+uint32_t rule_check_stored(const struct station *st, int32_t room)
+{
+	uint32_t broken = 0;
+	int held = 0, running = station_sheet_of_room(st, room), suspended = station_suspended_in(st, room);
+	int idle = (int)station_idle_asked(st, room),
+	    asked = running >= 0 ? st->sheets[running].asked.what : idle;
+	for (int i = 0; i < st->n_held; i++)
+		held += st->held[i].room == room;
+	if (running >= 0 && asks_stored(idle))
+		broken |= bit(RULE_ONE_QUESTION);
+	if (suspended >= 0 && asks_stored(st->sheets[suspended].asked.what))
+		broken |= bit(RULE_ONE_QUESTION);
+	if (asks_stored(asked) && !held)
+		broken |= bit(RULE_ONE_QUESTION);
+	if (held && !asked)
+		broken |= bit(RULE_DISTRUST);
+	return broken;
+}

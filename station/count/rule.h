@@ -7,7 +7,7 @@
 #ifndef BANDTALLY_COUNT_RULE_H
 #define BANDTALLY_COUNT_RULE_H
 
-#include "count/sheet.h"
+#include "count/station.h"
 
 #define RULES(X)                                                                                             \
 	X(1, ENDS_RECONCILED, "a case ends reconciled only when nothing at all is owed")                     \
@@ -31,19 +31,30 @@
 	X(18, ROOM, "cards carry their room; another room's card is announced and asked")                    \
 	X(19, ONE_QUESTION, "one open question at a time; a badge answers only what is asked")               \
 	X(20, NO_PATIENT, "no patient identifier is stored")                                                 \
-	X(21, FOUND_AFTER, "a found item acts on the case that it came from")
+	X(21, FOUND_AFTER, "a found item acts on the case that it came from")                                \
+	X(22, ONE_READ, "one read is one answer; things alike are answered once, by their number")           \
+	X(23, NO_DEAD_END, "each state asks for a deed for every truth, and the deeds end the case")         \
+	X(24, INNOCENCE, "no case is held up, charged or printed for what belongs to another")
 
 enum rule {
 #define X(number, name, text) RULE_##name = number,
 	RULES(X)
 #undef X
-	    RULE_MAX = 21
+	    RULE_MAX = 24
 };
 
 const char *rule_text(enum rule rule);
 
 /* The rules that one open sheet breaks by its own content, as a set of bits (1 << rule); 0 when none. */
 uint32_t rule_check(const struct sheet *sheet);
+
+/* The rules that the open sheets break together: what stands on two of them (4, 24), and a question that waits
+ * beside an open one (19). As bits, for the station. */
+uint32_t rule_check_all(const struct station *st);
+
+/* The same for the scans that are held for a room: asked about in one place, and never waiting unasked while
+ * nothing else is asked (rules 17 and 19). */
+uint32_t rule_check_stored(const struct station *st, int32_t room);
 
 /* Why this sheet may not end reconciled: the first thing that is owed, in words; NULL when nothing is. */
 const char *rule_1_owed(const struct sheet *sheet, char *room, size_t size);

@@ -2,6 +2,7 @@
 #include <errno.h>
 #include <string.h>
 
+#include "code/own-codes.h"
 #include "count/sheet.h"
 
 /* Any change to what is counted, or to what is on a digit, after the final count voids it and every look at a
@@ -14,6 +15,8 @@ static void void_final(struct sheet *s)
 	for (int i = 0; i < s->n_digits; i++)
 		s->digits[i].seen_bare = 0;
 	s->points_yes = s->point_no = s->signed_out = 0;
+	if (s->asked.what == Q_WHO_LOOKED || s->asked.what == Q_POINT || s->asked.what == Q_WITNESS)
+		s->asked = (struct asked){0}; /* it belonged to that count */
 }
 
 static struct digit *digit_make(struct sheet *s, int number)
@@ -26,15 +29,42 @@ static struct digit *digit_make(struct sheet *s, int number)
 	return d;
 }
 
+static void doubt_over(struct digit *d)
+{
+	d->doubted = d->doubt_gap = 0;
+	d->doubt_since = (struct moment){0};
+	d->doubt_wall_ms = d->doubt_known_ms = 0;
+}
+
+/* The clock that ran beside is the clock of a new stretch. */
+static void doubt_confirmed(struct digit *d)
+{
+	d->since = d->doubt_since;
+	d->on_wall_ms = d->doubt_wall_ms;
+	d->known_ms = d->doubt_known_ms;
+	d->gap = d->doubt_gap;
+	by_wall_start(d);
+	d->by_wall.cuts = d->by_wall.gaps = d->gap;
+	d->reminded_min = 0;
+	d->stretches++;
+	doubt_over(d);
+}
+
 static void clock_start(struct sheet *s, struct digit *d, enum digit_state state, struct moment at)
 {
-	if (!digit_is_on(d)) {
+	if (!digit_is_on(d) && d->doubted) {
+		doubt_confirmed(d);
+	} else if (!digit_is_on(d)) {
+		d->stretches++;
 		d->since = at;
 		d->on_wall_ms = at.wall_ms;
 		d->known_ms = 0;
 		d->gap = 0;
 		d->reminded_min = 0;
+		by_wall_start(d);
 	}
+	if (d->state == DIGIT_OFF)
+		d->reminded = 0; /* it spoke of a tourniquet that was off */
 	d->state = (uint8_t)state;
 	s->final = FINAL_NONE; /* a count that goes on does not hold what is on a digit again */
 	s->last_timed = d->number;
@@ -50,8 +80,48 @@ static void clock_stop(struct sheet *s, struct digit *d, struct moment at)
 		d->longest_ms = stretch;
 	d->known_ms = stretch; /* kept, so that MINUTES AGO can take some of it back */
 	d->since = at;
+	by_wall_off(d, at);
 	s->last_timed = d->number;
 	s->last_timed_off = 1;
+}
+
+/* OFF was wrong: the stretch that it ended goes on. */
+static int still_on(struct sheet *s, struct digit *d)
+{
+	if (d->state != DIGIT_OFF)
+		return -EINVAL;
+	d->total_ms -= d->known_ms;
+	d->state = DIGIT_ON;
+	s->last_timed_off = 0;
+	doubt_over(d);
+	s->final = FINAL_NONE;
+	void_final(s);
+	return 0;
+}
+
+/* What lay on it, or had come off it, lies here as it was counted in. */
+static int never_on(struct sheet *s, struct digit *d)
+{
+	if (!digit_is_on(d) && d->state != DIGIT_OFF)
+		return -EINVAL;
+	if (d->state == DIGIT_OFF)
+		d->total_ms -= d->known_ms;
+	d->stretches = (uint8_t)(d->stretches ? d->stretches - 1 : 0);
+	d->had = d->stretches != 0;
+	d->state = d->had ? DIGIT_OFF : DIGIT_BARE;
+	d->known_ms = 0;
+	d->gap = d->reminded = 0;
+	doubt_over(d);
+	for (int i = 0; i < s->n_items; i++)
+		if (s->items[i].digit == d->number &&
+		    (s->items[i].place == ITEM_ON || s->items[i].place == ITEM_OFF)) {
+			s->items[i].place = ITEM_HERE;
+			s->items[i].digit = 0;
+		}
+	s->last_timed = s->last_timed_off = 0;
+	s->final = FINAL_NONE; /* a lone operator's count began with its OFF */
+	void_final(s);
+	return 0;
 }
 
 static int apply_digit(struct sheet *s, const struct event *e)
@@ -72,9 +142,27 @@ static int apply_digit(struct sheet *s, const struct event *e)
 		d->had = 1;
 		void_final(s);
 		return 0;
+	case EV_DIGIT_DOUBTED:
+		if (digit_runs(d))
+			return 0;
+		d->doubted = 1;
+		d->doubt_since = e->at;
+		d->doubt_wall_ms = e->at.wall_ms;
+		return 0;
+	case EV_DIGIT_STILL_ON:
+		return still_on(s, d);
+	case EV_DIGIT_NEVER_ON:
+		return never_on(s, d);
 	case EV_DIGIT_NOT_ON:
+		if (d->doubted) {
+			doubt_over(d);
+			return 0;
+		}
+		if (d->state == DIGIT_MAYBE_ON && d->stretches)
+			d->stretches--;
 		d->state = d->had ? DIGIT_OFF : DIGIT_BARE;
 		d->known_ms = 0;
+		d->reminded = 0;
 		return 0;
 	case EV_DIGIT_OFF:
 		clock_stop(s, d, e->at);
@@ -109,6 +197,7 @@ static int apply_earlier(struct sheet *s, const struct event *e)
 		d->longest_ms -= ms;
 	d->total_ms -= ms;
 	d->known_ms -= ms;
+	by_wall_earlier(d, ms);
 	return 0;
 }
 
@@ -147,8 +236,6 @@ static int apply_item_in(struct sheet *s, const struct event *e)
 	it->pieces = (int16_t)(e->n > 0 ? e->n : 1);
 	it->place = e->kind == EV_EXTRA ? ITEM_EXTRA : ITEM_HERE;
 	it->added = s->initial_agreed;
-	item_last_code(&e->thing, s->last_code);
-	s->last_code_at = e->at;
 	void_final(s);
 	return 0;
 }
@@ -241,6 +328,8 @@ static void unaccount(struct item *it)
 /* A count that begins asks for everything afresh, what was answered before included. */
 static void count_begin(struct sheet *s, int kind)
 {
+	for (int i = 0; kind == COUNT_HANDOVER && i < s->n_digits; i++)
+		s->digits[i].seen_on = 0; /* another handover before the last was agreed: seen anew */
 	if (kind != COUNT_FINAL)
 		return;
 	s->final = FINAL_ASKING;
@@ -261,8 +350,10 @@ static int apply_count(struct sheet *s, const struct event *e)
 	case EV_COUNT_AGREED:
 		if (e->what == COUNT_INITIAL)
 			s->initial_agreed = 1;
-		if (e->what == COUNT_FINAL)
+		if (e->what == COUNT_FINAL) {
 			s->final = FINAL_AGREED;
+			s->final_at = e->at;
+		}
 		if (e->what == COUNT_HANDOVER)
 			for (int i = 0; i < s->n_digits; i++)
 				s->digits[i].seen_on = 0;
@@ -277,11 +368,15 @@ static int apply_count(struct sheet *s, const struct event *e)
 	case EV_DISCREPANCY:
 		s->discrepancy = (uint8_t)(e->n != 0);
 		if (e->n)
-			s->search_done = 0;
+			s->search_done = s->search_not_done = 0;
 		return 0;
 	case EV_SEARCH_STEP:
 		if (e->n > s->search_done)
 			s->search_done = (uint8_t)e->n;
+		s->search_not_done = (uint8_t)(e->what == 2 ? e->n : 0);
+		return 0;
+	case EV_SEARCH_WHY:
+		s->search_not_done = 0;
 		return 0;
 	default:
 		return -EINVAL;
@@ -313,6 +408,7 @@ static int apply_people(struct sheet *s, const struct event *e)
 			return -EINVAL;
 		d->reminded = 1;
 		d->reminded_min = e->n;
+		by_wall_reminded(d, e->at);
 		return 0;
 	}
 	case EV_ACKNOWLEDGED: {
@@ -397,7 +493,7 @@ static int apply_ledger(struct sheet *s, const struct event *e)
 	}
 }
 
-int sheet_apply(struct sheet *s, const struct event *e)
+static int apply(struct sheet *s, const struct event *e)
 {
 	switch (e->kind) {
 	case EV_CASE_OPENED:
@@ -438,6 +534,9 @@ int sheet_apply(struct sheet *s, const struct event *e)
 	case EV_DIGIT_MAYBE_ON:
 	case EV_DIGIT_NOT_ON:
 	case EV_DIGIT_ON:
+	case EV_DIGIT_DOUBTED:
+	case EV_DIGIT_STILL_ON:
+	case EV_DIGIT_NEVER_ON:
 	case EV_DIGIT_OFF:
 	case EV_DIGIT_SEEN_BARE:
 	case EV_DIGIT_SEEN_ON:
@@ -451,6 +550,7 @@ int sheet_apply(struct sheet *s, const struct event *e)
 	case EV_COUNT_AGAIN:
 	case EV_DISCREPANCY:
 	case EV_SEARCH_STEP:
+	case EV_SEARCH_WHY:
 		return apply_count(s, e);
 	case EV_OWED:
 	case EV_PAID:
@@ -469,13 +569,27 @@ int sheet_apply(struct sheet *s, const struct event *e)
 	case EV_SCANNER_ROOM:
 	case EV_SLIP_QUEUED:
 	case EV_SLIP_STATE:
+	case EV_CLOCK_WRONG:
 	case EV_REFUSED:
+	case EV_NEXT:
 	case EV_UNDONE:
 	case EV_ITEM_USED:
 	case EV_CORRECTION:
 	case EV_FOUND_AFTER:
+	case EV_HELD:
+	case EV_HELD_ANSWERED:
 	case EV_KINDS:
 		return 0;
 	}
 	return -EINVAL;
+}
+
+int sheet_apply(struct sheet *s, const struct event *e)
+{
+	int r = apply(s, e);
+	if (r == 0 && s->case_no && e->flags & EVENT_FIRST)
+		s->last_answer = e->answer;
+	else if (r == 0 && e->kind == EV_NEXT)
+		s->last_answer = CARD_NEXT;
+	return r;
 }

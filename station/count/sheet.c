@@ -1,4 +1,5 @@
 #include "count/sheet.h"
+#include "code/own-codes.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -14,6 +15,11 @@ static const struct {
 const char *question_name(enum question q)
 {
 	return questions[q].name;
+}
+
+int question_of_stored(enum question q)
+{
+	return q == Q_STORED || q == Q_TWICE;
 }
 
 const char *question_words(enum question q)
@@ -46,10 +52,16 @@ struct item *sheet_item(struct sheet *s, int number)
 
 int sheet_item_by_identity(const struct sheet *s, const char *identity)
 {
-	for (int i = 0; identity[0] && i < s->n_items; i++)
-		if (s->items[i].place != ITEM_STRUCK && strcmp(s->items[i].thing.identity, identity) == 0)
+	int returned = 0;
+	for (int i = 0; identity[0] && i < s->n_items; i++) {
+		const struct item *it = &s->items[i];
+		if (it->place == ITEM_STRUCK || strcmp(it->thing.identity, identity) != 0)
+			continue;
+		if (it->place != ITEM_RETURNED) /* what went back may have been counted in again */
 			return i + 1;
-	return 0;
+		returned = i + 1;
+	}
+	return returned;
 }
 
 int sheet_item_on(const struct sheet *s, int digit, enum role role)
@@ -60,6 +72,16 @@ int sheet_item_on(const struct sheet *s, int digit, enum role role)
 			return i;
 	}
 	return 0;
+}
+
+int sheet_item_last_on(const struct sheet *s, int digit)
+{
+	int on = sheet_item_on(s, digit, ROLE_TOURNIQUET);
+	for (int i = s->n_items; !on && i >= 1; i--)
+		if (s->items[i - 1].thing.role == ROLE_TOURNIQUET && s->items[i - 1].digit == digit &&
+		    (s->items[i - 1].place == ITEM_OFF || s->items[i - 1].place == ITEM_ACCOUNTED))
+			on = i;
+	return on;
 }
 
 int sheet_digits_on(const struct sheet *s)
@@ -74,6 +96,22 @@ int sheet_first_digit_on(const struct sheet *s)
 {
 	for (int i = 0; i < s->n_digits; i++)
 		if (digit_is_on(&s->digits[i]))
+			return s->digits[i].number;
+	return 0;
+}
+
+int sheet_digits_had(const struct sheet *s)
+{
+	int n = 0;
+	for (int i = 0; i < s->n_digits; i++)
+		n += s->digits[i].had;
+	return n;
+}
+
+int sheet_first_digit_doubted(const struct sheet *s)
+{
+	for (int i = 0; i < s->n_digits; i++)
+		if (s->digits[i].doubted || s->digits[i].state == DIGIT_MAYBE_ON)
 			return s->digits[i].number;
 	return 0;
 }
@@ -97,15 +135,92 @@ int sheet_open_items(const struct sheet *s)
 	return n;
 }
 
+int sheet_is_asked(const struct sheet *s, int item)
+{
+	const struct item *it = sheet_item_const(s, item);
+	return it && item_open(it) && it->place != ITEM_EXTRA && !it->missing &&
+	       it->condition != CONDITION_PIECES_MISSING;
+}
+
 int sheet_next_open(const struct sheet *s)
 {
-	for (int i = 0; i < s->n_items; i++) {
-		const struct item *it = &s->items[i];
-		if (item_open(it) && it->place != ITEM_EXTRA && !it->missing &&
-		    it->condition != CONDITION_PIECES_MISSING)
-			return i + 1;
-	}
+	for (int i = 1; i <= s->n_items; i++)
+		if (sheet_is_asked(s, i))
+			return i;
 	return 0;
+}
+
+int item_is_alike(const struct item *a, const struct item *b)
+{
+	const struct thing *x = &a->thing, *y = &b->thing;
+	return x->role == y->role && strcmp(x->line, y->line) == 0 && strcmp(x->name, y->name) == 0 &&
+	       x->identity_kind != IDENTITY_MARK && y->identity_kind != IDENTITY_MARK &&
+	       (x->role != ROLE_TOURNIQUET || (a->pieces == 1 && b->pieces == 1));
+}
+
+static int is_pair(const struct sheet *s, int a, int b)
+{
+	return a == b || item_is_alike(sheet_item_const(s, a), sheet_item_const(s, b));
+}
+
+int sheet_alike(const struct sheet *s, int item)
+{
+	int n = 0;
+	for (int i = 1; i <= s->n_items; i++)
+		n += item_counts(&s->items[i - 1]) && s->items[i - 1].place != ITEM_EXTRA &&
+		     is_pair(s, item, i);
+	return n;
+}
+
+int sheet_alike_open(const struct sheet *s, int item)
+{
+	int n = 0;
+	for (int i = 1; i <= s->n_items; i++)
+		if (is_pair(s, item, i) && sheet_is_asked(s, i))
+			n += s->items[i - 1].pieces - s->items[i - 1].shown;
+	return n;
+}
+
+int sheet_alike_shown(const struct sheet *s, int item)
+{
+	int n = 0;
+	for (int i = 1; i <= s->n_items; i++)
+		n += i != item && s->items[i - 1].place == ITEM_ACCOUNTED && is_pair(s, item, i);
+	return n;
+}
+
+static int on_alike(const struct sheet *s, int item, int digit)
+{
+	for (int i = 1; i <= s->n_items; i++)
+		if (s->items[i - 1].digit == digit && s->items[i - 1].place != ITEM_STRUCK &&
+		    is_pair(s, item, i))
+			return 1;
+	return 0;
+}
+
+void sheet_where_words(const struct sheet *s, int item, char *out, size_t size)
+{
+	int digits = 0, alike = sheet_alike(s, item), said = 0;
+	size_t used = 0;
+	out[0] = 0;
+	for (int d = 1; d <= DIGIT_NUMBER_MAX; d++)
+		digits += on_alike(s, item, d);
+	for (int d = 1; digits && d <= DIGIT_NUMBER_MAX && used < size; d++) {
+		if (!on_alike(s, item, d))
+			continue;
+		if (!said)
+			used += (size_t)snprintf(
+			    out, size, digits > 1 ? "one of %d; they were on the " : "it was on the ", alike);
+		if (used < size)
+			used += (size_t)snprintf(out + used, size - used, "%s%s",
+			                         !said                ? ""
+			                         : said + 1 == digits ? " and the "
+			                                              : ", the ",
+			                         own_digit_name(d));
+		said++;
+	}
+	if (digits > 1 && used < size)
+		snprintf(out + used, size - used, ": look at each");
 }
 
 int sheet_missing(const struct sheet *s)
@@ -127,6 +242,14 @@ int sheet_next_look(const struct sheet *s)
 	return 0;
 }
 
+int sheet_first_extra(const struct sheet *s)
+{
+	for (int i = 0; s->case_no && i < s->n_items; i++)
+		if (s->items[i].place == ITEM_EXTRA)
+			return i + 1;
+	return 0;
+}
+
 int sheet_holds_any(const struct sheet *s)
 {
 	for (int i = 0; i < s->n_items; i++)
@@ -136,9 +259,4 @@ int sheet_holds_any(const struct sheet *s)
 		if (s->digits[i].had || digit_is_on(&s->digits[i]))
 			return 1;
 	return 0;
-}
-
-void item_last_code(const struct thing *t, char out[LAST_CODE_MAX])
-{
-	snprintf(out, LAST_CODE_MAX, "%s/%s/%s", t->line, t->lot, t->identity);
 }

@@ -16,8 +16,6 @@
 #define DIGITS_MAX 12
 #endif
 
-#define LAST_CODE_MAX (LINE_KEY_MAX + LOT_MAX + IDENTITY_MAX)
-
 enum item_place {
 	ITEM_HERE = 1, /* counted in, on the field */
 	ITEM_ON,       /* tourniquet on a digit; forceps on that tourniquet */
@@ -64,38 +62,41 @@ enum case_end { END_RECONCILED = 1, END_UNRESOLVED, END_CANCELLED };
 
 enum who_looked { LOOKED_TEAM = 1, LOOKED_PATIENT, LOOKED_CARER, LOOKED_COLLEAGUE, LOOKED_NOBODY };
 
-/* X(NAME, "name in the record", "the question, as the board shows it") */
+/* X(NAME, "name in the record", "the question, as the board shows it; its deeds follow") */
 #define QUESTIONS(X)                                                                                         \
-	X(OFF, "off", "Is it off? If it is, scan OFF; NO if it is still on")                                 \
-	X(IS_ON, "is-on", "Is a tourniquet on it now? Scan YES or NO")                                       \
-	X(WHICH_OFF, "which-off", "Which digit is it off? Scan its digit card")                              \
-	X(ROLLS_ON, "rolls-on", "Open wound, flap, infection or tumour on this digit? Scan YES or NO")       \
-	X(RIGHT_DIGIT, "right-digit", "Not the marked digit. Is this the right digit? Scan YES or NO")       \
-	X(MOVE_TO, "move-to", "Which digit is the right one? Scan its digit card")                           \
-	X(ADD, "add", "Scan the pack that is added")                                                         \
-	X(RETURNED, "returned", "Scan the pack that goes back unopened")                                     \
-	X(ISOLATE, "isolate",                                                                                \
-	  "Take the whole pack off the field, isolate it, do not top it up. Scan that pack")                 \
-	X(DROPPED, "dropped", "Scan what was dropped")                                                       \
-	X(NO_CODE, "no-code", "Is it a finger or toe tourniquet? Scan YES or NO")                            \
-	X(EXTRA, "extra", "Was it opened in this case? Scan YES or NO")                                      \
-	X(FOUND, "found",                                                                                    \
-	  "What was found? Scan its mark, or INTACT for the tourniquet, or YES for the other item")          \
-	X(CANCEL, "cancel", "Cancel this case? Scan YES or NO")                                              \
-	X(WHO_LOOKED, "who-looked",                                                                          \
-	  "Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBODY")                     \
-	X(POINT, "point", "Read the sign-out point aloud. Scan YES or NO")                                   \
-	X(HANDOVER_OUT, "handover-out", "Who hands over? Scan the badge of the one who leaves")              \
-	X(HANDOVER_IN, "handover-in", "Who takes over? Scan the badge of the one who comes")                 \
-	X(HANDOVER_SEEN, "handover-seen",                                                                    \
-	  "See the tourniquet on the digit: scan its digit card, or WITHOUT FULL SIGHT")                     \
-	X(HANDOVER_AGREE, "handover-agree", "Count aloud what is on the sheet. Scan the circulating badge")  \
-	X(SURGEON_ENDS, "surgeon-ends",                                                                      \
-	  "The surgeon decides to end unresolved. Scan the surgeon's badge, or NO")                          \
-	X(INCIDENT, "incident", "Type the incident number, or scan NOT DONE: number owed")                   \
-	X(VISITOR, "visitor", "Write the visitor's name on the paper sheet. Scan the circulating badge")     \
-	X(LEAVES, "leaves", "Does the patient leave the room now? Scan YES or NO")                           \
-	X(FIELD_TOO, "field-too", "Both badges are needed here. Scan the badge of the one at the field")
+	X(OFF, "off", "Is it off?")                                                                          \
+	X(IS_ON, "is-on", "Is a tourniquet on it now?")                                                      \
+	X(WHICH_OFF, "which-off", "Which digit is it off?")                                                  \
+	X(ROLLS_ON, "rolls-on", "Open wound, flap, infection or tumour on this digit?")                      \
+	X(RIGHT_DIGIT, "right-digit", "Not the marked digit. Is this the right digit?")                      \
+	X(MOVE_TO, "move-to", "What was misread?")                                                           \
+	X(ADD, "add", "What is added?")                                                                      \
+	X(RETURNED, "returned", "What goes back unopened?")                                                  \
+	X(ISOLATE, "isolate", "Take the whole pack off the field, isolate it, do not top it up")             \
+	X(DROPPED, "dropped", "What was dropped?")                                                           \
+	X(NO_CODE, "no-code", "Is it a finger or toe tourniquet?")                                           \
+	X(EXTRA, "extra", "Was it opened in this case?")                                                     \
+	X(FOUND, "found", "What was found?")                                                                 \
+	X(CANCEL, "cancel", "Cancel this case?")                                                             \
+	X(WHO_LOOKED, "who-looked", "Who else looked at the bare digit?")                                    \
+	X(POINT, "point", "Sign-out point")                                                                  \
+	X(HANDOVER_OUT, "handover-out", "Who hands over?")                                                   \
+	X(HANDOVER_IN, "handover-in", "Who takes over?")                                                     \
+	X(HANDOVER_SEEN, "handover-seen", "See the tourniquet on it")                                        \
+	X(HANDOVER_AGREE, "handover-agree", "Count aloud together what is on the sheet")                     \
+	X(SURGEON_ENDS, "surgeon-ends", "The surgeon decides to end unresolved")                             \
+	X(INCIDENT, "incident", "Incident report")                                                           \
+	X(VISITOR, "visitor", "Write the visitor's name on the paper sheet")                                 \
+	X(LEAVES, "leaves", "Does the patient leave the room now?")                                          \
+	X(FIELD_TOO, "field-too", "Both badges are needed here")                                             \
+	X(VISITOR_IS_SURGEON, "visitor-is-surgeon", "Is the visitor the operating surgeon?")                 \
+	X(WITNESS, "witness", "The visiting surgeon signs; the circulating badge is the witness")            \
+	X(COUNTED_IN, "counted-in", "Is the pack in your hand counted in already?")                          \
+	X(SLIP_HERE, "slip-here", "This slip is of another room. Is this paper in your hand here?")          \
+	X(STORED, "stored", "Were the stored scans made in this room?")                                      \
+	X(TWICE, "twice", "The same code came more than once in a row. Was that meant?")                     \
+	X(LISTED_ALREADY, "listed-already", "Is that the pack of a tourniquet that is listed already?")      \
+	X(HERE_NOW, "here-now", "Is that pack in your hand here, unused?")
 
 enum question {
 	Q_NONE = 0,
@@ -120,6 +121,8 @@ struct sheet {
 	uint8_t final;       /* enum final_state */
 	uint8_t discrepancy; /* open */
 	uint8_t search_done; /* steps answered */
+	uint8_t
+	    search_not_done; /* the step answered last, where it was NOT DONE and nobody has said why; 0 else */
 	uint8_t dressing_on; /* before the look */
 	uint8_t awake;
 	uint8_t suspended;
@@ -138,9 +141,9 @@ struct sheet {
 	struct debts debts;
 	struct item items[ITEMS_MAX];
 	struct digit digits[DIGITS_MAX];
-	/* To know a second read of one code from a second pack (section 4). */
-	char last_code[LAST_CODE_MAX];
-	struct moment last_code_at;
+	int32_t
+	    last_answer; /* the last scan, if it was a card (its meaning) or a badge (minus its number); else 0 */
+	struct moment final_at; /* when the final count was last agreed */
 };
 
 /* Changes the sheet by one event of its case. Events come from decide() or from the record; one that does not
@@ -154,20 +157,34 @@ struct item *sheet_item(struct sheet *s, int number);
 const struct item *sheet_item_const(const struct sheet *s, int number);
 int sheet_item_by_identity(const struct sheet *s, const char *identity); /* 0 where "" or absent */
 int sheet_item_on(const struct sheet *s, int digit, enum role role);     /* the latest that is on it */
-int sheet_digits_on(const struct sheet *s);                              /* ON or MAYBE_ON */
-int sheet_first_digit_on(const struct sheet *s);                         /* number, 0 none */
+int sheet_item_last_on(const struct sheet *s, int digit); /* the tourniquet on it, or that came off it last */
+int sheet_digits_on(const struct sheet *s);               /* how many are ON or MAYBE_ON */
+int sheet_first_digit_on(const struct sheet *s);          /* number, 0 none */
+int sheet_digits_had(const struct sheet *s); /* how many had a tourniquet at some time in this case */
+int sheet_first_digit_doubted(
+    const struct sheet *s); /* 'on?', before it was on or since it came off; number, 0 none */
 
-/* What two reads of one pack have in common, for `last_code`. */
-void item_last_code(const struct thing *t, char out[LAST_CODE_MAX]);
+/* Things that people cannot tell apart once they are out of their packs: one role, one line, no mark on the
+ * thing itself, not in pieces. `item` counts itself. */
+int item_is_alike(const struct item *a, const struct item *b);
+int sheet_alike(const struct sheet *s, int item);       /* that are in the count */
+int sheet_alike_open(const struct sheet *s, int item);  /* pieces of those still asked for in this count */
+int sheet_alike_shown(const struct sheet *s, int item); /* that were shown already in this count */
+/* "it was on the left thumb", or of one of things alike "one of 2; they were on the left thumb and the right index
+ * finger: look at each"; "" where it was on none. */
+void sheet_where_words(const struct sheet *s, int item, char *out, size_t size);
+int sheet_is_asked(const struct sheet *s, int item); /* 1 where the final count still asks for it */
 
 int item_counts(const struct item *i); /* 1 where it must be accounted for */
 int item_open(const struct item *i);   /* 1 where it must be and is not yet */
 int sheet_open_items(const struct sheet *s);
-int sheet_next_open(const struct sheet *s); /* the item the final count asks for next; 0 none */
-int sheet_missing(const struct sheet *s);   /* items answered as missing, in pieces, or extra */
-int sheet_next_look(const struct sheet *s); /* digit still to be looked at bare; 0 none */
-int sheet_holds_any(const struct sheet *s); /* 1 where a pack was opened or a tourniquet was on */
+int sheet_next_open(const struct sheet *s);   /* the item the final count asks for next; 0 none */
+int sheet_missing(const struct sheet *s);     /* items answered as missing, in pieces, or extra */
+int sheet_next_look(const struct sheet *s);   /* digit still to be looked at bare; 0 none */
+int sheet_first_extra(const struct sheet *s); /* item, 0 none */
+int sheet_holds_any(const struct sheet *s);   /* 1 where a pack was opened or a tourniquet was on */
 
+int question_of_stored(enum question q); /* 1 where YES or NO answers for held scans */
 const char *question_name(enum question q);
 const char *question_words(enum question q);
 

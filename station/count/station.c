@@ -5,6 +5,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "count/unanswered.h"
+
 void station_deinit(struct station *st)
 {
 	catalogue_deinit(&st->catalogue);
@@ -19,6 +21,22 @@ const struct room *station_room(const struct station *st, int32_t number)
 		if (st->rooms[i].number == number)
 			return &st->rooms[i];
 	return NULL;
+}
+
+int station_room_index(const struct station *st, int32_t room)
+{
+	for (int i = 0; i < st->n_rooms; i++)
+		if (st->rooms[i].number == room)
+			return i;
+	return -1;
+}
+
+int station_others_have_a_case(const struct station *st, int32_t room)
+{
+	for (int i = 0; i < SHEETS_MAX; i++)
+		if (st->sheets[i].case_no && st->sheets[i].room != room)
+			return 1;
+	return 0;
 }
 
 const char *station_room_name(const struct station *st, int32_t number)
@@ -62,6 +80,26 @@ int station_free_sheet(const struct station *st)
 	return -1;
 }
 
+enum question station_idle_asked(const struct station *st, int32_t room)
+{
+	for (int i = 0; i < st->n_rooms; i++)
+		if (st->rooms[i].number == room)
+			return (enum question)st->idle_asked[i];
+	return Q_NONE;
+}
+
+const struct sheet *station_shown(const struct station *st, int32_t room, struct sheet *idle)
+{
+	int index = station_sheet_of_room(st, room);
+	enum question q = station_idle_asked(st, room);
+	if (index >= 0)
+		return &st->sheets[index];
+	memset(idle, 0, sizeof *idle);
+	idle->room = room;
+	idle->asked.what = (uint8_t)(question_of_stored(q) ? q : Q_NONE);
+	return idle;
+}
+
 int32_t station_identity_open(const struct station *st, const char *identity)
 {
 	for (int i = 0; i < SHEETS_MAX; i++) {
@@ -82,13 +120,18 @@ const char *station_quarantined(const struct station *st, const char *line, cons
 	return NULL;
 }
 
+/* Where the wall clock went back over a power cut nobody knows how long it was: then it is over. */
+static int carry_holds(const struct station *st, const struct carried *c, struct moment now)
+{
+	int64_t ms = moment_between_ms(c->since, now);
+	return c->bound || (ms >= 0 && ms < (int64_t)st->policy.room_hold_min * 60000);
+}
+
 int32_t station_scanner_room(const struct station *st, const char *scanner, int32_t own, struct moment now)
 {
 	for (int i = 0; i < st->n_carried; i++) {
 		const struct carried *c = &st->carried[i];
-		if (strcmp(c->scanner, scanner) == 0 && station_room(st, c->room) &&
-		    (c->bound ||
-		     moment_between_ms(c->since, now) < (int64_t)st->policy.room_hold_min * 60000))
+		if (strcmp(c->scanner, scanner) == 0 && station_room(st, c->room) && carry_holds(st, c, now))
 			return c->room;
 	}
 	return own;
@@ -100,6 +143,14 @@ const struct slip *station_slip(const struct station *st, int32_t number)
 		if (st->unseen[i].number == number)
 			return &st->unseen[i];
 	return NULL;
+}
+
+int station_unseen_in(const struct station *st, int32_t room)
+{
+	int n = 0;
+	for (int i = 0; i < st->n_unseen; i++)
+		n += st->unseen[i].room == room;
+	return n;
 }
 
 /* --- applying events ---------------------------------------------------------------------------- */
@@ -202,9 +253,24 @@ static int apply_scanner_room(struct station *st, const struct event *e)
 
 static void apply_idle_asked(struct station *st, const struct event *e)
 {
-	for (int i = 0; i < st->n_rooms; i++)
-		if (st->rooms[i].number == e->room)
-			st->idle_asked[i] = e->what;
+	int i = station_room_index(st, e->room);
+	if (i < 0)
+		return;
+	st->idle_asked[i] = e->what;
+	st->idle_n[i] = e->n;
+}
+
+/* Which card or badge was the last scan of a room without a running case (rule 22). */
+static void apply_idle_last(struct station *st, const struct event *e)
+{
+	int i = station_room_index(st, e->room);
+	if (i < 0)
+		return;
+	if (e->kind == EV_CASE_ENDED || e->kind == EV_SUSPENDED || (e->kind == EV_ASKED && !e->case_no))
+		st->idle_last[i] = e->answer;
+	else if (e->kind == EV_CASE_OPENED || e->kind == EV_RESUMED || e->kind == EV_NEXT ||
+	         (e->kind == EV_SLIP_STATE && e->what == SLIP_SEEN))
+		st->idle_last[i] = 0;
 }
 
 static void owe_number(struct station *st, const struct event *e)
@@ -235,9 +301,9 @@ static int apply_undone(struct station *st, int index, const struct event *e)
 
 static void clear_idle(struct station *st, int32_t room)
 {
-	for (int i = 0; i < st->n_rooms; i++)
-		if (st->rooms[i].number == room)
-			st->idle_asked[i] = Q_NONE;
+	int i = station_room_index(st, room);
+	if (i >= 0)
+		st->idle_asked[i] = Q_NONE;
 }
 
 static int apply_case_event(struct station *st, const struct event *e)
@@ -246,7 +312,7 @@ static int apply_case_event(struct station *st, const struct event *e)
 	    e->kind == EV_CASE_OPENED ? station_free_sheet(st) : station_sheet_of_case(st, e->case_no);
 	if (e->kind == EV_CASE_OPENED && index >= 0 && e->case_no > st->last_case_no)
 		st->last_case_no = e->case_no;
-	if (e->kind == EV_CASE_OPENED)
+	if (e->kind == EV_CASE_OPENED || e->kind == EV_RESUMED)
 		clear_idle(st, e->room);
 	if (index < 0) { /* the case has ended: only what acts on it afterwards comes here (rules 16, 21) */
 		if (e->kind == EV_PAID && e->what == DEBT_INCIDENT)
@@ -308,6 +374,14 @@ int station_apply(struct station *st, const struct event *e)
 	case EV_SCANNER_ROOM:
 		r = apply_scanner_room(st, e);
 		break;
+	case EV_CLOCK_WRONG:
+		if (!e->case_no)
+			st->clock_wrong = e->n == 1;
+		break;
+	case EV_HELD:
+	case EV_HELD_ANSWERED:
+		r = held_apply(st->held, &st->n_held, HELD_MAX, e);
+		break;
 	default:
 		if (e->case_no)
 			r = apply_case_event(st, e);
@@ -315,8 +389,15 @@ int station_apply(struct station *st, const struct event *e)
 			apply_idle_asked(st, e);
 		break;
 	}
-	/* An event may bear the time at which it was asked about; the last moment never goes back. */
-	if (r == 0 && (e->at.boot != st->last.boot || e->at.boot_ms > st->last.boot_ms))
+	if (r == 0)
+		apply_idle_last(st, e);
+	/* An event may bear the time at which it was asked about or stored; the last moment never goes back. */
+	if (r == 0 &&
+	    (e->at.boot > st->last.boot || (e->at.boot == st->last.boot && e->at.boot_ms > st->last.boot_ms)))
 		st->last = e->at;
+	if (r == 0 && e->at.wall_ms > st->wall_ms)
+		st->wall_ms = e->at.wall_ms;
+	if (r == 0)
+		heard_apply(st, e);
 	return r;
 }

@@ -3,6 +3,7 @@
 #ifndef BANDTALLY_COUNT_STATION_H
 #define BANDTALLY_COUNT_STATION_H
 
+#include "count/held.h"
 #include "count/policy.h"
 #include "count/sheet.h"
 
@@ -10,6 +11,7 @@
 #define SHEETS_MAX 24 /* open ones, suspended ones included */
 #define UNSEEN_MAX 128
 #define CARRIED_MAX 32
+#define HELD_MAX (ROOMS_MAX * HELD_ROOM_MAX)
 #define SITE_MAX 3
 #define ROOM_NAME_MAX 33
 
@@ -52,6 +54,12 @@ struct carried {
 	struct moment since;
 };
 
+/* Who has to be looked for (count/unanswered.h). boot 0: never. */
+struct heard {
+	struct moment scan;     /* the last scan in this room, whatever became of it */
+	struct moment reminder; /* the first reminder that no scan has followed */
+};
+
 struct station {
 	char site[SITE_MAX]; /* two letters */
 	char site_name[65];
@@ -72,10 +80,20 @@ struct station {
 	int32_t last_case_no, last_slip_no;
 	int64_t last_item_no;          /* of stores' labels */
 	uint8_t idle_asked[ROOMS_MAX]; /* a question in a room without a case: enum question */
+	int32_t idle_n[ROOMS_MAX];     /* what it is about: Q_SLIP_HERE the slip */
+	int32_t idle_last
+	    [ROOMS_MAX]; /* as sheet.last_answer, of a room whose case ended or was suspended by it */
 	struct carried carried[CARRIED_MAX];
 	int n_carried;
+	struct held held[HELD_MAX]; /* of all rooms, in the order in which they came */
+	int n_held;
 	int32_t boot;
 	struct moment last; /* of the last event */
+	int64_t wall_ms;    /* the latest wall clock of any event */
+	/* yyyymmdd: no wall clock that is right stands before it. The caller fills it in; 0 not known. */
+	int32_t released;
+	uint8_t clock_wrong;           /* what was said of the wall clock last (count/wall.h) */
+	struct heard heard[ROOMS_MAX]; /* by the room's place */
 };
 
 void station_deinit(struct station *st);
@@ -90,6 +108,13 @@ int station_suspended_in(const struct station *st, int32_t room);     /* index o
 int station_sheet_of_case(const struct station *st, int32_t case_no); /* index or -1 */
 int station_free_sheet(const struct station *st);                     /* index or -1 */
 
+/* What is asked in a room while no case runs in it. */
+enum question station_idle_asked(const struct station *st, int32_t room);
+
+/* What a room looks at: the sheet of its running case; else `idle`, filled in with the room and, where scans are
+ * held for it, with the question about them. */
+const struct sheet *station_shown(const struct station *st, int32_t room, struct sheet *idle);
+
 /* The case on whose open sheet this identity stands, 0 none (rule 4). */
 int32_t station_identity_open(const struct station *st, const char *identity);
 
@@ -99,6 +124,12 @@ const char *station_quarantined(const struct station *st, const char *line, cons
 /* The room that a scanner works for at `now`: where it was carried to, or its own. */
 int32_t station_scanner_room(const struct station *st, const char *scanner, int32_t own, struct moment now);
 
+int station_room_index(const struct station *st, int32_t room); /* in rooms[], or -1 */
+
+/* 1 where a room other than `room` has a case, suspended ones included. */
+int station_others_have_a_case(const struct station *st, int32_t room);
+
 const struct slip *station_slip(const struct station *st, int32_t number); /* among the unseen, or NULL */
+int station_unseen_in(const struct station *st, int32_t room); /* how many of them are of this room */
 
 #endif

@@ -4,18 +4,11 @@
 #include <string.h>
 
 #include "count/turn.h"
-
-/* Minutes since the tourniquet of this stretch went on, counted on while it is off and not accounted for. */
-static int64_t minutes_open(const struct digit *d, struct moment now)
-{
-	int64_t ms =
-	    d->state == DIGIT_OFF ? d->known_ms + moment_between_ms(d->since, now) : digit_stretch_ms(d, now);
-	return ms / 60000;
-}
+#include "count/wall.h"
 
 static int wants_reminders(const struct sheet *s, const struct digit *d)
 {
-	if (digit_is_on(d))
+	if (digit_runs(d))
 		return 1;
 	for (int i = 0; d->had && i < s->n_items; i++)
 		if (s->items[i].place == ITEM_OFF && s->items[i].digit == d->number)
@@ -23,13 +16,21 @@ static int wants_reminders(const struct sheet *s, const struct digit *d)
 	return 0;
 }
 
-static int due(const struct policy *p, const struct digit *d, int64_t minutes)
+/* After a power cut over which the wall clock went back nobody knows how long it was: the reminder comes at once. And a
+ * clock that was set ahead and back again must not hold the next one up. */
+static int due(const struct policy *p, const struct digit *d, int64_t minutes, struct moment now)
 {
+	const struct moment *last = &d->by_wall.reminded_at;
 	if (!p->first_reminder_min)
 		return 0;
-	int64_t at =
-	    d->reminded_min ? (int64_t)d->reminded_min + p->next_reminder_min : p->first_reminder_min;
-	return (!d->reminded_min || p->next_reminder_min) && minutes >= at;
+	if (d->by_wall.back)
+		return 1;
+	if (!d->reminded_min)
+		return minutes >= p->first_reminder_min;
+	return p->next_reminder_min &&
+	       (minutes >= (int64_t)d->reminded_min + p->next_reminder_min ||
+	        (last->boot == now.boot &&
+	         now.boot_ms - last->boot_ms >= (int64_t)p->next_reminder_min * 60000));
 }
 
 static void remind(struct turn *t, const struct digit *d, int64_t minutes)
@@ -37,7 +38,7 @@ static void remind(struct turn *t, const struct digit *d, int64_t minutes)
 	char text[80];
 	digit_minutes_text(d, t->in->at, text, sizeof text);
 	EMIT(t, .kind = EV_REMINDED, .digit = d->number, .n = (int32_t)minutes);
-	if (d->state == DIGIT_OFF)
+	if (d->state == DIGIT_OFF && !d->doubted)
 		turn_accept(t, "Reminder: the tourniquet of the %s is off and not yet accounted for.",
 		            own_digit_name(d->number));
 	else
@@ -52,22 +53,38 @@ static int remind_sheet(const struct station *st, const struct input *in, struct
 	out->sheet = st->sheets[index];
 	for (int d = 0; d < out->sheet.n_digits; d++) {
 		const struct digit *digit = &out->sheet.digits[d];
-		int64_t minutes = minutes_open(digit, in->at);
-		if (!wants_reminders(&out->sheet, digit) || !due(&st->policy, digit, minutes))
+		int64_t minutes = digit_open_ms(digit, in->at) / 60000;
+		if (!wants_reminders(&out->sheet, digit) || !due(&st->policy, digit, minutes, in->at))
 			continue;
 		remind(&t, digit, minutes);
-		for (int i = 0; i < out->count; i++)
-			out->events[i].flags &=
-			    ~EVENT_FIRST; /* time passing is no step that UNDO takes back */
-		next_step(st, &out->sheet, in->at, out->reply.next);
+		next_step(st, &out->sheet, out->sheet.room, in->at, &out->reply.next);
 		return 1;
 	}
 	return 0;
 }
 
-/* One reminder at a time: the caller ticks again until nothing is due. */
+/* Said once for the station, and in each open case, whose slip says it too. */
+static int tell_clock(const struct station *st, const struct input *in, struct outcome *out)
+{
+	int wrong = wall_is_wrong(st, in->at);
+	if (wrong == st->clock_wrong)
+		return 0;
+	out->events[out->count++] = (struct event){.kind = EV_CLOCK_WRONG, .at = in->at, .n = wrong};
+	for (int i = 0; i < SHEETS_MAX; i++)
+		if (st->sheets[i].case_no)
+			out->events[out->count++] = (struct event){.kind = EV_CLOCK_WRONG,
+			                                           .at = in->at,
+			                                           .room = st->sheets[i].room,
+			                                           .case_no = st->sheets[i].case_no,
+			                                           .n = wrong};
+	return 1;
+}
+
+/* One thing at a time: the caller ticks again until nothing is due. */
 void on_tick(const struct station *st, const struct input *in, struct outcome *out)
 {
+	if (tell_clock(st, in, out))
+		return;
 	int on = 0;
 	for (int i = 0; i < SHEETS_MAX; i++) {
 		if (!st->sheets[i].case_no)

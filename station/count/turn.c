@@ -6,6 +6,21 @@
 
 #include "base/clock.h"
 
+int32_t input_answer(const struct input *in)
+{
+	return in->act == ACT_CARD ? in->card : in->act == ACT_BADGE ? -in->number : 0;
+}
+
+/* A step is what UNDO takes back; NEXT only stands between two of them, and time passing is none. */
+static int begins_step(const struct turn *t, const struct event *e)
+{
+	for (int i = 0; i < t->out->count; i++)
+		if (t->out->events[i].case_no == e->case_no)
+			return 0;
+	return t->in->act != ACT_TICK && e->kind != EV_REFUSED && e->kind != EV_NEXT && e->case_no &&
+	       t->s->case_no == e->case_no;
+}
+
 void emit(struct turn *t, const struct event *e)
 {
 	if (t->out->count == OUTCOME_EVENTS_MAX) {
@@ -20,12 +35,29 @@ void emit(struct turn *t, const struct event *e)
 	if (!kept->at.boot)
 		kept->at = t->in->at;
 	kept->flags |= t->in->flags;
-	if (t->out->count == 0 && e->kind != EV_REFUSED && kept->case_no && t->s->case_no == kept->case_no)
+	if (begins_step(t, kept))
 		kept->flags |= EVENT_FIRST;
+	if (kept->flags & EVENT_FIRST || e->kind == EV_CASE_ENDED || e->kind == EV_SUSPENDED)
+		/* What was stored comes out of its time: the last scan of the people here stays the last. */
+		kept->answer = t->in->held ? t->s->last_answer : input_answer(t->in);
 	t->out->count++;
 	if ((kept->case_no && kept->case_no == t->s->case_no) || e->kind == EV_CASE_OPENED)
 		if (sheet_apply(t->s, kept) < 0)
 			t->failed = 1;
+}
+
+void emit_for_room(struct turn *t, struct event e)
+{
+	if (t->out->count == OUTCOME_EVENTS_MAX) {
+		t->failed = 1;
+		return;
+	}
+	e.room = t->in->room;
+	if (!e.at.boot)
+		e.at = t->in->at;
+	if (e.kind == EV_ASKED && !t->in->held)
+		e.answer = input_answer(t->in);
+	t->out->events[t->out->count++] = e;
 }
 
 void capital(char *sentence)
@@ -51,7 +83,7 @@ void turn_accept(struct turn *t, const char *format, ...)
 }
 
 /* A refusal is kept too: an auditor wants to see what the station would not take. */
-void refuse(struct turn *t, const char *format, ...)
+void turn_refuse(struct turn *t, const char *format, ...)
 {
 	va_list args;
 	va_start(args, format);
@@ -96,6 +128,9 @@ int is_ready_to_agree(const struct sheet *s)
 
 void owe(struct turn *t, enum debt_kind kind, int item, int digit)
 {
+	if (t->s->debts.count == DEBTS_MAX &&
+	    !debts_owes(&t->s->debts, (struct debt){(uint8_t)kind, (uint8_t)item, (uint8_t)digit}))
+		t->failed = 1; /* nothing that is owed falls off the list */
 	EMIT(t, .kind = EV_OWED, .what = (uint8_t)kind, .item = (uint8_t)item, .digit = (uint8_t)digit);
 }
 
@@ -132,6 +167,8 @@ void open_case(struct turn *t, const char *label)
 	struct event e = {.kind = EV_CASE_OPENED, .n = room && room->single};
 	snprintf(e.text, sizeof e.text, "%s", label);
 	emit(t, &e);
+	if (t->station->clock_wrong)
+		EMIT(t, .kind = EV_CLOCK_WRONG, .n = 1);
 }
 
 /* "1 finger tourniquet of 1 shown intact; 1 artery forceps of 1 shown": only what was seen (rule 15). */

@@ -26,6 +26,7 @@ struct field {
 
 /* In the order of the canonical form. What is not here (line, batch) is rare and the strict reader's. */
 static const struct field event_keys[] = {
+    NUMBER_OF(event, "answer", answer, INT_MIN, INT_MAX),
     NUMBER_OF(event, "boot", at.boot, 0, INT_MAX),
     NUMBER_OF(event, "boot_ms", at.boot_ms, -JSON_INTEGER_MAX, JSON_INTEGER_MAX),
     NUMBER_OF(event, "case", case_no, 0, INT_MAX),

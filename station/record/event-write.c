@@ -252,6 +252,7 @@ int event_write(const struct event *e, struct buf *out)
 	w.size = 0;
 	w.bad = 0;
 	w.before = '{';
+	put_number(&w, KEY("answer"), e->answer);
 	if (fields & F_BATCH)
 		put_batch(&w, &e->batch);
 	put_number(&w, KEY("boot"), e->at.boot);

@@ -132,6 +132,7 @@ static void read_parts(struct reader *r, struct event *e)
 static void read_common(struct reader *r, struct event *e)
 {
 	e->seq = get(r, "seq", 1, JSON_INTEGER_MAX);
+	e->answer = (int32_t)get(r, "answer", INT_MIN, INT_MAX);
 	e->at.boot = (int32_t)get(r, "boot", 0, INT_MAX);
 	e->at.boot_ms = get(r, "boot_ms", -JSON_INTEGER_MAX, JSON_INTEGER_MAX);
 	e->at.wall_ms = get(r, "wall_ms", -JSON_INTEGER_MAX, JSON_INTEGER_MAX);

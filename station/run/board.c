@@ -10,6 +10,7 @@
 #include <unistd.h>
 
 #include "base/log.h"
+#include "count/unanswered.h"
 #include "run/daemon.h"
 #include "run/teller.h"
 
@@ -93,11 +94,15 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room)
 	json_object_set_new(view, "faults", list);
 }
 
-/* What a page could see: the changes, and whether it is within the quiet hours. */
+/* What a page could see: the changes, whether it is within the quiet hours, and the minutes of reminders that nobody
+ * answers. */
 static uint64_t to_show(const struct daemon *d)
 {
-	int quiet = settings_quiet(&d->core.settings.sound, core_now(&d->core).wall_ms);
-	return d->core.changes * 2 + (uint64_t)quiet;
+	static struct unanswered list[UNANSWERED_MAX];
+	struct moment now = core_now(&d->core);
+	uint64_t minute =
+	    station_unanswered(&d->core.station, now, list) ? (uint64_t)now.boot_ms / 60000 + 1 : 0;
+	return (minute << 40) + d->core.changes * 2 + (uint64_t)core_quiet(&d->core);
 }
 
 void board_show(struct daemon *d)
@@ -154,7 +159,7 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	json_object_set_new(answer, "room", json_integer(room));
 	json_object_set_new(answer, "verdict", json_string(verdict_name(reply->verdict)));
 	json_object_set_new(answer, "said", json_string(reply->said));
-	json_object_set_new(answer, "next", json_string(reply->next));
+	json_object_set_new(answer, "next", json_string(reply->next.words));
 	send_object(d, "reply", answer);
 	board_show(d);
 }

@@ -7,7 +7,10 @@
 
 #include "base/clock.h"
 #include "base/log.h"
+#include "base/release.h"
 #include "count/input.h"
+#include "count/wall.h"
+#include "run/core-internal.h"
 #include "run/teller.h"
 
 #define HALF_WAIT_MS                                                                                         \
@@ -23,6 +26,11 @@ const char *verdict_name(enum verdict verdict)
 {
 	static const char *const names[] = {"accepted", "refused", "question"};
 	return names[verdict];
+}
+
+int core_quiet(const struct core *c)
+{
+	return !c->station.clock_wrong && settings_quiet(&c->settings.sound, core_now(c).wall_ms);
 }
 
 int core_room_index(const struct core *c, int32_t room)
@@ -104,6 +112,7 @@ int core_open(struct core *c, const char *folder, struct error *e)
 		return error_set(e, -ENAMETOOLONG,
 		                 "the path of the data folder is too long: use a shorter one");
 	snprintf(c->folder, sizeof c->folder, "%s", folder);
+	c->station.released = RELEASED;
 	int n = settings_read(&c->settings, &c->station, folder, e);
 	if (n == 0)
 		n = record_open(&c->record, folder, e);
@@ -115,6 +124,8 @@ int core_open(struct core *c, const char *folder, struct error *e)
 		n = teller_day(&c->day, c->record, c->station.last_case_no, e);
 	if (n == 0)
 		n = record_start(c, e);
+	if (n == 0)
+		core_ask_held(c);
 	if (n < 0)
 		core_close(c);
 	return n;
@@ -148,19 +159,28 @@ void core_tell(struct core *c, int32_t room, enum verdict verdict, const char *s
 	c->changes++;
 }
 
-/* Decides, stores, applies. What could not be stored was not done (rule 12). */
-static const struct reply *carry_out(struct core *c, const struct input *in)
+/* What could not be stored was not done (rule 12). */
+const struct reply *core_carry_out(struct core *c, struct input *in, int *stored)
 {
 	struct error e = {0};
 	struct reply *reply = &c->outcome.reply;
+	reads_look(&c->reads, in, c->station.policy.repeat_ms);
 	decide(&c->station, in, &c->outcome);
-	if (core_store(c, c->outcome.events, c->outcome.count, &e) < 0) {
+	int n = core_store(c, c->outcome.events, c->outcome.count, &e);
+	if (stored)
+		*stored = n == 0;
+	if (n < 0) {
+		c->outcome.enter = 0;
 		reply->verdict = VERDICT_REFUSED;
 		snprintf(reply->said, sizeof reply->said, "NOT ENTERED: the station %.300s.", e.text);
-		snprintf(reply->next, sizeof reply->next,
-		         "Count by hand on the paper sheet until this is mended.");
+		next_say(&reply->next, "Count by hand on the paper sheet until this is mended");
+		next_word(&reply->next, &c->outcome.sheet, 0);
+		c->outcome.told_room = 0;
 	}
-	remember(c, in->room, reply, in->at);
+	reads_note(&c->reads, in, reply->verdict);
+	remember(c, in->room, reply, core_now(c));
+	if (c->outcome.told_room)
+		core_tell(c, c->outcome.told_room, VERDICT_QUESTION, c->outcome.told);
 	c->changes++;
 	return reply;
 }
@@ -179,8 +199,10 @@ static struct half *half_of(struct core *c, const char *scanner)
 	return free_one ? free_one : &c->halves[0];
 }
 
-/* Joins this code to the half that waits for it. 1 where `code` must itself wait for its other half. */
-static int join_halves(struct core *c, const char *scanner, struct code *code, struct moment now)
+enum joined { JOINED_NOT, JOINED, JOINED_WAITS };
+
+/* Joins this code to the half that waits for it; JOINED_WAITS where `code` must itself wait for its other half. */
+static enum joined join_halves(struct core *c, const char *scanner, struct code *code, struct moment now)
 {
 	struct half *h = half_of(c, scanner);
 	struct code_fault fault;
@@ -190,21 +212,21 @@ static int join_halves(struct core *c, const char *scanner, struct code *code, s
 		if (code_join(&both, code, &fault) == 0 && both.product[0]) {
 			*code = both;
 			*h = (struct half){0};
-			return 0;
+			return JOINED;
 		}
 	}
 	*h = (struct half){0};
 	if (!code_is_half(code))
-		return 0;
+		return JOINED_NOT;
 	snprintf(h->scanner, sizeof h->scanner, "%s", scanner);
 	h->code = *code;
 	h->at = now;
-	return 1;
+	return JOINED_WAITS;
 }
 
 /* --- from bytes to input ------------------------------------------------------------------------ */
 
-static void look_up(struct core *c, struct input *in)
+void core_look_up(struct core *c, struct input *in)
 {
 	if (in->act == ACT_THING || in->act == ACT_TRAY)
 		record_item_used(c->record, in->thing.identity, &in->used_in, &in->used_back);
@@ -212,25 +234,28 @@ static void look_up(struct core *c, struct input *in)
 		record_slip_of(c->record, in->number, &in->slip_case, &in->slip_room);
 }
 
-static void read_code(struct core *c, const struct scan *s, struct input *in)
+int core_read(struct core *c, const struct scan *s, struct input *in)
 {
 	struct code code;
 	struct code_fault fault;
 	struct batch batch;
 	int have_batch = 0;
-	if (code_read(&code, s->aim, s->data, s->size, clock_date_number(in->at.wall_ms), &fault) < 0) {
+	int32_t today = clock_date_number(wall_latest_ms(&c->station, in->at));
+	if (code_read(&code, s->aim, s->data, s->size, today, &fault) < 0) {
 		input_from_fault(in, &fault);
-		return;
+		return 0;
 	}
-	if (join_halves(c, s->scanner, &code, in->at)) {
+	enum joined joined = join_halves(c, s->scanner, &code, in->at);
+	if (joined == JOINED_WAITS) {
 		in->act = ACT_HALF;
 		snprintf(in->text, sizeof in->text, "%s", code.wants);
-		return;
+		return 0;
 	}
 	if (code.kind == CODE_OWN && code.own.kind == OWN_ITEM)
 		have_batch = record_batch_of(c->record, code.own.number, &batch) == 1;
 	input_from_code(in, &c->station, &code, have_batch ? &batch : NULL);
-	look_up(c, in);
+	core_look_up(c, in);
+	return joined == JOINED;
 }
 
 const struct reply *core_scan(struct core *c, const struct scan *s)
@@ -238,15 +263,18 @@ const struct reply *core_scan(struct core *c, const struct scan *s)
 	struct input in = {.at = core_now(c), .flags = s->flags};
 	snprintf(in.scanner, sizeof in.scanner, "%s", s->scanner);
 	in.room = station_scanner_room(&c->station, s->scanner, s->room, in.at);
-	read_code(c, s, &in);
-	return carry_out(c, &in);
+	core_read(c, s, &in);
+	core_carry_out(c, &in, NULL);
+	if (c->outcome.enter)
+		core_enter_held(c, in.room, c->outcome.enter);
+	return &c->outcome.reply;
 }
 
 const struct reply *core_typed(struct core *c, int32_t room, const char *text)
 {
 	struct input in = {.act = ACT_TYPED, .at = core_now(c), .room = room, .flags = EVENT_KEYED};
 	snprintf(in.text, sizeof in.text, "%s", text);
-	return carry_out(c, &in);
+	return core_carry_out(c, &in, NULL);
 }
 
 int32_t core_tick(struct core *c)
@@ -259,7 +287,5 @@ int32_t core_tick(struct core *c)
 	int32_t room = c->outcome.events[0].room;
 	if (core_store(c, c->outcome.events, c->outcome.count, &e) < 0)
 		return 0;
-	if (c->outcome.reply.said[0])
-		remember(c, room, &c->outcome.reply, in.at);
 	return c->outcome.reply.said[0] ? room : 0;
 }

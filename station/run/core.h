@@ -8,6 +8,7 @@
 #include "base/json.h"
 #include "code/code.h"
 #include "count/decide.h"
+#include "count/reads.h"
 #include "record/seal.h"
 #include "record/store.h"
 #include "run/settings.h"
@@ -15,7 +16,7 @@
 
 #define RECENT_MAX 8
 
-struct recent { /* the last scans of a room, for the board */
+struct recent { /* the replies to the last scans of a room, for the board; a reminder is none */
 	struct moment at;
 	enum verdict verdict;
 	char said[SAID_MAX];
@@ -36,6 +37,7 @@ struct core {
 	struct outcome outcome;                      /* of the last scan */
 	struct recent recent[ROOMS_MAX][RECENT_MAX]; /* newest first, by the room's place in the station */
 	struct half halves[CARRIED_MAX];
+	struct reads reads; /* of the last seconds */
 	struct day day;
 	char boot_id[33];
 	char distrust[200]; /* why the station cannot be trusted now; "" when it can (rule 17) */
@@ -55,12 +57,21 @@ struct scan {
 	const char *aim;     /* "" where it sends none */
 	const char *data;
 	size_t size;
-	uint32_t flags; /* EVENT_KEYED, EVENT_LATE */
+	uint32_t flags;  /* EVENT_KEYED, EVENT_LATE */
+	int64_t made_ms; /* CLOCK_BOOTTIME when it was made, for core_stored() */
 };
 
 /* One scan from beginning to end. The reply is valid until the next call. Where the record cannot be written,
  * nothing is taken, and the reply says so and says: count by hand (rules 12, 17). */
 const struct reply *core_scan(struct core *c, const struct scan *scan);
+
+/* Scans of one scanner that were stored somewhere before they came, in order, 1 to STORED_MAX: they are held until
+ * the room has said whose they are (rule 17). lost: one more came that was too long. */
+#define STORED_MAX 24
+void core_stored(struct core *c, const struct scan *scans, int n, int lost);
+
+/* Asks where scans are held and nothing is asked: a crash came between a YES and its last entry. */
+void core_ask_held(struct core *c);
 
 /* Typed text that answers a question. */
 const struct reply *core_typed(struct core *c, int32_t room, const char *text);
@@ -77,6 +88,8 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 struct moment core_now(const struct core *c);
 
 const char *verdict_name(enum verdict verdict); /* as replies and views call it */
+/* 1 within the quiet hours; never while the wall clock is known to be wrong. */
+int core_quiet(const struct core *c);
 
 /* The room whose place in the station is `index`; and the place of a room, -1 none. */
 int core_room_index(const struct core *c, int32_t room);

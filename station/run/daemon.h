@@ -6,13 +6,11 @@
 #include "run/loop.h"
 #include "run/supervise.h"
 
-#define HELD_MAX 24 /* scans of a burst that wait for an answer */
-
-struct held_scan {
+struct late_scan { /* of a batch that may still grow */
 	char aim[4];
 	char data[512]; /* longer codes are no pack, card or badge; they are not held */
 	size_t size;
-	int32_t age_s; /* how long it had lain somewhere when it came */
+	int64_t made_ms; /* CLOCK_BOOTTIME */
 };
 
 struct driver_child { /* a scanner; its place stays when it is unplugged, so that what was lost is told */
@@ -26,10 +24,9 @@ struct driver_child { /* a scanner; its place stays when it is unplugged, so tha
 	int unplaced;            /* listed, but for no one room of ours: no program, only its fault */
 	int lost;                /* this device was told to be lost: once is enough */
 	int said_why;            /* its program's last words were why it ends */
-	struct held_scan held[HELD_MAX];
-	int n_held;
-	int asked;            /* the room was asked about the held scans (rule 17) */
-	int64_t last_scan_ms; /* when the last scan was made, CLOCK_BOOTTIME; 0 none yet */
+	struct late_scan batch[STORED_MAX];
+	int n_batch, too_long; /* too_long: 1 where one of the batch was */
+	int64_t last_scan_ms;  /* when the last scan was made, CLOCK_BOOTTIME; 0 none yet */
 	struct child *child;
 	char device[256];    /* as its hello said */
 	char uncertain[200]; /* what is not known of how it sends, "" nothing; stays until it is learned */

@@ -78,103 +78,72 @@ static void tell_cards_room(struct driver_child *dc, const struct code_read *s, 
 		core_tell(c, own.room, reply->verdict, reply->said);
 }
 
-static void enter(struct driver_child *dc, const struct code_read *s, uint32_t flags)
+static void enter(struct driver_child *dc, const struct code_read *s)
 {
 	struct core *c = &dc->daemon->core;
-	if (!dc->asked)
-		fault_over(dc);
-	const struct reply *reply = core_scan(c, &(struct scan){.scanner = dc->name,
-	                                                        .room = dc->home,
-	                                                        .aim = s->aim,
-	                                                        .data = s->data,
-	                                                        .size = s->size,
-	                                                        .flags = flags});
+	fault_over(dc);
+	const struct reply *reply = core_scan(
+	    c, &(struct scan){
+	           .scanner = dc->name, .room = dc->home, .aim = s->aim, .data = s->data, .size = s->size});
 	tell_cards_room(dc, s, reply);
 	dc->room = station_scanner_room(&c->station, dc->name, dc->home, core_now(c));
 }
 
-static void enter_held(struct driver_child *dc, int i, uint32_t flags)
+static int is_old(int64_t made, int64_t now)
 {
-	const struct held_scan *s = &dc->held[i];
-	enter(dc, &(struct code_read){s->aim, s->data, s->size}, flags);
+	return now - made > OLD_S * 1000;
 }
 
-static int oldest_s(const struct driver_child *dc)
+/* The batch is whole: one scan alone is entered, if it is fresh; several at once were stored in the scanner, and
+ * only a person knows where they were made. */
+static void settle(struct driver_child *dc)
 {
-	int32_t most = 0;
-	for (int i = 0; i < dc->n_held; i++)
-		most = dc->held[i].age_s > most ? dc->held[i].age_s : most;
-	return most;
+	struct core *c = &dc->daemon->core;
+	struct scan scans[STORED_MAX];
+	int n = dc->n_batch, lost = dc->too_long;
+	loop_cancel(dc->daemon->loop, dc);
+	if (n == 1 && !lost && !is_old(dc->batch->made_ms, clock_now().boot_ms)) {
+		dc->n_batch = 0;
+		enter(dc, &(struct code_read){dc->batch->aim, dc->batch->data, dc->batch->size});
+		return;
+	}
+	for (int i = 0; i < n; i++)
+		scans[i] = (struct scan){.aim = dc->batch[i].aim,
+		                         .data = dc->batch[i].data,
+		                         .size = dc->batch[i].size,
+		                         .made_ms = dc->batch[i].made_ms};
+	for (int i = 0; i < n || i == 0; i++) {
+		scans[i].scanner = dc->name;
+		scans[i].room = dc->home;
+	}
+	dc->n_batch = dc->too_long = 0;
+	if (!n && !lost)
+		return;
+	fault_over(dc);
+	core_stored(c, scans, n, lost);
+	dc->room = station_scanner_room(&c->station, dc->name, dc->home, core_now(c));
 }
 
-/* Some milliseconds after the first scan that followed a silence: one alone is entered, if it is fresh;
- * several at once were stored in the scanner, and only a person knows when and where they were made. */
 static void on_settled(void *context)
 {
 	struct driver_child *dc = context;
-	char text[SAID_MAX] = "";
-	if (dc->n_held == 1 && !dc->asked && oldest_s(dc) <= OLD_S) {
-		dc->n_held = 0;
-		enter_held(dc, 0, 0);
-	} else if (dc->n_held == 1 && !dc->asked) {
-		dc->asked = 1;
-		snprintf(text, sizeof text,
-		         "A scan arrived %d s after it was made. Was it made in this room, for this case? "
-		         "YES enters it "
-		         "as late, NO throws it away.",
-		         oldest_s(dc));
-	} else if (dc->n_held > 1 && !dc->asked) {
-		dc->asked = 1;
-		snprintf(text, sizeof text,
-		         "%d scans arrived at once after a silence. Were they made in this room, for this "
-		         "case? YES enters them as late, NO throws them away.",
-		         dc->n_held);
-	}
-	if (dc->asked && text[0]) {
-		core_tell(&dc->daemon->core, dc->room, VERDICT_QUESTION, text);
-		tell_fault(dc, text);
-	}
+	settle(dc);
 	board_show(dc->daemon);
 }
 
-static void hold(struct driver_child *dc, const struct wire_line *w, int64_t age_ms)
+static void add_to_batch(struct driver_child *dc, const struct wire_line *w, int64_t made)
 {
-	if (dc->n_held == HELD_MAX || w->data_size >= sizeof dc->held[0].data) {
-		tell_fault(dc,
-		           "stored scans were lost: too many or too long: enter them from the paper sheet");
+	if (w->data_size >= sizeof dc->batch[0].data) {
+		dc->too_long = 1;
 		return;
 	}
-	struct held_scan *s = &dc->held[dc->n_held++];
+	if (dc->n_batch == STORED_MAX)
+		settle(dc);
+	struct late_scan *s = &dc->batch[dc->n_batch++];
 	memcpy(s->aim, w->aim, sizeof s->aim);
 	memcpy(s->data, w->data, w->data_size);
 	s->size = w->data_size;
-	s->age_s = (int32_t)(age_ms / 1000);
-}
-
-/* YES or NO of this room to the held scans. 1 where the scan was that answer. */
-static int answer_burst(struct driver_child *dc, const struct wire_line *w)
-{
-	struct own_code own;
-	struct core *c = &dc->daemon->core;
-	if (own_code_read(w->data, w->data_size, &own, NULL) < 0 || own.kind != OWN_CARD ||
-	    strcmp(own.site, c->station.site) != 0 || own.room != dc->room ||
-	    (own.meaning != CARD_YES && own.meaning != CARD_NO))
-		return 0;
-	int n = dc->n_held;
-	dc->n_held = dc->asked = 0;
-	fault_over(dc);
-	for (int i = 0; own.meaning == CARD_YES && i < n; i++)
-		enter_held(dc, i, EVENT_LATE);
-	if (own.meaning == CARD_NO) {
-		struct event e = {.kind = EV_REFUSED, .room = dc->room};
-		snprintf(e.text, sizeof e.text,
-		         "%d stored scans of scanner %s were thrown away: not of this room or case", n,
-		         dc->name);
-		core_store(c, &e, 1, NULL);
-		core_tell(c, dc->room, VERDICT_ACCEPTED,
-		          "The stored scans were thrown away. The record says so.");
-	}
-	return 1;
+	s->made_ms = made;
 }
 
 /* By age and by the time between two: what comes after a silence, and what lay somewhere, may have been
@@ -183,7 +152,13 @@ static int may_be_stored(const struct driver_child *dc, int64_t made, int64_t no
 {
 	const struct policy *p = &dc->daemon->core.station.policy;
 	return p->burst_ms && (!dc->last_scan_ms || made - dc->last_scan_ms >= (int64_t)p->gap_s * 1000 ||
-	                       now - made > OLD_S * 1000);
+	                       is_old(made, now));
+}
+
+static int is_of_batch(const struct driver_child *dc, int64_t made)
+{
+	return (dc->n_batch || dc->too_long) &&
+	       made - dc->last_scan_ms < dc->daemon->core.station.policy.burst_ms;
 }
 
 /* The first code of the scanner-check sheet. */
@@ -209,15 +184,14 @@ static void take_scan(struct driver_child *dc, const struct wire_line *w)
 	const struct policy *p = &d->core.station.policy;
 	if (begins_check(dc, w)) {
 		begin_check(dc);
-	} else if (dc->asked && answer_burst(dc, w)) {
-		/* entered or thrown away */
-	} else if (may_be_stored(dc, made, now)) {
-		hold(dc, w, now - made);
-		loop_after(d->loop, p->burst_ms, on_settled, dc);
-	} else if (dc->n_held && made - dc->last_scan_ms < p->burst_ms) {
-		hold(dc, w, now - made);
+	} else if (may_be_stored(dc, made, now) || is_of_batch(dc, made)) {
+		add_to_batch(dc, w, made);
+		loop_cancel(d->loop, dc);
+		if (loop_after(d->loop, p->burst_ms, on_settled, dc) < 0)
+			settle(dc);
 	} else {
-		enter(dc, &(struct code_read){w->aim, w->data, w->data_size}, 0);
+		settle(dc);
+		enter(dc, &(struct code_read){w->aim, w->data, w->data_size});
 	}
 	dc->last_scan_ms = made > dc->last_scan_ms ? made : dc->last_scan_ms;
 	board_show(d);
@@ -396,7 +370,8 @@ int driver_add(struct daemon *d, const struct driver_place *at, char *const *wor
 		make_way(d);
 	struct driver_child *dc = &d->drivers[i];
 	child_free(dc->child);
-	loop_cancel(d->loop, dc);
+	if (dc->daemon)
+		settle(dc);
 	*dc = (struct driver_child){
 	    .daemon = d, .home = at->room, .learning = at->learning, .last_scan_ms = dc->last_scan_ms};
 	memcpy(dc->name, name, sizeof dc->name);
@@ -443,7 +418,7 @@ void driver_remove(struct daemon *d, const char *node)
 		return;
 	child_free(dc->child);
 	dc->child = NULL;
-	dc->n_held = dc->asked = 0;
+	settle(dc);
 	tell_lost(dc);
 }
 
@@ -474,7 +449,7 @@ void drivers_stop(struct daemon *d)
 {
 	for (int i = 0; i < d->n_drivers; i++) {
 		child_free(d->drivers[i].child);
-		loop_cancel(d->loop, &d->drivers[i]);
+		settle(&d->drivers[i]);
 	}
 	d->n_drivers = 0;
 }

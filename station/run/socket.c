@@ -100,7 +100,8 @@ static json_t *reply_json(const struct reply *r)
 	json_t *o = yes();
 	json_object_set_new(o, "verdict", json_string(verdict_name(r->verdict)));
 	json_object_set_new(o, "said", json_string(r->said));
-	json_object_set_new(o, "next", json_string(r->next));
+	json_object_set_new(o, "next", json_string(r->next.words));
+	json_object_set_new(o, "deeds", view_deeds(&r->next));
 	return o;
 }
 

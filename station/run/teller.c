@@ -104,30 +104,26 @@ static int last_scans(const struct core *c, int32_t room, struct view_scan out[R
 	return n;
 }
 
-static struct view_sound sound_of(const struct core *c, struct moment now)
+static struct view_sound sound_of(const struct core *c)
 {
 	const struct sound_setting *s = &c->settings.sound;
-	return (struct view_sound){
-	    .volume = s->volume, .quiet = settings_quiet(s, now.wall_ms), .speech = s->speech};
+	return (struct view_sound){.volume = s->volume, .quiet = core_quiet(c), .speech = s->speech};
 }
 
 json_t *teller_room(const struct core *c, int32_t number)
 {
-	static const struct sheet none;
+	struct sheet idle;
 	const struct view_source from = source_of(c);
-	int index = station_sheet_of_room(&c->station, number), cards[FITTING_MAX];
-	const struct sheet *s = index >= 0 ? &c->station.sheets[index] : &none;
+	const struct sheet *s = station_shown(&c->station, number, &idle);
 	struct view_scan recent[RECENT_MAX];
-	char next[NEXT_MAX];
-	next_step(&c->station, s, from.now, next);
+	struct next next;
+	next_step(&c->station, s, number, from.now, &next);
 	const struct view_room_source room = {.room = number,
-	                                      .next = {.words = next,
-	                                               .cards = cards,
-	                                               .n_cards = fitting_cards(&c->station, s, cards),
-	                                               .sign_out = ready_to_sign_out(s)},
+	                                      .next = &next,
+	                                      .sign_out = ready_to_sign_out(s),
 	                                      .recent = recent,
 	                                      .n_recent = last_scans(c, number, recent),
-	                                      .sound = sound_of(c, from.now)};
+	                                      .sound = sound_of(c)};
 	return view_room(&from, &room);
 }
 

@@ -86,7 +86,8 @@ static void item_note(const struct making *m, int number, const struct item *it,
 	if (it->dropped)
 		NOTE("%sdropped", used ? ", " : "");
 	if (it->thing.unlisted)
-		NOTE("%snot listed in the catalogue", used ? ", " : "");
+		NOTE("%s%s", used ? ", " : "",
+		     it->thing.line[0] ? "IMPROVISED, no tourniquet of the catalogue" : "not listed in the catalogue");
 	if (places[it->place][0])
 		NOTE("%s%s", used ? ", " : "", places[it->place]);
 	if (si->found[0])
@@ -272,7 +273,13 @@ static void put_sign_out(const struct making *m)
 	if (!m->s->signed_ms || m->s->ended == END_UNRESOLVED)
 		return;
 	json_t *o = json_object(), *points = json_array();
-	json_object_set_new(o, "by", text(name_of(m, m->s->signed_by), 60));
+	char by[80];
+	if (m->s->witness)
+		snprintf(by, sizeof by, "%s, witness %s", name_of(m, m->s->signed_by),
+		         name_of(m, m->s->witness));
+	else
+		snprintf(by, sizeof by, "%s", name_of(m, m->s->signed_by));
+	json_object_set_new(o, "by", text(by, 60));
 	json_object_set_new(o, "when", hm_text(m->s->signed_ms));
 	for (int i = 0; i < p->n_points; i++) {
 		json_t *x = json_object();
@@ -300,12 +307,15 @@ static void put_search(const struct making *m)
 	int all = m->kind == SLIP_DISCREPANCY && !s->ended;
 	for (int i = 0; i < (all ? p->n_search : s->n_steps); i++) {
 		json_t *x = json_object();
-		char answer[64] = "";
+		char answer[200] = "";
 		if (i < s->n_steps) {
 			char hm[6];
 			clock_text_hm(s->steps[i].at_ms, hm);
 			snprintf(answer, sizeof answer,
-			         s->steps[i].done == 1 ? "done %s" : "not done %s, because:", hm);
+			         s->steps[i].done == 1 ? "done %s"
+			         : s->steps[i].why[0]  ? "not done %s, because: %.150s"
+			                               : "not done %s, because:",
+			         hm, s->steps[i].why);
 		}
 		json_object_set_new(x, "text", text(i < s->n_steps ? s->steps[i].text : p->search[i], 120));
 		json_object_set_new(x, "answer", json_string(answer));
@@ -318,6 +328,15 @@ static void put_search(const struct making *m)
 		if (s->debts[i].debt.kind == DEBT_INCIDENT && s->debts[i].paid_ms)
 			put(o, "incident", s->debts[i].how, 60);
 	json_object_set_new(m->o, "search", o);
+}
+
+/* Times of one stretch that contradict each other: its minutes do not come from them. */
+static int went_back(const struct story_digit *d)
+{
+	for (int i = 0; i < d->n_stretches; i++)
+		if (d->stretches[i].off_ms && d->stretches[i].off_ms < d->stretches[i].on_ms)
+			return 1;
+	return 0;
 }
 
 static void put_entries(const struct making *m)
@@ -339,6 +358,16 @@ static void put_entries(const struct making *m)
 			         "The station had no power for a time while a tourniquet was on the %s: its "
 			         "minutes are at least what is printed.",
 			         own_digit_name(m->s->sheet.digits[i].number));
+			json_array_append_new(gaps, text(line, 200));
+		}
+	for (int i = 0; i < m->s->n_digits; i++)
+		if (went_back(&m->s->digits[i])) {
+			char line[200];
+			snprintf(line, sizeof line,
+			         "The wall clock was set back while a tourniquet was on the %s: when it went "
+			         "on and came off "
+			         "cannot be trusted, its minutes can.",
+			         own_digit_name(m->s->digits[i].number));
 			json_array_append_new(gaps, text(line, 200));
 		}
 	json_object_set_new(m->o, "entries", entries);

@@ -94,12 +94,33 @@ static void tell_digit(struct telling *t, const struct event *e)
 		if (!d->n_stretches || d->stretches[d->n_stretches - 1].off_ms) {
 			if (d->n_stretches == STORY_STRETCHES)
 				return;
-			d->stretches[d->n_stretches++] = (struct story_stretch){.on_ms = e->at.wall_ms};
+			d->stretches[d->n_stretches++] =
+			    (struct story_stretch){.on_ms = d->doubted_ms ? d->doubted_ms : e->at.wall_ms};
 		}
+		d->doubted_ms = 0;
+		return;
+	case EV_DIGIT_DOUBTED:
+		d->doubted_ms = e->at.wall_ms;
 		return;
 	case EV_DIGIT_NOT_ON:
-		if (d->n_stretches && !d->stretches[d->n_stretches - 1].off_ms)
+		if (!d->doubted_ms && d->n_stretches && !d->stretches[d->n_stretches - 1].off_ms)
 			d->n_stretches--;
+		d->doubted_ms = 0;
+		return;
+	case EV_DIGIT_NEVER_ON:
+		if (d->n_stretches)
+			d->n_stretches--;
+		d->doubted_ms = 0;
+		snprintf(text, sizeof text, "%s: no tourniquet had gone on", own_digit_name(e->digit));
+		add_entry(s, "corrected", e, text);
+		return;
+	case EV_DIGIT_STILL_ON:
+		if (d->n_stretches)
+			d->stretches[d->n_stretches - 1].off_ms = 0;
+		d->doubted_ms = 0;
+		snprintf(text, sizeof text, "%s: OFF had been scanned, and it was still on",
+		         own_digit_name(e->digit));
+		add_entry(s, "corrected", e, text);
 		return;
 	case EV_DIGIT_OFF:
 		if (d->n_stretches)
@@ -222,11 +243,12 @@ static void tell_missing(struct story *s, const struct sheet *sheet)
 		if (!item_open(it) ||
 		    (!it->missing && it->place != ITEM_EXTRA && it->condition != CONDITION_PIECES_MISSING))
 			continue;
-		const char *digit =
-		    it->thing.role == ROLE_TOURNIQUET && it->digit ? own_digit_name(it->digit) : "";
+		char where[160] = "";
+		if (it->thing.role == ROLE_TOURNIQUET)
+			sheet_where_words(sheet, i + 1, where, sizeof where);
 		int n = snprintf(s->missing_text + used, sizeof s->missing_text - used,
 		                 "%s%s: %s, %d of %d shown%s%s", used ? "; " : "", it->thing.name, how,
-		                 it->shown, it->pieces, *digit ? "; it was on the " : "", digit);
+		                 it->shown, it->pieces, *where ? "; " : "", where);
 		used += n > 0 ? (size_t)n : 0;
 	}
 	if (used >= sizeof s->missing_text)
@@ -310,6 +332,16 @@ static void tell_case(struct telling *t, const struct event *e)
 			snprintf(text, sizeof text, "The dressing came down for the look at %s.", hm);
 		add_note(s, text);
 		return;
+	case EV_CLOCK_WRONG:
+		if (e->n)
+			snprintf(text, sizeof text,
+			         "The wall clock was wrong, and said %s: times of day from here on cannot be "
+			         "trusted.",
+			         hm);
+		else
+			snprintf(text, sizeof text, "The wall clock was right again at %s.", hm);
+		add_note(s, text);
+		return;
 	case EV_CORRECTION:
 		add_entry(s, "corrected", e, e->text);
 		return;
@@ -325,6 +357,7 @@ static void tell_case(struct telling *t, const struct event *e)
 		return;
 	case EV_SIGNED_OUT:
 		s->signed_by = e->person;
+		s->witness = e->other;
 		s->signed_ms = e->at.wall_ms;
 		return;
 	default:
@@ -352,6 +385,9 @@ static void tell(struct telling *t, const struct event *e, const struct sheet *b
 		break;
 	case EV_DIGIT_MAYBE_ON:
 	case EV_DIGIT_ON:
+	case EV_DIGIT_DOUBTED:
+	case EV_DIGIT_STILL_ON:
+	case EV_DIGIT_NEVER_ON:
 	case EV_DIGIT_NOT_ON:
 	case EV_DIGIT_OFF:
 	case EV_DIGIT_EARLIER:
@@ -371,6 +407,10 @@ static void tell(struct telling *t, const struct event *e, const struct sheet *b
 	case EV_OWED:
 	case EV_PAID:
 		tell_debt(t, e);
+		break;
+	case EV_SEARCH_WHY:
+		if (t->story->n_steps)
+			snprintf(t->story->steps[t->story->n_steps - 1].why, EVENT_TEXT_MAX, "%s", e->text);
 		break;
 	case EV_SEARCH_STEP: {
 		struct story_step *x = ADD(t->story, steps, STORY_STEPS);
@@ -392,8 +432,9 @@ static void tell(struct telling *t, const struct event *e, const struct sheet *b
 static void tell_clocks(struct telling *t, const struct sheet *sheet, struct moment now)
 {
 	for (int i = 0; i < sheet->n_digits; i++) {
-		const struct digit *d = &sheet->digits[i];
+		struct digit own = sheet->digits[i], *d = &own;
 		struct story_digit *sd = digit_of(t->story, d->number);
+		d->doubted = 0; /* what is only asked about is no stretch yet */
 		if (!sd)
 			continue;
 		snprintf(sd->total, sizeof sd->total, "%" PRId64 " min", digit_total_ms(d, now) / 60000);
@@ -402,17 +443,7 @@ static void tell_clocks(struct telling *t, const struct sheet *sheet, struct mom
 		if (!sd->n_stretches)
 			continue;
 		struct story_stretch *x = &sd->stretches[sd->n_stretches - 1];
-		if (d->state == DIGIT_OFF && x->off_ms) {
-			if (d->gap)
-				snprintf(x->minutes, sizeof x->minutes,
-				         "at least %" PRId64 " min; by wall clock %" PRId64 " min",
-				         d->known_ms / 60000, (x->off_ms - x->on_ms) / 60000);
-			else
-				snprintf(x->minutes, sizeof x->minutes, "%" PRId64 " min",
-				         d->known_ms / 60000);
-		} else {
-			digit_minutes_text(d, now, x->minutes, sizeof x->minutes);
-		}
+		digit_minutes_text(d, now, x->minutes, sizeof x->minutes);
 	}
 }
 

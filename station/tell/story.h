@@ -43,6 +43,7 @@ struct story_digit {
 	struct story_reminder reminders[STORY_REMINDERS];
 	uint8_t tourniquet, forceps; /* item numbers that were on it last */
 	uint8_t without_sight;
+	int64_t doubted_ms; /* wall: asked whether one is on again, not answered yet; 0 not asked */
 	int64_t bare_ms;
 	int32_t bare_by;
 	char longest[80], total[80];
@@ -57,6 +58,7 @@ struct story_step {
 	int64_t at_ms;
 	uint8_t done;
 	char text[POLICY_TEXT_MAX];
+	char why[EVENT_TEXT_MAX]; /* why it was not done; "" not said */
 };
 struct story_entry {
 	const char *how; /* late, keyed, overridden, corrected */
@@ -75,6 +77,7 @@ struct story {
 	uint8_t single, ended; /* enum case_end, 0 open */
 	char label[16], end_text[EVENT_TEXT_MAX];
 	int64_t opened_ms, ended_ms, signed_ms, discrepancy_ms, closed_ms;
+	int32_t witness;              /* of a visiting surgeon; 0 none */
 	int32_t signed_by, last_slip; /* last_slip: the reconciliation slip that addenda add to, 0 none yet */
 	char missing_text[400];
 	int n_people, n_counts, n_digits, n_debts, n_steps, n_entries, n_notes;

@@ -5,6 +5,8 @@
 
 #include "base/clock.h"
 #include "code/own-codes.h"
+#include "count/unanswered.h"
+#include "count/wall.h"
 
 const char *item_place_name(enum item_place place)
 {
@@ -95,19 +97,20 @@ static json_t *digits(const struct sheet *s, struct moment now)
 		char text[80], at[18];
 		json_t *o = json_object();
 		digit_minutes_text(d, now, text, sizeof text);
-		wall_text(d->on_wall_ms, now, at);
+		wall_text(d->doubted ? d->doubt_wall_ms : d->on_wall_ms, now, at);
 		put_n(o, "number", d->number);
 		put(o, "name", own_digit_name(d->number));
-		put(o, "state", states[d->state]);
+		put(o, "state", states[d->doubted ? DIGIT_MAYBE_ON : d->state]);
 		put(o, "text", text);
 		put(o, "on_at", at);
 		put_n(o, "stretch_ms", digit_stretch_ms(d, now));
+		put_n(o, "by_wall_ms", digit_by_wall_ms(d, now));
 		put_n(o, "total_ms", digit_total_ms(d, now));
 		put_n(o, "longest_ms", digit_longest_ms(d, now));
 		json_object_set_new(o, "marked", json_boolean(d->marked));
 		json_object_set_new(o, "seen_bare", json_boolean(d->seen_bare));
 		json_object_set_new(o, "reminded", json_boolean(d->reminded));
-		json_object_set_new(o, "gap", json_boolean(d->gap));
+		json_object_set_new(o, "gap", json_boolean(digit_is_on(d) ? d->gap : d->by_wall.gaps));
 		json_object_set_new(o, "forceps",
 		                    json_boolean(sheet_item_on(s, d->number, ROLE_FORCEPS) != 0));
 		json_array_append_new(list, o);
@@ -162,7 +165,7 @@ static json_t *cases_of_day(const struct view_source *from)
 	for (int i = from->day->n; i-- > 0;) {
 		const struct day_case *d = &from->day->cases[i];
 		char opened[6], ended[6] = "";
-		if (!day_shows(d, from->now.wall_ms))
+		if (!day_shows(d, wall_latest_ms(from->station, from->now)))
 			continue;
 		json_t *o = json_object();
 		clock_text_hm(d->opened_ms, opened);
@@ -198,13 +201,39 @@ static json_t *search(const struct policy *p, const struct sheet *s)
 	return list;
 }
 
-static json_t *cards(const struct view_next *next)
+static json_t *cards(const struct next *next)
 {
 	json_t *list = json_array();
-	for (int i = 0; i < next->n_cards; i++) {
+	for (int i = 0; i < next->n_deeds; i++) {
+		if (next->deeds[i].kind != DEED_CARD)
+			continue;
 		json_t *o = json_object();
-		put_n(o, "number", next->cards[i]);
-		put(o, "words", own_card_name(next->cards[i]));
+		put_n(o, "number", next->deeds[i].n);
+		put(o, "words", own_card_name(next->deeds[i].n));
+		json_array_append_new(list, o);
+	}
+	return list;
+}
+
+json_t *view_deeds(const struct next *next)
+{
+	json_t *list = json_array();
+	for (int i = 0; i < next->n_deeds; i++) {
+		const struct deed *d = &next->deeds[i];
+		json_t *o = json_object();
+		put(o, "kind", deed_kind_name((enum deed_kind)d->kind));
+		put(o, "truth", truth_name((enum truth)d->truth));
+		put(o, "words", truth_words((enum truth)d->truth));
+		if (d->kind == DEED_CARD)
+			put(o, "card", own_card_name(d->n));
+		if (d->then > 0)
+			put(o, "then", own_card_name(d->then));
+		if (d->kind == DEED_BADGE)
+			put(o, "place", d->n ? place_name((enum team_place)d->n) : "");
+		if (d->digit)
+			put(o, "digit", own_digit_name(d->digit));
+		if (d->item)
+			put_n(o, "item", d->item);
 		json_array_append_new(list, o);
 	}
 	return list;
@@ -222,6 +251,38 @@ static json_t *recent(const struct view_room_source *room, struct moment now)
 		json_array_append_new(list, o);
 	}
 	return list;
+}
+
+/* How long ago something was scanned here, whatever became of it; null where nothing was. */
+static json_t *last_scan(const struct view_source *from, int32_t room)
+{
+	struct moment last = station_last_scan(from->station, room);
+	int64_t ms = moment_between_ms(last, from->now);
+	return last.boot ? json_integer(ms > 0 ? ms : 0) : json_null();
+}
+
+/* Reminders that nobody answers, of every room but this one; 0: of all. */
+static json_t *elsewhere(const struct view_source *from, int32_t but)
+{
+	struct unanswered found[UNANSWERED_MAX];
+	json_t *list = json_array();
+	int n = station_unanswered(from->station, from->now, found);
+	for (int i = 0; i < n; i++) {
+		if (found[i].room == but)
+			continue;
+		json_t *o = json_object();
+		put_n(o, "room", found[i].room);
+		put(o, "text", found[i].text);
+		json_array_append_new(list, o);
+	}
+	return list;
+}
+
+static void put_clock(json_t *o, const struct view_source *from)
+{
+	char words[300];
+	wall_words(from->station, from->now, words, sizeof words);
+	put(o, "clock", words);
 }
 
 static json_t *slips(const struct station *st)
@@ -311,26 +372,30 @@ static void put_sheet(json_t *o, const struct view_source *from, const struct sh
 
 json_t *view_room(const struct view_source *from, const struct view_room_source *room)
 {
-	static const struct sheet none;
+	struct sheet idle;
 	const struct station *st = from->station;
 	const struct room *of = station_room(st, room->room);
 	if (!of)
 		return NULL;
-	int index = station_sheet_of_room(st, room->room), suspended = station_suspended_in(st, room->room);
-	const struct sheet *s = index >= 0 ? &st->sheets[index] : &none;
+	int suspended = station_suspended_in(st, room->room);
+	const struct sheet *s = station_shown(st, room->room, &idle);
 	json_t *o = json_object();
 	put_n(o, "v", 1);
 	put_n(o, "at_ms", from->now.wall_ms);
 	json_object_set_new(o, "room", room_of(of));
 	put(o, "site", st->site_name);
 	put(o, "distrust", from->distrust);
-	json_object_set_new(o, "case", case_of(s, room->next.sign_out));
+	json_object_set_new(o, "case", case_of(s, room->sign_out));
 	put_n(o, "suspended_case", suspended >= 0 ? st->sheets[suspended].case_no : 0);
-	put(o, "next", from->distrust[0] ? "Count by hand on the paper sheet." : room->next.words);
-	json_object_set_new(o, "cards", cards(&room->next));
+	put(o, "next", from->distrust[0] ? "Count by hand on the paper sheet." : room->next->words);
+	json_object_set_new(o, "cards", cards(room->next));
+	json_object_set_new(o, "deeds", view_deeds(room->next));
 	put_sheet(o, from, s);
 	json_object_set_new(o, "points", points(&st->policy));
 	json_object_set_new(o, "recent", recent(room, from->now));
+	json_object_set_new(o, "last_scan_ms", last_scan(from, room->room));
+	json_object_set_new(o, "elsewhere", elsewhere(from, room->room));
+	put_clock(o, from);
 	json_object_set_new(o, "slips", slips(st));
 	json_object_set_new(o, "owed", owed(st));
 	json_object_set_new(o, "sound", sound(&room->sound));
@@ -370,6 +435,8 @@ json_t *view_status(const struct view_source *from, const struct view_status_sou
 	put(o, "printer", status->printer);
 	json_object_set_new(o, "rooms", rooms(st));
 	json_object_set_new(o, "cases", cases_of_day(from));
+	json_object_set_new(o, "elsewhere", elsewhere(from, 0));
+	put_clock(o, from);
 	json_object_set_new(o, "slips", slips(st));
 	json_object_set_new(o, "owed", owed(st));
 	return o;

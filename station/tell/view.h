@@ -2,36 +2,34 @@
  *
  * room view: { v 1, at_ms wall clock, room {number, name, single}, distrust "" or why not to trust the station,
  *   case {number, label, opened…} or null, next "the next thing to do", question "" or its name,
- *   cards [{number, words}] that fit now,
+ *   deeds [{kind, truth, words, card, digit, place, item}] what is asked for, the ordinary one first: kind and
+ *   truth by their names (count/deed.h), the rest where the kind has it, cards [{number, words}] those among them,
  *   items [{number, name, lot, identity, place, pieces, shown, missing, digit, dropped, unlisted, added,
  *           condition}],
- *   digits [{number, name, state, stretch_ms, text, total_ms, longest_ms, on_at "10:12" wall clock, with its
+ *   digits [{number, name, state, stretch_ms, by_wall_ms, text, total_ms, longest_ms, on_at "10:12" wall clock, with its
  *            date if not today, marked, seen_bare, reminded, tourniquet, forceps, gap}]
- *            stretch_ms as of at_ms; the clock runs on where state is "on" or "maybe-on"
+ *            stretch_ms as of at_ms; the clock runs on where state is "on" or "maybe-on". With gap it is the least, and
+ *            by_wall_ms is the same stretch by the wall clock; 0 where there is no gap or that cannot be trusted
  *   team [{place, name}],
  *   agreed [{count, at "10:05", field, circulating ("" alone), recorded}] the counts that hold, in their order,
  *   debts [words], search [{text, answered}] while a discrepancy is open,
- *   points [text] and points_yes at the sign-out, recent [{ago_ms, verdict, said}] newest first,
+ *   points [text] and points_yes at the sign-out, recent [{ago_ms, verdict, said}] replies to scans, newest first,
+ *   last_scan_ms how long ago something was scanned here, refused and typed too; null never,
+ *   elsewhere [{room, text}] reminders in other rooms that nobody answers: shown and heard here, holding nothing,
+ *   clock "" or what is wrong with the wall clock,
  *   slips [{number, case, kind, state}] not seen yet, owed [case numbers with an incident number owed], awake,
  *   sound {volume 0 to 100, quiet: it is now within the quiet hours, speech: replies are spoken} }
  *
  * status: { …, rooms, cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
- *   slips and owed as above }
+ *   slips, owed, clock and elsewhere as above, elsewhere of all rooms }
  */
 #ifndef BANDTALLY_TELL_VIEW_H
 #define BANDTALLY_TELL_VIEW_H
 
 #include "base/json.h"
+#include "count/deed.h"
 #include "count/station.h"
 #include "tell/day.h"
-
-/* What comes next in a room, as values: it is decided elsewhere. */
-struct view_next {
-	const char *words;
-	const int *cards; /* that fit now, by their numbers (enum own_card) */
-	int n_cards;
-	int sign_out; /* 1: the sign-out has been reached */
-};
 
 struct view_scan { /* one of the last scans of a room */
 	struct moment at;
@@ -54,7 +52,8 @@ struct view_source {
 
 struct view_room_source { /* of one room besides */
 	int32_t room;
-	struct view_next next;
+	const struct next *next;        /* what comes next: it is decided elsewhere */
+	int sign_out;                   /* 1: the sign-out has been reached */
 	const struct view_scan *recent; /* newest first */
 	int n_recent;
 	struct view_sound sound;
@@ -68,6 +67,8 @@ struct view_status_source {  /* of the whole station besides */
 /* A new reference; NULL where there is no such room. */
 json_t *view_room(const struct view_source *from, const struct view_room_source *room);
 json_t *view_status(const struct view_source *from, const struct view_status_source *status);
+
+json_t *view_deeds(const struct next *next); /* as above, a new reference */
 
 const char *item_place_name(enum item_place place);
 const char *slip_state_name(enum slip_state state);

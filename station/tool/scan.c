@@ -9,12 +9,13 @@
 #include "tool/tool.h"
 #include "tool/words.h"
 
-static const char scan_options[] = "room= scanner= late text";
+static const char scan_options[] = "room= scanner= late text json";
 static const char scan_usage[] =
-    "usage: bandtally scan [--room N] [--scanner NAME] [--late] CODE\n"
+    "usage: bandtally scan [--room N] [--scanner NAME] [--late] [--json] CODE\n"
     "       bandtally scan --text [--room N] TEXT      answers a question that asks for typed text\n"
     "As if CODE had been scanned in that room (default: the first); the sheet and the slip say that it was "
     "keyed.\n"
+    "--json: the whole answer: verdict, said, next, and deeds, what is asked for as values.\n"
     "--late: it happened earlier and is entered from the paper sheet. '<GS>' in CODE stands for the "
     "separator.\n"
     "Exit codes: 0 accepted, 3 refused, 4 the station asks something first, 1 failed, 2 wrong usage.\n";
@@ -36,10 +37,16 @@ static json_t *code_json(const char *typed)
 	return s;
 }
 
-static int say_reply(const json_t *a)
+static int say_reply(json_t *a, int as_json)
 {
 	const char *verdict = json_text(a, "verdict");
-	printf("%s: %s\nnext: %s\n", verdict, json_text(a, "said"), json_text(a, "next"));
+	if (as_json) {
+		json_object_del(a, "ok");
+		json_dumpf(a, stdout, JSON_INDENT(2) | JSON_SORT_KEYS);
+		putchar('\n');
+	} else {
+		printf("%s: %s\nnext: %s\n", verdict, json_text(a, "said"), json_text(a, "next"));
+	}
 	return strcmp(verdict, "accepted") == 0  ? EXIT_OK
 	       : strcmp(verdict, "refused") == 0 ? EXIT_REFUSED
 	                                         : EXIT_QUESTION;
@@ -75,7 +82,7 @@ int tool_scan(int argc, char **argv)
 	if (words_given(&w, scan_options, "late"))
 		json_object_set_new(q, "late", json_true());
 	_cleanup_(json_drop) json_t *a = client_ask(q, &e);
-	return a ? say_reply(a) : client_fail(&e);
+	return a ? say_reply(a, words_given(&w, scan_options, "json")) : client_fail(&e);
 }
 
 /* --- sheet -------------------------------------------------------------------------------------- */

@@ -162,7 +162,7 @@ static int whole_story(int with_set_up)
 	for (int i = 0; n == 0 && (what = scan_text(i, text)); i++) {
 		const struct reply *r = scan(what);
 		if (!entered(r)) {
-			assert_non_null(strstr(r->next, "by hand"));
+			assert_non_null(strstr(r->next.words, "by hand"));
 			n = -EIO;
 			break;
 		}
@@ -378,7 +378,7 @@ static int64_t case_on_a_failing_disk(void)
 			if (entered(r))
 				break;
 			refused++;
-			assert_non_null(strstr(r->next, "by hand"));
+			assert_non_null(strstr(r->next.words, "by hand"));
 			assert_true(core.distrust[0]);
 			assert_int_equal(record_last(core.record, NULL), last);
 			assert_memory_equal(before, core.station.sheets, sizeof before);

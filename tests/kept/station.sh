@@ -23,6 +23,7 @@ go_on() { # ROOM: one further scan is entered and answered
 }
 slips_hold() { # FOLDER
 	for slip in "$1"/slips/*.json; do
+		case $slip in *.now.json) continue ;; esac # what today's program makes of it: not signed
 		jws=$(sed -n 's/^ *"jws": "\([^"]*\)".*/\1/p' "$slip")
 		[ -n "$jws" ] || fail "$slip has no signed summary"
 		bt audit slip --key "$1/station.pub.json" "$jws" >"$root/out" 2>&1 || fail "$slip: $(cat "$root/out")"

@@ -38,14 +38,14 @@ export function view(more = {}, theCase = {}) {
 		},
 		suspended_case: 0, next: '', question: '', asked_digit: 0, cards: [], items: [], asked_item: 0, digits: [],
 		team: [field, circulating], agreed: [], debts: [], search: [], points, recent: [], slips: [], owed: [], awake: false, faults: [],
-		...more,
+		last_scan_ms: more.recent?.[0]?.ago_ms ?? null, elsewhere: [], clock: '', ...more,
 	};
 }
 const scan = (ago_ms, verdict, said) => ({ ago_ms, verdict, said });
 export const status = (more = {}) => ({
 	v: 1, site: 'BC', site_name: 'Example Hospital', events: 4107, open_cases: 1, last_case: 41, lines: 12, staff: 9,
 	distrust: '', printer: 'theatre-slips', rooms: [{ number: 1, name: 'Theatre 1', case: 41 }, { number: 2, name: 'Theatre 2', case: 0 }],
-	slips: [], owed: [], faults: [], cases: [
+	slips: [], owed: [], faults: [], elsewhere: [], clock: '', cases: [
 		{ case: 41, room: 'Theatre 1', opened: '10:05', ended: '', outcome: 'open' },
 		{ case: 40, room: 'Theatre 2', opened: '09:12', ended: '09:58', outcome: 'reconciled' },
 		{ case: 38, room: 'Theatre 1', opened: '08:03', ended: '09:20', outcome: 'unresolved' },
@@ -96,6 +96,12 @@ export const scenes = {
 	reminder: view({
 		next: 'Tourniquet on the right index finger for 21 min: tell the surgeon. Scan any badge to acknowledge.', cards: offUndo, items: bothOn,
 		digits: [{ ...onIndex, stretch_ms: min(21), reminded: true }], recent: [scan(min(21), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
+	}),
+	elsewhere: view({
+		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo, items: bothOn, digits: [onIndex],
+		elsewhere: [{ room: 3, text: 'Bay 3: left ring finger 41 min, no scan since 02:10' }],
+		clock: 'The wall clock is wrong: 2026-11-25 07:16, though the record reaches to 2026-11-25 10:01. Read expiry dates aloud; have the clock set.',
+		recent: [scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	'two-digits': view({
 		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo,

@@ -18,6 +18,8 @@ static const char *const *const whats[EV_KINDS] = {
     [EV_COUNT_STARTED] = NAMES("none", "initial", "final", "handover", "added"),
     [EV_COUNT_AGREED] = NAMES("none", "initial", "final", "handover", "added"),
     [EV_SEARCH_STEP] = NAMES("nothing", "done", "not done"),
+    [EV_HELD] = NAMES("nothing", "card", "digit", "badge", "case label", "slip", "thing", "tray"),
+    [EV_HELD_ANSWERED] = NAMES("waits", "entered", "thrown away", "meant"),
     [EV_POINT] = NAMES("not answered", "yes", "no"),
 };
 

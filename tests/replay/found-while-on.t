@@ -2,27 +2,27 @@
 # on a digit that it was shown (rule 2).
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 440 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:440 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack NEEDLE lot N1
 accepted: Counted in: 1 needle (lot N1).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, NEEDLE "needle" other lot N1 single-use, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
@@ -31,7 +31,7 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: item-on, case 1, item 1, digit right thumb
 > digit right thumb
 question: Tourniquet on the right thumb for 0 min.
-next: Right thumb: Is it off? If it is, scan OFF; NO if it is still on.
+next: Right thumb: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right thumb, first
 > card OFF
 accepted: Off, right thumb, at 10:00, after 0 min. Off is not yet accounted for.
@@ -41,36 +41,40 @@ next: Before the dressing: scan FINAL COUNT.
   event: digit-off, case 1, digit right thumb
 > card FINAL COUNT
 accepted: Final count, line by line.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Show the needle: YES when both have seen it; NO if it is not there.
+next: Show the needle: scan YES when both have seen it; NO if it is not there.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > card NO
 accepted: NOT THERE: needle, 0 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.
-next: Search 1 of 11: say it aloud and stop closing. Scan STEP DONE, NOT DONE, or FOUND.
+next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
   event: item-not-shown, case 1, item 2, n 1, first
   event: discrepancy, case 1, n 1
   event: slip-queued, case 1, discrepancy, copy 1, n 1
 prints: discrepancy slip 1
+  event: slip-state, case 1, written, copy 1, n 1
 > digit right thumb
-question: Right thumb: the look at the bare digit comes after the final count is agreed.
-next: Right thumb: Is a tourniquet on it now? Scan YES or NO.
-  event: asked, case 1, is-on, digit right thumb, first
+question: Right thumb: the clock runs as 'on?'. The look comes after the final count is agreed.
+next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO if none is on it; MISREAD if it never came off.
+  event: digit-doubted, case 1, digit right thumb, first
+  event: owed, case 1, maybe-on, digit right thumb
+  event: asked, case 1, is-on, digit right thumb, n 1
 > card YES
-accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
+accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs. The final count starts again.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
-  event: digit-on, case 1, digit right thumb, first
+  event: paid, case 1, maybe-on, digit right thumb, "it is on", first
+  event: digit-on, case 1, digit right thumb
   event: item-on, case 1, item 1, digit right thumb
   event: asked, case 1, nothing more
 > card FOUND
 question: Found.
-next: Is it the needle? Scan its mark, or YES; NO if it is something else.
+next: Found: is it the needle? Scan YES when both have seen it; NO if it is something else.
   event: asked, case 1, found, item 2, first
 > card INTACT
 refused: No tourniquet is asked for now.
-next: Is it the needle? Scan its mark, or YES; NO if it is something else.
+next: Found: is it the needle? Scan YES when both have seen it; NO if it is something else.
   event: refused, case 1, "No tourniquet is asked for now."
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1

@@ -2,12 +2,12 @@
 room 3
 > badge SURG-3
 accepted: Case 1 opened in Minor injuries. SURG-3 works alone: single-person count.
-next: Scan the tourniquet pack, and each instrument.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: case-opened, case 1, n 1
   event: joined, case 1, field, person SURG-3, "SURG-3"
 > pack GREEN-M 201 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: When the tourniquet goes on: scan the digit card, then glove.
+next: When the tourniquet goes on, before gloving: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: item-in, case 1, item 1, GREEN-M:201 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > digit left thumb
 accepted: Tourniquet on, left thumb, from 10:00; no forceps on it. The clock runs.
@@ -19,18 +19,18 @@ next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
   event: alive, 14 times
 > digit left thumb
 question: Tourniquet on the left thumb for 14 min.
-next: Left thumb: Is it off? If it is, scan OFF; NO if it is still on.
+next: Left thumb: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit left thumb, first
 > card OFF
 accepted: Off, left thumb, at 10:14, after 14 min. Off is not yet accounted for.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: item-off, case 1, item 1, digit left thumb, first
   event: asked, case 1, nothing more
   event: digit-off, case 1, digit left thumb
   event: count-started, case 1, final
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Look at the bare left thumb before the dressing, then scan its digit card.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
   event: count-agreed, case 1, final, person SURG-3, n SURG-3
 > digit left thumb
@@ -40,18 +40,19 @@ next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBOD
   event: asked, case 1, who-looked
 > card WHO LOOKED: PATIENT
 accepted: Looked at the bare digit as well: the patient.
-next: Read the sign-out points aloud. If all are so, scan the operator's badge; if one is not, NO.
+next: Read the sign-out points aloud: scan the operator's badge if all are so; NO if one is not.
   event: who-looked, case 1, patient, first
   event: asked, case 1, nothing more
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; left thumb seen bare.
-next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
   event: item-used, case 1, item 1, GREEN-M:201 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
   event: case-ended, case 1, reconciled
   event: slip-queued, case 1, reconciliation, copy 1, n 1
 prints: reconciliation slip 1
+  event: slip-state, case 1, written, copy 1, n 1
 > slip 1
-accepted: Slip 0000001 of case 1, copy 1, seen: this is the paper in the notes.
+accepted: Slip 0000001 of case 1, copy 1, seen: this paper came out.
 next: Next patient: scan NEW CASE.
   event: slip-state, case 1, seen, copy 1, n 1

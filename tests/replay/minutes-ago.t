@@ -1,27 +1,27 @@
 # N MINUTES AGO for on and for off; nothing comes off before it went on.
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 153 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:153 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > card 5 MINUTES AGO
 refused: Nothing has been timed yet: scan the digit card or OFF first, then 5 MINUTES AGO.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: refused, case 1, "Nothing has been timed yet: scan the digit card or OFF first, then 5 MINUTES AGO."
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
@@ -53,10 +53,14 @@ right index finger: off, now 13 min, total 13 min, longest 13 min
 accepted: Off 10 min earlier, right index finger.
 next: Before the dressing: scan FINAL COUNT.
   event: digit-earlier, case 1, off, digit right index finger, n 10, first
-> card 10 MINUTES AGO
-accepted: Off 10 min earlier, right index finger.
+> card NEXT
+accepted: Next.
 next: Before the dressing: scan FINAL COUNT.
-  event: digit-earlier, case 1, off, digit right index finger, n 10, first
+  event: next, case 1
+> card 10 MINUTES AGO
+refused: It was on the right index finger for 3 min: it cannot have come off 10 min earlier. Scan a smaller number.
+next: Before the dressing: scan FINAL COUNT.
+  event: refused, case 1, "It was on the right index finger for 3 min: it cannot have come off 10 min earlier. Scan a smaller number."
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1
-right index finger: off, now 0 min, total 0 min, longest 0 min
+right index finger: off, now 3 min, total 3 min, longest 3 min

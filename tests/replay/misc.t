@@ -5,123 +5,130 @@ next: Next patient: scan NEW CASE.
   event: refused, "No case is open in Theatre 1: scan NEW CASE first."
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > card NEW CASE
 refused: Case 1 is open in Theatre 1: end it, or scan SUSPEND or CANCEL.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: refused, case 1, "Case 1 is open in Theatre 1: end it, or scan SUSPEND or CANCEL."
 > case 41
 refused: Case 1 is open in Theatre 1: end it, or scan SUSPEND or CANCEL.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: refused, case 1, "Case 1 is open in Theatre 1: end it, or scan SUSPEND or CANCEL."
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > badge nobody
 refused: Badge 999 is not known here: add it with 'bandtally staff add', or use a VISITOR card.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: refused, case 1, "Badge 999 is not known here: add it with 'bandtally staff add', or use a VISITOR card."
 > card AWAKE PATIENT
 accepted: The patient is awake: quiet sounds, plain words.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: awake-patient, case 1, n 1, first
 > card NO CODE
 question: An item without a code.
-next: Is it a finger or toe tourniquet? Scan YES or NO.
+next: Is it a finger or toe tourniquet? Scan YES; NO if not.
   event: asked, case 1, no-code, first
 > card YES
 accepted: Counted in: tourniquet without a code. Say aloud what it is and write it on the paper sheet.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 1, nothing more, first
   event: item-in, case 1, item 1, no line "tourniquet without a code" tourniquet unlisted, n 1
   event: owed, case 1, listing, item 1
 > card NO CODE
 question: An item without a code.
-next: Is it a finger or toe tourniquet? Scan YES or NO.
+next: Is it a finger or toe tourniquet? Scan YES; NO if not.
   event: asked, case 1, no-code, first
 > card NO
 accepted: Counted in: item without a code, described on paper. Say aloud what it is and write it on the paper sheet.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 1, nothing more, first
   event: item-in, case 1, item 2, no line "item without a code, described on paper" other unlisted, n 1
 > card MARK UNREADABLE
-accepted: Counted in: 1 artery forceps, mark unreadable. At the end it is shown to both.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+accepted: Counted in: 1 artery forceps, mark unreadable. At the end it is shown.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 3, no line "artery forceps, mark unreadable" forceps unlisted, n 1, first
 > card PATIENT LEAVES
 question: Patient leaves.
-next: Does the patient leave the room now? Scan YES or NO.
+next: Does the patient leave the room now? Scan YES; NO if not.
   event: asked, case 1, leaves, first
 > card NO
 accepted: Left as it is.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 1, nothing more, first
 > card UNDO
-accepted: Taken back: asked. The record keeps both.
-next: Does the patient leave the room now? Scan YES or NO.
+accepted: Taken back: the answer. The record keeps both.
+next: Does the patient leave the room now? Scan YES; NO if not.
   event: undone, case 1, ref asked 1 before, first
 > card UNDO
 refused: Nothing can be taken back now. To move an entry to the right digit scan MISREAD.
-next: Does the patient leave the room now? Scan YES or NO.
+next: Does the patient leave the room now? Scan YES; NO if not.
   event: refused, case 1, "Nothing can be taken back now. To move an entry to the right digit scan MISREAD."
 > card DRESSING ALREADY ON
 accepted: A dressing is on already: it comes down for the look at the bare digit.
-next: Does the patient leave the room now? Scan YES or NO.
+next: Does the patient leave the room now? Scan YES; NO if not.
   event: dressing-on, case 1, n 1, first
 > card STEP DONE
 refused: There is no search now.
-next: Does the patient leave the room now? Scan YES or NO.
+next: Does the patient leave the room now? Scan YES; NO if not.
   event: refused, case 1, "There is no search now."
 > card FOUND
-refused: Nothing is missing in this case. An item of an earlier case: end this one, then scan FOUND.
-next: Does the patient leave the room now? Scan YES or NO.
-  event: refused, case 1, "Nothing is missing in this case. An item of an earlier case: end this one, then scan FOUND."
+question: Nothing is missing in this case: found of another.
+next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+  event: asked, case 1, found, first
 > card WITHOUT FULL SIGHT
 refused: WITHOUT FULL SIGHT belongs to a handover.
-next: Does the patient leave the room now? Scan YES or NO.
+next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: refused, case 1, "WITHOUT FULL SIGHT belongs to a handover."
 > card WHO LOOKED: NOBODY
 refused: WHO LOOKED belongs to a single-person count, after the look at the bare digit.
-next: Does the patient leave the room now? Scan YES or NO.
+next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: refused, case 1, "WHO LOOKED belongs to a single-person count, after the look at the bare digit."
 > typed hello
 refused: Nothing asks for typed text now: type the code that stands under the barcode.
-next: Does the patient leave the room now? Scan YES or NO.
+next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: refused, case 1, "Nothing asks for typed text now: type the code that stands under the barcode."
 > card INTACT
-refused: Nothing is asked now that INTACT would answer.
-next: Does the patient leave the room now? Scan YES or NO.
-  event: refused, case 1, "Nothing is asked now that INTACT would answer."
+refused: INTACT does not answer what is asked: What was found?
+next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+  event: refused, case 1, "INTACT does not answer what is asked: What was found?"
 > card YES
-accepted: The patient has left the room. What is owed stays owed.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
-  event: patient-left, case 1, first
-  event: asked, case 1, nothing more
+refused: YES does not answer what is asked: What was found?
+next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+  event: refused, case 1, "YES does not answer what is asked: What was found?"
+> card NO
+accepted: Left as it is.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: asked, case 1, nothing more, first
+> card YES
+refused: Nothing is asked now that YES would answer.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: refused, case 1, "Nothing is asked now that YES would answer."
 > card SHOWN 3
 refused: No count asks for a number now.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: refused, case 1, "No count asks for a number now."
 > card MISREAD
-question: Misread: for a pack, scan that pack again to strike it.
-next: Which digit is the right one? Scan its digit card.
+question: Misread.
+next: What was misread? Scan the pack; NO to leave it as it is.
   event: asked, case 1, move-to, first
 > card NO
 accepted: Left as it is.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 1, nothing more, first
 > card PATIENT LEAVES
 question: Patient leaves.
-next: Does the patient leave the room now? Scan YES or NO.
+next: Does the patient leave the room now? Scan YES; NO if not.
   event: asked, case 1, leaves, first
 > card YES
 accepted: The patient has left the room. What is owed stays owed.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: patient-left, case 1, first
   event: asked, case 1, nothing more
 > show

@@ -1,27 +1,27 @@
 # The ordinary case: one finger, tourniquet and forceps, two people (16 scans).
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 101 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:101 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack FORCEPS 7
 accepted: Counted in: 1 artery forceps, curved.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, FORCEPS:7 "artery forceps, curved" forceps known by its mark, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:00; forceps on it. The clock runs.
@@ -32,16 +32,16 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 32 min
   event: alive, 19 times
 accepted: Reminder: tourniquet on the right index finger for 20 min.
-next: Tourniquet on the right index finger for 20 min: tell the surgeon. Scan any badge to acknowledge.
+next: Tourniquet on the right index finger for 20 min: tell the surgeon. To say that it was told: scan a badge.
   event: reminded, case 1, digit right index finger, n 20
   event: alive, 9 times
 accepted: Reminder: tourniquet on the right index finger for 30 min.
-next: Tourniquet on the right index finger for 30 min: tell the surgeon. Scan any badge to acknowledge.
+next: Tourniquet on the right index finger for 30 min: tell the surgeon. To say that it was told: scan a badge.
   event: reminded, case 1, digit right index finger, n 30
   event: alive, 2 times
 > digit right index finger
 question: Tourniquet on the right index finger for 32 min.
-next: Right index finger: Is it off? If it is, scan OFF; NO if it is still on.
+next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right index finger, first
 > card OFF
 accepted: Off, right index finger, at 10:32, after 32 min. Off is not yet accounted for.
@@ -52,27 +52,27 @@ next: Before the dressing: scan FINAL COUNT.
   event: digit-off, case 1, digit right index finger
 > card FINAL COUNT
 accepted: Final count, line by line.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Show the artery forceps, curved: scan its mark, or YES when both have seen it; NO if it is not there.
+next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NO if it is not there.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > pack FORCEPS 7
 accepted: Accounted for: artery forceps, curved: its mark was read, 1 of 1.
-next: Agree the final count aloud, then scan the circulating badge.
+next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, mark, item 2, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right index finger before the dressing, then scan its digit card.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Right index finger seen bare at 10:32.
-next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; artery forceps, curved: 1 of 1 mark read; right index finger seen bare.
-next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: signed-out, case 1, person SURG-3
   event: item-used, case 1, item 1, GREEN-M:101 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
@@ -80,7 +80,8 @@ next: When the paper is in your hand: scan the code on the slip. Next patient: s
   event: case-ended, case 1, reconciled
   event: slip-queued, case 1, reconciliation, copy 1, n 1
 prints: reconciliation slip 1
+  event: slip-state, case 1, written, copy 1, n 1
 > slip 1
-accepted: Slip 0000001 of case 1, copy 1, seen: this is the paper in the notes.
+accepted: Slip 0000001 of case 1, copy 1, seen: this paper came out.
 next: Next patient: scan NEW CASE.
   event: slip-state, case 1, seen, copy 1, n 1

@@ -1,50 +1,41 @@
 # Offcuts of a strip are counted; dropped items stay in the count; a pack with the wrong number is isolated.
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 190 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:190 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack FORCEPS 3
 accepted: Counted in: 1 artery forceps, curved.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, FORCEPS:3 "artery forceps, curved" forceps known by its mark, n 1, first
 > card WRONG NUMBER IN PACK
 question: Wrong number in the pack.
-next: Take the whole pack off the field, isolate it, do not top it up. Scan that pack.
+next: Take the whole pack off the field, isolate it, do not top it up: scan the pack; NO to leave it as it is.
   event: asked, case 1, isolate, first
 > pack SWAB-5
-accepted: Isolated, not in the count: swabs, small. Keep the whole pack in the room, tell stores.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+accepted: Isolated, not in the count: swabs, small. Still counted in: nothing of it. Keep the whole pack in the room, tell stores.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 3, SWAB-5 "swabs, small" other single-use, n 1, first
   event: item-isolated, case 1, item 3
   event: asked, case 1, nothing more
 > card OFFCUT
 accepted: Offcut counted: finger tourniquet, green, M, now 2 pieces.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-more, case 1, item 1, n 1, first
-> card DROPPED
-question: Dropped.
-next: Scan what was dropped.
-  event: asked, case 1, dropped, first
-> pack FORCEPS 3
-accepted: Dropped: artery forceps, curved. It stays in the room and in the count.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
-  event: item-dropped, case 1, item 2, first
-  event: asked, case 1, nothing more
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Tourniquet on, right thumb, from 10:00; forceps on it. The clock runs.
@@ -56,9 +47,18 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 accepted: Forceps moved away: tourniquet without forceps on the right thumb. The clock runs.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: forceps-moved, case 1, item 2, first
+> card DROPPED
+question: Dropped.
+next: What was dropped? Scan its code; NO to leave it as it is.
+  event: asked, case 1, dropped, first
+> pack FORCEPS 3
+accepted: Dropped: artery forceps, curved. It stays in the room and in the count.
+next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
+  event: item-dropped, case 1, item 2, first
+  event: asked, case 1, nothing more
 > digit right thumb
 question: Tourniquet on the right thumb for 0 min.
-next: Right thumb: Is it off? If it is, scan OFF; NO if it is still on.
+next: Right thumb: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right thumb, first
 > card OFF
 accepted: Off, right thumb, at 10:00, after 0 min. Off is not yet accounted for.
@@ -68,23 +68,23 @@ next: Before the dressing: scan FINAL COUNT.
   event: digit-off, case 1, digit right thumb
 > card FINAL COUNT
 accepted: Final count, line by line.
-next: Show all 2 pieces of the finger tourniquet, green, M: scan CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+next: Show all 2 pieces of the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card CUT AND COMPLETE
 accepted: Accounted for: finger tourniquet, green, M: shown cut and complete, 2 of 2.
-next: Show the artery forceps, curved: scan its mark, or YES when both have seen it; NO if it is not there.
+next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NO if it is not there.
   event: item-shown, case 1, shown, item 1, cut and complete, n 2, first
 > card MARK UNREADABLE
 accepted: Accounted for: artery forceps, curved: shown to both, 1 of 1.
-next: Agree the final count aloud, then scan the circulating badge.
+next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 2, n 1, "mark unreadable", first
 > card INTERRUPTED
 accepted: Interrupted: artery forceps, curved is counted again.
-next: Show the artery forceps, curved: scan its mark, or YES when both have seen it; NO if it is not there.
+next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NO if it is not there.
   event: count-again, case 1, item 2, first
 > card YES
 accepted: Accounted for: artery forceps, curved: shown to both, 1 of 1.
-next: Agree the final count aloud, then scan the circulating badge.
+next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 2, n 1, first
 > show
 item 1: finger tourniquet, green, M, accounted, 2 of 2
@@ -93,5 +93,5 @@ item 3: swabs, small, isolated, 0 of 1
 right thumb: off, now 0 min, total 0 min, longest 0 min
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right thumb before the dressing, then scan its digit card.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first

@@ -2,106 +2,110 @@
 policy one_by_one
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 390 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:390 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > card FINAL COUNT
 accepted: Final count, line by line.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Agree the final count aloud, then scan the circulating badge.
+next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > badge SURG-3
 question: Sign-out point 1 of 5: The name of the procedure is recorded.
-next: Sign-out 1 of 5: The name of the procedure is recorded. Scan YES or NO.
+next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES; NO if not.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: asked, case 1, point, person SURG-3, n 1
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Scan YES or NO.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
+> card NEXT
+accepted: Next.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES; NO if not.
+  event: next, case 1
 > card YES
 question: Sign-out point 3 of 5: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Scan YES or NO.
+next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan YES (NEXT first); NO if not.
   event: sign-out-point, case 1, yes, n 2, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 3
 > card NO
 accepted: Sign-out held at point 3: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out held: point 3 is NO. Resolve it, then scan the surgeon's badge.
+next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NO (NEXT first) if one is not.
   event: sign-out-point, case 1, no, n 3, first
   event: asked, case 1, nothing more
 > badge SURG-3
 question: Sign-out point 1 of 5: The name of the procedure is recorded.
-next: Sign-out 1 of 5: The name of the procedure is recorded. Scan YES or NO.
+next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES; NO if not.
   event: asked, case 1, point, person SURG-3, n 1, first
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Scan YES or NO.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
 > card ADD
 question: Adding.
-next: Scan the pack that is added.
+next: What is added? Scan the pack; NO to leave it as it is.
   event: asked, case 1, add, first
 > pack NEEDLE lot N1
 accepted: Added: 1 needle (lot N1).
-next: Owed: what was added: count it aloud together, then scan the circulating badge.
+next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-in, case 1, item 2, NEEDLE "needle" other lot N1 single-use, n 1, first
   event: owed, case 1, added
   event: asked, case 1, nothing more
 > badge CIRC-2
 accepted: What was added agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, added, person SCRUB-1, other CIRC-2, n CIRC-2, first
   event: paid, case 1, added, person CIRC-2, "agreed aloud"
 > card FINAL COUNT
 accepted: Final count, line by line.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Show the needle: YES when both have seen it; NO if it is not there.
+next: Show the needle: scan YES when both have seen it; NO if it is not there.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > card YES
 accepted: Accounted for: needle: shown to both, 1 of 1.
-next: Agree the final count aloud, then scan the circulating badge.
+next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 2, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > badge SURG-3
 question: Sign-out point 1 of 5: The name of the procedure is recorded.
-next: Sign-out 1 of 5: The name of the procedure is recorded. Scan YES or NO.
+next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES; NO if not.
   event: asked, case 1, point, person SURG-3, n 1, first
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Scan YES or NO.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2

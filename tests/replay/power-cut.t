@@ -1,23 +1,23 @@
 # Through a power cut only the wall clock spans the gap, and the sheet says so (rule 14).
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 161 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:161 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
@@ -28,7 +28,7 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
   event: alive, 9 times
 > digit right index finger
 question: Tourniquet on the right index finger for 9 min.
-next: Right index finger: Is it off? If it is, scan OFF; NO if it is still on.
+next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right index finger, first
 + boot 45 min
   event: started, n 2
@@ -37,16 +37,19 @@ item 1: finger tourniquet, green, M, on, 0 of 1
 right index finger: on, now at least 9 min; by wall clock 54 min, total 9 min, longest 9 min
 > card UNDO
 refused: Nothing can be taken back now. To move an entry to the right digit scan MISREAD.
-next: Right index finger: Is it off? If it is, scan OFF; NO if it is still on.
+next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: refused, case 1, "Nothing can be taken back now. To move an entry to the right digit scan MISREAD."
 + 6 min
-  event: alive, 6 times
+accepted: Reminder: tourniquet on the right index finger for at least 10 min; by wall clock 55 min.
+next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
+  event: reminded, case 1, digit right index finger, n 55
+  event: alive, 5 times
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
 right index finger: on, now at least 15 min; by wall clock 60 min, total 15 min, longest 15 min
 > digit right index finger
 question: Tourniquet on the right index finger for at least 15 min; by wall clock 60 min.
-next: Right index finger: Is it off? If it is, scan OFF; NO if it is still on.
+next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right index finger, first
 > card OFF
 accepted: Off, right index finger, at 11:00, after at least 15 min; by wall clock 60 min. Off is not yet accounted for.

@@ -1,83 +1,85 @@
 # Refused by name and reason at counting in (rules 4 and 5).
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
+
+quarantine GREEN-M BAD recalled by its maker
 > pack GREEN-M 120 lot OLD expiry 20200131
-refused: Not counted in: finger tourniquet, green, M expired on 2020-01-31: take it off the field and use another. Take it off the field and use another. If it is already on the digit, scan UNLISTED TOURNIQUET.
-next: Scan each pack and instrument as it is counted in.
-  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2020-01-31: take it off the field and use another. Take it off the field and use another. If it is already on the digit, scan UNLISTED TOURNIQUET"
+refused: Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on the digit already, scan its digit card, then this again.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on the digit already, scan its digit card, then this again."
 > pack GREEN-M 121 lot BAD expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot BAD, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
-  event: item-in, case 1, item 1, GREEN-M:121 "finger tourniquet, green, M" tourniquet known by its pack lot BAD expiry 20280331 single-use, n 1, first
+refused: Not counted in: finger tourniquet, green, M is in quarantine (recalled by its maker). Take it off the field and use another. If it is on the digit already, scan its digit card, then this again.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: refused, case 1, "Not counted in: finger tourniquet, green, M is in quarantine (recalled by its maker). Take it off the field and use another. If it is on the digit already, scan its digit card, then this again."
 > pack GLOVE
-refused: Not counted in: glove finger may not be used as a tourniquet; use a listed finger tourniquet. Take it off the field and use another. If it is already on the digit, scan UNLISTED TOURNIQUET.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
-  event: refused, case 1, "Not counted in: glove finger may not be used as a tourniquet; use a listed finger tourniquet. Take it off the field and use another. If it is already on the digit, scan UNLISTED TOURNIQUET."
+refused: Not counted in: glove finger may not be used as a tourniquet; use a listed finger tourniquet. Take it off the field and use another. If it is on the digit already, scan its digit card, then this again.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: refused, case 1, "Not counted in: glove finger may not be used as a tourniquet; use a listed finger tourniquet. Take it off the field and use another. If it is on the digit already, scan its digit card, then this again"
 > unknown (01)09506000199999
 refused: Not in the catalogue: (01)09506000199999. Not counted. Use a listed item; if it is already on the digit, scan UNLISTED TOURNIQUET.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: refused, case 1, "Not in the catalogue: (01)09506000199999. Not counted. Use a listed item; if it is already on the digit, scan UNLISTED TOURNIQUET."
 > pack GREEN-M 122 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
-  event: item-in, case 1, item 2, GREEN-M:122 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 1, GREEN-M:122 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack GREEN-M 122 lot T26 expiry 20280331
 refused: Finger tourniquet, green, M is on the sheet already and was not counted twice.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: refused, case 1, "Finger tourniquet, green, M is on the sheet already and was not counted twice."
 > card UNLISTED TOURNIQUET
 accepted: Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain must not be used.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
-  event: item-in, case 1, item 3, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
-  event: owed, case 1, listing, item 3
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 2, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
+  event: owed, case 1, listing, item 2
 > card NEW CASE
 refused: Case 1 is open in Theatre 1: end it, or scan SUSPEND or CANCEL.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: refused, case 1, "Case 1 is open in Theatre 1: end it, or scan SUSPEND or CANCEL."
 > badge SCRUB-5
 refused: SCRUB-5 is not in this team, and the place is taken: scan HANDOVER to change over.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: refused, case 1, "SCRUB-5 is not in this team, and the place is taken: scan HANDOVER to change over."
 > badge SUPPORT-7
 refused: SUPPORT-7 is not in this team, and the place is taken: scan HANDOVER to change over.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: refused, case 1, "SUPPORT-7 is not in this team, and the place is taken: scan HANDOVER to change over."
 > pack GREEN-M 122 lot T26 expiry 20280331
 refused: Finger tourniquet, green, M is on the sheet already and was not counted twice.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: refused, case 1, "Finger tourniquet, green, M is on the sheet already and was not counted twice."
 > card RETURNED UNOPENED
 question: Returned unopened.
-next: Scan the pack that goes back unopened.
+next: What goes back unopened? Scan the pack; NO to leave it as it is.
   event: asked, case 1, returned, first
 > pack GREEN-M 122 lot T26 expiry 20280331
 accepted: Returned unopened: finger tourniquet, green, M. It may be used in another case.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
-  event: item-returned, case 1, item 2, first
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-returned, case 1, item 1, first
   event: asked, case 1, nothing more
 > card RETURNED UNOPENED
 question: Returned unopened.
-next: Scan the pack that goes back unopened.
+next: What goes back unopened? Scan the pack; NO to leave it as it is.
   event: asked, case 1, returned, first
 > pack GREEN-M 122 lot T26 expiry 20280331
 refused: Finger tourniquet, green, M cannot go back unopened: it is not lying here as counted in.
-next: Scan the pack that goes back unopened.
+next: What goes back unopened? Scan the pack; NO to leave it as it is.
   event: refused, case 1, "Finger tourniquet, green, M cannot go back unopened: it is not lying here as counted in."
 > pack GREEN-M 122 lot T26 expiry 20280331
 refused: Finger tourniquet, green, M cannot go back unopened: it is not lying here as counted in.
-next: Scan the pack that goes back unopened.
+next: What goes back unopened? Scan the pack; NO to leave it as it is.
   event: refused, case 1, "Finger tourniquet, green, M cannot go back unopened: it is not lying here as counted in."
 > badge SUPPORT-7
 refused: SUPPORT-7 is not in this team, and the place is taken: scan HANDOVER to change over.
-next: Scan the pack that goes back unopened.
+next: What goes back unopened? Scan the pack; NO to leave it as it is.
   event: refused, case 1, "SUPPORT-7 is not in this team, and the place is taken: scan HANDOVER to change over."

@@ -2,23 +2,23 @@
 # whatever reminder is open; what is accounted for is not reminded of.
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 280 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:280 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
@@ -28,20 +28,20 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 + 42 min
   event: alive, 19 times
 accepted: Reminder: tourniquet on the right thumb for 20 min.
-next: Tourniquet on the right thumb for 20 min: tell the surgeon. Scan any badge to acknowledge.
+next: Tourniquet on the right thumb for 20 min: tell the surgeon. To say that it was told: scan a badge.
   event: reminded, case 1, digit right thumb, n 20
   event: alive, 9 times
 accepted: Reminder: tourniquet on the right thumb for 30 min.
-next: Tourniquet on the right thumb for 30 min: tell the surgeon. Scan any badge to acknowledge.
+next: Tourniquet on the right thumb for 30 min: tell the surgeon. To say that it was told: scan a badge.
   event: reminded, case 1, digit right thumb, n 30
   event: alive, 9 times
 accepted: Reminder: tourniquet on the right thumb for 40 min.
-next: Tourniquet on the right thumb for 40 min: tell the surgeon. Scan any badge to acknowledge.
+next: Tourniquet on the right thumb for 40 min: tell the surgeon. To say that it was told: scan a badge.
   event: reminded, case 1, digit right thumb, n 40
   event: alive, 2 times
 > digit right thumb
 question: Tourniquet on the right thumb for 42 min.
-next: Right thumb: Is it off? If it is, scan OFF; NO if it is still on.
+next: Right thumb: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right thumb, first
 > card OFF
 accepted: Off, right thumb, at 10:42, after 42 min. Off is not yet accounted for.
@@ -50,19 +50,27 @@ next: Before the dressing: scan FINAL COUNT.
   event: asked, case 1, nothing more
   event: digit-off, case 1, digit right thumb
 > digit right thumb
+question: Right thumb: the clock runs as 'on?'.
+next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO if none is on it; MISREAD if it never came off.
+  event: digit-doubted, case 1, digit right thumb, first
+  event: owed, case 1, maybe-on, digit right thumb
+  event: asked, case 1, is-on, digit right thumb, n 1
+> card YES
 accepted: Tourniquet on, right thumb, from 10:42; no forceps on it. The clock runs.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
-  event: digit-on, case 1, digit right thumb, first
+  event: paid, case 1, maybe-on, digit right thumb, "it is on", first
+  event: digit-on, case 1, digit right thumb
   event: item-on, case 1, item 1, digit right thumb
+  event: asked, case 1, nothing more
 + 25 min
   event: alive, 19 times
 accepted: Reminder: tourniquet on the right thumb for 20 min.
-next: Tourniquet on the right thumb for 20 min: tell the surgeon. Scan any badge to acknowledge.
+next: Tourniquet on the right thumb for 20 min: tell the surgeon. To say that it was told: scan a badge.
   event: reminded, case 1, digit right thumb, n 20
   event: alive, 5 times
 > digit right thumb
 question: Tourniquet on the right thumb for 25 min.
-next: Right thumb: Is it off? If it is, scan OFF; NO if it is still on.
+next: Right thumb: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right thumb, first
 > card OFF
 accepted: Off, right thumb, at 11:07, after 25 min. Off is not yet accounted for.
@@ -72,16 +80,16 @@ next: Before the dressing: scan FINAL COUNT.
   event: digit-off, case 1, digit right thumb
 > card FINAL COUNT
 accepted: Final count, line by line.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Agree the final count aloud, then scan the circulating badge.
+next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 + 60 min
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right thumb before the dressing, then scan its digit card.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > show
 item 1: finger tourniquet, green, M, accounted, 1 of 1

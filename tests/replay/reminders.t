@@ -1,23 +1,23 @@
 # Reminders go on until the tourniquet itself is accounted for (rule 2), on a clock that nobody can set (rule 14).
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 160 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:160 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
@@ -27,7 +27,7 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 20 min
   event: alive, 19 times
 accepted: Reminder: tourniquet on the right index finger for 20 min.
-next: Tourniquet on the right index finger for 20 min: tell the surgeon. Scan any badge to acknowledge.
+next: Tourniquet on the right index finger for 20 min: tell the surgeon. To say that it was told: scan a badge.
   event: reminded, case 1, digit right index finger, n 20
 > badge CIRC-2
 accepted: Reminder for the right index finger acknowledged by CIRC-2.
@@ -37,7 +37,7 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 10 min
   event: alive, 9 times
 accepted: Reminder: tourniquet on the right index finger for 30 min.
-next: Tourniquet on the right index finger for 30 min: tell the surgeon. Scan any badge to acknowledge.
+next: Tourniquet on the right index finger for 30 min: tell the surgeon. To say that it was told: scan NEXT.
   event: reminded, case 1, digit right index finger, n 30
 > badge SCRUB-1
 accepted: Reminder for the right index finger acknowledged by SCRUB-1.
@@ -50,7 +50,7 @@ next: Before the dressing: scan FINAL COUNT.
   event: digit-off, case 1, digit right index finger
 + 12 min
 accepted: Reminder: the tourniquet of the right index finger is off and not yet accounted for.
-next: Account for the tourniquet of the right index finger. Scan any badge to acknowledge.
+next: Account for the tourniquet of the right index finger. To say that it was heard: scan a badge.
   event: reminded, case 1, digit right index finger, n 40
 > badge CIRC-2
 accepted: Reminder for the right index finger acknowledged by CIRC-2.

@@ -11,14 +11,19 @@
  *   > tray TRAY-HAND
  *   > slip 1 | slip 1 copy 2 | case 41 | typed TEXT | unknown TEXT
  *   > late card OFF | > keyed digit right thumb    entered later than it happened; typed, not scanned
+ *   > camera card OFF          read by the room's camera, not its handheld
  *   > print again 1            a further copy of slip 1, as `bandtally print retry 1` asks for
+ *   > stored 640 s: card OFF; 20 s badge CIRC-2       stored scans that come at once, and how old each is;
+ *                              without an age: one second younger than the one before
  *   > show                     sheet: items, digits, debts
+ *   >> card OFF                the same, a tenth of a second after the scan before; else 3 s after it
  *   + 5 min | + 3 s | + once 2880 min (one tick at the end) | + boot 30 min (a power cut as long)
  *   + wall 60 min (somebody sets the clock)
  *   room 2                     the scanner works for room 2 from here on
  *   quarantine GREEN-M A why
  *   withdrawn SURG-3
  *   policy both_badges|one_by_one
+ *   printer off | printer on   slips are queued and not written
  * Behind the reply stands what was decided, one line an event: "  event: …" (event-words.h), and how often
  * where the same comes several times running.
  *   begin 2027-04-03T13:50Z    the first line: the station's wall clock then, else 2026-11-25T10:00Z
@@ -37,6 +42,7 @@
 #include "base/buf.h"
 #include "code/own-codes.h"
 #include "count/decide.h"
+#include "count/reads.h"
 #include "count/rule.h"
 #include "event-words.h"
 #include "samples.h"
@@ -55,6 +61,8 @@ struct play {
 	struct event *events; /* all so far: number n is the n-th */
 	int n_events, events_room;
 	json_t *printed; /* slips.h */
+	struct reads reads;
+	int printer_off;
 	struct buf said;
 	struct {
 		char identity[IDENTITY_MAX];
@@ -66,6 +74,9 @@ struct play {
 		int32_t number, case_no;
 	} slips[64];
 	int n_slips;
+	struct input *batch; /* where scans go that came at once, NULL: each is decided on */
+	int n_batch;
+	int entering; /* further held scans follow */
 };
 
 static void die(const char *what, const char *why)
@@ -145,30 +156,68 @@ static void keep(struct play *p, struct event e)
 		buf_printf(&p->said, "addendum: case %d\n", (int)e.case_no);
 }
 
-static void take(struct play *p, struct input *in)
+/* The printer writes each slip at once, unless the script says 'printer off'. */
+static void put_on_paper(struct play *p)
+{
+	for (int i = 0; i < p->st.n_unseen && !p->printer_off; i++) {
+		struct slip s = p->st.unseen[i];
+		if (s.state == SLIP_QUEUED)
+			keep(p, (struct event){.kind = EV_SLIP_STATE,
+			                       .at = p->now,
+			                       .room = s.room,
+			                       .case_no = s.case_no,
+			                       .n = s.number,
+			                       .what = SLIP_WRITTEN,
+			                       .other = s.copy});
+	}
+}
+
+static void carry_out(struct play *p, struct input *in)
 {
 	static const char *const verdicts[] = {"accepted", "refused", "question"};
-	in->at = p->now;
-	in->room = p->room;
-	snprintf(in->scanner, sizeof in->scanner, "hand-1");
 	for (int i = 0; in->thing.identity[0] && i < p->n_used; i++)
 		if (strcmp(p->used[i].identity, in->thing.identity) == 0) {
 			in->used_in = p->used[i].case_no;
 			in->used_back = (uint8_t)p->used[i].back;
 		}
+	reads_look(&p->reads, in, p->st.policy.repeat_ms);
 	decide(&p->st, in, &p->out);
+	reads_note(&p->reads, in, p->out.reply.verdict);
 	if (in->act != ACT_TICK || p->out.reply.said[0])
 		buf_printf(&p->said, "%s: %s\nnext: %s\n", verdicts[p->out.reply.verdict], p->out.reply.said,
-		           p->out.reply.next);
+		           p->out.reply.next.words);
 	for (int i = 0; i < p->out.count; i++)
 		keep(p, p->out.events[i]);
 	print(p, p->out.events, p->out.count);
-	for (int i = 0; i < SHEETS_MAX; i++) {
-		uint32_t broken = rule_check(&p->st.sheets[i]);
-		for (int r = 1; r <= RULE_MAX; r++)
-			if (broken >> r & 1)
-				buf_printf(&p->said, "RULE %d BROKEN: %s\n", r, rule_text((enum rule)r));
+	put_on_paper(p);
+	uint32_t broken = rule_check_all(&p->st);
+	for (int i = 0; i < p->st.n_rooms; i++)
+		broken |= rule_check_stored(&p->st, p->st.rooms[i].number);
+	if (p->out.enter || p->entering) /* between a YES and the last entry */
+		broken &= ~(1u << RULE_DISTRUST);
+	for (int r = 1; r <= RULE_MAX; r++)
+		if (broken >> r & 1)
+			buf_printf(&p->said, "RULE %d BROKEN: %s\n", r, rule_text((enum rule)r));
+}
+
+static void take(struct play *p, struct input *in)
+{
+	in->at = p->now;
+	in->room = p->room;
+	if (!in->scanner[0])
+		snprintf(in->scanner, sizeof in->scanner, "hand-1");
+	if (p->batch) {
+		p->batch[p->n_batch++] = *in;
+		return;
 	}
+	carry_out(p, in);
+	struct input held;
+	p->entering = p->out.enter;
+	while (p->entering-- > 0 && held_input(&p->st, p->room, p->now, &held)) {
+		held.more = p->entering > 0;
+		carry_out(p, &held);
+	}
+	p->entering = 0;
 }
 
 static void tick(struct play *p)
@@ -285,6 +334,10 @@ static uint32_t flag_of(char **line)
 static void scan(struct play *p, char *line)
 {
 	struct input in = {.flags = flag_of(&line)};
+	if (strncmp(line, "camera ", 7) == 0) {
+		line += 7;
+		snprintf(in.scanner, sizeof in.scanner, "camera-1");
+	}
 	char *rest = strchr(line, ' ');
 	if (rest)
 		*rest++ = 0;
@@ -341,6 +394,42 @@ static void pass(struct play *p, int64_t ms)
 	p->now.wall_ms += ms;
 	p->now.boot_ms += ms;
 	tick(p);
+}
+
+static void stored(struct play *p, char *line);
+
+static void scan_after(struct play *p, char *line)
+{
+	int at_once = line[1] == '>';
+	p->now.wall_ms += at_once ? 100 : 3000;
+	p->now.boot_ms += at_once ? 100 : 3000;
+	scan(p, line + (at_once ? 3 : 2));
+}
+
+/* "640 s: pack GREEN-M 101; digit left thumb; 20 s card OFF" */
+static void stored(struct play *p, char *line)
+{
+	struct input list[40] = {0}, in = {.act = ACT_STORED, .stored = list};
+	char *save = NULL, *colon = strchr(line, ':');
+	int age = atoi(line);
+	if (!colon || age < 1)
+		die("no such batch", line);
+	p->batch = list;
+	for (char *w = strtok_r(colon + 1, ";", &save); w && p->n_batch < 40;
+	     w = strtok_r(NULL, ";", &save)) {
+		int own = 0, used = 0, at = p->n_batch;
+		w += strspn(w, " ");
+		if (sscanf(w, "%d s %n", &own, &used) == 1 && used)
+			age = own;
+		scan(p, w + used);
+		list[at].at.boot_ms -= age * 1000;
+		list[at].at.wall_ms -= age * 1000;
+		age--;
+	}
+	in.n_stored = p->n_batch;
+	p->batch = NULL;
+	p->n_batch = 0;
+	take(p, &in);
 }
 
 static void wait_for(struct play *p, const char *text)
@@ -428,6 +517,9 @@ static void command(struct play *p, char *line)
 	} else if (strncmp(line, "withdrawn ", 10) == 0) {
 		keep(p, (struct event){
 		            .kind = EV_STAFF_WITHDRAWN, .at = p->now, .person = badge_number(p, line + 10)});
+	} else if (strcmp(line, "printer off") == 0 || strcmp(line, "printer on") == 0) {
+		p->printer_off = strcmp(line, "printer off") == 0;
+		put_on_paper(p);
 	} else if (strcmp(line, "policy both_badges") == 0) {
 		p->st.policy.both_badges = 1;
 	} else if (strcmp(line, "policy one_by_one") == 0) {
@@ -484,8 +576,10 @@ static struct played play(const char *path, const char *zone)
 		expecting = 0;
 		buf_printf(&whole, "%s\n", line);
 		buf_clear(&p.said);
-		if (line[0] == '>')
-			scan(&p, line + 2);
+		if (strncmp(line, "> stored ", 9) == 0)
+			stored(&p, line + 9);
+		else if (line[0] == '>')
+			scan_after(&p, line);
 		else if (line[0] == '+')
 			wait_for(&p, line + 2);
 		else if (line[0] && line[0] != '#')

@@ -1,35 +1,35 @@
 # Two tourniquets and two forceps on one digit: the second tourniquet does not take the second forceps along.
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 370 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:370 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack GREEN-M 371 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, GREEN-M:371 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack FORCEPS 37
 accepted: Counted in: 1 artery forceps, curved.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 3, FORCEPS:37 "artery forceps, curved" forceps known by its mark, n 1, first
 > pack FORCEPS 38
 accepted: Counted in: 1 artery forceps, curved.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 4, FORCEPS:38 "artery forceps, curved" forceps known by its mark, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Tourniquet on, right thumb, from 10:00; forceps on it. The clock runs.
@@ -37,16 +37,17 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: digit-on, case 1, digit right thumb, first
   event: item-on, case 1, item 2, digit right thumb
   event: forceps-on, case 1, item 3, digit right thumb
-> card ADD
-question: Adding.
-next: Scan the pack that is added.
-  event: asked, case 1, add, first
 > digit right thumb
 question: Tourniquet on the right thumb for 0 min.
-next: Right thumb: Is it off? If it is, scan OFF; NO if it is still on.
+next: Right thumb: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right thumb, first
+> card ADD
+accepted: A second tourniquet on the right thumb. Each needs its digit card and OFF; the clock runs until the last.
+next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
+  event: item-on, case 1, item 1, digit right thumb, first
+  event: asked, case 1, nothing more
 > show
-item 1: finger tourniquet, green, M, here, 0 of 1
+item 1: finger tourniquet, green, M, on, 0 of 1
 item 2: finger tourniquet, green, M, on, 0 of 1
 item 3: artery forceps, curved, on, 0 of 1
 item 4: artery forceps, curved, here, 0 of 1

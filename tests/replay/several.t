@@ -1,27 +1,27 @@
 # Two digits of two hands, and OFF must say which.
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 151 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:151 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack GREEN-M 152 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, GREEN-M:152 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
@@ -30,12 +30,12 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
   event: item-on, case 1, item 2, digit right index finger
 > digit left index finger
 accepted: Tourniquet on, left index finger, from 10:00; no forceps on it. The clock runs.
-next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+next: On: right index finger, left index finger. When one is off: scan its digit card, then OFF.
   event: digit-on, case 1, digit left index finger, first
   event: item-on, case 1, item 1, digit left index finger
 > card OFF
-question: Tourniquets are on 2 digits.
-next: Which digit is it off? Scan its digit card.
+question: More than one digit had a tourniquet in this case.
+next: Which digit is it off? Scan its digit card; NO to leave it as it is.
   event: asked, case 1, which-off, first
 > digit right index finger
 accepted: Off, right index finger, at 10:00, after 0 min. Off is not yet accounted for.
@@ -44,44 +44,51 @@ next: When the tourniquet is off the left index finger: scan its digit card, the
   event: asked, case 1, nothing more
   event: digit-off, case 1, digit right index finger
 > card OFF
+question: More than one digit had a tourniquet in this case.
+next: Which digit is it off? Scan its digit card; NO to leave it as it is.
+  event: asked, case 1, which-off, first
+> digit left index finger
 accepted: Off, left index finger, at 10:00, after 0 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
   event: item-off, case 1, item 1, digit left index finger, first
+  event: asked, case 1, nothing more
   event: digit-off, case 1, digit left index finger
 > card FINAL COUNT
 accepted: Final count, line by line.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are intact; CUT AND COMPLETE for one that is cut; PIECES MISSING for one not whole; the digit card if it is on a digit; SHOWN and their number for as many as are; NO if none is there.
   event: count-started, case 1, final, first
 > card INTACT
-accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+refused: 2 are asked for together: lay them side by side, SHOWN and their number.
+next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are intact; CUT AND COMPLETE for one that is cut; PIECES MISSING for one not whole; the digit card if it is on a digit; SHOWN and their number for as many as are; NO if none is there.
+  event: refused, case 1, "2 are asked for together: lay them side by side, SHOWN and their number."
+> card SHOWN 2
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 2 of 2.
+next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
-> card INTACT
-accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Agree the final count aloud, then scan the circulating badge.
-  event: item-shown, case 1, shown, item 2, intact, n 1, first
+  event: item-shown, case 1, shown, item 2, intact, n 1
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right index finger before the dressing, then scan its digit card.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Right index finger seen bare at 10:00.
-next: Look at the bare left index finger before the dressing, then scan its digit card.
+next: Look at the bare left index finger before the dressing: scan its digit card; NO if one went on again.
   event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
 > badge SURG-3
 accepted: SURG-3: operating surgeon.
-next: Look at the bare left index finger before the dressing, then scan its digit card.
+next: Look at the bare left index finger before the dressing: scan its digit card; NO if one went on again.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
 > digit left index finger
 accepted: Left index finger seen bare at 10:00.
-next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
   event: digit-seen-bare, case 1, digit left index finger, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; finger tourniquet, green, M: 1 of 1 shown intact; right index finger seen bare; left index finger seen bare.
-next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
   event: item-used, case 1, item 1, GREEN-M:151 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
   event: item-used, case 1, item 2, GREEN-M:152 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
   event: case-ended, case 1, reconciled
   event: slip-queued, case 1, reconciliation, copy 1, n 1
 prints: reconciliation slip 1
+  event: slip-state, case 1, written, copy 1, n 1

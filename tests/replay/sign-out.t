@@ -2,23 +2,23 @@
 policy one_by_one
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 173 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:173 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
@@ -32,88 +32,112 @@ next: Before the dressing: scan FINAL COUNT.
   event: digit-off, case 1, digit right thumb
 > card FINAL COUNT
 accepted: Final count, line by line.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Agree the final count aloud, then scan the circulating badge.
+next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right thumb before the dressing, then scan its digit card.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Right thumb seen bare at 10:00.
-next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit right thumb, person CIRC-2, first
 > badge SURG-3
 question: Sign-out point 1 of 5: The name of the procedure is recorded.
-next: Sign-out 1 of 5: The name of the procedure is recorded. Scan YES or NO.
+next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES; NO if not.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: asked, case 1, point, person SURG-3, n 1
+> card NEXT
+accepted: Next.
+next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES; NO if not.
+  event: next, case 1
 > badge SURG-3
 question: Sign-out point 1 of 5: The name of the procedure is recorded.
-next: Sign-out 1 of 5: The name of the procedure is recorded. Scan YES or NO.
+next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES; NO if not.
   event: asked, case 1, point, person SURG-3, n 1, first
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Scan YES or NO.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
 > card INTERRUPTED
 question: Sign-out point 1 of 5: The name of the procedure is recorded.
-next: Sign-out 1 of 5: The name of the procedure is recorded. Scan YES or NO.
+next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES; NO if not.
   event: asked, case 1, nothing more, first
   event: asked, case 1, point, person SURG-3, n 1
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Scan YES or NO.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
+> card NEXT
+accepted: Next.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES; NO if not.
+  event: next, case 1
 > card YES
 question: Sign-out point 3 of 5: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Scan YES or NO.
+next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan YES (NEXT first); NO if not.
   event: sign-out-point, case 1, yes, n 2, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 3
 > card NO
 accepted: Sign-out held at point 3: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out held: point 3 is NO. Resolve it, then scan the surgeon's badge.
+next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NO (NEXT first) if one is not.
   event: sign-out-point, case 1, no, n 3, first
   event: asked, case 1, nothing more
 > badge SURG-3
 question: Sign-out point 1 of 5: The name of the procedure is recorded.
-next: Sign-out 1 of 5: The name of the procedure is recorded. Scan YES or NO.
+next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES; NO if not.
   event: asked, case 1, point, person SURG-3, n 1, first
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Scan YES or NO.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
+> card NEXT
+accepted: Next.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES; NO if not.
+  event: next, case 1
 > card YES
 question: Sign-out point 3 of 5: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Scan YES or NO.
+next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan YES (NEXT first); NO if not.
   event: sign-out-point, case 1, yes, n 2, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 3
+> card NEXT
+accepted: Next.
+next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan YES; NO if not.
+  event: next, case 1
 > card YES
 question: Sign-out point 4 of 5: Equipment problems have been reported, or there are none.
-next: Sign-out 4 of 5: Equipment problems have been reported, or there are none. Scan YES or NO.
+next: Sign-out 4 of 5: Equipment problems have been reported, or there are none. Is it so? Scan YES (NEXT first); NO if not.
   event: sign-out-point, case 1, yes, n 3, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 4
+> card NEXT
+accepted: Next.
+next: Sign-out 4 of 5: Equipment problems have been reported, or there are none. Is it so? Scan YES; NO if not.
+  event: next, case 1
 > card YES
 question: Sign-out point 5 of 5: Concerns for recovery have been handed over, colour and warmth of the digit among them.
-next: Sign-out 5 of 5: Concerns for recovery have been handed over, colour and warmth of the digit among them. Scan YES or NO.
+next: Sign-out 5 of 5: Concerns for recovery have been handed over, colour and warmth of the digit among them. Is it so? Scan YES (NEXT first); NO if not.
   event: sign-out-point, case 1, yes, n 4, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 5
+> card NEXT
+accepted: Next.
+next: Sign-out 5 of 5: Concerns for recovery have been handed over, colour and warmth of the digit among them. Is it so? Scan YES; NO if not.
+  event: next, case 1
 > card YES
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; right thumb seen bare.
-next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: sign-out-point, case 1, yes, n 5, first
   event: asked, case 1, nothing more
   event: signed-out, case 1, person SURG-3
@@ -121,3 +145,4 @@ next: When the paper is in your hand: scan the code on the slip. Next patient: s
   event: case-ended, case 1, reconciled
   event: slip-queued, case 1, reconciliation, copy 1, n 1
 prints: reconciliation slip 1
+  event: slip-state, case 1, written, copy 1, n 1

@@ -2,32 +2,32 @@
 # final count, a look.
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 211 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:211 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > card UNDO
-accepted: Taken back: count agreed. The record keeps both.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+accepted: Taken back: the agreement. The record keeps both.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: undone, case 1, ref count-agreed 1 before, first
 + 2 min
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:02; no forceps on it. The clock runs.
@@ -37,8 +37,8 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 1 min
   event: alive
 > card UNDO
-accepted: Taken back: digit on, right index finger. The record keeps both.
-next: When the tourniquet is on: scan the digit card.
+accepted: Taken back: tourniquet on, right index finger. The record keeps both.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: undone, case 1, ref digit-on 3 before, first
 > digit right middle finger
 accepted: Tourniquet on, right middle finger, from 10:03; no forceps on it. The clock runs.
@@ -49,7 +49,7 @@ next: When the tourniquet is off the right middle finger: scan its digit card, t
   event: alive, 7 times
 > digit right middle finger
 question: Tourniquet on the right middle finger for 7 min.
-next: Right middle finger: Is it off? If it is, scan OFF; NO if it is still on.
+next: Right middle finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right middle finger, first
 > card OFF
 accepted: Off, right middle finger, at 10:10, after 7 min. Off is not yet accounted for.
@@ -59,44 +59,45 @@ next: Before the dressing: scan FINAL COUNT.
   event: digit-off, case 1, digit right middle finger
 > card FINAL COUNT
 accepted: Final count, line by line.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Agree the final count aloud, then scan the circulating badge.
+next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right middle finger before the dressing, then scan its digit card.
+next: Look at the bare right middle finger before the dressing: scan its digit card; NO if one went on again.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > card UNDO
-accepted: Taken back: count agreed. The record keeps both.
-next: Agree the final count aloud, then scan the circulating badge.
+accepted: Taken back: the agreement. The record keeps both.
+next: Agree the final count aloud: scan the circulating badge.
   event: undone, case 1, ref count-agreed 1 before, first
 + 1 min
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right middle finger before the dressing, then scan its digit card.
+next: Look at the bare right middle finger before the dressing: scan its digit card; NO if one went on again.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right middle finger
 accepted: Right middle finger seen bare at 10:11.
-next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit right middle finger, person CIRC-2, first
 > card UNDO
-accepted: Taken back: digit seen bare, right middle finger. The record keeps both.
-next: Look at the bare right middle finger before the dressing, then scan its digit card.
+accepted: Taken back: seen bare, right middle finger. The record keeps both.
+next: Look at the bare right middle finger before the dressing: scan its digit card; NO if one went on again.
   event: undone, case 1, ref digit-seen-bare 1 before, first
 + 2 min
 > digit right middle finger
-accepted: Right middle finger seen bare at 10:13.
-next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
+accepted: Right middle finger seen bare at 10:14.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit right middle finger, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; right middle finger seen bare.
-next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: signed-out, case 1, person SURG-3
   event: item-used, case 1, item 1, GREEN-M:211 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
   event: case-ended, case 1, reconciled
   event: slip-queued, case 1, reconciliation, copy 1, n 1
 prints: reconciliation slip 1
+  event: slip-state, case 1, written, copy 1, n 1

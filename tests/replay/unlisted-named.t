@@ -1,28 +1,32 @@
 # An improvised tourniquet that no pack lists: named aloud, and the badge records that.
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
-next: Scan the badge of the one at the field, before scrubbing.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Scan the badge of the circulating practitioner.
+next: Who circulates: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Scan each pack and instrument as it is counted in.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > card UNLISTED TOURNIQUET
 accepted: Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain must not be used.
-next: Scan further packs and instruments. When both have counted aloud: scan the circulating badge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
   event: owed, case 1, listing, item 1
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Owed: a tourniquet is not listed: scan its pack, or say aloud what it is, then the badge of the one who records.
+next: Owed: what the tourniquet is that is not listed: scan its pack; the circulating badge (NEXT first) when what it is was said aloud.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> card NEXT
+accepted: Next.
+next: Owed: what the tourniquet is that is not listed: scan its pack; the circulating badge when what it is was said aloud.
+  event: next, case 1
 > badge CIRC-2
 accepted: Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.
-next: When the tourniquet is on: scan the digit card.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: paid, case 1, listing, item 1, person CIRC-2, "named aloud, not in the catalogue", first
 > digit right thumb
 accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
@@ -36,25 +40,26 @@ next: Before the dressing: scan FINAL COUNT.
   event: digit-off, case 1, digit right thumb
 > card FINAL COUNT
 accepted: Final count, line by line.
-next: Show the tourniquet, not listed: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.
+next: Show the tourniquet, not listed: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card INTACT
 accepted: Accounted for: tourniquet, not listed: shown intact, 1 of 1.
-next: Agree the final count aloud, then scan the circulating badge.
+next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right thumb before the dressing, then scan its digit card.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Right thumb seen bare at 10:00.
-next: Read the sign-out points aloud. If all are so, scan the surgeon's badge; if one is not, NO.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit right thumb, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Tourniquet, not listed: 1 of 1 shown intact; right thumb seen bare.
-next: When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: signed-out, case 1, person SURG-3
   event: case-ended, case 1, reconciled
   event: slip-queued, case 1, reconciliation, copy 1, n 1
 prints: reconciliation slip 1
+  event: slip-state, case 1, written, copy 1, n 1

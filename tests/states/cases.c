@@ -73,7 +73,7 @@ static void tell(const struct day *d, const struct input *in, const struct outco
 	printf("> room %d, act %d, card %s of %d, digit %s, number %d, %s %s %s\n%d: %s | %s\n%s", in->room,
 	       in->act, own_card_name(in->card), in->card_room, own_digit_name(in->digit), in->number,
 	       in->thing.line, in->thing.identity, in->text, out->reply.verdict, out->reply.said,
-	       out->reply.next, words.size ? words.data : "");
+	       out->reply.next.words, words.size ? words.data : "");
 	buf_free(&words);
 }
 
@@ -214,7 +214,12 @@ static void any(struct day *d, struct input *in, const struct sheet *s)
 /* What people would do: what the station's next step names, by and large. */
 static void fitting(struct day *d, struct input *in, const struct sheet *s)
 {
-	int cards[FITTING_MAX], n = fitting_cards(&d->st, s, cards);
+	int cards[DEEDS_MAX], n = 0;
+	struct next next;
+	next_step(&d->st, s, in->room, in->at, &next);
+	for (int i = 0; i < next.n_deeds; i++)
+		if (next.deeds[i].kind == DEED_CARD)
+			cards[n++] = next.deeds[i].n;
 	switch (below(d, 6)) {
 	case 0:
 	case 1:

@@ -174,7 +174,8 @@ static uint32_t check_look(const struct step_taken *s)
 static uint32_t check_record(const struct step_taken *s)
 {
 	uint32_t broken = 0;
-	if (s->in->act != ACT_TICK && s->out->count == 0)
+	int again = strstr(s->out->reply.said, "ntered once") != NULL; /* rule 22 */
+	if (s->in->act != ACT_TICK && s->out->count == 0 && !again)
 		broken |= bit(RULE_ON_DISK);
 	for (int i = 0; i < s->out->count; i++) {
 		const struct event *e = &s->out->events[i];
@@ -213,9 +214,9 @@ static uint32_t check_words(const struct step_taken *s)
 		return 0;
 	if (s->in->act == ACT_TICK && !r->said[0])
 		return 0; /* a mark in time says nothing */
-	if (has_word(r->said, "safe") || has_word(r->said, "all clear") || has_word(r->next, "safe"))
+	if (has_word(r->said, "safe") || has_word(r->said, "all clear") || has_word(r->next.words, "safe"))
 		broken |= bit(RULE_WORDS);
-	if (!r->said[0] || !r->next[0])
+	if (!r->said[0] || !r->next.words[0])
 		broken |= bit(RULE_ONE_QUESTION);
 	if (has_word(r->said, "sheet is full") && !has_word(r->said, "by hand"))
 		broken |= bit(RULE_DISTRUST);
@@ -241,8 +242,34 @@ static uint32_t check_rooms(const struct step_taken *s)
 	return broken;
 }
 
+/* Rules 3, 17 and 19 for scans that a scanner had stored: their digit's clock runs at once, nothing else is entered
+ * and no open question is closed before the room has said whose they are; and no other answer ends their wait. */
+static uint32_t check_stored(const struct step_taken *s)
+{
+	uint32_t broken = 0;
+	int running = s->before->case_no && !s->before->suspended;
+	int about = s->before->asked.what == Q_STORED || s->before->asked.what == Q_TWICE;
+	if (running && !about && !s->in->held && s->held_after < s->held_before)
+		broken |= bit(RULE_ONE_QUESTION);
+	if (s->in->act != ACT_STORED)
+		return broken;
+	if (s->held_after < s->held_before || s->after->n_items != s->before->n_items)
+		broken |= bit(RULE_DISTRUST);
+	int void_now =
+	    s->before->final == FINAL_AGREED && s->after->final != FINAL_AGREED; /* its questions too */
+	if (running && s->before->asked.what && s->after->asked.what != s->before->asked.what && !void_now)
+		broken |= bit(RULE_ONE_QUESTION);
+	for (int i = 0; i < s->in->n_stored; i++) {
+		const struct digit *d = sheet_digit_const(s->after, s->in->stored[i].digit);
+		if (s->in->stored[i].act == ACT_DIGIT && (!d || (!digit_is_on(d) && !d->had)))
+			broken |= bit(RULE_FACTS_FIRST);
+	}
+	return broken;
+}
+
 uint32_t step_check(const struct step_taken *s)
 {
 	return rule_check(s->after) | check_end(s) | check_off(s) | check_facts(s) | check_items(s) |
-	       check_agreed(s) | check_look(s) | check_record(s) | check_words(s) | check_rooms(s);
+	       check_agreed(s) | check_look(s) | check_record(s) | check_words(s) | check_rooms(s) |
+	       check_stored(s);
 }

@@ -26,7 +26,7 @@ void digest_outcome(uint64_t *digest, const struct station *st, const struct inp
 	buf_add_text(&words, verdicts[out->reply.verdict]);
 	buf_add_text(&words, out->reply.said);
 	buf_add_text(&words, "\n");
-	buf_add_text(&words, out->reply.next);
+	buf_add_text(&words, out->reply.next.words);
 	take_in(digest, words.data, words.size);
 }
 

@@ -81,7 +81,7 @@ static int first_like(const struct reply *replies, int at)
 	for (int i = 0; i < at; i++)
 		if (replies[i].verdict == replies[at].verdict &&
 		    strcmp(replies[i].said, replies[at].said) == 0 &&
-		    strcmp(replies[i].next, replies[at].next) == 0)
+		    strcmp(replies[i].next.words, replies[at].next.words) == 0)
 			return i;
 	return at;
 }
@@ -116,7 +116,7 @@ static void put_situation(struct buf *b, const struct situation *s)
 		buf_printf(b, " | %s | ", verdicts[replies[i].verdict]);
 		put_cell(b, replies[i].said);
 		buf_add_text(b, " | ");
-		put_cell(b, replies[i].next);
+		put_cell(b, replies[i].next.words);
 		buf_add_text(b, " |\n");
 	}
 	world_deinit(&w);

@@ -15,10 +15,13 @@ static void add(struct world *w, struct input in, const char *name)
 		exit(1);
 	}
 	in.at = still;
-	in.room = 1;
+	if (!in.room)
+		in.room = 1;
 	if (!in.card_room)
-		in.card_room = 1;
+		in.card_room = in.room;
 	snprintf(in.scanner, sizeof in.scanner, "hand");
+	if (in.act == ACT_CARD)
+		w->cards[in.card / 64 % 4] |= (uint64_t)1 << in.card % 64;
 	struct scan_choice *c = &w->inputs[w->n_inputs++];
 	c->in = in;
 	snprintf(c->name, sizeof c->name, "%s", name);
@@ -108,21 +111,24 @@ static void add_things(struct world *w, const struct room_plan *p)
 
 static void add_person(struct world *w, const struct person *x)
 {
-	staff_set(&w->station.staff, x);
 	add(w, (struct input){.act = ACT_BADGE, .number = x->number}, x->name);
 }
 
 static void add_people(struct world *w, const struct room_plan *p)
 {
 	static const struct person people[] = {
-	    {1, "SURG", STAFF_SURGEON, 1, 0},
-	    {2, "SCRUB", STAFF_PRACTITIONER, 1, 0},
-	    {3, "CIRC", STAFF_PRACTITIONER, 0, 0},
-	    {4, "RELIEF", STAFF_PRACTITIONER, 0, 0},
+	    {1, "SURG", STAFF_SURGEON, 1, 0},        {2, "SCRUB", STAFF_PRACTITIONER, 1, 0},
+	    {3, "CIRC", STAFF_PRACTITIONER, 0, 0},   {4, "RELIEF", STAFF_PRACTITIONER, 0, 0},
+	    {5, "SECOND", STAFF_PRACTITIONER, 1, 0},
 	};
 	static const struct person charge = {6, "CHARGE", STAFF_CHARGE, 1, 0};
 	static const struct person withdrawn = {7, "FORMER", STAFF_SURGEON, 1, 1};
 	static const int who[][5] = {{0}, {1, 0}, {2, 3, 0}, {1, 2, 3, 0}, {1, 2, 3, 4, 0}};
+	/* Everybody has a badge of this site, whether it is scanned in this room or not. */
+	for (size_t i = 0; i < sizeof people / sizeof *people; i++)
+		staff_set(&w->station.staff, &people[i]);
+	staff_set(&w->station.staff, &charge);
+	staff_set(&w->station.staff, &withdrawn);
 	for (int i = 0; who[p->people][i]; i++) {
 		add_person(w, &people[who[p->people][i] - 1]);
 	}
@@ -167,15 +173,56 @@ static void add_later(struct world *w, const struct room_plan *p)
 		later(w, (struct input){.act = ACT_DIGIT, .digit = d + !p->thumb}, "a digit later");
 }
 
+static void add_stored(struct world *w)
+{
+	static const char *const names[] = {"stored: right index finger, OFF", "stored: OFF, OFF"};
+	for (int i = 0; i < 2; i++) {
+		struct input off = {
+		    .act = ACT_CARD, .at = still, .card = CARD_OFF, .card_room = 1, .scanner = "hand"};
+		w->stored[i][0] = w->stored[i][1] = off;
+		if (i == 0)
+			w->stored[i][0] = (struct input){
+			    .act = ACT_DIGIT, .at = still, .digit = 2, .card_room = 1, .scanner = "hand"};
+		add(w, (struct input){.act = ACT_STORED, .stored = w->stored[i], .n_stored = 2}, names[i]);
+	}
+}
+
+/* The other room: the same packs, and what brings one on to a digit there, off it, and into its count. */
+static void add_other_room(struct world *w)
+{
+	static const int cards[] = {CARD_OFF, CARD_FINAL_COUNT, CARD_NO};
+	int n = w->n_inputs;
+	for (int i = 0; i < n; i++) {
+		struct scan_choice c = w->inputs[i];
+		c.in.room = c.in.card_room = 2;
+		int is_card = 0;
+		for (size_t k = 0; c.in.act == ACT_CARD && k < sizeof cards / sizeof *cards; k++)
+			is_card |= c.in.card == cards[k];
+		if (!is_card && c.in.act != ACT_THING && c.in.act != ACT_DIGIT &&
+		    !(c.in.act == ACT_BADGE && c.in.number == 3))
+			continue;
+		char name[64];
+		snprintf(name, sizeof name, "room 2: %.50s", c.name);
+		add(w, c.in, name);
+	}
+}
+
+int world_has_card(const struct world *w, int card)
+{
+	return w->cards[card / 64 % 4] >> card % 64 & 1;
+}
+
 void world_init(struct world *w, const struct room_plan *p)
 {
 	memset(w, 0, sizeof *w);
+	w->plan = p;
 	struct station *st = &w->station;
 	snprintf(st->site, sizeof st->site, "BC");
 	policy_default(&st->policy);
 	st->policy.points_one_by_one = (uint8_t)p->one_by_one;
 	st->policy.both_badges = (uint8_t)p->both_badges;
 	st->policy.n_search = 2;
+	st->policy.look_step = 2;
 	st->policy.n_points = 2;
 	st->rooms[st->n_rooms++] = (struct room){.number = 1, .name = "Room 1", .single = (uint8_t)p->single};
 	st->rooms[st->n_rooms++] = (struct room){.number = 2, .name = "Room 2"};
@@ -188,6 +235,8 @@ void world_init(struct world *w, const struct room_plan *p)
 		add(w, (struct input){.act = ACT_DIGIT, .digit = d + !p->thumb},
 		    own_digit_name(d + !p->thumb));
 	add_cards(w, p);
+	if (p->stored)
+		add_stored(w);
 	add(w, (struct input){.act = ACT_TYPED, .text = "INC-1"}, "typed number");
 	add(w, (struct input){.act = ACT_SLIP, .number = 1, .copy = 1, .slip_case = 90}, "slip 1");
 	if (p->copies)
@@ -197,13 +246,17 @@ void world_init(struct world *w, const struct room_plan *p)
 		add(w, (struct input){.act = ACT_TYPED, .text = "60 mm"}, "typed size");
 	if (p->later)
 		add_later(w, p);
-	struct input tick = {.act = ACT_TICK};
-	add(w, tick, "half an hour passes");
-	w->inputs[w->n_inputs - 1].in.at.boot_ms += 30 * 60000;
-	w->inputs[w->n_inputs - 1].in.at.wall_ms += 30 * 60000;
+	if (p->other_room)
+		add_other_room(w);
+	if (!p->no_time) {
+		add(w, (struct input){.act = ACT_TICK}, "half an hour passes");
+		w->inputs[w->n_inputs - 1].in.at.boot_ms += 30 * 60000;
+		w->inputs[w->n_inputs - 1].in.at.wall_ms += 30 * 60000;
+	}
 }
 
 void world_deinit(struct world *w)
 {
 	station_deinit(&w->station);
+	keys_free(&w->entered_again);
 }

@@ -175,7 +175,7 @@ SPOIL(silence) /* 19 */
 {
 	UNUSED;
 	if (o->reply.verdict == VERDICT_QUESTION)
-		o->reply.next[0] = 0;
+		o->reply.next.words[0] = 0;
 }
 SPOIL(keeps_wristband) /* 20 */
 {
@@ -191,28 +191,113 @@ SPOIL(found_nowhere) /* 21 */
 		e->case_no = 0;
 }
 
+SPOIL(stored_waits) /* 3: no clock before somebody has said whose the stored card is */
+{
+	(void)before;
+	if (in->act == ACT_STORED)
+		drop(o, find(o, EV_DIGIT_MAYBE_ON));
+}
+SPOIL(stored_unasked) /* 17 */
+{
+	UNUSED;
+	for (int i = 0; i < o->count; i++)
+		if (o->events[i].kind == EV_ASKED && o->events[i].what == Q_STORED)
+			drop(o, &o->events[i--]);
+}
+SPOIL(stored_interrupts) /* 19: stored scans take the place of the question that is open */
+{
+	if (in->act == ACT_STORED && before->asked.what && o->count) {
+		push(o, &o->events[0], (struct event){.kind = EV_ASKED, .what = Q_STORED});
+		o->events[o->count - 1].case_no = before->case_no;
+	}
+}
+
+SPOIL(read_twice_entered) /* 22: the same card or badge right after itself is entered again */
+{
+	if (before->case_no && before->last_answer && !o->count &&
+	    before->last_answer == (in->act == ACT_CARD    ? in->card
+	                            : in->act == ACT_BADGE ? -in->number
+	                                                   : 0))
+		push(o, &(struct event){.at = in->at, .room = in->room, .case_no = before->case_no},
+		     (struct event){.kind = EV_AWAKE, .n = 1});
+}
+SPOIL(alike_one_by_one) /* 22: INTACT speaks of one of things alike that are asked for together */
+{
+	int item = sheet_next_open(before);
+	if (in->act == ACT_CARD && in->card == CARD_INTACT && before->final == FINAL_ASKING && item &&
+	    sheet_alike_open(before, item) > 1 && o->count)
+		push(o, &o->events[0],
+		     (struct event){.kind = EV_ITEM_SHOWN,
+		                    .item = (uint8_t)item,
+		                    .n = 1,
+		                    .what = EVIDENCE_SHOWN,
+		                    .other = CONDITION_INTACT});
+}
+SPOIL(refused_without_a_deed) /* 23 */
+{
+	UNUSED;
+	if (o->reply.verdict == VERDICT_REFUSED)
+		o->reply.next.n_deeds = 0;
+}
+static void only_the_ordinary(struct next *n) /* 23: no deed for any other truth */
+{
+	if (n->n_deeds > 1)
+		n->n_deeds = 1;
+}
+static void never_next(struct next *n) /* 23: the same answer again, and nothing between */
+{
+	for (int i = 0; i < n->n_deeds; i++)
+		if (n->deeds[i].kind == DEED_CARD && n->deeds[i].n == CARD_NEXT && n->deeds[i].then > 0)
+			n->deeds[i].n = n->deeds[i].then;
+}
+SPOIL(charged_elsewhere) /* 24: a pack that is scanned in one room is owed in the other */
+{
+	(void)before;
+	if (in->act != ACT_THING || in->room != 2 || !o->count || !o->events[0].case_no)
+		return;
+	push(o, &o->events[0], (struct event){.kind = EV_OWED, .what = DEBT_ADDED});
+	o->events[o->count - 1].case_no = 3 - o->events[0].case_no;
+}
+SPOIL(stands_on_both) /* 24: it stays on the sheet that it is taken from */
+{
+	(void)in;
+	for (int i = 0; i < o->count; i++)
+		if (o->events[i].kind == EV_ITEM_STRUCK && o->events[i].case_no != before->case_no)
+			drop(o, &o->events[i]);
+}
+
 const struct saboteur saboteurs[] = {
-    {1, "ends with a debt", ends_with_debt},
-    {2, "off counts as accounted for", off_is_accounted},
-    {3, "the clock waits for the count", clock_waits},
-    {3, "nothing is owed for what was missing", nothing_owed},
-    {4, "a single-use item is used again", used_again},
-    {5, "an expired item is counted in", expired_in},
-    {6, "the forceps' mark accounts for the tourniquet", forceps_for_tourniquet},
-    {7, "a roll-on tourniquet is not asked about", roll_not_asked},
-    {8, "one person agrees alone", anyone_agrees},
-    {9, "the look comes before the count", look_early},
-    {10, "a tourniquet without condition", no_condition},
-    {11, "a wrapper proves the item", wrapper_counts},
-    {12, "accepted and not stored", not_stored},
-    {13, "UNDO names nothing", undo_names_nothing},
-    {14, "the clock runs by the wall", by_the_wall},
-    {15, "says safe", says_safe},
-    {16, "ends unresolved without a search", ends_without_search},
-    {17, "a full sheet that does not say: by hand", full_in_silence},
-    {18, "another room's card acts", any_rooms_card},
-    {19, "a question without a next step", silence},
-    {20, "something of a wristband is kept", keeps_wristband},
-    {21, "a found item acts on no case", found_nowhere},
+    {1, "ends with a debt", ends_with_debt, NULL},
+    {2, "off counts as accounted for", off_is_accounted, NULL},
+    {3, "the clock waits for the count", clock_waits, NULL},
+    {3, "nothing is owed for what was missing", nothing_owed, NULL},
+    {4, "a single-use item is used again", used_again, NULL},
+    {5, "an expired item is counted in", expired_in, NULL},
+    {6, "the forceps' mark accounts for the tourniquet", forceps_for_tourniquet, NULL},
+    {7, "a roll-on tourniquet is not asked about", roll_not_asked, NULL},
+    {8, "one person agrees alone", anyone_agrees, NULL},
+    {9, "the look comes before the count", look_early, NULL},
+    {10, "a tourniquet without condition", no_condition, NULL},
+    {11, "a wrapper proves the item", wrapper_counts, NULL},
+    {12, "accepted and not stored", not_stored, NULL},
+    {13, "UNDO names nothing", undo_names_nothing, NULL},
+    {14, "the clock runs by the wall", by_the_wall, NULL},
+    {15, "says safe", says_safe, NULL},
+    {16, "ends unresolved without a search", ends_without_search, NULL},
+    {17, "a full sheet that does not say: by hand", full_in_silence, NULL},
+    {18, "another room's card acts", any_rooms_card, NULL},
+    {19, "a question without a next step", silence, NULL},
+    {20, "something of a wristband is kept", keeps_wristband, NULL},
+    {3, "the clock of a stored digit card waits", stored_waits, NULL},
+    {17, "stored scans wait and nobody is asked", stored_unasked, NULL},
+    {19, "stored scans take the place of the open question", stored_interrupts, NULL},
+    {21, "a found item acts on no case", found_nowhere, NULL},
+    {22, "the same answer again is entered again", read_twice_entered, NULL},
+    {22, "things alike are answered one by one", alike_one_by_one, NULL},
+    {23, "a refusal that asks for nothing", refused_without_a_deed, NULL},
+    {23, "only the ordinary deed is asked for", .spoil_next = only_the_ordinary},
+    {23, "the same answer is asked for again without NEXT between", .spoil_next = never_next},
+    {24, "a pack scanned in one room is owed in the other", charged_elsewhere, NULL},
+    {24, "one thing stands on two sheets", stands_on_both, NULL},
 };
 const int n_saboteurs = sizeof saboteurs / sizeof *saboteurs;

@@ -68,6 +68,7 @@ counted_in() {
 # on_and_off DIGIT
 on_and_off() {
 	card digits "$1" accepted "Tourniquet on, $1, from *; forceps on it. The clock runs."
+	sleep 2.2 # within two seconds the same code is the same read
 	card digits "$1" question "Tourniquet on the $1 for *"
 	card cards OFF accepted "Off, $1, at *Off is not yet accounted for."
 }
@@ -101,8 +102,10 @@ case_with_discrepancy() {
 	card cards NO accepted 'NOT THERE: artery forceps, curved, 0 of 1.*DISCREPANCY: say it aloud.*slip prints now.*'
 	slip 2 2 discrepancy
 	card cards 'STEP DONE' accepted 'Search step 1 done: *'
+	card cards NEXT accepted 'Next.'
 	card cards 'STEP DONE' accepted 'Search step 2 done: *'
-	card cards 'STEP DONE' accepted 'Search step 3 done: *'
+	card digits 'left great (big) toe' question '*Look at it and feel it*'
+	card cards NO accepted 'Search step 3 done: *'
 	card cards FOUND question 'Found.*'
 	card cards YES accepted 'Found, artery forceps, curved: shown to both, 1 of 1.*'
 	agreed_and_seen 'left great (big) toe' 2

@@ -1,6 +1,7 @@
 // The board of one room: what the station last said, drawn; and, when it says nothing, that it says nothing.
 import { $, el, put, say } from './dom.js';
 import { drawFigure } from './figure.js';
+import { drawElsewhere } from './elsewhere.js';
 import { drawNotes, notesOf } from './notes.js';
 import { drawSheet, searching, signingOut } from './sheet.js';
 import { Link } from './link.js';
@@ -49,8 +50,7 @@ function drawStrip(v, bad) {
 		c.cancelled && 'cancelled, count owed', v.awake && 'patient awake',
 	].filter(Boolean) : [];
 	say($('kind'), facts.join(' · '));
-	const last = v?.recent?.[0];
-	say($('since'), bad && v ? `last word ${ago(passed())}` : last ? `last scan ${ago(last.ago_ms + passed())}` : v ? 'no scan yet' : '');
+	say($('since'), bad && v ? `last word ${ago(passed())}` : typeof v?.last_scan_ms === 'number' ? `last scan ${ago(v.last_scan_ms + passed())}` : v ? 'no scan yet' : '');
 }
 
 // What is to be scanned stands in capitals, and is drawn as the card that it is.
@@ -97,6 +97,7 @@ function draw() {
 	if (bad) // nothing may lie over it
 		document.querySelectorAll('dialog[open]').forEach((d) => d.close());
 	drawStrip(v, bad);
+	drawElsewhere($('elsewhere'), v?.elsewhere);
 	drawNow(v, bad);
 	drawSheet($('sheet'), v);
 	drawNotes($('note'), notesOf(v, state.status, passed(), { said: lastSaid(v), soundWaits: waits(), stray: stray() }), !wall);
@@ -110,16 +111,17 @@ function draw() {
 // Sounds follow what is new; a fault or a reminder is heard again while it stays.
 function hear(bad) {
 	const h = state.heard, v = state.view, now = performance.now();
-	const due = (name, present) => {
+	const due = (name, present, play = () => sound(name, v)) => {
 		if (!present)
 			return void delete h[name];
 		if (h[name] && now - h[name] < AGAIN_MS)
 			return;
 		h[name] = now;
-		sound(name, v);
+		play();
 	};
 	due('fault', bad || v?.faults?.length);
 	due('reminder', !bad && v?.digits.some((d) => d.reminded));
+	due('elsewhere', !bad && v?.elsewhere?.length, () => sound('reminder', v, true));
 }
 
 function hearScan(before, v) {

@@ -1,12 +1,15 @@
 // The view for people at a desk: every room at a glance, what is owed and what has failed. Nothing can be entered.
 import { $, el, put, say } from './dom.js';
+import { drawElsewhere } from './elsewhere.js';
 import { Link } from './link.js';
 import { shape } from './shapes.js';
+import { sound } from './sound.js';
 import { summary } from './sheet.js';
 import { ago, digitWords, intended } from './words.js';
 
 const rooms = new Map(); // number -> { view, at }
 let status = null;
+const AGAIN_MS = 30000; // while it stands it is heard again
 
 function trouble() {
 	const silent = link.silence();
@@ -20,7 +23,7 @@ function trouble() {
 }
 
 function roomRow({ view: v, at }) {
-	const passed = performance.now() - at, c = v.case, last = v.recent[0];
+	const passed = performance.now() - at, c = v.case;
 	const digits = v.digits.map((d) => {
 		const w = digitWords(d, passed);
 		return w && el('div', {}, `${d.name}: ${w}${d.reminded ? ', reminder' : ''}`);
@@ -28,15 +31,26 @@ function roomRow({ view: v, at }) {
 	const cell = (cls, ...what) => el('td', { class: cls }, ...what);
 	const kind = c ? [`case ${c.number}`, c.single && 'single-person count', c.discrepancy && 'discrepancy', c.patient_left && 'patient has left'].filter(Boolean).join(', ') : 'no case open';
 	return el('tr', {}, cell('', el('b', {}, v.room.name)), cell('', kind + (v.suspended_case ? `; case ${v.suspended_case} suspended` : '')),
-		cell('time', ...digits), cell('', c ? summary(v) : ''), cell('', v.distrust ? `${v.distrust}. Count by hand.` : v.next), cell('', last ? ago(last.ago_ms + passed) : 'none'));
+		cell('time', ...digits), cell('', c ? summary(v) : ''), cell('', v.distrust ? `${v.distrust}. Count by hand.` : v.next), cell('', typeof v.last_scan_ms === 'number' ? ago(v.last_scan_ms + passed) : 'none'));
 }
 
 const list = (kind, texts, none) => (texts.length ? el('ul', {}, ...texts.map((t) => el('li', {}, shape(kind), el('span', {}, t)))) : el('p', {}, none));
+
+// The desk sounds for one thing only, and as loudly as its rooms are set to.
+let heard = 0;
+function hear(present) {
+	const now = performance.now();
+	if (present && (!heard || now - heard >= AGAIN_MS))
+		sound('reminder', { sound: [...rooms.values()][0]?.view.sound }, true);
+	heard = !present ? 0 : !heard || now - heard >= AGAIN_MS ? now : heard;
+}
 
 function draw() {
 	const bad = trouble(), all = [...rooms.values()].sort((a, b) => a.view.room.number - b.view.room.number);
 	$('trouble').hidden = !bad;
 	say($('trouble'), bad);
+	drawElsewhere($('elsewhere'), status?.elsewhere);
+	hear(!bad && status?.elsewhere?.length);
 	say($('place'), status?.site_name ? `Count desk · ${status.site_name}` : 'Count desk');
 	say($('facts'), status ? `${status.open_cases} open, last case ${status.last_case}` : '');
 	say($('intended'), intended);
@@ -47,7 +61,7 @@ function draw() {
 	put($('slips'), list('slip', (status?.slips ?? []).map((s) => `Slip ${s.number}, case ${s.case}, ${s.kind}: ${s.state}`), 'Each slip was read back, or none was made.'));
 	put($('owed'), list('owed', [...(status?.owed ?? []).map((n) => `Case ${n}: incident number`),
 		...all.flatMap(({ view: v }) => v.debts.map((d) => `${v.room.name}, case ${v.case?.number}: ${d}`))], 'Nothing is owed that the station knows of.'));
-	put($('faults'), list('fault', [...new Set([...(status?.faults ?? []), ...all.flatMap(({ view: v }) => v.faults ?? []), ...(status && !status.printer ? ['No printer is set: slips are written as PDF.'] : [])])], 'None that the station knows of.'));
+	put($('faults'), list('fault', [...new Set([...(status?.clock ? [status.clock] : []), ...(status?.faults ?? []), ...all.flatMap(({ view: v }) => v.faults ?? []), ...(status && !status.printer ? ['No printer is set: slips are written as PDF.'] : [])])], 'None that the station knows of.'));
 }
 
 const link = new Link('/events?desk=1', {

@@ -2,7 +2,7 @@
 // limb stands in a box of 100 by 124; y runs down. The tourniquet is a band across the root of its digit, the
 // forceps hang on the band, and the minutes stand over the tip.
 import { el, svg } from './dom.js';
-import { digitWords } from './words.js';
+import { digitWords, doubt } from './words.js';
 
 const BOX = { w: 100, h: 124 }, room = 110; // the little finger's edge stands out of its box
 // Right side, thumb or great toe first: root x, y, tip x, y, width.
@@ -139,9 +139,9 @@ function drawLimbs(box, digits, names, passed_ms) {
 	for (const f of flags) {
 		f.loud = (f.d.state === 'on' || f.d.state === 'maybe-on');
 		// What belongs to the minutes but need not be as large stands over them.
-		f.over = [f.d.number > 20 && f.d.name.replace(', described', ''), f.loud && f.d.gap && 'at least', f.d.lost].filter(Boolean).join(', ');
+		f.over = [f.d.number > 20 && f.d.name.replace(', described', ''), f.loud && doubt(f.d), f.d.lost].filter(Boolean).join(', ');
 		f.node = svg('g', { class: `flag ${f.d.state}${f.d.lost ? ' lost' : ''}` });
-		f.node.append(svg('text', {}, f.loud ? f.text.replace('at least ', '') : f.text));
+		f.node.append(svg('text', {}, f.loud && doubt(f.d) ? f.text.replace(`${doubt(f.d)} `, '') : f.text));
 		f.node.lastChild.style.fontSize = `${f.loud ? main : rest}px`;
 		if (f.over)
 			f.node.append(svg('text', { class: 'over', y: -(f.loud ? main : rest) * 0.95 }, f.over));

@@ -1,7 +1,7 @@
 // What must not be forgotten, one line after the other: faults first, then what is owed, slips, and scans before.
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
-import { ago, digitWords, verdict } from './words.js';
+import { ago, digitWords, minutes, verdict } from './words.js';
 
 const TURN_MS = 5000;
 
@@ -17,11 +17,13 @@ export function notesOf(view, status, passed_ms, { said, soundWaits, stray }) {
 	const list = [], add = (kind, text) => list.push({ kind, text });
 	for (const f of new Set([...(view?.faults ?? [])]))
 		add('fault', f);
+	if (view?.clock)
+		add('fault', view.clock);
 	if (stray)
 		add('fault', 'Not counted: a scanner that the station does not know typed into this page. Use the room\'s own scanner; scanners.ini lists which are known.');
 	for (const d of view?.digits ?? [])
 		if (d.gap && (d.state === 'on' || d.state === 'maybe-on'))
-			add('fault', `Clock gap: ${d.name} on since ${d.on_at} by the wall clock; the minutes shown are the least.`);
+			add('fault', `Clock gap: ${d.name} on ${d.by_wall_ms ? `since ${d.on_at} by the wall clock; at least` : 'for at least'} ${minutes(d.stretch_ms + passed_ms)}${d.by_wall_ms ? ' are known' : '; the wall clock cannot be trusted'}.`);
 	for (const d of view?.digits ?? [])
 		if (d.reminded)
 			add('reminder', `Reminder: ${d.name}, ${digitWords(d, passed_ms)}. Scan any badge to acknowledge.`);

@@ -57,8 +57,9 @@ function speak(name, view, level) {
 	due = setTimeout(() => say(text, level), lasts_s(name) * 1000);
 }
 
-export function sound(name, view) {
-	const level = loudness(view);
+// What is `urgent` the quiet hours do not soften.
+export function sound(name, view, urgent = false) {
+	const level = loudness(urgent ? { ...view, sound: { ...view?.sound, quiet: false } } : view);
 	document.dispatchEvent(new CustomEvent('sounded', { detail: { name, level } }));
 	speak(name, view, level);
 	if (level === 0 || waits())

@@ -14,13 +14,17 @@ export const verdicts = { accepted: 'Accepted', refused: 'Refused', question: 'Q
 const plainVerdicts = { accepted: 'Noted', refused: 'Not taken', question: 'Question' };
 export const verdict = (v, awake) => (awake ? plainVerdicts : verdicts)[v] ?? v;
 
+// Through a power cut the longer of both clocks: the wall clock's, or the known minutes where it cannot be trusted.
+export const doubt = (d) => (!d.gap ? '' : d.by_wall_ms ? 'by wall clock' : 'at least');
+const runs = (d, passed_ms) => minutes(Math.max(d.stretch_ms, d.by_wall_ms ?? 0) + passed_ms);
+
 // What stands at a digit, as said beside it on the drawing.
 export function digitWords(d, passed_ms) {
-	const least = d.gap ? 'at least ' : '';
+	const how = doubt(d) && `${doubt(d)} `;
 	switch (d.state) {
-	case 'on': return `${least}${minutes(d.stretch_ms + passed_ms)}`;
-	case 'maybe-on': return `on? ${least}${minutes(d.stretch_ms + passed_ms)}`;
-	case 'off': return d.seen_bare ? 'seen bare' : `was on ${least}${minutes(d.total_ms)}`;
+	case 'on': return `${how}${runs(d, passed_ms)}`;
+	case 'maybe-on': return `on? ${how}${runs(d, passed_ms)}`;
+	case 'off': return d.seen_bare ? 'seen bare' : `was on ${d.gap ? 'at least ' : ''}${minutes(d.total_ms)}`;
 	default: return d.seen_bare ? 'seen bare' : d.marked ? 'marked' : '';
 	}
 }

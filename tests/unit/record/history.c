@@ -48,7 +48,7 @@ struct sheet history_scrubbed(const struct sheet *s)
 	out.asked.n = s->asked.n;
 	out.asked.at = s->asked.at;
 	history_scrub(&out.asked.at);
-	history_scrub(&out.last_code_at);
+	history_scrub(&out.final_at);
 	for (int i = 0; i < DIGITS_MAX; i++)
 		history_scrub(&out.digits[i].since);
 	return out;
@@ -239,7 +239,8 @@ static int slip(struct history *h, int32_t room, int32_t number)
 static const char by_the_book[] = "c1 b1 b2 g f b2 d2 w32 d2 c40 w8 c50 c41 f b2 d2 b3 s";
 static const char lone[] = "b3 g d2 w20 d2 c40 c50 c41 d2 c82 b3 s";
 static const char unresolved[] =
-    "c1 b1 b2 g b2 d11 w5 d11 c40 c50 c43 c4 c60 c60 c60 c60 c60 c60 c60 c61 c60 c60 c60 c4 b2 b3";
+    "c1 b1 b2 g b2 d11 w5 d11 c40 c50 c43 c5 c60 c15 c60 c15 c60 c15 c60 c15 c60 c15 c60 c15 c60 c61 "
+    "c60 c15 c60 c15 c60 c5 b2 b3";
 static const char cancelled[] = "c1 c3 c10";
 
 static int word(struct history *h, int32_t room, const char *w, int32_t identity)
@@ -311,9 +312,13 @@ static int any_case(struct history *h, int32_t room)
 
 static int any_card(struct history *h, int32_t room)
 {
-	int fitting[FITTING_MAX + 1] = {0}, index = station_sheet_of_room(&h->st, room), count = 0;
+	int fitting[DEEDS_MAX] = {0}, index = station_sheet_of_room(&h->st, room), count = 0;
+	struct next next = {0};
 	if (index >= 0 && any(h, 4))
-		count = fitting_cards(&h->st, &h->st.sheets[index], fitting);
+		next_step(&h->st, &h->st.sheets[index], room, h->now, &next);
+	for (int i = 0; i < next.n_deeds; i++)
+		if (next.deeds[i].kind == DEED_CARD)
+			fitting[count++] = next.deeds[i].n;
 	if (count > 0)
 		return card(h, room, fitting[any(h, (uint32_t)count)]);
 	int m = 0;

@@ -74,6 +74,7 @@ static void same_station(const struct station *a, const struct station *b)
 	assert_int_equal(a->last_slip_no, b->last_slip_no);
 	assert_int_equal(a->last_item_no, b->last_item_no);
 	assert_memory_equal(a->idle_asked, b->idle_asked, sizeof a->idle_asked);
+	assert_memory_equal(a->idle_last, b->idle_last, sizeof a->idle_last);
 	assert_int_equal(a->boot, b->boot);
 	/* `last` is when the station was last known to live: what a power cut is measured from. */
 	assert_int_equal(a->last.boot, b->last.boot);

@@ -107,7 +107,7 @@ static const struct {
     {"key", "key = key || 'x'"},
     {"payload", "payload = replace(payload, '\"v\":1', '\"v\":2')"},
     {"payload, another time", "payload = replace(payload, '\"wall_ms\":1', '\"wall_ms\":2')"},
-    {"payload, a space", "payload = replace(payload, '{\"boot\"', '{ \"boot\"')"},
+    {"payload, a space", "payload = '{ ' || substr(payload, 2)"},
     {"hash",
      "hash = CAST(substr(hash, 1, 31) || CASE WHEN substr(hash, 32) = x'00' THEN x'01' ELSE x'00' END AS "
      "BLOB)"},

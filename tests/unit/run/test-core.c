@@ -119,6 +119,12 @@ static void must_say(const char *said, const char *words)
 		fail_msg("not '%s': %s", words, said);
 }
 
+static void slip_is_written(int32_t slip)
+{
+	struct event e = {.kind = EV_SLIP_STATE, .room = 1, .case_no = 1, .n = slip, .what = SLIP_WRITTEN, .other = 1};
+	assert_int_equal(core_store(&core, &e, 1, NULL), 0);
+}
+
 static void begin_case(void)
 {
 	card(CARD_NEW_CASE);
@@ -137,8 +143,10 @@ static void end_case(int shown)
 		must_say(badge(3), "ended reconciled");
 		return;
 	}
-	for (int i = 0; i < core.station.policy.n_search; i++)
-		card(CARD_STEP_DONE);
+	for (int i = 0; i < core.station.policy.n_search; i++) {
+		must_say(card(CARD_STEP_DONE), "done");
+		card(CARD_NEXT);
+	}
 	card(CARD_END_UNRESOLVED);
 	badge(3);
 	must_say(core_typed(&core, 1, "INC-1")->said, "UNRESOLVED");
@@ -193,7 +201,9 @@ static void what_was_missing_is_of_its_patient_when_it_is_found(void **state)
 	begin_case();
 	must_say(scan(PACK "1"), "Counted in");
 	end_case(0);
-	must_say(scan(PACK "1"), "comes from case 1, where it was missing");
+	must_say(scan(PACK "1"), "the wrapper or bag of the finger tourniquet, green, M that case 1 did not account for");
+	card(CARD_FOUND);
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1}), "entered for case 1");
 	assert_int_equal(kept_of(EV_FOUND_AFTER)->case_no, 1);
 }
 
@@ -203,8 +213,11 @@ static void a_slip_is_found_again_in_the_record(void **state)
 	begin_case();
 	scan(PACK "1");
 	end_case(1);
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1}), "was not printed yet");
+	slip_is_written(1);
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 2}), "has no copy 2");
 	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1}), "of case 1");
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1}), "was seen before");
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 2}), "was seen before");
 	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 9, .copy = 1}), "not of this station");
 }
 

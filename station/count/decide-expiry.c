@@ -1,0 +1,47 @@
+/* Expiry while the wall clock is wrong: nobody but a person who reads the date can judge it (rules 3, 5). */
+#include <stdio.h>
+#include <string.h>
+
+#include "base/clock.h"
+#include "count/turn.h"
+
+/* More debts than this are not told apart, so that there is always room for what is owed about the patient. */
+#define APART_MAX (DEBTS_MAX / 2)
+
+static int judged(const struct turn *t, int32_t expiry)
+{
+	/* A wrong clock stands before the right one: what has expired by it has expired. */
+	return !t->station->clock_wrong || !expiry || expiry < clock_date_number(t->in->at.wall_ms);
+}
+
+void owe_expiry(struct turn *t, int first, int last)
+{
+	int owed = 0;
+	for (int i = first; i <= last; i++) {
+		if (judged(t, sheet_item_const(t->s, i)->thing.expiry))
+			continue;
+		owe(t, DEBT_EXPIRY_READ, t->s->debts.count < APART_MAX ? i : 0, 0);
+		owed = 1;
+	}
+	char *said = t->out->reply.said;
+	size_t used = strlen(said);
+	if (owed)
+		snprintf(said + used, SAID_MAX - used,
+		         " Its expiry cannot be judged, the wall clock is wrong: read the date aloud.");
+}
+
+/* A tourniquet that nobody listed comes first where the board asks for it first (rule 19). */
+int expiry_read(struct turn *t, int32_t badge)
+{
+	const struct debt *d = debts_find(&t->s->debts, DEBT_EXPIRY_READ);
+	if (!d || (debts_has(&t->s->debts, DEBT_LISTING) && t->s->debts.list[0].kind == DEBT_LISTING))
+		return 0;
+	for (; d; d = debts_find(&t->s->debts, DEBT_EXPIRY_READ))
+		pay(t, DEBT_EXPIRY_READ, d->item, 0, "read aloud");
+	close_question(t);
+	turn_accept(
+	    t,
+	    "Expiry date read aloud, says %s. If it has passed: take the item off the field and use another.",
+	    staff_name(&t->station->staff, badge));
+	return 1;
+}

@@ -1,0 +1,119 @@
+#include "count/unanswered.h"
+
+#include <inttypes.h>
+#include <stdio.h>
+
+#include "base/clock.h"
+#include "code/own-codes.h"
+
+static int place_of(const struct station *st, int32_t room)
+{
+	for (int i = 0; i < st->n_rooms; i++)
+		if (st->rooms[i].number == room)
+			return i;
+	return -1;
+}
+
+/* Each scan leaves one of these, a refused one as well; time passing, printing and faults leave none. */
+static int is_of_a_scan(const struct event *e)
+{
+	if (e->flags & EVENT_FIRST)
+		return 1;
+	switch (e->kind) {
+	case EV_CASE_OPENED:
+	case EV_NEXT:
+	case EV_REFUSED:
+	case EV_SCANNER_ROOM:
+	case EV_FOUND_AFTER:
+		return 1;
+	case EV_ASKED:
+		return !e->case_no;
+	case EV_SLIP_STATE:
+		return e->what == SLIP_SEEN;
+	default:
+		return 0;
+	}
+}
+
+static int is_later(struct moment at, struct moment than)
+{
+	return at.boot > than.boot || (at.boot == than.boot && at.boot_ms > than.boot_ms);
+}
+
+static void heard_scan(struct station *st, int32_t room, struct moment at)
+{
+	int i = place_of(st, room);
+	if (i < 0)
+		return;
+	if (is_later(at, st->heard[i].scan))
+		st->heard[i].scan = at;
+	st->heard[i].reminder = (struct moment){0};
+}
+
+void heard_apply(struct station *st, const struct event *e)
+{
+	int i = place_of(st, e->room);
+	if (e->kind == EV_REMINDED && i >= 0 && !st->heard[i].reminder.boot)
+		st->heard[i].reminder = e->at;
+	if (!is_of_a_scan(e))
+		return;
+	heard_scan(st, e->room, e->at);
+	if (e->kind == EV_SCANNER_ROOM) /* whoever scanned that room's card stands in it */
+		heard_scan(st, e->n, e->at);
+}
+
+struct moment station_last_scan(const struct station *st, int32_t room)
+{
+	int i = place_of(st, room);
+	return i < 0 ? (struct moment){0} : st->heard[i].scan;
+}
+
+/* Over a power cut whose length nobody knows it stands at once. */
+static int stands(const struct station *st, const struct heard *h, struct moment now)
+{
+	int64_t ms = moment_between_ms(h->reminder, now);
+	return st->policy.nobody_min && h->reminder.boot &&
+	       (ms < 0 || ms >= (int64_t)st->policy.nobody_min * 60000);
+}
+
+/* A time of day only where it can be true. */
+static void since_text(const struct station *st, struct moment scan, struct moment now, char out[40])
+{
+	char date[11] = "", hm[6];
+	if (st->clock_wrong || scan.wall_ms > now.wall_ms) {
+		snprintf(out, 40, "no scan since the reminder");
+		return;
+	}
+	clock_text_hm(scan.wall_ms, hm);
+	if (clock_date_number(scan.wall_ms) != clock_date_number(now.wall_ms))
+		clock_text_date(scan.wall_ms, date);
+	snprintf(out, 40, "no scan since %s%s%s", date, *date ? " " : "", hm);
+}
+
+static void tell(const struct station *st, const struct sheet *s, const struct digit *d, struct moment now,
+                 struct unanswered *out)
+{
+	char since[40];
+	int64_t min = digit_open_ms(d, now) / 60000;
+	since_text(st, station_last_scan(st, s->room), now, since);
+	out->room = s->room;
+	snprintf(out->text, sizeof out->text, "%s: %s%s %s%" PRId64 " min, %s",
+	         station_room_name(st, s->room), own_digit_name(d->number),
+	         d->state == DIGIT_OFF ? ", off and not accounted for," : "",
+	         d->by_wall.cuts && !digit_wall_holds(d, now) ? "at least " : "", min, since);
+}
+
+int station_unanswered(const struct station *st, struct moment now, struct unanswered out[UNANSWERED_MAX])
+{
+	int n = 0;
+	for (int i = 0; i < SHEETS_MAX; i++) {
+		const struct sheet *s = &st->sheets[i];
+		int place = s->case_no ? place_of(st, s->room) : -1;
+		if (place < 0 || !stands(st, &st->heard[place], now))
+			continue;
+		for (int d = 0; d < s->n_digits && n < UNANSWERED_MAX; d++)
+			if (s->digits[d].reminded)
+				tell(st, s, &s->digits[d], now, &out[n++]);
+	}
+	return n;
+}

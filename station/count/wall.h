@@ -1,0 +1,25 @@
+/* The wall clock: whether it can be right. Nothing is ordered by it; people read it, and expiry is judged by it.
+ *
+ * It is wrong where it stands before what the record already holds, or before the program itself was made. A tick says so
+ * with a clock-wrong event, and says so again when it is right (EV_CLOCK_WRONG); `clock_wrong` is what was said last.
+ */
+#ifndef BANDTALLY_COUNT_WALL_H
+#define BANDTALLY_COUNT_WALL_H
+
+#include <stddef.h>
+#include <stdint.h>
+
+#include "count/station.h"
+
+/* As a tick would say it now. A minute's lag of the record is no error: clocks are put right by seconds all the time;
+ * but once it was said, the clock is right again only where it has caught up. */
+int wall_is_wrong(const struct station *st, struct moment now);
+
+/* The latest wall clock that is known: its own, or the record's. For what must have a day though the clock is wrong: the
+ * century of a year of two digits, the cases of the day. */
+int64_t wall_latest_ms(const struct station *st, struct moment now);
+
+/* What the board says of it, and what to do; "" where nothing was said. */
+void wall_words(const struct station *st, struct moment now, char *out, size_t size);
+
+#endif

@@ -1,0 +1,97 @@
+/* Scans that a scanner had stored: from their bytes to what is held, and from what is held to entries. */
+#include <stdio.h>
+#include <string.h>
+
+#include "code/own-codes.h"
+#include "run/core-internal.h"
+
+static struct moment made_at(struct moment now, int64_t made_ms)
+{
+	int64_t age = made_ms > 0 && made_ms < now.boot_ms ? now.boot_ms - made_ms : 0;
+	return (struct moment){.boot = now.boot, .boot_ms = now.boot_ms - age, .wall_ms = now.wall_ms - age};
+}
+
+static int moves_scanner(const struct input *in)
+{
+	return in->act == ACT_CARD && (in->card == CARD_THIS_ROOM || in->card == CARD_SPARE_SCANNER);
+}
+
+static void hold(struct core *c, const char *scanner, int32_t room, const struct input *list, int n, int lost)
+{
+	struct input in = {
+	    .act = ACT_STORED, .at = core_now(c), .room = room, .stored = list, .n_stored = n, .lost = lost};
+	snprintf(in.scanner, sizeof in.scanner, "%s", scanner);
+	if (n || lost)
+		core_carry_out(c, &in, NULL);
+}
+
+/* A card that says where the scanner works is no entry of a case: what comes behind it belongs to its room. */
+void core_stored(struct core *c, const struct scan *scans, int n, int lost)
+{
+	static struct input list[STORED_MAX]; /* some 30 kB; one thread */
+	struct moment now = core_now(c);
+	int32_t room = station_scanner_room(&c->station, scans[0].scanner, scans[0].room, now);
+	int kept = 0;
+	for (int i = 0; i < n && i < STORED_MAX; i++) {
+		struct input in = {.at = made_at(now, scans[i].made_ms), .room = room};
+		snprintf(in.scanner, sizeof in.scanner, "%s", scans[i].scanner);
+		if (core_read(c, &scans[i], &in) && kept && list[kept - 1].act == ACT_HALF)
+			kept--;
+		list[kept++] = in;
+		if (!moves_scanner(&in))
+			continue;
+		hold(c, in.scanner, room, list, kept - 1, 0);
+		in.flags = EVENT_LATE;
+		core_carry_out(c, &in, NULL);
+		room = station_scanner_room(&c->station, in.scanner, scans[i].room, now);
+		kept = 0;
+	}
+	hold(c, scans[0].scanner, room, list, kept, lost);
+}
+
+void core_ask_held(struct core *c)
+{
+	int32_t asked = 0;
+	for (int i = 0; i < c->station.n_held; i++) {
+		struct input in = {.act = ACT_STORED, .at = core_now(c), .room = c->station.held[i].room};
+		if (in.room != asked && station_room(&c->station, in.room))
+			core_carry_out(c, &in, NULL);
+		asked = in.room;
+	}
+}
+
+/* What was entered, and of the first that was refused why. */
+struct entered {
+	int done, refused;
+	char why[220];
+};
+
+static void tell_all(struct reply *r, const struct entered *e)
+{
+	int all = e->done + e->refused;
+	if (!e->refused)
+		snprintf(r->said, sizeof r->said, "%d stored scan%s entered as late. %.220s", all,
+		         all == 1 ? " was" : "s were", r->verdict == VERDICT_QUESTION ? r->said : "");
+	else
+		snprintf(r->said, sizeof r->said,
+		         "%d of %d stored scans entered as late. NOT entered: %.220s", e->done, all, e->why);
+	if (e->refused)
+		r->verdict = VERDICT_REFUSED;
+}
+
+void core_enter_held(struct core *c, int32_t room, int n)
+{
+	struct entered e = {0};
+	struct input in;
+	int stored = 1;
+	while (n-- > 0 && stored && held_input(&c->station, room, core_now(c), &in)) {
+		in.more = n > 0;
+		core_look_up(c, &in);
+		const struct reply *r = core_carry_out(c, &in, &stored);
+		e.done += r->verdict != VERDICT_REFUSED;
+		if (r->verdict == VERDICT_REFUSED && !e.refused++)
+			snprintf(e.why, sizeof e.why, "%.219s", r->said);
+	}
+	if (stored)
+		tell_all(&c->outcome.reply, &e);
+}

@@ -1,0 +1,39 @@
+# What was counted in goes back unopened after the count: the sheet is empty, and the case can be cancelled.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+  event: case-opened, case 1
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Who circulates: scan the circulating badge.
+  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
+> pack GREEN-M 525 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 1, GREEN-M:525 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
+  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> card RETURNED UNOPENED
+question: Returned unopened.
+next: What goes back unopened? Scan the pack; NO to leave it as it is.
+  event: asked, case 1, returned, first
+> pack GREEN-M 525 lot T26 expiry 20280331
+accepted: Returned unopened: finger tourniquet, green, M. It may be used in another case.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: item-returned, case 1, item 1, first
+  event: asked, case 1, nothing more
+> card CANCEL
+question: Case 1.
+next: Cancel this case? Scan YES; NO if not.
+  event: asked, case 1, cancel, first
+> card YES
+accepted: Case 1 ended as cancelled; nothing was opened.
+next: Next patient: scan NEW CASE.
+  event: asked, case 1, nothing more, first
+  event: case-ended, case 1, cancelled, "nothing was opened"

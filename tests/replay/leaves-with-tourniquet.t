@@ -1,0 +1,46 @@
+# The patient leaves with a tourniquet on: the question and the reply say so.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+  event: case-opened, case 1
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Who circulates: scan the circulating badge.
+  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
+> pack GREEN-M 524 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 1, GREEN-M:524 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
+  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit left thumb
+accepted: Tourniquet on, left thumb, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
+  event: digit-on, case 1, digit left thumb, first
+  event: item-on, case 1, item 1, digit left thumb
+> card PATIENT LEAVES
+question: Patient leaves. A TOURNIQUET IS ON THE LEFT THUMB.
+next: Does the patient leave the room now? Scan YES; NO if not.
+  event: asked, case 1, leaves, first
+> card YES
+accepted: The patient has left the room. A TOURNIQUET IS ON THE LEFT THUMB. What is owed stays owed.
+next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
+  event: patient-left, case 1, first
+  event: asked, case 1, nothing more
+> show
+item 1: finger tourniquet, green, M, on, 0 of 1
+left thumb: on, now 0 min, total 0 min, longest 0 min
+> card CANCEL
+question: Case 1. A TOURNIQUET IS ON THE LEFT THUMB.
+next: Cancel this case? Scan YES; NO if not.
+  event: asked, case 1, cancel, first
+> card NO
+accepted: Left as it is.
+next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
+  event: asked, case 1, nothing more, first

@@ -1,0 +1,93 @@
+# Forceps that were dropped, and a tourniquet that is missing, do not go on by themselves.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+  event: case-opened, case 1
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Who circulates: scan the circulating badge.
+  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
+> pack GREEN-M 522 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 1, GREEN-M:522 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
+> pack GREEN-M 523 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 2, GREEN-M:523 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
+> pack FORCEPS 54
+accepted: Counted in: 1 artery forceps, curved.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 3, FORCEPS:54 "artery forceps, curved" forceps known by its mark, n 1, first
+> card DROPPED
+question: Dropped.
+next: What was dropped? Scan its code; NO to leave it as it is.
+  event: asked, case 1, dropped, first
+> pack FORCEPS 54
+accepted: Dropped: artery forceps, curved. It stays in the room and in the count.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-dropped, case 1, item 3, first
+  event: asked, case 1, nothing more
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
+  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit right thumb
+accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
+  event: digit-on, case 1, digit right thumb, first
+  event: item-on, case 1, item 2, digit right thumb
+> show
+item 1: finger tourniquet, green, M, here, 0 of 1
+item 2: finger tourniquet, green, M, on, 0 of 1
+item 3: artery forceps, curved, here, 0 of 1, dropped
+right thumb: on, now 0 min, total 0 min, longest 0 min
+> digit right thumb
+question: Tourniquet on the right thumb for 0 min.
+next: Right thumb: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
+  event: asked, case 1, off, digit right thumb, first
+> card OFF
+accepted: Off, right thumb, at 10:00, after 0 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+  event: item-off, case 1, item 2, digit right thumb, first
+  event: asked, case 1, nothing more
+  event: digit-off, case 1, digit right thumb
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are intact; CUT AND COMPLETE for one that is cut; PIECES MISSING for one not whole; the digit card if it is on a digit; SHOWN and their number for as many as are; NO if none is there.
+  event: count-started, case 1, final, first
+> card SHOWN 1
+accepted: Finger tourniquet, green, M: 1 of 2 shown.
+next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NO if it is not there.
+  event: item-shown, case 1, shown, item 1, intact, n 1, first
+  event: item-not-shown, case 1, item 2, n 1
+> pack FORCEPS 54
+accepted: Accounted for: artery forceps, curved: its mark was read, 1 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.
+next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+  event: item-shown, case 1, mark, item 3, n 1, first
+  event: discrepancy, case 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1
+prints: discrepancy slip 1
+  event: slip-state, case 1, written, copy 1, n 1
+> digit right thumb
+question: Right thumb: the clock runs as 'on?'. The look comes after the final count is agreed.
+next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO if none is on it; MISREAD if it never came off.
+  event: digit-doubted, case 1, digit right thumb, first
+  event: owed, case 1, maybe-on, digit right thumb
+  event: asked, case 1, is-on, digit right thumb, n 1
+> card YES
+accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs. The final count starts again.
+next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
+  event: paid, case 1, maybe-on, digit right thumb, "it is on", first
+  event: digit-on, case 1, digit right thumb
+  event: item-on, case 1, item 1, digit right thumb
+  event: asked, case 1, nothing more
+> show
+item 1: finger tourniquet, green, M, on, 0 of 1
+item 2: finger tourniquet, green, M, off, 0 of 1
+item 3: artery forceps, curved, accounted, 1 of 1, dropped
+right thumb: on, now 0 min, total 0 min, longest 0 min

@@ -1,0 +1,119 @@
+# Two tourniquets alike are laid side by side and answered once by their number: INTACT says nothing of the second (rule 22).
+# One shown of two leaves a discrepancy whose slip names both digits.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+  event: case-opened, case 1
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Who circulates: scan the circulating badge.
+  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
+> pack GREEN-M 501 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 1, GREEN-M:501 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
+> pack GREEN-M 502 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 2, GREEN-M:502 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
+  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit right index finger
+accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+  event: digit-on, case 1, digit right index finger, first
+  event: item-on, case 1, item 2, digit right index finger
+> digit left ring finger
+accepted: Tourniquet on, left ring finger, from 10:00; no forceps on it. The clock runs.
+next: On: right index finger, left ring finger. When one is off: scan its digit card, then OFF.
+  event: digit-on, case 1, digit left ring finger, first
+  event: item-on, case 1, item 1, digit left ring finger
+> digit right index finger
+question: Tourniquet on the right index finger for 0 min.
+next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
+  event: asked, case 1, off, digit right index finger, first
+> card OFF
+accepted: Off, right index finger, at 10:00, after 0 min. Off is not yet accounted for.
+next: When the tourniquet is off the left ring finger: scan its digit card, then OFF.
+  event: item-off, case 1, item 2, digit right index finger, first
+  event: asked, case 1, nothing more
+  event: digit-off, case 1, digit right index finger
+> digit left ring finger
+question: Tourniquet on the left ring finger for 0 min.
+next: Left ring finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
+  event: asked, case 1, off, digit left ring finger, first
+> card OFF
+accepted: Off, left ring finger, at 10:00, after 0 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+  event: item-off, case 1, item 1, digit left ring finger, first
+  event: asked, case 1, nothing more
+  event: digit-off, case 1, digit left ring finger
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are intact; CUT AND COMPLETE for one that is cut; PIECES MISSING for one not whole; the digit card if it is on a digit; SHOWN and their number for as many as are; NO if none is there.
+  event: count-started, case 1, final, first
+> card INTACT
+refused: 2 are asked for together: lay them side by side, SHOWN and their number.
+next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are intact; CUT AND COMPLETE for one that is cut; PIECES MISSING for one not whole; the digit card if it is on a digit; SHOWN and their number for as many as are; NO if none is there.
+  event: refused, case 1, "2 are asked for together: lay them side by side, SHOWN and their number."
+>> card INTACT
+refused: 2 are asked for together: lay them side by side, SHOWN and their number.
+next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are intact; CUT AND COMPLETE for one that is cut; PIECES MISSING for one not whole; the digit card if it is on a digit; SHOWN and their number for as many as are; NO if none is there.
+  event: refused, case 1, "2 are asked for together: lay them side by side, SHOWN and their number."
+> card YES
+refused: 2 are asked for together: lay them side by side, SHOWN and their number.
+next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are intact; CUT AND COMPLETE for one that is cut; PIECES MISSING for one not whole; the digit card if it is on a digit; SHOWN and their number for as many as are; NO if none is there.
+  event: refused, case 1, "2 are asked for together: lay them side by side, SHOWN and their number."
+> card SHOWN 1
+accepted: Finger tourniquet, green, M: 1 of 2 shown. DISCREPANCY: say it aloud. The discrepancy slip prints now.
+next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+  event: item-shown, case 1, shown, item 1, intact, n 1, first
+  event: item-not-shown, case 1, item 2, n 1
+  event: discrepancy, case 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1
+prints: discrepancy slip 1
+  event: slip-state, case 1, written, copy 1, n 1
+> show
+item 1: finger tourniquet, green, M, accounted, 1 of 1
+item 2: finger tourniquet, green, M, off, 0 of 1
+right index finger: off, now 0 min, total 0 min, longest 0 min
+left ring finger: off, now 0 min, total 0 min, longest 0 min
+> card FOUND
+question: Found.
+next: Found: is it the finger tourniquet, green, M? Scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is something else.
+  event: asked, case 1, found, item 2, first
+> card INTACT
+accepted: Found, finger tourniquet, green, M: shown intact, 1 of 1.
+next: Agree the final count aloud: scan the circulating badge.
+  event: asked, case 1, nothing more, first
+  event: item-shown, case 1, shown, item 2, intact, n 1, "say it aloud and stop closing"
+  event: discrepancy, case 1
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+  event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit right index finger
+accepted: Right index finger seen bare at 10:01.
+next: Look at the bare left ring finger before the dressing: scan its digit card; NO if one went on again.
+  event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
+> digit left ring finger
+accepted: Left ring finger seen bare at 10:01.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+  event: digit-seen-bare, case 1, digit left ring finger, person CIRC-2, first
+> badge SURG-3
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; finger tourniquet, green, M: 1 of 1 shown intact; right index finger seen bare; left ring finger seen bare.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+  event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
+  event: signed-out, case 1, person SURG-3
+  event: item-used, case 1, item 1, GREEN-M:501 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
+  event: item-used, case 1, item 2, GREEN-M:502 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
+  event: case-ended, case 1, reconciled
+  event: slip-queued, case 1, reconciliation, copy 1, n 2
+prints: reconciliation slip 2
+  event: slip-state, case 1, written, copy 1, n 2

@@ -1,0 +1,79 @@
+# A slip of another room is asked about where no case is open, and left alone while one is.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+  event: case-opened, case 1
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Who circulates: scan the circulating badge.
+  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
+> pack GREEN-M 521 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 1, GREEN-M:521 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
+  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
+  event: count-started, case 1, final, first
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Agree the final count aloud: scan the circulating badge.
+  event: item-shown, case 1, shown, item 1, intact, n 1, first
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+  event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> badge SURG-3
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+  event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
+  event: signed-out, case 1, person SURG-3
+  event: item-used, case 1, item 1, GREEN-M:521 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
+  event: case-ended, case 1, reconciled
+  event: slip-queued, case 1, reconciliation, copy 1, n 1
+prints: reconciliation slip 1
+  event: slip-state, case 1, written, copy 1, n 1
+
+room 2
+> card NEW CASE
+accepted: Case 2 opened in Theatre 2.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+  event: case-opened, case 2
+> slip 1
+refused: Slip 0000001 is of case 1 in Theatre 1: scan it there, or when this case has ended.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+  event: refused, case 2, "Slip 0000001 is of case 1 in Theatre 1: scan it there, or when this case has ended."
+> card CANCEL
+question: Case 2.
+next: Cancel this case? Scan YES; NO if not.
+  event: asked, case 2, cancel, first
+> card YES
+accepted: Case 2 ended as cancelled; nothing was opened.
+next: Next patient: scan NEW CASE.
+  event: asked, case 2, nothing more, first
+  event: case-ended, case 2, cancelled, "nothing was opened"
+> slip 1
+question: Slip 0000001 is of case 1 in Theatre 1.
+next: This slip is of another room. Is this paper in your hand here? Scan YES; NO if not.
+  event: asked, slip-here, n 1
+> card NO
+accepted: Left as it is.
+next: Next patient: scan NEW CASE.
+  event: asked, nothing more
+> slip 1
+question: Slip 0000001 is of case 1 in Theatre 1.
+next: This slip is of another room. Is this paper in your hand here? Scan YES; NO if not.
+  event: asked, slip-here, n 1
+> card YES
+accepted: Slip 0000001 of case 1 seen here: this paper came out.
+next: Next patient: scan NEW CASE.
+  event: asked, nothing more
+  event: slip-state, case 1, seen, copy 1, n 1

@@ -1,0 +1,108 @@
+# The card of the wrong digit was scanned instead of the right one: MISREAD and YES take the tourniquet away that never went
+# on, and what is owed for it is one count.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+  event: case-opened, case 1
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Who circulates: scan the circulating badge.
+  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
+> pack GREEN-M 513 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 1, GREEN-M:513 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
+  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit right index finger
+accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+  event: digit-on, case 1, digit right index finger, first
+  event: item-on, case 1, item 1, digit right index finger
+> digit right middle finger
+question: Right middle finger: the clock runs as 'on?'.
+next: Right middle finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+  event: digit-maybe-on, case 1, digit right middle finger, first
+  event: owed, case 1, maybe-on, digit right middle finger
+  event: asked, case 1, is-on, digit right middle finger, n 1
+> card YES
+accepted: Tourniquet on, right middle finger, from 10:00; no forceps on it. The clock runs.
+next: Owed: what the tourniquet is that is not listed: scan its pack; the circulating badge when what it is was said aloud.
+  event: paid, case 1, maybe-on, digit right middle finger, "it is on", first
+  event: digit-on, case 1, digit right middle finger
+  event: item-in, case 1, item 2, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
+  event: owed, case 1, listing, item 2
+  event: owed, case 1, added
+  event: item-on, case 1, item 2, digit right middle finger
+  event: asked, case 1, nothing more
+> show
+item 1: finger tourniquet, green, M, on, 0 of 1
+item 2: tourniquet, not listed yet, on, 0 of 1
+right index finger: on, now 0 min, total 0 min, longest 0 min
+right middle finger: on, now 0 min, total 0 min, longest 0 min
+owed: listing
+owed: added
+> card MISREAD
+question: Misread: the right middle finger is wrong, or scan the pack that was misread.
+next: Right middle finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
+  event: asked, case 1, move-to, digit right middle finger, first
+> card YES
+accepted: Taken away: no tourniquet was on the right middle finger, says the team. The record keeps both.
+next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
+  event: digit-never-on, case 1, digit right middle finger, first
+  event: item-struck, case 1, item 2
+  event: paid, case 1, listing, item 2, "it was never here"
+  event: paid, case 1, maybe-on, digit right middle finger, "it was never on"
+  event: paid, case 1, marked-digit, digit right middle finger, "it was never on"
+  event: asked, case 1, nothing more
+> show
+item 1: finger tourniquet, green, M, on, 0 of 1
+item 2: tourniquet, not listed yet, struck, 0 of 1
+right index finger: on, now 0 min, total 0 min, longest 0 min
+right middle finger: bare, now 0 min, total 0 min, longest 0 min
+owed: added
++ 5 min
+  event: alive, 5 times
+> digit right index finger
+question: Tourniquet on the right index finger for 5 min.
+next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
+  event: asked, case 1, off, digit right index finger, first
+> card OFF
+accepted: Off, right index finger, at 10:05, after 5 min. Off is not yet accounted for.
+next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
+  event: item-off, case 1, item 1, digit right index finger, first
+  event: asked, case 1, nothing more
+  event: digit-off, case 1, digit right index finger
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
+  event: count-started, case 1, final, first
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Agree the final count aloud: scan the circulating badge.
+  event: item-shown, case 1, shown, item 1, intact, n 1, first
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+  event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
+  event: paid, case 1, added, person CIRC-2, "agreed aloud"
+> digit right index finger
+accepted: Right index finger seen bare at 10:05.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+  event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
+> badge SURG-3
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; right index finger seen bare.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+  event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
+  event: signed-out, case 1, person SURG-3
+  event: item-used, case 1, item 1, GREEN-M:513 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
+  event: case-ended, case 1, reconciled
+  event: slip-queued, case 1, reconciliation, copy 1, n 1
+prints: reconciliation slip 1
+  event: slip-state, case 1, written, copy 1, n 1

@@ -13,6 +13,31 @@ void catalogue_deinit(struct catalogue *c)
 	*c = (struct catalogue){0};
 }
 
+int catalogue_reserve(struct catalogue *c, size_t more)
+{
+	size_t room = c->count + more;
+	if (room <= c->room)
+		return 0;
+	struct line *lines = realloc(c->lines, room * sizeof *lines);
+	if (!lines)
+		return -ENOMEM;
+	c->lines = lines;
+	c->room = room;
+	return 0;
+}
+
+int catalogue_copy(struct catalogue *to, const struct catalogue *from)
+{
+	*to = (struct catalogue){0};
+	int n = catalogue_reserve(to, from->count);
+	if (n < 0)
+		return n;
+	if (from->count)
+		memcpy(to->lines, from->lines, from->count * sizeof *to->lines);
+	to->count = from->count;
+	return 0;
+}
+
 const struct line *catalogue_by_key(const struct catalogue *c, const char *key)
 {
 	for (size_t i = 0; i < c->count; i++)
@@ -99,10 +124,8 @@ int catalogue_set(struct catalogue *c, const struct line *line, struct error *e)
 	if (c->count == CATALOGUE_LINES_MAX)
 		return error_set(e, -ENOSPC, "line '%s': the catalogue is full (%d lines): remove some",
 		                 line->key, CATALOGUE_LINES_MAX);
-	struct line *more = realloc(c->lines, (c->count + 1) * sizeof *more);
-	if (!more)
+	if (catalogue_reserve(c, 1) < 0)
 		return error_set(e, -ENOMEM, "line '%s': out of memory: try again", line->key);
-	c->lines = more;
 	c->lines[c->count++] = *line;
 	return 0;
 }
@@ -133,7 +156,7 @@ int role_from_name(const char *name)
 
 const char *identity_name(enum identity_kind kind)
 {
-	return identity_names[kind];
+	return kind >= IDENTITY_NONE && kind <= IDENTITY_MARK ? identity_names[kind] : "unknown";
 }
 
 int identity_from_name(const char *name)

@@ -64,10 +64,16 @@ struct line {
 
 struct catalogue {
 	struct line *lines; /* in the order in which they came */
-	size_t count;
+	size_t count, room;
 };
 
 void catalogue_deinit(struct catalogue *c);
+
+/* Makes room, so that as many further lines can be set without memory. 0 or -ENOMEM. */
+int catalogue_reserve(struct catalogue *c, size_t more);
+
+/* Makes `to`, which is not yet one, another of the same lines. 0 or -ENOMEM. */
+int catalogue_copy(struct catalogue *to, const struct catalogue *from);
 
 /* Adds the line, or puts it in the place of the one with its key. 0, -ENOMEM, -ENOSPC, or -EINVAL where
  * rule 5 forbids it (a tourniquet that is not marked or not visible) or a code already finds another line. */

@@ -168,13 +168,24 @@ static int apply_started(struct station *st, const struct event *e)
 	return 0;
 }
 
+int station_reserve_quarantines(struct station *st, size_t more)
+{
+	size_t room = st->n_quarantines + more;
+	if (room <= st->quarantines_room)
+		return 0;
+	struct quarantine *all = realloc(st->quarantines, room * sizeof *all);
+	if (!all)
+		return -ENOMEM;
+	st->quarantines = all;
+	st->quarantines_room = room;
+	return 0;
+}
+
 static int apply_quarantined(struct station *st, const struct event *e)
 {
-	struct quarantine *more = realloc(st->quarantines, (st->n_quarantines + 1) * sizeof *more);
-	if (!more)
+	if (station_reserve_quarantines(st, 1) < 0)
 		return -ENOMEM;
-	st->quarantines = more;
-	struct quarantine *q = &more[st->n_quarantines++];
+	struct quarantine *q = &st->quarantines[st->n_quarantines++];
 	memset(q, 0, sizeof *q);
 	memcpy(q->line, e->thing.line, sizeof q->line);
 	memcpy(q->lot, e->thing.lot, sizeof q->lot);
@@ -235,20 +246,36 @@ static int apply_slip(struct station *st, const struct event *e)
 	return 0;
 }
 
-static int apply_scanner_room(struct station *st, const struct event *e)
+/* Where a further scanner is noted when there is no place: a spare is bound until a further card, so what was carried
+ * for a while goes first, and the oldest of them. */
+static int least_carried(const struct station *st)
+{
+	int least = 0;
+	for (int i = 1; i < st->n_carried; i++) {
+		const struct carried *a = &st->carried[i], *b = &st->carried[least];
+		if (a->bound != b->bound
+		        ? !a->bound
+		        : a->since.boot < b->since.boot ||
+		              (a->since.boot == b->since.boot && a->since.boot_ms < b->since.boot_ms))
+			least = i;
+	}
+	return least;
+}
+
+static void apply_scanner_room(struct station *st, const struct event *e)
 {
 	int i = 0;
-	while (i < st->n_carried && strcmp(st->carried[i].scanner, e->text) != 0)
+	while (i < st->n_carried &&
+	       strncmp(st->carried[i].scanner, e->text, sizeof st->carried[i].scanner - 1) != 0)
 		i++;
 	if (i == CARRIED_MAX)
-		return -ENOSPC;
-	if (i == st->n_carried)
+		i = least_carried(st);
+	else if (i == st->n_carried)
 		st->n_carried++;
 	snprintf(st->carried[i].scanner, sizeof st->carried[i].scanner, "%.32s", e->text);
 	st->carried[i].room = e->n;
 	st->carried[i].bound = e->what == 1;
 	st->carried[i].since = e->at;
-	return 0;
 }
 
 static void apply_idle_asked(struct station *st, const struct event *e)
@@ -290,12 +317,27 @@ static void pay_number(struct station *st, int32_t case_no)
 		}
 }
 
-static int apply_undone(struct station *st, int index, const struct event *e)
+int station_step(struct sheet *s, struct sheet *before, struct step *undo, const struct event *e)
 {
-	if (st->undo[index].seq != e->ref)
-		return -EINVAL;
-	st->sheets[index] = st->before[index];
-	st->undo[index] = (struct step){0};
+	if (e->kind == EV_UNDONE) {
+		if (!e->ref || undo->seq != e->ref)
+			return -EINVAL;
+		*s = *before;
+		*undo = (struct step){0};
+		return 0;
+	}
+	struct sheet was = *s;
+	int r = sheet_apply(s, e);
+	if (r < 0) {
+		*s = was;
+		return r;
+	}
+	if (e->kind == EV_CASE_OPENED || e->kind == EV_CASE_ENDED) {
+		*undo = (struct step){0};
+	} else if (e->flags & EVENT_FIRST) {
+		*before = was;
+		*undo = (struct step){e->seq, (uint8_t)e->kind, e->item, e->digit};
+	}
 	return 0;
 }
 
@@ -319,23 +361,9 @@ static int apply_case_event(struct station *st, const struct event *e)
 			pay_number(st, e->case_no);
 		return e->kind == EV_CASE_OPENED ? -ENOSPC : 0;
 	}
-	if (e->kind == EV_UNDONE)
-		return apply_undone(st, index, e);
-	struct sheet was = st->sheets[index];
-	if (e->kind == EV_CASE_ENDED && debts_has(&was.debts, DEBT_INCIDENT))
+	if (e->kind == EV_CASE_ENDED && debts_has(&st->sheets[index].debts, DEBT_INCIDENT))
 		owe_number(st, e);
-	int r = sheet_apply(&st->sheets[index], e);
-	if (r < 0) {
-		st->sheets[index] = was;
-		return r;
-	}
-	if (e->kind == EV_CASE_OPENED || e->kind == EV_CASE_ENDED) {
-		st->undo[index] = (struct step){0};
-	} else if (e->flags & EVENT_FIRST) {
-		st->before[index] = was;
-		st->undo[index] = (struct step){e->seq, (uint8_t)e->kind, e->item, e->digit};
-	}
-	return 0;
+	return station_step(&st->sheets[index], &st->before[index], &st->undo[index], e);
 }
 
 int station_apply(struct station *st, const struct event *e)
@@ -372,7 +400,7 @@ int station_apply(struct station *st, const struct event *e)
 		r = apply_slip(st, e);
 		break;
 	case EV_SCANNER_ROOM:
-		r = apply_scanner_room(st, e);
+		apply_scanner_room(st, e);
 		break;
 	case EV_CLOCK_WRONG:
 		if (!e->case_no)

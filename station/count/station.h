@@ -69,7 +69,7 @@ struct station {
 	struct catalogue catalogue;
 	struct staff staff;
 	struct quarantine *quarantines;
-	size_t n_quarantines;
+	size_t n_quarantines, quarantines_room;
 	struct sheet sheets[SHEETS_MAX]; /* case_no 0: free */
 	struct sheet before[SHEETS_MAX]; /* each as it was before its last step, for UNDO */
 	struct step undo[SHEETS_MAX];    /* that step; seq 0: nothing to undo */
@@ -100,6 +100,18 @@ void station_deinit(struct station *st);
 
 /* Applies one event, of the station or of a case. 0, -EINVAL, -ENOSPC or -ENOMEM; changes nothing then. */
 int station_apply(struct station *st, const struct event *e);
+
+/* Whether station_apply() will take these events, one after the other: what is stored must be what can be applied.
+ * Changes nothing but that there is room for them, so that memory cannot fail them afterwards. 0, or -EINVAL, -ENOSPC,
+ * -ENOMEM with `e`. */
+int station_fits(struct station *st, const struct event *events, int count, struct error *e);
+
+/* One event of a case that is open, or is opened by it, on its sheet; `before` and `undo` are what UNDO would take back.
+ * 0 or as sheet_apply(); changes nothing then. */
+int station_step(struct sheet *s, struct sheet *before, struct step *undo, const struct event *e);
+
+/* Room for `more` further lines or lots in quarantine. 0 or -ENOMEM. */
+int station_reserve_quarantines(struct station *st, size_t more);
 
 const struct room *station_room(const struct station *st, int32_t number); /* NULL when unknown */
 const char *station_room_name(const struct station *st, int32_t number);   /* "room 7" when unknown */

@@ -9,6 +9,19 @@ void staff_deinit(struct staff *s)
 	*s = (struct staff){0};
 }
 
+int staff_reserve(struct staff *s, size_t more)
+{
+	size_t room = s->count + more;
+	if (room <= s->room)
+		return 0;
+	struct person *list = realloc(s->list, room * sizeof *list);
+	if (!list)
+		return -ENOMEM;
+	s->list = list;
+	s->room = room;
+	return 0;
+}
+
 int staff_set(struct staff *s, const struct person *p)
 {
 	for (size_t i = 0; i < s->count; i++)
@@ -16,10 +29,8 @@ int staff_set(struct staff *s, const struct person *p)
 			s->list[i] = *p;
 			return 0;
 		}
-	struct person *more = realloc(s->list, (s->count + 1) * sizeof *more);
-	if (!more)
+	if (staff_reserve(s, 1) < 0)
 		return -ENOMEM;
-	s->list = more;
 	s->list[s->count++] = *p;
 	return 0;
 }

@@ -24,10 +24,11 @@ struct team {
 
 struct staff { /* everybody who has a badge here; owns its list */
 	struct person *list;
-	size_t count;
+	size_t count, room;
 };
 
 void staff_deinit(struct staff *s);
+int staff_reserve(struct staff *s, size_t more); /* as many further can be set without memory; 0 or -ENOMEM */
 int staff_set(struct staff *s, const struct person *p); /* adds or replaces by number; 0 or -ENOMEM */
 const struct person *staff_find(const struct staff *s, int32_t number); /* NULL when unknown */
 const char *staff_name(const struct staff *s, int32_t number);          /* "badge unknown" when unknown */

@@ -1,85 +1,14 @@
-#include <limits.h>
 #include <string.h>
 
-#include "base/json.h"
+#include "record/event-table.h"
 #include "record/event-text.h"
-
-enum what { NUMBER, TEXT, FLAG, KIND, THING, STAFF, VERSION };
-
-/* One key: where its value goes. `size`: bytes of a number, or of a text with its NUL. */
-struct field {
-	const char *name;
-	size_t length;
-	enum what what;
-	size_t at, size;
-	int64_t low, high;
-	uint32_t only; /* enum event_field: kinds that do not name it do not have it; 0 all have it */
-};
-
-/* clang-format off */
-#define NAMED(name) name, sizeof(name) - 1
-#define AT(type, member) offsetof(struct type, member), sizeof(((struct type *)0)->member)
-#define NUMBER_OF(type, name, member, low, high) {NAMED(name), NUMBER, AT(type, member), low, high, 0}
-#define TEXT_OF(type, name, member) {NAMED(name), TEXT, AT(type, member), 0, 0, 0}
-#define SOME_HAVE(field, name, member, low, high) {NAMED(name), NUMBER, AT(event, member), low, high, field}
-/* clang-format on */
-
-/* In the order of the canonical form. What is not here (line, batch) is rare and the strict reader's. */
-static const struct field event_keys[] = {
-    NUMBER_OF(event, "answer", answer, INT_MIN, INT_MAX),
-    NUMBER_OF(event, "boot", at.boot, 0, INT_MAX),
-    NUMBER_OF(event, "boot_ms", at.boot_ms, -JSON_INTEGER_MAX, JSON_INTEGER_MAX),
-    NUMBER_OF(event, "case", case_no, 0, INT_MAX),
-    SOME_HAVE(F_DIGIT, "digit", digit, 0, DIGIT_NUMBER_MAX),
-    {NAMED("first"), FLAG, 0, 0, EVENT_FIRST, 0, 0},
-    SOME_HAVE(F_ITEM, "item", item, 0, 255),
-    {NAMED("keyed"), FLAG, 0, 0, EVENT_KEYED, 0, 0},
-    {NAMED("kind"), KIND, 0, 0, 0, 0, 0},
-    {NAMED("late"), FLAG, 0, 0, EVENT_LATE, 0, 0},
-    SOME_HAVE(F_N, "n", n, INT_MIN, INT_MAX),
-    SOME_HAVE(F_OTHER, "other", other, INT_MIN, INT_MAX),
-    SOME_HAVE(F_PERSON, "person", person, INT_MIN, INT_MAX),
-    SOME_HAVE(F_REF, "ref", ref, 0, JSON_INTEGER_MAX),
-    NUMBER_OF(event, "room", room, 0, INT_MAX),
-    NUMBER_OF(event, "seq", seq, 1, JSON_INTEGER_MAX),
-    {NAMED("staff"), STAFF, offsetof(struct event, staff), 0, 0, 0, F_STAFF},
-    {NAMED("text"), TEXT, AT(event, text), 0, 0, F_TEXT},
-    {NAMED("thing"), THING, offsetof(struct event, thing), 0, 0, 0, F_THING},
-    {NAMED("v"), VERSION, 0, 0, FORMAT_VERSION, FORMAT_VERSION, 0},
-    NUMBER_OF(event, "wall_ms", at.wall_ms, -JSON_INTEGER_MAX, JSON_INTEGER_MAX),
-    SOME_HAVE(F_WHAT, "what", what, 0, 255),
-    {0},
-};
-
-static const struct field thing_keys[] = {
-    NUMBER_OF(thing, "expiry", expiry, 0, 99999999),
-    TEXT_OF(thing, "identity", identity),
-    NUMBER_OF(thing, "identity_kind", identity_kind, 0, IDENTITY_MARK),
-    TEXT_OF(thing, "line", line),
-    TEXT_OF(thing, "lot", lot),
-    TEXT_OF(thing, "name", name),
-    NUMBER_OF(thing, "role", role, 0, ROLE_REFUSED),
-    NUMBER_OF(thing, "rolls_on", rolls_on, 0, 1),
-    NUMBER_OF(thing, "single_use", single_use, 0, 1),
-    NUMBER_OF(thing, "unlisted", unlisted, 0, 1),
-    NUMBER_OF(thing, "xray", shows_on_xray, 0, 1),
-    {0},
-};
-
-static const struct field staff_keys[] = {
-    NUMBER_OF(person, "kind", kind, STAFF_PRACTITIONER, STAFF_CHARGE),
-    TEXT_OF(person, "name", name),
-    NUMBER_OF(person, "number", number, INT_MIN, INT_MAX),
-    NUMBER_OF(person, "registered", registered, 0, 1),
-    {0},
-};
 
 struct text {
 	const char *at, *end;
 };
 
 struct seen {
-	uint32_t sorts; /* 1 << enum what */
+	uint32_t forms; /* 1 << enum form */
 	uint32_t only;  /* fields that not every kind has */
 };
 
@@ -107,6 +36,11 @@ static int read_number(struct text *t, void *out, const struct field *f)
 	case 1:
 		*(uint8_t *)out = (uint8_t)n;
 		return 1;
+	case 2: {
+		int16_t small = (int16_t)n;
+		memcpy(out, &small, sizeof small);
+		return 1;
+	}
 	case 4: {
 		int32_t small = (int32_t)n;
 		memcpy(out, &small, sizeof small);
@@ -160,22 +94,108 @@ static int read_kind(struct text *t, struct event *e)
 		if (k[0] == name[0] && k[1] == name[1] && strcmp(k, name) == 0)
 			break;
 	}
-	if (kind == EV_KINDS || event_fields((enum event_kind)kind) & (F_LINE | F_BATCH))
+	if (kind == EV_KINDS)
 		return 0;
 	e->kind = (enum event_kind)kind;
 	return 1;
 }
 
-static int read_value(struct text *t, char *base, const struct field *f, const struct field **part);
-
-/* The members of an object in canonical order, each at most once; `seen` has a bit for each that was there.
- */
-static int read_members(struct text *t, char *base, const struct field *keys, struct seen *seen)
+static int read_name(struct text *t, void *out, const struct field *f, int (*from_name)(const char *name))
 {
-	const struct field *f = keys, *part = NULL;
-	struct seen part_seen = {0};
+	char name[16];
+	int n = read_text(t, name, sizeof name) > 0 ? from_name(name) : -1;
+	int32_t value = n;
+	if (n < 0 || f->size != sizeof value)
+		return 0;
+	memcpy(out, &value, sizeof value);
+	return 1;
+}
+
+static int read_codes(struct text *t, char (*out)[LINE_CODE_MAX])
+{
+	int n = 0;
+	if (!eat(t, '['))
+		return 0;
+	if (eat(t, ']'))
+		return 1;
+	do
+		if (n == LINE_CODES_MAX || read_text(t, out[n++], LINE_CODE_MAX) <= 0)
+			return 0;
+	while (eat(t, ','));
+	return eat(t, ']');
+}
+
+static int read_contents(struct text *t, const struct field *f, struct line_part *out)
+{
+	const struct field count = {.size = sizeof out->count, .low = f->low, .high = f->high};
+	int n = 0;
 	if (!eat(t, '{'))
 		return 0;
+	if (eat(t, '}'))
+		return 1;
+	do {
+		if (n == LINE_CONTENTS_MAX || read_text(t, out[n].key, LINE_KEY_MAX) <= 0 ||
+		    (n && !key_before(out[n - 1].key, out[n].key)) || !eat(t, ':') ||
+		    !read_number(t, &out[n].count, &count))
+			return 0;
+		n++;
+	} while (eat(t, ','));
+	return eat(t, '}');
+}
+
+static int read_members(struct text *t, char *base, const struct field *table, struct seen *seen);
+
+/* FORM_FLAG and FORM_KIND are of the whole event: `base` is that. */
+static int read_value(struct text *t, char *base, const struct field *f)
+{
+	struct event *e = (void *)base;
+	struct seen part = {0};
+	const struct field version = {.low = f->low, .high = f->low};
+	switch ((enum form)f->form) {
+	case FORM_NUMBER:
+		return read_number(t, base + f->at, f);
+	case FORM_VERSION:
+		return read_number(t, NULL, &version);
+	case FORM_TEXT:
+		return read_text(t, base + f->at, f->size) > 0;
+	case FORM_FLAG:
+		e->flags |= (uint32_t)f->low;
+		return read_word(t, "true");
+	case FORM_KIND:
+		return read_kind(t, e);
+	case FORM_PART:
+		return read_members(t, base + f->at, f->part, &part);
+	case FORM_ROLE:
+		return read_name(t, base + f->at, f, role_from_name);
+	case FORM_IDENTITY:
+		return read_name(t, base + f->at, f, identity_from_name);
+	case FORM_CODES:
+		return read_codes(t, (void *)(base + f->at));
+	case FORM_CONTENTS:
+		return read_contents(t, f, (void *)(base + f->at));
+	}
+	return 0;
+}
+
+/* What a part must have is always written: an identity, codes and contents even where there are none. */
+static int is_whole(const struct field *table, const struct seen *seen)
+{
+	const uint32_t of_line =
+	    1u << FORM_ROLE | 1u << FORM_IDENTITY | 1u << FORM_CODES | 1u << FORM_CONTENTS;
+	for (const struct field *f = table; f->name; f++)
+		if (of_line >> f->form & 1 && !(seen->forms >> f->form & 1))
+			return 0;
+	return 1;
+}
+
+/* The members of an object in canonical order, each at most once. */
+static int read_members(struct text *t, char *base, const struct field *table, struct seen *seen)
+{
+	const struct field *f = table;
+	if (!eat(t, '{'))
+		return 0;
+	if (eat(t, '}'))
+		return is_whole(table, seen);
 	do {
 		char name[16];
 		int length = read_text(t, name, sizeof name);
@@ -183,51 +203,24 @@ static int read_members(struct text *t, char *base, const struct field *keys, st
 			return 0;
 		while (f->name && (f->length != (size_t)length || memcmp(f->name, name, f->length) != 0))
 			f++;
-		if (!f->name || !read_value(t, base, f, &part))
+		if (!f->name || !read_value(t, base, f))
 			return 0;
-		if (part && !read_members(t, base + f->at, part, &part_seen))
-			return 0;
-		part = NULL;
-		seen->sorts |= 1u << f->what;
+		seen->forms |= 1u << f->form;
 		seen->only |= f->only;
 		f++;
 	} while (eat(t, ','));
-	return eat(t, '}');
-}
-
-static int read_value(struct text *t, char *base, const struct field *f, const struct field **part)
-{
-	struct event *e = (struct event *)base; /* for the kinds of key that only an event has */
-	switch (f->what) {
-	case NUMBER:
-	case VERSION:
-		return read_number(t, base + f->at, f);
-	case TEXT:
-		return read_text(t, base + f->at, f->size) > 0;
-	case FLAG:
-		e->flags |= (uint32_t)f->low;
-		return read_word(t, "true");
-	case KIND:
-		return read_kind(t, e);
-	case THING:
-		*part = thing_keys;
-		return 1;
-	case STAFF:
-		*part = staff_keys;
-		return 1;
-	}
-	return 0;
+	return eat(t, '}') && is_whole(table, seen);
 }
 
 int event_read_canonical(struct event *e, const char *text, size_t size)
 {
+	const uint32_t parts = F_LINE | F_THING | F_STAFF | F_BATCH;
+	const uint32_t needed = 1u << FORM_VERSION | 1u << FORM_KIND;
 	struct text t = {text, text + size};
 	struct seen seen = {0};
 	memset(e, 0, sizeof *e);
-	if (!read_members(&t, (char *)e, event_keys, &seen) || t.at != t.end)
+	if (!read_members(&t, (char *)e, event_table, &seen) || t.at != t.end)
 		return 0;
-	uint32_t fields = event_fields(e->kind), needed = 1u << VERSION | 1u << KIND;
-	needed |= fields & F_THING ? 1u << THING : 0;
-	needed |= fields & F_STAFF ? 1u << STAFF : 0;
-	return (seen.sorts & needed) == needed && !(seen.only & ~fields);
+	uint32_t fields = event_fields(e->kind);
+	return (seen.forms & needed) == needed && !(seen.only & ~fields) && !(fields & parts & ~seen.only);
 }

@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "base/json.h"
+#include "record/event-table.h"
 #include "record/event-text.h"
 #include "record/event.h"
 
@@ -35,9 +36,6 @@ size_t utf8_length(const unsigned char *at, size_t size)
 	return n;
 }
 
-/* A key as it is written, and its size. */
-#define KEY(name) "\"" name "\":", sizeof("\"" name "\":") - 1
-
 static void put(struct writer *w, const char *bytes, size_t size)
 {
 	if (size > sizeof w->text - w->size) {
@@ -48,32 +46,52 @@ static void put(struct writer *w, const char *bytes, size_t size)
 	w->size += size;
 }
 
-static void put_key(struct writer *w, const char *key, size_t size)
+static void put_key(struct writer *w, const struct field *f)
 {
-	if (size + 1 > sizeof w->text - w->size) {
-		w->bad = -EINVAL;
-		return;
-	}
-	w->text[w->size++] = w->before;
-	memcpy(w->text + w->size, key, size);
-	w->size += size;
+	put(w, &w->before, 1);
+	put(w, f->key, (size_t)f->length + 3);
 	w->before = ',';
 }
 
-static void put_number(struct writer *w, const char *key, size_t key_size, int64_t n)
+static void put_digits(struct writer *w, int64_t n)
 {
 	char digits[24], *at = digits + sizeof digits;
 	uint64_t rest = n < 0 ? 0 - (uint64_t)n : (uint64_t)n;
-	if (!n)
-		return;
 	if (rest > JSON_INTEGER_MAX)
 		w->bad = -EINVAL;
 	for (; rest; rest /= 10)
 		*--at = (char)('0' + rest % 10);
 	if (n < 0)
 		*--at = '-';
-	put_key(w, key, key_size);
 	put(w, at, (size_t)(digits + sizeof digits - at));
+}
+
+static int64_t number_at(const void *value, const struct field *f)
+{
+	int16_t n2;
+	int32_t n4;
+	int64_t n8;
+	switch (f->size) {
+	case 1:
+		return *(const uint8_t *)value;
+	case 2:
+		memcpy(&n2, value, sizeof n2);
+		return n2;
+	case 4:
+		memcpy(&n4, value, sizeof n4);
+		return n4;
+	default:
+		memcpy(&n8, value, sizeof n8);
+		return n8;
+	}
+}
+
+static void put_number(struct writer *w, const struct field *f, int64_t n)
+{
+	if (!n)
+		return;
+	put_key(w, f);
+	put_digits(w, n);
 }
 
 static void put_escaped(struct writer *w, unsigned char c)
@@ -110,37 +128,15 @@ static void put_string(struct writer *w, const char *text)
 	put(w, "\"", 1);
 }
 
-static void put_text(struct writer *w, const char *key, size_t key_size, const char *text)
+static void put_text(struct writer *w, const struct field *f, const char *text)
 {
 	if (!text[0])
 		return;
-	put_key(w, key, key_size);
+	put_key(w, f);
 	put_string(w, text);
 }
 
-static void put_flag(struct writer *w, const char *key, size_t key_size, uint32_t flag)
-{
-	if (!flag)
-		return;
-	put_key(w, key, key_size);
-	put(w, "true", 4);
-}
-
-static void begin_part(struct writer *w, const char *key, size_t key_size)
-{
-	put_key(w, key, key_size);
-	w->before = '{';
-}
-
-static void end_part(struct writer *w)
-{
-	put(w, w->before == '{' ? "{}" : "}", w->before == '{' ? 2 : 1);
-	w->before = ',';
-}
-
-/* Which of two keys comes first: RFC 8785 sorts by UTF-16 units, so that U+E000 to U+FFFF come after the
- * rest. */
-static int key_before(const char *a, const char *b)
+int key_before(const char *a, const char *b)
 {
 	const unsigned char *x = (const unsigned char *)a, *y = (const unsigned char *)b;
 	while (*x && *x == *y)
@@ -150,39 +146,9 @@ static int key_before(const char *a, const char *b)
 	return *x < *y;
 }
 
-static void put_contents(struct writer *w, const struct line *l)
+static void put_codes(struct writer *w, const struct field *f, const struct line *l)
 {
-	uint32_t done = 0;
-	begin_part(w, KEY("contents"));
-	for (;;) {
-		int first = -1;
-		for (int i = 0; i < LINE_CONTENTS_MAX && l->contents[i].key[0]; i++)
-			if (!(done >> i & 1) &&
-			    (first < 0 || key_before(l->contents[i].key, l->contents[first].key)))
-				first = i;
-		if (first < 0)
-			break;
-		done |= 1u << first;
-		if (l->contents[first].count <= 0)
-			continue;
-		put(w, &w->before, 1);
-		put_string(w, l->contents[first].key);
-		w->before = ':';
-		char digits[8];
-		int n = l->contents[first].count, at = sizeof digits;
-		for (; n > 0; n /= 10)
-			digits[--at] = (char)('0' + n % 10);
-		put(w, ":", 1);
-		put(w, digits + at, sizeof digits - (size_t)at);
-		w->before = ',';
-	}
-	end_part(w);
-}
-
-static void put_line(struct writer *w, const struct line *l)
-{
-	begin_part(w, KEY("line"));
-	put_key(w, KEY("codes"));
+	put_key(w, f);
 	put(w, "[", 1);
 	for (int i = 0; i < LINE_CODES_MAX && l->codes[i][0]; i++) {
 		if (i)
@@ -190,96 +156,107 @@ static void put_line(struct writer *w, const struct line *l)
 		put_string(w, l->codes[i]);
 	}
 	put(w, "]", 1);
-	put_contents(w, l);
-	put_text(w, KEY("identity"), identity_name(l->identity));
-	put_text(w, KEY("instead"), l->instead);
-	put_text(w, KEY("key"), l->key);
-	put_number(w, KEY("marked"), l->marked);
-	put_text(w, KEY("name"), l->name);
-	put_number(w, KEY("per_pack"), l->per_pack);
-	put_text(w, KEY("role"), role_name(l->role));
-	put_number(w, KEY("rolls_on"), l->rolls_on);
-	put_number(w, KEY("single_use"), l->single_use);
-	put_number(w, KEY("size_max_mm"), l->size_max_mm);
-	put_number(w, KEY("size_min_mm"), l->size_min_mm);
-	put_number(w, KEY("visible"), l->visible);
-	put_number(w, KEY("xray"), l->shows_on_xray);
-	end_part(w);
 }
 
-static void put_thing(struct writer *w, const struct thing *t)
+/* The next of those that are not written yet; -1 none. */
+static int first_of_contents(const struct line *l, uint32_t written)
 {
-	begin_part(w, KEY("thing"));
-	put_number(w, KEY("expiry"), t->expiry);
-	put_text(w, KEY("identity"), t->identity);
-	put_number(w, KEY("identity_kind"), t->identity_kind);
-	put_text(w, KEY("line"), t->line);
-	put_text(w, KEY("lot"), t->lot);
-	put_text(w, KEY("name"), t->name);
-	put_number(w, KEY("role"), t->role);
-	put_number(w, KEY("rolls_on"), t->rolls_on);
-	put_number(w, KEY("single_use"), t->single_use);
-	put_number(w, KEY("unlisted"), t->unlisted);
-	put_number(w, KEY("xray"), t->shows_on_xray);
-	end_part(w);
+	int first = -1;
+	for (int i = 0; i < LINE_CONTENTS_MAX && l->contents[i].key[0]; i++)
+		if (!(written >> i & 1) &&
+		    (first < 0 || key_before(l->contents[i].key, l->contents[first].key)))
+			first = i;
+	return first;
 }
 
-static void put_staff(struct writer *w, const struct person *p)
+static void put_contents(struct writer *w, const struct field *f, const struct line *l)
 {
-	begin_part(w, KEY("staff"));
-	put_number(w, KEY("kind"), p->kind);
-	put_text(w, KEY("name"), p->name);
-	put_number(w, KEY("number"), p->number);
-	put_number(w, KEY("registered"), p->registered);
-	end_part(w);
+	uint32_t written = 0;
+	put_key(w, f);
+	w->before = '{';
+	for (int i; (i = first_of_contents(l, written)) >= 0; written |= 1u << i) {
+		if (l->contents[i].count <= 0)
+			continue;
+		put(w, &w->before, 1);
+		put_string(w, l->contents[i].key);
+		put(w, ":", 1);
+		put_digits(w, l->contents[i].count);
+		w->before = ',';
+	}
+	put(w, w->before == '{' ? "{}" : "}", w->before == '{' ? 2 : 1);
+	w->before = ',';
 }
 
-static void put_batch(struct writer *w, const struct batch *b)
+static void put_fields(struct writer *w, const struct field *f, const char *base, uint32_t fields);
+
+static void put_part(struct writer *w, const struct field *f, const char *value)
 {
-	begin_part(w, KEY("batch"));
-	put_number(w, KEY("expiry"), b->expiry);
-	put_number(w, KEY("first"), b->first);
-	put_number(w, KEY("last"), b->last);
-	put_text(w, KEY("line"), b->line);
-	put_text(w, KEY("lot"), b->lot);
-	end_part(w);
+	put_key(w, f);
+	w->before = '{';
+	put_fields(w, f->part, value, 0);
+	put(w, w->before == '{' ? "{}" : "}", w->before == '{' ? 2 : 1);
+	w->before = ',';
+}
+
+static void put_flag(struct writer *w, const struct field *f, const struct event *e)
+{
+	if (!(e->flags & (uint32_t)f->low))
+		return;
+	put_key(w, f);
+	put(w, "true", 4);
+}
+
+/* FORM_FLAG and FORM_KIND are of the whole event, codes and contents of a line: `base` is that. */
+static void put_field(struct writer *w, const struct field *f, const char *base)
+{
+	switch ((enum form)f->form) {
+	case FORM_NUMBER:
+		put_number(w, f, number_at(base + f->at, f));
+		return;
+	case FORM_TEXT:
+		put_text(w, f, base + f->at);
+		return;
+	case FORM_FLAG:
+		put_flag(w, f, (const void *)base);
+		return;
+	case FORM_KIND:
+		put_text(w, f, event_name(((const struct event *)(const void *)base)->kind));
+		return;
+	case FORM_VERSION:
+		put_number(w, f, f->low);
+		return;
+	case FORM_PART:
+		put_part(w, f, base + f->at);
+		return;
+	case FORM_ROLE:
+		put_text(w, f, role_name((enum role)number_at(base + f->at, f)));
+		return;
+	case FORM_IDENTITY:
+		put_text(w, f, identity_name((enum identity_kind)number_at(base + f->at, f)));
+		return;
+	case FORM_CODES:
+		put_codes(w, f, (const void *)base);
+		return;
+	case FORM_CONTENTS:
+		put_contents(w, f, (const void *)base);
+		return;
+	}
+}
+
+static void put_fields(struct writer *w, const struct field *f, const char *base, uint32_t fields)
+{
+	for (; f->name; f++)
+		if (field_is_of(f, fields))
+			put_field(w, f, base);
 }
 
 int event_write(const struct event *e, struct buf *out)
 {
 	struct writer w;
-	uint32_t fields = event_fields(e->kind);
 	w.size = 0;
 	w.bad = 0;
 	w.before = '{';
-	put_number(&w, KEY("answer"), e->answer);
-	if (fields & F_BATCH)
-		put_batch(&w, &e->batch);
-	put_number(&w, KEY("boot"), e->at.boot);
-	put_number(&w, KEY("boot_ms"), e->at.boot_ms);
-	put_number(&w, KEY("case"), e->case_no);
-	put_number(&w, KEY("digit"), fields & F_DIGIT ? e->digit : 0);
-	put_flag(&w, KEY("first"), e->flags & EVENT_FIRST);
-	put_number(&w, KEY("item"), fields & F_ITEM ? e->item : 0);
-	put_flag(&w, KEY("keyed"), e->flags & EVENT_KEYED);
-	put_text(&w, KEY("kind"), event_name(e->kind));
-	put_flag(&w, KEY("late"), e->flags & EVENT_LATE);
-	if (fields & F_LINE)
-		put_line(&w, &e->line);
-	put_number(&w, KEY("n"), fields & F_N ? e->n : 0);
-	put_number(&w, KEY("other"), fields & F_OTHER ? e->other : 0);
-	put_number(&w, KEY("person"), fields & F_PERSON ? e->person : 0);
-	put_number(&w, KEY("ref"), fields & F_REF ? e->ref : 0);
-	put_number(&w, KEY("room"), e->room);
-	put_number(&w, KEY("seq"), e->seq);
-	if (fields & F_STAFF)
-		put_staff(&w, &e->staff);
-	put_text(&w, KEY("text"), fields & F_TEXT ? e->text : "");
-	if (fields & F_THING)
-		put_thing(&w, &e->thing);
-	put_number(&w, KEY("v"), FORMAT_VERSION);
-	put_number(&w, KEY("wall_ms"), e->at.wall_ms);
-	put_number(&w, KEY("what"), fields & F_WHAT ? e->what : 0);
+	put_fields(&w, event_table, (const char *)e, event_fields(e->kind));
 	put(&w, "}", 1);
 	return w.bad ? w.bad : buf_add(out, w.text, w.size);
 }

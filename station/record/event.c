@@ -2,153 +2,173 @@
 
 #include <errno.h>
 #include <inttypes.h>
-#include <limits.h>
 #include <stdio.h>
 #include <string.h>
 
 #include "base/json.h"
+#include "record/event-table.h"
 #include "record/event-text.h"
 
-/* Collects whether any field was out of its range, so that one test at the end is enough. */
+/* Collects which field was the first that is not as it must be, so that one test at the end is enough. */
 struct reader {
-	const json_t *o;
-	int bad;
+	uint32_t fields;     /* of the event's kind */
+	const char *bad;     /* its name; NULL none */
+	const char *bad_in;  /* the part that it is in */
+	const char *part_of; /* the part that is being read, NULL the event itself */
 };
 
-static int64_t get(struct reader *r, const char *key, int64_t low, int64_t high)
+static void is_bad(struct reader *r, const struct field *f)
 {
-	const json_t *v = json_object_get(r->o, key);
-	if (!v)
-		return 0;
+	if (r->bad)
+		return;
+	r->bad = f->name;
+	r->bad_in = r->part_of;
+}
+
+static void put_number(void *out, const struct field *f, int64_t n)
+{
+	int16_t n2 = (int16_t)n;
+	int32_t n4 = (int32_t)n;
+	if (f->size == 1)
+		*(uint8_t *)out = (uint8_t)n;
+	else if (f->size == 2)
+		memcpy(out, &n2, sizeof n2);
+	else if (f->size == 4)
+		memcpy(out, &n4, sizeof n4);
+	else
+		memcpy(out, &n, sizeof n);
+}
+
+static void read_number(struct reader *r, const json_t *v, const struct field *f, void *out)
+{
 	int64_t n = json_integer_value(v);
-	if (!json_is_integer(v) || n < low || n > high) {
-		r->bad = 1;
-		return 0;
-	}
-	return n;
+	if (!json_is_integer(v) || n < f->low || n > f->high)
+		is_bad(r, f);
+	else
+		put_number(out, f, n);
 }
 
-static void get_text(struct reader *r, const char *key, char *out, size_t size)
+static void read_text(struct reader *r, const json_t *v, const struct field *f, char *out)
 {
-	const json_t *v = json_object_get(r->o, key);
-	if (!v)
-		return;
 	size_t n = json_string_length(v);
-	if (!json_is_string(v) || n >= size) {
-		r->bad = 1;
-		return;
-	}
-	memcpy(out, json_string_value(v), n + 1);
+	if (!json_is_string(v) || n >= f->size)
+		is_bad(r, f);
+	else
+		memcpy(out, json_string_value(v), n + 1);
 }
 
-static void read_line(struct reader *r, struct line *l)
+static void read_name(struct reader *r, const json_t *v, const struct field *f, void *out,
+                      int (*from_name)(const char *name))
 {
-	char role[16] = "", identity[16] = "none";
-	get_text(r, "key", l->key, sizeof l->key);
-	get_text(r, "name", l->name, sizeof l->name);
-	get_text(r, "role", role, sizeof role);
-	get_text(r, "identity", identity, sizeof identity);
-	int role_number = role_from_name(role), identity_number = identity_from_name(identity);
-	r->bad |= role_number < 0 || identity_number < 0;
-	l->role = role_number < 0 ? ROLE_OTHER : (enum role)role_number;
-	l->identity = identity_number < 0 ? IDENTITY_NONE : (enum identity_kind)identity_number;
-	l->marked = (int)get(r, "marked", 0, 1);
-	l->visible = (int)get(r, "visible", 0, 1);
-	l->single_use = (int)get(r, "single_use", 0, 1);
-	l->rolls_on = (int)get(r, "rolls_on", 0, 1);
-	l->shows_on_xray = (int)get(r, "xray", 0, 1);
-	l->per_pack = (int16_t)get(r, "per_pack", 1, 500);
-	l->size_min_mm = (int16_t)get(r, "size_min_mm", 0, 9999);
-	l->size_max_mm = (int16_t)get(r, "size_max_mm", 0, 9999);
-	get_text(r, "instead", l->instead, sizeof l->instead);
-	const json_t *codes = json_object_get(r->o, "codes"), *contents = json_object_get(r->o, "contents");
-	r->bad |= json_array_size(codes) > LINE_CODES_MAX || json_object_size(contents) > LINE_CONTENTS_MAX ||
-	          (codes && !json_is_array(codes)) || (contents && !json_is_object(contents));
-	for (size_t i = 0; !r->bad && i < json_array_size(codes); i++) {
-		const char *text = json_string_value(json_array_get(codes, i));
-		r->bad |= !text || strlen(text) >= LINE_CODE_MAX;
-		if (!r->bad)
-			memcpy(l->codes[i], text, strlen(text) + 1);
+	int n = json_is_string(v) ? from_name(json_string_value(v)) : -EINVAL;
+	if (n < 0)
+		is_bad(r, f);
+	else
+		put_number(out, f, n);
+}
+
+static void read_codes(struct reader *r, const json_t *v, const struct field *f, char (*out)[LINE_CODE_MAX])
+{
+	if (!json_is_array(v) || json_array_size(v) > LINE_CODES_MAX) {
+		is_bad(r, f);
+		return;
 	}
+	for (size_t i = 0; i < json_array_size(v); i++) {
+		const char *text = json_string_value(json_array_get(v, i));
+		if (text && strlen(text) < LINE_CODE_MAX)
+			memcpy(out[i], text, strlen(text) + 1);
+		else
+			is_bad(r, f);
+	}
+}
+
+static void read_contents(struct reader *r, const json_t *v, const struct field *f, struct line_part *out)
+{
 	const char *key;
 	json_t *n;
-	size_t used = 0;
-	json_object_foreach((json_t *)contents, key, n)
-	{
-		if (r->bad || strlen(key) >= LINE_KEY_MAX || used == LINE_CONTENTS_MAX ||
-		    !json_is_integer(n) || json_integer_value(n) < 1 || json_integer_value(n) > 500) {
-			r->bad = 1;
-			break;
-		}
-		memcpy(l->contents[used].key, key, strlen(key) + 1);
-		l->contents[used++].count = (int16_t)json_integer_value(n);
-	}
-}
-
-static void read_thing(struct reader *r, struct thing *t)
-{
-	get_text(r, "line", t->line, sizeof t->line);
-	get_text(r, "name", t->name, sizeof t->name);
-	get_text(r, "identity", t->identity, sizeof t->identity);
-	get_text(r, "lot", t->lot, sizeof t->lot);
-	t->expiry = (int32_t)get(r, "expiry", 0, 99999999);
-	t->role = (uint8_t)get(r, "role", 0, ROLE_REFUSED);
-	t->identity_kind = (uint8_t)get(r, "identity_kind", 0, IDENTITY_MARK);
-	t->single_use = (uint8_t)get(r, "single_use", 0, 1);
-	t->rolls_on = (uint8_t)get(r, "rolls_on", 0, 1);
-	t->unlisted = (uint8_t)get(r, "unlisted", 0, 1);
-	t->shows_on_xray = (uint8_t)get(r, "xray", 0, 1);
-}
-
-static void read_parts(struct reader *r, struct event *e)
-{
-	uint32_t fields = event_fields(e->kind);
-	struct reader part = {0};
-	if (fields & F_LINE) {
-		part.o = json_object_get(r->o, "line");
-		read_line(&part, &e->line);
-	} else if (fields & F_THING) {
-		part.o = json_object_get(r->o, "thing");
-		read_thing(&part, &e->thing);
-	} else if (fields & F_STAFF) {
-		part.o = json_object_get(r->o, "staff");
-		e->staff.number = (int32_t)get(&part, "number", INT_MIN, INT_MAX);
-		get_text(&part, "name", e->staff.name, sizeof e->staff.name);
-		e->staff.kind = (uint8_t)get(&part, "kind", STAFF_PRACTITIONER, STAFF_CHARGE);
-		e->staff.registered = (uint8_t)get(&part, "registered", 0, 1);
-	} else if (fields & F_BATCH) {
-		part.o = json_object_get(r->o, "batch");
-		get_text(&part, "line", e->batch.line, sizeof e->batch.line);
-		get_text(&part, "lot", e->batch.lot, sizeof e->batch.lot);
-		e->batch.expiry = (int32_t)get(&part, "expiry", 0, 99999999);
-		e->batch.first = get(&part, "first", 0, 99999999);
-		e->batch.last = get(&part, "last", 0, 99999999);
-	} else {
+	if (!json_is_object(v) || json_object_size(v) > LINE_CONTENTS_MAX) {
+		is_bad(r, f);
 		return;
 	}
-	r->bad |= part.bad || !json_is_object(part.o);
+	json_object_foreach((json_t *)v, key, n)
+	{
+		int64_t count = json_integer_value(n);
+		if (!json_is_integer(n) || count < f->low || count > f->high || strlen(key) >= LINE_KEY_MAX) {
+			is_bad(r, f);
+			return;
+		}
+		memcpy(out->key, key, strlen(key) + 1);
+		(out++)->count = (int16_t)count;
+	}
 }
 
-static void read_common(struct reader *r, struct event *e)
+static void read_fields(struct reader *r, const json_t *o, const struct field *f, char *base);
+
+static void read_part(struct reader *r, const json_t *v, const struct field *f, char *base)
 {
-	e->seq = get(r, "seq", 1, JSON_INTEGER_MAX);
-	e->answer = (int32_t)get(r, "answer", INT_MIN, INT_MAX);
-	e->at.boot = (int32_t)get(r, "boot", 0, INT_MAX);
-	e->at.boot_ms = get(r, "boot_ms", -JSON_INTEGER_MAX, JSON_INTEGER_MAX);
-	e->at.wall_ms = get(r, "wall_ms", -JSON_INTEGER_MAX, JSON_INTEGER_MAX);
-	e->room = (int32_t)get(r, "room", 0, INT_MAX);
-	e->case_no = (int32_t)get(r, "case", 0, INT_MAX);
-	e->item = (uint8_t)get(r, "item", 0, 255);
-	e->digit = (uint8_t)get(r, "digit", 0, DIGIT_NUMBER_MAX);
-	e->person = (int32_t)get(r, "person", INT_MIN, INT_MAX);
-	e->other = (int32_t)get(r, "other", INT_MIN, INT_MAX);
-	e->n = (int32_t)get(r, "n", INT_MIN, INT_MAX);
-	e->what = (uint8_t)get(r, "what", 0, 255);
-	e->ref = get(r, "ref", 0, JSON_INTEGER_MAX);
-	get_text(r, "text", e->text, sizeof e->text);
-	e->flags = (json_truth(r->o, "late") ? EVENT_LATE : 0) |
-	           (json_truth(r->o, "keyed") ? EVENT_KEYED : 0) |
-	           (json_truth(r->o, "first") ? EVENT_FIRST : 0);
+	if (!json_is_object(v)) {
+		is_bad(r, f);
+		return;
+	}
+	r->part_of = f->name;
+	read_fields(r, v, f->part, base + f->at);
+	r->part_of = NULL;
+}
+
+static void read_field(struct reader *r, const json_t *v, const struct field *f, char *base)
+{
+	switch ((enum form)f->form) {
+	case FORM_NUMBER:
+		read_number(r, v, f, base + f->at);
+		return;
+	case FORM_TEXT:
+		read_text(r, v, f, base + f->at);
+		return;
+	case FORM_FLAG:
+		if (json_is_true(v))
+			((struct event *)(void *)base)->flags |= (uint32_t)f->low;
+		return;
+	case FORM_KIND:
+	case FORM_VERSION:
+		return; /* looked at before the fields */
+	case FORM_PART:
+		read_part(r, v, f, base);
+		return;
+	case FORM_ROLE:
+		read_name(r, v, f, base + f->at, role_from_name);
+		return;
+	case FORM_IDENTITY:
+		read_name(r, v, f, base + f->at, identity_from_name);
+		return;
+	case FORM_CODES:
+		read_codes(r, v, f, (void *)(base + f->at));
+		return;
+	case FORM_CONTENTS:
+		read_contents(r, v, f, (void *)(base + f->at));
+		return;
+	}
+}
+
+static int must_be_there(const struct field *f)
+{
+	return f->form == FORM_PART || f->form == FORM_ROLE;
+}
+
+static void read_fields(struct reader *r, const json_t *o, const struct field *f, char *base)
+{
+	for (; f->name; f++) {
+		const json_t *v = json_object_get(o, f->name);
+		if (field_is_of(f, r->fields) && (v || must_be_there(f)))
+			read_field(r, v, f, base);
+	}
+}
+
+static int bad_field(const struct reader *r, enum event_kind kind, struct error *why)
+{
+	return error_set(
+	    why, -EINVAL,
+	    "an event '%s' with '%s%s%s' out of its range: the record is damaged: restore a backup",
+	    event_name(kind), r->bad_in ? r->bad_in : "", r->bad_in ? "." : "", r->bad);
 }
 
 int event_read_strict(struct event *e, const char *text, size_t size, struct error *why)
@@ -169,15 +189,34 @@ int event_read_strict(struct event *e, const char *text, size_t size, struct err
 		                 "an event of unknown kind '%.40s': use a later version of the program",
 		                 json_text(o, "kind"));
 	e->kind = (enum event_kind)kind;
-	struct reader r = {.o = o};
-	read_common(&r, e);
-	read_parts(&r, e);
-	if (r.bad)
-		return error_set(why, -EINVAL,
-		                 "an event '%s' with a field out of its range: the record is damaged: "
-		                 "restore a backup",
+	struct reader r = {.fields = event_fields(e->kind)};
+	read_fields(&r, o, event_table, (char *)e);
+	return r.bad ? bad_field(&r, e->kind, why) : 0;
+}
+
+int64_t event_format(const char *text, size_t size)
+{
+	_cleanup_(json_drop) json_t *o = json_read(text, size, NULL);
+	return json_number(o, "v", 0);
+}
+
+int event_read_exactly(struct event *e, const char *text, size_t size, struct buf *again, struct error *why)
+{
+	if (event_read_canonical(e, text, size))
+		return 0;
+	int n = event_read_strict(e, text, size, why);
+	if (n < 0)
+		return n;
+	buf_clear(again);
+	n = event_write(e, again);
+	if (n == 0 && (again->size != size || memcmp(again->data, text, size) != 0))
+		return error_set(why, -EILSEQ,
+		                 "an event '%s' that would be written otherwise than it stands: it is not in "
+		                 "canonical form",
 		                 event_name(e->kind));
-	return 0;
+	return n < 0 ? error_set(why, n, "an event '%s' that cannot be written anew: %s: try again",
+	                         event_name(e->kind), strerror(-n))
+	             : 0;
 }
 
 int event_read(struct event *e, const char *text, size_t size, struct error *why)

@@ -15,7 +15,7 @@ struct record {
 	int lock; /* of the data folder, -1 for a copy */
 	int64_t last_seq;
 	struct chain chain;
-	struct buf text;
+	struct buf text, again; /* of the event that is being stored, and what it reads back to */
 };
 
 int store_fault(struct record *r, int code, const char *doing, struct error *e);

@@ -11,6 +11,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "record/event-text.h"
 #include "record/event.h"
 #include "record/store-internal.h"
 
@@ -293,6 +294,7 @@ void record_close(struct record *r)
 	if (r->lock >= 0)
 		close(r->lock);
 	buf_free(&r->text);
+	buf_free(&r->again);
 	free(r);
 }
 
@@ -303,12 +305,9 @@ static int step_once(sqlite3_stmt *s)
 	return code == SQLITE_DONE ? SQLITE_OK : reset ? reset : code;
 }
 
-static int insert(struct record *r, struct event *ev, struct chain *chain)
+static int insert(struct record *r, const struct event *ev, struct chain *chain, struct error *e)
 {
 	char room[24];
-	buf_clear(&r->text);
-	if (event_write(ev, &r->text) < 0)
-		return SQLITE_NOMEM;
 	chain_add(chain, r->text.data, r->text.size);
 	sqlite3_bind_int64(r->insert, 1, ev->seq);
 	sqlite3_bind_int(r->insert, 2, ev->case_no);
@@ -316,7 +315,31 @@ static int insert(struct record *r, struct event *ev, struct chain *chain)
 	sqlite3_bind_text(r->insert, 4, event_key(ev, room), -1, SQLITE_TRANSIENT);
 	sqlite3_bind_text(r->insert, 5, r->text.data, (int)r->text.size, SQLITE_STATIC);
 	sqlite3_bind_blob(r->insert, 6, chain->hash, CHAIN_BYTES, SQLITE_STATIC);
-	return step_once(r->insert);
+	int code = step_once(r->insert);
+	return code == SQLITE_OK ? 0 : store_fault(r, code, "store this", e);
+}
+
+/* What goes into the record is what comes out of it: the text is read back as a start would read it, and the event is
+ * from here on what was read. */
+static int write_text(struct record *r, struct event *ev, struct error *e)
+{
+	struct error why = {0};
+	struct event back;
+	buf_clear(&r->text);
+	int n = event_write(ev, &r->text);
+	if (n == 0)
+		n = event_read_exactly(&back, r->text.data, r->text.size, &r->again, &why);
+	if (n == -ENOMEM)
+		return error_set(e, n,
+		                 "cannot store this: out of memory: try again; count by hand until then");
+	if (n < 0)
+		return error_set(
+		    e, -EINVAL,
+		    "cannot store this: it could not be read again (%.200s): enter it otherwise, and tell "
+		    "whoever looks after the station",
+		    why.text[0] ? why.text : event_name(ev->kind));
+	*ev = back;
+	return 0;
 }
 
 int record_append(struct record *r, struct event *events, int count, struct error *e)
@@ -325,14 +348,16 @@ int record_append(struct record *r, struct event *events, int count, struct erro
 		return 0;
 	struct chain chain = r->chain;
 	int code = step_once(r->begin);
-	for (int i = 0; i < count && code == SQLITE_OK; i++) {
+	int n = code == SQLITE_OK ? 0 : store_fault(r, code, "store this", e);
+	for (int i = 0; i < count && n == 0; i++) {
 		events[i].seq = r->last_seq + 1 + i;
-		code = insert(r, &events[i], &chain);
+		n = write_text(r, &events[i], e);
+		if (n == 0)
+			n = insert(r, &events[i], &chain, e);
 	}
-	if (code == SQLITE_OK)
-		code = step_once(r->commit);
-	if (code != SQLITE_OK) {
-		int n = store_fault(r, code, "store this", e);
+	if (n == 0 && (code = step_once(r->commit)) != SQLITE_OK)
+		n = store_fault(r, code, "store this", e);
+	if (n < 0) {
 		if (!sqlite3_get_autocommit(r->db))
 			sqlite3_exec(r->db, "ROLLBACK", NULL, NULL, NULL);
 		for (int i = 0; i < count; i++)

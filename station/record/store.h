@@ -33,8 +33,9 @@ void record_close(struct record *r); /* NULL is fine */
 /* Opens any record file for reading: a copy, or one whose daemon is not running. Writes nothing. */
 int record_open_copy(struct record **out, const char *file, struct error *e);
 
-/* Stores the events in one transaction, giving each its seq, and returns when they are durable. On failure
- * none is stored, and the negative errno (-ENOSPC, -EIO, …) comes with `e`. */
+/* Stores the events in one transaction, giving each its seq, and returns when they are durable. Each text is read back
+ * before it goes in, and the events are afterwards what was read: what a start will find. On failure none is stored,
+ * each seq is 0, and the negative errno (-ENOSPC, -EIO, …; -EINVAL where one could not be read back) comes with `e`. */
 int record_append(struct record *r, struct event *events, int count, struct error *e);
 
 /* Rebuilds the station from the events. Those of ended cases are left out where they leave nothing behind. */

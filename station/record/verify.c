@@ -15,13 +15,9 @@ static const char *row_fault(sqlite3_stmt *s, int64_t seq, struct event *ev, str
 	size_t size = (size_t)sqlite3_column_bytes(s, 3);
 	if (sqlite3_column_int64(s, 0) != seq)
 		return "its number does not follow the one before";
-	if (!event_read_canonical(ev, text, size)) {
-		if (event_read_strict(ev, text, size, NULL) < 0)
-			return "its text cannot be read";
-		buf_clear(again);
-		if (event_write(ev, again) < 0 || again->size != size || memcmp(again->data, text, size) != 0)
-			return "its text is not in canonical form";
-	}
+	int n = event_read_exactly(ev, text ? text : "", size, again, NULL);
+	if (n < 0)
+		return n == -EILSEQ ? "its text is not in canonical form" : "its text cannot be read";
 	if (ev->seq != seq || ev->case_no != sqlite3_column_int(s, 1) ||
 	    strcmp(event_name(ev->kind), (const char *)sqlite3_column_text(s, 2)) != 0 ||
 	    strcmp(event_key(ev, room), (const char *)sqlite3_column_text(s, 5)) != 0)

@@ -41,31 +41,55 @@ int core_room_index(const struct core *c, int32_t room)
 	return -1;
 }
 
+/* What the board says of both doubts; the one that does not go away by itself stands first. */
+static void weigh(struct core *c)
+{
+	const char *diverged = c->doubt.diverged, *storage = c->doubt.storage;
+	snprintf(c->distrust, sizeof c->distrust, "%s%s%s", diverged, *diverged && *storage ? "; " : "",
+	         storage);
+	c->changes++;
+}
+
+/* station_fits() tried each event, so this would be a fault of ours; the record is right. */
+static void diverged(struct core *c, const struct event *e)
+{
+	snprintf(c->doubt.diverged, sizeof c->doubt.diverged,
+	         "the station could not follow its own record at event %lld (%s): count by hand, and restart "
+	         "it when no case is open",
+	         (long long)e->seq, event_name(e->kind));
+	log_line("event %lld (%s) does not apply", (long long)e->seq, event_name(e->kind));
+}
+
+static int append(struct core *c, struct event *events, int count, struct error *e)
+{
+	int n = count ? record_append(c->record, events, count, e) : 0;
+	if (!count || n == -EINVAL) /* nothing was to be written */
+		return n;
+	snprintf(c->doubt.storage, sizeof c->doubt.storage, "%.199s", n < 0 ? e->text : "");
+	weigh(c);
+	return n;
+}
+
 int core_store(struct core *c, struct event *events, int count, struct error *e)
 {
-	struct error own;
+	struct error own = {0};
 	for (int i = 0; i < count; i++)
 		if (!events[i].at.boot)
 			events[i].at = core_now(c);
-	int n = record_append(c->record, events, count, e ? e : &own);
+	int n = station_fits(&c->station, events, count, e ? e : &own);
+	if (n == 0)
+		n = append(c, events, count, e ? e : &own);
 	if (n < 0) {
-		snprintf(c->distrust, sizeof c->distrust, "%.199s", e ? e->text : own.text);
-		c->changes++;
+		if (!e)
+			log_line("%s", own.text);
 		return n;
 	}
-	c->distrust[0] = 0;
 	for (int i = 0; i < count; i++) {
 		day_take(&c->day, &events[i]);
-		if (station_apply(&c->station, &events[i]) < 0) {
-			/* decide() tried each event on a copy, so this would be a fault of ours; the record
-			 * is right. */
-			snprintf(c->distrust, sizeof c->distrust,
-			         "the station could not follow its own record: count by hand and restart it");
-			log_line("event %lld (%s) does not apply", (long long)events[i].seq,
-			         event_name(events[i].kind));
-		}
+		if (station_apply(&c->station, &events[i]) < 0)
+			diverged(c, &events[i]);
 	}
-	c->changes++;
+	weigh(c);
 	if (c->stored)
 		c->stored(c->context, events, count);
 	return 0;

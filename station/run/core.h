@@ -40,7 +40,11 @@ struct core {
 	struct reads reads; /* of the last seconds */
 	struct day day;
 	char boot_id[33];
-	char distrust[200]; /* why the station cannot be trusted now; "" when it can (rule 17) */
+	struct {                    /* why the station cannot be trusted now (rule 17); each "" when it can */
+		char storage[200];  /* what was to be stored last could not be; over once something can */
+		char diverged[200]; /* it did not follow its own record: until it is started again */
+	} doubt;
+	char distrust[404]; /* both, as people read it */
 	uint64_t changes;   /* counts what a viewer could see */
 	/* Called after events have become durable and were applied; may be NULL. */
 	void (*stored)(void *context, const struct event *events, int count);
@@ -82,7 +86,9 @@ void core_tell(struct core *c, int32_t room, enum verdict verdict, const char *s
 /* Time passes. Returns the room to which a reminder was given, 0 when nothing was due. */
 int32_t core_tick(struct core *c);
 
-/* Stores events that no scan made: stores, staff, slips, faults. Time is filled in where it is zero. */
+/* Stores events that no scan made: stores, staff, slips, faults. Time is filled in where it is zero. 0, or a negative
+ * errno: -EINVAL and what station_fits() gives where they would not fit or not read back, and that is no reason to
+ * distrust the station; else the record cannot be written, and the board says so. */
 int core_store(struct core *c, struct event *events, int count, struct error *e);
 
 struct moment core_now(const struct core *c);

@@ -1,0 +1,101 @@
+#include "record/event-table.h"
+
+#include <limits.h>
+
+#include "base/json.h"
+#include "record/event-text.h"
+
+/* clang-format off */
+#define NAME(text) .name = (text), .key = "\"" text "\":", .length = sizeof(text) - 1
+#define LIES(type, member) .at = offsetof(type, member), .size = sizeof(((type *)0)->member)
+#define NUMBER(type, text, member, least, most) \
+	{NAME(text), .form = FORM_NUMBER, LIES(type, member), .low = (least), .high = (most)}
+#define TEXT(type, text, member) {NAME(text), .form = FORM_TEXT, LIES(type, member)}
+#define YES_NO(type, text, member) NUMBER(type, text, member, 0, 1)
+
+static const struct field line_table[] = {
+	{NAME("codes"), .form = FORM_CODES, LIES(struct line, codes)},
+	{NAME("contents"), .form = FORM_CONTENTS, LIES(struct line, contents), .low = 1, .high = 500},
+	{NAME("identity"), .form = FORM_IDENTITY, LIES(struct line, identity)},
+	TEXT(struct line, "instead", instead),
+	TEXT(struct line, "key", key),
+	YES_NO(struct line, "marked", marked),
+	TEXT(struct line, "name", name),
+	NUMBER(struct line, "per_pack", per_pack, 1, 500),
+	{NAME("role"), .form = FORM_ROLE, LIES(struct line, role)},
+	YES_NO(struct line, "rolls_on", rolls_on),
+	YES_NO(struct line, "single_use", single_use),
+	NUMBER(struct line, "size_max_mm", size_max_mm, 0, 9999),
+	NUMBER(struct line, "size_min_mm", size_min_mm, 0, 9999),
+	YES_NO(struct line, "visible", visible),
+	YES_NO(struct line, "xray", shows_on_xray),
+	{0},
+};
+
+static const struct field thing_table[] = {
+	NUMBER(struct thing, "expiry", expiry, 0, 99999999),
+	TEXT(struct thing, "identity", identity),
+	NUMBER(struct thing, "identity_kind", identity_kind, 0, IDENTITY_MARK),
+	TEXT(struct thing, "line", line),
+	TEXT(struct thing, "lot", lot),
+	TEXT(struct thing, "name", name),
+	NUMBER(struct thing, "role", role, 0, ROLE_REFUSED),
+	YES_NO(struct thing, "rolls_on", rolls_on),
+	YES_NO(struct thing, "single_use", single_use),
+	YES_NO(struct thing, "unlisted", unlisted),
+	YES_NO(struct thing, "xray", shows_on_xray),
+	{0},
+};
+
+static const struct field staff_table[] = {
+	NUMBER(struct person, "kind", kind, STAFF_PRACTITIONER, STAFF_CHARGE),
+	TEXT(struct person, "name", name),
+	NUMBER(struct person, "number", number, INT_MIN, INT_MAX),
+	YES_NO(struct person, "registered", registered),
+	{0},
+};
+
+static const struct field batch_table[] = {
+	NUMBER(struct batch, "expiry", expiry, 0, 99999999),
+	NUMBER(struct batch, "first", first, 0, 99999999),
+	NUMBER(struct batch, "last", last, 0, 99999999),
+	TEXT(struct batch, "line", line),
+	TEXT(struct batch, "lot", lot),
+	{0},
+};
+
+#define ALL_HAVE(text, member, least, most) NUMBER(struct event, text, member, least, most)
+#define SOME_HAVE(which, text, member, least, most) \
+	{NAME(text), .form = FORM_NUMBER, LIES(struct event, member), .low = (least), .high = (most), .only = (which)}
+#define PART(which, text, member, table) \
+	{NAME(text), .form = FORM_PART, LIES(struct event, member), .only = (which), .part = (table)}
+#define FLAG(text, bit) {NAME(text), .form = FORM_FLAG, LIES(struct event, flags), .low = (bit)}
+
+const struct field event_table[] = {
+	ALL_HAVE("answer", answer, INT_MIN, INT_MAX),
+	PART(F_BATCH, "batch", batch, batch_table),
+	ALL_HAVE("boot", at.boot, 0, INT_MAX),
+	ALL_HAVE("boot_ms", at.boot_ms, -JSON_INTEGER_MAX, JSON_INTEGER_MAX),
+	ALL_HAVE("case", case_no, 0, INT_MAX),
+	SOME_HAVE(F_DIGIT, "digit", digit, 0, DIGIT_NUMBER_MAX),
+	FLAG("first", EVENT_FIRST),
+	SOME_HAVE(F_ITEM, "item", item, 0, 255),
+	FLAG("keyed", EVENT_KEYED),
+	{NAME("kind"), .form = FORM_KIND, LIES(struct event, kind)},
+	FLAG("late", EVENT_LATE),
+	PART(F_LINE, "line", line, line_table),
+	SOME_HAVE(F_N, "n", n, INT_MIN, INT_MAX),
+	SOME_HAVE(F_OTHER, "other", other, INT_MIN, INT_MAX),
+	SOME_HAVE(F_PERSON, "person", person, INT_MIN, INT_MAX),
+	SOME_HAVE(F_REF, "ref", ref, 0, JSON_INTEGER_MAX),
+	ALL_HAVE("room", room, 0, INT_MAX),
+	ALL_HAVE("seq", seq, 1, JSON_INTEGER_MAX),
+	PART(F_STAFF, "staff", staff, staff_table),
+	{NAME("text"), .form = FORM_TEXT, LIES(struct event, text), .only = F_TEXT},
+	PART(F_THING, "thing", thing, thing_table),
+	{NAME("v"), .form = FORM_VERSION, .low = FORMAT_VERSION},
+	ALL_HAVE("wall_ms", at.wall_ms, -JSON_INTEGER_MAX, JSON_INTEGER_MAX),
+	SOME_HAVE(F_WHAT, "what", what, 0, 255),
+	{0},
+};
+/* clang-format on */

@@ -1,0 +1,46 @@
+/* The fields of an event's text, once: the writer and both readers are driven by these tables, so that what one of
+ * them writes the others take. Only event*.c include this.
+ *
+ * Each table is in the order of the canonical form (RFC 8785 sorts keys by UTF-16 units, for these: by bytes) and
+ * ends with an entry without a name.
+ */
+#ifndef BANDTALLY_RECORD_EVENT_TABLE_H
+#define BANDTALLY_RECORD_EVENT_TABLE_H
+
+#include <stddef.h>
+#include <stdint.h>
+
+enum form {
+	FORM_NUMBER,   /* low to high; 0 is left out */
+	FORM_TEXT,     /* shorter than `size`; "" is left out */
+	FORM_FLAG,     /* low: the bit of event.flags; true, or left out */
+	FORM_KIND,     /* event_name() */
+	FORM_VERSION,  /* low: the number */
+	FORM_PART,     /* an object whose fields are `part`; what they say lies from `at` on */
+	FORM_ROLE,     /* role_name(); must be there */
+	FORM_IDENTITY, /* identity_name() */
+	FORM_CODES,    /* line.codes: an array of texts, empty ones included */
+	FORM_CONTENTS, /* line.contents: an object, how many by key */
+};
+
+struct field {
+	const char *name;
+	const char *key; /* as it is written: the name in quotes, and a colon */
+	uint8_t length;  /* of the name */
+	uint8_t form;    /* enum form */
+	uint16_t at;     /* where its value lies */
+	uint16_t size;   /* bytes of a number, or of a text with its NUL */
+	int64_t low, high;
+	uint32_t only; /* enum event_field: kinds that do not name it do not have it; 0 all have it */
+	const struct field *part;
+};
+
+extern const struct field event_table[];
+
+/* Whether events of a kind with these fields (event_fields()) have this one. */
+static inline int field_is_of(const struct field *f, uint32_t fields)
+{
+	return !f->only || f->only & fields;
+}
+
+#endif

@@ -181,6 +181,13 @@ static int ask_job(struct job *j, http_t *h, ipp_t **found)
 	return 1;
 }
 
+/* RFC 8011 section 5.3.2: a job's number is 1 or more. A printer that says otherwise has not said which it is: 0. */
+static int job_number(ipp_attribute_t *at)
+{
+	int id = at && ippGetValueTag(at) == IPP_TAG_INTEGER ? ippGetInteger(at, 0) : 0;
+	return id > 0 ? id : 0;
+}
+
 /* Looks for the title among the jobs that are `which`; sets j->cups. A job that ended without paper is none.
  */
 static int find_title(struct job *j, http_t *h, const char *which)
@@ -203,7 +210,7 @@ static int find_title(struct job *j, http_t *h, const char *which)
 			continue;
 		}
 		if (strcmp(name, "job-id") == 0)
-			id = ippGetInteger(at, 0);
+			id = job_number(at);
 		if (strcmp(name, "job-state") == 0)
 			state = ippGetInteger(at, 0);
 		if (strcmp(name, "job-name") == 0)
@@ -277,7 +284,7 @@ static ipp_status_t print_job(struct job *j, http_t *h)
 	if (!a && status <= IPP_STATUS_OK_CONFLICTING)
 		status = IPP_STATUS_ERROR_SERVICE_UNAVAILABLE;
 	if (a)
-		j->cups = ippGetInteger(ippFindAttribute(a, "job-id", IPP_TAG_INTEGER), 0);
+		j->cups = job_number(ippFindAttribute(a, "job-id", IPP_TAG_INTEGER));
 	return status;
 }
 

@@ -121,9 +121,12 @@ static int read_contents(struct line *line, char *text)
 		long count = star ? whole(star + 1, 1, 500) : 1;
 		if (star)
 			*star = 0;
-		if (n == LINE_CONTENTS_MAX || count < 0 ||
+		if (n == LINE_CONTENTS_MAX || count < 0 || !*word ||
 		    copy(line->contents[n].key, LINE_KEY_MAX, word) < 0)
 			return -EINVAL;
+		for (int i = 0; i < n; i++)
+			if (strcmp(line->contents[i].key, word) == 0)
+				return -EINVAL;
 		line->contents[n++].count = (int16_t)count;
 	}
 	return 0;
@@ -154,7 +157,7 @@ static const char *const wanted[COLUMNS] = {
     [COL_XRAY] = "yes or no",
     [COL_PER_PACK] = "a whole number from 1 to 500",
     [COL_SIZE] = "two whole numbers of millimetres, as in 45-60, or nothing",
-    [COL_CONTENTS] = "at most 12 keys, as in FORCEPS-CURVED*2, separated by spaces",
+    [COL_CONTENTS] = "at most 12 keys, each once, as in FORCEPS-CURVED*2, separated by spaces",
     [COL_INSTEAD] = "a text of at most 80 bytes",
 };
 
@@ -247,16 +250,54 @@ static int read_line(struct line *line, struct row *row, const int order[COLUMNS
 	return 0;
 }
 
-int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_t *count, struct error *e)
+/* Of a cell that holds a line break the row takes several lines of the file. */
+static int lines_in(const char *text, size_t size)
 {
-	struct catalogue taken = {0};
+	int lines = 0;
+	for (size_t i = 0; i < size; i++)
+		lines += text[i] == '\n' || (text[i] == '\r' && (i + 1 == size || text[i + 1] != '\n'));
+	return lines;
+}
+
+/* The lines of a file, and on which of its lines each begins. */
+struct taken {
+	struct catalogue lines;
+	int *numbers;
+};
+
+static void taken_deinit(struct taken *t)
+{
+	catalogue_deinit(&t->lines);
+	free(t->numbers);
+}
+
+static int take_line(struct taken *t, const struct line *line, int number, struct error *e)
+{
+	struct error why;
+	if (catalogue_by_key(&t->lines, line->key))
+		return error_set(e, -EINVAL, "line %d: key '%s' stands twice: give each its own", number,
+		                 line->key);
+	int r = catalogue_set(&t->lines, line, &why);
+	if (r < 0)
+		return error_set(e, r, "line %d: %.400s", number, why.text);
+	int *numbers = realloc(t->numbers, t->lines.count * sizeof *numbers);
+	if (!numbers)
+		return error_set(e, -ENOMEM, "line %d: out of memory: try again", number);
+	t->numbers = numbers;
+	numbers[t->lines.count - 1] = number;
+	return 0;
+}
+
+static int read_file(struct taken *taken, const char *text, size_t size, struct error *e)
+{
 	struct row *row = malloc(sizeof *row);
-	int order[COLUMNS], columns = 0, r = row ? 0 : -ENOMEM;
+	int order[COLUMNS], columns = 0;
+	int r = row ? 0 : error_set(e, -ENOMEM, "cannot read the file: out of memory: try again");
 	if (size >= 3 && memcmp(text, "\xef\xbb\xbf", 3) == 0) {
 		text += 3;
 		size -= 3;
 	}
-	for (int number = 1; r == 0; number++) {
+	for (int number = 1, next = 1; r == 0; number = next) {
 		const char *why = "";
 		long used = read_row(text, size, row, &why);
 		if (used == 0)
@@ -265,6 +306,7 @@ int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_
 			r = error_set(e, -EINVAL, "line %d: %s", number, why);
 			break;
 		}
+		next += lines_in(text, (size_t)used);
 		text += used;
 		size -= (size_t)used;
 		if (row->count == 1 && !row->cell[0][0])
@@ -275,21 +317,98 @@ int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_
 			continue;
 		}
 		struct line line;
-		struct error why_not;
 		r = read_line(&line, row, order, columns, number, e);
-		if (r == 0 && catalogue_by_key(&taken, line.key))
-			r = error_set(e, -EINVAL, "line %d: key '%s' stands twice: give each its own", number,
-			              line.key);
-		if (r == 0 && (r = catalogue_set(&taken, &line, &why_not)) < 0)
-			error_set(e, r, "line %d: %s", number, why_not.text);
+		if (r == 0)
+			r = take_line(taken, &line, number, e);
 	}
 	free(row);
+	return r;
+}
+
+int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_t *count, struct error *e)
+{
+	struct taken taken = {0};
+	int r = read_file(&taken, text, size, e);
+	if (r == 0) {
+		*lines = taken.lines.lines;
+		*count = taken.lines.count;
+		taken.lines = (struct catalogue){0};
+	}
+	taken_deinit(&taken);
+	return r;
+}
+
+/* --- over the catalogue that is there ------------------------------------------------------------ */
+
+/* A line of the station that the file gives anew lets its codes go first, so that the file may move a code from one of
+ * its lines to another. */
+static int let_codes_go(struct catalogue *now, const struct taken *file, struct line *out, size_t *n)
+{
+	for (size_t i = 0; i < file->lines.count; i++) {
+		const struct line *old = catalogue_by_key(now, file->lines.lines[i].key);
+		if (!old || memcmp(old->codes, file->lines.lines[i].codes, sizeof old->codes) == 0)
+			continue;
+		struct line bare = *old;
+		memset(bare.codes, 0, sizeof bare.codes);
+		int r = catalogue_set(now, &bare, NULL);
+		if (r < 0)
+			return r;
+		out[(*n)++] = bare;
+	}
+	return 0;
+}
+
+static int set_over(struct catalogue *now, const struct taken *file, size_t i, struct error *e)
+{
+	const struct line *line = &file->lines.lines[i];
+	struct error why;
+	const struct line *owner = catalogue_owner(now, line);
+	if (owner)
+		return error_set(
+		    e, -EINVAL,
+		    "line %d: a code of '%s' finds the line '%s' of the station's catalogue: to rename "
+		    "that line keep its key; to move the code give '%s' without it in the same file",
+		    file->numbers[i], line->key, owner->key, owner->key);
+	int r = catalogue_set(now, line, &why);
+	return r < 0 ? error_set(e, r, "line %d: %.400s", file->numbers[i], why.text) : 0;
+}
+
+static int lay_over(struct catalogue *now, const struct taken *file, struct line *out, size_t *n,
+                    struct error *e)
+{
+	int r = let_codes_go(now, file, out, n);
+	if (r < 0)
+		return error_set(e, r, "cannot take the file: %s: try again", strerror(-r));
+	for (size_t i = 0; i < file->lines.count; i++) {
+		if ((r = set_over(now, file, i, e)) < 0)
+			return r;
+		out[(*n)++] = file->lines.lines[i];
+	}
+	return 0;
+}
+
+int catalogue_read_over(const struct catalogue *there, const char *text, size_t size, struct line **lines,
+                        size_t *count, size_t *in_file, struct error *e)
+{
+	struct taken file = {0};
+	struct catalogue now = {0};
+	struct line *out = NULL;
+	size_t n = 0;
+	int r = read_file(&file, text, size, e);
+	if (r == 0 &&
+	    (catalogue_copy(&now, there) < 0 || !(out = calloc(2 * file.lines.count + 1, sizeof *out))))
+		r = error_set(e, -ENOMEM, "cannot take the file: out of memory: try again");
+	if (r == 0)
+		r = lay_over(&now, &file, out, &n, e);
+	*in_file = file.lines.count;
+	taken_deinit(&file);
+	catalogue_deinit(&now);
 	if (r < 0) {
-		catalogue_deinit(&taken);
+		free(out);
 		return r;
 	}
-	*lines = taken.lines;
-	*count = taken.count;
+	*lines = out;
+	*count = n;
 	return 0;
 }
 

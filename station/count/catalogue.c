@@ -89,6 +89,16 @@ const struct line *catalogue_by_code(const struct catalogue *c, const struct cod
 	return NULL;
 }
 
+const struct line *catalogue_owner(const struct catalogue *c, const struct line *line)
+{
+	for (int k = 0; k < LINE_CODES_MAX && line->codes[k][0]; k++) {
+		const struct line *other = by_text(c, line->codes[k]);
+		if (other && strcmp(other->key, line->key) != 0)
+			return other;
+	}
+	return NULL;
+}
+
 /* Rule 5: what may be called a tourniquet, and what no catalogue may say. */
 static const char *line_fault(const struct catalogue *c, const struct line *line)
 {
@@ -103,11 +113,8 @@ static const char *line_fault(const struct catalogue *c, const struct line *line
 		return "a refused line must say what to use instead: fill the column 'instead'";
 	if (line->per_pack < 1)
 		return "per_pack must be 1 or more";
-	for (int k = 0; k < LINE_CODES_MAX && line->codes[k][0]; k++) {
-		const struct line *other = by_text(c, line->codes[k]);
-		if (other && strcmp(other->key, line->key) != 0)
-			return "a code of it already finds another line: each code may stand once";
-	}
+	if (catalogue_owner(c, line))
+		return "a code of it already finds another line: each code may stand once";
 	return NULL;
 }
 

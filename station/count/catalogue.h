@@ -79,6 +79,9 @@ int catalogue_copy(struct catalogue *to, const struct catalogue *from);
  * rule 5 forbids it (a tourniquet that is not marked or not visible) or a code already finds another line. */
 int catalogue_set(struct catalogue *c, const struct line *line, struct error *e);
 
+/* The line with another key that a code of this one finds already; NULL none. */
+const struct line *catalogue_owner(const struct catalogue *c, const struct line *line);
+
 const struct line *catalogue_by_key(const struct catalogue *c, const char *key); /* NULL when absent */
 const struct line *catalogue_by_code(const struct catalogue *c, const struct code *code);
 
@@ -88,6 +91,12 @@ const struct line *catalogue_by_code(const struct catalogue *c, const struct cod
  * contents separated by spaces (contents "KEY*2"); size_mm "45-60" or empty. Every line is checked; the first
  * fault is told with its line number and nothing is taken. `lines` is the caller's to free(). */
 int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_t *count, struct error *e);
+
+/* The same file, as it changes the catalogue that is there: `lines` in the order in which they are to be set, `in_file`
+ * how many lines the file has. A code of another line is refused with both keys, unless the file gives that line as well,
+ * without the code: then that line stands twice, first without its codes. 0, -EINVAL, -ENOSPC or -ENOMEM with `e`. */
+int catalogue_read_over(const struct catalogue *there, const char *text, size_t size, struct line **lines,
+                        size_t *count, size_t *in_file, struct error *e);
 
 /* The same file of these lines, which read again gives the same lines. 0 or -ENOMEM. */
 int catalogue_write_csv(const struct catalogue *c, struct buf *out);

@@ -15,6 +15,7 @@
 #include "run/teller.h"
 
 #define BOARD_LINE_MAX 8192
+#define BOARD_CODE_MAX 4096
 #define WORDS_MAX (20 + 2 * HOSTS_MAX)
 
 /* The words that the settings ask for; texts are borrowed from the settings and from `ports`. */
@@ -147,7 +148,13 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 		tell_where(&d->core.settings, listening);
 	if (!keyed || !*code)
 		return;
-	int32_t room = (int32_t)json_number(keyed, "room", 0);
+	int64_t given = json_number(keyed, "room", 0);
+	int32_t room = given >= 1 && given <= 99 ? (int32_t)given : 0;
+	if (!room || strlen(code) > BOARD_CODE_MAX) {
+		log_line("the board's program gave a code for room %lld of %zu bytes: it is not entered",
+		         (long long)given, strlen(code));
+		return;
+	}
 	const struct reply *reply = core_scan(&d->core, &(struct scan){.scanner = "board",
 	                                                               .room = room,
 	                                                               .aim = "",

@@ -137,19 +137,28 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	const json_t *job = json_object_get(o, "job");
 	int64_t id = json_number(job, "id", 0);
 	int state = state_from_name(json_text(job, "state"));
-	const struct slip *s = station_slip(&d->core.station, (int32_t)(id / COPIES));
+	int64_t cups = json_number(job, "cups", 0);
+	const struct slip *s = id > 0 && id / COPIES <= INT32_MAX
+	                           ? station_slip(&d->core.station, (int32_t)(id / COPIES))
+	                           : NULL;
 	(void)c;
 	if (json_object_get(o, "fault"))
 		log_line("printing: %s", json_text(json_object_get(o, "fault"), "text"));
 	if (state < 0 || !s || s->copy != id % COPIES)
 		return;
+	if (cups < 0 || cups > INT32_MAX) {
+		log_line(
+		    "printing: slip %d is said to be job %lld, which no job can be: its number is not kept",
+		    (int)s->number, (long long)cups);
+		cups = 0;
+	}
 	struct event e = {.kind = EV_SLIP_STATE,
 	                  .case_no = s->case_no,
 	                  .room = s->room,
 	                  .n = s->number,
 	                  .what = (uint8_t)state,
 	                  .other = s->copy,
-	                  .ref = json_number(job, "cups", 0)};
+	                  .ref = cups};
 	snprintf(e.text, sizeof e.text, "%.200s", json_text(job, "text"));
 	take_state(d, s->number, (enum slip_state)state, e.text);
 	if (s->state != state || s->job != e.ref)

@@ -14,6 +14,7 @@
 #include <unistd.h>
 
 #include "base/log.h"
+#include "code/date.h"
 #include "run/daemon.h"
 #include "run/teller.h"
 #include "tell/view.h"
@@ -105,13 +106,56 @@ static json_t *reply_json(const struct reply *r)
 	return o;
 }
 
+/* --- numbers that come in ------------------------------------------------------------------------ */
+
+#define ROOM_MAX 99              /* as on its cards */
+#define NUMBER_MAX INT32_MAX     /* of cases and slips */
+#define BADGE_MAX 999999         /* six digits in its code */
+#define ITEM_NUMBER_MAX 99999999 /* eight */
+
+/* Takes a number of the request. 0, where it is absent as well: then `out` stays as it was. Else -EINVAL, and `why`
+ * names it. */
+static int take(const json_t *q, const char *key, int64_t low, int64_t high, int32_t *out, struct error *why)
+{
+	const json_t *v = json_object_get(q, key);
+	int64_t n = json_integer_value(v);
+	if (!v)
+		return 0;
+	if (!json_is_integer(v) || n < low || n > high)
+		return error_set(why, -EINVAL,
+		                 "'%s' must be a whole number from %" PRId64 " to %" PRId64 ": give another",
+		                 key, low, high);
+	*out = (int32_t)n;
+	return 0;
+}
+
+/* A day, yyyymmdd; 0 none. */
+static int take_day(const json_t *q, const char *key, int32_t *out, struct error *why)
+{
+	int n = take(q, key, 0, 99991231, out, why);
+	if (n == 0 && *out && !date_make(*out / 10000, *out / 100 % 100, *out % 100))
+		return error_set(why, -EINVAL, "'%s' is no day: give one as 20280331, or leave it out", key);
+	return n;
+}
+
+static int take_text(const json_t *q, const char *key, char *out, size_t size, struct error *why)
+{
+	const char *text = json_text(q, key);
+	if (strlen(text) >= size)
+		return error_set(why, -EINVAL, "'%s' is longer than %zu bytes: shorten it", key, size - 1);
+	memcpy(out, text, strlen(text) + 1);
+	return 0;
+}
+
 /* --- requests ----------------------------------------------------------------------------------- */
 
 static json_t *do_scan(struct client *c, const json_t *q)
 {
 	char data[SCAN_BYTES_MAX];
+	struct error e;
+	char scanner[sizeof c->d->drivers[0].name] = "";
 	struct scan s = {.scanner = "keyed",
-	                 .room = (int32_t)json_number(q, "room", 0),
+	                 .room = c->d->core.station.rooms[0].number,
 	                 .aim = json_text(q, "aim"),
 	                 .data = data,
 	                 .flags = EVENT_KEYED};
@@ -120,10 +164,11 @@ static json_t *do_scan(struct client *c, const json_t *q)
 	if (!s.size || s.size > sizeof data)
 		return no("the code is empty or longer than 8,192 bytes: scan it again");
 	memcpy(data, json_string_value(code), s.size);
-	if (json_text(q, "scanner")[0])
-		s.scanner = json_text(q, "scanner");
-	if (!s.room)
-		s.room = c->d->core.station.rooms[0].number;
+	if (take(q, "room", 1, ROOM_MAX, &s.room, &e) < 0 ||
+	    take_text(q, "scanner", scanner, sizeof scanner, &e) < 0)
+		return no(e.text);
+	if (scanner[0])
+		s.scanner = scanner;
 	if (json_truth(q, "late"))
 		s.flags |= EVENT_LATE;
 	return reply_json(core_scan(&c->d->core, &s));
@@ -131,15 +176,22 @@ static json_t *do_scan(struct client *c, const json_t *q)
 
 static json_t *do_type(struct client *c, const json_t *q)
 {
+	struct error e;
+	int32_t room = c->d->core.station.rooms[0].number;
 	const char *text = json_text(q, "text");
 	if (!*text || strlen(text) >= EVENT_TEXT_MAX)
 		return no("the text is empty or longer than 200 bytes: shorten it");
-	return reply_json(core_typed(&c->d->core, (int32_t)json_number(q, "room", 1), text));
+	if (take(q, "room", 1, ROOM_MAX, &room, &e) < 0)
+		return no(e.text);
+	return reply_json(core_typed(&c->d->core, room, text));
 }
 
 static json_t *do_sheet(struct client *c, const json_t *q)
 {
-	int32_t room = (int32_t)json_number(q, "room", c->d->core.station.rooms[0].number);
+	struct error e;
+	int32_t room = c->d->core.station.rooms[0].number;
+	if (take(q, "room", 1, ROOM_MAX, &room, &e) < 0)
+		return no(e.text);
 	json_t *view = teller_room(&c->d->core, room);
 	if (!view)
 		return no("there is no such room in station.ini: see 'bandtally status'");
@@ -170,9 +222,11 @@ static json_t *do_status(struct client *c, const json_t *q)
 
 static json_t *do_case(struct client *c, const json_t *q)
 {
-	struct error e;
-	json_t *doc =
-	    teller_slip(&c->d->core, (int32_t)json_number(q, "case", 0), 1, SLIP_RECONCILIATION, 1, &e);
+	struct error e = {0};
+	int32_t case_no = 0;
+	if (take(q, "case", 1, NUMBER_MAX, &case_no, &e) < 0)
+		return no(e.text);
+	json_t *doc = teller_slip(&c->d->core, case_no, 1, SLIP_RECONCILIATION, 1, &e);
 	if (!doc)
 		return no(e.text);
 	/* What is shown is the case; no slip is made, so nothing that names or seals one is given out. */
@@ -236,14 +290,17 @@ static json_t *do_catalogue(struct client *c, const json_t *q)
 {
 	struct error e;
 	struct line *lines = NULL;
-	size_t count = 0;
+	size_t count = 0, in_file = 0;
 	const json_t *csv = json_object_get(q, "csv");
-	int n = catalogue_read_csv(json_string_value(csv) ? json_string_value(csv) : "",
-	                           json_string_length(csv), &lines, &count, &e);
+	int n = catalogue_read_over(&c->d->core.station.catalogue,
+	                            json_string_value(csv) ? json_string_value(csv) : "",
+	                            json_string_length(csv), &lines, &count, &in_file, &e);
 	if (n < 0)
 		return no(e.text);
-	if (!count)
+	if (!count) {
+		free(lines);
 		return no("the file holds no line of a catalogue: give a CSV with a head line");
+	}
 	struct event *events = calloc(count, sizeof *events);
 	for (size_t i = 0; events && i < count; i++) {
 		events[i].kind = EV_LINE_SET;
@@ -254,7 +311,7 @@ static json_t *do_catalogue(struct client *c, const json_t *q)
 	free(events);
 	free(lines);
 	json_t *o = yes_or_no(n, &e);
-	json_object_set_new(o, "count", json_integer((json_int_t)count));
+	json_object_set_new(o, "count", json_integer((json_int_t)in_file));
 	return o;
 }
 
@@ -263,8 +320,11 @@ static json_t *do_staff(struct client *c, const json_t *q)
 	struct error e;
 	struct event ev = {.kind = EV_STAFF_SET};
 	const char *name = json_text(q, "name");
-	ev.staff.number = (int32_t)json_number(q, "number", 0);
-	ev.staff.kind = (uint8_t)json_number(q, "kind", 0);
+	int32_t kind = 0;
+	if (take(q, "number", 0, BADGE_MAX, &ev.staff.number, &e) < 0 ||
+	    take(q, "kind", 0, 255, &kind, &e) < 0)
+		return no(e.text);
+	ev.staff.kind = (uint8_t)kind;
 	ev.staff.registered = (uint8_t)json_truth(q, "registered");
 	if (!*name || strlen(name) >= sizeof ev.staff.name)
 		return no(
@@ -309,7 +369,9 @@ static json_t *do_list_staff(struct client *c, const json_t *q)
 static json_t *do_withdraw(struct client *c, const json_t *q)
 {
 	struct error e;
-	struct event ev = {.kind = EV_STAFF_WITHDRAWN, .person = (int32_t)json_number(q, "number", 0)};
+	struct event ev = {.kind = EV_STAFF_WITHDRAWN};
+	if (take(q, "number", 1, BADGE_MAX, &ev.person, &e) < 0)
+		return no(e.text);
 	if (!staff_find(&c->d->core.station.staff, ev.person) || ev.person < 1)
 		return no("there is no such badge: see 'bandtally staff list'");
 	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
@@ -325,8 +387,9 @@ static json_t *do_quarantine(struct client *c, const json_t *q)
 		return no("the catalogue has no such line: see 'bandtally catalogue export'");
 	snprintf(ev.thing.line, sizeof ev.thing.line, "%s", line->key);
 	snprintf(ev.thing.name, sizeof ev.thing.name, "%s", line->name);
-	snprintf(ev.thing.lot, sizeof ev.thing.lot, "%.30s", json_text(q, "lot"));
-	snprintf(ev.text, sizeof ev.text, "%.200s", json_text(q, "why"));
+	if (take_text(q, "lot", ev.thing.lot, sizeof ev.thing.lot, &e) < 0 ||
+	    take_text(q, "why", ev.text, sizeof ev.text, &e) < 0)
+		return no(e.text);
 	if (!release && !ev.text[0])
 		return no("not put in quarantine: no reason is given: say why, the people at the table will "
 		          "read it");
@@ -337,15 +400,21 @@ static json_t *do_label(struct client *c, const json_t *q)
 {
 	struct error e;
 	struct event ev = {.kind = EV_LABELLED};
-	int64_t count = json_number(q, "count", 0), first = c->d->core.station.last_item_no + 1;
+	int32_t count = 0;
+	int64_t first = c->d->core.station.last_item_no + 1;
 	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, json_text(q, "line"));
 	if (!line)
 		return no("the catalogue has no such line: see 'bandtally catalogue export'");
-	if (count < 1 || count > 500 || first + count > 99999999)
-		return no("no labels were numbered: the number must be 1 to 500: give another");
+	if (take(q, "count", 1, 500, &count, &e) < 0 || take_day(q, "expiry", &ev.batch.expiry, &e) < 0 ||
+	    take_text(q, "lot", ev.batch.lot, sizeof ev.batch.lot, &e) < 0)
+		return no(e.text);
+	if (count < 1)
+		return no("no labels were numbered: 'count' is missing: say how many, 1 to 500");
+	if (first + count - 1 > ITEM_NUMBER_MAX)
+		return no(
+		    "no labels were numbered: this station's item numbers are used up: ask whoever looks "
+		    "after the station for another site");
 	snprintf(ev.batch.line, sizeof ev.batch.line, "%s", line->key);
-	snprintf(ev.batch.lot, sizeof ev.batch.lot, "%.30s", json_text(q, "lot"));
-	ev.batch.expiry = (int32_t)json_number(q, "expiry", 0);
 	ev.batch.first = first;
 	ev.batch.last = first + count - 1;
 	json_t *o = yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
@@ -359,7 +428,10 @@ static json_t *do_label(struct client *c, const json_t *q)
 static json_t *do_retry(struct client *c, const json_t *q)
 {
 	struct error e;
-	return yes_or_no(outbox_retry(c->d, (int32_t)json_number(q, "slip", 0), &e), &e);
+	int32_t slip = 0;
+	if (take(q, "slip", 1, NUMBER_MAX, &slip, &e) < 0)
+		return no(e.text);
+	return yes_or_no(outbox_retry(c->d, slip, &e), &e);
 }
 
 /* --- a copy of the record, in short steps ------------------------------------------------------- */

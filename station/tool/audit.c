@@ -100,6 +100,8 @@ int tool_audit(int argc, char **argv)
 		return audit_verify(&w);
 	if (w.n_rest == 2 && strcmp(w.rest[0], "slip") == 0)
 		return audit_slip(&w);
-	fputs(audit_usage, stderr);
-	return EXIT_USAGE;
+	if (w.n_rest == 1 && strcmp(w.rest[0], "slip") == 0)
+		return words_missing("TEXT, that of the slip's QR code,", audit_usage);
+	return w.n_rest ? words_beyond(w.rest[w.n_rest - 1], audit_usage)
+	                : words_missing("verify or slip", audit_usage);
 }

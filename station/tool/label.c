@@ -9,6 +9,7 @@
 #include <unistd.h>
 
 #include "base/clock.h"
+#include "code/date.h"
 #include "code/own-codes.h"
 #include "tool/client.h"
 #include "tool/tool.h"
@@ -100,11 +101,15 @@ static int32_t expiry_number(const char *text, char shown[20])
 	int y, m, d, used = 0;
 	if (!text)
 		return 0;
-	if (sscanf(text, "%4d-%2d-%2d%n", &y, &m, &d, &used) != 3 || text[used] || m < 1 || m > 12 || d < 1 ||
-	    d > 31)
+	if (strlen(text) != 10 || sscanf(text, "%4d-%2d-%2d%n", &y, &m, &d, &used) != 3 || used != 10 ||
+	    !date_make(y, m, d)) {
+		fprintf(stderr,
+		        "bandtally: --expiry is '%.40s': it must be a day as in 2028-03-31: see below\n%s",
+		        text, label_usage);
 		return -EINVAL;
-	snprintf(shown, 20, "%04d-%02d-%02d", y, m, d);
-	return y * 10000 + m * 100 + d;
+	}
+	snprintf(shown, 20, "%.10s", text);
+	return date_make(y, m, d);
 }
 
 static int label_pack(const struct words *w)
@@ -112,23 +117,27 @@ static int label_pack(const struct words *w)
 	struct error e;
 	char shown[20] = "";
 	const char *line = words_value(w, label_options, "line"), *lot = words_value(w, label_options, "lot");
-	const char *count = words_value(w, label_options, "count");
 	int32_t expiry = expiry_number(words_value(w, label_options, "expiry"), shown);
+	int count = 0, dpi = 300;
 	/* Before numbers are given out, which are never given out again. */
-	int nowhere = !words_value(w, label_options, "pdf") && !words_value(w, label_options, "printer");
-	if (!line || !count || expiry < 0 || nowhere) {
-		fputs(label_usage, stderr);
+	if (expiry < 0 ||
+	    words_number("--count", words_value(w, label_options, "count"), 1, 500, &count, label_usage) <
+	        0 ||
+	    words_number("--dpi", words_value(w, label_options, "dpi"), 203, 600, &dpi, label_usage) < 0)
 		return EXIT_USAGE;
-	}
+	if (!line || !count)
+		return words_missing(line ? "--count" : "--line", label_usage);
+	if (words_given(w, label_options, "list"))
+		return words_missing("--pdf or --printer", label_usage);
 	_cleanup_(json_drop) json_t *a =
 	    client_ask(json_pack("{s:s,s:s,s:s,s:i,s:i}", "do", "label", "line", line, "lot", lot ? lot : "",
-	                         "expiry", (int)expiry, "count", atoi(count)),
+	                         "expiry", (int)expiry, "count", count),
 	               &e);
 	if (!a)
 		return client_fail(&e);
 	json_t *doc = document("pack-labels", json_text(a, "site_name")), *items = json_array();
 	int64_t first = json_number(a, "first", 0);
-	for (int i = 0; i < atoi(count); i++) {
+	for (int i = 0; i < count; i++) {
 		char pack[OWN_CODE_MAX], bag[OWN_CODE_MAX], number[12];
 		snprintf(number, sizeof number, "%08d", (int)(first + i));
 		own(pack, json_text(a, "site"),
@@ -145,8 +154,8 @@ static int label_pack(const struct words *w)
 	}
 	json_object_set_new(doc, "items", items);
 	if (words_value(w, label_options, "dpi"))
-		json_object_set_new(doc, "dpi", json_integer(atoi(words_value(w, label_options, "dpi"))));
-	printf("item numbers %08d to %08d\n", (int)first, (int)(first + atoi(count) - 1));
+		json_object_set_new(doc, "dpi", json_integer(dpi));
+	printf("item numbers %08d to %08d\n", (int)first, (int)(first + count - 1));
 	return put_on_paper(w, doc);
 }
 
@@ -283,11 +292,19 @@ int tool_label(int argc, char **argv)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
 	int ways = words_given(&w, label_options, "list") + words_given(&w, label_options, "pdf") +
 	           words_given(&w, label_options, "printer");
-	if (w.n_rest != 1 || ways != 1) {
-		fputs(label_usage, stderr);
-		return EXIT_USAGE;
-	}
+	if (!w.n_rest)
+		return words_missing("pack, digits, cards, badges or scanner-check", label_usage);
+	if (w.n_rest > 1)
+		return words_beyond(w.rest[1], label_usage);
+	if (!ways)
+		return words_missing("--pdf, --printer or --list", label_usage);
+	if (ways > 1)
+		return words_beyond("--list, --pdf and --printer: one of them", label_usage);
 	const char *what = w.rest[0];
+	int given = 0;
+	if (words_number("--room", words_value(&w, label_options, "room"), 1, ROOM_NUMBER_MAX, &given,
+	                 label_usage) < 0)
+		return EXIT_USAGE;
 	if (strcmp(what, "pack") == 0)
 		return label_pack(&w);
 	_cleanup_(json_drop) json_t *status = ask_status(&e);
@@ -297,8 +314,7 @@ int tool_label(int argc, char **argv)
 		return label_badges(&w, status);
 	if (strcmp(what, "scanner-check") == 0)
 		return label_scanner_check(&w, status);
-	const char *given = words_value(&w, label_options, "room");
-	int room = given ? atoi(given)
+	int room = given ? given
 	                 : (int)json_number(json_array_get(json_object_get(status, "rooms"), 0), "number", 1);
 	const char *name = room_name(status, room);
 	if (!name) {
@@ -328,15 +344,22 @@ int tool_print(int argc, char **argv)
 	int r = words_read(&w, argc, argv, "", print_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
-	if (w.n_rest == 2 && strcmp(w.rest[0], "retry") == 0) {
+	if (w.n_rest && strcmp(w.rest[0], "retry") == 0) {
+		int slip = 0;
+		if (w.n_rest < 2)
+			return words_missing("SLIP, its number,", print_usage);
+		if (w.n_rest > 2)
+			return words_beyond(w.rest[2], print_usage);
+		if (words_number("SLIP", w.rest[1], 1, SLIP_NUMBER_MAX, &slip, print_usage) < 0)
+			return EXIT_USAGE;
 		_cleanup_(json_drop) json_t *a =
-		    client_ask(json_pack("{s:s,s:i}", "do", "retry", "slip", atoi(w.rest[1])), &e);
+		    client_ask(json_pack("{s:s,s:i}", "do", "retry", "slip", slip), &e);
 		return a ? EXIT_OK : client_fail(&e);
 	}
-	if (w.n_rest != 1 || strcmp(w.rest[0], "list") != 0) {
-		fputs(print_usage, stderr);
-		return EXIT_USAGE;
-	}
+	if (!w.n_rest || strcmp(w.rest[0], "list") != 0)
+		return words_missing("list or retry", print_usage);
+	if (w.n_rest > 1)
+		return words_beyond(w.rest[1], print_usage);
 	_cleanup_(json_drop) json_t *status = ask_status(&e);
 	if (!status)
 		return client_fail(&e);

@@ -59,13 +59,15 @@ int tool_scan(int argc, char **argv)
 	int r = words_read(&w, argc, argv, scan_options, scan_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
-	if (w.n_rest != 1 || !*w.rest[0]) {
-		fputs(scan_usage, stderr);
+	int text = words_given(&w, scan_options, "text"), room = 0;
+	if (w.n_rest < 1 || !*w.rest[0])
+		return words_missing(text ? "TEXT" : "CODE", scan_usage);
+	if (w.n_rest > 1)
+		return words_beyond(w.rest[1], scan_usage);
+	const char *scanner = words_value(&w, scan_options, "scanner");
+	if (words_number("--room", words_value(&w, scan_options, "room"), 1, ROOM_NUMBER_MAX, &room,
+	                 scan_usage) < 0)
 		return EXIT_USAGE;
-	}
-	const char *room = words_value(&w, scan_options, "room"),
-	           *scanner = words_value(&w, scan_options, "scanner");
-	int text = words_given(&w, scan_options, "text");
 	json_t *code = text ? json_string(w.rest[0]) : code_json(w.rest[0]);
 	if (!code) {
 		fprintf(stderr,
@@ -76,7 +78,7 @@ int tool_scan(int argc, char **argv)
 	json_object_set_new(q, "do", json_string(text ? "type" : "scan"));
 	json_object_set_new(q, text ? "text" : "code", code);
 	if (room)
-		json_object_set_new(q, "room", json_integer(atoi(room)));
+		json_object_set_new(q, "room", json_integer(room));
 	if (scanner)
 		json_object_set_new(q, "scanner", json_string(scanner));
 	if (words_given(&w, scan_options, "late"))
@@ -160,10 +162,16 @@ int tool_sheet(int argc, char **argv)
 	int r = words_read(&w, argc, argv, sheet_options, sheet_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	int room = 0;
+	if (w.n_rest)
+		return words_beyond(w.rest[0], sheet_usage);
+	if (words_number("--room", words_value(&w, sheet_options, "room"), 1, ROOM_NUMBER_MAX, &room,
+	                 sheet_usage) < 0)
+		return EXIT_USAGE;
 	json_t *q = json_object();
 	json_object_set_new(q, "do", json_string("sheet"));
-	if (words_value(&w, sheet_options, "room"))
-		json_object_set_new(q, "room", json_integer(atoi(words_value(&w, sheet_options, "room"))));
+	if (room)
+		json_object_set_new(q, "room", json_integer(room));
 	_cleanup_(json_drop) json_t *a = client_ask(q, &e);
 	if (!a)
 		return client_fail(&e);
@@ -286,12 +294,17 @@ int tool_case(int argc, char **argv)
 	int as_json = words_given(&w, "json", "json");
 	if (w.n_rest == 1 && strcmp(w.rest[0], "list") == 0)
 		return case_list(as_json);
-	if (w.n_rest != 2 || strcmp(w.rest[0], "show") != 0) {
-		fputs(case_usage, stderr);
+	if (!w.n_rest || strcmp(w.rest[0], "show") != 0)
+		return words_missing("list or show", case_usage);
+	if (w.n_rest < 2)
+		return words_missing("CASE, the number of the case,", case_usage);
+	if (w.n_rest > 2)
+		return words_beyond(w.rest[2], case_usage);
+	int case_no = 0;
+	if (words_number("CASE", w.rest[1], 1, SLIP_NUMBER_MAX, &case_no, case_usage) < 0)
 		return EXIT_USAGE;
-	}
 	_cleanup_(json_drop) json_t *a =
-	    client_ask(json_pack("{s:s,s:i}", "do", "case", "case", atoi(w.rest[1])), &e);
+	    client_ask(json_pack("{s:s,s:i}", "do", "case", "case", case_no), &e);
 	if (!a)
 		return client_fail(&e);
 	if (as_json)

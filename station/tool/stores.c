@@ -75,11 +75,13 @@ int tool_catalogue(int argc, char **argv)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
 	if (w.n_rest == 1 && strcmp(w.rest[0], "export") == 0)
 		return catalogue_export();
-	int import = w.n_rest == 2 && strcmp(w.rest[0], "import") == 0;
-	if (!import && !(w.n_rest == 2 && strcmp(w.rest[0], "check") == 0)) {
-		fputs(catalogue_usage, stderr);
-		return EXIT_USAGE;
-	}
+	int import = w.n_rest && strcmp(w.rest[0], "import") == 0;
+	if (!import && !(w.n_rest && strcmp(w.rest[0], "check") == 0))
+		return words_missing("import, export or check", catalogue_usage);
+	if (w.n_rest < 2)
+		return words_missing("FILE", catalogue_usage);
+	if (w.n_rest > 2)
+		return words_beyond(w.rest[2], catalogue_usage);
 	int count = catalogue_check(w.rest[1], &text, &e);
 	if (count < 0)
 		return client_fail(&e);
@@ -138,11 +140,21 @@ static int staff_list(int as_json)
 static int staff_add(const struct words *w)
 {
 	struct error e;
-	const char *number = words_value(w, staff_options, "number");
-	int kind = 0;
+	int kind = 0, number = 0;
+	if (words_number("--number", words_value(w, staff_options, "number"), 1, BADGE_NUMBER_MAX, &number,
+	                 staff_usage) < 0)
+		return EXIT_USAGE;
 	for (int k = STAFF_PRACTITIONER; k <= STAFF_CHARGE; k++)
 		if (strcmp(staff_kinds[k], w->rest[1]) == 0)
 			kind = k;
+	if (!kind) {
+		fprintf(
+		    stderr,
+		    "bandtally: '%.40s' is no kind of badge: it must be practitioner, surgeon or charge: see "
+		    "below\n%s",
+		    w->rest[1], staff_usage);
+		return EXIT_USAGE;
+	}
 	json_t *q = json_pack("{s:s,s:s,s:i,s:b}", "do", "staff", "name", w->rest[2], "kind", kind,
 	                      "registered", words_given(w, staff_options, "registered"));
 	if (!q) {
@@ -150,7 +162,7 @@ static int staff_add(const struct words *w)
 		return client_fail(&e);
 	}
 	if (number)
-		json_object_set_new(q, "number", json_integer(atoi(number)));
+		json_object_set_new(q, "number", json_integer(number));
 	_cleanup_(json_drop) json_t *a = client_ask(q, &e);
 	if (!a)
 		return client_fail(&e);
@@ -167,15 +179,22 @@ int tool_staff(int argc, char **argv)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
 	if (w.n_rest == 1 && strcmp(w.rest[0], "list") == 0)
 		return staff_list(words_given(&w, staff_options, "json"));
-	if (w.n_rest == 3 && strcmp(w.rest[0], "add") == 0)
-		return staff_add(&w);
-	if (w.n_rest == 2 && strcmp(w.rest[0], "withdraw") == 0) {
-		_cleanup_(json_drop) json_t *a =
-		    client_ask(json_pack("{s:s,s:i}", "do", "withdraw", "number", atoi(w.rest[1])), &e);
-		return a ? EXIT_OK : client_fail(&e);
-	}
-	fputs(staff_usage, stderr);
-	return EXIT_USAGE;
+	if (w.n_rest && strcmp(w.rest[0], "add") == 0)
+		return w.n_rest < 3 ? words_missing(w.n_rest < 2 ? "the kind of badge" : "NAME", staff_usage)
+		       : w.n_rest > 3 ? words_beyond(w.rest[3], staff_usage)
+		                      : staff_add(&w);
+	if (!w.n_rest || strcmp(w.rest[0], "withdraw") != 0)
+		return words_missing("add, list or withdraw", staff_usage);
+	if (w.n_rest < 2)
+		return words_missing("NUMBER, that of the badge,", staff_usage);
+	if (w.n_rest > 2)
+		return words_beyond(w.rest[2], staff_usage);
+	int number = 0;
+	if (words_number("NUMBER", w.rest[1], 1, BADGE_NUMBER_MAX, &number, staff_usage) < 0)
+		return EXIT_USAGE;
+	_cleanup_(json_drop) json_t *a =
+	    client_ask(json_pack("{s:s,s:i}", "do", "withdraw", "number", number), &e);
+	return a ? EXIT_OK : client_fail(&e);
 }
 
 /* --- stock -------------------------------------------------------------------------------------- */
@@ -193,12 +212,16 @@ int tool_stock(int argc, char **argv)
 	int r = words_read(&w, argc, argv, stock_options, stock_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
-	int quarantine = w.n_rest == 2 && strcmp(w.rest[0], "quarantine") == 0;
-	if (!quarantine && !(w.n_rest == 2 && strcmp(w.rest[0], "release") == 0)) {
-		fputs(stock_usage, stderr);
-		return EXIT_USAGE;
-	}
+	int quarantine = w.n_rest && strcmp(w.rest[0], "quarantine") == 0;
 	const char *lot = words_value(&w, stock_options, "lot"), *why = words_value(&w, stock_options, "why");
+	if (!quarantine && !(w.n_rest && strcmp(w.rest[0], "release") == 0))
+		return words_missing("quarantine or release", stock_usage);
+	if (w.n_rest < 2)
+		return words_missing("LINE, its key in the catalogue,", stock_usage);
+	if (w.n_rest > 2)
+		return words_beyond(w.rest[2], stock_usage);
+	if (quarantine && (!why || !*why))
+		return words_missing("--why", stock_usage);
 	_cleanup_(json_drop) json_t *a =
 	    client_ask(json_pack("{s:s,s:s,s:s,s:s}", "do", w.rest[0], "line", w.rest[1], "lot",
 	                         lot ? lot : "", "why", why ? why : ""),

@@ -1,7 +1,10 @@
 #include "tool/words.h"
 
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
+
+#include "base/error.h"
 
 /* The place of a name in the list, and whether it takes a value; -1 where it is not there. */
 static int place_of(const char *options, const char *name, size_t size, int *takes)
@@ -70,4 +73,34 @@ int words_given(const struct words *w, const char *options, const char *name)
 {
 	int takes, place = place_of(options, name, strlen(name), &takes);
 	return place >= 0 && w->given[place];
+}
+
+int words_number(const char *name, const char *value, int low, int high, int *out, const char *usage)
+{
+	if (!value)
+		return 0;
+	size_t n = strlen(value);
+	long number = n && n <= 9 && strspn(value, "0123456789") == n ? strtol(value, NULL, 10) : -1;
+	if (number < low || number > high) {
+		fprintf(stderr,
+		        "bandtally: %s is '%.40s': it must be a whole number from %d to %d: see below\n%s",
+		        name, value, low, high, usage);
+		return -1;
+	}
+	*out = (int)number;
+	return 0;
+}
+
+int words_missing(const char *what, const char *usage)
+{
+	fprintf(stderr, "bandtally: %s is missing: see below\n%s", what, usage);
+	return EXIT_USAGE;
+}
+
+int words_beyond(const char *word, const char *usage)
+{
+	fprintf(stderr,
+	        "bandtally: '%.40s' is a word too many (one with spaces stands in quotes): see below\n%s",
+	        word, usage);
+	return EXIT_USAGE;
 }

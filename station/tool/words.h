@@ -3,6 +3,9 @@
 #define BANDTALLY_TOOL_WORDS_H
 
 #define WORDS_MAX 64
+#define ROOM_NUMBER_MAX 99      /* as on its cards */
+#define BADGE_NUMBER_MAX 999999 /* six digits in its code */
+#define SLIP_NUMBER_MAX 9999999 /* seven; cases as well */
 
 struct words {
 	const char *rest[WORDS_MAX]; /* words that are no options */
@@ -17,5 +20,13 @@ int words_read(struct words *w, int argc, char **argv, const char *options, cons
 
 const char *words_value(const struct words *w, const char *options, const char *name); /* NULL: not given */
 int words_given(const struct words *w, const char *options, const char *name);
+
+/* The whole number that an option or a word of that name gives. 0 and `out`, which stays as it was where `value` is NULL;
+ * -1 after a sentence on stderr that names it, says what it may be and ends in `usage`. */
+int words_number(const char *name, const char *value, int low, int high, int *out, const char *usage);
+
+/* Says on stderr that a word is missing, or that there is one too many, and ends in `usage`. Returns EXIT_USAGE. */
+int words_missing(const char *what, const char *usage);
+int words_beyond(const char *word, const char *usage);
 
 #endif

@@ -1,0 +1,82 @@
+#!/bin/sh
+# Every number that comes in is looked at where it comes in: the command's, the socket's, a program's of the station and
+# a file's. What cannot be is said by name, and the station starts again on its record.
+#   edges.sh FOLDER-OF-PROGRAMS
+set -eu
+bin=$1
+. "$(dirname "$0")/common"
+# expect CODE WORDS COMMAND…: the exit code, and words that the answer must hold
+expect() {
+	code=$1 words=$2
+	shift 2
+	got=0
+	"$@" >"$root/out" 2>&1 || got=$?
+	[ "$got" = "$code" ] || fail "exit $got instead of $code: $*: $(cat "$root/out")"
+	grep -q -- "$words" "$root/out" || fail "no '$words' in: $(cat "$root/out")"
+	echo "ok $words"
+}
+# The answer to one request at the socket, whatever program makes it.
+ask() {
+	python3 -c 'import socket, sys
+s = socket.socket(socket.AF_UNIX); s.settimeout(20); s.connect(sys.argv[1]); s.sendall(sys.argv[2].encode() + b"\n")
+print(s.makefile().readline())' "$data/socket" "$1"
+}
+command -v python3 >/dev/null || skip 'python3 is not installed'
+start
+bt catalogue import "$source/tests/replay/catalogue.csv" >/dev/null
+
+expect 2 "--room is 'two'" bt scan --room two BTBC10100171
+expect 2 "--room is '-1'" bt scan --room -1 BTBC10100171
+expect 2 "--room is '0'" bt scan --room 0 A
+expect 2 "--room is '1x'" bt sheet --room 1x
+expect 2 'CODE is missing' bt scan
+expect 2 "'B' is a word too many" bt scan A B
+expect 2 "CASE is 'x'" bt case show x
+expect 2 'CASE.* is missing' bt case show
+expect 2 "NUMBER is '-3'" bt staff withdraw -3
+expect 2 "--number is '1000000'" bt staff add --number 1000000 surgeon SURG-1
+expect 2 "'nurse' is no kind of badge" bt staff add nurse N-1
+expect 2 'NAME is missing' bt staff add surgeon
+expect 2 'is missing' bt stock quarantine GREEN-M
+expect 2 "SLIP is '0'" bt print retry 0
+expect 2 "--expiry is '2028-02-30'" bt label pack --line GREEN-M --count 1 --expiry 2028-02-30 --pdf "$root/x.pdf"
+expect 2 "--count is 'many'" bt label pack --line GREEN-M --count many --pdf "$root/x.pdf"
+expect 2 "--room is 'x'" bt label cards --room x --list
+
+expect 0 "'room' must be a whole number from 1 to 99" ask '{"code":"A","do":"scan","room":-5}'
+expect 0 "'room' must be" ask '{"code":"A","do":"scan","room":99999999999}'
+expect 0 "'room' must be" ask '{"code":"A","do":"scan","room":"1"}'
+expect 0 "'room' must be" ask '{"do":"type","room":-5,"text":"INC-1"}'
+expect 0 "'room' must be" ask '{"do":"sheet","room":4294967297}'
+expect 0 "'scanner' is longer than" ask "{\"code\":\"A\",\"do\":\"scan\",\"scanner\":\"$(printf %040d 7)\"}"
+expect 0 "'expiry' must be" ask '{"count":1,"do":"label","expiry":-7,"line":"GREEN-M"}'
+expect 0 "'expiry' must be" ask '{"count":1,"do":"label","expiry":99999999999,"line":"GREEN-M"}'
+expect 0 "'expiry' is no day" ask '{"count":1,"do":"label","expiry":20280230,"line":"GREEN-M"}'
+expect 0 "'count' must be" ask '{"count":4294967297,"do":"label","line":"GREEN-M"}'
+expect 0 "'kind' must be" ask '{"do":"staff","kind":258,"name":"X"}'
+expect 0 "'number' must be" ask '{"do":"withdraw","number":4294967297}'
+expect 0 "'case' must be" ask '{"case":4294967297,"do":"case"}'
+expect 0 "'slip' must be" ask '{"do":"retry","slip":-1}'
+expect 0 "'lot' is longer than" ask "{\"do\":\"quarantine\",\"line\":\"GREEN-M\",\"lot\":\"$(printf %031d 7)\",\"why\":\"x\"}"
+expect 0 'numbered without a gap' bt audit verify
+
+# A store renames a line: its key stays; a code moves with both lines in one file.
+gtin=09506000134352
+printf 'key,name,role,codes,marked,visible\nBAND-M,"finger tourniquet, blue, M",tourniquet,%s,yes,yes\n' $gtin >"$root/other.csv"
+expect 1 "line 2: a code of 'BAND-M' finds the line 'GREEN-M'.*keep its key" bt catalogue import "$root/other.csv"
+{
+	printf 'key,name,role,codes,marked,visible\nBAND-M,"finger tourniquet,\nblue, M",tourniquet,%s,yes,yes\n' $gtin
+	printf 'GREEN-M,"finger tourniquet, old",tourniquet,,yes,yes\nX,x,nothing,,no,no\n'
+} >"$root/lines.csv"
+expect 1 "line 5: role is 'nothing'" bt catalogue import "$root/lines.csv"
+printf 'key,name,role,codes,marked,visible\nBAND-M,"finger tourniquet, blue, M",tourniquet,%s,yes,yes\nGREEN-M,"finger tourniquet, old",tourniquet,,yes,yes\n' \
+	$gtin >"$root/moved.csv"
+expect 0 '2 lines taken' bt catalogue import "$root/moved.csv"
+bt catalogue export | grep -q "^BAND-M.*$gtin" || fail "the code did not move"
+printf 'key,name,role,contents\nT,tray,tray,A*2 A*3\n' >"$root/tray.csv"
+expect 1 'line 2: contents' bt catalogue import "$root/tray.csv"
+
+stop
+start
+expect 0 'numbered without a gap' bt audit verify
+stop

@@ -51,6 +51,12 @@ static void finish(struct turn *t, int32_t badge, int32_t witness)
 	add_seen_bare(t->s, words, sizeof words);
 	capital(words);
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = badge, .other = witness);
+	if (t->s->unfollowed) { /* the station does not know all of it (rule 26) */
+		end_case(t, END_UNRESOLVED, UNFOLLOWED_END);
+		turn_accept(t, "Case %d ended, counted by hand. What the station saw: %.280s.", (int)case_no,
+		            words);
+		return;
+	}
 	enum case_end how = t->s->cancelled ? END_CANCELLED : END_RECONCILED;
 	end_case(t, how, "");
 	turn_accept(t, "Case %d ended %s. %.300s.", (int)case_no,

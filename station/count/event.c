@@ -14,12 +14,12 @@ static const struct {
 
 const char *event_name(enum event_kind kind)
 {
-	return kinds[kind].name;
+	return kind < EV_KINDS ? kinds[kind].name : "unreadable";
 }
 
 uint32_t event_fields(enum event_kind kind)
 {
-	return kinds[kind].fields;
+	return kind < EV_KINDS ? kinds[kind].fields : 0;
 }
 
 int event_from_name(const char *name)

@@ -122,7 +122,9 @@ enum event_kind {
 #define X(name, text, fields) EV_##name,
 	EVENTS(X)
 #undef X
-	    EV_KINDS
+	    EV_KINDS,
+	EV_UNREADABLE =
+	    EV_KINDS /* stands in the record, and cannot be read: only seq and case are known (rule 26) */
 };
 
 #define EVENT_LATE 1u  /* entered later than it happened (rule 17) */
@@ -188,7 +190,7 @@ struct event {
 	};
 };
 
-const char *event_name(enum event_kind kind);
+const char *event_name(enum event_kind kind); /* "unreadable" for EV_UNREADABLE */
 uint32_t event_fields(enum event_kind kind);
 int event_from_name(const char *name); /* enum event_kind or -EINVAL */
 

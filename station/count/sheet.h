@@ -128,6 +128,7 @@ struct sheet {
 	uint8_t suspended;
 	uint8_t cancelled;
 	uint8_t patient_left;
+	uint8_t unfollowed; /* an event of it could not be read or applied: it does not end reconciled (rule 26) */
 	uint8_t who_looked; /* enum who_looked, single operator */
 	uint8_t points_yes; /* sign-out points answered yes so far, in order */
 	uint8_t point_no;   /* the point that was answered no; holds until it is begun again */
@@ -145,6 +146,9 @@ struct sheet {
 	    last_answer; /* the last scan, if it was a card (its meaning) or a badge (minus its number); else 0 */
 	struct moment final_at; /* when the final count was last agreed */
 };
+
+/* How a case ends of which the station could not follow an event (rule 26). */
+#define UNFOLLOWED_END "counted by hand: the station could not follow its own record of this case"
 
 /* Changes the sheet by one event of its case. Events come from decide() or from the record; one that does not
  * fit (an item that is not there, a full sheet) gives -EINVAL or -ENOSPC and changes nothing. */

@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "count/unanswered.h"
+#include "count/unfollowed.h"
 
 void station_deinit(struct station *st)
 {
@@ -322,11 +323,15 @@ int station_step(struct sheet *s, struct sheet *before, struct step *undo, const
 	if (e->kind == EV_UNDONE) {
 		if (!e->ref || undo->seq != e->ref)
 			return -EINVAL;
+		uint8_t unfollowed = s->unfollowed;
 		*s = *before;
+		s->unfollowed |= unfollowed;
 		*undo = (struct step){0};
 		return 0;
 	}
 	struct sheet was = *s;
+	if (s->unfollowed && !s->room) /* the event that said it could not be read */
+		s->room = e->room;
 	int r = sheet_apply(s, e);
 	if (r < 0) {
 		*s = was;
@@ -415,6 +420,8 @@ int station_apply(struct station *st, const struct event *e)
 			r = apply_case_event(st, e);
 		else if (e->kind == EV_ASKED)
 			apply_idle_asked(st, e);
+		else if (e->kind == EV_CORRECTION)
+			unfollowed_settle(st, e->text);
 		break;
 	}
 	if (r == 0)

@@ -60,6 +60,15 @@ struct heard {
 	struct moment reminder; /* the first reminder that no scan has followed */
 };
 
+/* An event that a start could not read or apply (rule 26). Everything else was followed. */
+#define UNFOLLOWED_MAX 16
+#define UNFOLLOWED_KIND_MAX 24
+struct unfollowed {
+	int64_t seq;
+	int32_t case_no; /* 0 the station */
+	char kind[UNFOLLOWED_KIND_MAX];
+};
+
 struct station {
 	char site[SITE_MAX]; /* two letters */
 	char site_name[65];
@@ -87,6 +96,8 @@ struct station {
 	int n_carried;
 	struct held held[HELD_MAX]; /* of all rooms, in the order in which they came */
 	int n_held;
+	struct unfollowed unfollowed[UNFOLLOWED_MAX]; /* that nobody has dealt with; the first of them */
+	int n_unfollowed, more_unfollowed;            /* `more`: for which there was no place */
 	int32_t boot;
 	struct moment last; /* of the last event */
 	int64_t wall_ms;    /* the latest wall clock of any event */
@@ -100,6 +111,16 @@ void station_deinit(struct station *st);
 
 /* Applies one event, of the station or of a case. 0, -EINVAL, -ENOSPC or -ENOMEM; changes nothing then. */
 int station_apply(struct station *st, const struct event *e);
+
+/* Notes an event that could not be read or applied, with as much as is known of it (rule 26): its case is marked, and is
+ * opened or ended where that is what the event did. `room`: 0 not known. */
+void station_not_followed(struct station *st, const struct unfollowed *u, int32_t room);
+
+/* "event 17 (line-set), event 20 (item-in) of case 3 could not be followed", and how many they are; 0 and "" none that is
+ * open. case_no: those of that case, 0 of the station itself, or all of them, or those of all cases. */
+#define UNFOLLOWED_ALL (-1)
+#define UNFOLLOWED_OF_CASES (-2)
+int station_unfollowed_words(const struct station *st, int32_t case_no, char *out, size_t size);
 
 /* Whether station_apply() will take these events, one after the other: what is stored must be what can be applied.
  * Changes nothing but that there is room for them, so that memory cannot fail them afterwards. 0, or -EINVAL, -ENOSPC,

@@ -11,6 +11,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "base/json.h"
 #include "record/event-text.h"
 #include "record/event.h"
 #include "record/store-internal.h"
@@ -42,6 +43,13 @@ static const char *const migrations[RECORD_SCHEMA] = {
     "append-only'); END;",
 };
 
+/* A damaged file is evidence: nothing of the log goes into it when it is closed. */
+static void leave_as_it_is(struct record *r)
+{
+	if (r && r->db)
+		sqlite3_db_config(r->db, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, NULL);
+}
+
 /* What SQLite says, as an errno and a sentence. */
 int store_fault(struct record *r, int code, const char *doing, struct error *e)
 {
@@ -60,6 +68,7 @@ int store_fault(struct record *r, int code, const char *doing, struct error *e)
 		    doing);
 	case SQLITE_CORRUPT:
 	case SQLITE_NOTADB:
+		leave_as_it_is(r);
 		return error_set(e, -EUCLEAN,
 		                 "cannot %s: the record is damaged (%s): keep the file, restore a backup",
 		                 doing, r && r->db ? sqlite3_errmsg(r->db) : "not a database");
@@ -128,14 +137,14 @@ static int prepare_all(struct record *r, struct error *e)
 		n = prepare(r, &r->by_key,
 		            "SELECT payload FROM event WHERE key=? AND key<>'' ORDER BY seq DESC LIMIT 1", e);
 	if (n == 0)
-		n = prepare(
-		    r, &r->of_case,
-		    "SELECT payload, seq FROM event WHERE case_no=?1 AND case_no>0 UNION ALL"
-		    " SELECT payload, seq FROM event WHERE case_no=0 AND kind IN ('started','alive') AND"
-		    " seq > (SELECT min(seq) FROM event WHERE case_no=?1 AND case_no>0)"
-		    " AND seq < (SELECT max(seq) FROM event WHERE case_no=?1 AND case_no>0)"
-		    " ORDER BY 2",
-		    e);
+		n = prepare(r, &r->of_case,
+		            "SELECT payload, seq, case_no FROM event WHERE case_no=?1 AND case_no>0 UNION ALL"
+		            " SELECT payload, seq, case_no FROM event WHERE case_no=0 AND kind IN "
+		            "('started','alive') AND"
+		            " seq > (SELECT min(seq) FROM event WHERE case_no=?1 AND case_no>0)"
+		            " AND seq < (SELECT max(seq) FROM event WHERE case_no=?1 AND case_no>0)"
+		            " ORDER BY 2",
+		            e);
 	if (n == 0) /* the newest first: those are the labels that are on packs now */
 		n = prepare(r, &r->batches,
 		            "SELECT payload FROM event WHERE kind = 'labelled' ORDER BY seq DESC", e);
@@ -176,12 +185,14 @@ static int check_tail(struct record *r, struct error *e)
 	if (text)
 		chain_add(&before, text, size);
 	free(text);
-	if (rows && memcmp(&before, &now, sizeof now) != 0)
+	if (rows && memcmp(&before, &now, sizeof now) != 0) {
+		leave_as_it_is(r);
 		return error_set(e, -EUCLEAN,
 		                 "the record's last event %" PRId64
 		                 " was changed: its hash does not hold: keep the "
 		                 "file, restore a backup",
 		                 r->last_seq);
+	}
 	r->chain = now;
 	return 0;
 }
@@ -251,7 +262,8 @@ int record_open(struct record **out, const char *folder, struct error *e)
 	return 0;
 }
 
-int record_open_copy(struct record **out, const char *file, struct error *e)
+/* `name`: the file as SQLite is told it, with flags. */
+static int open_readable(struct record **out, const char *file, const char *name, int flags, struct error *e)
 {
 	struct record *r = calloc(1, sizeof *r);
 	if (!r)
@@ -262,7 +274,7 @@ int record_open_copy(struct record **out, const char *file, struct error *e)
 		n = error_set(e, -errno, "cannot read the record %s: %s: check the path", file,
 		              strerror(errno));
 	if (n == 0)
-		n = open_db(r, file, SQLITE_OPEN_READONLY, e);
+		n = open_db(r, name, flags, e);
 	if (n == 0)
 		n = version_of(r, &version, e);
 	if (n == 0 && version != RECORD_SCHEMA)
@@ -277,6 +289,82 @@ int record_open_copy(struct record **out, const char *file, struct error *e)
 	}
 	*out = r;
 	return 0;
+}
+
+int record_open_copy(struct record **out, const char *file, struct error *e)
+{
+	return open_readable(out, file, file, SQLITE_OPEN_READONLY, e);
+}
+
+/* SQLite writes nothing beside a file that it is told does not change. */
+static void unchanging(const char *file, char name[8192])
+{
+	int n = snprintf(name, 8192, "file:");
+	for (const char *p = file; *p && n < 8000; p++)
+		n += snprintf(name + n, 8192 - (size_t)n, strchr("%?#", *p) ? "%%%02X" : "%c",
+		              (unsigned char)*p);
+	snprintf(name + n, 8192 - (size_t)n, "?immutable=1");
+}
+
+static int copy_file(const char *from, const char *to)
+{
+	char part[65536];
+	ssize_t got = 0;
+	int in = open(from, O_RDONLY | O_CLOEXEC);
+	int out = in < 0 ? -1 : open(to, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
+	int n = in < 0 || out < 0 ? -errno : 0;
+	while (n == 0 && (got = read(in, part, sizeof part)) > 0)
+		n = write(out, part, (size_t)got) == got ? 0 : -ENOSPC;
+	if (n == 0 && got < 0)
+		n = -errno;
+	if (in >= 0)
+		close(in);
+	if (out >= 0)
+		close(out);
+	return n;
+}
+
+/* What a kill left in the log belongs to the record, and only a copy of both can be read without a change. */
+static int open_with_log(struct record **out, const char *file, const char *log, struct error *e)
+{
+	const char *tmp = getenv("TMPDIR");
+	char folder[512], copy[600], copy_log[700];
+	snprintf(folder, sizeof folder, "%.400s/bandtally-check-XXXXXX", tmp && *tmp ? tmp : "/tmp");
+	if (!mkdtemp(folder))
+		return error_set(e, -errno, "cannot make a folder like %s: %s: check $TMPDIR", folder,
+		                 strerror(errno));
+	snprintf(copy, sizeof copy, "%s/" RECORD_FILE, folder);
+	snprintf(copy_log, sizeof copy_log, "%s-wal", copy);
+	int n = copy_file(file, copy);
+	if (n == 0)
+		n = copy_file(log, copy_log);
+	if (n < 0)
+		error_set(e, n, "cannot read the record %s by a copy in %s: %s: check the space there", file,
+		          folder, strerror(-n));
+	else
+		n = open_readable(out, file, copy, SQLITE_OPEN_READWRITE, e);
+	unlink(copy_log);
+	unlink(copy);
+	snprintf(copy_log, sizeof copy_log, "%s-shm", copy);
+	unlink(copy_log);
+	rmdir(folder);
+	return n;
+}
+
+int record_open_still(struct record **out, const char *file, struct error *e)
+{
+	char log[4200], name[8192];
+	struct stat st;
+	snprintf(log, sizeof log, "%.4090s-wal", file);
+	unchanging(file, name);
+	int n = stat(log, &st) == 0 && st.st_size
+	            ? open_with_log(out, file, log, e)
+	            : open_readable(out, file, name, SQLITE_OPEN_READONLY | SQLITE_OPEN_URI, e);
+	if (n == 0 && (n = check_tail(*out, e)) < 0) {
+		record_close(*out);
+		*out = NULL;
+	}
+	return n;
 }
 
 void record_close(struct record *r)
@@ -376,18 +464,36 @@ int64_t record_last(const struct record *r, struct chain *chain)
 	return r->last_seq;
 }
 
+/* -EPROTO where it is of a later format, -EINVAL where it cannot be read. */
 static int read_row(sqlite3_stmt *s, struct event *ev, struct error *e)
 {
 	const char *text = (const char *)sqlite3_column_text(s, 0);
-	return event_read(ev, text ? text : "", (size_t)sqlite3_column_bytes(s, 0), e);
+	size_t size = (size_t)sqlite3_column_bytes(s, 0);
+	int n = event_read(ev, text ? text : "", size, e);
+	return n < 0 && text && event_format(text, size) > FORMAT_VERSION ? -EPROTO : n;
+}
+
+/* Columns: the payload; its seq and its case where they are asked for. */
+static void unreadable(sqlite3_stmt *s, struct event *ev)
+{
+	int columns = sqlite3_column_count(s);
+	memset(ev, 0, sizeof *ev);
+	ev->kind = EV_UNREADABLE;
+	ev->seq = columns > 1 ? sqlite3_column_int64(s, 1) : 0;
+	ev->case_no = columns > 2 ? sqlite3_column_int(s, 2) : 0;
 }
 
 static int each_row(struct record *r, sqlite3_stmt *s, record_event_fn each, void *context, struct error *e)
 {
 	struct event *ev = malloc(sizeof *ev);
-	int n = ev ? 0 : -ENOMEM, code = SQLITE_OK;
+	int n = ev ? 0 : error_set(e, -ENOMEM, "cannot read the record: out of memory: try again"),
+	    code = SQLITE_OK;
 	while (n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW) {
 		n = read_row(s, ev, e);
+		if (n == -EINVAL) {
+			unreadable(s, ev);
+			n = 0;
+		}
 		if (n == 0)
 			n = each(context, ev);
 	}
@@ -405,7 +511,7 @@ int record_each(struct record *r, int32_t case_no, record_event_fn each, void *c
 		return each_row(r, r->of_case, each, context, e);
 	}
 	sqlite3_stmt *s = NULL;
-	int n = prepare(r, &s, "SELECT payload FROM event ORDER BY seq", e);
+	int n = prepare(r, &s, "SELECT payload, seq FROM event ORDER BY seq", e);
 	if (n == 0)
 		n = each_row(r, s, each, context, e);
 	sqlite3_finalize(s);
@@ -418,7 +524,8 @@ int record_each_station(struct record *r, enum event_kind kind, record_event_fn 
 	char sql[160];
 	sqlite3_stmt *s = NULL;
 	/* The kind's name is part of the text, not bound: else the index of kinds could not be used. */
-	snprintf(sql, sizeof sql, "SELECT payload FROM event WHERE case_no = 0 AND kind = '%s' ORDER BY seq",
+	snprintf(sql, sizeof sql,
+	         "SELECT payload, seq FROM event WHERE case_no = 0 AND kind = '%s' ORDER BY seq",
 	         event_name(kind));
 	int n = prepare(r, &s, sql, e);
 	if (n == 0)
@@ -443,17 +550,45 @@ int record_each_case_edge(struct record *r, record_event_fn each, void *context,
 /* How far back a start looks for the last sign of life before it; more than one scan's events. */
 #define LAST_SIGNS "16"
 
+/* Numbers that must not be given out again, and where a case is, stand in a text that cannot be used as a whole. */
+static void keep_numbers(struct station *st, sqlite3_stmt *s, int32_t *room)
+{
+	const char *text = (const char *)sqlite3_column_text(s, 0),
+	           *key = (const char *)sqlite3_column_text(s, 5);
+	_cleanup_(json_drop) json_t *o =
+	    text ? json_read(text, (size_t)sqlite3_column_bytes(s, 0), NULL) : NULL;
+	int64_t in = json_number(o, "room", 0), last = json_number(json_object_get(o, "batch"), "last", 0);
+	int slip = 0;
+	*room = in > 0 && in <= INT32_MAX ? (int32_t)in : 0;
+	if (last > st->last_item_no && last <= 99999999)
+		st->last_item_no = last;
+	if (key && sscanf(key, "slip:%9d", &slip) == 1 && slip > st->last_slip_no)
+		st->last_slip_no = slip;
+}
+
+static void not_followed(struct station *st, sqlite3_stmt *s)
+{
+	int32_t room;
+	struct unfollowed u = {.seq = sqlite3_column_int64(s, 1), .case_no = sqlite3_column_int(s, 3)};
+	const char *kind = (const char *)sqlite3_column_text(s, 4);
+	snprintf(u.kind, sizeof u.kind, "%s", kind ? kind : "");
+	keep_numbers(st, s, &room);
+	station_not_followed(st, &u, room);
+}
+
 static int load_row(sqlite3_stmt *s, struct station *st, struct event *ev, struct error *e)
 {
-	int n = read_row(s, ev, e);
-	if (n < 0)
+	int counts = sqlite3_column_int(s, 2), n = read_row(s, ev, e);
+	if (n == 0) {
+		struct event alive = {.kind = EV_ALIVE, .at = ev->at};
+		n = station_apply(st, counts ? ev : &alive);
+	}
+	if (n == -ENOMEM)
+		return error_set(e, n, "cannot read the record: out of memory: try again");
+	if (n == -EPROTO)
 		return n;
-	struct event alive = {.kind = EV_ALIVE, .at = ev->at};
-	if (station_apply(st, sqlite3_column_int(s, 2) ? ev : &alive) < 0)
-		return error_set(e, -EUCLEAN,
-		                 "event %" PRId64 " (%s) does not fit what came before it: the record is "
-		                 "damaged: keep the file, restore a backup",
-		                 ev->seq, event_name(ev->kind));
+	if (n < 0 && counts)
+		not_followed(st, s);
 	return 0;
 }
 
@@ -468,12 +603,14 @@ int record_load(struct record *r, struct station *st, struct error *e)
 	int n = ev ? 0 : error_set(e, -ENOMEM, "out of memory: try again");
 	if (n == 0)
 		n = prepare(r, &s,
-		            "SELECT payload, seq, 1 FROM event WHERE " LASTING " UNION ALL"
-		            " SELECT payload, seq, 1 FROM event WHERE case_no > 0 AND NOT " LASTING
-		            " AND case_no IN"
+		            "SELECT payload, seq, 1, case_no, kind, key FROM event WHERE " LASTING
+		            " UNION ALL"
+		            " SELECT payload, seq, 1, case_no, kind, key FROM event WHERE case_no > 0 AND "
+		            "NOT " LASTING " AND case_no IN"
 		            " (SELECT case_no FROM event WHERE kind = 'case-opened' EXCEPT"
 		            " SELECT case_no FROM event WHERE kind = 'case-ended') UNION ALL"
-		            " SELECT payload, event.seq, 0 FROM (SELECT seq AS start FROM event WHERE kind = "
+		            " SELECT payload, event.seq, 0, case_no, kind, key FROM (SELECT seq AS start "
+		            "FROM event WHERE kind = "
 		            "'started'"
 		            " UNION ALL SELECT max(seq) + 1 FROM event) CROSS JOIN event"
 		            " ON event.seq BETWEEN start - " LAST_SIGNS " AND start - 1 WHERE NOT " LASTING
@@ -498,8 +635,9 @@ static int by_key(struct record *r, const char *key, struct event *ev)
 {
 	sqlite3_bind_text(r->by_key, 1, key, -1, SQLITE_STATIC);
 	ev->seq = 0;
+	ev->kind = EV_STOPPED;
 	int n = each_row(r, r->by_key, keep_one, ev, NULL);
-	return n < 0 ? n : ev->seq != 0;
+	return n < 0 ? n : ev->kind == EV_UNREADABLE ? -EUCLEAN : ev->seq != 0;
 }
 
 int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back)
@@ -529,12 +667,13 @@ int record_slip_of(struct record *r, int32_t slip, int32_t *case_no, int32_t *ro
 struct batch_search {
 	int64_t number;
 	struct batch *out;
-	int found;
+	int found, unreadable;
 };
 
 static int match_batch(void *context, const struct event *ev)
 {
 	struct batch_search *b = context;
+	b->unreadable |= ev->kind == EV_UNREADABLE;
 	if (ev->kind == EV_LABELLED && ev->batch.first <= b->number && b->number <= ev->batch.last) {
 		*b->out = ev->batch;
 		b->found = 1;
@@ -545,9 +684,9 @@ static int match_batch(void *context, const struct event *ev)
 
 int record_batch_of(struct record *r, int64_t number, struct batch *out)
 {
-	struct batch_search b = {number, out, 0};
+	struct batch_search b = {.number = number, .out = out};
 	int n = each_row(r, r->batches, match_batch, &b, NULL);
-	return n < 0 ? n : b.found;
+	return n < 0 ? n : !b.found && b.unreadable ? -EUCLEAN : b.found;
 }
 
 int record_copy_start(struct record *r, const char *file, struct error *e)

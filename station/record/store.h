@@ -33,15 +33,23 @@ void record_close(struct record *r); /* NULL is fine */
 /* Opens any record file for reading: a copy, or one whose daemon is not running. Writes nothing. */
 int record_open_copy(struct record **out, const char *file, struct error *e);
 
+/* The same of a data folder whose daemon does not run, where it lies; its last event is checked as a start would. */
+int record_open_still(struct record **out, const char *file, struct error *e);
+
 /* Stores the events in one transaction, giving each its seq, and returns when they are durable. Each text is read back
  * before it goes in, and the events are afterwards what was read: what a start will find. On failure none is stored,
  * each seq is 0, and the negative errno (-ENOSPC, -EIO, …; -EINVAL where one could not be read back) comes with `e`. */
 int record_append(struct record *r, struct event *events, int count, struct error *e);
 
-/* Rebuilds the station from the events. Those of ended cases are left out where they leave nothing behind. */
+/* Rebuilds the station from the events. Those of ended cases are left out where they leave nothing behind. One that
+ * cannot be read or applied is noted (station_not_followed()) and the rest goes on (rule 26); -EPROTO where one has a
+ * later format: nothing of such a record may be guessed. */
 int record_load(struct record *r, struct station *st, struct error *e);
 
-/* Each event in order: all of them (case_no 0), or those of one case with the starts and marks in time of the
+/* Of an event that cannot be read the callbacks get EV_UNREADABLE, its seq where it is known, and its case; -EPROTO where
+ * it has a later format.
+ *
+ * Each event in order: all of them (case_no 0), or those of one case with the starts and marks in time of the
  * station from its opening on, which its clocks need. The callback returns 0 to go on. */
 typedef int (*record_event_fn)(void *context, const struct event *e);
 int record_each(struct record *r, int32_t case_no, record_event_fn each, void *context, struct error *e);
@@ -53,7 +61,7 @@ int record_each_station(struct record *r, enum event_kind kind, record_event_fn 
 /* Where each case began and ended: the case-opened and case-ended events of all cases, in order. */
 int record_each_case_edge(struct record *r, record_event_fn each, void *context, struct error *e);
 
-/* Look-ups for a scan. 1 found, 0 not, negative errno. */
+/* Look-ups for a scan. 1 found, 0 not; a negative errno where the record could not be asked: nobody knows then. */
 int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back);
 int record_batch_of(struct record *r, int64_t item_number, struct batch *out);
 int record_slip_of(struct record *r, int32_t slip, int32_t *case_no, int32_t *room);
@@ -68,7 +76,8 @@ int record_copy_step(struct record *r, int pages, struct error *e);
 void record_copy_stop(struct record *r); /* leaves the rest; the file is the caller's to remove */
 
 /* Goes through the whole file: numbers without a gap, canonical texts, columns that agree with them, chain.
- * 0 and the count of events; -EUCLEAN with the first fault in `e`. */
+ * 0 and the count of events; -EUCLEAN with the first fault in `e`; -EBADMSG where everything holds but the texts of some
+ * cannot be read: the first is in `e`. */
 int record_verify(struct record *r, int64_t *events, struct chain *chain, struct error *e);
 
 #endif

@@ -75,6 +75,7 @@ static int send_object(struct daemon *d, const char *key, json_t *value)
 static void put_faults(const struct daemon *d, json_t *view, int32_t room)
 {
 	json_t *list = json_array();
+	teller_faults(&d->core, list);
 	for (int i = 0; i < d->n_drivers; i++) {
 		const struct driver_child *dc = &d->drivers[i];
 		char text[300];

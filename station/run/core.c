@@ -10,7 +10,9 @@
 #include "base/release.h"
 #include "count/input.h"
 #include "count/wall.h"
+#include "run/aside.h"
 #include "run/core-internal.h"
+#include "run/sound.h"
 #include "run/teller.h"
 
 #define HALF_WAIT_MS                                                                                         \
@@ -41,12 +43,21 @@ int core_room_index(const struct core *c, int32_t room)
 	return -1;
 }
 
-/* What the board says of both doubts; the one that does not go away by itself stands first. */
+/* What the board says of all doubts; those that do not go away by themselves stand first. */
 static void weigh(struct core *c)
 {
-	const char *diverged = c->doubt.diverged, *storage = c->doubt.storage;
-	snprintf(c->distrust, sizeof c->distrust, "%s%s%s", diverged, *diverged && *storage ? "; " : "",
-	         storage);
+	const char *const all[] = {c->doubt.aside, c->doubt.record, c->doubt.diverged, c->doubt.storage};
+	char words[300];
+	size_t used = 0;
+	c->doubt.record[0] = 0;
+	if (station_unfollowed_words(&c->station, 0, words, sizeof words))
+		snprintf(c->doubt.record, sizeof c->doubt.record,
+		         "%.299s: count by hand, and tell whoever looks after the station", words);
+	c->distrust[0] = 0;
+	for (size_t i = 0; i < sizeof all / sizeof *all; i++)
+		if (*all[i] && used < sizeof c->distrust)
+			used += (size_t)snprintf(c->distrust + used, sizeof c->distrust - used, "%s%s",
+			                         used ? "; " : "", all[i]);
 	c->changes++;
 }
 
@@ -98,12 +109,14 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 /* The boot that the record saw last, by its kernel id. */
 struct boots {
 	int32_t number;
+	int unreadable; /* one start, or more */
 	char id[EVENT_TEXT_MAX];
 };
 
 static int last_boot(void *context, const struct event *e)
 {
 	struct boots *b = context;
+	b->unreadable |= e->kind == EV_UNREADABLE;
 	if (e->kind == EV_STARTED) {
 		b->number = e->n;
 		memcpy(b->id, e->text, sizeof b->id);
@@ -121,12 +134,61 @@ static int record_start(struct core *c, struct error *e)
 	if (n < 0)
 		return error_set(e, n, "cannot read the kernel's boot id: /proc must be mounted: mount it");
 	struct event started = {.kind = EV_STARTED, .n = last.number};
-	if (strcmp(last.id, c->boot_id) != 0)
+	if (last.unreadable && c->station.last.boot > started.n)
+		started.n = c->station.last.boot;
+	if (last.unreadable || strcmp(last.id, c->boot_id) != 0)
 		started.n++;
 	snprintf(started.text, sizeof started.text, "%s", c->boot_id);
 	struct instant now = clock_now();
 	started.at = (struct moment){.boot = started.n, .boot_ms = now.boot_ms, .wall_ms = now.wall_ms};
 	return core_store(c, &started, 1, e);
+}
+
+static void look_aside(struct core *c)
+{
+	char path[320];
+	c->doubt.aside[0] = 0;
+	if (aside_find(c->folder, path, sizeof path))
+		snprintf(c->doubt.aside, sizeof c->doubt.aside,
+		         "the record could not be read and lies in %.240s, and this is a new one: count by "
+		         "hand until "
+		         "whoever looks after the station has taken that file out of the data folder",
+		         path);
+}
+
+void core_look_aside(struct core *c)
+{
+	int was = c->doubt.aside[0];
+	look_aside(c);
+	if (was != c->doubt.aside[0])
+		weigh(c);
+}
+
+/* Everything that reads the record before the first event of this start. */
+static int read_record(struct core *c, struct error *e)
+{
+	int n = record_open(&c->record, c->folder, e);
+	if (n == 0)
+		n = record_load(c->record, &c->station, e);
+	if (n == 0)
+		n = teller_day(&c->day, c->record, c->station.last_case_no, e);
+	return n;
+}
+
+/* A start on a new record begins with a station that knows nothing. */
+static int open_record(struct core *c, struct error *e)
+{
+	int n = read_record(c, e);
+	if (n != -EUCLEAN)
+		return n;
+	log_line("%s", e->text);
+	core_close(c);
+	n = aside_put(c->folder, e);
+	if (n < 0)
+		return n;
+	c->station.released = RELEASED;
+	sound_read(&c->settings, &c->station, c->folder, c->settings_fault);
+	return read_record(c, e);
 }
 
 int core_open(struct core *c, const char *folder, struct error *e)
@@ -137,19 +199,20 @@ int core_open(struct core *c, const char *folder, struct error *e)
 		                 "the path of the data folder is too long: use a shorter one");
 	snprintf(c->folder, sizeof c->folder, "%s", folder);
 	c->station.released = RELEASED;
-	int n = settings_read(&c->settings, &c->station, folder, e);
-	if (n == 0)
-		n = record_open(&c->record, folder, e);
+	int sound = sound_read(&c->settings, &c->station, folder, c->settings_fault);
+	int n = open_record(c, e);
+	if (n == 0 && (!sound || sound_keep(folder, e) < 0))
+		log_line("%s", sound ? e->text : c->settings_fault);
 	if (n == 0)
 		n = seal_open(&c->seal, folder, e);
-	if (n == 0)
-		n = record_load(c->record, &c->station, e);
-	if (n == 0)
-		n = teller_day(&c->day, c->record, c->station.last_case_no, e);
-	if (n == 0)
+	if (n == 0) {
+		look_aside(c);
 		n = record_start(c, e);
-	if (n == 0)
+	}
+	if (n == 0) {
+		weigh(c);
 		core_ask_held(c);
+	}
 	if (n < 0)
 		core_close(c);
 	return n;

@@ -40,12 +40,17 @@ struct core {
 	struct reads reads; /* of the last seconds */
 	struct day day;
 	char boot_id[33];
-	struct {                    /* why the station cannot be trusted now (rule 17); each "" when it can */
-		char storage[200];  /* what was to be stored last could not be; over once something can */
-		char diverged[200]; /* it did not follow its own record: until it is started again */
+	char settings_fault[700]; /* "" or why other settings are used than those in the folder */
+	/* Why the station cannot be trusted now (rule 17); each "" when it can.
+	 * storage: what was to be stored last could not be; over once something can
+	 * diverged: it did not follow its own record; until it is started again
+	 * record: events that it could not follow when it started; until somebody dealt with them
+	 * aside: a record that could not be read is kept beside this one; until it is taken away */
+	struct {
+		char storage[200], diverged[200], record[400], aside[500];
 	} doubt;
-	char distrust[404]; /* both, as people read it */
-	uint64_t changes;   /* counts what a viewer could see */
+	char distrust[1500]; /* all of them, as people read it */
+	uint64_t changes;    /* counts what a viewer could see */
 	/* Called after events have become durable and were applied; may be NULL. */
 	void (*stored)(void *context, const struct event *events, int count);
 	void *context;
@@ -54,6 +59,9 @@ struct core {
 /* Opens folder, settings and record, rebuilds the state, and records the start. */
 int core_open(struct core *c, const char *folder, struct error *e);
 void core_close(struct core *c);
+
+/* Whether somebody has dealt with a record that was kept aside. */
+void core_look_aside(struct core *c);
 
 struct scan {
 	const char *scanner; /* whose it is; the daemon's name for it */

@@ -5,9 +5,11 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 
 #include "base/log.h"
 #include "run/board.h"
+#include "run/check.h"
 #include "run/daemon.h"
 
 static const char usage[] =
@@ -28,6 +30,7 @@ static void on_second(void *context)
 	struct daemon *d = context;
 	while (core_tick(&d->core))
 		;
+	core_look_aside(&d->core);
 	board_show(d);
 	board_alive(d);
 }
@@ -83,6 +86,24 @@ static void stop(struct daemon *d)
 	core_close(&d->core);
 }
 
+static int check_all(const char *folder)
+{
+	static struct settings settings;
+	const char *said = "";
+	struct error e = {0};
+	if (check_folder(folder, &settings, &said, &e) < 0) {
+		log_line("not sound: %s", e.text);
+		return EXIT_FAILED;
+	}
+	if (board_check(&settings) < 0) {
+		log_line(
+		    "the board elsewhere cannot be started as it is set: the rest is sound, and would run");
+		return EXIT_FAILED;
+	}
+	puts(said);
+	return EXIT_OK;
+}
+
 int main(int argc, char **argv)
 {
 	static const struct option options[] = {
@@ -120,20 +141,13 @@ int main(int argc, char **argv)
 		return EXIT_USAGE;
 	}
 	signal(SIGPIPE, SIG_IGN);
+	umask(0027); /* what is kept here is the station's and its group's, whoever starts it */
+	if (check)
+		return check_all(folder);
 	int n = core_open(&d.core, folder, &e);
 	if (n < 0) {
 		log_line("cannot start: %s", e.text);
 		return EXIT_FAILED;
-	}
-	if (check) {
-		n = board_check(&d.core.settings);
-		core_close(&d.core);
-		if (n < 0)
-			log_line("the board elsewhere cannot be started as it is set: the rest is sound, and "
-			         "would run");
-		else
-			puts("settings and record are sound");
-		return n < 0 ? EXIT_FAILED : EXIT_OK;
 	}
 	n = start(&d, &e);
 	if (n < 0)

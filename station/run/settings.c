@@ -296,10 +296,8 @@ static int set(void *context, const char *section, const char *name, const char 
 	                 section, name);
 }
 
-int settings_read(struct settings *s, struct station *st, const char *folder, struct error *e)
+static void begin(struct settings *s, struct station *st)
 {
-	char path[PATH_MAX];
-	struct reading r = {s, st, folder};
 	*s = (struct settings){.paper = "a5",
 	                       .dpi = 300,
 	                       .board_port = 8417,
@@ -308,7 +306,23 @@ int settings_read(struct settings *s, struct station *st, const char *folder, st
 	                       .sound = {.volume = 60, .quiet_from = -1, .quiet_to = -1}};
 	snprintf(st->site, sizeof st->site, "BC");
 	snprintf(st->site_name, sizeof st->site_name, "site not named in station.ini");
-	snprintf(path, sizeof path, "%s/station.ini", folder);
+	policy_default(&st->policy);
+}
+
+void settings_default(struct settings *s, struct station *st)
+{
+	begin(s, st);
+	if (!st->n_rooms)
+		room_make(st, 1);
+}
+
+int settings_read_from(struct settings *s, struct station *st, const char *folder, const char *place,
+                       struct error *e)
+{
+	char path[PATH_MAX];
+	struct reading r = {s, st, folder};
+	begin(s, st);
+	snprintf(path, sizeof path, "%s/station.ini", place);
 	int n = ini_read(path, set, &r, e);
 	if (n < 0 && n != -ENOENT && n != -ENOTDIR) /* a folder that is none is told by whoever opens it */
 		return n;
@@ -317,9 +331,14 @@ int settings_read(struct settings *s, struct station *st, const char *folder, st
 		return n;
 	if (!st->n_rooms)
 		room_make(st, 1);
-	snprintf(path, sizeof path, "%s/policy.ini", folder);
+	snprintf(path, sizeof path, "%s/policy.ini", place);
 	n = policy_read(&st->policy, path, e);
 	return n == -ENOENT || n == -ENOTDIR ? 0 : n;
+}
+
+int settings_read(struct settings *s, struct station *st, const char *folder, struct error *e)
+{
+	return settings_read_from(s, st, folder, folder, e);
 }
 
 int settings_quiet(const struct sound_setting *s, int64_t wall_ms)

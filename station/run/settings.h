@@ -48,6 +48,12 @@ struct settings {
  * either may be absent. 0 or a negative errno with file, line and reason. */
 int settings_read(struct settings *s, struct station *st, const char *folder, struct error *e);
 
+/* The same from the files in `place`; paths in them that do not begin at the root lie in `folder` all the same. */
+int settings_read_from(struct settings *s, struct station *st, const char *folder, const char *place,
+                       struct error *e);
+
+void settings_default(struct settings *s, struct station *st); /* as without any file */
+
 /* 1 within the quiet hours, by the station's local clock at `wall_ms`; from the first minute, up to the last.
  */
 int settings_quiet(const struct sound_setting *sound, int64_t wall_ms);

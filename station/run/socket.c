@@ -15,6 +15,7 @@
 
 #include "base/log.h"
 #include "code/date.h"
+#include "count/unfollowed.h"
 #include "run/daemon.h"
 #include "run/teller.h"
 #include "tell/view.h"
@@ -425,6 +426,23 @@ static json_t *do_label(struct client *c, const json_t *q)
 	return o;
 }
 
+static json_t *do_settle(struct client *c, const json_t *q)
+{
+	struct error e;
+	int32_t seq = 0;
+	struct event ev = {.kind = EV_CORRECTION};
+	const char *what = json_text(q, "what");
+	if (take(q, "event", 1, NUMBER_MAX, &seq, &e) < 0)
+		return no(e.text);
+	if (!unfollowed_has(&c->d->core.station, seq))
+		return no("that event is not among those that the station could not follow: see 'bandtally "
+		          "status'");
+	if (!*what || strlen(what) > 170)
+		return no("say in 1 to 170 bytes what was done about it: it stays in the record");
+	snprintf(ev.text, sizeof ev.text, UNFOLLOWED_SETTLED, (long long)seq, what);
+	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
+}
+
 static json_t *do_retry(struct client *c, const json_t *q)
 {
 	struct error e;
@@ -529,6 +547,7 @@ static const struct {
     {"quarantine", RIGHT_STORES, do_quarantine},
     {"release", RIGHT_STORES, do_quarantine},
     {"label", RIGHT_STORES, do_label},
+    {"settle", RIGHT_ALL, do_settle},
     {"retry", RIGHT_COUNT | RIGHT_STORES, do_retry},
     {"copy", RIGHT_AUDIT, do_copy},
 };

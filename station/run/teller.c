@@ -5,8 +5,11 @@
 #include <string.h>
 
 #include "base/clock.h"
+#include "tell/rooms.h"
 #include "tell/slip.h"
 #include "tell/view.h"
+
+#define DISTRUST_MAX 1900
 
 /* --- stories and slips -------------------------------------------------------------------------- */
 
@@ -110,13 +113,34 @@ static struct view_sound sound_of(const struct core *c)
 	return (struct view_sound){.volume = s->volume, .quiet = core_quiet(c), .speech = s->speech};
 }
 
+void teller_faults(const struct core *c, json_t *list)
+{
+	char words[600];
+	if (c->settings_fault[0])
+		json_array_append_new(list, json_string(c->settings_fault));
+	for (int i = 0; (i = rooms_gone_words(&c->station, i, core_now(c), words, sizeof words));)
+		json_array_append_new(list, json_string(words));
+}
+
+/* What is not known of one case makes nobody count another by hand (rule 24). */
+static const char *distrust_of(const struct core *c, int32_t case_no, char out[DISTRUST_MAX])
+{
+	char words[300];
+	if (!case_no || !station_unfollowed_words(&c->station, case_no, words, sizeof words))
+		return c->distrust;
+	snprintf(out, DISTRUST_MAX, "%s%s%s: count by hand", c->distrust, c->distrust[0] ? "; " : "", words);
+	return out;
+}
+
 json_t *teller_room(const struct core *c, int32_t number)
 {
 	struct sheet idle;
-	const struct view_source from = source_of(c);
+	struct view_source from = source_of(c);
+	char distrust[DISTRUST_MAX];
 	const struct sheet *s = station_shown(&c->station, number, &idle);
 	struct view_scan recent[RECENT_MAX];
 	struct next next;
+	from.distrust = distrust_of(c, s->case_no, distrust);
 	next_step(&c->station, s, number, from.now, &next);
 	const struct view_room_source room = {.room = number,
 	                                      .next = &next,
@@ -129,10 +153,15 @@ json_t *teller_room(const struct core *c, int32_t number)
 
 json_t *teller_status(const struct core *c)
 {
-	const struct view_source from = source_of(c);
+	struct view_source from = source_of(c);
+	char distrust[DISTRUST_MAX];
+	from.distrust = distrust_of(c, UNFOLLOWED_OF_CASES, distrust);
 	const struct view_status_source status = {.events = record_last(c->record, NULL),
 	                                          .printer = c->settings.printer};
-	return view_status(&from, &status);
+	json_t *o = view_status(&from, &status), *faults = json_array();
+	teller_faults(c, faults);
+	json_object_set_new(o, "faults", faults);
+	return o;
 }
 
 /* --- the day ------------------------------------------------------------------------------------ */

@@ -184,6 +184,11 @@ static json_t *cases_of_day(const struct view_source *from)
 static json_t *debts(const struct sheet *s)
 {
 	json_t *list = json_array();
+	if (s->unfollowed)
+		json_array_append_new(
+		    list,
+		    json_string("the station could not follow an event of this case: count by hand on the "
+		                "paper sheet; it does not end reconciled"));
 	for (int i = 0; i < s->debts.count; i++)
 		json_array_append_new(list, json_string(debt_words((enum debt_kind)s->debts.list[i].kind)));
 	return list;

@@ -19,6 +19,8 @@ static const char audit_usage[] =
     "hashes\n"
     "       bandtally audit slip [--key FILE] TEXT   whether the text of a slip's QR code was signed by this "
     "station\n"
+    "       bandtally audit settle EVENT WHAT        somebody dealt with an event that the station could not "
+    "follow\n"
     "Without --file a running station is asked for a copy; otherwise the record in the data folder is read.\n"
     "FILE is the station's station.pub.json (default: that of the data folder).\n";
 
@@ -42,6 +44,25 @@ static int find_record(const char *given, char path[PATH_MAX], int *held, struct
 	return access(path, R_OK) == 0 ? 0 : e->code;
 }
 
+/* What a start would do with it: each event may be as it was written, and yet not fit. */
+static int follow(struct record *r, struct error *e)
+{
+	char words[300];
+	struct station *st = calloc(1, sizeof *st);
+	int n = st ? record_load(r, st, e)
+	           : error_set(e, -ENOMEM, "cannot follow the record: out of memory: try again");
+	if (n == 0 && station_unfollowed_words(st, UNFOLLOWED_ALL, words, sizeof words))
+		n = error_set(e, -EUCLEAN,
+		              "%s: nothing was changed since it was written: make good what it was to do, "
+		              "then 'bandtally "
+		              "audit settle'",
+		              words);
+	if (st)
+		station_deinit(st);
+	free(st);
+	return n;
+}
+
 static int audit_verify(const struct words *w)
 {
 	struct error e;
@@ -55,16 +76,21 @@ static int audit_verify(const struct words *w)
 	n = record_open_copy(&r, path, &e);
 	if (n == 0)
 		n = record_verify(r, &events, &chain, &e);
+	int whole = n == 0 || n == -EBADMSG;
+	struct error lost = {0};
+	int followed = whole ? follow(r, &lost) : 0;
 	record_close(r);
 	if (held >= 0)
 		close(held);
-	if (n < 0)
-		return client_fail(&e);
+	if (n < 0 && client_fail(&e) && !whole)
+		return EXIT_FAILED;
+	if (followed < 0)
+		client_fail(&lost);
 	chain_hex(&chain, hex);
 	printf("%" PRId64
 	       " events, numbered without a gap, each hash follows from the one before\nlast hash %s\n",
 	       events, hex);
-	return EXIT_OK;
+	return n < 0 || followed < 0 ? EXIT_FAILED : EXIT_OK;
 }
 
 static int audit_slip(const struct words *w)
@@ -90,6 +116,25 @@ static int audit_slip(const struct words *w)
 	return EXIT_OK;
 }
 
+static int audit_settle(const struct words *w)
+{
+	struct error e;
+	int event = 0;
+	if (w->n_rest < 3)
+		return words_missing(w->n_rest < 2 ? "EVENT, its number," : "WHAT, which was done about it,",
+		                     audit_usage);
+	if (w->n_rest > 3)
+		return words_beyond(w->rest[3], audit_usage);
+	if (words_number("EVENT", w->rest[1], 1, 999999999, &event, audit_usage) < 0)
+		return EXIT_USAGE;
+	_cleanup_(json_drop) json_t *a =
+	    client_ask(json_pack("{s:s,s:i,s:s}", "do", "settle", "event", event, "what", w->rest[2]), &e);
+	if (!a)
+		return client_fail(&e);
+	printf("event %d is settled: %s\n", event, w->rest[2]);
+	return EXIT_OK;
+}
+
 int tool_audit(int argc, char **argv)
 {
 	struct words w;
@@ -100,6 +145,8 @@ int tool_audit(int argc, char **argv)
 		return audit_verify(&w);
 	if (w.n_rest == 2 && strcmp(w.rest[0], "slip") == 0)
 		return audit_slip(&w);
+	if (w.n_rest && strcmp(w.rest[0], "settle") == 0)
+		return audit_settle(&w);
 	if (w.n_rest == 1 && strcmp(w.rest[0], "slip") == 0)
 		return words_missing("TEXT, that of the slip's QR code,", audit_usage);
 	return w.n_rest ? words_beyond(w.rest[w.n_rest - 1], audit_usage)

@@ -213,6 +213,7 @@ static void print_status(const json_t *s)
 	printf("printer: %s\n", json_text(s, "printer")[0]
 	                            ? json_text(s, "printer")
 	                            : "none; slips are written as PDF into the data folder");
+	print_list("FAULT", json_object_get(s, "faults"));
 	if (json_text(s, "distrust")[0])
 		printf("DO NOT TRUST THE STATION NOW: %s\n", json_text(s, "distrust"));
 }

@@ -75,10 +75,10 @@ expect 1 'the record is damaged' "$bin/bandtallyd" --data "$data" --check
 cp "$root/copy.db" "$data/record.db"
 expect 0 'settings and record are sound' "$bin/bandtallyd" --data "$data" --check
 printf '[reminders]\nfirst_reminder_min = soon\n' >"$data/policy.ini"
-expect 1 "policy.ini line 2: first_reminder_min is 'soon': it must be a whole number" "$bin/bandtallyd" --data "$data"
+expect 1 "policy.ini line 2: first_reminder_min is 'soon': it must be a whole number" "$bin/bandtallyd" --data "$data" --check
 rm "$data/policy.ini"
 printf '[site]\nletters = AZ\n' >"$data/station.ini"
-expect 1 'station.ini line 2: letters' "$bin/bandtallyd" --data "$data"
+expect 1 'station.ini line 2: letters' "$bin/bandtallyd" --data "$data" --check
 rm "$data/station.ini"
 touch "$root/file"
 expect 1 'is not a folder' "$bin/bandtallyd" --data "$root/file"
@@ -94,11 +94,12 @@ if [ "$(id -u)" -eq 0 ]; then
 		data=$root/small
 		start
 		awake=$(bt label cards --list | awk -F '\t' '$3 == "AWAKE PATIENT" { print $1 }')
+		next=$(bt label cards --list | awk -F '\t' '$3 == "NEXT" { print $1 }')
 		bt scan "$new" >/dev/null
 		full='' n=0
 		while [ $n -lt 3000 ]; do
 			n=$((n + 1))
-			if ! bt scan "$awake" >"$root/out" 2>&1; then
+			if ! bt scan "$awake" >"$root/out" 2>&1 || ! bt scan "$next" >"$root/out" 2>&1; then
 				full=yes
 				break
 			fi
@@ -108,7 +109,7 @@ if [ "$(id -u)" -eq 0 ]; then
 		echo "ok a full disk is said, after $n scans: NOT ENTERED, count by hand"
 		bt sheet | grep -q 'DO NOT TRUST' || fail 'the sheet does not say that the station cannot be trusted'
 		mount -o remount,size=4m "$root/small"
-		bt scan "$awake" >/dev/null || fail 'the station does not go on after there is space again'
+		bt scan "$next" >/dev/null || fail 'the station does not go on after there is space again'
 		echo 'ok it goes on once there is space'
 		stop
 		bt audit verify | grep -q 'without a gap' || fail 'the record does not hold after a full disk'

@@ -1,0 +1,112 @@
+#include "count/unfollowed.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* Kinds that change no state: without one of them everything is as it was. */
+static int changes_nothing(const char *kind)
+{
+	static const enum event_kind kinds[] = {EV_STOPPED, EV_ALIVE, EV_SCANNER_FAULT, EV_REFUSED,
+	                                        EV_ITEM_USED};
+	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
+		if (strcmp(kind, event_name(kinds[i])) == 0)
+			return 1;
+	return 0;
+}
+
+static int is_kind(const struct unfollowed *u, enum event_kind kind)
+{
+	return strcmp(u->kind, event_name(kind)) == 0;
+}
+
+/* A case that the record opened or ended is open or ended, whatever else its event said. */
+static void open_or_end(struct station *st, const struct unfollowed *u, int32_t room)
+{
+	struct event e = {.case_no = u->case_no, .room = room, .seq = u->seq, .at = st->last};
+	if (is_kind(u, EV_CASE_OPENED))
+		e.kind = EV_CASE_OPENED;
+	else if (is_kind(u, EV_CASE_ENDED))
+		e.kind = EV_CASE_ENDED;
+	else
+		return;
+	e.what = e.kind == EV_CASE_ENDED ? END_UNRESOLVED : 0;
+	station_apply(st, &e);
+}
+
+void station_not_followed(struct station *st, const struct unfollowed *u, int32_t room)
+{
+	if (changes_nothing(u->kind))
+		return;
+	if (u->case_no)
+		open_or_end(st, u, room);
+	if (u->case_no > st->last_case_no)
+		st->last_case_no = u->case_no;
+	int index = station_sheet_of_case(st, u->case_no);
+	if (index >= 0)
+		st->sheets[index].unfollowed = 1;
+	if (st->n_unfollowed == UNFOLLOWED_MAX)
+		st->more_unfollowed++;
+	else
+		st->unfollowed[st->n_unfollowed++] = *u;
+}
+
+int unfollowed_has(const struct station *st, int64_t seq)
+{
+	for (int i = 0; i < st->n_unfollowed; i++)
+		if (st->unfollowed[i].seq == seq)
+			return 1;
+	return st->more_unfollowed > 0;
+}
+
+void unfollowed_settle(struct station *st, const char *text)
+{
+	long long seq = 0;
+	int used = 0, kept = 0;
+	if (sscanf(text, "event %18lld: %n", &seq, &used) != 1 || !used)
+		return;
+	for (int i = 0; i < st->n_unfollowed; i++)
+		if (st->unfollowed[i].seq != seq)
+			st->unfollowed[kept++] = st->unfollowed[i];
+	if (kept == st->n_unfollowed && st->more_unfollowed) /* one of those that are only counted */
+		st->more_unfollowed--;
+	st->n_unfollowed = kept;
+}
+
+static int is_among(const struct station *st, const struct unfollowed *u, int32_t case_no)
+{
+	if (u->case_no && station_sheet_of_case(st, u->case_no) < 0)
+		return 0;
+	return case_no == UNFOLLOWED_ALL ||
+	       (case_no == UNFOLLOWED_OF_CASES ? u->case_no != 0 : u->case_no == case_no);
+}
+
+#define NAMED_MAX 3
+
+static size_t say(const struct unfollowed *u, const char *before, char *out, size_t size)
+{
+	int n = u->case_no ? snprintf(out, size, "%sevent %lld (%s) of case %d", before, (long long)u->seq,
+	                              u->kind, (int)u->case_no)
+	                   : snprintf(out, size, "%sevent %lld (%s)", before, (long long)u->seq, u->kind);
+	return (size_t)n;
+}
+
+int station_unfollowed_words(const struct station *st, int32_t case_no, char *out, size_t size)
+{
+	size_t used = 0;
+	int n = 0, further = !case_no || case_no == UNFOLLOWED_ALL ? st->more_unfollowed : 0;
+	out[0] = 0;
+	for (int i = 0; i < st->n_unfollowed; i++) {
+		if (!is_among(st, &st->unfollowed[i], case_no))
+			continue;
+		if (n == NAMED_MAX || used >= size)
+			further++;
+		else
+			used += say(&st->unfollowed[i], n++ ? ", " : "", out + used, size - used);
+	}
+	if (further && used < size)
+		used += (size_t)snprintf(out + used, size - used, "%s%d further", n ? " and " : "", further);
+	if ((n || further) && used < size)
+		snprintf(out + used, size - used, " could not be followed");
+	return n + further;
+}

@@ -1,0 +1,119 @@
+#include "run/check.h"
+
+#include <errno.h>
+#include <fcntl.h>
+#include <limits.h>
+#include <pwd.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/file.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include "record/store.h"
+#include "run/aside.h"
+#include "tell/rooms.h"
+
+static int is_held(const char *folder)
+{
+	char path[PATH_MAX];
+	snprintf(path, sizeof path, "%.3800s/lock", folder);
+	int fd = open(path, O_RDONLY | O_CLOEXEC);
+	int held = fd >= 0 && flock(fd, LOCK_SH | LOCK_NB) < 0 && errno == EWOULDBLOCK;
+	if (fd >= 0)
+		close(fd);
+	return held;
+}
+
+/* 1 it can be read, 0 it is not there. */
+static int can_read(const char *path, struct error *e)
+{
+	struct stat st;
+	if (access(path, R_OK) == 0)
+		return 1;
+	int why = errno;
+	if (why == ENOENT)
+		return 0;
+	const struct passwd *owner = stat(path, &st) == 0 ? getpwuid(st.st_uid) : NULL;
+	return error_set(e, -why, "cannot read %.400s: %s: it belongs to %s: check as that user, or as root",
+	                 path, strerror(why), owner ? owner->pw_name : "another user");
+}
+
+static int check_record(const char *folder, struct station *st, struct error *e)
+{
+	char path[PATH_MAX];
+	struct record *r = NULL;
+	snprintf(path, sizeof path, "%.3800s/" RECORD_FILE, folder);
+	int n = can_read(path, e);
+	if (n <= 0)
+		return n;
+	n = record_open_still(&r, path, e);
+	if (n == 0)
+		n = record_load(r, st, e);
+	record_close(r);
+	return n;
+}
+
+static int check_key(const char *folder, struct error *e)
+{
+	char path[PATH_MAX];
+	snprintf(path, sizeof path, "%.3800s/station.key", folder);
+	int n = can_read(path, e);
+	return n < 0 ? n : 0;
+}
+
+/* What a start would put up with, and say on the board. */
+static int check_state(const char *folder, const struct station *st, struct error *e)
+{
+	char words[600];
+	if (station_unfollowed_words(st, UNFOLLOWED_ALL, words, sizeof words))
+		return error_set(
+		    e, -EUCLEAN,
+		    "%.400s: the station would start, and say: count by hand: see 'bandtally audit verify'",
+		    words);
+	if (rooms_gone_words(st, 0, st->last, words, sizeof words))
+		return error_set(e, -ENOENT, "%.400s", words);
+	if (aside_find(folder, words, sizeof words))
+		return error_set(e, -EUCLEAN,
+		                 "%.400s is a record that could not be read: look what can be had from it, "
+		                 "and take it out "
+		                 "of the data folder",
+		                 words);
+	return 0;
+}
+
+static int check_rest(const char *folder, struct station *st, const char **said, struct error *e)
+{
+	struct stat there;
+	if (stat(folder, &there) < 0)
+		return error_set(
+		    e, -errno,
+		    "cannot look into %.400s: %s: the first start makes it, or give another with "
+		    "--data",
+		    folder, strerror(errno));
+	if (!S_ISDIR(there.st_mode))
+		return error_set(e, -ENOTDIR, "%.400s is not a folder: give a data folder with --data",
+		                 folder);
+	*said = "settings are sound; the record is held by the station that runs";
+	if (is_held(folder))
+		return 0;
+	*said = "settings and record are sound";
+	int n = check_record(folder, st, e);
+	if (n == 0)
+		n = check_key(folder, e);
+	return n < 0 ? n : check_state(folder, st, e);
+}
+
+int check_folder(const char *folder, struct settings *settings, const char **said, struct error *e)
+{
+	struct station *st = calloc(1, sizeof *st);
+	if (!st)
+		return error_set(e, -ENOMEM, "cannot check: out of memory: try again");
+	int n = settings_read(settings, st, folder, e);
+	if (n == 0)
+		n = check_rest(folder, st, said, e);
+	station_deinit(st);
+	free(st);
+	return n;
+}

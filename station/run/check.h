@@ -1,0 +1,10 @@
+/* bandtallyd --check: whether a start would find everything sound. Writes nothing anywhere: no folder, no record, no key. */
+#ifndef BANDTALLY_RUN_CHECK_H
+#define BANDTALLY_RUN_CHECK_H
+
+#include "run/settings.h"
+
+/* 0, with `settings` filled and `said` what there is to say; or a negative errno with the first thing that is not sound. */
+int check_folder(const char *folder, struct settings *settings, const char **said, struct error *e);
+
+#endif

@@ -1,0 +1,11 @@
+/* Cases in rooms that are in station.ini no more: their clocks run, and no board is theirs, so every board says so. */
+#ifndef BANDTALLY_TELL_ROOMS_H
+#define BANDTALLY_TELL_ROOMS_H
+
+#include "count/station.h"
+
+/* "Room 2 (not in station.ini): case 1, tourniquet on the right index finger, 24 min: …" of the first such sheet from
+ * `from` on. The place behind it, to go on from; 0 and "" none. */
+int rooms_gone_words(const struct station *st, int from, struct moment now, char *out, size_t size);
+
+#endif

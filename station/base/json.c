@@ -5,13 +5,33 @@
 #include <stdlib.h>
 #include <string.h>
 
+static uint64_t failed; /* jansson's allocator has no context */
+
+static void *watched_malloc(size_t size)
+{
+	void *p = malloc(size);
+	failed += !p;
+	return p;
+}
+
+void json_watch_memory(void)
+{
+	json_set_alloc_funcs(watched_malloc, free);
+}
+
+uint64_t json_memory_failed(void)
+{
+	return failed;
+}
+
 json_t *json_read(const char *text, size_t size, struct error *e)
 {
 	json_error_t why;
 	json_t *v = json_loadb(text, size, JSON_REJECT_DUPLICATES | JSON_DECODE_ANY, &why);
 	if (!v)
-		error_set(e, -EINVAL, "not valid JSON at byte %d: %s: send one JSON value on one line",
-		          why.position, why.text);
+		error_set(e, json_error_code(&why) == json_error_out_of_memory ? -ENOMEM : -EINVAL,
+		          "not valid JSON at byte %d: %s: send one JSON value on one line", why.position,
+		          why.text);
 	return v;
 }
 
@@ -88,6 +108,8 @@ static int write_array(const json_t *array, struct buf *out)
 
 int json_write_canonical(const json_t *value, struct buf *out)
 {
+	if (!value)
+		return -ENOMEM;
 	switch (json_typeof(value)) {
 	case JSON_OBJECT:
 		return write_object(value, out);

@@ -558,6 +558,10 @@ void on_thing(struct turn *t)
 {
 	int on_this_sheet = has_case(t) ? sheet_item_by_identity(t->s, t->in->thing.identity) : 0;
 	int late = has_case(t) && unlisted_on_digit(t) && t->in->thing.role == ROLE_TOURNIQUET;
+	if (!on_this_sheet && !late && t->in->unasked) {
+		refuse_unasked(t);
+		return;
+	}
 	if (!on_this_sheet && !late && comes_from_ended_case(t)) {
 		found_of_ended_case(t);
 		return;

@@ -67,6 +67,22 @@ static void slip_seen(struct turn *t, const struct slip *slip)
 	            (int)slip->case_no, (int)t->in->copy);
 }
 
+/* One that nobody has seen. The station remembers the latest of them, the record all. */
+static const struct slip *slip_known(const struct turn *t, int32_t number)
+{
+	const struct slip *kept = station_slip(t->station, number), *old = &t->in->slip;
+	return kept ? kept : old->number == number && old->state != SLIP_SEEN ? old : NULL;
+}
+
+/* What nobody knows is not 'not used' (rules 4 and 5). */
+void refuse_unasked(struct turn *t)
+{
+	turn_refuse(
+	    t,
+	    "The record could not be asked about this code: nothing was entered. Scan it again; if that does "
+	    "not help, count it by hand on the paper sheet.");
+}
+
 /* A paper that was never made cannot be in a hand. */
 static int is_made(const struct slip *slip, int32_t copy)
 {
@@ -77,7 +93,11 @@ static int is_made(const struct slip *slip, int32_t copy)
 /* The paper proves itself: its own code was read back, so it exists (DESIGN section 8). */
 void on_slip(struct turn *t)
 {
-	const struct slip *slip = station_slip(t->station, t->in->number);
+	const struct slip *slip = slip_known(t, t->in->number);
+	if (t->in->unasked && (!slip || asked_here(t) == Q_FOUND)) {
+		refuse_unasked(t);
+		return;
+	}
 	if (found_by_slip(t))
 		return;
 	if (!slip && t->in->slip_case) {
@@ -117,7 +137,7 @@ int idle_answer(struct turn *t, int yes)
 	if (idle_question(t) == Q_NONE)
 		return 0;
 	const struct slip *slip =
-	    idle_question(t) == Q_SLIP_HERE ? station_slip(t->station, t->station->idle_n[i]) : NULL;
+	    idle_question(t) == Q_SLIP_HERE ? slip_known(t, t->station->idle_n[i]) : NULL;
 	EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
 	if (yes && slip)
 		EMIT(t, .kind = EV_SLIP_STATE, .case_no = slip->case_no, .n = slip->number, .what = SLIP_SEEN,
@@ -166,6 +186,10 @@ static int other_room(struct turn *t)
 static void on_unreadable(struct turn *t)
 {
 	const char *text = t->in->text;
+	if (t->in->unasked) {
+		refuse_unasked(t);
+		return;
+	}
 	switch (t->in->act) {
 	case ACT_UNKNOWN:
 		if (!text[0])

@@ -50,6 +50,9 @@ struct input {
 	uint8_t repeated;  /* 1: a second read of what was entered a moment ago (count/reads.h) */
 	int32_t slip_case; /* ACT_SLIP: the case of this slip as the record knows it, 0 none */
 	int32_t slip_room;
+	struct slip
+	    slip; /* ACT_SLIP, and YES to Q_SLIP_HERE: that slip as the record knows it; number 0 not known */
+	uint8_t unasked; /* 1: the record could not be asked what is known of it */
 	char text[EVENT_TEXT_MAX];
 	const struct input *stored; /* ACT_STORED: in their order, each `at` the time at which it was made */
 	int n_stored;

@@ -47,6 +47,7 @@ struct station_view {
 };
 void next_after(const struct station *st, const struct sheet *s, struct moment now,
                 const struct station_view *after, struct next *n);
+void refuse_unasked(struct turn *t);
 enum question asked_here(const struct turn *t);
 int idle_answer(struct turn *t, int yes);
 

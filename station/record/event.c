@@ -173,9 +173,13 @@ static int bad_field(const struct reader *r, enum event_kind kind, struct error 
 
 int event_read_strict(struct event *e, const char *text, size_t size, struct error *why)
 {
-	_cleanup_(json_drop) json_t *o = json_read(text, size, why);
+	struct error own;
+	uint64_t failed = json_memory_failed();
+	_cleanup_(json_drop) json_t *o = json_read(text, size, &own);
+	if (!o && (own.code == -ENOMEM || json_memory_failed() != failed))
+		return error_set(why, -ENOMEM, "an event cannot be read: out of memory: try again");
 	if (!o)
-		return -EINVAL;
+		return error_set(why, -EINVAL, "%s", own.text);
 	memset(e, 0, sizeof *e);
 	int64_t version = json_number(o, "v", 0);
 	if (version != FORMAT_VERSION)

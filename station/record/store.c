@@ -72,6 +72,9 @@ int store_fault(struct record *r, int code, const char *doing, struct error *e)
 		return error_set(e, -EUCLEAN,
 		                 "cannot %s: the record is damaged (%s): keep the file, restore a backup",
 		                 doing, r && r->db ? sqlite3_errmsg(r->db) : "not a database");
+	case SQLITE_NOMEM:
+		return error_set(e, -ENOMEM, "cannot %s: out of memory: try again; count by hand until then",
+		                 doing);
 	case SQLITE_BUSY:
 	case SQLITE_LOCKED:
 		return error_set(e, -EBUSY,
@@ -149,6 +152,11 @@ static int prepare_all(struct record *r, struct error *e)
 		n = prepare(r, &r->batches,
 		            "SELECT payload FROM event WHERE kind = 'labelled' ORDER BY seq DESC", e);
 	if (n == 0)
+		n = prepare(r, &r->slips_of,
+		            "SELECT payload FROM event WHERE case_no=? AND case_no>0 AND kind IN"
+		            " ('slip-queued','slip-state') ORDER BY seq",
+		            e);
+	if (n == 0)
 		n = prepare(r, &r->begin, "BEGIN IMMEDIATE", e);
 	if (n == 0)
 		n = prepare(r, &r->commit, "COMMIT", e);
@@ -165,19 +173,25 @@ static int check_tail(struct record *r, struct error *e)
 	struct chain now = {0}, before = {0};
 	char *text = NULL;
 	size_t size = 0;
-	int rows = 0;
+	int rows = 0, no_memory = 0;
 	while (code == SQLITE_OK && sqlite3_step(s) == SQLITE_ROW && rows < 2) {
 		struct chain *to = rows ? &before : &now;
-		if (sqlite3_column_bytes(s, 2) == CHAIN_BYTES)
-			memcpy(to->hash, sqlite3_column_blob(s, 2), CHAIN_BYTES);
+		const void *hash = sqlite3_column_blob(s, 2);
+		if (hash && sqlite3_column_bytes(s, 2) == CHAIN_BYTES)
+			memcpy(to->hash, hash, CHAIN_BYTES);
 		if (!rows) {
+			const char *payload = (const char *)sqlite3_column_text(s, 1);
 			r->last_seq = sqlite3_column_int64(s, 0);
 			size = (size_t)sqlite3_column_bytes(s, 1);
-			text = strndup((const char *)sqlite3_column_text(s, 1), size);
+			text = payload ? strndup(payload, size) : NULL;
+			no_memory |= !text;
 		}
+		no_memory |= sqlite3_errcode(r->db) == SQLITE_NOMEM;
 		rows++;
 	}
 	code = sqlite3_finalize(s);
+	if (code == SQLITE_OK && no_memory) /* which says nothing of the record */
+		code = SQLITE_NOMEM;
 	if (code != SQLITE_OK) {
 		free(text);
 		return store_fault(r, code, "read the record", e);
@@ -376,6 +390,7 @@ void record_close(struct record *r)
 	sqlite3_finalize(r->by_key);
 	sqlite3_finalize(r->of_case);
 	sqlite3_finalize(r->batches);
+	sqlite3_finalize(r->slips_of);
 	sqlite3_finalize(r->begin);
 	sqlite3_finalize(r->commit);
 	sqlite3_close(r->db);
@@ -469,6 +484,8 @@ static int read_row(sqlite3_stmt *s, struct event *ev, struct error *e)
 {
 	const char *text = (const char *)sqlite3_column_text(s, 0);
 	size_t size = (size_t)sqlite3_column_bytes(s, 0);
+	if (!text && sqlite3_errcode(sqlite3_db_handle(s)) == SQLITE_NOMEM)
+		return error_set(e, -ENOMEM, "cannot read the record: out of memory: try again");
 	int n = event_read(ev, text ? text : "", size, e);
 	return n < 0 && text && event_format(text, size) > FORMAT_VERSION ? -EPROTO : n;
 }
@@ -651,17 +668,36 @@ int record_item_used(struct record *r, const char *identity, int32_t *case_no, u
 	return n;
 }
 
-int record_slip_of(struct record *r, int32_t slip, int32_t *case_no, int32_t *room)
+/* The events of one slip, in order, among those of its case. */
+static int follow_slip(void *context, const struct event *ev)
+{
+	struct slip *slip = context;
+	if ((ev->kind != EV_SLIP_QUEUED && ev->kind != EV_SLIP_STATE) || ev->n != slip->number)
+		return 0;
+	if (ev->kind == EV_SLIP_QUEUED) {
+		slip->kind = ev->what;
+		slip->copy = (uint8_t)ev->other;
+		slip->room = ev->room;
+		slip->state = SLIP_QUEUED;
+	} else if (slip->state != SLIP_SEEN) {
+		slip->state = ev->what;
+		slip->job = (int32_t)ev->ref;
+	}
+	return 0;
+}
+
+int record_slip_of(struct record *r, int32_t slip, struct slip *out)
 {
 	struct event ev;
 	char key[24];
 	snprintf(key, sizeof key, "slip:%d", (int)slip);
 	int n = by_key(r, key, &ev);
-	if (n == 1) {
-		*case_no = ev.case_no;
-		*room = ev.room;
-	}
-	return n;
+	if (n != 1)
+		return n;
+	*out = (struct slip){.number = slip, .case_no = ev.case_no, .room = ev.room};
+	sqlite3_bind_int(r->slips_of, 1, ev.case_no);
+	n = each_row(r, r->slips_of, follow_slip, out, NULL);
+	return n < 0 ? n : 1;
 }
 
 struct batch_search {

@@ -64,7 +64,8 @@ int record_each_case_edge(struct record *r, record_event_fn each, void *context,
 /* Look-ups for a scan. 1 found, 0 not; a negative errno where the record could not be asked: nobody knows then. */
 int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back);
 int record_batch_of(struct record *r, int64_t item_number, struct batch *out);
-int record_slip_of(struct record *r, int32_t slip, int32_t *case_no, int32_t *room);
+int record_slip_of(struct record *r, int32_t slip,
+                   struct slip *out); /* with its last state; SLIP_SEEN once it was */
 
 /* The last event: its number and hash. */
 int64_t record_last(const struct record *r, struct chain *chain);

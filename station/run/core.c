@@ -313,12 +313,33 @@ static enum joined join_halves(struct core *c, const char *scanner, struct code 
 
 /* --- from bytes to input ------------------------------------------------------------------------ */
 
+static void could_not_ask(struct input *in, int n)
+{
+	in->unasked = 1;
+	log_line("the record could not be asked about a code: %s", strerror(-n));
+}
+
+static int look_up_slip(struct core *c, struct input *in, int32_t number)
+{
+	int n = record_slip_of(c->record, number, &in->slip);
+	if (n == 1 && in->act == ACT_SLIP) {
+		in->slip_case = in->slip.case_no;
+		in->slip_room = in->slip.room;
+	}
+	return n;
+}
+
 void core_look_up(struct core *c, struct input *in)
 {
+	int n = 0, i = core_room_index(c, in->room);
 	if (in->act == ACT_THING || in->act == ACT_TRAY)
-		record_item_used(c->record, in->thing.identity, &in->used_in, &in->used_back);
+		n = record_item_used(c->record, in->thing.identity, &in->used_in, &in->used_back);
 	if (in->act == ACT_SLIP)
-		record_slip_of(c->record, in->number, &in->slip_case, &in->slip_room);
+		n = look_up_slip(c, in, in->number);
+	if (in->act == ACT_CARD && i >= 0 && c->station.idle_asked[i] == Q_SLIP_HERE)
+		n = look_up_slip(c, in, c->station.idle_n[i]);
+	if (n < 0)
+		could_not_ask(in, n);
 }
 
 int core_read(struct core *c, const struct scan *s, struct input *in)
@@ -339,8 +360,10 @@ int core_read(struct core *c, const struct scan *s, struct input *in)
 		return 0;
 	}
 	if (code.kind == CODE_OWN && code.own.kind == OWN_ITEM)
-		have_batch = record_batch_of(c->record, code.own.number, &batch) == 1;
-	input_from_code(in, &c->station, &code, have_batch ? &batch : NULL);
+		have_batch = record_batch_of(c->record, code.own.number, &batch);
+	input_from_code(in, &c->station, &code, have_batch == 1 ? &batch : NULL);
+	if (have_batch < 0)
+		could_not_ask(in, have_batch);
 	core_look_up(c, in);
 	return joined == JOINED;
 }

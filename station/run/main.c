@@ -141,6 +141,7 @@ int main(int argc, char **argv)
 		return EXIT_USAGE;
 	}
 	signal(SIGPIPE, SIG_IGN);
+	json_watch_memory();
 	umask(0027); /* what is kept here is the station's and its group's, whoever starts it */
 	if (check)
 		return check_all(folder);

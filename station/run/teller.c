@@ -49,12 +49,14 @@ static int read_story(struct story **out, const struct core *c, int32_t case_no,
 	return n;
 }
 
-static void sign(const struct core *c, const struct slip_source *from, json_t *document)
+static int sign(const struct core *c, const struct slip_source *from, json_t *document)
 {
 	_cleanup_(buf_free) struct buf jws = {0};
 	_cleanup_(json_drop) json_t *summary = slip_summary(from);
-	if (seal_jws(c->seal, summary, &jws) == 0)
+	int n = seal_jws(c->seal, summary, &jws);
+	if (n == 0)
 		json_object_set_new(document, "jws", json_string(jws.data));
+	return n;
 }
 
 json_t *teller_slip(const struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy,
@@ -63,6 +65,7 @@ json_t *teller_slip(const struct core *c, int32_t case_no, int32_t slip, enum sl
 	struct story *story;
 	struct chain end;
 	char when[26], hex[2 * CHAIN_BYTES + 1];
+	uint64_t failed = json_memory_failed();
 	if (read_story(&story, c, case_no, e) < 0)
 		return NULL;
 	int64_t seq = record_last(c->record, &end);
@@ -83,8 +86,14 @@ json_t *teller_slip(const struct core *c, int32_t case_no, int32_t slip, enum sl
 	                                 .seq = seq,
 	                                 .chain = hex};
 	json_t *document = slip_document(&from);
-	sign(c, &from, document);
+	int n = document ? sign(c, &from, document) : -ENOMEM;
 	free(story);
+	if (n == -ENOMEM || json_memory_failed() != failed) { /* no paper that lacks something */
+		json_decref(document);
+		error_set(e, -ENOMEM, "the slip of case %d cannot be made: out of memory: try again",
+		          (int)case_no);
+		return NULL;
+	}
 	return document;
 }
 

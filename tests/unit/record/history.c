@@ -114,7 +114,10 @@ int history_take(struct history *h, struct input *in)
 	if (!h->batch && in->thing.identity[0])
 		record_item_used(h->record, in->thing.identity, &in->used_in, &in->used_back);
 	if (!h->batch && in->act == ACT_SLIP)
-		record_slip_of(h->record, in->number, &in->slip_case, &in->slip_room);
+		if (record_slip_of(h->record, in->number, &in->slip) == 1) {
+			in->slip_case = in->slip.case_no;
+			in->slip_room = in->slip.room;
+		}
 	decide(&h->st, in, &h->out);
 	return history_store(h, h->out.events, h->out.count);
 }

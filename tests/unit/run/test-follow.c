@@ -200,6 +200,119 @@ static void an_event_of_a_later_format_is_never_left_out(void **state)
 	assert_non_null(strstr(e.text, "format 2: this program reads format 1: "));
 }
 
+/* --- what the record cannot be asked ---------------------------------------------------------------- */
+
+static const char *scan(struct own_code own, const char *text)
+{
+	char code[OWN_CODE_MAX];
+	memcpy(own.site, core.station.site, sizeof core.station.site);
+	own.room = own.kind == OWN_CARD || own.kind == OWN_DIGIT;
+	if (!text) {
+		assert_int_equal(own_code_write(&own, code), 0);
+		text = code;
+	}
+	return core_scan(&core,
+	                 &(struct scan){
+	                     .scanner = "hand-1", .room = 1, .aim = "", .data = text, .size = strlen(text)})
+	    ->said;
+}
+
+#define OWN(...) scan((struct own_code){__VA_ARGS__}, NULL)
+
+static void must_say(const char *said, const char *words)
+{
+	if (!strstr(said, words))
+		fail_msg("not '%s': %s", words, said);
+}
+
+static void open_a_case_with(enum identity_kind identity)
+{
+	struct event line = {.kind = EV_LINE_SET,
+	                     .line = {.key = "GREEN-M",
+	                              .name = "finger tourniquet, green, M",
+	                              .role = ROLE_TOURNIQUET,
+	                              .identity = identity,
+	                              .marked = 1,
+	                              .visible = 1,
+	                              .single_use = 1,
+	                              .per_pack = 1,
+	                              .codes = {"09506000134352"}}};
+	store(line);
+	must_say(OWN(.kind = OWN_CARD, .meaning = CARD_NEW_CASE), "Case 1 opened");
+}
+
+static void a_pack_of_which_the_record_cannot_be_asked_is_not_counted_in(void **state)
+{
+	static const char pack[] = "(01)09506000134352(17)330331(10)T26(21)S1";
+	(void)state;
+	open_a_case_with(IDENTITY_PACK);
+	starts_after("item-used", 0, "09506000134352:S1", "torn");
+	must_say(scan((struct own_code){0}, pack), "could not be asked");
+	assert_int_equal(sheet_of(1)->n_items, 0);
+	must_say(scan((struct own_code){0}, "(01)09506000134352(17)330331(10)T26(21)S2"), "Counted in");
+	must_say(OWN(.kind = OWN_DIGIT, .digit = 2), "the clock runs as 'on?'");
+	OWN(.kind = OWN_CARD, .meaning = CARD_OFF);
+	assert_int_equal(sheet_of(1)->n_digits, 1);
+}
+
+static void a_label_of_which_the_record_cannot_be_asked_is_not_counted_in(void **state)
+{
+	(void)state;
+	open_a_case_with(IDENTITY_PACK);
+	store((struct event){.kind = EV_LABELLED,
+	                     .batch = {.line = "GREEN-M", .lot = "T1", .first = 1, .last = 9}});
+	starts_after("labelled", 0, "", "torn");
+	must_say(OWN(.kind = OWN_ITEM, .role = 'P', .number = 5), "Counted in");
+	must_say(OWN(.kind = OWN_ITEM, .role = 'P', .number = 12), "could not be asked");
+}
+
+static void a_slip_of_which_the_record_cannot_be_asked_is_not_called_foreign(void **state)
+{
+	(void)state;
+	starts_after("slip-queued", 1, "slip:3", "torn");
+	must_say(OWN(.kind = OWN_SLIP, .number = 3, .copy = 1), "could not be asked");
+	must_say(OWN(.kind = OWN_SLIP, .number = 4, .copy = 1), "is not of this station");
+}
+
+/* --- slips that the station remembers no longer ----------------------------------------------------- */
+
+static void write_slips(int count)
+{
+	for (int i = 1; i <= count; i++) {
+		store((struct event){.kind = EV_SLIP_QUEUED,
+		                     .case_no = i,
+		                     .room = 1,
+		                     .n = i,
+		                     .what = SLIP_RECONCILIATION,
+		                     .other = 1});
+		store((struct event){.kind = EV_SLIP_STATE,
+		                     .case_no = i,
+		                     .room = 1,
+		                     .n = i,
+		                     .what = i == 2 ? SLIP_QUEUED : SLIP_WRITTEN,
+		                     .other = 1});
+	}
+}
+
+static void a_slip_that_nobody_saw_is_seen_however_old_it_is(void **state)
+{
+	(void)state;
+	write_slips(UNSEEN_MAX + 2);
+	assert_null(station_slip(&core.station, 1));
+	int unseen = core.station.n_unseen;
+	must_say(OWN(.kind = OWN_SLIP, .number = 1, .copy = 1), "Slip 0000001 of case 1, copy 1, seen");
+	assert_int_equal(core.station.n_unseen, unseen);
+	OWN(.kind = OWN_CARD, .meaning = CARD_NEXT);
+	for (int i = 3; i < 9; i++) /* what was read before counts as another read */
+		OWN(.kind = OWN_SLIP, .number = i, .copy = 1);
+	struct slip slip;
+	assert_int_equal(record_slip_of(core.record, 1, &slip), 1);
+	assert_int_equal(slip.state, SLIP_SEEN);
+	core.reads = (struct reads){0};
+	must_say(OWN(.kind = OWN_SLIP, .number = 1, .copy = 1), "Slip 0000001 was seen before");
+	must_say(OWN(.kind = OWN_SLIP, .number = 2, .copy = 1), "was not printed yet");
+}
+
 int main(void)
 {
 #define STATION_TEST(name) cmocka_unit_test_setup_teardown(name, setup, teardown)
@@ -213,6 +326,10 @@ int main(void)
 	    STATION_TEST(a_number_that_cannot_be_used_otherwise_is_not_given_again),
 	    STATION_TEST(a_start_that_cannot_be_read_is_another_boot),
 	    STATION_TEST(an_event_of_a_later_format_is_never_left_out),
+	    STATION_TEST(a_pack_of_which_the_record_cannot_be_asked_is_not_counted_in),
+	    STATION_TEST(a_label_of_which_the_record_cannot_be_asked_is_not_counted_in),
+	    STATION_TEST(a_slip_of_which_the_record_cannot_be_asked_is_not_called_foreign),
+	    STATION_TEST(a_slip_that_nobody_saw_is_seen_however_old_it_is),
 	};
 	setenv("TZ", "UTC", 1);
 	if (access("/dev/shm", W_OK) == 0)

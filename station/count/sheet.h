@@ -128,7 +128,8 @@ struct sheet {
 	uint8_t suspended;
 	uint8_t cancelled;
 	uint8_t patient_left;
-	uint8_t unfollowed; /* an event of it could not be read or applied: it does not end reconciled (rule 26) */
+	uint8_t
+	    unfollowed; /* an event of it could not be read or applied: it does not end reconciled (rule 26) */
 	uint8_t who_looked; /* enum who_looked, single operator */
 	uint8_t points_yes; /* sign-out points answered yes so far, in order */
 	uint8_t point_no;   /* the point that was answered no; holds until it is begun again */

@@ -72,9 +72,14 @@ static const char *card(int32_t room, int meaning, char out[64])
 	return own((struct own_code){.kind = OWN_CARD, .room = room, .meaning = meaning}, out);
 }
 
+static const char *digit_of(int32_t room, int number, char out[64])
+{
+	return own((struct own_code){.kind = OWN_DIGIT, .room = room, .digit = number}, out);
+}
+
 static const char *digit(int number, char out[64])
 {
-	return own((struct own_code){.kind = OWN_DIGIT, .room = 1, .digit = number}, out);
+	return digit_of(1, number, out);
 }
 
 static const struct reply *scan(const char *text)
@@ -243,9 +248,39 @@ static void what_is_not_entered_is_said(void **state)
 	assert_true(sheet()->awake);
 }
 
+static void the_digit_card_of_another_room_starts_no_clock_here(void **state)
+{
+	char text[64];
+	(void)state;
+	put(0, 30, digit_of(2, 6, text));
+	core_stored(&core, scans, 1, 0);
+	assert_int_equal(held_in(1), 1);
+	assert_true(station_sheet_of_room(&core.station, 1) < 0);
+	assert_true(station_sheet_of_room(&core.station, 2) < 0);
+}
+
+/* What stood between them was not held: they are two scans all the same, and no row. */
+static void equal_scans_that_came_apart_are_no_row(void **state)
+{
+	char text[64];
+	(void)state;
+	scan(card(1, CARD_NEW_CASE, text));
+	put(0, 30, card(1, CARD_AWAKE_PATIENT, text));
+	put(1, 20, card(1, CARD_NO, text));
+	put(2, 10, card(1, CARD_AWAKE_PATIENT, text));
+	core_stored(&core, scans, 3, 0);
+	assert_int_equal(held_in(1), 2);
+	scan(card(1, CARD_YES, text));
+	assert_int_not_equal(sheet()->asked.what, Q_TWICE);
+	assert_int_equal(held_in(1), 0);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test_setup_teardown(the_digit_card_of_another_room_starts_no_clock_here, setup,
+	                                    teardown),
+	    cmocka_unit_test_setup_teardown(equal_scans_that_came_apart_are_no_row, setup, teardown),
 	    cmocka_unit_test_setup_teardown(a_digit_card_runs_since_it_was_made_and_opens_a_case, setup,
 	                                    teardown),
 	    cmocka_unit_test_setup_teardown(a_station_that_ends_between_yes_and_the_last_entry_asks_again,

@@ -6,7 +6,7 @@
 #include "count/want.h"
 
 #define CARD(card, what) ((struct deed){.kind = DEED_CARD, .n = CARD_##card, .truth = TRUTH_##what})
-#define BADGE(place, what) ((struct deed){.kind = DEED_BADGE, .n = (place), .truth = TRUTH_##what})
+#define BADGE(place, what) ((struct deed){.kind = DEED_BADGE, .n = (int32_t)(place), .truth = TRUTH_##what})
 #define DIGIT(number, what)                                                                                  \
 	((struct deed){.kind = DEED_DIGIT, .digit = (uint8_t)(number), .truth = TRUTH_##what})
 #define OF_ITEM(what_kind, number, what)                                                                     \

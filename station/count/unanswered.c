@@ -64,8 +64,9 @@ void heard_apply(struct station *st, const struct event *e)
 
 struct moment station_last_scan(const struct station *st, int32_t room)
 {
+	static const struct moment never;
 	int i = place_of(st, room);
-	return i < 0 ? (struct moment){0} : st->heard[i].scan;
+	return i < 0 ? never : st->heard[i].scan;
 }
 
 /* Over a power cut whose length nobody knows it stands at once. */

@@ -158,9 +158,9 @@ static void look_aside(struct core *c)
 
 void core_look_aside(struct core *c)
 {
-	int was = c->doubt.aside[0];
+	int was = c->doubt.aside[0] != 0;
 	look_aside(c);
-	if (was != c->doubt.aside[0])
+	if (was != (c->doubt.aside[0] != 0))
 		weigh(c);
 }
 

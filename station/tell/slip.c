@@ -87,7 +87,8 @@ static void item_note(const struct making *m, int number, const struct item *it,
 		NOTE("%sdropped", used ? ", " : "");
 	if (it->thing.unlisted)
 		NOTE("%s%s", used ? ", " : "",
-		     it->thing.line[0] ? "IMPROVISED, no tourniquet of the catalogue" : "not listed in the catalogue");
+		     it->thing.line[0] ? "IMPROVISED, no tourniquet of the catalogue"
+		                       : "not listed in the catalogue");
 	if (places[it->place][0])
 		NOTE("%s%s", used ? ", " : "", places[it->place]);
 	if (si->found[0])

@@ -358,7 +358,7 @@ static void put_state(struct writer *w, struct world *world)
 
 struct key key_of_state(struct world *world, struct names *names)
 {
-	struct names own;
+	struct names own = {0};
 	struct names *used = names ? names : &own;
 	used->n_persons = used->n_digits = used->n_identities = 0;
 	struct writer w = writer(world, used);

@@ -88,6 +88,7 @@ aged 600 "$index"
 soon 'a digit card that is ten minutes old runs since then' 'bt sheet --json | grep -q "\"text\":\"10 min\""'
 sleep 1.2
 send "$awake" "$one"
+sleep 0.1 # until the program of the scanner has handed them on
 stop
 start
 bt sheet --json | grep -q '3 scans were stored: left index' || fail 'what came just before the end is lost'

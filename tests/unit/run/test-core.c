@@ -121,7 +121,8 @@ static void must_say(const char *said, const char *words)
 
 static void slip_is_written(int32_t slip)
 {
-	struct event e = {.kind = EV_SLIP_STATE, .room = 1, .case_no = 1, .n = slip, .what = SLIP_WRITTEN, .other = 1};
+	struct event e = {
+	    .kind = EV_SLIP_STATE, .room = 1, .case_no = 1, .n = slip, .what = SLIP_WRITTEN, .other = 1};
 	assert_int_equal(core_store(&core, &e, 1, NULL), 0);
 }
 
@@ -201,7 +202,8 @@ static void what_was_missing_is_of_its_patient_when_it_is_found(void **state)
 	begin_case();
 	must_say(scan(PACK "1"), "Counted in");
 	end_case(0);
-	must_say(scan(PACK "1"), "the wrapper or bag of the finger tourniquet, green, M that case 1 did not account for");
+	must_say(scan(PACK "1"),
+	         "the wrapper or bag of the finger tourniquet, green, M that case 1 did not account for");
 	card(CARD_FOUND);
 	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1}), "entered for case 1");
 	assert_int_equal(kept_of(EV_FOUND_AFTER)->case_no, 1);

@@ -57,7 +57,7 @@ static void scan(struct own_code code)
 
 static void scan_card(enum own_card card, int room)
 {
-	scan((struct own_code){.kind = OWN_CARD, .meaning = card, .room = room});
+	scan((struct own_code){.kind = OWN_CARD, .meaning = (int)card, .room = room});
 }
 
 /* On for twenty minutes, and every scan before that was so many minutes ago. */

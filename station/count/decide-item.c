@@ -578,7 +578,7 @@ void on_thing(struct turn *t)
 		close_question(t);
 		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)on_this_sheet);
 	}
-	if ((late && (extra || !on_this_sheet)) || (t->s->asked.what == Q_ADD && !on_this_sheet)) {
+	if ((late && (extra || !on_this_sheet)) || (t->s->asked.what == Q_ADD && !item)) {
 		count_in(t);
 		return;
 	}

@@ -1,0 +1,89 @@
+# The tourniquet did go on another digit than the marked one, and came off: NO twice says so, and it is not asked for ever.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+  event: case-opened, case 1
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Who circulates: scan the circulating badge.
+  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
+> pack GREEN-M 519 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 1, GREEN-M:519 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
+> digit right thumb
+question: Right thumb: the clock runs as 'on?'.
+next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
+  event: digit-maybe-on, case 1, digit right thumb, first
+  event: owed, case 1, maybe-on, digit right thumb
+  event: asked, case 1, is-on, digit right thumb, n 1
+> card NO
+accepted: Marked digit: right thumb.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: digit-not-on, case 1, digit right thumb, first
+  event: paid, case 1, maybe-on, digit right thumb, "not on"
+  event: asked, case 1, nothing more
+  event: digit-marked, case 1, digit right thumb
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
+  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit left thumb
+question: Tourniquet on, left thumb, from 10:00; no forceps on it. The clock runs.
+next: Left thumb: Not the marked digit. Is this the right digit? Scan YES; NO if not.
+  event: digit-on, case 1, digit left thumb, first
+  event: item-on, case 1, item 1, digit left thumb
+  event: owed, case 1, marked-digit, digit left thumb
+  event: asked, case 1, right-digit, digit left thumb
+> card NO
+question: Not the left thumb.
+next: Left thumb: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO (NEXT first) to leave it as it is.
+  event: asked, case 1, move-to, digit left thumb, first
+> card NEXT
+accepted: Next.
+next: Left thumb: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
+  event: next, case 1
+> card NO
+accepted: Left as it is: it went on the left thumb, which is not the marked digit. Tell the surgeon now.
+next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
+  event: paid, case 1, marked-digit, digit left thumb, "it went on this digit, which is not the marked one", first
+  event: asked, case 1, nothing more
+> show
+item 1: finger tourniquet, green, M, on, 0 of 1
+right thumb: bare, marked, now 0 min, total 0 min, longest 0 min
+left thumb: on, now 0 min, total 0 min, longest 0 min
+> card OFF
+accepted: Off, left thumb, at 10:00, after 0 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+  event: item-off, case 1, item 1, digit left thumb, first
+  event: digit-off, case 1, digit left thumb
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
+  event: count-started, case 1, final, first
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Agree the final count aloud: scan the circulating badge.
+  event: item-shown, case 1, shown, item 1, intact, n 1, first
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
+  event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit left thumb
+accepted: Left thumb seen bare at 10:00.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+  event: digit-seen-bare, case 1, digit left thumb, person CIRC-2, first
+> badge SURG-3
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; left thumb seen bare.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+  event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
+  event: signed-out, case 1, person SURG-3
+  event: item-used, case 1, item 1, GREEN-M:519 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
+  event: case-ended, case 1, reconciled
+  event: slip-queued, case 1, reconciliation, copy 1, n 1
+prints: reconciliation slip 1
+  event: slip-state, case 1, written, copy 1, n 1

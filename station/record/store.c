@@ -652,6 +652,7 @@ static int by_key(struct record *r, const char *key, struct event *ev)
 {
 	sqlite3_bind_text(r->by_key, 1, key, -1, SQLITE_STATIC);
 	ev->seq = 0;
+	ev->case_no = ev->n = 0;
 	ev->kind = EV_STOPPED;
 	int n = each_row(r, r->by_key, keep_one, ev, NULL);
 	return n < 0 ? n : ev->kind == EV_UNREADABLE ? -EUCLEAN : ev->seq != 0;

@@ -35,7 +35,7 @@ static int updating; /* --update */
 /* Calls `check` with every file that matches below tests/kept; at least one must. */
 static int each_file(const char *pattern, void (*check)(const char *path))
 {
-	char whole[PATH_MAX];
+	char whole[PATH_MAX + 64];
 	const char *source = getenv("BANDTALLY_SOURCE");
 	glob_t found;
 	snprintf(whole, sizeof whole, "%s/tests/kept/%s", source ? source : ".", pattern);

@@ -624,7 +624,7 @@ static void tell_difference(const char *path, const char *now, const char *then)
 static int compare(const char *path, const struct buf *now, int update)
 {
 	struct buf then = read_file(path);
-	int same = now->size == then.size && memcmp(now->data, then.data, now->size) == 0;
+	int same = now->size == then.size && (!now->size || memcmp(now->data, then.data, now->size) == 0);
 	if (!same && update) {
 		FILE *f = fopen(path, "we");
 		if (!f || fwrite(now->data, 1, now->size, f) != now->size || fclose(f) != 0)

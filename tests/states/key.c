@@ -27,14 +27,14 @@ static void put(struct writer *w, int64_t value)
 
 static void put_text(struct writer *w, const char *text)
 {
-	int64_t eight = 0;
+	uint64_t eight = 0;
 	int n = 0;
 	for (; *text; text++) {
 		eight = eight << 8 | (unsigned char)*text;
 		if (++n % 8 == 0)
-			put(w, eight);
+			put(w, (int64_t)eight);
 	}
-	put(w, eight);
+	put(w, (int64_t)eight);
 	put(w, n);
 }
 

@@ -120,8 +120,8 @@ static int is_of_role(const struct real *r, int role)
 int world_is(const struct world *t, int operation, const struct sheet *s, int item, int thing)
 {
 	const struct real *r = &t->things[thing];
-	const struct item *it = &s->items[item - 1];
-	if (r->of != operation || r->where == AWAY || r->where == IN_STORE)
+	const struct item *it = sheet_item_const(s, item);
+	if (!it || r->of != operation || r->where == AWAY || r->where == IN_STORE)
 		return 0;
 	if (!it->thing.line[0])
 		return is_of_role(r, it->thing.role) && is_uncovered(s, r);

@@ -115,6 +115,22 @@ int seal_jws(const struct seal *s, const json_t *payload, struct buf *out)
 	return n < 0 ? n : add_base64(out, signature, sizeof signature);
 }
 
+/* libsodium's secret key begins with the seed (RFC 8032). */
+void seal_mac(const struct seal *s, const char *purpose, const void *bytes, size_t size,
+              uint8_t out[SEAL_MAC_BYTES])
+{
+	crypto_auth_hmacsha256_state state;
+	unsigned char key[crypto_auth_hmacsha256_BYTES];
+	crypto_auth_hmacsha256_init(&state, s->secret_key, crypto_sign_SEEDBYTES);
+	crypto_auth_hmacsha256_update(&state, (const unsigned char *)purpose, strlen(purpose));
+	crypto_auth_hmacsha256_final(&state, key);
+	crypto_auth_hmacsha256_init(&state, key, sizeof key);
+	crypto_auth_hmacsha256_update(&state, bytes, size);
+	crypto_auth_hmacsha256_final(&state, out);
+	sodium_memzero(key, sizeof key);
+	sodium_memzero(&state, sizeof state);
+}
+
 static int read_public(const char *path, unsigned char *key, struct error *e)
 {
 	json_error_t why;

@@ -7,6 +7,9 @@
 #ifndef BANDTALLY_RECORD_SEAL_H
 #define BANDTALLY_RECORD_SEAL_H
 
+#include <stddef.h>
+#include <stdint.h>
+
 #include "base/buf.h"
 #include "base/error.h"
 #include "base/json.h"
@@ -18,6 +21,12 @@ void seal_close(struct seal *s); /* wipes the key; NULL is fine */
 
 /* Appends the JWS of the payload, in its canonical form. 0 or negative errno. */
 int seal_jws(const struct seal *s, const json_t *payload, struct buf *out);
+
+/* The code that only this station's key can make of these bytes: HMAC-SHA256 (RFC 2104, FIPS 180-4) under a key that is
+ * itself HMAC-SHA256(seed, purpose), so that a code made for one purpose says nothing of another. */
+#define SEAL_MAC_BYTES 32
+void seal_mac(const struct seal *s, const char *purpose, const void *bytes, size_t size,
+              uint8_t out[SEAL_MAC_BYTES]);
 
 /* Checks a JWS against the public key file. 1 right, 0 not, negative errno with `e`; the payload is a new
  * reference when 1. */

@@ -112,6 +112,35 @@ static void any_letter_that_is_changed_breaks_it(void **state)
 	assert_int_equal(held, 0);
 }
 
+/* Against a value that Python's hmac (3.11) gives for hmac(hmac(seed, "slip"), text), of a seed 00 01 02 ... 1f. */
+static void a_code_is_of_this_key_and_of_one_purpose(void **state)
+{
+	static const char text[] = "BC0 0000017 1",
+	                  expected[] = "4e80b73739f4cc0c8e58245b0c1ff46682207189a1059e788dd28bb066ac4219";
+	char other[FOLDER_MAX], path[FOLDER_MAX + 20], hex[2 * SEAL_MAC_BYTES + 1];
+	uint8_t seed[32], code[SEAL_MAC_BYTES], another[SEAL_MAC_BYTES];
+	struct seal *s = NULL;
+	struct error e = {0};
+	(void)state;
+	folder_make(other);
+	snprintf(path, sizeof path, "%s/station.key", other);
+	for (size_t i = 0; i < sizeof seed; i++)
+		seed[i] = (uint8_t)i;
+	FILE *f = fopen(path, "w");
+	assert_non_null(f);
+	assert_int_equal(fwrite(seed, 1, sizeof seed, f), sizeof seed);
+	fclose(f);
+	assert_int_equal(seal_open(&s, other, &e), 0);
+	seal_mac(s, "slip", text, strlen(text), code);
+	seal_mac(s, "snapshot", text, strlen(text), another);
+	for (size_t i = 0; i < sizeof code; i++)
+		snprintf(hex + 2 * i, 3, "%02x", code[i]);
+	assert_string_equal(hex, expected);
+	assert_memory_not_equal(code, another, sizeof code);
+	seal_close(s);
+	folder_remove(other);
+}
+
 static void what_is_no_seal_is_told(void **state)
 {
 	static const char *const bad[] = {"", ".", "..", "...", "a.b", "a.b.c", "a.b.c.d", "e30.e30.e30"};
@@ -194,6 +223,7 @@ int main(void)
 	    cmocka_unit_test(a_new_key_is_on_the_disk_before_it_is_used),
 	    cmocka_unit_test(a_seal_holds_and_gives_back_what_was_sealed),
 	    cmocka_unit_test(any_letter_that_is_changed_breaks_it),
+	    cmocka_unit_test(a_code_is_of_this_key_and_of_one_purpose),
 	    cmocka_unit_test(what_is_no_seal_is_told),
 	    cmocka_unit_test(an_outside_library_verifies_it),
 	    cmocka_unit_test(the_key_stays_and_only_its_owner_reads_it),

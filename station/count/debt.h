@@ -8,7 +8,7 @@
 #define DEBTS(X)                                                                                             \
 	X(COUNT, "count", "the initial count, not agreed before the tourniquet went on")                     \
 	X(TEAM, "team", "who counts: nobody was badged when it began")                                       \
-	X(LISTING, "listing", "what the tourniquet is that is not listed")                                   \
+	X(LISTING, "listing", "which tourniquet it is, not listed")                                          \
 	X(REASON, "reason", "the surgeon's answer for an item that the station refused")                     \
 	X(ON, "maybe-on", "whether a tourniquet is on")                                                      \
 	X(SURGEON, "surgeon-decision",                                                                       \

@@ -17,6 +17,23 @@ static void card_new_case(struct turn *t)
 	            station_room_name(t->station, t->in->room));
 }
 
+static void refuse_off(struct turn *t)
+{
+	int index = station_suspended_in(t->station, t->in->room);
+	const struct sheet *suspended = index >= 0 ? &t->station->sheets[index] : NULL;
+	if (suspended && sheet_digits_on(suspended))
+		turn_refuse(
+		    t,
+		    "No tourniquet is on a digit in case %d. Case %d, suspended, has one on the %s: to go "
+		    "on with it end or suspend this case first.",
+		    (int)t->s->case_no, (int)suspended->case_no,
+		    own_digit_name(sheet_first_digit_on(suspended)));
+	else
+		turn_refuse(
+		    t,
+		    "No tourniquet is on a digit: OFF changes nothing. If one is on, scan its digit card.");
+}
+
 /* OFF alone is clear while one digit had a tourniquet in this case; after a second one it needs its digit card. */
 static void card_off(struct turn *t)
 {
@@ -27,9 +44,7 @@ static void card_off(struct turn *t)
 		            "then its digit card and OFF.",
 		            own_digit_name(doubted));
 	else if (!on)
-		turn_refuse(
-		    t,
-		    "No tourniquet is on a digit: OFF changes nothing. If one is on, scan its digit card.");
+		refuse_off(t);
 	else if (t->s->asked.what == Q_OFF)
 		take_off(t, t->s->asked.digit);
 	else if (on == 1 && sheet_digits_had(t->s) <= 1)
@@ -62,8 +77,7 @@ static void card_unlisted(struct turn *t)
 	add_unlisted(t, ROLE_TOURNIQUET, "tourniquet, not listed");
 	close_question(t);
 	turn_accept(
-	    t, "Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain "
-	       "must not be used.");
+	    t, "Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.");
 }
 
 static void card_unreadable(struct turn *t)
@@ -72,9 +86,12 @@ static void card_unreadable(struct turn *t)
 		final_answer(t, CARD_MARK_UNREADABLE, 0);
 		return;
 	}
+	int before = t->s->initial_agreed;
 	add_unlisted(t, ROLE_FORCEPS, "artery forceps, mark unreadable");
 	close_question(t);
-	turn_accept(t, "Counted in: 1 artery forceps, mark unreadable. At the end it is shown.");
+	turn_accept(
+	    t, before ? "Added: 1 further artery forceps, mark unreadable. If it is counted in already: UNDO."
+	              : "Counted in: 1 artery forceps, mark unreadable. At the end it is shown.");
 }
 
 static void card_forceps_moved(struct turn *t)
@@ -110,6 +127,14 @@ static void card_minutes_ago(struct turn *t, int minutes)
 		return;
 	}
 	int off = t->s->last_timed_off, most = (int)(d->known_ms / 60000);
+	if (off && !most) {
+		turn_refuse(
+		    t,
+		    "It was on the %s for less than a minute. If it went on earlier as well, write the "
+		    "times on the slip.",
+		    own_digit_name(d->number));
+		return;
+	}
 	if (off && minutes > most) { /* it cannot have come off before it went on */
 		turn_refuse(t,
 		            "It was on the %s for %d min: it cannot have come off %d min earlier. Scan a "
@@ -118,7 +143,11 @@ static void card_minutes_ago(struct turn *t, int minutes)
 		return;
 	}
 	EMIT(t, .kind = EV_DIGIT_EARLIER, .digit = d->number, .n = minutes, .what = (uint8_t)(off ? 2 : 1));
-	turn_accept(t, "%s %d min earlier, %s.", off ? "Off" : "On", minutes, own_digit_name(d->number));
+	turn_accept(t, "%s %d min earlier, %s.",
+	            off                          ? "Off"
+	            : d->state == DIGIT_MAYBE_ON ? "'On?' from"
+	                                         : "On",
+	            minutes, own_digit_name(d->number));
 }
 
 /* What a step was, as people say it; its event has a name for machines. */
@@ -130,7 +159,10 @@ static const char *step_words(const struct turn *t, const struct step *step)
 	case EV_JOINED:
 		return "the badge";
 	case EV_COUNT_AGREED:
-		return "the agreement";
+		return "the count that was agreed";
+	case EV_DIGIT_DOUBTED:
+	case EV_DIGIT_MAYBE_ON:
+		return "'on?'";
 	case EV_PAID:
 		return "what was answered for";
 	case EV_ITEM_IN:
@@ -155,9 +187,33 @@ static const char *step_words(const struct turn *t, const struct step *step)
 	}
 }
 
+static int clocks(const struct sheet *s)
+{
+	int n = 0;
+	for (int i = 0; i < s->n_digits; i++)
+		n += digit_runs(&s->digits[i]);
+	return n;
+}
+
+/* UNDO would stop a clock, and a tourniquet may be on: only a person knows whether one went on at all. */
+static void undo_asks(struct turn *t, const struct step *step)
+{
+	if (t->s->asked.what == Q_IS_ON)
+		turn_refuse(t,
+		            "The clock of the %s runs on: UNDO does not stop it. Wrong digit: scan MISREAD.",
+		            own_digit_name(t->s->asked.digit));
+	else
+		ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)last_timed(t->s)},
+		    "The clock of the %s runs on: UNDO does not stop it.", own_digit_name(step->digit));
+}
+
 static void card_undo(struct turn *t)
 {
 	struct step step = t->index >= 0 ? t->station->undo[t->index] : (struct step){0};
+	if (step.seq && clocks(t->s) > clocks(&t->station->before[t->index])) {
+		undo_asks(t, &step);
+		return;
+	}
 	if (!step.seq) {
 		turn_refuse(
 		    t, "Nothing can be taken back now. To move an entry to the right digit scan MISREAD.");
@@ -184,18 +240,17 @@ static void card_misread(struct turn *t)
 {
 	int digit = last_timed(t->s);
 	ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit},
-	    digit ? "Misread: the %s is wrong, or scan the pack that was misread." : "Misread%s.",
-	    digit ? own_digit_name(digit) : "");
+	    digit ? "Misread: the %s, or a pack." : "Misread%s.", digit ? own_digit_name(digit) : "");
 }
 
 static void card_suspend(struct turn *t)
 {
+	char on[80];
 	int suspended = station_suspended_in(t->station, t->in->room);
 	if (has_case(t)) {
 		EMIT(t, .kind = EV_SUSPENDED);
-		turn_accept(t,
-		            "Case %d is suspended. Clocks and reminders go on. SUSPEND again continues it.",
-		            (int)t->s->case_no);
+		turn_accept(t, "Case %d is suspended.%s Clocks and reminders go on.", (int)t->s->case_no,
+		            on_words(t, on));
 	} else if (suspended >= 0) {
 		*t->s = t->station->sheets[suspended];
 		EMIT(t, .kind = EV_RESUMED);
@@ -244,23 +299,41 @@ static void card_end_unresolved(struct turn *t)
 	else if (on)
 		turn_refuse(t, "A tourniquet is on the %s: take it off first.", own_digit_name(on));
 	else if (t->s->search_done < t->station->policy.n_search)
-		turn_refuse(t, "The search is not complete. Next: %s. Scan STEP DONE or NOT DONE.",
+		turn_refuse(t, "A step of the search is not answered yet: %s. Scan STEP DONE or NOT DONE.",
 		            t->station->policy.search[t->s->search_done]);
 	else
-		ask(t, (struct asked){.what = Q_SURGEON_ENDS}, "Every step of the search is answered.");
+		ask(t, (struct asked){.what = Q_SURGEON_ENDS}, "Each step of the search is answered.");
 }
 
+/* The one that was cut: one that is still asked for before one that was accounted for, the latest first. */
+static int item_of_offcut(const struct sheet *s)
+{
+	for (int accounted = 0; accounted < 2; accounted++)
+		for (int i = s->n_items; i >= 1; i--) {
+			const struct item *it = &s->items[i - 1];
+			if (it->thing.role == ROLE_TOURNIQUET &&
+			    (accounted ? it->place == ITEM_ACCOUNTED : item_open(it)))
+				return i;
+		}
+	return 0;
+}
+
+/* An offcut that turns up contradicts what was accounted for before: it is counted again (rule 10). */
 static void card_offcut(struct turn *t)
 {
-	for (int i = t->s->n_items; i >= 1; i--) {
-		const struct item *it = &t->s->items[i - 1];
-		if (it->thing.role == ROLE_TOURNIQUET && item_open(it)) {
-			EMIT(t, .kind = EV_ITEM_MORE, .item = (uint8_t)i, .n = 1);
-			turn_accept(t, "Offcut counted: %s, now %d pieces.", it->thing.name, it->pieces);
-			return;
-		}
+	int i = item_of_offcut(t->s), agreed = t->s->final == FINAL_AGREED;
+	const struct item *it = sheet_item_const(t->s, i);
+	if (!it) {
+		turn_refuse(t, "No tourniquet is on the sheet that an offcut could come from.");
+		return;
 	}
-	turn_refuse(t, "No tourniquet is on the sheet that an offcut could come from.");
+	if (agreed)
+		EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
+	else if (it->place == ITEM_ACCOUNTED)
+		EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)i);
+	EMIT(t, .kind = EV_ITEM_MORE, .item = (uint8_t)i, .n = 1);
+	turn_accept(t, "Offcut counted: %s, now %d pieces.%s", it->thing.name, it->pieces,
+	            agreed ? " The final count starts again." : "");
 }
 
 /* The line that was being answered is asked again; a sign-out begins again (sections 4, 8). */
@@ -276,7 +349,9 @@ static void card_interrupted(struct turn *t)
 		return;
 	}
 	if (t->s->final != FINAL_ASKING) {
-		turn_refuse(t, "No count is going on.");
+		turn_refuse(t, !t->s->initial_agreed && t->s->n_items && !t->s->single
+		                   ? "The initial count is not agreed yet: count aloud again from the first."
+		                   : "No count is going on.");
 		return;
 	}
 	int next = sheet_next_open(t->s), item = next;
@@ -309,7 +384,7 @@ void ask_found(struct turn *t, int after)
 		}
 	ask(t, (struct asked){.what = Q_FOUND}, "%s",
 	    after ? "None of what is missing in this case."
-	          : "Nothing is missing in this case: found of another.");
+	          : "Nothing is missing in this case. It may be of an earlier one.");
 }
 
 static void card_found(struct turn *t)
@@ -324,7 +399,11 @@ static void card_found(struct turn *t)
 static void card_without_full_sight(struct turn *t)
 {
 	if (t->s->asked.what != Q_HANDOVER_SEEN) {
-		turn_refuse(t, "WITHOUT FULL SIGHT belongs to a handover.");
+		turn_refuse(t, t->s->asked.what == Q_HANDOVER_OUT || t->s->asked.what == Q_HANDOVER_IN
+		                   ? "Not yet: first the badges of those who hand over and take over."
+		               : t->s->asked.what == Q_HANDOVER_AGREE
+		                   ? "Each tourniquet that is on was seen already."
+		                   : "WITHOUT FULL SIGHT belongs to a handover.");
 		return;
 	}
 	struct asked q = t->s->asked;
@@ -348,8 +427,8 @@ static void card_looked(struct turn *t, enum who_looked who)
 
 static void card_cancel(struct turn *t)
 {
-	char on[80];
-	ask(t, (struct asked){.what = Q_CANCEL}, "Case %d.%s", (int)t->s->case_no, on_words(t, on));
+	char open[OPEN_WORDS_MAX];
+	ask(t, (struct asked){.what = Q_CANCEL}, "Case %d.%s", (int)t->s->case_no, open_words(t, open));
 }
 
 static void card_awake(struct turn *t)
@@ -361,8 +440,14 @@ static void card_awake(struct turn *t)
 
 static void card_dressing(struct turn *t)
 {
+	if (t->s->final == FINAL_AGREED && !sheet_next_look(t->s)) {
+		turn_refuse(t, sheet_digits_had(t->s)
+		                   ? "Each digit was seen bare before the dressing: nothing is owed for it."
+		                   : "No tourniquet was on a digit: no look is owed before the dressing.");
+		return;
+	}
 	EMIT(t, .kind = EV_DRESSING_ON, .n = 1);
-	turn_accept(t, "A dressing is on already: it comes down for the look at the bare digit.");
+	turn_accept(t, "Noted: a dressing is on. It comes down for the look at the bare digit.");
 }
 
 /* A visitor's card is a badge of one whom the circulating badge vouches for; once in the team it stands for that
@@ -414,6 +499,12 @@ static int card_of_room(struct turn *t)
 	}
 }
 
+static void shout(char *words)
+{
+	for (char *c = words; *c; c++)
+		*c = (char)(*c >= 'a' && *c <= 'z' ? *c - 'a' + 'A' : *c);
+}
+
 /* " A TOURNIQUET IS ON THE LEFT THUMB.", or "". */
 const char *on_words(const struct turn *t, char out[80])
 {
@@ -424,15 +515,61 @@ const char *on_words(const struct turn *t, char out[80])
 	         : d->state == DIGIT_ON ? " A TOURNIQUET IS ON THE %s."
 	                                : " A TOURNIQUET MAY BE ON THE %s.",
 	         own_digit_name(on));
-	for (char *c = out; *c; c++)
-		*c = (char)(*c >= 'a' && *c <= 'z' ? *c - 'a' + 'A' : *c);
+	shout(out);
 	return out;
+}
+
+/* What is not as it must be before the patient goes: " FORCEPS NOT ACCOUNTED FOR. LEFT THUMB NOT SEEN BARE.", or "". */
+const char *open_words(const struct turn *t, char out[OPEN_WORDS_MAX])
+{
+	char on[80];
+	size_t used = (size_t)snprintf(out, OPEN_WORDS_MAX, "%s", on_words(t, on));
+	for (int i = 0; i < t->s->n_items && used < OPEN_WORDS_MAX - 160; i++)
+		if (item_open(&t->s->items[i]) && t->s->items[i].place != ITEM_ON)
+			used += (size_t)snprintf(out + used, OPEN_WORDS_MAX - used, " %s NOT ACCOUNTED FOR.",
+			                         t->s->items[i].thing.name);
+	for (int i = 0; i < t->s->n_digits && used < OPEN_WORDS_MAX - 80; i++)
+		if (t->s->digits[i].had && !digit_is_on(&t->s->digits[i]) && !t->s->digits[i].seen_bare)
+			used += (size_t)snprintf(out + used, OPEN_WORDS_MAX - used, " %s NOT SEEN BARE.",
+			                         own_digit_name(t->s->digits[i].number));
+	shout(out);
+	return out;
+}
+
+/* An answer where the board waits for something that is no answer card (section 4: each read gets one that helps). */
+static void refuse_answer(struct turn *t, int card)
+{
+	const char *what = NULL;
+	switch (sheet_wants(t->station, t->s).kind) {
+	case WANT_LOOK:
+		what = "does not record the look: scan the digit card";
+		break;
+	case WANT_SIGN_OUT:
+		what = t->s->single ? "does not sign out: scan the operator's badge"
+		                    : "does not sign out: scan the surgeon's badge";
+		break;
+	case WANT_COUNT_IN:
+		what = "does not agree the count: scan the circulating badge";
+		break;
+	case WANT_SEARCH:
+		what = "does not answer a step of the search: scan STEP DONE or NOT DONE";
+		break;
+	default:
+		break;
+	}
+	if (card == CARD_MISSING && t->s->final == FINAL_AGREED)
+		turn_refuse(t, "The final count is agreed. If something is missing now, scan FINAL COUNT and "
+		               "count again.");
+	else if (card == CARD_YES && what)
+		turn_refuse(t, "YES %s.", what);
+	else
+		turn_refuse(t, "Nothing is asked now that %s would answer.", own_card_name(card));
 }
 
 static void card_in_case(struct turn *t)
 {
 	int card = t->in->card;
-	char on[80];
+	char open[OPEN_WORDS_MAX];
 	switch ((enum own_card)card) {
 	case CARD_OFF:
 		card_off(t);
@@ -529,7 +666,7 @@ static void card_in_case(struct turn *t)
 		card_end_unresolved(t);
 		return;
 	case CARD_PATIENT_LEAVES:
-		ask(t, (struct asked){.what = Q_LEAVES}, "Patient leaves.%s", on_words(t, on));
+		ask(t, (struct asked){.what = Q_LEAVES}, "Patient leaves.%s", open_words(t, open));
 		return;
 	case CARD_YES:
 	case CARD_NO:
@@ -539,12 +676,14 @@ static void card_in_case(struct turn *t)
 	case CARD_MISSING:
 		if (t->s->final == FINAL_ASKING)
 			final_answer(t, card, 0);
+		else if (card == CARD_PIECES_MISSING && t->s->final == FINAL_AGREED)
+			final_contradicted(t);
 		else if (card == CARD_NO && sheet_wants(t->station, t->s).kind == WANT_LOOK)
 			ask_is_on(t, sheet_next_look(t->s), "");
 		else if (card == CARD_NO && t->station->policy.n_points && ready_to_sign_out(t->s))
 			ask_points(t);
 		else
-			turn_refuse(t, "Nothing is asked now that %s would answer.", own_card_name(card));
+			refuse_answer(t, card);
 		return;
 	case CARD_SHOWN_1:
 	case CARD_SHOWN_2:
@@ -571,6 +710,12 @@ static void card_in_case(struct turn *t)
 	turn_refuse(t, "This card has no use here.");
 }
 
+static int begins_something(int card)
+{
+	return card == CARD_ADD || card == CARD_NO_CODE || card == CARD_MARK_UNREADABLE ||
+	       card == CARD_AWAKE_PATIENT || (card >= CARD_VISITOR_1 && card <= CARD_VISITOR_4);
+}
+
 /* Cards that begin something else close the open question; the rest must answer it. */
 static int must_answer(enum question q, int card)
 {
@@ -592,13 +737,31 @@ static int must_answer(enum question q, int card)
 	}
 }
 
+/* A case that is suspended here is not forgotten; and what says nothing to a new case is not sent to open one. */
+static void card_without_case(struct turn *t)
+{
+	const char *room = station_room_name(t->station, t->in->room), *card = own_card_name(t->in->card);
+	int suspended = station_suspended_in(t->station, t->in->room);
+	if (suspended >= 0)
+		turn_refuse(t, "Case %d is suspended in %s: to go on with it scan SUSPEND, then %s.",
+		            (int)t->station->sheets[suspended].case_no, room, card);
+	else if (t->in->card == CARD_UNLISTED_TOURNIQUET)
+		turn_refuse(
+		    t,
+		    "No case is open in %s: if it is on a digit, scan that digit card; else NEW CASE first.",
+		    room);
+	else if (begins_something(t->in->card))
+		turn_refuse(t, "No case is open in %s: scan NEW CASE first.", room);
+	else
+		turn_refuse(t, "No case is open in %s: %s has nothing to act on.", room, card);
+}
+
 void on_card(struct turn *t)
 {
 	if (answers_stored(t) || card_of_room(t))
 		return;
 	if (!has_case(t)) {
-		turn_refuse(t, "No case is open in %s: scan NEW CASE first.",
-		            station_room_name(t->station, t->in->room));
+		card_without_case(t);
 		return;
 	}
 	if (must_answer((enum question)t->s->asked.what, t->in->card))

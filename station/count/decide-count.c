@@ -177,9 +177,20 @@ static void refuse_alike(struct turn *t, int item)
 	            sheet_alike_open(t->s, item));
 }
 
+/* The tourniquet that was accounted for last; 0 none. */
+static int accounted_tourniquet(const struct sheet *s)
+{
+	for (int i = s->n_items; i >= 1; i--)
+		if (s->items[i - 1].thing.role == ROLE_TOURNIQUET && s->items[i - 1].place == ITEM_ACCOUNTED)
+			return i;
+	return 0;
+}
+
 static void answer_condition(struct turn *t, enum condition condition)
 {
 	int item = asked_tourniquet(t);
+	if (!item && condition == CONDITION_PIECES_MISSING && (item = accounted_tourniquet(t->s)))
+		EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)item); /* what was said of it is not so */
 	if (!item) {
 		turn_refuse(t, "No tourniquet is asked for now.");
 		return;
@@ -264,7 +275,9 @@ void final_answer(struct turn *t, int card, int number)
 		turn_refuse(
 		    t, sheet_missing(t->s)
 		           ? "Nothing is asked for now: when what is missing is in your hand, scan FOUND."
-		           : "Nothing is asked for now.");
+		       : t->s->single ? "Each line is answered: scan what the board asks."
+		                      : "Each line is answered. YES does not agree the count: scan the "
+		                        "circulating badge.");
 		return;
 	}
 	const struct item *it = sheet_item_const(t->s, item);
@@ -282,6 +295,17 @@ void final_answer(struct turn *t, int card, int number)
 		shown(t, item, card == CARD_YES ? it->pieces : number, EVIDENCE_SHOWN, CONDITION_NONE, "");
 	else
 		answer_number(t, item, card == CARD_YES ? sheet_alike_open(t->s, item) : number);
+}
+
+/* Somebody sees after the agreement that a piece is lacking: the count begins again with that (rules 1, 10). */
+void final_contradicted(struct turn *t)
+{
+	if (!accounted_tourniquet(t->s)) {
+		turn_refuse(t, "No tourniquet is on the sheet of which a piece could be missing.");
+		return;
+	}
+	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
+	answer_condition(t, CONDITION_PIECES_MISSING);
 }
 
 /* An item that is on the sheet was scanned while it is being accounted for (rule 11). */

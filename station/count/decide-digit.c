@@ -139,8 +139,8 @@ void second_on(struct turn *t, int digit)
 	close_question(t);
 	turn_accept(
 	    t,
-	    "A second tourniquet on the %s. Each needs its digit card and OFF; the clock runs until the "
-	    "last.",
+	    "A second tourniquet on the %s. The clock runs until the last is off; for each scan the digit "
+	    "card, then OFF. If none went on: UNDO.",
 	    own_digit_name(digit));
 }
 
@@ -255,20 +255,28 @@ static void move_to(struct turn *t, int digit)
 {
 	int from = t->s->asked.digit;
 	const struct digit *f = sheet_digit_const(t->s, from), *to = sheet_digit_const(t->s, digit);
+	int seen = f && f->seen_bare;
 	if (f && from != digit && digit_is_on(f) && to && to->had && !digit_runs(to)) {
 		move_onto_used(t, from, digit);
 		return;
 	}
-	if (!from || from == digit || (to && (to->had || digit_runs(to)))) {
+	if (from == digit) {
+		close_question(t);
+		turn_accept(t, "Left as it is: the %s.", own_digit_name(digit));
+		return;
+	}
+	if (to && (to->had || digit_runs(to))) {
 		turn_refuse(t, "It cannot move to the %s: scan the card of the digit it is really on, or NO.",
 		            own_digit_name(digit));
 		return;
 	}
 	EMIT(t, .kind = EV_DIGIT_MOVED, .digit = (uint8_t)from, .other = digit);
+	if (seen) /* the time moves along, and what people saw does not */
+		EMIT(t, .kind = EV_DIGIT_NOT_SEEN, .digit = (uint8_t)digit);
 	pay(t, DEBT_MARKED_DIGIT, 0, digit, "entered for the wrong digit and moved");
 	close_question(t);
-	turn_accept(t, "Moved from the %s to the %s; the time is kept.", own_digit_name(from),
-	            own_digit_name(digit));
+	turn_accept(t, "Moved from the %s to the %s; the time is kept.%s", own_digit_name(from),
+	            own_digit_name(digit), seen ? " The look is not: it is done again." : "");
 }
 
 /* It was entered by the digit card and never listed: where no tourniquet went on, it was never here. */
@@ -333,6 +341,10 @@ static int answers(struct turn *t, int digit)
 		return 1;
 	}
 	case Q_MOVE_TO:
+		if (!t->s->asked.digit) { /* nothing was timed that could move: this is a fact of its own */
+			close_question(t);
+			return 0;
+		}
 		move_to(t, digit);
 		return 1;
 	case Q_HANDOVER_SEEN:
@@ -361,8 +373,6 @@ static void on_known_digit(struct turn *t, int digit, const struct digit *d)
 		look_bare(t, digit);
 	else if (is_look_step(t))
 		ask_is_on(t, digit, " Look at it and feel it, under the dressing too.");
-	else if (t->s->final == FINAL_ASKING)
-		ask_is_on(t, digit, " The look comes after the final count is agreed.");
 	else
 		ask_is_on(t, digit, d->seen_bare ? " It was seen bare." : "");
 }
@@ -373,6 +383,18 @@ static int may_start(const struct sheet *s)
 	return unused_tourniquet(s) && (s->initial_agreed || s->single);
 }
 
+/* A digit card that opened its case says so. */
+static void open_by_digit(struct turn *t, int digit)
+{
+	char besides[120];
+	int suspended = station_suspended_in(t->station, t->in->room);
+	size_t used = (size_t)snprintf(besides, sizeof besides, " Case %d is opened.", (int)t->s->case_no);
+	if (suspended >= 0)
+		snprintf(besides + used, sizeof besides - used, " Case %d stays suspended.",
+		         (int)t->station->sheets[suspended].case_no);
+	ask_is_on(t, digit, besides);
+}
+
 void on_digit(struct turn *t)
 {
 	int digit = t->in->digit;
@@ -381,7 +403,7 @@ void on_digit(struct turn *t)
 		if (!t->s->case_no)
 			return;
 		owe(t, DEBT_TEAM, 0, 0);
-		ask_is_on(t, digit, "");
+		open_by_digit(t, digit);
 		return;
 	}
 	if (answers(t, digit))

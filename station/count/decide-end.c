@@ -130,17 +130,17 @@ static void cancel_yes(struct turn *t)
 	int32_t case_no = t->s->case_no;
 	close_question(t);
 	if (sheet_holds_any(t->s)) {
-		char on[80];
+		char open[OPEN_WORDS_MAX];
 		EMIT(t, .kind = EV_CANCELLED);
-		if (*on_words(t, on))
-			turn_accept(t, "Case %d is cancelled.%s A count is still owed.", (int)case_no, on);
+		if (*open_words(t, open))
+			turn_accept(t, "Case %d is cancelled.%s A count is still owed.", (int)case_no, open);
 		else
 			turn_accept(t, "Case %d is cancelled. A pack was opened, so a count is still owed.",
 			            (int)case_no);
 		return;
 	}
 	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .text = "nothing was opened");
-	turn_accept(t, "Case %d ended as cancelled; nothing was opened.", (int)case_no);
+	turn_accept(t, "Case %d ended as cancelled; nothing was counted in.", (int)case_no);
 }
 
 static void end_unresolved(struct turn *t, const char *number)
@@ -159,15 +159,6 @@ static void end_unresolved(struct turn *t, const char *number)
 	            *number ? number : "owed", words);
 }
 
-/* A case that a digit card opened by itself, and nothing else is in it, is none. */
-static int is_empty(const struct sheet *s)
-{
-	int people = 0;
-	for (int p = PLACE_FIELD; p < TEAM_PLACES; p++)
-		people += s->team.at[p] != 0;
-	return debts_has(&s->debts, DEBT_TEAM) && !people && !s->n_items && !sheet_holds_any(s);
-}
-
 static void is_not_on(struct turn *t, int digit)
 {
 	const struct digit *d = sheet_digit_const(t->s, digit);
@@ -176,9 +167,9 @@ static void is_not_on(struct turn *t, int digit)
 	EMIT(t, .kind = EV_DIGIT_NOT_ON, .digit = (uint8_t)digit);
 	pay(t, DEBT_ON, 0, digit, "not on");
 	close_question(t);
-	if (is_empty(t->s)) {
+	if (sheet_is_empty(t->s)) {
 		EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .text = "nothing was opened");
-		turn_accept(t, "Not on: %s. Case %d ended as cancelled; nothing was opened.",
+		turn_accept(t, "Not on: %s. Case %d ended as cancelled; nothing was counted in.",
 		            own_digit_name(digit), (int)case_no);
 	} else if (!had && !t->s->initial_agreed) {
 		EMIT(t, .kind = EV_DIGIT_MARKED, .digit = (uint8_t)digit);
@@ -207,9 +198,9 @@ static void answer_never_off(struct turn *t)
 	const struct digit *d = sheet_digit_const(t->s, t->s->asked.digit);
 	if (d && d->state == DIGIT_OFF)
 		never_off(t, d->number);
-	else
-		turn_refuse(t, "No OFF was entered for the %s: scan YES if a tourniquet is on it, NO if not.",
-		            own_digit_name(t->s->asked.digit));
+	else /* the wrong card was read: its clock belongs to another digit */
+		ask(t, (struct asked){.what = Q_MOVE_TO, .digit = t->s->asked.digit}, "Misread: the %s.",
+		    own_digit_name(t->s->asked.digit));
 }
 
 static void answer_rolls_on(struct turn *t, int yes)
@@ -217,7 +208,7 @@ static void answer_rolls_on(struct turn *t, int yes)
 	int item = t->s->asked.item;
 	close_question(t);
 	if (!yes) {
-		turn_accept(t, "No open wound, flap, infection or tumour on this digit, says the team.");
+		turn_accept(t, "No open wound, flap, infection or tumour on the digit, says the team.");
 		return;
 	}
 	owe(t, DEBT_SURGEON, item, 0);
@@ -230,10 +221,7 @@ static void answer_extra(struct turn *t, int yes)
 	int item = t->s->asked.item;
 	close_question(t);
 	if (yes) {
-		struct thing th = sheet_item_const(t->s, item)->thing;
-		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
-		EMIT(t, .kind = EV_ITEM_IN, .item = (uint8_t)(t->s->n_items + 1), .thing = th, .n = 1);
-		turn_accept(t, "Entered late: %s was opened in this case.", th.name);
+		extra_opened_here(t, item);
 	} else {
 		turn_accept(t, "Extra item, origin not known: isolate it, keep it in the room. A misread: "
 		               "scan MISREAD, then its code.");
@@ -295,11 +283,12 @@ static int answer_yes_no(struct turn *t, int yes)
 		break;
 	case Q_LEAVES:
 		if (yes) {
-			char on[80];
+			char open[OPEN_WORDS_MAX];
 			EMIT(t, .kind = EV_PATIENT_LEFT);
 			close_question(t);
-			turn_accept(t, "The patient has left the room.%s What is owed stays owed.",
-			            on_words(t, on));
+			open_words(t, open);
+			turn_accept(t, "The patient has left the room.%s%s", open,
+			            *open ? " Tell the surgeon and the ward now." : "");
 			return 1;
 		}
 		break;
@@ -315,7 +304,21 @@ static int answer_yes_no(struct turn *t, int yes)
 			turn_refuse(t, "YES does not stop the clock. If it is off, scan OFF.");
 			return 1;
 		}
-		break;
+		close_question(t);
+		turn_accept(t, "Still on. The clock runs.");
+		return 1;
+	case Q_HANDOVER_OUT:
+	case Q_HANDOVER_IN:
+		if (yes)
+			return 0;
+		close_question(t);
+		turn_accept(t, "No handover.");
+		return 1;
+	case Q_WHO_LOOKED:
+		if (yes)
+			return 0;
+		turn_refuse(t, "NO does not say who looked: if nobody else did, scan WHO LOOKED: NOBODY.");
+		return 1;
 	case Q_FOUND:
 		if (!t->s->asked.item)
 			break;
@@ -465,5 +468,5 @@ void on_typed(struct turn *t)
 			turn_accept(t, "Incident number of case %d entered.", (int)case_no);
 			return;
 		}
-	turn_refuse(t, "Nothing asks for typed text now: type the code that stands under the barcode.");
+	turn_refuse(t, "Nothing asks for text now. A barcode is typed whole, as it stands under the bars.");
 }

@@ -11,22 +11,32 @@ static void date_text(int32_t yyyymmdd, char out[16])
 	         (int)(yyyymmdd % 100));
 }
 
-/* Why this thing may not be counted in, as a reply; 0 when it may. Rules 4 and 5. */
-static int refusal(const struct turn *t, char *why, size_t size)
+/* What is wrong with the thing itself, as a reply; 0 nothing. Rule 5. */
+static int fault_of(const struct turn *t, const struct thing *th, char *why, size_t size)
 {
-	const struct thing *th = &t->in->thing;
 	char date[16];
-	int32_t other = station_identity_open(t->station, th->identity);
+	const struct line *line = catalogue_by_key(&t->station->catalogue, th->line);
 	const char *quarantined = station_quarantined(t->station, th->line, th->lot);
 	if (th->role == ROLE_REFUSED)
 		return snprintf(why, size, "%s may not be used as a tourniquet; use %s", th->name,
-		                t->in->line ? t->in->line->instead : "a listed one");
+		                line ? line->instead : "a listed one");
 	if (th->expiry && th->expiry < clock_date_number(t->in->at.wall_ms)) {
 		date_text(th->expiry, date);
 		return snprintf(why, size, "%s expired on %s", th->name, date);
 	}
 	if (quarantined)
 		return snprintf(why, size, "%s is in quarantine (%.80s)", th->name, quarantined);
+	return 0;
+}
+
+/* Why this thing may not be counted in, as a reply; 0 when it may. Rules 4 and 5. */
+static int refusal(const struct turn *t, char *why, size_t size)
+{
+	const struct thing *th = &t->in->thing;
+	int32_t other = station_identity_open(t->station, th->identity);
+	int fault = fault_of(t, th, why, size);
+	if (fault)
+		return fault;
 	if (t->in->used_in && th->single_use)
 		return snprintf(why, size, "this %s was used before, in case %d, and is used once only",
 		                th->name, (int)t->in->used_in);
@@ -90,6 +100,8 @@ static void list_late(struct turn *t, const struct thing *what, int item, const 
 	}
 	take_from_other_sheet(t, &th);
 	EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)item, .thing = th);
+	if (t->s->asked.what == Q_ADD)
+		close_question(t);
 	pay(t, DEBT_LISTING, item, 0,
 	    improvised ? "improvised: its code was scanned" : "its pack was scanned");
 	if (!why) {
@@ -142,9 +154,8 @@ static void after_counting_in(struct turn *t, const struct thing *th, const char
 	size_misfit(t, th, misfit, sizeof misfit);
 	int item = t->s->n_items;
 	if (th->rolls_on && th->role == ROLE_TOURNIQUET) {
-		ask(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item},
-		    "%s: %s%s.%s%s It rolls on.", t->s->initial_agreed ? "Added" : "Counted in", what, detail,
-		    unknown, misfit);
+		ask(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item}, "%s: %s%s.%s%s",
+		    t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown, misfit);
 		return;
 	}
 	close_question(t);
@@ -193,15 +204,13 @@ static int needs_add(const struct turn *t)
 	return 0;
 }
 
-/* How one that is refused, and is on the digit all the same, is entered (rule 3). With another unused on the sheet
- * its digit card alone would enter that one. */
+/* How one that is refused, and is on a digit all the same, is entered (rule 3). */
 static const char *if_on_words(const struct turn *t)
 {
 	if (t->in->thing.role != ROLE_TOURNIQUET && t->in->thing.role != ROLE_REFUSED)
 		return "";
-	return unused_tourniquet(t->s)
-	           ? " If it is on the digit already, scan UNLISTED TOURNIQUET, this again, its digit card."
-	           : " If it is on the digit already, scan its digit card, then this again.";
+	return t->s->asked.what == Q_IS_ON ? " If it is the one that is on, scan YES, then this again."
+	                                   : " If it is on a digit already, scan UNLISTED TOURNIQUET.";
 }
 
 static void count_in_pack(struct turn *t, const struct thing *th, int pieces)
@@ -334,13 +343,37 @@ static void turned_up(struct turn *t)
 	if (t->in->used_in && th->identity_kind != IDENTITY_MARK) {
 		turn_refuse(t,
 		            "That is the wrapper or bag of the %s of case %d, which is accounted for there: "
-		            "it proves only itself.",
+		            "it is no item of this case.",
 		            th->name, (int)t->in->used_in);
 		return;
 	}
+	char why[240];
 	EMIT(t, .kind = EV_EXTRA, .item = (uint8_t)(t->s->n_items + 1), .thing = *th, .n = 1);
-	ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items}, "Extra item: %s is not on this sheet.",
-	    th->name);
+	if (fault_of(t, th, why, sizeof why))
+		ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
+		    "Extra item: %s, beyond what is on the sheet; %s.", th->name, why);
+	else
+		ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
+		    "Extra item: %s, beyond what is on the sheet.", th->name);
+}
+
+/* What turned up was opened in this case. Facts first: one that would have been refused as well, and the surgeon answers
+ * for it (rules 3, 5). */
+void extra_opened_here(struct turn *t, int item)
+{
+	char why[240];
+	struct thing th = sheet_item_const(t->s, item)->thing;
+	int refused = fault_of(t, &th, why, sizeof why);
+	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
+	EMIT(t, .kind = EV_ITEM_IN, .item = (uint8_t)(t->s->n_items + 1), .thing = th, .n = 1);
+	if (refused)
+		owe(t, DEBT_REASON, t->s->n_items, 0);
+	if (refused)
+		turn_accept(t,
+		            "Entered late: %s was opened in this case. But %s: the surgeon answers for it.",
+		            th.name, why);
+	else
+		turn_accept(t, "Entered late: %s was opened in this case.", th.name);
 }
 
 /* A pack that is on the sheet without a number of its own; 0 none. */
@@ -419,10 +452,27 @@ static void isolate(struct turn *t, int item)
 	isolated(t, item);
 }
 
+/* What is missing or being counted is asked for, and a code that is read may be an answer. */
+static int is_counting(const struct sheet *s)
+{
+	return s->final == FINAL_ASKING || (s->discrepancy && s->final != FINAL_AGREED);
+}
+
 void answer_counted_in(struct turn *t, int yes)
 {
-	int item = t->s->asked.item;
-	struct thing th = sheet_item_const(t->s, item)->thing;
+	int item = t->s->asked.item, adds = t->s->asked.n == CARD_ADD;
+	const struct item *known = sheet_item_const(t->s, item);
+	struct thing th = known->thing;
+	if (adds) {
+		const struct line *line = catalogue_by_key(&t->station->catalogue, th.line);
+		int pieces = line ? line->per_pack : known->pieces;
+		close_question(t);
+		if (yes)
+			turn_accept(t, "Left as it is: %s.", th.name);
+		else
+			count_in_pack(t, &th, pieces);
+		return;
+	}
 	if (!yes) {
 		emit_in(t, &th, 1);
 		item = t->s->n_items;
@@ -449,6 +499,24 @@ static void strike(struct turn *t, int item)
 	final_progress(t);
 }
 
+/* ADD, and what stands on the sheet. With a number it is that one. Without, while a count goes on, it may be the
+ * wrapper of what is counted, or a further pack: only a person knows. 1 where this was the answer. */
+static int adds_again(struct turn *t, int item)
+{
+	const struct item *known = sheet_item_const(t->s, item);
+	if (!known || unlisted_on_digit(t))
+		return 0;
+	if (!t->in->thing.identity[0]) {
+		if (!is_counting(t->s))
+			return 0;
+		ask(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item, .n = CARD_ADD},
+		    "%s: one is on the sheet.", known->thing.name);
+		return 1;
+	}
+	close_question(t);
+	return 0;
+}
+
 /* Questions that a pack or an instrument answers. 1 where it did. */
 static int answers(struct turn *t, int item)
 {
@@ -460,6 +528,12 @@ static int answers(struct turn *t, int item)
 		isolate(t, item);
 		return 1;
 	case Q_DROPPED:
+		if (!item && !unlisted_on_digit(t)) {
+			turn_refuse(
+			    t, "%s: not on this sheet. What was never counted in is not dropped from it.",
+			    t->in->thing.name);
+			return 1;
+		}
 		if (!item)
 			return 0;
 		EMIT(t, .kind = EV_ITEM_DROPPED, .item = (uint8_t)item);
@@ -475,6 +549,8 @@ static int answers(struct turn *t, int item)
 			return 0;
 		final_mark(t, item);
 		return 1;
+	case Q_ADD:
+		return adds_again(t, item);
 	default:
 		return 0;
 	}
@@ -489,11 +565,15 @@ static void seen_again(struct turn *t, int item)
 		            it->thing.name);
 	} else if (t->s->final == FINAL_ASKING || t->s->discrepancy) {
 		final_mark(t, item);
+	} else if (it->place == ITEM_ON && it->thing.role == ROLE_FORCEPS) {
+		turn_refuse(
+		    t, "%s: entered as on the tourniquet of the %s. If it came away, scan FORCEPS MOVED.",
+		    it->thing.name, own_digit_name(it->digit));
 	} else if (it->place == ITEM_ON) {
-		turn_refuse(t, "%s is on the %s; its wrapper proves nothing more.", it->thing.name,
+		turn_refuse(t, "%s: on the %s; its wrapper proves nothing more.", it->thing.name,
 		            own_digit_name(it->digit));
 	} else {
-		turn_refuse(t, "%s is on the sheet already and was not counted twice.", it->thing.name);
+		turn_refuse(t, "%s: on the sheet already, not counted twice.", it->thing.name);
 	}
 }
 
@@ -550,8 +630,16 @@ static void without_case(struct turn *t)
 			            th->name[0] ? th->name : "it");
 		return;
 	}
-	turn_refuse(t, "No case is open in %s: scan NEW CASE, then this again.",
-	            station_room_name(t->station, t->in->room));
+	int suspended = station_suspended_in(t->station, t->in->room);
+	if (suspended >= 0)
+		turn_refuse(t,
+		            "Case %d is suspended in %s: scan SUSPEND to go on with it, or NEW CASE; then "
+		            "this again.",
+		            (int)t->station->sheets[suspended].case_no,
+		            station_room_name(t->station, t->in->room));
+	else
+		turn_refuse(t, "No case is open in %s: scan NEW CASE, then this again.",
+		            station_room_name(t->station, t->in->room));
 }
 
 void on_thing(struct turn *t)
@@ -586,7 +674,7 @@ void on_thing(struct turn *t)
 		seen_again(t, on_this_sheet);
 		return;
 	}
-	if (t->s->final == FINAL_ASKING || (t->s->discrepancy && t->s->final != FINAL_AGREED)) {
+	if (is_counting(t->s)) {
 		if (item)
 			final_mark(t, item);
 		else

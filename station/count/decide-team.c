@@ -254,8 +254,9 @@ void on_visitor(struct turn *t, int32_t visitor, enum team_place place)
 static void handover_out(struct turn *t, int32_t badge, enum team_place place)
 {
 	if (place != PLACE_FIELD && place != PLACE_CIRCULATING && place != PLACE_SURGEON) {
-		turn_refuse(t, "%s is not at the field or circulating: scan the badge of the one who leaves.",
-		            name_of(t, badge));
+		turn_refuse(
+		    t, "%s has no place to hand over in this case: scan the badge of the one who leaves.",
+		    name_of(t, badge));
 		return;
 	}
 	ask(t, (struct asked){.what = Q_HANDOVER_IN, .person = badge}, "%s hands over (%s).",
@@ -271,10 +272,12 @@ static int may_hold(const struct person *p, enum team_place place)
 static int may_take(struct turn *t, const struct person *p, enum team_place place)
 {
 	int may = t->s->single ? p->registered && p->kind != STAFF_CHARGE : may_hold(p, place);
-	if (!may)
-		turn_refuse(t, "%s cannot take this place (%s): scan the badge of one who may.", p->name,
-		            place_words(place));
-	else if (place != PLACE_SURGEON && needs_registered(t, p, place)) {
+	if (!may) { /* nobody who may has to be here: then there is no handover */
+		close_question(t);
+		turn_refuse(t,
+		            "%s cannot take this place (%s): no handover. With one who may: HANDOVER again.",
+		            p->name, place_words(place));
+	} else if (place != PLACE_SURGEON && needs_registered(t, p, place)) {
 		may = 0;
 		turn_refuse(t, "Neither %s nor the one who stays is registered: one of the two must be.",
 		            p->name);
@@ -334,7 +337,10 @@ void handover_agree(struct turn *t, int32_t badge)
 
 static void surgeon_ends(struct turn *t, const struct person *p, enum team_place place)
 {
-	int operator= t->s->single && place == PLACE_FIELD;
+	/* a digit card opened it, and nobody has badged in yet */
+	int nobody =
+	    t->s->single && !place && !t->s->team.at[PLACE_FIELD] && p->registered && p->kind != STAFF_CHARGE;
+	int operator= nobody ||(t->s->single &&place == PLACE_FIELD);
 	int visiting = p->number < 0 && place == PLACE_SURGEON;
 	if (p->kind != STAFF_SURGEON && !operator&& !visiting) {
 		turn_refuse(
@@ -342,7 +348,7 @@ static void surgeon_ends(struct turn *t, const struct person *p, enum team_place
 		return;
 	}
 	if (!place)
-		join(t, p->number, PLACE_SURGEON);
+		join(t, p->number, nobody ? PLACE_FIELD : PLACE_SURGEON);
 	ask(t, (struct asked){.what = Q_INCIDENT, .person = p->number},
 	    "%s decides to end this case unresolved.", p->name);
 }

@@ -175,10 +175,10 @@ static int other_room(struct turn *t)
 		return 0;
 	turn_refuse(
 	    t,
-	    "This card belongs to %s, but this scanner works for %s. Nothing was entered. If you are in "
-	    "%s now, "
-	    "scan its card THIS ROOM, then this card again.",
+	    "This is a card of %s; this scanner works for %s. Nothing was entered. In %s: take that room's "
+	    "own card. In %s: scan THIS ROOM of %s, then this again.",
 	    station_room_name(t->station, in->card_room), station_room_name(t->station, in->room),
+	    station_room_name(t->station, in->room), station_room_name(t->station, in->card_room),
 	    station_room_name(t->station, in->card_room));
 	return 1;
 }
@@ -195,11 +195,13 @@ static void on_unreadable(struct turn *t)
 		if (!text[0])
 			turn_refuse(t, "Not one of our codes: nothing of it was kept, nothing was entered.");
 		else
-			turn_refuse(t,
-			            "Not in the catalogue: %.120s. Not counted. Use a listed item; if it is "
-			            "already on "
-			            "the digit, scan UNLISTED TOURNIQUET.",
-			            text);
+			turn_refuse(
+			    t, "Not in the catalogue: %.120s. Not counted. %s", text,
+			    !has_case(t) ? "If it is a tourniquet that is on a digit, scan that digit card."
+			    : t->s->final != FINAL_NONE || t->s->discrepancy
+			        ? "Keep it in the room; NO CODE counts it as an item of this case."
+			        : "Use a listed item, or NO CODE to count it; a tourniquet that is on: "
+			          "UNLISTED TOURNIQUET.");
 		return;
 	case ACT_BROKEN:
 		turn_refuse(t, "Misread, nothing entered: %.200s", text);
@@ -282,9 +284,12 @@ static int which_sheet(const struct station *st, const struct input *in)
 {
 	int index = station_sheet_of_room(st, in->room);
 	int suspended = station_suspended_in(st, in->room);
-	if (index >= 0 || suspended < 0 || in->act != ACT_DIGIT)
+	if (index >= 0 || suspended < 0)
 		return index;
-	const struct digit *d = sheet_digit_const(&st->sheets[suspended], in->digit);
+	const struct sheet *s = &st->sheets[suspended];
+	if (in->act == ACT_CARD && in->card == CARD_OFF && in->card_room == in->room)
+		return sheet_digits_on(s) ? suspended : -1;
+	const struct digit *d = in->act == ACT_DIGIT ? sheet_digit_const(s, in->digit) : NULL;
 	return d && digit_is_on(d) ? suspended : -1;
 }
 
@@ -306,8 +311,7 @@ static void end_if_empty(struct turn *t)
 static void ask_again(struct turn *t)
 {
 	const struct debt *d;
-	if (!has_case(t) || t->s->asked.what || t->s->suspended || t->out->enter || t->in->more ||
-	    (t->out->reply.verdict == VERDICT_REFUSED && !t->in->held))
+	if (!has_case(t) || t->s->asked.what || t->s->suspended || t->out->enter || t->in->more)
 		return;
 	if ((d = debts_find(&t->s->debts, DEBT_ON)))
 		EMIT(t, .kind = EV_ASKED, .what = Q_IS_ON, .digit = d->digit, .n = 1);
@@ -352,6 +356,9 @@ static int read_again(struct turn *t)
 	int i = station_room_index(t->station, t->in->room);
 	int32_t answer = input_answer(t->in);
 	int32_t last = has_case(t) ? t->s->last_answer : i >= 0 ? t->station->idle_last[i] : 0;
+	if (t->in->repeated == REPEATED_STILL && !t->in->used_in &&
+	    !(has_case(t) && sheet_item_by_identity(t->s, t->in->thing.identity)))
+		return 0; /* what it was entered as has been taken back since */
 	if (t->in->repeated)
 		turn_accept(t, "Read twice, entered once: %s.", read_name(t, name));
 	else if (answer && answer == last && (t->in->act != ACT_CARD || t->in->card_room == t->in->room))

@@ -31,6 +31,12 @@ enum act {
 	ACT_STORED,     /* scans that a scanner had stored: stored, n_stored, lost */
 };
 
+enum repeated {
+	REPEATED_NOT = 0,
+	REPEATED_NOW, /* a second read of what was entered a moment ago */
+	REPEATED_STILL, /* of a thing that was the last one read here, however long ago: where it is still entered */
+};
+
 struct input {
 	enum act act;
 	struct moment at;
@@ -47,7 +53,7 @@ struct input {
 	const struct line *parts[LINE_CONTENTS_MAX]; /* ACT_TRAY: the lines of line->contents */
 	int32_t used_in;                             /* ended case in which this identity was used, 0 none */
 	uint8_t used_back; /* 1 where nobody looks for it: accounted for there, or isolated */
-	uint8_t repeated;  /* 1: a second read of what was entered a moment ago (count/reads.h) */
+	uint8_t repeated;  /* enum repeated (count/reads.h) */
 	int32_t slip_case; /* ACT_SLIP: the case of this slip as the record knows it, 0 none */
 	int32_t slip_room;
 	struct slip

@@ -107,7 +107,10 @@ static void plain_words(const struct deed *d, int single, char *out, size_t size
 		                                        : "the digit card");
 		return;
 	case DEED_MARK:
-		snprintf(out, size, "%s", d->item ? "its mark" : "its code");
+		snprintf(out, size, "%s",
+		         d->item                   ? "its mark"
+		         : d->truth == TRUTH_FOUND ? "the mark on it"
+		                                   : "its pack or its mark");
 		return;
 	case DEED_PACK:
 		snprintf(out, size, "%s", pack_words((enum truth)d->truth, d->item));
@@ -127,8 +130,8 @@ static void plain_words(const struct deed *d, int single, char *out, size_t size
 	out[0] = 0;
 }
 
-/* "NO (NEXT first)": behind its card, for a row of cards reads as one after the other. */
-static void deed_words(const struct deed *deed, int single, char *out, size_t size)
+/* "NEXT, then NO"; among others in a row "NO (NEXT first)", for a row of cards reads as one after the other. */
+static void deed_words(const struct deed *deed, int single, int in_row, char *out, size_t size)
 {
 	struct deed d = *deed;
 	if (!d.then) {
@@ -139,7 +142,7 @@ static void deed_words(const struct deed *deed, int single, char *out, size_t si
 	d.kind = d.then < 0 ? DEED_BADGE : DEED_CARD;
 	d.n = d.then < 0 ? -d.then : d.then;
 	plain_words(&d, single, words, sizeof words);
-	snprintf(out, size, "%s (NEXT first)", words);
+	snprintf(out, size, in_row ? "%s (NEXT first)" : "NEXT, then %s", words);
 }
 
 /* A badge that answered something before it joined may be the one that is asked for now. */
@@ -199,9 +202,9 @@ static void add(struct sentence *s, const char *format, ...)
 static int is_said(const struct next *n, int i, int single)
 {
 	char words[80], other[80];
-	deed_words(&n->deeds[i], single, words, sizeof words);
+	deed_words(&n->deeds[i], single, 0, words, sizeof words);
 	for (int k = 0; k < i; k++) {
-		deed_words(&n->deeds[k], single, other, sizeof other);
+		deed_words(&n->deeds[k], single, 0, other, sizeof other);
 		if (n->deeds[k].truth == n->deeds[i].truth && strcmp(words, other) == 0)
 			return 1;
 	}
@@ -218,10 +221,11 @@ static int list_deeds(const struct next *n, int single, int plain, int list[DEED
 	return count;
 }
 
-static void add_deed(struct sentence *s, const struct deed *d, int single, const char *before, int verb)
+static void add_deed(struct sentence *s, const struct deed *d, int single, int in_row, const char *before,
+                     int verb)
 {
 	char words[80];
-	deed_words(d, single, words, sizeof words);
+	deed_words(d, single, in_row, words, sizeof words);
 	const char *does = d->kind == DEED_TYPE ? "type " : verb ? "scan " : "";
 	int capital_letter = verb == 2;
 	if (capital_letter)
@@ -244,14 +248,14 @@ void next_word(struct next *n, const struct sheet *sheet, int32_t idle_last)
 	int plain = list_deeds(n, single, 1, list);
 	add(&s, "%s", n->head);
 	for (int i = 0; i < plain; i++)
-		add_deed(&s, &n->deeds[list[i]], single,
+		add_deed(&s, &n->deeds[list[i]], single, plain > 1,
 		         !i               ? (question ? " " : ": ")
 		         : i + 1 == plain ? " or "
 		                          : ", ",
 		         i ? 0 : 1 + question);
 	int more = list_deeds(n, single, 0, list);
 	for (int i = 0; i < more; i++)
-		add_deed(&s, &n->deeds[list[i]], single,
+		add_deed(&s, &n->deeds[list[i]], single, 0,
 		         i || plain ? "; "
 		         : question ? " "
 		                    : ": ",

@@ -57,8 +57,10 @@ enum deed_kind {
 	X(SECOND_ON, "second-on", "if a second one went on")                                                 \
 	X(ON, "on", "") /* a tourniquet is on the digit now */                                               \
 	X(ON_AGAIN, "on-again", "if one went on again")                                                      \
+	X(IS_ON_NOW, "is-on-now", "if a tourniquet is on it")                                                \
 	X(NEVER_OFF, "never-off", "if it never came off")                                                    \
 	X(NOT_ON, "not-on", "if none is on it")                                                              \
+	X(NOT_ON_YET, "not-on-yet", "if none is on it: then it is the marked digit")                         \
 	X(NEVER_ON, "never-on", "if no tourniquet went on at all")                                           \
 	X(OTHER_DIGIT, "other-digit", "") /* it is on another digit than was entered */                      \
 	X(AS_ENTERED, "as-entered", "to leave it as it is")                                                  \
@@ -70,7 +72,7 @@ enum deed_kind {
 	X(NO_OPERATION, "no-operation", "if there is no operation")                                          \
 	X(COUNTED_ALOUD, "counted-aloud", "when it was counted aloud")                                       \
 	X(WRITTEN, "written", "when it is written")                                                          \
-	X(NAMED_ALOUD, "named-aloud", "when what it is was said aloud")                                      \
+	X(NAMED_ALOUD, "named-aloud", "when it was said aloud which it is")                                  \
 	X(READ_ALOUD, "read-aloud", "when it was read aloud")                                                \
 	X(SEEN_BARE, "seen-bare", "") /* the digit was looked at and nothing is on it */                     \
 	X(PATIENT, "patient-looked", "")                                                                     \
@@ -93,7 +95,7 @@ enum deed_kind {
 	X(REASON, "reason", "")                                                                              \
 	X(PAPER_IN_HAND, "paper-in-hand", "when it is in your hand")                                         \
 	X(NEXT_PATIENT, "next-patient", "for the next patient")                                              \
-	X(RESUME, "resume", "to continue it")                                                                \
+	X(RESUME, "resume", "to go on with it")                                                              \
 	X(MADE_HERE, "made-here", "to enter as late")                                                        \
 	X(MADE_ELSEWHERE, "made-elsewhere", "to throw away")                                                 \
 	X(MEANT_ONCE, "meant-once", "for once")                                                              \

@@ -85,6 +85,7 @@ enum event_field {
 	X(DIGIT_NEVER_ON, "digit-never-on", F_DIGIT)       /* MISREAD: its last start was none */ \
 	X(DIGIT_OFF, "digit-off", F_DIGIT) \
 	X(DIGIT_SEEN_BARE, "digit-seen-bare", F_DIGIT | F_PERSON) \
+	X(DIGIT_NOT_SEEN, "digit-not-seen", F_DIGIT)       /* its look was of another digit: it is owed again */ \
 	X(DIGIT_SEEN_ON, "digit-seen-on", F_DIGIT | F_N)   /* n: 0 without full sight */ \
 	X(DIGIT_EARLIER, "digit-earlier", F_DIGIT | F_N | F_WHAT) /* n minutes, what: 1 on, 2 off */ \
 	X(DIGIT_MOVED, "digit-moved", F_DIGIT | F_OTHER)   /* MISREAD: other is the right digit */ \

@@ -124,6 +124,8 @@ static void deeds_is_on(struct next *n, const struct sheet *s, const struct aske
 	yes.digit = no.digit = never.digit = q->digit;
 	if (d && d->had)
 		yes.truth = TRUTH_ON_AGAIN;
+	else if (!s->initial_agreed && !sheet_is_empty(s))
+		no.truth = TRUTH_NOT_ON_YET;
 	next_add(n, yes);
 	next_add(n, no);
 	if (d && d->had)
@@ -363,14 +365,15 @@ static void ask_search(struct next *n, const struct station *st, const struct sh
 	for (int i = 0; look && i < s->n_digits; i++)
 		if (s->digits[i].had)
 			next_add(n, DIGIT(s->digits[i].number, STEP_DONE));
-	next_add(n, CARD(STEP_DONE, STEP_DONE));
+	if (!look) /* the card of the digit says that it was looked at, and more than STEP DONE does */
+		next_add(n, CARD(STEP_DONE, STEP_DONE));
 	next_add(n, CARD(NOT_DONE, STEP_NOT_DONE));
 	found_or_misread(n, s);
 }
 
 static void ask_search_end(struct next *n, const struct sheet *s)
 {
-	next_say(n, "The search is complete");
+	next_say(n, "Each step of the search is answered");
 	found_or_misread(n, s);
 	next_add(n, CARD(END_UNRESOLVED, GIVEN_UP));
 	next_add(n, CARD(FINAL_COUNT, COUNT_AGAIN));
@@ -402,7 +405,10 @@ static void ask_sign_out(struct next *n, const struct station *st, const struct 
 
 static void ask_team(struct next *n, const struct sheet *s, enum team_place place)
 {
-	if (place == PLACE_CIRCULATING)
+	int on = sheet_first_digit_on(s);
+	if (on)
+		next_say(n, "A tourniquet is on the %s. Who counts", own_digit_name(on));
+	else if (place == PLACE_CIRCULATING)
 		next_say(n, "Who circulates");
 	else
 		next_say(n, s->single ? "Who works alone" : "Before scrubbing");
@@ -450,11 +456,12 @@ static void ask_reminder(struct next *n, const struct sheet *s, int digit, struc
 	const struct digit *d = sheet_digit_const(s, digit);
 	digit_minutes_text(d, now, min, sizeof min);
 	if (d->state == DIGIT_OFF)
-		next_say(n, "Account for the tourniquet of the %s. To say that it was heard",
-		         own_digit_name(digit));
+		next_say(n, "Account for the tourniquet of the %s. Heard", own_digit_name(digit));
+	else if (s->single)
+		next_say(n, "Tourniquet on the %s for %s. Heard", own_digit_name(digit), min);
 	else
-		next_say(n, "Tourniquet on the %s for %s: tell the surgeon. To say that it was told",
-		         own_digit_name(digit), min);
+		next_say(n, "Tourniquet on the %s for %s. Tell the surgeon, then", own_digit_name(digit),
+		         min);
 	next_add(n, BADGE(s->single ? PLACE_FIELD : 0, TOLD));
 }
 
@@ -472,17 +479,16 @@ static void ask_idle(struct next *n, const struct station *st, const struct stat
 		next_add(n, CARD(NO, AS_ENTERED));
 	} else {
 		if (after->suspended)
-			next_say(n, "Case %d is suspended. %s", (int)after->suspended,
-			         after->unseen ? "The paper" : "Next patient");
+			next_say(n, "Case %d is suspended", (int)after->suspended);
 		else
 			next_say(n, after->unseen ? "The paper" : "Next patient");
+		if (after->suspended)
+			next_add(n, CARD(SUSPEND, RESUME));
 		if (after->unseen)
 			next_add(n, (struct deed){.kind = DEED_SLIP, .truth = TRUTH_PAPER_IN_HAND});
 		next_add(n, CARD(NEW_CASE, NEXT_PATIENT));
-		if (!after->unseen)
+		if (!after->unseen && !after->suspended)
 			n->deeds[0].truth = TRUTH_SO;
-		if (after->suspended)
-			next_add(n, CARD(SUSPEND, RESUME));
 	}
 }
 
@@ -517,10 +523,15 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 		next_add(n, BADGE(s->single ? PLACE_FIELD : PLACE_CIRCULATING, SO));
 		return;
 	case WANT_LOOK:
-		next_say(n, "%sLook at the bare %s before the dressing",
-		         s->dressing_on ? "Take the dressing down. " : "", own_digit_name(w->digit));
+		if (s->dressing_on)
+			next_say(n, "Dressing down, look at the bare %s", own_digit_name(w->digit));
+		else if (s->patient_left)
+			next_say(n, "The patient has left: go and look at the bare %s",
+			         own_digit_name(w->digit));
+		else
+			next_say(n, "Look at the bare %s before the dressing", own_digit_name(w->digit));
 		next_add(n, DIGIT(w->digit, SEEN_BARE));
-		next_add(n, CARD(NO, ON_AGAIN));
+		next_add(n, CARD(NO, IS_ON_NOW));
 		n->deeds[1].digit = (uint8_t)w->digit;
 		return;
 	case WANT_DEBT:
@@ -543,7 +554,8 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 		ask_off_of(n, s);
 		return;
 	case WANT_FINAL:
-		next_say(n, "Before the dressing");
+		next_say(n, s->patient_left ? "The patient has left, and the count is owed"
+		                            : "Before the dressing");
 		next_add(n, CARD(FINAL_COUNT, SO));
 		return;
 	case WANT_ON:

@@ -74,19 +74,21 @@ void reads_look(const struct reads *r, struct input *in, int32_t repeat_ms)
 {
 	char key[READ_KEY_MAX];
 	key_of(in, key);
-	in->repeated = 0;
+	in->repeated = REPEATED_NOT;
 	if (in->flags & EVENT_KEYED) /* no scanner stutters on a keyboard */
 		return;
 	for (int i = 0; key[0] && i < READS_MAX; i++) {
 		const struct read *k = &r->list[i];
 		if (in->held && in->act == ACT_CARD && k->room == in->room && strcmp(k->key, key) == 0 &&
 		    moment_between_ms(in->at, k->at) > 0)
-			in->repeated = 1; /* it was scanned again since */
-		else if (!in->held && k->room == in->room && strcmp(k->key, key) == 0 &&
-		         ((moment_between_ms(k->at, in->at) < repeat_ms &&
-		           (!is_by(k, in) || is_latest(r, k, in))) ||
-		          is_same_thing_still(r, k, in)))
-			in->repeated = 1;
+			in->repeated = REPEATED_NOW; /* it was scanned again since */
+		else if (!in->held && k->room == in->room && strcmp(k->key, key) == 0) {
+			if (moment_between_ms(k->at, in->at) < repeat_ms &&
+			    (!is_by(k, in) || is_latest(r, k, in)))
+				in->repeated = REPEATED_NOW;
+			else if (!in->repeated && is_same_thing_still(r, k, in))
+				in->repeated = REPEATED_STILL;
+		}
 	}
 }
 

@@ -1,8 +1,9 @@
 /* Which codes were read a moment ago, in which room (rule 22): within the repeat time the same code is one read
  * where another scanner of the room reads it, or the same scanner with nothing else between. One scanner that reads
  * A, B and A again was meant, and so is what was typed. A stored scan whose code was entered in the room since it was
- * made was made good then. A thing of an ended case, and what bears a mark, right after itself in its room is one read, however late. A plain value that the caller keeps; it need not outlive a restart, since what must
- * never be entered twice however late stands on the sheet (sheet.last_answer).
+ * made was made good then. A thing of an ended case, and what bears a mark, right after itself in its room is one read, however late,
+ * as long as it stands where that read entered it. A plain value that the caller keeps; it need not outlive a restart,
+ * since what must never be entered twice however late stands on the sheet (sheet.last_answer).
  */
 #ifndef BANDTALLY_COUNT_READS_H
 #define BANDTALLY_COUNT_READS_H

@@ -172,6 +172,10 @@ static int apply_digit(struct sheet *s, const struct event *e)
 	case EV_DIGIT_SEEN_BARE:
 		d->seen_bare = 1;
 		return 0;
+	case EV_DIGIT_NOT_SEEN:
+		d->seen_bare = 0;
+		s->who_looked = 0;
+		return 0;
 	case EV_DIGIT_SEEN_ON:
 		d->seen_on = 1;
 		return 0;
@@ -539,6 +543,7 @@ static int apply(struct sheet *s, const struct event *e)
 	case EV_DIGIT_NEVER_ON:
 	case EV_DIGIT_OFF:
 	case EV_DIGIT_SEEN_BARE:
+	case EV_DIGIT_NOT_SEEN:
 	case EV_DIGIT_SEEN_ON:
 		return apply_digit(s, e);
 	case EV_DIGIT_EARLIER:

@@ -250,6 +250,14 @@ int sheet_first_extra(const struct sheet *s)
 	return 0;
 }
 
+int sheet_is_empty(const struct sheet *s)
+{
+	int people = 0;
+	for (int p = PLACE_FIELD; p < TEAM_PLACES; p++)
+		people += s->team.at[p] != 0;
+	return debts_has(&s->debts, DEBT_TEAM) && !people && !s->n_items && !sheet_holds_any(s);
+}
+
 int sheet_holds_any(const struct sheet *s)
 {
 	for (int i = 0; i < s->n_items; i++)

@@ -67,12 +67,13 @@ enum who_looked { LOOKED_TEAM = 1, LOOKED_PATIENT, LOOKED_CARER, LOOKED_COLLEAGU
 	X(OFF, "off", "Is it off?")                                                                          \
 	X(IS_ON, "is-on", "Is a tourniquet on it now?")                                                      \
 	X(WHICH_OFF, "which-off", "Which digit is it off?")                                                  \
-	X(ROLLS_ON, "rolls-on", "Open wound, flap, infection or tumour on this digit?")                      \
+	X(ROLLS_ON, "rolls-on",                                                                              \
+	  "It rolls on. Open wound, flap, infection or tumour on the digit it is for?")                      \
 	X(RIGHT_DIGIT, "right-digit", "Not the marked digit. Is this the right digit?")                      \
 	X(MOVE_TO, "move-to", "What was misread?")                                                           \
 	X(ADD, "add", "What is added?")                                                                      \
 	X(RETURNED, "returned", "What goes back unopened?")                                                  \
-	X(ISOLATE, "isolate", "Take the whole pack off the field, isolate it, do not top it up")             \
+	X(ISOLATE, "isolate", "Do not top it up. Which pack is it?")                                         \
 	X(DROPPED, "dropped", "What was dropped?")                                                           \
 	X(NO_CODE, "no-code", "Is it a finger or toe tourniquet?")                                           \
 	X(EXTRA, "extra", "Was it opened in this case?")                                                     \
@@ -187,7 +188,9 @@ int sheet_next_open(const struct sheet *s);   /* the item the final count asks f
 int sheet_missing(const struct sheet *s);     /* items answered as missing, in pieces, or extra */
 int sheet_next_look(const struct sheet *s);   /* digit still to be looked at bare; 0 none */
 int sheet_first_extra(const struct sheet *s); /* item, 0 none */
-int sheet_holds_any(const struct sheet *s);   /* 1 where a pack was opened or a tourniquet was on */
+int sheet_is_empty(
+    const struct sheet *s); /* 1: a digit card opened it by itself, and nothing else is in it */
+int sheet_holds_any(const struct sheet *s); /* 1 where a pack was opened or a tourniquet was on */
 
 int question_of_stored(enum question q); /* 1 where YES or NO answers for held scans */
 const char *question_name(enum question q);

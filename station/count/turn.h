@@ -72,13 +72,15 @@ void never_off(struct turn *t, int digit);       /* MISREAD: OFF was wrong, its 
 void answer_counted_in(struct turn *t, int yes); /* decide-item */
 void answer_listed_already(struct turn *t, int yes);
 void answer_here_now(struct turn *t, int yes);
-int unused_tourniquet(const struct sheet *s); /* one that lies here, the latest first; 0 none */
+void extra_opened_here(struct turn *t, int item); /* YES to an extra item */
+int unused_tourniquet(const struct sheet *s);     /* one that lies here, the latest first; 0 none */
 void second_on(struct turn *t, int digit);
 void take_off(struct turn *t, int digit);
 void look_bare(struct turn *t, int digit);
 void final_begin(struct turn *t); /* decide-count */
 void final_answer(struct turn *t, int card, int number);
 void final_mark(struct turn *t, int item);
+void final_contradicted(struct turn *t); /* PIECES MISSING after the count was agreed */
 void final_progress(struct turn *t);
 void state_final(struct turn *t);
 void agree(struct turn *t, int32_t badge);
@@ -91,6 +93,8 @@ void sign_out_witnessed(struct turn *t, int32_t witness);
 void ask_points(struct turn *t);
 void search_answered(struct turn *t, int done); /* decide-card */
 const char *on_words(const struct turn *t, char out[80]);
+#define OPEN_WORDS_MAX 320
+const char *open_words(const struct turn *t, char out[OPEN_WORDS_MAX]);
 int is_look_step(const struct turn *t); /* decide-digit: the step of the search that a digit card answers */
 int badge_answers(struct turn *t, const struct person *p, enum team_place place); /* decide-team */
 void on_visitor(struct turn *t, int32_t visitor, enum team_place place);

@@ -152,6 +152,10 @@ static void tell_digit(struct telling *t, const struct event *e)
 		d->bare_ms = e->at.wall_ms;
 		d->bare_by = e->person;
 		return;
+	case EV_DIGIT_NOT_SEEN:
+		d->bare_ms = 0;
+		d->bare_by = 0;
+		return;
 	case EV_DIGIT_SEEN_ON:
 		d->without_sight |= !e->n;
 		return;
@@ -393,6 +397,7 @@ static void tell(struct telling *t, const struct event *e, const struct sheet *b
 	case EV_DIGIT_EARLIER:
 	case EV_DIGIT_MOVED:
 	case EV_DIGIT_SEEN_BARE:
+	case EV_DIGIT_NOT_SEEN:
 	case EV_DIGIT_SEEN_ON:
 	case EV_REMINDED:
 	case EV_ACKNOWLEDGED:

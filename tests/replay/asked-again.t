@@ -18,20 +18,20 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 1, GREEN-M:380 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > digit right thumb
 question: Right thumb: the clock runs as 'on?'.
-next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: digit-maybe-on, case 1, digit right thumb, first
   event: owed, case 1, maybe-on, digit right thumb
   event: asked, case 1, is-on, digit right thumb, n 1
 > pack FORCEPS 39
 accepted: Counted in: 1 artery forceps, curved.
-next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: item-in, case 1, item 2, FORCEPS:39 "artery forceps, curved" forceps known by its mark, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, is-on, digit right thumb, n 1
 > unknown 12345
-refused: Not in the catalogue: 12345. Not counted. Use a listed item; if it is already on the digit, scan UNLISTED TOURNIQUET.
-next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
-  event: refused, case 1, "Not in the catalogue: 12345. Not counted. Use a listed item; if it is already on the digit, scan UNLISTED TOURNIQUET."
+refused: Not in the catalogue: 12345. Not counted. Use a listed item, or NO CODE to count it; a tourniquet that is on: UNLISTED TOURNIQUET.
+next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
+  event: refused, case 1, "Not in the catalogue: 12345. Not counted. Use a listed item, or NO CODE to count it; a tourniquet that is on: UNLISTED TOURNIQUET."
 > card NO
 accepted: Marked digit: right thumb.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.

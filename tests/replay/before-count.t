@@ -17,7 +17,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 1, GREEN-M:111 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > digit right index finger
 question: Right index finger: the clock runs as 'on?'.
-next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: digit-maybe-on, case 1, digit right index finger, first
   event: owed, case 1, maybe-on, digit right index finger
   event: asked, case 1, is-on, digit right index finger, n 1
@@ -33,7 +33,7 @@ item 1: finger tourniquet, green, M, here, 0 of 1
 right index finger: bare, marked, now 0 min, total 0 min, longest 0 min
 > digit left index finger
 question: Left index finger: the clock runs as 'on?'.
-next: Left index finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Left index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: digit-maybe-on, case 1, digit left index finger, first
   event: owed, case 1, maybe-on, digit left index finger
   event: asked, case 1, is-on, digit left index finger, n 1
@@ -41,7 +41,7 @@ next: Left index finger: Is a tourniquet on it now? Scan YES; NO if none is on i
   event: alive, 3 times
 > card YES
 question: Tourniquet on, left index finger, from 10:00; no forceps on it. The clock runs.
-next: Left index finger: Not the marked digit. Is this the right digit? Scan YES (NEXT first); NO if not.
+next: Left index finger: Not the marked digit. Is this the right digit? Scan NEXT, then YES; NO if not.
   event: paid, case 1, maybe-on, digit left index finger, "it is on", first
   event: digit-on, case 1, digit left index finger
   event: item-on, case 1, item 1, digit left index finger

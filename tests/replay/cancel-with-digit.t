@@ -1,7 +1,7 @@
 # A case that holds only a digit card is cancelled: the reply says what is on the digit.
 > digit left thumb
-question: Left thumb: the clock runs as 'on?'.
-next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
+question: Left thumb: the clock runs as 'on?'. Case 1 is opened.
+next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: case-opened, case 1
   event: owed, case 1, team
   event: digit-maybe-on, case 1, digit left thumb
@@ -9,7 +9,7 @@ next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
   event: asked, case 1, is-on, digit left thumb, n 1
 > card YES
 accepted: Tourniquet on, left thumb, from 10:00; no forceps on it. The clock runs.
-next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+next: A tourniquet is on the left thumb. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: paid, case 1, maybe-on, digit left thumb, "it is on", first
   event: digit-on, case 1, digit left thumb
   event: item-in, case 1, item 1, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
@@ -24,7 +24,7 @@ next: Cancel this case? Scan YES; NO if not.
   event: asked, case 1, cancel, first
 > card YES
 accepted: Case 1 is cancelled. A TOURNIQUET IS ON THE LEFT THUMB. A count is still owed.
-next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+next: A tourniquet is on the left thumb. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: asked, case 1, nothing more, first
   event: cancelled, case 1
 > show

@@ -56,7 +56,7 @@ right thumb: on, now 13 min, total 13 min, longest 13 min
 + 8 min
   event: alive, 6 times
 accepted: Reminder: tourniquet on the right thumb for 20 min.
-next: Tourniquet on the right thumb for 20 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right thumb for 20 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right thumb, n 20
   event: alive
 > digit right thumb

@@ -71,7 +71,7 @@ next: Left index finger: Is a tourniquet on it now? Scan YES; NO if none is on i
   event: asked, case 2, is-on, digit left index finger, n 1
 > card YES
 accepted: Theatre 2: Tourniquet on, left index finger, from 10:00; no forceps on it. The clock runs.
-next: Owed: what the tourniquet is that is not listed: scan its pack; the circulating badge when what it is was said aloud.
+next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: paid, case 2, maybe-on, digit left index finger, "it is on", first
   event: digit-on, case 2, digit left index finger
   event: item-in, case 2, item 2, no line "tourniquet, not listed yet" tourniquet unlisted, n 1

@@ -33,7 +33,7 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
   event: clock-wrong, n 1
   event: clock-wrong, case 1, n 1
 accepted: Reminder: tourniquet on the right index finger for at least 9 min; the wall clock cannot be trusted.
-next: Tourniquet on the right index finger for at least 9 min; the wall clock cannot be trusted: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right index finger for at least 9 min; the wall clock cannot be trusted. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right index finger, n 9
 > badge CIRC-2
 accepted: Reminder for the right index finger acknowledged by CIRC-2.
@@ -75,7 +75,7 @@ next: When the tourniquet is off the right middle finger: scan its digit card, t
   event: started, n 3
 + 1 s
 accepted: Reminder: tourniquet on the right middle finger for at least 5 min; the wall clock cannot be trusted.
-next: Tourniquet on the right middle finger for at least 5 min; the wall clock cannot be trusted: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right middle finger for at least 5 min; the wall clock cannot be trusted. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right middle finger, n 5
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1

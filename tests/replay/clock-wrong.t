@@ -21,9 +21,9 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 1, GREEN-M:181 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
   event: owed, case 1, expiry-read, item 1
 > pack GREEN-M 182 lot T20 expiry 20200331
-refused: Not counted in: finger tourniquet, green, M expired on 2020-03-31. Take it off the field and use another. If it is on the digit already, scan UNLISTED TOURNIQUET, this again, its digit card.
+refused: Not counted in: finger tourniquet, green, M expired on 2020-03-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2020-03-31. Take it off the field and use another. If it is on the digit already, scan UNLISTED TOURNIQUET, this again, its digit card."
+  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2020-03-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
 > pack FORCEPS 183
 accepted: Counted in: 1 artery forceps, curved.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
@@ -34,7 +34,7 @@ item 2: artery forceps, curved, here, 0 of 1
 owed: expiry-read
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Owed: an expiry date that the station cannot judge: finger tourniquet, green, M: scan the circulating badge (NEXT first) when it was read aloud.
+next: Owed: an expiry date that the station cannot judge: finger tourniquet, green, M: scan NEXT, then the circulating badge when it was read aloud.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > show
 item 1: finger tourniquet, green, M, here, 0 of 1
@@ -68,7 +68,7 @@ next: Owed: an expiry date that the station cannot judge: finger tourniquet, gre
   event: owed, case 1, added
 > badge CIRC-2
 accepted: Expiry date read aloud, says CIRC-2. If it has passed: take the item off the field and use another.
-next: Owed: the count of what was added: scan the circulating badge (NEXT first) when it was counted aloud.
+next: Owed: the count of what was added: scan NEXT, then the circulating badge when it was counted aloud.
   event: paid, case 1, expiry-read, item 1, person CIRC-2, "read aloud", first
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1
@@ -103,7 +103,7 @@ refused: Not yet the sign-out: finger tourniquet, green, M is not accounted for.
 next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are intact; CUT AND COMPLETE for one that is cut; PIECES MISSING for one not whole; the digit card if it is on a digit; SHOWN and their number for as many as are; NO if none is there.
   event: refused, case 1, "Not yet the sign-out: finger tourniquet, green, M is not accounted for."
 > pack GREEN-M 185 lot T26 expiry 20280331
-question: Extra item: finger tourniquet, green, M is not on this sheet.
+question: Extra item: finger tourniquet, green, M, beyond what is on the sheet.
 next: Was it opened in this case? Scan YES; NO if not.
   event: extra-item, case 1, item 4, GREEN-M:185 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
   event: asked, case 1, extra, item 4
@@ -126,8 +126,8 @@ item 4: finger tourniquet, green, M, extra, 0 of 1
 right index finger: off, now 0 min, total 0 min, longest 0 min
 left thumb: on, now 0 min, total 0 min, longest 0 min
 > card UNLISTED TOURNIQUET
-accepted: Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain must not be used.
-next: Owed: what the tourniquet is that is not listed: scan its pack; the circulating badge when what it is was said aloud.
+accepted: Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.
+next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: item-in, case 1, item 5, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
   event: owed, case 1, listing, item 5
   event: owed, case 1, added

@@ -46,7 +46,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Right thumb seen bare at 10:09.

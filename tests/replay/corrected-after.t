@@ -8,7 +8,7 @@ question: Case 1.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 1, cancel, first
 > card YES
-accepted: Case 1 ended as cancelled; nothing was opened.
+accepted: Case 1 ended as cancelled; nothing was counted in.
 next: Next patient: scan NEW CASE.
   event: asked, case 1, nothing more, first
   event: case-ended, case 1, cancelled, "nothing was opened"
@@ -28,6 +28,6 @@ accepted: Case 2 opened in Theatre 1.
 next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 2
 > typed case 2: too early
-refused: Nothing asks for typed text now: type the code that stands under the barcode.
+refused: Nothing asks for text now. A barcode is typed whole, as it stands under the bars.
 next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
-  event: refused, case 2, "Nothing asks for typed text now: type the code that stands under the barcode."
+  event: refused, case 2, "Nothing asks for text now. A barcode is typed whole, as it stands under the bars."

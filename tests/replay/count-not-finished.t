@@ -46,11 +46,11 @@ next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIE
   event: count-started, case 1, final, first
 > card NO
 accepted: NOT THERE: finger tourniquet, green, M, 0 of 1.
-next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NO (NEXT first) if it is not there.
+next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NEXT, then NO if it is not there.
   event: item-not-shown, case 1, item 1, n 1, first
 > card END UNRESOLVED
 refused: The count is not finished: answer for the artery forceps, curved first.
-next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NO (NEXT first) if it is not there.
+next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NEXT, then NO if it is not there.
   event: refused, case 1, "The count is not finished: answer for the artery forceps, curved first."
 > badge SURG-3
 accepted: SURG-3: operating surgeon.
@@ -77,6 +77,6 @@ refused: Nothing is asked for now that could be missing.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: refused, case 1, "Nothing is asked for now that could be missing."
 > card END UNRESOLVED
-refused: The search is not complete. Next: say it aloud and stop closing. Scan STEP DONE or NOT DONE.
+refused: A step of the search is not answered yet: say it aloud and stop closing. Scan STEP DONE or NOT DONE.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
-  event: refused, case 1, "The search is not complete. Next: say it aloud and stop closing. Scan STEP DONE or NOT DONE."
+  event: refused, case 1, "A step of the search is not answered yet: say it aloud and stop closing. Scan STEP DONE or NOT DONE."

@@ -76,7 +76,7 @@ next: Search 2 of 11: count again, both together: scan STEP DONE or NOT DONE; FO
   event: next, case 1
 > card STEP DONE
 accepted: Search step 2 done: count again, both together.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand.
   event: search-step, case 1, done, n 2, "count again, both together", first
 > card NOT DONE
 accepted: Search step 3 NOT done: look at and feel the digit, under the dressing too. Type why, or write it on the slip.
@@ -94,7 +94,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: discrepancy, case 1
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Right index finger seen bare at 10:13.

@@ -67,11 +67,11 @@ next: Search 2 of 11: count again, both together: scan STEP DONE or NOT DONE; FO
   event: next, case 1
 > card STEP DONE
 accepted: Search step 2 done: count again, both together.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand.
   event: search-step, case 1, done, n 2, "count again, both together", first
 > card NEXT
 accepted: Next.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand.
   event: next, case 1
 > card STEP DONE
 accepted: Search step 3 done: look at and feel the digit, under the dressing too.
@@ -139,10 +139,10 @@ next: Search 11 of 11: patient told, or who will tell: scan STEP DONE or NOT DON
   event: next, case 1
 > card STEP DONE
 accepted: Search step 11 done: patient told, or who will tell.
-next: The search is complete: scan FOUND when what is missing is in your hand; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.
+next: Each step of the search is answered: scan FOUND when what is missing is in your hand; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.
   event: search-step, case 1, done, n 11, "patient told, or who will tell", first
 > card END UNRESOLVED
-question: Every step of the search is answered.
+question: Each step of the search is answered.
 next: The surgeon decides to end unresolved: scan the surgeon's badge; VISITOR 1 for a visitor without a badge; NO to go on.
   event: asked, case 1, surgeon-ends, first
 > badge SURG-3
@@ -224,7 +224,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 2, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 2, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit left thumb
 accepted: Left thumb seen bare at 10:02.

@@ -46,7 +46,7 @@ next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIE
   event: count-started, case 1, final, first
 > card NO
 accepted: NOT THERE: finger tourniquet, green, M, 0 of 1.
-next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NO (NEXT first) if it is not there.
+next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NEXT, then NO if it is not there.
   event: item-not-shown, case 1, item 1, n 1, first
 > pack FORCEPS 9
 accepted: Accounted for: artery forceps, curved: its mark was read, 1 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.
@@ -66,11 +66,11 @@ next: Search 2 of 11: count again, both together: scan STEP DONE or NOT DONE; FO
   event: next, case 1
 > card STEP DONE
 accepted: Search step 2 done: count again, both together.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: search-step, case 1, done, n 2, "count again, both together", first
 > card NEXT
 accepted: Next.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: next, case 1
 > card STEP DONE
 accepted: Search step 3 done: look at and feel the digit, under the dressing too.
@@ -138,10 +138,10 @@ next: Search 11 of 11: patient told, or who will tell: scan STEP DONE or NOT DON
   event: next, case 1
 > card STEP DONE
 accepted: Search step 11 done: patient told, or who will tell.
-next: The search is complete: scan FOUND when what is missing is in your hand; the digit card if it is on a digit; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.
+next: Each step of the search is answered: scan FOUND when what is missing is in your hand; the digit card if it is on a digit; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.
   event: search-step, case 1, done, n 11, "patient told, or who will tell", first
 > card END UNRESOLVED
-question: Every step of the search is answered.
+question: Each step of the search is answered.
 next: The surgeon decides to end unresolved: scan the surgeon's badge; VISITOR 1 for a visitor without a badge; NO to go on.
   event: asked, case 1, surgeon-ends, first
 > badge SURG-3
@@ -186,8 +186,8 @@ accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 2, item 1, GREEN-M:509 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > card FOUND
-question: Nothing is missing in this case: found of another.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+question: Nothing is missing in this case. It may be of an earlier one.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: asked, case 2, found, first
 > slip 2
 accepted: Found after the end: entered for case 1. Look at that patient's digit now and tell the surgeon.

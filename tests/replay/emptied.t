@@ -33,7 +33,7 @@ question: Case 1.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 1, cancel, first
 > card YES
-accepted: Case 1 ended as cancelled; nothing was opened.
+accepted: Case 1 ended as cancelled; nothing was counted in.
 next: Next patient: scan NEW CASE.
   event: asked, case 1, nothing more, first
   event: case-ended, case 1, cancelled, "nothing was opened"

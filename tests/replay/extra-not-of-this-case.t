@@ -28,7 +28,7 @@ accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
 next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > pack FORCEPS 99
-question: Extra item: artery forceps, curved is not on this sheet.
+question: Extra item: artery forceps, curved, beyond what is on the sheet.
 next: Was it opened in this case? Scan YES; NO if not.
   event: extra-item, case 1, item 2, FORCEPS:99 "artery forceps, curved" forceps known by its mark, n 1, first
   event: asked, case 1, extra, item 2

@@ -36,7 +36,7 @@ accepted: Accounted for: artery forceps, curved: its mark was read, 1 of 1.
 next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, mark, item 2, n 1, first
 > pack FORCEPS 77
-question: Extra item: artery forceps, curved is not on this sheet.
+question: Extra item: artery forceps, curved, beyond what is on the sheet.
 next: Was it opened in this case? Scan YES; NO if not.
   event: extra-item, case 1, item 3, FORCEPS:77 "artery forceps, curved" forceps known by its mark, n 1, first
   event: asked, case 1, extra, item 3
@@ -46,16 +46,16 @@ next: What is added? Scan the pack; NO to leave it as it is.
   event: asked, case 1, add, first
 > card NO
 accepted: Left as it is.
-next: Was it opened in this case? Scan YES; NO (NEXT first) if not.
+next: Was it opened in this case? Scan YES; NEXT, then NO if not.
   event: asked, case 1, nothing more, first
   event: asked, case 1, extra, item 3
 > badge CIRC-2
 refused: Nothing is asked of CIRC-2 now.
-next: Was it opened in this case? Scan YES; NO (NEXT first) if not.
+next: Was it opened in this case? Scan YES; NEXT, then NO if not.
   event: refused, case 1, "Nothing is asked of CIRC-2 now."
 > card NO
 accepted: Entered once already: NO. If it is meant again: NEXT, then this.
-next: Was it opened in this case? Scan YES; NO (NEXT first) if not.
+next: Was it opened in this case? Scan YES; NEXT, then NO if not.
 > show
 item 1: finger tourniquet, green, M, accounted, 1 of 1
 item 2: artery forceps, curved, accounted, 1 of 1

@@ -39,13 +39,13 @@ accepted: Final count, line by line.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > pack FORCEPS 77
-question: Extra item: artery forceps, curved is not on this sheet.
+question: Extra item: artery forceps, curved, beyond what is on the sheet.
 next: Was it opened in this case? Scan YES; NO if not.
   event: extra-item, case 1, item 2, FORCEPS:77 "artery forceps, curved" forceps known by its mark, n 1, first
   event: asked, case 1, extra, item 2
 > card NO
 accepted: Extra item, origin not known: isolate it, keep it in the room. A misread: scan MISREAD, then its code.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO (NEXT first) if it is not there; the digit card if it is on a digit.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NEXT, then NO if it is not there; the digit card if it is on a digit.
   event: asked, case 1, nothing more, first
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.
@@ -61,7 +61,7 @@ item 2: artery forceps, curved, extra, 0 of 1
 right thumb: off, now 0 min, total 0 min, longest 0 min
 > card UNDO
 accepted: Taken back: accounted for, finger tourniquet, green, M. The record keeps both.
-next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO (NEXT first) if it is not there; the digit card if it is on a digit.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NEXT, then NO if it is not there; the digit card if it is on a digit.
   event: undone, case 1, ref item-shown 4 before, first
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.
@@ -80,13 +80,13 @@ accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1. Stil
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; MISREAD if the extra item was read by mistake; FOUND if it is known which case it comes from.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > pack FORCEPS 78
-question: Extra item: artery forceps, curved is not on this sheet.
+question: Extra item: artery forceps, curved, beyond what is on the sheet.
 next: Was it opened in this case? Scan YES; NO if not.
   event: extra-item, case 1, item 3, FORCEPS:78 "artery forceps, curved" forceps known by its mark, n 1, first
   event: asked, case 1, extra, item 3
 > card YES
 accepted: Entered late: artery forceps, curved was opened in this case.
-next: Show the artery forceps, curved: scan its mark; YES (NEXT first) when both have seen it; NO if it is not there.
+next: Show the artery forceps, curved: scan its mark; NEXT, then YES when both have seen it; NO if it is not there.
   event: asked, case 1, nothing more, first
   event: item-struck, case 1, item 3
   event: item-in, case 1, item 4, FORCEPS:78 "artery forceps, curved" forceps known by its mark, n 1

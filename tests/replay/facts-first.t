@@ -1,7 +1,7 @@
 # A digit card before any case is open opens one, and the clock starts at once (rule 3).
 > digit right little finger
-question: Right little finger: the clock runs as 'on?'.
-next: Right little finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+question: Right little finger: the clock runs as 'on?'. Case 1 is opened.
+next: Right little finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: case-opened, case 1
   event: owed, case 1, team
   event: digit-maybe-on, case 1, digit right little finger
@@ -9,7 +9,7 @@ next: Right little finger: Is a tourniquet on it now? Scan YES; NO if none is on
   event: asked, case 1, is-on, digit right little finger, n 1
 > card YES
 accepted: Tourniquet on, right little finger, from 10:00; no forceps on it. The clock runs.
-next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+next: A tourniquet is on the right little finger. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: paid, case 1, maybe-on, digit right little finger, "it is on", first
   event: digit-on, case 1, digit right little finger
   event: item-in, case 1, item 1, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
@@ -28,11 +28,11 @@ owed: count
   event: alive, 4 times
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Who circulates: scan the circulating badge.
+next: A tourniquet is on the right little finger. Who counts: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Owed: what the tourniquet is that is not listed: scan its pack; the circulating badge (NEXT first) when what it is was said aloud.
+next: Owed: which tourniquet it is, not listed: scan its pack; NEXT, then the circulating badge when it was said aloud which it is.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
   event: paid, case 1, team, person CIRC-2, "both have badged in"
 > pack GREEN-M 105 lot T26 expiry 20280331
@@ -68,7 +68,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right little finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right little finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right little finger
 accepted: Right little finger seen bare at 10:04.

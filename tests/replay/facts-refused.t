@@ -12,19 +12,19 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > card UNLISTED TOURNIQUET
-accepted: Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain must not be used.
+accepted: Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
   event: owed, case 1, listing, item 1
 > digit right ring finger
 question: Right ring finger: the clock runs as 'on?'.
-next: Right ring finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right ring finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: digit-maybe-on, case 1, digit right ring finger, first
   event: owed, case 1, maybe-on, digit right ring finger
   event: asked, case 1, is-on, digit right ring finger, n 1
 > card YES
 accepted: Tourniquet on, right ring finger, from 10:00; no forceps on it. The clock runs.
-next: Owed: what the tourniquet is that is not listed: scan its pack; the circulating badge when what it is was said aloud.
+next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: paid, case 1, maybe-on, digit right ring finger, "it is on", first
   event: digit-on, case 1, digit right ring finger
   event: item-on, case 1, item 1, digit right ring finger
@@ -74,7 +74,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, cut and complete, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right ring finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right ring finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right ring finger
 accepted: Right ring finger seen bare at 10:00.

@@ -56,7 +56,7 @@ next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE;
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > digit right thumb
-question: Right thumb: the clock runs as 'on?'. The look comes after the final count is agreed.
+question: Right thumb: the clock runs as 'on?'.
 next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO if none is on it; MISREAD if it never came off.
   event: digit-doubted, case 1, digit right thumb, first
   event: owed, case 1, maybe-on, digit right thumb

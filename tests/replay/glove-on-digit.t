@@ -1,8 +1,8 @@
 # A glove finger is on the digit before any case is open: its clock runs, its code lists it late as what it is, and the surgeon
 # answers for it (rules 3 and 5). No second tourniquet is made of it.
 > digit right ring finger
-question: Right ring finger: the clock runs as 'on?'.
-next: Right ring finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+question: Right ring finger: the clock runs as 'on?'. Case 1 is opened.
+next: Right ring finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: case-opened, case 1
   event: owed, case 1, team
   event: digit-maybe-on, case 1, digit right ring finger
@@ -10,7 +10,7 @@ next: Right ring finger: Is a tourniquet on it now? Scan YES; NO if none is on i
   event: asked, case 1, is-on, digit right ring finger, n 1
 > card YES
 accepted: Tourniquet on, right ring finger, from 10:00; no forceps on it. The clock runs.
-next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+next: A tourniquet is on the right ring finger. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: paid, case 1, maybe-on, digit right ring finger, "it is on", first
   event: digit-on, case 1, digit right ring finger
   event: item-in, case 1, item 1, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
@@ -21,11 +21,11 @@ next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a 
   event: asked, case 1, nothing more
 > card UNLISTED TOURNIQUET
 refused: Entered already: the tourniquet on the right ring finger is not listed. Say aloud what it is.
-next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+next: A tourniquet is on the right ring finger. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: refused, case 1, "Entered already: the tourniquet on the right ring finger is not listed. Say aloud what it is."
 > pack GLOVE
 accepted: Listed as what it is, because it is already on: IMPROVISED, glove finger. But glove finger may not be used as a tourniquet; use a listed finger tourniquet: the surgeon answers for it.
-next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+next: A tourniquet is on the right ring finger. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: item-listed, case 1, item 1, GLOVE "glove finger" tourniquet single-use unlisted, first
   event: paid, case 1, listing, item 1, "improvised: its code was scanned"
   event: owed, case 1, reason, item 1
@@ -37,11 +37,11 @@ owed: count
 owed: reason
 > badge SCRUB-1
 accepted: SCRUB-1: at the field.
-next: Who circulates: scan the circulating badge.
+next: A tourniquet is on the right ring finger. Who counts: scan the circulating badge.
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Owed: the initial count, not agreed before the tourniquet went on: scan the circulating badge (NEXT first) when it was counted aloud.
+next: Owed: the initial count, not agreed before the tourniquet went on: scan NEXT, then the circulating badge when it was counted aloud.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
   event: paid, case 1, team, person CIRC-2, "both have badged in"
 > card NEXT
@@ -81,7 +81,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right ring finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right ring finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right ring finger
 accepted: Right ring finger seen bare at 10:00.

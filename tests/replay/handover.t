@@ -93,5 +93,5 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge SUPPORT-4
 accepted: Final count agreed aloud by SCRUB-5 and SUPPORT-4, recorded by SUPPORT-4.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-5, other SUPPORT-4, n SUPPORT-4, first

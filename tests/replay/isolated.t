@@ -21,7 +21,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 2, GREEN-M:241 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > card WRONG NUMBER IN PACK
 question: Wrong number in the pack.
-next: Take the whole pack off the field, isolate it, do not top it up: scan the pack; NO to leave it as it is.
+next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is.
   event: asked, case 1, isolate, first
 > pack GREEN-M 240 lot T26 expiry 20280331
 accepted: Isolated, not in the count: finger tourniquet, green, M. Still counted in: 1 finger tourniquet, green, M. Keep the whole pack in the room, tell stores.
@@ -72,6 +72,6 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 2, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 240 lot T26 expiry 20280331
-refused: Not counted in: this finger tourniquet, green, M was used before, in case 1, and is used once only. Take it off the field and use another. If it is on the digit already, scan its digit card, then this again.
+refused: Not counted in: this finger tourniquet, green, M was used before, in case 1, and is used once only. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
-  event: refused, case 2, "Not counted in: this finger tourniquet, green, M was used before, in case 1, and is used once only. Take it off the field and use another. If it is on the digit already, scan its digit card, then this"
+  event: refused, case 2, "Not counted in: this finger tourniquet, green, M was used before, in case 1, and is used once only. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."

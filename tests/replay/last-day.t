@@ -16,9 +16,9 @@ accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2026-11-25
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:320 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20261125 single-use, n 1, first
 > pack GREEN-M 321 lot T26 expiry 20261124
-refused: Not counted in: finger tourniquet, green, M expired on 2026-11-24. Take it off the field and use another. If it is on the digit already, scan UNLISTED TOURNIQUET, this again, its digit card.
+refused: Not counted in: finger tourniquet, green, M expired on 2026-11-24. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2026-11-24. Take it off the field and use another. If it is on the digit already, scan UNLISTED TOURNIQUET, this again, its digit card."
+  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2026-11-24. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
 > typed 60 mm
 accepted: Circumference of the digit stated as 60 mm.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.

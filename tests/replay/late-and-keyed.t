@@ -28,7 +28,7 @@ next: When the tourniquet is off the left ring finger: scan its digit card, then
 + 25 min
   event: alive, 19 times
 accepted: Reminder: tourniquet on the left ring finger for 20 min.
-next: Tourniquet on the left ring finger for 20 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the left ring finger for 20 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit left ring finger, n 20
   event: alive, 5 times
 > late digit left ring finger
@@ -55,7 +55,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first, keyed
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare left ring finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left ring finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit left ring finger
 accepted: Left ring finger seen bare at 10:25.

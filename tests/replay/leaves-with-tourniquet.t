@@ -29,7 +29,7 @@ question: Patient leaves. A TOURNIQUET IS ON THE LEFT THUMB.
 next: Does the patient leave the room now? Scan YES; NO if not.
   event: asked, case 1, leaves, first
 > card YES
-accepted: The patient has left the room. A TOURNIQUET IS ON THE LEFT THUMB. What is owed stays owed.
+accepted: The patient has left the room. A TOURNIQUET IS ON THE LEFT THUMB. Tell the surgeon and the ward now.
 next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
   event: patient-left, case 1, first
   event: asked, case 1, nothing more

@@ -52,7 +52,7 @@ next: Show the artery forceps, curved: scan its mark; YES when you have seen it;
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > pack FORCEPS 52
 accepted: Accounted for: artery forceps, curved: its mark was read, 1 of 1.
-next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: item-shown, case 1, mark, item 2, n 1, first
   event: count-agreed, case 1, final, person SURG-3, n SURG-3
 > digit left thumb

@@ -10,7 +10,7 @@ next: Who works alone: scan the operator's badge; VISITOR 1 for a visitor withou
   event: item-in, case 1, item 1, GREEN-M:220 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > digit left thumb
 accepted: Tourniquet on, left thumb, from 10:00; no forceps on it. The clock runs.
-next: Who works alone: scan the operator's badge; VISITOR 1 for a visitor without a badge.
+next: A tourniquet is on the left thumb. Who counts: scan the operator's badge; VISITOR 1 for a visitor without a badge.
   event: digit-on, case 1, digit left thumb, first
   event: item-on, case 1, item 1, digit left thumb
   event: owed, case 1, team
@@ -36,7 +36,7 @@ next: Who works alone: scan the operator's badge; VISITOR 1 for a visitor withou
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge SURG-3
 accepted: SURG-3: at the field.
-next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: joined, case 1, field, person SURG-3, "SURG-3", first
   event: paid, case 1, team, person SURG-3, "both have badged in"
   event: count-agreed, case 1, final, person SURG-3, n SURG-3
@@ -52,7 +52,7 @@ next: Owed: the initial count, not agreed before the tourniquet went on: scan th
   event: asked, case 1, nothing more
 > badge SURG-3
 accepted: SURG-3 counted: the initial count, single-person count.
-next: Read the sign-out points aloud: scan the operator's badge (NEXT first) if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan NEXT, then the operator's badge if all are so; NO if one is not.
   event: count-agreed, case 1, initial, person SURG-3, n SURG-3, first
   event: paid, case 1, count, person SURG-3, "stated by the operator after the tourniquet went on"
 > card NEXT

@@ -55,17 +55,17 @@ next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are
   event: count-started, case 1, final
 > card SHOWN 2
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 2 of 2.
-next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
   event: item-shown, case 1, shown, item 2, intact, n 1
   event: count-agreed, case 1, final, person SURG-3, n SURG-3
 > card WHO LOOKED: CARER
 refused: WHO LOOKED belongs to a single-person count, after the look at the bare digit.
-next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: refused, case 1, "WHO LOOKED belongs to a single-person count, after the look at the bare digit."
 > digit right thumb
 accepted: Right thumb seen bare at 10:10.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: digit-seen-bare, case 1, digit right thumb, person SURG-3, first
 > digit right index finger
 question: Right index finger seen bare at 10:10.
@@ -107,13 +107,13 @@ next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are
   event: count-started, case 1, final, first
 > card SHOWN 2
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 2 of 2.
-next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
   event: item-shown, case 1, shown, item 2, intact, n 1
   event: count-agreed, case 1, final, person SURG-3, n SURG-3
 > digit right thumb
 accepted: Right thumb seen bare at 10:11.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: digit-seen-bare, case 1, digit right thumb, person SURG-3, first
 > digit right index finger
 question: Right index finger seen bare at 10:11.

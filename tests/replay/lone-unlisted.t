@@ -6,13 +6,13 @@ next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: case-opened, case 1, n 1
   event: joined, case 1, field, person SURG-3, "SURG-3"
 > card UNLISTED TOURNIQUET
-accepted: Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain must not be used.
-next: Owed: what the tourniquet is that is not listed: scan its pack; the operator's badge when what it is was said aloud.
+accepted: Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.
+next: Owed: which tourniquet it is, not listed: scan its pack; the operator's badge when it was said aloud which it is.
   event: item-in, case 1, item 1, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
   event: owed, case 1, listing, item 1
 > digit left thumb
 accepted: Tourniquet on, left thumb, from 10:00; no forceps on it. The clock runs.
-next: Owed: what the tourniquet is that is not listed: scan its pack; the operator's badge when what it is was said aloud.
+next: Owed: which tourniquet it is, not listed: scan its pack; the operator's badge when it was said aloud which it is.
   event: digit-on, case 1, digit left thumb, first
   event: item-on, case 1, item 1, digit left thumb
   event: count-agreed, case 1, initial, person SURG-3, n SURG-3
@@ -29,7 +29,7 @@ next: Show the tourniquet, not listed: scan INTACT, CUT AND COMPLETE or PIECES M
   event: count-started, case 1, final
 > card INTACT
 accepted: Accounted for: tourniquet, not listed: shown intact, 1 of 1.
-next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
   event: count-agreed, case 1, final, person SURG-3, n SURG-3
 > show
@@ -37,9 +37,9 @@ item 1: tourniquet, not listed, accounted, 1 of 1
 left thumb: off, now 0 min, total 0 min, longest 0 min
 owed: listing
 > badge SURG-3
-refused: Not yet the sign-out: owed: what the tourniquet is that is not listed.
-next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
-  event: refused, case 1, "Not yet the sign-out: owed: what the tourniquet is that is not listed."
+refused: Not yet the sign-out: owed: which tourniquet it is, not listed.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
+  event: refused, case 1, "Not yet the sign-out: owed: which tourniquet it is, not listed."
 > digit left thumb
 question: Left thumb seen bare at 10:00.
 next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBODY.
@@ -47,12 +47,12 @@ next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBOD
   event: asked, case 1, who-looked
 > card WHO LOOKED: PATIENT
 accepted: Looked at the bare digit as well: the patient.
-next: Owed: what the tourniquet is that is not listed: scan its pack; the operator's badge when what it is was said aloud.
+next: Owed: which tourniquet it is, not listed: scan its pack; the operator's badge when it was said aloud which it is.
   event: who-looked, case 1, patient, first
   event: asked, case 1, nothing more
 > badge SURG-3
 accepted: Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.
-next: Read the sign-out points aloud: scan the operator's badge (NEXT first) if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan NEXT, then the operator's badge if all are so; NO if one is not.
   event: paid, case 1, listing, item 1, person SURG-3, "named aloud, not in the catalogue", first
 > card NEXT
 accepted: Next.

@@ -30,7 +30,7 @@ next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIE
   event: count-started, case 1, final
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
   event: count-agreed, case 1, final, person SURG-3, n SURG-3
 > digit left thumb

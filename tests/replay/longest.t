@@ -27,11 +27,11 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 + 30 min
   event: alive, 19 times
 accepted: Reminder: tourniquet on the right thumb for 20 min.
-next: Tourniquet on the right thumb for 20 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right thumb for 20 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right thumb, n 20
   event: alive, 9 times
 accepted: Reminder: tourniquet on the right thumb for 30 min.
-next: Tourniquet on the right thumb for 30 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right thumb for 30 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right thumb, n 30
 > digit right thumb
 question: Tourniquet on the right thumb for 30 min.

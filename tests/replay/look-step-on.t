@@ -46,7 +46,7 @@ next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIE
   event: count-started, case 1, final, first
 > card NO
 accepted: NOT THERE: finger tourniquet, green, M, 0 of 1.
-next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NO (NEXT first) if it is not there.
+next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NEXT, then NO if it is not there.
   event: item-not-shown, case 1, item 1, n 1, first
 > pack FORCEPS 53
 accepted: Accounted for: artery forceps, curved: its mark was read, 1 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.
@@ -66,7 +66,7 @@ next: Search 2 of 11: count again, both together: scan STEP DONE or NOT DONE; FO
   event: next, case 1
 > card STEP DONE
 accepted: Search step 2 done: count again, both together.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: search-step, case 1, done, n 2, "count again, both together", first
 > digit right thumb
 question: Right thumb: the clock runs as 'on?'. Look at it and feel it, under the dressing too.
@@ -110,7 +110,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: discrepancy, case 1
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Right thumb seen bare at 10:01.

@@ -67,7 +67,7 @@ next: Search 2 of 11: count again, both together: scan STEP DONE or NOT DONE; FO
   event: next, case 1
 > card STEP DONE
 accepted: Search step 2 done: count again, both together.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand.
   event: search-step, case 1, done, n 2, "count again, both together", first
 > digit right thumb
 question: Right thumb: the clock runs as 'on?'. Look at it and feel it, under the dressing too.

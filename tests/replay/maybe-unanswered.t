@@ -17,7 +17,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 1, GREEN-M:112 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > digit right index finger
 question: Right index finger: the clock runs as 'on?'.
-next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: digit-maybe-on, case 1, digit right index finger, first
   event: owed, case 1, maybe-on, digit right index finger
   event: asked, case 1, is-on, digit right index finger, n 1
@@ -25,7 +25,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on 
   event: alive, 2 times
 > badge CIRC-2
 refused: Nothing is asked of CIRC-2 now.
-next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: refused, case 1, "Nothing is asked of CIRC-2 now."
 > show
 item 1: finger tourniquet, green, M, here, 0 of 1
@@ -33,11 +33,11 @@ right index finger: maybe on, now 2 min, total 2 min, longest 2 min
 owed: maybe-on
 > card FINAL COUNT
 refused: First say whether a tourniquet is on the right index finger: YES or NO.
-next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: refused, case 1, "First say whether a tourniquet is on the right index finger: YES or NO."
 > digit right index finger
 question: Right index finger: the clock runs as 'on?'.
-next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: asked, case 1, is-on, digit right index finger, n 1, first
 > card NO
 accepted: Marked digit: right index finger.

@@ -1,8 +1,8 @@
 # Situations that need one card each.
 > card OFF
-refused: No case is open in Theatre 1: scan NEW CASE first.
+refused: No case is open in Theatre 1: OFF has nothing to act on.
 next: Next patient: scan NEW CASE.
-  event: refused, "No case is open in Theatre 1: scan NEW CASE first."
+  event: refused, "No case is open in Theatre 1: OFF has nothing to act on."
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
 next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
@@ -55,7 +55,7 @@ accepted: Counted in: 1 artery forceps, mark unreadable. At the end it is shown.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 3, no line "artery forceps, mark unreadable" forceps unlisted, n 1, first
 > card PATIENT LEAVES
-question: Patient leaves.
+question: Patient leaves. TOURNIQUET WITHOUT A CODE NOT ACCOUNTED FOR. ITEM WITHOUT A CODE, DESCRIBED ON PAPER NOT ACCOUNTED FOR. ARTERY FORCEPS, MARK UNREADABLE NOT ACCOUNTED FOR.
 next: Does the patient leave the room now? Scan YES; NO if not.
   event: asked, case 1, leaves, first
 > card NO
@@ -71,7 +71,7 @@ refused: Nothing can be taken back now. To move an entry to the right digit scan
 next: Does the patient leave the room now? Scan YES; NO if not.
   event: refused, case 1, "Nothing can be taken back now. To move an entry to the right digit scan MISREAD."
 > card DRESSING ALREADY ON
-accepted: A dressing is on already: it comes down for the look at the bare digit.
+accepted: Noted: a dressing is on. It comes down for the look at the bare digit.
 next: Does the patient leave the room now? Scan YES; NO if not.
   event: dressing-on, case 1, n 1, first
 > card STEP DONE
@@ -79,37 +79,37 @@ refused: There is no search now.
 next: Does the patient leave the room now? Scan YES; NO if not.
   event: refused, case 1, "There is no search now."
 > card FOUND
-question: Nothing is missing in this case: found of another.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+question: Nothing is missing in this case. It may be of an earlier one.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: asked, case 1, found, first
 > card WITHOUT FULL SIGHT
 refused: WITHOUT FULL SIGHT belongs to a handover.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: refused, case 1, "WITHOUT FULL SIGHT belongs to a handover."
 > card WHO LOOKED: NOBODY
 refused: WHO LOOKED belongs to a single-person count, after the look at the bare digit.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: refused, case 1, "WHO LOOKED belongs to a single-person count, after the look at the bare digit."
 > typed hello
-refused: Nothing asks for typed text now: type the code that stands under the barcode.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
-  event: refused, case 1, "Nothing asks for typed text now: type the code that stands under the barcode."
+refused: Nothing asks for text now. A barcode is typed whole, as it stands under the bars.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+  event: refused, case 1, "Nothing asks for text now. A barcode is typed whole, as it stands under the bars."
 > card INTACT
 refused: INTACT does not answer what is asked: What was found?
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: refused, case 1, "INTACT does not answer what is asked: What was found?"
 > card YES
 refused: YES does not answer what is asked: What was found?
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: refused, case 1, "YES does not answer what is asked: What was found?"
 > card NO
 accepted: Left as it is.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 1, nothing more, first
 > card YES
-refused: Nothing is asked now that YES would answer.
+refused: YES does not agree the count: scan the circulating badge.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "Nothing is asked now that YES would answer."
+  event: refused, case 1, "YES does not agree the count: scan the circulating badge."
 > card SHOWN 3
 refused: No count asks for a number now.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
@@ -123,11 +123,11 @@ accepted: Left as it is.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 1, nothing more, first
 > card PATIENT LEAVES
-question: Patient leaves.
+question: Patient leaves. TOURNIQUET WITHOUT A CODE NOT ACCOUNTED FOR. ITEM WITHOUT A CODE, DESCRIBED ON PAPER NOT ACCOUNTED FOR. ARTERY FORCEPS, MARK UNREADABLE NOT ACCOUNTED FOR.
 next: Does the patient leave the room now? Scan YES; NO if not.
   event: asked, case 1, leaves, first
 > card YES
-accepted: The patient has left the room. What is owed stays owed.
+accepted: The patient has left the room. TOURNIQUET WITHOUT A CODE NOT ACCOUNTED FOR. ITEM WITHOUT A CODE, DESCRIBED ON PAPER NOT ACCOUNTED FOR. ARTERY FORCEPS, MARK UNREADABLE NOT ACCOUNTED FOR. Tell the surgeon and the ward now.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: patient-left, case 1, first
   event: asked, case 1, nothing more

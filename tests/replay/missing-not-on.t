@@ -25,7 +25,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 3, FORCEPS:54 "artery forceps, curved" forceps known by its mark, n 1, first
 > card DROPPED
 question: Dropped.
-next: What was dropped? Scan its code; NO to leave it as it is.
+next: What was dropped? Scan its pack or its mark; NO to leave it as it is.
   event: asked, case 1, dropped, first
 > pack FORCEPS 54
 accepted: Dropped: artery forceps, curved. It stays in the room and in the count.
@@ -74,7 +74,7 @@ next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE;
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > digit right thumb
-question: Right thumb: the clock runs as 'on?'. The look comes after the final count is agreed.
+question: Right thumb: the clock runs as 'on?'.
 next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO if none is on it; MISREAD if it never came off.
   event: digit-doubted, case 1, digit right thumb, first
   event: owed, case 1, maybe-on, digit right thumb

@@ -49,7 +49,7 @@ question: Tourniquet on the right thumb for 0 min.
 next: Right thumb: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right thumb, first
 > card ADD
-accepted: A second tourniquet on the right thumb. Each needs its digit card and OFF; the clock runs until the last.
+accepted: A second tourniquet on the right thumb. The clock runs until the last is off; for each scan the digit card, then OFF. If none went on: UNDO.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: item-on, case 1, item 1, digit right thumb, first
   event: asked, case 1, nothing more
@@ -93,5 +93,5 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 2, intact, n 1
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first

@@ -62,11 +62,11 @@ next: Search 2 of 11: count again, both together: scan STEP DONE (NEXT first) or
   event: search-step, case 1, done, n 1, "say it aloud and stop closing", first
 > card NOT DONE
 accepted: Search step 2 NOT done: count again, both together. Type why, or write it on the slip.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE or NOT DONE (NEXT first); FOUND when what is missing is in your hand.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE (NEXT first); FOUND when what is missing is in your hand.
   event: search-step, case 1, not done, n 2, "count again, both together", first
 > typed nobody is free to count
 accepted: Why step 2 of the search was not done is entered.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand.
   event: search-why, case 1, n 2, "nobody is free to count", first
 > card STEP DONE
 accepted: Search step 3 done: look at and feel the digit, under the dressing too.

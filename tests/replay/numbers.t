@@ -51,7 +51,7 @@ next: Lay 5 × swabs, small side by side: scan SHOWN 5 if all are there; SHOWN a
   event: count-started, case 1, final, first
 > card SHOWN 4
 accepted: Swabs, small: 4 of 5 shown.
-next: Lay 5 × needle side by side: scan SHOWN 5 if all are there; SHOWN and their number (NEXT first) for as many as are; NO if none is there.
+next: Lay 5 × needle side by side: scan SHOWN 5 if all are there; NEXT, then SHOWN and their number for as many as are; NO if none is there.
   event: item-shown, case 1, shown, item 1, n 4, first
 > card YES
 accepted: Accounted for: needle: shown to both, 5 of 5.

@@ -38,7 +38,7 @@ next: Before the dressing: scan FINAL COUNT.
   event: digit-off, case 1, digit right index finger
 + 5 min
 accepted: Reminder: the tourniquet of the right index finger is off and not yet accounted for.
-next: Account for the tourniquet of the right index finger. To say that it was heard: scan a badge.
+next: Account for the tourniquet of the right index finger. Heard: scan a badge.
   event: reminded, case 1, digit right index finger, n 20
 > digit right index finger
 question: Right index finger: the clock runs as 'on?'.
@@ -78,7 +78,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Right index finger seen bare at 10:29.
@@ -120,7 +120,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Right index finger seen bare at 10:30.

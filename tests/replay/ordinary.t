@@ -32,11 +32,11 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 32 min
   event: alive, 19 times
 accepted: Reminder: tourniquet on the right index finger for 20 min.
-next: Tourniquet on the right index finger for 20 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right index finger for 20 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right index finger, n 20
   event: alive, 9 times
 accepted: Reminder: tourniquet on the right index finger for 30 min.
-next: Tourniquet on the right index finger for 30 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right index finger for 30 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right index finger, n 30
   event: alive, 2 times
 > digit right index finger
@@ -64,7 +64,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, mark, item 2, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Right index finger seen bare at 10:32.

@@ -21,7 +21,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 2, FORCEPS:3 "artery forceps, curved" forceps known by its mark, n 1, first
 > card WRONG NUMBER IN PACK
 question: Wrong number in the pack.
-next: Take the whole pack off the field, isolate it, do not top it up: scan the pack; NO to leave it as it is.
+next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is.
   event: asked, case 1, isolate, first
 > pack SWAB-5
 accepted: Isolated, not in the count: swabs, small. Still counted in: nothing of it. Keep the whole pack in the room, tell stores.
@@ -49,7 +49,7 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: forceps-moved, case 1, item 2, first
 > card DROPPED
 question: Dropped.
-next: What was dropped? Scan its code; NO to leave it as it is.
+next: What was dropped? Scan its pack or its mark; NO to leave it as it is.
   event: asked, case 1, dropped, first
 > pack FORCEPS 3
 accepted: Dropped: artery forceps, curved. It stays in the room and in the count.
@@ -93,5 +93,5 @@ item 3: swabs, small, isolated, 0 of 1
 right thumb: off, now 0 min, total 0 min, longest 0 min
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first

@@ -39,7 +39,7 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
   event: asked, case 1, point, person SURG-3, n 1
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
@@ -49,13 +49,13 @@ next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted fo
   event: next, case 1
 > card YES
 question: Sign-out point 3 of 5: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan YES (NEXT first); NO if not.
+next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan NEXT, then YES; NO if not.
   event: sign-out-point, case 1, yes, n 2, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 3
 > card NO
 accepted: Sign-out held at point 3: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NO (NEXT first) if one is not.
+next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NEXT, then NO if one is not.
   event: sign-out-point, case 1, no, n 3, first
   event: asked, case 1, nothing more
 > badge SURG-3
@@ -64,7 +64,7 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
   event: asked, case 1, point, person SURG-3, n 1, first
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
@@ -105,7 +105,7 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
   event: asked, case 1, point, person SURG-3, n 1, first
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2

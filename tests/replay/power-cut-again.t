@@ -79,10 +79,10 @@ next: Before the dressing: scan FINAL COUNT.
   event: clock-wrong, n 1
   event: clock-wrong, case 1, n 1
 accepted: Reminder: the tourniquet of the right thumb is off and not yet accounted for.
-next: Account for the tourniquet of the right thumb. To say that it was heard: scan a badge.
+next: Account for the tourniquet of the right thumb. Heard: scan a badge.
   event: reminded, case 1, digit right thumb, n 20
 accepted: Reminder: the tourniquet of the right thumb is off and not yet accounted for.
-next: Account for the tourniquet of the right thumb. To say that it was heard: scan a badge.
+next: Account for the tourniquet of the right thumb. Heard: scan a badge.
   event: reminded, case 1, digit right thumb, n 30
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1

@@ -30,7 +30,7 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
   event: started, n 2
 + 1 s
 accepted: Reminder: tourniquet on the right index finger for at least 15 min; by wall clock 75 min.
-next: Tourniquet on the right index finger for at least 15 min; by wall clock 75 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right index finger for at least 15 min; by wall clock 75 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right index finger, n 75
 > badge CIRC-2
 accepted: Reminder for the right index finger acknowledged by CIRC-2.
@@ -39,11 +39,11 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 10 min
   event: alive, 9 times
 accepted: Reminder: tourniquet on the right index finger for at least 25 min; by wall clock 85 min.
-next: Tourniquet on the right index finger for at least 25 min; by wall clock 85 min: tell the surgeon. To say that it was told: scan NEXT.
+next: Tourniquet on the right index finger for at least 25 min; by wall clock 85 min. Tell the surgeon, then: scan NEXT.
   event: reminded, case 1, digit right index finger, n 85
 > badge CIRC-2
 accepted: Entered once already: CIRC-2. If it is meant again: NEXT, then this.
-next: Tourniquet on the right index finger for at least 25 min; by wall clock 85 min: tell the surgeon. To say that it was told: scan NEXT.
+next: Tourniquet on the right index finger for at least 25 min; by wall clock 85 min. Tell the surgeon, then: scan NEXT.
 > card OFF
 accepted: Off, right index finger, at 11:25, after at least 25 min; by wall clock 85 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
@@ -62,7 +62,7 @@ next: Before the dressing: scan FINAL COUNT.
   event: started, n 3
 + 1 s
 accepted: Reminder: the tourniquet of the right index finger is off and not yet accounted for.
-next: Account for the tourniquet of the right index finger. To say that it was heard: scan a badge.
+next: Account for the tourniquet of the right index finger. Heard: scan a badge.
   event: reminded, case 1, digit right index finger, n 115
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1

@@ -14,31 +14,31 @@ next: Count in: scan each pack and instrument; CANCEL if there is no operation.
 
 quarantine GREEN-M BAD recalled by its maker
 > pack GREEN-M 120 lot OLD expiry 20200131
-refused: Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on the digit already, scan its digit card, then this again.
+refused: Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
-  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on the digit already, scan its digit card, then this again."
+  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
 > pack GREEN-M 121 lot BAD expiry 20280331
-refused: Not counted in: finger tourniquet, green, M is in quarantine (recalled by its maker). Take it off the field and use another. If it is on the digit already, scan its digit card, then this again.
+refused: Not counted in: finger tourniquet, green, M is in quarantine (recalled by its maker). Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
-  event: refused, case 1, "Not counted in: finger tourniquet, green, M is in quarantine (recalled by its maker). Take it off the field and use another. If it is on the digit already, scan its digit card, then this again."
+  event: refused, case 1, "Not counted in: finger tourniquet, green, M is in quarantine (recalled by its maker). Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
 > pack GLOVE
-refused: Not counted in: glove finger may not be used as a tourniquet; use a listed finger tourniquet. Take it off the field and use another. If it is on the digit already, scan its digit card, then this again.
+refused: Not counted in: glove finger may not be used as a tourniquet; use a listed finger tourniquet. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
-  event: refused, case 1, "Not counted in: glove finger may not be used as a tourniquet; use a listed finger tourniquet. Take it off the field and use another. If it is on the digit already, scan its digit card, then this again"
+  event: refused, case 1, "Not counted in: glove finger may not be used as a tourniquet; use a listed finger tourniquet. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
 > unknown (01)09506000199999
-refused: Not in the catalogue: (01)09506000199999. Not counted. Use a listed item; if it is already on the digit, scan UNLISTED TOURNIQUET.
+refused: Not in the catalogue: (01)09506000199999. Not counted. Use a listed item, or NO CODE to count it; a tourniquet that is on: UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
-  event: refused, case 1, "Not in the catalogue: (01)09506000199999. Not counted. Use a listed item; if it is already on the digit, scan UNLISTED TOURNIQUET."
+  event: refused, case 1, "Not in the catalogue: (01)09506000199999. Not counted. Use a listed item, or NO CODE to count it; a tourniquet that is on: UNLISTED TOURNIQUET."
 > pack GREEN-M 122 lot T26 expiry 20280331
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:122 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack GREEN-M 122 lot T26 expiry 20280331
-refused: Finger tourniquet, green, M is on the sheet already and was not counted twice.
+refused: Finger tourniquet, green, M: on the sheet already, not counted twice.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "Finger tourniquet, green, M is on the sheet already and was not counted twice."
+  event: refused, case 1, "Finger tourniquet, green, M: on the sheet already, not counted twice."
 > card UNLISTED TOURNIQUET
-accepted: Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain must not be used.
+accepted: Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
   event: owed, case 1, listing, item 2
@@ -55,9 +55,9 @@ refused: SUPPORT-7 is not in this team, and the place is taken: scan HANDOVER to
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: refused, case 1, "SUPPORT-7 is not in this team, and the place is taken: scan HANDOVER to change over."
 > pack GREEN-M 122 lot T26 expiry 20280331
-refused: Finger tourniquet, green, M is on the sheet already and was not counted twice.
+refused: Finger tourniquet, green, M: on the sheet already, not counted twice.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "Finger tourniquet, green, M is on the sheet already and was not counted twice."
+  event: refused, case 1, "Finger tourniquet, green, M: on the sheet already, not counted twice."
 > card RETURNED UNOPENED
 question: Returned unopened.
 next: What goes back unopened? Scan the pack; NO to leave it as it is.

@@ -17,11 +17,11 @@ accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:510 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack GREEN-M 511 lot OLD expiry 20200131
-refused: Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on the digit already, scan UNLISTED TOURNIQUET, this again, its digit card.
+refused: Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on the digit already, scan UNLISTED TOURNIQUET, this again, its digit card."
+  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
 > card UNLISTED TOURNIQUET
-accepted: Entered: a tourniquet that is not listed. Say aloud what it is; a glove finger or a drain must not be used.
+accepted: Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
   event: owed, case 1, listing, item 2

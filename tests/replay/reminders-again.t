@@ -28,15 +28,15 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 + 42 min
   event: alive, 19 times
 accepted: Reminder: tourniquet on the right thumb for 20 min.
-next: Tourniquet on the right thumb for 20 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right thumb for 20 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right thumb, n 20
   event: alive, 9 times
 accepted: Reminder: tourniquet on the right thumb for 30 min.
-next: Tourniquet on the right thumb for 30 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right thumb for 30 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right thumb, n 30
   event: alive, 9 times
 accepted: Reminder: tourniquet on the right thumb for 40 min.
-next: Tourniquet on the right thumb for 40 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right thumb for 40 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right thumb, n 40
   event: alive, 2 times
 > digit right thumb
@@ -65,7 +65,7 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 + 25 min
   event: alive, 19 times
 accepted: Reminder: tourniquet on the right thumb for 20 min.
-next: Tourniquet on the right thumb for 20 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right thumb for 20 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right thumb, n 20
   event: alive, 5 times
 > digit right thumb
@@ -89,7 +89,7 @@ next: Agree the final count aloud: scan the circulating badge.
 + 60 min
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > show
 item 1: finger tourniquet, green, M, accounted, 1 of 1

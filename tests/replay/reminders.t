@@ -27,7 +27,7 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 20 min
   event: alive, 19 times
 accepted: Reminder: tourniquet on the right index finger for 20 min.
-next: Tourniquet on the right index finger for 20 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the right index finger for 20 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit right index finger, n 20
 > badge CIRC-2
 accepted: Reminder for the right index finger acknowledged by CIRC-2.
@@ -37,7 +37,7 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 10 min
   event: alive, 9 times
 accepted: Reminder: tourniquet on the right index finger for 30 min.
-next: Tourniquet on the right index finger for 30 min: tell the surgeon. To say that it was told: scan NEXT.
+next: Tourniquet on the right index finger for 30 min. Tell the surgeon, then: scan NEXT.
   event: reminded, case 1, digit right index finger, n 30
 > badge SCRUB-1
 accepted: Reminder for the right index finger acknowledged by SCRUB-1.
@@ -50,7 +50,7 @@ next: Before the dressing: scan FINAL COUNT.
   event: digit-off, case 1, digit right index finger
 + 12 min
 accepted: Reminder: the tourniquet of the right index finger is off and not yet accounted for.
-next: Account for the tourniquet of the right index finger. To say that it was heard: scan a badge.
+next: Account for the tourniquet of the right index finger. Heard: scan a badge.
   event: reminded, case 1, digit right index finger, n 40
 > badge CIRC-2
 accepted: Reminder for the right index finger acknowledged by CIRC-2.

@@ -29,7 +29,7 @@ next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIE
   event: count-started, case 1, final, first
 > card NO
 accepted: NOT THERE: finger tourniquet, green, M, 0 of 1.
-next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NO (NEXT first) if it is not there.
+next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NEXT, then NO if it is not there.
   event: item-not-shown, case 1, item 1, n 1, first
 > pack FORCEPS 29
 accepted: Accounted for: artery forceps, curved: its mark was read, 1 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.
@@ -121,7 +121,7 @@ next: Search 11 of 11: patient told, or who will tell: scan STEP DONE or NOT DON
   event: next, case 1
 > card STEP DONE
 accepted: Search step 11 done: patient told, or who will tell.
-next: The search is complete: scan FOUND when what is missing is in your hand; the digit card if it is on a digit; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.
+next: Each step of the search is answered: scan FOUND when what is missing is in your hand; the digit card if it is on a digit; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.
   event: search-step, case 1, done, n 11, "patient told, or who will tell", first
 > card FOUND
 question: Found.
@@ -173,9 +173,9 @@ next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE;
 prints: discrepancy slip 2
   event: slip-state, case 1, written, copy 1, n 2
 > card END UNRESOLVED
-refused: The search is not complete. Next: say it aloud and stop closing. Scan STEP DONE or NOT DONE.
+refused: A step of the search is not answered yet: say it aloud and stop closing. Scan STEP DONE or NOT DONE.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
-  event: refused, case 1, "The search is not complete. Next: say it aloud and stop closing. Scan STEP DONE or NOT DONE."
+  event: refused, case 1, "A step of the search is not answered yet: say it aloud and stop closing. Scan STEP DONE or NOT DONE."
 > card STEP DONE
 accepted: Search step 1 done: say it aloud and stop closing.
 next: Search 2 of 11: count again, both together: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.

@@ -42,7 +42,7 @@ question: Tourniquet on the right thumb for 0 min.
 next: Right thumb: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right thumb, first
 > card ADD
-accepted: A second tourniquet on the right thumb. Each needs its digit card and OFF; the clock runs until the last.
+accepted: A second tourniquet on the right thumb. The clock runs until the last is off; for each scan the digit card, then OFF. If none went on: UNDO.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: item-on, case 1, item 1, digit right thumb, first
   event: asked, case 1, nothing more

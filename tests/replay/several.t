@@ -68,15 +68,15 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 2, intact, n 1
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Right index finger seen bare at 10:00.
-next: Look at the bare left index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
 > badge SURG-3
 accepted: SURG-3: operating surgeon.
-next: Look at the bare left index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
 > digit left index finger
 accepted: Left index finger seen bare at 10:00.

@@ -96,11 +96,11 @@ next: Agree the final count aloud: scan the circulating badge.
   event: discrepancy, case 1
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Right index finger seen bare at 10:01.
-next: Look at the bare left ring finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left ring finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
 > digit left ring finger
 accepted: Left ring finger seen bare at 10:01.

@@ -40,7 +40,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Right thumb seen bare at 10:00.
@@ -61,7 +61,7 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
   event: asked, case 1, point, person SURG-3, n 1, first
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
@@ -72,7 +72,7 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
   event: asked, case 1, point, person SURG-3, n 1
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
@@ -82,13 +82,13 @@ next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted fo
   event: next, case 1
 > card YES
 question: Sign-out point 3 of 5: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan YES (NEXT first); NO if not.
+next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan NEXT, then YES; NO if not.
   event: sign-out-point, case 1, yes, n 2, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 3
 > card NO
 accepted: Sign-out held at point 3: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NO (NEXT first) if one is not.
+next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NEXT, then NO if one is not.
   event: sign-out-point, case 1, no, n 3, first
   event: asked, case 1, nothing more
 > badge SURG-3
@@ -97,7 +97,7 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
   event: asked, case 1, point, person SURG-3, n 1, first
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
-next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan YES (NEXT first); NO if not.
+next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
   event: sign-out-point, case 1, yes, n 1, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
@@ -107,7 +107,7 @@ next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted fo
   event: next, case 1
 > card YES
 question: Sign-out point 3 of 5: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan YES (NEXT first); NO if not.
+next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan NEXT, then YES; NO if not.
   event: sign-out-point, case 1, yes, n 2, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 3
@@ -117,7 +117,7 @@ next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or the
   event: next, case 1
 > card YES
 question: Sign-out point 4 of 5: Equipment problems have been reported, or there are none.
-next: Sign-out 4 of 5: Equipment problems have been reported, or there are none. Is it so? Scan YES (NEXT first); NO if not.
+next: Sign-out 4 of 5: Equipment problems have been reported, or there are none. Is it so? Scan NEXT, then YES; NO if not.
   event: sign-out-point, case 1, yes, n 3, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 4
@@ -127,7 +127,7 @@ next: Sign-out 4 of 5: Equipment problems have been reported, or there are none.
   event: next, case 1
 > card YES
 question: Sign-out point 5 of 5: Concerns for recovery have been handed over, colour and warmth of the digit among them.
-next: Sign-out 5 of 5: Concerns for recovery have been handed over, colour and warmth of the digit among them. Is it so? Scan YES (NEXT first); NO if not.
+next: Sign-out 5 of 5: Concerns for recovery have been handed over, colour and warmth of the digit among them. Is it so? Scan NEXT, then YES; NO if not.
   event: sign-out-point, case 1, yes, n 4, first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 5

@@ -24,6 +24,6 @@ accepted: Circumference of the digit stated as 55 mm.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: size-stated, case 1, n 55, first
 > typed 555 mm
-refused: Nothing asks for typed text now: type the code that stands under the barcode.
+refused: Nothing asks for text now. A barcode is typed whole, as it stands under the bars.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "Nothing asks for typed text now: type the code that stands under the barcode."
+  event: refused, case 1, "Nothing asks for text now. A barcode is typed whole, as it stands under the bars."

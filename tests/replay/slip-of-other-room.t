@@ -56,7 +56,7 @@ question: Case 2.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 2, cancel, first
 > card YES
-accepted: Case 2 ended as cancelled; nothing was opened.
+accepted: Case 2 ended as cancelled; nothing was counted in.
 next: Next patient: scan NEW CASE.
   event: asked, case 2, nothing more, first
   event: case-ended, case 2, cancelled, "nothing was opened"

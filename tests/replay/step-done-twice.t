@@ -37,19 +37,19 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 accepted: Read twice, entered once: 5 MINUTES AGO.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 > card SUSPEND
-accepted: Case 1 is suspended. Clocks and reminders go on. SUSPEND again continues it.
-next: Case 1 is suspended: scan SUSPEND (NEXT first) to continue it; NEW CASE for the next patient.
+accepted: Case 1 is suspended. A TOURNIQUET IS ON THE RIGHT THUMB. Clocks and reminders go on.
+next: Case 1 is suspended: scan NEXT, then SUSPEND to go on with it; NEW CASE for the next patient.
   event: suspended, case 1, first
 >> card SUSPEND
 accepted: Read twice, entered once: SUSPEND.
-next: Case 1 is suspended. Next patient: scan NEW CASE; SUSPEND (NEXT first) to continue it.
+next: Case 1 is suspended: scan NEXT, then SUSPEND to go on with it; NEW CASE for the next patient.
 + 10 s
 > card SUSPEND
 accepted: Entered once already: SUSPEND. If it is meant again: NEXT, then this.
-next: Case 1 is suspended. Next patient: scan NEW CASE; SUSPEND (NEXT first) to continue it.
+next: Case 1 is suspended: scan NEXT, then SUSPEND to go on with it; NEW CASE for the next patient.
 > card NEXT
 accepted: Next.
-next: Case 1 is suspended. Next patient: scan NEW CASE; SUSPEND to continue it.
+next: Case 1 is suspended: scan SUSPEND to go on with it; NEW CASE for the next patient.
   event: next
 > card SUSPEND
 accepted: Case 1 goes on.
@@ -103,5 +103,5 @@ next: Search 2 of 11: count again, both together: scan STEP DONE or NOT DONE; FO
   event: next, case 1
 > card STEP DONE
 accepted: Search step 2 done: count again, both together.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand.
   event: search-step, case 1, done, n 2, "count again, both together", first

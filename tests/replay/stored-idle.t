@@ -29,17 +29,17 @@ next: Who circulates: scan the circulating badge.
 > show
 item 1: finger tourniquet, green, M, here, 0 of 1
 > card CANCEL
-question: Case 1.
+question: Case 1. FINGER TOURNIQUET, GREEN, M NOT ACCOUNTED FOR.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 1, cancel, first
 > card YES
-accepted: Case 1 is cancelled. A pack was opened, so a count is still owed.
+accepted: Case 1 is cancelled. FINGER TOURNIQUET, GREEN, M NOT ACCOUNTED FOR. A count is still owed.
 next: Who circulates: scan the circulating badge.
   event: asked, case 1, nothing more, first
   event: cancelled, case 1
 > card SUSPEND
-accepted: Case 1 is suspended. Clocks and reminders go on. SUSPEND again continues it.
-next: Case 1 is suspended: scan SUSPEND (NEXT first) to continue it; NEW CASE for the next patient.
+accepted: Case 1 is suspended. Clocks and reminders go on.
+next: Case 1 is suspended: scan NEXT, then SUSPEND to go on with it; NEW CASE for the next patient.
   event: suspended, case 1, first
 > stored 60 s: card NEW CASE; badge SCRUB-1
 question: 2 stored scans came.
@@ -57,14 +57,14 @@ accepted: Next.
 next: 2 scans were stored: NEW CASE; SCRUB-1 (oldest 09:59). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
   event: next, case 1
 > card SUSPEND
-accepted: Case 1 is suspended. Clocks and reminders go on. SUSPEND again continues it.
+accepted: Case 1 is suspended. Clocks and reminders go on.
 next: 2 scans were stored: NEW CASE; SCRUB-1 (oldest 09:59). Made in this room? Scan YES to enter as late; NO to throw away.
   event: suspended, case 1, first
   event: asked, case 1, nothing more
   event: asked, stored
 > card NO
 accepted: 2 stored scans were thrown away: NEW CASE; SCRUB-1. The record says so.
-next: Case 1 is suspended. Next patient: scan NEW CASE; SUSPEND to continue it.
+next: Case 1 is suspended: scan SUSPEND to go on with it; NEW CASE for the next patient.
   event: held-scan-answered, thrown away, ref scan-held 9 before, 2 times
   event: refused, "2 stored scans were thrown away: NEW CASE; SCRUB-1"
   event: asked, nothing more
@@ -88,10 +88,10 @@ owed: maybe-on
   event: started, n 2
 > card YES
 accepted: 2 stored scans are entered as late.
-next: Who circulates: scan the circulating badge.
+next: A tourniquet is on the left thumb. Who counts: scan the circulating badge.
   event: asked, case 1, nothing more, first
 question: Left thumb: the clock runs as 'on?'.
-next: Left thumb: Is a tourniquet on it now? Scan YES (NEXT first); NO if none is on it.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES; NO if none is on it: then it is the marked digit.
   event: asked, case 1, is-on, digit left thumb, n 1, first, late, 2406 s before, by wall clock 2406 s before
   event: held-scan-answered, entered, ref scan-held 8 before, 2406 s before, by wall clock 2406 s before
 accepted: Off, left thumb, after at least 10 min; the wall clock cannot be trusted. Off is not yet accounted for.
@@ -118,24 +118,24 @@ refused: 1 stored scan came. NOT held: not in the catalogue: (01)00000000000000.
 next: Who circulates: scan the circulating badge.
   event: refused, case 1, "A stored scan was NOT held: not in the catalogue: (01)00000000000000"
 > card FOUND
-question: Nothing is missing in this case: found of another.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+question: Nothing is missing in this case. It may be of an earlier one.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: asked, case 1, found, first
 > stored 100 s: unknown (01)00000000000000; card NEW CASE
 question: 2 stored scans came. NOT held: not in the catalogue: (01)00000000000000. Enter it from the paper sheet.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: refused, case 1, "A stored scan was NOT held: not in the catalogue: (01)00000000000000"
   event: scan-held, card, item 2, other 1, no line, n 1, "hand-1", 99 s before, by wall clock 99 s before
 > slip 1
 refused: Slip 0000001 is not of this station: put the right slip in the notes.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: refused, case 1, "Slip 0000001 is not of this station: put the right slip in the notes."
 > card NEW CASE
 refused: Case 1 is open in Theatre 1: end it, or scan SUSPEND or CANCEL.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: refused, case 1, "Case 1 is open in Theatre 1: end it, or scan SUSPEND or CANCEL."
 > card NO
 accepted: Left as it is.
-next: A scan was stored: NEW CASE (made 10:29). Made in this room, for this case? Scan YES to enter as late; NO (NEXT first) to throw away.
+next: A scan was stored: NEW CASE (made 10:29). Made in this room, for this case? Scan YES to enter as late; NEXT, then NO to throw away.
   event: asked, case 1, nothing more, first
   event: asked, case 1, stored

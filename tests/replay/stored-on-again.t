@@ -42,15 +42,15 @@ next: A scan was stored: left thumb (made 10:01). Made in this room, for this ca
   event: asked, case 1, stored
 > card YES
 accepted: 1 stored scan is entered as late.
-next: Owed, left thumb: whether a tourniquet is on: scan YES (NEXT first); NO if not.
+next: Owed, left thumb: whether a tourniquet is on: scan NEXT, then YES; NO if not.
   event: asked, case 1, nothing more, first
 question: Left thumb: scanned at 10:01, before what was entered since.
-next: Left thumb: Is a tourniquet on it now? Scan YES (NEXT first) if one went on again; NO if none is on it; MISREAD if it never came off.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES if one went on again; NO if none is on it; MISREAD if it never came off.
   event: asked, case 1, is-on, digit left thumb, n 1, first, late, 303 s before, by wall clock 303 s before
   event: held-scan-answered, entered, ref scan-held 6 before, 303 s before, by wall clock 303 s before
 > card YES
 accepted: Entered once already: YES. If it is meant again: NEXT, then this.
-next: Left thumb: Is a tourniquet on it now? Scan YES (NEXT first) if one went on again; NO if none is on it; MISREAD if it never came off.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES if one went on again; NO if none is on it; MISREAD if it never came off.
 + 1 min
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1
@@ -58,24 +58,24 @@ left thumb: off, now 2 min, total 7 min, longest 5 min
 owed: maybe-on
 > card OFF
 refused: OFF was entered for the left thumb already: NO if none went on again; YES if one did, then its digit card and OFF.
-next: Left thumb: Is a tourniquet on it now? Scan YES (NEXT first) if one went on again; NO if none is on it; MISREAD if it never came off.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES if one went on again; NO if none is on it; MISREAD if it never came off.
   event: refused, case 1, "OFF was entered for the left thumb already: NO if none went on again; YES if one did, then its digit card and OFF."
 + 10 min
 > stored 120 s: digit left thumb
 question: 1 stored scan came.
-next: Left thumb: Is a tourniquet on it now? Scan YES (NEXT first) if one went on again; NO if none is on it; MISREAD if it never came off.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES if one went on again; NO if none is on it; MISREAD if it never came off.
   event: scan-held, digit, item 1, digit left thumb, other 1, no line, "hand-1", 120 s before, by wall clock 120 s before
 + boot 30 min
   event: started, n 2
 > card YES
 accepted: Entered once already: YES. If it is meant again: NEXT, then this.
-next: Left thumb: Is a tourniquet on it now? Scan YES (NEXT first) if one went on again; NO if none is on it; MISREAD if it never came off.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES if one went on again; NO if none is on it; MISREAD if it never came off.
 > card YES
 accepted: Entered once already: YES. If it is meant again: NEXT, then this.
-next: Left thumb: Is a tourniquet on it now? Scan YES (NEXT first) if one went on again; NO if none is on it; MISREAD if it never came off.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES if one went on again; NO if none is on it; MISREAD if it never came off.
 + 1 min
 accepted: Reminder: tourniquet on the left thumb for at least 11 min; by wall clock 43 min.
-next: Left thumb: Is a tourniquet on it now? Scan YES (NEXT first) if one went on again; NO if none is on it; MISREAD if it never came off.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES if one went on again; NO if none is on it; MISREAD if it never came off.
   event: reminded, case 1, digit left thumb, n 43
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1

@@ -33,7 +33,7 @@ question: Tourniquet on the left thumb for 0 min.
 next: Left thumb: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit left thumb, first
 > card ADD
-accepted: A second tourniquet on the left thumb. Each needs its digit card and OFF; the clock runs until the last.
+accepted: A second tourniquet on the left thumb. The clock runs until the last is off; for each scan the digit card, then OFF. If none went on: UNDO.
 next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
   event: item-on, case 1, item 1, digit left thumb, first
   event: asked, case 1, nothing more
@@ -48,7 +48,7 @@ next: 5 scans were stored: OFF; OFF; AWAKE PATIENT; AWAKE PATIENT; AWAKE PATIENT
   event: asked, case 1, stored, first
 > card YES
 question: Not entered yet.
-next: OFF came twice in a row. Meant twice? Scan YES (NEXT first); NO for once.
+next: OFF came twice in a row. Meant twice? Scan NEXT, then YES; NO for once.
   event: asked, case 1, twice, first
 > card NEXT
 accepted: Next.
@@ -56,7 +56,7 @@ next: OFF came twice in a row. Meant twice? Scan YES; NO for once.
   event: next, case 1
 > card YES
 question: Not entered yet.
-next: AWAKE PATIENT came 3 times in a row. Meant 3 times? Scan YES (NEXT first); NO for once.
+next: AWAKE PATIENT came 3 times in a row. Meant 3 times? Scan NEXT, then YES; NO for once.
   event: held-scan-answered, meant, ref scan-held 7 before
   event: asked, case 1, twice, first
 > card NO
@@ -88,7 +88,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on 
   event: asked, case 1, is-on, digit right index finger, n 1
 > card YES
 accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
-next: Owed: what the tourniquet is that is not listed: scan its pack; the circulating badge when what it is was said aloud.
+next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: paid, case 1, maybe-on, digit right index finger, "it is on", first
   event: digit-on, case 1, digit right index finger
   event: item-in, case 1, item 3, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
@@ -107,7 +107,7 @@ next: A scan was stored: OFF (made 09:52). Made in this room, for this case? Sca
   event: next, case 1
 > card YES
 accepted: 1 stored scan is entered as late.
-next: Owed: what the tourniquet is that is not listed: scan its pack; the circulating badge when what it is was said aloud.
+next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: asked, case 1, nothing more, first
 question: More than one digit had a tourniquet in this case.
 next: Which digit is it off? Scan its digit card; NO to leave it as it is.
@@ -154,7 +154,7 @@ next: Which digit is it off? Scan its digit card; NO to leave it as it is.
   event: owed, case 1, maybe-on, digit left index finger, 65 s before, by wall clock 65 s before
 > card NO
 accepted: Left as it is.
-next: 24 scans were stored: ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED and 10 more (oldest 09:59). Made in this room, for this case? Scan YES to enter as late; NO (NEXT first) to throw away.
+next: 24 scans were stored: ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED and 10 more (oldest 09:59). Made in this room, for this case? Scan YES to enter as late; NEXT, then NO to throw away.
   event: asked, case 1, nothing more, first
   event: asked, case 1, stored
 > show

@@ -14,20 +14,20 @@ next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > digit right index finger
 question: Right index finger: the clock runs as 'on?'.
-next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: digit-maybe-on, case 1, digit right index finger, first
   event: owed, case 1, maybe-on, digit right index finger
   event: asked, case 1, is-on, digit right index finger, n 1
 > stored 640 s: pack GREEN-M 101; digit left thumb
 question: 2 stored scans came. The clock runs as 'on?': left thumb from 09:49.
-next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: scan-held, thing, item 1, other 1, GREEN-M:101 "finger tourniquet, green, M" tourniquet known by its pack single-use, "hand-1", 640 s before, by wall clock 640 s before
   event: scan-held, digit, item 2, digit left thumb, other 1, no line, "hand-1", 639 s before, by wall clock 639 s before
   event: digit-maybe-on, case 1, digit left thumb, first, late, 639 s before, by wall clock 639 s before
   event: owed, case 1, maybe-on, digit left thumb, 639 s before, by wall clock 639 s before
 > card NO
 accepted: Marked digit: right index finger.
-next: 2 scans were stored: pack finger tourniquet, green, M; left thumb (oldest 09:49). Made in this room, for this case? Scan YES to enter as late; NO (NEXT first) to throw away.
+next: 2 scans were stored: pack finger tourniquet, green, M; left thumb (oldest 09:49). Made in this room, for this case? Scan YES to enter as late; NEXT, then NO to throw away.
   event: digit-not-on, case 1, digit right index finger, first
   event: paid, case 1, maybe-on, digit right index finger, "not on"
   event: asked, case 1, nothing more
@@ -43,7 +43,7 @@ next: 2 scans were stored: pack finger tourniquet, green, M; left thumb (oldest 
   event: next, case 1
 > card NO
 accepted: 2 stored scans were thrown away: pack finger tourniquet, green, M; left thumb. The record says so.
-next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: held-scan-answered, thrown away, ref scan-held 10 before, 2 times
   event: refused, case 1, "2 stored scans were thrown away: pack finger tourniquet, green, M; left thumb"
   event: asked, case 1, nothing more
@@ -54,7 +54,7 @@ left thumb: maybe on, now 10 min, total 10 min, longest 10 min
 owed: maybe-on
 > card NEXT
 accepted: Entered once already: NEXT. If it is meant again: NEXT, then this.
-next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
 > card NO
 accepted: Marked digit: left thumb.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.

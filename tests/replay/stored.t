@@ -36,7 +36,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 1, GREEN-M:101 "finger tourniquet, green, M" tourniquet known by its pack single-use, n 1, first, late, 846 s before, by wall clock 846 s before
   event: held-scan-answered, entered, ref scan-held 9 before, 846 s before, by wall clock 846 s before
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Owed, left thumb: whether a tourniquet is on: scan YES (NEXT first); NO if not.
+next: Owed, left thumb: whether a tourniquet is on: scan NEXT, then YES; NO if not.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first, late, 845 s before, by wall clock 845 s before
   event: held-scan-answered, entered, ref scan-held 10 before, 845 s before, by wall clock 845 s before
 accepted: Tourniquet on, left thumb, from 09:49; no forceps on it. The clock runs.
@@ -63,7 +63,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > stored 30 s: digit left thumb
 question: 1 stored scan came. The clock runs as 'on?': left thumb from 09:59.
@@ -74,15 +74,15 @@ next: A scan was stored: left thumb (made 09:59). Made in this room, for this ca
   event: asked, case 1, stored
 > card YES
 accepted: 1 stored scan is entered as late.
-next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: asked, case 1, nothing more, first
 question: Left thumb: scanned at 09:59, before what was entered since.
-next: Left thumb: Is a tourniquet on it now? Scan YES (NEXT first) if one went on again; NO if none is on it; MISREAD if it never came off.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES if one went on again; NO if none is on it; MISREAD if it never came off.
   event: asked, case 1, is-on, digit left thumb, n 1, first, late, 33 s before, by wall clock 33 s before
   event: held-scan-answered, entered, ref scan-held 6 before, 33 s before, by wall clock 33 s before
 > card NO
 accepted: Not on: left thumb.
-next: Look at the bare left thumb before the dressing: scan its digit card; NO (NEXT first) if one went on again.
+next: Look at the bare left thumb before the dressing: scan its digit card; NEXT, then NO if a tourniquet is on it.
   event: digit-not-on, case 1, digit left thumb, first
   event: paid, case 1, maybe-on, digit left thumb, "not on"
   event: asked, case 1, nothing more

@@ -78,7 +78,7 @@ accepted: Final count, line by line.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card MISREAD
-question: Misread: the right thumb is wrong, or scan the pack that was misread.
+question: Misread: the right thumb, or a pack.
 next: Right thumb: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
   event: asked, case 1, move-to, digit right thumb, first
 > pack SWAB-5 lot S1
@@ -99,7 +99,7 @@ next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE;
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > digit right thumb
-question: Right thumb: the clock runs as 'on?'. The look comes after the final count is agreed.
+question: Right thumb: the clock runs as 'on?'.
 next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO if none is on it; MISREAD if it never came off.
   event: digit-doubted, case 1, digit right thumb, first
   event: owed, case 1, maybe-on, digit right thumb
@@ -122,7 +122,7 @@ next: Before the dressing: scan FINAL COUNT.
   event: asked, case 1, nothing more
   event: digit-off, case 1, digit right thumb
 > card MISREAD
-question: Misread: the right thumb is wrong, or scan the pack that was misread.
+question: Misread: the right thumb, or a pack.
 next: Right thumb: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
   event: asked, case 1, move-to, digit right thumb, first
 > pack SWAB-5 lot S1

@@ -28,17 +28,18 @@ question: SURG-3 hands over (operating surgeon).
 next: Who takes over? Scan a badge; NO to leave it as it is.
   event: asked, case 1, handover-in, person SURG-3, first
 > badge SUPPORT-7
-refused: SUPPORT-7 cannot take this place (operating surgeon): scan the badge of one who may.
-next: Who takes over? Scan a badge; NO to leave it as it is.
-  event: refused, case 1, "SUPPORT-7 cannot take this place (operating surgeon): scan the badge of one who may."
-> badge CHARGE-6
-refused: CHARGE-6 cannot take this place (operating surgeon): scan the badge of one who may.
-next: Who takes over? Scan a badge; NO to leave it as it is.
-  event: refused, case 1, "CHARGE-6 cannot take this place (operating surgeon): scan the badge of one who may."
-> card NO
-accepted: Left as it is.
+refused: SUPPORT-7 cannot take this place (operating surgeon): no handover. With one who may: HANDOVER again.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 1, nothing more, first
+  event: refused, case 1, "SUPPORT-7 cannot take this place (operating surgeon): no handover. With one who may: HANDOVER again."
+> badge CHARGE-6
+accepted: CHARGE-6: nurse in charge.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: joined, case 1, charge, person CHARGE-6, "CHARGE-6", first
+> card NO
+refused: Nothing is asked now that NO would answer.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: refused, case 1, "Nothing is asked now that NO would answer."
 > card HANDOVER
 question: Handover.
 next: Who hands over? Scan a badge; NO to leave it as it is.
@@ -48,31 +49,31 @@ question: CIRC-2 hands over (circulating).
 next: Who takes over? Scan a badge; NO to leave it as it is.
   event: asked, case 1, handover-in, person CIRC-2, first
 > badge CHARGE-6
-refused: CHARGE-6 cannot take this place (circulating): scan the badge of one who may.
+refused: CHARGE-6 is in the team already: scan the badge of the one who comes.
 next: Who takes over? Scan a badge; NO to leave it as it is.
-  event: refused, case 1, "CHARGE-6 cannot take this place (circulating): scan the badge of one who may."
+  event: refused, case 1, "CHARGE-6 is in the team already: scan the badge of the one who comes."
 > badge SUPPORT-7
 question: SUPPORT-7 takes over from CIRC-2, circulating.
-next: Count aloud together what is on the sheet: scan the circulating badge (NEXT first).
+next: Count aloud together what is on the sheet: scan NEXT, then the circulating badge.
   event: left, case 1, circulating, person CIRC-2, first
   event: joined, case 1, circulating, person SUPPORT-7, "SUPPORT-7"
   event: count-started, case 1, handover
   event: owed, case 1, handover
   event: asked, case 1, handover-agree, person CIRC-2, n 7
 > card WITHOUT FULL SIGHT
-refused: WITHOUT FULL SIGHT belongs to a handover.
-next: Count aloud together what is on the sheet: scan the circulating badge (NEXT first).
-  event: refused, case 1, "WITHOUT FULL SIGHT belongs to a handover."
+refused: Each tourniquet that is on was seen already.
+next: Count aloud together what is on the sheet: scan NEXT, then the circulating badge.
+  event: refused, case 1, "Each tourniquet that is on was seen already."
 > badge SUPPORT-7
 accepted: Entered once already: SUPPORT-7. If it is meant again: NEXT, then this.
-next: Count aloud together what is on the sheet: scan the circulating badge (NEXT first).
+next: Count aloud together what is on the sheet: scan NEXT, then the circulating badge.
 > card NEXT
 accepted: Next.
 next: Count aloud together what is on the sheet: scan the circulating badge.
   event: next, case 1
 > badge SUPPORT-7
 accepted: Handover count agreed aloud by SCRUB-1 and SUPPORT-7, recorded by SUPPORT-7.
-next: Count in: scan each pack and instrument; the circulating badge (NEXT first) when both have counted aloud.
+next: Count in: scan each pack and instrument; NEXT, then the circulating badge when both have counted aloud.
   event: count-agreed, case 1, handover, person SCRUB-1, other SUPPORT-7, n SUPPORT-7, first
   event: paid, case 1, handover, person SUPPORT-7, "agreed aloud"
   event: asked, case 1, nothing more

@@ -16,8 +16,8 @@ accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:180 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > card SUSPEND
-accepted: Case 1 is suspended. Clocks and reminders go on. SUSPEND again continues it.
-next: Case 1 is suspended: scan SUSPEND (NEXT first) to continue it; NEW CASE for the next patient.
+accepted: Case 1 is suspended. Clocks and reminders go on.
+next: Case 1 is suspended: scan NEXT, then SUSPEND to go on with it; NEW CASE for the next patient.
   event: suspended, case 1, first
 > card NEW CASE
 accepted: Case 2 opened in Theatre 1.
@@ -28,8 +28,8 @@ question: Case 2.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 2, cancel, first
 > card YES
-accepted: Case 2 ended as cancelled; nothing was opened.
-next: Case 1 is suspended. Next patient: scan NEW CASE; SUSPEND to continue it.
+accepted: Case 2 ended as cancelled; nothing was counted in.
+next: Case 1 is suspended: scan SUSPEND to go on with it; NEW CASE for the next patient.
   event: asked, case 2, nothing more, first
   event: case-ended, case 2, cancelled, "nothing was opened"
 > card SUSPEND
@@ -37,11 +37,11 @@ accepted: Case 1 goes on.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: resumed, case 1, first
 > card CANCEL
-question: Case 1.
+question: Case 1. FINGER TOURNIQUET, GREEN, M NOT ACCOUNTED FOR.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 1, cancel, first
 > card YES
-accepted: Case 1 is cancelled. A pack was opened, so a count is still owed.
+accepted: Case 1 is cancelled. FINGER TOURNIQUET, GREEN, M NOT ACCOUNTED FOR. A count is still owed.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 1, nothing more, first
   event: cancelled, case 1

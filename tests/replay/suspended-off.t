@@ -35,12 +35,12 @@ next: Before the dressing: scan FINAL COUNT.
   event: asked, case 1, nothing more
   event: digit-off, case 1, digit right thumb
 > card SUSPEND
-accepted: Case 1 is suspended. Clocks and reminders go on. SUSPEND again continues it.
-next: Case 1 is suspended: scan SUSPEND (NEXT first) to continue it; NEW CASE for the next patient.
+accepted: Case 1 is suspended. Clocks and reminders go on.
+next: Case 1 is suspended: scan NEXT, then SUSPEND to go on with it; NEW CASE for the next patient.
   event: suspended, case 1, first
 > digit right thumb
-question: Right thumb: the clock runs as 'on?'.
-next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
+question: Right thumb: the clock runs as 'on?'. Case 2 is opened. Case 1 stays suspended.
+next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: case-opened, case 2
   event: owed, case 2, team
   event: digit-maybe-on, case 2, digit right thumb
@@ -48,7 +48,7 @@ next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
   event: asked, case 2, is-on, digit right thumb, n 1
 > card YES
 accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
-next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+next: A tourniquet is on the right thumb. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: paid, case 2, maybe-on, digit right thumb, "it is on", first
   event: digit-on, case 2, digit right thumb
   event: item-in, case 2, item 1, no line "tourniquet, not listed yet" tourniquet unlisted, n 1

@@ -21,7 +21,7 @@ accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > card UNDO
-accepted: Taken back: the agreement. The record keeps both.
+accepted: Taken back: the count that was agreed. The record keeps both.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: undone, case 1, ref count-agreed 1 before, first
 + 2 min
@@ -37,22 +37,23 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 1 min
   event: alive
 > card UNDO
-accepted: Taken back: tourniquet on, right index finger. The record keeps both.
-next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
-  event: undone, case 1, ref digit-on 3 before, first
+question: The clock of the right index finger runs on: UNDO does not stop it.
+next: Right index finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
+  event: asked, case 1, move-to, digit right index finger, first
 > digit right middle finger
-accepted: Tourniquet on, right middle finger, from 10:03; no forceps on it. The clock runs.
+accepted: Moved from the right index finger to the right middle finger; the time is kept.
 next: When the tourniquet is off the right middle finger: scan its digit card, then OFF.
-  event: digit-on, case 1, digit right middle finger, first
-  event: item-on, case 1, item 1, digit right middle finger
+  event: digit-moved, case 1, digit right index finger, other right middle finger, first
+  event: paid, case 1, marked-digit, digit right middle finger, "entered for the wrong digit and moved"
+  event: asked, case 1, nothing more
 + 7 min
   event: alive, 7 times
 > digit right middle finger
-question: Tourniquet on the right middle finger for 7 min.
+question: Tourniquet on the right middle finger for 8 min.
 next: Right middle finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
   event: asked, case 1, off, digit right middle finger, first
 > card OFF
-accepted: Off, right middle finger, at 10:10, after 7 min. Off is not yet accounted for.
+accepted: Off, right middle finger, at 10:10, after 8 min. Off is not yet accounted for.
 next: Before the dressing: scan FINAL COUNT.
   event: item-off, case 1, item 1, digit right middle finger, first
   event: asked, case 1, nothing more
@@ -67,16 +68,16 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right middle finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right middle finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > card UNDO
-accepted: Taken back: the agreement. The record keeps both.
+accepted: Taken back: the count that was agreed. The record keeps both.
 next: Agree the final count aloud: scan the circulating badge.
   event: undone, case 1, ref count-agreed 1 before, first
 + 1 min
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right middle finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right middle finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right middle finger
 accepted: Right middle finger seen bare at 10:11.
@@ -84,7 +85,7 @@ next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO
   event: digit-seen-bare, case 1, digit right middle finger, person CIRC-2, first
 > card UNDO
 accepted: Taken back: seen bare, right middle finger. The record keeps both.
-next: Look at the bare right middle finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right middle finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: undone, case 1, ref digit-seen-bare 1 before, first
 + 2 min
 > digit right middle finger

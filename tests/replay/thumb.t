@@ -121,7 +121,7 @@ next: Search 11 of 11: patient told, or who will tell: scan STEP DONE or NOT DON
   event: next, case 1
 > card STEP DONE
 accepted: Search step 11 done: patient told, or who will tell.
-next: The search is complete: scan FOUND when what is missing is in your hand; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.
+next: Each step of the search is answered: scan FOUND when what is missing is in your hand; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.
   event: search-step, case 1, done, n 11, "patient told, or who will tell", first
 > digit right thumb
 question: Right thumb: the clock runs as 'on?'.

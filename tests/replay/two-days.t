@@ -26,14 +26,14 @@ next: When the tourniquet is off the left great (big) toe: scan its digit card, 
   event: item-on, case 1, item 1, digit left great (big) toe
 + once 2880 min
 accepted: Reminder: tourniquet on the left great (big) toe for 2880 min.
-next: Tourniquet on the left great (big) toe for 2880 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the left great (big) toe for 2880 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit left great (big) toe, n 2880
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
 left great (big) toe: on, now 2880 min, total 2880 min, longest 2880 min
 + once 2880 min
 accepted: Reminder: tourniquet on the left great (big) toe for 5760 min.
-next: Tourniquet on the left great (big) toe for 5760 min: tell the surgeon. To say that it was told: scan a badge.
+next: Tourniquet on the left great (big) toe for 5760 min. Tell the surgeon, then: scan a badge.
   event: reminded, case 1, digit left great (big) toe, n 5760
 > digit left great (big) toe
 question: Tourniquet on the left great (big) toe for 5760 min.

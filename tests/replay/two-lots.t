@@ -47,7 +47,7 @@ next: What goes back unopened? Scan the pack; NO to leave it as it is.
   event: refused, case 1, "Finger tourniquet, orange, M cannot go back unopened: it is not lying here as counted in."
 > card DROPPED
 question: Dropped.
-next: What was dropped? Scan its code; NO to leave it as it is.
+next: What was dropped? Scan its pack or its mark; NO to leave it as it is.
   event: asked, case 1, dropped, first
 > pack PLAIN-M lot A expiry 20280331
 accepted: Dropped: finger tourniquet, orange, M. It stays in the room and in the count.

@@ -16,9 +16,9 @@ accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:410 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > unknown 12345
-refused: Not in the catalogue: 12345. Not counted. Use a listed item; if it is already on the digit, scan UNLISTED TOURNIQUET.
+refused: Not in the catalogue: 12345. Not counted. Use a listed item, or NO CODE to count it; a tourniquet that is on: UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "Not in the catalogue: 12345. Not counted. Use a listed item; if it is already on the digit, scan UNLISTED TOURNIQUET."
+  event: refused, case 1, "Not in the catalogue: 12345. Not counted. Use a listed item, or NO CODE to count it; a tourniquet that is on: UNLISTED TOURNIQUET."
 > card UNDO
 accepted: Taken back: counted in, finger tourniquet, green, M. The record keeps both.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.

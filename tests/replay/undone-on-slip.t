@@ -29,7 +29,7 @@ accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > card UNDO
-accepted: Taken back: the agreement. The record keeps both.
+accepted: Taken back: the count that was agreed. The record keeps both.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: undone, case 1, ref count-agreed 1 before, first
 + 1 min
@@ -44,9 +44,16 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: digit-on, case 1, digit right thumb, first
   event: item-on, case 1, item 1, digit right thumb
 > card UNDO
-accepted: Taken back: tourniquet on, right thumb. The record keeps both.
+question: The clock of the right thumb runs on: UNDO does not stop it.
+next: Right thumb: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
+  event: asked, case 1, move-to, digit right thumb, first
+> card YES
+accepted: Taken away: no tourniquet was on the right thumb, says the team. The record keeps both.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
-  event: undone, case 1, ref digit-on 2 before, first
+  event: digit-never-on, case 1, digit right thumb, first
+  event: paid, case 1, maybe-on, digit right thumb, "it was never on"
+  event: paid, case 1, marked-digit, digit right thumb, "it was never on"
+  event: asked, case 1, nothing more
 + 1 min
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:03; no forceps on it. The clock runs.
@@ -75,7 +82,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Right index finger seen bare at 10:08.
@@ -83,7 +90,7 @@ next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO
   event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
 > card UNDO
 accepted: Taken back: seen bare, right index finger. The record keeps both.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: undone, case 1, ref digit-seen-bare 1 before, first
 + 1 min
 > digit right index finger

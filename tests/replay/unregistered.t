@@ -37,7 +37,7 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
   event: asked, case 1, handover-agree, person SUPPORT-4, n 1
 > badge SUPPORT-7
 accepted: SUPPORT-7: circulating.
-next: Count aloud together what is on the sheet: scan the circulating badge (NEXT first).
+next: Count aloud together what is on the sheet: scan NEXT, then the circulating badge.
   event: joined, case 1, circulating, person SUPPORT-7, "SUPPORT-7", first
 > card NEXT
 accepted: Next.
@@ -45,7 +45,7 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
   event: next, case 1
 > badge SUPPORT-7
 accepted: Handover count agreed aloud by SCRUB-1 and SUPPORT-7, recorded by SUPPORT-7.
-next: Count in: scan each pack and instrument; the circulating badge (NEXT first) when both have counted aloud.
+next: Count in: scan each pack and instrument; NEXT, then the circulating badge when both have counted aloud.
   event: count-agreed, case 1, handover, person SCRUB-1, other SUPPORT-7, n SUPPORT-7, first
   event: paid, case 1, handover, person SUPPORT-7, "agreed aloud"
   event: asked, case 1, nothing more

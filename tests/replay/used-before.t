@@ -44,7 +44,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit left thumb
 accepted: Left thumb seen bare at 10:00.
@@ -66,7 +66,7 @@ next: Next patient: scan NEW CASE.
   event: slip-state, case 1, seen, copy 1, n 1
 > card FOUND
 question: Found after the end of a case.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: asked, found
 > pack GREEN-M 130 lot T26 expiry 20280331
 refused: That is the wrapper or bag of the finger tourniquet, green, M of case 1, which is accounted for there. Is one of it in your hand all the same? Then scan FOUND and the slip of case 1.
@@ -75,7 +75,7 @@ next: Next patient: scan NEW CASE.
   event: refused, "That is the wrapper or bag of the finger tourniquet, green, M of case 1, which is accounted for there. Is one of it in your hand all the same? Then scan FOUND and the slip of case 1."
 > card FOUND
 question: Found after the end of a case.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: asked, found
 > pack PLAIN-M lot P1
 refused: This code does not tell which case finger tourniquet, orange, M comes from: scan FOUND, then the slip of the case you think of.
@@ -84,7 +84,7 @@ next: Next patient: scan NEW CASE.
   event: refused, "This code does not tell which case finger tourniquet, orange, M comes from: scan FOUND, then the slip of the case you think of."
 > card FOUND
 question: Found after the end of a case.
-next: What was found? Scan its code when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
+next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: asked, found
 > slip 1
 accepted: Found after the end: entered for case 1. Look at that patient's digit now and tell the surgeon.
@@ -104,6 +104,6 @@ accepted: Case 2 opened in Theatre 1.
 next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 2
 > pack GREEN-M 130 lot T26 expiry 20280331
-refused: Not counted in: this finger tourniquet, green, M was used before, in case 1, and is used once only. Take it off the field and use another. If it is on the digit already, scan its digit card, then this again.
+refused: Not counted in: this finger tourniquet, green, M was used before, in case 1, and is used once only. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
-  event: refused, case 2, "Not counted in: this finger tourniquet, green, M was used before, in case 1, and is used once only. Take it off the field and use another. If it is on the digit already, scan its digit card, then this"
+  event: refused, case 2, "Not counted in: this finger tourniquet, green, M was used before, in case 1, and is used once only. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."

@@ -21,11 +21,11 @@ next: Is the visitor the operating surgeon? Scan YES; NO if not.
   event: refused, case 1, "Nothing is asked of SCRUB-1 now."
 > card NO
 question: Visitor 1.
-next: Write the visitor's name on the paper sheet: scan the circulating badge; NO (NEXT first) to leave it as it is.
+next: Write the visitor's name on the paper sheet: scan the circulating badge; NEXT, then NO to leave it as it is.
   event: asked, case 1, visitor, person visitor 1, first
 > badge SCRUB-1
 refused: The circulating badge vouches for a visitor: scan it, or NO.
-next: Write the visitor's name on the paper sheet: scan the circulating badge; NO (NEXT first) to leave it as it is.
+next: Write the visitor's name on the paper sheet: scan the circulating badge; NEXT, then NO to leave it as it is.
   event: refused, case 1, "The circulating badge vouches for a visitor: scan it, or NO."
 > badge CIRC-2
 accepted: Visitor 1: visiting.

@@ -69,11 +69,11 @@ next: Search 2 of 11: count again, both together: scan STEP DONE or NOT DONE; FO
   event: next, case 1
 > card STEP DONE
 accepted: Search step 2 done: count again, both together.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: search-step, case 1, done, n 2, "count again, both together", first
 > card NEXT
 accepted: Next.
-next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card, STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: next, case 1
 > card STEP DONE
 accepted: Search step 3 done: look at and feel the digit, under the dressing too.
@@ -141,10 +141,10 @@ next: Search 11 of 11: patient told, or who will tell: scan STEP DONE or NOT DON
   event: next, case 1
 > card STEP DONE
 accepted: Search step 11 done: patient told, or who will tell.
-next: The search is complete: scan FOUND when what is missing is in your hand; the digit card if it is on a digit; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.
+next: Each step of the search is answered: scan FOUND when what is missing is in your hand; the digit card if it is on a digit; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.
   event: search-step, case 1, done, n 11, "patient told, or who will tell", first
 > card END UNRESOLVED
-question: Every step of the search is answered.
+question: Each step of the search is answered.
 next: The surgeon decides to end unresolved: scan the surgeon's badge; VISITOR 1 for a visitor without a badge; NO to go on.
   event: asked, case 1, surgeon-ends, first
 > badge CHARGE-6

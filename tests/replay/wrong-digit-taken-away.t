@@ -33,7 +33,7 @@ next: Right middle finger: Is a tourniquet on it now? Scan YES; NO if none is on
   event: asked, case 1, is-on, digit right middle finger, n 1
 > card YES
 accepted: Tourniquet on, right middle finger, from 10:00; no forceps on it. The clock runs.
-next: Owed: what the tourniquet is that is not listed: scan its pack; the circulating badge when what it is was said aloud.
+next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: paid, case 1, maybe-on, digit right middle finger, "it is on", first
   event: digit-on, case 1, digit right middle finger
   event: item-in, case 1, item 2, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
@@ -49,7 +49,7 @@ right middle finger: on, now 0 min, total 0 min, longest 0 min
 owed: listing
 owed: added
 > card MISREAD
-question: Misread: the right middle finger is wrong, or scan the pack that was misread.
+question: Misread: the right middle finger, or a pack.
 next: Right middle finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
   event: asked, case 1, move-to, digit right middle finger, first
 > card YES
@@ -89,7 +89,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare right index finger before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
   event: paid, case 1, added, person CIRC-2, "agreed aloud"
 > digit right index finger

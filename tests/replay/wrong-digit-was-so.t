@@ -17,7 +17,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 1, GREEN-M:519 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > digit right thumb
 question: Right thumb: the clock runs as 'on?'.
-next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: digit-maybe-on, case 1, digit right thumb, first
   event: owed, case 1, maybe-on, digit right thumb
   event: asked, case 1, is-on, digit right thumb, n 1
@@ -41,7 +41,7 @@ next: Left thumb: Not the marked digit. Is this the right digit? Scan YES; NO if
   event: asked, case 1, right-digit, digit left thumb
 > card NO
 question: Not the left thumb.
-next: Left thumb: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO (NEXT first) to leave it as it is.
+next: Left thumb: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NEXT, then NO to leave it as it is.
   event: asked, case 1, move-to, digit left thumb, first
 > card NEXT
 accepted: Next.
@@ -71,7 +71,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Look at the bare left thumb before the dressing: scan its digit card; NO if one went on again.
+next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit left thumb
 accepted: Left thumb seen bare at 10:00.

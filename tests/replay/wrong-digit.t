@@ -17,7 +17,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 1, GREEN-M:113 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > digit right index finger
 question: Right index finger: the clock runs as 'on?'.
-next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: digit-maybe-on, case 1, digit right index finger, first
   event: owed, case 1, maybe-on, digit right index finger
   event: asked, case 1, is-on, digit right index finger, n 1
@@ -41,7 +41,7 @@ next: Left index finger: Not the marked digit. Is this the right digit? Scan YES
   event: asked, case 1, right-digit, digit left index finger
 > card NO
 question: Not the left index finger.
-next: Left index finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO (NEXT first) to leave it as it is.
+next: Left index finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NEXT, then NO to leave it as it is.
   event: asked, case 1, move-to, digit left index finger, first
 + 1 min
   event: alive
@@ -56,7 +56,7 @@ item 1: finger tourniquet, green, M, on, 0 of 1
 right index finger: on, marked, now 1 min, total 1 min, longest 1 min
 left index finger: bare, now 0 min, total 0 min, longest 0 min
 > card MISREAD
-question: Misread: the right index finger is wrong, or scan the pack that was misread.
+question: Misread: the right index finger, or a pack.
 next: Right index finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
   event: asked, case 1, move-to, digit right index finger, first
 > digit right middle finger

@@ -18,7 +18,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 1, SWAB-5 "swabs, small" other lot S1 single-use, n 5, first
 > card WRONG NUMBER IN PACK
 question: Wrong number in the pack.
-next: Take the whole pack off the field, isolate it, do not top it up: scan the pack; NO to leave it as it is.
+next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is.
   event: asked, case 1, isolate, first
 > pack SWAB-5 lot S1
 question: Swabs, small: one is on the sheet.
@@ -35,7 +35,7 @@ item 1: swabs, small, here, 0 of 5
 item 2: swabs, small, isolated, 0 of 1
 > card WRONG NUMBER IN PACK
 question: Wrong number in the pack.
-next: Take the whole pack off the field, isolate it, do not top it up: scan the pack; NO to leave it as it is.
+next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is.
   event: asked, case 1, isolate, first
 > pack SWAB-5 lot S1
 question: Swabs, small: one is on the sheet.

@@ -395,9 +395,11 @@ static int holds(const struct ends *e, const struct deed *d)
 	case TRUTH_OFF:
 	case TRUTH_CAME_OFF:
 	case TRUTH_NOT_ON:
+	case TRUTH_NOT_ON_YET:
 	case TRUTH_SEEN_BARE:
 		return !is_on(t, d->digit);
 	case TRUTH_STILL_ON:
+	case TRUTH_IS_ON_NOW:
 		return is_on(t, d->digit);
 	case TRUTH_ON:
 		return d->digit ? is_on(t, d->digit) : digit_unknown_on(e) != 0;

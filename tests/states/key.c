@@ -242,7 +242,7 @@ static void put_sheet(struct writer *w, const struct sheet *s)
 		return;
 	put(w,
 	    s->room | s->single << 8 | s->initial_agreed << 9 | s->discrepancy << 10 | s->dressing_on << 11);
-	put(w, s->awake | s->suspended << 1 | s->cancelled << 2 | s->signed_out << 3);
+	put(w, s->awake | s->suspended << 1 | s->cancelled << 2 | s->signed_out << 3 | s->patient_left << 4);
 	put(w, s->final | s->search_done << 8 | s->search_not_done << 16);
 	put(w, s->points_yes | s->point_no << 8);
 	put(w, w->world ? s->who_looked != 0 : s->who_looked);
@@ -266,7 +266,6 @@ static void put_sheet(struct writer *w, const struct sheet *s)
 	}
 	if (w->world)
 		return;
-	put(w, s->patient_left);
 	put_moment(w, &s->final_at);
 }
 

@@ -103,7 +103,9 @@ static void put_situation(struct buf *b, const struct situation *s)
 	/* Scans that get the same answer stand in one row. */
 	static struct reply replies[INPUTS_MAX];
 	for (int i = 0; i < w.n_inputs; i++) {
-		decide(&w.station, &w.inputs[i].in, &out);
+		struct input in = w.inputs[i].in;
+		in.at = w.station.last; /* half an hour may have passed */
+		decide(&w.station, &in, &out);
 		replies[i] = out.reply;
 	}
 	for (int i = 0; i < w.n_inputs; i++) {

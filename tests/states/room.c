@@ -223,6 +223,8 @@ void world_init(struct world *w, const struct room_plan *p)
 	st->policy.both_badges = (uint8_t)p->both_badges;
 	st->policy.n_search = 2;
 	st->policy.look_step = 2;
+	snprintf(st->policy.search[1], sizeof st->policy.search[1],
+	         "look at and feel the digit, under the dressing too");
 	st->policy.n_points = 2;
 	st->rooms[st->n_rooms++] = (struct room){.number = 1, .name = "Room 1", .single = (uint8_t)p->single};
 	st->rooms[st->n_rooms++] = (struct room){.number = 2, .name = "Room 2"};

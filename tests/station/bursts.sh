@@ -46,7 +46,7 @@ bt sheet --json | grep -q '"state":"maybe-on"' || fail 'the clock of the held di
 echo 'ok the clock of the digit runs, it is the one question'
 sleep 0.4
 send "$yes2"
-soon 'YES of another room answers nothing here' 'bt sheet --room 2 --json | grep -q "belongs to Theatre 2"'
+soon 'YES of another room answers nothing here' 'bt sheet --room 2 --json | grep -q "card of Theatre 2"'
 bt sheet --json | grep -q '"awake":false' || fail 'YES of another room entered what was held'
 send "$yes"
 soon 'YES enters them' 'bt sheet --json | grep -q "\"awake\":true"'

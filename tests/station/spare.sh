@@ -27,8 +27,8 @@ send() { printf '{"v":1,"scan":{"aim":"]C0","data":"%s"}}\n' "$1" >&9; }
 start
 there 1
 send "$(card 2 'NEW CASE')"
-soon 'a card of another room enters nothing and says so' 'bt sheet --room 1 --json | grep -q "belongs to Theatre 2"'
-soon 'in both rooms' 'bt sheet --room 2 --json | grep -q "belongs to Theatre 2"'
+soon 'a card of another room enters nothing and says so' 'bt sheet --room 1 --json | grep -q "card of Theatre 2"'
+soon 'in both rooms' 'bt sheet --room 2 --json | grep -q "card of Theatre 2"'
 bt sheet --room 2 | grep -q 'case 1' && fail 'it opened a case in the other room'
 send "$(card 2 'SPARE SCANNER')"
 soon 'SPARE SCANNER of room 2 binds it, and room 2 is told' 'bt sheet --room 2 --json | grep -q "now a spare of Theatre 2"'

@@ -128,8 +128,9 @@ static int is_yes(const struct world *t, int op, const struct sheet *s, int digi
 		       t->things[o->in_hand].where != ON_DIGIT;
 	case Q_LISTED_ALREADY:
 		return o->in_hand >= 0 && t->things[o->in_hand].entered;
-	case Q_NO_CODE:
 	case Q_COUNTED_IN:
+		return s->asked.n != CARD_ADD || (o->in_hand >= 0 && t->things[o->in_hand].entered);
+	case Q_NO_CODE:
 	case Q_SLIP_HERE:
 		return 1;
 	default:
@@ -239,7 +240,7 @@ static int fits_item(const struct world *t, int op, const struct sheet *s, const
 {
 	const struct item *it = &s->items[d->item - 1];
 	struct at_hand h = world_at_hand(t, op, s, d->item);
-	int asked = sheet_alike_open(s, d->item), whole = it->thing.role == ROLE_TOURNIQUET ? it->pieces : 1;
+	int asked = sheet_alike_open(s, d->item);
 	if (s->asked.what == Q_FOUND && s->asked.item == d->item && !is_the_found_one(&h, it))
 		return d->truth == TRUTH_SOMETHING_ELSE;
 	switch ((enum truth)d->truth) {
@@ -247,7 +248,8 @@ static int fits_item(const struct world *t, int op, const struct sheet *s, const
 		return h.intact >= 1;
 	case TRUTH_CUT_COMPLETE:
 	case TRUTH_ONE_CUT:
-		return h.cut >= whole;
+		return h.cut >=
+		       1; /* one that is cut lacks nothing, however many pieces of it the board asks for */
 	case TRUTH_PIECES_MISSING:
 	case TRUTH_ONE_IN_PIECES:
 		return h.in_pieces >= 1;
@@ -285,12 +287,14 @@ static int fits_digit_now(const struct world *t, int op, const struct sheet *s, 
 	case TRUTH_SECOND_ON:
 		return some_off(t, op, s, d->digit) < 0;
 	case TRUTH_ON:
+	case TRUTH_IS_ON_NOW:
 		return root->bands > 0;
 	case TRUTH_ON_AGAIN:
 		return root->bands && root->on_ms >= root->station_off_ms;
 	case TRUTH_NEVER_OFF:
 		return root->bands && root->on_ms < root->station_off_ms;
 	case TRUTH_NOT_ON:
+	case TRUTH_NOT_ON_YET:
 		return !root->bands;
 	case TRUTH_NEVER_ON:
 		return !root->ever;
@@ -443,7 +447,8 @@ const struct deed *that_it_is_on(const struct world *t, int op, const struct sta
 		const struct deed *d = &n->deeds[i];
 		int tells = d->truth == TRUTH_ON || d->truth == TRUTH_ON_AGAIN ||
 		            d->truth == TRUTH_ON_A_DIGIT || d->truth == TRUTH_STILL_ON ||
-		            d->truth == TRUTH_SECOND_ON || d->truth == TRUTH_NEVER_OFF;
+		            d->truth == TRUTH_SECOND_ON || d->truth == TRUTH_NEVER_OFF ||
+		            d->truth == TRUTH_IS_ON_NOW;
 		if (tells && (!d->digit || d->digit == digit) && deed_fits(t, op, st, s, d, out))
 			return d;
 	}

@@ -149,16 +149,16 @@ static void note_reply(struct stage *w)
 		         verdicts[w->out.reply.verdict], w->out.reply.said);
 }
 
-/* One that works for this room; there is always one to be fetched. */
+/* One that works for this room; -1 where each was carried away, or has gone back to its own. */
 static int scanner_here(const struct stage *w, int32_t room)
 {
 	for (int i = 0; i < SCANNERS; i++)
 		if (stage_works_for(w, i) == room)
 			return i;
-	return 0;
+	return -1;
 }
 
-static int took(struct stage *w, int op, const struct scanned *c)
+static void read_here(struct stage *w, int op, const struct scanned *c, int scanner)
 {
 	struct entry e = {.kind = ENTRY_READ,
 	                  .operation = (int8_t)op,
@@ -166,11 +166,26 @@ static int took(struct stage *w, int op, const struct scanned *c)
 	                  .id = -1,
 	                  .reports = -1,
 	                  .group = -1,
-	                  .scanner = (int8_t)scanner_here(w, w->world.operations[op].room)};
+	                  .scanner = (int8_t)scanner};
+	stage_read_quietly(w, &e);
+}
+
+static void later(struct stage *w)
+{
 	w->true_ms += 3000;
 	w->now.boot_ms += 3000;
 	w->now.wall_ms += 3000;
-	stage_read_quietly(w, &e);
+}
+
+static int took(struct stage *w, int op, const struct scanned *c)
+{
+	later(w); /* a carried scanner may have gone back to its own room meanwhile */
+	int scanner = scanner_here(w, w->world.operations[op].room);
+	if (scanner < 0) {
+		struct scanned room = scan_card(&w->world, op, CARD_THIS_ROOM);
+		read_here(w, op, &room, scanner = 0);
+	}
+	read_here(w, op, c, scanner);
 	if (w->out.reply.verdict == VERDICT_REFUSED && c->act == ACT_THING &&
 	    w->world.things[c->thing].where != ON_DIGIT)
 		w->world.things[c->thing].where = AWAY; /* refused: put aside */

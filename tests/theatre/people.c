@@ -63,7 +63,7 @@ static int look_at_board(struct play *p, struct actor *a)
 		return 0;
 	int answered = p->heard[a->awaiting] == hands_room(p, a) + 1;
 	int elsewhere = stage_works_for(p->stage, a->scanner) != hands_operation(p, a)->room;
-	if (answered && told->verdict == VERDICT_REFUSED && strstr(told->said, "scan its card THIS ROOM")) {
+	if (answered && told->verdict == VERDICT_REFUSED && strstr(told->said, "scan THIS ROOM of")) {
 		scan_this_room(p, a);
 		p->heard[a->awaiting] = 0;
 		return 1;
@@ -407,8 +407,9 @@ static void put_aside(struct play *p, struct actor *a)
 	const struct told *told = &p->stage->told[hands_room(p, a)];
 	if (a->pending.act == ACT_THING && told->verdict == VERDICT_REFUSED && told->operation == a->op &&
 	    p->stage->world.things[a->pending.thing].where == ON_DIGIT &&
-	    strstr(told->said, "scan its digit card")) { /* the reply says what comes first */
+	    strstr(told->said, "on a digit already")) { /* the reply says what comes first */
 		p->plans[a->op].skip_on = 0;
+		a->unlisted = 1;
 		a->report_on = p->stage->world.things[a->pending.thing].digit;
 	}
 	if (a->pending.act == ACT_THING && told->verdict == VERDICT_REFUSED && told->operation == a->op &&
@@ -423,7 +424,7 @@ static void put_aside(struct play *p, struct actor *a)
 static int is_over(struct play *p, const struct actor *a)
 {
 	const struct operation *o = hands_operation(p, a);
-	return o->ended && o->slips <= 0;
+	return o->ended && (o->slips <= 0 || !station_unseen_in(&p->stage->st, o->room));
 }
 
 void people_act(struct play *p, int room)
@@ -442,6 +443,12 @@ void people_act(struct play *p, int room)
 		return;
 	if (a->undoing)
 		after_undo(p, a);
+	if (a->unlisted) {
+		struct scanned c = scan_card(&p->stage->world, a->op, CARD_UNLISTED_TOURNIQUET);
+		a->unlisted = 0;
+		scan(p, a, &c, NULL, -1);
+		return;
+	}
 	if (contradicts(p, a))
 		return;
 	put_aside(p, a);

@@ -241,6 +241,19 @@ static void note_elsewhere(struct stage *g, const struct entry *e, int room)
 	world_cause(&g->world, e->operation, CAUSE_ELSEWHERE);
 }
 
+/* That it is on was to be told, and the board had begun to ask for the bare look a moment before, or its card had just
+ * been read for that. */
+static void note_taken_for_a_look(struct stage *g, const struct entry *e, const struct input *in)
+{
+	int look = in->repeated != 0;
+	for (int i = 0; i < g->out.count; i++)
+		look |= g->out.events[i].kind == EV_DIGIT_SEEN_BARE;
+	if (!look || e->reports < 0)
+		return;
+	g->world.operations[e->operation].honest = 0;
+	world_cause(&g->world, e->operation, CAUSE_TOO_LATE);
+}
+
 /* What ends the case cannot be contradicted any more. */
 static void note_ends_by_neighbour(struct stage *g, const struct entry *e)
 {
@@ -251,9 +264,13 @@ static void note_ends_by_neighbour(struct stage *g, const struct entry *e)
 
 /* What was entered here last comes again, or another scanner reads what was entered a moment ago. What comes again after other scans, and
  * later, may have been meant: nobody can know. */
-static int is_repeat(const struct stage *g, const struct entry *e, int room)
+static int is_repeat(const struct stage *g, const struct entry *e, int room, const struct input *in)
 {
 	if (e->group < 0 || g->entered[e->group] != room + 1)
+		return 0;
+	if (in->act == ACT_THING && in->thing.identity[0] && !in->used_in &&
+	    !station_identity_open(&g->st,
+	                           in->thing.identity)) /* what it was entered as has been taken back */
 		return 0;
 	const struct entered *at = &g->entered_at[e->group];
 	return g->last_group[room] == e->group ||
@@ -267,7 +284,7 @@ void stage_read(struct stage *g, const struct entry *e)
 	note_in_hand(g, e);
 	input_of(g, e, &in);
 	int room = room_index(in.room);
-	int repeat = is_repeat(g, e, room);
+	int repeat = is_repeat(g, e, room, &in);
 	reads_look(&g->reads, &in, g->st.policy.repeat_ms);
 	ask_station(g, &in);
 	reads_note(&g->reads, &in, g->out.reply.verdict);
@@ -276,6 +293,7 @@ void stage_read(struct stage *g, const struct entry *e)
 	g->tally->refused += g->out.reply.verdict == VERDICT_REFUSED;
 	check_reply(g, e, &in, repeat);
 	note_ends_by_neighbour(g, e);
+	note_taken_for_a_look(g, e, &in);
 	enter(g, e);
 	note_told(g, e, room);
 	if (g->out.enter)

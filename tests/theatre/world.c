@@ -18,12 +18,14 @@ const char *whole_name(enum whole w)
 
 const char *cause_name(enum cause c)
 {
-	static const char *const names[] = {"none",
-	                                    "a false declaration",
-	                                    "a step left out",
-	                                    "a missed read",
-	                                    "a neighbouring card, not contradicted",
-	                                    "a scan in the other room, not contradicted"};
+	static const char *const names[] = {
+	    "none",
+	    "a false declaration",
+	    "a step left out",
+	    "a missed read",
+	    "a neighbouring card, not contradicted",
+	    "a scan in the other room, not contradicted",
+	    "a digit card that the board took for the look it had just asked for"};
 	return names[c];
 }
 

@@ -225,7 +225,7 @@ RULE(rule_9_the_look_comes_after_the_count_and_going_on_again_voids_both)
 	struct table *t = lay(&two_people);
 	SCANS(t, OFF, "FINAL COUNT");
 	assert_int_equal(scan(t, "right index finger"), VERDICT_QUESTION);
-	assert_true(says(t, "after the final count"));
+	assert_true(says(t, "the clock runs as 'on?'"));
 	SCANS(t, "NO", "INTACT", "pack F F:1", "CIRC", "right index finger");
 	assert_true(sheet_digit_const(sheet(t), 2)->seen_bare);
 	SCANS(t, "right index finger", "YES");
@@ -274,17 +274,144 @@ RULE(rule_13_taking_back_is_a_further_event_that_names_the_first)
 	(void)state;
 	struct table *t = lay(&two_people);
 	SCANS(t, COUNTED, "right index finger");
+	/* UNDO stops no clock: it asks. */
+	assert_int_equal(scan(t, "UNDO"), VERDICT_QUESTION);
+	assert_int_equal(sheet_digit_const(sheet(t), 2)->state, DIGIT_ON);
+	assert_int_equal(scan(t, "YES"), VERDICT_ACCEPTED);
+	assert_int_equal(sheet_digit_const(sheet(t), 2)->had, 0);
+	SCANS(t, "FINAL COUNT");
 	int64_t first = t->out.events[0].seq;
 	assert_int_equal(scan(t, "UNDO"), VERDICT_ACCEPTED);
 	assert_int_equal(t->out.events[0].kind, EV_UNDONE);
 	assert_int_equal(t->out.events[0].ref, first);
-	assert_null(sheet_digit_const(sheet(t), 2));
+	assert_int_equal(sheet(t)->final, FINAL_NONE);
 	/* MISREAD moves the entry and keeps its time. */
 	SCANS(t, "right index finger", "5 MINUTES AGO", "MISREAD", "right middle finger");
 	assert_int_equal(happened(t, EV_DIGIT_MOVED), 1);
 	const struct digit *d = sheet_digit_const(sheet(t), 3);
 	assert_int_equal(d->state, DIGIT_ON);
 	assert_int_equal(digit_stretch_ms(d, d->since), 5 * 60000);
+}
+
+RULE(rule_13_a_wrong_card_is_moved_before_it_is_known_whether_one_is_on)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, "right index finger");
+	assert_true(says(t, "Case 1 is opened"));
+	assert_int_equal(scan(t, "UNDO"), VERDICT_REFUSED);
+	assert_true(says(t, "scan MISREAD"));
+	SCANS(t, "MISREAD", "right middle finger");
+	assert_int_equal(happened(t, EV_DIGIT_MOVED), 1);
+	assert_int_equal(sheet_digit_const(sheet(t), 3)->state, DIGIT_MAYBE_ON);
+	assert_int_equal(sheet(t)->asked.what, Q_IS_ON);
+	assert_int_equal(sheet(t)->asked.digit, 3);
+	SCANS(t, "YES");
+	assert_int_equal(sheet_digit_const(sheet(t), 3)->state, DIGIT_ON);
+	assert_int_equal(sheet_digit_const(sheet(t), 2)->marked, 0);
+}
+
+RULE(rule_11_a_look_is_of_one_digit_and_does_not_move_to_another)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, AGREED, "right index finger");
+	assert_int_equal(sheet_digit_const(sheet(t), 2)->seen_bare, 1);
+	SCANS(t, "MISREAD", "right middle finger");
+	assert_int_equal(sheet_digit_const(sheet(t), 3)->had, 1);
+	assert_int_equal(sheet_digit_const(sheet(t), 3)->seen_bare, 0);
+	assert_int_equal(sheet_next_look(sheet(t)), 3);
+	assert_int_equal(scan(t, "SURG"), VERDICT_ACCEPTED); /* joins */
+	scan(t, "NEXT");
+	assert_int_equal(scan(t, "SURG"), VERDICT_REFUSED);
+	SCANS(t, "right middle finger");
+	assert_int_equal(scan(t, "SURG"), VERDICT_ACCEPTED);
+	assert_true(says(t, "right middle finger seen bare"));
+}
+
+RULE(rule_10_a_piece_that_lacks_or_turns_up_after_the_agreement_begins_the_count_again)
+{
+	(void)state;
+	static const char *const cards[] = {"PIECES MISSING", "OFFCUT"};
+	for (int seen = 0; seen < 2; seen++)
+		for (int k = 0; k < 2; k++) {
+			struct table *t = lay(&two_people);
+			SCANS(t, AGREED);
+			if (seen)
+				scan(t, "right index finger");
+			assert_int_equal(scan(t, cards[k]), VERDICT_ACCEPTED);
+			assert_int_equal(sheet(t)->final, FINAL_ASKING);
+			assert_int_equal(sheet_digit_const(sheet(t), 2)->seen_bare, 0);
+			assert_int_equal(sheet_item_const(sheet(t), 1)->place, ITEM_OFF);
+			assert_int_equal(sheet_item_const(sheet(t), 1)->pieces, k ? 2 : 1);
+			assert_int_equal(sheet_item_const(sheet(t), 1)->condition,
+			                 k ? CONDITION_NONE : CONDITION_PIECES_MISSING);
+		}
+	/* In the count, of one that was shown already. */
+	struct table *t = lay(&two_people);
+	SCANS(t, OFF, "FINAL COUNT", "INTACT", "PIECES MISSING");
+	assert_int_equal(sheet_item_const(sheet(t), 1)->condition, CONDITION_PIECES_MISSING);
+	SCANS(t, "pack F F:1");
+	assert_int_equal(sheet(t)->discrepancy, 1);
+}
+
+RULE(rule_5_what_turns_up_and_would_have_been_refused_is_answered_for_by_the_surgeon)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, "NEW CASE", "SCRUB", "CIRC", "pack T T:1", "CIRC", "FINAL COUNT");
+	assert_int_equal(scan(t, "pack T T:9 expired"), VERDICT_QUESTION);
+	assert_true(says(t, "beyond what is on the sheet") && says(t, "expired on 2019-01-01"));
+	SCANS(t, "YES");
+	assert_true(says(t, "the surgeon answers for it"));
+	assert_int_equal(debts_has(&sheet(t)->debts, DEBT_REASON), 1);
+}
+
+RULE(rule_3_off_goes_on_with_the_case_that_is_suspended_while_it_was_on)
+{
+	(void)state;
+	struct table *t = lay(&two_people);
+	SCANS(t, COUNTED, "right index finger", "SUSPEND");
+	assert_true(says(t, "A TOURNIQUET IS ON THE RIGHT INDEX FINGER"));
+	assert_int_equal(scan(t, "FINAL COUNT"), VERDICT_REFUSED);
+	assert_true(says(t, "Case 1 is suspended"));
+	assert_int_equal(scan(t, "OFF"), VERDICT_ACCEPTED);
+	assert_int_equal(sheet(t)->suspended, 0);
+	assert_int_equal(sheet_digit_const(sheet(t), 2)->state, DIGIT_OFF);
+	t = lay(&two_people);
+	SCANS(t, COUNTED, "right index finger", "SUSPEND", "NEW CASE");
+	assert_int_equal(scan(t, "OFF"), VERDICT_REFUSED);
+	assert_true(says(t, "Case 1, suspended, has one on the right index finger"));
+}
+
+RULE(rule_16_who_takes_the_patient_away_is_told_what_is_open)
+{
+	(void)state;
+	static const char *const cards[] = {"PATIENT LEAVES", "CANCEL"};
+	for (int k = 0; k < 2; k++) {
+		struct table *t = lay(&two_people);
+		SCANS(t, OFF, cards[k]);
+		assert_true(says(t, "TOURNIQUET NOT ACCOUNTED FOR. FORCEPS NOT ACCOUNTED FOR. "
+		                    "RIGHT INDEX FINGER NOT SEEN BARE."));
+		SCANS(t, "YES");
+		assert_true(says(t, "RIGHT INDEX FINGER NOT SEEN BARE."));
+		assert_true(says(t, k ? "A count is still owed" : "Tell the surgeon and the ward now."));
+		assert_int_equal(says(t, "The patient has left, and the count is owed"), !k);
+	}
+}
+
+RULE(rule_16_a_lone_operator_who_has_not_badged_in_yet_may_end_unresolved)
+{
+	(void)state;
+	struct room_plan alone = two_people;
+	alone.single = 1;
+	struct table *t = lay(&alone);
+	SCANS(t, "right index finger", "YES", "right index finger", "OFF", "PIECES MISSING", "STEP DONE",
+	      "right index finger", "NO", "END UNRESOLVED");
+	assert_int_equal(scan(t, "SURG"), VERDICT_QUESTION);
+	assert_true(sheet(t)->team.at[PLACE_FIELD] != 0);
+	assert_int_equal(scan(t, "typed number"), VERDICT_ACCEPTED);
+	assert_int_equal(happened(t, EV_CASE_ENDED), 1);
 }
 
 RULE(rule_14_minutes_come_from_a_clock_that_no_one_can_set)
@@ -352,7 +479,7 @@ RULE(rule_18_another_rooms_card_is_announced_and_enters_nothing)
 	struct table *t = lay(&two_people);
 	SCANS(t, COUNTED, "right index finger");
 	assert_int_equal(scan(t, "OFF of room 2"), VERDICT_REFUSED);
-	assert_true(says(t, "belongs to Room 2"));
+	assert_true(says(t, "a card of Room 2"));
 	assert_int_equal(sheet_digit_const(sheet(t), 2)->state, DIGIT_ON);
 }
 
@@ -529,6 +656,14 @@ int main(void)
 	    cmocka_unit_test(rule_11_a_wrapper_proves_only_that_a_pack_was_opened),
 	    cmocka_unit_test(rule_12_whatever_is_answered_leaves_an_event_to_be_stored),
 	    cmocka_unit_test(rule_13_taking_back_is_a_further_event_that_names_the_first),
+	    cmocka_unit_test(rule_13_a_wrong_card_is_moved_before_it_is_known_whether_one_is_on),
+	    cmocka_unit_test(rule_11_a_look_is_of_one_digit_and_does_not_move_to_another),
+	    cmocka_unit_test(
+	        rule_10_a_piece_that_lacks_or_turns_up_after_the_agreement_begins_the_count_again),
+	    cmocka_unit_test(rule_5_what_turns_up_and_would_have_been_refused_is_answered_for_by_the_surgeon),
+	    cmocka_unit_test(rule_3_off_goes_on_with_the_case_that_is_suspended_while_it_was_on),
+	    cmocka_unit_test(rule_16_who_takes_the_patient_away_is_told_what_is_open),
+	    cmocka_unit_test(rule_16_a_lone_operator_who_has_not_badged_in_yet_may_end_unresolved),
 	    cmocka_unit_test(rule_14_minutes_come_from_a_clock_that_no_one_can_set),
 	    cmocka_unit_test(rule_15_the_end_says_what_was_counted_and_seen_and_no_more),
 	    cmocka_unit_test(rule_16_a_case_ends_unresolved_only_by_the_surgeon_after_the_whole_search),

@@ -93,7 +93,7 @@ static void a_reminder_is_no_scan(void **state)
 	json_t *v = teller_room(&core, 1);
 	const char *next = json_string_value(json_object_get(v, "next"));
 	const json_t *last = json_array_get(json_object_get(v, "recent"), 0);
-	assert_non_null(strstr(next, "tell the surgeon"));
+	assert_non_null(strstr(next, "Tell the surgeon"));
 	assert_null(strstr(json_string_value(json_object_get(last, "said")), "Reminder"));
 	json_decref(v);
 }

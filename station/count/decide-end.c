@@ -308,6 +308,7 @@ static int answer_yes_no(struct turn *t, int yes)
 		turn_accept(t, "Still on. The clock runs.");
 		return 1;
 	case Q_HANDOVER_OUT:
+	case Q_HANDOVER_STAYS:
 	case Q_HANDOVER_IN:
 		if (yes)
 			return 0;

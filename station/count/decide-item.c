@@ -293,10 +293,12 @@ void count_in(struct turn *t)
 		list_now(t, late, refused ? why : NULL);
 	else if (refused && asks_where(t))
 		return;
-	else if (refused)
+	else if (refused) {
 		turn_refuse(t, "Not counted in: %s. Take it off the field and use another.%s", why,
 		            if_on_words(t));
-	else if (needs_add(t))
+		if (t->s->asked.what == Q_ADD) /* what it pushed away may be owed */
+			close_question(t);
+	} else if (needs_add(t))
 		turn_refuse(
 		    t, "%s is already on the sheet and bears no number: for a further pack scan ADD first.",
 		    th->name);

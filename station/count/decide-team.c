@@ -180,8 +180,10 @@ static void new_badge(struct turn *t, const struct person *p)
 		place_badge(t, p, PLACE_FIELD);
 	else if (t->s->single)
 		turn_refuse(
-		    t, "This count is single-person: the operator's badge only. WHO LOOKED names who else "
-		       "looked.");
+		    t,
+		    "This count is single-person, by %s. WHO LOOKED names who else looked. If %s takes "
+		    "over, scan HANDOVER, then this badge.",
+		    name_of(t, team->at[PLACE_FIELD]), p->name);
 	else if (p->kind == STAFF_SURGEON && !team->at[PLACE_SURGEON])
 		surgeon_comes(t, p->number);
 	else if (p->kind == STAFF_CHARGE && !team->at[PLACE_CHARGE])
@@ -191,9 +193,11 @@ static void new_badge(struct turn *t, const struct person *p)
 	else if (p->kind == STAFF_PRACTITIONER && !team->at[PLACE_CIRCULATING])
 		place_badge(t, p, PLACE_CIRCULATING);
 	else
-		turn_refuse(t,
-		            "%s is not in this team, and the place is taken: scan HANDOVER to change over.",
-		            p->name);
+		turn_refuse(
+		    t,
+		    "%s is not in this team, and the place is taken: to take over scan HANDOVER, then this "
+		    "badge.",
+		    p->name);
 }
 
 /* --- visitors ----------------------------------------------------------------------------------- */
@@ -251,16 +255,53 @@ void on_visitor(struct turn *t, int32_t visitor, enum team_place place)
 
 /* --- handover ----------------------------------------------------------------------------------- */
 
-static void handover_out(struct turn *t, int32_t badge, enum team_place place)
+static void take_over(struct turn *t, const struct person *p, int32_t out, int unscanned);
+
+/* The leaver is not here to scan out: who takes over scans first, and of two who count the one who stays says which place it
+ * is. The record says that nobody scanned out. 0 where this badge simply joins. */
+static int handover_of_absent(struct turn *t, const struct person *p)
 {
+	const struct team *team = &t->s->team;
+	enum team_place place = p->kind == STAFF_SURGEON && !t->s->single ? PLACE_SURGEON : PLACE_FIELD;
+	int two = !t->s->single && place == PLACE_FIELD;
+	if (!team->at[place] || (two && !team->at[PLACE_CIRCULATING])) {
+		close_question(t); /* there is a place that nobody has to hand over */
+		return 0;
+	}
+	if (two)
+		ask(t, (struct asked){.what = Q_HANDOVER_STAYS, .person = p->number}, "%s takes over.",
+		    p->name);
+	else
+		take_over(t, p, team->at[place], 1);
+	return 1;
+}
+
+static void handover_stays(struct turn *t, const struct person *p, enum team_place place)
+{
+	const struct person *comes = staff_find(&t->station->staff, t->s->asked.person);
+	if (place != PLACE_FIELD && place != PLACE_CIRCULATING) {
+		turn_refuse(t, "%s is not one of the two who count: scan the badge of the one who stays.",
+		            p->name);
+		return;
+	}
+	if (comes)
+		take_over(t, comes, t->s->team.at[place == PLACE_FIELD ? PLACE_CIRCULATING : PLACE_FIELD], 1);
+}
+
+static int handover_out(struct turn *t, const struct person *p, enum team_place place)
+{
+	int32_t badge = p->number;
+	if (!place && badge > 0)
+		return handover_of_absent(t, p);
 	if (place != PLACE_FIELD && place != PLACE_CIRCULATING && place != PLACE_SURGEON) {
 		turn_refuse(
 		    t, "%s has no place to hand over in this case: scan the badge of the one who leaves.",
 		    name_of(t, badge));
-		return;
+		return 1;
 	}
 	ask(t, (struct asked){.what = Q_HANDOVER_IN, .person = badge}, "%s hands over (%s).",
 	    name_of(t, badge), place_words(place));
+	return 1;
 }
 
 /* A place passes only to a badge that may hold it (rule 19). */
@@ -272,30 +313,37 @@ static int may_hold(const struct person *p, enum team_place place)
 static int may_take(struct turn *t, const struct person *p, enum team_place place)
 {
 	int may = t->s->single ? p->registered && p->kind != STAFF_CHARGE : may_hold(p, place);
-	if (!may) { /* nobody who may has to be here: then there is no handover */
-		close_question(t);
+	int registered = place == PLACE_SURGEON || !needs_registered(t, p, place);
+	if (may && registered)
+		return 1;
+	if (!may)
 		turn_refuse(t,
 		            "%s cannot take this place (%s): no handover. With one who may: HANDOVER again.",
 		            p->name, place_words(place));
-	} else if (place != PLACE_SURGEON && needs_registered(t, p, place)) {
-		may = 0;
-		turn_refuse(t, "Neither %s nor the one who stays is registered: one of the two must be.",
+	else
+		turn_refuse(t,
+		            "Neither %s nor the one who stays is registered: no handover. With one who is: "
+		            "HANDOVER again.",
 		            p->name);
-	}
-	return may;
+	close_question(t); /* nobody who may has to be here: then there is no handover */
+	return 0;
 }
 
 static void handover_in(struct turn *t, const struct person *p, enum team_place place)
 {
-	int32_t out = t->s->asked.person, badge = p->number;
-	enum team_place taken = team_place_of(&t->s->team, out);
-	if (place) {
+	if (place)
 		turn_refuse(t, "%s is in the team already: scan the badge of the one who comes.", p->name);
-		return;
-	}
+	else
+		take_over(t, p, t->s->asked.person, 0);
+}
+
+static void take_over(struct turn *t, const struct person *p, int32_t out, int unscanned)
+{
+	int32_t badge = p->number;
+	enum team_place taken = team_place_of(&t->s->team, out);
 	if (!may_take(t, p, taken))
 		return;
-	EMIT(t, .kind = EV_LEFT, .person = out, .what = (uint8_t)taken);
+	EMIT(t, .kind = EV_LEFT, .person = out, .what = (uint8_t)taken, .n = unscanned);
 	join(t, badge, taken);
 	if (taken == PLACE_SURGEON) {
 		close_question(t);
@@ -358,7 +406,9 @@ int badge_answers(struct turn *t, const struct person *p, enum team_place place)
 {
 	switch ((enum question)t->s->asked.what) {
 	case Q_HANDOVER_OUT:
-		handover_out(t, p->number, place);
+		return handover_out(t, p, place);
+	case Q_HANDOVER_STAYS:
+		handover_stays(t, p, place);
 		return 1;
 	case Q_HANDOVER_IN:
 		handover_in(t, p, place);

@@ -61,7 +61,7 @@ enum event_field {
 	X(PATIENT_LEFT, "patient-left", 0) \
 	X(AWAKE, "awake-patient", F_N)                     /* n: 1 awake, 0 no longer */ \
 	X(JOINED, "joined", F_PERSON | F_WHAT | F_TEXT)    /* what: team_place, text: name as shown */ \
-	X(LEFT, "left", F_PERSON | F_WHAT) \
+	X(LEFT, "left", F_PERSON | F_WHAT | F_N)           /* n: 1 without scanning out */ \
 	X(ITEM_IN, "item-in", F_ITEM | F_THING | F_N)      /* n: pieces */ \
 	X(ITEM_LISTED, "item-listed", F_ITEM | F_THING)    /* what was unlisted is this */ \
 	X(ITEM_ON, "item-on", F_ITEM | F_DIGIT) \

@@ -213,6 +213,7 @@ static void ask_deeds(struct next *n, const struct sheet *s, const struct asked 
 		next_add(n, CARD(NO, AS_ENTERED));
 		return;
 	case Q_HANDOVER_OUT:
+	case Q_HANDOVER_STAYS:
 	case Q_HANDOVER_IN:
 		badge_or_no(n, 0);
 		return;

@@ -82,6 +82,7 @@ enum who_looked { LOOKED_TEAM = 1, LOOKED_PATIENT, LOOKED_CARER, LOOKED_COLLEAGU
 	X(WHO_LOOKED, "who-looked", "Who else looked at the bare digit?")                                    \
 	X(POINT, "point", "Sign-out point")                                                                  \
 	X(HANDOVER_OUT, "handover-out", "Who hands over?")                                                   \
+	X(HANDOVER_STAYS, "handover-stays", "Who stays, of the two who count?")                              \
 	X(HANDOVER_IN, "handover-in", "Who takes over?")                                                     \
 	X(HANDOVER_SEEN, "handover-seen", "See the tourniquet on it")                                        \
 	X(HANDOVER_AGREE, "handover-agree", "Count aloud together what is on the sheet")                     \

@@ -70,8 +70,14 @@ static void tell_person(struct telling *t, const struct event *e)
 	struct story *s = t->story;
 	if (e->kind == EV_LEFT) {
 		for (int i = 0; i < s->n_people; i++)
-			if (s->people[i].number == e->person && !s->people[i].to_ms)
+			if (s->people[i].number == e->person && !s->people[i].to_ms) {
 				s->people[i].to_ms = e->at.wall_ms;
+				if (e->n) {
+					char text[80];
+					snprintf(text, sizeof text, "%s did not scan out", s->people[i].name);
+					add_entry(s, "overridden", e, text);
+				}
+			}
 		return;
 	}
 	struct story_person *p = ADD(s, people, STORY_PEOPLE);

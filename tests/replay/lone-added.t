@@ -27,9 +27,9 @@ item 2: artery forceps, curved, here, 0 of 1
 left thumb: on, now 0 min, total 0 min, longest 0 min
 owed: added
 > badge CIRC-2
-refused: This count is single-person: the operator's badge only. WHO LOOKED names who else looked.
+refused: This count is single-person, by SURG-3. WHO LOOKED names who else looked. If CIRC-2 takes over, scan HANDOVER, then this badge.
 next: Owed: the count of what was added: scan the operator's badge when it was counted aloud.
-  event: refused, case 1, "This count is single-person: the operator's badge only. WHO LOOKED names who else looked."
+  event: refused, case 1, "This count is single-person, by SURG-3. WHO LOOKED names who else looked. If CIRC-2 takes over, scan HANDOVER, then this badge."
 > badge SURG-3
 accepted: SURG-3 counted: what was added, single-person count.
 next: When the tourniquet is off the left thumb: scan its digit card, then OFF.

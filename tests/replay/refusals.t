@@ -47,13 +47,13 @@ refused: Case 1 is open in Theatre 1: end it, or scan SUSPEND or CANCEL.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: refused, case 1, "Case 1 is open in Theatre 1: end it, or scan SUSPEND or CANCEL."
 > badge SCRUB-5
-refused: SCRUB-5 is not in this team, and the place is taken: scan HANDOVER to change over.
+refused: SCRUB-5 is not in this team, and the place is taken: to take over scan HANDOVER, then this badge.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "SCRUB-5 is not in this team, and the place is taken: scan HANDOVER to change over."
+  event: refused, case 1, "SCRUB-5 is not in this team, and the place is taken: to take over scan HANDOVER, then this badge."
 > badge SUPPORT-7
-refused: SUPPORT-7 is not in this team, and the place is taken: scan HANDOVER to change over.
+refused: SUPPORT-7 is not in this team, and the place is taken: to take over scan HANDOVER, then this badge.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "SUPPORT-7 is not in this team, and the place is taken: scan HANDOVER to change over."
+  event: refused, case 1, "SUPPORT-7 is not in this team, and the place is taken: to take over scan HANDOVER, then this badge."
 > pack GREEN-M 122 lot T26 expiry 20280331
 refused: Finger tourniquet, green, M: on the sheet already, not counted twice.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
@@ -80,6 +80,6 @@ refused: Finger tourniquet, green, M cannot go back unopened: it is not lying he
 next: What goes back unopened? Scan the pack; NO to leave it as it is.
   event: refused, case 1, "Finger tourniquet, green, M cannot go back unopened: it is not lying here as counted in."
 > badge SUPPORT-7
-refused: SUPPORT-7 is not in this team, and the place is taken: scan HANDOVER to change over.
+refused: SUPPORT-7 is not in this team, and the place is taken: to take over scan HANDOVER, then this badge.
 next: What goes back unopened? Scan the pack; NO to leave it as it is.
-  event: refused, case 1, "SUPPORT-7 is not in this team, and the place is taken: scan HANDOVER to change over."
+  event: refused, case 1, "SUPPORT-7 is not in this team, and the place is taken: to take over scan HANDOVER, then this badge."

@@ -30,8 +30,8 @@ next: Who takes over? Scan a badge; NO to leave it as it is.
 > badge SUPPORT-7
 refused: SUPPORT-7 cannot take this place (operating surgeon): no handover. With one who may: HANDOVER again.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: asked, case 1, nothing more, first
   event: refused, case 1, "SUPPORT-7 cannot take this place (operating surgeon): no handover. With one who may: HANDOVER again."
+  event: asked, case 1, nothing more
 > badge CHARGE-6
 accepted: CHARGE-6: nurse in charge.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.

@@ -255,6 +255,8 @@ static int badge_anybody(const struct ends *e, struct input *in)
 	int32_t who = s->team.at[PLACE_CIRCULATING] ? s->team.at[PLACE_CIRCULATING] : s->team.at[PLACE_FIELD];
 	if (s->asked.what == Q_HANDOVER_OUT)
 		return e->now.contrary && scan_person(e, in, s->team.at[PLACE_FIELD]);
+	if (s->asked.what == Q_HANDOVER_STAYS)
+		return e->now.contrary && scan_person(e, in, s->team.at[PLACE_CIRCULATING]);
 	if (s->asked.what == Q_HANDOVER_IN)
 		return e->now.contrary && s->asked.person == s->team.at[PLACE_SURGEON]
 		           ? scan_person(e, in, 0)

@@ -279,6 +279,18 @@ static struct writer writer(const struct world *w, struct names *names)
 	    .minutes = w && (world_has_card(w, CARD_1_MINUTE_AGO) || world_has_card(w, CARD_5_MINUTES_AGO))};
 }
 
+/* Does the board say NEXT because of the last card or badge? */
+static int is_said(const struct world *w, const struct sheet *sheet)
+{
+	static struct sheet without;
+	struct next with_it, without_it;
+	without = *sheet;
+	without.last_answer = 0;
+	next_step(&w->station, sheet, 1, w->inputs[0].in.at, &with_it);
+	next_step(&w->station, &without, 1, w->inputs[0].in.at, &without_it);
+	return strcmp(with_it.words, without_it.words) != 0;
+}
+
 /* Would the last card or badge of this sheet be entered again, if nothing remembered it? */
 static int is_entered_again(struct world *w, const struct sheet *sheet)
 {
@@ -314,7 +326,8 @@ static void put_last_answer(struct writer *w, struct world *world, const struct 
 	key.a = mix(key.a, (uint64_t)s->last_answer);
 	uint32_t *known = keys_at(&world->entered_again, key, &is_new);
 	if (is_new)
-		*known = 1 + (uint32_t)(p->other_room || !p->no_time || is_entered_again(world, s));
+		*known = 1 + (uint32_t)(p->other_room || !p->no_time || is_entered_again(world, s) ||
+		                        is_said(world, s));
 	put_answer(w, *known == 2 ? s->last_answer : 0);
 }
 

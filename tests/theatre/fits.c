@@ -209,8 +209,17 @@ static int32_t who_is(const struct operation *o, const struct sheet *s, int plac
 	case TEAM_PLACES:
 		break;
 	}
-	if (s->asked.what == Q_HANDOVER_OUT)
-		return team_place_of(&s->team, o->leaves) ? o->leaves : 0;
+	int field = team_place_of(&s->team, o->field), circulating = team_place_of(&s->team, o->circulating);
+	if (s->asked.what ==
+	    Q_HANDOVER_OUT) /* who leaves, or else who takes the place of one who is not here */
+		return team_place_of(&s->team, o->leaves) ? o->leaves
+		       : !field                           ? o->field
+		       : !circulating                     ? o->circulating
+		                                          : 0;
+	if (s->asked.what == Q_HANDOVER_STAYS)
+		return s->asked.person != o->field && field               ? o->field
+		       : s->asked.person != o->circulating && circulating ? o->circulating
+		                                                          : 0;
 	if (s->asked.what == Q_HANDOVER_IN)
 		return o->comes;
 	return o->circulating ? o->circulating : o->field;

@@ -192,6 +192,17 @@ static int took(struct stage *w, int op, const struct scanned *c)
 	return w->world.operations[op].ended;
 }
 
+/* Those whose badges the sheet has are there to scan them. */
+static void who_is_there(struct operation *o, const struct sheet *s)
+{
+	if (s->team.at[PLACE_FIELD])
+		o->field = s->team.at[PLACE_FIELD];
+	if (s->team.at[PLACE_CIRCULATING])
+		o->circulating = s->team.at[PLACE_CIRCULATING];
+	if (s->team.at[PLACE_SURGEON])
+		o->surgeon = s->team.at[PLACE_SURGEON];
+}
+
 /* NULL, or why the case does not end. */
 static const char *walk(struct stage *w, int op, int tell)
 {
@@ -214,6 +225,7 @@ static const char *walk(struct stage *w, int op, int tell)
 			if (seen[i] == seen[steps] && !refused)
 				return "the same state comes again";
 		world_relieve(&w->world.operations[op], s);
+		who_is_there(&w->world.operations[op], s);
 		next_step(&w->st, s, room, w->now, &n);
 		int deed = first_that_fits(&w->world, op, &w->st, s, &n, &c),
 		    on = untold_on(&w->world, op, s);
@@ -244,17 +256,6 @@ static const char *walk(struct stage *w, int op, int tell)
 	return "the steps do not end";
 }
 
-/* Those whose badges the sheet has are there to scan them. */
-static void who_is_there(struct operation *o, const struct sheet *s)
-{
-	if (s->team.at[PLACE_FIELD])
-		o->field = s->team.at[PLACE_FIELD];
-	if (s->team.at[PLACE_CIRCULATING])
-		o->circulating = s->team.at[PLACE_CIRCULATING];
-	if (s->team.at[PLACE_SURGEON])
-		o->surgeon = s->team.at[PLACE_SURGEON];
-}
-
 void check_dead_end(struct stage *g, int room)
 {
 	static struct stage *w;
@@ -269,7 +270,6 @@ void check_dead_end(struct stage *g, int room)
 	w->tally = g->tally;
 	for (int n = 0; !g->failure.check; n++) {
 		stage_copy(w, g);
-		who_is_there(&w->world.operations[op], s);
 		if (!truth_number(&w->world, op, s, n, g->true_ms, words))
 			return;
 		if (!words[0])

@@ -35,37 +35,47 @@ int clock_boot_id(char out[33])
 	return used == 32 ? 0 : -EIO;
 }
 
-static struct tm local(int64_t wall_ms)
+int16_t clock_utc_min(int64_t wall_ms)
 {
 	time_t s = (time_t)(wall_ms / 1000);
 	struct tm t = {0};
 	localtime_r(&s, &t);
+	long min = t.tm_gmtoff / 60;
+	return (int16_t)(min > CLOCK_UTC_MIN_MAX    ? CLOCK_UTC_MIN_MAX
+	                 : min < -CLOCK_UTC_MIN_MAX ? -CLOCK_UTC_MIN_MAX
+	                                            : min);
+}
+
+static struct tm civil(int64_t wall_ms, int16_t utc_min)
+{
+	time_t s = (time_t)(wall_ms / 1000) + utc_min * 60;
+	struct tm t = {0};
+	gmtime_r(&s, &t);
 	return t;
 }
 
-void clock_text_hm(int64_t wall_ms, char out[6])
+void clock_text_hm(int64_t wall_ms, int16_t utc_min, char out[6])
 {
-	struct tm t = local(wall_ms);
+	struct tm t = civil(wall_ms, utc_min);
 	strftime(out, 6, "%H:%M", &t);
 }
 
-void clock_text_date(int64_t wall_ms, char out[11])
+void clock_text_date(int64_t wall_ms, int16_t utc_min, char out[11])
 {
-	struct tm t = local(wall_ms);
+	struct tm t = civil(wall_ms, utc_min);
 	strftime(out, 11, "%Y-%m-%d", &t);
 }
 
-void clock_text_full(int64_t wall_ms, char out[26])
+void clock_text_full(int64_t wall_ms, int16_t utc_min, char out[26])
 {
-	struct tm t = local(wall_ms);
-	char zone[8];
+	struct tm t = civil(wall_ms, utc_min);
+	int off = utc_min < 0 ? -utc_min : utc_min;
 	strftime(out, 26, "%Y-%m-%dT%H:%M:%S", &t);
-	strftime(zone, sizeof zone, "%z", &t);
-	snprintf(out + 19, 7, "%.3s:%.2s", zone, zone + 3);
+	snprintf(out + 19, 7, "%c%02d:%02d", utc_min < 0 ? '-' : '+', off / 60 % 24, off % 60);
 }
 
-int32_t clock_date_number(int64_t wall_ms)
+int32_t clock_date_number(int64_t wall_ms, int16_t utc_min)
 {
-	struct tm t = local(wall_ms);
+	struct tm t = civil(wall_ms, utc_min);
 	return (t.tm_year + 1900) * 10000 + (t.tm_mon + 1) * 100 + t.tm_mday;
 }

@@ -19,12 +19,19 @@ struct instant clock_now(void);
 /* The kernel's random identifier of this boot as 32 hex digits; 0 or negative errno. */
 int clock_boot_id(char out[33]);
 
-/* Local civil time of a wall reading. Each writes a terminated text that fits the given array. */
-void clock_text_hm(int64_t wall_ms, char out[6]);    /* "10:41" */
-void clock_text_date(int64_t wall_ms, char out[11]); /* "2026-11-25" */
-void clock_text_full(int64_t wall_ms, char out[26]); /* "2026-11-25T10:41:07+00:00", local offset */
+#define CLOCK_UTC_MIN_MAX 840 /* no place on earth is further from UTC, either way */
 
-/* The civil date of a wall reading as a number, 20261125, for comparing with expiry dates. */
-int32_t clock_date_number(int64_t wall_ms);
+/* How many minutes this computer's zone is ahead of UTC at a wall reading: the only question that is asked of the zone.
+ * Everything below is told the answer, so that the same values give the same text everywhere. */
+int16_t clock_utc_min(int64_t wall_ms);
+
+/* Civil time of a wall reading where it is `utc_min` ahead of UTC. Each writes a terminated text that fits the given
+ * array. */
+void clock_text_hm(int64_t wall_ms, int16_t utc_min, char out[6]);    /* "10:41" */
+void clock_text_date(int64_t wall_ms, int16_t utc_min, char out[11]); /* "2026-11-25" */
+void clock_text_full(int64_t wall_ms, int16_t utc_min, char out[26]); /* "2026-11-25T10:41:07+00:00" */
+
+/* The civil date as a number, 20261125, for comparing with expiry dates. */
+int32_t clock_date_number(int64_t wall_ms, int16_t utc_min);
 
 #endif

@@ -11,7 +11,8 @@
 static int judged(const struct turn *t, int32_t expiry)
 {
 	/* A wrong clock stands before the right one: what has expired by it has expired. */
-	return !t->station->clock_wrong || !expiry || expiry < clock_date_number(t->in->at.wall_ms);
+	return !t->station->clock_wrong || !expiry ||
+	       expiry < clock_date_number(t->in->at.wall_ms, t->in->at.utc_min);
 }
 
 void owe_expiry(struct turn *t, int first, int last)

@@ -20,7 +20,7 @@ static int fault_of(const struct turn *t, const struct thing *th, char *why, siz
 	if (th->role == ROLE_REFUSED)
 		return snprintf(why, size, "%s may not be used as a tourniquet; use %s", th->name,
 		                line ? line->instead : "a listed one");
-	if (th->expiry && th->expiry < clock_date_number(t->in->at.wall_ms)) {
+	if (th->expiry && th->expiry < clock_date_number(t->in->at.wall_ms, t->in->at.utc_min)) {
 		date_text(th->expiry, date);
 		return snprintf(why, size, "%s expired on %s", th->name, date);
 	}

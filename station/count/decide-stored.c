@@ -527,8 +527,9 @@ static struct moment in_this_boot(struct moment made, struct moment now)
 	int64_t ago = now.wall_ms - made.wall_ms;
 	if (made.boot == now.boot)
 		return made;
-	return (struct moment){
-	    .boot = now.boot, .boot_ms = now.boot_ms - (ago > 0 ? ago : 0), .wall_ms = made.wall_ms};
+	made.boot = now.boot;
+	made.boot_ms = now.boot_ms - (ago > 0 ? ago : 0);
+	return made;
 }
 
 static void thing_of(const struct station *st, const struct held *h, struct input *in)

@@ -108,7 +108,7 @@ void digit_off_text(const struct digit *d, struct moment now, char *out, size_t 
 {
 	char minutes[80], at[6];
 	digit_minutes_text(d, now, minutes, sizeof minutes);
-	clock_text_hm(now.wall_ms, at);
+	clock_text_hm(now.wall_ms, now.utc_min, at);
 	if (digit_wall_holds(d, now))
 		snprintf(out, size, "at %s, after %s", at, minutes);
 	else

@@ -17,6 +17,7 @@ struct moment {
 	int64_t boot_ms; /* CLOCK_BOOTTIME */
 	int64_t wall_ms; /* CLOCK_REALTIME, for people to read; never for a duration within one boot */
 	int32_t boot;    /* 1, 2, …: which of the boots that the record has seen */
+	int16_t utc_min; /* how far the civil time here was ahead of UTC then: what people read of wall_ms */
 };
 
 enum digit_state {

@@ -112,7 +112,7 @@ void close_question(struct turn *t)
 
 const char *hm(struct moment at, char out[6])
 {
-	clock_text_hm(at.wall_ms, out);
+	clock_text_hm(at.wall_ms, at.utc_min, out);
 	return out;
 }
 

@@ -85,9 +85,9 @@ static void since_text(const struct station *st, struct moment scan, struct mome
 		snprintf(out, 40, "no scan since the reminder");
 		return;
 	}
-	clock_text_hm(scan.wall_ms, hm);
-	if (clock_date_number(scan.wall_ms) != clock_date_number(now.wall_ms))
-		clock_text_date(scan.wall_ms, date);
+	clock_text_hm(scan.wall_ms, now.utc_min, hm);
+	if (clock_date_number(scan.wall_ms, now.utc_min) != clock_date_number(now.wall_ms, now.utc_min))
+		clock_text_date(scan.wall_ms, now.utc_min, date);
 	snprintf(out, 40, "no scan since %s%s%s", date, *date ? " " : "", hm);
 }
 

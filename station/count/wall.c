@@ -10,7 +10,8 @@
 int wall_is_wrong(const struct station *st, struct moment now)
 {
 	int64_t lag = st->clock_wrong ? 0 : LAG_MS;
-	return now.wall_ms + lag < st->wall_ms || clock_date_number(now.wall_ms + DAY_MS) < st->released;
+	return now.wall_ms + lag < st->wall_ms ||
+	       clock_date_number(now.wall_ms + DAY_MS, now.utc_min) < st->released;
 }
 
 int64_t wall_latest_ms(const struct station *st, struct moment now)
@@ -24,10 +25,10 @@ void wall_words(const struct station *st, struct moment now, char *out, size_t s
 	out[0] = 0;
 	if (!st->clock_wrong)
 		return;
-	clock_text_date(now.wall_ms, date);
-	clock_text_hm(now.wall_ms, hm);
-	clock_text_date(st->wall_ms, last_date);
-	clock_text_hm(st->wall_ms, last_hm);
+	clock_text_date(now.wall_ms, now.utc_min, date);
+	clock_text_hm(now.wall_ms, now.utc_min, hm);
+	clock_text_date(st->wall_ms, now.utc_min, last_date);
+	clock_text_hm(st->wall_ms, now.utc_min, last_hm);
 	if (now.wall_ms < st->wall_ms)
 		snprintf(out, size,
 		         "The wall clock is wrong: %s %s, though the record reaches to %s %s. Read expiry "

@@ -21,7 +21,10 @@
 struct moment core_now(const struct core *c)
 {
 	struct instant now = clock_now();
-	return (struct moment){.boot = c->station.boot, .boot_ms = now.boot_ms, .wall_ms = now.wall_ms};
+	return (struct moment){.boot = c->station.boot,
+	                       .boot_ms = now.boot_ms,
+	                       .wall_ms = now.wall_ms,
+	                       .utc_min = clock_utc_min(now.wall_ms)};
 }
 
 const char *verdict_name(enum verdict verdict)
@@ -140,7 +143,10 @@ static int record_start(struct core *c, struct error *e)
 		started.n++;
 	snprintf(started.text, sizeof started.text, "%s", c->boot_id);
 	struct instant now = clock_now();
-	started.at = (struct moment){.boot = started.n, .boot_ms = now.boot_ms, .wall_ms = now.wall_ms};
+	started.at = (struct moment){.boot = started.n,
+	                             .boot_ms = now.boot_ms,
+	                             .wall_ms = now.wall_ms,
+	                             .utc_min = clock_utc_min(now.wall_ms)};
 	return core_store(c, &started, 1, e);
 }
 
@@ -348,7 +354,7 @@ int core_read(struct core *c, const struct scan *s, struct input *in)
 	struct code_fault fault;
 	struct batch batch;
 	int have_batch = 0;
-	int32_t today = clock_date_number(wall_latest_ms(&c->station, in->at));
+	int32_t today = clock_date_number(wall_latest_ms(&c->station, in->at), in->at.utc_min);
 	if (code_read(&code, s->aim, s->data, s->size, today, &fault) < 0) {
 		input_from_fault(in, &fault);
 		return 0;

@@ -55,7 +55,8 @@ static void tell_lost(struct driver_child *dc)
 		return;
 	dc->lost = 1;
 	dc->fault_ms = 0; /* told whatever was told before */
-	clock_text_hm(clock_now().wall_ms, at);
+	int64_t now = clock_now().wall_ms;
+	clock_text_hm(now, clock_utc_min(now), at);
 	snprintf(text, sizeof text, "lost at %s: plug it in again, use the spare scanner or type the code",
 	         at);
 	tell_fault(dc, text);

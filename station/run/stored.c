@@ -8,7 +8,9 @@
 static struct moment made_at(struct moment now, int64_t made_ms)
 {
 	int64_t age = made_ms > 0 && made_ms < now.boot_ms ? now.boot_ms - made_ms : 0;
-	return (struct moment){.boot = now.boot, .boot_ms = now.boot_ms - age, .wall_ms = now.wall_ms - age};
+	now.boot_ms -= age;
+	now.wall_ms -= age;
+	return now;
 }
 
 static int moves_scanner(const struct input *in)

@@ -70,7 +70,8 @@ json_t *teller_slip(const struct core *c, int32_t case_no, int32_t slip, enum sl
 		return NULL;
 	int64_t seq = record_last(c->record, &end);
 	chain_hex(&end, hex);
-	clock_text_full(clock_now().wall_ms, when);
+	struct moment now = core_now(c);
+	clock_text_full(now.wall_ms, now.utc_min, when);
 	const struct slip_source from = {.story = story,
 	                                 .kind = kind,
 	                                 .number = slip,

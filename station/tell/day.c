@@ -66,8 +66,9 @@ void day_take(struct day *d, const struct event *e)
 	}
 }
 
-int day_shows(const struct day_case *c, int64_t wall_ms)
+int day_shows(const struct day_case *c, int64_t wall_ms, int16_t utc_min)
 {
-	int32_t today = clock_date_number(wall_ms);
-	return !c->end || clock_date_number(c->opened_ms) == today || clock_date_number(c->ended_ms) == today;
+	int32_t today = clock_date_number(wall_ms, utc_min);
+	return !c->end || clock_date_number(c->opened_ms, utc_min) == today ||
+	       clock_date_number(c->ended_ms, utc_min) == today;
 }

@@ -34,7 +34,7 @@ void day_take(struct day *d, const struct event *e);
 /* A case that is kept; NULL none. */
 const struct day_case *day_case(const struct day *d, int32_t case_no);
 
-/* 1 where it was opened or ended on the civil day of `wall_ms`, or is open. */
-int day_shows(const struct day_case *c, int64_t wall_ms);
+/* 1 where it was opened or ended on the civil day of `wall_ms`, `utc_min` ahead of UTC, or is open. */
+int day_shows(const struct day_case *c, int64_t wall_ms, int16_t utc_min);
 
 #endif

@@ -36,18 +36,24 @@ static void put(json_t *o, const char *key, const char *s, size_t limit)
 		json_object_set_new(o, key, text(s, limit));
 }
 
-static json_t *hm_text(int64_t wall_ms)
+/* Each time as it was read in the room. */
+static void hm_of(struct moment at, char hm[6])
+{
+	clock_text_hm(at.wall_ms, at.utc_min, hm);
+}
+
+static json_t *hm_text(struct moment at)
 {
 	char hm[6];
-	clock_text_hm(wall_ms, hm);
+	hm_of(at, hm);
 	return json_string(hm);
 }
 
-static json_t *day_text(int64_t wall_ms)
+static json_t *day_text(struct moment at)
 {
 	char date[11], hm[6], both[24];
-	clock_text_date(wall_ms, date);
-	clock_text_hm(wall_ms, hm);
+	clock_text_date(at.wall_ms, at.utc_min, date);
+	hm_of(at, hm);
 	snprintf(both, sizeof both, "%s %s", date, hm);
 	return json_string(both);
 }
@@ -80,7 +86,7 @@ static void item_note(const struct making *m, int number, const struct item *it,
 	used +=                                                                                              \
 	    (size_t)snprintf(out + (used < size ? used : size), used < size ? size - used : 0, __VA_ARGS__)
 	if (si->added) {
-		clock_text_hm(si->in_ms, hm);
+		hm_of(si->in, hm);
 		NOTE("added %s", hm);
 	}
 	if (it->dropped)
@@ -137,9 +143,9 @@ static void put_stretches(json_t *o, const struct story_digit *d)
 	for (int i = 0; i < d->n_stretches; i++) {
 		const struct story_stretch *x = &d->stretches[i];
 		json_t *s = json_object();
-		json_object_set_new(s, "on", hm_text(x->on_ms));
-		if (x->off_ms)
-			json_object_set_new(s, "off", hm_text(x->off_ms));
+		json_object_set_new(s, "on", hm_text(x->on));
+		if (time_is_set(x->off))
+			json_object_set_new(s, "off", hm_text(x->off));
 		json_object_set_new(s, "minutes", text(x->minutes[0] ? x->minutes : "0 min", 80));
 		json_array_append_new(list, s);
 	}
@@ -152,8 +158,8 @@ static void put_reminders(const struct making *m, json_t *o, const struct story_
 	for (int i = 0; i < d->n_reminders; i++) {
 		const struct story_reminder *r = &d->reminders[i];
 		char hm[6], line[120];
-		clock_text_hm(r->at_ms, hm);
-		if (r->acknowledged_ms)
+		hm_of(r->at, hm);
+		if (time_is_set(r->acknowledged))
 			snprintf(line, sizeof line, "%d min, %s, acknowledged by %s", (int)r->minutes, hm,
 			         name_of(m, r->by));
 		else
@@ -193,10 +199,10 @@ static void put_digit(const struct making *m, json_t *list, const struct story_d
 	put(o, "total", d->total, 80);
 	put_reminders(m, o, d);
 	const struct digit *now = sheet_digit_const(&m->s->sheet, d->number);
-	if (d->bare_ms && now && now->seen_bare) {
+	if (time_is_set(d->bare) && now && now->seen_bare) {
 		json_t *bare = json_object();
 		json_object_set_new(bare, "by", text(name_of(m, d->bare_by), 60));
-		json_object_set_new(bare, "when", hm_text(d->bare_ms));
+		json_object_set_new(bare, "when", hm_text(d->bare));
 		if (m->s->single)
 			put(bare, "witness", looked_words(&m->s->sheet), 80);
 		json_object_set_new(o, "bare", bare);
@@ -217,7 +223,7 @@ static void put_counts(const struct making *m)
 		if (!m->s->single)
 			json_array_append_new(names, text(name_of(m, x->circulating), 60));
 		json_object_set_new(o, "kind", json_string(kinds[x->kind <= COUNT_ADDED ? x->kind : 0]));
-		json_object_set_new(o, "when", hm_text(x->at_ms));
+		json_object_set_new(o, "when", hm_text(x->at));
 		json_object_set_new(o, "agreed", names);
 		json_object_set_new(o, "recorded_by", text(name_of(m, x->recorded_by), 60));
 		put(o, "note", x->note, 200);
@@ -237,9 +243,9 @@ static void put_people(const struct making *m)
 		                    json_string(m->s->single && p->place == PLACE_FIELD
 		                                    ? "operator, alone"
 		                                    : place_words((enum team_place)p->place)));
-		json_object_set_new(o, "from", hm_text(p->from_ms));
-		if (p->to_ms)
-			json_object_set_new(o, "to", hm_text(p->to_ms));
+		json_object_set_new(o, "from", hm_text(p->from));
+		if (time_is_set(p->to))
+			json_object_set_new(o, "to", hm_text(p->to));
 		json_array_append_new(list, o);
 	}
 	json_object_set_new(m->o, "people", list);
@@ -252,13 +258,13 @@ static void put_debts(const struct making *m)
 		const struct story_debt *d = &m->s->debts[i];
 		json_t *o = json_object();
 		char line[260], hm[6];
-		clock_text_hm(d->owed_ms, hm);
+		hm_of(d->owed, hm);
 		snprintf(line, sizeof line, "%s: %s%s%s", hm,
 		         d->debt.digit ? own_digit_name(d->debt.digit) : "", d->debt.digit ? ": " : "",
 		         debt_words((enum debt_kind)d->debt.kind));
 		json_object_set_new(o, "text", text(line, 200));
-		if (d->paid_ms) {
-			clock_text_hm(d->paid_ms, hm);
+		if (time_is_set(d->paid)) {
+			hm_of(d->paid, hm);
 			snprintf(line, sizeof line, "%s %.160s%s%s", hm, d->how, d->by ? ", " : "",
 			         d->by ? name_of(m, d->by) : "");
 			json_object_set_new(o, "paid", text(line, 200));
@@ -271,7 +277,7 @@ static void put_debts(const struct making *m)
 static void put_sign_out(const struct making *m)
 {
 	const struct policy *p = m->from->policy;
-	if (!m->s->signed_ms || m->s->ended == END_UNRESOLVED)
+	if (!time_is_set(m->s->signed_at) || m->s->ended == END_UNRESOLVED)
 		return;
 	json_t *o = json_object(), *points = json_array();
 	char by[80];
@@ -281,7 +287,7 @@ static void put_sign_out(const struct making *m)
 	else
 		snprintf(by, sizeof by, "%s", name_of(m, m->s->signed_by));
 	json_object_set_new(o, "by", text(by, 60));
-	json_object_set_new(o, "when", hm_text(m->s->signed_ms));
+	json_object_set_new(o, "when", hm_text(m->s->signed_at));
 	for (int i = 0; i < p->n_points; i++) {
 		json_t *x = json_object();
 		json_object_set_new(x, "text", text(p->points[i], 200));
@@ -296,12 +302,12 @@ static void put_search(const struct making *m)
 {
 	const struct policy *p = m->from->policy;
 	const struct story *s = m->s;
-	if (!s->discrepancy_ms)
+	if (!time_is_set(s->discrepancy))
 		return;
 	json_t *o = json_object(), *steps = json_array();
-	json_object_set_new(o, "opened", hm_text(s->discrepancy_ms));
-	if (s->closed_ms)
-		json_object_set_new(o, "closed", hm_text(s->closed_ms));
+	json_object_set_new(o, "opened", hm_text(s->discrepancy));
+	if (time_is_set(s->closed))
+		json_object_set_new(o, "closed", hm_text(s->closed));
 	json_object_set_new(o, "reason", text(s->missing_text[0] ? s->missing_text : "see the items", 300));
 	/* After the end only the steps that were taken; while the search goes on, all, to be ticked by hand.
 	 */
@@ -311,7 +317,7 @@ static void put_search(const struct making *m)
 		char answer[200] = "";
 		if (i < s->n_steps) {
 			char hm[6];
-			clock_text_hm(s->steps[i].at_ms, hm);
+			hm_of(s->steps[i].at, hm);
 			snprintf(answer, sizeof answer,
 			         s->steps[i].done == 1 ? "done %s"
 			         : s->steps[i].why[0]  ? "not done %s, because: %.150s"
@@ -326,7 +332,7 @@ static void put_search(const struct making *m)
 	if (s->ended == END_UNRESOLVED && strcmp(s->end_text, "incident number owed") != 0)
 		put(o, "incident", s->end_text, 60);
 	for (int i = 0; i < s->n_debts; i++)
-		if (s->debts[i].debt.kind == DEBT_INCIDENT && s->debts[i].paid_ms)
+		if (s->debts[i].debt.kind == DEBT_INCIDENT && time_is_set(s->debts[i].paid))
 			put(o, "incident", s->debts[i].how, 60);
 	json_object_set_new(m->o, "search", o);
 }
@@ -335,7 +341,8 @@ static void put_search(const struct making *m)
 static int went_back(const struct story_digit *d)
 {
 	for (int i = 0; i < d->n_stretches; i++)
-		if (d->stretches[i].off_ms && d->stretches[i].off_ms < d->stretches[i].on_ms)
+		if (time_is_set(d->stretches[i].off) &&
+		    d->stretches[i].off.wall_ms < d->stretches[i].on.wall_ms)
 			return 1;
 	return 0;
 }
@@ -346,7 +353,7 @@ static void put_entries(const struct making *m)
 	for (int i = 0; i < m->s->n_entries; i++) {
 		json_t *o = json_object();
 		json_object_set_new(o, "how", json_string(m->s->entries[i].how));
-		json_object_set_new(o, "when", hm_text(m->s->entries[i].at_ms));
+		json_object_set_new(o, "when", hm_text(m->s->entries[i].at));
 		json_object_set_new(o, "text", text(m->s->entries[i].text, 300));
 		json_array_append_new(entries, o);
 	}
@@ -407,7 +414,7 @@ static void outcome_words(const struct making *m, char *out, size_t size)
 		const struct story_digit *d = &m->s->digits[i];
 		const struct digit *now = sheet_digit_const(s, d->number);
 		char hm[6];
-		clock_text_hm(d->bare_ms, hm);
+		hm_of(d->bare, hm);
 		if (now && now->had && now->seen_bare)
 			SAY("%s%s seen bare at %s", used ? "; " : "", own_digit_name(d->number), hm);
 		else if (now && now->had)
@@ -460,9 +467,9 @@ static void put_head(const struct making *m, const char *outcome)
 	json_object_set_new(m->o, "room", text(from->room_name, 60));
 	json_object_set_new(m->o, "case_number", json_integer(m->s->case_no));
 	put(m->o, "case_label", m->s->label, 60);
-	json_object_set_new(m->o, "opened", day_text(m->s->opened_ms));
-	if (m->s->ended_ms)
-		json_object_set_new(m->o, "ended", day_text(m->s->ended_ms));
+	json_object_set_new(m->o, "opened", day_text(m->s->opened));
+	if (time_is_set(m->s->ended_at))
+		json_object_set_new(m->o, "ended", day_text(m->s->ended_at));
 	json_object_set_new(m->o, "single", json_boolean(m->s->single));
 }
 
@@ -502,7 +509,7 @@ json_t *slip_summary(const struct slip_source *from)
 	json_object_set_new(o, "room", json_integer(m.s->room));
 	json_object_set_new(o, "case", json_integer(m.s->case_no));
 	json_object_set_new(o, "outcome", text(outcome, 300));
-	json_object_set_new(o, "ended_ms", json_integer(m.s->ended_ms));
+	json_object_set_new(o, "ended_ms", json_integer(m.s->ended_at.wall_ms));
 	json_object_set_new(o, "seq", json_integer(from->seq));
 	json_object_set_new(o, "chain", json_string(from->chain));
 	return o;

@@ -9,6 +9,8 @@
 #include "base/clock.h"
 #include "code/own-codes.h"
 
+static const struct moment none;
+
 /* The events of a case, and which of them were taken back. */
 struct telling {
 	struct story *story;
@@ -37,7 +39,7 @@ static void add_entry(struct story *s, const char *how, const struct event *e, c
 	if (!x)
 		return;
 	x->how = how;
-	x->at_ms = e->at.wall_ms;
+	x->at = e->at;
 	snprintf(x->text, sizeof x->text, "%s", text);
 }
 
@@ -70,8 +72,8 @@ static void tell_person(struct telling *t, const struct event *e)
 	struct story *s = t->story;
 	if (e->kind == EV_LEFT) {
 		for (int i = 0; i < s->n_people; i++)
-			if (s->people[i].number == e->person && !s->people[i].to_ms) {
-				s->people[i].to_ms = e->at.wall_ms;
+			if (s->people[i].number == e->person && !time_is_set(s->people[i].to)) {
+				s->people[i].to = e->at;
 				if (e->n) {
 					char text[80];
 					snprintf(text, sizeof text, "%s did not scan out", s->people[i].name);
@@ -83,7 +85,7 @@ static void tell_person(struct telling *t, const struct event *e)
 	struct story_person *p = ADD(s, people, STORY_PEOPLE);
 	if (!p)
 		return;
-	*p = (struct story_person){.number = e->person, .place = e->what, .from_ms = e->at.wall_ms};
+	*p = (struct story_person){.number = e->person, .place = e->what, .from = e->at};
 	snprintf(p->name, sizeof p->name, "%.32s", e->text);
 }
 
@@ -97,46 +99,47 @@ static void tell_digit(struct telling *t, const struct event *e)
 	switch (e->kind) {
 	case EV_DIGIT_MAYBE_ON:
 	case EV_DIGIT_ON:
-		if (!d->n_stretches || d->stretches[d->n_stretches - 1].off_ms) {
+		if (!d->n_stretches || time_is_set(d->stretches[d->n_stretches - 1].off)) {
 			if (d->n_stretches == STORY_STRETCHES)
 				return;
 			d->stretches[d->n_stretches++] =
-			    (struct story_stretch){.on_ms = d->doubted_ms ? d->doubted_ms : e->at.wall_ms};
+			    (struct story_stretch){.on = time_is_set(d->doubted) ? d->doubted : e->at};
 		}
-		d->doubted_ms = 0;
+		d->doubted = none;
 		return;
 	case EV_DIGIT_DOUBTED:
-		d->doubted_ms = e->at.wall_ms;
+		d->doubted = e->at;
 		return;
 	case EV_DIGIT_NOT_ON:
-		if (!d->doubted_ms && d->n_stretches && !d->stretches[d->n_stretches - 1].off_ms)
+		if (!time_is_set(d->doubted) && d->n_stretches &&
+		    !time_is_set(d->stretches[d->n_stretches - 1].off))
 			d->n_stretches--;
-		d->doubted_ms = 0;
+		d->doubted = none;
 		return;
 	case EV_DIGIT_NEVER_ON:
 		if (d->n_stretches)
 			d->n_stretches--;
-		d->doubted_ms = 0;
+		d->doubted = none;
 		snprintf(text, sizeof text, "%s: no tourniquet had gone on", own_digit_name(e->digit));
 		add_entry(s, "corrected", e, text);
 		return;
 	case EV_DIGIT_STILL_ON:
 		if (d->n_stretches)
-			d->stretches[d->n_stretches - 1].off_ms = 0;
-		d->doubted_ms = 0;
+			d->stretches[d->n_stretches - 1].off = none;
+		d->doubted = none;
 		snprintf(text, sizeof text, "%s: OFF had been scanned, and it was still on",
 		         own_digit_name(e->digit));
 		add_entry(s, "corrected", e, text);
 		return;
 	case EV_DIGIT_OFF:
 		if (d->n_stretches)
-			d->stretches[d->n_stretches - 1].off_ms = e->at.wall_ms;
+			d->stretches[d->n_stretches - 1].off = e->at;
 		return;
 	case EV_DIGIT_EARLIER:
 		if (d->n_stretches && e->what == 1)
-			d->stretches[d->n_stretches - 1].on_ms -= (int64_t)e->n * 60000;
+			d->stretches[d->n_stretches - 1].on.wall_ms -= (int64_t)e->n * 60000;
 		else if (d->n_stretches)
-			d->stretches[d->n_stretches - 1].off_ms -= (int64_t)e->n * 60000;
+			d->stretches[d->n_stretches - 1].off.wall_ms -= (int64_t)e->n * 60000;
 		snprintf(text, sizeof text, "%s: %s was %d min earlier than scanned",
 		         own_digit_name(e->digit), e->what == 1 ? "on" : "off", (int)e->n);
 		add_entry(s, "corrected", e, text);
@@ -155,11 +158,11 @@ static void tell_digit(struct telling *t, const struct event *e)
 		}
 		return;
 	case EV_DIGIT_SEEN_BARE:
-		d->bare_ms = e->at.wall_ms;
+		d->bare = e->at;
 		d->bare_by = e->person;
 		return;
 	case EV_DIGIT_NOT_SEEN:
-		d->bare_ms = 0;
+		d->bare = none;
 		d->bare_by = 0;
 		return;
 	case EV_DIGIT_SEEN_ON:
@@ -168,11 +171,11 @@ static void tell_digit(struct telling *t, const struct event *e)
 	case EV_REMINDED:
 		if (d->n_reminders < STORY_REMINDERS)
 			d->reminders[d->n_reminders++] =
-			    (struct story_reminder){.at_ms = e->at.wall_ms, .minutes = e->n};
+			    (struct story_reminder){.at = e->at, .minutes = e->n};
 		return;
 	case EV_ACKNOWLEDGED:
 		if (d->n_reminders) {
-			d->reminders[d->n_reminders - 1].acknowledged_ms = e->at.wall_ms;
+			d->reminders[d->n_reminders - 1].acknowledged = e->at;
 			d->reminders[d->n_reminders - 1].by = e->person;
 		}
 		return;
@@ -191,7 +194,7 @@ static void tell_item(struct telling *t, const struct event *e, const struct she
 	switch (e->kind) {
 	case EV_ITEM_IN:
 	case EV_EXTRA:
-		*it = (struct story_item){.in_ms = e->at.wall_ms, .added = before->initial_agreed};
+		*it = (struct story_item){.in = e->at, .added = before->initial_agreed};
 		return;
 	case EV_ITEM_ON: {
 		struct story_digit *d = digit_of(s, e->digit);
@@ -228,11 +231,8 @@ static void tell_count(struct telling *t, const struct event *e)
 	struct story_count *x = ADD(t->story, counts, STORY_COUNTS);
 	if (!x)
 		return;
-	*x = (struct story_count){.kind = e->what,
-	                          .at_ms = e->at.wall_ms,
-	                          .field = e->person,
-	                          .circulating = e->other,
-	                          .recorded_by = e->n};
+	*x = (struct story_count){
+	    .kind = e->what, .at = e->at, .field = e->person, .circulating = e->other, .recorded_by = e->n};
 	if (e->what == COUNT_HANDOVER)
 		for (int i = 0; i < t->story->n_digits; i++)
 			if (t->story->digits[i].without_sight) {
@@ -269,11 +269,11 @@ static void tell_discrepancy(struct telling *t, const struct event *e, const str
 {
 	struct story *s = t->story;
 	if (!e->n) {
-		s->closed_ms = e->at.wall_ms;
+		s->closed = e->at;
 		return;
 	}
-	s->discrepancy_ms = e->at.wall_ms;
-	s->closed_ms = 0;
+	s->discrepancy = e->at;
+	s->closed = none;
 	s->n_steps = 0;
 	tell_missing(s, after);
 }
@@ -284,16 +284,17 @@ static void tell_debt(struct telling *t, const struct event *e)
 	struct debt debt = {.kind = e->what, .item = e->item, .digit = e->digit};
 	if (e->kind == EV_OWED) {
 		for (int i = 0; i < s->n_debts; i++)
-			if (memcmp(&s->debts[i].debt, &debt, sizeof debt) == 0 && !s->debts[i].paid_ms)
+			if (memcmp(&s->debts[i].debt, &debt, sizeof debt) == 0 &&
+			    !time_is_set(s->debts[i].paid))
 				return;
 		struct story_debt *x = ADD(s, debts, STORY_DEBTS);
 		if (x)
-			*x = (struct story_debt){.debt = debt, .owed_ms = e->at.wall_ms};
+			*x = (struct story_debt){.debt = debt, .owed = e->at};
 		return;
 	}
 	for (int i = 0; i < s->n_debts; i++)
-		if (memcmp(&s->debts[i].debt, &debt, sizeof debt) == 0 && !s->debts[i].paid_ms) {
-			s->debts[i].paid_ms = e->at.wall_ms;
+		if (memcmp(&s->debts[i].debt, &debt, sizeof debt) == 0 && !time_is_set(s->debts[i].paid)) {
+			s->debts[i].paid = e->at;
 			s->debts[i].by = e->person;
 			snprintf(s->debts[i].how, sizeof s->debts[i].how, "%s", e->text);
 		}
@@ -303,18 +304,18 @@ static void tell_case(struct telling *t, const struct event *e)
 {
 	struct story *s = t->story;
 	char text[240], hm[6];
-	clock_text_hm(e->at.wall_ms, hm);
+	clock_text_hm(e->at.wall_ms, e->at.utc_min, hm);
 	switch (e->kind) {
 	case EV_CASE_OPENED:
 		s->case_no = e->case_no;
 		s->room = e->room;
 		s->single = e->n == 1;
-		s->opened_ms = e->at.wall_ms;
+		s->opened = e->at;
 		snprintf(s->label, sizeof s->label, "%.15s", e->text);
 		return;
 	case EV_CASE_ENDED:
 		s->ended = e->what;
-		s->ended_ms = e->at.wall_ms;
+		s->ended_at = e->at;
 		snprintf(s->end_text, sizeof s->end_text, "%s", e->text);
 		return;
 	case EV_SUSPENDED:
@@ -368,7 +369,7 @@ static void tell_case(struct telling *t, const struct event *e)
 	case EV_SIGNED_OUT:
 		s->signed_by = e->person;
 		s->witness = e->other;
-		s->signed_ms = e->at.wall_ms;
+		s->signed_at = e->at;
 		return;
 	default:
 		return;
@@ -426,7 +427,7 @@ static void tell(struct telling *t, const struct event *e, const struct sheet *b
 	case EV_SEARCH_STEP: {
 		struct story_step *x = ADD(t->story, steps, STORY_STEPS);
 		if (x) {
-			*x = (struct story_step){.at_ms = e->at.wall_ms, .done = e->what};
+			*x = (struct story_step){.at = e->at, .done = e->what};
 			snprintf(x->text, sizeof x->text, "%.120s", e->text);
 		}
 		break;

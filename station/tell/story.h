@@ -16,24 +16,30 @@
 #define STORY_ENTRIES 100
 #define STORY_NOTES 20
 
+/* A time of which nothing is known is all zero: time_is_set(). */
+static inline int time_is_set(struct moment at)
+{
+	return at.wall_ms != 0;
+}
+
 struct story_person {
 	int32_t number;
 	uint8_t place;
 	char name[33];
-	int64_t from_ms, to_ms; /* wall; to 0: to the end */
+	struct moment from, to; /* to: not set where it is to the end */
 };
 struct story_count {
 	uint8_t kind;
-	int64_t at_ms;
+	struct moment at;
 	int32_t field, circulating, recorded_by;
 	char note[80];
 };
 struct story_stretch {
-	int64_t on_ms, off_ms; /* wall; off 0: still on */
+	struct moment on, off; /* off not set: still on */
 	char minutes[80];
 };
 struct story_reminder {
-	int64_t at_ms, acknowledged_ms;
+	struct moment at, acknowledged;
 	int32_t minutes, by;
 };
 struct story_digit {
@@ -43,30 +49,30 @@ struct story_digit {
 	struct story_reminder reminders[STORY_REMINDERS];
 	uint8_t tourniquet, forceps; /* item numbers that were on it last */
 	uint8_t without_sight;
-	int64_t doubted_ms; /* wall: asked whether one is on again, not answered yet; 0 not asked */
-	int64_t bare_ms;
+	struct moment doubted; /* asked whether one is on again, and not answered yet */
+	struct moment bare;
 	int32_t bare_by;
 	char longest[80], total[80];
 };
 struct story_debt {
 	struct debt debt;
-	int64_t owed_ms, paid_ms;
+	struct moment owed, paid;
 	int32_t by;
 	char how[EVENT_TEXT_MAX];
 };
 struct story_step {
-	int64_t at_ms;
+	struct moment at;
 	uint8_t done;
 	char text[POLICY_TEXT_MAX];
 	char why[EVENT_TEXT_MAX]; /* why it was not done; "" not said */
 };
 struct story_entry {
 	const char *how; /* late, keyed, overridden, corrected */
-	int64_t at_ms;
+	struct moment at;
 	char text[240];
 };
 struct story_item {
-	int64_t in_ms;
+	struct moment in;
 	uint8_t added;
 	char found[EVENT_TEXT_MAX];
 };
@@ -76,7 +82,7 @@ struct story {
 	int32_t case_no, room;
 	uint8_t single, ended; /* enum case_end, 0 open */
 	char label[16], end_text[EVENT_TEXT_MAX];
-	int64_t opened_ms, ended_ms, signed_ms, discrepancy_ms, closed_ms;
+	struct moment opened, ended_at, signed_at, discrepancy, closed;
 	int32_t witness;              /* of a visiting surgeon; 0 none */
 	int32_t signed_by, last_slip; /* last_slip: the reconciliation slip that addenda add to, 0 none yet */
 	char missing_text[400];

@@ -82,9 +82,9 @@ static void wall_text(int64_t wall_ms, struct moment now, char out[18])
 {
 	char date[11] = "", hm[6] = "";
 	if (wall_ms)
-		clock_text_hm(wall_ms, hm);
-	if (wall_ms && clock_date_number(wall_ms) != clock_date_number(now.wall_ms))
-		clock_text_date(wall_ms, date);
+		clock_text_hm(wall_ms, now.utc_min, hm);
+	if (wall_ms && clock_date_number(wall_ms, now.utc_min) != clock_date_number(now.wall_ms, now.utc_min))
+		clock_text_date(wall_ms, now.utc_min, date);
 	snprintf(out, 18, "%s%s%s", date, *date ? " " : "", hm);
 }
 
@@ -148,7 +148,7 @@ static json_t *agreed(const struct view_source *from, const struct sheet *s)
 		    (k->kind == COUNT_FINAL && s->final != FINAL_AGREED))
 			continue;
 		json_t *o = json_object();
-		clock_text_hm(k->at_ms, at);
+		clock_text_hm(k->at_ms, from->now.utc_min, at);
 		put(o, "count", kinds[k->kind]);
 		put(o, "at", at);
 		put(o, "field", staff_name(staff, k->field));
@@ -165,12 +165,12 @@ static json_t *cases_of_day(const struct view_source *from)
 	for (int i = from->day->n; i-- > 0;) {
 		const struct day_case *d = &from->day->cases[i];
 		char opened[6], ended[6] = "";
-		if (!day_shows(d, wall_latest_ms(from->station, from->now)))
+		if (!day_shows(d, wall_latest_ms(from->station, from->now), from->now.utc_min))
 			continue;
 		json_t *o = json_object();
-		clock_text_hm(d->opened_ms, opened);
+		clock_text_hm(d->opened_ms, from->now.utc_min, opened);
 		if (d->end)
-			clock_text_hm(d->ended_ms, ended);
+			clock_text_hm(d->ended_ms, from->now.utc_min, ended);
 		put_n(o, "case", d->case_no);
 		put(o, "room", station_room_name(from->station, d->room));
 		put(o, "opened", opened);

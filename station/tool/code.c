@@ -407,7 +407,8 @@ int tool_code(int argc, char **argv)
 	                                        {NULL, 0, NULL, 0}};
 	const char *file = NULL;
 	bool json = false;
-	int32_t today = clock_date_number(clock_now().wall_ms);
+	int64_t now = clock_now().wall_ms;
+	int32_t today = clock_date_number(now, clock_utc_min(now));
 	optind = 0;
 	for (int c; (c = getopt_long(argc, argv, ":", options, NULL)) != -1;) {
 		switch (c) {

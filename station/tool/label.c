@@ -30,7 +30,8 @@ static const char label_usage[] =
 static json_t *document(const char *kind, const char *site)
 {
 	char when[26];
-	clock_text_full(clock_now().wall_ms, when);
+	int64_t now = clock_now().wall_ms;
+	clock_text_full(now, clock_utc_min(now), when);
 	return json_pack("{s:i,s:s,s:s,s:s}", "v", 1, "kind", kind, "time", when, "site", site);
 }
 

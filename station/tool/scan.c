@@ -256,7 +256,8 @@ static int case_list(int as_json)
 	json_array_foreach(json_object_get(a, "cases"), i, x)
 	{
 		char when[26];
-		clock_text_full(json_number(x, "opened_ms", 0), when);
+		int64_t opened = json_number(x, "opened_ms", 0);
+		clock_text_full(opened, clock_utc_min(opened), when);
 		printf("case %d  room %d  %s  %s\n", (int)json_number(x, "case", 0),
 		       (int)json_number(x, "room", 0), when, json_text(x, "state"));
 	}

@@ -40,6 +40,7 @@
 #include <time.h>
 
 #include "base/buf.h"
+#include "base/clock.h"
 #include "code/own-codes.h"
 #include "count/decide.h"
 #include "count/reads.h"
@@ -389,9 +390,16 @@ static void scan(struct play *p, char *line)
 	take(p, &in);
 }
 
+/* Where the scripts are played, civil time is what TZ says. */
+static void set_wall(struct play *p, int64_t wall_ms)
+{
+	p->now.wall_ms = wall_ms;
+	p->now.utc_min = clock_utc_min(wall_ms);
+}
+
 static void pass(struct play *p, int64_t ms)
 {
-	p->now.wall_ms += ms;
+	set_wall(p, p->now.wall_ms + ms);
 	p->now.boot_ms += ms;
 	tick(p);
 }
@@ -401,7 +409,7 @@ static void stored(struct play *p, char *line);
 static void scan_after(struct play *p, char *line)
 {
 	int at_once = line[1] == '>';
-	p->now.wall_ms += at_once ? 100 : 3000;
+	set_wall(p, p->now.wall_ms + (at_once ? 100 : 3000));
 	p->now.boot_ms += at_once ? 100 : 3000;
 	scan(p, line + (at_once ? 3 : 2));
 }
@@ -442,7 +450,7 @@ static void wait_for(struct play *p, const char *text)
 		die("no such wait", text);
 	int64_t ms = (int64_t)n * (strcmp(unit, "min") == 0 ? 60000 : 1000);
 	if (wall || boot)
-		p->now.wall_ms += ms;
+		set_wall(p, p->now.wall_ms + ms);
 	if (wall)
 		return;
 	if (boot) {
@@ -483,7 +491,8 @@ static void set_up(struct play *p, const char *folder)
 	p->st.rooms[p->st.n_rooms++] = (struct room){.number = 2, .name = "Theatre 2"};
 	p->st.rooms[p->st.n_rooms++] = (struct room){.number = 3, .name = "Minor injuries", .single = 1};
 	p->room = 1;
-	p->now = (struct moment){.boot = 1, .boot_ms = 1000000, .wall_ms = 1795600800000};
+	p->now = (struct moment){.boot = 1, .boot_ms = 1000000};
+	set_wall(p, 1795600800000);
 	keep(p, (struct event){.kind = EV_STARTED, .at = p->now, .n = 1});
 	for (size_t i = 0; i < count; i++)
 		keep(p, (struct event){.kind = EV_LINE_SET, .at = p->now, .line = lines[i]});
@@ -498,7 +507,7 @@ static void begin(struct play *p, const char *text)
 	const char *end = strptime(text, "%Y-%m-%dT%H:%MZ", &t);
 	if (!end || *end)
 		die("no such time to begin", text);
-	p->now.wall_ms = (int64_t)timegm(&t) * 1000;
+	set_wall(p, (int64_t)timegm(&t) * 1000);
 }
 
 static void command(struct play *p, char *line)

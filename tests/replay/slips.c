@@ -40,7 +40,7 @@ static json_t *made(const struct slips_source *from, const struct event *queued,
 	char time[26];
 	const struct station *st = from->station;
 	struct story *story = story_of(from, queued->case_no);
-	clock_text_full(from->now.wall_ms, time);
+	clock_text_full(from->now.wall_ms, from->now.utc_min, time);
 	const struct slip_source slip = {.story = story,
 	                                 .kind = (enum slip_kind)queued->what,
 	                                 .number = queued->n,

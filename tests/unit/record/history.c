@@ -35,6 +35,7 @@ void history_scrub(struct moment *m)
 	m->boot_ms = as_it_is.boot_ms;
 	m->wall_ms = as_it_is.wall_ms;
 	m->boot = as_it_is.boot;
+	m->utc_min = as_it_is.utc_min;
 }
 
 struct sheet history_scrubbed(const struct sheet *s)

@@ -126,14 +126,14 @@ static void a_case_of_yesterday_is_shown_while_it_is_open(void **state)
 	(void)state;
 	const int64_t noon = 1795608000000; /* 2026-11-25, twelve o'clock UTC */
 	struct day_case c = {.case_no = 1, .opened_ms = noon};
-	assert_true(day_shows(&c, noon + DAY_MS));
+	assert_true(day_shows(&c, noon + DAY_MS, 0));
 	c.end = END_RECONCILED;
 	c.ended_ms = noon + 3600000;
-	assert_true(day_shows(&c, noon + 7200000));
-	assert_false(day_shows(&c, noon + DAY_MS));
+	assert_true(day_shows(&c, noon + 7200000, 0));
+	assert_false(day_shows(&c, noon + DAY_MS, 0));
 	c.ended_ms = noon + DAY_MS - 7200000; /* it went on over midnight */
-	assert_true(day_shows(&c, noon + DAY_MS));
-	assert_false(day_shows(&c, noon + 2 * DAY_MS));
+	assert_true(day_shows(&c, noon + DAY_MS, 0));
+	assert_false(day_shows(&c, noon + 2 * DAY_MS, 0));
 }
 
 int main(void)

@@ -12,6 +12,7 @@
 
 #include "count/catalogue.h"
 #include "count/digit.h"
+#include "count/event-lists.h"
 
 #define EVENT_TEXT_MAX 201
 
@@ -31,6 +32,12 @@ enum event_field {
 	F_BATCH = 1 << 11, /* batch: stores' labels */
 };
 
+/* Above those bits: of which enum `what` and `other` are, where they are of one (enum event_list). */
+#define F_LIST_OF_WHAT 20
+#define F_LIST_OF_OTHER 26
+#define WHAT_IS(list) (F_WHAT | (uint32_t)LIST_##list << F_LIST_OF_WHAT)
+#define OTHER_IS(list) (F_OTHER | (uint32_t)LIST_##list << F_LIST_OF_OTHER)
+
 /* X(NAME, "name in the record", fields)             what the fields mean */
 /* clang-format off */
 #define EVENTS(X) \
@@ -46,28 +53,28 @@ enum event_field {
 	X(LABELLED, "labelled", F_BATCH) \
 	X(SCANNER_FAULT, "scanner-fault", F_TEXT) \
 	/* scanner `text` works for room n, 0 its own again; what: 1 until a further card, 0 for a while */ \
-	X(SCANNER_ROOM, "scanner-room", F_N | F_WHAT | F_TEXT) \
-	X(SLIP_QUEUED, "slip-queued", F_N | F_WHAT | F_OTHER) /* n: slip, what: slip_kind, other: copy */ \
-	/* what: slip_state, ref: CUPS job */ \
-	X(SLIP_STATE, "slip-state", F_N | F_WHAT | F_OTHER | F_REF | F_TEXT) \
+	X(SCANNER_ROOM, "scanner-room", F_N | WHAT_IS(BOUND) | F_TEXT) \
+	X(SLIP_QUEUED, "slip-queued", F_N | WHAT_IS(SLIP_KIND) | F_OTHER) /* n: slip, other: copy */ \
+	/* n: slip, other: copy, ref: CUPS job */ \
+	X(SLIP_STATE, "slip-state", F_N | WHAT_IS(SLIP_STATE) | F_OTHER | F_REF | F_TEXT) \
 	/* n: 1 the wall clock cannot be right (count/wall.h), 0 it can again; of a case as well, for its slip */ \
 	X(CLOCK_WRONG, "clock-wrong", F_N) \
 	/* the case */ \
 	X(CASE_OPENED, "case-opened", F_N | F_TEXT)        /* n: 1 single operator, text: case label */ \
-	X(CASE_ENDED, "case-ended", F_WHAT | F_TEXT)       /* what: case_end */ \
+	X(CASE_ENDED, "case-ended", WHAT_IS(CASE_END) | F_TEXT) \
 	X(SUSPENDED, "suspended", 0) \
 	X(RESUMED, "resumed", 0) \
 	X(CANCELLED, "cancelled", 0)                       /* a count is still owed */ \
 	X(PATIENT_LEFT, "patient-left", 0) \
 	X(AWAKE, "awake-patient", F_N)                     /* n: 1 awake, 0 no longer */ \
-	X(JOINED, "joined", F_PERSON | F_WHAT | F_TEXT)    /* what: team_place, text: name as shown */ \
-	X(LEFT, "left", F_PERSON | F_WHAT | F_N)           /* n: 1 without scanning out */ \
+	X(JOINED, "joined", F_PERSON | WHAT_IS(PLACE) | F_TEXT) /* text: name as shown */ \
+	X(LEFT, "left", F_PERSON | WHAT_IS(PLACE) | F_N)   /* n: 1 without scanning out */ \
 	X(ITEM_IN, "item-in", F_ITEM | F_THING | F_N)      /* n: pieces */ \
 	X(ITEM_LISTED, "item-listed", F_ITEM | F_THING)    /* what was unlisted is this */ \
 	X(ITEM_ON, "item-on", F_ITEM | F_DIGIT) \
 	X(ITEM_OFF, "item-off", F_ITEM | F_DIGIT) \
-	/* what: evidence, other: condition, text: found where */ \
-	X(ITEM_SHOWN, "item-shown", F_ITEM | F_N | F_WHAT | F_OTHER | F_TEXT) \
+	/* text: found where */ \
+	X(ITEM_SHOWN, "item-shown", F_ITEM | F_N | WHAT_IS(EVIDENCE) | OTHER_IS(CONDITION) | F_TEXT) \
 	X(ITEM_NOT_SHOWN, "item-not-shown", F_ITEM | F_N)  /* n: pieces that are missing */ \
 	X(ITEM_RETURNED, "item-returned", F_ITEM) \
 	X(ITEM_ISOLATED, "item-isolated", F_ITEM)          /* wrong number in its pack */ \
@@ -87,24 +94,24 @@ enum event_field {
 	X(DIGIT_SEEN_BARE, "digit-seen-bare", F_DIGIT | F_PERSON) \
 	X(DIGIT_NOT_SEEN, "digit-not-seen", F_DIGIT)       /* its look was of another digit: it is owed again */ \
 	X(DIGIT_SEEN_ON, "digit-seen-on", F_DIGIT | F_N)   /* n: 0 without full sight */ \
-	X(DIGIT_EARLIER, "digit-earlier", F_DIGIT | F_N | F_WHAT) /* n minutes, what: 1 on, 2 off */ \
+	X(DIGIT_EARLIER, "digit-earlier", F_DIGIT | F_N | WHAT_IS(ON_OFF)) /* n minutes */ \
 	X(DIGIT_MOVED, "digit-moved", F_DIGIT | F_OTHER)   /* MISREAD: other is the right digit */ \
 	X(SIZE_STATED, "size-stated", F_N) /* circumference of the digit in mm, as typed */ \
-	X(WHO_LOOKED, "who-looked", F_WHAT) /* what: who_looked, a single operator's witness */ \
-	X(COUNT_STARTED, "count-started", F_WHAT)          /* what: count_kind */ \
+	X(WHO_LOOKED, "who-looked", WHAT_IS(LOOKED)) /* a single operator's witness */ \
+	X(COUNT_STARTED, "count-started", WHAT_IS(COUNT)) \
 	/* field, circulating, n: recorded by */ \
-	X(COUNT_AGREED, "count-agreed", F_WHAT | F_PERSON | F_OTHER | F_N) \
+	X(COUNT_AGREED, "count-agreed", WHAT_IS(COUNT) | F_PERSON | F_OTHER | F_N) \
 	X(COUNT_AGAIN, "count-again", F_ITEM)              /* INTERRUPTED: this line again */ \
 	X(DISCREPANCY, "discrepancy", F_N)                 /* n: 1 opened, 0 closed */ \
-	/* n: step, what: 1 done 2 not done because */ \
-	X(SEARCH_STEP, "search-step", F_N | F_WHAT | F_TEXT) \
+	/* n: step */ \
+	X(SEARCH_STEP, "search-step", F_N | WHAT_IS(DONE) | F_TEXT) \
 	X(SEARCH_WHY, "search-why", F_N | F_TEXT)          /* n: step that was not done, text: why */ \
 	X(EXTRA, "extra-item", F_ITEM | F_THING | F_N)     /* n: pieces */ \
 	X(DRESSING_ON, "dressing-on", F_N)                 /* n: 1 already on, 0 taken down */ \
-	X(OWED, "owed", F_WHAT | F_ITEM | F_DIGIT)         /* what: debt_kind */ \
-	X(PAID, "paid", F_WHAT | F_ITEM | F_DIGIT | F_PERSON | F_TEXT) \
-	X(ASKED, "asked", F_WHAT | F_ITEM | F_DIGIT | F_PERSON | F_N) /* what: question, 0 closes */ \
-	X(POINT, "sign-out-point", F_N | F_WHAT)           /* n: point from 1, what: 1 yes 2 no */ \
+	X(OWED, "owed", WHAT_IS(DEBT) | F_ITEM | F_DIGIT) \
+	X(PAID, "paid", WHAT_IS(DEBT) | F_ITEM | F_DIGIT | F_PERSON | F_TEXT) \
+	X(ASKED, "asked", WHAT_IS(QUESTION) | F_ITEM | F_DIGIT | F_PERSON | F_N) /* none: closes */ \
+	X(POINT, "sign-out-point", F_N | WHAT_IS(YES_NO)) /* n: point from 1 */ \
 	X(SIGNED_OUT, "signed-out", F_PERSON | F_OTHER)    /* other: the witness of a visiting surgeon */ \
 	X(REMINDED, "reminded", F_DIGIT | F_N)             /* n: minutes */ \
 	X(ACKNOWLEDGED, "acknowledged", F_DIGIT | F_PERSON) \
@@ -114,9 +121,9 @@ enum event_field {
 	X(ITEM_USED, "item-used", F_ITEM | F_THING | F_N)  /* at the end of a case; n: 1 came back */ \
 	X(CORRECTION, "correction", F_TEXT) /* after the end, on the case that it corrects */ \
 	X(FOUND_AFTER, "found-after", F_THING | F_TEXT)    /* rule 21, on the case that it came from */ \
-	/* a stored scan (count/held.h), at when it was made; what: held_kind, item: place in its batch, text: scanner */ \
-	X(HELD, "scan-held", F_ITEM | F_WHAT | F_DIGIT | F_N | F_OTHER | F_THING | F_TEXT) \
-	X(HELD_ANSWERED, "held-scan-answered", F_REF | F_WHAT) /* ref: its scan-held, what: held_answer */
+	/* a stored scan (count/held.h), at when it was made; item: place in its batch, text: scanner */ \
+	X(HELD, "scan-held", F_ITEM | WHAT_IS(HELD) | F_DIGIT | F_N | F_OTHER | F_THING | F_TEXT) \
+	X(HELD_ANSWERED, "held-scan-answered", F_REF | WHAT_IS(HELD_ANSWER)) /* ref: its scan-held */
 /* clang-format on */
 
 enum event_kind {
@@ -182,6 +189,7 @@ struct event {
 	                   or minus the number of the badge; 0 neither */
 	int64_t ref;
 	uint8_t item, digit, what;
+	uint8_t format; /* of the record that it was read from (record/event.h); 0: not from a record */
 	char text[EVENT_TEXT_MAX];
 	union { /* by F_LINE, F_THING, F_STAFF, F_BATCH */
 		struct line line;

@@ -111,6 +111,22 @@ static int read_name(struct text *t, void *out, const struct field *f, int (*fro
 	return 1;
 }
 
+static int read_enum(struct text *t, void *out, const struct field *f, enum event_list list)
+{
+	char name[32];
+	int n = list != LIST_NONE && read_text(t, name, sizeof name) > 0 ? event_list_number(list, name) : -1;
+	int32_t wide = n;
+	if (list == LIST_NONE)
+		return read_number(t, out, f);
+	if (n < 0)
+		return 0;
+	if (f->size == 1)
+		*(uint8_t *)out = (uint8_t)n;
+	else
+		memcpy(out, &wide, sizeof wide);
+	return 1;
+}
+
 static int read_codes(struct text *t, char (*out)[LINE_CODE_MAX])
 {
 	int n = 0;
@@ -173,6 +189,8 @@ static int read_value(struct text *t, char *base, const struct field *f)
 		return read_codes(t, (void *)(base + f->at));
 	case FORM_CONTENTS:
 		return read_contents(t, f, (void *)(base + f->at));
+	case FORM_ENUM: /* "kind" comes before those that it speaks of */
+		return read_enum(t, base + f->at, f, field_list(f, f->list_at ? event_fields(e->kind) : 0));
 	}
 	return 0;
 }
@@ -212,6 +230,16 @@ static int read_members(struct text *t, char *base, const struct field *table, s
 	return eat(t, '}') && is_whole(table, seen);
 }
 
+/* The number behind the key "v". No text can hold that key: its quotes would be escaped. 0 none that is known. */
+static int format_of(const char *text, size_t size)
+{
+	static const char key[] = ",\"v\":";
+	const size_t n = sizeof key - 1;
+	const char *at = memmem(text, size, key, n);
+	int format = at && (size_t)(text + size - at) > n ? at[n] - '0' : 0;
+	return format >= 1 && format <= FORMAT_VERSION ? format : 0;
+}
+
 int event_read_canonical(struct event *e, const char *text, size_t size)
 {
 	const uint32_t parts = F_LINE | F_THING | F_STAFF | F_BATCH;
@@ -219,7 +247,9 @@ int event_read_canonical(struct event *e, const char *text, size_t size)
 	struct text t = {text, text + size};
 	struct seen seen = {0};
 	memset(e, 0, sizeof *e);
-	if (!read_members(&t, (char *)e, event_table, &seen) || t.at != t.end)
+	int format = format_of(text, size);
+	e->format = (uint8_t)format;
+	if (!format || !read_members(&t, (char *)e, event_table(format), &seen) || t.at != t.end)
 		return 0;
 	uint32_t fields = event_fields(e->kind);
 	return (seen.forms & needed) == needed && !(seen.only & ~fields) && !(fields & parts & ~seen.only);

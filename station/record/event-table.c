@@ -2,6 +2,7 @@
 
 #include <limits.h>
 
+#include "base/clock.h"
 #include "base/json.h"
 #include "record/event-text.h"
 
@@ -12,6 +13,19 @@
 	{NAME(text), .form = FORM_NUMBER, LIES(type, member), .low = (least), .high = (most)}
 #define TEXT(type, text, member) {NAME(text), .form = FORM_TEXT, LIES(type, member)}
 #define YES_NO(type, text, member) NUMBER(type, text, member, 0, 1)
+
+#define ENUM(type, text, member, of) {NAME(text), .form = FORM_ENUM, LIES(type, member), .list = (of)}
+
+#define ALL_HAVE(text, member, least, most) NUMBER(struct event, text, member, least, most)
+#define SOME_HAVE(which, text, member, least, most) \
+	{NAME(text), .form = FORM_NUMBER, LIES(struct event, member), .low = (least), .high = (most), .only = (which)}
+#define KIND_SAYS(which, where, text, member, least, most) \
+	{NAME(text), .form = FORM_ENUM, LIES(struct event, member), .low = (least), .high = (most), .only = (which), .list_at = (where)}
+#define PART(which, text, member, table) \
+	{NAME(text), .form = FORM_PART, LIES(struct event, member), .only = (which), .part = (table)}
+#define FLAG(text, bit) {NAME(text), .form = FORM_FLAG, LIES(struct event, flags), .low = (bit)}
+
+/* --- of every format ---------------------------------------------------------------------------------------- */
 
 static const struct field line_table[] = {
 	{NAME("codes"), .form = FORM_CODES, LIES(struct line, codes)},
@@ -32,29 +46,6 @@ static const struct field line_table[] = {
 	{0},
 };
 
-static const struct field thing_table[] = {
-	NUMBER(struct thing, "expiry", expiry, 0, 99999999),
-	TEXT(struct thing, "identity", identity),
-	NUMBER(struct thing, "identity_kind", identity_kind, 0, IDENTITY_MARK),
-	TEXT(struct thing, "line", line),
-	TEXT(struct thing, "lot", lot),
-	TEXT(struct thing, "name", name),
-	NUMBER(struct thing, "role", role, 0, ROLE_REFUSED),
-	YES_NO(struct thing, "rolls_on", rolls_on),
-	YES_NO(struct thing, "single_use", single_use),
-	YES_NO(struct thing, "unlisted", unlisted),
-	YES_NO(struct thing, "xray", shows_on_xray),
-	{0},
-};
-
-static const struct field staff_table[] = {
-	NUMBER(struct person, "kind", kind, STAFF_PRACTITIONER, STAFF_CHARGE),
-	TEXT(struct person, "name", name),
-	NUMBER(struct person, "number", number, INT_MIN, INT_MAX),
-	YES_NO(struct person, "registered", registered),
-	{0},
-};
-
 static const struct field batch_table[] = {
 	NUMBER(struct batch, "expiry", expiry, 0, 99999999),
 	NUMBER(struct batch, "first", first, 0, 99999999),
@@ -64,14 +55,85 @@ static const struct field batch_table[] = {
 	{0},
 };
 
-#define ALL_HAVE(text, member, least, most) NUMBER(struct event, text, member, least, most)
-#define SOME_HAVE(which, text, member, least, most) \
-	{NAME(text), .form = FORM_NUMBER, LIES(struct event, member), .low = (least), .high = (most), .only = (which)}
-#define PART(which, text, member, table) \
-	{NAME(text), .form = FORM_PART, LIES(struct event, member), .only = (which), .part = (table)}
-#define FLAG(text, bit) {NAME(text), .form = FORM_FLAG, LIES(struct event, flags), .low = (bit)}
+/* --- format 1 ----------------------------------------------------------------------------------------------- */
 
-const struct field event_table[] = {
+static const struct field thing_1[] = {
+	NUMBER(struct thing, "expiry", expiry, 0, 99999999),
+	TEXT(struct thing, "identity", identity),
+	NUMBER(struct thing, "identity_kind", identity_kind, 0, 2),
+	TEXT(struct thing, "line", line),
+	TEXT(struct thing, "lot", lot),
+	TEXT(struct thing, "name", name),
+	NUMBER(struct thing, "role", role, 0, 5),
+	YES_NO(struct thing, "rolls_on", rolls_on),
+	YES_NO(struct thing, "single_use", single_use),
+	YES_NO(struct thing, "unlisted", unlisted),
+	YES_NO(struct thing, "xray", shows_on_xray),
+	{0},
+};
+
+static const struct field staff_1[] = {
+	NUMBER(struct person, "kind", kind, 1, 3),
+	TEXT(struct person, "name", name),
+	NUMBER(struct person, "number", number, INT_MIN, INT_MAX),
+	YES_NO(struct person, "registered", registered),
+	{0},
+};
+
+static const struct field event_1[] = {
+	ALL_HAVE("answer", answer, INT_MIN, INT_MAX),
+	PART(F_BATCH, "batch", batch, batch_table),
+	ALL_HAVE("boot", at.boot, 0, INT_MAX),
+	ALL_HAVE("boot_ms", at.boot_ms, -JSON_INTEGER_MAX, JSON_INTEGER_MAX),
+	ALL_HAVE("case", case_no, 0, INT_MAX),
+	SOME_HAVE(F_DIGIT, "digit", digit, 0, 24),
+	FLAG("first", EVENT_FIRST),
+	SOME_HAVE(F_ITEM, "item", item, 0, 255),
+	FLAG("keyed", EVENT_KEYED),
+	{NAME("kind"), .form = FORM_KIND, LIES(struct event, kind)},
+	FLAG("late", EVENT_LATE),
+	PART(F_LINE, "line", line, line_table),
+	SOME_HAVE(F_N, "n", n, INT_MIN, INT_MAX),
+	SOME_HAVE(F_OTHER, "other", other, INT_MIN, INT_MAX),
+	SOME_HAVE(F_PERSON, "person", person, INT_MIN, INT_MAX),
+	SOME_HAVE(F_REF, "ref", ref, 0, JSON_INTEGER_MAX),
+	ALL_HAVE("room", room, 0, INT_MAX),
+	ALL_HAVE("seq", seq, 1, JSON_INTEGER_MAX),
+	PART(F_STAFF, "staff", staff, staff_1),
+	{NAME("text"), .form = FORM_TEXT, LIES(struct event, text), .only = F_TEXT},
+	PART(F_THING, "thing", thing, thing_1),
+	{NAME("v"), .form = FORM_VERSION, .low = 1},
+	ALL_HAVE("wall_ms", at.wall_ms, -JSON_INTEGER_MAX, JSON_INTEGER_MAX),
+	SOME_HAVE(F_WHAT, "what", what, 0, 255),
+	{0},
+};
+
+/* --- format 2: enums by name, and the minutes from UTC ------------------------------------------------------ */
+
+static const struct field thing_2[] = {
+	NUMBER(struct thing, "expiry", expiry, 0, 99999999),
+	TEXT(struct thing, "identity", identity),
+	ENUM(struct thing, "identity_kind", identity_kind, LIST_IDENTITY),
+	TEXT(struct thing, "line", line),
+	TEXT(struct thing, "lot", lot),
+	TEXT(struct thing, "name", name),
+	ENUM(struct thing, "role", role, LIST_ROLE),
+	YES_NO(struct thing, "rolls_on", rolls_on),
+	YES_NO(struct thing, "single_use", single_use),
+	YES_NO(struct thing, "unlisted", unlisted),
+	YES_NO(struct thing, "xray", shows_on_xray),
+	{0},
+};
+
+static const struct field staff_2[] = {
+	ENUM(struct person, "kind", kind, LIST_STAFF),
+	TEXT(struct person, "name", name),
+	NUMBER(struct person, "number", number, INT_MIN, INT_MAX),
+	YES_NO(struct person, "registered", registered),
+	{0},
+};
+
+static const struct field event_2[] = {
 	ALL_HAVE("answer", answer, INT_MIN, INT_MAX),
 	PART(F_BATCH, "batch", batch, batch_table),
 	ALL_HAVE("boot", at.boot, 0, INT_MAX),
@@ -85,17 +147,24 @@ const struct field event_table[] = {
 	FLAG("late", EVENT_LATE),
 	PART(F_LINE, "line", line, line_table),
 	SOME_HAVE(F_N, "n", n, INT_MIN, INT_MAX),
-	SOME_HAVE(F_OTHER, "other", other, INT_MIN, INT_MAX),
+	KIND_SAYS(F_OTHER, F_LIST_OF_OTHER, "other", other, INT_MIN, INT_MAX),
 	SOME_HAVE(F_PERSON, "person", person, INT_MIN, INT_MAX),
 	SOME_HAVE(F_REF, "ref", ref, 0, JSON_INTEGER_MAX),
 	ALL_HAVE("room", room, 0, INT_MAX),
 	ALL_HAVE("seq", seq, 1, JSON_INTEGER_MAX),
-	PART(F_STAFF, "staff", staff, staff_table),
+	PART(F_STAFF, "staff", staff, staff_2),
 	{NAME("text"), .form = FORM_TEXT, LIES(struct event, text), .only = F_TEXT},
-	PART(F_THING, "thing", thing, thing_table),
-	{NAME("v"), .form = FORM_VERSION, .low = FORMAT_VERSION},
+	PART(F_THING, "thing", thing, thing_2),
+	ALL_HAVE("utc", at.utc_min, -CLOCK_UTC_MIN_MAX, CLOCK_UTC_MIN_MAX),
+	{NAME("v"), .form = FORM_VERSION, .low = 2},
 	ALL_HAVE("wall_ms", at.wall_ms, -JSON_INTEGER_MAX, JSON_INTEGER_MAX),
-	SOME_HAVE(F_WHAT, "what", what, 0, 255),
+	KIND_SAYS(F_WHAT, F_LIST_OF_WHAT, "what", what, 0, 255),
 	{0},
 };
 /* clang-format on */
+
+const struct field *event_table(int format)
+{
+	static const struct field *const tables[] = {[1] = event_1, [2] = event_2};
+	return tables[format];
+}

@@ -1,7 +1,8 @@
-/* The fields of an event's text, once: the writer and both readers are driven by these tables, so that what one of
- * them writes the others take. Only event*.c include this.
+/* The fields of an event's text, once for each format: the writer and both readers are driven by these tables, so that
+ * what one of them writes the others take. Only event*.c include this.
  *
- * Each table is in the order of the canonical form (RFC 8785 sorts keys by UTF-16 units, for these: by bytes) and
+ * The table of a format that was ever shipped is never changed: what is to stand otherwise gets a format of its own, whose
+ * number is FORMAT_VERSION and raises RECORD_SCHEMA (store.h). Each table is in the order of the canonical form (RFC 8785 sorts keys by UTF-16 units, for these: by bytes) and
  * ends with an entry without a name.
  */
 #ifndef BANDTALLY_RECORD_EVENT_TABLE_H
@@ -9,6 +10,8 @@
 
 #include <stddef.h>
 #include <stdint.h>
+
+#include "count/event.h"
 
 enum form {
 	FORM_NUMBER,   /* low to high; 0 is left out */
@@ -21,6 +24,7 @@ enum form {
 	FORM_IDENTITY, /* identity_name() */
 	FORM_CODES,    /* line.codes: an array of texts, empty ones included */
 	FORM_CONTENTS, /* line.contents: an object, how many by key */
+	FORM_ENUM,     /* by its name in field_list(); where that is none, as FORM_NUMBER; 0 is left out */
 };
 
 struct field {
@@ -28,6 +32,8 @@ struct field {
 	const char *key; /* as it is written: the name in quotes, and a colon */
 	uint8_t length;  /* of the name */
 	uint8_t form;    /* enum form */
+	uint8_t list;    /* FORM_ENUM: enum event_list */
+	uint8_t list_at; /* FORM_ENUM: where the kind's fields say which list it is; 0: `list` */
 	uint16_t at;     /* where its value lies */
 	uint16_t size;   /* bytes of a number, or of a text with its NUL */
 	int64_t low, high;
@@ -35,7 +41,14 @@ struct field {
 	const struct field *part;
 };
 
-extern const struct field event_table[];
+/* Of the format 1 to FORMAT_VERSION. */
+const struct field *event_table(int format);
+
+/* Which list a FORM_ENUM is of in events of a kind with these fields. */
+static inline enum event_list field_list(const struct field *f, uint32_t fields)
+{
+	return f->list_at ? (enum event_list)(fields >> f->list_at & 63) : (enum event_list)f->list;
+}
 
 /* Whether events of a kind with these fields (event_fields()) have this one. */
 static inline int field_is_of(const struct field *f, uint32_t fields)

@@ -8,7 +8,7 @@
 #include "base/error.h"
 #include "count/event.h"
 
-#define FORMAT_VERSION 1
+#define FORMAT_VERSION 2 /* the latest, which is what is written */
 
 /* Reads a text that is exactly what event_write() would make of it, quickly: the record holds nothing else. 1
  * where `e` is filled, as the strict reader would have filled it. 0 where the text is anything else, or is

@@ -206,8 +206,18 @@ static void put_flag(struct writer *w, const struct field *f, const struct event
 	put(w, "true", 4);
 }
 
+/* What has no name stands as a number, which no reader takes: whoever reads it back is told which field it is. */
+static void put_enum(struct writer *w, const struct field *f, enum event_list list, int64_t n)
+{
+	const char *name = event_list_name(list, n);
+	if (name)
+		put_text(w, f, name);
+	else
+		put_number(w, f, n);
+}
+
 /* FORM_FLAG and FORM_KIND are of the whole event, codes and contents of a line: `base` is that. */
-static void put_field(struct writer *w, const struct field *f, const char *base)
+static void put_field(struct writer *w, const struct field *f, const char *base, uint32_t fields)
 {
 	switch ((enum form)f->form) {
 	case FORM_NUMBER:
@@ -240,6 +250,9 @@ static void put_field(struct writer *w, const struct field *f, const char *base)
 	case FORM_CONTENTS:
 		put_contents(w, f, (const void *)base);
 		return;
+	case FORM_ENUM:
+		put_enum(w, f, field_list(f, fields), number_at(base + f->at, f));
+		return;
 	}
 }
 
@@ -247,7 +260,7 @@ static void put_fields(struct writer *w, const struct field *f, const char *base
 {
 	for (; f->name; f++)
 		if (field_is_of(f, fields))
-			put_field(w, f, base);
+			put_field(w, f, base, fields);
 }
 
 int event_write(const struct event *e, struct buf *out)
@@ -256,7 +269,8 @@ int event_write(const struct event *e, struct buf *out)
 	w.size = 0;
 	w.bad = 0;
 	w.before = '{';
-	put_fields(&w, event_table, (const char *)e, event_fields(e->kind));
+	put_fields(&w, event_table(e->format ? e->format : FORMAT_VERSION), (const char *)e,
+	           event_fields(e->kind));
 	put(&w, "}", 1);
 	return w.bad ? w.bad : buf_add(out, w.text, w.size);
 }

@@ -48,6 +48,18 @@ static void read_number(struct reader *r, const json_t *v, const struct field *f
 		put_number(out, f, n);
 }
 
+static void read_enum(struct reader *r, const json_t *v, const struct field *f, void *out)
+{
+	enum event_list list = field_list(f, r->fields);
+	int n = json_is_string(v) ? event_list_number(list, json_string_value(v)) : -EINVAL;
+	if (list == LIST_NONE)
+		read_number(r, v, f, out);
+	else if (n < 0)
+		is_bad(r, f);
+	else
+		put_number(out, f, n);
+}
+
 static void read_text(struct reader *r, const json_t *v, const struct field *f, char *out)
 {
 	size_t n = json_string_length(v);
@@ -146,6 +158,9 @@ static void read_field(struct reader *r, const json_t *v, const struct field *f,
 	case FORM_CONTENTS:
 		read_contents(r, v, f, (void *)(base + f->at));
 		return;
+	case FORM_ENUM:
+		read_enum(r, v, f, base + f->at);
+		return;
 	}
 }
 
@@ -182,9 +197,10 @@ int event_read_strict(struct event *e, const char *text, size_t size, struct err
 		return error_set(why, -EINVAL, "%s", own.text);
 	memset(e, 0, sizeof *e);
 	int64_t version = json_number(o, "v", 0);
-	if (version != FORMAT_VERSION)
+	if (version < 1 || version > FORMAT_VERSION)
 		return error_set(why, -EINVAL,
-		                 "an event of format %" PRId64 ": this program reads format %d: use the "
+		                 "an event of format %" PRId64
+		                 ": this program reads formats 1 to %d: use the "
 		                 "version that wrote it, or a later one",
 		                 version, FORMAT_VERSION);
 	int kind = event_from_name(json_text(o, "kind"));
@@ -193,8 +209,9 @@ int event_read_strict(struct event *e, const char *text, size_t size, struct err
 		                 "an event of unknown kind '%.40s': use a later version of the program",
 		                 json_text(o, "kind"));
 	e->kind = (enum event_kind)kind;
+	e->format = (uint8_t)version;
 	struct reader r = {.fields = event_fields(e->kind)};
-	read_fields(&r, o, event_table, (char *)e);
+	read_fields(&r, o, event_table(e->format), (char *)e);
 	return r.bad ? bad_field(&r, e->kind, why) : 0;
 }
 

@@ -12,7 +12,8 @@ struct record {
 	sqlite3_stmt *insert, *by_key, *of_case, *batches, *slips_of, *begin, *commit;
 	sqlite3 *copy_db;
 	sqlite3_backup *copy;
-	int lock; /* of the data folder, -1 for a copy */
+	int lock;   /* of the data folder, -1 for a copy */
+	int schema; /* of the file */
 	int64_t last_seq;
 	struct chain chain;
 	struct buf text, again; /* of the event that is being stored, and what it reads back to */

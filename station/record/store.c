@@ -11,6 +11,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "base/clock.h"
 #include "base/json.h"
 #include "record/event-text.h"
 #include "record/event.h"
@@ -41,6 +42,8 @@ static const char *const migrations[RECORD_SCHEMA] = {
     "append-only'); END;"
     "CREATE TRIGGER event_no_delete BEFORE DELETE ON event BEGIN SELECT RAISE(ABORT, 'the record is "
     "append-only'); END;",
+    /* 2: events of format 2. Nothing else is otherwise: an earlier program must not read them. */
+    "",
 };
 
 /* A damaged file is evidence: nothing of the log goes into it when it is closed. */
@@ -101,29 +104,44 @@ static int version_of(struct record *r, int *version, struct error *e)
 	return code == SQLITE_OK ? 0 : store_fault(r, code, "read the record", e);
 }
 
-static int migrate(struct record *r, struct error *e)
+/* Within a transaction of the caller's. */
+static int raise_schema(struct record *r, int from, int to, struct error *e)
 {
-	int version = 0, result = version_of(r, &version, e);
+	int result = 0;
+	for (; from < to && result == 0; from++) {
+		char sql[64];
+		snprintf(sql, sizeof sql, "PRAGMA user_version = %d", from + 1);
+		result = run(r, migrations[from], "prepare the record", e);
+		if (result == 0)
+			result = run(r, sql, "prepare the record", e);
+	}
+	return result;
+}
+
+/* A record that is only read stays what it was: its schema is raised with the first event that needs it. */
+static int make(struct record *r, struct error *e)
+{
+	int result = run(r, "BEGIN IMMEDIATE", "prepare the record", e);
+	if (result == 0)
+		result = raise_schema(r, 0, 1, e);
+	if (result == 0)
+		result = run(r, "COMMIT", "prepare the record", e);
+	r->schema = 1;
+	return result;
+}
+
+static int check_schema(struct record *r, struct error *e)
+{
+	int result = version_of(r, &r->schema, e);
 	if (result < 0)
 		return result;
-	if (version > RECORD_SCHEMA)
+	if (r->schema > RECORD_SCHEMA)
 		return error_set(
 		    e, -EPROTO,
 		    "the record was written by a later version (schema %d, this program knows %d): "
 		    "install that version",
-		    version, RECORD_SCHEMA);
-	for (; version < RECORD_SCHEMA && result == 0; version++) {
-		char sql[64];
-		snprintf(sql, sizeof sql, "PRAGMA user_version = %d", version + 1);
-		result = run(r, "BEGIN IMMEDIATE", "prepare the record", e);
-		if (result == 0)
-			result = run(r, migrations[version], "prepare the record", e);
-		if (result == 0)
-			result = run(r, sql, "prepare the record", e);
-		if (result == 0)
-			result = run(r, "COMMIT", "prepare the record", e);
-	}
-	return result;
+		    r->schema, RECORD_SCHEMA);
+	return r->schema ? 0 : make(r, e);
 }
 
 static int prepare(struct record *r, sqlite3_stmt **s, const char *sql, struct error *e)
@@ -263,7 +281,7 @@ int record_open(struct record **out, const char *folder, struct error *e)
 		        "PRAGMA cache_size=-2048; PRAGMA wal_autocheckpoint=1000",
 		        "open the record", e);
 	if (n == 0)
-		n = migrate(r, e);
+		n = check_schema(r, e);
 	if (n == 0)
 		n = prepare_all(r, e);
 	if (n == 0)
@@ -283,18 +301,18 @@ static int open_readable(struct record **out, const char *file, const char *name
 	if (!r)
 		return error_set(e, -ENOMEM, "out of memory: try again");
 	r->lock = -1;
-	int n = 0, version = 0;
+	int n = 0;
 	if (access(file, R_OK) < 0)
 		n = error_set(e, -errno, "cannot read the record %s: %s: check the path", file,
 		              strerror(errno));
 	if (n == 0)
 		n = open_db(r, name, flags, e);
 	if (n == 0)
-		n = version_of(r, &version, e);
-	if (n == 0 && version != RECORD_SCHEMA)
-		n = error_set(e, version > RECORD_SCHEMA ? -EPROTO : -EUCLEAN,
-		              "%s has schema %d, this program reads %d: use the version that wrote it", file,
-		              version, RECORD_SCHEMA);
+		n = version_of(r, &r->schema, e);
+	if (n == 0 && (r->schema < 1 || r->schema > RECORD_SCHEMA))
+		n = error_set(e, r->schema > RECORD_SCHEMA ? -EPROTO : -EUCLEAN,
+		              "%s has schema %d, this program reads 1 to %d: use the version that wrote it",
+		              file, r->schema, RECORD_SCHEMA);
 	if (n == 0)
 		n = prepare_all(r, e);
 	if (n < 0) {
@@ -452,6 +470,8 @@ int record_append(struct record *r, struct event *events, int count, struct erro
 	struct chain chain = r->chain;
 	int code = step_once(r->begin);
 	int n = code == SQLITE_OK ? 0 : store_fault(r, code, "store this", e);
+	if (n == 0)
+		n = raise_schema(r, r->schema, RECORD_SCHEMA, e);
 	for (int i = 0; i < count && n == 0; i++) {
 		events[i].seq = r->last_seq + 1 + i;
 		n = write_text(r, &events[i], e);
@@ -468,6 +488,7 @@ int record_append(struct record *r, struct event *events, int count, struct erro
 		return n;
 	}
 	r->chain = chain;
+	r->schema = RECORD_SCHEMA;
 	r->last_seq += count;
 	return 0;
 }
@@ -487,6 +508,8 @@ static int read_row(sqlite3_stmt *s, struct event *ev, struct error *e)
 	if (!text && sqlite3_errcode(sqlite3_db_handle(s)) == SQLITE_NOMEM)
 		return error_set(e, -ENOMEM, "cannot read the record: out of memory: try again");
 	int n = event_read(ev, text ? text : "", size, e);
+	if (n == 0 && ev->format == 1) /* which did not say: as it has been read on this computer until now */
+		ev->at.utc_min = clock_utc_min(ev->at.wall_ms);
 	return n < 0 && text && event_format(text, size) > FORMAT_VERSION ? -EPROTO : n;
 }
 

@@ -7,7 +7,8 @@
  *
  * Table `event`: seq (1, 2, 3 … without a gap), case_no (0 the station), kind, key (see event_key), payload
  * (the canonical text), hash (chain.h). Triggers refuse update and delete. `PRAGMA user_version` is the
- * schema's version; record_open() migrates older ones and refuses newer ones.
+ * schema's version. Every earlier one is read; the transaction that first writes what it could not hold raises it, so
+ * that a record that was only read stays what it was. A later one is refused: schema 2 came with events of format 2.
  */
 #ifndef BANDTALLY_RECORD_STORE_H
 #define BANDTALLY_RECORD_STORE_H
@@ -17,7 +18,7 @@
 #include "record/chain.h"
 
 #define RECORD_FILE "record.db"
-#define RECORD_SCHEMA 1
+#define RECORD_SCHEMA 2
 
 struct record;
 

@@ -140,6 +140,69 @@ static void each_record_loads_and_its_chain_is_the_one_that_was_noted(void **sta
 	each_file("format-*/*/record.db", loads_and_verifies);
 }
 
+static int schema_of(const char *file)
+{
+	sqlite3 *db;
+	sqlite3_stmt *s;
+	assert_int_equal(sqlite3_open_v2(file, &db, SQLITE_OPEN_READONLY, NULL), SQLITE_OK);
+	assert_int_equal(sqlite3_prepare_v2(db, "PRAGMA user_version", -1, &s, NULL), SQLITE_OK);
+	assert_int_equal(sqlite3_step(s), SQLITE_ROW);
+	int schema = sqlite3_column_int(s, 0);
+	sqlite3_finalize(s);
+	sqlite3_close(db);
+	return schema;
+}
+
+static int verified(struct record *r)
+{
+	struct chain chain;
+	int64_t events = 0;
+	return record_verify(r, &events, &chain, &e);
+}
+
+static int is_last_of_today(void *context, const struct event *ev)
+{
+	*(int *)context = ev->kind == EV_STOPPED && ev->format > 1;
+	return 0;
+}
+
+/* What is only read stays as it was, so that the version that wrote it can go on with it; what is written to is refused
+ * by that version, and read whole by this one. */
+static void goes_on(const char *file)
+{
+	char kept[PATH_MAX], path[PATH_MAX];
+	struct record *r;
+	struct event stopped = {.kind = EV_STOPPED, .at = {.boot = 9, .utc_min = 60}};
+	struct event bad = {.kind = EV_STOPPED, .at = {.boot = -1}};
+	int schema = schema_of(file), last = 0;
+	folder_of(file, 1, kept);
+	copy_kept(kept);
+	in_copy(RECORD_FILE, path);
+	struct station *st = new_station(copy);
+	assert_int_equal(record_open(&r, copy, &e), 0);
+	assert_int_equal(record_load(r, st, &e), 0);
+	drop_station(st);
+	assert_int_equal(record_append(r, &bad, 1, &e), -EINVAL);
+	record_close(r);
+	assert_int_equal(schema_of(path), schema);
+	assert_int_equal(record_open(&r, copy, &e), 0);
+	assert_int_equal(record_append(r, &stopped, 1, &e), 0);
+	record_close(r);
+	assert_int_equal(schema_of(path), RECORD_SCHEMA);
+	assert_int_equal(record_open_still(&r, path, &e), 0);
+	assert_int_equal(verified(r), 0);
+	assert_int_equal(record_each(r, 0, is_last_of_today, &last, &e), 0);
+	assert_true(last);
+	record_close(r);
+	drop_copy();
+}
+
+static void each_record_goes_on_in_the_format_of_today(void **state)
+{
+	(void)state;
+	each_file("format-*/*/record.db", goes_on);
+}
+
 static int same_state(const struct station *st, const char *expected)
 {
 	_cleanup_(buf_free) struct buf text = {0};
@@ -519,6 +582,7 @@ int main(int argc, char **argv)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test_teardown(each_record_loads_and_its_chain_is_the_one_that_was_noted, teardown),
+	    cmocka_unit_test_teardown(each_record_goes_on_in_the_format_of_today, teardown),
 	    cmocka_unit_test_teardown(each_event_applies_and_gives_the_state_that_was_noted, teardown),
 	    cmocka_unit_test_teardown(every_kind_that_the_format_had_is_kept, teardown),
 	    cmocka_unit_test_teardown(each_slip_is_told_again_as_it_was, teardown),

@@ -7,6 +7,7 @@
 
 #include "base/buf.h"
 #include "code/own-codes.h"
+#include "record/event-text.h"
 #include "record/event.h"
 
 static uint32_t any(struct history *h, uint32_t below)
@@ -64,17 +65,27 @@ static int has_more_than_its_kind(const struct event *e)
 	       (e->ref && !(f & F_REF)) || (e->text[0] && !(f & F_TEXT));
 }
 
-static int keeps_whole(struct history *h, const struct event *e)
+static int keeps_in(struct history *h, struct event e, int format)
 {
 	_cleanup_(buf_free) struct buf text = {0}, again = {0};
 	struct event back;
-	int n = event_write(e, &text);
+	e.format = (uint8_t)format;
+	int n = event_write(&e, &text);
 	if (n == 0)
 		n = event_read(&back, text.data, text.size, &h->error);
 	if (n == 0)
 		n = event_write(&back, &again);
-	if (n == 0 && (has_more_than_its_kind(e) || strcmp(text.data, again.data) != 0))
+	if (n == 0 &&
+	    (has_more_than_its_kind(&e) || back.format != format || strcmp(text.data, again.data) != 0))
 		n = error_set(&h->error, -EINVAL, "the record does not keep the whole of %s", text.data);
+	return n;
+}
+
+static int keeps_whole(struct history *h, const struct event *e)
+{
+	int n = 0;
+	for (int format = 1; n == 0 && format <= FORMAT_VERSION; format++)
+		n = keeps_in(h, *e, format);
 	return n;
 }
 

@@ -61,25 +61,46 @@ static void fill_thing(struct thing *t)
 	t->single_use = t->rolls_on = t->unlisted = t->shows_on_xray = 1;
 }
 
+/* The number of a list whose name is longest; in format 1 any number that fits. */
+static int longest(enum event_list list, int format, int any_number)
+{
+	int number = 0;
+	size_t length = 0;
+	if (list == LIST_NONE || format == 1)
+		return any_number;
+	for (int i = 0; i < 256; i++) {
+		const char *name = event_list_name(list, i);
+		if (name && strlen(name) > length) {
+			length = strlen(name);
+			number = i;
+		}
+	}
+	assert_true(number > 0);
+	return number;
+}
+
 /* The fullest event of a kind: each field that it names at its limit. Every byte between the fields is zero,
  * so that two events can be compared whole. */
-static void fill_event(struct event *e, enum event_kind kind)
+static void fill_event(struct event *e, enum event_kind kind, int format)
 {
 	uint32_t f = event_fields(kind);
+	const enum event_list what = f >> F_LIST_OF_WHAT & 63, other = f >> F_LIST_OF_OTHER & 63;
 	memset(e, 0, sizeof *e);
 	e->kind = kind;
+	e->format = (uint8_t)format;
 	e->flags = EVENT_LATE | EVENT_KEYED | EVENT_FIRST;
 	e->seq = JSON_INTEGER_MAX;
 	e->at.boot = INT32_MAX;
 	e->at.boot_ms = JSON_INTEGER_MAX;
 	e->at.wall_ms = -JSON_INTEGER_MAX;
+	e->at.utc_min = format == 1 ? 0 : -840;
 	e->room = e->case_no = INT32_MAX;
 	e->item = f & F_ITEM ? 255 : 0;
 	e->digit = f & F_DIGIT ? DIGIT_NUMBER_MAX : 0;
 	e->person = f & F_PERSON ? INT32_MIN : 0;
-	e->other = f & F_OTHER ? INT32_MAX : 0;
+	e->other = f & F_OTHER ? longest(other, format, INT32_MAX) : 0;
 	e->n = f & F_N ? INT32_MIN : 0;
-	e->what = f & F_WHAT ? 255 : 0;
+	e->what = (uint8_t)(f & F_WHAT ? longest(what, format, 255) : 0);
 	e->ref = f & F_REF ? JSON_INTEGER_MAX : 0;
 	if (f & F_TEXT) {
 		fill(e->text, sizeof e->text, 'x');
@@ -135,11 +156,12 @@ static void read_back(const struct event *e)
 static void every_kind_reads_back_as_it_was_written(void **state)
 {
 	(void)state;
-	for (int k = 0; k < EV_KINDS; k++) {
-		struct event e;
-		fill_event(&e, (enum event_kind)k);
-		read_back(&e);
-	}
+	for (int format = 1; format <= FORMAT_VERSION; format++)
+		for (int k = 0; k < EV_KINDS; k++) {
+			struct event e;
+			fill_event(&e, (enum event_kind)k, format);
+			read_back(&e);
+		}
 }
 
 /* What stands in the record day by day goes through the quick reader; it must take nearly all kinds. */
@@ -149,6 +171,7 @@ static void the_quick_reader_takes_what_is_common(void **state)
 	(void)state;
 	for (int k = 0; k < EV_KINDS; k++) {
 		struct event e = {.kind = (enum event_kind)k,
+		                  .format = (uint8_t)(1 + k % FORMAT_VERSION),
 		                  .flags = EVENT_FIRST,
 		                  .seq = 9,
 		                  .at = {.boot = 1, .boot_ms = 2}};
@@ -196,11 +219,13 @@ static void a_field_that_a_kind_does_not_name_is_not_written(void **state)
 	(void)state;
 	for (int k = 0; k < EV_KINDS; k++) {
 		struct event e;
-		fill_event(&e, (enum event_kind)k);
+		fill_event(&e, (enum event_kind)k, FORMAT_VERSION);
 		uint32_t named = event_fields(e.kind);
 		/* Everything that is no part of the union is set, whether the kind names it or not. */
-		e.item = e.digit = e.what = 3;
-		e.person = e.other = e.n = 5;
+		e.item = e.digit = 3;
+		e.what = 1;
+		e.other = 1;
+		e.person = e.n = 5;
 		e.ref = 7;
 		memcpy(e.text, "text", 5);
 		struct buf text = {0};
@@ -218,8 +243,8 @@ static void a_field_that_a_kind_does_not_name_is_not_written(void **state)
 /* What the quick reader takes is not written anew to compare it, so it must know each kind's fields itself. */
 static void a_field_that_a_kind_does_not_name_is_not_canonical(void **state)
 {
-	static const char text[] = "{\"boot\":1,\"digit\":2,\"kind\":\"digit-on\",\"seq\":1,\"v\":1}";
-	static const char other[] = "{\"boot\":1,\"digit\":2,\"kind\":\"suspended\",\"seq\":1,\"v\":1}";
+	static const char text[] = "{\"boot\":1,\"digit\":2,\"kind\":\"digit-on\",\"seq\":1,\"v\":2}";
+	static const char other[] = "{\"boot\":1,\"digit\":2,\"kind\":\"suspended\",\"seq\":1,\"v\":2}";
 	struct event e;
 	(void)state;
 	assert_int_equal(event_read_canonical(&e, text, sizeof text - 1), 1);
@@ -232,7 +257,7 @@ static void zero_and_empty_are_left_out(void **state)
 	struct event e = {.kind = EV_DIGIT_ON, .seq = 1};
 	struct buf text = {0};
 	assert_int_equal(event_write(&e, &text), 0);
-	assert_string_equal(text.data, "{\"kind\":\"digit-on\",\"seq\":1,\"v\":1}");
+	assert_string_equal(text.data, "{\"kind\":\"digit-on\",\"seq\":1,\"v\":2}");
 	buf_free(&text);
 	e = (struct event){.kind = EV_DIGIT_ON,
 	                   .flags = EVENT_KEYED,
@@ -240,11 +265,12 @@ static void zero_and_empty_are_left_out(void **state)
 	                   .room = 1,
 	                   .case_no = 12,
 	                   .digit = 2,
-	                   .at = {.boot = 1, .boot_ms = 5, .wall_ms = 6}};
+	                   .at = {.boot = 1, .boot_ms = 5, .wall_ms = 6, .utc_min = -90}};
 	assert_int_equal(event_write(&e, &text), 0);
 	/* By hand from RFC 8785: keys in order, no spaces. */
-	assert_string_equal(text.data, "{\"boot\":1,\"boot_ms\":5,\"case\":12,\"digit\":2,\"keyed\":true,"
-	                               "\"kind\":\"digit-on\",\"room\":1,\"seq\":34,\"v\":1,\"wall_ms\":6}");
+	assert_string_equal(text.data,
+	                    "{\"boot\":1,\"boot_ms\":5,\"case\":12,\"digit\":2,\"keyed\":true,"
+	                    "\"kind\":\"digit-on\",\"room\":1,\"seq\":34,\"utc\":-90,\"v\":2,\"wall_ms\":6}");
 	buf_free(&text);
 }
 
@@ -258,7 +284,18 @@ static void what_is_no_event_is_refused_with_a_reason(void **state)
 	    "null",
 	    "{}",
 	    "{\"v\":1}",
-	    "{\"kind\":\"digit-on\",\"v\":2,\"seq\":1}",
+	    "{\"kind\":\"digit-on\",\"v\":3,\"seq\":1}",
+	    "{\"kind\":\"digit-on\",\"v\":0,\"seq\":1}",
+	    "{\"kind\":\"digit-on\",\"v\":2,\"seq\":0}",
+	    "{\"kind\":\"digit-on\",\"seq\":1,\"utc\":841,\"v\":2}",
+	    "{\"kind\":\"digit-on\",\"seq\":1,\"utc\":\"60\",\"v\":2}",
+	    "{\"kind\":\"who-looked\",\"seq\":1,\"v\":2,\"what\":2}",
+	    "{\"kind\":\"who-looked\",\"seq\":1,\"v\":2,\"what\":\"somebody\"}",
+	    "{\"kind\":\"who-looked\",\"seq\":1,\"v\":2,\"what\":\"\"}",
+	    "{\"kind\":\"item-shown\",\"other\":1,\"seq\":1,\"v\":2}",
+	    "{\"kind\":\"item-in\",\"seq\":1,\"thing\":{\"role\":1},\"v\":2}",
+	    "{\"kind\":\"item-in\",\"seq\":1,\"thing\":{\"role\":\"glove\"},\"v\":2}",
+	    "{\"kind\":\"staff-set\",\"seq\":1,\"staff\":{\"kind\":1},\"v\":2}",
 	    "{\"kind\":\"digit-no\",\"v\":1,\"seq\":1}",
 	    "{\"kind\":7,\"v\":1,\"seq\":1}",
 	    "{\"kind\":\"digit-on\",\"seq\":0,\"v\":1}",

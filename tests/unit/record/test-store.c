@@ -105,7 +105,7 @@ static const struct {
     {"case_no", "case_no = case_no + 1"},
     {"kind", "kind = kind || 'x'"},
     {"key", "key = key || 'x'"},
-    {"payload", "payload = replace(payload, '\"v\":1', '\"v\":2')"},
+    {"payload", "payload = replace(payload, '\"v\":2', '\"v\":1')"},
     {"payload, another time", "payload = replace(payload, '\"wall_ms\":1', '\"wall_ms\":2')"},
     {"payload, a space", "payload = '{ ' || substr(payload, 2)"},
     {"hash",

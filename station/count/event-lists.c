@@ -1,0 +1,101 @@
+#include "count/event-lists.h"
+
+#include <errno.h>
+#include <string.h>
+
+#include "count/held.h"
+#include "count/station.h"
+
+static const char *const bound[] = {[1] = "spare"};
+static const char *const slip_kinds[] = {[SLIP_RECONCILIATION] = "reconciliation",
+                                         [SLIP_DISCREPANCY] = "discrepancy",
+                                         [SLIP_ADDENDUM] = "addendum"};
+static const char *const slip_states[] = {
+    [SLIP_QUEUED] = "queued",   [SLIP_WRITTEN] = "written", [SLIP_SENT] = "sent", [SLIP_DONE] = "done",
+    [SLIP_WAITING] = "waiting", [SLIP_FAILED] = "failed",   [SLIP_SEEN] = "seen"};
+static const char *const case_ends[] = {
+    [END_RECONCILED] = "reconciled", [END_UNRESOLVED] = "unresolved", [END_CANCELLED] = "cancelled"};
+static const char *const places[] = {[PLACE_FIELD] = "field",
+                                     [PLACE_CIRCULATING] = "circulating",
+                                     [PLACE_SURGEON] = "surgeon",
+                                     [PLACE_CHARGE] = "charge",
+                                     [PLACE_VISITOR] = "visitor"};
+static const char *const evidences[] = {[EVIDENCE_MARK] = "mark", [EVIDENCE_SHOWN] = "shown"};
+static const char *const conditions[] = {[CONDITION_INTACT] = "intact",
+                                         [CONDITION_CUT_COMPLETE] = "cut-complete",
+                                         [CONDITION_PIECES_MISSING] = "pieces-missing"};
+static const char *const on_off[] = {[1] = "on", [2] = "off"};
+static const char *const looked[] = {[LOOKED_TEAM] = "team",
+                                     [LOOKED_PATIENT] = "patient",
+                                     [LOOKED_CARER] = "carer",
+                                     [LOOKED_COLLEAGUE] = "colleague",
+                                     [LOOKED_NOBODY] = "nobody"};
+static const char *const counts[] = {[COUNT_INITIAL] = "initial",
+                                     [COUNT_FINAL] = "final",
+                                     [COUNT_HANDOVER] = "handover",
+                                     [COUNT_ADDED] = "added"};
+static const char *const done[] = {[1] = "done", [2] = "not-done"};
+static const char *const yes_no[] = {[1] = "yes", [2] = "no"};
+static const char *const debts[] = {
+#define X(name, text, words) [DEBT_##name] = (text),
+    DEBTS(X)
+#undef X
+};
+static const char *const questions[] = {
+#define X(name, text, words) [Q_##name] = (text),
+    QUESTIONS(X)
+#undef X
+};
+static const char *const held[] = {
+    [HELD_CARD] = "card", [HELD_DIGIT] = "digit", [HELD_BADGE] = "badge", [HELD_CASE_LABEL] = "case-label",
+    [HELD_SLIP] = "slip", [HELD_THING] = "thing", [HELD_TRAY] = "tray"};
+static const char *const held_answers[] = {
+    [HELD_ENTERED] = "entered", [HELD_THROWN] = "thrown", [HELD_MEANT] = "meant"};
+static const char *const roles[] = {[ROLE_TOURNIQUET] = "tourniquet",
+                                    [ROLE_FORCEPS] = "forceps",
+                                    [ROLE_OTHER] = "other",
+                                    [ROLE_TRAY] = "tray",
+                                    [ROLE_REFUSED] = "refused"};
+static const char *const identities[] = {[IDENTITY_PACK] = "pack", [IDENTITY_MARK] = "mark"};
+static const char *const staff[] = {
+    [STAFF_PRACTITIONER] = "practitioner", [STAFF_SURGEON] = "surgeon", [STAFF_CHARGE] = "charge"};
+
+static const struct {
+	const char *const *names;
+	int count;
+} lists[EVENT_LISTS] = {
+#define LIST(list, names) [LIST_##list] = {names, sizeof(names) / sizeof *(names)}
+    LIST(BOUND, bound),
+    LIST(SLIP_KIND, slip_kinds),
+    LIST(SLIP_STATE, slip_states),
+    LIST(CASE_END, case_ends),
+    LIST(PLACE, places),
+    LIST(EVIDENCE, evidences),
+    LIST(CONDITION, conditions),
+    LIST(ON_OFF, on_off),
+    LIST(LOOKED, looked),
+    LIST(COUNT, counts),
+    LIST(DONE, done),
+    LIST(YES_NO, yes_no),
+    LIST(DEBT, debts),
+    LIST(QUESTION, questions),
+    LIST(HELD, held),
+    LIST(HELD_ANSWER, held_answers),
+    LIST(ROLE, roles),
+    LIST(IDENTITY, identities),
+    LIST(STAFF, staff),
+#undef LIST
+};
+
+const char *event_list_name(enum event_list list, int64_t number)
+{
+	return number > 0 && number < lists[list].count ? lists[list].names[number] : NULL;
+}
+
+int event_list_number(enum event_list list, const char *name)
+{
+	for (int i = 1; i < lists[list].count; i++)
+		if (strcmp(lists[list].names[i], name) == 0)
+			return i;
+	return -EINVAL;
+}

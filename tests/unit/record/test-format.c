@@ -1,0 +1,234 @@
+/* The formats of the record: what stands in one is never read otherwise. Texts and lists here are golden: where one of
+ * them no longer holds, records would be told otherwise than they were written, and it is the change that is wrong. */
+#include <errno.h>
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "count/held.h"
+#include "count/station.h"
+#include "record/event-text.h"
+#include "record/event.h"
+
+/* --- lists ------------------------------------------------------------------------------------------------- */
+
+/* Names in the order of their numbers, from 1. What is new is added at the end. */
+static const struct {
+	enum event_list list;
+	const char *names;
+} golden[] = {
+    {LIST_BOUND, "spare"},
+    {LIST_SLIP_KIND, "reconciliation discrepancy addendum"},
+    {LIST_SLIP_STATE, "queued written sent done waiting failed seen"},
+    {LIST_CASE_END, "reconciled unresolved cancelled"},
+    {LIST_PLACE, "field circulating surgeon charge visitor"},
+    {LIST_EVIDENCE, "mark shown"},
+    {LIST_CONDITION, "intact cut-complete pieces-missing"},
+    {LIST_ON_OFF, "on off"},
+    {LIST_LOOKED, "team patient carer colleague nobody"},
+    {LIST_COUNT, "initial final handover added"},
+    {LIST_DONE, "done not-done"},
+    {LIST_YES_NO, "yes no"},
+    {LIST_DEBT,
+     "count team listing reason maybe-on surgeon-decision added marked-digit visitor-name incident-number "
+     "handover expiry-read"},
+    {LIST_QUESTION,
+     "off is-on which-off rolls-on right-digit move-to add returned isolate dropped no-code extra found "
+     "cancel "
+     "who-looked point handover-out handover-in handover-seen handover-agree surgeon-ends incident visitor "
+     "leaves field-too visitor-is-surgeon witness counted-in slip-here stored twice listed-already here-now"},
+    {LIST_HELD, "card digit badge case-label slip thing tray"},
+    {LIST_HELD_ANSWER, "entered thrown meant"},
+    {LIST_ROLE, "tourniquet forceps other tray refused"},
+    {LIST_IDENTITY, "pack mark"},
+    {LIST_STAFF, "practitioner surgeon charge"},
+};
+
+static void every_name_keeps_its_number(void **state)
+{
+	(void)state;
+	assert_int_equal(sizeof golden / sizeof *golden, EVENT_LISTS - 1);
+	for (size_t i = 0; i < sizeof golden / sizeof *golden; i++) {
+		char name[40];
+		int number = 0, used;
+		assert_int_equal(golden[i].list, i + 1);
+		for (const char *at = golden[i].names; sscanf(at, "%39s%n", name, &used) == 1; at += used) {
+			const char *is = event_list_name(golden[i].list, ++number);
+			if (!is || strcmp(is, name) != 0)
+				fail_msg("number %d was '%s', is now '%s'", number, name, is ? is : "none");
+			assert_int_equal(event_list_number(golden[i].list, name), number);
+		}
+		if (event_list_name(golden[i].list, number + 1))
+			fail_msg("'%s' is new: add it to the list here",
+			         event_list_name(golden[i].list, number + 1));
+		assert_null(event_list_name(golden[i].list, 0));
+		assert_null(event_list_name(golden[i].list, -1));
+		assert_int_equal(event_list_number(golden[i].list, ""), -EINVAL);
+	}
+}
+
+/* The enums themselves, which records of format 1 hold as numbers. */
+static void every_enum_keeps_its_numbers(void **state)
+{
+	(void)state;
+#define IS(list, name, value) assert_int_equal(event_list_number(LIST_##list, name), value)
+	IS(SLIP_KIND, "addendum", SLIP_ADDENDUM);
+	IS(SLIP_STATE, "queued", SLIP_QUEUED);
+	IS(SLIP_STATE, "seen", SLIP_SEEN);
+	IS(CASE_END, "cancelled", END_CANCELLED);
+	IS(PLACE, "visitor", PLACE_VISITOR);
+	IS(EVIDENCE, "shown", EVIDENCE_SHOWN);
+	IS(CONDITION, "pieces-missing", CONDITION_PIECES_MISSING);
+	IS(LOOKED, "nobody", LOOKED_NOBODY);
+	IS(COUNT, "added", COUNT_ADDED);
+	IS(DEBT, "count", DEBT_COUNT);
+	IS(DEBT, "incident-number", DEBT_INCIDENT);
+	IS(DEBT, "expiry-read", DEBT_EXPIRY_READ);
+	IS(QUESTION, "off", Q_OFF);
+	IS(QUESTION, "point", Q_POINT);
+	IS(QUESTION, "here-now", Q_HERE_NOW);
+	IS(HELD, "tray", HELD_TRAY);
+	IS(HELD_ANSWER, "meant", HELD_MEANT);
+	IS(ROLE, "refused", ROLE_REFUSED);
+	IS(IDENTITY, "mark", IDENTITY_MARK);
+	IS(STAFF, "charge", STAFF_CHARGE);
+#undef IS
+}
+
+/* Whoever adds a kind says of which enum its fields are, where they are of one. */
+static void every_what_is_of_a_list(void **state)
+{
+	(void)state;
+	for (int k = 0; k < EV_KINDS; k++) {
+		uint32_t f = event_fields((enum event_kind)k);
+		if (f & F_WHAT && !(f >> F_LIST_OF_WHAT & 63))
+			fail_msg("%s: what is its 'what'? WHAT_IS(list)", event_name((enum event_kind)k));
+	}
+}
+
+/* --- texts ------------------------------------------------------------------------------------------------- */
+
+/* As a station of version 0.1.0 wrote them, and the same in format 2. */
+static const struct {
+	struct event e;
+	const char *in_1, *in_2;
+} texts[] = {
+    {{.kind = EV_OWED, .seq = 7, .case_no = 2, .room = 1, .what = DEBT_EXPIRY_READ, .item = 1},
+     "{\"case\":2,\"item\":1,\"kind\":\"owed\",\"room\":1,\"seq\":7,\"v\":1,\"what\":12}",
+     "{\"case\":2,\"item\":1,\"kind\":\"owed\",\"room\":1,\"seq\":7,\"v\":2,\"what\":\"expiry-read\"}"},
+    {{.kind = EV_ASKED, .seq = 8, .case_no = 2, .what = Q_POINT, .n = 1},
+     "{\"case\":2,\"kind\":\"asked\",\"n\":1,\"seq\":8,\"v\":1,\"what\":16}",
+     "{\"case\":2,\"kind\":\"asked\",\"n\":1,\"seq\":8,\"v\":2,\"what\":\"point\"}"},
+    {{.kind = EV_ASKED, .seq = 8, .case_no = 2},
+     "{\"case\":2,\"kind\":\"asked\",\"seq\":8,\"v\":1}",
+     "{\"case\":2,\"kind\":\"asked\",\"seq\":8,\"v\":2}"},
+    {{.kind = EV_ITEM_SHOWN,
+      .seq = 9,
+      .item = 1,
+      .n = 1,
+      .what = EVIDENCE_SHOWN,
+      .other = CONDITION_CUT_COMPLETE},
+     "{\"item\":1,\"kind\":\"item-shown\",\"n\":1,\"other\":2,\"seq\":9,\"v\":1,\"what\":2}",
+     "{\"item\":1,\"kind\":\"item-shown\",\"n\":1,\"other\":\"cut-complete\",\"seq\":9,\"v\":2,"
+     "\"what\":\"shown\"}"},
+    {{.kind = EV_SLIP_STATE, .seq = 10, .n = 3, .what = SLIP_SEEN, .other = 1},
+     "{\"kind\":\"slip-state\",\"n\":3,\"other\":1,\"seq\":10,\"v\":1,\"what\":7}",
+     "{\"kind\":\"slip-state\",\"n\":3,\"other\":1,\"seq\":10,\"v\":2,\"what\":\"seen\"}"},
+    {{.kind = EV_STAFF_SET, .seq = 11, .staff = {.number = 3, .kind = STAFF_SURGEON, .name = "SURG-3"}},
+     "{\"kind\":\"staff-set\",\"seq\":11,\"staff\":{\"kind\":2,\"name\":\"SURG-3\",\"number\":3},\"v\":1}",
+     "{\"kind\":\"staff-set\",\"seq\":11,\"staff\":{\"kind\":\"surgeon\",\"name\":\"SURG-3\",\"number\":3},"
+     "\"v\":2}"},
+    {{.kind = EV_EXTRA, .seq = 12, .thing = {.role = ROLE_FORCEPS, .identity_kind = IDENTITY_MARK}},
+     "{\"kind\":\"extra-item\",\"seq\":12,\"thing\":{\"identity_kind\":2,\"role\":2},\"v\":1}",
+     "{\"kind\":\"extra-item\",\"seq\":12,\"thing\":{\"identity_kind\":\"mark\",\"role\":\"forceps\"},\"v\":"
+     "2}"},
+};
+
+static void is_read_and_written(const struct event *e, int format, const char *text)
+{
+	struct buf out = {0};
+	struct event expected = *e, quick, strict;
+	struct error why = {0};
+	expected.format = (uint8_t)format;
+	assert_int_equal(event_read_canonical(&quick, text, strlen(text)), 1);
+	if (event_read_strict(&strict, text, strlen(text), &why) < 0)
+		fail_msg("%s: %s", text, why.text);
+	assert_memory_equal(&quick, &expected, sizeof expected);
+	assert_memory_equal(&strict, &expected, sizeof expected);
+	assert_int_equal(event_write(&expected, &out), 0);
+	assert_string_equal(out.data, text);
+	buf_free(&out);
+}
+
+static void each_format_is_read_as_what_it_says_and_written_in_its_own(void **state)
+{
+	(void)state;
+	for (size_t i = 0; i < sizeof texts / sizeof *texts; i++) {
+		is_read_and_written(&texts[i].e, 1, texts[i].in_1);
+		is_read_and_written(&texts[i].e, 2, texts[i].in_2);
+	}
+}
+
+static void what_is_new_is_written_in_the_latest_format(void **state)
+{
+	(void)state;
+	for (size_t i = 0; i < sizeof texts / sizeof *texts; i++) {
+		struct buf out = {0};
+		assert_int_equal(event_write(&texts[i].e, &out), 0);
+		assert_string_equal(out.data, texts[i].in_2);
+		buf_free(&out);
+	}
+}
+
+static void a_value_without_a_name_is_read_by_nobody(void **state)
+{
+	static const struct {
+		struct event e;
+		const char *field;
+	} bad[] = {{{.kind = EV_OWED, .seq = 1, .what = DEBT_KINDS}, "'what'"},
+	           {{.kind = EV_ITEM_SHOWN, .seq = 1, .other = -1}, "'other'"},
+	           {{.kind = EV_EXTRA, .seq = 1, .thing = {.role = 200}}, "'thing.role'"}};
+	(void)state;
+	for (size_t i = 0; i < sizeof bad / sizeof *bad; i++) {
+		struct buf out = {0};
+		struct event back;
+		struct error why = {0};
+		assert_int_equal(event_write(&bad[i].e, &out), 0);
+		assert_int_equal(event_read(&back, out.data, out.size, &why), -EINVAL);
+		assert_non_null(strstr(why.text, bad[i].field));
+		buf_free(&out);
+	}
+}
+
+/* "v" in a text is no format, nor is what only looks like the key. */
+static void only_the_key_says_the_format(void **state)
+{
+	struct event e = {.kind = EV_REFUSED, .seq = 1}, back;
+	struct buf out = {0};
+	(void)state;
+	snprintf(e.text, sizeof e.text, "%s", ",\"v\":1,v:1,");
+	assert_int_equal(event_write(&e, &out), 0);
+	assert_int_equal(event_read(&back, out.data, out.size, NULL), 0);
+	assert_int_equal(back.format, FORMAT_VERSION);
+	assert_string_equal(back.text, e.text);
+	buf_free(&out);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test(every_name_keeps_its_number),
+	    cmocka_unit_test(every_enum_keeps_its_numbers),
+	    cmocka_unit_test(every_what_is_of_a_list),
+	    cmocka_unit_test(each_format_is_read_as_what_it_says_and_written_in_its_own),
+	    cmocka_unit_test(what_is_new_is_written_in_the_latest_format),
+	    cmocka_unit_test(a_value_without_a_name_is_read_by_nobody),
+	    cmocka_unit_test(only_the_key_says_the_format),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

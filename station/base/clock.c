@@ -3,6 +3,7 @@
 #include <errno.h>
 #include <fcntl.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 #include <time.h>
 #include <unistd.h>
@@ -44,6 +45,23 @@ int16_t clock_utc_min(int64_t wall_ms)
 	return (int16_t)(min > CLOCK_UTC_MIN_MAX    ? CLOCK_UTC_MIN_MAX
 	                 : min < -CLOCK_UTC_MIN_MAX ? -CLOCK_UTC_MIN_MAX
 	                                            : min);
+}
+
+void clock_zone_name(char *out, size_t size)
+{
+	static const char folder[] = "zoneinfo/";
+	char path[256];
+	const char *tz = getenv("TZ");
+	out[0] = 0;
+	if (tz && *tz) {
+		snprintf(out, size, "%s", *tz == ':' ? tz + 1 : tz);
+		return;
+	}
+	ssize_t n = readlink("/etc/localtime", path, sizeof path - 1);
+	path[n > 0 ? n : 0] = 0;
+	const char *name = strstr(path, folder);
+	if (name)
+		snprintf(out, size, "%s", name + strlen(folder));
 }
 
 static struct tm civil(int64_t wall_ms, int16_t utc_min)

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "count/held.h"
+#include "count/recorded.h"
 #include "count/station.h"
 
 static const char *const bound[] = {[1] = "spare"};
@@ -59,6 +60,11 @@ static const char *const roles[] = {[ROLE_TOURNIQUET] = "tourniquet",
 static const char *const identities[] = {[IDENTITY_PACK] = "pack", [IDENTITY_MARK] = "mark"};
 static const char *const staff[] = {
     [STAFF_PRACTITIONER] = "practitioner", [STAFF_SURGEON] = "surgeon", [STAFF_CHARGE] = "charge"};
+static const char *const settings[] = {
+#define X(name, text) [SETTING_##name] = (text),
+    SETTINGS(X)
+#undef X
+};
 
 static const struct {
 	const char *const *names;
@@ -84,6 +90,7 @@ static const struct {
     LIST(ROLE, roles),
     LIST(IDENTITY, identities),
     LIST(STAFF, staff),
+    LIST(SETTING, settings),
 #undef LIST
 };
 

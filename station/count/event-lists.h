@@ -30,6 +30,7 @@ enum event_list {
 	LIST_ROLE,        /* enum role */
 	LIST_IDENTITY,    /* enum identity_kind */
 	LIST_STAFF,       /* enum staff_kind */
+	LIST_SETTING,     /* enum setting */
 	EVENT_LISTS
 };
 

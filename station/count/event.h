@@ -52,6 +52,8 @@ enum event_field {
 	X(RELEASED, "released", F_TEXT | F_THING) \
 	X(LABELLED, "labelled", F_BATCH) \
 	X(SCANNER_FAULT, "scanner-fault", F_TEXT) \
+	/* what a file says from here on (count/recorded.h says what the fields are) */ \
+	X(SETTING, "setting", WHAT_IS(SETTING) | F_OTHER | F_N | F_TEXT) \
 	/* scanner `text` works for room n, 0 its own again; what: 1 until a further card, 0 for a while */ \
 	X(SCANNER_ROOM, "scanner-room", F_N | WHAT_IS(BOUND) | F_TEXT) \
 	X(SLIP_QUEUED, "slip-queued", F_N | WHAT_IS(SLIP_KIND) | F_OTHER) /* n: slip, other: copy */ \

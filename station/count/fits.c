@@ -84,7 +84,7 @@ static int trial_step(struct trial *t, const struct event *ev, int *places)
 static int of_the_station(enum event_kind kind)
 {
 	return kind == EV_SLIP_QUEUED || kind == EV_SLIP_STATE || kind == EV_SCANNER_ROOM ||
-	       kind == EV_CLOCK_WRONG || kind == EV_HELD || kind == EV_HELD_ANSWERED;
+	       kind == EV_CLOCK_WRONG || kind == EV_SETTING || kind == EV_HELD || kind == EV_HELD_ANSWERED;
 }
 
 static int is_done(const struct event *events, int i)

@@ -572,6 +572,7 @@ static int apply(struct sheet *s, const struct event *e)
 	case EV_LABELLED:
 	case EV_SCANNER_FAULT:
 	case EV_SCANNER_ROOM:
+	case EV_SETTING:
 	case EV_SLIP_QUEUED:
 	case EV_SLIP_STATE:
 	case EV_CLOCK_WRONG:

@@ -411,6 +411,9 @@ int station_apply(struct station *st, const struct event *e)
 		if (!e->case_no)
 			st->clock_wrong = e->n == 1;
 		break;
+	case EV_SETTING:
+		recorded_apply(&st->recorded, e);
+		break;
 	case EV_HELD:
 	case EV_HELD_ANSWERED:
 		r = held_apply(st->held, &st->n_held, HELD_MAX, e);

@@ -5,21 +5,13 @@
 
 #include "count/held.h"
 #include "count/policy.h"
+#include "count/recorded.h"
 #include "count/sheet.h"
 
-#define ROOMS_MAX 16
 #define SHEETS_MAX 24 /* open ones, suspended ones included */
 #define UNSEEN_MAX 128
 #define CARRIED_MAX 32
 #define HELD_MAX (ROOMS_MAX * HELD_ROOM_MAX)
-#define SITE_MAX 3
-#define ROOM_NAME_MAX 33
-
-struct room {
-	int32_t number; /* 1..99 as on its cards */
-	char name[ROOM_NAME_MAX];
-	uint8_t single; /* a room where one operator works alone */
-};
 
 enum slip_kind { SLIP_RECONCILIATION = 1, SLIP_DISCREPANCY, SLIP_ADDENDUM };
 enum slip_state { SLIP_QUEUED = 1, SLIP_WRITTEN, SLIP_SENT, SLIP_DONE, SLIP_WAITING, SLIP_FAILED, SLIP_SEEN };
@@ -71,7 +63,7 @@ struct unfollowed {
 
 struct station {
 	char site[SITE_MAX]; /* two letters */
-	char site_name[65];
+	char site_name[SITE_NAME_MAX];
 	struct room rooms[ROOMS_MAX];
 	int n_rooms;
 	struct policy policy;
@@ -105,6 +97,7 @@ struct station {
 	int32_t released;
 	uint8_t clock_wrong;           /* what was said of the wall clock last (count/wall.h) */
 	struct heard heard[ROOMS_MAX]; /* by the room's place */
+	struct recorded recorded; /* the settings as the record has them; what is decided goes by the files */
 };
 
 void station_deinit(struct station *st);

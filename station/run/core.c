@@ -150,6 +150,25 @@ static int record_start(struct core *c, struct error *e)
 	return core_store(c, &started, 1, e);
 }
 
+/* Settings as they are from this start on, where the record has them otherwise. */
+static int record_settings(struct core *c, struct error *e)
+{
+	char zone[ZONE_MAX];
+	struct recorded is;
+	struct event *events = calloc(RECORDED_CHANGES_MAX, sizeof *events);
+	if (!events)
+		return error_set(e, -ENOMEM, "out of memory: try again");
+	clock_zone_name(zone, sizeof zone);
+	recorded_now(&is, &c->station, zone);
+	int count = recorded_changes(&c->station.recorded, &is, events);
+	struct moment now = core_now(c);
+	for (int i = 0; i < count; i++)
+		events[i].at = now; /* they are of one moment */
+	int n = core_store(c, events, count, e);
+	free(events);
+	return n;
+}
+
 static void look_aside(struct core *c)
 {
 	char path[320];
@@ -215,6 +234,8 @@ int core_open(struct core *c, const char *folder, struct error *e)
 		look_aside(c);
 		n = record_start(c, e);
 	}
+	if (n == 0)
+		n = record_settings(c, e);
 	if (n == 0) {
 		weigh(c);
 		core_ask_held(c);

@@ -11,6 +11,7 @@
 #include <cmocka.h>
 
 #include "count/held.h"
+#include "count/recorded.h"
 #include "count/station.h"
 #include "record/event-text.h"
 #include "record/event.h"
@@ -47,6 +48,9 @@ static const struct {
     {LIST_ROLE, "tourniquet forceps other tray refused"},
     {LIST_IDENTITY, "pack mark"},
     {LIST_STAFF, "practitioner surgeon charge"},
+    {LIST_SETTING,
+     "site site-name zone room point search-step first-reminder-min next-reminder-min nobody-min repeat-ms "
+     "room-hold-min gap-s burst-ms alive-s look-step both-badges one-by-one"},
 };
 
 static void every_name_keeps_its_number(void **state)

@@ -1,0 +1,76 @@
+/* The settings that count, as the record says that they were: what a paper or a report of that day goes by, whatever the
+ * files say now.
+ *
+ * Each start records those that are otherwise than the record has them (EV_SETTING). The station itself goes by its
+ * files; nothing here changes what it decides.
+ */
+#ifndef BANDTALLY_COUNT_RECORDED_H
+#define BANDTALLY_COUNT_RECORDED_H
+
+#include "count/event.h"
+#include "count/policy.h"
+
+#define ROOMS_MAX 16
+#define SITE_MAX 3
+#define SITE_NAME_MAX 65
+#define ROOM_NAME_MAX 33
+#define ZONE_MAX 65
+
+struct station;
+
+struct room {
+	int32_t number; /* 1..99 as on its cards */
+	char name[ROOM_NAME_MAX];
+	uint8_t single; /* a room where one operator works alone */
+};
+
+/* X(NAME, "name in the record")  n: its number, text: its text, other: which room, point or step */
+#define SETTINGS(X)                                                                                          \
+	X(SITE, "site")           /* text: its two letters */                                                \
+	X(SITE_NAME, "site-name") /* text */                                                                 \
+	X(ZONE, "zone")           /* text: the name of its time zone */                                      \
+	X(ROOM, "room")   /* text: its name; n: 1 a room, 2 of a single operator, 0 there no longer */       \
+	X(POINT, "point") /* text: a point of the sign-out; "" there no longer */                            \
+	X(SEARCH, "search-step")                /* text, as a point */                                       \
+	X(FIRST_REMINDER, "first-reminder-min") /* from here on n, as in policy.ini */                       \
+	X(NEXT_REMINDER, "next-reminder-min")                                                                \
+	X(NOBODY, "nobody-min")                                                                              \
+	X(REPEAT, "repeat-ms")                                                                               \
+	X(ROOM_HOLD, "room-hold-min")                                                                        \
+	X(GAP, "gap-s")                                                                                      \
+	X(BURST, "burst-ms")                                                                                 \
+	X(ALIVE, "alive-s")                                                                                  \
+	X(LOOK_STEP, "look-step")                                                                            \
+	X(BOTH_BADGES, "both-badges")                                                                        \
+	X(ONE_BY_ONE, "one-by-one")
+
+enum setting {
+	SETTING_NONE = 0,
+#define X(name, text) SETTING_##name,
+	SETTINGS(X)
+#undef X
+	    SETTING_KINDS
+};
+
+struct recorded {
+	uint32_t known; /* 1 << enum setting: the record has said it */
+	char site[SITE_MAX], site_name[SITE_NAME_MAX], zone[ZONE_MAX];
+	struct room rooms[ROOMS_MAX];
+	int n_rooms;
+	struct policy policy;
+};
+
+/* As a station's files and its computer say now. `known` is all. */
+void recorded_now(struct recorded *out, const struct station *st, const char *zone);
+
+/* Changes it by one EV_SETTING; one of a setting that has no place here changes nothing. */
+void recorded_apply(struct recorded *r, const struct event *e);
+
+/* The events, of no case and without a time, that make `was` what `is` is. At most RECORDED_CHANGES_MAX; how many. */
+#define RECORDED_CHANGES_MAX (SETTING_KINDS + 2 * ROOMS_MAX + 2 * POLICY_LIST_MAX)
+int recorded_changes(const struct recorded *was, const struct recorded *is,
+                     struct event out[RECORDED_CHANGES_MAX]);
+
+const struct room *recorded_room(const struct recorded *r, int32_t number); /* NULL where there is none */
+
+#endif

@@ -43,6 +43,20 @@ static void add_seen_bare(const struct sheet *s, char *words, size_t size)
 	}
 }
 
+static void emit_point(struct turn *t, int point, int yes)
+{
+	struct event e = {.kind = EV_POINT, .n = point, .what = (uint8_t)(yes ? 1 : 2)};
+	snprintf(e.text, sizeof e.text, "%s", t->station->policy.points[point - 1]);
+	emit(t, &e);
+}
+
+/* The badge answers together what was not answered one by one; each is kept as it stood on the board. */
+static void answer_the_rest(struct turn *t)
+{
+	for (int point = t->s->points_yes + 1; point <= t->station->policy.n_points; point++)
+		emit_point(t, point, 1);
+}
+
 static void finish(struct turn *t, int32_t badge, int32_t witness)
 {
 	char words[SAID_MAX];
@@ -51,6 +65,7 @@ static void finish(struct turn *t, int32_t badge, int32_t witness)
 	add_seen_bare(t->s, words, sizeof words);
 	capital(words);
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = badge, .other = witness);
+	answer_the_rest(t);
 	if (t->s->unfollowed) { /* the station does not know all of it (rule 26) */
 		end_case(t, END_UNRESOLVED, UNFOLLOWED_END);
 		turn_accept(t, "Case %d ended, counted by hand. What the station saw: %.280s.", (int)case_no,
@@ -113,7 +128,7 @@ static void answer_point(struct turn *t, int yes)
 {
 	int point = t->s->asked.n;
 	int32_t badge = t->s->asked.person;
-	EMIT(t, .kind = EV_POINT, .n = point, .what = (uint8_t)(yes ? 1 : 2));
+	emit_point(t, point, yes);
 	close_question(t);
 	if (!yes)
 		turn_accept(t, "Sign-out held at point %d: %s", point, t->station->policy.points[point - 1]);

@@ -56,7 +56,7 @@ enum event_field {
 	X(SETTING, "setting", WHAT_IS(SETTING) | F_OTHER | F_N | F_TEXT) \
 	/* scanner `text` works for room n, 0 its own again; what: 1 until a further card, 0 for a while */ \
 	X(SCANNER_ROOM, "scanner-room", F_N | WHAT_IS(BOUND) | F_TEXT) \
-	X(SLIP_QUEUED, "slip-queued", F_N | WHAT_IS(SLIP_KIND) | F_OTHER) /* n: slip, other: copy */ \
+	X(SLIP_QUEUED, "slip-queued", F_N | WHAT_IS(SLIP_KIND) | F_OTHER | F_TEXT) /* n: slip, other: copy, text: language */ \
 	/* n: slip, other: copy, ref: CUPS job */ \
 	X(SLIP_STATE, "slip-state", F_N | WHAT_IS(SLIP_STATE) | F_OTHER | F_REF | F_TEXT) \
 	/* n: 1 the wall clock cannot be right (count/wall.h), 0 it can again; of a case as well, for its slip */ \
@@ -113,7 +113,7 @@ enum event_field {
 	X(OWED, "owed", WHAT_IS(DEBT) | F_ITEM | F_DIGIT) \
 	X(PAID, "paid", WHAT_IS(DEBT) | F_ITEM | F_DIGIT | F_PERSON | F_TEXT) \
 	X(ASKED, "asked", WHAT_IS(QUESTION) | F_ITEM | F_DIGIT | F_PERSON | F_N) /* none: closes */ \
-	X(POINT, "sign-out-point", F_N | WHAT_IS(YES_NO)) /* n: point from 1 */ \
+	X(POINT, "sign-out-point", F_N | WHAT_IS(YES_NO) | F_TEXT) /* n: point from 1, text: as it was put */ \
 	X(SIGNED_OUT, "signed-out", F_PERSON | F_OTHER)    /* other: the witness of a visiting surgeon */ \
 	X(REMINDED, "reminded", F_DIGIT | F_N)             /* n: minutes */ \
 	X(ACKNOWLEDGED, "acknowledged", F_DIGIT | F_PERSON) \
@@ -136,6 +136,9 @@ enum event_kind {
 	EV_UNREADABLE =
 	    EV_KINDS /* stands in the record, and cannot be read: only seq and case are known (rule 26) */
 };
+
+/* The language that a slip is told in, as slip-queued has it (RFC 5646). */
+#define SLIP_LANGUAGE "en"
 
 #define EVENT_LATE 1u  /* entered later than it happened (rule 17) */
 #define EVENT_KEYED 2u /* typed, not scanned */
@@ -191,7 +194,8 @@ struct event {
 	                   or minus the number of the badge; 0 neither */
 	int64_t ref;
 	uint8_t item, digit, what;
-	uint8_t format; /* of the record that it was read from (record/event.h); 0: not from a record */
+	uint8_t station; /* number of the station at its site, 0 to 99 */
+	uint8_t format;  /* of the record that it was read from (record/event.h); 0: not from a record */
 	char text[EVENT_TEXT_MAX];
 	union { /* by F_LINE, F_THING, F_STAFF, F_BATCH */
 		struct line line;

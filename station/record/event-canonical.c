@@ -251,6 +251,6 @@ int event_read_canonical(struct event *e, const char *text, size_t size)
 	e->format = (uint8_t)format;
 	if (!format || !read_members(&t, (char *)e, event_table(format), &seen) || t.at != t.end)
 		return 0;
-	uint32_t fields = event_fields(e->kind);
+	uint32_t fields = event_fields_in(format, e->kind);
 	return (seen.forms & needed) == needed && !(seen.only & ~fields) && !(fields & parts & ~seen.only);
 }

@@ -153,6 +153,7 @@ static const struct field event_2[] = {
 	ALL_HAVE("room", room, 0, INT_MAX),
 	ALL_HAVE("seq", seq, 1, JSON_INTEGER_MAX),
 	PART(F_STAFF, "staff", staff, staff_2),
+	ALL_HAVE("station", station, 0, 99),
 	{NAME("text"), .form = FORM_TEXT, LIES(struct event, text), .only = F_TEXT},
 	PART(F_THING, "thing", thing, thing_2),
 	ALL_HAVE("utc", at.utc_min, -CLOCK_UTC_MIN_MAX, CLOCK_UTC_MIN_MAX),
@@ -167,4 +168,22 @@ const struct field *event_table(int format)
 {
 	static const struct field *const tables[] = {[1] = event_1, [2] = event_2};
 	return tables[format];
+}
+
+/* Fields that a kind did not have in format 1. */
+static const struct {
+	enum event_kind kind;
+	uint32_t fields;
+} since_2[] = {
+    {EV_SLIP_QUEUED, F_TEXT},
+    {EV_POINT, F_TEXT},
+};
+
+uint32_t event_fields_in(int format, enum event_kind kind)
+{
+	uint32_t fields = event_fields(kind);
+	for (size_t i = 0; format == 1 && i < sizeof since_2 / sizeof *since_2; i++)
+		if (since_2[i].kind == kind)
+			fields &= ~since_2[i].fields;
+	return fields;
 }

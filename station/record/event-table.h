@@ -44,6 +44,9 @@ struct field {
 /* Of the format 1 to FORMAT_VERSION. */
 const struct field *event_table(int format);
 
+/* event_fields(), as they were in that format. */
+uint32_t event_fields_in(int format, enum event_kind kind);
+
 /* Which list a FORM_ENUM is of in events of a kind with these fields. */
 static inline enum event_list field_list(const struct field *f, uint32_t fields)
 {

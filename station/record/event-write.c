@@ -269,8 +269,10 @@ int event_write(const struct event *e, struct buf *out)
 	w.size = 0;
 	w.bad = 0;
 	w.before = '{';
-	put_fields(&w, event_table(e->format ? e->format : FORMAT_VERSION), (const char *)e,
-	           event_fields(e->kind));
+	int format = e->format ? e->format : FORMAT_VERSION;
+	if (format > FORMAT_VERSION)
+		return -EINVAL;
+	put_fields(&w, event_table(format), (const char *)e, event_fields_in(format, e->kind));
 	put(&w, "}", 1);
 	return w.bad ? w.bad : buf_add(out, w.text, w.size);
 }

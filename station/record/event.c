@@ -210,7 +210,7 @@ int event_read_strict(struct event *e, const char *text, size_t size, struct err
 		                 json_text(o, "kind"));
 	e->kind = (enum event_kind)kind;
 	e->format = (uint8_t)version;
-	struct reader r = {.fields = event_fields(e->kind)};
+	struct reader r = {.fields = event_fields_in(e->format, e->kind)};
 	read_fields(&r, o, event_table(e->format), (char *)e);
 	return r.bad ? bad_field(&r, e->kind, why) : 0;
 }

@@ -24,6 +24,8 @@
 	"((case_no = 0 AND kind <> 'alive') OR kind = 'case-opened' OR kind = 'case-ended' OR"               \
 	" kind = 'slip-queued' OR kind = 'slip-state' OR kind = 'owed' OR kind = 'paid')"
 
+#define OF_THE_PAST "(kind = 'setting' OR kind = 'staff-set')"
+
 static const char *const migrations[RECORD_SCHEMA] = {
     "CREATE TABLE event ("
     " seq INTEGER PRIMARY KEY, case_no INTEGER NOT NULL, kind TEXT NOT NULL, key TEXT NOT NULL,"
@@ -42,8 +44,8 @@ static const char *const migrations[RECORD_SCHEMA] = {
     "append-only'); END;"
     "CREATE TRIGGER event_no_delete BEFORE DELETE ON event BEGIN SELECT RAISE(ABORT, 'the record is "
     "append-only'); END;",
-    /* 2: events of format 2. Nothing else is otherwise: an earlier program must not read them. */
-    "",
+    /* 2: events of format 2, which an earlier program must not read. */
+    "CREATE INDEX event_setting ON event(seq) WHERE " OF_THE_PAST ";",
 };
 
 /* A damaged file is evidence: nothing of the log goes into it when it is closed. */
@@ -570,6 +572,35 @@ int record_each_station(struct record *r, enum event_kind kind, record_event_fn 
 	int n = prepare(r, &s, sql, e);
 	if (n == 0)
 		n = each_row(r, s, each, context, e);
+	sqlite3_finalize(s);
+	return n;
+}
+
+int record_each_setting(struct record *r, record_event_fn each, void *context, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int n = prepare(r, &s, "SELECT payload, seq FROM event WHERE " OF_THE_PAST " ORDER BY seq", e);
+	if (n == 0)
+		n = each_row(r, s, each, context, e);
+	sqlite3_finalize(s);
+	return n;
+}
+
+int record_chain_at(struct record *r, int64_t seq, struct chain *chain, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int n = prepare(r, &s, "SELECT hash FROM event WHERE seq = ?", e), code = SQLITE_OK;
+	if (n < 0)
+		return n;
+	sqlite3_bind_int64(s, 1, seq);
+	code = sqlite3_step(s);
+	if (code == SQLITE_ROW && sqlite3_column_bytes(s, 0) == CHAIN_BYTES)
+		memcpy(chain->hash, sqlite3_column_blob(s, 0), CHAIN_BYTES);
+	else if (code == SQLITE_ROW || code == SQLITE_DONE)
+		n = error_set(e, -ENOENT,
+		              "there is no event %" PRId64 " in the record: see 'bandtally audit'", seq);
+	else
+		n = store_fault(r, code, "read the record", e);
 	sqlite3_finalize(s);
 	return n;
 }

@@ -59,6 +59,12 @@ int record_each(struct record *r, int32_t case_no, record_event_fn each, void *c
 int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
                         struct error *e);
 
+/* What papers of all times go by: the settings and the people with a badge, each event of them in order. */
+int record_each_setting(struct record *r, record_event_fn each, void *context, struct error *e);
+
+/* The hash of one event. 0; -ENOENT where there is no such event, or another negative errno, with `e`. */
+int record_chain_at(struct record *r, int64_t seq, struct chain *chain, struct error *e);
+
 /* Where each case began and ended: the case-opened and case-ended events of all cases, in order. */
 int record_each_case_edge(struct record *r, record_event_fn each, void *context, struct error *e);
 

@@ -87,9 +87,11 @@ static int append(struct core *c, struct event *events, int count, struct error 
 int core_store(struct core *c, struct event *events, int count, struct error *e)
 {
 	struct error own = {0};
-	for (int i = 0; i < count; i++)
+	for (int i = 0; i < count; i++) {
+		events[i].station = c->station.number;
 		if (!events[i].at.boot)
 			events[i].at = core_now(c);
+	}
 	int n = station_fits(&c->station, events, count, e ? e : &own);
 	if (n == 0)
 		n = append(c, events, count, e ? e : &own);

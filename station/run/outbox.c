@@ -229,7 +229,8 @@ int outbox_retry(struct daemon *d, int32_t slip, struct error *e)
 	                      .room = s->room,
 	                      .n = s->number,
 	                      .what = s->kind,
-	                      .other = s->copy + 1};
+	                      .other = s->copy + 1,
+	                      .text = SLIP_LANGUAGE};
 	if (again.other >= COPIES)
 		return error_set(e, -ENOSPC, "slip %d has 99 copies already: find out what became of them",
 		                 (int)slip);

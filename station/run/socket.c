@@ -227,14 +227,9 @@ static json_t *do_case(struct client *c, const json_t *q)
 	int32_t case_no = 0;
 	if (take(q, "case", 1, NUMBER_MAX, &case_no, &e) < 0)
 		return no(e.text);
-	json_t *doc = teller_slip(&c->d->core, case_no, 1, SLIP_RECONCILIATION, 1, &e);
+	json_t *doc = teller_case(&c->d->core, case_no, &e);
 	if (!doc)
 		return no(e.text);
-	/* What is shown is the case; no slip is made, so nothing that names or seals one is given out. */
-	json_object_del(doc, "slip");
-	json_object_del(doc, "copy");
-	json_object_del(doc, "code");
-	json_object_del(doc, "jws");
 	json_t *o = yes();
 	json_object_set_new(o, "case", doc);
 	return o;

@@ -33,12 +33,29 @@ static int collect(void *context, const struct event *e)
 	return 0;
 }
 
-static int read_story(struct story **out, const struct core *c, int32_t case_no, struct error *e)
+/* The event that first queued the slip: up to it the paper is told. NULL where the slip is not of this case. */
+static const struct event *first_queued(const struct collected *all, int32_t slip)
+{
+	for (int i = 0; i < all->count; i++)
+		if (all->events[i].kind == EV_SLIP_QUEUED && all->events[i].n == slip)
+			return &all->events[i];
+	return NULL;
+}
+
+/* Up to the slip's own event, whose number `*seq` becomes; of slip 0 as the record stands now. */
+static int read_story(struct story **out, const struct core *c, int32_t case_no, int32_t slip, int64_t *seq,
+                      struct error *e)
 {
 	struct collected all = {0};
 	int n = record_each(c->record, case_no, collect, &all, e);
+	const struct event *own = n == 0 && slip ? first_queued(&all, slip) : NULL;
+	if (n == 0 && all.count && slip && !own)
+		n = error_set(e, -ENODATA, "slip %d is not of case %d: see 'bandtally print list'", (int)slip,
+		              (int)case_no);
+	*seq = own ? own->seq : record_last(c->record, NULL);
 	if (n == 0)
-		n = story_make(out, all.events, all.count, core_now(c));
+		n = story_make(out, all.events, own ? (int)(own - all.events) + 1 : all.count,
+		               own ? own->at : core_now(c));
 	free(all.events);
 	if (n == -ENOENT)
 		return error_set(e, n, "there is no case %d in the record: see 'bandtally case list'",
@@ -47,6 +64,18 @@ static int read_story(struct story **out, const struct core *c, int32_t case_no,
 		return error_set(e, n, "there is no memory to tell case %d: close other programs",
 		                 (int)case_no);
 	return n;
+}
+
+static int take_past(void *context, const struct event *e)
+{
+	return past_take(context, e);
+}
+
+static int read_past(struct past *p, const struct core *c, int64_t to, struct error *e)
+{
+	past_init(p, to, &c->station);
+	int n = record_each_setting(c->record, take_past, p, e);
+	return n == -ENOMEM ? error_set(e, n, "the record cannot be read: out of memory: try again") : n;
 }
 
 static int sign(const struct core *c, const struct slip_source *from, json_t *document)
@@ -59,42 +88,78 @@ static int sign(const struct core *c, const struct slip_source *from, json_t *do
 	return n;
 }
 
-json_t *teller_slip(const struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy,
+/* Everything of a slip but its copy; what is made is freed by drop(). */
+struct told {
+	struct story *story;
+	struct past past;
+	int64_t seq;
+	struct chain chain;
+};
+
+static int tell(struct told *t, const struct core *c, int32_t case_no, int32_t slip, struct error *e)
+{
+	int n = read_story(&t->story, c, case_no, slip, &t->seq, e);
+	if (n == 0)
+		n = record_chain_at(c->record, t->seq, &t->chain, e);
+	if (n == 0)
+		n = read_past(&t->past, c, t->seq, e);
+	return n;
+}
+
+static void drop(struct told *t)
+{
+	free(t->story);
+	past_deinit(&t->past);
+}
+
+/* Slip 0: the case as it is now, which nothing seals. */
+static json_t *make(const struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy,
                     struct error *e)
 {
-	struct story *story;
-	struct chain end;
+	struct told told = {0};
 	char when[26], hex[2 * CHAIN_BYTES + 1];
 	uint64_t failed = json_memory_failed();
-	if (read_story(&story, c, case_no, e) < 0)
-		return NULL;
-	int64_t seq = record_last(c->record, &end);
-	chain_hex(&end, hex);
 	struct moment now = core_now(c);
+	if (tell(&told, c, case_no, slip, e) < 0) {
+		drop(&told);
+		return NULL;
+	}
+	chain_hex(&told.chain, hex);
 	clock_text_full(now.wall_ms, now.utc_min, when);
-	const struct slip_source from = {.story = story,
+	const struct slip_source from = {.story = told.story,
 	                                 .kind = kind,
 	                                 .number = slip,
 	                                 .copy = copy,
-	                                 .site = c->station.site,
-	                                 .site_name = c->station.site_name,
-	                                 .room_name = station_room_name(&c->station, story->room),
-	                                 .staff = &c->station.staff,
-	                                 .policy = &c->station.policy,
+	                                 .past = &told.past,
 	                                 .paper = c->settings.paper,
 	                                 .dpi = c->settings.dpi,
 	                                 .time = when,
-	                                 .seq = seq,
+	                                 .seq = told.seq,
 	                                 .chain = hex};
 	json_t *document = slip_document(&from);
-	int n = document ? sign(c, &from, document) : -ENOMEM;
-	free(story);
+	int n = !document ? -ENOMEM : slip ? sign(c, &from, document) : 0;
+	drop(&told);
 	if (n == -ENOMEM || json_memory_failed() != failed) { /* no paper that lacks something */
 		json_decref(document);
 		error_set(e, -ENOMEM, "the slip of case %d cannot be made: out of memory: try again",
 		          (int)case_no);
 		return NULL;
 	}
+	return document;
+}
+
+json_t *teller_slip(const struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy,
+                    struct error *e)
+{
+	return make(c, case_no, slip, kind, copy, e);
+}
+
+json_t *teller_case(const struct core *c, int32_t case_no, struct error *e)
+{
+	static const char *const of_a_slip[] = {"slip", "copy", "code"};
+	json_t *document = make(c, case_no, 0, SLIP_RECONCILIATION, 0, e);
+	for (size_t i = 0; document && i < sizeof of_a_slip / sizeof *of_a_slip; i++)
+		json_object_del(document, of_a_slip[i]);
 	return document;
 }
 

@@ -6,10 +6,13 @@
 #include "base/json.h"
 #include "run/core.h"
 
-/* The signed document of copy `copy` of slip `slip`, of the kind `kind`, as the record stands now. A new
- * reference, or NULL with `e`. */
+/* The signed document of copy `copy` of slip `slip`, of the kind `kind`: what the record said when it was first queued. A
+ * new reference, or NULL with `e`. */
 json_t *teller_slip(const struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy,
                     struct error *e);
+
+/* A case as the record stands now, told as on a slip but for what names or seals one. A new reference, or NULL with `e`. */
+json_t *teller_case(const struct core *c, int32_t case_no, struct error *e);
 
 /* As tell/view.h states them. New references; NULL where there is no such room. */
 json_t *teller_room(const struct core *c, int32_t room);

@@ -60,7 +60,7 @@ static json_t *day_text(struct moment at)
 
 static const char *name_of(const struct making *m, int32_t number)
 {
-	return number ? staff_name(m->from->staff, number) : "nobody";
+	return number ? staff_name(&m->from->past->staff, number) : "nobody";
 }
 
 /* --- items, digits ------------------------------------------------------------------------------ */
@@ -276,7 +276,7 @@ static void put_debts(const struct making *m)
 
 static void put_sign_out(const struct making *m)
 {
-	const struct policy *p = m->from->policy;
+	const struct policy *p = &m->from->past->settings.policy;
 	if (!time_is_set(m->s->signed_at) || m->s->ended == END_UNRESOLVED)
 		return;
 	json_t *o = json_object(), *points = json_array();
@@ -288,10 +288,12 @@ static void put_sign_out(const struct making *m)
 		snprintf(by, sizeof by, "%s", name_of(m, m->s->signed_by));
 	json_object_set_new(o, "by", text(by, 60));
 	json_object_set_new(o, "when", hm_text(m->s->signed_at));
-	for (int i = 0; i < p->n_points; i++) {
+	/* Of format 1 a sign-out is kept without its points: the badge answered all that stood then. */
+	for (int i = 0; i < (m->s->points_told ? m->s->n_points : p->n_points); i++) {
+		const struct story_point *told = m->s->points_told ? &m->s->points[i] : NULL;
 		json_t *x = json_object();
-		json_object_set_new(x, "text", text(p->points[i], 200));
-		json_object_set_new(x, "answer", json_string("yes"));
+		json_object_set_new(x, "text", text(told && told->text[0] ? told->text : p->points[i], 200));
+		json_object_set_new(x, "answer", json_string(told && told->answer == 2 ? "no" : "yes"));
 		json_array_append_new(points, x);
 	}
 	json_object_set_new(o, "points", points);
@@ -300,7 +302,7 @@ static void put_sign_out(const struct making *m)
 
 static void put_search(const struct making *m)
 {
-	const struct policy *p = m->from->policy;
+	const struct policy *p = &m->from->past->settings.policy;
 	const struct story *s = m->s;
 	if (!time_is_set(s->discrepancy))
 		return;
@@ -447,12 +449,12 @@ static void put_head(const struct making *m, const char *outcome)
 	const struct slip_source *from = m->from;
 	char code[OWN_CODE_MAX] = "";
 	struct own_code own = {.kind = OWN_SLIP, .number = from->number, .copy = from->copy};
-	snprintf(own.site, sizeof own.site, "%s", from->site);
+	snprintf(own.site, sizeof own.site, "%s", from->past->settings.site);
 	own_code_write(&own, code);
 	json_object_set_new(m->o, "v", json_integer(1));
 	json_object_set_new(m->o, "kind", json_string(m->kind == SLIP_DISCREPANCY ? "discrepancy" : "slip"));
 	json_object_set_new(m->o, "time", json_string(from->time));
-	json_object_set_new(m->o, "site", text(from->site_name, 60));
+	json_object_set_new(m->o, "site", text(from->past->settings.site_name, 60));
 	json_object_set_new(m->o, "paper", json_string(from->paper));
 	json_object_set_new(m->o, "dpi", json_integer(from->dpi));
 	json_object_set_new(m->o, "slip", json_integer(from->number));
@@ -464,7 +466,7 @@ static void put_head(const struct making *m, const char *outcome)
 		json_object_set_new(m->o, "adds_to",
 		                    json_integer(m->s->last_slip ? m->s->last_slip : from->number));
 	json_object_set_new(m->o, "outcome", text(outcome, 400));
-	json_object_set_new(m->o, "room", text(from->room_name, 60));
+	json_object_set_new(m->o, "room", text(past_room_name(from->past, m->s->room), 60));
 	json_object_set_new(m->o, "case_number", json_integer(m->s->case_no));
 	put(m->o, "case_label", m->s->label, 60);
 	json_object_set_new(m->o, "opened", day_text(m->s->opened));
@@ -505,7 +507,7 @@ json_t *slip_summary(const struct slip_source *from)
 	outcome_words(&m, outcome, sizeof outcome);
 	json_object_set_new(o, "slip", json_integer(from->number));
 	json_object_set_new(o, "copy", json_integer(from->copy));
-	json_object_set_new(o, "site", json_string(from->site));
+	json_object_set_new(o, "site", json_string(from->past->settings.site));
 	json_object_set_new(o, "room", json_integer(m.s->room));
 	json_object_set_new(o, "case", json_integer(m.s->case_no));
 	json_object_set_new(o, "outcome", text(outcome, 300));

@@ -1,32 +1,29 @@
 /* The document of a slip: what the events of one case say, in the form that labels/paper.h states.
  *
  * Nothing here signs: the document comes without its "jws", and beside it what the station's key is to sign.
- * The same values give the same document.
+ * The same values give the same document: all that a further copy says otherwise is its number, when it was made and in
+ * whose words (rule 25).
  */
 #ifndef BANDTALLY_TELL_SLIP_H
 #define BANDTALLY_TELL_SLIP_H
 
 #include "base/json.h"
+#include "tell/past.h"
 #include "tell/story.h"
 
 /* What one copy of a slip is made from. Everything that is pointed to is borrowed, and none of it is NULL. */
 struct slip_source {
 	const struct story *story; /* of its case, as story_make() tells it */
 	enum slip_kind kind;
-	int32_t number; /* of the slip */
-	int copy;       /* from 1 */
-	/* the station, as it is set now */
-	const char *site;            /* two letters, as in the slip's own code */
-	const char *site_name;       /* in words */
-	const char *room_name;       /* of the story's room */
-	const struct staff *staff;   /* whose names stand for their badges */
-	const struct policy *policy; /* points of the sign-out, steps of the search */
-	/* the paper */
+	int32_t number;          /* of the slip */
+	int copy;                /* from 1 */
+	const struct past *past; /* what stood at the slip's own event: site, rooms, names, points, search */
+	/* this copy */
 	const char *paper; /* roll80, a6, a5, a4 */
 	int dpi;
 	const char *time; /* when it is written, RFC 3339 */
-	/* the end of the record at that time, for the summary */
-	int64_t seq;       /* number of the last event */
+	/* the event that first queued the slip, up to which the story was told */
+	int64_t seq;
 	const char *chain; /* its hash in hex */
 };
 

@@ -300,6 +300,17 @@ static void tell_debt(struct telling *t, const struct event *e)
 		}
 }
 
+/* They are put in order, and after a NO from the first again. */
+static void tell_point(struct story *s, const struct event *e)
+{
+	if (e->n < 1 || e->n > POLICY_LIST_MAX)
+		return;
+	struct story_point *p = &s->points[e->n - 1];
+	s->n_points = e->n;
+	p->answer = e->what;
+	snprintf(p->text, sizeof p->text, "%.120s", e->text);
+}
+
 static void tell_case(struct telling *t, const struct event *e)
 {
 	struct story *s = t->story;
@@ -366,7 +377,11 @@ static void tell_case(struct telling *t, const struct event *e)
 		if (e->what == SLIP_RECONCILIATION)
 			s->last_slip = e->n;
 		return;
+	case EV_POINT:
+		tell_point(s, e);
+		return;
 	case EV_SIGNED_OUT:
+		s->points_told = e->format != 1;
 		s->signed_by = e->person;
 		s->witness = e->other;
 		s->signed_at = e->at;

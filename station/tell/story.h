@@ -66,6 +66,10 @@ struct story_step {
 	char text[POLICY_TEXT_MAX];
 	char why[EVENT_TEXT_MAX]; /* why it was not done; "" not said */
 };
+struct story_point { /* of the sign-out, as it was put */
+	char text[POLICY_TEXT_MAX];
+	uint8_t answer; /* 1 yes, 2 no */
+};
 struct story_entry {
 	const char *how; /* late, keyed, overridden, corrected */
 	struct moment at;
@@ -95,7 +99,9 @@ struct story {
 	struct story_step steps[STORY_STEPS];
 	struct story_entry entries[STORY_ENTRIES];
 	char notes[STORY_NOTES][240];
-	uint8_t point_no; /* a point was answered no at some time */
+	uint8_t points_told; /* the events say which points were put; those of format 1 do not */
+	int n_points;
+	struct story_point points[POLICY_LIST_MAX];
 };
 
 /* Folds the `count` events of one case, oldest first, with the station's starts and marks in time from its

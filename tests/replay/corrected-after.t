@@ -16,7 +16,7 @@ next: Next patient: scan NEW CASE.
 accepted: Correction of case 1 entered beside what it corrects. An addendum slip prints: put it in the notes.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: correction, case 1, "the patient was in Theatre 2"
-  event: slip-queued, case 1, addendum, copy 1, n 1
+  event: slip-queued, case 1, addendum, copy 1, n 1, "en"
 prints: addendum slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > typed case 9: nothing

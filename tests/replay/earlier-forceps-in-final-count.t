@@ -54,7 +54,7 @@ accepted: NOT THERE: artery forceps, curved, 0 of 1. DISCREPANCY: say it aloud. 
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
   event: item-not-shown, case 1, item 2, n 1, first
   event: discrepancy, case 1, n 1
-  event: slip-queued, case 1, discrepancy, copy 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1, "en"
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > card STEP DONE
@@ -159,7 +159,7 @@ next: The paper: scan the code on the slip when it is in your hand; NEW CASE for
   event: item-used, case 1, item 1, GREEN-M:508 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
   event: item-used, case 1, item 2, FORCEPS:9 "artery forceps, curved" forceps known by its mark
   event: case-ended, case 1, unresolved, "incident number owed"
-  event: slip-queued, case 1, reconciliation, copy 1, n 2
+  event: slip-queued, case 1, reconciliation, copy 1, n 2, "en"
 prints: reconciliation slip 2
   event: slip-state, case 1, written, copy 1, n 2
 > slip 1
@@ -214,7 +214,7 @@ accepted: FOUND: artery forceps, curved comes from case 1, where it was missing.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: found-after, case 1, FORCEPS:9 "artery forceps, curved" forceps known by its mark
 addendum: case 1
-  event: slip-queued, case 1, addendum, copy 1, n 3
+  event: slip-queued, case 1, addendum, copy 1, n 3, "en"
 prints: addendum slip 3
   event: item-used, case 1, FORCEPS:9 "artery forceps, curved" forceps known by its mark, n 1
   event: slip-state, case 1, written, copy 1, n 3
@@ -235,9 +235,14 @@ accepted: Case 2 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown int
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: joined, case 2, surgeon, person SURG-3, "SURG-3", first
   event: signed-out, case 2, person SURG-3
+  event: sign-out-point, case 2, yes, n 1, "The name of the procedure is recorded."
+  event: sign-out-point, case 2, yes, n 2, "Tourniquets, forceps and all other items are accounted for, or not applicable."
+  event: sign-out-point, case 2, yes, n 3, "Each specimen is labelled with the patient's name, or there is none."
+  event: sign-out-point, case 2, yes, n 4, "Equipment problems have been reported, or there are none."
+  event: sign-out-point, case 2, yes, n 5, "Concerns for recovery have been handed over, colour and warmth of the digit among them."
   event: item-used, case 2, item 1, GREEN-M:509 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
   event: case-ended, case 2, reconciled
-  event: slip-queued, case 2, reconciliation, copy 1, n 4
+  event: slip-queued, case 2, reconciliation, copy 1, n 4, "en"
 prints: reconciliation slip 4
   event: slip-state, case 2, written, copy 1, n 4
 > slip 3

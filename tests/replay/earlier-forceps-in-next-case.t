@@ -54,7 +54,7 @@ accepted: NOT THERE: artery forceps, curved, 0 of 1. DISCREPANCY: say it aloud. 
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
   event: item-not-shown, case 1, item 2, n 1, first
   event: discrepancy, case 1, n 1
-  event: slip-queued, case 1, discrepancy, copy 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1, "en"
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > card STEP DONE
@@ -159,7 +159,7 @@ next: The paper: scan the code on the slip when it is in your hand; NEW CASE for
   event: item-used, case 1, item 1, GREEN-M:508 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
   event: item-used, case 1, item 2, FORCEPS:9 "artery forceps, curved" forceps known by its mark
   event: case-ended, case 1, unresolved, "incident number owed"
-  event: slip-queued, case 1, reconciliation, copy 1, n 2
+  event: slip-queued, case 1, reconciliation, copy 1, n 2, "en"
 prints: reconciliation slip 2
   event: slip-state, case 1, written, copy 1, n 2
 > slip 1
@@ -191,7 +191,7 @@ accepted: FOUND: artery forceps, curved comes from case 1, where it was missing.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: found-after, case 1, FORCEPS:9 "artery forceps, curved" forceps known by its mark
 addendum: case 1
-  event: slip-queued, case 1, addendum, copy 1, n 3
+  event: slip-queued, case 1, addendum, copy 1, n 3, "en"
 prints: addendum slip 3
   event: item-used, case 1, FORCEPS:9 "artery forceps, curved" forceps known by its mark, n 1
   event: slip-state, case 1, written, copy 1, n 3

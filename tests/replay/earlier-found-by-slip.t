@@ -53,7 +53,7 @@ accepted: Accounted for: artery forceps, curved: its mark was read, 1 of 1. DISC
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: item-shown, case 1, mark, item 2, n 1, first
   event: discrepancy, case 1, n 1
-  event: slip-queued, case 1, discrepancy, copy 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1, "en"
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > card STEP DONE
@@ -158,7 +158,7 @@ next: The paper: scan the code on the slip when it is in your hand; NEW CASE for
   event: item-used, case 1, item 1, GREEN-M:508 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use
   event: item-used, case 1, item 2, FORCEPS:9 "artery forceps, curved" forceps known by its mark, n 1
   event: case-ended, case 1, unresolved, "incident number owed"
-  event: slip-queued, case 1, reconciliation, copy 1, n 2
+  event: slip-queued, case 1, reconciliation, copy 1, n 2, "en"
 prints: reconciliation slip 2
   event: slip-state, case 1, written, copy 1, n 2
 > slip 1
@@ -195,7 +195,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: asked, case 2, nothing more, first
   event: found-after, case 1, no line, "an item without a number"
 addendum: case 1
-  event: slip-queued, case 1, addendum, copy 1, n 3
+  event: slip-queued, case 1, addendum, copy 1, n 3, "en"
 prints: addendum slip 3
   event: slip-state, case 1, written, copy 1, n 3
 > show

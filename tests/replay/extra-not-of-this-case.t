@@ -37,7 +37,7 @@ accepted: Extra item, origin not known: isolate it, keep it in the room. A misre
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; MISREAD if the extra item was read by mistake; FOUND if it is known which case it comes from.
   event: asked, case 1, nothing more, first
   event: discrepancy, case 1, n 1
-  event: slip-queued, case 1, discrepancy, copy 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1, "en"
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > show

@@ -52,7 +52,7 @@ accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1. DISC
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; MISREAD if the extra item was read by mistake; FOUND if it is known which case it comes from.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
   event: discrepancy, case 1, n 1
-  event: slip-queued, case 1, discrepancy, copy 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1, "en"
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > show
@@ -68,7 +68,7 @@ accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1. DISC
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; MISREAD if the extra item was read by mistake; FOUND if it is known which case it comes from.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
   event: discrepancy, case 1, n 1
-  event: slip-queued, case 1, discrepancy, copy 1, n 2
+  event: slip-queued, case 1, discrepancy, copy 1, n 2, "en"
 prints: discrepancy slip 2
   event: slip-state, case 1, written, copy 1, n 2
 > card FINAL COUNT

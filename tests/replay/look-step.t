@@ -54,7 +54,7 @@ accepted: NOT THERE: artery forceps, curved, 0 of 1. DISCREPANCY: say it aloud. 
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
   event: item-not-shown, case 1, item 2, n 1, first
   event: discrepancy, case 1, n 1
-  event: slip-queued, case 1, discrepancy, copy 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1, "en"
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > card STEP DONE

@@ -71,7 +71,7 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
 next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
-  event: sign-out-point, case 1, yes, n 1, first
+  event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded.", first
   event: asked, case 1, nothing more
   event: asked, case 1, point, n 2
 > badge SURG-3
@@ -86,7 +86,7 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
 next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
-  event: sign-out-point, case 1, yes, n 1, first
+  event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded.", first
   event: asked, case 1, nothing more
   event: asked, case 1, point, n 2
 > card NEXT
@@ -96,13 +96,13 @@ next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted fo
 > card YES
 question: Sign-out point 3 of 5: Each specimen is labelled with the patient's name, or there is none.
 next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan NEXT, then YES; NO if not.
-  event: sign-out-point, case 1, yes, n 2, first
+  event: sign-out-point, case 1, yes, n 2, "Tourniquets, forceps and all other items are accounted for, or not applicable.", first
   event: asked, case 1, nothing more
   event: asked, case 1, point, n 3
 > card NO
 accepted: Sign-out held at point 3: Each specimen is labelled with the patient's name, or there is none.
 next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NEXT, then NO if one is not.
-  event: sign-out-point, case 1, no, n 3, first
+  event: sign-out-point, case 1, no, n 3, "Each specimen is labelled with the patient's name, or there is none.", first
   event: asked, case 1, nothing more
 > card NEXT
 accepted: Next.
@@ -115,7 +115,7 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
 next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
-  event: sign-out-point, case 1, yes, n 1, first
+  event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded.", first
   event: asked, case 1, nothing more
   event: asked, case 1, point, n 2
 > card NEXT
@@ -125,7 +125,7 @@ next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted fo
 > card YES
 question: Sign-out point 3 of 5: Each specimen is labelled with the patient's name, or there is none.
 next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan NEXT, then YES; NO if not.
-  event: sign-out-point, case 1, yes, n 2, first
+  event: sign-out-point, case 1, yes, n 2, "Tourniquets, forceps and all other items are accounted for, or not applicable.", first
   event: asked, case 1, nothing more
   event: asked, case 1, point, n 3
 > card NEXT
@@ -135,7 +135,7 @@ next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or the
 > card YES
 question: Sign-out point 4 of 5: Equipment problems have been reported, or there are none.
 next: Sign-out 4 of 5: Equipment problems have been reported, or there are none. Is it so? Scan NEXT, then YES; NO if not.
-  event: sign-out-point, case 1, yes, n 3, first
+  event: sign-out-point, case 1, yes, n 3, "Each specimen is labelled with the patient's name, or there is none.", first
   event: asked, case 1, nothing more
   event: asked, case 1, point, n 4
 > card NEXT
@@ -145,7 +145,7 @@ next: Sign-out 4 of 5: Equipment problems have been reported, or there are none.
 > card YES
 question: Sign-out point 5 of 5: Concerns for recovery have been handed over, colour and warmth of the digit among them.
 next: Sign-out 5 of 5: Concerns for recovery have been handed over, colour and warmth of the digit among them. Is it so? Scan NEXT, then YES; NO if not.
-  event: sign-out-point, case 1, yes, n 4, first
+  event: sign-out-point, case 1, yes, n 4, "Equipment problems have been reported, or there are none.", first
   event: asked, case 1, nothing more
   event: asked, case 1, point, n 5
 > card NEXT
@@ -155,7 +155,7 @@ next: Sign-out 5 of 5: Concerns for recovery have been handed over, colour and w
 > card YES
 accepted: Each sign-out point is answered YES.
 next: Each point is answered YES. Sign-out by the surgeon's badge: scan the surgeon's badge.
-  event: sign-out-point, case 1, yes, n 5, first
+  event: sign-out-point, case 1, yes, n 5, "Concerns for recovery have been handed over, colour and warmth of the digit among them.", first
   event: asked, case 1, nothing more
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; artery forceps, curved: 1 of 1 mark read; right thumb seen bare.
@@ -164,6 +164,6 @@ next: The paper: scan the code on the slip when it is in your hand; NEW CASE for
   event: item-used, case 1, item 1, GREEN-M:174 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
   event: item-used, case 1, item 2, FORCEPS:7 "artery forceps, curved" forceps known by its mark, n 1
   event: case-ended, case 1, reconciled
-  event: slip-queued, case 1, reconciliation, copy 1, n 1
+  event: slip-queued, case 1, reconciliation, copy 1, n 1, "en"
 prints: reconciliation slip 1
   event: slip-state, case 1, written, copy 1, n 1

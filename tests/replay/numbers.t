@@ -69,7 +69,7 @@ next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE;
   event: item-shown, case 1, shown, item 4, n 1, first
   event: item-shown, case 1, shown, item 5, n 1
   event: discrepancy, case 1, n 1
-  event: slip-queued, case 1, discrepancy, copy 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1, "en"
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > card NEXT

@@ -40,7 +40,7 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
 next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
-  event: sign-out-point, case 1, yes, n 1, first
+  event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded.", first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
 > card NEXT
@@ -50,13 +50,13 @@ next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted fo
 > card YES
 question: Sign-out point 3 of 5: Each specimen is labelled with the patient's name, or there is none.
 next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or there is none. Is it so? Scan NEXT, then YES; NO if not.
-  event: sign-out-point, case 1, yes, n 2, first
+  event: sign-out-point, case 1, yes, n 2, "Tourniquets, forceps and all other items are accounted for, or not applicable.", first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 3
 > card NO
 accepted: Sign-out held at point 3: Each specimen is labelled with the patient's name, or there is none.
 next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NEXT, then NO if one is not.
-  event: sign-out-point, case 1, no, n 3, first
+  event: sign-out-point, case 1, no, n 3, "Each specimen is labelled with the patient's name, or there is none.", first
   event: asked, case 1, nothing more
 > badge SURG-3
 question: Sign-out point 1 of 5: The name of the procedure is recorded.
@@ -65,7 +65,7 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
 next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
-  event: sign-out-point, case 1, yes, n 1, first
+  event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded.", first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2
 > card ADD
@@ -106,6 +106,6 @@ next: Sign-out 1 of 5: The name of the procedure is recorded. Is it so? Scan YES
 > card YES
 question: Sign-out point 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable.
 next: Sign-out 2 of 5: Tourniquets, forceps and all other items are accounted for, or not applicable. Is it so? Scan NEXT, then YES; NO if not.
-  event: sign-out-point, case 1, yes, n 1, first
+  event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded.", first
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 2

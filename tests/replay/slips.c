@@ -12,12 +12,12 @@
 
 /* --- making -------------------------------------------------------------------------------------- */
 
-/* What record_each() gives of one case: its own events, and the starts and marks in time between them. */
-static struct story *story_of(const struct slips_source *from, int32_t case_no)
+/* What record_each() gives of one case up to event `to`: its own events, and the starts and marks in time between. */
+static struct story *story_of(const struct slips_source *from, int32_t case_no, int64_t to, struct moment now)
 {
 	struct event *of_case = calloc((size_t)from->count, sizeof *of_case);
 	struct story *story = NULL;
-	int first = 0, last = from->count, n = 0;
+	int first = 0, last = (int)to, n = 0;
 	while (first < from->count && from->events[first].case_no != case_no)
 		first++;
 	while (last > first && from->events[last - 1].case_no != case_no)
@@ -27,7 +27,7 @@ static struct story *story_of(const struct slips_source *from, int32_t case_no)
 		if (e->case_no == case_no || e->kind == EV_STARTED || e->kind == EV_ALIVE)
 			of_case[n++] = *e;
 	}
-	if (story_make(&story, of_case, n, from->now) < 0) {
+	if (story_make(&story, of_case, n, now) < 0) {
 		fprintf(stderr, "replay: case %d cannot be told\n", (int)case_no);
 		exit(1);
 	}
@@ -35,30 +35,42 @@ static struct story *story_of(const struct slips_source *from, int32_t case_no)
 	return story;
 }
 
-static json_t *made(const struct slips_source *from, const struct event *queued, const char *title)
+static int64_t first_queued(const struct slips_source *from, int32_t slip)
+{
+	for (int i = 0; i < from->count; i++)
+		if (from->events[i].kind == EV_SLIP_QUEUED && from->events[i].n == slip)
+			return i + 1;
+	return from->count;
+}
+
+/* As the teller does: of a slip up to its own event, of a case as it is now (slip 0). */
+static json_t *made(const struct slips_source *from, const struct event *queued, int32_t slip_no,
+                    const char *title)
 {
 	char time[26];
-	const struct station *st = from->station;
-	struct story *story = story_of(from, queued->case_no);
+	struct past past;
+	int64_t to = slip_no ? first_queued(from, slip_no) : from->count;
+	struct moment now = slip_no ? from->events[to - 1].at : from->now;
+	struct story *story = story_of(from, queued->case_no, to, now);
+	past_init(&past, to, from->station);
+	for (int i = 0; i < from->count; i++)
+		past_take(&past, &from->events[i]);
 	clock_text_full(from->now.wall_ms, from->now.utc_min, time);
 	const struct slip_source slip = {.story = story,
 	                                 .kind = (enum slip_kind)queued->what,
 	                                 .number = queued->n,
 	                                 .copy = queued->other,
-	                                 .site = st->site,
-	                                 .site_name = st->site_name,
-	                                 .room_name = station_room_name(st, story->room),
-	                                 .staff = &st->staff,
-	                                 .policy = &st->policy,
+	                                 .past = &past,
 	                                 .paper = "a5",
 	                                 .dpi = 300,
 	                                 .time = time,
-	                                 .seq = from->count,
+	                                 .seq = to,
 	                                 .chain = "<hash>"};
 	json_t *document = slip_document(&slip);
 	json_object_set_new(document, "jws", json_string("<signature>"));
 	json_t *all =
 	    json_pack("{s:s,s:o,s:o}", "title", title, "document", document, "signed", slip_summary(&slip));
+	past_deinit(&past);
 	free(story);
 	return all;
 }
@@ -68,7 +80,7 @@ json_t *slips_queued(const struct slips_source *from, const struct event *queued
 	char title[80];
 	snprintf(title, sizeof title, "slip %d copy %d of case %d: %s", (int)queued->n, (int)queued->other,
 	         (int)queued->case_no, slip_kind_name((enum slip_kind)queued->what));
-	return made(from, queued, title);
+	return made(from, queued, queued->n, title);
 }
 
 json_t *slips_case(const struct slips_source *from, int32_t case_no)
@@ -76,7 +88,7 @@ json_t *slips_case(const struct slips_source *from, int32_t case_no)
 	const struct event none = {.case_no = case_no, .what = SLIP_RECONCILIATION, .n = 1, .other = 1};
 	char title[80];
 	snprintf(title, sizeof title, "case %d at the end of the script, without a slip", (int)case_no);
-	json_t *all = made(from, &none, title), *document = json_object_get(all, "document");
+	json_t *all = made(from, &none, 0, title), *document = json_object_get(all, "document");
 	static const char *const of_a_slip[] = {"slip", "copy", "code", "jws"};
 	for (size_t i = 0; i < sizeof of_a_slip / sizeof *of_a_slip; i++)
 		json_object_del(document, of_a_slip[i]);

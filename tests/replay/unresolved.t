@@ -43,7 +43,7 @@ accepted: Finger tourniquet, green, M: 1 of 1 shown, pieces missing. DISCREPANCY
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: item-shown, case 1, shown, item 1, pieces missing, n 1, first
   event: discrepancy, case 1, n 1
-  event: slip-queued, case 1, discrepancy, copy 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1, "en"
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > card END UNRESOLVED
@@ -147,14 +147,14 @@ next: The paper: scan the code on the slip when it is in your hand; NEW CASE for
   event: signed-out, case 1, person SURG-3
   event: item-used, case 1, item 1, GREEN-M:141 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use
   event: case-ended, case 1, unresolved, "incident number owed"
-  event: slip-queued, case 1, reconciliation, copy 1, n 2
+  event: slip-queued, case 1, reconciliation, copy 1, n 2, "en"
 prints: reconciliation slip 2
   event: slip-state, case 1, written, copy 1, n 2
 > typed INC-2026-0042
 accepted: Incident number of case 1 entered.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: paid, case 1, incident-number, "INC-2026-0042"
-  event: slip-queued, case 1, addendum, copy 1, n 3
+  event: slip-queued, case 1, addendum, copy 1, n 3, "en"
 prints: addendum slip 3
   event: slip-state, case 1, written, copy 1, n 3
 > card NEW CASE

@@ -11,6 +11,7 @@
 #include <cmocka.h>
 
 #include "base/json.h"
+#include "record/event-table.h"
 #include "record/event-text.h"
 #include "record/event.h"
 
@@ -83,7 +84,7 @@ static int longest(enum event_list list, int format, int any_number)
  * so that two events can be compared whole. */
 static void fill_event(struct event *e, enum event_kind kind, int format)
 {
-	uint32_t f = event_fields(kind);
+	uint32_t f = event_fields_in(format, kind);
 	const enum event_list what = f >> F_LIST_OF_WHAT & 63, other = f >> F_LIST_OF_OTHER & 63;
 	memset(e, 0, sizeof *e);
 	e->kind = kind;
@@ -94,6 +95,7 @@ static void fill_event(struct event *e, enum event_kind kind, int format)
 	e->at.boot_ms = JSON_INTEGER_MAX;
 	e->at.wall_ms = -JSON_INTEGER_MAX;
 	e->at.utc_min = format == 1 ? 0 : -840;
+	e->station = format == 1 ? 0 : 99;
 	e->room = e->case_no = INT32_MAX;
 	e->item = f & F_ITEM ? 255 : 0;
 	e->digit = f & F_DIGIT ? DIGIT_NUMBER_MAX : 0;

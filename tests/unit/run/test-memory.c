@@ -174,11 +174,17 @@ static void a_start_fails_in_words_and_leaves_the_record_as_it_was(void **state)
 static void a_slip_is_made_or_the_reason_is_said(void **state)
 {
 	struct event some[] = {{.kind = EV_CASE_OPENED, .case_no = 1, .room = 1},
-	                       {.kind = EV_DIGIT_ON, .case_no = 1, .room = 1, .digit = 2}};
+	                       {.kind = EV_DIGIT_ON, .case_no = 1, .room = 1, .digit = 2},
+	                       {.kind = EV_SLIP_QUEUED,
+	                        .case_no = 1,
+	                        .room = 1,
+	                        .n = 1,
+	                        .what = SLIP_RECONCILIATION,
+	                        .other = 1}};
 	struct error e = {0};
 	int done = 0;
 	(void)state;
-	assert_int_equal(core_store(&core, some, 2, &e), 0);
+	assert_int_equal(core_store(&core, some, 3, &e), 0);
 	_cleanup_(json_drop) json_t *right = teller_slip(&core, 1, 1, SLIP_RECONCILIATION, 1, &e);
 	assert_non_null(right);
 	for (int64_t n = 0; !done; n++) {

@@ -32,15 +32,23 @@ static void set_trouble(struct daemon *d, int32_t slip, const char *text)
 	d->core.changes++;
 }
 
+#define FILE_NAME_MAX 48
+
+static void file_name(int32_t slip, int copy, char out[FILE_NAME_MAX])
+{
+	snprintf(out, FILE_NAME_MAX, "slip-%07d-copy-%d.pdf", (int)slip, copy);
+}
+
 static json_t *destination(struct daemon *d, int32_t slip, int copy)
 {
-	char path[PATH_MAX];
+	char path[PATH_MAX + FILE_NAME_MAX], name[FILE_NAME_MAX];
 	json_t *to = json_object();
 	if (d->core.settings.printer[0]) {
 		json_object_set_new(to, "printer", json_string(d->core.settings.printer));
 		return to;
 	}
-	snprintf(path, sizeof path, "%s/slips/slip-%07d-copy-%d.pdf", d->core.folder, (int)slip, copy);
+	file_name(slip, copy, name);
+	snprintf(path, sizeof path, "%s/slips/%s", d->core.folder, name);
 	json_object_set_new(to, "pdf", json_string(path));
 	return to;
 }
@@ -130,6 +138,17 @@ static void take_state(struct daemon *d, int32_t slip, enum slip_state state, co
 		            state == SLIP_WAITING || state == SLIP_FAILED ? (why ? why + 2 : text) : "");
 }
 
+/* What the record keeps of it: where it lies, or what the printer said. Folders are moved, and no record says where one
+ * was. */
+static void state_text(const struct slip *s, enum slip_state state, const char *said,
+                       char out[EVENT_TEXT_MAX])
+{
+	char name[FILE_NAME_MAX];
+	const char *why = strstr(said, ": ");
+	file_name(s->number, s->copy, name);
+	snprintf(out, EVENT_TEXT_MAX, "%.200s", state == SLIP_WRITTEN ? name : why ? why + 2 : said);
+}
+
 static void on_line(void *context, struct child *c, const char *line, size_t size)
 {
 	struct daemon *d = context;
@@ -159,8 +178,9 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	                  .what = (uint8_t)state,
 	                  .other = s->copy,
 	                  .ref = cups};
-	snprintf(e.text, sizeof e.text, "%.200s", json_text(job, "text"));
-	take_state(d, s->number, (enum slip_state)state, e.text);
+	const char *text = json_text(job, "text");
+	state_text(s, (enum slip_state)state, text, e.text);
+	take_state(d, s->number, (enum slip_state)state, text);
 	if (s->state != state || s->job != e.ref)
 		core_store(&d->core, &e, 1, NULL);
 	board_show(d);

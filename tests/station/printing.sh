@@ -83,5 +83,12 @@ soon 'a further copy is printed when somebody asks for it' '[ "$(jobs)" = 4 ]'
 job 4 | grep -q '"id":102' || fail "it is not copy 2: $(job 4)"
 job 4 | grep -q '"copy":2' || fail 'the paper does not say that it is copy 2'
 job 4 | grep -q '"again"' && fail 'a copy that was never sent asks whether the printer has it'
+say 102 written
+soon 'it is written' 'bt print list | grep -q written'
 stop
 echo 'ok copies have their numbers'
+texts() { sqlite3 "$data/record.db" "SELECT json_extract(payload, '\$.what', '\$.text') FROM event WHERE kind = 'slip-state'"; }
+[ "$(texts)" = '["sent","sent"]
+["failed","failed"]
+["written","slip-0000001-copy-2.pdf"]' ] || fail "the record says of the slip: $(texts)"
+echo 'ok the record keeps the name of the file, and not where the folder lies'

@@ -57,7 +57,8 @@
  *   note        text 200: 'added 10:12', 'dropped', 'off, not yet accounted for', 'returned unopened'
  *  digit
  *   name *      text 60, in words     tourniquet * text 100             forceps  text 100
- *   stretches * [stretch] 20, n >= 1: { on * moment, off moment (left out: it is still on), minutes * text 80 }
+ *   stretches * [stretch] 20, n >= 1: { on * moment, off moment (left out: it is still on; in brackets why it
+ *               is no time, or stands before on), minutes * text 80 }
  *   longest *   text 80: longest stretch: '32 min', 'at least 95 min; by wall clock 140 min'
  *   total       text 80
  *   reminders   [text 100] 60: '20 min, 10:22, acknowledged by CIRC-1'

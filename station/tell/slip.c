@@ -137,15 +137,34 @@ static void put_item(const struct making *m, json_t *list, int number)
 	json_array_append_new(list, o);
 }
 
+static int64_t civil_ms(struct moment at)
+{
+	return at.wall_ms + at.utc_min * INT64_C(60000);
+}
+
+/* No off stands before its on as if that were a time: where the clock on the wall was turned meanwhile, that is said. */
+static void off_text(const struct story_stretch *x, char out[40])
+{
+	char hm[6];
+	hm_of(x->off, hm);
+	if (x->off.wall_ms < x->on.wall_ms)
+		snprintf(out, 40, "(the wall clock was set back)");
+	else
+		snprintf(out, 40, "%s%s", hm,
+		         civil_ms(x->off) < civil_ms(x->on) ? " (the clocks went back)" : "");
+}
+
 static void put_stretches(json_t *o, const struct story_digit *d)
 {
 	json_t *list = json_array();
 	for (int i = 0; i < d->n_stretches; i++) {
 		const struct story_stretch *x = &d->stretches[i];
+		char off[40];
 		json_t *s = json_object();
+		off_text(x, off);
 		json_object_set_new(s, "on", hm_text(x->on));
 		if (time_is_set(x->off))
-			json_object_set_new(s, "off", hm_text(x->off));
+			json_object_set_new(s, "off", json_string(off));
 		json_object_set_new(s, "minutes", text(x->minutes[0] ? x->minutes : "0 min", 80));
 		json_array_append_new(list, s);
 	}

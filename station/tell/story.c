@@ -89,6 +89,16 @@ static void tell_person(struct telling *t, const struct event *e)
 	snprintf(p->name, sizeof p->name, "%.32s", e->text);
 }
 
+/* As on the sheet: it cannot have come off before it went on. */
+static void tell_earlier(struct story_stretch *x, int on, int64_t ms)
+{
+	int64_t known = x->off.wall_ms - x->on.wall_ms;
+	if (on)
+		x->on.wall_ms -= ms;
+	else
+		x->off.wall_ms -= known >= 0 && ms > known ? known : ms;
+}
+
 static void tell_digit(struct telling *t, const struct event *e)
 {
 	struct story *s = t->story;
@@ -136,10 +146,8 @@ static void tell_digit(struct telling *t, const struct event *e)
 			d->stretches[d->n_stretches - 1].off = e->at;
 		return;
 	case EV_DIGIT_EARLIER:
-		if (d->n_stretches && e->what == 1)
-			d->stretches[d->n_stretches - 1].on.wall_ms -= (int64_t)e->n * 60000;
-		else if (d->n_stretches)
-			d->stretches[d->n_stretches - 1].off.wall_ms -= (int64_t)e->n * 60000;
+		if (d->n_stretches)
+			tell_earlier(&d->stretches[d->n_stretches - 1], e->what == 1, (int64_t)e->n * 60000);
 		snprintf(text, sizeof text, "%s: %s was %d min earlier than scanned",
 		         own_digit_name(e->digit), e->what == 1 ? "on" : "off", (int)e->n);
 		add_entry(s, "corrected", e, text);

@@ -1,0 +1,119 @@
+/* What a case's events are folded into. */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "base/json.h"
+#include "tell/slip.h"
+#include "tell/story.h"
+
+#define MIN 60000
+#define TEN INT64_C(1795600800000) /* 2026-11-25, ten o'clock UTC */
+
+static struct event events[32];
+static int n_events;
+
+static void happened(int minute, int16_t utc_min, struct event e)
+{
+	e.seq = n_events + 1;
+	e.case_no = 1;
+	e.room = 1;
+	e.at = (struct moment){
+	    .boot = 1, .boot_ms = minute * MIN, .wall_ms = TEN + minute * MIN, .utc_min = utc_min};
+	events[n_events++] = e;
+}
+
+static struct story *told(void)
+{
+	struct story *s = NULL;
+	assert_int_equal(story_make(&s, events, n_events, events[n_events - 1].at), 0);
+	return s;
+}
+
+/* Of the first stretch on the paper. */
+static void off_must_be(const char *words)
+{
+	static struct station none;
+	struct past past;
+	struct story *s = told();
+	past_init(&past, n_events, &none);
+	const struct slip_source from = {.story = s,
+	                                 .kind = SLIP_RECONCILIATION,
+	                                 .number = 1,
+	                                 .copy = 1,
+	                                 .past = &past,
+	                                 .paper = "a5",
+	                                 .dpi = 300,
+	                                 .time = "",
+	                                 .chain = ""};
+	_cleanup_(json_drop) json_t *document = slip_document(&from);
+	const json_t *digit = json_array_get(json_object_get(document, "digits"), 0);
+	assert_string_equal(json_text(json_array_get(json_object_get(digit, "stretches"), 0), "off"), words);
+	past_deinit(&past);
+	free(s);
+}
+
+static int setup(void **state)
+{
+	(void)state;
+	n_events = 0;
+	happened(0, 60, (struct event){.kind = EV_CASE_OPENED});
+	happened(1, 60, (struct event){.kind = EV_DIGIT_ON, .digit = 2});
+	return 0;
+}
+
+static void each_time_is_told_as_the_clock_in_the_room_showed_it(void **state)
+{
+	(void)state;
+	happened(15, 60, (struct event){.kind = EV_DIGIT_OFF, .digit = 2});
+	off_must_be("11:15");
+}
+
+/* A version that did not refuse it wrote records in which off was moved to before on. */
+static void off_stands_no_earlier_than_on(void **state)
+{
+	(void)state;
+	happened(15, 60, (struct event){.kind = EV_DIGIT_OFF, .digit = 2});
+	happened(15, 60, (struct event){.kind = EV_DIGIT_EARLIER, .digit = 2, .n = 30, .what = 2});
+	off_must_be("11:01");
+}
+
+static void where_the_clocks_went_back_that_is_said(void **state)
+{
+	(void)state;
+	happened(15, 0, (struct event){.kind = EV_DIGIT_OFF, .digit = 2});
+	off_must_be("10:15 (the clocks went back)");
+}
+
+static void past_midnight_is_not_before(void **state)
+{
+	(void)state;
+	happened(14 * 60 + 5, 60, (struct event){.kind = EV_DIGIT_OFF, .digit = 2});
+	off_must_be("01:05");
+}
+
+static void a_wall_clock_that_was_set_back_gives_no_time(void **state)
+{
+	(void)state;
+	happened(15, 60, (struct event){.kind = EV_DIGIT_OFF, .digit = 2});
+	events[n_events - 1].at.wall_ms -= 60 * MIN;
+	off_must_be("(the wall clock was set back)");
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test_setup(each_time_is_told_as_the_clock_in_the_room_showed_it, setup),
+	    cmocka_unit_test_setup(off_stands_no_earlier_than_on, setup),
+	    cmocka_unit_test_setup(where_the_clocks_went_back_that_is_said, setup),
+	    cmocka_unit_test_setup(past_midnight_is_not_before, setup),
+	    cmocka_unit_test_setup(a_wall_clock_that_was_set_back_gives_no_time, setup),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

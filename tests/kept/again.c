@@ -7,6 +7,8 @@
 #include "run/core.h"
 #include "run/teller.h"
 
+static struct core core; /* half a megabyte */
+
 struct cut {
 	struct event *events;
 	int count;
@@ -53,7 +55,6 @@ static int open_cut(struct core *c, const char *folder, struct cut *cut, struct 
 json_t *document_again(const char *folder, struct record *kept, int64_t seq, const json_t *document,
                        struct chain *last, struct error *e)
 {
-	static struct core core; /* half a megabyte */
 	struct cut cut = {.to = seq};
 	json_t *again = NULL;
 	memset(&core, 0, sizeof core);
@@ -66,4 +67,20 @@ json_t *document_again(const char *folder, struct record *kept, int64_t seq, con
 	core_close(&core);
 	free(cut.events);
 	return again;
+}
+
+int station_open(const char *folder, struct error *e)
+{
+	return core_open(&core, folder, e);
+}
+
+void station_close(void)
+{
+	core_close(&core);
+}
+
+json_t *further_copy(const json_t *document, struct error *e)
+{
+	return teller_slip(&core, (int32_t)json_number(document, "case_number", 0),
+	                   (int32_t)json_number(document, "slip", 0), kind_of(document), 99, e);
 }

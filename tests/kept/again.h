@@ -16,4 +16,11 @@
 json_t *document_again(const char *folder, struct record *kept, int64_t seq, const json_t *document,
                        struct chain *last, struct error *e);
 
+/* A station on a folder as it stands, one at a time. 0 or a negative errno with `e`. */
+int station_open(const char *folder, struct error *e);
+void station_close(void);
+
+/* A further copy of a kept document's slip, by that station. A new reference, or NULL with `e`. */
+json_t *further_copy(const json_t *document, struct error *e);
+
 #endif

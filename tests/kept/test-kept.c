@@ -482,6 +482,69 @@ static void each_slip_is_told_again_as_it_was(void **state)
 	assert_true(each_file("format-*/*/slips/*.json", is_told_again) >= 48);
 }
 
+/* --- under other settings ---------------------------------------------------------------------------------- */
+
+static void put_in_copy(const char *name, const char *text)
+{
+	char path[PATH_MAX];
+	in_copy(name, path);
+	FILE *f = fopen(path, "we");
+	assert_non_null(f);
+	assert_true(fputs(text, f) >= 0);
+	assert_int_equal(fclose(f), 0);
+}
+
+/* All slips of the kept folder, as a further copy would say them. */
+static json_t *further_copies(const char *kept)
+{
+	glob_t found;
+	char pattern[PATH_MAX + 32];
+	json_t *all = json_array();
+	snprintf(pattern, sizeof pattern, "%s/slips/*-1.json", kept);
+	if (glob(pattern, 0, NULL, &found) != 0)
+		return all;
+	for (size_t i = 0; i < found.gl_pathc; i++) {
+		_cleanup_(json_drop) json_t *then = json_load_file(found.gl_pathv[i], 0, NULL);
+		json_t *copy_2 = further_copy(then, &e);
+		if (!copy_2)
+			fail_msg("%s: %s", found.gl_pathv[i], e.text);
+		blank(copy_2);
+		json_object_del(copy_2, "paper"); /* of the printer of today */
+		json_object_del(copy_2, "dpi");
+		json_array_append_new(all, copy_2);
+	}
+	globfree(&found);
+	return all;
+}
+
+static void says_the_same_under_other_settings(const char *file)
+{
+	char kept[PATH_MAX];
+	folder_of(file, 1, kept);
+	copy_kept(kept);
+	if (station_open(copy, &e) < 0)
+		fail_msg("%s: %s", kept, e.text);
+	_cleanup_(json_drop) json_t *before = further_copies(kept);
+	station_close();
+	put_in_copy("policy.ini",
+	            "[sign-out points]\n1 = The relatives were telephoned.\n[search]\n1 = look\n");
+	put_in_copy("station.ini", "[site]\nletters = BC\nname = Another Unit\n[room 1]\nname = Bay 7\n");
+	if (station_open(copy, &e) < 0)
+		fail_msg("%s: %s", kept, e.text);
+	_cleanup_(json_drop) json_t *after = further_copies(kept);
+	station_close();
+	for (size_t i = 0; i < json_array_size(before); i++)
+		must_be_same(json_array_get(before, i), json_array_get(after, i), kept);
+	drop_copy();
+}
+
+/* What a format did not hold is taken from the start that first recorded it, and no later one changes it. */
+static void each_slip_says_the_same_under_other_settings(void **state)
+{
+	(void)state;
+	each_file("format-*/*/record.db", says_the_same_under_other_settings);
+}
+
 static void is_drawn(const char *file)
 {
 	_cleanup_(json_drop) json_t *document = json_load_file(file, JSON_REJECT_DUPLICATES, NULL);
@@ -586,6 +649,7 @@ int main(int argc, char **argv)
 	    cmocka_unit_test_teardown(each_event_applies_and_gives_the_state_that_was_noted, teardown),
 	    cmocka_unit_test_teardown(every_kind_that_the_format_had_is_kept, teardown),
 	    cmocka_unit_test_teardown(each_slip_is_told_again_as_it_was, teardown),
+	    cmocka_unit_test_teardown(each_slip_says_the_same_under_other_settings, teardown),
 	    cmocka_unit_test_teardown(each_slip_can_still_be_printed, teardown),
 	    cmocka_unit_test_teardown(one_byte_that_was_changed_is_noticed, teardown),
 	    cmocka_unit_test_teardown(an_event_that_is_left_out_and_another_expectation_are_noticed,

@@ -110,9 +110,10 @@ static const struct field entry_fields[] = {WORD("how", REQUIRED, how_words), MO
 	ALL_KINDS, WORD("paper", OPTIONAL, paper_words), INT("slip", REQUIRED, 1, 9999999),                  \
 	    INT("copy", REQUIRED, 1, 99), CODE("code", REQUIRED, OWN_SLIP),                                  \
 	    TEXT("outcome", REQUIRED, 1, 400), INT("adds_to", OPTIONAL, 1, 9999999),                         \
-	    TEXT("room", REQUIRED, 1, 60), INT("case_number", REQUIRED, 1, 999999999),                       \
-	    TEXT("case_label", OPTIONAL, 1, 60), MOMENT("opened", REQUIRED), MOMENT("ended", OPTIONAL),      \
-	    BOOL("single", OPTIONAL), OBJECTS("items", REQUIRED, 0, 200, item_fields),                       \
+	    TEXT("version", OPTIONAL, 1, 20), TEXT("room", REQUIRED, 1, 60),                                 \
+	    INT("case_number", REQUIRED, 1, 999999999), TEXT("case_label", OPTIONAL, 1, 60),                 \
+	    MOMENT("opened", REQUIRED), MOMENT("ended", OPTIONAL), BOOL("single", OPTIONAL),                 \
+	    OBJECTS("items", REQUIRED, 0, 200, item_fields),                                                 \
 	    OBJECTS("digits", REQUIRED, 0, 24, digit_fields),                                                \
 	    OBJECTS("counts", REQUIRED, 0, 40, count_fields), OBJECT("sign_out", OPTIONAL, sign_out_fields), \
 	    OBJECTS("debts", OPTIONAL, 0, 60, debt_fields),                                                  \

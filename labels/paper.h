@@ -36,6 +36,7 @@
  *   outcome *   text 400: the outcome in words, rule 15; printed largest
  *   adds_to     int 1-9999999: the slip that this one adds to; required for heading addendum, else refused
  *   room *      text 60              case_number *  int 1-999999999     case_label  text 60
+ *   version     text 20: of the program in whose words it is; printed beside when it was written
  *   opened *    moment               ended          moment
  *   single      bool: single-person count throughout (rule 8); said under the outcome and at each count
  *   items *     [item] 200, in the order of the sheet; the first is item 1

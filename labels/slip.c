@@ -101,7 +101,8 @@ static void facts(struct slip *s)
 {
 	struct flow *f = &s->flow;
 	const json_t *d = s->document;
-	char number_text[24], written[24];
+	char number_text[24], written[64];
+	const char *version = json_text(d, "version");
 	snprintf(number_text, sizeof number_text, "%lld", number(s, "case_number"));
 	flow_pair(f, "case", &f->look->strong, number_text);
 	if (*json_text(d, "case_label"))
@@ -112,7 +113,8 @@ static void facts(struct slip *s)
 	flow_pair(f, "ended", &f->look->body,
 	          *json_text(d, "ended") ? json_text(d, "ended") : "not ended yet");
 	/* "2026-11-25T10:43:07+00:00": date and time as they stand, the rest is in the file's date. */
-	snprintf(written, sizeof written, "%.10s %.8s", json_text(d, "time"), json_text(d, "time") + 11);
+	snprintf(written, sizeof written, "%.10s %.8s%s%.20s", json_text(d, "time"),
+	         json_text(d, "time") + 11, *version ? ", version " : "", version);
 	flow_pair(f, "written", &f->look->body, written);
 }
 

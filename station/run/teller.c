@@ -134,6 +134,7 @@ static json_t *make(const struct core *c, int32_t case_no, int32_t slip, enum sl
 	                                 .paper = c->settings.paper,
 	                                 .dpi = c->settings.dpi,
 	                                 .time = when,
+	                                 .version = BANDTALLY_VERSION,
 	                                 .seq = told.seq,
 	                                 .chain = hex};
 	json_t *document = slip_document(&from);

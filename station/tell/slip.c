@@ -473,6 +473,7 @@ static void put_head(const struct making *m, const char *outcome)
 	json_object_set_new(m->o, "v", json_integer(1));
 	json_object_set_new(m->o, "kind", json_string(m->kind == SLIP_DISCREPANCY ? "discrepancy" : "slip"));
 	json_object_set_new(m->o, "time", json_string(from->time));
+	json_object_set_new(m->o, "version", text(from->version, 20));
 	json_object_set_new(m->o, "site", text(from->past->settings.site_name, 60));
 	json_object_set_new(m->o, "paper", json_string(from->paper));
 	json_object_set_new(m->o, "dpi", json_integer(from->dpi));

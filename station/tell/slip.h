@@ -21,7 +21,8 @@ struct slip_source {
 	/* this copy */
 	const char *paper; /* roll80, a6, a5, a4 */
 	int dpi;
-	const char *time; /* when it is written, RFC 3339 */
+	const char *time;    /* when it is written, RFC 3339 */
+	const char *version; /* of the program in whose words */
 	/* the event that first queued the slip, up to which the story was told */
 	int64_t seq;
 	const char *chain; /* its hash in hex */

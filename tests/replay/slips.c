@@ -64,6 +64,7 @@ static json_t *made(const struct slips_source *from, const struct event *queued,
 	                                 .paper = "a5",
 	                                 .dpi = 300,
 	                                 .time = time,
+	                                 .version = "<version>",
 	                                 .seq = to,
 	                                 .chain = "<hash>"};
 	json_t *document = slip_document(&slip);

@@ -272,6 +272,7 @@ static void what_stood_then_is_on_the_paper(void **state)
 	assert_int_equal(json_array_size(points), 5);
 	assert_string_equal(json_text(json_array_get(points, 0), "text"), core.station.policy.points[0]);
 	assert_string_equal(json_text(sign_out, "by"), "SURG-3");
+	assert_true(*json_text(first[1], "version"));
 	assert_string_equal(json_text(first[1], "room"), "Theatre 1");
 	assert_string_equal(json_text(first[1], "site"), "Example Hand Unit");
 	const json_t *search = json_object_get(first[1], "search");

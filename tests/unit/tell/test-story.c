@@ -51,6 +51,7 @@ static void off_must_be(const char *words)
 	                                 .paper = "a5",
 	                                 .dpi = 300,
 	                                 .time = "",
+	                                 .version = "1",
 	                                 .chain = ""};
 	_cleanup_(json_drop) json_t *document = slip_document(&from);
 	const json_t *digit = json_array_get(json_object_get(document, "digits"), 0);

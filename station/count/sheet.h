@@ -82,7 +82,6 @@ enum who_looked { LOOKED_TEAM = 1, LOOKED_PATIENT, LOOKED_CARER, LOOKED_COLLEAGU
 	X(WHO_LOOKED, "who-looked", "Who else looked at the bare digit?")                                    \
 	X(POINT, "point", "Sign-out point")                                                                  \
 	X(HANDOVER_OUT, "handover-out", "Who hands over?")                                                   \
-	X(HANDOVER_STAYS, "handover-stays", "Who stays, of the two who count?")                              \
 	X(HANDOVER_IN, "handover-in", "Who takes over?")                                                     \
 	X(HANDOVER_SEEN, "handover-seen", "See the tourniquet on it")                                        \
 	X(HANDOVER_AGREE, "handover-agree", "Count aloud together what is on the sheet")                     \
@@ -98,7 +97,8 @@ enum who_looked { LOOKED_TEAM = 1, LOOKED_PATIENT, LOOKED_CARER, LOOKED_COLLEAGU
 	X(STORED, "stored", "Were the stored scans made in this room?")                                      \
 	X(TWICE, "twice", "The same code came more than once in a row. Was that meant?")                     \
 	X(LISTED_ALREADY, "listed-already", "Is that the pack of a tourniquet that is listed already?")      \
-	X(HERE_NOW, "here-now", "Is that pack in your hand here, unused?")
+	X(HERE_NOW, "here-now", "Is that pack in your hand here, unused?")                                   \
+	X(HANDOVER_STAYS, "handover-stays", "Who stays, of the two who count?")
 
 enum question {
 	Q_NONE = 0,

@@ -74,8 +74,13 @@ next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO
 accepted: Case 1 ended reconciled. Artery forceps, curved: 1 of 1 mark read.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
+  event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded."
+  event: sign-out-point, case 1, yes, n 2, "Tourniquets, forceps and all other items are accounted for, or not applicable."
+  event: sign-out-point, case 1, yes, n 3, "Each specimen is labelled with the patient's name, or there is none."
+  event: sign-out-point, case 1, yes, n 4, "Equipment problems have been reported, or there are none."
+  event: sign-out-point, case 1, yes, n 5, "Concerns for recovery have been handed over, colour and warmth of the digit among them."
   event: item-used, case 1, item 1, FORCEPS:53 "artery forceps, curved" forceps known by its mark, n 1
   event: case-ended, case 1, reconciled
-  event: slip-queued, case 1, reconciliation, copy 1, n 1
+  event: slip-queued, case 1, reconciliation, copy 1, n 1, "en"
 prints: reconciliation slip 1
   event: slip-state, case 1, written, copy 1, n 1

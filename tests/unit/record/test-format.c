@@ -42,7 +42,8 @@ static const struct {
      "off is-on which-off rolls-on right-digit move-to add returned isolate dropped no-code extra found "
      "cancel "
      "who-looked point handover-out handover-in handover-seen handover-agree surgeon-ends incident visitor "
-     "leaves field-too visitor-is-surgeon witness counted-in slip-here stored twice listed-already here-now"},
+     "leaves field-too visitor-is-surgeon witness counted-in slip-here stored twice listed-already here-now "
+     "handover-stays"},
     {LIST_HELD, "card digit badge case-label slip thing tray"},
     {LIST_HELD_ANSWER, "entered thrown meant"},
     {LIST_ROLE, "tourniquet forceps other tray refused"},
@@ -96,6 +97,7 @@ static void every_enum_keeps_its_numbers(void **state)
 	IS(QUESTION, "off", Q_OFF);
 	IS(QUESTION, "point", Q_POINT);
 	IS(QUESTION, "here-now", Q_HERE_NOW);
+	IS(QUESTION, "handover-stays", Q_HANDOVER_STAYS);
 	IS(HELD, "tray", HELD_TRAY);
 	IS(HELD_ANSWER, "meant", HELD_MEANT);
 	IS(ROLE, "refused", ROLE_REFUSED);

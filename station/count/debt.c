@@ -66,3 +66,13 @@ const char *debt_words(enum debt_kind kind)
 {
 	return kinds[kind].words;
 }
+
+const char *paid_words(enum paid_how how)
+{
+	static const char *const words[PAID_KINDS] = {[PAID_TYPED] = "",
+#define X(name, text, words) [PAID_##name] = (words),
+	                                              PAID_HOWS(X)
+#undef X
+	};
+	return how < PAID_KINDS ? words[how] : "";
+}

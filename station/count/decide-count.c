@@ -344,9 +344,9 @@ static void agreed(struct turn *t, enum count_kind kind, int32_t recorded_by, co
 	EMIT(t, .kind = EV_COUNT_AGREED, .what = (uint8_t)kind, .person = field, .other = circulating,
 	     .n = recorded_by);
 	if (debts_has(&t->s->debts, DEBT_ADDED))
-		pay(t, DEBT_ADDED, 0, 0, "agreed aloud");
+		pay(t, DEBT_ADDED, 0, 0, PAID_AGREED);
 	if (kind == COUNT_INITIAL && debts_has(&t->s->debts, DEBT_COUNT))
-		pay(t, DEBT_COUNT, 0, 0, "agreed aloud after the tourniquet went on");
+		pay(t, DEBT_COUNT, 0, 0, PAID_AGREED_LATE);
 	close_question(t);
 	turn_accept(t, "%s agreed aloud by %s and %s, recorded by %s.", what,
 	            staff_name(&t->station->staff, field), staff_name(&t->station->staff, circulating),
@@ -374,7 +374,7 @@ static enum count_kind pending(const struct turn *t)
 void named_aloud(struct turn *t)
 {
 	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
-	pay(t, DEBT_LISTING, d->item, 0, "named aloud, not in the catalogue");
+	pay(t, DEBT_LISTING, d->item, 0, PAID_NAMED);
 	close_question(t);
 	turn_accept(
 	    t,

@@ -152,7 +152,7 @@ void take_off(struct turn *t, int digit)
 		EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
 		put_on(t, digit);
 		owe_what_is_missing(t, digit, 0);
-		pay(t, DEBT_ON, 0, digit, "it was on");
+		pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
 	}
 	digit_off_text(d, t->in->at, when, sizeof when);
 	int item = sheet_item_on(t->s, digit, ROLE_TOURNIQUET);
@@ -236,8 +236,8 @@ static void move_onto_used(struct turn *t, int from, int digit)
 	int item = sheet_item_on(t->s, from, ROLE_TOURNIQUET),
 	    forceps = sheet_item_on(t->s, from, ROLE_FORCEPS);
 	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)from);
-	pay(t, DEBT_ON, 0, from, "entered for the wrong digit and moved");
-	pay(t, DEBT_MARKED_DIGIT, 0, from, "entered for the wrong digit and moved");
+	pay(t, DEBT_ON, 0, from, PAID_MOVED);
+	pay(t, DEBT_MARKED_DIGIT, 0, from, PAID_MOVED);
 	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit, .at = at);
 	if (item)
 		EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
@@ -273,7 +273,7 @@ static void move_to(struct turn *t, int digit)
 	EMIT(t, .kind = EV_DIGIT_MOVED, .digit = (uint8_t)from, .other = digit);
 	if (seen) /* the time moves along, and what people saw does not */
 		EMIT(t, .kind = EV_DIGIT_NOT_SEEN, .digit = (uint8_t)digit);
-	pay(t, DEBT_MARKED_DIGIT, 0, digit, "entered for the wrong digit and moved");
+	pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_MOVED);
 	close_question(t);
 	turn_accept(t, "Moved from the %s to the %s; the time is kept.%s", own_digit_name(from),
 	            own_digit_name(digit), seen ? " The look is not: it is done again." : "");
@@ -300,12 +300,12 @@ void never_on(struct turn *t, int digit)
 	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)digit);
 	if (phantom) {
 		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
-		pay(t, DEBT_LISTING, item, 0, "it was never here");
+		pay(t, DEBT_LISTING, item, 0, PAID_NEVER_HERE);
 	}
 	if (t->s->discrepancy && !sheet_missing(t->s))
 		EMIT(t, .kind = EV_DISCREPANCY, .n = 0);
-	pay(t, DEBT_ON, 0, digit, "it was never on");
-	pay(t, DEBT_MARKED_DIGIT, 0, digit, "it was never on");
+	pay(t, DEBT_ON, 0, digit, PAID_NEVER_ON);
+	pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_NEVER_ON);
 	close_question(t);
 	turn_accept(t, "Taken away: no tourniquet was on the %s, says the team. The record keeps both.",
 	            own_digit_name(digit));
@@ -321,7 +321,7 @@ void never_off(struct turn *t, int digit)
 		item = t->s->n_items;
 	}
 	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
-	pay(t, DEBT_ON, 0, digit, "it never came off");
+	pay(t, DEBT_ON, 0, digit, PAID_NEVER_OFF);
 	owe_what_is_missing(t, digit, 0);
 	close_question(t);
 	digit_minutes_text(sheet_digit_const(t->s, digit), t->in->at, min, sizeof min);

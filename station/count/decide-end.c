@@ -22,12 +22,12 @@ static void mark_used(struct turn *t)
 	}
 }
 
-void end_case(struct turn *t, enum case_end how, const char *words)
+void end_case(struct turn *t, enum case_end how, enum end_why why, const char *typed)
 {
 	int32_t case_no = t->s->case_no;
 	mark_used(t);
-	struct event e = {.kind = EV_CASE_ENDED, .what = (uint8_t)how};
-	snprintf(e.text, sizeof e.text, "%s", words);
+	struct event e = {.kind = EV_CASE_ENDED, .what = (uint8_t)how, .other = (int32_t)why};
+	snprintf(e.text, sizeof e.text, "%s", typed);
 	emit(t, &e);
 	queue_slip(t, SLIP_RECONCILIATION, case_no);
 }
@@ -67,13 +67,13 @@ static void finish(struct turn *t, int32_t badge, int32_t witness)
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = badge, .other = witness);
 	answer_the_rest(t);
 	if (t->s->unfollowed) { /* the station does not know all of it (rule 26) */
-		end_case(t, END_UNRESOLVED, UNFOLLOWED_END);
+		end_case(t, END_UNRESOLVED, END_NOT_FOLLOWED, "");
 		turn_accept(t, "Case %d ended, counted by hand. What the station saw: %.280s.", (int)case_no,
 		            words);
 		return;
 	}
 	enum case_end how = t->s->cancelled ? END_CANCELLED : END_RECONCILED;
-	end_case(t, how, "");
+	end_case(t, how, END_TYPED, "");
 	turn_accept(t, "Case %d ended %s. %.300s.", (int)case_no,
 	            how == END_CANCELLED ? "as cancelled" : "reconciled", words);
 }
@@ -154,7 +154,7 @@ static void cancel_yes(struct turn *t)
 			            (int)case_no);
 		return;
 	}
-	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .text = "nothing was opened");
+	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_NOTHING_OPENED);
 	turn_accept(t, "Case %d ended as cancelled; nothing was counted in.", (int)case_no);
 }
 
@@ -167,9 +167,9 @@ static void end_unresolved(struct turn *t, const char *number)
 	close_question(t);
 	owe(t, DEBT_INCIDENT, 0, 0);
 	if (*number)
-		pay(t, DEBT_INCIDENT, 0, 0, number);
+		pay_typed(t, DEBT_INCIDENT, number);
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = surgeon, .other = witness);
-	end_case(t, END_UNRESOLVED, *number ? number : "incident number owed");
+	end_case(t, END_UNRESOLVED, *number ? END_TYPED : END_NUMBER_OWED, number);
 	turn_accept(t, "Case %d ended UNRESOLVED, incident number %s. %.280s.", (int)case_no,
 	            *number ? number : "owed", words);
 }
@@ -180,10 +180,10 @@ static void is_not_on(struct turn *t, int digit)
 	int32_t case_no = t->s->case_no;
 	int had = d && d->had;
 	EMIT(t, .kind = EV_DIGIT_NOT_ON, .digit = (uint8_t)digit);
-	pay(t, DEBT_ON, 0, digit, "not on");
+	pay(t, DEBT_ON, 0, digit, PAID_NOT_ON);
 	close_question(t);
 	if (sheet_is_empty(t->s)) {
-		EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .text = "nothing was opened");
+		EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_NOTHING_OPENED);
 		turn_accept(t, "Not on: %s. Case %d ended as cancelled; nothing was counted in.",
 		            own_digit_name(digit), (int)case_no);
 	} else if (!had && !t->s->initial_agreed) {
@@ -204,7 +204,7 @@ static void answer_is_on(struct turn *t, int yes)
 		is_not_on(t, digit);
 		return;
 	}
-	pay(t, DEBT_ON, 0, digit, "it is on");
+	pay(t, DEBT_ON, 0, digit, PAID_IS_ON);
 	start_on(t, digit);
 }
 
@@ -252,7 +252,7 @@ static void answer_right_digit(struct turn *t, int yes)
 		    own_digit_name(digit));
 		return;
 	}
-	pay(t, DEBT_MARKED_DIGIT, 0, digit, "the team says that it is the right digit");
+	pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_RIGHT_DIGIT);
 	close_question(t);
 	turn_accept(t, "The %s is right, says the team.", own_digit_name(digit));
 }
@@ -263,7 +263,7 @@ static int leaves_wrong_digit(struct turn *t)
 	int digit = t->s->asked.digit;
 	if (!debts_owes(&t->s->debts, (struct debt){.kind = DEBT_MARKED_DIGIT, .digit = (uint8_t)digit}))
 		return 0;
-	pay(t, DEBT_MARKED_DIGIT, 0, digit, "it went on this digit, which is not the marked one");
+	pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_OTHER_DIGIT);
 	close_question(t);
 	turn_accept(t,
 	            "Left as it is: it went on the %s, which is not the marked digit. Tell the surgeon now.",

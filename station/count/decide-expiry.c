@@ -38,7 +38,7 @@ int expiry_read(struct turn *t, int32_t badge)
 	if (!d || (debts_has(&t->s->debts, DEBT_LISTING) && t->s->debts.list[0].kind == DEBT_LISTING))
 		return 0;
 	for (; d; d = debts_find(&t->s->debts, DEBT_EXPIRY_READ))
-		pay(t, DEBT_EXPIRY_READ, d->item, 0, "read aloud");
+		pay(t, DEBT_EXPIRY_READ, d->item, 0, PAID_READ);
 	close_question(t);
 	turn_accept(
 	    t,

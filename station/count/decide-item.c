@@ -102,8 +102,7 @@ static void list_late(struct turn *t, const struct thing *what, int item, const 
 	EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)item, .thing = th);
 	if (t->s->asked.what == Q_ADD)
 		close_question(t);
-	pay(t, DEBT_LISTING, item, 0,
-	    improvised ? "improvised: its code was scanned" : "its pack was scanned");
+	pay(t, DEBT_LISTING, item, 0, improvised ? PAID_IMPROVISED : PAID_PACK);
 	if (!why) {
 		turn_accept(t, "Listed: the tourniquet%s is %s.",
 		            sheet_item_const(t->s, item)->place == ITEM_ON ? " that is on" : "", th.name);

@@ -581,7 +581,7 @@ int start_held(struct turn *t)
 	if (!t->in->held || !d || q == Q_WHICH_OFF || q == Q_MOVE_TO || q == Q_HANDOVER_SEEN)
 		return 0;
 	if (d->state == DIGIT_MAYBE_ON && (t->s->initial_agreed || (t->s->single && t->s->n_items))) {
-		pay(t, DEBT_ON, 0, digit, "it was on");
+		pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
 		start_on(t, digit);
 		return 1;
 	}

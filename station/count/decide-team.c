@@ -17,7 +17,7 @@ static void join(struct turn *t, int32_t number, enum team_place place)
 	emit(t, &e);
 	if (debts_has(&t->s->debts, DEBT_TEAM) && t->s->team.at[PLACE_FIELD] &&
 	    (t->s->single || t->s->team.at[PLACE_CIRCULATING]))
-		pay(t, DEBT_TEAM, 0, 0, "both have badged in");
+		pay(t, DEBT_TEAM, 0, 0, PAID_BADGED);
 	turn_accept(t, "%s: %s.", name_of(t, number), place_words(place));
 }
 
@@ -32,8 +32,7 @@ static void state_single_count(struct turn *t, enum debt_kind kind)
 	             : which == 2 ? COUNT_HANDOVER
 	                          : COUNT_INITIAL,
 	     .person = who, .n = who);
-	pay(t, kind, 0, 0,
-	    which ? "counted by the operator" : "stated by the operator after the tourniquet went on");
+	pay(t, kind, 0, 0, which ? PAID_BY_OPERATOR : PAID_BY_OPERATOR_LATE);
 	turn_accept(t, "%s counted: %s, single-person count.", name_of(t, who), words[which]);
 }
 
@@ -57,8 +56,7 @@ static void acknowledge(struct turn *t, int32_t badge, int digit)
 static void surgeon_answers(struct turn *t, int32_t badge, const struct debt *d)
 {
 	int decides = d->kind == DEBT_SURGEON;
-	pay(t, (enum debt_kind)d->kind, d->item, d->digit,
-	    decides ? "the surgeon's decision" : "the surgeon answers for it");
+	pay(t, (enum debt_kind)d->kind, d->item, d->digit, decides ? PAID_DECIDED : PAID_ANSWERED);
 	if (decides)
 		turn_accept(
 		    t,
@@ -83,7 +81,7 @@ static void pay_first(struct turn *t, int32_t badge, const struct debt *owed)
 		named_aloud(t);
 		return;
 	case DEBT_NAME:
-		pay(t, DEBT_NAME, 0, 0, "name written by the circulating practitioner");
+		pay(t, DEBT_NAME, 0, 0, PAID_NAME_WRITTEN);
 		turn_accept(t, "Visitor's name written, says %s.", name_of(t, badge));
 		return;
 	case DEBT_EXPIRY_READ:
@@ -377,7 +375,7 @@ void handover_agree(struct turn *t, int32_t badge)
 		return;
 	}
 	EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_HANDOVER, .person = field, .other = badge, .n = badge);
-	pay(t, DEBT_HANDOVER, 0, 0, "agreed aloud");
+	pay(t, DEBT_HANDOVER, 0, 0, PAID_AGREED);
 	close_question(t);
 	turn_accept(t, "Handover count agreed aloud by %s and %s, recorded by %s.", name_of(t, field),
 	            name_of(t, badge), name_of(t, badge));

@@ -301,7 +301,7 @@ static void end_if_empty(struct turn *t)
 	if (!has_case(t) || !t->s->cancelled || t->s->suspended || t->s->asked.what ||
 	    sheet_holds_any(t->s) || t->out->reply.verdict == VERDICT_REFUSED)
 		return;
-	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .text = "nothing is on the sheet");
+	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_SHEET_EMPTY);
 	snprintf(t->out->reply.said + used, SAID_MAX - used,
 	         " Case %d ended as cancelled; nothing is on its sheet.", (int)case_no);
 }

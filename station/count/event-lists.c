@@ -65,6 +65,16 @@ static const char *const settings[] = {
     SETTINGS(X)
 #undef X
 };
+static const char *const hows[] = {
+#define X(name, text, words) [PAID_##name] = (text),
+    PAID_HOWS(X)
+#undef X
+};
+static const char *const end_whys[] = {
+#define X(name, text, words) [END_##name] = (text),
+    END_WHYS(X)
+#undef X
+};
 
 static const struct {
 	const char *const *names;
@@ -91,6 +101,8 @@ static const struct {
     LIST(IDENTITY, identities),
     LIST(STAFF, staff),
     LIST(SETTING, settings),
+    LIST(HOW, hows),
+    LIST(END_WHY, end_whys),
 #undef LIST
 };
 

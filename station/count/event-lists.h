@@ -31,6 +31,8 @@ enum event_list {
 	LIST_IDENTITY,    /* enum identity_kind */
 	LIST_STAFF,       /* enum staff_kind */
 	LIST_SETTING,     /* enum setting */
+	LIST_HOW,         /* enum paid_how */
+	LIST_END_WHY,     /* enum end_why */
 	EVENT_LISTS
 };
 

@@ -63,7 +63,7 @@ enum event_field {
 	X(CLOCK_WRONG, "clock-wrong", F_N) \
 	/* the case */ \
 	X(CASE_OPENED, "case-opened", F_N | F_TEXT)        /* n: 1 single operator, text: case label */ \
-	X(CASE_ENDED, "case-ended", WHAT_IS(CASE_END) | F_TEXT) \
+	X(CASE_ENDED, "case-ended", WHAT_IS(CASE_END) | OTHER_IS(END_WHY) | F_TEXT) /* text: a number, as typed */ \
 	X(SUSPENDED, "suspended", 0) \
 	X(RESUMED, "resumed", 0) \
 	X(CANCELLED, "cancelled", 0)                       /* a count is still owed */ \
@@ -111,7 +111,7 @@ enum event_field {
 	X(EXTRA, "extra-item", F_ITEM | F_THING | F_N)     /* n: pieces */ \
 	X(DRESSING_ON, "dressing-on", F_N)                 /* n: 1 already on, 0 taken down */ \
 	X(OWED, "owed", WHAT_IS(DEBT) | F_ITEM | F_DIGIT) \
-	X(PAID, "paid", WHAT_IS(DEBT) | F_ITEM | F_DIGIT | F_PERSON | F_TEXT) \
+	X(PAID, "paid", WHAT_IS(DEBT) | F_ITEM | F_DIGIT | F_PERSON | OTHER_IS(HOW) | F_TEXT) /* text: as typed */ \
 	X(ASKED, "asked", WHAT_IS(QUESTION) | F_ITEM | F_DIGIT | F_PERSON | F_N) /* none: closes */ \
 	X(POINT, "sign-out-point", F_N | WHAT_IS(YES_NO) | F_TEXT) /* n: point from 1, text: as it was put */ \
 	X(SIGNED_OUT, "signed-out", F_PERSON | F_OTHER)    /* other: the witness of a visiting surgeon */ \

@@ -268,3 +268,13 @@ int sheet_holds_any(const struct sheet *s)
 			return 1;
 	return 0;
 }
+
+const char *end_words(enum end_why why)
+{
+	static const char *const words[END_WHY_KINDS] = {[END_TYPED] = "",
+#define X(name, text, words) [END_##name] = (words),
+	                                                 END_WHYS(X)
+#undef X
+	};
+	return why < END_WHY_KINDS ? words[why] : "";
+}

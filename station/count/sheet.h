@@ -150,8 +150,21 @@ struct sheet {
 	struct moment final_at; /* when the final count was last agreed */
 };
 
-/* How a case ends of which the station could not follow an event (rule 26). */
-#define UNFOLLOWED_END "counted by hand: the station could not follow its own record of this case"
+/* X(NAME, "name in the record", "why a case ended so, as people read it"). What somebody typed is kept as text instead. */
+#define END_WHYS(X)                                                                                          \
+	X(NOTHING_OPENED, "nothing-opened", "nothing was opened")                                            \
+	X(SHEET_EMPTY, "sheet-empty", "nothing is on the sheet")                                             \
+	X(NUMBER_OWED, "number-owed", "incident number owed")                                                \
+	X(NOT_FOLLOWED, "not-followed",                                                                      \
+	  "counted by hand: the station could not follow its own record of this case") /* rule 26 */
+
+enum end_why {
+	END_TYPED = 0,
+#define X(name, text, words) END_##name,
+	END_WHYS(X)
+#undef X
+	    END_WHY_KINDS
+};
 
 /* Changes the sheet by one event of its case. Events come from decide() or from the record; one that does not
  * fit (an item that is not there, a full sheet) gives -EINVAL or -ENOSPC and changes nothing. */
@@ -194,6 +207,7 @@ int sheet_is_empty(
 int sheet_holds_any(const struct sheet *s); /* 1 where a pack was opened or a tourniquet was on */
 
 int question_of_stored(enum question q); /* 1 where YES or NO answers for held scans */
+const char *end_words(enum end_why why); /* "" for END_TYPED, or where it is none */
 const char *question_name(enum question q);
 const char *question_words(enum question q);
 

@@ -134,14 +134,27 @@ void owe(struct turn *t, enum debt_kind kind, int item, int digit)
 	EMIT(t, .kind = EV_OWED, .what = (uint8_t)kind, .item = (uint8_t)item, .digit = (uint8_t)digit);
 }
 
-void pay(struct turn *t, enum debt_kind kind, int item, int digit, const char *how)
+static void emit_paid(struct turn *t, struct event e)
 {
-	struct event e = {
-	    .kind = EV_PAID, .what = (uint8_t)kind, .item = (uint8_t)item, .digit = (uint8_t)digit};
+	e.kind = EV_PAID;
 	if (t->in->act == ACT_BADGE)
 		e.person = t->in->number;
-	snprintf(e.text, sizeof e.text, "%s", how);
 	emit(t, &e);
+}
+
+void pay(struct turn *t, enum debt_kind kind, int item, int digit, enum paid_how how)
+{
+	emit_paid(t, (struct event){.what = (uint8_t)kind,
+	                            .item = (uint8_t)item,
+	                            .digit = (uint8_t)digit,
+	                            .other = (int32_t)how});
+}
+
+void pay_typed(struct turn *t, enum debt_kind kind, const char *text)
+{
+	struct event e = {.what = (uint8_t)kind};
+	snprintf(e.text, sizeof e.text, "%s", text);
+	emit_paid(t, e);
 }
 
 /* Slips are numbered in order; a turn can queue more than one. */

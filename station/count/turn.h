@@ -32,7 +32,8 @@ int has_case(const struct turn *t);
 int32_t input_answer(const struct input *in); /* the card, or minus the badge; 0 neither */
 int is_ready_to_agree(const struct sheet *s); /* final count: all answered, nothing missing */
 void owe(struct turn *t, enum debt_kind kind, int item, int digit);
-void pay(struct turn *t, enum debt_kind kind, int item, int digit, const char *how);
+void pay(struct turn *t, enum debt_kind kind, int item, int digit, enum paid_how how);
+void pay_typed(struct turn *t, enum debt_kind kind, const char *text);
 void queue_slip(struct turn *t, enum slip_kind kind, int32_t case_no);
 void found_after(struct turn *t, int32_t case_no, const char *what); /* rule 21, with its addendum slip */
 void open_case(struct turn *t, const char *label);
@@ -101,7 +102,7 @@ void on_visitor(struct turn *t, int32_t visitor, enum team_place place);
 void visitor_joins(struct turn *t, int32_t visitor, enum team_place place);
 void visitor_is(struct turn *t, int yes);
 void handover_agree(struct turn *t, int32_t badge);
-void end_case(struct turn *t, enum case_end how, const char *words);
+void end_case(struct turn *t, enum case_end how, enum end_why why, const char *typed);
 /* Whether the stated circumference is outside what the maker states; the sentence begins with a space. */
 int size_misfit(const struct turn *t, const struct thing *th, char *out, size_t size);
 void answer_question(struct turn *t, int card); /* decide-card */

@@ -177,6 +177,8 @@ static const struct {
 } since_2[] = {
     {EV_SLIP_QUEUED, F_TEXT},
     {EV_POINT, F_TEXT},
+    {EV_PAID, F_OTHER},
+    {EV_CASE_ENDED, F_OTHER},
 };
 
 uint32_t event_fields_in(int format, enum event_kind kind)

@@ -350,7 +350,7 @@ static void put_search(const struct making *m)
 		json_array_append_new(steps, x);
 	}
 	json_object_set_new(o, "steps", steps);
-	if (s->ended == END_UNRESOLVED && strcmp(s->end_text, "incident number owed") != 0)
+	if (s->ended == END_UNRESOLVED && strcmp(s->end_text, end_words(END_NUMBER_OWED)) != 0)
 		put(o, "incident", s->end_text, 60);
 	for (int i = 0; i < s->n_debts; i++)
 		if (s->debts[i].debt.kind == DEBT_INCIDENT && time_is_set(s->debts[i].paid))

@@ -304,7 +304,8 @@ static void tell_debt(struct telling *t, const struct event *e)
 		if (memcmp(&s->debts[i].debt, &debt, sizeof debt) == 0 && !time_is_set(s->debts[i].paid)) {
 			s->debts[i].paid = e->at;
 			s->debts[i].by = e->person;
-			snprintf(s->debts[i].how, sizeof s->debts[i].how, "%s", e->text);
+			snprintf(s->debts[i].how, sizeof s->debts[i].how, "%s",
+			         e->text[0] ? e->text : paid_words((enum paid_how)e->other));
 		}
 }
 
@@ -335,7 +336,8 @@ static void tell_case(struct telling *t, const struct event *e)
 	case EV_CASE_ENDED:
 		s->ended = e->what;
 		s->ended_at = e->at;
-		snprintf(s->end_text, sizeof s->end_text, "%s", e->text);
+		snprintf(s->end_text, sizeof s->end_text, "%s",
+		         e->text[0] ? e->text : end_words((enum end_why)e->other));
 		return;
 	case EV_SUSPENDED:
 		snprintf(text, sizeof text, "Suspended at %s; clocks and reminders went on.", hm);

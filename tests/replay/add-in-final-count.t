@@ -53,7 +53,7 @@ next: Agree the final count aloud: scan the circulating badge.
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, added, person CIRC-2, "agreed aloud"
+  event: paid, case 1, added, person CIRC-2, agreed-aloud
 > show
 item 1: finger tourniquet, green, M, accounted, 1 of 1
 item 2: artery forceps, curved, accounted, 1 of 1

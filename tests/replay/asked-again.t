@@ -36,7 +36,7 @@ next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: the
 accepted: Marked digit: right thumb.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: digit-not-on, case 1, digit right thumb, first
-  event: paid, case 1, maybe-on, digit right thumb, "not on"
+  event: paid, case 1, maybe-on, digit right thumb, not-on
   event: asked, case 1, nothing more
   event: digit-marked, case 1, digit right thumb
 > show

@@ -25,7 +25,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on 
 accepted: Marked digit: right index finger.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: digit-not-on, case 1, digit right index finger, first
-  event: paid, case 1, maybe-on, digit right index finger, "not on"
+  event: paid, case 1, maybe-on, digit right index finger, not-on
   event: asked, case 1, nothing more
   event: digit-marked, case 1, digit right index finger
 > show
@@ -42,7 +42,7 @@ next: Left index finger: Is a tourniquet on it now? Scan YES; NO if none is on i
 > card YES
 question: Tourniquet on, left index finger, from 10:00; no forceps on it. The clock runs.
 next: Left index finger: Not the marked digit. Is this the right digit? Scan NEXT, then YES; NO if not.
-  event: paid, case 1, maybe-on, digit left index finger, "it is on", first
+  event: paid, case 1, maybe-on, digit left index finger, is-on, first
   event: digit-on, case 1, digit left index finger
   event: item-on, case 1, item 1, digit left index finger
   event: owed, case 1, count
@@ -61,13 +61,13 @@ next: Left index finger: Not the marked digit. Is this the right digit? Scan YES
 > card YES
 accepted: The left index finger is right, says the team.
 next: Owed: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
-  event: paid, case 1, marked-digit, digit left index finger, "the team says that it is the right digit", first
+  event: paid, case 1, marked-digit, digit left index finger, right-digit, first
   event: asked, case 1, nothing more
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is off the left index finger: scan its digit card, then OFF.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, count, person CIRC-2, "agreed aloud after the tourniquet went on"
+  event: paid, case 1, count, person CIRC-2, agreed-aloud-late
 > digit left index finger
 question: Tourniquet on the left index finger for 3 min.
 next: Left index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.

@@ -10,7 +10,7 @@ next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then
 > card YES
 accepted: Tourniquet on, left thumb, from 10:00; no forceps on it. The clock runs.
 next: A tourniquet is on the left thumb. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
-  event: paid, case 1, maybe-on, digit left thumb, "it is on", first
+  event: paid, case 1, maybe-on, digit left thumb, is-on, first
   event: digit-on, case 1, digit left thumb
   event: item-in, case 1, item 1, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
   event: owed, case 1, listing, item 1

@@ -29,7 +29,7 @@ next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: the
 accepted: Marked digit: right thumb. Case 1 ended as cancelled; nothing is on its sheet.
 next: Next patient: scan NEW CASE.
   event: digit-not-on, case 1, digit right thumb, first
-  event: paid, case 1, maybe-on, digit right thumb, "not on"
+  event: paid, case 1, maybe-on, digit right thumb, not-on
   event: asked, case 1, nothing more
   event: digit-marked, case 1, digit right thumb
-  event: case-ended, case 1, cancelled, "nothing is on the sheet"
+  event: case-ended, case 1, cancelled, sheet-empty

@@ -48,7 +48,7 @@ accepted: OFF taken back: the tourniquet is still on the right thumb, for 13 min
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: digit-still-on, case 1, digit right thumb, first
   event: item-on, case 1, item 1, digit right thumb
-  event: paid, case 1, maybe-on, digit right thumb, "it never came off"
+  event: paid, case 1, maybe-on, digit right thumb, never-off
   event: asked, case 1, nothing more
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1

@@ -55,7 +55,7 @@ next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO 
 accepted: Not on: right thumb.
 next: Before the dressing: scan FINAL COUNT.
   event: digit-not-on, case 1, digit right thumb, first
-  event: paid, case 1, maybe-on, digit right thumb, "not on"
+  event: paid, case 1, maybe-on, digit right thumb, not-on
   event: asked, case 1, nothing more
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1

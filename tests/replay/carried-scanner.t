@@ -72,7 +72,7 @@ next: Left index finger: Is a tourniquet on it now? Scan YES; NO if none is on i
 > card YES
 accepted: Theatre 2: Tourniquet on, left index finger, from 10:00; no forceps on it. The clock runs.
 next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
-  event: paid, case 2, maybe-on, digit left index finger, "it is on", first
+  event: paid, case 2, maybe-on, digit left index finger, is-on, first
   event: digit-on, case 2, digit left index finger
   event: item-in, case 2, item 2, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
   event: owed, case 2, listing, item 2
@@ -84,7 +84,7 @@ accepted: Theatre 2: Listed as what it is, because it is already on: finger tour
 next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-struck, case 1, item 1
   event: item-listed, case 2, item 2, GREEN-M:516 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
-  event: paid, case 2, listing, item 2, "its pack was scanned"
+  event: paid, case 2, listing, item 2, pack-scanned
   event: owed, case 2, reason, item 2
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1

@@ -64,7 +64,7 @@ next: Right middle finger: Is a tourniquet on it now? Scan YES; NO if none is on
 > card YES
 accepted: Tourniquet on, right middle finger, from 07:11; no forceps on it. The clock runs.
 next: When the tourniquet is off the right middle finger: scan its digit card, then OFF.
-  event: paid, case 1, maybe-on, digit right middle finger, "it is on", first
+  event: paid, case 1, maybe-on, digit right middle finger, is-on, first
   event: digit-on, case 1, digit right middle finger
   event: item-on, case 1, item 1, digit right middle finger
   event: asked, case 1, nothing more

@@ -69,7 +69,7 @@ next: Owed: an expiry date that the station cannot judge: finger tourniquet, gre
 > badge CIRC-2
 accepted: Expiry date read aloud, says CIRC-2. If it has passed: take the item off the field and use another.
 next: Owed: the count of what was added: scan NEXT, then the circulating badge when it was counted aloud.
-  event: paid, case 1, expiry-read, item 1, person CIRC-2, "read aloud", first
+  event: paid, case 1, expiry-read, item 1, person CIRC-2, read-aloud, first
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1
 item 2: artery forceps, curved, here, 0 of 1
@@ -84,7 +84,7 @@ next: Owed: the count of what was added: scan the circulating badge when it was 
 accepted: What was added agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Before the dressing: scan FINAL COUNT.
   event: count-agreed, case 1, added, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, added, person CIRC-2, "agreed aloud"
+  event: paid, case 1, added, person CIRC-2, agreed-aloud
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1
 item 2: artery forceps, curved, here, 0 of 1
@@ -135,7 +135,7 @@ next: Owed: which tourniquet it is, not listed: scan its pack; the circulating b
 accepted: Listed: the tourniquet is finger tourniquet, green, M. Its expiry cannot be judged, the wall clock is wrong: read the date aloud.
 next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-listed, case 1, item 5, GREEN-M:186 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
-  event: paid, case 1, listing, item 5, "its pack was scanned"
+  event: paid, case 1, listing, item 5, pack-scanned
   event: owed, case 1, expiry-read, item 5
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1

@@ -11,7 +11,7 @@ next: Cancel this case? Scan YES; NO if not.
 accepted: Case 1 ended as cancelled; nothing was counted in.
 next: Next patient: scan NEW CASE.
   event: asked, case 1, nothing more, first
-  event: case-ended, case 1, cancelled, "nothing was opened"
+  event: case-ended, case 1, cancelled, nothing-opened
 > typed case 1: the patient was in Theatre 2
 accepted: Correction of case 1 entered beside what it corrects. An addendum slip prints: put it in the notes.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.

@@ -36,4 +36,4 @@ next: Cancel this case? Scan YES; NO if not.
 accepted: Case 1 ended as cancelled; nothing was counted in.
 next: Next patient: scan NEW CASE.
   event: asked, case 1, nothing more, first
-  event: case-ended, case 1, cancelled, "nothing was opened"
+  event: case-ended, case 1, cancelled, nothing-opened

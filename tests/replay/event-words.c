@@ -78,6 +78,9 @@ static void put_other(struct buf *out, const struct event *e, const struct event
 		put_named(out, "other", own_digit_name(e->other), e->other);
 	else if (e->kind == EV_ITEM_SHOWN)
 		put_named(out, "", name_at(conditions, e->other), e->other);
+	else if (e->kind == EV_PAID || e->kind == EV_CASE_ENDED)
+		put_named(out, "", event_list_name(e->kind == EV_PAID ? LIST_HOW : LIST_END_WHY, e->other),
+		          e->other);
 	else
 		put_named(out, e->kind == EV_SLIP_QUEUED || e->kind == EV_SLIP_STATE ? "copy" : "other", NULL,
 		          e->other);

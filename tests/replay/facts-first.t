@@ -10,7 +10,7 @@ next: Right little finger: Is a tourniquet on it now? Scan YES; NO if none is on
 > card YES
 accepted: Tourniquet on, right little finger, from 10:00; no forceps on it. The clock runs.
 next: A tourniquet is on the right little finger. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
-  event: paid, case 1, maybe-on, digit right little finger, "it is on", first
+  event: paid, case 1, maybe-on, digit right little finger, is-on, first
   event: digit-on, case 1, digit right little finger
   event: item-in, case 1, item 1, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
   event: owed, case 1, listing, item 1
@@ -34,17 +34,17 @@ next: A tourniquet is on the right little finger. Who counts: scan the circulati
 accepted: CIRC-2: circulating.
 next: Owed: which tourniquet it is, not listed: scan its pack; NEXT, then the circulating badge when it was said aloud which it is.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
-  event: paid, case 1, team, person CIRC-2, "both have badged in"
+  event: paid, case 1, team, person CIRC-2, badged-in
 > pack GREEN-M 105 lot T26 expiry 20280331
 accepted: Listed: the tourniquet that is on is finger tourniquet, green, M.
 next: Owed: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
   event: item-listed, case 1, item 1, GREEN-M:105 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
-  event: paid, case 1, listing, item 1, "its pack was scanned"
+  event: paid, case 1, listing, item 1, pack-scanned
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is off the right little finger: scan its digit card, then OFF.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, count, person CIRC-2, "agreed aloud after the tourniquet went on"
+  event: paid, case 1, count, person CIRC-2, agreed-aloud-late
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
 right little finger: on, now 4 min, total 4 min, longest 4 min

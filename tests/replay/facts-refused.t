@@ -25,7 +25,7 @@ next: Right ring finger: Is a tourniquet on it now? Scan YES; NO if none is on i
 > card YES
 accepted: Tourniquet on, right ring finger, from 10:00; no forceps on it. The clock runs.
 next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
-  event: paid, case 1, maybe-on, digit right ring finger, "it is on", first
+  event: paid, case 1, maybe-on, digit right ring finger, is-on, first
   event: digit-on, case 1, digit right ring finger
   event: item-on, case 1, item 1, digit right ring finger
   event: owed, case 1, count
@@ -34,7 +34,7 @@ next: Owed: which tourniquet it is, not listed: scan its pack; the circulating b
 accepted: Listed as what it is, because it is already on: finger tourniquet, green, M. But finger tourniquet, green, M expired on 2020-01-31: the surgeon answers for it.
 next: Owed: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
   event: item-listed, case 1, item 1, GREEN-M:110 "finger tourniquet, green, M" tourniquet known by its pack lot OLD expiry 20200131 single-use, first
-  event: paid, case 1, listing, item 1, "its pack was scanned"
+  event: paid, case 1, listing, item 1, pack-scanned
   event: owed, case 1, reason, item 1
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
@@ -45,12 +45,12 @@ owed: reason
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Owed: the surgeon's answer for an item that the station refused: finger tourniquet, green, M: scan the surgeon's badge; VISITOR 1 for a visitor without a badge.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, count, person CIRC-2, "agreed aloud after the tourniquet went on"
+  event: paid, case 1, count, person CIRC-2, agreed-aloud-late
 > badge SURG-3
 accepted: SURG-3 answers for the item that the station refused. The slip says so.
 next: When the tourniquet is off the right ring finger: scan its digit card, then OFF.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
-  event: paid, case 1, reason, item 1, person SURG-3, "the surgeon answers for it"
+  event: paid, case 1, reason, item 1, person SURG-3, surgeon-answers
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
 right ring finger: on, now 0 min, total 0 min, longest 0 min

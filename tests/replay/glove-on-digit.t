@@ -11,7 +11,7 @@ next: Right ring finger: Is a tourniquet on it now? Scan YES; NO if none is on i
 > card YES
 accepted: Tourniquet on, right ring finger, from 10:00; no forceps on it. The clock runs.
 next: A tourniquet is on the right ring finger. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
-  event: paid, case 1, maybe-on, digit right ring finger, "it is on", first
+  event: paid, case 1, maybe-on, digit right ring finger, is-on, first
   event: digit-on, case 1, digit right ring finger
   event: item-in, case 1, item 1, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
   event: owed, case 1, listing, item 1
@@ -27,7 +27,7 @@ next: A tourniquet is on the right ring finger. Who counts: scan the badge of th
 accepted: Listed as what it is, because it is already on: IMPROVISED, glove finger. But glove finger may not be used as a tourniquet; use a listed finger tourniquet: the surgeon answers for it.
 next: A tourniquet is on the right ring finger. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: item-listed, case 1, item 1, GLOVE "glove finger" tourniquet single-use unlisted, first
-  event: paid, case 1, listing, item 1, "improvised: its code was scanned"
+  event: paid, case 1, listing, item 1, improvised
   event: owed, case 1, reason, item 1
 > show
 item 1: glove finger, on, 0 of 1
@@ -43,7 +43,7 @@ next: A tourniquet is on the right ring finger. Who counts: scan the circulating
 accepted: CIRC-2: circulating.
 next: Owed: the initial count, not agreed before the tourniquet went on: scan NEXT, then the circulating badge when it was counted aloud.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
-  event: paid, case 1, team, person CIRC-2, "both have badged in"
+  event: paid, case 1, team, person CIRC-2, badged-in
 > card NEXT
 accepted: Next.
 next: Owed: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
@@ -52,12 +52,12 @@ next: Owed: the initial count, not agreed before the tourniquet went on: scan th
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Owed: the surgeon's answer for an item that the station refused: glove finger: scan the surgeon's badge; VISITOR 1 for a visitor without a badge.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, count, person CIRC-2, "agreed aloud after the tourniquet went on"
+  event: paid, case 1, count, person CIRC-2, agreed-aloud-late
 > badge SURG-3
 accepted: SURG-3 answers for the item that the station refused. The slip says so.
 next: When the tourniquet is off the right ring finger: scan its digit card, then OFF.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
-  event: paid, case 1, reason, item 1, person SURG-3, "the surgeon answers for it"
+  event: paid, case 1, reason, item 1, person SURG-3, surgeon-answers
 > show
 item 1: glove finger, on, 0 of 1
 right ring finger: on, now 0 min, total 0 min, longest 0 min

@@ -44,7 +44,7 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
 accepted: Handover count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Count in: scan each pack and instrument; NEXT, then the circulating badge when both have counted aloud.
   event: count-agreed, case 1, handover, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, handover, person CIRC-2, "agreed aloud"
+  event: paid, case 1, handover, person CIRC-2, agreed-aloud
   event: asked, case 1, nothing more
 > card NEXT
 accepted: Next.

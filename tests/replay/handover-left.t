@@ -49,7 +49,7 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
 accepted: Handover count agreed aloud by SCRUB-5 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: count-agreed, case 1, handover, person SCRUB-5, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, handover, person CIRC-2, "agreed aloud"
+  event: paid, case 1, handover, person CIRC-2, agreed-aloud
   event: asked, case 1, nothing more
 > card HANDOVER
 question: Handover.
@@ -114,7 +114,7 @@ next: Owed: the handover count: scan the circulating badge when it was counted a
 accepted: Handover count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
   event: count-agreed, case 1, handover, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, handover, person CIRC-2, "agreed aloud"
+  event: paid, case 1, handover, person CIRC-2, agreed-aloud
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; right thumb seen bare.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.

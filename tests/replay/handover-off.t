@@ -73,7 +73,7 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
 accepted: Handover count agreed aloud by SCRUB-5 and CIRC-2, recorded by CIRC-2.
 next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO if none is on it; MISREAD if it never came off.
   event: count-agreed, case 1, handover, person SCRUB-5, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, handover, person CIRC-2, "agreed aloud"
+  event: paid, case 1, handover, person CIRC-2, agreed-aloud
   event: asked, case 1, nothing more
   event: asked, case 1, is-on, digit right thumb, n 1
 > card HANDOVER
@@ -101,6 +101,6 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
 accepted: Handover count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO if none is on it; MISREAD if it never came off.
   event: count-agreed, case 1, handover, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, handover, person CIRC-2, "agreed aloud"
+  event: paid, case 1, handover, person CIRC-2, agreed-aloud
   event: asked, case 1, nothing more
   event: asked, case 1, is-on, digit right thumb, n 1

@@ -49,7 +49,7 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
 accepted: Handover count agreed aloud by SCRUB-5 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
   event: count-agreed, case 1, handover, person SCRUB-5, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, handover, person CIRC-2, "agreed aloud"
+  event: paid, case 1, handover, person CIRC-2, agreed-aloud
   event: asked, case 1, nothing more
 > card HANDOVER
 question: Handover.
@@ -76,7 +76,7 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
 accepted: Handover count agreed aloud by SCRUB-5 and SUPPORT-4, recorded by SUPPORT-4.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
   event: count-agreed, case 1, handover, person SCRUB-5, other SUPPORT-4, n SUPPORT-4, first
-  event: paid, case 1, handover, person SUPPORT-4, "agreed aloud"
+  event: paid, case 1, handover, person SUPPORT-4, agreed-aloud
   event: asked, case 1, nothing more
 > card OFF
 accepted: Off, right index finger, at 10:00, after 0 min. Off is not yet accounted for.

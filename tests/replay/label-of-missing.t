@@ -158,7 +158,7 @@ next: The paper: scan the code on the slip when it is in your hand; NEW CASE for
   event: signed-out, case 1, person SURG-3
   event: item-used, case 1, item 1, GREEN-M:508 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use
   event: item-used, case 1, item 2, FORCEPS:9 "artery forceps, curved" forceps known by its mark, n 1
-  event: case-ended, case 1, unresolved, "incident number owed"
+  event: case-ended, case 1, unresolved, number-owed
   event: slip-queued, case 1, reconciliation, copy 1, n 2, "en"
 prints: reconciliation slip 2
   event: slip-state, case 1, written, copy 1, n 2

@@ -34,7 +34,7 @@ next: Owed: the count of what was added: scan the operator's badge when it was c
 accepted: SURG-3 counted: what was added, single-person count.
 next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
   event: count-agreed, case 1, added, person SURG-3, n SURG-3, first
-  event: paid, case 1, added, person SURG-3, "counted by the operator"
+  event: paid, case 1, added, person SURG-3, by-operator
 > digit left thumb
 question: Tourniquet on the left thumb for 0 min.
 next: Left thumb: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.

@@ -38,7 +38,7 @@ next: Who works alone: scan the operator's badge; VISITOR 1 for a visitor withou
 accepted: SURG-3: at the field.
 next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: joined, case 1, field, person SURG-3, "SURG-3", first
-  event: paid, case 1, team, person SURG-3, "both have badged in"
+  event: paid, case 1, team, person SURG-3, badged-in
   event: count-agreed, case 1, final, person SURG-3, n SURG-3
 > digit left thumb
 question: Left thumb seen bare at 10:00.
@@ -54,7 +54,7 @@ next: Owed: the initial count, not agreed before the tourniquet went on: scan th
 accepted: SURG-3 counted: the initial count, single-person count.
 next: Read the sign-out points aloud: scan NEXT, then the operator's badge if all are so; NO if one is not.
   event: count-agreed, case 1, initial, person SURG-3, n SURG-3, first
-  event: paid, case 1, count, person SURG-3, "stated by the operator after the tourniquet went on"
+  event: paid, case 1, count, person SURG-3, by-operator-late
 > card NEXT
 accepted: Next.
 next: Read the sign-out points aloud: scan the operator's badge if all are so; NO if one is not.

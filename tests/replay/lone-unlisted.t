@@ -53,7 +53,7 @@ next: Owed: which tourniquet it is, not listed: scan its pack; the operator's ba
 > badge SURG-3
 accepted: Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.
 next: Read the sign-out points aloud: scan NEXT, then the operator's badge if all are so; NO if one is not.
-  event: paid, case 1, listing, item 1, person SURG-3, "named aloud, not in the catalogue", first
+  event: paid, case 1, listing, item 1, person SURG-3, named-aloud, first
 > card NEXT
 accepted: Next.
 next: Read the sign-out points aloud: scan the operator's badge if all are so; NO if one is not.

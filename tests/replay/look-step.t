@@ -83,7 +83,7 @@ next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO 
 accepted: Not on: right thumb.
 next: Search 4 of 11: drapes, floor, shoes: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
   event: digit-not-on, case 1, digit right thumb, first
-  event: paid, case 1, maybe-on, digit right thumb, "not on"
+  event: paid, case 1, maybe-on, digit right thumb, not-on
   event: asked, case 1, nothing more
 > card STEP DONE
 accepted: Search step 4 done: drapes, floor, shoes.

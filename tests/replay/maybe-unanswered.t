@@ -43,7 +43,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on 
 accepted: Marked digit: right index finger.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: digit-not-on, case 1, digit right index finger, first
-  event: paid, case 1, maybe-on, digit right index finger, "not on"
+  event: paid, case 1, maybe-on, digit right index finger, not-on
   event: asked, case 1, nothing more
   event: digit-marked, case 1, digit right index finger
 > show

@@ -11,9 +11,9 @@ next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: the
 accepted: Not on: right thumb. Case 1 ended as cancelled; nothing was counted in.
 next: Next patient: scan NEW CASE.
   event: digit-not-on, case 1, digit right thumb, first
-  event: paid, case 1, maybe-on, digit right thumb, "not on"
+  event: paid, case 1, maybe-on, digit right thumb, not-on
   event: asked, case 1, nothing more
-  event: case-ended, case 1, cancelled, "nothing was opened"
+  event: case-ended, case 1, cancelled, nothing-opened
 > show
 no case
 > card NEW CASE

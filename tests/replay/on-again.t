@@ -49,7 +49,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES if one went on aga
 > card YES
 accepted: Tourniquet on, right index finger, from 10:20; no forceps on it. The clock runs.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
-  event: paid, case 1, maybe-on, digit right index finger, "it is on", first
+  event: paid, case 1, maybe-on, digit right index finger, is-on, first
   event: digit-on, case 1, digit right index finger
   event: item-on, case 1, item 1, digit right index finger
   event: asked, case 1, nothing more
@@ -93,7 +93,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES if one went on aga
 > card YES
 accepted: Tourniquet on, right index finger, from 10:29; no forceps on it. The clock runs. The final count starts again.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
-  event: paid, case 1, maybe-on, digit right index finger, "it is on", first
+  event: paid, case 1, maybe-on, digit right index finger, is-on, first
   event: digit-on, case 1, digit right index finger
   event: item-on, case 1, item 1, digit right index finger
   event: asked, case 1, nothing more

@@ -53,7 +53,7 @@ next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO 
 > card YES
 accepted: Tourniquet on, right thumb, from 10:30; no forceps on it. The clock runs.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
-  event: paid, case 1, maybe-on, digit right thumb, "it is on", first
+  event: paid, case 1, maybe-on, digit right thumb, is-on, first
   event: digit-on, case 1, digit right thumb
   event: item-on, case 1, item 1, digit right thumb
   event: asked, case 1, nothing more

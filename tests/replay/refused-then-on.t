@@ -29,7 +29,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
 accepted: Listed as what it is: finger tourniquet, green, M. But finger tourniquet, green, M expired on 2020-01-31: the surgeon answers for it.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-listed, case 1, item 2, GREEN-M:511 "finger tourniquet, green, M" tourniquet known by its pack lot OLD expiry 20200131 single-use, first
-  event: paid, case 1, listing, item 2, "its pack was scanned"
+  event: paid, case 1, listing, item 2, pack-scanned
   event: owed, case 1, reason, item 2
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
@@ -49,4 +49,4 @@ owed: reason
 accepted: SURG-3 answers for the item that the station refused. The slip says so.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
-  event: paid, case 1, reason, item 2, person SURG-3, "the surgeon answers for it"
+  event: paid, case 1, reason, item 2, person SURG-3, surgeon-answers

@@ -29,7 +29,7 @@ next: Owed: the surgeon's decision: it rolls on over an open wound, flap, infect
 accepted: SURG-3 decides: it is used although it rolls on over an open wound, flap, infection or tumour. The slip says so.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
-  event: paid, case 1, surgeon-decision, item 1, person SURG-3, "the surgeon's decision"
+  event: paid, case 1, surgeon-decision, item 1, person SURG-3, surgeon-decided
 > show
 item 1: finger tourniquet, roll-on, S, here, 0 of 1
 > pack ROLL-S 2 lot R1 expiry 20280331

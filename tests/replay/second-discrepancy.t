@@ -151,7 +151,7 @@ next: Owed: the count of what was added: scan the circulating badge when it was 
 accepted: What was added agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, added, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, added, person CIRC-2, "agreed aloud"
+  event: paid, case 1, added, person CIRC-2, agreed-aloud
 > card FINAL COUNT
 accepted: Final count, line by line.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.

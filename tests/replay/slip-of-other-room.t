@@ -64,7 +64,7 @@ next: Cancel this case? Scan YES; NO if not.
 accepted: Case 2 ended as cancelled; nothing was counted in.
 next: Next patient: scan NEW CASE.
   event: asked, case 2, nothing more, first
-  event: case-ended, case 2, cancelled, "nothing was opened"
+  event: case-ended, case 2, cancelled, nothing-opened
 > slip 1
 question: Slip 0000001 is of case 1 in Theatre 1.
 next: This slip is of another room. Is this paper in your hand here? Scan YES; NO if not.

@@ -100,7 +100,7 @@ next: Who circulates: scan the circulating badge.
   event: item-on, case 1, item 1, digit left thumb, late, in boot 1, -908 s before, by wall clock 1926 s before
   event: owed, case 1, team, late, in boot 1, -908 s before, by wall clock 1926 s before
   event: owed, case 1, count, late, in boot 1, -908 s before, by wall clock 1926 s before
-  event: paid, case 1, maybe-on, digit left thumb, "it was on", late, in boot 1, -908 s before, by wall clock 1926 s before
+  event: paid, case 1, maybe-on, digit left thumb, was-on, late, in boot 1, -908 s before, by wall clock 1926 s before
   event: item-off, case 1, item 1, digit left thumb, late, in boot 1, -908 s before, by wall clock 1926 s before
   event: asked, case 1, nothing more, late, in boot 1, -908 s before, by wall clock 1926 s before
   event: digit-off, case 1, digit left thumb, late, in boot 1, -908 s before, by wall clock 1926 s before

@@ -89,7 +89,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on 
 > card YES
 accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
 next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
-  event: paid, case 1, maybe-on, digit right index finger, "it is on", first
+  event: paid, case 1, maybe-on, digit right index finger, is-on, first
   event: digit-on, case 1, digit right index finger
   event: item-in, case 1, item 3, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
   event: owed, case 1, listing, item 3

@@ -29,7 +29,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on 
 accepted: Marked digit: right index finger.
 next: 2 scans were stored: pack finger tourniquet, green, M; left thumb (oldest 09:49). Made in this room, for this case? Scan YES to enter as late; NEXT, then NO to throw away.
   event: digit-not-on, case 1, digit right index finger, first
-  event: paid, case 1, maybe-on, digit right index finger, "not on"
+  event: paid, case 1, maybe-on, digit right index finger, not-on
   event: asked, case 1, nothing more
   event: digit-marked, case 1, digit right index finger
   event: asked, case 1, stored
@@ -59,7 +59,7 @@ next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then
 accepted: Marked digit: left thumb.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: digit-not-on, case 1, digit left thumb, first
-  event: paid, case 1, maybe-on, digit left thumb, "not on"
+  event: paid, case 1, maybe-on, digit left thumb, not-on
   event: asked, case 1, nothing more
   event: digit-marked, case 1, digit left thumb
 > show

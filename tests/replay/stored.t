@@ -41,7 +41,7 @@ next: Owed, left thumb: whether a tourniquet is on: scan NEXT, then YES; NO if n
   event: held-scan-answered, entered, ref scan-held 10 before, 845 s before, by wall clock 845 s before
 accepted: Tourniquet on, left thumb, from 09:49; no forceps on it. The clock runs.
 next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
-  event: paid, case 1, maybe-on, digit left thumb, "it was on", first, late, 646 s before, by wall clock 646 s before
+  event: paid, case 1, maybe-on, digit left thumb, was-on, first, late, 646 s before, by wall clock 646 s before
   event: digit-on, case 1, digit left thumb, late, 646 s before, by wall clock 646 s before
   event: item-on, case 1, item 1, digit left thumb, late, 646 s before, by wall clock 646 s before
   event: held-scan-answered, entered, ref scan-held 13 before, 646 s before, by wall clock 646 s before
@@ -84,7 +84,7 @@ next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES if one went on 
 accepted: Not on: left thumb.
 next: Look at the bare left thumb before the dressing: scan its digit card; NEXT, then NO if a tourniquet is on it.
   event: digit-not-on, case 1, digit left thumb, first
-  event: paid, case 1, maybe-on, digit left thumb, "not on"
+  event: paid, case 1, maybe-on, digit left thumb, not-on
   event: asked, case 1, nothing more
 > digit left thumb
 accepted: Left thumb seen bare at 10:00.

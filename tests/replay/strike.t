@@ -42,7 +42,7 @@ owed: added
 accepted: What was added agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, added, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, added, person CIRC-2, "agreed aloud"
+  event: paid, case 1, added, person CIRC-2, agreed-aloud
 > card ADD
 question: Adding.
 next: What is added? Scan the pack; NO to leave it as it is.
@@ -57,7 +57,7 @@ next: Owed: the count of what was added: scan the circulating badge when it was 
 accepted: What was added agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 1, added, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, added, person CIRC-2, "agreed aloud"
+  event: paid, case 1, added, person CIRC-2, agreed-aloud
 > digit right thumb
 accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
@@ -107,7 +107,7 @@ next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO 
 > card YES
 accepted: Tourniquet on, right thumb, from 10:01; no forceps on it. The clock runs. The final count starts again.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
-  event: paid, case 1, maybe-on, digit right thumb, "it is on", first
+  event: paid, case 1, maybe-on, digit right thumb, is-on, first
   event: digit-on, case 1, digit right thumb
   event: item-on, case 1, item 1, digit right thumb
   event: asked, case 1, nothing more

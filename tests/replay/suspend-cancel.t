@@ -31,7 +31,7 @@ next: Cancel this case? Scan YES; NO if not.
 accepted: Case 2 ended as cancelled; nothing was counted in.
 next: Case 1 is suspended: scan SUSPEND to go on with it; NEW CASE for the next patient.
   event: asked, case 2, nothing more, first
-  event: case-ended, case 2, cancelled, "nothing was opened"
+  event: case-ended, case 2, cancelled, nothing-opened
 > card SUSPEND
 accepted: Case 1 goes on.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.

@@ -49,7 +49,7 @@ next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: the
 > card YES
 accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
 next: A tourniquet is on the right thumb. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
-  event: paid, case 2, maybe-on, digit right thumb, "it is on", first
+  event: paid, case 2, maybe-on, digit right thumb, is-on, first
   event: digit-on, case 2, digit right thumb
   event: item-in, case 2, item 1, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
   event: owed, case 2, listing, item 1

@@ -44,7 +44,7 @@ next: Right index finger: What was misread? Scan the card of the digit that it i
 accepted: Moved from the right index finger to the right middle finger; the time is kept.
 next: When the tourniquet is off the right middle finger: scan its digit card, then OFF.
   event: digit-moved, case 1, digit right index finger, other right middle finger, first
-  event: paid, case 1, marked-digit, digit right middle finger, "entered for the wrong digit and moved"
+  event: paid, case 1, marked-digit, digit right middle finger, moved
   event: asked, case 1, nothing more
 + 7 min
   event: alive, 7 times

@@ -44,7 +44,7 @@ next: Owed: which tourniquet it is, not listed: scan its pack; the circulating b
 > badge CIRC-2
 accepted: Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.
 next: Owed: which tourniquet it is, not listed: scan its pack; NEXT, then the circulating badge when it was said aloud which it is.
-  event: paid, case 1, listing, item 1, person CIRC-2, "named aloud, not in the catalogue", first
+  event: paid, case 1, listing, item 1, person CIRC-2, named-aloud, first
 > show
 item 1: tourniquet, not listed, here, 0 of 1
 item 2: tourniquet, not listed, here, 0 of 1

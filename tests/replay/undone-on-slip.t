@@ -51,8 +51,8 @@ next: Right thumb: What was misread? Scan the card of the digit that it is reall
 accepted: Taken away: no tourniquet was on the right thumb, says the team. The record keeps both.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: digit-never-on, case 1, digit right thumb, first
-  event: paid, case 1, maybe-on, digit right thumb, "it was never on"
-  event: paid, case 1, marked-digit, digit right thumb, "it was never on"
+  event: paid, case 1, maybe-on, digit right thumb, never-on
+  event: paid, case 1, marked-digit, digit right thumb, never-on
   event: asked, case 1, nothing more
 + 1 min
 > digit right index finger

@@ -27,7 +27,7 @@ next: Owed: which tourniquet it is, not listed: scan its pack; the circulating b
 > badge CIRC-2
 accepted: Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
-  event: paid, case 1, listing, item 1, person CIRC-2, "named aloud, not in the catalogue", first
+  event: paid, case 1, listing, item 1, person CIRC-2, named-aloud, first
 > digit right thumb
 accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.

@@ -47,7 +47,7 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
 accepted: Handover count agreed aloud by SCRUB-1 and SUPPORT-7, recorded by SUPPORT-7.
 next: Count in: scan each pack and instrument; NEXT, then the circulating badge when both have counted aloud.
   event: count-agreed, case 1, handover, person SCRUB-1, other SUPPORT-7, n SUPPORT-7, first
-  event: paid, case 1, handover, person SUPPORT-7, "agreed aloud"
+  event: paid, case 1, handover, person SUPPORT-7, agreed-aloud
   event: asked, case 1, nothing more
 > card NEXT
 accepted: Next.

@@ -34,7 +34,7 @@ next: Right middle finger: Is a tourniquet on it now? Scan YES; NO if none is on
 > card YES
 accepted: Tourniquet on, right middle finger, from 10:00; no forceps on it. The clock runs.
 next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
-  event: paid, case 1, maybe-on, digit right middle finger, "it is on", first
+  event: paid, case 1, maybe-on, digit right middle finger, is-on, first
   event: digit-on, case 1, digit right middle finger
   event: item-in, case 1, item 2, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
   event: owed, case 1, listing, item 2
@@ -57,9 +57,9 @@ accepted: Taken away: no tourniquet was on the right middle finger, says the tea
 next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
   event: digit-never-on, case 1, digit right middle finger, first
   event: item-struck, case 1, item 2
-  event: paid, case 1, listing, item 2, "it was never here"
-  event: paid, case 1, maybe-on, digit right middle finger, "it was never on"
-  event: paid, case 1, marked-digit, digit right middle finger, "it was never on"
+  event: paid, case 1, listing, item 2, never-here
+  event: paid, case 1, maybe-on, digit right middle finger, never-on
+  event: paid, case 1, marked-digit, digit right middle finger, never-on
   event: asked, case 1, nothing more
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
@@ -91,7 +91,7 @@ next: Agree the final count aloud: scan the circulating badge.
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
-  event: paid, case 1, added, person CIRC-2, "agreed aloud"
+  event: paid, case 1, added, person CIRC-2, agreed-aloud
 > digit right index finger
 accepted: Right index finger seen bare at 10:05.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.

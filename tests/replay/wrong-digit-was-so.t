@@ -25,7 +25,7 @@ next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: the
 accepted: Marked digit: right thumb.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: digit-not-on, case 1, digit right thumb, first
-  event: paid, case 1, maybe-on, digit right thumb, "not on"
+  event: paid, case 1, maybe-on, digit right thumb, not-on
   event: asked, case 1, nothing more
   event: digit-marked, case 1, digit right thumb
 > badge CIRC-2
@@ -50,7 +50,7 @@ next: Left thumb: What was misread? Scan the card of the digit that it is really
 > card NO
 accepted: Left as it is: it went on the left thumb, which is not the marked digit. Tell the surgeon now.
 next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
-  event: paid, case 1, marked-digit, digit left thumb, "it went on this digit, which is not the marked one", first
+  event: paid, case 1, marked-digit, digit left thumb, other-digit, first
   event: asked, case 1, nothing more
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1

@@ -25,7 +25,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on 
 accepted: Marked digit: right index finger.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: digit-not-on, case 1, digit right index finger, first
-  event: paid, case 1, maybe-on, digit right index finger, "not on"
+  event: paid, case 1, maybe-on, digit right index finger, not-on
   event: asked, case 1, nothing more
   event: digit-marked, case 1, digit right index finger
 > badge CIRC-2
@@ -49,7 +49,7 @@ next: Left index finger: What was misread? Scan the card of the digit that it is
 accepted: Moved from the left index finger to the right index finger; the time is kept.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
   event: digit-moved, case 1, digit left index finger, other right index finger, first
-  event: paid, case 1, marked-digit, digit right index finger, "entered for the wrong digit and moved"
+  event: paid, case 1, marked-digit, digit right index finger, moved
   event: asked, case 1, nothing more
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
@@ -63,7 +63,7 @@ next: Right index finger: What was misread? Scan the card of the digit that it i
 accepted: Moved from the right index finger to the right middle finger; the time is kept.
 next: When the tourniquet is off the right middle finger: scan its digit card, then OFF.
   event: digit-moved, case 1, digit right index finger, other right middle finger, first
-  event: paid, case 1, marked-digit, digit right middle finger, "entered for the wrong digit and moved"
+  event: paid, case 1, marked-digit, digit right middle finger, moved
   event: asked, case 1, nothing more
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1

@@ -52,6 +52,11 @@ static const struct {
     {LIST_SETTING,
      "site site-name zone room point search-step first-reminder-min next-reminder-min nobody-min repeat-ms "
      "room-hold-min gap-s burst-ms alive-s look-step both-badges one-by-one"},
+    {LIST_HOW, "agreed-aloud agreed-aloud-late named-aloud was-on moved never-here never-on "
+               "never-off not-on is-on right-digit other-digit read-aloud improvised "
+               "pack-scanned badged-in by-operator by-operator-late surgeon-decided "
+               "surgeon-answers name-written"},
+    {LIST_END_WHY, "nothing-opened sheet-empty number-owed not-followed"},
 };
 
 static void every_name_keeps_its_number(void **state)

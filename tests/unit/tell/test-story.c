@@ -107,6 +107,30 @@ static void a_wall_clock_that_was_set_back_gives_no_time(void **state)
 	off_must_be("(the wall clock was set back)");
 }
 
+/* Format 1 kept the sentence; its name in format 2 says the same. */
+static void how_a_debt_was_paid_is_told_alike_in_both_formats(void **state)
+{
+	(void)state;
+	for (int typed = 0; typed < 2; typed++) {
+		struct event paid = {
+		    .kind = EV_PAID, .what = DEBT_ON, .digit = 2, .other = typed ? 0 : PAID_IS_ON};
+		struct event ended = {
+		    .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = typed ? 0 : END_NOTHING_OPENED};
+		setup(NULL);
+		happened(2, 60, (struct event){.kind = EV_OWED, .what = DEBT_ON, .digit = 2});
+		if (typed) {
+			snprintf(paid.text, sizeof paid.text, "it is on");
+			snprintf(ended.text, sizeof ended.text, "nothing was opened");
+		}
+		happened(3, 60, paid);
+		happened(4, 60, ended);
+		struct story *s = told();
+		assert_string_equal(s->debts[0].how, "it is on");
+		assert_string_equal(s->end_text, "nothing was opened");
+		free(s);
+	}
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -115,6 +139,7 @@ int main(void)
 	    cmocka_unit_test_setup(where_the_clocks_went_back_that_is_said, setup),
 	    cmocka_unit_test_setup(past_midnight_is_not_before, setup),
 	    cmocka_unit_test_setup(a_wall_clock_that_was_set_back_gives_no_time, setup),
+	    cmocka_unit_test(how_a_debt_was_paid_is_told_alike_in_both_formats),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -34,13 +34,15 @@
 	X(21, FOUND_AFTER, "a found item acts on the case that it came from")                                \
 	X(22, ONE_READ, "one read is one answer; things alike are answered once, by their number")           \
 	X(23, NO_DEAD_END, "each state asks for a deed for every truth, and the deeds end the case")         \
-	X(24, INNOCENCE, "no case is held up, charged or printed for what belongs to another")
+	X(24, INNOCENCE, "no case is held up, charged or printed for what belongs to another")               \
+	X(25, PAPER, "a paper says what was recorded up to its own event, and nothing of today's settings")  \
+	X(26, ALWAYS_READ, "what is stored can be read back and applied, by this version and every later one")
 
 enum rule {
 #define X(number, name, text) RULE_##name = number,
 	RULES(X)
 #undef X
-	    RULE_MAX = 24
+	    RULE_MAX = 26
 };
 
 const char *rule_text(enum rule rule);

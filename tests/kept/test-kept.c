@@ -10,6 +10,7 @@
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <time.h>
 #include <unistd.h>
 
 #include <cmocka.h>
@@ -278,6 +279,37 @@ static void each_event_applies_and_gives_the_state_that_was_noted(void **state)
 {
 	(void)state;
 	each_file("format-*/*/record.db", has_its_state);
+}
+
+static int is_in_the_zone(void *context, const struct event *ev)
+{
+	if (ev->format == 1 && ev->at.utc_min != 180)
+		fail_msg("event %" PRId64 " is %d min from UTC", ev->seq, ev->at.utc_min);
+	*(int *)context += ev->format == 1;
+	return 0;
+}
+
+static void is_told_in_this_zone(const char *file)
+{
+	char kept[PATH_MAX];
+	int n = 0;
+	folder_of(file, 1, kept);
+	struct record *r = kept_record(kept);
+	assert_int_equal(record_each(r, 0, is_in_the_zone, &n, &e), 0);
+	assert_true(n > 0);
+	record_close(r);
+	drop_copy();
+}
+
+/* They did not say where they were: whoever read them read them in the zone of this computer. */
+static void times_of_the_first_format_are_those_of_this_zone(void **state)
+{
+	(void)state;
+	setenv("TZ", "UTC-3", 1);
+	tzset();
+	each_file("format-1/*/record.db", is_told_in_this_zone);
+	setenv("TZ", "UTC", 1);
+	tzset();
 }
 
 /* --- every kind of event ----------------------------------------------------------------------------------
@@ -648,6 +680,7 @@ int main(int argc, char **argv)
 	    cmocka_unit_test_teardown(each_record_loads_and_its_chain_is_the_one_that_was_noted, teardown),
 	    cmocka_unit_test_teardown(each_record_goes_on_in_the_format_of_today, teardown),
 	    cmocka_unit_test_teardown(each_event_applies_and_gives_the_state_that_was_noted, teardown),
+	    cmocka_unit_test_teardown(times_of_the_first_format_are_those_of_this_zone, teardown),
 	    cmocka_unit_test_teardown(every_kind_that_the_format_had_is_kept, teardown),
 	    cmocka_unit_test_teardown(each_slip_is_told_again_as_it_was, teardown),
 	    cmocka_unit_test_teardown(each_slip_says_the_same_under_other_settings, teardown),

@@ -206,6 +206,15 @@ static int is_whole(const struct field *table, const struct seen *seen)
 	return 1;
 }
 
+static int eat_key(struct text *t, const struct field *f)
+{
+	size_t n = (size_t)f->length + 3;
+	if ((size_t)(t->end - t->at) <= n || t->at[1] != f->name[0] || memcmp(t->at, f->key, n) != 0)
+		return 0;
+	t->at += n;
+	return 1;
+}
+
 /* The members of an object in canonical order, each at most once. */
 static int read_members(struct text *t, char *base, const struct field *table, struct seen *seen)
 {
@@ -215,11 +224,7 @@ static int read_members(struct text *t, char *base, const struct field *table, s
 	if (eat(t, '}'))
 		return is_whole(table, seen);
 	do {
-		char name[16];
-		int length = read_text(t, name, sizeof name);
-		if (length <= 0 || !eat(t, ':'))
-			return 0;
-		while (f->name && (f->length != (size_t)length || memcmp(f->name, name, f->length) != 0))
+		while (f->name && !eat_key(t, f))
 			f++;
 		if (!f->name || !read_value(t, base, f))
 			return 0;
@@ -235,9 +240,12 @@ static int format_of(const char *text, size_t size)
 {
 	static const char key[] = ",\"v\":";
 	const size_t n = sizeof key - 1;
-	const char *at = memmem(text, size, key, n);
-	int format = at && (size_t)(text + size - at) > n ? at[n] - '0' : 0;
-	return format >= 1 && format <= FORMAT_VERSION ? format : 0;
+	for (size_t at = size > n ? size - n : 0; at--;) /* it is one of the last */
+		if (text[at + 2] == 'v' && memcmp(text + at, key, n) == 0)
+			return text[at + n] >= '1' && text[at + n] <= '0' + FORMAT_VERSION
+			           ? text[at + n] - '0'
+			           : 0;
+	return 0;
 }
 
 int event_read_canonical(struct event *e, const char *text, size_t size)

@@ -1,4 +1,5 @@
-/* What store.c and verify.c share. Nobody else includes it. */
+/* What the files that know the record's table share: store (open, append), still (open to read), read, load, look-up,
+ * copy, verify. Nobody else includes it. */
 #ifndef BANDTALLY_RECORD_STORE_INTERNAL_H
 #define BANDTALLY_RECORD_STORE_INTERNAL_H
 
@@ -6,6 +7,15 @@
 
 #include "base/buf.h"
 #include "record/store.h"
+
+/* What outlives its case: numbers, slips, what is owed, and what belongs to no case. A mark in time is told
+ * apart, because there are so many. Written the same in index and query, which is how SQLite knows that the
+ * one serves the other. */
+#define LASTING                                                                                              \
+	"((case_no = 0 AND kind <> 'alive') OR kind = 'case-opened' OR kind = 'case-ended' OR"               \
+	" kind = 'slip-queued' OR kind = 'slip-state' OR kind = 'owed' OR kind = 'paid')"
+
+#define OF_THE_PAST "(kind = 'setting' OR kind = 'staff-set')"
 
 struct record {
 	sqlite3 *db;
@@ -19,6 +29,21 @@ struct record {
 	struct buf text, again; /* of the event that is being stored, and what it reads back to */
 };
 
+/* What SQLite says, as an errno and a sentence. */
 int store_fault(struct record *r, int code, const char *doing, struct error *e);
+
+int store_open_db(struct record *r, const char *file, int flags, struct error *e);
+int store_version(struct record *r, int *version, struct error *e); /* the file's schema */
+int store_prepare(struct record *r, sqlite3_stmt **s, const char *sql, struct error *e);
+int store_prepare_all(struct record *r, struct error *e); /* the statements that stay */
+
+/* Sets the last number and hash; -EUCLEAN where that hash does not hold. */
+int store_check_tail(struct record *r, struct error *e);
+
+/* The payload in column 0: 0, -EPROTO where it is of a later format, -EINVAL where it cannot be read. */
+int store_read_row(sqlite3_stmt *s, struct event *ev, struct error *e);
+
+/* Columns: the payload; its seq and its case where they are asked for. Resets the statement. */
+int store_each_row(struct record *r, sqlite3_stmt *s, record_event_fn each, void *context, struct error *e);
 
 #endif

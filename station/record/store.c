@@ -11,20 +11,9 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include "base/clock.h"
-#include "base/json.h"
 #include "record/event-text.h"
 #include "record/event.h"
 #include "record/store-internal.h"
-
-/* What outlives its case: numbers, slips, what is owed, and what belongs to no case. A mark in time is told
- * apart, because there are so many. Written the same in index and query, which is how SQLite knows that the
- * one serves the other. */
-#define LASTING                                                                                              \
-	"((case_no = 0 AND kind <> 'alive') OR kind = 'case-opened' OR kind = 'case-ended' OR"               \
-	" kind = 'slip-queued' OR kind = 'slip-state' OR kind = 'owed' OR kind = 'paid')"
-
-#define OF_THE_PAST "(kind = 'setting' OR kind = 'staff-set')"
 
 static const char *const migrations[RECORD_SCHEMA] = {
     "CREATE TABLE event ("
@@ -96,7 +85,7 @@ static int run(struct record *r, const char *sql, const char *doing, struct erro
 	return code == SQLITE_OK ? 0 : store_fault(r, code, doing, e);
 }
 
-static int version_of(struct record *r, int *version, struct error *e)
+int store_version(struct record *r, int *version, struct error *e)
 {
 	sqlite3_stmt *s = NULL;
 	int code = sqlite3_prepare_v2(r->db, "PRAGMA user_version", -1, &s, NULL);
@@ -134,7 +123,7 @@ static int make(struct record *r, struct error *e)
 
 static int check_schema(struct record *r, struct error *e)
 {
-	int result = version_of(r, &r->schema, e);
+	int result = store_version(r, &r->schema, e);
 	if (result < 0)
 		return result;
 	if (r->schema > RECORD_SCHEMA)
@@ -146,46 +135,48 @@ static int check_schema(struct record *r, struct error *e)
 	return r->schema ? 0 : make(r, e);
 }
 
-static int prepare(struct record *r, sqlite3_stmt **s, const char *sql, struct error *e)
+int store_prepare(struct record *r, sqlite3_stmt **s, const char *sql, struct error *e)
 {
 	int code = sqlite3_prepare_v3(r->db, sql, -1, SQLITE_PREPARE_PERSISTENT, s, NULL);
 	return code == SQLITE_OK ? 0 : store_fault(r, code, "read the record", e);
 }
 
-static int prepare_all(struct record *r, struct error *e)
+int store_prepare_all(struct record *r, struct error *e)
 {
-	int n = prepare(r, &r->insert,
-	                "INSERT INTO event(seq,case_no,kind,key,payload,hash) VALUES(?,?,?,?,?,?)", e);
+	int n = store_prepare(r, &r->insert,
+	                      "INSERT INTO event(seq,case_no,kind,key,payload,hash) VALUES(?,?,?,?,?,?)", e);
 	if (n == 0)
-		n = prepare(r, &r->by_key,
-		            "SELECT payload FROM event WHERE key=? AND key<>'' ORDER BY seq DESC LIMIT 1", e);
+		n = store_prepare(
+		    r, &r->by_key,
+		    "SELECT payload FROM event WHERE key=? AND key<>'' ORDER BY seq DESC LIMIT 1", e);
 	if (n == 0)
-		n = prepare(r, &r->of_case,
-		            "SELECT payload, seq, case_no FROM event WHERE case_no=?1 AND case_no>0 UNION ALL"
-		            " SELECT payload, seq, case_no FROM event WHERE case_no=0 AND kind IN "
-		            "('started','alive') AND"
-		            " seq > (SELECT min(seq) FROM event WHERE case_no=?1 AND case_no>0)"
-		            " AND seq < (SELECT max(seq) FROM event WHERE case_no=?1 AND case_no>0)"
-		            " ORDER BY 2",
-		            e);
+		n = store_prepare(
+		    r, &r->of_case,
+		    "SELECT payload, seq, case_no FROM event WHERE case_no=?1 AND case_no>0 UNION ALL"
+		    " SELECT payload, seq, case_no FROM event WHERE case_no=0 AND kind IN "
+		    "('started','alive') AND"
+		    " seq > (SELECT min(seq) FROM event WHERE case_no=?1 AND case_no>0)"
+		    " AND seq < (SELECT max(seq) FROM event WHERE case_no=?1 AND case_no>0)"
+		    " ORDER BY 2",
+		    e);
 	if (n == 0) /* the newest first: those are the labels that are on packs now */
-		n = prepare(r, &r->batches,
-		            "SELECT payload FROM event WHERE kind = 'labelled' ORDER BY seq DESC", e);
+		n = store_prepare(r, &r->batches,
+		                  "SELECT payload FROM event WHERE kind = 'labelled' ORDER BY seq DESC", e);
 	if (n == 0)
-		n = prepare(r, &r->slips_of,
-		            "SELECT payload FROM event WHERE case_no=? AND case_no>0 AND kind IN"
-		            " ('slip-queued','slip-state') ORDER BY seq",
-		            e);
+		n = store_prepare(r, &r->slips_of,
+		                  "SELECT payload FROM event WHERE case_no=? AND case_no>0 AND kind IN"
+		                  " ('slip-queued','slip-state') ORDER BY seq",
+		                  e);
 	if (n == 0)
-		n = prepare(r, &r->begin, "BEGIN IMMEDIATE", e);
+		n = store_prepare(r, &r->begin, "BEGIN IMMEDIATE", e);
 	if (n == 0)
-		n = prepare(r, &r->commit, "COMMIT", e);
+		n = store_prepare(r, &r->commit, "COMMIT", e);
 	return n;
 }
 
 /* The last event must hash to what stands beside it: a torn or exchanged tail is found before anything is
  * added. The whole chain is `audit verify`'s work. */
-static int check_tail(struct record *r, struct error *e)
+int store_check_tail(struct record *r, struct error *e)
 {
 	sqlite3_stmt *s = NULL;
 	int code = sqlite3_prepare_v2(r->db, "SELECT seq,payload,hash FROM event ORDER BY seq DESC LIMIT 2",
@@ -256,7 +247,7 @@ static int lock_folder(struct record *r, const char *folder, struct error *e)
 	return 0;
 }
 
-static int open_db(struct record *r, const char *file, int flags, struct error *e)
+int store_open_db(struct record *r, const char *file, int flags, struct error *e)
 {
 	int code = sqlite3_open_v2(file, &r->db, flags | SQLITE_OPEN_NOMUTEX, NULL); /* one thread */
 	if (code != SQLITE_OK)
@@ -275,7 +266,7 @@ int record_open(struct record **out, const char *folder, struct error *e)
 	snprintf(file, sizeof file, "%s/" RECORD_FILE, folder);
 	int n = lock_folder(r, folder, e);
 	if (n == 0)
-		n = open_db(r, file, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, e);
+		n = store_open_db(r, file, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, e);
 	if (n == 0)
 		n = run(r,
 		        "PRAGMA locking_mode=EXCLUSIVE; PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; "
@@ -285,120 +276,15 @@ int record_open(struct record **out, const char *folder, struct error *e)
 	if (n == 0)
 		n = check_schema(r, e);
 	if (n == 0)
-		n = prepare_all(r, e);
+		n = store_prepare_all(r, e);
 	if (n == 0)
-		n = check_tail(r, e);
+		n = store_check_tail(r, e);
 	if (n < 0) {
 		record_close(r);
 		return n;
 	}
 	*out = r;
 	return 0;
-}
-
-/* `name`: the file as SQLite is told it, with flags. */
-static int open_readable(struct record **out, const char *file, const char *name, int flags, struct error *e)
-{
-	struct record *r = calloc(1, sizeof *r);
-	if (!r)
-		return error_set(e, -ENOMEM, "out of memory: try again");
-	r->lock = -1;
-	int n = 0;
-	if (access(file, R_OK) < 0)
-		n = error_set(e, -errno, "cannot read the record %s: %s: check the path", file,
-		              strerror(errno));
-	if (n == 0)
-		n = open_db(r, name, flags, e);
-	if (n == 0)
-		n = version_of(r, &r->schema, e);
-	if (n == 0 && (r->schema < 1 || r->schema > RECORD_SCHEMA))
-		n = error_set(e, r->schema > RECORD_SCHEMA ? -EPROTO : -EUCLEAN,
-		              "%s has schema %d, this program reads 1 to %d: use the version that wrote it",
-		              file, r->schema, RECORD_SCHEMA);
-	if (n == 0)
-		n = prepare_all(r, e);
-	if (n < 0) {
-		record_close(r);
-		return n;
-	}
-	*out = r;
-	return 0;
-}
-
-int record_open_copy(struct record **out, const char *file, struct error *e)
-{
-	return open_readable(out, file, file, SQLITE_OPEN_READONLY, e);
-}
-
-/* SQLite writes nothing beside a file that it is told does not change. */
-static void unchanging(const char *file, char name[8192])
-{
-	int n = snprintf(name, 8192, "file:");
-	for (const char *p = file; *p && n < 8000; p++)
-		n += snprintf(name + n, 8192 - (size_t)n, strchr("%?#", *p) ? "%%%02X" : "%c",
-		              (unsigned char)*p);
-	snprintf(name + n, 8192 - (size_t)n, "?immutable=1");
-}
-
-static int copy_file(const char *from, const char *to)
-{
-	char part[65536];
-	ssize_t got = 0;
-	int in = open(from, O_RDONLY | O_CLOEXEC);
-	int out = in < 0 ? -1 : open(to, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
-	int n = in < 0 || out < 0 ? -errno : 0;
-	while (n == 0 && (got = read(in, part, sizeof part)) > 0)
-		n = write(out, part, (size_t)got) == got ? 0 : -ENOSPC;
-	if (n == 0 && got < 0)
-		n = -errno;
-	if (in >= 0)
-		close(in);
-	if (out >= 0)
-		close(out);
-	return n;
-}
-
-/* What a kill left in the log belongs to the record, and only a copy of both can be read without a change. */
-static int open_with_log(struct record **out, const char *file, const char *log, struct error *e)
-{
-	const char *tmp = getenv("TMPDIR");
-	char folder[512], copy[600], copy_log[700];
-	snprintf(folder, sizeof folder, "%.400s/bandtally-check-XXXXXX", tmp && *tmp ? tmp : "/tmp");
-	if (!mkdtemp(folder))
-		return error_set(e, -errno, "cannot make a folder like %s: %s: check $TMPDIR", folder,
-		                 strerror(errno));
-	snprintf(copy, sizeof copy, "%s/" RECORD_FILE, folder);
-	snprintf(copy_log, sizeof copy_log, "%s-wal", copy);
-	int n = copy_file(file, copy);
-	if (n == 0)
-		n = copy_file(log, copy_log);
-	if (n < 0)
-		error_set(e, n, "cannot read the record %s by a copy in %s: %s: check the space there", file,
-		          folder, strerror(-n));
-	else
-		n = open_readable(out, file, copy, SQLITE_OPEN_READWRITE, e);
-	unlink(copy_log);
-	unlink(copy);
-	snprintf(copy_log, sizeof copy_log, "%s-shm", copy);
-	unlink(copy_log);
-	rmdir(folder);
-	return n;
-}
-
-int record_open_still(struct record **out, const char *file, struct error *e)
-{
-	char log[4200], name[8192];
-	struct stat st;
-	snprintf(log, sizeof log, "%.4090s-wal", file);
-	unchanging(file, name);
-	int n = stat(log, &st) == 0 && st.st_size
-	            ? open_with_log(out, file, log, e)
-	            : open_readable(out, file, name, SQLITE_OPEN_READONLY | SQLITE_OPEN_URI, e);
-	if (n == 0 && (n = check_tail(*out, e)) < 0) {
-		record_close(*out);
-		*out = NULL;
-	}
-	return n;
 }
 
 void record_close(struct record *r)
@@ -500,327 +386,4 @@ int64_t record_last(const struct record *r, struct chain *chain)
 	if (chain)
 		*chain = r->chain;
 	return r->last_seq;
-}
-
-/* -EPROTO where it is of a later format, -EINVAL where it cannot be read. */
-static int read_row(sqlite3_stmt *s, struct event *ev, struct error *e)
-{
-	const char *text = (const char *)sqlite3_column_text(s, 0);
-	size_t size = (size_t)sqlite3_column_bytes(s, 0);
-	if (!text && sqlite3_errcode(sqlite3_db_handle(s)) == SQLITE_NOMEM)
-		return error_set(e, -ENOMEM, "cannot read the record: out of memory: try again");
-	int n = event_read(ev, text ? text : "", size, e);
-	if (n == 0 && ev->format == 1) /* which did not say: as it has been read on this computer until now */
-		ev->at.utc_min = clock_utc_min(ev->at.wall_ms);
-	return n < 0 && text && event_format(text, size) > FORMAT_VERSION ? -EPROTO : n;
-}
-
-/* Columns: the payload; its seq and its case where they are asked for. */
-static void unreadable(sqlite3_stmt *s, struct event *ev)
-{
-	int columns = sqlite3_column_count(s);
-	memset(ev, 0, sizeof *ev);
-	ev->kind = EV_UNREADABLE;
-	ev->seq = columns > 1 ? sqlite3_column_int64(s, 1) : 0;
-	ev->case_no = columns > 2 ? sqlite3_column_int(s, 2) : 0;
-}
-
-static int each_row(struct record *r, sqlite3_stmt *s, record_event_fn each, void *context, struct error *e)
-{
-	struct event *ev = malloc(sizeof *ev);
-	int n = ev ? 0 : error_set(e, -ENOMEM, "cannot read the record: out of memory: try again"),
-	    code = SQLITE_OK;
-	while (n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW) {
-		n = read_row(s, ev, e);
-		if (n == -EINVAL) {
-			unreadable(s, ev);
-			n = 0;
-		}
-		if (n == 0)
-			n = each(context, ev);
-	}
-	free(ev);
-	sqlite3_reset(s);
-	if (n == 0 && code != SQLITE_DONE && code != SQLITE_OK)
-		return store_fault(r, code, "read the record", e);
-	return n < 0 ? n : 0;
-}
-
-int record_each(struct record *r, int32_t case_no, record_event_fn each, void *context, struct error *e)
-{
-	if (case_no) {
-		sqlite3_bind_int(r->of_case, 1, case_no);
-		return each_row(r, r->of_case, each, context, e);
-	}
-	sqlite3_stmt *s = NULL;
-	int n = prepare(r, &s, "SELECT payload, seq FROM event ORDER BY seq", e);
-	if (n == 0)
-		n = each_row(r, s, each, context, e);
-	sqlite3_finalize(s);
-	return n;
-}
-
-int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
-                        struct error *e)
-{
-	char sql[160];
-	sqlite3_stmt *s = NULL;
-	/* The kind's name is part of the text, not bound: else the index of kinds could not be used. */
-	snprintf(sql, sizeof sql,
-	         "SELECT payload, seq FROM event WHERE case_no = 0 AND kind = '%s' ORDER BY seq",
-	         event_name(kind));
-	int n = prepare(r, &s, sql, e);
-	if (n == 0)
-		n = each_row(r, s, each, context, e);
-	sqlite3_finalize(s);
-	return n;
-}
-
-int record_each_setting(struct record *r, record_event_fn each, void *context, struct error *e)
-{
-	sqlite3_stmt *s = NULL;
-	int n = prepare(r, &s, "SELECT payload, seq FROM event WHERE " OF_THE_PAST " ORDER BY seq", e);
-	if (n == 0)
-		n = each_row(r, s, each, context, e);
-	sqlite3_finalize(s);
-	return n;
-}
-
-int record_chain_at(struct record *r, int64_t seq, struct chain *chain, struct error *e)
-{
-	sqlite3_stmt *s = NULL;
-	int n = prepare(r, &s, "SELECT hash FROM event WHERE seq = ?", e), code = SQLITE_OK;
-	if (n < 0)
-		return n;
-	sqlite3_bind_int64(s, 1, seq);
-	code = sqlite3_step(s);
-	if (code == SQLITE_ROW && sqlite3_column_bytes(s, 0) == CHAIN_BYTES)
-		memcpy(chain->hash, sqlite3_column_blob(s, 0), CHAIN_BYTES);
-	else if (code == SQLITE_ROW || code == SQLITE_DONE)
-		n = error_set(e, -ENOENT,
-		              "there is no event %" PRId64 " in the record: see 'bandtally audit'", seq);
-	else
-		n = store_fault(r, code, "read the record", e);
-	sqlite3_finalize(s);
-	return n;
-}
-
-int record_each_case_edge(struct record *r, record_event_fn each, void *context, struct error *e)
-{
-	sqlite3_stmt *s = NULL;
-	int n = prepare(r, &s,
-	                "SELECT payload, seq FROM event WHERE kind = 'case-opened' UNION ALL"
-	                " SELECT payload, seq FROM event WHERE kind = 'case-ended' ORDER BY 2",
-	                e);
-	if (n == 0)
-		n = each_row(r, s, each, context, e);
-	sqlite3_finalize(s);
-	return n;
-}
-
-/* How far back a start looks for the last sign of life before it; more than one scan's events. */
-#define LAST_SIGNS "16"
-
-/* Numbers that must not be given out again, and where a case is, stand in a text that cannot be used as a whole. */
-static void keep_numbers(struct station *st, sqlite3_stmt *s, int32_t *room)
-{
-	const char *text = (const char *)sqlite3_column_text(s, 0),
-	           *key = (const char *)sqlite3_column_text(s, 5);
-	_cleanup_(json_drop) json_t *o =
-	    text ? json_read(text, (size_t)sqlite3_column_bytes(s, 0), NULL) : NULL;
-	int64_t in = json_number(o, "room", 0), last = json_number(json_object_get(o, "batch"), "last", 0);
-	int slip = 0;
-	*room = in > 0 && in <= INT32_MAX ? (int32_t)in : 0;
-	if (last > st->last_item_no && last <= 99999999)
-		st->last_item_no = last;
-	if (key && sscanf(key, "slip:%9d", &slip) == 1 && slip > st->last_slip_no)
-		st->last_slip_no = slip;
-}
-
-static void not_followed(struct station *st, sqlite3_stmt *s)
-{
-	int32_t room;
-	struct unfollowed u = {.seq = sqlite3_column_int64(s, 1), .case_no = sqlite3_column_int(s, 3)};
-	const char *kind = (const char *)sqlite3_column_text(s, 4);
-	snprintf(u.kind, sizeof u.kind, "%s", kind ? kind : "");
-	keep_numbers(st, s, &room);
-	station_not_followed(st, &u, room);
-}
-
-static int load_row(sqlite3_stmt *s, struct station *st, struct event *ev, struct error *e)
-{
-	int counts = sqlite3_column_int(s, 2), n = read_row(s, ev, e);
-	if (n == 0) {
-		struct event alive = {.kind = EV_ALIVE, .at = ev->at};
-		n = station_apply(st, counts ? ev : &alive);
-	}
-	if (n == -ENOMEM)
-		return error_set(e, n, "cannot read the record: out of memory: try again");
-	if (n == -EPROTO)
-		return n;
-	if (n < 0 && counts)
-		not_followed(st, s);
-	return 0;
-}
-
-/* Ended cases leave behind only their numbers, their slips and what is owed: the rest of their events is
- * skipped, which is what lets a station with twenty thousand cases start at once. But when they happened
- * counts: a power cut is measured from the last sign of life, in whatever case that was. */
-int record_load(struct record *r, struct station *st, struct error *e)
-{
-	sqlite3_stmt *s = NULL;
-	int code = SQLITE_OK;
-	struct event *ev = malloc(sizeof *ev);
-	int n = ev ? 0 : error_set(e, -ENOMEM, "out of memory: try again");
-	if (n == 0)
-		n = prepare(r, &s,
-		            "SELECT payload, seq, 1, case_no, kind, key FROM event WHERE " LASTING
-		            " UNION ALL"
-		            " SELECT payload, seq, 1, case_no, kind, key FROM event WHERE case_no > 0 AND "
-		            "NOT " LASTING " AND case_no IN"
-		            " (SELECT case_no FROM event WHERE kind = 'case-opened' EXCEPT"
-		            " SELECT case_no FROM event WHERE kind = 'case-ended') UNION ALL"
-		            " SELECT payload, event.seq, 0, case_no, kind, key FROM (SELECT seq AS start "
-		            "FROM event WHERE kind = "
-		            "'started'"
-		            " UNION ALL SELECT max(seq) + 1 FROM event) CROSS JOIN event"
-		            " ON event.seq BETWEEN start - " LAST_SIGNS " AND start - 1 WHERE NOT " LASTING
-		            " ORDER BY 2",
-		            e);
-	while (n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW)
-		n = load_row(s, st, ev, e);
-	free(ev);
-	sqlite3_finalize(s);
-	if (n == 0 && code != SQLITE_DONE)
-		return store_fault(r, code, "read the record", e);
-	return n < 0 ? n : 0;
-}
-
-static int keep_one(void *context, const struct event *ev)
-{
-	*(struct event *)context = *ev;
-	return 1;
-}
-
-static int by_key(struct record *r, const char *key, struct event *ev)
-{
-	sqlite3_bind_text(r->by_key, 1, key, -1, SQLITE_STATIC);
-	ev->seq = 0;
-	ev->case_no = ev->n = 0;
-	ev->kind = EV_STOPPED;
-	int n = each_row(r, r->by_key, keep_one, ev, NULL);
-	return n < 0 ? n : ev->kind == EV_UNREADABLE ? -EUCLEAN : ev->seq != 0;
-}
-
-int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back)
-{
-	struct event ev;
-	int n = identity[0] ? by_key(r, identity, &ev) : 0;
-	if (n == 1) {
-		*case_no = ev.case_no;
-		*back = ev.n == 1;
-	}
-	return n;
-}
-
-/* The events of one slip, in order, among those of its case. */
-static int follow_slip(void *context, const struct event *ev)
-{
-	struct slip *slip = context;
-	if ((ev->kind != EV_SLIP_QUEUED && ev->kind != EV_SLIP_STATE) || ev->n != slip->number)
-		return 0;
-	if (ev->kind == EV_SLIP_QUEUED) {
-		slip->kind = ev->what;
-		slip->copy = (uint8_t)ev->other;
-		slip->room = ev->room;
-		slip->state = SLIP_QUEUED;
-	} else if (slip->state != SLIP_SEEN) {
-		slip->state = ev->what;
-		slip->job = (int32_t)ev->ref;
-	}
-	return 0;
-}
-
-int record_slip_of(struct record *r, int32_t slip, struct slip *out)
-{
-	struct event ev;
-	char key[24];
-	snprintf(key, sizeof key, "slip:%d", (int)slip);
-	int n = by_key(r, key, &ev);
-	if (n != 1)
-		return n;
-	*out = (struct slip){.number = slip, .case_no = ev.case_no, .room = ev.room};
-	sqlite3_bind_int(r->slips_of, 1, ev.case_no);
-	n = each_row(r, r->slips_of, follow_slip, out, NULL);
-	return n < 0 ? n : 1;
-}
-
-struct batch_search {
-	int64_t number;
-	struct batch *out;
-	int found, unreadable;
-};
-
-static int match_batch(void *context, const struct event *ev)
-{
-	struct batch_search *b = context;
-	b->unreadable |= ev->kind == EV_UNREADABLE;
-	if (ev->kind == EV_LABELLED && ev->batch.first <= b->number && b->number <= ev->batch.last) {
-		*b->out = ev->batch;
-		b->found = 1;
-		return 1;
-	}
-	return 0;
-}
-
-int record_batch_of(struct record *r, int64_t number, struct batch *out)
-{
-	struct batch_search b = {.number = number, .out = out};
-	int n = each_row(r, r->batches, match_batch, &b, NULL);
-	return n < 0 ? n : !b.found && b.unreadable ? -EUCLEAN : b.found;
-}
-
-int record_copy_start(struct record *r, const char *file, struct error *e)
-{
-	if (r->copy)
-		return error_set(e, -EBUSY,
-		                 "a copy of the record is being made already: wait for it and try again");
-	int code = sqlite3_open_v2(file, &r->copy_db, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, NULL);
-	if (code == SQLITE_OK)
-		r->copy = sqlite3_backup_init(r->copy_db, "main", r->db, "main");
-	if (!r->copy) {
-		error_set(e, -EIO, "cannot make a copy at %s: %s: check the path and the space", file,
-		          sqlite3_errmsg(r->copy_db));
-		sqlite3_close(r->copy_db);
-		r->copy_db = NULL;
-		return -EIO;
-	}
-	return 0;
-}
-
-int record_copy_step(struct record *r, int pages, struct error *e)
-{
-	int code = sqlite3_backup_step(r->copy, pages);
-	if (code == SQLITE_OK)
-		return 1;
-	int n = sqlite3_backup_finish(r->copy);
-	r->copy = NULL;
-	/* The copy is a plain file that needs no -wal beside it. */
-	if (code == SQLITE_DONE && n == SQLITE_OK)
-		sqlite3_exec(r->copy_db, "PRAGMA journal_mode=DELETE", NULL, NULL, NULL);
-	sqlite3_close(r->copy_db);
-	r->copy_db = NULL;
-	return code == SQLITE_DONE && n == SQLITE_OK
-	           ? 0
-	           : error_set(e, -EIO, "the copy of the record failed: %s: try again", sqlite3_errstr(code));
-}
-
-void record_copy_stop(struct record *r)
-{
-	if (!r->copy)
-		return;
-	sqlite3_backup_finish(r->copy);
-	sqlite3_close(r->copy_db);
-	r->copy = NULL;
-	r->copy_db = NULL;
 }

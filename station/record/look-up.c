@@ -1,0 +1,88 @@
+#include <errno.h>
+#include <stdio.h>
+
+#include "record/store-internal.h"
+
+static int keep_one(void *context, const struct event *ev)
+{
+	*(struct event *)context = *ev;
+	return 1;
+}
+
+static int by_key(struct record *r, const char *key, struct event *ev)
+{
+	sqlite3_bind_text(r->by_key, 1, key, -1, SQLITE_STATIC);
+	ev->seq = 0;
+	ev->case_no = ev->n = 0;
+	ev->kind = EV_STOPPED;
+	int n = store_each_row(r, r->by_key, keep_one, ev, NULL);
+	return n < 0 ? n : ev->kind == EV_UNREADABLE ? -EUCLEAN : ev->seq != 0;
+}
+
+int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back)
+{
+	struct event ev;
+	int n = identity[0] ? by_key(r, identity, &ev) : 0;
+	if (n == 1) {
+		*case_no = ev.case_no;
+		*back = ev.n == 1;
+	}
+	return n;
+}
+
+/* The events of one slip, in order, among those of its case. */
+static int follow_slip(void *context, const struct event *ev)
+{
+	struct slip *slip = context;
+	if ((ev->kind != EV_SLIP_QUEUED && ev->kind != EV_SLIP_STATE) || ev->n != slip->number)
+		return 0;
+	if (ev->kind == EV_SLIP_QUEUED) {
+		slip->kind = ev->what;
+		slip->copy = (uint8_t)ev->other;
+		slip->room = ev->room;
+		slip->state = SLIP_QUEUED;
+	} else if (slip->state != SLIP_SEEN) {
+		slip->state = ev->what;
+		slip->job = (int32_t)ev->ref;
+	}
+	return 0;
+}
+
+int record_slip_of(struct record *r, int32_t slip, struct slip *out)
+{
+	struct event ev;
+	char key[24];
+	snprintf(key, sizeof key, "slip:%d", (int)slip);
+	int n = by_key(r, key, &ev);
+	if (n != 1)
+		return n;
+	*out = (struct slip){.number = slip, .case_no = ev.case_no, .room = ev.room};
+	sqlite3_bind_int(r->slips_of, 1, ev.case_no);
+	n = store_each_row(r, r->slips_of, follow_slip, out, NULL);
+	return n < 0 ? n : 1;
+}
+
+struct batch_search {
+	int64_t number;
+	struct batch *out;
+	int found, unreadable;
+};
+
+static int match_batch(void *context, const struct event *ev)
+{
+	struct batch_search *b = context;
+	b->unreadable |= ev->kind == EV_UNREADABLE;
+	if (ev->kind == EV_LABELLED && ev->batch.first <= b->number && b->number <= ev->batch.last) {
+		*b->out = ev->batch;
+		b->found = 1;
+		return 1;
+	}
+	return 0;
+}
+
+int record_batch_of(struct record *r, int64_t number, struct batch *out)
+{
+	struct batch_search b = {.number = number, .out = out};
+	int n = store_each_row(r, r->batches, match_batch, &b, NULL);
+	return n < 0 ? n : !b.found && b.unreadable ? -EUCLEAN : b.found;
+}

@@ -1,0 +1,126 @@
+#include <errno.h>
+#include <inttypes.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/clock.h"
+#include "record/event-text.h"
+#include "record/event.h"
+#include "record/store-internal.h"
+
+/* -EPROTO where it is of a later format, -EINVAL where it cannot be read. */
+int store_read_row(sqlite3_stmt *s, struct event *ev, struct error *e)
+{
+	const char *text = (const char *)sqlite3_column_text(s, 0);
+	size_t size = (size_t)sqlite3_column_bytes(s, 0);
+	if (!text && sqlite3_errcode(sqlite3_db_handle(s)) == SQLITE_NOMEM)
+		return error_set(e, -ENOMEM, "cannot read the record: out of memory: try again");
+	int n = event_read(ev, text ? text : "", size, e);
+	if (n == 0 && ev->format == 1) /* which did not say: as it has been read on this computer until now */
+		ev->at.utc_min = clock_utc_min(ev->at.wall_ms);
+	return n < 0 && text && event_format(text, size) > FORMAT_VERSION ? -EPROTO : n;
+}
+
+/* Columns: the payload; its seq and its case where they are asked for. */
+static void unreadable(sqlite3_stmt *s, struct event *ev)
+{
+	int columns = sqlite3_column_count(s);
+	memset(ev, 0, sizeof *ev);
+	ev->kind = EV_UNREADABLE;
+	ev->seq = columns > 1 ? sqlite3_column_int64(s, 1) : 0;
+	ev->case_no = columns > 2 ? sqlite3_column_int(s, 2) : 0;
+}
+
+int store_each_row(struct record *r, sqlite3_stmt *s, record_event_fn each, void *context, struct error *e)
+{
+	struct event *ev = malloc(sizeof *ev);
+	int n = ev ? 0 : error_set(e, -ENOMEM, "cannot read the record: out of memory: try again"),
+	    code = SQLITE_OK;
+	while (n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW) {
+		n = store_read_row(s, ev, e);
+		if (n == -EINVAL) {
+			unreadable(s, ev);
+			n = 0;
+		}
+		if (n == 0)
+			n = each(context, ev);
+	}
+	free(ev);
+	sqlite3_reset(s);
+	if (n == 0 && code != SQLITE_DONE && code != SQLITE_OK)
+		return store_fault(r, code, "read the record", e);
+	return n < 0 ? n : 0;
+}
+
+int record_each(struct record *r, int32_t case_no, record_event_fn each, void *context, struct error *e)
+{
+	if (case_no) {
+		sqlite3_bind_int(r->of_case, 1, case_no);
+		return store_each_row(r, r->of_case, each, context, e);
+	}
+	sqlite3_stmt *s = NULL;
+	int n = store_prepare(r, &s, "SELECT payload, seq FROM event ORDER BY seq", e);
+	if (n == 0)
+		n = store_each_row(r, s, each, context, e);
+	sqlite3_finalize(s);
+	return n;
+}
+
+int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
+                        struct error *e)
+{
+	char sql[160];
+	sqlite3_stmt *s = NULL;
+	/* The kind's name is part of the text, not bound: else the index of kinds could not be used. */
+	snprintf(sql, sizeof sql,
+	         "SELECT payload, seq FROM event WHERE case_no = 0 AND kind = '%s' ORDER BY seq",
+	         event_name(kind));
+	int n = store_prepare(r, &s, sql, e);
+	if (n == 0)
+		n = store_each_row(r, s, each, context, e);
+	sqlite3_finalize(s);
+	return n;
+}
+
+int record_each_setting(struct record *r, record_event_fn each, void *context, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int n = store_prepare(r, &s, "SELECT payload, seq FROM event WHERE " OF_THE_PAST " ORDER BY seq", e);
+	if (n == 0)
+		n = store_each_row(r, s, each, context, e);
+	sqlite3_finalize(s);
+	return n;
+}
+
+int record_chain_at(struct record *r, int64_t seq, struct chain *chain, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int n = store_prepare(r, &s, "SELECT hash FROM event WHERE seq = ?", e), code = SQLITE_OK;
+	if (n < 0)
+		return n;
+	sqlite3_bind_int64(s, 1, seq);
+	code = sqlite3_step(s);
+	if (code == SQLITE_ROW && sqlite3_column_bytes(s, 0) == CHAIN_BYTES)
+		memcpy(chain->hash, sqlite3_column_blob(s, 0), CHAIN_BYTES);
+	else if (code == SQLITE_ROW || code == SQLITE_DONE)
+		n = error_set(e, -ENOENT,
+		              "there is no event %" PRId64 " in the record: see 'bandtally audit'", seq);
+	else
+		n = store_fault(r, code, "read the record", e);
+	sqlite3_finalize(s);
+	return n;
+}
+
+int record_each_case_edge(struct record *r, record_event_fn each, void *context, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int n = store_prepare(r, &s,
+	                      "SELECT payload, seq FROM event WHERE kind = 'case-opened' UNION ALL"
+	                      " SELECT payload, seq FROM event WHERE kind = 'case-ended' ORDER BY 2",
+	                      e);
+	if (n == 0)
+		n = store_each_row(r, s, each, context, e);
+	sqlite3_finalize(s);
+	return n;
+}

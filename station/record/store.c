@@ -141,6 +141,24 @@ int store_prepare(struct record *r, sqlite3_stmt **s, const char *sql, struct er
 	return code == SQLITE_OK ? 0 : store_fault(r, code, "read the record", e);
 }
 
+/* The events of a case; the starts of the station that fell into it, up to its end, and the last mark in time before
+ * each: those are what its clocks need over a power cut. What came to it after its end (a correction, a copy) does not
+ * make it longer. */
+static const char of_case[] =
+    "WITH span(a, z) AS MATERIALIZED (SELECT"
+    " (SELECT min(seq) FROM event WHERE case_no=?1 AND case_no>0),"
+    " coalesce((SELECT min(seq) FROM event WHERE case_no=?1 AND case_no>0 AND kind='case-ended'),"
+    " (SELECT max(seq) FROM event WHERE case_no=?1 AND case_no>0))),"
+    " start(seq) AS MATERIALIZED (SELECT event.seq FROM span CROSS JOIN event"
+    " WHERE kind='started' AND event.seq>a AND event.seq<z)"
+    " SELECT payload, seq, case_no FROM event WHERE case_no=?1 AND case_no>0 UNION ALL"
+    " SELECT payload, seq, case_no FROM event WHERE seq IN (SELECT seq FROM start UNION ALL"
+    " SELECT (SELECT e.seq FROM event AS e WHERE e.case_no=0 AND e.kind='alive' AND e.seq<start.seq AND "
+    "e.seq>"
+    " max(a, coalesce((SELECT max(p.seq) FROM event AS p WHERE p.kind='started' AND p.seq<start.seq), 0))"
+    " ORDER BY e.seq DESC LIMIT 1) FROM start, span)"
+    " ORDER BY 2";
+
 int store_prepare_all(struct record *r, struct error *e)
 {
 	int n = store_prepare(r, &r->insert,
@@ -150,15 +168,7 @@ int store_prepare_all(struct record *r, struct error *e)
 		    r, &r->by_key,
 		    "SELECT payload FROM event WHERE key=? AND key<>'' ORDER BY seq DESC LIMIT 1", e);
 	if (n == 0)
-		n = store_prepare(
-		    r, &r->of_case,
-		    "SELECT payload, seq, case_no FROM event WHERE case_no=?1 AND case_no>0 UNION ALL"
-		    " SELECT payload, seq, case_no FROM event WHERE case_no=0 AND kind IN "
-		    "('started','alive') AND"
-		    " seq > (SELECT min(seq) FROM event WHERE case_no=?1 AND case_no>0)"
-		    " AND seq < (SELECT max(seq) FROM event WHERE case_no=?1 AND case_no>0)"
-		    " ORDER BY 2",
-		    e);
+		n = store_prepare(r, &r->of_case, of_case, e);
 	if (n == 0) /* the newest first: those are the labels that are on packs now */
 		n = store_prepare(r, &r->batches,
 		                  "SELECT payload FROM event WHERE kind = 'labelled' ORDER BY seq DESC", e);

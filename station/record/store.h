@@ -50,8 +50,8 @@ int record_load(struct record *r, struct station *st, struct error *e);
 /* Of an event that cannot be read the callbacks get EV_UNREADABLE, its seq where it is known, and its case; -EPROTO where
  * it has a later format.
  *
- * Each event in order: all of them (case_no 0), or those of one case with the starts and marks in time of the
- * station from its opening on, which its clocks need. The callback returns 0 to go on. */
+ * Each event in order: all of them (case_no 0), or those of one case with what its clocks need until it ended: the
+ * starts of the station, and the last mark in time before each. The callback returns 0 to go on. */
 typedef int (*record_event_fn)(void *context, const struct event *e);
 int record_each(struct record *r, int32_t case_no, record_event_fn each, void *context, struct error *e);
 

@@ -104,8 +104,8 @@ struct story {
 	struct story_point points[POLICY_LIST_MAX];
 };
 
-/* Folds the `count` events of one case, oldest first, with the station's starts and marks in time from its
- * opening on among them, as its clocks need (record_each() gives them so). `now` is until when the clocks of
+/* Folds the `count` events of one case, oldest first, with what its clocks need among them: the station's
+ * starts, and the last mark in time before each (record_each() gives them so). `now` is until when the clocks of
  * a case that is still open run; of one that has ended it is not looked at. 0 with a story that is the
  * caller's to free(), -ENOENT where there are no events, -ENOMEM. */
 int story_make(struct story **out, const struct event *events, int count, struct moment now);

@@ -527,6 +527,45 @@ static void a_case_is_told_with_the_power_cuts_that_fell_into_it(void **state)
 	folder_remove(folder);
 }
 
+/* What is entered for it years later does not make it years long. */
+static void a_case_that_has_ended_stays_as_long_as_it_was(void **state)
+{
+	char folder[FOLDER_MAX];
+	struct record *r = NULL;
+	struct error e = {0};
+	struct buf told = {0};
+	struct event events[] = {
+	    {.kind = EV_STARTED, .n = 1},
+	    {.kind = EV_ALIVE},
+	    {.kind = EV_CASE_OPENED, .case_no = 1},
+	    {.kind = EV_STARTED, .n = 2},
+	    {.kind = EV_ALIVE},
+	    {.kind = EV_ALIVE},
+	    {.kind = EV_STARTED, .n = 3},
+	    {.kind = EV_STARTED, .n = 4},
+	    {.kind = EV_ALIVE},
+	    {.kind = EV_CASE_ENDED, .case_no = 1, .what = END_CANCELLED},
+	    {.kind = EV_ALIVE},
+	    {.kind = EV_STARTED, .n = 5},
+	    {.kind = EV_CORRECTION, .case_no = 1, .text = "seen by the ward"},
+	    {.kind = EV_CASE_ENDED,
+	     .case_no = 1,
+	     .what = END_CANCELLED}, /* which a fault of ours might write */
+	};
+	(void)state;
+	folder_make(folder);
+	assert_int_equal(record_open(&r, folder, &e), 0);
+	assert_int_equal(record_append(r, events, sizeof events / sizeof *events, &e), 0);
+	assert_int_equal(record_each(r, 1, note_number, &told, &e), 0);
+	assert_string_equal(told.data, "3 4 6 7 8 10 13 14 ");
+	buf_clear(&told);
+	assert_int_equal(record_each(r, 2, note_number, &told, &e), 0);
+	assert_int_equal(told.size, 0);
+	record_close(r);
+	buf_free(&told);
+	folder_remove(folder);
+}
+
 /* Whatever the reason: the next scan must be stored. */
 static void after_what_could_not_be_stored_the_next_is(void **state)
 {
@@ -566,6 +605,7 @@ int main(void)
 	    cmocka_unit_test(a_label_that_was_printed_anew_has_its_new_lot),
 	    cmocka_unit_test(an_item_comes_from_the_last_case_that_used_it),
 	    cmocka_unit_test(a_case_is_told_with_the_power_cuts_that_fell_into_it),
+	    cmocka_unit_test(a_case_that_has_ended_stays_as_long_as_it_was),
 	    cmocka_unit_test(after_what_could_not_be_stored_the_next_is),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

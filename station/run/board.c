@@ -112,15 +112,18 @@ void board_show(struct daemon *d)
 	uint64_t now = to_show(d);
 	if (!d->board || d->shown == now)
 		return;
+	int failed = 0;
 	for (int i = 0; i < d->core.station.n_rooms; i++) {
 		json_t *view = teller_room(&d->core, d->core.station.rooms[i].number);
 		put_faults(d, view, d->core.station.rooms[i].number);
-		send_object(d, "view", view);
+		failed |= send_object(d, "view", view) < 0;
 	}
 	json_t *status = teller_status(&d->core);
 	put_faults(d, status, 0);
-	send_object(d, "status", status);
-	d->shown = now;
+	failed |= send_object(d, "status", status) < 0;
+	/* Where its program does not run it is shown all when it starts. */
+	if (!failed || !child_running(d->board))
+		d->shown = now;
 }
 
 void board_alive(struct daemon *d)
@@ -188,7 +191,7 @@ int board_start(struct daemon *d)
 	if (!d->core.settings.board)
 		return 0;
 	words_of(&w, &d->core.settings);
-	return child_start(&d->board, d->loop, (char *const *)w.word, BOARD_LINE_MAX, 1, &calls, d);
+	return child_start(&d->board, &d->children, (char *const *)w.word, BOARD_LINE_MAX, 1, &calls, d);
 }
 
 void board_stop(struct daemon *d)

@@ -38,6 +38,7 @@ struct driver_child { /* a scanner; its place stays when it is unplugged, so tha
 struct daemon {
 	struct core core;
 	struct loop *loop;
+	struct children children;
 	struct driver_child drivers[DRIVERS_MAX];
 	int n_drivers; /* those without a place are the last */
 	struct child *board, *print;

@@ -110,6 +110,16 @@ static struct watch *watch_new(struct loop *l, int fd, short what, void *context
 	return w;
 }
 
+/* One that cannot be added is none. */
+static int add(struct watch *w, const struct timeval *every)
+{
+	if (event_add(w->event, every) == 0)
+		return 0;
+	w->fd = -1; /* which stays the caller's */
+	watch_free(w);
+	return -ENOMEM;
+}
+
 static int add_timer(struct loop *l, int32_t ms, loop_fn fn, void *context, int once)
 {
 	struct watch *w = watch_new(l, -1, once ? 0 : EV_PERSIST, context);
@@ -118,7 +128,7 @@ static int add_timer(struct loop *l, int32_t ms, loop_fn fn, void *context, int 
 		return -ENOMEM;
 	w->fn = fn;
 	w->once = once;
-	return event_add(w->event, &every) < 0 ? -ENOMEM : 0;
+	return add(w, &every);
 }
 
 int loop_every(struct loop *l, int32_t ms, loop_fn fn, void *context)
@@ -137,7 +147,7 @@ int loop_on_signal(struct loop *l, int signal, loop_signal_fn fn, void *context)
 	if (!w)
 		return -ENOMEM;
 	w->on_signal = fn;
-	return event_add(w->event, NULL) < 0 ? -ENOMEM : 0;
+	return add(w, NULL);
 }
 
 int loop_accept(struct loop *l, int listening_fd, loop_accept_fn fn, void *context)
@@ -147,7 +157,7 @@ int loop_accept(struct loop *l, int listening_fd, loop_accept_fn fn, void *conte
 		return -ENOMEM;
 	w->fd = listening_fd;
 	w->on_accept = fn;
-	return event_add(w->event, NULL) < 0 ? -ENOMEM : 0;
+	return add(w, NULL);
 }
 
 int loop_on_readable(struct loop *l, int fd, loop_fn fn, void *context)
@@ -156,7 +166,7 @@ int loop_on_readable(struct loop *l, int fd, loop_fn fn, void *context)
 	if (!w)
 		return -ENOMEM;
 	w->fn = fn;
-	return event_add(w->event, NULL) < 0 ? -ENOMEM : 0;
+	return add(w, NULL);
 }
 
 int loop_on_exit(struct loop *l, pid_t pid, loop_fn fn, void *context)
@@ -173,7 +183,10 @@ int loop_on_exit(struct loop *l, pid_t pid, loop_fn fn, void *context)
 	w->fd = fd;
 	w->fn = fn;
 	w->once = 1;
-	return event_add(w->event, NULL) < 0 ? -ENOMEM : 0;
+	int n = add(w, NULL);
+	if (n < 0)
+		close(fd);
+	return n;
 }
 
 void loop_cancel(struct loop *l, const void *context)

@@ -39,6 +39,7 @@ struct stream_calls {
 int stream_new(struct stream **out, struct loop *l, int fd, size_t line_max, const struct stream_calls *calls,
                void *context);      /* takes the fd, -1 not: writing only is fine too */
 void stream_free(struct stream *s); /* at once; NULL is fine */
-int stream_send(struct stream *s, const void *bytes, size_t size); /* queued; -ENOBUFS past 8 MiB unsent */
+/* Queued. -ENOBUFS past 8 MiB unsent, or -ENOMEM: a part may have gone, so nothing more can be said on it. */
+int stream_send(struct stream *s, const void *bytes, size_t size);
 
 #endif

@@ -47,6 +47,7 @@ static int start(struct daemon *d, struct error *e)
 	int n = loop_new(&d->loop);
 	if (n < 0)
 		return error_set(e, n, "out of memory: try again");
+	d->children.loop = d->loop;
 	d->core.stored = on_stored;
 	d->core.context = d;
 	n = socket_open(d, e);
@@ -79,6 +80,7 @@ static void stop(struct daemon *d)
 	outbox_stop(d);
 	board_stop(d);
 	d->core.stored = NULL;
+	children_wait(&d->children);
 	core_store(&d->core, &stopped, 1, NULL);
 	snprintf(path, sizeof path, "%s/socket", d->core.folder);
 	remove(path);

@@ -208,7 +208,7 @@ int outbox_start(struct daemon *d)
 		if (s->state == SLIP_QUEUED || s->state == SLIP_SENT || s->state == SLIP_WAITING)
 			put_in(d, s->number, s->copy);
 	}
-	return child_start(&d->print, d->loop, argv, PRINT_LINE_MAX, 1, &calls, d);
+	return child_start(&d->print, &d->children, argv, PRINT_LINE_MAX, 1, &calls, d);
 }
 
 void outbox_stop(struct daemon *d)

@@ -10,7 +10,6 @@
 #include <sys/prctl.h>
 #include <sys/socket.h>
 #include <sys/wait.h>
-#include <time.h>
 #include <unistd.h>
 
 #include "base/clock.h"
@@ -19,9 +18,12 @@
 #define FIRST_WAIT_MS 500
 #define LAST_WAIT_MS 30000
 #define STEADY_MS 60000
+#define PATIENCE_MS 2000  /* from SIGTERM to SIGKILL */
 #define LAST_LINES_MS 200 /* for what it wrote before it ended; a grandchild may hold the pipe open */
 
 struct child {
+	struct children *all;
+	struct child *next;
 	struct loop *loop;
 	char **argv;
 	size_t line_max;
@@ -35,12 +37,19 @@ struct child {
 	int32_t wait_ms;
 	int status; /* wait()'s, once it ended */
 	int ending; /* it ended, and its last lines are still to come */
+	int freed;  /* nobody has it any more, but its program still runs */
+	int waits;  /* for a freed one of its context to end */
 };
 
 static void start_again(void *context);
 
 static void put_away(struct child *c)
 {
+	struct child **at = &c->all->first;
+	while (*at && *at != c)
+		at = &(*at)->next;
+	if (*at)
+		*at = c->next;
 	for (char **a = c->argv; a && *a; a++)
 		free(*a);
 	free(c->argv);
@@ -53,13 +62,20 @@ static void on_line(void *context, const char *line, size_t size)
 	c->calls->line(c->context, c, line, size);
 }
 
+static void again_in(struct child *c, int32_t ms)
+{
+	if (loop_after(c->loop, ms, start_again, c) < 0)
+		log_line("%s is not started again: out of memory: restart the station when no case is open",
+		         c->argv[0]);
+}
+
 /* It has ended and said all that it had to say. The callback comes last: it may free the child. */
 static void ended(void *context)
 {
 	struct child *c = context;
 	int32_t wait_ms = c->wait_ms;
 	c->ending = 0;
-	loop_after(c->loop, wait_ms, start_again, c);
+	again_in(c, wait_ms);
 	c->wait_ms = wait_ms * 2 > LAST_WAIT_MS ? LAST_WAIT_MS : wait_ms * 2;
 	if (c->calls->ended)
 		c->calls->ended(c->context, c, c->status);
@@ -85,10 +101,8 @@ static void on_exit_of(void *context)
 		c->wait_ms = FIRST_WAIT_MS;
 	log_line("%s ended (%s %d)", c->argv[0], WIFSIGNALED(c->status) ? "signal" : "exit code",
 	         WIFSIGNALED(c->status) ? WTERMSIG(c->status) : WEXITSTATUS(c->status));
-	c->ending = c->stream != NULL;
-	if (c->ending)
-		loop_after(c->loop, LAST_LINES_MS, ended, c);
-	else
+	c->ending = c->stream != NULL && loop_after(c->loop, LAST_LINES_MS, ended, c) == 0;
+	if (!c->ending)
 		ended(c);
 }
 
@@ -114,13 +128,47 @@ static void become(const struct child *c, int fd, pid_t parent)
 	_exit(127);
 }
 
-static void start(struct child *c)
+/* A program whose lines or whose end nobody would hear of must not run. */
+static void not_watched(struct child *c, int why)
 {
-	int pair[2];
+	log_line("%s cannot be watched: %s: it is ended, and started again later", c->argv[0],
+	         strerror(-why));
+	loop_cancel(c->loop, c);
 	stream_free(c->stream);
 	c->stream = NULL;
+	kill(c->pid, SIGKILL);
+	waitpid(c->pid, &c->status, 0); /* which comes at once: nothing was asked of it */
+	c->pid = 0;
+	again_in(c, LAST_WAIT_MS);
+}
+
+static int watch(struct child *c, int fd)
+{
+	static const struct stream_calls stream_calls = {on_line, on_end};
+	int n = stream_new(&c->stream, c->loop, fd, c->line_max, &stream_calls, c);
+	if (n < 0)
+		close(fd);
+	return n < 0 ? n : loop_on_exit(c->loop, c->pid, on_exit_of, c);
+}
+
+static int place_is_taken(const struct child *c)
+{
+	for (const struct child *x = c->all->first; x; x = x->next)
+		if (x->freed && x->context == c->context)
+			return 1;
+	return 0;
+}
+
+static void start(struct child *c)
+{
+	int pair[2], n;
+	stream_free(c->stream);
+	c->stream = NULL;
+	c->waits = place_is_taken(c);
+	if (c->waits)
+		return;
 	if (socketpair(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0, pair) < 0) {
-		loop_after(c->loop, LAST_WAIT_MS, start_again, c);
+		again_in(c, LAST_WAIT_MS);
 		return;
 	}
 	pid_t parent = getpid(), pid = fork();
@@ -129,16 +177,14 @@ static void start(struct child *c)
 	close(pair[1]);
 	if (pid < 0) {
 		close(pair[0]);
-		loop_after(c->loop, LAST_WAIT_MS, start_again, c);
+		again_in(c, LAST_WAIT_MS);
 		return;
 	}
 	c->pid = pid;
 	c->started_ms = clock_now().boot_ms;
-	static const struct stream_calls stream_calls = {on_line, on_end};
-	if (stream_new(&c->stream, c->loop, pair[0], c->line_max, &stream_calls, c) < 0)
-		close(pair[0]);
-	loop_on_exit(c->loop, pid, on_exit_of, c);
-	if (c->calls->started)
+	if ((n = watch(c, pair[0])) < 0)
+		not_watched(c, n);
+	else if (c->calls->started)
 		c->calls->started(c->context, c);
 }
 
@@ -151,25 +197,39 @@ static void start_again(void *context)
 	start(c);
 }
 
-int child_start(struct child **out, struct loop *l, char *const *argv, size_t line_max, int talks,
-                const struct child_calls *calls, void *context)
+static char **words_dup(char *const *argv)
 {
-	size_t n = 0;
+	size_t n = 0, i = 0;
 	while (argv[n])
 		n++;
+	char **all = calloc(n + 1, sizeof *all);
+	while (all && i < n && (all[i] = strdup(argv[i])))
+		i++;
+	if (!all || i == n)
+		return all;
+	while (i)
+		free(all[--i]);
+	free(all);
+	return NULL;
+}
+
+int child_start(struct child **out, struct children *all, char *const *argv, size_t line_max, int talks,
+                const struct child_calls *calls, void *context)
+{
 	struct child *c = calloc(1, sizeof *c);
-	if (!c || !(c->argv = calloc(n + 1, sizeof *c->argv))) {
+	if (!c || !(c->argv = words_dup(argv))) {
 		free(c);
 		return -ENOMEM;
 	}
-	c->loop = l;
+	c->all = all;
+	c->next = all->first;
+	all->first = c;
+	c->loop = all->loop;
 	c->line_max = line_max;
 	c->talks = talks;
 	c->calls = calls;
 	c->context = context;
 	c->wait_ms = FIRST_WAIT_MS;
-	for (size_t i = 0; i < n; i++)
-		c->argv[i] = strdup(argv[i]);
 	*out = c;
 	start(c);
 	return 0;
@@ -180,6 +240,31 @@ void child_ask(struct child *c, int (*wanted)(void *context, struct child *c))
 	c->wanted = wanted;
 }
 
+/* Whoever waited for its place may have it. */
+static void buried(void *context)
+{
+	struct child *c = context, *next;
+	struct children *all = c->all;
+	int status;
+	waitpid(c->pid, &status, 0);
+	loop_cancel(c->loop, c);
+	put_away(c);
+	for (c = all->first; c; c = next) {
+		next = c->next;
+		if (c->waits)
+			start(c);
+	}
+	if (all->waited_for)
+		loop_stop(all->loop);
+}
+
+static void kill_it(void *context)
+{
+	struct child *c = context;
+	log_line("%s does not end: it is killed", c->argv[0]);
+	kill(c->pid, SIGKILL);
+}
+
 void child_free(struct child *c)
 {
 	if (!c)
@@ -187,23 +272,46 @@ void child_free(struct child *c)
 	loop_cancel(c->loop, c);
 	stream_free(c->stream);
 	c->stream = NULL;
-	if (c->pid) {
-		kill(c->pid, SIGTERM);
-		int status, i = 0;
-		while (waitpid(c->pid, &status, WNOHANG) == 0 && i++ < 200)
-			nanosleep(&(struct timespec){.tv_nsec = 10000000}, NULL);
-		if (i >= 200) {
-			kill(c->pid, SIGKILL);
-			waitpid(c->pid, &status, 0);
-		}
-		c->pid = 0;
+	c->freed = 1;
+	if (!c->pid) {
+		put_away(c);
+		return;
 	}
-	put_away(c);
+	kill(c->pid, SIGTERM);
+	if (loop_after(c->loop, PATIENCE_MS, kill_it, c) < 0)
+		kill(c->pid, SIGKILL);
+	if (loop_on_exit(c->loop, c->pid, buried, c) < 0) {
+		kill(c->pid, SIGKILL);
+		buried(c);
+	}
 }
 
+static int any_freed(const struct children *all)
+{
+	for (const struct child *c = all->first; c; c = c->next)
+		if (c->freed)
+			return 1;
+	return 0;
+}
+
+void children_wait(struct children *all)
+{
+	all->waited_for = 1;
+	while (any_freed(all))
+		loop_run(all->loop);
+	all->waited_for = 0;
+}
+
+/* One that does not read would miss what it was not sent: it begins anew, and is told all. */
 int child_send(struct child *c, const char *line, size_t size)
 {
-	return c && c->stream ? stream_send(c->stream, line, size) : -EPIPE;
+	int n = c && c->stream ? stream_send(c->stream, line, size) : -EPIPE;
+	if (n < 0 && n != -EPIPE && c->pid) {
+		log_line("%s cannot be told anything: %s: it is ended, and started again", c->argv[0],
+		         strerror(-n));
+		kill(c->pid, SIGKILL);
+	}
+	return n;
 }
 
 int child_running(const struct child *c)

@@ -9,6 +9,16 @@
 
 struct child;
 
+/* All of them, those that are still ending too. Zeroed but for its loop. */
+struct children {
+	struct loop *loop;
+	struct child *first;
+	int waited_for; /* children_wait() is waiting */
+};
+
+/* Returns once all that were freed have ended: at most some two seconds. The loop runs meanwhile. */
+void children_wait(struct children *all);
+
 struct child_calls {
 	/* A line that the child wrote; NULL for one that was too long. */
 	void (*line)(void *context, struct child *c, const char *line, size_t size);
@@ -19,14 +29,18 @@ struct child_calls {
 };
 
 /* `argv` is copied; argv[0] without '/' is looked for beside this program. `line_max` bounds its lines;
- * `talks` says that it gets input from child_send() (else its stdin is /dev/null). */
-int child_start(struct child **out, struct loop *l, char *const *argv, size_t line_max, int talks,
+ * `talks` says that it gets input from child_send() (else its stdin is /dev/null). Where one that was freed has the same
+ * `context` and still holds what this one wants, this one starts when that has ended. 0 or -ENOMEM; a program that cannot
+ * be started is tried again later. */
+int child_start(struct child **out, struct children *all, char *const *argv, size_t line_max, int talks,
                 const struct child_calls *calls, void *context);
 /* `wanted` is asked before each further start; where it answers 0, the child stays away until child_free().
  */
 void child_ask(struct child *c, int (*wanted)(void *context, struct child *c));
-void child_free(struct child *c); /* ends it (SIGTERM, SIGKILL after two seconds) and waits; NULL is fine */
-int child_send(struct child *c, const char *line, size_t size); /* -EPIPE while it is not running */
+/* Ends it, SIGTERM now and SIGKILL after two seconds, and waits for neither; it is heard of no more. NULL is fine. */
+void child_free(struct child *c);
+/* 0, -EPIPE while it is not running; where it does not read, -ENOBUFS or -ENOMEM, and it is started anew. */
+int child_send(struct child *c, const char *line, size_t size);
 int child_running(const struct child *c);
 
 #endif

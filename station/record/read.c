@@ -124,3 +124,71 @@ int record_each_case_edge(struct record *r, record_event_fn each, void *context,
 	sqlite3_finalize(s);
 	return n;
 }
+
+/* --- the cases, page by page ---------------------------------------------------------------------- */
+
+/* The end stands among the last events of its case. */
+static int end_of(struct record *r, sqlite3_stmt *ended, int32_t case_no, struct event *ev, struct error *e)
+{
+	int end = 0;
+	sqlite3_bind_int(ended, 1, case_no);
+	int code = sqlite3_step(ended);
+	if (code == SQLITE_ROW)
+		end = store_read_row(ended, ev, NULL) == 0 ? ev->what : END_UNRESOLVED;
+	sqlite3_reset(ended);
+	return code == SQLITE_ROW || code == SQLITE_DONE ? end : store_fault(r, code, "read the record", e);
+}
+
+/* One that cannot be read is listed with what stands beside its text. */
+static int one_case(struct record *r, sqlite3_stmt *opened, sqlite3_stmt *ended, struct event *ev,
+                    struct case_edges *c, struct error *e)
+{
+	int n = store_read_row(opened, ev, e);
+	if (n < 0 && n != -EINVAL)
+		return n;
+	*c = (struct case_edges){.case_no = sqlite3_column_int(opened, 2)};
+	if (n == 0) {
+		c->room = ev->room;
+		c->opened_ms = ev->at.wall_ms;
+	}
+	n = end_of(r, ended, c->case_no, ev, e);
+	c->end = n;
+	return n < 0 ? n : 0;
+}
+
+int record_each_case(struct record *r, int64_t after, int limit, record_case_fn each, void *context,
+                     int64_t *last, struct error *e)
+{
+	sqlite3_stmt *opened = NULL, *ended = NULL;
+	struct event *ev = malloc(sizeof *ev);
+	struct case_edges c;
+	int code = SQLITE_DONE, given = 0;
+	int n = ev ? 0 : error_set(e, -ENOMEM, "cannot read the record: out of memory: try again");
+	*last = 0;
+	if (n == 0)
+		n = store_prepare(
+		    r, &opened,
+		    "SELECT payload, seq, case_no FROM event WHERE kind = 'case-opened' AND seq > ?"
+		    " ORDER BY seq",
+		    e);
+	if (n == 0)
+		n = store_prepare(
+		    r, &ended,
+		    "SELECT payload FROM event WHERE case_no = ? AND case_no > 0 AND kind || '' = "
+		    "'case-ended' ORDER BY seq DESC LIMIT 1",
+		    e);
+	if (n == 0)
+		sqlite3_bind_int64(opened, 1, after);
+	while (n == 0 && given < limit && (code = sqlite3_step(opened)) == SQLITE_ROW) {
+		n = one_case(r, opened, ended, ev, &c, e);
+		if (n == 0)
+			n = each(context, &c);
+		*last = ++given == limit ? sqlite3_column_int64(opened, 1) : 0;
+	}
+	free(ev);
+	sqlite3_finalize(opened);
+	sqlite3_finalize(ended);
+	if (n == 0 && code != SQLITE_DONE && code != SQLITE_ROW)
+		return store_fault(r, code, "read the record", e);
+	return n < 0 ? n : 0;
+}

@@ -68,6 +68,17 @@ int record_chain_at(struct record *r, int64_t seq, struct chain *chain, struct e
 /* Where each case began and ended: the case-opened and case-ended events of all cases, in order. */
 int record_each_case_edge(struct record *r, record_event_fn each, void *context, struct error *e);
 
+/* A page of cases, in the order in which they were opened: at most `limit`, from the one behind the event `after` on (0
+ * from the first). `*last` is the `after` of the next page, 0 where this was the last. */
+struct case_edges {
+	int32_t case_no, room;
+	int64_t opened_ms; /* wall clock */
+	int end;           /* enum case_end, 0 open */
+};
+typedef int (*record_case_fn)(void *context, const struct case_edges *c);
+int record_each_case(struct record *r, int64_t after, int limit, record_case_fn each, void *context,
+                     int64_t *last, struct error *e);
+
 /* Look-ups for a scan. 1 found, 0 not; a negative errno where the record could not be asked: nobody knows then. */
 int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back);
 int record_batch_of(struct record *r, int64_t item_number, struct batch *out);

@@ -418,7 +418,7 @@ const struct reply *core_typed(struct core *c, int32_t room, const char *text)
 
 int32_t core_tick(struct core *c)
 {
-	struct error e;
+	struct error e = {0};
 	struct input in = {.act = ACT_TICK, .at = core_now(c)};
 	decide(&c->station, &in, &c->outcome);
 	if (!c->outcome.count)

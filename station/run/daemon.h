@@ -35,6 +35,8 @@ struct driver_child { /* a scanner; its place stays when it is unplugged, so tha
 	int32_t turned_away; /* bad lines since then */
 };
 
+#define SOCKET_GROUPS 3
+
 struct daemon {
 	struct core core;
 	struct loop *loop;
@@ -47,6 +49,8 @@ struct daemon {
 	int64_t board_seq;
 	int copying;   /* a copy of the record is being made */
 	int n_clients; /* connections at the socket */
+	gid_t groups
+	    [SOCKET_GROUPS]; /* of those who may ask for something there, as they were at the start; -1 none */
 	struct outbox_entry {
 		int32_t slip, copy; /* not seen yet, and not known to be on paper; 0 free */
 		int sent;           /* the printer's program has it */
@@ -57,14 +61,16 @@ struct daemon {
 
 /* socket.c: requests of the command. One JSON object a line, one answer a line:
  *   {"do":"scan","code":…,"room":1,"scanner":"keyed","late":true}   {"do":"type","room":1,"text":…}
- *   {"do":"sheet","room":1}  {"do":"status"}  {"do":"case","case":12}  {"do":"cases"}
+ *   {"do":"sheet","room":1}  {"do":"status"}  {"do":"case","case":12}
+ *   {"do":"cases","after":n}: a hundred of them, and in the answer the "after" of the next page where there is one
  *   {"do":"catalogue","lines":[…]}  {"do":"lines"}
  *   {"do":"staff","staff":{…}}  {"do":"withdraw","number":7}  {"do":"list-staff"}
  *   {"do":"quarantine"|"release","line":…,"lot":…,"why":…}
  *   {"do":"label","line":…,"lot":…,"expiry":…,"count":n}
  *    {"do":"copy"}  {"do":"retry","slip":n}
  * Answers: {"ok":true,…} or {"ok":false,"error":"what: why: what to do"}. Who may do what goes by the peer's
- * user (root, or the daemon's own: everything) and groups bandtally-count, bandtally-stores, bandtally-audit.
+ * user (root, or the daemon's own: everything) and groups bandtally-count, bandtally-stores, bandtally-audit: those that
+ * its process has, by the numbers that the groups had when the station started.
  */
 int socket_open(struct daemon *d, struct error *e);
 

@@ -211,7 +211,7 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 {
 	struct driver_child *dc = context;
 	static struct wire_line w; /* 13 kB; one thread */
-	struct error e;
+	struct error e = {0};
 	(void)c;
 	if (!line) {
 		tell_fault(dc, "sent a line that is too long: it was thrown away");

@@ -143,7 +143,7 @@ static void consider(struct hotplug *h, struct udev_device *dev, int learn)
 {
 	struct scanner_device d = about(dev);
 	struct scanner_found f;
-	struct error e;
+	struct error e = {0};
 	if (!d.node)
 		return;
 	const char *syspath = udev_device_get_syspath(dev);
@@ -224,7 +224,7 @@ static void read_settings_again(struct hotplug *h)
 {
 	static struct scanners fresh; /* 25 kB; one thread */
 	char path[PATH_MAX];
-	struct error e;
+	struct error e = {0};
 	snprintf(path, sizeof path, "%s/scanners.ini", h->daemon->core.folder);
 	int n = scanners_read(path, &fresh, &e);
 	if (n < 0 && n != -ENOENT)

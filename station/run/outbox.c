@@ -55,7 +55,7 @@ static json_t *destination(struct daemon *d, int32_t slip, int copy)
 
 static int send_job(struct daemon *d, const struct slip *s, int again)
 {
-	struct error e;
+	struct error e = {0};
 	_cleanup_(buf_free) struct buf line = {0};
 	_cleanup_(json_drop) json_t *o = json_object();
 	json_t *job = json_object();

@@ -3,7 +3,6 @@
 #include <grp.h>
 #include <inttypes.h>
 #include <limits.h>
-#include <pwd.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -23,6 +22,7 @@
 #define REQUEST_MAX (2u << 20) /* a whole catalogue comes in one line */
 #define CLIENTS_MAX 100
 #define SCAN_BYTES_MAX 8192
+#define CASES_PAGE 100
 #define COPY_PAGES 256
 #define COPY_EVERY_MS 5
 #define COPY_SECRET_BYTES 16
@@ -39,42 +39,66 @@ struct client {
 
 /* --- who asks ----------------------------------------------------------------------------------- */
 
-static int in_group(const char *group, const char *user, gid_t own)
+static const struct {
+	const char *name;
+	unsigned right;
+} groups[SOCKET_GROUPS] = {
+    {"bandtally-count", RIGHT_COUNT}, {"bandtally-stores", RIGHT_STORES}, {"bandtally-audit", RIGHT_AUDIT}};
+
+/* Asked once: a directory service that does not answer must not keep the count. */
+static void look_up_groups(struct daemon *d)
 {
-	struct group *g = getgrnam(group);
-	if (!g)
-		return 0;
-	if (g->gr_gid == own)
-		return 1;
-	for (char **m = g->gr_mem; user && *m; m++)
-		if (strcmp(*m, user) == 0)
-			return 1;
-	return 0;
+	for (size_t i = 0; i < SOCKET_GROUPS; i++) {
+		const struct group *g = getgrnam(groups[i].name);
+		d->groups[i] = g ? g->gr_gid : (gid_t)-1;
+	}
 }
 
-static unsigned rights_of(int fd)
+static unsigned rights_of_group(const struct daemon *d, gid_t gid)
 {
+	unsigned rights = 0;
+	for (size_t i = 0; i < SOCKET_GROUPS; i++)
+		if (d->groups[i] == gid && gid != (gid_t)-1)
+			rights |= groups[i].right;
+	return rights;
+}
+
+/* The groups that the peer's process has, as the kernel knows them. */
+static unsigned rights_of(const struct daemon *d, int fd)
+{
+	static gid_t all[NGROUPS_MAX];
 	struct ucred peer;
-	socklen_t size = sizeof peer;
+	socklen_t size = sizeof peer, many = sizeof all;
 	if (getsockopt(fd, SOL_SOCKET, SO_PEERCRED, &peer, &size) < 0)
 		return 0;
 	if (peer.uid == 0 || peer.uid == geteuid())
 		return RIGHT_ALL | RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT;
-	struct passwd *pw = getpwuid(peer.uid);
-	const char *user = pw ? pw->pw_name : NULL;
-	return (in_group("bandtally-count", user, peer.gid) ? RIGHT_COUNT : 0u) |
-	       (in_group("bandtally-stores", user, peer.gid) ? RIGHT_STORES : 0u) |
-	       (in_group("bandtally-audit", user, peer.gid) ? RIGHT_AUDIT : 0u);
+	unsigned rights = rights_of_group(d, peer.gid);
+	if (getsockopt(fd, SOL_SOCKET, SO_PEERGROUPS, all, &many) == 0)
+		for (size_t i = 0; i < many / sizeof *all; i++)
+			rights |= rights_of_group(d, all[i]);
+	return rights;
 }
 
 /* --- answers ------------------------------------------------------------------------------------ */
 
-static void answer(struct client *c, json_t *o)
+static void leave(struct client *c);
+
+/* An answer that cannot be made is told to be missing; who cannot be told even that is left, and hears so by it. */
+static int answer(struct client *c, json_t *o)
 {
+	static const char missing[] = "{\"error\":\"the answer could not be made: out of memory: try again\","
+	                              "\"ok\":false}\n";
 	_cleanup_(buf_free) struct buf line = {0};
-	if (json_write_canonical(o, &line) == 0 && buf_add_text(&line, "\n") == 0)
-		stream_send(c->stream, line.data, line.size);
+	int made = json_write_canonical(o, &line) == 0 && buf_add_text(&line, "\n") == 0;
+	int n = made ? stream_send(c->stream, line.data, line.size)
+	             : stream_send(c->stream, missing, sizeof missing - 1);
 	json_decref(o);
+	if (n < 0) {
+		log_line("a program at the socket does not take its answer: %s: it is left", strerror(-n));
+		leave(c);
+	}
+	return n;
 }
 
 static json_t *yes(void)
@@ -153,7 +177,7 @@ static int take_text(const json_t *q, const char *key, char *out, size_t size, s
 static json_t *do_scan(struct client *c, const json_t *q)
 {
 	char data[SCAN_BYTES_MAX];
-	struct error e;
+	struct error e = {0};
 	char scanner[sizeof c->d->drivers[0].name] = "";
 	struct scan s = {.scanner = "keyed",
 	                 .room = c->d->core.station.rooms[0].number,
@@ -177,7 +201,7 @@ static json_t *do_scan(struct client *c, const json_t *q)
 
 static json_t *do_type(struct client *c, const json_t *q)
 {
-	struct error e;
+	struct error e = {0};
 	int32_t room = c->d->core.station.rooms[0].number;
 	const char *text = json_text(q, "text");
 	if (!*text || strlen(text) >= EVENT_TEXT_MAX)
@@ -189,7 +213,7 @@ static json_t *do_type(struct client *c, const json_t *q)
 
 static json_t *do_sheet(struct client *c, const json_t *q)
 {
-	struct error e;
+	struct error e = {0};
 	int32_t room = c->d->core.station.rooms[0].number;
 	if (take(q, "room", 1, ROOM_MAX, &room, &e) < 0)
 		return no(e.text);
@@ -235,38 +259,36 @@ static json_t *do_case(struct client *c, const json_t *q)
 	return o;
 }
 
-static int list_case(void *context, const struct event *e)
+static int list_case(void *context, const struct case_edges *x)
 {
-	json_t *list = context;
-	if (e->kind == EV_CASE_OPENED) {
-		json_t *o = json_object();
-		json_object_set_new(o, "case", json_integer(e->case_no));
-		json_object_set_new(o, "room", json_integer(e->room));
-		json_object_set_new(o, "opened_ms", json_integer(e->at.wall_ms));
-		json_object_set_new(o, "state", json_string(case_end_name(0)));
-		json_array_append_new(list, o);
-	} else if (e->kind == EV_CASE_ENDED) {
-		for (size_t i = json_array_size(list); i-- > 0;) {
-			json_t *o = json_array_get(list, i);
-			if (json_number(o, "case", 0) == e->case_no) {
-				json_object_set_new(o, "state", json_string(case_end_name(e->what)));
-				break;
-			}
-		}
-	}
-	return 0;
+	json_t *list = context, *o = json_object();
+	json_object_set_new(o, "case", json_integer(x->case_no));
+	json_object_set_new(o, "room", json_integer(x->room));
+	json_object_set_new(o, "opened_ms", json_integer(x->opened_ms));
+	json_object_set_new(o, "state", json_string(case_end_name(x->end)));
+	return json_array_append_new(list, o) < 0 ? -ENOMEM : 0;
 }
 
+/* A page of them: who wants the next asks again, and others have their turn between. */
 static json_t *do_cases(struct client *c, const json_t *q)
 {
-	struct error e;
-	(void)q;
+	struct error e = {0};
+	int64_t last = 0;
+	const json_t *after = json_object_get(q, "after");
 	json_t *o = yes(), *list = json_array();
 	json_object_set_new(o, "cases", list);
-	if (record_each_case_edge(c->d->core.record, list_case, list, &e) < 0) {
+	int n = after && (!json_is_integer(after) || json_integer_value(after) < 0)
+	            ? error_set(&e, -EINVAL, "'after' must be what the page before gave: begin without it")
+	            : 0;
+	if (n == 0)
+		n = record_each_case(c->d->core.record, json_integer_value(after), CASES_PAGE, list_case,
+		                     list, &last, &e);
+	if (n < 0) {
 		json_decref(o);
 		return no(e.text);
 	}
+	if (last)
+		json_object_set_new(o, "after", json_integer(last));
 	return o;
 }
 
@@ -284,7 +306,7 @@ static json_t *do_lines(struct client *c, const json_t *q)
 /* The file's text comes as it is and is read here, so that one program decides what a catalogue may say. */
 static json_t *do_catalogue(struct client *c, const json_t *q)
 {
-	struct error e;
+	struct error e = {0};
 	struct line *lines = NULL;
 	size_t count = 0, in_file = 0;
 	const json_t *csv = json_object_get(q, "csv");
@@ -313,7 +335,7 @@ static json_t *do_catalogue(struct client *c, const json_t *q)
 
 static json_t *do_staff(struct client *c, const json_t *q)
 {
-	struct error e;
+	struct error e = {0};
 	struct event ev = {.kind = EV_STAFF_SET};
 	const char *name = json_text(q, "name");
 	int32_t kind = 0;
@@ -364,7 +386,7 @@ static json_t *do_list_staff(struct client *c, const json_t *q)
 
 static json_t *do_withdraw(struct client *c, const json_t *q)
 {
-	struct error e;
+	struct error e = {0};
 	struct event ev = {.kind = EV_STAFF_WITHDRAWN};
 	if (take(q, "number", 1, BADGE_MAX, &ev.person, &e) < 0)
 		return no(e.text);
@@ -375,7 +397,7 @@ static json_t *do_withdraw(struct client *c, const json_t *q)
 
 static json_t *do_quarantine(struct client *c, const json_t *q)
 {
-	struct error e;
+	struct error e = {0};
 	int release = strcmp(json_text(q, "do"), "release") == 0;
 	struct event ev = {.kind = release ? EV_RELEASED : EV_QUARANTINED};
 	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, json_text(q, "line"));
@@ -394,7 +416,7 @@ static json_t *do_quarantine(struct client *c, const json_t *q)
 
 static json_t *do_label(struct client *c, const json_t *q)
 {
-	struct error e;
+	struct error e = {0};
 	struct event ev = {.kind = EV_LABELLED};
 	int32_t count = 0;
 	int64_t first = c->d->core.station.last_item_no + 1;
@@ -423,7 +445,7 @@ static json_t *do_label(struct client *c, const json_t *q)
 
 static json_t *do_settle(struct client *c, const json_t *q)
 {
-	struct error e;
+	struct error e = {0};
 	int32_t seq = 0;
 	struct event ev = {.kind = EV_CORRECTION};
 	const char *what = json_text(q, "what");
@@ -440,7 +462,7 @@ static json_t *do_settle(struct client *c, const json_t *q)
 
 static json_t *do_retry(struct client *c, const json_t *q)
 {
-	struct error e;
+	struct error e = {0};
 	int32_t slip = 0;
 	if (take(q, "slip", 1, NUMBER_MAX, &slip, &e) < 0)
 		return no(e.text);
@@ -452,7 +474,7 @@ static json_t *do_retry(struct client *c, const json_t *q)
 static void copy_step(void *context)
 {
 	struct client *c = context;
-	struct error e;
+	struct error e = {0};
 	int n = record_copy_step(c->d->core.record, COPY_PAGES, &e);
 	if (n == 1) {
 		loop_after(c->d->loop, COPY_EVERY_MS, copy_step, c);
@@ -505,7 +527,7 @@ static void copies_clear(const struct daemon *d)
 
 static json_t *do_copy(struct client *c, const json_t *q)
 {
-	struct error e;
+	struct error e = {0};
 	(void)q;
 	if (c->d->copying)
 		return no("a copy of the record is being made already: wait for it and try again");
@@ -549,7 +571,7 @@ static const struct {
 
 static json_t *handle(struct client *c, const char *line, size_t size)
 {
-	struct error e;
+	struct error e = {0};
 	if (!line)
 		return no("the request is longer than 2 MiB: send less at once");
 	_cleanup_(json_drop) json_t *q = json_read(line, size, &e);
@@ -570,15 +592,15 @@ static json_t *handle(struct client *c, const char *line, size_t size)
 static void on_line(void *context, const char *line, size_t size)
 {
 	struct client *c = context;
+	struct daemon *d = c->d;
 	json_t *o = handle(c, line, size);
 	if (o)
 		answer(c, o);
-	board_show(c->d);
+	board_show(d);
 }
 
-static void on_end(void *context)
+static void leave(struct client *c)
 {
-	struct client *c = context;
 	stream_free(c->stream);
 	if (c->copying) { /* nobody waits for the copy any more */
 		loop_cancel(c->d->loop, c);
@@ -589,6 +611,11 @@ static void on_end(void *context)
 		unlink(c->copy_file);
 	c->d->n_clients--;
 	free(c);
+}
+
+static void on_end(void *context)
+{
+	leave(context);
 }
 
 /* Connections cost descriptors, which drivers and printing need too. */
@@ -611,7 +638,7 @@ static void on_accept(void *context, int fd)
 		return;
 	}
 	c->d = d;
-	c->rights = rights_of(fd);
+	c->rights = rights_of(d, fd);
 	if (stream_new(&c->stream, c->d->loop, fd, REQUEST_MAX, &calls, c) < 0) {
 		close(fd);
 		free(c);
@@ -629,6 +656,7 @@ int socket_open(struct daemon *d, struct error *e)
 		                 "the path of the data folder is too long for a socket (%zu bytes at most): "
 		                 "use a shorter one",
 		                 sizeof a.sun_path - 8);
+	look_up_groups(d);
 	copies_clear(d);
 	unlink(a.sun_path); /* the folder's lock says that no other daemon uses it */
 	int fd = socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC | SOCK_NONBLOCK, 0);

@@ -65,7 +65,7 @@ static int follow(struct record *r, struct error *e)
 
 static int audit_verify(const struct words *w)
 {
-	struct error e;
+	struct error e = {0};
 	struct record *r = NULL;
 	struct chain chain;
 	char path[PATH_MAX], hex[2 * CHAIN_BYTES + 1];
@@ -95,7 +95,7 @@ static int audit_verify(const struct words *w)
 
 static int audit_slip(const struct words *w)
 {
-	struct error e;
+	struct error e = {0};
 	char path[PATH_MAX];
 	const char *key = words_value(w, audit_options, "key");
 	_cleanup_(json_drop) json_t *payload = NULL;
@@ -118,7 +118,7 @@ static int audit_slip(const struct words *w)
 
 static int audit_settle(const struct words *w)
 {
-	struct error e;
+	struct error e = {0};
 	int event = 0;
 	if (w->n_rest < 3)
 		return words_missing(w->n_rest < 2 ? "EVENT, its number," : "WHAT, which was done about it,",

@@ -115,7 +115,7 @@ static int32_t expiry_number(const char *text, char shown[20])
 
 static int label_pack(const struct words *w)
 {
-	struct error e;
+	struct error e = {0};
 	char shown[20] = "";
 	const char *line = words_value(w, label_options, "line"), *lot = words_value(w, label_options, "lot");
 	int32_t expiry = expiry_number(words_value(w, label_options, "expiry"), shown);
@@ -240,7 +240,7 @@ static int label_badges(const struct words *w, const json_t *status)
 {
 	static const char *const kinds[] = {"", "scrub or circulating practitioner", "surgeon or operator",
 	                                    "nurse in charge"};
-	struct error e;
+	struct error e = {0};
 	size_t i;
 	json_t *x;
 	int list = words_given(w, label_options, "list");
@@ -287,7 +287,7 @@ static int label_scanner_check(const struct words *w, const json_t *status)
 int tool_label(int argc, char **argv)
 {
 	struct words w;
-	struct error e;
+	struct error e = {0};
 	int r = words_read(&w, argc, argv, label_options, label_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
@@ -339,7 +339,7 @@ static const char print_usage[] =
 int tool_print(int argc, char **argv)
 {
 	struct words w;
-	struct error e;
+	struct error e = {0};
 	size_t i;
 	json_t *x;
 	int r = words_read(&w, argc, argv, "", print_usage);

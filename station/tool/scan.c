@@ -55,7 +55,7 @@ static int say_reply(json_t *a, int as_json)
 int tool_scan(int argc, char **argv)
 {
 	struct words w;
-	struct error e;
+	struct error e = {0};
 	int r = words_read(&w, argc, argv, scan_options, scan_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
@@ -158,7 +158,7 @@ static void print_view(const json_t *view)
 int tool_sheet(int argc, char **argv)
 {
 	struct words w;
-	struct error e;
+	struct error e = {0};
 	int r = words_read(&w, argc, argv, sheet_options, sheet_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
@@ -221,7 +221,7 @@ static void print_status(const json_t *s)
 int tool_status(int argc, char **argv)
 {
 	struct words w;
-	struct error e;
+	struct error e = {0};
 	int r = words_read(&w, argc, argv, "json", status_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
@@ -241,26 +241,44 @@ static const char case_usage[] = "usage: bandtally case list [--json]\n"
                                  "       bandtally case show CASE [--json]\n"
                                  "The cases in the record, and what one of them says.\n";
 
-static int case_list(int as_json)
+static void print_cases(const json_t *page, int as_json, int first)
 {
-	struct error e;
 	size_t i;
 	const json_t *x;
-	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "cases"), &e);
-	if (!a)
-		return client_fail(&e);
-	if (as_json) {
-		print_json(json_object_get(a, "cases"));
-		return EXIT_OK;
-	}
-	json_array_foreach(json_object_get(a, "cases"), i, x)
+	json_array_foreach((json_t *)page, i, x)
 	{
 		char when[26];
 		int64_t opened = json_number(x, "opened_ms", 0);
+		if (as_json) {
+			fputs(first && !i ? "[\n" : ",\n", stdout);
+			json_dumpf(x, stdout, JSON_SORT_KEYS | JSON_COMPACT);
+			continue;
+		}
 		clock_text_full(opened, clock_utc_min(opened), when);
 		printf("case %d  room %d  %s  %s\n", (int)json_number(x, "case", 0),
 		       (int)json_number(x, "room", 0), when, json_text(x, "state"));
 	}
+	if (as_json && first && !json_array_size(page))
+		fputs("[", stdout);
+}
+
+/* Page by page: there may be more than one answer, or the memory of this program, holds. */
+static int case_list(int as_json)
+{
+	struct error e = {0};
+	int64_t after = 0;
+	int first = 1;
+	do {
+		_cleanup_(json_drop) json_t *a =
+		    client_ask(json_pack("{s:s,s:I}", "do", "cases", "after", (json_int_t)after), &e);
+		if (!a)
+			return client_fail(&e);
+		print_cases(json_object_get(a, "cases"), as_json, first);
+		after = json_number(a, "after", 0);
+		first = 0;
+	} while (after);
+	if (as_json)
+		puts("\n]");
 	return EXIT_OK;
 }
 
@@ -289,7 +307,7 @@ static void print_case(const json_t *c)
 int tool_case(int argc, char **argv)
 {
 	struct words w;
-	struct error e;
+	struct error e = {0};
 	int r = words_read(&w, argc, argv, "json", case_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;

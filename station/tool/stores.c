@@ -57,7 +57,7 @@ static int catalogue_check(const char *path, struct buf *text, struct error *e)
 
 static int catalogue_export(void)
 {
-	struct error e;
+	struct error e = {0};
 	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "lines"), &e);
 	if (!a)
 		return client_fail(&e);
@@ -68,7 +68,7 @@ static int catalogue_export(void)
 int tool_catalogue(int argc, char **argv)
 {
 	struct words w;
-	struct error e;
+	struct error e = {0};
 	_cleanup_(buf_free) struct buf text = {0};
 	int r = words_read(&w, argc, argv, "", catalogue_usage);
 	if (r)
@@ -114,7 +114,7 @@ static const char *const staff_kinds[] = {"", "practitioner", "surgeon", "charge
 
 static int staff_list(int as_json)
 {
-	struct error e;
+	struct error e = {0};
 	size_t i;
 	json_t *x;
 	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "list-staff"), &e);
@@ -139,7 +139,7 @@ static int staff_list(int as_json)
 
 static int staff_add(const struct words *w)
 {
-	struct error e;
+	struct error e = {0};
 	int kind = 0, number = 0;
 	if (words_number("--number", words_value(w, staff_options, "number"), 1, BADGE_NUMBER_MAX, &number,
 	                 staff_usage) < 0)
@@ -173,7 +173,7 @@ static int staff_add(const struct words *w)
 int tool_staff(int argc, char **argv)
 {
 	struct words w;
-	struct error e;
+	struct error e = {0};
 	int r = words_read(&w, argc, argv, staff_options, staff_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
@@ -208,7 +208,7 @@ static const char stock_usage[] =
 int tool_stock(int argc, char **argv)
 {
 	struct words w;
-	struct error e;
+	struct error e = {0};
 	int r = words_read(&w, argc, argv, stock_options, stock_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;

@@ -566,6 +566,47 @@ static void a_case_that_has_ended_stays_as_long_as_it_was(void **state)
 	folder_remove(folder);
 }
 
+static int note_case(void *context, const struct case_edges *c)
+{
+	buf_printf(context, "%d/%d/%d ", (int)c->case_no, (int)c->room, c->end);
+	return 0;
+}
+
+static void cases_come_a_page_at_a_time(void **state)
+{
+	char folder[FOLDER_MAX];
+	struct record *r = NULL;
+	struct error e = {0};
+	struct buf told = {0};
+	int64_t after = 0;
+	struct event events[] = {
+	    {.kind = EV_CASE_OPENED, .case_no = 1, .room = 1},
+	    {.kind = EV_CASE_OPENED, .case_no = 2, .room = 2},
+	    {.kind = EV_CASE_ENDED, .case_no = 2, .room = 2, .what = END_CANCELLED},
+	    {.kind = EV_CASE_OPENED, .case_no = 3, .room = 2},
+	    {.kind = EV_CASE_ENDED, .case_no = 1, .room = 1, .what = END_RECONCILED},
+	    {.kind = EV_CORRECTION, .case_no = 1, .text = "seen by the ward"},
+	    {.kind = EV_CASE_OPENED, .case_no = 4, .room = 1},
+	};
+	(void)state;
+	folder_make(folder);
+	assert_int_equal(record_open(&r, folder, &e), 0);
+	assert_int_equal(record_each_case(r, 0, 3, note_case, &told, &after, &e), 0);
+	assert_int_equal(told.size, 0);
+	assert_int_equal(after, 0);
+	assert_int_equal(record_append(r, events, sizeof events / sizeof *events, &e), 0);
+	assert_int_equal(record_each_case(r, 0, 3, note_case, &told, &after, &e), 0);
+	assert_string_equal(told.data, "1/1/1 2/2/3 3/2/0 ");
+	assert_int_equal(after, 4);
+	buf_clear(&told);
+	assert_int_equal(record_each_case(r, after, 3, note_case, &told, &after, &e), 0);
+	assert_string_equal(told.data, "4/1/0 ");
+	assert_int_equal(after, 0);
+	record_close(r);
+	buf_free(&told);
+	folder_remove(folder);
+}
+
 /* Whatever the reason: the next scan must be stored. */
 static void after_what_could_not_be_stored_the_next_is(void **state)
 {
@@ -606,6 +647,7 @@ int main(void)
 	    cmocka_unit_test(an_item_comes_from_the_last_case_that_used_it),
 	    cmocka_unit_test(a_case_is_told_with_the_power_cuts_that_fell_into_it),
 	    cmocka_unit_test(a_case_that_has_ended_stays_as_long_as_it_was),
+	    cmocka_unit_test(cases_come_a_page_at_a_time),
 	    cmocka_unit_test(after_what_could_not_be_stored_the_next_is),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -50,35 +50,53 @@ static int load_row(sqlite3_stmt *s, struct station *st, struct event *ev, struc
 	return 0;
 }
 
+static int load_rows(struct record *r, sqlite3_stmt *s, struct station *st, struct error *e)
+{
+	int code = SQLITE_OK;
+	struct event *ev = malloc(sizeof *ev);
+	int n = ev ? 0 : error_set(e, -ENOMEM, "cannot read the record: out of memory: try again");
+	while (n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW)
+		n = load_row(s, st, ev, e);
+	free(ev);
+	if (n == 0 && code != SQLITE_DONE)
+		return store_fault(r, code, "read the record", e);
+	return n < 0 ? n : 0;
+}
+
+int record_load_from(struct record *r, int64_t after, struct station *st, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int n = store_prepare(
+	    r, &s, "SELECT payload, seq, 1, case_no, kind, key FROM event WHERE seq > ? ORDER BY seq", e);
+	if (n == 0) {
+		sqlite3_bind_int64(s, 1, after);
+		n = load_rows(r, s, st, e);
+	}
+	sqlite3_finalize(s);
+	return n;
+}
+
 /* Ended cases leave behind only their numbers, their slips and what is owed: the rest of their events is
  * skipped, which is what lets a station with twenty thousand cases start at once. But when they happened
  * counts: a power cut is measured from the last sign of life, in whatever case that was. */
 int record_load(struct record *r, struct station *st, struct error *e)
 {
 	sqlite3_stmt *s = NULL;
-	int code = SQLITE_OK;
-	struct event *ev = malloc(sizeof *ev);
-	int n = ev ? 0 : error_set(e, -ENOMEM, "out of memory: try again");
+	int n = store_prepare(
+	    r, &s,
+	    "SELECT payload, seq, 1, case_no, kind, key FROM event WHERE " LASTING " UNION ALL"
+	    " SELECT payload, seq, 1, case_no, kind, key FROM event WHERE case_no > 0 AND "
+	    "NOT " LASTING " AND case_no IN"
+	    " (SELECT case_no FROM event WHERE kind = 'case-opened' EXCEPT"
+	    " SELECT case_no FROM event WHERE kind = 'case-ended') UNION ALL"
+	    " SELECT payload, event.seq, 0, case_no, kind, key FROM (SELECT seq AS start "
+	    "FROM event WHERE kind = "
+	    "'started'"
+	    " UNION ALL SELECT max(seq) + 1 FROM event) CROSS JOIN event"
+	    " ON event.seq BETWEEN start - " LAST_SIGNS " AND start - 1 WHERE NOT " LASTING " ORDER BY 2",
+	    e);
 	if (n == 0)
-		n = store_prepare(
-		    r, &s,
-		    "SELECT payload, seq, 1, case_no, kind, key FROM event WHERE " LASTING " UNION ALL"
-		    " SELECT payload, seq, 1, case_no, kind, key FROM event WHERE case_no > 0 AND "
-		    "NOT " LASTING " AND case_no IN"
-		    " (SELECT case_no FROM event WHERE kind = 'case-opened' EXCEPT"
-		    " SELECT case_no FROM event WHERE kind = 'case-ended') UNION ALL"
-		    " SELECT payload, event.seq, 0, case_no, kind, key FROM (SELECT seq AS start "
-		    "FROM event WHERE kind = "
-		    "'started'"
-		    " UNION ALL SELECT max(seq) + 1 FROM event) CROSS JOIN event"
-		    " ON event.seq BETWEEN start - " LAST_SIGNS " AND start - 1 WHERE NOT " LASTING
-		    " ORDER BY 2",
-		    e);
-	while (n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW)
-		n = load_row(s, st, ev, e);
-	free(ev);
+		n = load_rows(r, s, st, e);
 	sqlite3_finalize(s);
-	if (n == 0 && code != SQLITE_DONE)
-		return store_fault(r, code, "read the record", e);
-	return n < 0 ? n : 0;
+	return n;
 }

@@ -47,6 +47,9 @@ int record_append(struct record *r, struct event *events, int count, struct erro
  * later format: nothing of such a record may be guessed. */
 int record_load(struct record *r, struct station *st, struct error *e);
 
+/* The same of a station that has followed the record up to the event `after` (snapshot.h): each event behind it. */
+int record_load_from(struct record *r, int64_t after, struct station *st, struct error *e);
+
 /* Of an event that cannot be read the callbacks get EV_UNREADABLE, its seq where it is known, and its case; -EPROTO where
  * it has a later format.
  *

@@ -10,6 +10,7 @@
 #include "base/release.h"
 #include "count/input.h"
 #include "count/wall.h"
+#include "record/snapshot.h"
 #include "run/aside.h"
 #include "run/core-internal.h"
 #include "run/sound.h"
@@ -191,12 +192,20 @@ void core_look_aside(struct core *c)
 		weigh(c);
 }
 
+static int load(struct core *c, struct error *e)
+{
+	c->snapshot_seq = 0;
+	if (snapshot_load(c->record, c->seal, c->folder, &c->station, &c->snapshot_seq) == 1)
+		return record_load_from(c->record, c->snapshot_seq, &c->station, e);
+	return record_load(c->record, &c->station, e);
+}
+
 /* Everything that reads the record before the first event of this start. */
 static int read_record(struct core *c, struct error *e)
 {
 	int n = record_open(&c->record, c->folder, e);
 	if (n == 0)
-		n = record_load(c->record, &c->station, e);
+		n = load(c, e);
 	if (n == 0)
 		n = teller_day(&c->day, c->record, c->station.last_case_no, e);
 	return n;
@@ -211,6 +220,8 @@ static int open_record(struct core *c, struct error *e)
 	log_line("%s", e->text);
 	core_close(c);
 	n = aside_put(c->folder, e);
+	if (n == 0)
+		n = seal_open(&c->seal, c->folder, e);
 	if (n < 0)
 		return n;
 	c->station.released = RELEASED;
@@ -227,11 +238,11 @@ int core_open(struct core *c, const char *folder, struct error *e)
 	snprintf(c->folder, sizeof c->folder, "%s", folder);
 	c->station.released = RELEASED;
 	int sound = sound_read(&c->settings, &c->station, folder, c->settings_fault);
-	int n = open_record(c, e);
+	int n = seal_open(&c->seal, folder, e);
+	if (n == 0)
+		n = open_record(c, e);
 	if (n == 0 && (!sound || sound_keep(folder, e) < 0))
 		log_line("%s", sound ? e->text : c->settings_fault);
-	if (n == 0)
-		n = seal_open(&c->seal, folder, e);
 	if (n == 0) {
 		look_aside(c);
 		n = record_start(c, e);
@@ -247,8 +258,60 @@ int core_open(struct core *c, const char *folder, struct error *e)
 	return n;
 }
 
+/* --- snapshots ------------------------------------------------------------------------------------ */
+
+#define SNAPSHOT_EVENTS 2000 /* which a start reads in some 20 ms */
+
+static void snapshot_over(struct core *c)
+{
+	snapshot_free(c->snapshot);
+	c->snapshot = NULL;
+}
+
+/* Of a station that did not follow its record there must be none. One that cannot be written is no fault that anybody
+ * has to mend: the next start takes longer. */
+static void snapshot_start(struct core *c)
+{
+	if (c->doubt.diverged[0] || !c->seal)
+		return;
+	c->snapshot_seq = record_last(c->record, NULL);
+	int n = snapshot_begin(&c->snapshot, c->record, c->seal, c->folder, &c->station);
+	if (n < 0)
+		log_errno(n, "no snapshot is written");
+}
+
+static int32_t snapshot_turn(struct core *c)
+{
+	int n = snapshot_step(c->snapshot);
+	if (n < 0)
+		log_errno(n, "the snapshot cannot be written");
+	if (n <= 0)
+		snapshot_over(c);
+	return n > 0 ? n : 0;
+}
+
+int32_t core_snapshot(struct core *c)
+{
+	if (!c->snapshot && record_last(c->record, NULL) - c->snapshot_seq < SNAPSHOT_EVENTS)
+		return 0;
+	if (c->snapshot)
+		return snapshot_turn(c);
+	snapshot_start(c);
+	return c->snapshot ? 1 : 0;
+}
+
+void core_snapshot_last(struct core *c)
+{
+	snapshot_over(c);
+	if (c->record)
+		snapshot_start(c);
+	while (c->snapshot)
+		snapshot_turn(c);
+}
+
 void core_close(struct core *c)
 {
+	snapshot_over(c);
 	record_close(c->record);
 	seal_close(c->seal);
 	station_deinit(&c->station);

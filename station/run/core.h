@@ -49,8 +49,10 @@ struct core {
 	struct {
 		char storage[200], diverged[200], record[400], aside[500];
 	} doubt;
-	char distrust[1500]; /* all of them, as people read it */
-	uint64_t changes;    /* counts what a viewer could see */
+	char distrust[1500];              /* all of them, as people read it */
+	uint64_t changes;                 /* counts what a viewer could see */
+	struct snapshot_writer *snapshot; /* that is being written, NULL none */
+	int64_t snapshot_seq;             /* of the last one that was begun */
 	/* Called after events have become durable and were applied; may be NULL. */
 	void (*stored)(void *context, const struct event *events, int count);
 	void *context;
@@ -59,6 +61,13 @@ struct core {
 /* Opens folder, settings and record, rebuilds the state, and records the start. */
 int core_open(struct core *c, const char *folder, struct error *e);
 void core_close(struct core *c);
+
+/* At the end, when nobody waits any more: the whole snapshot at once. */
+void core_snapshot_last(struct core *c);
+
+/* A snapshot, where so much was stored since the last that a start would take long: begins it, or does a turn of it. How
+ * many ms until the next turn; 0 nothing is to be done. */
+int32_t core_snapshot(struct core *c);
 
 /* Whether somebody has dealt with a record that was kept aside. */
 void core_look_aside(struct core *c);

@@ -47,6 +47,7 @@ struct daemon {
 	struct hotplug *hotplug;
 	uint64_t shown; /* core.changes that the board has been sent */
 	int64_t board_seq;
+	int snapping;  /* a turn of the snapshot is due */
 	int copying;   /* a copy of the record is being made */
 	int n_clients; /* connections at the socket */
 	gid_t groups

@@ -25,9 +25,18 @@ static void on_stored(void *context, const struct event *events, int count)
 	outbox_stored(context, events, count);
 }
 
+static void on_snapshot(void *context)
+{
+	struct daemon *d = context;
+	int32_t ms = core_snapshot(&d->core);
+	d->snapping = ms && loop_after(d->loop, ms, on_snapshot, d) == 0;
+}
+
 static void on_second(void *context)
 {
 	struct daemon *d = context;
+	if (!d->snapping)
+		on_snapshot(d);
 	while (core_tick(&d->core))
 		;
 	core_look_aside(&d->core);
@@ -82,6 +91,7 @@ static void stop(struct daemon *d)
 	d->core.stored = NULL;
 	children_wait(&d->children);
 	core_store(&d->core, &stopped, 1, NULL);
+	core_snapshot_last(&d->core);
 	snprintf(path, sizeof path, "%s/socket", d->core.folder);
 	remove(path);
 	loop_free(d->loop);

@@ -222,8 +222,12 @@ static int apply_slip(struct station *st, const struct event *e)
 				st->unseen[i].state = SLIP_QUEUED;
 				return 0;
 			}
-		if (st->n_unseen == UNSEEN_MAX)
+		if (e->n <= st->last_slip_no && st->older_unseen) /* a further copy of one of those before */
+			st->older_unseen--;
+		if (st->n_unseen == UNSEEN_MAX) {
 			unseen_remove(st, 0);
+			st->older_unseen++;
+		}
 		st->unseen[st->n_unseen++] = (struct slip){
 		    .number = e->n,
 		    .case_no = e->case_no,
@@ -242,20 +246,27 @@ static int apply_slip(struct station *st, const struct event *e)
 			st->unseen[i].job = (int32_t)e->ref;
 			if (e->what == SLIP_SEEN)
 				unseen_remove(st, i);
-			break;
+			return 0;
 		}
+	if (e->what == SLIP_SEEN && st->older_unseen) /* nobody sees one twice (decide.c) */
+		st->older_unseen--;
 	return 0;
 }
 
-/* Where a further scanner is noted when there is no place: a spare is bound until a further card, so what was carried
- * for a while goes first, and the oldest of them. */
+/* Who goes first where there is no place for a further scanner: one that works for its own room again; then one that was
+ * carried for a while; last a spare, which is bound until a further card. Of each the oldest. */
+static int rank_of(const struct carried *c)
+{
+	return !c->room ? 0 : c->bound ? 2 : 1;
+}
+
 static int least_carried(const struct station *st)
 {
 	int least = 0;
 	for (int i = 1; i < st->n_carried; i++) {
 		const struct carried *a = &st->carried[i], *b = &st->carried[least];
-		if (a->bound != b->bound
-		        ? !a->bound
+		if (rank_of(a) != rank_of(b)
+		        ? rank_of(a) < rank_of(b)
 		        : a->since.boot < b->since.boot ||
 		              (a->since.boot == b->since.boot && a->since.boot_ms < b->since.boot_ms))
 			least = i;
@@ -263,12 +274,26 @@ static int least_carried(const struct station *st)
 	return least;
 }
 
-static void apply_scanner_room(struct station *st, const struct event *e)
+static int carried_place(const struct station *st, const char *scanner)
 {
 	int i = 0;
 	while (i < st->n_carried &&
-	       strncmp(st->carried[i].scanner, e->text, sizeof st->carried[i].scanner - 1) != 0)
+	       strncmp(st->carried[i].scanner, scanner, sizeof st->carried[i].scanner - 1) != 0)
 		i++;
+	return i;
+}
+
+const struct carried *station_carried_falls(const struct station *st, const struct event *e)
+{
+	if (e->kind != EV_SCANNER_ROOM || carried_place(st, e->text) < CARRIED_MAX)
+		return NULL;
+	const struct carried *c = &st->carried[least_carried(st)];
+	return c->room && carry_holds(st, c, e->at) ? c : NULL;
+}
+
+static void apply_scanner_room(struct station *st, const struct event *e)
+{
+	int i = carried_place(st, e->text);
 	if (i == CARRIED_MAX)
 		i = least_carried(st);
 	else if (i == st->n_carried)
@@ -303,8 +328,10 @@ static void apply_idle_last(struct station *st, const struct event *e)
 
 static void owe_number(struct station *st, const struct event *e)
 {
-	if (st->n_owed == UNSEEN_MAX)
+	if (st->n_owed == OWED_MAX) {
+		st->more_owed++;
 		return;
+	}
 	st->owed[st->n_owed++] = (struct owed_number){.case_no = e->case_no, .room = e->room};
 }
 
@@ -316,6 +343,7 @@ static void pay_number(struct station *st, int32_t case_no)
 			memmove(&st->owed[i], &st->owed[i + 1], sizeof *st->owed * (size_t)(st->n_owed - i));
 			return;
 		}
+	st->more_owed -= st->more_owed > 0;
 }
 
 int station_step(struct sheet *s, struct sheet *before, struct step *undo, const struct event *e)

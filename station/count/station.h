@@ -10,7 +10,8 @@
 
 #define SHEETS_MAX 24 /* open ones, suspended ones included */
 #define UNSEEN_MAX 128
-#define CARRIED_MAX 32
+#define OWED_MAX 1024
+#define CARRIED_MAX 128
 #define HELD_MAX (ROOMS_MAX * HELD_ROOM_MAX)
 
 enum slip_kind { SLIP_RECONCILIATION = 1, SLIP_DISCREPANCY, SLIP_ADDENDUM };
@@ -75,10 +76,10 @@ struct station {
 	struct sheet sheets[SHEETS_MAX]; /* case_no 0: free */
 	struct sheet before[SHEETS_MAX]; /* each as it was before its last step, for UNDO */
 	struct step undo[SHEETS_MAX];    /* that step; seq 0: nothing to undo */
-	struct slip unseen[UNSEEN_MAX];  /* slips that no scanner has read back; the oldest fall out */
-	int n_unseen;
-	struct owed_number owed[UNSEEN_MAX];
-	int n_owed;
+	struct slip unseen[UNSEEN_MAX];  /* slips that no scanner has read back: the latest of them */
+	int n_unseen, older_unseen;      /* `older`: those before, which only the record tells */
+	struct owed_number owed[OWED_MAX];
+	int n_owed, more_owed; /* `more`: for which there was no place */
 	int32_t last_case_no, last_slip_no;
 	int64_t last_item_no;          /* of stores' labels */
 	uint8_t idle_asked[ROOMS_MAX]; /* a question in a room without a case: enum question */
@@ -156,7 +157,11 @@ int station_room_index(const struct station *st, int32_t room); /* in rooms[], o
 /* 1 where a room other than `room` has a case, suspended ones included. */
 int station_others_have_a_case(const struct station *st, int32_t room);
 
-const struct slip *station_slip(const struct station *st, int32_t number); /* among the unseen, or NULL */
+/* The scanner that would be forgotten for the one that this event carries; NULL none. */
+const struct carried *station_carried_falls(const struct station *st, const struct event *e);
+
+const struct slip *station_slip(const struct station *st,
+                                int32_t number);               /* among the latest unseen, or NULL */
 int station_unseen_in(const struct station *st, int32_t room); /* how many of them are of this room */
 
 #endif

@@ -88,8 +88,7 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room)
 	}
 	for (int i = 0; i < UNSEEN_MAX; i++) {
 		const struct outbox_entry *x = &d->outbox[i];
-		const struct slip *s = x->slip ? station_slip(&d->core.station, x->slip) : NULL;
-		if (s && x->trouble[0] && (!room || s->room == room))
+		if (x->slip && x->trouble[0] && (!room || x->room == room))
 			json_array_append_new(list,
 			                      json_sprintf("Printing slip %d: %s", (int)x->slip, x->trouble));
 	}

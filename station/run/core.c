@@ -75,6 +75,22 @@ static void diverged(struct core *c, const struct event *e)
 	log_line("event %lld (%s) does not apply", (long long)e->seq, event_name(e->kind));
 }
 
+/* A scanner that works for its own room again without a word would enter what it reads in the wrong one. */
+static void tell_forgotten(struct core *c, const struct event *e)
+{
+	char said[SAID_MAX];
+	const struct carried *falls = station_carried_falls(&c->station, e);
+	if (!falls)
+		return;
+	snprintf(
+	    said, sizeof said,
+	    "Scanner %s works for its own room again: too many scanners were carried to others. Scan the "
+	    "card of this room with it before anything else.",
+	    falls->scanner);
+	log_line("%s", said);
+	core_tell(c, falls->room, VERDICT_QUESTION, said);
+}
+
 static int append(struct core *c, struct event *events, int count, struct error *e)
 {
 	int n = count ? record_append(c->record, events, count, e) : 0;
@@ -103,6 +119,7 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 	}
 	for (int i = 0; i < count; i++) {
 		day_take(&c->day, &events[i]);
+		tell_forgotten(c, &events[i]);
 		if (station_apply(&c->station, &events[i]) < 0)
 			diverged(c, &events[i]);
 	}
@@ -366,27 +383,48 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 
 /* --- two symbols of one pack -------------------------------------------------------------------- */
 
-static struct half *half_of(struct core *c, const char *scanner)
+static int half_waits(const struct half *h, struct moment now)
 {
-	struct half *free_one = NULL;
-	for (int i = 0; i < CARRIED_MAX; i++) {
+	return h->scanner[0] && moment_between_ms(h->at, now) < HALF_WAIT_MS;
+}
+
+static struct half *half_find(struct core *c, const char *scanner)
+{
+	for (int i = 0; i < HALVES_MAX; i++)
 		if (strcmp(c->halves[i].scanner, scanner) == 0)
 			return &c->halves[i];
-		if (!free_one && !c->halves[i].scanner[0])
-			free_one = &c->halves[i];
+	return NULL;
+}
+
+/* A free place, or that of the one that has waited longest: its room is told. */
+static struct half *half_place(struct core *c, struct moment now)
+{
+	char said[SAID_MAX];
+	struct half *oldest = &c->halves[0];
+	for (int i = 0; i < HALVES_MAX; i++) {
+		if (!half_waits(&c->halves[i], now))
+			return &c->halves[i];
+		if (c->halves[i].at.boot_ms < oldest->at.boot_ms)
+			oldest = &c->halves[i];
 	}
-	return free_one ? free_one : &c->halves[0];
+	snprintf(
+	    said, sizeof said,
+	    "NOT ENTERED: the first of two codes that scanner %s read is forgotten, too many others wait "
+	    "for their second: scan both again.",
+	    oldest->scanner);
+	core_tell(c, oldest->room, VERDICT_REFUSED, said);
+	return oldest;
 }
 
 enum joined { JOINED_NOT, JOINED, JOINED_WAITS };
 
 /* Joins this code to the half that waits for it; JOINED_WAITS where `code` must itself wait for its other half. */
-static enum joined join_halves(struct core *c, const char *scanner, struct code *code, struct moment now)
+static enum joined join_halves(struct core *c, const char *scanner, int32_t room, struct code *code,
+                               struct moment now)
 {
-	struct half *h = half_of(c, scanner);
+	struct half *h = half_find(c, scanner);
 	struct code_fault fault;
-	int waiting = h->scanner[0] && moment_between_ms(h->at, now) < HALF_WAIT_MS;
-	if (waiting) {
+	if (h && half_waits(h, now)) {
 		struct code both = h->code;
 		if (code_join(&both, code, &fault) == 0 && both.product[0]) {
 			*code = both;
@@ -394,9 +432,12 @@ static enum joined join_halves(struct core *c, const char *scanner, struct code 
 			return JOINED;
 		}
 	}
-	*h = (struct half){0};
+	if (h)
+		*h = (struct half){0};
 	if (!code_is_half(code))
 		return JOINED_NOT;
+	h = half_place(c, now);
+	h->room = room;
 	snprintf(h->scanner, sizeof h->scanner, "%s", scanner);
 	h->code = *code;
 	h->at = now;
@@ -445,7 +486,7 @@ int core_read(struct core *c, const struct scan *s, struct input *in)
 		input_from_fault(in, &fault);
 		return 0;
 	}
-	enum joined joined = join_halves(c, s->scanner, &code, in->at);
+	enum joined joined = join_halves(c, s->scanner, in->room, &code, in->at);
 	if (joined == JOINED_WAITS) {
 		in->act = ACT_HALF;
 		snprintf(in->text, sizeof in->text, "%s", code.wants);

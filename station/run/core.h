@@ -22,8 +22,11 @@ struct recent { /* the replies to the last scans of a room, for the board; a rem
 	char said[SAID_MAX];
 };
 
+#define HALVES_MAX 32
+
 struct half { /* first symbol of a pack whose data come in two */
 	char scanner[33];
+	int32_t room;
 	struct code code;
 	struct moment at;
 };
@@ -36,7 +39,7 @@ struct core {
 	struct seal *seal;
 	struct outcome outcome;                      /* of the last scan */
 	struct recent recent[ROOMS_MAX][RECENT_MAX]; /* newest first, by the room's place in the station */
-	struct half halves[CARRIED_MAX];
+	struct half halves[HALVES_MAX];
 	struct reads reads; /* of the last seconds */
 	struct day day;
 	char boot_id[33];

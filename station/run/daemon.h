@@ -54,10 +54,12 @@ struct daemon {
 	    [SOCKET_GROUPS]; /* of those who may ask for something there, as they were at the start; -1 none */
 	struct outbox_entry {
 		int32_t slip, copy; /* not seen yet, and not known to be on paper; 0 free */
-		int sent;           /* the printer's program has it */
-		int over;           /* that gave it up: not handed over again */
-		char trouble[200];  /* why it does not come, "" nothing is known to be wrong */
+		int32_t room;
+		int sent;          /* the printer's program has it */
+		int over;          /* that gave it up: not handed over again */
+		char trouble[200]; /* why it does not come, "" nothing is known to be wrong */
 	} outbox[UNSEEN_MAX];
+	int32_t outbox_next; /* slips from this one down may wait without a place here; 0 none */
 };
 
 /* socket.c: requests of the command. One JSON object a line, one answer a line:
@@ -103,6 +105,7 @@ int hotplug_has(struct daemon *d, const struct driver_child *dc); /* 1: its very
 int outbox_start(struct daemon *d);
 void outbox_stop(struct daemon *d);
 void outbox_stored(struct daemon *d, const struct event *events, int count);
+void outbox_look(struct daemon *d); /* each second: finds slips that had no place, a few at a time */
 int outbox_retry(struct daemon *d, int32_t slip, struct error *e); /* prints a further copy */
 
 /* board.c: what the board is shown. */

@@ -40,6 +40,7 @@ static void on_second(void *context)
 	while (core_tick(&d->core))
 		;
 	core_look_aside(&d->core);
+	outbox_look(d);
 	board_show(d);
 	board_alive(d);
 }

@@ -13,7 +13,10 @@
 #include "run/teller.h"
 
 #define PRINT_LINE_MAX (1u << 20)
-#define COPIES 100 /* job id = slip * COPIES + copy */
+#define COPIES 100    /* job id = slip * COPIES + copy */
+#define HANDED_MAX 48 /* of the 64 that the printer's program takes; others wait here, and are not given up */
+#define HAND_AT_ONCE 4
+#define LOOK_MAX 64 /* slips that are looked up in a second */
 
 static struct outbox_entry *entry_of(struct daemon *d, int32_t slip)
 {
@@ -23,13 +26,15 @@ static struct outbox_entry *entry_of(struct daemon *d, int32_t slip)
 	return NULL;
 }
 
-static void set_trouble(struct daemon *d, int32_t slip, const char *text)
+/* 1 where that is new. */
+static int set_trouble(struct daemon *d, int32_t slip, const char *text)
 {
 	struct outbox_entry *x = entry_of(d, slip);
-	if (!x || strcmp(x->trouble, text) == 0)
-		return;
+	if (!x || strncmp(x->trouble, text, sizeof x->trouble - 1) == 0)
+		return 0;
 	snprintf(x->trouble, sizeof x->trouble, "%.199s", text);
 	d->core.changes++;
+	return 1;
 }
 
 #define FILE_NAME_MAX 48
@@ -63,8 +68,9 @@ static int send_job(struct daemon *d, const struct slip *s, int again)
 	json_object_set_new(o, "v", json_integer(1));
 	json_object_set_new(o, "job", job);
 	if (!document) { /* it stays in the outbox, and the board goes on saying that it was not seen */
-		log_line("slip %d of case %d cannot be made: %s", (int)s->number, (int)s->case_no, e.text);
-		set_trouble(d, s->number, e.text);
+		if (set_trouble(d, s->number, e.text))
+			log_line("slip %d of case %d cannot be made: %s", (int)s->number, (int)s->case_no,
+			         e.text);
 		return -EINVAL;
 	}
 	json_object_set_new(job, "id", json_integer((json_int_t)s->number * COPIES + s->copy));
@@ -81,30 +87,94 @@ static int send_job(struct daemon *d, const struct slip *s, int again)
 	return n < 0 ? n : child_send(d->print, line.data, line.size);
 }
 
-/* Hands every slip to the printer's program that has not been handed to it. `again` for those that may have
- * reached the printer already: it is asked first. */
-static void hand_over(struct daemon *d)
+/* A slip that nobody has seen: the station's, or what the record has of an older one. 1, 0 where it was seen or is none, or a
+ * negative errno. */
+static int unseen(struct daemon *d, int32_t number, struct slip *out)
 {
+	const struct slip *s = station_slip(&d->core.station, number);
+	int n = s ? 1 : record_slip_of(d->core.record, number, out);
+	if (s)
+		*out = *s;
+	if (n < 0)
+		log_errno(n, "the record could not be asked about slip %d", (int)number);
+	return n == 1 && out->state == SLIP_SEEN ? 0 : n;
+}
+
+/* The one that was queued first among those that wait; `after` the one that was looked at last. */
+static struct outbox_entry *next_waiting(struct daemon *d, int32_t after)
+{
+	struct outbox_entry *next = NULL;
 	for (int i = 0; i < UNSEEN_MAX; i++) {
 		struct outbox_entry *x = &d->outbox[i];
-		const struct slip *s = x->slip ? station_slip(&d->core.station, x->slip) : NULL;
-		if (!x->slip || x->sent || (x->over && s))
-			continue;
-		if (!s) {
+		if (x->slip > after && !x->sent && !x->over && (!next || x->slip < next->slip))
+			next = x;
+	}
+	return next;
+}
+
+/* Hands slips to the printer's program, as many as it takes and a few at a time: each is told from the record and signed.
+ * Those that may have reached the printer already it looks for first (`again`). What cannot be made or sent now is tried
+ * again the next second. */
+static void hand_over(struct daemon *d)
+{
+	struct slip s;
+	struct outbox_entry *x;
+	int handed = 0;
+	int32_t after = 0;
+	if (!child_running(d->print)) /* which it says when it is */
+		return;
+	for (int i = 0; i < UNSEEN_MAX; i++)
+		handed += d->outbox[i].slip && d->outbox[i].sent;
+	for (int i = 0; i < HAND_AT_ONCE && handed < HANDED_MAX && (x = next_waiting(d, after)); i++) {
+		after = x->slip;
+		int n = unseen(d, x->slip, &s);
+		x->sent = n == 1 && send_job(d, &s, s.state != SLIP_QUEUED) == 0;
+		handed += x->sent;
+		if (n == 0)
 			*x = (struct outbox_entry){0};
-			continue;
-		}
-		x->sent = send_job(d, s, s->state != SLIP_QUEUED) == 0;
 	}
 }
 
-static void put_in(struct daemon *d, int32_t slip, int copy)
+/* A free place, or one whose slip the printer's program gave up: that says so among the slips not seen. */
+static struct outbox_entry *place(struct daemon *d)
 {
-	struct outbox_entry *x = entry_of(d, slip);
+	struct outbox_entry *x = entry_of(d, 0);
+	for (int i = 0; i < UNSEEN_MAX && !x; i++)
+		if (d->outbox[i].over)
+			x = &d->outbox[i];
+	return x;
+}
+
+/* Where there is no place it is found later, in the record. */
+static void put_in(struct daemon *d, const struct slip *s)
+{
+	struct outbox_entry *x = entry_of(d, s->number);
 	if (!x)
-		x = entry_of(d, 0);
+		x = place(d);
 	if (x)
-		*x = (struct outbox_entry){.slip = slip, .copy = copy};
+		*x = (struct outbox_entry){.slip = s->number, .copy = s->copy, .room = s->room};
+	else if (s->number > d->outbox_next)
+		d->outbox_next = s->number;
+}
+
+static int is_on_its_way(const struct slip *s)
+{
+	return s->state == SLIP_QUEUED || s->state == SLIP_SENT || s->state == SLIP_WAITING;
+}
+
+/* Downwards, a few at a time, and no further while there is no place. */
+void outbox_look(struct daemon *d)
+{
+	struct slip s;
+	for (int i = 0; i < LOOK_MAX && d->outbox_next > 0 && place(d); i++) {
+		int n = entry_of(d, d->outbox_next) ? 0 : unseen(d, d->outbox_next, &s);
+		if (n < 0)
+			break; /* the same one is asked about again */
+		if (n && is_on_its_way(&s))
+			put_in(d, &s);
+		d->outbox_next--;
+	}
+	hand_over(d);
 }
 
 static int state_from_name(const char *name)
@@ -131,6 +201,7 @@ static void take_state(struct daemon *d, int32_t slip, enum slip_state state, co
 	if (!x)
 		return;
 	x->over = state == SLIP_FAILED;
+	x->sent &= !x->over;
 	if (state == SLIP_WRITTEN || state == SLIP_DONE)
 		*x = (struct outbox_entry){0};
 	else
@@ -157,9 +228,9 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	int64_t id = json_number(job, "id", 0);
 	int state = state_from_name(json_text(job, "state"));
 	int64_t cups = json_number(job, "cups", 0);
-	const struct slip *s = id > 0 && id / COPIES <= INT32_MAX
-	                           ? station_slip(&d->core.station, (int32_t)(id / COPIES))
-	                           : NULL;
+	struct slip of;
+	const struct slip *s =
+	    id > 0 && id / COPIES <= INT32_MAX && unseen(d, (int32_t)(id / COPIES), &of) == 1 ? &of : NULL;
 	(void)c;
 	if (json_object_get(o, "fault"))
 		log_line("printing: %s", json_text(json_object_get(o, "fault"), "text"));
@@ -183,6 +254,8 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	take_state(d, s->number, (enum slip_state)state, text);
 	if (s->state != state || s->job != e.ref)
 		core_store(&d->core, &e, 1, NULL);
+	if (state == SLIP_WRITTEN || state == SLIP_DONE || state == SLIP_FAILED)
+		hand_over(d); /* there is room for another */
 	board_show(d);
 }
 
@@ -203,11 +276,11 @@ int outbox_start(struct daemon *d)
 	char *const argv[] = {"bandtally-print", "--serve", slips, NULL};
 	snprintf(slips, sizeof slips, "%s/slips", d->core.folder);
 	mkdir(slips, 0750);
-	for (int i = 0; i < d->core.station.n_unseen; i++) {
-		const struct slip *s = &d->core.station.unseen[i];
-		if (s->state == SLIP_QUEUED || s->state == SLIP_SENT || s->state == SLIP_WAITING)
-			put_in(d, s->number, s->copy);
-	}
+	for (int i = 0; i < d->core.station.n_unseen; i++)
+		if (is_on_its_way(&d->core.station.unseen[i]))
+			put_in(d, &d->core.station.unseen[i]);
+	if (d->core.station.older_unseen)
+		d->outbox_next = d->core.station.unseen[0].number;
 	return child_start(&d->print, &d->children, argv, PRINT_LINE_MAX, 1, &calls, d);
 }
 
@@ -222,10 +295,16 @@ void outbox_stored(struct daemon *d, const struct event *events, int count)
 	int any = 0;
 	for (int i = 0; i < count; i++)
 		if (events[i].kind == EV_SLIP_QUEUED) {
-			put_in(d, events[i].n, events[i].other);
+			put_in(d, &(struct slip){.number = events[i].n,
+			                         .copy = (uint8_t)events[i].other,
+			                         .room = events[i].room});
 			any = 1;
+		} else if (events[i].kind == EV_SLIP_STATE && events[i].what == SLIP_SEEN) {
+			struct outbox_entry *x = entry_of(d, events[i].n);
+			if (x)
+				*x = (struct outbox_entry){0};
 		}
-	if (any && d->print)
+	if (any)
 		hand_over(d);
 }
 

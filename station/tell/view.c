@@ -307,6 +307,13 @@ static json_t *slips(const struct station *st)
 	return list;
 }
 
+/* What the lists cannot show. */
+static void put_further(json_t *o, const struct station *st)
+{
+	put_n(o, "slips_older", st->older_unseen);
+	put_n(o, "owed_more", st->more_owed);
+}
+
 static json_t *owed(const struct station *st)
 {
 	json_t *list = json_array();
@@ -403,6 +410,7 @@ json_t *view_room(const struct view_source *from, const struct view_room_source 
 	put_clock(o, from);
 	json_object_set_new(o, "slips", slips(st));
 	json_object_set_new(o, "owed", owed(st));
+	put_further(o, st);
 	json_object_set_new(o, "sound", sound(&room->sound));
 	return o;
 }
@@ -444,5 +452,6 @@ json_t *view_status(const struct view_source *from, const struct view_status_sou
 	put_clock(o, from);
 	json_object_set_new(o, "slips", slips(st));
 	json_object_set_new(o, "owed", owed(st));
+	put_further(o, st);
 	return o;
 }

@@ -17,11 +17,12 @@
  *   last_scan_ms how long ago something was scanned here, refused and typed too; null never,
  *   elsewhere [{room, text}] reminders in other rooms that nobody answers: shown and heard here, holding nothing,
  *   clock "" or what is wrong with the wall clock,
- *   slips [{number, case, kind, state}] not seen yet, owed [case numbers with an incident number owed], awake,
+ *   slips [{number, case, kind, state}] not seen yet, the latest, and slips_older how many before them,
+ *   owed [case numbers with an incident number owed] and owed_more how many besides, awake,
  *   sound {volume 0 to 100, quiet: it is now within the quiet hours, speech: replies are spoken} }
  *
  * status: { …, rooms, cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
- *   slips, owed, clock and elsewhere as above, elsewhere of all rooms }
+ *   slips, slips_older, owed, owed_more, clock and elsewhere as above, elsewhere of all rooms }
  */
 #ifndef BANDTALLY_TELL_VIEW_H
 #define BANDTALLY_TELL_VIEW_H

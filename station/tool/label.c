@@ -368,5 +368,7 @@ int tool_print(int argc, char **argv)
 	    printf("slip %07d copy %d, case %d, %s: %s, not seen yet\n", (int)json_number(x, "number", 0),
 	           (int)json_number(x, "copy", 1), (int)json_number(x, "case", 0), json_text(x, "kind"),
 	           json_text(x, "state"));
+	if (json_number(status, "slips_older", 0))
+		printf("and %d older, not seen yet\n", (int)json_number(status, "slips_older", 0));
 	return EXIT_OK;
 }

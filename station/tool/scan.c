@@ -187,6 +187,16 @@ int tool_sheet(int argc, char **argv)
 static const char status_usage[] = "usage: bandtally status [--json]\n"
                                    "The station: rooms, scanners, slips that were not seen, numbers owed.\n";
 
+/* What the station does not list it counts. */
+static void print_further(const json_t *s)
+{
+	int older = (int)json_number(s, "slips_older", 0), more = (int)json_number(s, "owed_more", 0);
+	if (older)
+		printf("and %d older slip%s, not seen yet\n", older, older > 1 ? "s" : "");
+	if (more)
+		printf("and %d further case%s: incident number owed\n", more, more > 1 ? "s" : "");
+}
+
 static void print_status(const json_t *s)
 {
 	size_t i;
@@ -210,6 +220,7 @@ static void print_status(const json_t *s)
 	           (int)json_number(x, "case", 0), json_text(x, "kind"), json_text(x, "state"));
 	json_array_foreach((json_t *)json_object_get(s, "owed"), i, x)
 	    printf("case %d: incident number owed\n", (int)json_integer_value(x));
+	print_further(s);
 	printf("printer: %s\n", json_text(s, "printer")[0]
 	                            ? json_text(s, "printer")
 	                            : "none; slips are written as PDF into the data folder");

@@ -58,7 +58,7 @@ function draw() {
 		el('tbody', {}, ...all.map(roomRow))) : el('p', {}, 'No room is known yet.'));
 	put($('cases'), status?.cases?.length ? el('table', {}, el('thead', {}, el('tr', {}, ...['Case', 'Room', 'Opened', 'Ended', 'Outcome'].map((t) => el('th', { scope: 'col' }, t)))),
 		el('tbody', {}, ...status.cases.map((c) => el('tr', {}, ...[`case ${c.case}`, c.room, c.opened, c.ended || 'not ended', c.outcome].map((t) => el('td', {}, /unresolved/.test(t) ? el('b', {}, t) : t)))))) : el('p', {}, 'No case today.'));
-	put($('slips'), list('slip', (status?.slips ?? []).map((s) => `Slip ${s.number}, case ${s.case}, ${s.kind}: ${s.state}`), 'Each slip was read back, or none was made.'));
+	put($('slips'), list('slip', (status?.slips ?? []).map((s) => `Slip ${s.number}, case ${s.case}, ${s.kind}: ${s.state}`).concat(status?.slips_older ? [`And ${status.slips_older} older`] : []), 'Each slip was read back, or none was made.'));
 	put($('owed'), list('owed', [...(status?.owed ?? []).map((n) => `Case ${n}: incident number`),
 		...all.flatMap(({ view: v }) => v.debts.map((d) => `${v.room.name}, case ${v.case?.number}: ${d}`))], 'Nothing is owed that the station knows of.'));
 	put($('faults'), list('fault', [...new Set([...(status?.clock ? [status.clock] : []), ...(status?.faults ?? []), ...all.flatMap(({ view: v }) => v.faults ?? []), ...(status && !status.printer ? ['No printer is set: slips are written as PDF.'] : [])])], 'None that the station knows of.'));

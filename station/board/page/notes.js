@@ -33,8 +33,12 @@ export function notesOf(view, status, passed_ms, { said, soundWaits, stray }) {
 		add('owed', `Case ${view.suspended_case} is suspended here: its clocks go on. SUSPEND continues it.`);
 	for (const n of view?.owed ?? [])
 		add('owed', `Case ${n}: incident number owed.`);
+	if (view?.owed_more)
+		add('owed', `And ${view.owed_more} more: incident number owed.`);
 	for (const s of view?.slips ?? [])
 		add('slip', `Slip ${s.number}, case ${s.case}${s.kind === 'reconciliation' ? '' : `, ${s.kind}`}: ${s.state}, not seen yet.`);
+	if (view?.slips_older)
+		add('slip', `And ${view.slips_older} older: not seen yet.`);
 	if (view?.case)
 		add('team', teamText(view));
 	for (const a of view?.agreed ?? [])

@@ -184,6 +184,25 @@ static void a_half_is_forgotten_after_half_a_minute(void **state)
 	assert_string_equal(kept_of(EV_ITEM_IN)->thing.lot, "");
 }
 
+static void a_half_that_gives_way_to_others_is_told(void **state)
+{
+	char name[16];
+	int told = 0;
+	(void)state;
+	begin_case();
+	for (int i = 0; i <= HALVES_MAX; i++) {
+		snprintf(name, sizeof name, "s%d", i);
+		by(name, "(17)330331(10)T26");
+		if (i < HALVES_MAX)
+			core.halves[i].at.boot_ms -= HALVES_MAX - i; /* s0 waits longest */
+	}
+	for (int i = 0; i < RECENT_MAX; i++)
+		told += strstr(core.recent[0][i].said, "scanner s0 read is forgotten") != NULL;
+	assert_int_equal(told, 1);
+	must_say(by("s1", GREEN), "Counted in"); /* each other has its own still */
+	assert_string_equal(kept_of(EV_ITEM_IN)->thing.lot, "T26");
+}
+
 /* --- what the record knows --------------------------------------------------------------------- */
 
 static void a_pack_of_an_earlier_case_is_refused(void **state)
@@ -240,6 +259,7 @@ int main(void)
 	    TEST(two_codes_of_one_pack_are_one_pack),
 	    TEST(the_halves_of_two_scanners_are_not_one_pack),
 	    TEST(a_half_is_forgotten_after_half_a_minute),
+	    TEST(a_half_that_gives_way_to_others_is_told),
 	    TEST(a_pack_of_an_earlier_case_is_refused),
 	    TEST(what_was_missing_is_of_its_patient_when_it_is_found),
 	    TEST(a_slip_is_found_again_in_the_record),

@@ -254,6 +254,10 @@ static void any_number_of_scanners_may_have_been_carried(void **state)
 	}
 	assert_int_equal(core.station.n_carried, CARRIED_MAX);
 	assert_string_equal(core.station.carried[0].scanner, "spare-1"); /* bound: it stays */
+	int told = 0;
+	for (int i = 0; i < RECENT_MAX; i++)
+		told += strstr(core.recent[0][i].said, "works for its own room again") != NULL;
+	assert_true(told > 0); /* not in silence */
 	starts_again();
 	assert_int_equal(core.station.n_carried, CARRIED_MAX);
 	assert_string_equal(core.station.carried[0].scanner, "spare-1");

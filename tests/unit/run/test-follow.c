@@ -299,9 +299,11 @@ static void a_slip_that_nobody_saw_is_seen_however_old_it_is(void **state)
 	(void)state;
 	write_slips(UNSEEN_MAX + 2);
 	assert_null(station_slip(&core.station, 1));
+	assert_int_equal(core.station.older_unseen, 2);
 	int unseen = core.station.n_unseen;
 	must_say(OWN(.kind = OWN_SLIP, .number = 1, .copy = 1), "Slip 0000001 of case 1, copy 1, seen");
 	assert_int_equal(core.station.n_unseen, unseen);
+	assert_int_equal(core.station.older_unseen, 1);
 	OWN(.kind = OWN_CARD, .meaning = CARD_NEXT);
 	for (int i = 3; i < 9; i++) /* what was read before counts as another read */
 		OWN(.kind = OWN_SLIP, .number = i, .copy = 1);
@@ -311,12 +313,48 @@ static void a_slip_that_nobody_saw_is_seen_however_old_it_is(void **state)
 	core.reads = (struct reads){0};
 	must_say(OWN(.kind = OWN_SLIP, .number = 1, .copy = 1), "Slip 0000001 was seen before");
 	must_say(OWN(.kind = OWN_SLIP, .number = 2, .copy = 1), "was not printed yet");
+	store((struct event){
+	    .kind = EV_SLIP_QUEUED, /* a further copy of the other: it is among the latest again */
+	    .case_no = 2,
+	    .room = 1,
+	    .n = 2,
+	    .what = SLIP_RECONCILIATION,
+	    .other = 2});
+	assert_non_null(station_slip(&core.station, 2));
+	assert_int_equal(core.station.n_unseen + core.station.older_unseen, UNSEEN_MAX + 2 - 1 - 6);
+}
+
+/* Rule 16: what is owed is counted where it cannot be listed, and paying any takes it off. */
+static void numbers_that_are_owed_are_counted_past_the_list(void **state)
+{
+	static struct station st;
+	struct event opened = {.kind = EV_CASE_OPENED, .room = 1},
+	             owes = {.kind = EV_OWED, .room = 1, .what = DEBT_INCIDENT},
+	             ended = {.kind = EV_CASE_ENDED, .room = 1, .what = END_UNRESOLVED},
+	             paid = {.kind = EV_PAID, .room = 1, .what = DEBT_INCIDENT};
+	(void)state;
+	memset(&st, 0, sizeof st);
+	for (int32_t i = 1; i <= OWED_MAX + 3; i++) {
+		opened.case_no = owes.case_no = ended.case_no = i;
+		assert_int_equal(station_apply(&st, &opened), 0);
+		assert_int_equal(station_apply(&st, &owes), 0);
+		assert_int_equal(station_apply(&st, &ended), 0);
+	}
+	assert_int_equal(st.n_owed, OWED_MAX);
+	assert_int_equal(st.more_owed, 3);
+	for (int32_t i = OWED_MAX + 3; i; i--) {
+		paid.case_no = i;
+		assert_int_equal(station_apply(&st, &paid), 0);
+		assert_int_equal(st.n_owed + st.more_owed, i - 1);
+	}
+	station_deinit(&st);
 }
 
 int main(void)
 {
 #define STATION_TEST(name) cmocka_unit_test_setup_teardown(name, setup, teardown)
 	const struct CMUnitTest tests[] = {
+	    STATION_TEST(numbers_that_are_owed_are_counted_past_the_list),
 	    STATION_TEST(what_changes_nothing_is_no_reason_to_count_by_hand),
 	    STATION_TEST(what_the_station_lost_is_said_until_somebody_dealt_with_it),
 	    STATION_TEST(more_than_can_be_noted_are_counted),

@@ -92,7 +92,8 @@ int record_slip_of(struct record *r, int32_t slip,
 int64_t record_last(const struct record *r, struct chain *chain);
 
 /* A copy of the record, made in short steps so that the count goes on meanwhile. Start one, then call step
- * until it returns 0 (done) or a negative errno; 1 means go on. Only one at a time. */
+ * until it returns 0 (done) or a negative errno; 1 means go on. Only one at a time. It is not synced: whoever keeps it
+ * does that. */
 int record_copy_start(struct record *r, const char *file, struct error *e);
 int record_copy_step(struct record *r, int pages, struct error *e);
 void record_copy_stop(struct record *r); /* leaves the rest; the file is the caller's to remove */

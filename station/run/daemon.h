@@ -65,7 +65,7 @@ struct daemon {
 /* socket.c: requests of the command. One JSON object a line, one answer a line:
  *   {"do":"scan","code":…,"room":1,"scanner":"keyed","late":true}   {"do":"type","room":1,"text":…}
  *   {"do":"sheet","room":1}  {"do":"status"}  {"do":"case","case":12}
- *   {"do":"cases","after":n}: a hundred of them, and in the answer the "after" of the next page where there is one
+ *   {"do":"cases","after":n}: some of them, and in the answer the "after" of the next page where there is one
  *   {"do":"catalogue","lines":[…]}  {"do":"lines"}
  *   {"do":"staff","staff":{…}}  {"do":"withdraw","number":7}  {"do":"list-staff"}
  *   {"do":"quarantine"|"release","line":…,"lot":…,"why":…}

@@ -22,9 +22,9 @@
 #define REQUEST_MAX (2u << 20) /* a whole catalogue comes in one line */
 #define CLIENTS_MAX 100
 #define SCAN_BYTES_MAX 8192
-#define CASES_PAGE 100
-#define COPY_PAGES 256
-#define COPY_EVERY_MS 5
+#define CASES_PAGE 50
+#define COPY_PAGES 64
+#define COPY_EVERY_MS 3
 #define COPY_SECRET_BYTES 16
 
 enum right { RIGHT_COUNT = 1, RIGHT_STORES = 2, RIGHT_AUDIT = 4, RIGHT_ALL = 8 };

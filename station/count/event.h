@@ -30,6 +30,7 @@ enum event_field {
 	F_THING = 1 << 9,  /* thing: what is known of an item */
 	F_STAFF = 1 << 10, /* staff */
 	F_BATCH = 1 << 11, /* batch: stores' labels */
+	F_KEY = 1 << 12,   /* key: a public key of the station */
 };
 
 /* Above those bits: of which enum `what` and `other` are, where they are of one (enum event_list). */
@@ -125,7 +126,9 @@ enum event_field {
 	X(FOUND_AFTER, "found-after", F_THING | F_TEXT)    /* rule 21, on the case that it came from */ \
 	/* a stored scan (count/held.h), at when it was made; item: place in its batch, text: scanner */ \
 	X(HELD, "scan-held", F_ITEM | WHAT_IS(HELD) | F_DIGIT | F_N | F_OTHER | F_THING | F_TEXT) \
-	X(HELD_ANSWERED, "held-scan-answered", F_REF | WHAT_IS(HELD_ANSWER)) /* ref: its scan-held */
+	X(HELD_ANSWERED, "held-scan-answered", F_REF | WHAT_IS(HELD_ANSWER)) /* ref: its scan-held */ \
+	/* the record's proof of itself */ \
+	X(KEY, "key", F_KEY | F_N)                         /* that signs from here on; n: bits of key_state */
 /* clang-format on */
 
 enum event_kind {
@@ -180,6 +183,22 @@ struct batch { /* stores gave these item numbers to one line and lot */
 	int64_t first, last;
 };
 
+/* A key that signs, by what everybody may know of it. */
+#define KEY_TEXT_MAX 44
+struct public_key {
+	char kid[KEY_TEXT_MAX]; /* its thumbprint (RFC 7638), base64url */
+	char x[KEY_TEXT_MAX];   /* RFC 8037 section 2 */
+};
+
+/* What was to be said of the secret part when it was taken. */
+enum key_state {
+	KEY_OTHERS = 1,   /* other users could read it */
+	KEY_LINK = 2,     /* it was a symbolic link */
+	KEY_MADE = 4,     /* there was none, though the record had events: it was lost */
+	KEY_DAMAGED = 8,  /* it was no key: it is kept aside */
+	KEY_CHANGED = 16, /* it was another than the record named before */
+};
+
 struct event {
 	enum event_kind kind;
 	uint32_t flags;
@@ -197,11 +216,12 @@ struct event {
 	uint8_t station; /* number of the station at its site, 0 to 99 */
 	uint8_t format;  /* of the record that it was read from (record/event.h); 0: not from a record */
 	char text[EVENT_TEXT_MAX];
-	union { /* by F_LINE, F_THING, F_STAFF, F_BATCH */
+	union { /* by F_LINE, F_THING, F_STAFF, F_BATCH, F_KEY */
 		struct line line;
 		struct thing thing;
 		struct person staff;
 		struct batch batch;
+		struct public_key key;
 	};
 };
 

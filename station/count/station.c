@@ -399,6 +399,13 @@ static int apply_case_event(struct station *st, const struct event *e)
 	return station_step(&st->sheets[index], &st->before[index], &st->undo[index], e);
 }
 
+static void settle(struct station *st, const char *text)
+{
+	int64_t seq = settled_event(text);
+	unfollowed_settle(st, seq);
+	proof_settle(&st->proof, seq);
+}
+
 int station_apply(struct station *st, const struct event *e)
 {
 	int r = 0;
@@ -452,7 +459,10 @@ int station_apply(struct station *st, const struct event *e)
 		else if (e->kind == EV_ASKED)
 			apply_idle_asked(st, e);
 		else if (e->kind == EV_CORRECTION)
-			unfollowed_settle(st, e->text);
+			settle(st, e->text);
+		break;
+	case EV_KEY:
+		proof_apply(&st->proof, e);
 		break;
 	}
 	if (r == 0)

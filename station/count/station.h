@@ -5,6 +5,7 @@
 
 #include "count/held.h"
 #include "count/policy.h"
+#include "count/proof.h"
 #include "count/recorded.h"
 #include "count/sheet.h"
 
@@ -100,6 +101,7 @@ struct station {
 	uint8_t clock_wrong;           /* what was said of the wall clock last (count/wall.h) */
 	struct heard heard[ROOMS_MAX]; /* by the room's place */
 	struct recorded recorded; /* the settings as the record has them; what is decided goes by the files */
+	struct proof proof;
 };
 
 void station_deinit(struct station *st);

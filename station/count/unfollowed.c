@@ -59,11 +59,17 @@ int unfollowed_has(const struct station *st, int64_t seq)
 	return st->more_unfollowed > 0;
 }
 
-void unfollowed_settle(struct station *st, const char *text)
+int64_t settled_event(const char *text)
 {
 	long long seq = 0;
-	int used = 0, kept = 0;
-	if (sscanf(text, "event %18lld: %n", &seq, &used) != 1 || !used)
+	int used = 0;
+	return sscanf(text, "event %18lld: %n", &seq, &used) == 1 && used ? seq : 0;
+}
+
+void unfollowed_settle(struct station *st, int64_t seq)
+{
+	int kept = 0;
+	if (!seq)
 		return;
 	for (int i = 0; i < st->n_unfollowed; i++)
 		if (st->unfollowed[i].seq != seq)

@@ -10,7 +10,9 @@
 /* 1 where it is on the list, or may be one of those that are only counted. */
 int unfollowed_has(const struct station *st, int64_t seq);
 
-/* Takes the one that the text names off the list. */
-void unfollowed_settle(struct station *st, const char *text);
+int64_t settled_event(const char *text); /* the event that such a text names, 0 none */
+
+/* Takes it off the list. */
+void unfollowed_settle(struct station *st, int64_t seq);
 
 #endif

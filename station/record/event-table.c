@@ -55,6 +55,12 @@ static const struct field batch_table[] = {
 	{0},
 };
 
+static const struct field key_table[] = {
+	TEXT(struct public_key, "kid", kid),
+	TEXT(struct public_key, "x", x),
+	{0},
+};
+
 /* --- format 1 ----------------------------------------------------------------------------------------------- */
 
 static const struct field thing_1[] = {
@@ -142,6 +148,7 @@ static const struct field event_2[] = {
 	SOME_HAVE(F_DIGIT, "digit", digit, 0, DIGIT_NUMBER_MAX),
 	FLAG("first", EVENT_FIRST),
 	SOME_HAVE(F_ITEM, "item", item, 0, 255),
+	PART(F_KEY, "key", key, key_table),
 	FLAG("keyed", EVENT_KEYED),
 	{NAME("kind"), .form = FORM_KIND, LIES(struct event, kind)},
 	FLAG("late", EVENT_LATE),
@@ -179,6 +186,7 @@ static const struct {
     {EV_POINT, F_TEXT},
     {EV_PAID, F_OTHER},
     {EV_CASE_ENDED, F_OTHER},
+    {EV_KEY, F_KEY},
 };
 
 uint32_t event_fields_in(int format, enum event_kind kind)

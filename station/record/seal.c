@@ -3,76 +3,114 @@
 #include <errno.h>
 #include <fcntl.h>
 #include <limits.h>
-#include <sodium.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
-#define B64 sodium_base64_VARIANT_URLSAFE_NO_PADDING
-#define HEADER "{\"alg\":\"EdDSA\",\"typ\":\"JWT\"}"
-#define JWS_MAX 4096
+#include "base/file.h"
+#include "record/jws.h"
+#include "record/keys.h"
 
 struct seal {
+	struct public_key key;
+	unsigned state;
 	unsigned char public_key[crypto_sign_PUBLICKEYBYTES];
 	unsigned char secret_key[crypto_sign_SECRETKEYBYTES];
 };
 
-static int read_seed(const char *path, unsigned char *seed)
+/* -EUCLEAN where it is no key. A link is followed, so that the station signs, and is told. */
+static int read_seed(const char *path, unsigned char *seed, unsigned *state)
 {
-	int fd = open(path, O_RDONLY | O_CLOEXEC);
+	struct stat st;
+	unsigned char more;
+	if (lstat(path, &st) == 0 && S_ISLNK(st.st_mode))
+		*state |= KEY_LINK;
+	int fd = open(path, O_RDONLY | O_CLOEXEC | O_NONBLOCK);
 	if (fd < 0)
-		return -errno;
-	ssize_t n = read(fd, seed, crypto_sign_SEEDBYTES);
+		return errno == ENOENT && *state & KEY_LINK ? -EUCLEAN : -errno;
+	int n = fstat(fd, &st) < 0 ? -errno : 0;
+	if (n == 0 && st.st_mode & 077)
+		*state |= KEY_OTHERS;
+	if (n == 0 &&
+	    (!S_ISREG(st.st_mode) || read(fd, seed, crypto_sign_SEEDBYTES) != crypto_sign_SEEDBYTES ||
+	     read(fd, &more, 1) > 0))
+		n = -EUCLEAN;
 	close(fd);
-	return n == crypto_sign_SEEDBYTES ? 0 : -EUCLEAN;
+	return n;
 }
 
-static int write_whole(const char *path, mode_t mode, const void *bytes, size_t size)
+static int make_seed(const char *path, unsigned char *seed, unsigned *state)
 {
-	int fd = open(path, O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, mode);
-	if (fd < 0)
-		return -errno;
-	int bad = write(fd, bytes, size) != (ssize_t)size || fsync(fd) < 0;
-	int error = errno;
-	close(fd);
-	return bad ? -error : 0;
+	*state = (*state & KEY_DAMAGED) | KEY_MADE;
+	randombytes_buf(seed, crypto_sign_SEEDBYTES);
+	return file_replace(path, 0600, seed, crypto_sign_SEEDBYTES);
 }
 
-static int write_public(const struct seal *s, const char *path)
+/* -ENOENT: it is out of the way. */
+static int keep_damaged(const char *path, unsigned *state)
 {
-	char text[64], jwk[160];
-	sodium_bin2base64(text, sizeof text, s->public_key, sizeof s->public_key, B64);
-	int n = snprintf(jwk, sizeof jwk, "{\"crv\":\"Ed25519\",\"kty\":\"OKP\",\"x\":\"%s\"}\n", text);
-	return write_whole(path, 0644, jwk, (size_t)n);
+	char aside[PATH_MAX + 16];
+	snprintf(aside, sizeof aside, "%s-damaged", path);
+	*state |= KEY_DAMAGED;
+	return rename(path, aside) < 0 ? -errno : -ENOENT;
+}
+
+static int find_seed(const char *path, unsigned char *seed, unsigned *state)
+{
+	int n = read_seed(path, seed, state);
+	if (n == -EUCLEAN)
+		n = keep_damaged(path, state);
+	return n == -ENOENT ? make_seed(path, seed, state) : n;
+}
+
+static int take_seed(struct seal *s, const unsigned char *seed)
+{
+	char x[KEY_TEXT_MAX];
+	crypto_sign_seed_keypair(s->public_key, s->secret_key, seed);
+	sodium_bin2base64(x, sizeof x, s->public_key, sizeof s->public_key, JWS_BASE64);
+	return key_make(&s->key, x);
+}
+
+static int cannot_use(const char *path, int n, struct error *e)
+{
+	return error_set(e, n,
+	                 "cannot use the station's key %.300s: %s: check its owner and mode, or restore it",
+	                 path, n == -EUCLEAN ? "it is no key" : strerror(-n));
+}
+
+int seal_look(const char *path, char kid[KEY_TEXT_MAX], unsigned *state, struct error *e)
+{
+	unsigned char seed[crypto_sign_SEEDBYTES];
+	struct seal s = {0};
+	int n = sodium_init() < 0 ? -ENOMEM : read_seed(path, seed, &s.state);
+	if (n == 0)
+		n = take_seed(&s, seed);
+	*state = s.state;
+	memcpy(kid, s.key.kid, KEY_TEXT_MAX);
+	sodium_memzero(seed, sizeof seed);
+	sodium_memzero(&s, sizeof s);
+	return n < 0 ? cannot_use(path, n, e) : 0;
 }
 
 int seal_open(struct seal **out, const char *folder, struct error *e)
 {
-	char key[PATH_MAX], public_key[PATH_MAX];
+	char path[PATH_MAX];
 	unsigned char seed[crypto_sign_SEEDBYTES];
 	struct seal *s = calloc(1, sizeof *s);
 	if (!s || sodium_init() < 0) {
 		free(s);
 		return error_set(e, -ENOMEM, "cannot prepare the signature: out of memory: try again");
 	}
-	snprintf(key, sizeof key, "%s/station.key", folder);
-	snprintf(public_key, sizeof public_key, "%s/station.pub.json", folder);
-	int n = read_seed(key, seed);
-	if (n == -ENOENT) {
-		randombytes_buf(seed, sizeof seed);
-		n = write_whole(key, 0600, seed, sizeof seed);
-	}
-	if (n == 0) {
-		crypto_sign_seed_keypair(s->public_key, s->secret_key, seed);
-		n = write_public(s, public_key);
-	}
+	snprintf(path, sizeof path, "%.3800s/" SEAL_FILE, folder);
+	int n = find_seed(path, seed, &s->state);
+	if (n == 0)
+		n = take_seed(s, seed);
 	sodium_memzero(seed, sizeof seed);
 	if (n < 0) {
 		seal_close(s);
-		return error_set(
-		    e, n, "cannot use the station's key %s: %s: check its owner and mode, or restore it", key,
-		    strerror(-n));
+		return cannot_use(path, n, e);
 	}
 	*out = s;
 	return 0;
@@ -85,13 +123,32 @@ void seal_close(struct seal *s)
 	free(s);
 }
 
-static int add_base64(struct buf *out, const void *bytes, size_t size)
+unsigned seal_state(const struct seal *s)
 {
-	char text[sodium_base64_ENCODED_LEN(JWS_MAX, B64)];
+	return s->state;
+}
+
+const struct public_key *seal_key(const struct seal *s)
+{
+	return &s->key;
+}
+
+int jws_add_base64(struct buf *out, const void *bytes, size_t size)
+{
+	char text[sodium_base64_ENCODED_LEN(JWS_MAX, JWS_BASE64)];
 	if (size > JWS_MAX)
 		return -EMSGSIZE;
-	sodium_bin2base64(text, sizeof text, bytes, size, B64);
+	sodium_bin2base64(text, sizeof text, bytes, size, JWS_BASE64);
 	return buf_add_text(out, text);
+}
+
+int jws_header(const char *kid, struct buf *out)
+{
+	char header[KEY_TEXT_MAX + 48];
+	int n =
+	    kid ? snprintf(header, sizeof header, "{\"alg\":\"EdDSA\",\"kid\":\"%s\",\"typ\":\"JWT\"}", kid)
+	        : snprintf(header, sizeof header, "{\"alg\":\"EdDSA\",\"typ\":\"JWT\"}");
+	return jws_add_base64(out, header, (size_t)n);
 }
 
 int seal_jws(const struct seal *s, const json_t *payload, struct buf *out)
@@ -100,11 +157,11 @@ int seal_jws(const struct seal *s, const json_t *payload, struct buf *out)
 	unsigned char signature[crypto_sign_BYTES];
 	int n = json_write_canonical(payload, &body);
 	if (n == 0)
-		n = add_base64(&signed_part, HEADER, strlen(HEADER));
+		n = jws_header(s->key.kid, &signed_part);
 	if (n == 0)
 		n = buf_add_text(&signed_part, ".");
 	if (n == 0)
-		n = add_base64(&signed_part, body.data, body.size);
+		n = jws_add_base64(&signed_part, body.data, body.size);
 	if (n < 0)
 		return n;
 	crypto_sign_detached(signature, NULL, (const unsigned char *)signed_part.data, signed_part.size,
@@ -112,7 +169,7 @@ int seal_jws(const struct seal *s, const json_t *payload, struct buf *out)
 	n = buf_add(out, signed_part.data, signed_part.size);
 	if (n == 0)
 		n = buf_add_text(out, ".");
-	return n < 0 ? n : add_base64(out, signature, sizeof signature);
+	return n < 0 ? n : jws_add_base64(out, signature, sizeof signature);
 }
 
 /* libsodium's secret key begins with the seed (RFC 8032). */
@@ -129,52 +186,4 @@ void seal_mac(const struct seal *s, const char *purpose, const void *bytes, size
 	crypto_auth_hmacsha256_final(&state, out);
 	sodium_memzero(key, sizeof key);
 	sodium_memzero(&state, sizeof state);
-}
-
-static int read_public(const char *path, unsigned char *key, struct error *e)
-{
-	json_error_t why;
-	_cleanup_(json_drop) json_t *jwk = json_load_file(path, JSON_REJECT_DUPLICATES, &why);
-	const char *x = json_text(jwk, "x");
-	size_t size = 0;
-	if (!jwk ||
-	    sodium_base642bin(key, crypto_sign_PUBLICKEYBYTES, x, strlen(x), NULL, &size, NULL, B64) < 0 ||
-	    size != crypto_sign_PUBLICKEYBYTES)
-		return error_set(e, -EINVAL,
-		                 "%s is not a station's public key: give the file station.pub.json", path);
-	return 0;
-}
-
-int seal_check(const char *public_file, const char *jws, json_t **payload, struct error *e)
-{
-	unsigned char key[crypto_sign_PUBLICKEYBYTES], signature[crypto_sign_BYTES], body[JWS_MAX];
-	size_t size = 0, body_size = 0;
-	if (sodium_init() < 0)
-		return error_set(e, -ENOMEM, "cannot check a signature: out of memory: try again");
-	int n = read_public(public_file, key, e);
-	if (n < 0)
-		return n;
-	const char *first = strchr(jws, '.'), *second = first ? strchr(first + 1, '.') : NULL;
-	if (!second || strchr(second + 1, '.'))
-		return error_set(
-		    e, -EINVAL,
-		    "that is not a signed summary: three parts joined by points are expected: scan the "
-		    "slip's QR code whole");
-	_cleanup_(buf_free) struct buf header = {0};
-	n = add_base64(&header, HEADER, strlen(HEADER));
-	if (n < 0)
-		return n;
-	if ((size_t)(first - jws) != header.size || memcmp(jws, header.data, header.size) != 0)
-		return 0;
-	if (sodium_base642bin(signature, sizeof signature, second + 1, strlen(second + 1), NULL, &size, NULL,
-	                      B64) < 0 ||
-	    size != sizeof signature ||
-	    crypto_sign_verify_detached(signature, (const unsigned char *)jws, (size_t)(second - jws), key) <
-	        0)
-		return 0;
-	if (sodium_base642bin(body, sizeof body, first + 1, (size_t)(second - first - 1), NULL, &body_size,
-	                      NULL, B64) < 0)
-		return 0;
-	*payload = json_read((const char *)body, body_size, e);
-	return *payload ? 1 : -EINVAL;
 }

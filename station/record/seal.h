@@ -1,8 +1,8 @@
-/* The station's seal: signs the summary that stands on a slip as QR.
+/* The station's seal: signs the summary that stands on a slip as QR, and the head of the record.
  *
- * A compact JWS (RFC 7515) with EdDSA over Ed25519 (RFC 8037). The key pair lies in the data folder as
- * `station.key` (32 bytes of seed, mode 0600) and `station.pub.json` (the public key as JWK); both are made at the
- * first start. Whoever checks slips needs the public file only.
+ * A compact JWS (RFC 7515) with EdDSA over Ed25519 (RFC 8037), whose header names the key (`kid`, its thumbprint by
+ * RFC 7638). The secret lies in the data folder as `station.key` (32 bytes of seed, mode 0600) and is made where it is
+ * absent; the public keys lie beside it (keys.h). Whoever checks needs those only.
  */
 #ifndef BANDTALLY_RECORD_SEAL_H
 #define BANDTALLY_RECORD_SEAL_H
@@ -13,11 +13,24 @@
 #include "base/buf.h"
 #include "base/error.h"
 #include "base/json.h"
+#include "count/event.h"
+
+#define SEAL_FILE "station.key"
 
 struct seal;
 
+/* Takes the key of the folder, or makes one. A key that is no key is kept as station.key-damaged, and a new one made.
+ * What was found is told by seal_state(); nothing is told to anybody here. 0, or a negative errno with `e`. */
 int seal_open(struct seal **out, const char *folder, struct error *e);
+
+/* What a start would find: the thumbprint, and bits of enum key_state. Writes nothing. 0, or -EUCLEAN where it is no key,
+ * -ENOENT, … with `e`. */
+int seal_look(const char *path, char kid[KEY_TEXT_MAX], unsigned *state, struct error *e);
+
 void seal_close(struct seal *s); /* wipes the key; NULL is fine */
+
+unsigned seal_state(const struct seal *s);               /* bits of enum key_state */
+const struct public_key *seal_key(const struct seal *s); /* its public part; borrowed */
 
 /* Appends the JWS of the payload, in its canonical form. 0 or negative errno. */
 int seal_jws(const struct seal *s, const json_t *payload, struct buf *out);
@@ -27,9 +40,5 @@ int seal_jws(const struct seal *s, const json_t *payload, struct buf *out);
 #define SEAL_MAC_BYTES 32
 void seal_mac(const struct seal *s, const char *purpose, const void *bytes, size_t size,
               uint8_t out[SEAL_MAC_BYTES]);
-
-/* Checks a JWS against the public key file. 1 right, 0 not, negative errno with `e`; the payload is a new
- * reference when 1. */
-int seal_check(const char *public_file, const char *jws, json_t **payload, struct error *e);
 
 #endif

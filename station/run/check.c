@@ -11,6 +11,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "record/seal.h"
 #include "record/store.h"
 #include "run/aside.h"
 #include "tell/rooms.h"
@@ -55,12 +56,32 @@ static int check_record(const char *folder, struct station *st, struct error *e)
 	return n;
 }
 
-static int check_key(const char *folder, struct error *e)
+/* Of a key what a start would say of it; a first start makes one. */
+static int check_key(const char *folder, const struct station *st, struct error *e)
 {
-	char path[PATH_MAX];
-	snprintf(path, sizeof path, "%.3800s/station.key", folder);
+	char path[PATH_MAX], kid[KEY_TEXT_MAX];
+	unsigned state = 0;
+	snprintf(path, sizeof path, "%.3800s/" SEAL_FILE, folder);
 	int n = can_read(path, e);
-	return n < 0 ? n : 0;
+	if (n == 0 && st->boot)
+		return error_set(e, -ENOENT,
+		                 "%.400s is not there, though the record has events: the station would make "
+		                 "another and say so: restore it",
+		                 path);
+	if (n <= 0)
+		return n;
+	n = seal_look(path, kid, &state, e);
+	if (n < 0)
+		return n;
+	if (state)
+		return error_set(e, -EPERM,
+		                 "%.400s %s: make it a file that its owner alone can read (chmod 600)", path,
+		                 state & KEY_LINK ? "is a symbolic link" : "can be read by other users");
+	if (st->proof.kid[0] && strcmp(kid, st->proof.kid) != 0)
+		return error_set(e, -EUCLEAN,
+		                 "%.400s is another key than the record names: restore the one that it had",
+		                 path);
+	return 0;
 }
 
 /* What a start would put up with, and say on the board. */
@@ -101,7 +122,7 @@ static int check_rest(const char *folder, struct station *st, const char **said,
 	*said = "settings and record are sound";
 	int n = check_record(folder, st, e);
 	if (n == 0)
-		n = check_key(folder, e);
+		n = check_key(folder, st, e);
 	return n < 0 ? n : check_state(folder, st, e);
 }
 

@@ -13,6 +13,7 @@
 #include "record/snapshot.h"
 #include "run/aside.h"
 #include "run/core-internal.h"
+#include "run/prove.h"
 #include "run/sound.h"
 #include "run/teller.h"
 
@@ -167,7 +168,13 @@ static int record_start(struct core *c, struct error *e)
 	                             .boot_ms = now.boot_ms,
 	                             .wall_ms = now.wall_ms,
 	                             .utc_min = clock_utc_min(now.wall_ms)};
-	return core_store(c, &started, 1, e);
+	struct event all[2] = {started};
+	int count = 1 + prove_key(c, &all[1]);
+	all[1].at = started.at;
+	n = core_store(c, all, count, e);
+	if (n == 0)
+		prove_publish(c);
+	return n;
 }
 
 /* Settings as they are from this start on, where the record has them otherwise. */

@@ -451,9 +451,9 @@ static json_t *do_settle(struct client *c, const json_t *q)
 	const char *what = json_text(q, "what");
 	if (take(q, "event", 1, NUMBER_MAX, &seq, &e) < 0)
 		return no(e.text);
-	if (!unfollowed_has(&c->d->core.station, seq))
-		return no("that event is not among those that the station could not follow: see 'bandtally "
-		          "status'");
+	if (!unfollowed_has(&c->d->core.station, seq) && !proof_waits(&c->d->core.station.proof, seq))
+		return no(
+		    "that event is not among those that somebody must deal with: see 'bandtally status'");
 	if (!*what || strlen(what) > 170)
 		return no("say in 1 to 170 bytes what was done about it: it stays in the record");
 	snprintf(ev.text, sizeof ev.text, UNFOLLOWED_SETTLED, (long long)seq, what);

@@ -1,14 +1,13 @@
 #include "run/sound.h"
 
 #include <errno.h>
-#include <fcntl.h>
 #include <limits.h>
 #include <stdio.h>
 #include <string.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include "base/buf.h"
+#include "base/file.h"
 
 static const char *const names[] = {"station.ini", "policy.ini"};
 
@@ -46,50 +45,21 @@ int sound_read(struct settings *s, struct station *st, const char *folder, char 
 	return 0;
 }
 
-static int read_whole(const char *path, struct buf *out)
-{
-	char part[4096];
-	ssize_t n = 0;
-	int fd = open(path, O_RDONLY | O_CLOEXEC), r = fd < 0 ? -errno : 0;
-	buf_clear(out);
-	while (r == 0 && (n = read(fd, part, sizeof part)) > 0)
-		r = buf_add(out, part, (size_t)n);
-	if (r == 0 && n < 0)
-		r = -errno;
-	if (fd >= 0)
-		close(fd);
-	return r;
-}
-
-static int write_whole(const char *path, const struct buf *text)
-{
-	char fresh[PATH_MAX + 8];
-	snprintf(fresh, sizeof fresh, "%s.new", path);
-	int fd = open(fresh, O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0640), n = fd < 0 ? -errno : 0;
-	if (n == 0 && text->size && write(fd, text->data, text->size) != (ssize_t)text->size)
-		n = errno ? -errno : -ENOSPC;
-	if (n == 0 && fsync(fd) < 0)
-		n = -errno;
-	if (fd >= 0)
-		close(fd);
-	return n == 0 && rename(fresh, path) < 0 ? -errno : n;
-}
-
 static int keep_file(const char *folder, const char *name)
 {
 	char from[PATH_MAX], to[PATH_MAX];
 	_cleanup_(buf_free) struct buf now = {0}, kept = {0};
 	snprintf(from, sizeof from, "%.3800s/%s", folder, name);
 	snprintf(to, sizeof to, "%.3800s/" SOUND_FOLDER "/%s", folder, name);
-	int n = read_whole(from, &now);
+	int n = file_read(from, &now);
 	if (n == -ENOENT) /* without it the defaults hold, and so they do then */
 		return unlink(to) < 0 && errno != ENOENT ? -errno : 0;
 	if (n < 0)
 		return n;
-	if (read_whole(to, &kept) == 0 && kept.size == now.size &&
+	if (file_read(to, &kept) == 0 && kept.size == now.size &&
 	    (!now.size || memcmp(kept.data, now.data, now.size) == 0))
 		return 0;
-	return write_whole(to, &now);
+	return file_replace(to, 0640, now.data, now.size);
 }
 
 int sound_keep(const char *folder, struct error *e)

@@ -7,7 +7,7 @@
 #include <string.h>
 #include <unistd.h>
 
-#include "record/seal.h"
+#include "record/keys.h"
 #include "record/store.h"
 #include "tool/client.h"
 #include "tool/tool.h"
@@ -97,11 +97,14 @@ static int audit_slip(const struct words *w)
 {
 	struct error e = {0};
 	char path[PATH_MAX];
+	struct keys keys;
 	const char *key = words_value(w, audit_options, "key");
 	_cleanup_(json_drop) json_t *payload = NULL;
 	_cleanup_(buf_free) struct buf text = {0};
-	snprintf(path, sizeof path, "%s/station.pub.json", client_folder);
-	int n = seal_check(key ? key : path, w->rest[1], &payload, &e);
+	snprintf(path, sizeof path, "%s/" KEYS_FILE, client_folder);
+	int n = keys_read(&keys, key ? key : path, &e);
+	if (n == 0)
+		n = keys_check(&keys, w->rest[1], &payload, NULL, &e);
 	if (n < 0)
 		return client_fail(&e);
 	if (n == 0) {

@@ -142,6 +142,7 @@ static void put_parts(struct buf *out, const struct event *e, uint32_t fields)
 		put_thing(out, &e->thing);
 	put_word(out, ", line ", fields & F_LINE ? e->line.key : "");
 	put_word(out, ", staff ", fields & F_STAFF ? e->staff.name : "");
+	put_word(out, ", key ", fields & F_KEY ? e->key.kid : "");
 	if (fields & F_BATCH)
 		buf_printf(out, ", batch %s lot %s %lld to %lld", e->batch.line, e->batch.lot,
 		           (long long)e->batch.first, (long long)e->batch.last);

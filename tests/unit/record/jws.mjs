@@ -9,9 +9,9 @@ try {
 	process.exit(77);
 }
 const [file, jws] = process.argv.slice(2);
-const key = await jose.importJWK(JSON.parse(readFileSync(file, 'utf8')), 'EdDSA');
+const keys = jose.createLocalJWKSet(JSON.parse(readFileSync(file, 'utf8')));
 try {
-	const { payload } = await jose.compactVerify(jws, key, { algorithms: ['EdDSA'] });
+	const { payload } = await jose.compactVerify(jws, keys, { algorithms: ['EdDSA'] });
 	process.stdout.write(new TextDecoder().decode(payload));
 } catch (e) {
 	console.log(e.code ?? e.message);

@@ -20,7 +20,8 @@ static const struct {
 	const char *name;
 } fields[] = {{F_ITEM, "item"}, {F_DIGIT, "digit"}, {F_PERSON, "person"}, {F_OTHER, "other"},
               {F_N, "n"},       {F_WHAT, "what"},   {F_REF, "ref"},       {F_TEXT, "text"},
-              {F_LINE, "line"}, {F_THING, "thing"}, {F_STAFF, "staff"},   {F_BATCH, "batch"}};
+              {F_LINE, "line"}, {F_THING, "thing"}, {F_STAFF, "staff"},   {F_BATCH, "batch"},
+              {F_KEY, "key"}};
 
 #define FIELDS (sizeof fields / sizeof *fields)
 
@@ -117,6 +118,10 @@ static void fill_event(struct event *e, enum event_kind kind, int format)
 		e->staff.kind = STAFF_CHARGE;
 		e->staff.registered = 1;
 		fill(e->staff.name, sizeof e->staff.name, 'S');
+	}
+	if (f & F_KEY) {
+		fill(e->key.kid, sizeof e->key.kid, 'K');
+		fill(e->key.x, sizeof e->key.x, 'X');
 	}
 	if (f & F_BATCH) {
 		e->batch.expiry = 20280331;

@@ -12,6 +12,7 @@
 #include <cmocka.h>
 
 #include "code/own-codes.h"
+#include "record/keys.h"
 #include "run/core.h"
 #include "run/teller.h"
 #include "tests/unit/record/folder.h"

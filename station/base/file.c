@@ -1,0 +1,80 @@
+#include "base/file.h"
+
+#include <errno.h>
+#include <fcntl.h>
+#include <limits.h>
+#include <stdio.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#define READ_MAX (1u << 20)
+
+int file_sync_folder(const char *path)
+{
+	char folder[PATH_MAX];
+	const char *end = strrchr(path, '/');
+	snprintf(folder, sizeof folder, "%.*s", end ? (int)(end - path) + 1 : 1, end ? path : ".");
+	int fd = open(folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+	if (fd < 0)
+		return -errno;
+	int n = fsync(fd) < 0 ? -errno : 0;
+	close(fd);
+	return n;
+}
+
+static int write_new(const char *path, mode_t mode, const void *bytes, size_t size, int durable)
+{
+	int fd = open(path, O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC | O_NOFOLLOW, mode);
+	if (fd < 0)
+		return -errno;
+	int n = fchmod(fd, mode) < 0 ? -errno : 0;
+	if (n == 0 && size) {
+		ssize_t written = write(fd, bytes, size);
+		n = written < 0 ? -errno : written != (ssize_t)size ? -ENOSPC : 0;
+	}
+	if (n == 0 && durable && fsync(fd) < 0)
+		n = -errno;
+	close(fd);
+	return n;
+}
+
+static int replace(const char *path, mode_t mode, const void *bytes, size_t size, int durable)
+{
+	char fresh[PATH_MAX];
+	if (snprintf(fresh, sizeof fresh, "%s.new", path) >= (int)sizeof fresh)
+		return -ENAMETOOLONG;
+	int n = write_new(fresh, mode, bytes, size, durable);
+	if (n == 0 && rename(fresh, path) < 0)
+		n = -errno;
+	if (n < 0) {
+		unlink(fresh);
+		return n;
+	}
+	return durable ? file_sync_folder(path) : 0;
+}
+
+int file_replace(const char *path, mode_t mode, const void *bytes, size_t size)
+{
+	return replace(path, mode, bytes, size, 1);
+}
+
+int file_replace_soon(const char *path, mode_t mode, const void *bytes, size_t size)
+{
+	return replace(path, mode, bytes, size, 0);
+}
+
+int file_read(const char *path, struct buf *out)
+{
+	char part[4096];
+	size_t before = out->size;
+	ssize_t n = 0;
+	int fd = open(path, O_RDONLY | O_CLOEXEC), r = fd < 0 ? -errno : 0;
+	while (r == 0 && (n = read(fd, part, sizeof part)) > 0)
+		r = out->size - before > READ_MAX ? -EFBIG : buf_add(out, part, (size_t)n);
+	if (r == 0 && n < 0)
+		r = -errno;
+	if (fd >= 0)
+		close(fd);
+	return r;
+}

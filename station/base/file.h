@@ -1,0 +1,23 @@
+/* Whole small files: a reader sees the old one or the new one, never a part. */
+#ifndef BANDTALLY_BASE_FILE_H
+#define BANDTALLY_BASE_FILE_H
+
+#include <stddef.h>
+#include <sys/types.h>
+
+#include "base/buf.h"
+
+/* Puts the bytes in place of `path`, with this mode whatever the umask takes away: written as PATH.new, forced to the
+ * disk, renamed, and the folder forced to the disk. 0 or negative errno; `path` is then as it was. */
+int file_replace(const char *path, mode_t mode, const void *bytes, size_t size);
+
+/* The same, without waiting for the disk: after a power cut it may be the old one, or empty. */
+int file_replace_soon(const char *path, mode_t mode, const void *bytes, size_t size);
+
+/* Appends what is in it. 0 or negative errno; a file of more than a megabyte is -EFBIG. */
+int file_read(const char *path, struct buf *out);
+
+/* Forces the folder that `path` lies in to the disk, and so its name there. 0 or negative errno. */
+int file_sync_folder(const char *path);
+
+#endif

@@ -76,6 +76,11 @@ static const char *const end_whys[] = {
 #undef X
 };
 
+static const char *const incarnations[] = {[INCARNATION_BEHIND] = "behind",
+                                           [INCARNATION_OTHER] = "other",
+                                           [INCARNATION_NO_HEAD] = "no-head",
+                                           [INCARNATION_ASIDE] = "aside"};
+
 static const struct {
 	const char *const *names;
 	int count;
@@ -103,6 +108,7 @@ static const struct {
     LIST(SETTING, settings),
     LIST(HOW, hows),
     LIST(END_WHY, end_whys),
+    LIST(INCARNATION, incarnations),
 #undef LIST
 };
 

@@ -33,6 +33,7 @@ enum event_list {
 	LIST_SETTING,     /* enum setting */
 	LIST_HOW,         /* enum paid_how */
 	LIST_END_WHY,     /* enum end_why */
+	LIST_INCARNATION, /* enum incarnation_why */
 	EVENT_LISTS
 };
 

@@ -31,6 +31,8 @@ enum event_field {
 	F_STAFF = 1 << 10, /* staff */
 	F_BATCH = 1 << 11, /* batch: stores' labels */
 	F_KEY = 1 << 12,   /* key: a public key of the station */
+	F_SEAL = 1 << 13,  /* seal: a signature over the record's head */
+	F_HEAD = 1 << 14,  /* head: how far a record had come */
 };
 
 /* Above those bits: of which enum `what` and `other` are, where they are of one (enum event_list). */
@@ -128,7 +130,12 @@ enum event_field {
 	X(HELD, "scan-held", F_ITEM | WHAT_IS(HELD) | F_DIGIT | F_N | F_OTHER | F_THING | F_TEXT) \
 	X(HELD_ANSWERED, "held-scan-answered", F_REF | WHAT_IS(HELD_ANSWER)) /* ref: its scan-held */ \
 	/* the record's proof of itself */ \
-	X(KEY, "key", F_KEY | F_N)                         /* that signs from here on; n: bits of key_state */
+	X(KEY, "key", F_KEY | F_N)                         /* that signs from here on; n: bits of key_state */ \
+	/* ref: the event up to which it signs; in the transaction of each start, stop and end of a case, which it is of */ \
+	X(SEALED, "sealed", F_REF | F_SEAL) \
+	/* n: which incarnation begins here, head: of the second place, and behind which numbers of cases, \
+	 * slips and items it goes on */ \
+	X(INCARNATION, "incarnation", F_N | WHAT_IS(INCARNATION) | F_HEAD)
 /* clang-format on */
 
 enum event_kind {
@@ -199,6 +206,30 @@ enum key_state {
 	KEY_CHANGED = 16, /* it was another than the record named before */
 };
 
+/* A compact JWS: {"chain":…,"incarnation":…,"seq":…}, the hash and the number of the event that it names, and which
+ * incarnation of the record it is (station.h). */
+#define SEAL_JWS_MAX 401
+struct seal_text {
+	char jws[SEAL_JWS_MAX];
+};
+
+/* How far a record had come; what the file in the second place holds. */
+#define HEAD_HASH_MAX 65
+struct head {
+	int64_t seq;              /* of its last event, 0 not known */
+	char hash[HEAD_HASH_MAX]; /* of that, in hex */
+	int32_t case_no, slip;    /* the last numbers that were given out */
+	int64_t item;
+};
+
+enum incarnation_why {
+	INCARNATION_BEHIND =
+	    1,               /* the record ends before the head that was noted: an older one was put back */
+	INCARNATION_OTHER,   /* it holds something else there */
+	INCARNATION_NO_HEAD, /* nothing was noted of a record that had one noted */
+	INCARNATION_ASIDE,   /* a record that could not be read was kept aside, and this one is new */
+};
+
 struct event {
 	enum event_kind kind;
 	uint32_t flags;
@@ -216,12 +247,14 @@ struct event {
 	uint8_t station; /* number of the station at its site, 0 to 99 */
 	uint8_t format;  /* of the record that it was read from (record/event.h); 0: not from a record */
 	char text[EVENT_TEXT_MAX];
-	union { /* by F_LINE, F_THING, F_STAFF, F_BATCH, F_KEY */
+	union { /* by F_LINE, F_THING, F_STAFF, F_BATCH, F_KEY, F_SEAL, F_HEAD */
 		struct line line;
 		struct thing thing;
 		struct person staff;
 		struct batch batch;
 		struct public_key key;
+		struct seal_text seal;
+		struct head head;
 	};
 };
 

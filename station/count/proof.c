@@ -18,17 +18,24 @@ void proof_apply(struct proof *p, const struct event *e)
 {
 	if (e->kind == EV_KEY)
 		apply_key(p, e);
+	if (e->kind != EV_INCARNATION)
+		return;
+	p->begun = e->seq;
+	p->begun_why = e->what;
+	p->begun_head = e->head.seq;
 }
 
 int proof_waits(const struct proof *p, int64_t seq)
 {
-	return seq && p->changed == seq;
+	return seq && (p->changed == seq || p->begun == seq);
 }
 
 void proof_settle(struct proof *p, int64_t seq)
 {
 	if (p->changed == seq)
 		p->changed = p->changed_how = 0;
+	if (p->begun == seq)
+		p->begun = p->begun_head = p->begun_why = 0;
 }
 
 enum sentence { SAY_CHANGED = 1, SAY_OTHERS, SAY_LINK, SENTENCES };
@@ -70,4 +77,37 @@ int proof_words(const struct proof *p, int from, char *out, size_t size)
 		if (say(p, (enum sentence)i, out, size))
 			return i;
 	return 0;
+}
+
+static const char *begun_words(enum incarnation_why why)
+{
+	switch (why) {
+	case INCARNATION_BEHIND:
+		return "an older record was put back";
+	case INCARNATION_OTHER:
+		return "another record was put in place of the station's";
+	case INCARNATION_NO_HEAD:
+		return "nothing says whether this is the station's latest record (its head file is gone)";
+	case INCARNATION_ASIDE:
+		return "the station works on a new record";
+	}
+	return "the station works on another record than before";
+}
+
+int proof_doubt(const struct proof *p, char *out, size_t size)
+{
+	out[0] = 0;
+	if (!p->begun)
+		return 0;
+	int n = snprintf(out, size, "%s", begun_words((enum incarnation_why)p->begun_why));
+	if (p->begun_head && n > 0 && (size_t)n < size)
+		n += snprintf(out + n, size - (size_t)n, ": that one had come to event %lld",
+		              (long long)p->begun_head);
+	if (n > 0 && (size_t)n < size)
+		snprintf(out + n, size - (size_t)n,
+		         ": what it does not hold the station does not know: count by hand, look at the last "
+		         "papers, then "
+		         "'bandtally audit settle %lld WHAT'",
+		         (long long)p->begun);
+	return 1;
 }

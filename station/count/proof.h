@@ -10,6 +10,9 @@ struct proof {
 	uint8_t exposed;        /* KEY_OTHERS, KEY_LINK: as it was found last */
 	uint8_t changed_how;    /* KEY_MADE, KEY_DAMAGED, KEY_CHANGED */
 	int64_t changed;        /* the event that says so; 0 none, or somebody dealt with it */
+	int64_t begun;          /* the event that began a new incarnation, in the same way */
+	uint8_t begun_why;      /* enum incarnation_why */
+	int64_t begun_head;     /* up to which event the record that is not here had come; 0 not known */
 };
 
 void proof_apply(struct proof *p, const struct event *e);
@@ -20,5 +23,8 @@ void proof_settle(struct proof *p, int64_t seq);
 
 /* What people must be told, one sentence a call: `from` is 0 at first, then what the last call returned; 0 no more. */
 int proof_words(const struct proof *p, int from, char *out, size_t size);
+
+/* Why the station cannot be trusted until somebody has dealt with it; 0 and "" where nothing is. */
+int proof_doubt(const struct proof *p, char *out, size_t size);
 
 #endif

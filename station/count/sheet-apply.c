@@ -572,6 +572,8 @@ static int apply(struct sheet *s, const struct event *e)
 	case EV_LABELLED:
 	case EV_SCANNER_FAULT:
 	case EV_KEY:
+	case EV_SEALED:
+	case EV_INCARNATION:
 	case EV_SCANNER_ROOM:
 	case EV_SETTING:
 	case EV_SLIP_QUEUED:

@@ -154,6 +154,11 @@ int station_unseen_in(const struct station *st, int32_t room)
 	return n;
 }
 
+int32_t station_incarnation(const struct station *st)
+{
+	return st->incarnation ? st->incarnation : 1;
+}
+
 /* --- applying events ---------------------------------------------------------------------------- */
 
 static int apply_started(struct station *st, const struct event *e)
@@ -399,6 +404,19 @@ static int apply_case_event(struct station *st, const struct event *e)
 	return station_step(&st->sheets[index], &st->before[index], &st->undo[index], e);
 }
 
+/* What was given out before must not be given out again, though this record does not know it. */
+static void apply_incarnation(struct station *st, const struct event *e)
+{
+	st->incarnation = e->n;
+	if (e->head.case_no > st->last_case_no)
+		st->last_case_no = e->head.case_no;
+	if (e->head.slip > st->last_slip_no)
+		st->last_slip_no = e->head.slip;
+	if (e->head.item > st->last_item_no)
+		st->last_item_no = e->head.item;
+	proof_apply(&st->proof, e);
+}
+
 static void settle(struct station *st, const char *text)
 {
 	int64_t seq = settled_event(text);
@@ -463,6 +481,9 @@ int station_apply(struct station *st, const struct event *e)
 		break;
 	case EV_KEY:
 		proof_apply(&st->proof, e);
+		break;
+	case EV_INCARNATION:
+		apply_incarnation(st, e);
 		break;
 	}
 	if (r == 0)

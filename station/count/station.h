@@ -102,6 +102,9 @@ struct station {
 	struct heard heard[ROOMS_MAX]; /* by the room's place */
 	struct recorded recorded; /* the settings as the record has them; what is decided goes by the files */
 	struct proof proof;
+	/* Which of the records of this station it is: 0 and 1 the first, raised where an older or another one was found.
+	 * Stands in every signature. Ask station_incarnation(). */
+	int32_t incarnation;
 };
 
 void station_deinit(struct station *st);
@@ -153,6 +156,8 @@ const char *station_quarantined(const struct station *st, const char *line, cons
 
 /* The room that a scanner works for at `now`: where it was carried to, or its own. */
 int32_t station_scanner_room(const struct station *st, const char *scanner, int32_t own, struct moment now);
+
+int32_t station_incarnation(const struct station *st); /* from 1 */
 
 int station_room_index(const struct station *st, int32_t room); /* in rooms[], or -1 */
 

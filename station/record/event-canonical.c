@@ -250,7 +250,7 @@ static int format_of(const char *text, size_t size)
 
 int event_read_canonical(struct event *e, const char *text, size_t size)
 {
-	const uint32_t parts = F_LINE | F_THING | F_STAFF | F_BATCH | F_KEY;
+	const uint32_t parts = F_LINE | F_THING | F_STAFF | F_BATCH | F_KEY | F_SEAL | F_HEAD;
 	const uint32_t needed = 1u << FORM_VERSION | 1u << FORM_KIND;
 	struct text t = {text, text + size};
 	struct seen seen = {0};

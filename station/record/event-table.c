@@ -61,6 +61,20 @@ static const struct field key_table[] = {
 	{0},
 };
 
+static const struct field seal_table[] = {
+	TEXT(struct seal_text, "jws", jws),
+	{0},
+};
+
+static const struct field head_table[] = {
+	NUMBER(struct head, "case", case_no, 0, INT_MAX),
+	TEXT(struct head, "hash", hash),
+	NUMBER(struct head, "item", item, 0, 99999999),
+	NUMBER(struct head, "seq", seq, 0, JSON_INTEGER_MAX),
+	NUMBER(struct head, "slip", slip, 0, INT_MAX),
+	{0},
+};
+
 /* --- format 1 ----------------------------------------------------------------------------------------------- */
 
 static const struct field thing_1[] = {
@@ -147,6 +161,7 @@ static const struct field event_2[] = {
 	ALL_HAVE("case", case_no, 0, INT_MAX),
 	SOME_HAVE(F_DIGIT, "digit", digit, 0, DIGIT_NUMBER_MAX),
 	FLAG("first", EVENT_FIRST),
+	PART(F_HEAD, "head", head, head_table),
 	SOME_HAVE(F_ITEM, "item", item, 0, 255),
 	PART(F_KEY, "key", key, key_table),
 	FLAG("keyed", EVENT_KEYED),
@@ -158,6 +173,7 @@ static const struct field event_2[] = {
 	SOME_HAVE(F_PERSON, "person", person, INT_MIN, INT_MAX),
 	SOME_HAVE(F_REF, "ref", ref, 0, JSON_INTEGER_MAX),
 	ALL_HAVE("room", room, 0, INT_MAX),
+	PART(F_SEAL, "seal", seal, seal_table),
 	ALL_HAVE("seq", seq, 1, JSON_INTEGER_MAX),
 	PART(F_STAFF, "staff", staff, staff_2),
 	ALL_HAVE("station", station, 0, 99),
@@ -187,6 +203,8 @@ static const struct {
     {EV_PAID, F_OTHER},
     {EV_CASE_ENDED, F_OTHER},
     {EV_KEY, F_KEY},
+    {EV_SEALED, F_SEAL},
+    {EV_INCARNATION, F_HEAD},
 };
 
 uint32_t event_fields_in(int format, enum event_kind kind)

@@ -29,6 +29,9 @@ struct record {
 	struct buf text, again; /* of the event that is being stored, and what it reads back to */
 };
 
+/* Makes in an empty database what a record of this one's schema is made of. 0 or a negative errno. */
+int store_make_schema(struct record *r, sqlite3 *empty);
+
 /* What SQLite says, as an errno and a sentence. */
 int store_fault(struct record *r, int code, const char *doing, struct error *e);
 

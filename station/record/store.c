@@ -135,6 +135,14 @@ static int check_schema(struct record *r, struct error *e)
 	return r->schema ? 0 : make(r, e);
 }
 
+int store_make_schema(struct record *r, sqlite3 *empty)
+{
+	int version = 0, n = store_version(r, &version, NULL);
+	for (int i = 0; n == 0 && i < version && i < RECORD_SCHEMA; i++)
+		n = sqlite3_exec(empty, migrations[i], NULL, NULL, NULL) == SQLITE_OK ? 0 : -ENOMEM;
+	return n;
+}
+
 int store_prepare(struct record *r, sqlite3_stmt **s, const char *sql, struct error *e)
 {
 	int code = sqlite3_prepare_v3(r->db, sql, -1, SQLITE_PREPARE_PERSISTENT, s, NULL);
@@ -361,20 +369,38 @@ static int write_text(struct record *r, struct event *ev, struct error *e)
 	return 0;
 }
 
+static int append_one(struct record *r, struct event *ev, int64_t seq, struct chain *chain, struct error *e)
+{
+	ev->seq = seq;
+	int n = write_text(r, ev, e);
+	return n == 0 ? insert(r, ev, chain, e) : n;
+}
+
 int record_append(struct record *r, struct event *events, int count, struct error *e)
+{
+	return record_append_sealed(r, events, count, NULL, NULL, NULL, e);
+}
+
+int record_append_sealed(struct record *r, struct event *events, int count, struct event *seal,
+                         record_sign_fn sign, void *context, struct error *e)
 {
 	if (!count)
 		return 0;
 	struct chain chain = r->chain;
+	int64_t head = r->last_seq + count;
 	int code = step_once(r->begin);
 	int n = code == SQLITE_OK ? 0 : store_fault(r, code, "store this", e);
 	if (n == 0)
 		n = raise_schema(r, r->schema, RECORD_SCHEMA, e);
-	for (int i = 0; i < count && n == 0; i++) {
-		events[i].seq = r->last_seq + 1 + i;
-		n = write_text(r, &events[i], e);
-		if (n == 0)
-			n = insert(r, &events[i], &chain, e);
+	for (int i = 0; i < count && n == 0; i++)
+		n = append_one(r, &events[i], r->last_seq + 1 + i, &chain, e);
+	if (n == 0 && seal) {
+		seal->ref = head;
+		n = sign(context, head, &chain, seal->seal.jws);
+		n = n < 0 ? error_set(e, n,
+		                      "cannot store this: it cannot be sealed: %s: count by hand until then",
+		                      strerror(-n))
+		          : append_one(r, seal, head + 1, &chain, e);
 	}
 	if (n == 0 && (code = step_once(r->commit)) != SQLITE_OK)
 		n = store_fault(r, code, "store this", e);
@@ -387,7 +413,7 @@ int record_append(struct record *r, struct event *events, int count, struct erro
 	}
 	r->chain = chain;
 	r->schema = RECORD_SCHEMA;
-	r->last_seq += count;
+	r->last_seq = head + (seal != NULL);
 	return 0;
 }
 

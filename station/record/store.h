@@ -42,6 +42,13 @@ int record_open_still(struct record **out, const char *file, struct error *e);
  * each seq is 0, and the negative errno (-ENOSPC, -EIO, …; -EINVAL where one could not be read back) comes with `e`. */
 int record_append(struct record *r, struct event *events, int count, struct error *e);
 
+/* As record_append(), and behind the events, in the same transaction, `seal`: an EV_SEALED that is filled in with the number
+ * of the last of them and with what `sign` makes of that number and its hash: a JWS of fewer than SEAL_JWS_MAX bytes, 0 or a
+ * negative errno. */
+typedef int (*record_sign_fn)(void *context, int64_t seq, const struct chain *head, char *jws);
+int record_append_sealed(struct record *r, struct event *events, int count, struct event *seal,
+                         record_sign_fn sign, void *context, struct error *e);
+
 /* Rebuilds the station from the events. Those of ended cases are left out where they leave nothing behind. One that
  * cannot be read or applied is noted (station_not_followed()) and the rest goes on (rule 26); -EPROTO where one has a
  * later format: nothing of such a record may be guessed. */
@@ -90,6 +97,11 @@ int record_slip_of(struct record *r, int32_t slip,
 
 /* The last event: its number and hash. */
 int64_t record_last(const struct record *r, struct chain *chain);
+
+/* The number of the last event that the file has, and the hash of one. */
+int64_t record_end(struct record *r); /* or a negative errno */
+/* 1, 0 where there is no such event, or a negative errno. */
+int record_hash_at(struct record *r, int64_t seq, struct chain *chain);
 
 /* A copy of the record, made in short steps so that the count goes on meanwhile. Start one, then call step
  * until it returns 0 (done) or a negative errno; 1 means go on. Only one at a time. It is not synced: whoever keeps it

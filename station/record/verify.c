@@ -1,11 +1,14 @@
 #include <errno.h>
 #include <inttypes.h>
+#include <stdlib.h>
 #include <string.h>
 
 #include "base/json.h"
 #include "record/event-text.h"
 #include "record/event.h"
 #include "record/store-internal.h"
+#include "record/verify.h"
+#include "record/watch.h"
 
 /* Where its hash holds all the same, it stands as it was written, by a version that did not read it back. */
 static const char unreadable[] = "its text cannot be read";
@@ -28,7 +31,45 @@ static const char *row_fault(sqlite3_stmt *s, int64_t seq, struct event *ev, str
 	return NULL;
 }
 
-int record_verify(struct record *r, int64_t *events, struct chain *chain, struct error *e)
+/* What a record of this schema is made of, as SQLite notes it, is what ours is made of. */
+static int each_part(sqlite3 *db, struct buf *out)
+{
+	sqlite3_stmt *s = NULL;
+	int n = 0,
+	    code = sqlite3_prepare_v2(db,
+	                              "SELECT type, name, tbl_name, coalesce(sql, '') FROM sqlite_master "
+	                              "WHERE name NOT LIKE 'sqlite_stat%' ORDER BY type, name",
+	                              -1, &s, NULL);
+	while (code == SQLITE_OK && n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW) {
+		code = SQLITE_OK;
+		for (int i = 0; n == 0 && i < 4; i++)
+			n = buf_printf(out, "%s\n", (const char *)sqlite3_column_text(s, i));
+	}
+	sqlite3_finalize(s);
+	return n < 0 ? n : code == SQLITE_DONE ? 0 : -EIO;
+}
+
+static int check_parts(struct record *r, struct watch *w)
+{
+	sqlite3 *fresh = NULL;
+	_cleanup_(buf_free) struct buf ours = {0}, theirs = {0};
+	int n = sqlite3_open(":memory:", &fresh) == SQLITE_OK ? store_make_schema(r, fresh) : -ENOMEM;
+	if (n == 0)
+		n = each_part(fresh, &ours);
+	if (n == 0)
+		n = each_part(r->db, &theirs);
+	sqlite3_close(fresh);
+	if (n == 0 && (ours.size != theirs.size || memcmp(ours.data, theirs.data, ours.size) != 0))
+		watch_found(
+		    w,
+		    "the file's tables, indexes and triggers are not those of a record: somebody had it in "
+		    "hands who wanted to change it");
+	return n;
+}
+
+/* `w` NULL: the chain alone. */
+static int go_through(struct record *r, struct watch *w, int64_t *events, struct chain *chain,
+                      struct error *e)
 {
 	sqlite3_stmt *s = NULL;
 	int code = sqlite3_prepare_v2(
@@ -41,6 +82,7 @@ int record_verify(struct record *r, int64_t *events, struct chain *chain, struct
 	*events = 0;
 	while (code == SQLITE_OK && result == 0 && (code = sqlite3_step(s)) == SQLITE_ROW) {
 		code = SQLITE_OK;
+		struct chain before = *chain;
 		const char *fault = row_fault(s, *events + 1, &ev, &again);
 		chain_add(chain, (const char *)sqlite3_column_text(s, 3), (size_t)sqlite3_column_bytes(s, 3));
 		int holds = sqlite3_column_bytes(s, 4) == CHAIN_BYTES &&
@@ -60,6 +102,8 @@ int record_verify(struct record *r, int64_t *events, struct chain *chain, struct
 			              *events + 1, fault);
 		else
 			++*events;
+		if (w && result == 0 && ev.seq == *events)
+			watch_event(w, &ev, &before);
 	}
 	sqlite3_finalize(s);
 	if (result == 0 && code != SQLITE_DONE)
@@ -71,4 +115,25 @@ int record_verify(struct record *r, int64_t *events, struct chain *chain, struct
 		                 "nothing was changed since: count what it was to say by hand",
 		                 first_unreadable, n_unreadable > 1 ? ", and that of others" : "");
 	return result;
+}
+
+int record_verify(struct record *r, int64_t *events, struct chain *chain, struct error *e)
+{
+	return go_through(r, NULL, events, chain, e);
+}
+
+int record_verify_all(struct record *r, const struct verify_how *how, struct verified *v, struct error *e)
+{
+	*v = (struct verified){0};
+	struct watch *w = malloc(sizeof *w);
+	if (!w)
+		return error_set(e, -ENOMEM, "cannot look through the record: out of memory: try again");
+	watch_begin(w, how, v);
+	int n = check_parts(r, w);
+	n = n < 0 ? error_set(e, n, "cannot read what the record is made of: %s: try again", strerror(-n))
+	          : go_through(r, w, &v->events, &v->chain, e);
+	if (n == 0 || n == -EBADMSG)
+		watch_end(w);
+	free(w);
+	return n;
 }

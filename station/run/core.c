@@ -51,9 +51,12 @@ int core_room_index(const struct core *c, int32_t room)
 /* What the board says of all doubts; those that do not go away by themselves stand first. */
 static void weigh(struct core *c)
 {
-	const char *const all[] = {c->doubt.aside, c->doubt.record, c->doubt.diverged, c->doubt.storage};
+	char proof[500];
+	const char *const all[] = {c->doubt.aside, proof, c->doubt.record, c->doubt.diverged,
+	                           c->doubt.storage};
 	char words[300];
 	size_t used = 0;
+	proof_doubt(&c->station.proof, proof, sizeof proof);
 	c->doubt.record[0] = 0;
 	if (station_unfollowed_words(&c->station, 0, words, sizeof words))
 		snprintf(c->doubt.record, sizeof c->doubt.record,
@@ -92,9 +95,13 @@ static void tell_forgotten(struct core *c, const struct event *e)
 	core_tell(c, falls->room, VERDICT_QUESTION, said);
 }
 
-static int append(struct core *c, struct event *events, int count, struct error *e)
+static int append(struct core *c, struct event *events, int count, struct event *seal, struct error *e)
 {
-	int n = count ? record_append(c->record, events, count, e) : 0;
+	struct prove_signing by = {c->seal, station_incarnation(&c->station)};
+	for (int i = 0; i < count; i++)
+		if (events[i].kind == EV_INCARNATION)
+			by.incarnation = events[i].n;
+	int n = count ? record_append_sealed(c->record, events, count, seal, prove_sign, &by, e) : 0;
 	if (!count || n == -EINVAL) /* nothing was to be written */
 		return n;
 	snprintf(c->doubt.storage, sizeof c->doubt.storage, "%.199s", n < 0 ? e->text : "");
@@ -105,14 +112,18 @@ static int append(struct core *c, struct event *events, int count, struct error 
 int core_store(struct core *c, struct event *events, int count, struct error *e)
 {
 	struct error own = {0};
+	struct event seal;
 	for (int i = 0; i < count; i++) {
 		events[i].station = c->station.number;
 		if (!events[i].at.boot)
 			events[i].at = core_now(c);
 	}
+	int sealed = prove_seals(events, count, &seal);
+	if (sealed)
+		seal.station = c->station.number;
 	int n = station_fits(&c->station, events, count, e ? e : &own);
 	if (n == 0)
-		n = append(c, events, count, e ? e : &own);
+		n = append(c, events, count, sealed ? &seal : NULL, e ? e : &own);
 	if (n < 0) {
 		if (!e)
 			log_line("%s", own.text);
@@ -124,6 +135,8 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 		if (station_apply(&c->station, &events[i]) < 0)
 			diverged(c, &events[i]);
 	}
+	if (sealed)
+		station_apply(&c->station, &seal);
 	weigh(c);
 	if (c->stored)
 		c->stored(c->context, events, count);

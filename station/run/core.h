@@ -52,7 +52,7 @@ struct core {
 	struct {
 		char storage[200], diverged[200], record[400], aside[500];
 	} doubt;
-	char distrust[1500];              /* all of them, as people read it */
+	char distrust[2000];              /* all of them, as people read it */
 	uint64_t changes;                 /* counts what a viewer could see */
 	struct snapshot_writer *snapshot; /* that is being written, NULL none */
 	int64_t snapshot_seq;             /* of the last one that was begun */

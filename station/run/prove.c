@@ -1,5 +1,6 @@
 #include "run/prove.h"
 
+#include <errno.h>
 #include <limits.h>
 #include <stdio.h>
 #include <string.h>
@@ -53,6 +54,40 @@ static int add_recorded(void *context, const struct event *ev)
 	if (ev->kind == EV_KEY && key_make(&k, ev->key.x) == 0)
 		keys_add(context, &k);
 	return 0;
+}
+
+static int is_sealed(enum event_kind kind)
+{
+	return kind == EV_STARTED || kind == EV_STOPPED || kind == EV_CASE_ENDED;
+}
+
+int prove_seals(const struct event *events, int count, struct event *seal)
+{
+	for (int i = 0; i < count; i++)
+		if (is_sealed(events[i].kind)) {
+			*seal = (struct event){.kind = EV_SEALED,
+			                       .at = events[count - 1].at,
+			                       .room = events[i].room,
+			                       .case_no = events[i].case_no};
+			return 1;
+		}
+	return 0;
+}
+
+int prove_sign(void *context, int64_t seq, const struct chain *head, char *jws)
+{
+	const struct prove_signing *by = context;
+	char hex[2 * CHAIN_BYTES + 1];
+	_cleanup_(buf_free) struct buf text = {0};
+	chain_hex(head, hex);
+	_cleanup_(json_drop) json_t *payload = json_pack("{s:s,s:I,s:I}", "chain", hex, "incarnation",
+	                                                 (json_int_t)by->incarnation, "seq", (json_int_t)seq);
+	int n = payload ? seal_jws(by->seal, payload, &text) : -ENOMEM;
+	if (n == 0 && text.size >= SEAL_JWS_MAX)
+		n = -EMSGSIZE;
+	if (n == 0)
+		memcpy(jws, text.data, text.size + 1);
+	return n;
 }
 
 void prove_publish(struct core *c)

@@ -7,6 +7,17 @@
 /* Fills the event that says which key signs from here on. 1 where one is needed, 0 where the record says so already. */
 int prove_key(const struct core *c, struct event *ev);
 
+/* Where these events are a start, a stop or the end of a case: what seals the head behind them, to be filled in by
+ * prove_sign(). 1 then, else 0. */
+int prove_seals(const struct event *events, int count, struct event *seal);
+
+/* A record_sign_fn. The context is a struct prove_signing. */
+struct prove_signing {
+	const struct seal *seal;
+	int32_t incarnation;
+};
+int prove_sign(void *context, int64_t seq, const struct chain *head, char *jws);
+
 /* Writes the public keys beside the record: the one that signs, and every earlier one of file and record. What fails is
  * logged: the record holds them all. */
 void prove_publish(struct core *c);

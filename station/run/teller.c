@@ -9,7 +9,7 @@
 #include "tell/slip.h"
 #include "tell/view.h"
 
-#define DISTRUST_MAX 1900
+#define DISTRUST_MAX 2400
 
 /* --- stories and slips -------------------------------------------------------------------------- */
 
@@ -82,6 +82,7 @@ static int sign(const struct core *c, const struct slip_source *from, json_t *do
 {
 	_cleanup_(buf_free) struct buf jws = {0};
 	_cleanup_(json_drop) json_t *summary = slip_summary(from);
+	json_object_set_new(summary, "incarnation", json_integer(station_incarnation(&c->station)));
 	int n = seal_jws(c->seal, summary, &jws);
 	if (n == 0)
 		json_object_set_new(document, "jws", json_string(jws.data));

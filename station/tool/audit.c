@@ -7,25 +7,43 @@
 #include <string.h>
 #include <unistd.h>
 
-#include "record/keys.h"
-#include "record/store.h"
+#include "record/head.h"
+#include "record/verify.h"
+#include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/tool.h"
 #include "tool/words.h"
 
-static const char audit_options[] = "file= key=";
-static const char audit_usage[] =
-    "usage: bandtally audit verify [--file RECORD]   every event, its number, its text and the chain of "
-    "hashes\n"
-    "       bandtally audit slip [--key FILE] TEXT   whether the text of a slip's QR code was signed by this "
-    "station\n"
-    "       bandtally audit settle EVENT WHAT        somebody dealt with an event that the station could not "
-    "follow\n"
+const char audit_options[] = "file= key= slips= head= each-seal";
+const char audit_usage[] =
+    "usage: bandtally audit verify [--file RECORD] [--slips FILE] [--head FILE] [--each-seal]\n"
+    "                              every event, its number, its text and the chain of hashes; the file's "
+    "tables\n"
+    "                              and triggers; the last seal of each key and incarnation; that each start, "
+    "stop\n"
+    "                              and end of a case has a seal\n"
+    "       bandtally audit slip TEXT [--file RECORD]   whether the text of a slip's QR code was signed by "
+    "this\n"
+    "       bandtally audit slip --file SLIPS           station, and whether the record holds it; SLIPS and "
+    "--slips:\n"
+    "                                                   one text a line\n"
+    "       bandtally audit settle EVENT WHAT        somebody dealt with an event that stands on the board: "
+    "one that\n"
+    "                                                the station could not follow, another key, another "
+    "record\n"
+    "  --each-seal   looks at every seal, not only at the last ones, which vouch for those before them\n"
+    "  --key FILE    the station's public keys, station.pub.json, kept elsewhere (default: that of the data "
+    "folder, or\n"
+    "                beside RECORD): it must be known whose record it is to be\n"
+    "  --head FILE   the station's head.json: the record must have come as far, and hold what it names\n"
     "Without --file a running station is asked for a copy; otherwise the record in the data folder is read.\n"
-    "FILE is the station's station.pub.json (default: that of the data folder).\n";
+    "Of each slip it says one of: signed and held; signed, but the record holds something else; not signed "
+    "by any key\n"
+    "of this station.\n"
+    "Exit codes: 0 everything holds, each slip is signed and held; 1 something does not, or could not be "
+    "looked at\n"
+    "(the output says what); 2 wrong usage.\n";
 
-/* A file to read: the one that was given, a fresh copy from the station, which lives until `held` is closed,
- * or the record of a station that is down. */
 static int find_record(const char *given, char path[PATH_MAX], int *held, struct error *e)
 {
 	*held = -1;
@@ -42,6 +60,34 @@ static int find_record(const char *given, char path[PATH_MAX], int *held, struct
 		return e->code;
 	snprintf(path, PATH_MAX, "%s/" RECORD_FILE, client_folder);
 	return access(path, R_OK) == 0 ? 0 : e->code;
+}
+
+int audit_record(struct record **out, const char *given, char path[PATH_MAX], int *held, struct error *e)
+{
+	int n = find_record(given, path, held, e);
+	return n == 0 ? record_open_copy(out, path, e) : n;
+}
+
+void audit_done(struct record *r, int held)
+{
+	record_close(r);
+	if (held >= 0)
+		close(held);
+}
+
+int audit_keys(struct keys *keys, const struct words *w, const char *record, char from[PATH_MAX],
+               struct error *e)
+{
+	const char *key = words_value(w, audit_options, "key"), *name = strrchr(record, '/');
+	snprintf(from, PATH_MAX, "%s", key ? key : "");
+	if (!key)
+		snprintf(from, PATH_MAX, "%s/" KEYS_FILE, client_folder);
+	if (!key && access(from, F_OK) < 0)
+		snprintf(from, PATH_MAX, "%.*s" KEYS_FILE, name ? (int)(name - record) + 1 : 0, record);
+	if (!key && access(from, F_OK) < 0)
+		return 0;
+	int n = keys_read(keys, from, e);
+	return n < 0 ? n : 1;
 }
 
 /* What a start would do with it: each event may be as it was written, and yet not fit. */
@@ -63,60 +109,93 @@ static int follow(struct record *r, struct error *e)
 	return n;
 }
 
+static void say_found(void *context, const char *what)
+{
+	(void)context;
+	printf("%s\n", what);
+}
+
+static void say_verified(const struct verified *v, const char *keys_from)
+{
+	char hex[2 * CHAIN_BYTES + 1];
+	chain_hex(&v->chain, hex);
+	printf("%" PRId64
+	       " events, numbered without a gap, each hash follows from the one before\nlast hash %s\n",
+	       v->events, hex);
+	if (!v->seals)
+		printf("no seal: it was written by a version that made none\n");
+	else
+		printf("incarnation %d, %d seals, %d of them looked at with the keys of %s; sealed up to "
+		       "event %" PRId64 ", with %" PRId64 " events after its seal\n",
+		       (int)v->incarnation, v->seals, v->seals_checked,
+		       keys_from ? keys_from : "the record itself (--key FILE would show whose it is)",
+		       v->sealed_to, v->events - v->sealed_to - (v->sealed_to > 0));
+}
+
+/* 0 it fits, 1 it does not, or a negative errno. */
+static int verify_head(struct record *r, const char *file, struct error *e)
+{
+	struct noted noted;
+	int n = file ? head_read(&noted, file, e) : 0;
+	if (!file || n < 0)
+		return n;
+	n = head_compare(r, &noted.head);
+	if (n < 0)
+		return error_set(e, n, "the record could not be asked about its head: %s: try again",
+		                 strerror(-n));
+	if (n != HEAD_HELD)
+		printf("the head that was noted is event %" PRId64
+		       ": the record %s: it is older than that, or another\n",
+		       noted.head.seq, n == HEAD_BEHIND ? "ends before it" : "has another there");
+	return n != HEAD_HELD;
+}
+
+/* Everything that is looked at besides the chain; how many things are not as they should be, or negative errno. */
+static int verify_rest(struct record *r, const struct words *w, const struct keys *keys, struct error *e)
+{
+	struct error lost = {0};
+	const char *slips = words_value(w, audit_options, "slips");
+	int n = verify_head(r, words_value(w, audit_options, "head"), e), bad = n;
+	if (n < 0)
+		return n;
+	n = follow(r, &lost);
+	if (n < 0 && client_fail(&lost))
+		bad++;
+	if (!slips)
+		return bad;
+	n = keys ? audit_slips(r, keys, slips, e)
+	         : error_set(e, -ENOENT,
+	                     "this station's public key is not here: give --key FILE, its " KEYS_FILE);
+	return n < 0 ? n : bad + n;
+}
+
 static int audit_verify(const struct words *w)
 {
 	struct error e = {0};
 	struct record *r = NULL;
-	struct chain chain;
-	char path[PATH_MAX], hex[2 * CHAIN_BYTES + 1];
-	int64_t events = 0;
-	int held, n = find_record(words_value(w, audit_options, "file"), path, &held, &e);
-	if (n < 0)
-		return client_fail(&e);
-	n = record_open_copy(&r, path, &e);
-	if (n == 0)
-		n = record_verify(r, &events, &chain, &e);
-	int whole = n == 0 || n == -EBADMSG;
-	struct error lost = {0};
-	int followed = whole ? follow(r, &lost) : 0;
-	record_close(r);
-	if (held >= 0)
-		close(held);
-	if (n < 0 && client_fail(&e) && !whole)
-		return EXIT_FAILED;
-	if (followed < 0)
-		client_fail(&lost);
-	chain_hex(&chain, hex);
-	printf("%" PRId64
-	       " events, numbered without a gap, each hash follows from the one before\nlast hash %s\n",
-	       events, hex);
-	return n < 0 || followed < 0 ? EXIT_FAILED : EXIT_OK;
-}
-
-static int audit_slip(const struct words *w)
-{
-	struct error e = {0};
-	char path[PATH_MAX];
-	struct keys keys;
-	const char *key = words_value(w, audit_options, "key");
-	_cleanup_(json_drop) json_t *payload = NULL;
-	_cleanup_(buf_free) struct buf text = {0};
-	snprintf(path, sizeof path, "%s/" KEYS_FILE, client_folder);
-	int n = keys_read(&keys, key ? key : path, &e);
-	if (n == 0)
-		n = keys_check(&keys, w->rest[1], &payload, NULL, &e);
-	if (n < 0)
-		return client_fail(&e);
-	if (n == 0) {
-		error_set(
-		    &e, -EBADMSG,
-		    "the signature does not hold: this text was not signed by this station, or was changed: "
-		    "compare the slip with the record");
-		return client_fail(&e);
+	char path[PATH_MAX], from[PATH_MAX];
+	static struct keys keys;
+	struct verified v = {0};
+	struct verify_how how = {.each_seal = words_given(w, audit_options, "each-seal"), .found = say_found};
+	int held, n = audit_record(&r, words_value(w, audit_options, "file"), path, &held, &e);
+	int known = n == 0 ? audit_keys(&keys, w, path, from, &e) : n;
+	how.keys = known > 0 ? &keys : NULL;
+	n = known < 0 ? known : record_verify_all(r, &how, &v, &e);
+	int bad = v.found + (n < 0);
+	if (n == -EBADMSG) { /* everything else can be looked at */
+		client_fail(&e);
+		n = 0;
 	}
-	if (json_write_canonical(payload, &text) == 0)
-		printf("signed by this station: %s\n", text.data);
-	return EXIT_OK;
+	if (n == 0) {
+		int more = verify_rest(r, w, how.keys, &e);
+		n = more < 0 ? more : 0;
+		bad += more;
+	}
+	audit_done(r, held);
+	if (n < 0)
+		return client_fail(&e);
+	say_verified(&v, how.keys ? from : NULL);
+	return bad ? EXIT_FAILED : EXIT_OK;
 }
 
 static int audit_settle(const struct words *w)
@@ -146,7 +225,8 @@ int tool_audit(int argc, char **argv)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
 	if (w.n_rest == 1 && strcmp(w.rest[0], "verify") == 0)
 		return audit_verify(&w);
-	if (w.n_rest == 2 && strcmp(w.rest[0], "slip") == 0)
+	if (w.n_rest && strcmp(w.rest[0], "slip") == 0 &&
+	    (w.n_rest == 2 || (w.n_rest == 1 && words_given(&w, audit_options, "file"))))
 		return audit_slip(&w);
 	if (w.n_rest && strcmp(w.rest[0], "settle") == 0)
 		return audit_settle(&w);

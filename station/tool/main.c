@@ -24,7 +24,7 @@ static const struct {
     {"stock", tool_stock, "quarantine and release"},
     {"label", tool_label, "pack labels, digit cards, cards, badges, scanner check"},
     {"print", tool_print, "slips on their way to paper: list, retry"},
-    {"audit", tool_audit, "verify the record, check a slip's signature"},
+    {"audit", tool_audit, "verify the record, check slips against it"},
 };
 
 static void usage(FILE *out)

@@ -142,6 +142,10 @@ static void put_parts(struct buf *out, const struct event *e, uint32_t fields)
 		put_thing(out, &e->thing);
 	put_word(out, ", line ", fields & F_LINE ? e->line.key : "");
 	put_word(out, ", staff ", fields & F_STAFF ? e->staff.name : "");
+	if (fields & F_HEAD)
+		buf_printf(out, ", head %lld %s, case %d, slip %d, item %lld", (long long)e->head.seq,
+		           e->head.hash, (int)e->head.case_no, (int)e->head.slip, (long long)e->head.item);
+	put_word(out, ", seal ", fields & F_SEAL ? e->seal.jws : "");
 	put_word(out, ", key ", fields & F_KEY ? e->key.kid : "");
 	if (fields & F_BATCH)
 		buf_printf(out, ", batch %s lot %s %lld to %lld", e->batch.line, e->batch.lot,

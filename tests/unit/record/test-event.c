@@ -21,7 +21,7 @@ static const struct {
 } fields[] = {{F_ITEM, "item"}, {F_DIGIT, "digit"}, {F_PERSON, "person"}, {F_OTHER, "other"},
               {F_N, "n"},       {F_WHAT, "what"},   {F_REF, "ref"},       {F_TEXT, "text"},
               {F_LINE, "line"}, {F_THING, "thing"}, {F_STAFF, "staff"},   {F_BATCH, "batch"},
-              {F_KEY, "key"}};
+              {F_KEY, "key"},   {F_SEAL, "seal"},   {F_HEAD, "head"}};
 
 #define FIELDS (sizeof fields / sizeof *fields)
 
@@ -119,6 +119,14 @@ static void fill_event(struct event *e, enum event_kind kind, int format)
 		e->staff.registered = 1;
 		fill(e->staff.name, sizeof e->staff.name, 'S');
 	}
+	if (f & F_HEAD) {
+		e->head.seq = JSON_INTEGER_MAX;
+		fill(e->head.hash, sizeof e->head.hash, 'f');
+		e->head.case_no = e->head.slip = INT32_MAX;
+		e->head.item = 99999999;
+	}
+	if (f & F_SEAL)
+		fill(e->seal.jws, sizeof e->seal.jws, 'S');
 	if (f & F_KEY) {
 		fill(e->key.kid, sizeof e->key.kid, 'K');
 		fill(e->key.x, sizeof e->key.x, 'X');

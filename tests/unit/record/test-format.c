@@ -57,6 +57,7 @@ static const struct {
                "pack-scanned badged-in by-operator by-operator-late surgeon-decided "
                "surgeon-answers name-written"},
     {LIST_END_WHY, "nothing-opened sheet-empty number-owed not-followed"},
+    {LIST_INCARNATION, "behind other no-head aside"},
 };
 
 static void every_name_keeps_its_number(void **state)
@@ -108,6 +109,8 @@ static void every_enum_keeps_its_numbers(void **state)
 	IS(ROLE, "refused", ROLE_REFUSED);
 	IS(IDENTITY, "mark", IDENTITY_MARK);
 	IS(STAFF, "charge", STAFF_CHARGE);
+	IS(INCARNATION, "behind", INCARNATION_BEHIND);
+	IS(INCARNATION, "aside", INCARNATION_ASIDE);
 #undef IS
 }
 

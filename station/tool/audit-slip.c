@@ -1,0 +1,87 @@
+/* audit slip: whether a paper is the station's, and says what the record says. */
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+#include "record/slip-check.h"
+#include "tool/audit.h"
+#include "tool/client.h"
+
+static int tell(struct record *r, const struct keys *keys, const char *jws)
+{
+	struct error e;
+	char words[SLIP_CHECK_WORDS];
+	_cleanup_(json_drop) json_t *payload = NULL;
+	_cleanup_(buf_free) struct buf text = {0};
+	int n = slip_check(r, keys, jws, words, &payload, &e);
+	if (n < 0)
+		return client_fail(&e);
+	puts(words);
+	if (payload && json_write_canonical(payload, &text) == 0)
+		printf("what was signed: %s\n", text.data);
+	return n == SLIP_HELD ? EXIT_OK : EXIT_FAILED;
+}
+
+/* Without the end of the line and spaces around it; 0 where nothing is left. */
+static size_t trim(char *line)
+{
+	size_t from = strspn(line, " \t\r\n"), n = strlen(line + from);
+	while (n && strchr(" \t\r\n", line[from + n - 1]))
+		n--;
+	memmove(line, line + from, n);
+	line[n] = 0;
+	return n;
+}
+
+int audit_slips(struct record *r, const struct keys *keys, const char *file, struct error *e)
+{
+	char *line = NULL, words[SLIP_CHECK_WORDS];
+	size_t room = 0;
+	int number = 0, all = 0, bad = 0;
+	FILE *f = fopen(file, "re");
+	if (!f)
+		return error_set(e, -errno, "cannot read the slips %.300s: %s: check the path", file,
+		                 strerror(errno));
+	while (getline(&line, &room, f) >= 0) {
+		struct error why;
+		_cleanup_(json_drop) json_t *payload = NULL;
+		number++;
+		if (!trim(line))
+			continue;
+		int n = slip_check(r, keys, line, words, &payload, &why);
+		all++;
+		if (n == SLIP_HELD)
+			continue;
+		bad++;
+		printf("%.200s line %d: slip %lld: %s\n", file, number,
+		       (long long)json_number(payload, "slip", 0), n < 0 ? why.text : words);
+	}
+	free(line);
+	fclose(f);
+	printf("%d of %d slips signed and held\n", all - bad, all);
+	return bad;
+}
+
+int audit_slip(const struct words *w)
+{
+	struct error e = {0};
+	static struct keys keys;
+	struct record *r = NULL;
+	char path[PATH_MAX], from[PATH_MAX];
+	const char *file = words_value(w, audit_options, "file");
+	int alone = w->n_rest == 2, held = -1, bad = 0;
+	int n = audit_record(&r, alone ? file : NULL, path, &held, &e);
+	if (n == 0)
+		n = audit_keys(&keys, w, path, from, &e);
+	if (n == 0)
+		n = error_set(&e, -ENOENT,
+		              "this station's public key is not here: give --key FILE, its " KEYS_FILE);
+	if (n > 0)
+		bad = alone ? tell(r, &keys, w->rest[1]) : audit_slips(r, &keys, file, &e);
+	audit_done(r, held);
+	if (n < 0 || bad < 0)
+		return client_fail(&e);
+	return bad ? EXIT_FAILED : EXIT_OK;
+}

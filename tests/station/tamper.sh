@@ -1,0 +1,218 @@
+#!/bin/sh
+# Everything in the data folder that somebody could change, changed, and who notices it.
+#   tamper.sh FOLDER-OF-PROGRAMS
+set -eu
+bin=$1
+. "$(dirname "$0")/common"
+command -v python3 >/dev/null || skip 'python3 is not installed'
+# A printer's program that keeps the signed summaries.
+mkdir "$root/bin"
+cp "$bin/bandtallyd" "$root/bin/"
+cat >"$root/bin/bandtally-print" <<PRINT
+#!/bin/sh
+exec sed -n -u 's/.*"jws":"\([^"]*\)".*/\1/p' >>$root/slips
+PRINT
+chmod +x "$root/bin/bandtally-print"
+: >"$root/slips"
+tools=$bin
+bt() { "$tools/bandtally" --data "$data" "$@"; }
+bin=$root/bin
+printf '[board]\nstart = no\n' >"$data/station.ini"
+code_of() { bt label cards --list | awk -F '\t' -v w="$1" '$3 == w { print $1 }'; }
+
+# --- a case with a correction after its end, a second one, and one that is open
+start
+bt staff add --registered practitioner SCRUB-1 >/dev/null
+new=$(code_of 'NEW CASE') cancel=$(code_of CANCEL) yes=$(code_of YES)
+type_text() { # as at the board
+	python3 - "$data/socket" "$1" <<'PY' | grep -q '"verdict":"accepted"' || fail "not taken: $1"
+import json, socket, sys
+s = socket.socket(socket.AF_UNIX)
+s.connect(sys.argv[1])
+s.sendall(json.dumps({"do": "type", "room": 1, "text": sys.argv[2]}).encode() + b'\n')
+print(s.makefile().readline())
+PY
+}
+cases=0
+whole_case() {
+	cases=$((cases + 1))
+	bt scan "$new" >/dev/null
+	bt scan "$cancel" >/dev/null || true
+	bt scan "$yes" >/dev/null || true
+	type_text "case $cases: looked under the dressing again"
+}
+whole_case
+soon 'the first slip was handed over' '[ "$(wc -l <"$root/slips")" = 1 ]'
+stop
+mkdir "$root/older"
+cp "$data"/record.db "$root/older/"
+start
+whole_case
+soon 'the second slip was handed over, and the first again' '[ "$(wc -l <"$root/slips")" = 3 ]'
+bt scan "$new" >/dev/null
+stop
+mkdir "$root/whole"
+cp "$data"/record.db "$data"/station.key "$data"/station.pub.json "$root/whole/"
+[ ! -d "$data/head" ] || cp -r "$data/head" "$root/whole/"
+rm -rf "$data/head"
+
+verify() { bt audit verify --key "$root/whole/station.pub.json" "$@"; }
+slips() { bt audit slip --key "$root/whole/station.pub.json" --file "$root/slips"; }
+put_back() {
+	rm -f "$data"/record.db*
+	cp "$root/whole/record.db" "$data/"
+}
+sees() { # WHAT WAS DONE; WORDS; COMMAND…: it fails, and says so
+	done=$1 words=$2
+	shift 2
+	code=0
+	"$@" >"$root/out" 2>&1 || code=$?
+	[ "$code" = 1 ] || fail "$done: exit $code of $*: $(cat "$root/out")"
+	grep -q -- "$words" "$root/out" || fail "$done: no '$words' in: $(cat "$root/out")"
+	echo "ok $done: $*" | sed "s,$root,,g; s/--key [^ ]* //" | cut -c 1-150
+}
+misses() { # WHAT WAS DONE; COMMAND…: it cannot know
+	done=$1
+	shift
+	"$@" >"$root/out" 2>&1 || fail "$done: $* noticed it: $(cat "$root/out")"
+	echo "ok $done: not noticed by $*" | sed "s,$root,,g; s/--key [^ ]* //" | cut -c 1-150
+}
+
+# What is done to the record: the name of a change. `chained`: every hash after it is made anew, as anybody can.
+change() {
+	put_back
+	python3 - "$data/record.db" "$1" <<'PY'
+import hashlib, json, sqlite3, sys
+db = sqlite3.connect(sys.argv[1])
+what = sys.argv[2]
+triggers = [row[0] for row in db.execute("SELECT sql FROM sqlite_master WHERE type = 'trigger'")]
+names = [row[0] for row in db.execute("SELECT name FROM sqlite_master WHERE type = 'trigger'")]
+for name in names:
+	db.execute('DROP TRIGGER ' + name)
+rows = [list(row) for row in db.execute('SELECT seq, case_no, kind, key, payload, hash FROM event ORDER BY seq')]
+
+def first(kind):
+	return next(i for i, row in enumerate(rows) if row[2] == kind)
+
+def rechain():
+	before = bytes(32)
+	for i, row in enumerate(rows):
+		event = json.loads(row[4])
+		event['seq'] = row[0] = i + 1
+		if 'ref' in event and event['kind'] == 'sealed':
+			event['ref'] = i
+		row[4] = json.dumps(event, sort_keys=True, separators=(',', ':'), ensure_ascii=False)
+		row[5] = before = hashlib.sha256(before + row[4].encode()).digest()
+
+def edit(kind, old, new):
+	row = rows[first(kind)]
+	assert old in row[4], row
+	row[4] = row[4].replace(old, new)
+
+if what == 'payload':
+	edit('staff-set', 'SCRUB-1', 'SCRUB-2')
+elif what == 'payload-chained':
+	edit('staff-set', 'SCRUB-1', 'SCRUB-2')
+	rechain()
+elif what == 'unsealed-chained': # and every trace of key and seal taken out
+	edit('staff-set', 'SCRUB-1', 'SCRUB-2')
+	rows[:] = [row for row in rows if row[2] not in ('sealed', 'key')]
+	rechain()
+elif what == 'hash':
+	rows[2][5] = bytes(32)
+elif what == 'short-hash':
+	rows[2][5] = rows[2][5][:31]
+elif what == 'case':
+	rows[first('case-opened')][1] = 2
+elif what == 'kind':
+	rows[first('case-opened')][2] = 'case-ended'
+elif what == 'key':
+	rows[first('slip-queued')][3] = 'slip:9'
+elif what == 'row':
+	del rows[4]
+elif what == 'row-chained':
+	del rows[first('case-ended')]
+	rechain()
+elif what == 'seal':
+	edit('sealed', '"jws":"e', '"jws":"f')
+	rechain()
+elif what == 'tail': # up to the last event of a case, which has its seal behind it
+	last = max(i for i, row in enumerate(rows) if row[2] == 'case-ended')
+	del rows[last + 1:]
+elif what == 'tail-sealed':
+	del rows[first('case-ended') + 2:]
+elif what == 'swapped':
+	rows[3][4], rows[4][4] = rows[4][4], rows[3][4]
+elif what == 'further':
+	seq, before = rows[-1][0] + 1, rows[-1][5]
+	text = '{"boot":1,"boot_ms":5,"kind":"stopped","seq":%d,"v":1,"wall_ms":6}' % seq
+	rows.append([seq, 0, 'stopped', '', text, hashlib.sha256(before + text.encode()).digest()])
+db.execute('DELETE FROM event')
+db.executemany('INSERT INTO event VALUES (?,?,?,?,?,?)', rows)
+if what != 'triggers':
+	for sql in triggers:
+		db.execute(sql)
+if what == 'index':
+	db.execute('DROP INDEX event_lasting')
+elif what == 'table':
+	db.execute('CREATE TABLE notes(text TEXT)')
+elif what == 'trigger-emptied':
+	db.execute('DROP TRIGGER event_no_delete')
+	db.execute("CREATE TRIGGER event_no_delete BEFORE DELETE ON event BEGIN SELECT 1; END")
+db.commit()
+PY
+}
+
+# --- nothing was changed
+change nothing
+verify >"$root/out" 2>&1 || fail "an unchanged record: $(cat "$root/out")"
+verify --each-seal --slips "$root/slips" >"$root/out" 2>&1 || fail "unchanged, with slips: $(cat "$root/out")"
+grep -q '3 of 3 slips signed and held' "$root/out" || fail "slips were not looked at: $(cat "$root/out")"
+slips >"$root/out" || fail "its slips: $(cat "$root/out")"
+bt audit slip "$(head -n 1 "$root/slips")" >"$root/out" || fail "one slip: $(cat "$root/out")"
+grep -q '^signed and held: slip 1, copy 1, of case 1$' "$root/out" || fail "$(cat "$root/out")"
+
+# --- rows, one column after the other
+change payload;         sees 'a text edited' 'its hash does not follow' verify
+change hash;            sees 'a hash edited' 'its hash does not follow' verify
+change short-hash;      sees 'a hash cut' 'its hash does not follow' verify
+change case;            sees 'a case number edited' 'columns do not agree' verify
+change kind;            sees 'a kind edited' 'columns do not agree' verify
+change key;             sees 'a key edited' 'columns do not agree' verify
+change row;             sees 'a row deleted' 'does not follow' verify
+change swapped;         sees 'two texts exchanged' 'columns do not agree\|hash does not follow' verify
+
+# --- the chain made anew
+change payload-chained; sees 'a text edited, all hashes made anew' 'signs something else than the record holds' verify
+                        sees 'a text edited, all hashes made anew' 'the record holds something else' slips
+change row-chained;     sees 'a row deleted, renumbered, all hashes made anew' 'signs something else' verify
+change seal;            sees 'a seal edited' 'not signed by any key' verify --each-seal
+change unsealed-chained; sees 'key and seals taken out, all hashes made anew' 'names no key' verify
+                        sees 'key and seals taken out, all hashes made anew' 'the record holds something else' slips
+
+# --- the end
+change tail;            sees 'the end cut off' 'has no seal behind it' verify
+change tail-sealed;     misses 'the end cut off behind a seal' verify
+                        sees 'the end cut off behind a seal' 'ends at event .* before event' slips
+                        sees 'the end cut off behind a seal' '0 of 3 slips' verify --slips "$root/slips"
+change further;         sees 'an event put behind the end' 'has no seal behind it' verify
+
+# --- what the file is made of
+change triggers;        sees 'triggers dropped' 'tables, indexes and triggers' verify
+change trigger-emptied; sees 'a trigger that does nothing' 'tables, indexes and triggers' verify
+change index;           sees 'an index dropped' 'tables, indexes and triggers' verify
+change table;           sees 'a further table' 'tables, indexes and triggers' verify
+
+# --- another record: an older copy, another station's
+put_back
+cp "$root/older/record.db" "$data/"
+misses 'an older copy' verify
+sees 'an older copy' 'it ends at event' slips
+data=$root/other
+mkdir "$data"
+printf '[board]\nstart = no\n' >"$data/station.ini"
+start
+stop
+sees "another station's record" 'not among those of this station' verify
+sees "another station's slip" 'not signed by any key of this station' bt audit slip "$(head -n 1 "$root/slips")"
+data=$root/data

@@ -97,7 +97,8 @@ static const char *begun_words(enum incarnation_why why)
 int proof_doubt(const struct proof *p, char *out, size_t size)
 {
 	out[0] = 0;
-	if (!p->begun)
+	if (!p->begun ||
+	    p->begun_why == INCARNATION_ASIDE) /* which stands there until that file is taken away */
 		return 0;
 	int n = snprintf(out, size, "%s", begun_words((enum incarnation_why)p->begun_why));
 	if (p->begun_head && n > 0 && (size_t)n < size)

@@ -13,6 +13,14 @@ static int take(const json_t *o, const char *key, int64_t low, int64_t high, int
 	return *out >= low && *out <= high;
 }
 
+void head_place(char out[HEAD_PLACE_MAX], const char *folder, const char *otherwise, const char *named)
+{
+	if (named[0] || otherwise)
+		snprintf(out, HEAD_PLACE_MAX, "%.255s", named[0] ? named : otherwise);
+	else
+		snprintf(out, HEAD_PLACE_MAX, "%.255s/head", folder);
+}
+
 int head_read(struct noted *out, const char *file, struct error *e)
 {
 	_cleanup_(buf_free) struct buf text = {0};

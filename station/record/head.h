@@ -20,6 +20,10 @@ struct noted {
 	int32_t incarnation;
 };
 
+/* Its folder: the one that the settings name (""), else `otherwise` (NULL), else one in the data folder. */
+#define HEAD_PLACE_MAX 300
+void head_place(char out[HEAD_PLACE_MAX], const char *folder, const char *otherwise, const char *named);
+
 /* 0; -ENOENT where there is none; -EINVAL where it cannot be read, … with `e`. */
 int head_read(struct noted *out, const char *file, struct error *e);
 

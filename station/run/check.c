@@ -11,6 +11,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "record/head.h"
 #include "record/seal.h"
 #include "record/store.h"
 #include "run/aside.h"
@@ -41,17 +42,50 @@ static int can_read(const char *path, struct error *e)
 	                 path, strerror(why), owner ? owner->pw_name : "another user");
 }
 
-static int check_record(const char *folder, struct station *st, struct error *e)
+/* Whether a start would take it for the station's latest record; `r` NULL: there is none. */
+static int check_head(struct record *r, const struct station *st, const char *head, struct error *e)
+{
+	char path[PATH_MAX];
+	struct noted noted;
+	snprintf(path, sizeof path, "%.3800s/" HEAD_FILE, head);
+	int n = head_read(&noted, path, e);
+	if (n < 0 && !st->proof.kid[0]) /* no start of this version was there */
+		return 0;
+	if (n == 0 && !r)
+		return error_set(
+		    e, -ENOENT,
+		    "there is no record, and one had come to event %lld (%.300s): the station would "
+		    "begin another and say so: put it back",
+		    (long long)noted.head.seq, path);
+	if (n < 0)
+		return error_set(
+		    e, n,
+		    "cannot read %.400s, where it was noted how far the record had come: %s: the "
+		    "station would take it for another record: put the file back",
+		    path, strerror(-n));
+	n = head_compare(r, &noted.head);
+	if (n == HEAD_HELD)
+		return 0;
+	return error_set(
+	    e, n < 0 ? n : -EUCLEAN,
+	    "the record is not the one that had come to event %lld (%.300s): the station would start, "
+	    "say so, and give out other numbers",
+	    (long long)noted.head.seq, path);
+}
+
+static int check_record(const char *folder, const char *head, struct station *st, struct error *e)
 {
 	char path[PATH_MAX];
 	struct record *r = NULL;
 	snprintf(path, sizeof path, "%.3800s/" RECORD_FILE, folder);
 	int n = can_read(path, e);
 	if (n <= 0)
-		return n;
+		return n < 0 ? n : check_head(NULL, st, head, e);
 	n = record_open_still(&r, path, e);
 	if (n == 0)
 		n = record_load(r, st, e);
+	if (n == 0)
+		n = check_head(r, st, head, e);
 	record_close(r);
 	return n;
 }
@@ -104,7 +138,8 @@ static int check_state(const char *folder, const struct station *st, struct erro
 	return 0;
 }
 
-static int check_rest(const char *folder, struct station *st, const char **said, struct error *e)
+static int check_rest(const char *folder, const char *head, struct station *st, const char **said,
+                      struct error *e)
 {
 	struct stat there;
 	if (stat(folder, &there) < 0)
@@ -120,20 +155,28 @@ static int check_rest(const char *folder, struct station *st, const char **said,
 	if (is_held(folder))
 		return 0;
 	*said = "settings and record are sound";
-	int n = check_record(folder, st, e);
+	if (strncmp(head, folder, strlen(folder)) == 0)
+		*said = "settings and record are sound. How far the record has come is noted in the data "
+		        "folder, which "
+		        "is a weak place: name another ([station] head in station.ini)";
+	int n = check_record(folder, head, st, e);
 	if (n == 0)
 		n = check_key(folder, st, e);
 	return n < 0 ? n : check_state(folder, st, e);
 }
 
-int check_folder(const char *folder, struct settings *settings, const char **said, struct error *e)
+int check_folder(const char *folder, const char *head, struct settings *settings, const char **said,
+                 struct error *e)
 {
+	char place[300];
 	struct station *st = calloc(1, sizeof *st);
 	if (!st)
 		return error_set(e, -ENOMEM, "cannot check: out of memory: try again");
 	int n = settings_read(settings, st, folder, e);
 	if (n == 0)
-		n = check_rest(folder, st, said, e);
+		head_place(place, folder, head, settings->head);
+	if (n == 0)
+		n = check_rest(folder, place, st, said, e);
 	station_deinit(st);
 	free(st);
 	return n;

@@ -4,7 +4,8 @@
 
 #include "run/settings.h"
 
-/* 0, with `settings` filled and `said` what there is to say; or a negative errno with the first thing that is not sound. */
-int check_folder(const char *folder, struct settings *settings, const char **said, struct error *e);
+/* `head`: where the head is noted unless the settings say (run/core.h), or NULL. 0, with `settings` filled and `said` what there is to say; or a negative errno with the first thing that is not sound. */
+int check_folder(const char *folder, const char *head, struct settings *settings, const char **said,
+                 struct error *e);
 
 #endif

@@ -137,6 +137,7 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 	}
 	if (sealed)
 		station_apply(&c->station, &seal);
+	prove_note(c, events, count, sealed);
 	weigh(c);
 	if (c->stored)
 		c->stored(c->context, events, count);
@@ -181,9 +182,14 @@ static int record_start(struct core *c, struct error *e)
 	                             .boot_ms = now.boot_ms,
 	                             .wall_ms = now.wall_ms,
 	                             .utc_min = clock_utc_min(now.wall_ms)};
-	struct event all[2] = {started};
-	int count = 1 + prove_key(c, &all[1]);
-	all[1].at = started.at;
+	struct event all[3] = {started};
+	int count = 1;
+	n = prove_record(c, &all[count], e);
+	if (n < 0)
+		return n;
+	count += n;
+	count += prove_key(c, &all[count]);
+	all[1].at = all[2].at = started.at;
 	n = core_store(c, all, count, e);
 	if (n == 0)
 		prove_publish(c);
@@ -268,6 +274,11 @@ static int open_record(struct core *c, struct error *e)
 
 int core_open(struct core *c, const char *folder, struct error *e)
 {
+	return core_open_noting(c, folder, NULL, e);
+}
+
+int core_open_noting(struct core *c, const char *folder, const char *head, struct error *e)
+{
 	memset(c, 0, sizeof *c);
 	if (strlen(folder) >= sizeof c->folder)
 		return error_set(e, -ENAMETOOLONG,
@@ -282,6 +293,7 @@ int core_open(struct core *c, const char *folder, struct error *e)
 		log_line("%s", sound ? e->text : c->settings_fault);
 	if (n == 0) {
 		look_aside(c);
+		prove_place(c, head);
 		n = record_start(c, e);
 	}
 	if (n == 0)

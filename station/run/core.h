@@ -9,6 +9,7 @@
 #include "code/code.h"
 #include "count/decide.h"
 #include "count/reads.h"
+#include "record/head.h"
 #include "record/seal.h"
 #include "record/store.h"
 #include "run/settings.h"
@@ -43,7 +44,10 @@ struct core {
 	struct reads reads; /* of the last seconds */
 	struct day day;
 	char boot_id[33];
-	char settings_fault[700]; /* "" or why other settings are used than those in the folder */
+	char head[HEAD_PLACE_MAX]; /* the folder where it is noted how far the record has come */
+	struct noted noted;        /* what stands there; seq 0: nothing */
+	char head_fault[300];      /* "" or why it could not be noted */
+	char settings_fault[700];  /* "" or why other settings are used than those in the folder */
 	/* Why the station cannot be trusted now (rule 17); each "" when it can.
 	 * storage: what was to be stored last could not be; over once something can
 	 * diverged: it did not follow its own record; until it is started again
@@ -61,8 +65,10 @@ struct core {
 	void *context;
 };
 
-/* Opens folder, settings and record, rebuilds the state, and records the start. */
+/* Opens folder, settings and record, rebuilds the state, and records the start. `head`: where it is noted how far the record
+ * has come, unless the settings say where; NULL: head/ in the data folder. */
 int core_open(struct core *c, const char *folder, struct error *e);
+int core_open_noting(struct core *c, const char *folder, const char *head, struct error *e);
 void core_close(struct core *c);
 
 /* At the end, when nobody waits any more: the whole snapshot at once. */

@@ -13,9 +13,14 @@
 #include "run/daemon.h"
 
 static const char usage[] =
-    "usage: bandtallyd [--data DIR] [--check]\n"
+    "usage: bandtallyd [--data DIR] [--head DIR] [--check]\n"
     "The count station. Works until SIGTERM or SIGINT.\n"
     "  --data DIR   the data folder (default /var/lib/bandtally); made where it is absent\n"
+    "  --head DIR   where to note how far the record has come, so that an older one that is put back is "
+    "noticed;\n"
+    "               station.ini may name another ([station] head). Default: head/ in the data folder, which "
+    "is a\n"
+    "               weak place: it goes back together with the record\n"
     "  --check      read the settings and the record, say whether they are sound, and end\n"
     "Settings: DIR/station.ini and DIR/policy.ini; both may be absent.\n"
     "Exit codes: 0 ended in order, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n";
@@ -99,12 +104,12 @@ static void stop(struct daemon *d)
 	core_close(&d->core);
 }
 
-static int check_all(const char *folder)
+static int check_all(const char *folder, const char *head)
 {
 	static struct settings settings;
 	const char *said = "";
 	struct error e = {0};
-	if (check_folder(folder, &settings, &said, &e) < 0) {
+	if (check_folder(folder, head, &settings, &said, &e) < 0) {
 		log_line("not sound: %s", e.text);
 		return EXIT_FAILED;
 	}
@@ -120,21 +125,22 @@ static int check_all(const char *folder)
 int main(int argc, char **argv)
 {
 	static const struct option options[] = {
-	    {"data", required_argument, NULL, 'd'},
-	    {"check", no_argument, NULL, 'c'},
-	    {"help", no_argument, NULL, 'h'},
-	    {"version", no_argument, NULL, 'v'},
-	    {0},
+	    {"data", required_argument, NULL, 'd'}, {"head", required_argument, NULL, 'n'},
+	    {"check", no_argument, NULL, 'c'},      {"help", no_argument, NULL, 'h'},
+	    {"version", no_argument, NULL, 'v'},    {0},
 	};
 	static struct daemon d; /* half a megabyte */
 	struct error e = {0};
-	const char *folder = "/var/lib/bandtally";
+	const char *folder = "/var/lib/bandtally", *head = NULL;
 	int check = 0, o;
 	log_open("bandtallyd");
 	while ((o = getopt_long(argc, argv, "", options, NULL)) >= 0)
 		switch (o) {
 		case 'd':
 			folder = optarg;
+			break;
+		case 'n':
+			head = optarg;
 			break;
 		case 'c':
 			check = 1;
@@ -157,8 +163,8 @@ int main(int argc, char **argv)
 	json_watch_memory();
 	umask(0027); /* what is kept here is the station's and its group's, whoever starts it */
 	if (check)
-		return check_all(folder);
-	int n = core_open(&d.core, folder, &e);
+		return check_all(folder, head);
+	int n = core_open_noting(&d.core, folder, head, &e);
 	if (n < 0) {
 		log_line("cannot start: %s", e.text);
 		return EXIT_FAILED;

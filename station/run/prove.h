@@ -18,6 +18,18 @@ struct prove_signing {
 };
 int prove_sign(void *context, int64_t seq, const struct chain *head, char *jws);
 
+/* Finds the folder where it is noted how far the record has come, and makes it where it is absent. `otherwise`: where the
+ * settings name none; NULL: in the data folder. */
+void prove_place(struct core *c, const char *otherwise);
+
+/* Compares the record with what was noted. 1: it is an older or another one, and `ev` says so; 0 it is the one; or a
+ * negative errno with `e`. */
+int prove_record(struct core *c, struct event *ev, struct error *e);
+
+/* After these events are durable, and before anything that they cause leaves the station: notes how far the record has come,
+ * where they are sealed or gave out a number. What fails stands on the board (core.head_fault). */
+void prove_note(struct core *c, const struct event *events, int count, int sealed);
+
 /* Writes the public keys beside the record: the one that signs, and every earlier one of file and record. What fails is
  * logged: the record holds them all. */
 void prove_publish(struct core *c);

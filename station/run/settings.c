@@ -277,11 +277,20 @@ static int elsewhere_whole(const struct settings *s, const char *path, struct er
 	                 lacks);
 }
 
+static int set_station(struct reading *r, const char *name, const char *value, struct error *e)
+{
+	if (strcmp(name, "head") == 0)
+		return set_path(r->s->head, sizeof r->s->head, r->folder, name, value, e);
+	return error_set(e, -EINVAL, "[station] has no setting '%.40s': head is known", name);
+}
+
 static int set(void *context, const char *section, const char *name, const char *value, struct error *e)
 {
 	struct reading *r = context;
 	if (strcmp(section, "site") == 0)
 		return set_site(r->st, name, value, e);
+	if (strcmp(section, "station") == 0)
+		return set_station(r, name, value, e);
 	if (strncmp(section, "room ", 5) == 0)
 		return set_room(r->st, section, name, value, e);
 	if (strcmp(section, "printer") == 0)

@@ -38,6 +38,7 @@ struct settings {
 	int board; /* 1: start bandtally-board */
 	int board_port;
 	int board_typing; /* 1: codes may be typed on its page */
+	char head[256];   /* folder of the record's head (record/head.h), a whole path; "" none is named */
 	struct elsewhere_setting elsewhere;
 	struct sound_setting sound;
 	struct driver_setting drivers[DRIVERS_MAX];

@@ -195,6 +195,8 @@ void teller_faults(const struct core *c, json_t *list)
 	char words[600];
 	if (c->settings_fault[0])
 		json_array_append_new(list, json_string(c->settings_fault));
+	if (c->head_fault[0])
+		json_array_append_new(list, json_string(c->head_fault));
 	for (int i = 0; (i = proof_words(&c->station.proof, i, words, sizeof words));)
 		json_array_append_new(list, json_string(words));
 	for (int i = 0; (i = rooms_gone_words(&c->station, i, core_now(c), words, sizeof words));)

@@ -47,6 +47,7 @@ for kept in "$source"/tests/kept/format-*/*/; do
 	slips_hold "$kept"
 	"$bin/bandtallyd" --data "$data" --check >"$root/out" 2>&1 || fail "$name: $(cat "$root/out")"
 	start
+	! bt status | grep 'older record\|another record\|head file\|The station.s key' || fail "$name is taken for another record"
 	rooms=$(rooms_with_a_case)
 	open=$(bt status | grep -c '^room .*: case ') || true
 	for room in $rooms; do

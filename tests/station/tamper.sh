@@ -15,8 +15,8 @@ PRINT
 chmod +x "$root/bin/bandtally-print"
 : >"$root/slips"
 tools=$bin
-bt() { "$tools/bandtally" --data "$data" "$@"; }
 bin=$root/bin
+bt() { "$tools/bandtally" --data "$data" "$@"; }
 printf '[board]\nstart = no\n' >"$data/station.ini"
 code_of() { bt label cards --list | awk -F '\t' -v w="$1" '$3 == w { print $1 }'; }
 
@@ -45,7 +45,7 @@ whole_case
 soon 'the first slip was handed over' '[ "$(wc -l <"$root/slips")" = 1 ]'
 stop
 mkdir "$root/older"
-cp "$data"/record.db "$root/older/"
+cp -r "$data"/record.db "$data/head" "$root/older/"
 start
 whole_case
 soon 'the second slip was handed over, and the first again' '[ "$(wc -l <"$root/slips")" = 3 ]'
@@ -53,14 +53,13 @@ bt scan "$new" >/dev/null
 stop
 mkdir "$root/whole"
 cp "$data"/record.db "$data"/station.key "$data"/station.pub.json "$root/whole/"
-[ ! -d "$data/head" ] || cp -r "$data/head" "$root/whole/"
-rm -rf "$data/head"
+cp -r "$data/head" "$root/whole/"
 
 verify() { bt audit verify --key "$root/whole/station.pub.json" "$@"; }
 slips() { bt audit slip --key "$root/whole/station.pub.json" --file "$root/slips"; }
 put_back() {
-	rm -f "$data"/record.db*
-	cp "$root/whole/record.db" "$data/"
+	rm -rf "$data"/record.db* "$data/head"
+	cp -r "$root/whole/"* "$data/"
 }
 sees() { # WHAT WAS DONE; WORDS; COMMAND…: it fails, and says so
 	done=$1 words=$2
@@ -195,7 +194,9 @@ change tail;            sees 'the end cut off' 'has no seal behind it' verify
 change tail-sealed;     misses 'the end cut off behind a seal' verify
                         sees 'the end cut off behind a seal' 'ends at event .* before event' slips
                         sees 'the end cut off behind a seal' '0 of 3 slips' verify --slips "$root/slips"
+                        sees 'the end cut off behind a seal' 'the record ends before it' verify --head "$root/whole/head/head.json"
 change further;         sees 'an event put behind the end' 'has no seal behind it' verify
+
 
 # --- what the file is made of
 change triggers;        sees 'triggers dropped' 'tables, indexes and triggers' verify
@@ -203,11 +204,7 @@ change trigger-emptied; sees 'a trigger that does nothing' 'tables, indexes and 
 change index;           sees 'an index dropped' 'tables, indexes and triggers' verify
 change table;           sees 'a further table' 'tables, indexes and triggers' verify
 
-# --- another record: an older copy, another station's
-put_back
-cp "$root/older/record.db" "$data/"
-misses 'an older copy' verify
-sees 'an older copy' 'it ends at event' slips
+# --- another station's record and slip
 data=$root/other
 mkdir "$data"
 printf '[board]\nstart = no\n' >"$data/station.ini"
@@ -216,3 +213,88 @@ stop
 sees "another station's record" 'not among those of this station' verify
 sees "another station's slip" 'not signed by any key of this station' bt audit slip "$(head -n 1 "$root/slips")"
 data=$root/data
+
+# --- what the start says: it goes on under a new incarnation, with numbers behind those that were given out
+last() { bt status --json | sed -n "s/.*\"last_case\":\([0-9]*\).*/\1/p"; }
+incarnation() { sqlite "SELECT coalesce(max(json_extract(payload, '\$.n')), 1) FROM event WHERE kind = 'incarnation'"; }
+sqlite() {
+	python3 -c 'import sqlite3, sys; print(sqlite3.connect("file:" + sys.argv[1] + "?mode=ro", uri=True).execute(sys.argv[2]).fetchone()[0])' \
+		"$data/record.db" "$1"
+}
+settles() { # everything that stands there, and then it is trusted
+	for event in $(bt status | grep -o 'audit settle [0-9]*' | cut -d ' ' -f 3); do
+		bt audit settle "$event" 'looked at the papers' >/dev/null
+	done
+	! bt status | grep -q 'DO NOT TRUST' || fail "settled, and not trusted: $(bt status)"
+}
+starts_saying() { # WHAT WAS DONE; WORDS; the numbers of cases begin behind CASE; INCARNATION
+	"$bin/bandtallyd" --data "$data" --check >"$root/out" 2>&1 && fail "$1: a check says that all is sound"
+	start >/dev/null
+	bt status | grep -q "DO NOT TRUST THE STATION NOW: .*$2" || fail "$1: the board does not say '$2'"
+	[ "$(last)" = "$3" ] || fail "$1: the last case is $(last), not $3"
+	settles
+	stop
+	[ "$(incarnation)" = "$4" ] || fail "$1: incarnation $(incarnation), not $4"
+	start >/dev/null
+	! bt status | grep -q 'DO NOT TRUST' || fail "$1: it is said again"
+	stop
+	echo "ok $1: said at the start: $2"
+}
+starts_ordinarily() {
+	start >/dev/null
+	! bt status | grep -q 'DO NOT TRUST' || fail "$1: it is not ordinary"
+	stop
+	[ "$(incarnation)" = 1 ] || fail "$1: incarnation $(incarnation)"
+	echo "ok $1: ordinary"
+}
+change nothing;         starts_ordinarily 'what was whole'
+change tail-sealed;     starts_saying 'the end cut off behind a seal' 'an older record was put back' 3 2
+                        verify >"$root/out" || fail "after the new incarnation: $(cat "$root/out")"
+                        grep -q 'incarnation 2' "$root/out" || fail "$(cat "$root/out")"
+                        sees 'the end cut off behind a seal, and gone on' 'another than the slip names' slips
+change payload-chained; starts_saying 'all hashes made anew' 'another record was put in place' 3 2
+put_back; cp "$root/older/record.db" "$data/"
+                        starts_saying 'an older copy' 'an older record was put back' 3 2
+put_back; rm -r "$data/head"
+                        starts_saying 'the head is gone' 'its head file is gone' 10003 2
+put_back; echo '{}' >"$data/head/head.json"
+                        starts_saying 'the head is damaged' 'its head file is gone' 10003 2
+put_back; rm "$data/record.db"
+                        starts_saying 'the record is gone' 'an older record was put back' 3 2
+put_back; cp "$root/other/record.db" "$data/"
+                        starts_saying "another station's record" 'an older record was put back' 3 2
+
+# --- the first paper after an incarnation has a number of its own, and bears it
+put_back; cp "$root/older/record.db" "$data/"
+start >/dev/null
+: >"$root/slips.before"; cp "$root/slips" "$root/slips.before"
+type_text "case 1: looked again"
+soon 'the slip of the new incarnation was handed over' '[ "$(wc -l <"$root/slips")" -gt "$(wc -l <"$root/slips.before")" ]'
+bt audit slip "$(tail -n 1 "$root/slips")" >"$root/out" || fail "$(cat "$root/out")"
+grep -q '^signed and held: slip 3, ' "$root/out" || fail "its number: $(cat "$root/out")"
+grep -q '"incarnation":2' "$root/out" || fail "its incarnation: $(cat "$root/out")"
+stop
+cp "$root/slips.before" "$root/slips"
+
+# --- both places went back together: the start cannot know, a paper that is newer does
+put_back; rm -r "$data/head"; cp -r "$root/older/"* "$data/"
+starts_ordinarily 'record and head went back together'
+sees 'record and head went back together' 'the record holds something else' slips
+
+# --- killed in the middle of a case: the record is ahead of its head
+put_back
+start >/dev/null
+bt staff add --registered practitioner CIRC-2 >/dev/null
+kill -9 "$daemon"; wait "$daemon" 2>/dev/null || true; daemon=
+starts_ordinarily 'killed'
+
+# --- a folder of its own, and one that cannot be written
+put_back
+printf '[board]\nstart = no\n[station]\nhead = %s\n' "$root/elsewhere" >"$data/station.ini"
+starts_ordinarily 'another place is named: what was noted before is looked at'
+[ -s "$root/elsewhere/head.json" ] || fail 'nothing was noted there'
+rm -r "$root/elsewhere"
+: >"$root/elsewhere"
+start >/dev/null
+bt status | grep -q 'FAULT: It cannot be noted how far the record has come' || fail 'nobody says that the place cannot be written'
+stop

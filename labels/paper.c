@@ -120,6 +120,7 @@ static const struct field entry_fields[] = {WORD("how", REQUIRED, how_words), MO
 	    OBJECTS("people", REQUIRED, 0, 40, person_fields),                                               \
 	    OBJECTS("entries", OPTIONAL, 0, 200, entry_fields), TEXTS("gaps", OPTIONAL, 0, 20, 200),         \
 	    TEXTS("notes", OPTIONAL, 0, 20, 300), TEXTS("cautions", OPTIONAL, 0, 6, 200),                    \
+	    TEXT("record", OPTIONAL, 1, 60),                                                                 \
 	{                                                                                                    \
 		"jws", FIELD_JWS, OPTIONAL, 1, 1600, 0, NULL, NULL                                           \
 	}

@@ -47,6 +47,8 @@
  *   gaps        [text 200] 20: one sentence each: 'at least 95 min; by wall clock 140 min: no power 10:02-10:47'
  *   notes       [text 300] 20: anything else that must be on paper ('the patient left the room at 11:02')
  *   cautions    [text 200] 6: local ones, printed after the usual ones
+ *   record      text 60: the event of the record up to which it says what was recorded, and the first eight hex digits
+ *               of that event's hash: 'event 2345, hash 1a2b3c4d'; printed beside the codes
  *   jws         text 1600 of A-Z a-z 0-9 - _ . : compact JWS, printed as QR; left out, the paper says that it
  *               carries no signature
  *  item

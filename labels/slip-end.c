@@ -3,6 +3,7 @@
 #include "labels/slip.h"
 
 #include <errno.h>
+#include <stdio.h>
 #include <string.h>
 
 #define BAR_HEIGHT_MM 12.7
@@ -93,12 +94,16 @@ void slip_codes(struct slip *s, struct error *e)
 {
 	struct flow *f = &s->flow;
 	struct placed own, jws;
-	const char *unsigned_words = "This paper carries no signed summary.";
+	const char *unsigned_words = "This paper carries no signed summary.",
+	           *record = json_text(s->document, "record");
+	char of_record[80] = "";
+	if (*record)
+		snprintf(of_record, sizeof of_record, "Record: %s", record);
 	if (fit(s, &s->own, "Scan this code when the paper is in the notes", json_text(s->document, "code"),
 	        &own, e) < 0)
 		return;
-	if (s->has_jws &&
-	    fit(s, &s->jws, "Signed summary (JWS): check with the station's public key", "", &jws, e) < 0)
+	if (s->has_jws && fit(s, &s->jws, "Signed summary (JWS): check with the station's public key",
+	                      of_record, &jws, e) < 0)
 		return;
 	flow_space(f, 3);
 	double gap = 4, own_w = own.width_mm > 50 ? own.width_mm : 50;
@@ -122,6 +127,8 @@ void slip_codes(struct slip *s, struct error *e)
 		f->y += jws_h + 3;
 	} else {
 		flow_text(f, &f->look->small, unsigned_words);
+		if (*of_record)
+			flow_text(f, &f->look->small, of_record);
 		flow_space(f, 2);
 	}
 	flow_need(f, own_h);

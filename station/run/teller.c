@@ -1,6 +1,7 @@
 #include "run/teller.h"
 
 #include <errno.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -81,8 +82,11 @@ static int read_past(struct past *p, const struct core *c, int64_t to, struct er
 static int sign(const struct core *c, const struct slip_source *from, json_t *document)
 {
 	_cleanup_(buf_free) struct buf jws = {0};
+	char record[60];
 	_cleanup_(json_drop) json_t *summary = slip_summary(from);
 	json_object_set_new(summary, "incarnation", json_integer(station_incarnation(&c->station)));
+	snprintf(record, sizeof record, "event %lld, hash %.8s", (long long)from->seq, from->chain);
+	json_object_set_new(document, "record", json_string(record));
 	int n = seal_jws(c->seal, summary, &jws);
 	if (n == 0)
 		json_object_set_new(document, "jws", json_string(jws.data));

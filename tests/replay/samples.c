@@ -39,14 +39,13 @@ static void die(const char *what, const char *why)
 
 static void sign(json_t *document, const json_t *summary)
 {
-	char folder[] = "/tmp/bandtally-sample-XXXXXX", key[64], public_key[64];
+	char folder[] = "/tmp/bandtally-sample-XXXXXX", key[64], record[60];
 	struct error e;
 	struct seal *seal;
 	_cleanup_(buf_free) struct buf jws = {0};
 	if (!mkdtemp(folder))
 		die(folder, "cannot be made");
 	snprintf(key, sizeof key, "%s/station.key", folder);
-	snprintf(public_key, sizeof public_key, "%s/station.pub.json", folder);
 	int fd = open(key, O_WRONLY | O_CREAT | O_CLOEXEC, 0600);
 	if (fd < 0 || write(fd, seed, sizeof seed) != sizeof seed || close(fd) < 0)
 		die(key, "cannot be written");
@@ -55,9 +54,11 @@ static void sign(json_t *document, const json_t *summary)
 	if (seal_jws(seal, summary, &jws) < 0)
 		die("the summary of a sample", "cannot be signed");
 	json_object_set_new(document, "jws", json_string(jws.data));
+	snprintf(record, sizeof record, "event %d, hash %.8s", (int)json_number(summary, "seq", 0),
+	         json_text(summary, "chain"));
+	json_object_set_new(document, "record", json_string(record));
 	seal_close(seal);
 	unlink(key);
-	unlink(public_key);
 	rmdir(folder);
 }
 

@@ -377,6 +377,7 @@ static void count_and_look_are_printed_apart_and_nothing_is_called_safe(void **s
 {
 	(void)state;
 	struct trace t = trace_of("slip-a5");
+	assert_int_equal(count_text(&t, "Record: event "), 1);
 	assert_int_equal(count_text(&t, "shown to both"), 1);
 	assert_int_equal(count_text(&t, "Seen bare: 10:32, by CIRC-2"), 1);
 	assert_int_equal(count_text(&t, "agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2"), 2);
@@ -389,6 +390,7 @@ static void count_and_look_are_printed_apart_and_nothing_is_called_safe(void **s
 	assert_int_equal(count_text(&t, "agreed aloud"), 0);
 	trace_deinit(&t);
 	t = trace_of("discrepancy-a5");
+	assert_int_equal(count_text(&t, "Record: event "), 1);
 	assert_string_equal(t.marks[3].text,
 	                    "This paper supports the count that people make. It never replaces it.");
 	assert_string_equal(t.marks[4].text, "DISCREPANCY"); /* the first thing below the head of the page */

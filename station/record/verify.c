@@ -67,6 +67,22 @@ static int check_parts(struct record *r, struct watch *w)
 	return n;
 }
 
+static void check_indexes(struct record *r, struct watch *w)
+{
+	sqlite3_stmt *s = NULL;
+	int code = sqlite3_prepare_v2(r->db, "PRAGMA integrity_check(1)", -1, &s, NULL);
+	const char *said = code == SQLITE_OK && sqlite3_step(s) == SQLITE_ROW
+	                       ? (const char *)sqlite3_column_text(s, 0)
+	                       : NULL;
+	if (!said || strcmp(said, "ok") != 0)
+		watch_found(
+		    w,
+		    "the file's indexes and pages are not sound (%.200s): what is looked up in it may not be "
+		    "what its events say",
+		    said ? said : sqlite3_errmsg(r->db));
+	sqlite3_finalize(s);
+}
+
 /* `w` NULL: the chain alone. */
 static int go_through(struct record *r, struct watch *w, int64_t *events, struct chain *chain,
                       struct error *e)
@@ -76,6 +92,9 @@ static int go_through(struct record *r, struct watch *w, int64_t *events, struct
 	    r->db, "SELECT seq,case_no,kind,payload,hash,key FROM event ORDER BY seq", -1, &s, NULL);
 	_cleanup_(buf_free) struct buf again = {0};
 	struct event ev;
+	struct chain_run *run = chain_run_new();
+	if (!run)
+		code = SQLITE_NOMEM;
 	int result = 0, n_unreadable = 0;
 	int64_t first_unreadable = 0;
 	*chain = (struct chain){0};
@@ -84,7 +103,9 @@ static int go_through(struct record *r, struct watch *w, int64_t *events, struct
 		code = SQLITE_OK;
 		struct chain before = *chain;
 		const char *fault = row_fault(s, *events + 1, &ev, &again);
-		chain_add(chain, (const char *)sqlite3_column_text(s, 3), (size_t)sqlite3_column_bytes(s, 3));
+		if (chain_run_add(run, chain, (const char *)sqlite3_column_text(s, 3),
+		                  (size_t)sqlite3_column_bytes(s, 3)) < 0)
+			fault = "its hash could not be made: the computer's library failed";
 		int holds = sqlite3_column_bytes(s, 4) == CHAIN_BYTES &&
 		            memcmp(sqlite3_column_blob(s, 4), chain->hash, CHAIN_BYTES) == 0;
 		if (!fault && !holds)
@@ -106,6 +127,7 @@ static int go_through(struct record *r, struct watch *w, int64_t *events, struct
 			watch_event(w, &ev, &before);
 	}
 	sqlite3_finalize(s);
+	chain_run_free(run);
 	if (result == 0 && code != SQLITE_DONE)
 		return store_fault(r, code, "read the record", e);
 	if (result == 0 && n_unreadable)
@@ -130,6 +152,8 @@ int record_verify_all(struct record *r, const struct verify_how *how, struct ver
 		return error_set(e, -ENOMEM, "cannot look through the record: out of memory: try again");
 	watch_begin(w, how, v);
 	int n = check_parts(r, w);
+	if (n == 0 && how->indexes)
+		check_indexes(r, w);
 	n = n < 0 ? error_set(e, n, "cannot read what the record is made of: %s: try again", strerror(-n))
 	          : go_through(r, w, &v->events, &v->chain, e);
 	if (n == 0 || n == -EBADMSG)

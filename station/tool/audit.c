@@ -14,9 +14,9 @@
 #include "tool/tool.h"
 #include "tool/words.h"
 
-const char audit_options[] = "file= key= slips= head= each-seal";
+const char audit_options[] = "file= key= slips= head= each-seal indexes";
 const char audit_usage[] =
-    "usage: bandtally audit verify [--file RECORD] [--slips FILE] [--head FILE] [--each-seal]\n"
+    "usage: bandtally audit verify [--file RECORD] [--slips FILE] [--head FILE] [--each-seal] [--indexes]\n"
     "                              every event, its number, its text and the chain of hashes; the file's "
     "tables\n"
     "                              and triggers; the last seal of each key and incarnation; that each start, "
@@ -32,6 +32,7 @@ const char audit_usage[] =
     "                                                the station could not follow, another key, another "
     "record\n"
     "  --each-seal   looks at every seal, not only at the last ones, which vouch for those before them\n"
+    "  --indexes     whether the indexes, by which the station looks things up, agree with the events\n"
     "  --key FILE    the station's public keys, station.pub.json, kept elsewhere (default: that of the data "
     "folder, or\n"
     "                beside RECORD): it must be known whose record it is to be\n"
@@ -176,7 +177,9 @@ static int audit_verify(const struct words *w)
 	char path[PATH_MAX], from[PATH_MAX];
 	static struct keys keys;
 	struct verified v = {0};
-	struct verify_how how = {.each_seal = words_given(w, audit_options, "each-seal"), .found = say_found};
+	struct verify_how how = {.each_seal = words_given(w, audit_options, "each-seal"),
+	                         .indexes = words_given(w, audit_options, "indexes"),
+	                         .found = say_found};
 	int held, n = audit_record(&r, words_value(w, audit_options, "file"), path, &held, &e);
 	int known = n == 0 ? audit_keys(&keys, w, path, from, &e) : n;
 	how.keys = known > 0 ? &keys : NULL;

@@ -4,8 +4,8 @@
  * 150,000 (9,000,000). A start is measured with the snapshot that the stop before wrote, and without one.
  */
 #include <errno.h>
+#include <openssl/evp.h>
 #include <signal.h>
-#include <sodium.h>
 #include <sqlite3.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -97,26 +97,29 @@ static double verify_s(const char *file, const char *bin)
 	return now_s() - from;
 }
 
-/* The reference: every row in order by SQLite, every text through SHA-256. */
+/* The reference: every row in order by SQLite, every text through the fastest SHA-256 of Debian's libraries. */
 static double read_and_hash_s(const char *file, int64_t *bytes)
 {
 	sqlite3 *db;
 	sqlite3_stmt *s = NULL;
-	crypto_hash_sha256_state h;
-	unsigned char hash[crypto_hash_sha256_BYTES];
+	EVP_MD_CTX *h = EVP_MD_CTX_new();
+	unsigned char hash[32];
 	double from = now_s();
 	*bytes = 0;
-	crypto_hash_sha256_init(&h);
+	if (!h || !EVP_DigestInit_ex(h, EVP_sha256(), NULL))
+		die("SHA-256", "it cannot be had");
 	if (sqlite3_open_v2(file, &db, SQLITE_OPEN_READONLY, NULL) != SQLITE_OK ||
 	    sqlite3_prepare_v2(db, "SELECT seq,case_no,kind,payload,hash,key FROM event ORDER BY seq", -1, &s,
 	                       NULL) != SQLITE_OK)
 		die(file, sqlite3_errmsg(db));
 	while (sqlite3_step(s) == SQLITE_ROW) {
-		crypto_hash_sha256_update(&h, sqlite3_column_text(s, 3),
-		                          (unsigned long long)sqlite3_column_bytes(s, 3));
+		if (!EVP_DigestUpdate(h, sqlite3_column_text(s, 3), (size_t)sqlite3_column_bytes(s, 3)))
+			die("SHA-256", "it failed");
 		*bytes += sqlite3_column_bytes(s, 3);
 	}
-	crypto_hash_sha256_final(&h, hash);
+	if (!EVP_DigestFinal_ex(h, hash, NULL))
+		die("SHA-256", "it failed");
+	EVP_MD_CTX_free(h);
 	sqlite3_finalize(s);
 	sqlite3_close(db);
 	return now_s() - from;
@@ -177,7 +180,7 @@ int main(int argc, char **argv)
 	snprintf(name, sizeof name, "audit verify, %lld events, %lld MB", (long long)events,
 	         (long long)bytes / 1000000);
 	print_item(name, (double)bytes / verify / 1e6, "MB/s", "SQLite reading and SHA-256 of the same bytes",
-	           reference / verify, 0.5, reference / verify >= 0.5, json, 1);
+	           reference / verify, 0.8, reference / verify >= 0.8, json, 1);
 	if (json)
 		puts("]");
 	return 0;

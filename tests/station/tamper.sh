@@ -155,6 +155,9 @@ if what == 'index':
 	db.execute('DROP INDEX event_lasting')
 elif what == 'table':
 	db.execute('CREATE TABLE notes(text TEXT)')
+elif what == 'view':
+	db.execute('ALTER TABLE event RENAME TO old')
+	db.execute('CREATE VIEW event AS SELECT * FROM old')
 elif what == 'trigger-emptied':
 	db.execute('DROP TRIGGER event_no_delete')
 	db.execute("CREATE TRIGGER event_no_delete BEFORE DELETE ON event BEGIN SELECT 1; END")
@@ -202,7 +205,58 @@ change further;         sees 'an event put behind the end' 'has no seal behind i
 change triggers;        sees 'triggers dropped' 'tables, indexes and triggers' verify
 change trigger-emptied; sees 'a trigger that does nothing' 'tables, indexes and triggers' verify
 change index;           sees 'an index dropped' 'tables, indexes and triggers' verify
+change view;            sees 'the table made a view' 'event' verify
 change table;           sees 'a further table' 'tables, indexes and triggers' verify
+
+# --- bytes of the file, some of each kind of page: whatever changes what is read is noticed
+change nothing
+cp "$data/record.db" "$root/bytes.db"
+python3 - "$root/bytes.db" "$tools/bandtally" "$root/whole/station.pub.json" <<'PY' || fail 'a byte of the file'
+import collections, sqlite3, subprocess, sys
+file, program, key = sys.argv[1:]
+whole = open(file, 'rb').read()
+size = int.from_bytes(whole[16:18], 'big')
+kinds = {2: 'index, inner', 5: 'table, inner', 10: 'index', 13: 'table'}
+
+def content():
+	db = sqlite3.connect('file:%s?immutable=1' % file, uri=True)
+	try:
+		return (db.execute('SELECT * FROM event ORDER BY seq').fetchall(),
+			db.execute('SELECT type, name, sql FROM sqlite_master ORDER BY name').fetchall(),
+			db.execute('PRAGMA user_version').fetchall(),
+			[db.execute("SELECT * FROM event WHERE " + where).fetchall() for where in (
+				"case_no = 1 AND case_no > 0", "key = 'slip:1' AND key <> ''", "kind = 'case-ended'")])
+	except (sqlite3.Error, UnicodeDecodeError) as e:
+		return str(e)
+	finally:
+		db.close()
+
+def verify(*more):
+	return subprocess.run([program, 'audit', 'verify', '--file', file, '--key', key, *more], capture_output=True).returncode
+
+was, told = content(), collections.Counter()
+assert verify('--indexes') == 0
+for page in range(len(whole) // size):
+	at = page * size
+	kind = 'first page' if page == 0 else kinds.get(whole[at], 'other')
+	step = 149 if kind.startswith('table') else 61
+	for i in [*range(at, at + 16), *range(at + 16, at + size, step)]:
+		changed = bytearray(whole)
+		changed[i] ^= 0x41
+		open(file, 'wb').write(changed)
+		if verify():
+			told[kind, 'verify'] += 1
+		elif verify('--indexes'):
+			told[kind, 'verify --indexes'] += 1
+		elif content() == was:
+			told[kind, 'nobody: it is not read'] += 1
+		else:
+			print('byte', i, 'of page', page, kind, 'is read otherwise and not noticed')
+			sys.exit(1)
+for (kind, who), n in sorted(told.items()):
+	print('ok %-12s %5d bytes: noticed by %s' % (kind, n, who))
+assert told['table', 'verify'] > 50 and told['index', 'verify --indexes'] > 5, told
+PY
 
 # --- another station's record and slip
 data=$root/other

@@ -103,6 +103,9 @@ int64_t record_end(struct record *r); /* or a negative errno */
 /* 1, 0 where there is no such event, or a negative errno. */
 int record_hash_at(struct record *r, int64_t seq, struct chain *chain);
 
+/* One event. 0, -ENOENT where there is none, -EINVAL where it cannot be read, or another negative errno. */
+int record_event_at(struct record *r, int64_t seq, struct event *ev);
+
 /* A copy of the record, made in short steps so that the count goes on meanwhile. Start one, then call step
  * until it returns 0 (done) or a negative errno; 1 means go on. Only one at a time. It is not synced: whoever keeps it
  * does that. */

@@ -15,73 +15,93 @@ void watch_found(struct watch *w, const char *format, ...)
 	w->how->found(w->how->context, text);
 }
 
-void watch_begin(struct watch *w, const struct verify_how *how, struct verified *v)
+void watch_begin(struct watch *w, const struct verify_how *how, struct verified *v, struct record *r)
 {
 	memset(w, 0, sizeof *w);
 	w->how = how;
 	w->v = v;
+	w->r = r;
 	w->incarnation = 1;
 }
 
 /* What a seal says must be what stands before it, and its key the one that the record named last. */
-static const char *seal_fault(struct watch *w)
+static const char *seal_fault(struct watch *w, const struct chain *head)
 {
 	char hex[2 * CHAIN_BYTES + 1];
 	struct error e;
 	int which = 0;
 	const struct keys *keys = w->how->keys ? w->how->keys : &w->own;
 	_cleanup_(json_drop) json_t *payload = NULL;
-	if (keys_check(keys, w->jws, &payload, &which, &e) != 1)
+	if (keys_check(keys, w->ev.seal.jws, &payload, &which, &e) != 1)
 		return "is not signed by any key of this station";
 	if (strcmp(keys->list[which].kid, w->key.kid) != 0)
 		return "is signed by another key than the record names";
-	chain_hex(&w->head, hex);
-	if (json_number(payload, "seq", 0) != w->seal_of || strcmp(json_text(payload, "chain"), hex) != 0)
+	chain_hex(head, hex);
+	if (json_number(payload, "seq", 0) != w->ev.ref || strcmp(json_text(payload, "chain"), hex) != 0)
 		return "signs something else than the record holds: the record was changed or made anew";
 	if (json_number(payload, "incarnation", 0) != w->incarnation)
 		return "is of another incarnation of the record";
 	return NULL;
 }
 
-static void look_at_seal(struct watch *w)
+static int look_at_seal(struct watch *w)
 {
+	struct chain head = {0};
 	if (!w->seal)
-		return;
-	const char *fault = seal_fault(w);
+		return 0;
+	int n = record_event_at(w->r, w->seal, &w->ev);
+	if (n == 0)
+		n = record_hash_at(w->r, w->ev.ref, &head);
+	if (n < 0)
+		return n;
+	const char *fault = seal_fault(w, &head);
 	if (fault)
 		watch_found(w, "event %lld (sealed) %s", (long long)w->seal, fault);
 	else
-		w->v->sealed_to = w->seal_of;
+		w->v->sealed_to = w->ev.ref;
 	w->v->seals_checked++;
 	w->seal = 0;
+	return 0;
 }
 
-static void take_key(struct watch *w, const struct event *ev)
+static int take_key(struct watch *w, int64_t seq)
 {
+	struct event ev;
 	struct public_key k;
-	if (strcmp(w->key.kid, ev->key.kid) != 0)
-		look_at_seal(w);
-	if (key_make(&k, ev->key.x) < 0 || strcmp(k.kid, ev->key.kid) != 0)
-		watch_found(w, "event %lld (key) names a key that is none", (long long)ev->seq);
+	int n = record_event_at(w->r, seq, &ev);
+	if (n == 0 && strcmp(w->key.kid, ev.key.kid) != 0)
+		n = look_at_seal(w);
+	if (n < 0)
+		return n;
+	if (key_make(&k, ev.key.x) < 0 || strcmp(k.kid, ev.key.kid) != 0)
+		watch_found(w, "event %lld (key) names a key that is none", (long long)seq);
 	else if (w->how->keys && keys_find(w->how->keys, k.kid) < 0)
 		watch_found(w, "event %lld (key) names a key %s that is not among those of this station",
-		            (long long)ev->seq, k.kid);
-	w->key = ev->key;
-	keys_add(&w->own, &ev->key);
+		            (long long)seq, k.kid);
+	w->key = ev.key;
+	keys_add(&w->own, &ev.key);
+	return 0;
 }
 
-static void take_seal(struct watch *w, const struct event *ev, const struct chain *before)
+static int take_incarnation(struct watch *w, int64_t seq)
 {
-	if (w->how->each_seal)
-		look_at_seal(w);
-	if (ev->ref != ev->seq - 1)
-		watch_found(w, "event %lld (sealed) does not stand behind what it seals", (long long)ev->seq);
+	int n = look_at_seal(w);
+	if (n == 0)
+		n = record_event_at(w->r, seq, &w->ev);
+	if (n == 0)
+		w->incarnation = w->ev.n;
+	return n;
+}
+
+static int take_seal(struct watch *w, const struct mark *m)
+{
+	int n = w->how->each_seal ? look_at_seal(w) : 0;
+	if (!m->behind)
+		watch_found(w, "event %lld (sealed) does not stand behind what it seals", (long long)m->seq);
 	w->v->seals++;
-	w->seal = ev->seq;
-	w->seal_of = ev->ref;
-	w->head = *before;
-	memcpy(w->jws, ev->seal.jws, sizeof w->jws);
+	w->seal = m->seq;
 	w->unsealed = 0;
+	return n;
 }
 
 static void is_unsealed(struct watch *w)
@@ -95,39 +115,28 @@ static void is_unsealed(struct watch *w)
 	w->unsealed = 0;
 }
 
-void watch_event(struct watch *w, const struct event *ev, const struct chain *before)
+int watch_mark(struct watch *w, const struct mark *m)
 {
-	switch (ev->kind) {
-	case EV_STARTED:
-	case EV_STOPPED:
-	case EV_CASE_ENDED:
-		is_unsealed(w);
-		w->unsealed = ev->seq;
-		w->unsealed_kind = ev->kind;
-		return;
-	case EV_KEY:
-		take_key(w, ev);
-		return;
-	case EV_INCARNATION:
-		look_at_seal(w);
-		w->incarnation = ev->n;
-		return;
-	case EV_SEALED:
-		take_seal(w, ev, before);
-		return;
-	default:
-		return;
-	}
+	if (m->kind == EV_KEY)
+		return take_key(w, m->seq);
+	if (m->kind == EV_INCARNATION)
+		return take_incarnation(w, m->seq);
+	if (m->kind == EV_SEALED)
+		return take_seal(w, m);
+	is_unsealed(w);
+	w->unsealed = m->seq;
+	w->unsealed_kind = m->kind;
+	return 0;
 }
 
-void watch_end(struct watch *w)
+int watch_end(struct watch *w)
 {
 	is_unsealed(w);
-	look_at_seal(w);
 	w->v->incarnation = w->incarnation;
 	if (!w->key.kid[0] && w->how->keys && !w->how->keys->single)
 		watch_found(
 		    w,
 		    "the record names no key, though this station's public file is of a version that names "
 		    "each: it was made anew, or is older than that version");
+	return look_at_seal(w);
 }

@@ -7,30 +7,28 @@
 #ifndef BANDTALLY_RECORD_WATCH_H
 #define BANDTALLY_RECORD_WATCH_H
 
-#include "record/chain.h"
+#include "record/chain-parts.h"
 #include "record/keys.h"
 #include "record/verify.h"
 
 struct watch {
 	const struct verify_how *how;
 	struct verified *v;
+	struct record *r;
 	struct keys own; /* that the record names */
 	struct public_key key;
 	int32_t incarnation;
 	int64_t unsealed; /* a start, stop or end that waits for its seal; 0 none */
 	enum event_kind unsealed_kind;
-	int64_t seal; /* the last seal of this stretch that was not looked at, 0 none */
-	int64_t seal_of;
-	struct chain head; /* what it must have signed */
-	char jws[SEAL_JWS_MAX];
+	int64_t seal;    /* the last seal of this stretch that was not looked at, 0 none */
+	struct event ev; /* the one that is looked at */
 };
 
-void watch_begin(struct watch *w, const struct verify_how *how, struct verified *v);
+void watch_begin(struct watch *w, const struct verify_how *how, struct verified *v, struct record *r);
 
-/* One event, and the hash of the one before it. */
-void watch_event(struct watch *w, const struct event *ev, const struct chain *before);
-
-void watch_end(struct watch *w);
+/* One event, in order; and after the last. 0, or a negative errno where the record could not be asked. */
+int watch_mark(struct watch *w, const struct mark *m);
+int watch_end(struct watch *w);
 
 /* Tells one thing that is not as it should be. */
 void watch_found(struct watch *w, const char *format, ...) __attribute__((format(printf, 2, 3)));

@@ -198,13 +198,8 @@ static const struct {
 	enum event_kind kind;
 	uint32_t fields;
 } since_2[] = {
-    {EV_SLIP_QUEUED, F_TEXT},
-    {EV_POINT, F_TEXT},
-    {EV_PAID, F_OTHER},
-    {EV_CASE_ENDED, F_OTHER},
-    {EV_KEY, F_KEY},
-    {EV_SEALED, F_SEAL},
-    {EV_INCARNATION, F_HEAD},
+    {EV_SLIP_QUEUED, F_TEXT}, {EV_POINT, F_TEXT},  {EV_PAID, F_OTHER},       {EV_CASE_ENDED, F_OTHER},
+    {EV_KEY, F_KEY},          {EV_SEALED, F_SEAL}, {EV_INCARNATION, F_HEAD},
 };
 
 uint32_t event_fields_in(int format, enum event_kind kind)

@@ -22,6 +22,21 @@ int store_read_row(sqlite3_stmt *s, struct event *ev, struct error *e)
 	return n < 0 && text && event_format(text, size) > FORMAT_VERSION ? -EPROTO : n;
 }
 
+int record_event_at(struct record *r, int64_t seq, struct event *ev)
+{
+	sqlite3_stmt *s = NULL;
+	int n = store_prepare(r, &s, "SELECT payload FROM event WHERE seq = ?", NULL);
+	if (n < 0)
+		return n;
+	sqlite3_bind_int64(s, 1, seq);
+	int code = sqlite3_step(s);
+	n = code == SQLITE_ROW    ? store_read_row(s, ev, NULL)
+	    : code == SQLITE_DONE ? -ENOENT
+	                          : store_fault(r, code, "read the record", NULL);
+	sqlite3_finalize(s);
+	return n;
+}
+
 /* Columns: the payload; its seq and its case where they are asked for. */
 static void unreadable(sqlite3_stmt *s, struct event *ev)
 {
@@ -91,6 +106,36 @@ int record_each_setting(struct record *r, record_event_fn each, void *context, s
 		n = store_each_row(r, s, each, context, e);
 	sqlite3_finalize(s);
 	return n;
+}
+
+int64_t record_end(struct record *r)
+{
+	sqlite3_stmt *s = NULL;
+	int n = store_prepare(r, &s, "SELECT coalesce(max(seq), 0) FROM event", NULL);
+	if (n < 0)
+		return n;
+	int code = sqlite3_step(s);
+	int64_t end = sqlite3_column_int64(s, 0);
+	sqlite3_finalize(s);
+	return code == SQLITE_ROW ? end : store_fault(r, code, "read the record", NULL);
+}
+
+int record_hash_at(struct record *r, int64_t seq, struct chain *chain)
+{
+	sqlite3_stmt *s = NULL;
+	int n = store_prepare(r, &s, "SELECT hash FROM event WHERE seq = ?", NULL);
+	if (n < 0)
+		return n;
+	sqlite3_bind_int64(s, 1, seq);
+	int code = sqlite3_step(s);
+	if (code == SQLITE_ROW && sqlite3_column_bytes(s, 0) == CHAIN_BYTES)
+		memcpy(chain->hash, sqlite3_column_blob(s, 0), CHAIN_BYTES);
+	else if (code == SQLITE_ROW)
+		memset(chain, 0, sizeof *chain);
+	sqlite3_finalize(s);
+	return code == SQLITE_ROW    ? 1
+	       : code == SQLITE_DONE ? 0
+	                             : store_fault(r, code, "read the record", NULL);
 }
 
 int record_chain_at(struct record *r, int64_t seq, struct chain *chain, struct error *e)

@@ -55,6 +55,8 @@ static const struct snapshot_part parts[] = {
 	PART(clock_wrong, PART_STATE),
 	ARRAY(heard, PART_BY_ROOM),
 	PART(recorded, PART_STATE),
+	PART(proof, PART_STATE),
+	PART(incarnation, PART_STATE),
 };
 /* clang-format on */
 #define PARTS (sizeof parts / sizeof *parts)

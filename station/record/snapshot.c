@@ -21,7 +21,7 @@
 #define TURN_MS 5
 #define SETTLE_MS 5000 /* in which the kernel writes by itself what a sync would have to wait for */
 
-struct head { /* no gaps: its bytes are what is signed */
+struct snapshot_head { /* no gaps: its bytes are what is signed */
 	char magic[16];
 	uint32_t fold, rooms_max; /* rooms_max: of the tests' smaller builds */
 	uint8_t build[BUILD_BYTES];
@@ -30,7 +30,8 @@ struct head { /* no gaps: its bytes are what is signed */
 	uint64_t size;
 	uint8_t digest[crypto_hash_sha256_BYTES];
 };
-_Static_assert(sizeof(struct head) == 16 + 8 + BUILD_BYTES + 8 + CHAIN_BYTES + 8 + crypto_hash_sha256_BYTES,
+_Static_assert(sizeof(struct snapshot_head) ==
+                   16 + 8 + BUILD_BYTES + 8 + CHAIN_BYTES + 8 + crypto_hash_sha256_BYTES,
                "a gap would be signed with whatever lies in it");
 
 static const char magic[16] = "bt-snapshot\n";
@@ -70,7 +71,7 @@ static void build_id(uint8_t out[BUILD_BYTES])
 struct snapshot_writer {
 	const struct seal *seal;
 	char path[PATH_MAX], new_path[PATH_MAX];
-	struct head head;
+	struct snapshot_head head;
 	struct buf state;
 	crypto_hash_sha256_state hash;
 	size_t hashed, written;
@@ -175,7 +176,7 @@ void snapshot_free(struct snapshot_writer *w)
 /* --- reading -------------------------------------------------------------------------------------- */
 
 /* Why this file is not for this start, or NULL. */
-static const char *head_fault(const struct head *h, const uint8_t mac[SEAL_MAC_BYTES],
+static const char *head_fault(const struct snapshot_head *h, const uint8_t mac[SEAL_MAC_BYTES],
                               const struct seal *seal)
 {
 	uint8_t ours[SEAL_MAC_BYTES], build[BUILD_BYTES], none[BUILD_BYTES] = {0};
@@ -217,7 +218,7 @@ static ssize_t read_all(int fd, void *bytes, size_t size)
 }
 
 /* What stands behind the head. NULL and why where it is not what the head says. */
-static char *read_state(int fd, const struct head *h, const char **why)
+static char *read_state(int fd, const struct snapshot_head *h, const char **why)
 {
 	uint8_t digest[crypto_hash_sha256_BYTES];
 	char *state = malloc(h->size + 1);
@@ -237,7 +238,7 @@ static char *read_state(int fd, const struct head *h, const char **why)
 /* NULL where `st` has it. */
 static const char *take(int fd, struct record *r, const struct seal *seal, struct station *st, int64_t *seq)
 {
-	struct head h;
+	struct snapshot_head h;
 	uint8_t mac[SEAL_MAC_BYTES];
 	const char *why;
 	if (read_all(fd, &h, sizeof h) != (ssize_t)sizeof h ||

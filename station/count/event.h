@@ -64,6 +64,7 @@ enum event_field {
 	X(SLIP_STATE, "slip-state", F_N | WHAT_IS(SLIP_STATE) | F_OTHER | F_REF | F_TEXT) \
 	/* n: 1 the wall clock cannot be right (count/wall.h), 0 it can again; of a case as well, for its slip */ \
 	X(CLOCK_WRONG, "clock-wrong", F_N) \
+	X(BACKED_UP, "backed-up", F_REF) /* ref: the last event of a backup that was read back whole */ \
 	/* the case */ \
 	X(CASE_OPENED, "case-opened", F_N | F_TEXT)        /* n: 1 single operator, text: case label */ \
 	X(CASE_ENDED, "case-ended", WHAT_IS(CASE_END) | OTHER_IS(END_WHY) | F_TEXT) /* text: a number, as typed */ \

@@ -579,6 +579,7 @@ static int apply(struct sheet *s, const struct event *e)
 	case EV_SLIP_QUEUED:
 	case EV_SLIP_STATE:
 	case EV_CLOCK_WRONG:
+	case EV_BACKED_UP:
 	case EV_REFUSED:
 	case EV_NEXT:
 	case EV_UNDONE:

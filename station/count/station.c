@@ -467,6 +467,10 @@ int station_apply(struct station *st, const struct event *e)
 	case EV_SETTING:
 		recorded_apply(&st->recorded, e);
 		break;
+	case EV_BACKED_UP:
+		st->backup_seq = e->ref;
+		st->backup_ms = e->at.wall_ms;
+		break;
 	case EV_HELD:
 	case EV_HELD_ANSWERED:
 		r = held_apply(st->held, &st->n_held, HELD_MAX, e);

@@ -93,6 +93,8 @@ struct station {
 	int n_held;
 	struct unfollowed unfollowed[UNFOLLOWED_MAX]; /* that nobody has dealt with; the first of them */
 	int n_unfollowed, more_unfollowed;            /* `more`: for which there was no place */
+	/* The last backup that was read back whole: up to which event, and when by the wall clock; 0 there was none. */
+	int64_t backup_seq, backup_ms;
 	int32_t boot;
 	struct moment last; /* of the last event */
 	int64_t wall_ms;    /* the latest wall clock of any event */

@@ -37,9 +37,14 @@ int record_copy_step(struct record *r, int pages, struct error *e)
 		sqlite3_exec(r->copy_db, "PRAGMA journal_mode=DELETE", NULL, NULL, NULL);
 	sqlite3_close(r->copy_db);
 	r->copy_db = NULL;
-	return code == SQLITE_DONE && n == SQLITE_OK
-	           ? 0
-	           : error_set(e, -EIO, "the copy of the record failed: %s: try again", sqlite3_errstr(code));
+	if (code == SQLITE_DONE && n == SQLITE_OK)
+		return 0;
+	if (code == SQLITE_FULL || n == SQLITE_FULL)
+		return error_set(e, -ENOSPC,
+		                 "the copy of the record failed: the disk is full: free some space, or give "
+		                 "another place");
+	return error_set(e, -EIO, "the copy of the record failed: %s: try again",
+	                 sqlite3_errstr(code == SQLITE_DONE ? n : code));
 }
 
 void record_copy_stop(struct record *r)

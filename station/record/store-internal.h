@@ -1,5 +1,5 @@
 /* What the files that know the record's table share: store (open, append), still (open to read), read, load, look-up,
- * copy, verify. Nobody else includes it. */
+ * copy, backup, verify. Nobody else includes it. */
 #ifndef BANDTALLY_RECORD_STORE_INTERNAL_H
 #define BANDTALLY_RECORD_STORE_INTERNAL_H
 

@@ -70,7 +70,7 @@ struct daemon {
  *   {"do":"staff","staff":{…}}  {"do":"withdraw","number":7}  {"do":"list-staff"}
  *   {"do":"quarantine"|"release","line":…,"lot":…,"why":…}
  *   {"do":"label","line":…,"lot":…,"expiry":…,"count":n}
- *    {"do":"copy"}  {"do":"retry","slip":n}
+ *    {"do":"copy"}, then perhaps {"do":"backed-up"} of it  {"do":"retry","slip":n}
  * Answers: {"ok":true,…} or {"ok":false,"error":"what: why: what to do"}. Who may do what goes by the peer's
  * user (root, or the daemon's own: everything) and groups bandtally-count, bandtally-stores, bandtally-audit: those that
  * its process has, by the numbers that the groups had when the station started.

@@ -9,6 +9,7 @@
 #include <sys/random.h>
 #include <sys/socket.h>
 #include <sys/stat.h>
+#include <sys/statvfs.h>
 #include <sys/un.h>
 #include <unistd.h>
 
@@ -26,6 +27,7 @@
 #define COPY_PAGES 64
 #define COPY_EVERY_MS 3
 #define COPY_SECRET_BYTES 16
+#define COPY_LEAVES (4u << 20) /* of the disk */
 
 enum right { RIGHT_COUNT = 1, RIGHT_STORES = 2, RIGHT_AUDIT = 4, RIGHT_ALL = 8 };
 
@@ -35,6 +37,7 @@ struct client {
 	unsigned rights;
 	int copying;              /* this one asked for the copy that is being made */
 	char copy_file[PATH_MAX]; /* "", or its copy, which lives as long as its connection */
+	int64_t copy_events;      /* in that copy, once it is made */
 };
 
 /* --- who asks ----------------------------------------------------------------------------------- */
@@ -486,7 +489,9 @@ static void copy_step(void *context)
 		n = error_set(&e, -errno, "cannot hand out the copy: %s: check the data folder",
 		              strerror(errno));
 	json_t *o = yes_or_no(n, &e);
+	c->copy_events = n == 0 ? record_last(c->d->core.record, NULL) : 0;
 	json_object_set_new(o, "file", json_string(c->copy_file));
+	json_object_set_new(o, "events", json_integer(c->copy_events));
 	answer(c, o);
 }
 
@@ -525,6 +530,26 @@ static void copies_clear(const struct daemon *d)
 		closedir(dir);
 }
 
+/* A copy must not take the space in which the count is stored. */
+static int copy_fits(const struct daemon *d, struct error *e)
+{
+	char record[PATH_MAX];
+	struct stat file;
+	struct statvfs disk;
+	snprintf(record, sizeof record, "%.3900s/" RECORD_FILE, d->core.folder);
+	if (stat(record, &file) < 0 || statvfs(d->core.folder, &disk) < 0)
+		return error_set(e, -errno, "cannot look how much space there is: %s: check the data folder",
+		                 strerror(errno));
+	uint64_t space = (uint64_t)disk.f_bavail * disk.f_frsize, size = (uint64_t)file.st_size;
+	if (space >= size + COPY_LEAVES)
+		return 0;
+	return error_set(
+	    e, -ENOSPC,
+	    "no copy was made: the disk of the data folder has %llu kB free, a copy takes %llu and "
+	    "must leave %u for the count: free some space there",
+	    (unsigned long long)space / 1024, (unsigned long long)size / 1024, COPY_LEAVES / 1024);
+}
+
 static json_t *do_copy(struct client *c, const json_t *q)
 {
 	struct error e = {0};
@@ -533,7 +558,9 @@ static json_t *do_copy(struct client *c, const json_t *q)
 		return no("a copy of the record is being made already: wait for it and try again");
 	if (c->copy_file[0])
 		return no("this connection has its copy already: open another for the next");
-	int n = copy_name(c->d, c->copy_file, &e);
+	int n = copy_fits(c->d, &e);
+	if (n == 0)
+		n = copy_name(c->d, c->copy_file, &e);
 	if (n == 0)
 		n = record_copy_start(c->d->core.record, c->copy_file, &e);
 	if (n < 0)
@@ -541,6 +568,18 @@ static json_t *do_copy(struct client *c, const json_t *q)
 	c->copying = c->d->copying = 1;
 	loop_after(c->d->loop, 0, copy_step, c);
 	return NULL; /* answered when it is done */
+}
+
+/* Who was given a copy says that a backup was made of it and read back from its first event to its last. */
+static json_t *do_backed_up(struct client *c, const json_t *q)
+{
+	struct error e;
+	struct event ev = {.kind = EV_BACKED_UP, .ref = c->copy_events};
+	(void)q;
+	if (!c->copy_events)
+		return no(
+		    "this connection was given no copy of which there could be a backup: ask for one first");
+	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
 }
 
 /* --- one client --------------------------------------------------------------------------------- */
@@ -567,6 +606,7 @@ static const struct {
     {"settle", RIGHT_ALL, do_settle},
     {"retry", RIGHT_COUNT | RIGHT_STORES, do_retry},
     {"copy", RIGHT_AUDIT, do_copy},
+    {"backed-up", RIGHT_AUDIT, do_backed_up},
 };
 
 static json_t *handle(struct client *c, const char *line, size_t size)

@@ -429,6 +429,16 @@ static json_t *rooms(const struct station *st)
 	return list;
 }
 
+static json_t *backup(const struct station *st)
+{
+	json_t *o = st->backup_ms ? json_object() : json_null();
+	if (st->backup_ms) {
+		put_n(o, "ms", st->backup_ms);
+		put_n(o, "events", st->backup_seq);
+	}
+	return o;
+}
+
 json_t *view_status(const struct view_source *from, const struct view_status_source *status)
 {
 	const struct station *st = from->station;
@@ -450,6 +460,7 @@ json_t *view_status(const struct view_source *from, const struct view_status_sou
 	json_object_set_new(o, "cases", cases_of_day(from));
 	json_object_set_new(o, "elsewhere", elsewhere(from, 0));
 	put_clock(o, from);
+	json_object_set_new(o, "backup", backup(st));
 	json_object_set_new(o, "slips", slips(st));
 	json_object_set_new(o, "owed", owed(st));
 	put_further(o, st);

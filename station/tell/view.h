@@ -22,6 +22,7 @@
  *   sound {volume 0 to 100, quiet: it is now within the quiet hours, speech: replies are spoken} }
  *
  * status: { …, rooms, cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
+ *   backup {ms, events} of the last one that was read back whole, or null,
  *   slips, slips_older, owed, owed_more, clock and elsewhere as above, elsewhere of all rooms }
  */
 #ifndef BANDTALLY_TELL_VIEW_H

@@ -71,19 +71,18 @@ static json_t *read_answer(int fd, struct error *e)
 	return json_read(text.data, text.size, e);
 }
 
-json_t *client_ask_holding(json_t *request, int *held, struct error *e)
+static int write_request(json_t *request, struct buf *line, struct error *e)
 {
-	*held = -1;
 	_cleanup_(json_drop) json_t *q = request;
-	_cleanup_(buf_free) struct buf line = {0};
-	if (json_write_canonical(q, &line) < 0 || buf_add_text(&line, "\n") < 0) {
-		error_set(e, -EINVAL, "the request cannot be written: a text in it is not UTF-8: mend it");
-		return NULL;
-	}
-	int fd = reach(e);
-	if (fd < 0)
-		return NULL;
-	int n = send_all(fd, line.data, line.size);
+	if (json_write_canonical(q, line) < 0 || buf_add_text(line, "\n") < 0)
+		return error_set(e, -EINVAL,
+		                 "the request cannot be written: a text in it is not UTF-8: mend it");
+	return 0;
+}
+
+static json_t *ask_on(int fd, const struct buf *line, struct error *e)
+{
+	int n = send_all(fd, line->data, line->size);
 	json_t *answer = NULL;
 	if (n < 0)
 		error_set(e, n, "the station did not take the request: %s: try again", strerror(-n));
@@ -94,6 +93,25 @@ json_t *client_ask_holding(json_t *request, int *held, struct error *e)
 		json_decref(answer);
 		answer = NULL;
 	}
+	return answer;
+}
+
+json_t *client_ask_again(int fd, json_t *request, struct error *e)
+{
+	_cleanup_(buf_free) struct buf line = {0};
+	return write_request(request, &line, e) < 0 ? NULL : ask_on(fd, &line, e);
+}
+
+json_t *client_ask_holding(json_t *request, int *held, struct error *e)
+{
+	*held = -1;
+	_cleanup_(buf_free) struct buf line = {0};
+	if (write_request(request, &line, e) < 0)
+		return NULL;
+	int fd = reach(e);
+	if (fd < 0)
+		return NULL;
+	json_t *answer = ask_on(fd, &line, e);
 	if (answer)
 		*held = fd;
 	else

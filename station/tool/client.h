@@ -15,6 +15,9 @@ json_t *client_ask(json_t *request, struct error *e);
  * caller's to close, -1 where NULL is returned. */
 json_t *client_ask_holding(json_t *request, int *fd, struct error *e);
 
+/* A further request on a connection that is held, with its answer as above; `fd` stays the caller's. */
+json_t *client_ask_again(int fd, json_t *request, struct error *e);
+
 /* Prints "bandtally: <sentence>" on stderr and returns EXIT_FAILED. */
 int client_fail(const struct error *e);
 

@@ -24,6 +24,8 @@ static const struct {
     {"stock", tool_stock, "quarantine and release"},
     {"label", tool_label, "pack labels, digit cards, cards, badges, scanner check"},
     {"print", tool_print, "slips on their way to paper: list, retry"},
+    {"backup", tool_backup, "a copy of the record in a file, read back and proven"},
+    {"restore", tool_restore, "put a backup in the place of the record; or only look at one"},
     {"audit", tool_audit, "verify the record, check slips against it"},
 };
 

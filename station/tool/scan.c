@@ -184,8 +184,31 @@ int tool_sheet(int argc, char **argv)
 
 /* --- status ------------------------------------------------------------------------------------- */
 
-static const char status_usage[] = "usage: bandtally status [--json]\n"
-                                   "The station: rooms, scanners, slips that were not seen, numbers owed.\n";
+static const char status_usage[] =
+    "usage: bandtally status [--json]\n"
+    "The station: rooms, scanners, slips that were not seen, numbers owed, the age of the last backup.\n";
+
+static void print_backup(const json_t *backup, int64_t events)
+{
+	char when[26];
+	int64_t ms = json_number(backup, "ms", 0), min = (clock_now().wall_ms - ms) / 60000;
+	if (!ms) {
+		puts("backup: no backup was ever checked: see 'bandtally backup --help'");
+		return;
+	}
+	clock_text_full(ms, clock_utc_min(ms), when);
+	printf("backup: the last that was checked was made ");
+	if (min < 0)
+		printf("at %s, by a clock that was set since", when);
+	else if (min < 120)
+		printf("%d min ago", (int)min);
+	else if (min < 48 * 60)
+		printf("%d h ago", (int)(min / 60));
+	else
+		printf("%d days ago", (int)(min / 1440));
+	printf(" (%s), with %lld of %lld events\n", when, (long long)json_number(backup, "events", 0),
+	       (long long)events);
+}
 
 /* What the station does not list it counts. */
 static void print_further(const json_t *s)
@@ -224,6 +247,7 @@ static void print_status(const json_t *s)
 	printf("printer: %s\n", json_text(s, "printer")[0]
 	                            ? json_text(s, "printer")
 	                            : "none; slips are written as PDF into the data folder");
+	print_backup(json_object_get(s, "backup"), json_number(s, "events", 0));
 	print_list("FAULT", json_object_get(s, "faults"));
 	if (json_text(s, "distrust")[0])
 		printf("DO NOT TRUST THE STATION NOW: %s\n", json_text(s, "distrust"));

@@ -13,5 +13,7 @@ int tool_stock(int argc, char **argv);
 int tool_label(int argc, char **argv);
 int tool_print(int argc, char **argv);
 int tool_audit(int argc, char **argv);
+int tool_backup(int argc, char **argv);
+int tool_restore(int argc, char **argv);
 
 #endif

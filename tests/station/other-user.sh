@@ -49,6 +49,15 @@ as bt-auditor audit verify | grep 'events, numbered without a gap' || fail 'the 
 soon 'the copy goes once it was read' '[ -z "$(ls "$data/copies")" ]'
 [ "$(stat -c %a "$data/copies")" = 711 ] || fail "the folder of copies can be listed: $(stat -c %a "$data/copies")"
 echo 'ok the copy is gone, and its folder cannot be listed'
+mkdir -m 0755 "$root/kept"
+! as bt-auditor backup "$root/kept/auditor.db" 2>"$root/why" || fail 'a backup lies where its maker may not write'
+grep -q 'kept/auditor.db.new: Permission denied: check the folder, its owner' "$root/why" || fail "$(cat "$root/why")"
+chown bt-auditor "$root/kept"
+as bt-auditor backup "$root/kept/auditor.db" | grep -q 'is whole' || fail 'the auditor cannot make a backup'
+[ "$(stat -c %U:%a "$root/kept/auditor.db")" = bt-auditor:640 ] || fail "$(stat -c %U:%a "$root/kept/auditor.db")"
+bt status | grep -q 'last that was checked was made 0 min ago' || fail 'the station does not know of its backup'
+! as bt-visitor backup "$root/kept/visitor.db" 2>/dev/null || fail 'somebody in no group may have a backup'
+echo 'ok a backup is made by those who may have copies'
 # Of count, stores and audit: who may. Nobody else may anything.
 ask() { # USER REQUEST: what the station answers to it alone
 	setpriv --reuid "$1" --regid nogroup --init-groups /usr/bin/python3 -c 'import socket, sys
@@ -82,5 +91,6 @@ release stores
 label stores
 retry count stores
 copy audit
+backed-up audit
 X
 echo 'ok each request is for its own groups'

@@ -368,6 +368,8 @@ static int stores(struct history *h)
 	snprintf(e.thing.lot, sizeof e.thing.lot, "T%d", (int)any(h, 3));
 	if (any(h, 3))
 		return history_store(h, &e, 1);
+	if (!any(h, 3))
+		return history_store(h, &(struct event){.kind = EV_BACKED_UP, .ref = 1 + any(h, 1000)}, 1);
 	struct event labels = {.kind = EV_LABELLED};
 	snprintf(labels.batch.line, sizeof labels.batch.line, "PLAIN-M");
 	labels.batch.first = h->st.last_item_no + 1;

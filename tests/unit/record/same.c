@@ -63,6 +63,8 @@ void same_station(const struct station *a, const struct station *b)
 	assert_int_equal(a->last_case_no, b->last_case_no);
 	assert_int_equal(a->last_slip_no, b->last_slip_no);
 	assert_int_equal(a->last_item_no, b->last_item_no);
+	assert_int_equal(a->backup_seq, b->backup_seq);
+	assert_int_equal(a->backup_ms, b->backup_ms);
 	assert_memory_equal(a->idle_asked, b->idle_asked, sizeof a->idle_asked);
 	assert_memory_equal(a->idle_last, b->idle_last, sizeof a->idle_last);
 	assert_int_equal(a->boot, b->boot);

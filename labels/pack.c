@@ -67,7 +67,7 @@ static int draw_label(struct canvas *c, const struct label *l, const struct labe
 	char element[64];
 	struct barcode b _cleanup_(barcode_deinit) = {0};
 	snprintf(element, sizeof element, "(91)%s", code);
-	int r = barcode_init(&b, l->rectangle ? SYMBOL_GS1_DATAMATRIX_8X32 : SYMBOL_GS1_DATAMATRIX_16X16,
+	int r = barcode_init(&b, l->rectangle ? SYMBOL_GS1_DATAMATRIX_12X26 : SYMBOL_GS1_DATAMATRIX_16X16,
 	                     element, e);
 	if (r < 0)
 		return r;

@@ -88,7 +88,7 @@
  *
  * pack-labels  labels that stores stick on packs that bear no code of their own: two an item, in order
  *   label       { width_mm * int 20-120, height_mm * int 12-120 }: size of one label. Default 57 x 32
- *   shape       one of square rectangle: GS1 DataMatrix 16 x 16 (default) or 8 x 32
+ *   shape       one of square rectangle: GS1 DataMatrix 16 x 16 (default) or 12 x 26
  *   items *     [label_item] 1000, n >= 1:
  *     line *    text 60     lot   text 20     expiry  text 20     number *  text 20: as people read it
  *     pack      code        bag   code: own item codes, role P and role R; at least one of the two.

@@ -6,13 +6,27 @@
 
 #include "code/check-digit.h"
 
-/* The payload of each kind: how many digits the first and the second number have. */
+/* The payload of each kind: how many digits its numbers have, in their order. */
 static const struct shape {
-	int first, second;
+	uint8_t station, first, second, proof;
 } shapes[] = {
-    [OWN_CARD] = {2, 3}, [OWN_DIGIT] = {2, 2},         [OWN_BADGE] = {6, 0}, [OWN_SLIP] = {7, 2},
-    [OWN_CASE] = {7, 0}, [OWN_SCANNER_CHECK] = {2, 0}, [OWN_TRAY] = {6, 0},  [OWN_ITEM] = {8, 0},
+    [OWN_CARD] = {0, 2, 3, 0}, [OWN_DIGIT] = {0, 2, 2, 0}, [OWN_BADGE] = {0, 6, 0, 0},
+    [OWN_SLIP] = {2, 7, 2, 6}, [OWN_CASE] = {2, 7, 0, 0},  [OWN_SCANNER_CHECK] = {0, 2, 0, 0},
+    [OWN_TRAY] = {0, 6, 0, 0}, [OWN_ITEM] = {2, 8, 0, 0},
 };
+
+static struct shape shape_now(enum own_kind kind, bool old)
+{
+	struct shape s = shapes[kind];
+	if (old)
+		s.station = s.proof = 0;
+	return s;
+}
+
+static size_t digits_of(struct shape s)
+{
+	return (size_t)(s.station + s.first + s.second + s.proof);
+}
 
 static const struct card {
 	int meaning;
@@ -162,18 +176,22 @@ static enum own_kind shape_of(const char *t, size_t size, size_t *head)
 		*head = 5;
 		return (enum own_kind)(t[4] - '0');
 	}
-	if (size == 13 && (t[0] == 'P' || t[0] == 'R') && is_capital(t[1]) && is_capital(t[2]) &&
-	    all_digits(t + 3, size - 3)) {
+	if ((size == 13 || size == 15) && (t[0] == 'P' || t[0] == 'R') && is_capital(t[1]) &&
+	    is_capital(t[2]) && all_digits(t + 3, size - 3)) {
 		*head = 3;
 		return OWN_ITEM;
 	}
 	return OWN_NONE;
 }
 
-static void fill(struct own_code *out, enum own_kind kind, const char *digits)
+static void fill(struct own_code *out, enum own_kind kind, bool old, const char *digits)
 {
-	int32_t first = number_of(digits, shapes[kind].first);
-	int second = (int)number_of(digits + shapes[kind].first, shapes[kind].second);
+	struct shape s = shape_now(kind, old);
+	int32_t first = number_of(digits + s.station, s.first);
+	int second = (int)number_of(digits + s.station + s.first, s.second);
+	out->old = old;
+	out->station = (int)number_of(digits, s.station);
+	out->proof = number_of(digits + s.station + s.first + s.second, s.proof);
 	out->kind = kind;
 	switch (kind) {
 	case OWN_CARD:
@@ -200,9 +218,10 @@ static void fill(struct own_code *out, enum own_kind kind, const char *digits)
 	}
 }
 
-static int judge(const char *t, size_t size, enum own_kind kind, size_t head, struct code_fault *fault)
+static int judge(const char *t, size_t size, enum own_kind kind, bool old, size_t head,
+                 struct code_fault *fault)
 {
-	size_t whole = head + (size_t)(shapes[kind].first + shapes[kind].second) + 2;
+	size_t whole = head + digits_of(shape_now(kind, old)) + 2;
 	if (size < whole)
 		return fault_set(fault, size,
 		                 "this code of ours is cut short, %zu of %zu characters: scan it again", size,
@@ -219,6 +238,10 @@ static int judge(const char *t, size_t size, enum own_kind kind, size_t head, st
 			return fault_set(fault, i,
 			                 "a site has only letters of " OWN_SITE_LETTERS
 			                 ": this code was not printed by a station, do not use it");
+	if (kind == OWN_SLIP && !old && !number_of(t + head + 11, 6))
+		return fault_set(fault, head + 11,
+		                 "no slip has 000000 as its six digits: this code was not printed by a "
+		                 "station, do not use it");
 	if (kind == OWN_DIGIT && !own_digit_name((int)number_of(t + head + 2, 2))[0])
 		return fault_set(fault, head + 2,
 		                 "digits are numbered 1 to %d: print this room's digit cards anew",
@@ -228,7 +251,7 @@ static int judge(const char *t, size_t size, enum own_kind kind, size_t head, st
 
 int own_code_read(const char *text, size_t size, struct own_code *out, struct code_fault *fault)
 {
-	char t[24];
+	char t[32];
 	*out = (struct own_code){0};
 	if (size < 8 || size > sizeof t)
 		return -ENOENT;
@@ -238,14 +261,16 @@ int own_code_read(const char *text, size_t size, struct own_code *out, struct co
 	enum own_kind kind = shape_of(t, size, &head);
 	if (kind == OWN_NONE)
 		return -ENOENT;
-	int r = judge(t, size, kind, head, fault);
+	struct shape now = shapes[kind];
+	bool old = now.station && size == head + digits_of(shape_now(kind, true)) + 2;
+	int r = judge(t, size, kind, old, head, fault);
 	if (r < 0)
 		return r;
 	size_t site = head == 5 ? 2 : 1;
 	out->site[0] = t[site];
 	out->site[1] = t[site + 1];
 	out->role = kind == OWN_ITEM ? t[0] : '\0';
-	fill(out, kind, t + head);
+	fill(out, kind, old, t + head);
 	return 0;
 }
 
@@ -295,8 +320,10 @@ static bool put_number(char **p, int32_t n, int digits)
 int own_code_write(const struct own_code *code, char out[OWN_CODE_MAX])
 {
 	int32_t first, second;
+	struct shape s = shape_now(code->kind, code->old);
 	out[0] = '\0';
-	if (!site_is_one(code->site) || !numbers_of(code, &first, &second) || first < 0 || second < 0)
+	if (!site_is_one(code->site) || !numbers_of(code, &first, &second) || first < 0 || second < 0 ||
+	    code->station < 0 || code->proof < 0 || (s.proof && !code->proof))
 		return -EINVAL;
 	char *p = out;
 	if (code->kind == OWN_ITEM) {
@@ -309,8 +336,10 @@ int own_code_write(const struct own_code *code, char out[OWN_CODE_MAX])
 	*p++ = code->site[1];
 	if (code->kind != OWN_ITEM)
 		*p++ = (char)('0' + (int)code->kind);
-	bool fits = put_number(&p, first, shapes[code->kind].first);
-	fits = put_number(&p, second, shapes[code->kind].second) && fits;
+	bool fits = put_number(&p, code->station, s.station);
+	fits = put_number(&p, first, s.first) && fits;
+	fits = put_number(&p, second, s.second) && fits;
+	fits = put_number(&p, code->proof, s.proof) && fits;
 	if (!fits) {
 		out[0] = '\0';
 		return -EINVAL;

@@ -14,16 +14,21 @@
  *     1 card      room 2, meaning 3 (enum own_card)        12     BTBC10104051: OFF, room 1
  *     2 digit     room 2, digit 2 (1 to 24)                11
  *     3 badge     number 6                                 13
- *     4 slip      slip number 7, copy 2                    16
- *     5 case      number 7                                 14
+ *     4 slip      station 2, slip 7, copy 2, proof 6       24     BTBC40700000410184215324: slip 41, copy 1
+ *     5 case      station 2, number 7                      16
  *     6 scanner   step 2                                    9     (the scanner-check sheet)
  *     7 tray      number 6                                 13
  *
  * The stores' item label is GS1 DataMatrix with one element string, (91) 'internal company information':
  *
- *     role (P pack, R paper or return bag)  site (2)  number (8 digits)  check (2)            13 characters
+ *     role (P pack, R paper or return bag)  site (2)  station (2)  number (8)  check (2)      15 characters
  *
- * which takes 10 codewords of the 12 that a 16×16 symbol holds.
+ * which takes 11 codewords of the 12 that a 16×16 symbol holds; 8×32 holds 10, so that the flat symbol is 12×26.
+ *
+ * The site's letters name the hospital; each of its stations has a number, and the numbers of slips, cases and items are
+ * unique by letters and station. Cards, digits, badges and trays are the hospital's. The six digits of a slip prove the
+ * paper: they are made from the station's key, so that nobody can work them out. Earlier versions wrote slips, cases and
+ * items without station and proof (16, 14 and 13 characters); those are station 0, and are read for ever.
  *
  * The check digits are ISO/IEC 7064 MOD 97-10 over everything before them, letters as A=10 … Z=35, as IBAN
  * and the Legal Entity Identifier (ISO 17442) have it. They catch every single wrong character and every
@@ -51,7 +56,9 @@ enum own_kind {
 };
 
 #define OWN_SITE_LETTERS "BCDEFGHIJKLNOPRSTUVX"
-#define OWN_CODE_MAX 17 /* with the NUL: the longest is a slip's, 16 characters */
+#define OWN_CODE_MAX 25 /* with the NUL: the longest is a slip's, 24 characters */
+#define OWN_STATIONS 100
+#define OWN_PROOFS 999999 /* of a slip, from 1 */
 #define OWN_DIGITS 24
 /* Numbers of OWN_SCANNER_CHECK: the first code of that sheet, and the one that ends it. */
 #define OWN_CHECK_START 1
@@ -67,6 +74,9 @@ struct own_code {
 	int32_t number; /* badge and tray 0..999999; slip and case 0..9999999; item 0..99999999; check: step
 	                   0..99 */
 	int copy;       /* slip: 0..99 */
+	int station;    /* slip, case, item: 0..99 */
+	int32_t proof;  /* slip: 1..999999, its six digits; 0 as earlier versions wrote it */
+	bool old;       /* case, item, slip: as earlier versions wrote it, without station and proof */
 	char role;      /* item: 'P' or 'R' */
 };
 

@@ -313,7 +313,7 @@ static const char *why_unusable(const struct input *in)
 	case ACT_PATIENT:
 		return "a patient's code, nothing of it was kept";
 	case ACT_FOREIGN:
-		return "a code of another site";
+		return "a code of another site or station";
 	case ACT_HALF:
 		return "half of a pack's data";
 	case ACT_BROKEN:

@@ -208,9 +208,7 @@ static void on_unreadable(struct turn *t)
 		return;
 	case ACT_FOREIGN:
 		turn_refuse(
-		    t,
-		    "This code belongs to another site (%.8s): nothing entered. Use this site's cards and "
-		    "labels.",
+		    t, "This code belongs to %.40s: nothing entered. Use this station's cards and labels.",
 		    text);
 		return;
 	case ACT_PATIENT:

@@ -24,7 +24,7 @@ enum act {
 	ACT_TRAY,       /* as ACT_THING; line->contents are counted in */
 	ACT_UNKNOWN,    /* a code that nothing here knows: text is the code, shortened */
 	ACT_BROKEN,     /* a code that contradicts itself: text is why */
-	ACT_FOREIGN,    /* a code of another site: text names it */
+	ACT_FOREIGN,    /* a code of another site, or of another station of this one: text names it */
 	ACT_PATIENT,    /* a wristband: nothing of it is kept (rule 20) */
 	ACT_TYPED,      /* free text that answers a question (an incident number) */
 	ACT_HALF,       /* a code that needs its second symbol, which has not come: text says which */

@@ -53,6 +53,11 @@ static void from_item_label(struct input *in, const struct station *st, const st
 	snprintf(in->thing.identity, sizeof in->thing.identity, "item:%08d", (int)code->own.number);
 }
 
+static int is_of_one_station(enum own_kind kind)
+{
+	return kind == OWN_SLIP || kind == OWN_CASE || kind == OWN_ITEM;
+}
+
 static void from_own(struct input *in, const struct station *st, const struct code *code,
                      const struct batch *batch)
 {
@@ -62,7 +67,13 @@ static void from_own(struct input *in, const struct station *st, const struct co
 	in->copy = own->copy;
 	if (strcmp(own->site, st->site) != 0) {
 		in->act = ACT_FOREIGN;
-		snprintf(in->text, sizeof in->text, "%s", own->site);
+		snprintf(in->text, sizeof in->text, "another site (%s)", own->site);
+		return;
+	}
+	/* What it is called here may be something else there: it is not even looked up. */
+	if (is_of_one_station(own->kind) && own->station != st->number) {
+		in->act = ACT_FOREIGN;
+		snprintf(in->text, sizeof in->text, "station %02d of this site", own->station);
 		return;
 	}
 	switch (own->kind) {

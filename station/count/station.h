@@ -64,8 +64,8 @@ struct unfollowed {
 };
 
 struct station {
-	char site[SITE_MAX]; /* two letters */
-	uint8_t number;      /* of this station at the site, 0 to 99 */
+	char site[SITE_MAX]; /* two letters, of the hospital */
+	uint8_t number;      /* of this station among those of the hospital, 0 to 99 */
 	char site_name[SITE_NAME_MAX];
 	struct room rooms[ROOMS_MAX];
 	int n_rooms;

@@ -524,7 +524,7 @@ int core_read(struct core *c, const struct scan *s, struct input *in)
 		snprintf(in->text, sizeof in->text, "%s", code.wants);
 		return 0;
 	}
-	if (code.kind == CODE_OWN && code.own.kind == OWN_ITEM)
+	if (code.kind == CODE_OWN && code.own.kind == OWN_ITEM && code.own.station == c->station.number)
 		have_batch = record_batch_of(c->record, code.own.number, &batch);
 	input_from_code(in, &c->station, &code, have_batch == 1 ? &batch : NULL);
 	if (have_batch < 0)

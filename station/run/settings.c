@@ -58,6 +58,7 @@ static int set_site(struct station *st, const char *name, const char *value, str
 	return copy(st->site, sizeof st->site, name, value, e);
 }
 
+/* Which of the hospital's stations this is. */
 static struct room *room_make(struct station *st, int number)
 {
 	for (int i = 0; i < st->n_rooms; i++)
@@ -279,9 +280,16 @@ static int elsewhere_whole(const struct settings *s, const char *path, struct er
 
 static int set_station(struct reading *r, const char *name, const char *value, struct error *e)
 {
+	int number = 0;
 	if (strcmp(name, "head") == 0)
 		return set_path(r->s->head, sizeof r->s->head, r->folder, name, value, e);
-	return error_set(e, -EINVAL, "[station] has no setting '%.40s': head is known", name);
+	if (strcmp(name, "number") != 0)
+		return error_set(e, -EINVAL, "[station] has no setting '%.40s': number and head are known",
+		                 name);
+	if (whole(&number, name, value, 0, OWN_STATIONS - 1, e) < 0)
+		return -EINVAL;
+	r->st->number = (uint8_t)number;
+	return 0;
 }
 
 static int set(void *context, const char *section, const char *name, const char *value, struct error *e)
@@ -314,6 +322,7 @@ static void begin(struct settings *s, struct station *st)
 	                       .elsewhere.port = 8418,
 	                       .sound = {.volume = 60, .quiet_from = -1, .quiet_to = -1}};
 	snprintf(st->site, sizeof st->site, "BC");
+	st->number = 0;
 	snprintf(st->site_name, sizeof st->site_name, "site not named in station.ini");
 	policy_default(&st->policy);
 }

@@ -434,7 +434,7 @@ static json_t *do_label(struct client *c, const json_t *q)
 	if (first + count - 1 > ITEM_NUMBER_MAX)
 		return no(
 		    "no labels were numbered: this station's item numbers are used up: ask whoever looks "
-		    "after the station for another site");
+		    "after the station for another number of it");
 	snprintf(ev.batch.line, sizeof ev.batch.line, "%s", line->key);
 	ev.batch.first = first;
 	ev.batch.last = first + count - 1;
@@ -442,6 +442,7 @@ static json_t *do_label(struct client *c, const json_t *q)
 	json_object_set_new(o, "first", json_integer(first));
 	json_object_set_new(o, "name", json_string(line->name));
 	json_object_set_new(o, "site", json_string(c->d->core.station.site));
+	json_object_set_new(o, "station", json_integer(c->d->core.station.number));
 	json_object_set_new(o, "site_name", json_string(c->d->core.station.site_name));
 	return o;
 }

@@ -467,7 +467,7 @@ static void put_head(const struct making *m, const char *outcome)
 {
 	const struct slip_source *from = m->from;
 	char code[OWN_CODE_MAX] = "";
-	struct own_code own = {.kind = OWN_SLIP, .number = from->number, .copy = from->copy};
+	struct own_code own = {.kind = OWN_SLIP, .number = from->number, .copy = from->copy, .old = true};
 	snprintf(own.site, sizeof own.site, "%s", from->past->settings.site);
 	own_code_write(&own, code);
 	json_object_set_new(m->o, "v", json_integer(1));

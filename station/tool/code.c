@@ -145,14 +145,24 @@ static void own_text(const struct own_code *o, char *out, size_t room)
 		         o->site);
 		return;
 	case OWN_SLIP:
-		snprintf(out, room, "%s %d, copy %d, site %s", kind, o->number, o->copy, o->site);
+		if (o->old)
+			snprintf(
+			    out, room,
+			    "%s %d, copy %d, site %s, station 0; of an earlier version: no digits prove the "
+			    "paper",
+			    kind, o->number, o->copy, o->site);
+		else
+			snprintf(out, room, "%s %d, copy %d, site %s, station %d; its six digits are %06d",
+			         kind, o->number, o->copy, o->site, o->station, (int)o->proof);
 		return;
 	case OWN_ITEM:
-		snprintf(out, room, "%s %d, for the %s, site %s", kind, o->number,
-		         o->role == 'P' ? "pack" : "paper or return bag", o->site);
+		snprintf(out, room, "%s %d, for the %s, site %s, station %d", kind, o->number,
+		         o->role == 'P' ? "pack" : "paper or return bag", o->site, o->station);
+		return;
+	case OWN_CASE:
+		snprintf(out, room, "%s %d, site %s, station %d", kind, o->number, o->site, o->station);
 		return;
 	case OWN_BADGE:
-	case OWN_CASE:
 	case OWN_TRAY:
 		snprintf(out, room, "%s %d, site %s", kind, o->number, o->site);
 		return;
@@ -260,8 +270,12 @@ static json_t *own_json(const struct own_code *o)
 	} else {
 		json_object_set_new(v, "number", json_integer(o->number));
 	}
+	if (o->kind == OWN_SLIP || o->kind == OWN_CASE || o->kind == OWN_ITEM)
+		json_object_set_new(v, "station", json_integer(o->station));
 	if (o->kind == OWN_SLIP)
 		json_object_set_new(v, "copy", json_integer(o->copy));
+	if (o->proof)
+		json_object_set_new(v, "proof", json_sprintf("%06d", (int)o->proof));
 	return v;
 }
 

@@ -138,13 +138,16 @@ static int label_pack(const struct words *w)
 		return client_fail(&e);
 	json_t *doc = document("pack-labels", json_text(a, "site_name")), *items = json_array();
 	int64_t first = json_number(a, "first", 0);
+	int station = (int)json_number(a, "station", 0);
 	for (int i = 0; i < count; i++) {
 		char pack[OWN_CODE_MAX], bag[OWN_CODE_MAX], number[12];
 		snprintf(number, sizeof number, "%08d", (int)(first + i));
 		own(pack, json_text(a, "site"),
-		    (struct own_code){.kind = OWN_ITEM, .role = 'P', .number = (int32_t)(first + i)});
+		    (struct own_code){
+		        .kind = OWN_ITEM, .role = 'P', .station = station, .number = (int32_t)(first + i)});
 		own(bag, json_text(a, "site"),
-		    (struct own_code){.kind = OWN_ITEM, .role = 'R', .number = (int32_t)(first + i)});
+		    (struct own_code){
+		        .kind = OWN_ITEM, .role = 'R', .station = station, .number = (int32_t)(first + i)});
 		json_t *x = json_pack("{s:s,s:s,s:s,s:s}", "line", json_text(a, "name"), "number", number,
 		                      "pack", pack, "bag", bag);
 		if (lot)

@@ -93,7 +93,7 @@ static const char *scan_text(int i, char out[64])
 		c = (struct own_code){.kind = OWN_BADGE, .number = 3};
 		break;
 	case 15:
-		c = (struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1};
+		c = (struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1, .old = true};
 		break;
 	default:
 		return NULL;

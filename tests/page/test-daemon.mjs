@@ -59,7 +59,7 @@ const reads = async (id, pattern) => {
 	assert.match(await words(), pattern);
 };
 const people = {};
-const label = (line) => code(`PBC${pad(/\d+/.exec(tool('label', 'pack', '--line', line, '--lot', 'T26', '--expiry', '2028-03-31', '--count', '1', '--pdf', join(folder, `${line}.pdf`)))[0], 8)}`);
+const label = (line) => code(`PBC00${pad(/\d+/.exec(tool('label', 'pack', '--line', line, '--lot', 'T26', '--expiry', '2028-03-31', '--count', '1', '--pdf', join(folder, `${line}.pdf`)))[0], 8)}`);
 
 await it('the daemon starts its board, which shows the room and asks for nothing yet', async () => {
 	assert.ok(address, log);

@@ -50,8 +50,10 @@ for (const symbol of ['hibcdatamatrix', 'hibccode128', 'hibcqrcode', 'hibccode39
 for (const [symbol, text, product] of [['ean13', '4006381333931', '04006381333931'], ['upca', '036000291452', '00036000291452'],
 	['ean8', '96385074', '00000096385074'], ['itf14', '10614141123459', '10614141123459']])
 	jobs.push([symbol, text, '', (a) => a.kind === 'trade item' && a.product === product]);
-// Our own: the stores' item label and a card.
+// Our own: the stores' item label as it is and as it was, a slip and a card.
 jobs.push(['gs1datamatrix', '(91)PBC0000000157', ']d2', (a) => a.kind === 'own' && a.own.kind === 'item label' && a.own.number === 1]);
+jobs.push(['gs1datamatrix', '(91)PBC070000004103', ']d2', (a) => a.own?.kind === 'item label' && a.own.number === 41 && a.own.station === 7]);
+jobs.push(['code128', 'BTBC40700000410184215324', ']C0', (a) => a.own?.kind === 'slip' && a.own.number === 41 && a.own.proof === '842153']);
 jobs.push(['code128', 'BTBC10104051', ']C0', (a) => a.kind === 'own' && a.own.name === 'OFF' && a.own.room === 1]);
 
 const scans = [];

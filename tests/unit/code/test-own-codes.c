@@ -12,12 +12,17 @@ static const struct own_code samples[] = {
     {.kind = OWN_DIGIT, .site = "BC", .room = 7, .digit = 2},
     {.kind = OWN_DIGIT, .site = "BC", .room = 0, .digit = 24},
     {.kind = OWN_BADGE, .site = "LN", .number = 4711},
-    {.kind = OWN_SLIP, .site = "BC", .number = 9999999, .copy = 2},
-    {.kind = OWN_CASE, .site = "BC", .number = 41},
+    {.kind = OWN_SLIP, .site = "BC", .station = 7, .number = 41, .copy = 1, .proof = 842153},
+    {.kind = OWN_SLIP, .site = "BC", .station = 99, .number = 9999999, .copy = 99, .proof = 999999},
+    {.kind = OWN_CASE, .site = "BC", .station = 7, .number = 41},
     {.kind = OWN_SCANNER_CHECK, .site = "BC", .number = 3},
     {.kind = OWN_TRAY, .site = "BC", .number = 12},
-    {.kind = OWN_ITEM, .site = "BC", .role = 'P', .number = 1},
-    {.kind = OWN_ITEM, .site = "BC", .role = 'R', .number = 99999999},
+    {.kind = OWN_ITEM, .site = "BC", .station = 7, .role = 'P', .number = 41},
+    {.kind = OWN_ITEM, .site = "BC", .station = 99, .role = 'R', .number = 99999999},
+    /* as earlier versions wrote them */
+    {.kind = OWN_SLIP, .site = "BC", .number = 41, .copy = 1, .old = true},
+    {.kind = OWN_CASE, .site = "BC", .number = 41, .old = true},
+    {.kind = OWN_ITEM, .site = "BC", .role = 'P', .number = 1, .old = true},
 };
 #define SAMPLES (sizeof samples / sizeof *samples)
 
@@ -31,12 +36,15 @@ static void same(const struct own_code *is, const struct own_code *should)
 	assert_int_equal(is->number, should->number);
 	assert_int_equal(is->copy, should->copy);
 	assert_int_equal(is->role, should->role);
+	assert_int_equal(is->station, should->station);
+	assert_int_equal(is->proof, should->proof);
+	assert_int_equal(is->old, should->old);
 }
 
 static void what_is_written_is_read_back_in_capitals_and_small_letters(void **state)
 {
 	(void)state;
-	static const size_t lengths[] = {12, 12, 11, 11, 13, 16, 14, 9, 13, 13, 13};
+	static const size_t lengths[] = {12, 12, 11, 11, 13, 24, 24, 16, 9, 13, 15, 15, 16, 14, 13};
 	for (size_t i = 0; i < SAMPLES; i++) {
 		char text[OWN_CODE_MAX];
 		struct own_code back;
@@ -56,11 +64,47 @@ static void the_printed_form_does_not_change(void **state)
 	(void)state;
 	/* Cards hang on walls for years. The check digits were computed with big integers elsewhere: 98 -
 	 * (digits and "00" mod 97). */
-	char text[OWN_CODE_MAX];
-	assert_int_equal(own_code_write(&samples[0], text), 0);
-	assert_string_equal(text, "BTBC10104051");
-	assert_int_equal(own_code_write(&samples[9], text), 0);
-	assert_string_equal(text, "PBC0000000157");
+	static const struct {
+		size_t sample;
+		const char *text;
+	} kept[] = {{0, "BTBC10104051"},     {5, "BTBC40700000410184215324"}, {7, "BTBC507000004120"},
+	            {10, "PBC070000004103"}, {12, "BTBC400000410114"},        {13, "BTBC5000004137"},
+	            {14, "PBC0000000157"}};
+	for (size_t i = 0; i < sizeof kept / sizeof *kept; i++) {
+		char text[OWN_CODE_MAX];
+		assert_int_equal(own_code_write(&samples[kept[i].sample], text), 0);
+		assert_string_equal(text, kept[i].text);
+	}
+}
+
+/* Nothing that an earlier version wrote names a station or proves a paper. */
+static void what_earlier_versions_wrote_is_of_station_0(void **state)
+{
+	(void)state;
+	struct own_code out;
+	assert_int_equal(own_code_read("PBC0000000157", 13, &out, NULL), 0);
+	assert_int_equal(out.station, 0);
+	assert_true(out.old);
+	assert_int_equal(own_code_read("BTBC400000410114", 16, &out, NULL), 0);
+	assert_int_equal(out.station + out.proof, 0);
+	assert_int_equal(out.number, 41);
+	assert_true(out.old);
+	assert_int_equal(own_code_read("BTBC5000004137", 14, &out, NULL), 0);
+	assert_int_equal(out.number, 41);
+	assert_true(out.old);
+	assert_int_equal(own_code_read("PBC070000004103", 15, &out, NULL), 0);
+	assert_int_equal(out.station, 7);
+	assert_false(out.old);
+}
+
+static void no_slip_has_six_zeros_for_its_proof(void **state)
+{
+	(void)state;
+	struct own_code out;
+	struct code_fault f = {0, ""};
+	assert_int_equal(own_code_read("BTBC40700000410100000021", 24, &out, &f), -EINVAL);
+	assert_non_null(strstr(f.why, "six digits"));
+	assert_int_equal(f.at, 16);
 }
 
 /* Every other character in every place, and every swap of neighbours: none may become another code of ours,
@@ -125,6 +169,9 @@ static void fields_that_do_not_fit_are_not_printed(void **state)
 	    {.kind = OWN_BADGE, .site = "BC", .number = 1000000},
 	    {.kind = OWN_BADGE, .site = "BC", .number = -1},
 	    {.kind = OWN_ITEM, .site = "BC", .role = 'Q', .number = 1},
+	    {.kind = OWN_SLIP, .site = "BC", .number = 1, .copy = 1},
+	    {.kind = OWN_SLIP, .site = "BC", .number = 1, .copy = 1, .proof = 1000000},
+	    {.kind = OWN_CASE, .site = "BC", .station = 100, .number = 1},
 	    {.kind = OWN_NONE, .site = "BC"},
 	};
 	char text[OWN_CODE_MAX];
@@ -170,6 +217,8 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(what_is_written_is_read_back_in_capitals_and_small_letters),
 	    cmocka_unit_test(the_printed_form_does_not_change),
+	    cmocka_unit_test(what_earlier_versions_wrote_is_of_station_0),
+	    cmocka_unit_test(no_slip_has_six_zeros_for_its_proof),
 	    cmocka_unit_test(no_single_error_and_no_swap_becomes_another_code),
 	    cmocka_unit_test(a_code_cut_short_says_so),
 	    cmocka_unit_test(fields_that_do_not_fit_are_not_printed),

@@ -155,7 +155,7 @@ static void our_own_codes_are_what_they_say(void **state)
 	in = of_own((struct own_code){.kind = OWN_BADGE, .number = 7}, NULL);
 	assert_int_equal(in.act, ACT_BADGE);
 	assert_int_equal(in.number, 7);
-	in = of_own((struct own_code){.kind = OWN_SLIP, .number = 41, .copy = 2}, NULL);
+	in = of_own((struct own_code){.kind = OWN_SLIP, .number = 41, .copy = 2, .old = true}, NULL);
 	assert_int_equal(in.act, ACT_SLIP);
 	assert_int_equal(in.number, 41);
 	assert_int_equal(in.copy, 2);
@@ -171,7 +171,7 @@ static void what_is_not_of_here_is_told_apart(void **state)
 	struct own_code other = {.kind = OWN_BADGE, .site = "CD", .number = 7};
 	struct input in = of_own(other, NULL);
 	assert_int_equal(in.act, ACT_FOREIGN);
-	assert_string_equal(in.text, "CD");
+	assert_string_equal(in.text, "another site (CD)");
 	in = of("", "(01)00614141123452", NULL);
 	assert_int_equal(in.act, ACT_UNKNOWN);
 	assert_string_equal(in.text, "(01)00614141123452");
@@ -184,6 +184,33 @@ static void what_is_not_of_here_is_told_apart(void **state)
 	in = of("", "(01)09506000134353", NULL);
 	assert_int_equal(in.act, ACT_BROKEN);
 	assert_string_not_equal(in.text, "");
+}
+
+/* Its number may be another thing here: it is named, and not looked up. */
+static void a_label_of_another_station_is_not_ours(void **state)
+{
+	(void)state;
+	static const struct batch batch = {.line = "FORCEPS", .lot = "L9", .first = 1, .last = 9};
+	struct own_code labels[] = {{.kind = OWN_ITEM, .role = 'P', .number = 5, .station = 7},
+	                            {.kind = OWN_CASE, .number = 9, .station = 7},
+	                            {.kind = OWN_SLIP, .number = 41, .copy = 1, .proof = 1, .station = 7}};
+	struct own_code old = {.kind = OWN_ITEM, .role = 'P', .number = 5, .old = true};
+	for (size_t i = 0; i < sizeof labels / sizeof *labels; i++) {
+		struct input in = of_own(labels[i], &batch);
+		assert_int_equal(in.act, ACT_FOREIGN);
+		assert_string_equal(in.text, "station 07 of this site");
+		assert_string_equal(in.thing.identity, "");
+	}
+	assert_int_equal(of_own(old, &batch).act, ACT_THING);
+	st.number = 7;
+	for (size_t i = 0; i < sizeof labels / sizeof *labels; i++)
+		assert_int_not_equal(of_own(labels[i], &batch).act, ACT_FOREIGN);
+	struct input in = of_own(old, &batch); /* without a number it is of the first */
+	assert_string_equal(in.text, "station 00 of this site");
+	in = of_own((struct own_code){.kind = OWN_BADGE, .number = 7},
+	            NULL); /* of the hospital, as cards are */
+	assert_int_equal(in.act, ACT_BADGE);
+	st.number = 0;
 }
 
 /* --- the file ---------------------------------------------------------------------------------- */
@@ -238,6 +265,7 @@ int main(void)
 	    cmocka_unit_test(a_label_of_stores_is_what_its_batch_says),
 	    cmocka_unit_test(our_own_codes_are_what_they_say),
 	    cmocka_unit_test(what_is_not_of_here_is_told_apart),
+	    cmocka_unit_test(a_label_of_another_station_is_not_ours),
 	    cmocka_unit_test(a_catalogue_reads_back_as_it_was_written),
 	    cmocka_unit_test(a_file_that_is_not_right_is_refused_by_its_line),
 	};

@@ -98,7 +98,7 @@ static void make_own_codes(struct sample out[8])
 	    {.kind = OWN_CARD, .site = "BC", .room = 1, .meaning = 40},
 	    {.kind = OWN_DIGIT, .site = "BC", .room = 1, .digit = 7},
 	    {.kind = OWN_BADGE, .site = "BC", .number = 123456},
-	    {.kind = OWN_SLIP, .site = "BC", .number = 1000041, .copy = 1},
+	    {.kind = OWN_SLIP, .site = "BC", .station = 7, .number = 1000041, .copy = 1, .proof = 842153},
 	    {.kind = OWN_CASE, .site = "BC", .number = 41},
 	    {.kind = OWN_SCANNER_CHECK, .site = "BC", .number = 3},
 	    {.kind = OWN_TRAY, .site = "BC", .number = 77},
@@ -108,7 +108,8 @@ static void make_own_codes(struct sample out[8])
 		out[i] = (struct sample){BARCODE_CODE128, own[i], "]C0", own[i], false};
 	}
 	char value[OWN_CODE_MAX];
-	const struct own_code label = {.kind = OWN_ITEM, .site = "BC", .number = 10000001, .role = 'P'};
+	const struct own_code label = {
+	    .kind = OWN_ITEM, .site = "BC", .station = 99, .number = 10000001, .role = 'P'};
 	assert_int_equal(own_code_write(&label, value), 0);
 	snprintf(item, sizeof item, "(91)%s", value);
 	snprintf(item_data, sizeof item_data, "91%s", value);

@@ -278,12 +278,12 @@ static void pack_labels_have_the_smallest_lawful_modules_of_a_203_dpi_printer(vo
 	assert_int_equal(barcode_module_dots(SYMBOL_GS1_DATAMATRIX_16X16, 600), 9); /* 0.381 mm */
 	struct error e;
 	struct barcode square, rectangle;
-	assert_int_equal(barcode_init(&square, SYMBOL_GS1_DATAMATRIX_16X16, "(91)PBC0010230123", &e), 0);
-	assert_int_equal(barcode_init(&rectangle, SYMBOL_GS1_DATAMATRIX_8X32, "(91)PBC0010230123", &e), 0);
+	assert_int_equal(barcode_init(&square, SYMBOL_GS1_DATAMATRIX_16X16, "(91)PBC990010230123", &e), 0);
+	assert_int_equal(barcode_init(&rectangle, SYMBOL_GS1_DATAMATRIX_12X26, "(91)PBC990010230123", &e), 0);
 	assert_int_equal(square.columns, 16);
 	assert_int_equal(square.rows, 16);
-	assert_int_equal(rectangle.columns, 32);
-	assert_int_equal(rectangle.rows, 8);
+	assert_int_equal(rectangle.columns, 26);
+	assert_int_equal(rectangle.rows, 12);
 	/* 18 modules with the quiet zone: 6.75 mm at 203 dpi. */
 	assert_true(fabs(barcode_width_dots(&square, 3) * 25.4 / 203 - 6.757) < 0.01);
 	barcode_deinit(&square);

@@ -224,7 +224,8 @@ static void what_was_missing_is_of_its_patient_when_it_is_found(void **state)
 	must_say(scan(PACK "1"),
 	         "the wrapper or bag of the finger tourniquet, green, M that case 1 did not account for");
 	card(CARD_FOUND);
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1}), "entered for case 1");
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1, .old = true}),
+	         "entered for case 1");
 	assert_int_equal(kept_of(EV_FOUND_AFTER)->case_no, 1);
 }
 
@@ -234,12 +235,16 @@ static void a_slip_is_found_again_in_the_record(void **state)
 	begin_case();
 	scan(PACK "1");
 	end_case(1);
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1}), "was not printed yet");
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1, .old = true}),
+	         "was not printed yet");
 	slip_is_written(1);
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 2}), "has no copy 2");
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1}), "of case 1");
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 2}), "was seen before");
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 9, .copy = 1}), "not of this station");
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 2, .old = true}),
+	         "has no copy 2");
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1, .old = true}), "of case 1");
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 2, .old = true}),
+	         "was seen before");
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 9, .copy = 1, .old = true}),
+	         "not of this station");
 }
 
 static void what_is_typed_is_marked_as_typed(void **state)

@@ -67,6 +67,18 @@ static void volume_quiet_hours_and_speech_are_taken_as_written(void **state)
 	assert_int_equal(s.sound.quiet_from, -1);
 }
 
+static void each_station_of_a_hospital_has_a_number(void **state)
+{
+	(void)state;
+	assert_int_equal(read_text("[site]\nletters = HU\n"), 0);
+	assert_int_equal(st.number, 0);
+	assert_int_equal(read_text("[station]\nnumber = 99\n"), 0);
+	assert_int_equal(st.number, 99);
+	refused("station", "number = 100", "from 0 to 99");
+	refused("station", "number = two", "from 0 to 99");
+	refused("station", "name = two", "has no setting 'name'");
+}
+
 static void a_wrong_sound_setting_is_refused_with_its_line(void **state)
 {
 	(void)state;
@@ -200,6 +212,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(the_board_is_heard_at_60_and_never_quiet_unless_it_is_said),
 	    cmocka_unit_test(volume_quiet_hours_and_speech_are_taken_as_written),
+	    cmocka_unit_test(each_station_of_a_hospital_has_a_number),
 	    cmocka_unit_test(a_wrong_sound_setting_is_refused_with_its_line),
 	    cmocka_unit_test(a_wrong_setting_of_a_room_or_a_driver_is_refused_with_its_line),
 	    cmocka_unit_test(quiet_hours_go_by_the_local_clock_also_over_midnight),

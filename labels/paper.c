@@ -108,7 +108,7 @@ static const struct field entry_fields[] = {WORD("how", REQUIRED, how_words), MO
 
 #define SLIP_FIELDS                                                                                          \
 	ALL_KINDS, WORD("paper", OPTIONAL, paper_words), INT("slip", REQUIRED, 1, 9999999),                  \
-	    INT("copy", REQUIRED, 1, 99), CODE("code", REQUIRED, OWN_SLIP),                                  \
+	    INT("copy", REQUIRED, 1, 99), INT("station", OPTIONAL, 1, 99), CODE("code", REQUIRED, OWN_SLIP), \
 	    TEXT("outcome", REQUIRED, 1, 400), INT("adds_to", OPTIONAL, 1, 9999999),                         \
 	    TEXT("version", OPTIONAL, 1, 20), TEXT("room", REQUIRED, 1, 60),                                 \
 	    INT("case_number", REQUIRED, 1, 999999999), TEXT("case_label", OPTIONAL, 1, 60),                 \
@@ -187,11 +187,12 @@ static int check_slip(const json_t *d, struct error *e)
 	const char *text = json_text(d, "code");
 	bool addendum = strcmp(json_text(d, "heading"), "addendum") == 0;
 	if (own_code_read(text, strlen(text), &code, &fault) < 0 ||
-	    code.number != json_number(d, "slip", 0) || code.copy != json_number(d, "copy", 0))
+	    code.number != json_number(d, "slip", 0) || code.copy != json_number(d, "copy", 0) ||
+	    code.station != json_number(d, "station", 0))
 		return error_set(
 		    e, -EINVAL,
-		    "document field 'code': it names another slip or copy than 'slip' and 'copy': make "
-		    "the code from the same two numbers");
+		    "document field 'code': it names another slip, copy or station than 'slip', 'copy' and "
+		    "'station': make the code from the same numbers");
 	if (addendum != (json_object_get(d, "adds_to") != NULL))
 		return error_set(e, -EINVAL, "document field 'adds_to': %s",
 		                 addendum ? "it is missing: say which slip this addendum adds to"

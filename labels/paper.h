@@ -30,7 +30,8 @@
  * discrepancy  the paper that prints at once when a count is not what it should be: its own shape, a thick
  *              frame and a reversed heading
  *   slip *      int 1-9999999: slip number                  copy *      int 1-99
- *   code *      code: the slip's own code, of that slip and copy, printed as Code 128 with its text at the
+ *   station     int 1-99: which of the site's stations it is of; left out, it is 0, which is not printed
+ *   code *      code: the slip's own code, of that slip, copy and station, printed as Code 128 with its text at the
  *               foot of the last page; read back, the slip is 'seen' and its last page is there
  *   heading *   slip only: one of reconciled unresolved cancelled addendum. 'unresolved' has the frame too
  *   outcome *   text 400: the outcome in words, rule 15; printed largest

@@ -25,7 +25,9 @@ static void begin_page(struct flow *f, void *context)
 	char text[200];
 	struct style right = l->small_strong, left = l->strong;
 	right.align = ALIGN_RIGHT;
-	snprintf(text, sizeof text, "Slip %06lld", number(s, "slip"));
+	int used = snprintf(text, sizeof text, "Slip %06lld", number(s, "slip"));
+	if (number(s, "station"))
+		snprintf(text + used, sizeof text - (size_t)used, "  ·  station %lld", number(s, "station"));
 	double h = canvas_text(f->c, &left, f->x, top, f->width * 0.5, text);
 	snprintf(text, sizeof text, "copy %lld  ·  page %d of %d", number(s, "copy"), f->page,
 	         f->pages ? f->pages : 99);

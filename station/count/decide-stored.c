@@ -255,6 +255,7 @@ static struct held held_of(const struct input *in, int32_t room, int place)
 	                 .place = (uint8_t)(place < 255 ? place : 255),
 	                 .n = in->act == ACT_CARD ? in->card : in->number,
 	                 .other = in->act == ACT_SLIP ? in->copy : in->card_room,
+	                 .proof = in->act == ACT_SLIP ? in->proof : 0,
 	                 .thing = in->thing};
 	memcpy(h.scanner, in->scanner, sizeof h.scanner);
 	return h;
@@ -557,6 +558,7 @@ int held_input(const struct station *st, int32_t room, struct moment now, struct
 	in->held = h->seq;
 	in->card = in->number = h->n;
 	in->copy = in->card_room = h->other;
+	in->proof = h->proof;
 	in->digit = h->digit;
 	memcpy(in->scanner, h->scanner, sizeof in->scanner);
 	thing_of(st, h, in);

@@ -59,19 +59,18 @@ static int found_by_slip(struct turn *t)
 	return 1;
 }
 
-static void slip_seen(struct turn *t, const struct slip *slip)
+/* Where the paper itself proves less, that is said. */
+static void slip_seen(struct turn *t, const struct slip *slip, const struct paper *paper)
 {
+	const char *how = t->in->flags & EVENT_KEYED
+	                      ? "typed: somebody read the code of this paper, no scanner did"
+	                      : "seen: this paper came out";
 	EMIT(t, .kind = EV_SLIP_STATE, .case_no = slip->case_no, .n = slip->number, .what = SLIP_SEEN,
-	     .other = t->in->copy);
-	turn_accept(t, "Slip %07d of case %d, copy %d, seen: this paper came out.", (int)slip->number,
-	            (int)slip->case_no, (int)t->in->copy);
-}
-
-/* One that nobody has seen. The station remembers the latest of them, the record all. */
-static const struct slip *slip_known(const struct turn *t, int32_t number)
-{
-	const struct slip *kept = station_slip(t->station, number), *old = &t->in->slip;
-	return kept ? kept : old->number == number && old->state != SLIP_SEEN ? old : NULL;
+	     .other = paper->copy);
+	turn_accept(
+	    t, "Slip %07d of case %d, copy %d, %s.%s", (int)slip->number, (int)slip->case_no,
+	    (int)paper->copy, how,
+	    paper->proof ? "" : " Its code is of an earlier version, which anybody could have worked out.");
 }
 
 /* What nobody knows is not 'not used' (rules 4 and 5). */
@@ -83,68 +82,112 @@ void refuse_unasked(struct turn *t)
 	    "not help, count it by hand on the paper sheet.");
 }
 
-/* A paper that was never made cannot be in a hand. */
-static int is_made(const struct slip *slip, int32_t copy)
+/* A paper whose digits this station did not give it. */
+static void refuse_strange(struct turn *t)
 {
-	return slip->copy > copy || slip->state == SLIP_WRITTEN || slip->state == SLIP_SENT ||
-	       slip->state == SLIP_DONE;
+	const struct input *in = t->in;
+	int known = in->slip.number == in->number;
+	if (in->newer)
+		turn_refuse(t,
+		            "Slip %07d, copy %d, is of this station and newer than this record: was an older "
+		            "record put back? Count by hand, and tell whoever looks after the station.",
+		            (int)in->number, (int)in->copy);
+	else if (in->paper.queued && !in->proof)
+		turn_refuse(
+		    t,
+		    "Slip %07d, copy %d: its paper bears a longer code than this: scan the code on the "
+		    "paper itself.",
+		    (int)in->number, (int)in->copy);
+	else if (!known && !in->proof)
+		turn_refuse(
+		    t,
+		    "Slip %07d is not in this record, and its code, of an earlier version, does not say "
+		    "whose it is: find out, and put the right slip in the notes.",
+		    (int)in->number);
+	else if (known && !in->paper.queued)
+		turn_refuse(
+		    t, "Slip %07d has no copy %d: this paper is not ours. Put the right slip in the notes.",
+		    (int)in->number, (int)in->copy);
+	else
+		turn_refuse(
+		    t,
+		    "Slip %07d, copy %d, is not ours: its six digits are not this station's. Find out "
+		    "where it comes from, and put the right slip in the notes.",
+		    (int)in->number, (int)in->copy);
+}
+
+static void refuse_second(struct turn *t)
+{
+	const struct paper *paper = &t->in->paper;
+	if (paper->seen == paper->copy)
+		turn_refuse(
+		    t,
+		    "Slip %07d, copy %d, was seen before. If two papers of it lie here, only one goes into "
+		    "the notes: destroy the other.",
+		    (int)t->in->number, (int)paper->copy);
+	else
+		turn_refuse(
+		    t,
+		    "Slip %07d, copy %d: copy %d of it was seen before. Only one goes into the notes: "
+		    "destroy this one.",
+		    (int)t->in->number, (int)paper->copy, (int)paper->seen);
+}
+
+static void seen_elsewhere(struct turn *t, const struct slip *slip)
+{
+	if (has_case(t)) {
+		turn_refuse(t, "Slip %07d is of case %d in %s: scan it there, or when this case has ended.",
+		            (int)slip->number, (int)slip->case_no, station_room_name(t->station, slip->room));
+		return;
+	}
+	EMIT(t, .kind = EV_ASKED, .what = Q_SLIP_HERE, .n = slip->number, .item = (uint8_t)t->in->copy);
+	t->out->reply.verdict = VERDICT_QUESTION;
+	snprintf(t->out->reply.said, SAID_MAX, "Slip %07d is of case %d in %s.", (int)slip->number,
+	         (int)slip->case_no, station_room_name(t->station, slip->room));
 }
 
 /* The paper proves itself: its own code was read back, so it exists (DESIGN section 8). */
 void on_slip(struct turn *t)
 {
-	const struct slip *slip = slip_known(t, t->in->number);
-	if (t->in->unasked && (!slip || asked_here(t) == Q_FOUND)) {
+	const struct slip *slip = &t->in->slip;
+	const struct paper *paper = &t->in->paper;
+	if (t->in->unanswered)
+		turn_refuse(t, "Five slip codes that are not ours were read here within a minute: no slip is "
+		               "answered for a minute. Tell whoever looks after the station.");
+	else if (t->in->unasked)
 		refuse_unasked(t);
+	else if (slip->number != t->in->number || !paper_is_ours(paper, t->in->proof))
+		refuse_strange(t);
+	else if (found_by_slip(t))
 		return;
-	}
-	if (found_by_slip(t))
-		return;
-	if (!slip && t->in->slip_case) {
-		turn_refuse(
-		    t,
-		    "Slip %07d was seen before. If two papers of it lie here, one goes into the notes: "
-		    "destroy the other.",
-		    (int)t->in->number);
-	} else if (!slip) {
-		turn_refuse(t, "Slip %07d is not of this station: put the right slip in the notes.",
-		            (int)t->in->number);
-	} else if (t->in->copy < 1 || t->in->copy > slip->copy) {
-		turn_refuse(t, "Slip %07d has no copy %d: scan the code on the paper itself.",
-		            (int)slip->number, (int)t->in->copy);
-	} else if (!is_made(slip, t->in->copy)) {
+	else if (paper->seen)
+		refuse_second(t);
+	else if (!paper->made)
 		turn_refuse(t,
 		            "Slip %07d, copy %d, was not printed yet: a typed or copied code proves no "
 		            "paper. Wait for it.",
-		            (int)slip->number, (int)t->in->copy);
-	} else if (slip->room != t->in->room && !has_case(t)) {
-		EMIT(t, .kind = EV_ASKED, .what = Q_SLIP_HERE, .n = slip->number);
-		t->out->reply.verdict = VERDICT_QUESTION;
-		snprintf(t->out->reply.said, SAID_MAX, "Slip %07d is of case %d in %s.", (int)slip->number,
-		         (int)slip->case_no, station_room_name(t->station, slip->room));
-	} else if (slip->room != t->in->room) {
-		turn_refuse(t, "Slip %07d is of case %d in %s: scan it there, or when this case has ended.",
-		            (int)slip->number, (int)slip->case_no, station_room_name(t->station, slip->room));
-	} else {
-		slip_seen(t, slip);
-	}
+		            (int)slip->number, (int)paper->copy);
+	else if (slip->room != t->in->room)
+		seen_elsewhere(t, slip);
+	else
+		slip_seen(t, slip, paper);
 }
 
 /* YES or NO in a room without a case. 1 where it was an answer. */
 int idle_answer(struct turn *t, int yes)
 {
 	int i = station_room_index(t->station, t->in->room);
+	int here = yes && idle_question(t) == Q_SLIP_HERE && t->in->slip.number == t->station->idle_n[i] &&
+	           t->in->paper.queued && !t->in->paper.seen;
 	if (idle_question(t) == Q_NONE)
 		return 0;
-	const struct slip *slip =
-	    idle_question(t) == Q_SLIP_HERE ? slip_known(t, t->station->idle_n[i]) : NULL;
+	if (yes && idle_question(t) == Q_SLIP_HERE && t->in->unasked) {
+		refuse_unasked(t);
+		return 1;
+	}
 	EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-	if (yes && slip)
-		EMIT(t, .kind = EV_SLIP_STATE, .case_no = slip->case_no, .n = slip->number, .what = SLIP_SEEN,
-		     .other = slip->copy);
-	if (yes && slip)
-		turn_accept(t, "Slip %07d of case %d seen here: this paper came out.", (int)slip->number,
-		            (int)slip->case_no);
+	if (here)
+		slip_seen(t, &t->in->slip, &t->in->paper);
 	else
 		turn_accept(t, "Left as it is.");
 	return 1;

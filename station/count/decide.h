@@ -8,7 +8,7 @@
 #define BANDTALLY_COUNT_DECIDE_H
 
 #include "count/deed.h"
-#include "count/station.h"
+#include "count/paper.h"
 
 #define OUTCOME_EVENTS_MAX 160
 #define SAID_MAX 401
@@ -19,7 +19,7 @@ enum act {
 	ACT_DIGIT,      /* digit, card_room */
 	ACT_BADGE,      /* number */
 	ACT_CASE_LABEL, /* number */
-	ACT_SLIP,       /* number, copy */
+	ACT_SLIP,       /* number, copy, proof; slip, paper, newer, unanswered */
 	ACT_THING,      /* thing, pieces; line, parts */
 	ACT_TRAY,       /* as ACT_THING; line->contents are counted in */
 	ACT_UNKNOWN,    /* a code that nothing here knows: text is the code, shortened */
@@ -48,6 +48,7 @@ struct input {
 	int digit;      /* 1..24 */
 	int32_t number; /* badge, case label or slip */
 	int32_t copy;
+	int32_t proof; /* of a slip; 0 on papers of record format 1 */
 	struct thing thing;
 	const struct line *line;                     /* of the thing; NULL where the catalogue has none */
 	const struct line *parts[LINE_CONTENTS_MAX]; /* ACT_TRAY: the lines of line->contents */
@@ -56,9 +57,12 @@ struct input {
 	uint8_t repeated;  /* enum repeated (count/reads.h) */
 	int32_t slip_case; /* ACT_SLIP: the case of this slip as the record knows it, 0 none */
 	int32_t slip_room;
-	struct slip
-	    slip; /* ACT_SLIP, and YES to Q_SLIP_HERE: that slip as the record knows it; number 0 not known */
-	uint8_t unasked; /* 1: the record could not be asked what is known of it */
+	/* ACT_SLIP, and YES to Q_SLIP_HERE: that slip as the record knows it, number 0 not known; and the very paper */
+	struct slip slip;
+	struct paper paper;
+	uint8_t newer; /* ACT_SLIP: the record does not know the paper, and this station's key proves it */
+	uint8_t unanswered; /* ACT_SLIP: too many that are not ours were read with this scanner just now */
+	uint8_t unasked;    /* 1: the record could not be asked what is known of it */
 	char text[EVENT_TEXT_MAX];
 	const struct input *stored; /* ACT_STORED: in their order, each `at` the time at which it was made */
 	int n_stored;

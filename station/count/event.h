@@ -33,6 +33,7 @@ enum event_field {
 	F_KEY = 1 << 12,   /* key: a public key of the station */
 	F_SEAL = 1 << 13,  /* seal: a signature over the record's head */
 	F_HEAD = 1 << 14,  /* head: how far a record had come */
+	F_PROOF = 1 << 15, /* proof: the six digits of a slip's code (count/paper.h) */
 };
 
 /* Above those bits: of which enum `what` and `other` are, where they are of one (enum event_list). */
@@ -59,7 +60,7 @@ enum event_field {
 	X(SETTING, "setting", WHAT_IS(SETTING) | F_OTHER | F_N | F_TEXT) \
 	/* scanner `text` works for room n, 0 its own again; what: 1 until a further card, 0 for a while */ \
 	X(SCANNER_ROOM, "scanner-room", F_N | WHAT_IS(BOUND) | F_TEXT) \
-	X(SLIP_QUEUED, "slip-queued", F_N | WHAT_IS(SLIP_KIND) | F_OTHER | F_TEXT) /* n: slip, other: copy, text: language */ \
+	X(SLIP_QUEUED, "slip-queued", F_N | WHAT_IS(SLIP_KIND) | F_OTHER | F_PROOF | F_TEXT) /* n: slip, other: copy, text: language */ \
 	/* n: slip, other: copy, ref: CUPS job */ \
 	X(SLIP_STATE, "slip-state", F_N | WHAT_IS(SLIP_STATE) | F_OTHER | F_REF | F_TEXT) \
 	/* n: 1 the wall clock cannot be right (count/wall.h), 0 it can again; of a case as well, for its slip */ \
@@ -128,7 +129,7 @@ enum event_field {
 	X(CORRECTION, "correction", F_TEXT) /* after the end, on the case that it corrects */ \
 	X(FOUND_AFTER, "found-after", F_THING | F_TEXT)    /* rule 21, on the case that it came from */ \
 	/* a stored scan (count/held.h), at when it was made; item: place in its batch, text: scanner */ \
-	X(HELD, "scan-held", F_ITEM | WHAT_IS(HELD) | F_DIGIT | F_N | F_OTHER | F_THING | F_TEXT) \
+	X(HELD, "scan-held", F_ITEM | WHAT_IS(HELD) | F_DIGIT | F_N | F_OTHER | F_PROOF | F_THING | F_TEXT) \
 	X(HELD_ANSWERED, "held-scan-answered", F_REF | WHAT_IS(HELD_ANSWER)) /* ref: its scan-held */ \
 	/* the record's proof of itself */ \
 	X(KEY, "key", F_KEY | F_N)                         /* that signs from here on; n: bits of key_state */ \
@@ -244,6 +245,7 @@ struct event {
 	    answer; /* of the first event of a step, and of case-ended and suspended: the card that was scanned,
 	                   or minus the number of the badge; 0 neither */
 	int64_t ref;
+	int32_t proof;
 	uint8_t item, digit, what;
 	uint8_t station; /* number of the station at its site, 0 to 99 */
 	uint8_t format;  /* of the record that it was read from (record/event.h); 0: not from a record */

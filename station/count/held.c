@@ -42,6 +42,7 @@ int held_apply(struct held *list, int *n, int max, const struct event *e)
 	h->room = e->room;
 	h->n = e->n;
 	h->other = e->other;
+	h->proof = e->proof;
 	h->kind = e->what;
 	h->digit = e->digit;
 	h->place = e->item;
@@ -58,6 +59,7 @@ void held_event(const struct held *h, struct event *e)
 	e->room = h->room;
 	e->n = h->n;
 	e->other = h->other;
+	e->proof = h->proof;
 	e->what = h->kind;
 	e->digit = h->digit;
 	e->item = h->place;
@@ -68,7 +70,7 @@ void held_event(const struct held *h, struct event *e)
 int held_same(const struct held *a, const struct held *b)
 {
 	return b->place == a->place + 1 && strcmp(a->scanner, b->scanner) == 0 && a->kind == b->kind &&
-	       a->n == b->n && a->other == b->other && a->digit == b->digit &&
+	       a->n == b->n && a->other == b->other && a->proof == b->proof && a->digit == b->digit &&
 	       strcmp(a->thing.line, b->thing.line) == 0 &&
 	       strcmp(a->thing.identity, b->thing.identity) == 0 && strcmp(a->thing.lot, b->thing.lot) == 0;
 }

@@ -18,7 +18,7 @@ enum held_kind {
 	HELD_DIGIT,      /* digit */
 	HELD_BADGE,      /* n: its number */
 	HELD_CASE_LABEL, /* n: its number */
-	HELD_SLIP,       /* n: its number, other: copy */
+	HELD_SLIP,       /* n: its number, other: copy, proof */
 	HELD_THING,      /* thing */
 	HELD_TRAY,       /* thing */
 };
@@ -35,7 +35,8 @@ struct held {
 	struct moment made;
 	int32_t room;     /* that it is held for */
 	int32_t n, other; /* other, cards and digits: the room of the card */
-	uint8_t kind;     /* enum held_kind */
+	int32_t proof;
+	uint8_t kind; /* enum held_kind */
 	uint8_t digit;
 	uint8_t place; /* in its batch, from 1 */
 	uint8_t meant; /* 1: not asked about again because its neighbour is the same */

@@ -65,6 +65,7 @@ static void from_own(struct input *in, const struct station *st, const struct co
 	in->card_room = own->room;
 	in->number = own->number;
 	in->copy = own->copy;
+	in->proof = own->proof;
 	if (strcmp(own->site, st->site) != 0) {
 		in->act = ACT_FOREIGN;
 		snprintf(in->text, sizeof in->text, "another site (%s)", own->site);

@@ -316,6 +316,7 @@ static void apply_idle_asked(struct station *st, const struct event *e)
 		return;
 	st->idle_asked[i] = e->what;
 	st->idle_n[i] = e->n;
+	st->idle_copy[i] = e->item;
 }
 
 /* Which card or badge was the last scan of a room without a running case (rule 22). */

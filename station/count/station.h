@@ -85,6 +85,7 @@ struct station {
 	int64_t last_item_no;          /* of stores' labels */
 	uint8_t idle_asked[ROOMS_MAX]; /* a question in a room without a case: enum question */
 	int32_t idle_n[ROOMS_MAX];     /* what it is about: Q_SLIP_HERE the slip */
+	uint8_t idle_copy[ROOMS_MAX];  /* and its copy */
 	int32_t idle_last
 	    [ROOMS_MAX]; /* as sheet.last_answer, of a room whose case ended or was suspended by it */
 	struct carried carried[CARRIED_MAX];

@@ -171,6 +171,7 @@ static const struct field event_2[] = {
 	SOME_HAVE(F_N, "n", n, INT_MIN, INT_MAX),
 	KIND_SAYS(F_OTHER, F_LIST_OF_OTHER, "other", other, INT_MIN, INT_MAX),
 	SOME_HAVE(F_PERSON, "person", person, INT_MIN, INT_MAX),
+	SOME_HAVE(F_PROOF, "proof", proof, 0, 999999),
 	SOME_HAVE(F_REF, "ref", ref, 0, JSON_INTEGER_MAX),
 	ALL_HAVE("room", room, 0, INT_MAX),
 	PART(F_SEAL, "seal", seal, seal_table),
@@ -198,8 +199,8 @@ static const struct {
 	enum event_kind kind;
 	uint32_t fields;
 } since_2[] = {
-    {EV_SLIP_QUEUED, F_TEXT}, {EV_POINT, F_TEXT},  {EV_PAID, F_OTHER},       {EV_CASE_ENDED, F_OTHER},
-    {EV_KEY, F_KEY},          {EV_SEALED, F_SEAL}, {EV_INCARNATION, F_HEAD},
+    {EV_SLIP_QUEUED, F_PROOF | F_TEXT}, {EV_HELD, F_PROOF}, {EV_POINT, F_TEXT},  {EV_PAID, F_OTHER},
+    {EV_CASE_ENDED, F_OTHER},           {EV_KEY, F_KEY},    {EV_SEALED, F_SEAL}, {EV_INCARNATION, F_HEAD},
 };
 
 uint32_t event_fields_in(int format, enum event_kind kind)

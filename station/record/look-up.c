@@ -30,35 +30,32 @@ int record_item_used(struct record *r, const char *identity, int32_t *case_no, u
 	return n;
 }
 
+struct slip_search {
+	struct slip *slip;
+	struct paper *paper;
+};
+
 /* The events of one slip, in order, among those of its case. */
 static int follow_slip(void *context, const struct event *ev)
 {
-	struct slip *slip = context;
-	if ((ev->kind != EV_SLIP_QUEUED && ev->kind != EV_SLIP_STATE) || ev->n != slip->number)
-		return 0;
-	if (ev->kind == EV_SLIP_QUEUED) {
-		slip->kind = ev->what;
-		slip->copy = (uint8_t)ev->other;
-		slip->room = ev->room;
-		slip->state = SLIP_QUEUED;
-	} else if (slip->state != SLIP_SEEN) {
-		slip->state = ev->what;
-		slip->job = (int32_t)ev->ref;
-	}
+	struct slip_search *s = context;
+	paper_follow(s->slip, s->paper, ev);
 	return 0;
 }
 
-int record_slip_of(struct record *r, int32_t slip, struct slip *out)
+int record_slip_of(struct record *r, int32_t slip, int32_t copy, struct slip *out, struct paper *paper)
 {
 	struct event ev;
 	char key[24];
 	snprintf(key, sizeof key, "slip:%d", (int)slip);
+	*out = (struct slip){0};
+	*paper = (struct paper){.copy = copy};
 	int n = by_key(r, key, &ev);
 	if (n != 1)
 		return n;
 	*out = (struct slip){.number = slip, .case_no = ev.case_no, .room = ev.room};
 	sqlite3_bind_int(r->slips_of, 1, ev.case_no);
-	n = store_each_row(r, r->slips_of, follow_slip, out, NULL);
+	n = store_each_row(r, r->slips_of, follow_slip, &(struct slip_search){out, paper}, NULL);
 	return n < 0 ? n : 1;
 }
 

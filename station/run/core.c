@@ -117,6 +117,9 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 		events[i].station = c->station.number;
 		if (!events[i].at.boot)
 			events[i].at = core_now(c);
+		if (events[i].kind == EV_SLIP_QUEUED && c->seal)
+			events[i].proof = slip_proof(c->seal, c->station.site, c->station.number, events[i].n,
+			                             events[i].other);
 	}
 	int sealed = prove_seals(events, count, &seal);
 	if (sealed)
@@ -484,14 +487,46 @@ static void could_not_ask(struct input *in, int n)
 	log_line("the record could not be asked about a code: %s", strerror(-n));
 }
 
-static int look_up_slip(struct core *c, struct input *in, int32_t number)
+/* Where the record does not know the paper the key does, if it was printed here: the record is an older one. */
+static int look_up_slip(struct core *c, struct input *in, int32_t number, int32_t copy)
 {
-	int n = record_slip_of(c->record, number, &in->slip);
-	if (n == 1 && in->act == ACT_SLIP) {
-		in->slip_case = in->slip.case_no;
-		in->slip_room = in->slip.room;
-	}
+	int n = record_slip_of(c->record, number, copy, &in->slip, &in->paper);
+	if (n < 0 || in->act != ACT_SLIP)
+		return n;
+	in->slip_case = in->slip.case_no;
+	in->slip_room = in->slip.room;
+	in->newer = !in->paper.queued && in->proof &&
+	            in->proof == slip_proof(c->seal, c->station.site, c->station.number, number, copy);
 	return n;
+}
+
+/* YES to a slip that was read in another room. Records of format 1 do not say which copy it was: the last. */
+static int look_up_asked(struct core *c, struct input *in, int room_index)
+{
+	int32_t number = c->station.idle_n[room_index], copy = c->station.idle_copy[room_index];
+	int n = look_up_slip(c, in, number, copy);
+	return n == 1 && !copy ? look_up_slip(c, in, number, in->slip.copy) : n;
+}
+
+/* What is typed comes from people, whatever name they give. */
+static const char *guesser_of(const struct input *in)
+{
+	return in->flags & EVENT_KEYED ? "keyed" : in->scanner;
+}
+
+static void look_at_guesses(struct core *c, struct input *in)
+{
+	struct event e = {.kind = EV_SCANNER_FAULT, .room = in->room};
+	if (in->held) /* it was looked at when it came */
+		return;
+	in->unanswered = guesses_silent(&c->guesses, guesser_of(in), core_now(c)) != 0;
+	if (in->unanswered || in->newer || in->unasked || paper_is_ours(&in->paper, in->proof))
+		return;
+	if (!guesses_note(&c->guesses, guesser_of(in), core_now(c)))
+		return;
+	snprintf(e.text, sizeof e.text, GUESSES_SAID, guesser_of(in));
+	log_line("%s", e.text);
+	core_store(c, &e, 1, NULL);
 }
 
 void core_look_up(struct core *c, struct input *in)
@@ -500,11 +535,13 @@ void core_look_up(struct core *c, struct input *in)
 	if (in->act == ACT_THING || in->act == ACT_TRAY)
 		n = record_item_used(c->record, in->thing.identity, &in->used_in, &in->used_back);
 	if (in->act == ACT_SLIP)
-		n = look_up_slip(c, in, in->number);
+		n = look_up_slip(c, in, in->number, in->copy);
 	if (in->act == ACT_CARD && i >= 0 && c->station.idle_asked[i] == Q_SLIP_HERE)
-		n = look_up_slip(c, in, c->station.idle_n[i]);
+		n = look_up_asked(c, in, i);
 	if (n < 0)
 		could_not_ask(in, n);
+	if (in->act == ACT_SLIP)
+		look_at_guesses(c, in);
 }
 
 int core_read(struct core *c, const struct scan *s, struct input *in)
@@ -552,9 +589,18 @@ const struct reply *core_typed(struct core *c, int32_t room, const char *text)
 	return core_carry_out(c, &in, NULL);
 }
 
+/* What the board says of those who guess ends by itself. */
+static void look_at_silenced(struct core *c)
+{
+	int n = guesses_words(&c->guesses, core_now(c), NULL);
+	c->changes += n != c->silenced;
+	c->silenced = n;
+}
+
 int32_t core_tick(struct core *c)
 {
 	struct error e = {0};
+	look_at_silenced(c);
 	struct input in = {.act = ACT_TICK, .at = core_now(c)};
 	decide(&c->station, &in, &c->outcome);
 	if (!c->outcome.count)

@@ -13,6 +13,7 @@
 #include "record/seal.h"
 #include "record/store.h"
 #include "run/settings.h"
+#include "run/slip-proof.h"
 #include "tell/day.h"
 
 #define RECENT_MAX 8
@@ -42,6 +43,8 @@ struct core {
 	struct recent recent[ROOMS_MAX][RECENT_MAX]; /* newest first, by the room's place in the station */
 	struct half halves[HALVES_MAX];
 	struct reads reads; /* of the last seconds */
+	struct guesses guesses;
+	int silenced; /* how many of them the board was told of */
 	struct day day;
 	char boot_id[33];
 	char head[HEAD_PLACE_MAX]; /* the folder where it is noted how far the record has come */
@@ -112,7 +115,8 @@ void core_tell(struct core *c, int32_t room, enum verdict verdict, const char *s
 /* Time passes. Returns the room to which a reminder was given, 0 when nothing was due. */
 int32_t core_tick(struct core *c);
 
-/* Stores events that no scan made: stores, staff, slips, faults. Time is filled in where it is zero. 0, or a negative
+/* Stores events that no scan made: stores, staff, slips, faults. Time is filled in where it is zero, and the proof of a
+ * slip's copy always. 0, or a negative
  * errno: -EINVAL and what station_fits() gives where they would not fit or not read back, and that is no reason to
  * distrust the station; else the record cannot be written, and the board says so. */
 int core_store(struct core *c, struct event *events, int count, struct error *e);

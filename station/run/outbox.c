@@ -311,10 +311,11 @@ void outbox_stored(struct daemon *d, const struct event *events, int count)
 int outbox_retry(struct daemon *d, int32_t slip, struct error *e)
 {
 	struct slip old;
+	struct paper paper;
 	const struct slip *s = station_slip(&d->core.station, slip);
-	int n =
-	    s ? 1
-	      : record_slip_of(d->core.record, slip, &old); /* the oldest fall out of the station's list */
+	int n = s ? 1
+	          : record_slip_of(d->core.record, slip, 1, &old,
+	                           &paper); /* the oldest fall out of the station's list */
 	if (n < 0)
 		return error_set(e, n, "the record could not be asked about slip %d: %s: try again",
 		                 (int)slip, strerror(-n));

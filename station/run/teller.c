@@ -93,22 +93,34 @@ static int sign(const struct core *c, const struct slip_source *from, json_t *do
 	return n;
 }
 
-/* Everything of a slip but its copy; what is made is freed by drop(). */
+/* Everything of a slip's copy; what is made is freed by drop(). */
 struct told {
 	struct story *story;
 	struct past past;
 	int64_t seq;
 	struct chain chain;
+	struct paper paper;
 };
 
-static int tell(struct told *t, const struct core *c, int32_t case_no, int32_t slip, struct error *e)
+/* What this copy's own event says of it. */
+static int read_paper(struct paper *p, const struct core *c, int32_t slip, int copy, struct error *e)
+{
+	struct slip known;
+	int n = slip ? record_slip_of(c->record, slip, copy, &known, p) : 0;
+	return n < 0 ? error_set(e, n, "the record could not be asked about slip %d: %s: try again",
+	                         (int)slip, strerror(-n))
+	             : 0;
+}
+
+static int tell(struct told *t, const struct core *c, int32_t case_no, int32_t slip, int copy,
+                struct error *e)
 {
 	int n = read_story(&t->story, c, case_no, slip, &t->seq, e);
 	if (n == 0)
 		n = record_chain_at(c->record, t->seq, &t->chain, e);
 	if (n == 0)
 		n = read_past(&t->past, c, t->seq, e);
-	return n;
+	return n == 0 ? read_paper(&t->paper, c, slip, copy, e) : n;
 }
 
 static void drop(struct told *t)
@@ -125,7 +137,7 @@ static json_t *make(const struct core *c, int32_t case_no, int32_t slip, enum sl
 	char when[26], hex[2 * CHAIN_BYTES + 1];
 	uint64_t failed = json_memory_failed();
 	struct moment now = core_now(c);
-	if (tell(&told, c, case_no, slip, e) < 0) {
+	if (tell(&told, c, case_no, slip, copy, e) < 0) {
 		drop(&told);
 		return NULL;
 	}
@@ -135,6 +147,8 @@ static json_t *make(const struct core *c, int32_t case_no, int32_t slip, enum sl
 	                                 .kind = kind,
 	                                 .number = slip,
 	                                 .copy = copy,
+	                                 .proof = told.paper.proof,
+	                                 .station = told.paper.station,
 	                                 .past = &told.past,
 	                                 .paper = c->settings.paper,
 	                                 .dpi = c->settings.dpi,
@@ -203,6 +217,7 @@ void teller_faults(const struct core *c, json_t *list)
 		json_array_append_new(list, json_string(c->head_fault));
 	for (int i = 0; (i = proof_words(&c->station.proof, i, words, sizeof words));)
 		json_array_append_new(list, json_string(words));
+	guesses_words(&c->guesses, core_now(c), list);
 	for (int i = 0; (i = rooms_gone_words(&c->station, i, core_now(c), words, sizeof words));)
 		json_array_append_new(list, json_string(words));
 }

@@ -467,7 +467,12 @@ static void put_head(const struct making *m, const char *outcome)
 {
 	const struct slip_source *from = m->from;
 	char code[OWN_CODE_MAX] = "";
-	struct own_code own = {.kind = OWN_SLIP, .number = from->number, .copy = from->copy, .old = true};
+	struct own_code own = {.kind = OWN_SLIP,
+	                       .number = from->number,
+	                       .copy = from->copy,
+	                       .station = from->station,
+	                       .proof = from->proof,
+	                       .old = !from->proof};
 	snprintf(own.site, sizeof own.site, "%s", from->past->settings.site);
 	own_code_write(&own, code);
 	json_object_set_new(m->o, "v", json_integer(1));
@@ -479,6 +484,8 @@ static void put_head(const struct making *m, const char *outcome)
 	json_object_set_new(m->o, "dpi", json_integer(from->dpi));
 	json_object_set_new(m->o, "slip", json_integer(from->number));
 	json_object_set_new(m->o, "copy", json_integer(from->copy));
+	if (from->station)
+		json_object_set_new(m->o, "station", json_integer(from->station));
 	json_object_set_new(m->o, "code", json_string(code));
 	if (m->kind != SLIP_DISCREPANCY)
 		json_object_set_new(m->o, "heading", json_string(heading(m->s, m->kind)));
@@ -528,6 +535,7 @@ json_t *slip_summary(const struct slip_source *from)
 	json_object_set_new(o, "slip", json_integer(from->number));
 	json_object_set_new(o, "copy", json_integer(from->copy));
 	json_object_set_new(o, "site", json_string(from->past->settings.site));
+	json_object_set_new(o, "station", json_integer(from->station));
 	json_object_set_new(o, "room", json_integer(m.s->room));
 	json_object_set_new(o, "case", json_integer(m.s->case_no));
 	json_object_set_new(o, "outcome", text(outcome, 300));

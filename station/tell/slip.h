@@ -17,6 +17,8 @@ struct slip_source {
 	enum slip_kind kind;
 	int32_t number;          /* of the slip */
 	int copy;                /* from 1 */
+	int32_t proof;           /* the six digits of this copy; 0 of record format 1, which had none */
+	int station;             /* its number, as this copy's code bears it */
 	const struct past *past; /* what stood at the slip's own event: site, rooms, names, points, search */
 	/* this copy */
 	const char *paper; /* roll80, a6, a5, a4 */

@@ -93,7 +93,8 @@ static const char *scan_text(int i, char out[64])
 		c = (struct own_code){.kind = OWN_BADGE, .number = 3};
 		break;
 	case 15:
-		c = (struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1, .old = true};
+		c = (struct own_code){
+		    .kind = OWN_SLIP, .number = 1, .copy = 1, .proof = slip_proof(core.seal, "BC", 0, 1, 1)};
 		break;
 	default:
 		return NULL;

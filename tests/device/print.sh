@@ -141,7 +141,7 @@ clear_paper
 print --printer slips <"$samples/slip-a4.json"
 code=$?
 ok "a slip goes through a queue" '[ $code = 0 ] && [ $(documents) = 1 ]'
-ok "the slip's own code is read back from the delivered paper" 'codes | grep -qx CODE-128:BTBC400000010183'
+ok "the slip's own code is read back from the delivered paper" 'codes | grep -qx CODE-128:BTBC40000000010100010104'
 ok "the signed summary is read back, whole" 'codes | grep -qxF "QR-Code:$(python3 -c "import json;print(json.load(open(\"$samples/slip-a4.json\"))[\"jws\"])")"'
 cat >"$D/jobs.test" <<X
 {
@@ -241,7 +241,7 @@ took=$(($(grep '"id":11,' "$lines" | head -1 | cut -d' ' -f1) - start))
 ok "… within 10 s ($took ms)" '[ $took -le 10000 ]'
 ok "a later job to a file still goes" 'until_true 12 "said 12 written" && [ -s $D/after.pdf ]'
 kill -CONT "$printer_pid"
-ok "the printer goes on: done, and not printed twice" 'until_true 60 "said 11 done" && sleep 3 && [ $(codes | grep -c BTBC400000010183) = 1 ]'
+ok "the printer goes on: done, and not printed twice" 'until_true 60 "said 11 done" && sleep 3 && [ $(codes | grep -c BTBC40000000010100010104) = 1 ]'
 
 printf 'nonsense\n{"v":1}\n{"v":1,"job":{"id":13,"to":{"pdf":"/nowhere/x.pdf"},"document":{}}}\n' >&5
 ok "bad lines give a fault or a failed state, and the program goes on" \

@@ -1,6 +1,7 @@
 // The ordinary case through the real daemon, the real command and the real board, seen in a real browser.
 import assert from 'node:assert/strict';
 import { execFileSync, spawn, spawnSync } from 'node:child_process';
+import { createHmac } from 'node:crypto';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -59,6 +60,13 @@ const reads = async (id, pattern) => {
 	assert.match(await words(), pattern);
 };
 const people = {};
+// The six digits of a slip, worked out beside the station from its key: HMAC-SHA256 (RFC 2104) under HMAC-SHA256(key, "slip").
+const mac = (key, text) => createHmac('sha256', key).update(text).digest();
+const slip = (n) => {
+	const key = mac(readFileSync(join(folder, 'station.key')).subarray(0, 32), 'slip');
+	const proof = mac(key, `BC|00|${pad(n, 7)}|01`).readBigUInt64BE() % 999999n + 1n;
+	return code(`BTBC400${pad(n, 7)}01${pad(proof, 6)}`);
+};
 const label = (line) => code(`PBC00${pad(/\d+/.exec(tool('label', 'pack', '--line', line, '--lot', 'T26', '--expiry', '2028-03-31', '--count', '1', '--pdf', join(folder, `${line}.pdf`)))[0], 8)}`);
 
 await it('the daemon starts its board, which shows the room and asks for nothing yet', async () => {
@@ -81,7 +89,7 @@ await it('an ordinary case of 16 scans, each answered on the page', async () => 
 		['typed', 'sheet', /off, not yet accounted for 1 right index finger: finger tourniquet/], [card(50), 'next', /Show the finger tourniquet/],
 		[card(41), 'sheet', /1 of 2 accounted for/], [card(10), 'next', /Agree the final count aloud/],
 		[badge(people['CIRC-2']), 'next', /Look at the bare right index finger/], [digit(2), 'sheet', /Sign-out: read aloud 2 of 2 accounted for/],
-		[badge(people['SURG-3']), 'next', /The paper: scan the code on the slip when it is in your hand/], [code(`BTBC4${pad(1, 7)}01`), 'next', /^Next patient: scan NEW CASE\.$/],
+		[badge(people['SURG-3']), 'next', /The paper: scan the code on the slip when it is in your hand/], [slip(1), 'next', /^Next patient: scan NEW CASE\.$/],
 	];
 	let agreed = '';
 	for (const [what, where, pattern] of steps) {
@@ -131,7 +139,7 @@ await it('a printer that does not answer is said on the board, with what to do, 
 	for (const what of [card(1), badge(people['SCRUB-1']), badge(people['CIRC-2']), label('GREEN-M'), badge(people['CIRC-2']), card(50), card(11)])
 		assert.ok([0, 4].includes(scan(what).status), what);
 	await reads('note', /Printing slip 2: the printer does not answer: check power, cable and network/);
-	assert.match(scan(code(`BTBC4${pad(2, 7)}01`)).stdout, /refused: Slip 0000002, copy 1, was not printed yet/);
+	assert.match(scan(slip(2)).stdout, /refused: Slip 0000002, copy 1, was not printed yet/);
 	assert.match(await page.evaluate(() => document.getElementById('note').textContent), /does not answer/);
 	assert.ok(!await page.isVisible('#type'), 'typing was switched off in station.ini');
 });

@@ -9,7 +9,7 @@
  *   > badge CIRC-2
  *   > pack GREEN-M 101 lot A expiry 20270331      identity and the rest are optional
  *   > tray TRAY-HAND
- *   > slip 1 | slip 1 copy 2 | case 41 | typed TEXT | unknown TEXT
+ *   > slip 1 | slip 1 copy 2 | slip 1 digits 123456 | slip 1 old | case 41 | typed TEXT | unknown TEXT
  *   > late card OFF | > keyed digit right thumb    entered later than it happened; typed, not scanned
  *   > camera card OFF          read by the room's camera, not its handheld
  *   > print again 1            a further copy of slip 1, as `bandtally print retry 1` asks for
@@ -71,10 +71,6 @@ struct play {
 		int back;
 	} used[64];
 	int n_used;
-	struct {
-		int32_t number, case_no;
-	} slips[64];
-	int n_slips;
 	struct input *batch; /* where scans go that came at once, NULL: each is decided on */
 	int n_batch;
 	int entering; /* further held scans follow */
@@ -99,6 +95,12 @@ static void tell_event(struct play *p, const struct event *e)
 	buf_add_text(&p->said, "  event: ");
 	event_words(e, &c, &p->said);
 	buf_add_text(&p->said, "\n");
+}
+
+/* In place of the digits that a station's key makes. */
+static int32_t proof_of(int32_t slip, int32_t copy)
+{
+	return slip * 100 + copy;
 }
 
 static void put_down(struct play *p, struct event *e)
@@ -147,12 +149,9 @@ static void keep(struct play *p, struct event e)
 		p->used[p->n_used].case_no = e.case_no;
 		p->used[p->n_used++].back = e.n;
 	}
-	if (e.kind == EV_SLIP_QUEUED && p->n_slips < 64) {
-		p->slips[p->n_slips].number = e.n;
-		p->slips[p->n_slips++].case_no = e.case_no;
+	if (e.kind == EV_SLIP_QUEUED)
 		buf_printf(&p->said, "prints: %s slip %d\n", slip_kind_name((enum slip_kind)e.what),
 		           (int)e.n);
-	}
 	if (e.kind == EV_FOUND_AFTER)
 		buf_printf(&p->said, "addendum: case %d\n", (int)e.case_no);
 }
@@ -173,6 +172,24 @@ static void put_on_paper(struct play *p)
 	}
 }
 
+/* As the daemon does: of the record, from its first event to its last. */
+static void look_up_slip(struct play *p, struct input *in)
+{
+	int i = station_room_index(&p->st, in->room);
+	int yes = in->act == ACT_CARD && i >= 0 && p->st.idle_asked[i] == Q_SLIP_HERE;
+	if (in->act != ACT_SLIP && !yes)
+		return;
+	struct slip slip = {.number = yes ? p->st.idle_n[i] : in->number};
+	struct paper paper = {.copy = yes ? p->st.idle_copy[i] : in->copy};
+	for (int e = 0; e < p->n_events; e++)
+		paper_follow(&slip, &paper, &p->events[e]);
+	in->slip = slip.case_no ? slip : (struct slip){0};
+	in->paper = paper;
+	in->slip_case = in->act == ACT_SLIP ? slip.case_no : 0;
+	in->newer =
+	    in->act == ACT_SLIP && !paper.queued && in->proof && in->proof == proof_of(in->number, in->copy);
+}
+
 static void carry_out(struct play *p, struct input *in)
 {
 	static const char *const verdicts[] = {"accepted", "refused", "question"};
@@ -181,14 +198,19 @@ static void carry_out(struct play *p, struct input *in)
 			in->used_in = p->used[i].case_no;
 			in->used_back = (uint8_t)p->used[i].back;
 		}
+	look_up_slip(p, in);
 	reads_look(&p->reads, in, p->st.policy.repeat_ms);
 	decide(&p->st, in, &p->out);
 	reads_note(&p->reads, in, p->out.reply.verdict);
 	if (in->act != ACT_TICK || p->out.reply.said[0])
 		buf_printf(&p->said, "%s: %s\nnext: %s\n", verdicts[p->out.reply.verdict], p->out.reply.said,
 		           p->out.reply.next.words);
-	for (int i = 0; i < p->out.count; i++)
-		keep(p, p->out.events[i]);
+	for (int i = 0; i < p->out.count; i++) {
+		struct event *e = &p->out.events[i];
+		if (e->kind == EV_SLIP_QUEUED)
+			e->proof = proof_of(e->n, e->other);
+		keep(p, *e);
+	}
 	print(p, p->out.events, p->out.count);
 	put_on_paper(p);
 	uint32_t broken = rule_check_all(&p->st);
@@ -313,7 +335,8 @@ static void print_again(struct play *p, const char *number)
 	                      .room = s->room,
 	                      .n = s->number,
 	                      .what = s->kind,
-	                      .other = s->copy + 1};
+	                      .other = s->copy + 1,
+	                      .proof = proof_of(s->number, s->copy + 1)};
 	keep(p, again);
 	print(p, &again, 1);
 }
@@ -369,9 +392,9 @@ static void scan(struct play *p, char *line)
 		in.act = ACT_SLIP;
 		in.copy = strstr(rest, " copy ") ? atoi(strstr(rest, " copy ") + 6) : 1;
 		in.number = atoi(rest);
-		for (int i = 0; i < p->n_slips; i++)
-			if (p->slips[i].number == in.number)
-				in.slip_case = p->slips[i].case_no;
+		in.proof = strstr(rest, " old")       ? 0
+		           : strstr(rest, " digits ") ? atoi(strstr(rest, " digits ") + 8)
+		                                      : proof_of(in.number, in.copy);
 	} else if (strcmp(line, "case") == 0) {
 		in.act = ACT_CASE_LABEL;
 		in.number = atoi(rest);

@@ -59,10 +59,10 @@ next: The paper: scan the code on the slip when it is in your hand; NEW CASE for
   event: slip-queued, case 1, reconciliation, copy 1, n 1, "en"
 prints: reconciliation slip 1
   event: slip-state, case 1, written, copy 1, n 1
-> slip 1 copy 2
-refused: Slip 0000001 has no copy 2: scan the code on the paper itself.
+> slip 1 copy 2 digits 1
+refused: Slip 0000001 has no copy 2: this paper is not ours. Put the right slip in the notes.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
-  event: refused, "Slip 0000001 has no copy 2: scan the code on the paper itself."
+  event: refused, "Slip 0000001 has no copy 2: this paper is not ours. Put the right slip in the notes."
 > print again 1
   event: slip-queued, case 1, reconciliation, copy 2, n 1
 prints: reconciliation slip 1
@@ -77,6 +77,6 @@ accepted: Slip 0000001 of case 1, copy 2, seen: this paper came out.
 next: Next patient: scan NEW CASE.
   event: slip-state, case 1, seen, copy 2, n 1
 > slip 1
-refused: Slip 0000001 was seen before. If two papers of it lie here, one goes into the notes: destroy the other.
+refused: Slip 0000001, copy 1: copy 2 of it was seen before. Only one goes into the notes: destroy this one.
 next: Next patient: scan NEW CASE.
-  event: refused, "Slip 0000001 was seen before. If two papers of it lie here, one goes into the notes: destroy the other."
+  event: refused, "Slip 0000001, copy 1: copy 2 of it was seen before. Only one goes into the notes: destroy this one."

@@ -1,4 +1,5 @@
-# A slip's code proves a paper only once that paper was made; a copy that never was proves nothing.
+# A slip's code proves a paper only once that paper was made, and by its own six digits; a copy that never was proves
+# nothing, and one that the record does not know, though its digits are right, is newer than the record.
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
 next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
@@ -51,14 +52,30 @@ prints: reconciliation slip 1
 refused: Slip 0000001, copy 1, was not printed yet: a typed or copied code proves no paper. Wait for it.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: refused, "Slip 0000001, copy 1, was not printed yet: a typed or copied code proves no paper. Wait for it."
-> slip 1 copy 7
-refused: Slip 0000001 has no copy 7: scan the code on the paper itself.
+> slip 1 copy 7 digits 1
+refused: Slip 0000001 has no copy 7: this paper is not ours. Put the right slip in the notes.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
-  event: refused, "Slip 0000001 has no copy 7: scan the code on the paper itself."
+  event: refused, "Slip 0000001 has no copy 7: this paper is not ours. Put the right slip in the notes."
+> slip 1 digits 1
+refused: Slip 0000001, copy 1, is not ours: its six digits are not this station's. Find out where it comes from, and put the right slip in the notes.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+  event: refused, "Slip 0000001, copy 1, is not ours: its six digits are not this station's. Find out where it comes from, and put the right slip in the notes."
+> slip 1 old
+refused: Slip 0000001, copy 1: its paper bears a longer code than this: scan the code on the paper itself.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+  event: refused, "Slip 0000001, copy 1: its paper bears a longer code than this: scan the code on the paper itself."
+> slip 9 digits 1
+refused: Slip 0000009, copy 1, is not ours: its six digits are not this station's. Find out where it comes from, and put the right slip in the notes.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+  event: refused, "Slip 0000009, copy 1, is not ours: its six digits are not this station's. Find out where it comes from, and put the right slip in the notes."
+> slip 9 old
+refused: Slip 0000009 is not in this record, and its code, of an earlier version, does not say whose it is: find out, and put the right slip in the notes.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+  event: refused, "Slip 0000009 is not in this record, and its code, of an earlier version, does not say whose it is: find out, and put the right slip in the notes."
 > slip 9
-refused: Slip 0000009 is not of this station: put the right slip in the notes.
+refused: Slip 0000009, copy 1, is of this station and newer than this record: was an older record put back? Count by hand, and tell whoever looks after the station.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
-  event: refused, "Slip 0000009 is not of this station: put the right slip in the notes."
+  event: refused, "Slip 0000009, copy 1, is of this station and newer than this record: was an older record put back? Count by hand, and tell whoever looks after the station."
 
 printer on
 > slip 1
@@ -67,6 +84,6 @@ next: Next patient: scan NEW CASE.
   event: slip-state, case 1, seen, copy 1, n 1
 + 3 s
 > slip 1
-refused: Slip 0000001 was seen before. If two papers of it lie here, one goes into the notes: destroy the other.
+refused: Slip 0000001, copy 1, was seen before. If two papers of it lie here, only one goes into the notes: destroy the other.
 next: Next patient: scan NEW CASE.
-  event: refused, "Slip 0000001 was seen before. If two papers of it lie here, one goes into the notes: destroy the other."
+  event: refused, "Slip 0000001, copy 1, was seen before. If two papers of it lie here, only one goes into the notes: destroy the other."

@@ -68,7 +68,7 @@ next: Next patient: scan NEW CASE.
 > slip 1
 question: Slip 0000001 is of case 1 in Theatre 1.
 next: This slip is of another room. Is this paper in your hand here? Scan YES; NO if not.
-  event: asked, slip-here, n 1
+  event: asked, slip-here, item 1, n 1
 > card NO
 accepted: Left as it is.
 next: Next patient: scan NEW CASE.
@@ -76,9 +76,9 @@ next: Next patient: scan NEW CASE.
 > slip 1
 question: Slip 0000001 is of case 1 in Theatre 1.
 next: This slip is of another room. Is this paper in your hand here? Scan YES; NO if not.
-  event: asked, slip-here, n 1
+  event: asked, slip-here, item 1, n 1
 > card YES
-accepted: Slip 0000001 of case 1 seen here: this paper came out.
+accepted: Slip 0000001 of case 1, copy 1, seen: this paper came out.
 next: Next patient: scan NEW CASE.
   event: asked, nothing more
   event: slip-state, case 1, seen, copy 1, n 1

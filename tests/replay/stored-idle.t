@@ -126,10 +126,10 @@ question: 2 stored scans came. NOT held: not in the catalogue: (01)0000000000000
 next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
   event: refused, case 1, "A stored scan was NOT held: not in the catalogue: (01)00000000000000"
   event: scan-held, card, item 2, other 1, no line, n 1, "hand-1", 99 s before, by wall clock 99 s before
-> slip 1
-refused: Slip 0000001 is not of this station: put the right slip in the notes.
+> slip 1 digits 1
+refused: Slip 0000001, copy 1, is not ours: its six digits are not this station's. Find out where it comes from, and put the right slip in the notes.
 next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.
-  event: refused, case 1, "Slip 0000001 is not of this station: put the right slip in the notes."
+  event: refused, case 1, "Slip 0000001, copy 1, is not ours: its six digits are not this station's. Find out where it comes from, and put the right slip in the notes."
 > card NEW CASE
 refused: Case 1 is open in Theatre 1: end it, or scan SUSPEND or CANCEL.
 next: What was found? Scan the mark on it when what is missing is in your hand; the code on the slip of the case it comes from, if it bears no number; NO to leave it as it is.

@@ -1,4 +1,5 @@
 #include "key.h"
+#include "known.h"
 
 #include <string.h>
 
@@ -306,7 +307,7 @@ static int is_entered_again(struct world *w, const struct sheet *sheet)
 	now = w->station.sheets[0];
 	w->station.sheets[0] = *sheet;
 	w->station.sheets[0].last_answer = 0;
-	decide(&w->station, &in, &out);
+	decide_known(&w->station, &in, &out);
 	w->station.sheets[0] = now;
 	int entered = out.reply.verdict != VERDICT_REFUSED;
 	for (int i = 0; i < out.count; i++)
@@ -357,6 +358,7 @@ static void put_state(struct writer *w, struct world *world)
 	if (!st->sheets[0].case_no || st->sheets[0].suspended) {
 		put(w, st->idle_asked[0]);
 		put(w, st->idle_n[0] != 0);
+		put(w, st->idle_copy[0]);
 		put_answer(w, st->idle_last[0]);
 	}
 	if (!world_has_card(w->world, CARD_UNDO) || !st->undo[0].seq)

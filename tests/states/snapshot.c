@@ -1,4 +1,5 @@
 #include "snapshot.h"
+#include "known.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -14,6 +15,7 @@ struct snapshot *snapshot_take(const struct world *w)
 	                       .has_before = (uint8_t)before,
 	                       .has_other = (uint8_t)other,
 	                       .idle_n = st->idle_n[0],
+	                       .idle_copy = st->idle_copy[0],
 	                       .idle_last = st->idle_last[0],
 	                       .undo = before ? st->undo[0] : (struct step){0},
 	                       .n_held = st->n_held,
@@ -35,6 +37,7 @@ void snapshot_begin(struct world *w)
 	st->undo[0] = st->undo[1] = (struct step){0};
 	st->idle_asked[0] = 0;
 	st->idle_n[0] = st->idle_last[0] = 0;
+	st->idle_copy[0] = 0;
 	st->last = w->inputs[0].in.at;
 	st->n_owed = st->n_held = 0;
 	st->last_case_no = 0;
@@ -56,6 +59,7 @@ void snapshot_put(const struct snapshot *s, struct world *w)
 	st->last_case_no = s->sheet.case_no;
 	st->idle_asked[0] = s->idle_asked;
 	st->idle_n[0] = s->idle_n;
+	st->idle_copy[0] = s->idle_copy;
 	st->idle_last[0] = s->idle_last;
 	st->undo[0] = s->undo;
 	st->n_held = s->n_held;
@@ -94,12 +98,12 @@ void snapshot_scan(struct world *w, const struct input *in, struct outcome *out)
 	static struct sheet at_end;
 	struct input held;
 	int ended;
-	decide(&w->station, in, out);
+	decide_known(&w->station, in, out);
 	int enter = out->enter;
 	snapshot_apply(w, out, &at_end, &ended);
 	for (; enter > 0 && held_input(&w->station, 1, w->inputs[0].in.at, &held); enter--) {
 		held.more = enter > 1;
-		decide(&w->station, &held, out);
+		decide_known(&w->station, &held, out);
 		snapshot_apply(w, out, &at_end, &ended);
 	}
 }

@@ -5,7 +5,7 @@
 #include "walk.h"
 
 struct snapshot {
-	uint8_t idle_asked, has_before, has_other;
+	uint8_t idle_asked, idle_copy, has_before, has_other;
 	int32_t idle_n, idle_last;
 	struct step undo;
 	struct held held[HELD_ROOM_MAX];

@@ -13,6 +13,7 @@
 #include "digest.h"
 #include "ends.h"
 #include "key.h"
+#include "known.h"
 #include "snapshot.h"
 
 #define DIGEST_STEPS 10000 /* a room */
@@ -425,7 +426,7 @@ static uint32_t turn(struct walk *w, const struct input *in, struct outcome *out
 	static struct sheet at_end, decided, before;
 	struct station *st = &w->world.station;
 	int ended, held = st->n_held;
-	decide(st, in, out);
+	decide_known(st, in, out);
 	if (w->digest)
 		digest_outcome(w->digest, st, in, out);
 	int at = sheet_of(&w->world, in, out);
@@ -437,7 +438,7 @@ static uint32_t turn(struct walk *w, const struct input *in, struct outcome *out
 	settle_rooms(&w->world);
 	if (is_beside_a_suspended_case(&w->world))
 		return broken | rule_check_all(st);
-	/* What decide() tried on its copy and what the events make of the state must be the same. */
+	/* What decide_known() tried on its copy and what the events make of the state must be the same. */
 	if (!w->saboteur && !ended && decided.case_no &&
 	    !is_same_key(key_of_whole_sheet(&decided), key_of_whole_sheet(&st->sheets[at])))
 		broken |= 1u << RULE_NOTHING_EDITED;
@@ -540,7 +541,7 @@ static void scan_at_the_beginning(struct world *w, int room, struct input in)
 	int ended;
 	in.at = w->inputs[0].in.at;
 	in.room = in.card_room = room;
-	decide(&w->station, &in, &out);
+	decide_known(&w->station, &in, &out);
 	snapshot_apply(w, &out, &at_end, &ended);
 }
 

@@ -1,6 +1,7 @@
 // Check digits, tested while a code is typed. Ours by ISO/IEC 7064 MOD 97-10, as the station's own codes have it;
 // GTINs by the GS1 General Specifications, modulo 10.
-const lengths = { 1: 12, 2: 11, 3: 13, 4: 16, 5: 14, 6: 9, 7: 13 };
+const lengths = { 1: 12, 2: 11, 3: 13, 4: 24, 5: 16, 6: 9, 7: 13 };
+const earlier = { 4: 16, 5: 14 }; // without the station, and a slip's six digits
 const names = { 1: 'card', 2: 'digit card', 3: 'badge', 4: 'slip', 5: 'case label', 6: 'scanner check', 7: 'tray' };
 
 export function mod97(text) {
@@ -22,7 +23,9 @@ const say = (state, text) => ({ state, text });
 // A card that fits now is called by what it says.
 const called = (code, cards) => (code[4] === '1' && cards.find((c) => c.number === +code.slice(7, 10))?.words) || '';
 
-function ours(code, whole, name) {
+function ours(code, whole, before, name) {
+	if (code.length === before && mod97(code) === 1)
+		return say('right', `${name} of an earlier version: check digits agree`);
 	if (code.length < whole)
 		return say('part', `${name}: ${whole - code.length} more`);
 	if (code.length > whole)
@@ -41,9 +44,9 @@ export function judge(typed, free, cards = []) {
 	if (/^BT?$|^BT[A-Z]{1,2}$/.test(code))
 		return say('part', 'A code of ours: go on.');
 	if (/^BT[A-Z]{2}[1-7]\d*$/.test(code))
-		return ours(code, lengths[code[4]], [names[code[4]], called(code, cards)].filter(Boolean).join(' '));
+		return ours(code, lengths[code[4]], earlier[code[4]], [names[code[4]], called(code, cards)].filter(Boolean).join(' '));
 	if (/^[PR][A-Z]{2}\d*$/.test(code))
-		return ours(code, 13, 'item label');
+		return ours(code, 15, 13, 'item label');
 	if (/^\d+$/.test(code)) {
 		if ([8, 12, 13, 14].includes(code.length))
 			return mod10(code) ? say('right', 'Trade item number: check digit agrees') :

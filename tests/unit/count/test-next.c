@@ -12,6 +12,7 @@
 #include "count/reads.h"
 #include "count/turn.h"
 #include "count/want.h"
+#include "tests/states/known.h"
 #include "walk.h"
 
 #define PLAN                                                                                                 \
@@ -33,7 +34,7 @@ static void lay(const struct room_plan *plan)
 static void take(const struct input *in)
 {
 	static int64_t seq = 1000;
-	decide(&w.station, in, &out);
+	decide_known(&w.station, in, &out);
 	for (int i = 0; i < out.count; i++) {
 		out.events[i].seq = ++seq;
 		assert_int_equal(station_apply(&w.station, &out.events[i]), 0);

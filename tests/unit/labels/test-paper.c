@@ -97,10 +97,12 @@ static void a_document_that_is_not_to_the_letter_is_refused_by_name(void **state
 static void a_code_that_is_not_whole_is_never_printed(void **state)
 {
 	(void)state;
-	refused(with("slip-a5", "code", json_string("BTBC400000010184")), "'code': the code is not whole");
+	refused(with("slip-a5", "code", json_string("BTBC40000000010100010105")),
+	        "'code': the code is not whole");
 	refused(with("slip-a5", "code", json_string("BTBC10104051")), "another kind");
 	refused(with("slip-a5", "code", json_string("HELLO")), "not one of our own codes");
-	refused(with("slip-a5", "copy", json_integer(2)), "another slip or copy");
+	refused(with("slip-a5", "copy", json_integer(2)), "another slip, copy or station");
+	refused(with("slip-a5", "station", json_integer(7)), "another slip, copy or station");
 	json_t *d = sample("pack-labels");
 	json_t *item = json_array_get(json_object_get(d, "items"), 0);
 	json_object_set_new(item, "pack", json_incref(json_object_get(item, "bag")));

@@ -62,7 +62,7 @@ static int has_more_than_its_kind(const struct event *e)
 	uint32_t f = event_fields(e->kind);
 	return (e->item && !(f & F_ITEM)) || (e->digit && !(f & F_DIGIT)) || (e->person && !(f & F_PERSON)) ||
 	       (e->other && !(f & F_OTHER)) || (e->n && !(f & F_N)) || (e->what && !(f & F_WHAT)) ||
-	       (e->ref && !(f & F_REF)) || (e->text[0] && !(f & F_TEXT));
+	       (e->ref && !(f & F_REF)) || (e->proof && !(f & F_PROOF)) || (e->text[0] && !(f & F_TEXT));
 }
 
 static int keeps_in(struct history *h, struct event e, int format)
@@ -126,7 +126,7 @@ int history_take(struct history *h, struct input *in)
 	if (!h->batch && in->thing.identity[0])
 		record_item_used(h->record, in->thing.identity, &in->used_in, &in->used_back);
 	if (!h->batch && in->act == ACT_SLIP)
-		if (record_slip_of(h->record, in->number, &in->slip) == 1) {
+		if (record_slip_of(h->record, in->number, in->copy, &in->slip, &in->paper) == 1) {
 			in->slip_case = in->slip.case_no;
 			in->slip_room = in->slip.room;
 		}

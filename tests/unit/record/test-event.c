@@ -21,7 +21,7 @@ static const struct {
 } fields[] = {{F_ITEM, "item"}, {F_DIGIT, "digit"}, {F_PERSON, "person"}, {F_OTHER, "other"},
               {F_N, "n"},       {F_WHAT, "what"},   {F_REF, "ref"},       {F_TEXT, "text"},
               {F_LINE, "line"}, {F_THING, "thing"}, {F_STAFF, "staff"},   {F_BATCH, "batch"},
-              {F_KEY, "key"},   {F_SEAL, "seal"},   {F_HEAD, "head"}};
+              {F_KEY, "key"},   {F_SEAL, "seal"},   {F_HEAD, "head"},     {F_PROOF, "proof"}};
 
 #define FIELDS (sizeof fields / sizeof *fields)
 
@@ -105,6 +105,7 @@ static void fill_event(struct event *e, enum event_kind kind, int format)
 	e->n = f & F_N ? INT32_MIN : 0;
 	e->what = (uint8_t)(f & F_WHAT ? longest(what, format, 255) : 0);
 	e->ref = f & F_REF ? JSON_INTEGER_MAX : 0;
+	e->proof = f & F_PROOF ? 999999 : 0;
 	if (f & F_TEXT) {
 		fill(e->text, sizeof e->text, 'x');
 		memcpy(e->text, "\xc3\xb6\"\\\n\x1d", 6);

@@ -425,6 +425,7 @@ static void items_slips_and_labels_are_found_again(void **state)
 	uint8_t back = 0;
 	struct batch batch;
 	struct slip slip;
+	struct paper paper;
 	(void)state;
 	make_case(folder);
 	assert_int_equal(record_open(&r, folder, &e), 0);
@@ -433,10 +434,11 @@ static void items_slips_and_labels_are_found_again(void **state)
 	assert_int_equal(back, 1);
 	assert_int_equal(record_item_used(r, "GREEN-M:1001", &case_no, &back), 0);
 	assert_int_equal(record_item_used(r, "", &case_no, &back), 0);
-	assert_int_equal(record_slip_of(r, 1, &slip), 1);
+	assert_int_equal(record_slip_of(r, 1, 1, &slip, &paper), 1);
+	assert_int_equal(paper.queued, 1);
 	assert_int_equal(slip.room, 1);
 	assert_int_equal(slip.case_no, 1);
-	assert_int_equal(record_slip_of(r, 2, &slip), 0);
+	assert_int_equal(record_slip_of(r, 2, 1, &slip, &paper), 0);
 	struct event labels[2] = {
 	    {.kind = EV_LABELLED, .batch = {.line = "GREEN-M", .lot = "T1", .first = 1, .last = 9}},
 	    {.kind = EV_LABELLED, .batch = {.line = "PLAIN-M", .lot = "T2", .first = 10, .last = 10}}};

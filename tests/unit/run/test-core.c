@@ -12,6 +12,7 @@
 
 #include "code/own-codes.h"
 #include "run/core.h"
+#include "run/teller.h"
 #include "tests/unit/record/folder.h"
 
 #define GREEN "(01)09506000134352"
@@ -99,6 +100,9 @@ static const char *own(struct own_code code)
 	char text[OWN_CODE_MAX];
 	memcpy(code.site, core.station.site, 3);
 	code.room = code.kind == OWN_CARD || code.kind == OWN_DIGIT;
+	if (code.kind == OWN_SLIP && !code.old && !code.proof)
+		code.proof =
+		    slip_proof(core.seal, core.station.site, core.station.number, code.number, code.copy);
 	assert_int_equal(own_code_write(&code, text), 0);
 	return scan(text);
 }
@@ -224,27 +228,197 @@ static void what_was_missing_is_of_its_patient_when_it_is_found(void **state)
 	must_say(scan(PACK "1"),
 	         "the wrapper or bag of the finger tourniquet, green, M that case 1 did not account for");
 	card(CARD_FOUND);
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1, .old = true}),
-	         "entered for case 1");
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1}), "entered for case 1");
 	assert_int_equal(kept_of(EV_FOUND_AFTER)->case_no, 1);
 }
 
-static void a_slip_is_found_again_in_the_record(void **state)
+static const char *slip(int copy)
 {
-	(void)state;
+	core.reads = (struct reads){0};
+	return own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = copy});
+}
+
+static const char *slip_with(int number, int copy, int32_t proof)
+{
+	return own((struct own_code){
+	    .kind = OWN_SLIP, .number = number, .copy = copy, .proof = proof, .old = !proof});
+}
+
+static void case_with_its_slip(void)
+{
 	begin_case();
 	scan(PACK "1");
 	end_case(1);
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1, .old = true}),
-	         "was not printed yet");
+}
+
+static void print_again(int copy)
+{
+	struct event e = {.kind = EV_SLIP_QUEUED,
+	                  .case_no = 1,
+	                  .room = 1,
+	                  .n = 1,
+	                  .what = SLIP_RECONCILIATION,
+	                  .other = copy};
+	assert_int_equal(core_store(&core, &e, 1, NULL), 0);
+}
+
+static void a_slip_is_seen_once_its_paper_was_made(void **state)
+{
+	(void)state;
+	case_with_its_slip();
+	must_say(slip(1), "was not printed yet");
 	slip_is_written(1);
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 2, .old = true}),
-	         "has no copy 2");
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 1, .old = true}), "of case 1");
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 1, .copy = 2, .old = true}),
-	         "was seen before");
-	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 9, .copy = 1, .old = true}),
-	         "not of this station");
+	must_say(slip(1), "Slip 0000001 of case 1, copy 1, seen: this paper came out.");
+	assert_int_equal(kept_of(EV_SLIP_STATE)->other, 1);
+	must_say(slip(1),
+	         "copy 1, was seen before. If two papers of it lie here, only one goes into the notes");
+}
+
+/* That a second copy was asked for makes no paper of the first. */
+static void each_copy_is_seen_only_once_it_was_made_itself(void **state)
+{
+	(void)state;
+	case_with_its_slip();
+	print_again(2);
+	must_say(slip(1), "copy 1, was not printed yet");
+	must_say(slip(2), "copy 2, was not printed yet");
+	struct event made = {
+	    .kind = EV_SLIP_STATE, .room = 1, .case_no = 1, .n = 1, .what = SLIP_SENT, .other = 2};
+	assert_int_equal(core_store(&core, &made, 1, NULL), 0);
+	made.what = SLIP_WAITING; /* it may lie half printed before whoever fills in paper */
+	assert_int_equal(core_store(&core, &made, 1, NULL), 0);
+	must_say(slip(1), "copy 1, was not printed yet");
+	must_say(slip(2), "copy 2, seen");
+}
+
+static void of_two_papers_of_a_slip_only_one_goes_into_the_notes(void **state)
+{
+	(void)state;
+	case_with_its_slip();
+	slip_is_written(1);
+	print_again(2);
+	struct event made = {
+	    .kind = EV_SLIP_STATE, .room = 1, .case_no = 1, .n = 1, .what = SLIP_DONE, .other = 2};
+	assert_int_equal(core_store(&core, &made, 1, NULL), 0);
+	must_say(slip(2), "copy 2, seen");
+	must_say(slip(1),
+	         "copy 1: copy 2 of it was seen before. Only one goes into the notes: destroy this one.");
+}
+
+static void a_paper_that_the_key_did_not_prove_is_not_ours(void **state)
+{
+	(void)state;
+	int32_t right = slip_proof(core.seal, core.station.site, core.station.number, 1, 1);
+	case_with_its_slip();
+	slip_is_written(1);
+	must_say(slip_with(1, 1, right % 999999 + 1), "copy 1, is not ours");
+	must_say(slip_with(1, 1, 0), "bears a longer code");
+	must_say(slip_with(9, 1, 1), "Slip 0000009, copy 1, is not ours");
+	must_say(slip_with(9, 1, 0), "is not in this record");
+	core.guesses = (struct guesses){0};
+	must_say(slip_with(1, 2, 1), "Slip 0000001 has no copy 2: this paper is not ours");
+	must_say(slip(1), "seen: this paper came out");
+}
+
+/* Both places went back together, say: the record knows nothing of it, the key does. */
+static void a_paper_that_is_newer_than_the_record_is_never_foreign(void **state)
+{
+	(void)state;
+	case_with_its_slip();
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 9, .copy = 1}),
+	         "Slip 0000009, copy 1, is of this station and newer than this record");
+	must_say(slip(2), "Slip 0000001, copy 2, is of this station and newer than this record");
+	assert_int_equal(guesses_words(&core.guesses, core_now(&core), NULL), 0);
+	core.station.number = 7;
+	must_say(own((struct own_code){.kind = OWN_SLIP,
+	                               .number = 9,
+	                               .copy = 1,
+	                               .proof = slip_proof(core.seal, core.station.site, 0, 9, 1),
+	                               .station = 7}),
+	         "is not ours");
+	core.station.number = 0;
+}
+
+static const char *typed(const char *name, struct own_code code)
+{
+	char text[OWN_CODE_MAX];
+	n_kept = 0;
+	memcpy(code.site, core.station.site, 3);
+	assert_int_equal(own_code_write(&code, text), 0);
+	return core_scan(&core, &(struct scan){.scanner = name,
+	                                       .room = 1,
+	                                       .aim = "",
+	                                       .data = text,
+	                                       .size = strlen(text),
+	                                       .flags = EVENT_KEYED})
+	    ->said;
+}
+
+static void a_slip_whose_code_is_typed_says_so(void **state)
+{
+	(void)state;
+	struct own_code code = {.kind = OWN_SLIP, .number = 1, .copy = 1};
+	case_with_its_slip();
+	slip_is_written(1);
+	code.proof = slip_proof(core.seal, core.station.site, core.station.number, 1, 1);
+	must_say(typed("keyed", code), "copy 1, typed: somebody read the code of this paper, no scanner did");
+	assert_int_equal(kept_of(EV_SLIP_STATE)->flags & EVENT_KEYED, EVENT_KEYED);
+}
+
+static void who_types_guesses_under_many_names_is_one(void **state)
+{
+	(void)state;
+	struct own_code code = {.kind = OWN_SLIP, .number = 9, .copy = 1};
+	char name[8];
+	for (int i = 0; i < GUESSES_IN_A_MINUTE; i++) {
+		snprintf(name, sizeof name, "me-%d", i);
+		code.proof = i + 1;
+		must_say(typed(name, code), "is not ours");
+	}
+	must_say(typed("me", code), "no slip is answered for a minute");
+	must_say(own(code), "is not ours"); /* a scanner's reads are another's */
+}
+
+/* As a record of format 1 has it. */
+static void a_paper_of_an_earlier_version_is_taken_as_such(void **state)
+{
+	(void)state;
+	struct event e = {.kind = EV_SLIP_QUEUED,
+	                  .case_no = 1,
+	                  .room = 1,
+	                  .at = core_now(&core),
+	                  .n = 5,
+	                  .what = SLIP_RECONCILIATION,
+	                  .other = 1};
+	case_with_its_slip();
+	assert_int_equal(record_append(core.record, &e, 1, NULL), 0);
+	assert_int_equal(station_apply(&core.station, &e), 0);
+	slip_is_written(5);
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 5, .copy = 1}), "is not ours");
+	must_say(slip_with(5, 1, 0), "seen: this paper came out. Its code is of an earlier version");
+}
+
+static void who_guesses_is_not_answered_for_a_minute(void **state)
+{
+	(void)state;
+	_cleanup_(json_drop) json_t *faults = json_array();
+	case_with_its_slip();
+	slip_is_written(1);
+	for (int i = 1; i <= GUESSES_IN_A_MINUTE; i++) {
+		assert_int_equal(guesses_words(&core.guesses, core_now(&core), NULL), 0);
+		must_say(slip_with(9, 1, i), "is not ours");
+	}
+	must_say(slip(1), "no slip is answered for a minute");
+	assert_non_null(kept_of(EV_REFUSED));
+	must_say(slip_with(9, 1, 9), "no slip is answered for a minute");
+	must_say(card(CARD_NEW_CASE), "opened"); /* everything else goes on */
+	teller_faults(&core, faults);
+	must_say(json_string_value(json_array_get(faults, 0)), "Scanner hand-1: five slip codes");
+	card(CARD_CANCEL);
+	core.reads = (struct reads){0};
+	core.guesses.list[0].silenced.boot_ms -= 60000;
+	must_say(card(CARD_YES), "ended as cancelled");
+	must_say(slip(1), "seen: this paper came out");
 }
 
 static void what_is_typed_is_marked_as_typed(void **state)
@@ -267,7 +441,15 @@ int main(void)
 	    TEST(a_half_that_gives_way_to_others_is_told),
 	    TEST(a_pack_of_an_earlier_case_is_refused),
 	    TEST(what_was_missing_is_of_its_patient_when_it_is_found),
-	    TEST(a_slip_is_found_again_in_the_record),
+	    TEST(a_slip_is_seen_once_its_paper_was_made),
+	    TEST(each_copy_is_seen_only_once_it_was_made_itself),
+	    TEST(of_two_papers_of_a_slip_only_one_goes_into_the_notes),
+	    TEST(a_paper_that_the_key_did_not_prove_is_not_ours),
+	    TEST(a_paper_that_is_newer_than_the_record_is_never_foreign),
+	    TEST(a_slip_whose_code_is_typed_says_so),
+	    TEST(who_types_guesses_under_many_names_is_one),
+	    TEST(a_paper_of_an_earlier_version_is_taken_as_such),
+	    TEST(who_guesses_is_not_answered_for_a_minute),
 	    TEST(what_is_typed_is_marked_as_typed),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

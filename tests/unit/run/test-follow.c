@@ -207,6 +207,9 @@ static const char *scan(struct own_code own, const char *text)
 	char code[OWN_CODE_MAX];
 	memcpy(own.site, core.station.site, sizeof core.station.site);
 	own.room = own.kind == OWN_CARD || own.kind == OWN_DIGIT;
+	if (own.kind == OWN_SLIP && !own.old && !own.proof)
+		own.proof =
+		    slip_proof(core.seal, core.station.site, core.station.number, own.number, own.copy);
 	if (!text) {
 		assert_int_equal(own_code_write(&own, code), 0);
 		text = code;
@@ -270,8 +273,8 @@ static void a_slip_of_which_the_record_cannot_be_asked_is_not_called_foreign(voi
 {
 	(void)state;
 	starts_after("slip-queued", 1, "slip:3", "torn");
-	must_say(OWN(.kind = OWN_SLIP, .number = 3, .copy = 1, .old = true), "could not be asked");
-	must_say(OWN(.kind = OWN_SLIP, .number = 4, .copy = 1, .old = true), "is not of this station");
+	must_say(OWN(.kind = OWN_SLIP, .number = 3, .copy = 1), "could not be asked");
+	must_say(OWN(.kind = OWN_SLIP, .number = 4, .copy = 1, .proof = 1), "is not ours");
 }
 
 /* --- slips that the station remembers no longer ----------------------------------------------------- */
@@ -301,19 +304,19 @@ static void a_slip_that_nobody_saw_is_seen_however_old_it_is(void **state)
 	assert_null(station_slip(&core.station, 1));
 	assert_int_equal(core.station.older_unseen, 2);
 	int unseen = core.station.n_unseen;
-	must_say(OWN(.kind = OWN_SLIP, .number = 1, .copy = 1, .old = true),
-	         "Slip 0000001 of case 1, copy 1, seen");
+	must_say(OWN(.kind = OWN_SLIP, .number = 1, .copy = 1), "Slip 0000001 of case 1, copy 1, seen");
 	assert_int_equal(core.station.n_unseen, unseen);
 	assert_int_equal(core.station.older_unseen, 1);
 	OWN(.kind = OWN_CARD, .meaning = CARD_NEXT);
 	for (int i = 3; i < 9; i++) /* what was read before counts as another read */
-		OWN(.kind = OWN_SLIP, .number = i, .copy = 1, .old = true);
+		OWN(.kind = OWN_SLIP, .number = i, .copy = 1);
 	struct slip slip;
-	assert_int_equal(record_slip_of(core.record, 1, &slip), 1);
+	struct paper paper;
+	assert_int_equal(record_slip_of(core.record, 1, 1, &slip, &paper), 1);
 	assert_int_equal(slip.state, SLIP_SEEN);
 	core.reads = (struct reads){0};
-	must_say(OWN(.kind = OWN_SLIP, .number = 1, .copy = 1, .old = true), "Slip 0000001 was seen before");
-	must_say(OWN(.kind = OWN_SLIP, .number = 2, .copy = 1, .old = true), "was not printed yet");
+	must_say(OWN(.kind = OWN_SLIP, .number = 1, .copy = 1), "Slip 0000001, copy 1, was seen before");
+	must_say(OWN(.kind = OWN_SLIP, .number = 2, .copy = 1), "was not printed yet");
 	store((struct event){
 	    .kind = EV_SLIP_QUEUED, /* a further copy of the other: it is among the latest again */
 	    .case_no = 2,

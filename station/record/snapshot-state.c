@@ -38,6 +38,8 @@ static const struct snapshot_part parts[] = {
 	PART(last_case_no, PART_STATE),
 	PART(last_slip_no, PART_STATE),
 	PART(last_item_no, PART_STATE),
+	PART(backup_seq, PART_STATE),
+	PART(backup_ms, PART_STATE),
 	ARRAY(idle_asked, PART_BY_ROOM),
 	ARRAY(idle_n, PART_BY_ROOM),
 	ARRAY(idle_last, PART_BY_ROOM),

@@ -52,8 +52,8 @@ int core_room_index(const struct core *c, int32_t room)
 static void weigh(struct core *c)
 {
 	char proof[500];
-	const char *const all[] = {c->doubt.aside, proof, c->doubt.record, c->doubt.diverged,
-	                           c->doubt.storage};
+	const char *const all[] = {c->doubt.aside,    proof,           c->doubt.newer, c->doubt.record,
+	                           c->doubt.diverged, c->doubt.storage};
 	char words[300];
 	size_t used = 0;
 	proof_doubt(&c->station.proof, proof, sizeof proof);
@@ -500,6 +500,18 @@ static int look_up_slip(struct core *c, struct input *in, int32_t number, int32_
 	return n;
 }
 
+/* What was counted since is on paper alone, and its numbers may be given out again. */
+static void doubt_newer(struct core *c, const struct input *in)
+{
+	snprintf(c->doubt.newer, sizeof c->doubt.newer,
+	         "slip %07d, copy %d, is newer than this record: an older one was put back: count by hand, "
+	         "and tell "
+	         "whoever looks after the station",
+	         (int)in->number, (int)in->copy);
+	log_line("%s", c->doubt.newer);
+	weigh(c);
+}
+
 /* YES to a slip that was read in another room. Records of format 1 do not say which copy it was: the last. */
 static int look_up_asked(struct core *c, struct input *in, int room_index)
 {
@@ -542,6 +554,8 @@ void core_look_up(struct core *c, struct input *in)
 		could_not_ask(in, n);
 	if (in->act == ACT_SLIP)
 		look_at_guesses(c, in);
+	if (in->act == ACT_SLIP && in->newer && !in->unanswered)
+		doubt_newer(c, in);
 }
 
 int core_read(struct core *c, const struct scan *s, struct input *in)

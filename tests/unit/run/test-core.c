@@ -328,6 +328,7 @@ static void a_paper_that_is_newer_than_the_record_is_never_foreign(void **state)
 	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 9, .copy = 1}),
 	         "Slip 0000009, copy 1, is of this station and newer than this record");
 	must_say(slip(2), "Slip 0000001, copy 2, is of this station and newer than this record");
+	must_say(core.distrust, "slip 0000001, copy 2, is newer than this record: an older one was put back");
 	assert_int_equal(guesses_words(&core.guesses, core_now(&core), NULL), 0);
 	core.station.number = 7;
 	must_say(own((struct own_code){.kind = OWN_SLIP,

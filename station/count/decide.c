@@ -82,12 +82,23 @@ void refuse_unasked(struct turn *t)
 	    "not help, count it by hand on the paper sheet.");
 }
 
+int input_is_lost(const struct station *st, const struct input *in)
+{
+	return in->newer && in->slip.number != in->number && in->number <= st->last_slip_no;
+}
+
 /* A paper whose digits this station did not give it. */
 static void refuse_strange(struct turn *t)
 {
 	const struct input *in = t->in;
 	int known = in->slip.number == in->number;
-	if (in->newer)
+	if (input_is_lost(t->station, in))
+		turn_refuse(
+		    t,
+		    "Slip %07d, copy %d, is of this station and was made before an older record was put "
+		    "back: this record lacks it. Keep it in the notes: it says what was counted.",
+		    (int)in->number, (int)in->copy);
+	else if (in->newer)
 		turn_refuse(t,
 		            "Slip %07d, copy %d, is of this station and newer than this record: was an older "
 		            "record put back? Count by hand, and tell whoever looks after the station.",

@@ -96,6 +96,10 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
  * and slip_room are the caller's. 1, or 0 where none is held. */
 int held_input(const struct station *st, int32_t room, struct moment now, struct input *in);
 
+/* Whether a slip that is newer than the record has a number which that has left out: after an older record was put back,
+ * numbers go on past those that may have been given out. */
+int input_is_lost(const struct station *st, const struct input *in);
+
 /* What comes next on this sheet, or in this room where it has none (case_no 0). */
 void next_step(const struct station *st, const struct sheet *s, int32_t room, struct moment now,
                struct next *out);

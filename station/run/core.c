@@ -554,7 +554,7 @@ void core_look_up(struct core *c, struct input *in)
 		could_not_ask(in, n);
 	if (in->act == ACT_SLIP)
 		look_at_guesses(c, in);
-	if (in->act == ACT_SLIP && in->newer && !in->unanswered)
+	if (in->act == ACT_SLIP && in->newer && !in->unanswered && !input_is_lost(&c->station, in))
 		doubt_newer(c, in);
 }
 

@@ -340,6 +340,22 @@ static void a_paper_that_is_newer_than_the_record_is_never_foreign(void **state)
 	core.station.number = 0;
 }
 
+/* It is known then that an older record was put back, and numbers have gone on past those that it lacks. */
+static void a_paper_of_a_number_that_was_left_out_is_kept_and_no_further_doubt(void **state)
+{
+	(void)state;
+	struct event e = {
+	    .kind = EV_SLIP_QUEUED, .case_no = 1, .room = 1, .n = 10001, .what = SLIP_ADDENDUM, .other = 1};
+	case_with_its_slip();
+	assert_int_equal(core_store(&core, &e, 1, NULL), 0);
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 9, .copy = 1}),
+	         "was made before an older record was put back: this record lacks it");
+	assert_string_equal(core.distrust, "");
+	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 10002, .copy = 1}),
+	         "newer than this record");
+	must_say(core.distrust, "slip 0010002");
+}
+
 static const char *typed(const char *name, struct own_code code)
 {
 	char text[OWN_CODE_MAX];
@@ -447,6 +463,7 @@ int main(void)
 	    TEST(of_two_papers_of_a_slip_only_one_goes_into_the_notes),
 	    TEST(a_paper_that_the_key_did_not_prove_is_not_ours),
 	    TEST(a_paper_that_is_newer_than_the_record_is_never_foreign),
+	    TEST(a_paper_of_a_number_that_was_left_out_is_kept_and_no_further_doubt),
 	    TEST(a_slip_whose_code_is_typed_says_so),
 	    TEST(who_types_guesses_under_many_names_is_one),
 	    TEST(a_paper_of_an_earlier_version_is_taken_as_such),

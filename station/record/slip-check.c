@@ -36,12 +36,14 @@ static int check_event(struct record *r, int64_t seq, const char *hash, char wor
 static int check_slip(struct record *r, const json_t *payload, char words[SLIP_CHECK_WORDS])
 {
 	struct slip slip;
+	struct paper paper = {0};
 	int64_t number = json_number(payload, "slip", 0), copy = json_number(payload, "copy", 0),
 	        case_no = json_number(payload, "case", 0);
-	int n = number > 0 && number <= INT32_MAX ? record_slip_of(r, (int32_t)number, &slip) : 0;
+	int fits = number > 0 && number <= INT32_MAX && copy > 0 && copy <= INT32_MAX;
+	int n = fits ? record_slip_of(r, (int32_t)number, (int32_t)copy, &slip, &paper) : 0;
 	if (n < 0)
 		return n;
-	if (n == 0 || slip.case_no != case_no || copy > slip.copy) {
+	if (n == 0 || slip.case_no != case_no || !paper.queued) {
 		snprintf(words, SLIP_CHECK_WORDS, "%s: it knows no copy %lld of slip %lld of case %lld",
 		         other, (long long)copy, (long long)number, (long long)case_no);
 		return SLIP_OTHER;

@@ -91,8 +91,9 @@ static int send_job(struct daemon *d, const struct slip *s, int again)
  * negative errno. */
 static int unseen(struct daemon *d, int32_t number, struct slip *out)
 {
+	struct paper paper;
 	const struct slip *s = station_slip(&d->core.station, number);
-	int n = s ? 1 : record_slip_of(d->core.record, number, out);
+	int n = s ? 1 : record_slip_of(d->core.record, number, 1, out, &paper);
 	if (s)
 		*out = *s;
 	if (n < 0)

@@ -126,7 +126,8 @@ enum event_field {
 	X(NEXT, "next", 0)                                 /* stands between two equal answers (rule 22) */ \
 	X(UNDONE, "undone", F_REF)                         /* ref: the first event of the step */ \
 	X(ITEM_USED, "item-used", F_ITEM | F_THING | F_N)  /* at the end of a case; n: 1 came back */ \
-	X(CORRECTION, "correction", F_TEXT) /* after the end, on the case that it corrects */ \
+	/* after the end, on the case that it corrects; of the station: ref, an event that it could not follow, is dealt with */ \
+	X(CORRECTION, "correction", F_REF | F_TEXT) \
 	X(FOUND_AFTER, "found-after", F_THING | F_TEXT)    /* rule 21, on the case that it came from */ \
 	/* a stored scan (count/held.h), at when it was made; item: place in its batch, text: scanner */ \
 	X(HELD, "scan-held", F_ITEM | WHAT_IS(HELD) | F_DIGIT | F_N | F_OTHER | F_PROOF | F_THING | F_TEXT) \

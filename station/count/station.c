@@ -418,9 +418,9 @@ static void apply_incarnation(struct station *st, const struct event *e)
 	proof_apply(&st->proof, e);
 }
 
-static void settle(struct station *st, const char *text)
+static void settle(struct station *st, const struct event *correction)
 {
-	int64_t seq = settled_event(text);
+	int64_t seq = settled_event(correction);
 	unfollowed_settle(st, seq);
 	proof_settle(&st->proof, seq);
 }
@@ -482,7 +482,7 @@ int station_apply(struct station *st, const struct event *e)
 		else if (e->kind == EV_ASKED)
 			apply_idle_asked(st, e);
 		else if (e->kind == EV_CORRECTION)
-			settle(st, e->text);
+			settle(st, e);
 		break;
 	case EV_KEY:
 		proof_apply(&st->proof, e);

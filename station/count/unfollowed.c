@@ -59,11 +59,13 @@ int unfollowed_has(const struct station *st, int64_t seq)
 	return st->more_unfollowed > 0;
 }
 
-int64_t settled_event(const char *text)
+int64_t settled_event(const struct event *correction)
 {
 	long long seq = 0;
 	int used = 0;
-	return sscanf(text, "event %18lld: %n", &seq, &used) == 1 && used ? seq : 0;
+	if (correction->ref || correction->format != 1)
+		return correction->ref;
+	return sscanf(correction->text, "event %18lld: %n", &seq, &used) == 1 && used ? seq : 0;
 }
 
 void unfollowed_settle(struct station *st, int64_t seq)

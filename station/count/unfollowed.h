@@ -4,13 +4,12 @@
 
 #include "count/station.h"
 
-/* What a person says who has dealt with one: a correction of the station, "event 17: the line was imported again". */
-#define UNFOLLOWED_SETTLED "event %lld: %s"
-
 /* 1 where it is on the list, or may be one of those that are only counted. */
 int unfollowed_has(const struct station *st, int64_t seq);
 
-int64_t settled_event(const char *text); /* the event that such a text names, 0 none */
+/* The event that somebody has dealt with, 0 none: a correction of the station names it in `ref`; in format 1 its text did,
+ * "event 17: the line was imported again". */
+int64_t settled_event(const struct event *correction);
 
 /* Takes it off the list. */
 void unfollowed_settle(struct station *st, int64_t seq);

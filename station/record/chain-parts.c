@@ -184,7 +184,9 @@ static int add_marks(struct marks *all, struct marks *more)
 	if (!list)
 		return -ENOMEM;
 	memcpy(list + all->count, more->list, sizeof *list * more->count);
-	*all = (struct marks){list, all->count + more->count, all->count + more->count};
+	all->list = list;
+	all->count += more->count;
+	all->room = all->count;
 	return 0;
 }
 

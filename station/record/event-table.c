@@ -199,8 +199,15 @@ static const struct {
 	enum event_kind kind;
 	uint32_t fields;
 } since_2[] = {
-    {EV_SLIP_QUEUED, F_PROOF | F_TEXT}, {EV_HELD, F_PROOF}, {EV_POINT, F_TEXT},  {EV_PAID, F_OTHER},
-    {EV_CASE_ENDED, F_OTHER},           {EV_KEY, F_KEY},    {EV_SEALED, F_SEAL}, {EV_INCARNATION, F_HEAD},
+    {EV_SLIP_QUEUED, F_PROOF | F_TEXT},
+    {EV_HELD, F_PROOF},
+    {EV_POINT, F_TEXT},
+    {EV_CORRECTION, F_REF},
+    {EV_PAID, F_OTHER},
+    {EV_CASE_ENDED, F_OTHER},
+    {EV_KEY, F_KEY},
+    {EV_SEALED, F_SEAL},
+    {EV_INCARNATION, F_HEAD},
 };
 
 uint32_t event_fields_in(int format, enum event_kind kind)

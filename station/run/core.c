@@ -249,7 +249,9 @@ static int load(struct core *c, struct error *e)
 /* Everything that reads the record before the first event of this start. */
 static int read_record(struct core *c, struct error *e)
 {
-	int n = record_open(&c->record, c->folder, e);
+	int n = record_open(&c->record, c->folder, e); /* makes the folder, and holds it */
+	if (n == 0)
+		n = seal_open(&c->seal, c->folder, e);
 	if (n == 0)
 		n = load(c, e);
 	if (n == 0)
@@ -266,8 +268,6 @@ static int open_record(struct core *c, struct error *e)
 	log_line("%s", e->text);
 	core_close(c);
 	n = aside_put(c->folder, e);
-	if (n == 0)
-		n = seal_open(&c->seal, c->folder, e);
 	if (n < 0)
 		return n;
 	c->station.released = RELEASED;
@@ -289,9 +289,7 @@ int core_open_noting(struct core *c, const char *folder, const char *head, struc
 	snprintf(c->folder, sizeof c->folder, "%s", folder);
 	c->station.released = RELEASED;
 	int sound = sound_read(&c->settings, &c->station, folder, c->settings_fault);
-	int n = seal_open(&c->seal, folder, e);
-	if (n == 0)
-		n = open_record(c, e);
+	int n = open_record(c, e);
 	if (n == 0 && (!sound || sound_keep(folder, e) < 0))
 		log_line("%s", sound ? e->text : c->settings_fault);
 	if (n == 0) {

@@ -460,7 +460,8 @@ static json_t *do_settle(struct client *c, const json_t *q)
 		    "that event is not among those that somebody must deal with: see 'bandtally status'");
 	if (!*what || strlen(what) > 170)
 		return no("say in 1 to 170 bytes what was done about it: it stays in the record");
-	snprintf(ev.text, sizeof ev.text, UNFOLLOWED_SETTLED, (long long)seq, what);
+	ev.ref = seq;
+	snprintf(ev.text, sizeof ev.text, "%s", what);
 	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
 }
 

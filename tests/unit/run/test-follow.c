@@ -107,11 +107,24 @@ static void what_the_station_lost_is_said_until_somebody_dealt_with_it(void **st
 	store((struct event){.kind = EV_STAFF_SET, .staff = {1, "SCRUB-1", STAFF_PRACTITIONER, 1, 0}});
 	assert_non_null(strstr(core.distrust, words));
 	struct event settled = {.kind = EV_CORRECTION};
-	snprintf(settled.text, sizeof settled.text, UNFOLLOWED_SETTLED, (long long)seq, "imported again");
+	snprintf(settled.text, sizeof settled.text, "event %lld: imported again", (long long)seq);
+	store(settled); /* what somebody typed names no event */
+	assert_non_null(strstr(core.distrust, words));
+	settled.ref = seq;
 	store(settled);
 	assert_string_equal(core.distrust, "");
 	starts_after("stopped", 0, "", "x");
 	assert_string_equal(core.distrust, "");
+}
+
+static void in_the_first_format_its_text_names_what_was_dealt_with(void **state)
+{
+	(void)state;
+	int64_t seq = starts_after("line-set", 0, "", "no JSON at all");
+	struct event settled = {.kind = EV_CORRECTION, .format = 1};
+	snprintf(settled.text, sizeof settled.text, "event %lld: imported again", (long long)seq);
+	store(settled);
+	assert_int_equal(core.station.n_unfollowed, 0);
 }
 
 static void more_than_can_be_noted_are_counted(void **state)
@@ -361,6 +374,7 @@ int main(void)
 	    STATION_TEST(numbers_that_are_owed_are_counted_past_the_list),
 	    STATION_TEST(what_changes_nothing_is_no_reason_to_count_by_hand),
 	    STATION_TEST(what_the_station_lost_is_said_until_somebody_dealt_with_it),
+	    STATION_TEST(in_the_first_format_its_text_names_what_was_dealt_with),
 	    STATION_TEST(more_than_can_be_noted_are_counted),
 	    STATION_TEST(a_case_whose_opening_cannot_be_read_is_open_and_marked),
 	    STATION_TEST(a_case_whose_end_cannot_be_read_has_ended),

@@ -233,6 +233,23 @@ static void only_the_key_says_the_format(void **state)
 	buf_free(&out);
 }
 
+/* What a kind got later was never written in the first format: there it is no field of its own. */
+static void the_first_format_has_only_the_fields_that_it_had(void **state)
+{
+	static const char text[] =
+	    "{\"kind\":\"sign-out-point\",\"n\":1,\"seq\":1,\"text\":\"x\",\"v\":1,\"what\":1}";
+	static const char later[] =
+	    "{\"kind\":\"sign-out-point\",\"n\":1,\"seq\":1,\"text\":\"x\",\"v\":2,\"what\":\"yes\"}";
+	struct event e;
+	struct buf again = {0};
+	(void)state;
+	assert_int_equal(event_read_canonical(&e, text, sizeof text - 1), 0);
+	assert_int_equal(event_read_exactly(&e, text, sizeof text - 1, &again, NULL), -EILSEQ);
+	assert_int_equal(event_read_exactly(&e, later, sizeof later - 1, &again, NULL), 0);
+	assert_string_equal(e.text, "x");
+	buf_free(&again);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -243,6 +260,7 @@ int main(void)
 	    cmocka_unit_test(what_is_new_is_written_in_the_latest_format),
 	    cmocka_unit_test(a_value_without_a_name_is_read_by_nobody),
 	    cmocka_unit_test(only_the_key_says_the_format),
+	    cmocka_unit_test(the_first_format_has_only_the_fields_that_it_had),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

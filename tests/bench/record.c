@@ -41,7 +41,7 @@ static int64_t make_record(const char *folder, int cases)
 	if (record_open(&r, folder, &e) < 0 || history_init(&h, r, 1, 2000) < 0)
 		die("cannot begin", e.text[0] ? e.text : h.error.text);
 	for (int i = 0; i < cases; i++)
-		if (history_case(&h, 1 + i % 2) < 0)
+		if (history_case(&h, 1 + i % 2) < 0 || history_seen(&h) < 0)
 			die("a case", h.error.text);
 	if (history_flush(&h) < 0)
 		die("the last cases", h.error.text);

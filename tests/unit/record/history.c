@@ -306,6 +306,20 @@ int history_case(struct history *h, int32_t room)
 	return play(h, room, by_the_book);
 }
 
+int history_seen(struct history *h)
+{
+	const struct slip *s = station_slip(&h->st, h->st.last_slip_no);
+	if (!s)
+		return 0;
+	struct event e = {.kind = EV_SLIP_STATE,
+	                  .case_no = s->case_no,
+	                  .room = s->room,
+	                  .n = s->number,
+	                  .what = SLIP_SEEN,
+	                  .other = s->copy};
+	return history_store(h, &e, 1);
+}
+
 static int any_case(struct history *h, int32_t room)
 {
 	int n = station_sheet_of_room(&h->st, room) >= 0 && any(h, 2) ? card(h, room, CARD_SUSPEND) : 0;

@@ -44,6 +44,9 @@ struct sheet history_scrubbed(const struct sheet *s);
 /* One finger, tourniquet and forceps, two people: sixteen scans in 40 minutes, to the slip that was seen. */
 int history_case(struct history *h, int32_t room);
 
+/* The last slip was printed and read back, whatever the history made of it: else a station would go on to print it. */
+int history_seen(struct history *h);
+
 /* Anything: a card that fits or does not, a pack, a badge, time that passes, a power cut, stores at work. */
 int history_step(struct history *h);
 

@@ -209,9 +209,10 @@ static int32_t who_is(const struct operation *o, const struct sheet *s, int plac
 	case TEAM_PLACES:
 		break;
 	}
-	int field = team_place_of(&s->team, o->field), circulating = team_place_of(&s->team, o->circulating);
-	if (s->asked.what ==
-	    Q_HANDOVER_OUT) /* who leaves, or else who takes the place of one who is not here */
+	int field = (int)team_place_of(&s->team, o->field),
+	    circulating = (int)team_place_of(&s->team, o->circulating);
+	/* who leaves, or else who takes the place of one who is not here */
+	if (s->asked.what == Q_HANDOVER_OUT)
 		return team_place_of(&s->team, o->leaves) ? o->leaves
 		       : !field                           ? o->field
 		       : !circulating                     ? o->circulating

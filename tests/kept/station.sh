@@ -37,10 +37,11 @@ slips_hold() { # FOLDER
 folders=0 cases=0
 for kept in "$source"/tests/kept/format-*/*/; do
 	kept=${kept%/}
-	name=$(basename "$kept")
+	name=$(basename "$(dirname "$kept")")-$(basename "$kept")
 	data=$root/$name
 	mkdir "$data"
 	cp "$kept"/*.* "$data"
+	[ ! -d "$kept/head" ] || cp -r "$kept/head" "$data"
 	chmod 600 "$data/station.key"
 	read -r events hash <"$kept/chain.txt"
 	expect_chain "$data/record.db" "$events" "$hash" || fail "$name does not verify: $(cat "$root/out")"
@@ -62,4 +63,4 @@ for kept in "$source"/tests/kept/format-*/*/; do
 	echo "ok $name"
 	folders=$((folders + 1))
 done
-[ "$folders" -ge 7 ] && [ "$cases" -ge 7 ] || fail "only $folders folders with $cases open cases were tried"
+[ "$folders" -ge 10 ] && [ "$cases" -ge 7 ] || fail "only $folders folders with $cases open cases were tried"

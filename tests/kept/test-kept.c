@@ -683,8 +683,49 @@ static void an_event_that_is_left_out_and_another_expectation_are_noticed(void *
 	each_file("format-*/*/record.db", is_noticed_when_left_out);
 }
 
+/* --- keeping what this version writes ---------------------------------------------------------------------- */
+
+static void write_text(const char *folder, const char *name, const char *text)
+{
+	char path[PATH_MAX + 16];
+	snprintf(path, sizeof path, "%s/%s", folder, name);
+	FILE *f = fopen(path, "we");
+	if (!f || fputs(text, f) < 0 || fclose(f) != 0)
+		fail_msg("cannot write %s", path);
+}
+
+static const char *to_note; /* --note FOLDER */
+
+/* A data folder that this version has just written is noted once and for all: chain.txt and state.txt, and on the
+ * terminal the kinds of its events. */
+static void a_folder_is_noted(void **state)
+{
+	char hex[2 * CHAIN_BYTES + 1], said[128];
+	_cleanup_(buf_free) struct buf text = {0};
+	struct chain chain;
+	int64_t events = 0;
+	(void)state;
+	struct record *r = kept_record(to_note);
+	struct station *st = new_station(copy);
+	assert_int_equal(record_verify(r, &events, &chain, &e), 0);
+	assert_int_equal(record_load(r, st, &e), 0);
+	chain_hex(&chain, hex);
+	snprintf(said, sizeof said, "%" PRId64 " %s\n", events, hex);
+	state_text(st, &text);
+	write_text(to_note, "chain.txt", said);
+	write_text(to_note, "state.txt", text.data);
+	assert_int_equal(record_each(r, 0, note_kind, NULL, &e), 0);
+	for (int k = 0; k < EV_KINDS; k++)
+		if (kinds[k])
+			puts(event_name((enum event_kind)k));
+	drop_station(st);
+	record_close(r);
+	drop_copy();
+}
+
 int main(int argc, char **argv)
 {
+	const struct CMUnitTest notes[] = {cmocka_unit_test_teardown(a_folder_is_noted, teardown)};
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test_teardown(each_record_loads_and_its_chain_is_the_one_that_was_noted, teardown),
 	    cmocka_unit_test_teardown(each_record_goes_on_in_the_format_of_today, teardown),
@@ -698,9 +739,11 @@ int main(int argc, char **argv)
 	    cmocka_unit_test_teardown(an_event_that_is_left_out_and_another_expectation_are_noticed,
 	                              teardown),
 	};
+	to_note = argc == 3 && strcmp(argv[1], "--note") == 0 ? argv[2] : NULL;
 	updating = argc == 2 && strcmp(argv[1], "--update") == 0;
 	setenv("TZ", "UTC", 1); /* where the records were made */
 	if (access("/dev/shm", W_OK) == 0)
 		setenv("TMPDIR", "/dev/shm", 0); /* no disk is waited for: durability is tested elsewhere */
-	return cmocka_run_group_tests(tests, NULL, NULL);
+	return to_note ? cmocka_run_group_tests(notes, NULL, NULL)
+	               : cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -99,7 +99,7 @@ void slip_codes(struct slip *s, struct error *e)
 	char of_record[80] = "";
 	if (*record)
 		snprintf(of_record, sizeof of_record, "Record: %s", record);
-	if (fit(s, &s->own, "Scan this code when the paper is in the notes", json_text(s->document, "code"),
+	if (fit(s, &s->own, "When this paper is in your hand, scan this code", json_text(s->document, "code"),
 	        &own, e) < 0)
 		return;
 	if (s->has_jws && fit(s, &s->jws, "Signed summary (JWS): check with the station's public key",

@@ -380,6 +380,14 @@ static void put_entries(const struct making *m)
 	}
 	for (int i = 0; i < m->s->n_notes; i++)
 		json_array_append_new(notes, text(m->s->notes[i], 300));
+	if (m->s->left_out) {
+		char line[200];
+		snprintf(line, sizeof line,
+		         "%d further entries of this case are in the record alone: they found no place on "
+		         "this paper.",
+		         m->s->left_out);
+		json_array_append_new(notes, text(line, 200));
+	}
 	for (int i = 0; i < m->s->sheet.n_digits; i++)
 		if (m->s->sheet.digits[i].gap) {
 			char line[200];

@@ -31,7 +31,9 @@ static void mark_undone(struct telling *t, int undo)
 	}
 }
 
-#define ADD(story, list, limit) ((story)->n_##list < (limit) ? &(story)->list[(story)->n_##list++] : NULL)
+/* Nothing falls off a list in silence: what finds no place is counted. */
+#define ADD(story, list, limit)                                                                              \
+	((story)->n_##list < (limit) ? &(story)->list[(story)->n_##list++] : ((story)->left_out++, NULL))
 
 static void add_entry(struct story *s, const char *how, const struct event *e, const char *text)
 {
@@ -47,6 +49,8 @@ static void add_note(struct story *s, const char *text)
 {
 	if (s->n_notes < STORY_NOTES)
 		snprintf(s->notes[s->n_notes++], sizeof s->notes[0], "%s", text);
+	else
+		s->left_out++;
 }
 
 static struct story_digit *digit_of(struct story *s, int number)
@@ -110,8 +114,10 @@ static void tell_digit(struct telling *t, const struct event *e)
 	case EV_DIGIT_MAYBE_ON:
 	case EV_DIGIT_ON:
 		if (!d->n_stretches || time_is_set(d->stretches[d->n_stretches - 1].off)) {
-			if (d->n_stretches == STORY_STRETCHES)
+			if (d->n_stretches == STORY_STRETCHES) {
+				s->left_out++;
 				return;
+			}
 			d->stretches[d->n_stretches++] =
 			    (struct story_stretch){.on = time_is_set(d->doubted) ? d->doubted : e->at};
 		}
@@ -180,6 +186,8 @@ static void tell_digit(struct telling *t, const struct event *e)
 		if (d->n_reminders < STORY_REMINDERS)
 			d->reminders[d->n_reminders++] =
 			    (struct story_reminder){.at = e->at, .minutes = e->n};
+		else
+			s->left_out++;
 		return;
 	case EV_ACKNOWLEDGED:
 		if (d->n_reminders) {

@@ -14,7 +14,7 @@
 #define STORY_DEBTS 40
 #define STORY_STEPS 30
 #define STORY_ENTRIES 100
-#define STORY_NOTES 20
+#define STORY_NOTES 19 /* and one that says how much did not fit */
 
 /* A time of which nothing is known is all zero: time_is_set(). */
 static inline int time_is_set(struct moment at)
@@ -99,6 +99,7 @@ struct story {
 	struct story_step steps[STORY_STEPS];
 	struct story_entry entries[STORY_ENTRIES];
 	char notes[STORY_NOTES][240];
+	int left_out;        /* events that no list above had a place for; the record has them */
 	uint8_t points_told; /* the events say which points were put; those of format 1 do not */
 	int n_points;
 	struct story_point points[POLICY_LIST_MAX];

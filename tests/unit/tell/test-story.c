@@ -16,7 +16,7 @@
 #define MIN 60000
 #define TEN INT64_C(1795600800000) /* 2026-11-25, ten o'clock UTC */
 
-static struct event events[32];
+static struct event events[160];
 static int n_events;
 
 static void happened(int minute, int16_t utc_min, struct event e)
@@ -36,8 +36,7 @@ static struct story *told(void)
 	return s;
 }
 
-/* Of the first stretch on the paper. */
-static void off_must_be(const char *words)
+static json_t *on_paper(void)
 {
 	static struct station none;
 	struct past past;
@@ -53,11 +52,36 @@ static void off_must_be(const char *words)
 	                                 .time = "",
 	                                 .version = "1",
 	                                 .chain = ""};
-	_cleanup_(json_drop) json_t *document = slip_document(&from);
-	const json_t *digit = json_array_get(json_object_get(document, "digits"), 0);
-	assert_string_equal(json_text(json_array_get(json_object_get(digit, "stretches"), 0), "off"), words);
+	json_t *document = slip_document(&from);
 	past_deinit(&past);
 	free(s);
+	assert_non_null(document);
+	return document;
+}
+
+/* Of the first stretch on the paper. */
+static void off_must_be(const char *words)
+{
+	_cleanup_(json_drop) json_t *document = on_paper();
+	const json_t *digit = json_array_get(json_object_get(document, "digits"), 0);
+	assert_string_equal(json_text(json_array_get(json_object_get(digit, "stretches"), 0), "off"), words);
+}
+
+static void what_finds_no_place_on_the_paper_is_counted_there(void **state)
+{
+	(void)state;
+	for (int i = 0; i < STORY_ENTRIES; i++)
+		happened(3, 60, (struct event){.kind = EV_CORRECTION, .text = "the time was read wrongly"});
+	_cleanup_(json_drop) json_t *all = on_paper();
+	assert_int_equal(json_array_size(json_object_get(all, "notes")), 0);
+	for (int i = 0; i < 7; i++)
+		happened(4, 60, (struct event){.kind = EV_CORRECTION, .text = "and once more"});
+	_cleanup_(json_drop) json_t *more = on_paper();
+	assert_int_equal(json_array_size(json_object_get(more, "entries")), STORY_ENTRIES);
+	const json_t *notes = json_object_get(more, "notes");
+	assert_int_equal(json_array_size(notes), 1);
+	assert_non_null(
+	    strstr(json_string_value(json_array_get(notes, 0)), "7 further entries of this case"));
 }
 
 static int setup(void **state)
@@ -139,6 +163,7 @@ int main(void)
 	    cmocka_unit_test_setup(where_the_clocks_went_back_that_is_said, setup),
 	    cmocka_unit_test_setup(past_midnight_is_not_before, setup),
 	    cmocka_unit_test_setup(a_wall_clock_that_was_set_back_gives_no_time, setup),
+	    cmocka_unit_test_setup(what_finds_no_place_on_the_paper_is_counted_there, setup),
 	    cmocka_unit_test(how_a_debt_was_paid_is_told_alike_in_both_formats),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

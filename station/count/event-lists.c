@@ -79,7 +79,8 @@ static const char *const end_whys[] = {
 static const char *const incarnations[] = {[INCARNATION_BEHIND] = "behind",
                                            [INCARNATION_OTHER] = "other",
                                            [INCARNATION_NO_HEAD] = "no-head",
-                                           [INCARNATION_ASIDE] = "aside"};
+                                           [INCARNATION_ASIDE] = "aside",
+                                           [INCARNATION_PAPER] = "paper"};
 
 static const struct {
 	const char *const *names;

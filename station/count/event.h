@@ -231,6 +231,7 @@ enum incarnation_why {
 	INCARNATION_OTHER,   /* it holds something else there */
 	INCARNATION_NO_HEAD, /* nothing was noted of a record that had one noted */
 	INCARNATION_ASIDE,   /* a record that could not be read was kept aside, and this one is new */
+	INCARNATION_PAPER,   /* a paper of this station is newer than the record: an older one was put back */
 };
 
 struct event {

@@ -90,6 +90,8 @@ static const char *begun_words(enum incarnation_why why)
 		return "nothing says whether this is the station's latest record (its head file is gone)";
 	case INCARNATION_ASIDE:
 		return "the station works on a new record";
+	case INCARNATION_PAPER:
+		return "a paper is newer than the record: an older one was put back";
 	}
 	return "the station works on another record than before";
 }

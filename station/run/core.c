@@ -52,8 +52,8 @@ int core_room_index(const struct core *c, int32_t room)
 static void weigh(struct core *c)
 {
 	char proof[500];
-	const char *const all[] = {c->doubt.aside,    proof,           c->doubt.newer, c->doubt.record,
-	                           c->doubt.diverged, c->doubt.storage};
+	const char *const all[] = {c->doubt.aside, proof, c->doubt.record, c->doubt.diverged,
+	                           c->doubt.storage};
 	char words[300];
 	size_t used = 0;
 	proof_doubt(&c->station.proof, proof, sizeof proof);
@@ -389,10 +389,29 @@ void core_tell(struct core *c, int32_t room, enum verdict verdict, const char *s
 }
 
 /* What could not be stored was not done (rule 12). */
+/* The first paper that shows it, or one of numbers that have not been passed by yet. */
+static int is_unheard_of(const struct core *c, const struct input *in)
+{
+	return in->act == ACT_SLIP && in->newer && !in->unanswered && !input_is_lost(&c->station, in) &&
+	       (!c->station.proof.begun || in->number > c->station.last_slip_no);
+}
+
+/* What was counted since is on paper alone, and its numbers must not be given out again. */
+static void begin_behind_paper(struct core *c, const struct input *in)
+{
+	struct event e;
+	prove_newer(c, in->number, &e);
+	log_line("slip %07d, copy %d, is newer than this record: an older one was put back: numbers go on "
+	         "behind it",
+	         (int)in->number, (int)in->copy);
+	core_store(c, &e, 1, NULL);
+}
+
 const struct reply *core_carry_out(struct core *c, struct input *in, int *stored)
 {
 	struct error e = {0};
 	struct reply *reply = &c->outcome.reply;
+	int newer = is_unheard_of(c, in);
 	reads_look(&c->reads, in, c->station.policy.repeat_ms);
 	decide(&c->station, in, &c->outcome);
 	int n = core_store(c, c->outcome.events, c->outcome.count, &e);
@@ -410,6 +429,8 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 	remember(c, in->room, reply, core_now(c));
 	if (c->outcome.told_room)
 		core_tell(c, c->outcome.told_room, VERDICT_QUESTION, c->outcome.told);
+	if (newer && n == 0)
+		begin_behind_paper(c, in);
 	c->changes++;
 	return reply;
 }
@@ -498,18 +519,6 @@ static int look_up_slip(struct core *c, struct input *in, int32_t number, int32_
 	return n;
 }
 
-/* What was counted since is on paper alone, and its numbers may be given out again. */
-static void doubt_newer(struct core *c, const struct input *in)
-{
-	snprintf(c->doubt.newer, sizeof c->doubt.newer,
-	         "slip %07d, copy %d, is newer than this record: an older one was put back: count by hand, "
-	         "and tell "
-	         "whoever looks after the station",
-	         (int)in->number, (int)in->copy);
-	log_line("%s", c->doubt.newer);
-	weigh(c);
-}
-
 /* YES to a slip that was read in another room. Records of format 1 do not say which copy it was: the last. */
 static int look_up_asked(struct core *c, struct input *in, int room_index)
 {
@@ -552,8 +561,6 @@ void core_look_up(struct core *c, struct input *in)
 		could_not_ask(in, n);
 	if (in->act == ACT_SLIP)
 		look_at_guesses(c, in);
-	if (in->act == ACT_SLIP && in->newer && !in->unanswered && !input_is_lost(&c->station, in))
-		doubt_newer(c, in);
 }
 
 int core_read(struct core *c, const struct scan *s, struct input *in)

@@ -55,10 +55,9 @@ struct core {
 	 * storage: what was to be stored last could not be; over once something can
 	 * diverged: it did not follow its own record; until it is started again
 	 * record: events that it could not follow when it started; until somebody dealt with them
-	 * newer: a paper is newer than it: an older one was put back; until it is started again
 	 * aside: a record that could not be read is kept beside this one; until it is taken away */
 	struct {
-		char storage[200], diverged[200], record[400], newer[200], aside[500];
+		char storage[200], diverged[200], record[400], aside[500];
 	} doubt;
 	char distrust[2000];              /* all of them, as people read it */
 	uint64_t changes;                 /* counts what a viewer could see */

@@ -166,6 +166,17 @@ static void begin_anew(const struct core *c, enum incarnation_why why, struct ev
 	ev->head.item = at_most(st->last_item_no + JUMP_ITEMS, ITEMS_END);
 }
 
+void prove_newer(const struct core *c, int32_t slip, struct event *ev)
+{
+	const struct station *st = &c->station;
+	int64_t last = slip > st->last_slip_no ? slip : st->last_slip_no;
+	*ev = (struct event){
+	    .kind = EV_INCARNATION, .what = INCARNATION_PAPER, .n = station_incarnation(st) + 1};
+	ev->head.case_no = at_most((int64_t)st->last_case_no + JUMP_NUMBERS, NUMBERS_END);
+	ev->head.slip = at_most(last + JUMP_NUMBERS, NUMBERS_END);
+	ev->head.item = at_most(st->last_item_no + JUMP_ITEMS, ITEMS_END);
+}
+
 /* A first start knows neither record nor head, and a record of an earlier version never had one. */
 static enum incarnation_why without_head(const struct core *c)
 {

@@ -26,6 +26,10 @@ void prove_place(struct core *c, const char *otherwise);
  * negative errno with `e`. */
 int prove_record(struct core *c, struct event *ev, struct error *e);
 
+/* The event that begins a new incarnation, because a paper of this station is newer than its record: an older one was put
+ * back together with what was noted beside it. Numbers go on behind that slip. */
+void prove_newer(const struct core *c, int32_t slip, struct event *ev);
+
 /* After these events are durable, and before anything that they cause leaves the station: notes how far the record has come,
  * where they are sealed or gave out a number. What fails stands on the board (core.head_fault). */
 void prove_note(struct core *c, const struct event *events, int count, int sealed);

@@ -57,7 +57,7 @@ static const struct {
                "pack-scanned badged-in by-operator by-operator-late surgeon-decided "
                "surgeon-answers name-written"},
     {LIST_END_WHY, "nothing-opened sheet-empty number-owed not-followed"},
-    {LIST_INCARNATION, "behind other no-head aside"},
+    {LIST_INCARNATION, "behind other no-head aside paper"},
 };
 
 static void every_name_keeps_its_number(void **state)

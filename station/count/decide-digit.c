@@ -265,7 +265,14 @@ static void move_to(struct turn *t, int digit)
 		turn_accept(t, "Left as it is: the %s.", own_digit_name(digit));
 		return;
 	}
-	if (to && (to->had || digit_runs(to))) {
+	if (to && digit_runs(to)) { /* its own card has started its clock: then nothing was on the other */
+		never_on(t, from);
+		if (t->out->reply.verdict == VERDICT_ACCEPTED)
+			turn_accept(t, "Taken away: no tourniquet was on the %s. The clock of the %s runs.",
+			            own_digit_name(from), own_digit_name(digit));
+		return;
+	}
+	if (to && to->had) {
 		turn_refuse(t, "It cannot move to the %s: scan the card of the digit it is really on, or NO.",
 		            own_digit_name(digit));
 		return;

@@ -411,8 +411,11 @@ static int read_again(struct turn *t)
 	if (t->in->repeated == REPEATED_STILL && !t->in->used_in &&
 	    !(has_case(t) && sheet_item_by_identity(t->s, t->in->thing.identity)))
 		return 0; /* what it was entered as has been taken back since */
-	if (t->in->repeated)
+	if (t->in->repeated == REPEATED_NOW)
 		turn_accept(t, "Read twice, entered once: %s.", read_name(t, name));
+	else if (t->in->repeated == REPEATED_STILL)
+		turn_accept(t, "Entered once already: %s. If it is meant again: NEXT, then this.",
+		            read_name(t, name));
 	else if (answer && answer == last && (t->in->act != ACT_CARD || t->in->card_room == t->in->room))
 		turn_accept(t, "Entered once already: %s. If it is meant again: NEXT, then this.",
 		            read_name(t, name));

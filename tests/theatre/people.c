@@ -418,6 +418,8 @@ static void put_aside(struct play *p, struct actor *a)
 	    strstr(told->said, "Take it off the field") &&
 	    (!strstr(told->said, "on the open sheet of") || ++a->refused > 3))
 		hands_move(p, a, a->pending.thing, AWAY, 0, WHOLE);
+	if (a->pending.act == ACT_THING && told->operation == a->op && strstr(told->said, "NEXT, then this"))
+		a->next_between = 1;
 	if (a->pending.act == ACT_BADGE && told->verdict == VERDICT_REFUSED && told->operation == a->op &&
 	    strstr(told->said, "scan HANDOVER, then this badge"))
 		a->takes_over = 1;
@@ -446,6 +448,12 @@ void people_act(struct play *p, int room)
 		return;
 	if (a->undoing)
 		after_undo(p, a);
+	if (a->next_between) {
+		struct scanned c = scan_card(&p->stage->world, a->op, CARD_NEXT);
+		a->next_between = 0;
+		scan(p, a, &c, NULL, -1);
+		return;
+	}
 	if (a->takes_over) {
 		struct scanned c = scan_card(&p->stage->world, a->op, CARD_HANDOVER);
 		a->takes_over = 0;

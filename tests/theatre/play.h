@@ -69,6 +69,7 @@ struct actor {  /* the one who scans, in each room */
 	int reports;            /* the entry that it tells of */
 	int reported;           /* the digit that was told last */
 	int undo;               /* contradict what the board shows */
+	int next_between;       /* the same thing again is meant */
 	int takes_over;         /* a place that is held by one who is not here */
 	int unlisted;           /* enter what was refused and is on all the same */
 	int undoing;            /* 1 a neighbour's read, 2 what the other room's scanner entered */

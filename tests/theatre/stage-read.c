@@ -255,10 +255,15 @@ static void note_taken_for_a_look(struct stage *g, const struct entry *e, const 
 	world_cause(&g->world, e->operation, CAUSE_TOO_LATE);
 }
 
-/* What ends the case cannot be contradicted any more. */
+/* What ends the case cannot be contradicted any more, nor what was entered shortly before its end. */
 static void note_ends_by_neighbour(struct stage *g, const struct entry *e)
 {
-	for (int i = 0; e->read == READ_NEIGHBOUR && i < g->out.count; i++)
+	struct operation *o = &g->world.operations[e->operation];
+	if (e->read == READ_NEIGHBOUR && count_facts(&g->out))
+		o->to_contradict++;
+	else if (o->to_contradict && e->code.act == ACT_CARD && e->code.n == CARD_UNDO)
+		o->to_contradict--;
+	for (int i = 0; o->to_contradict && i < g->out.count; i++)
 		if (g->out.events[i].kind == EV_CASE_ENDED)
 			world_cause(&g->world, e->operation, CAUSE_NEIGHBOUR);
 }

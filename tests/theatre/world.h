@@ -57,7 +57,8 @@ struct root { /* of a digit, as it really is */
 };
 
 struct operation {
-	int32_t room, case_no;               /* case_no 0: the station has not opened it yet */
+	uint8_t to_contradict; /* neighbouring cards that were entered, and that no UNDO has answered */
+	int32_t room, case_no; /* case_no 0: the station has not opened it yet */
 	int32_t field, circulating, surgeon; /* badges; -1..-4 one without a badge */
 	int32_t comes;                       /* who relieves, 0 nobody */
 	int32_t leaves;

@@ -12,6 +12,7 @@
 #include "base/clock.h"
 #include "base/confine.h"
 #include "base/log.h"
+#include "base/name.h"
 #include "labels/canvas.h"
 #include "labels/send.h"
 #include "labels/serve.h"
@@ -91,6 +92,7 @@ static int run(const struct wish *w, struct error *e)
 	struct job j _cleanup_(job_deinit) = {0};
 	int r = read_document(&document, e);
 	enum paper_kind kind;
+	name_tell_all(document);
 	if (r == 0 && w->check)
 		return paper_check(document, &kind, e);
 	if (r == 0)

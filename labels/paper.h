@@ -5,7 +5,7 @@
  * a case is, looks at a clock or keeps anything: the same document gives the same bytes.
  *
  * HOW TO READ THE TABLES
- *   text N      UTF-8, 1 to N characters, no control or text-direction characters. 'text 0-N' may be "".
+ *   text N      UTF-8, 1 to N characters, each of which a name may hold (base/name.h). 'text 0-N' may be "".
  *   int A-B     whole number in that range         bool  true or false
  *   one of      exactly one of the words           [x] N  array of at most N of x; may be empty unless 'n >= 1'
  *   code        text of an own code, as station/code/own-codes.h writes it; refused unless it is whole there

@@ -1,10 +1,10 @@
 #include "labels/schema.h"
 
 #include <errno.h>
-#include <stdint.h>
 #include <stdio.h>
 #include <string.h>
 
+#include "base/name.h"
 #include "code/own-codes.h"
 
 #define PATH_MAX_LENGTH 160
@@ -14,31 +14,11 @@ static int refuse(const char *path, const char *why, const char *todo, struct er
 	return error_set(e, -EINVAL, "document field '%s': %s: %s", path, why, todo);
 }
 
-/* Unicode: C0, DEL, C1, line and paragraph separators; the characters that reorder text (UAX 9) could make a
- * slip say on paper what the record does not. */
-static bool is_unprintable(uint32_t c)
-{
-	return c < 0x20 || (c >= 0x7f && c < 0xa0) || c == 0x2028 || c == 0x2029 || c == 0x200e ||
-	       c == 0x200f || c == 0x061c || (c >= 0x202a && c <= 0x202e) || (c >= 0x2066 && c <= 0x2069) ||
-	       c == 0xfeff;
-}
-
-/* jansson has checked that it is UTF-8. */
-static uint32_t next_character(const unsigned char **p)
-{
-	uint32_t c = *(*p)++;
-	int more = c >= 0xf0 ? 3 : c >= 0xe0 ? 2 : c >= 0xc0 ? 1 : 0;
-	c &= more == 3 ? 0x07 : more == 2 ? 0x0f : more == 1 ? 0x1f : 0x7f;
-	for (; more > 0; more--)
-		c = c << 6 | (*(*p)++ & 0x3f);
-	return c;
-}
-
 static int check_text(const char *text, int min, int max, const char *path, struct error *e)
 {
 	int n = 0;
-	for (const unsigned char *p = (const unsigned char *)text; *p; n++)
-		if (is_unprintable(next_character(&p)))
+	for (const char *p = text, *end = text + strlen(text); p < end; n++)
+		if (!name_may_hold(name_next(&p, end)))
 			return refuse(path, "it holds a control or text-direction character",
 			              "leave that out", e);
 	char todo[40];

@@ -9,7 +9,7 @@
 #include "base/json.h"
 
 enum field_type {
-	FIELD_TEXT = 1, /* min to max characters, none of them a control or text-direction character */
+	FIELD_TEXT = 1, /* min to max characters, each of which a name may hold (base/name.h) */
 	FIELD_JWS,      /* the same of A-Z a-z 0-9 - _ . only */
 	FIELD_TIME,     /* RFC 3339 with seconds */
 	FIELD_CODE,     /* one of our own codes, whole; `max` is its enum own_kind */

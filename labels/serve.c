@@ -7,6 +7,7 @@
 #include <unistd.h>
 
 #include "base/clock.h"
+#include "base/name.h"
 #include "labels/send.h"
 
 #define LINE_MAX_BYTES (1024 * 1024)
@@ -132,8 +133,10 @@ static int read_job(const json_t *line, struct job *j, const char **pdf, struct 
 		j->look_first = true;
 		j->cups = (int)json_number(again, "cups", 0);
 	}
+	json_t *document = json_object_get(job, "document");
 	int r = *printer ? printer_read(printer, &j->printer, e) : 0;
-	return r < 0 ? r : job_make(j, json_object_get(job, "document"), e);
+	name_tell_all(document); /* a slip is not kept back for a name */
+	return r < 0 ? r : job_make(j, document, e);
 }
 
 static int fail(struct server *s, struct job *j, const char *text)

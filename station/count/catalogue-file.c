@@ -6,6 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/name.h"
 #include "count/catalogue.h"
 
 enum column {
@@ -48,6 +49,10 @@ static long read_row(const char *text, size_t size, struct row *row, const char 
 	int quoted = 0;
 	for (; at < size; at++) {
 		char c = text[at];
+		if (!c) {
+			*why = "it holds a byte of zero: save the file as CSV in UTF-8";
+			return -EINVAL;
+		}
 		if (quoted && c == '"' && at + 1 < size && text[at + 1] == '"') {
 			at++;
 		} else if (c == '"') {
@@ -220,6 +225,10 @@ static int read_head(const struct row *row, int order[COLUMNS], struct error *e)
 {
 	int seen[COLUMNS] = {0};
 	for (int i = 0; i < row->count; i++) {
+		char what[48];
+		snprintf(what, sizeof what, "line 1: the name of column %d", i + 1);
+		if (row->cell[i][0] && name_check(what, row->cell[i], CELL_MAX, e) < 0)
+			return -EINVAL;
 		order[i] = -1;
 		for (int c = 0; c < COLUMNS; c++)
 			if (strcmp(row->cell[i], column_names[c]) == 0)
@@ -241,7 +250,10 @@ static int read_line(struct line *line, struct row *row, const int order[COLUMNS
 {
 	*line = (struct line){.per_pack = 1};
 	for (int i = 0; i < columns; i++) {
-		char said[CELL_MAX];
+		char said[CELL_MAX], what[48];
+		snprintf(what, sizeof what, "line %d: column %s", number, column_names[order[i]]);
+		if (row->cell[i][0] && name_check(what, row->cell[i], CELL_MAX, e) < 0)
+			return -EINVAL;
 		memcpy(said, row->cell[i], sizeof said);
 		if (read_cell(line, (enum column)order[i], row->cell[i]) < 0)
 			return error_set(e, -EINVAL, "line %d: %s is '%.80s': it must be %s", number,

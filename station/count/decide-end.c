@@ -2,6 +2,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "base/name.h"
 #include "count/rule.h"
 #include "count/turn.h"
 
@@ -455,6 +456,11 @@ static int correct_after(struct turn *t)
 
 void on_typed(struct turn *t)
 {
+	struct error why;
+	if (name_check("What was typed", t->in->text, EVENT_TEXT_MAX - 1, &why) < 0) {
+		turn_refuse(t, "%.300s.", why.text);
+		return;
+	}
 	if (correct_after(t))
 		return;
 	int mm = 0, used = 0;

@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/ini.h"
+#include "base/name.h"
 
 static const struct {
 	const char *section, *name;
@@ -103,9 +104,10 @@ static int set_list(char list[][POLICY_TEXT_MAX], uint8_t *count, int *seen, con
 	if (*end || n != *seen + 1 || n > POLICY_LIST_MAX)
 		return error_set(e, -EINVAL, "'%.40s' is out of order: number the lines 1, 2, 3, at most %d",
 		                 name, POLICY_LIST_MAX);
-	if (!*value || strlen(value) >= POLICY_TEXT_MAX)
-		return error_set(e, -EINVAL, "line %ld must have a text of at most %d bytes", n,
-		                 POLICY_TEXT_MAX - 1);
+	char what[32];
+	snprintf(what, sizeof what, "the text of %ld", n);
+	if (name_check(what, value, POLICY_TEXT_MAX - 1, e) < 0)
+		return -EINVAL;
 	snprintf(list[n - 1], POLICY_TEXT_MAX, "%s", value);
 	*count = (uint8_t)n;
 	*seen = (int)n;

@@ -10,6 +10,7 @@
 #include <unistd.h>
 
 #include "base/log.h"
+#include "base/name.h"
 #include "count/unanswered.h"
 #include "run/daemon.h"
 #include "run/teller.h"
@@ -65,6 +66,7 @@ static int send_object(struct daemon *d, const char *key, json_t *value)
 	_cleanup_(buf_free) struct buf line = {0};
 	json_object_set_new(o, "v", json_integer(1));
 	json_object_set_new(o, "seq", json_integer(++d->board_seq));
+	name_tell_all(value);
 	json_object_set_new(o, key, value);
 	int n = json_write_canonical(o, &line);
 	if (n == 0)
@@ -84,7 +86,7 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room)
 			continue;
 		snprintf(text, sizeof text, "Scanner %s%s%s: %s", dc->name, of ? " of " : "",
 		         of ? of->name : "", dc->fault);
-		json_array_append_new(list, json_string(text));
+		json_array_append_new(list, name_told(text, sizeof text));
 	}
 	for (int i = 0; i < UNSEEN_MAX; i++) {
 		const struct outbox_entry *x = &d->outbox[i];
@@ -168,8 +170,8 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	json_object_set_new(answer, "id", json_string(json_text(keyed, "id")));
 	json_object_set_new(answer, "room", json_integer(room));
 	json_object_set_new(answer, "verdict", json_string(verdict_name(reply->verdict)));
-	json_object_set_new(answer, "said", json_string(reply->said));
-	json_object_set_new(answer, "next", json_string(reply->next.words));
+	json_object_set_new(answer, "said", name_told(reply->said, sizeof reply->said));
+	json_object_set_new(answer, "next", name_told(reply->next.words, sizeof reply->next.words));
 	send_object(d, "reply", answer);
 	board_show(d);
 }

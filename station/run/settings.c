@@ -10,6 +10,7 @@
 #include <time.h>
 
 #include "base/ini.h"
+#include "base/name.h"
 #include "code/own-codes.h"
 
 struct reading {
@@ -24,6 +25,13 @@ static int copy(char *out, size_t size, const char *name, const char *value, str
 		return error_set(e, -EINVAL, "%s must have 1 to %zu bytes: give another", name, size - 1);
 	memcpy(out, value, strlen(value) + 1);
 	return 0;
+}
+
+/* What stands on page and paper. */
+static int copy_name(char *out, size_t size, const char *name, const char *value, struct error *e)
+{
+	int n = name_check(name, value, size - 1, e);
+	return n < 0 ? n : copy(out, size, name, value, e);
 }
 
 static int whole(int *out, const char *name, const char *value, int low, int high, struct error *e)
@@ -48,7 +56,7 @@ static int yes_no(int *out, const char *name, const char *value, struct error *e
 static int set_site(struct station *st, const char *name, const char *value, struct error *e)
 {
 	if (strcmp(name, "name") == 0)
-		return copy(st->site_name, sizeof st->site_name, name, value, e);
+		return copy_name(st->site_name, sizeof st->site_name, name, value, e);
 	if (strcmp(name, "letters") != 0)
 		return error_set(e, -EINVAL, "[site] has no setting '%.40s': letters and name are known",
 		                 name);
@@ -83,7 +91,7 @@ static int set_room(struct station *st, const char *section, const char *name, c
 		return error_set(e, -ENOSPC, "more than %d rooms: one station serves at most as many",
 		                 ROOMS_MAX);
 	if (strcmp(name, "name") == 0)
-		return copy(r->name, sizeof r->name, name, value, e);
+		return copy_name(r->name, sizeof r->name, name, value, e);
 	if (strcmp(name, "single_operator") != 0)
 		return error_set(e, -EINVAL,
 		                 "[room] has no setting '%.40s': name and single_operator are known", name);
@@ -97,7 +105,7 @@ static int set_printer(struct settings *s, const char *name, const char *value, 
 {
 	static const char *const papers[] = {"roll80", "a6", "a5", "a4"};
 	if (strcmp(name, "queue") == 0)
-		return copy(s->printer, sizeof s->printer, name, value, e);
+		return copy_name(s->printer, sizeof s->printer, name, value, e);
 	if (strcmp(name, "dpi") == 0) {
 		if (whole(&s->dpi, name, value, 203, 600, e) < 0)
 			return -EINVAL;
@@ -128,7 +136,7 @@ static int set_driver(struct settings *s, const char *section, const char *name,
 			                 DRIVERS_MAX);
 		d = &s->drivers[s->n_drivers++];
 		*d = (struct driver_setting){.room = 1};
-		if (copy(d->name, sizeof d->name, "the driver's name", section + 7, e) < 0)
+		if (copy_name(d->name, sizeof d->name, "the driver's name", section + 7, e) < 0)
 			return -EINVAL;
 	}
 	if (strcmp(name, "command") == 0)

@@ -14,6 +14,7 @@
 #include <unistd.h>
 
 #include "base/log.h"
+#include "base/name.h"
 #include "code/date.h"
 #include "count/unfollowed.h"
 #include "run/daemon.h"
@@ -23,6 +24,7 @@
 #define REQUEST_MAX (2u << 20) /* a whole catalogue comes in one line */
 #define CLIENTS_MAX 100
 #define SCAN_BYTES_MAX 8192
+#define SETTLED_MAX 170
 #define CASES_PAGE 50
 #define COPY_PAGES 64
 #define COPY_EVERY_MS 3
@@ -115,7 +117,7 @@ static json_t *no(const char *why)
 {
 	json_t *o = json_object();
 	json_object_set_new(o, "ok", json_false());
-	json_object_set_new(o, "error", json_string(why));
+	json_object_set_new(o, "error", name_told(why, ERROR_TEXT_MAX));
 	return o;
 }
 
@@ -128,8 +130,8 @@ static json_t *reply_json(const struct reply *r)
 {
 	json_t *o = yes();
 	json_object_set_new(o, "verdict", json_string(verdict_name(r->verdict)));
-	json_object_set_new(o, "said", json_string(r->said));
-	json_object_set_new(o, "next", json_string(r->next.words));
+	json_object_set_new(o, "said", name_told(r->said, sizeof r->said));
+	json_object_set_new(o, "next", name_told(r->next.words, sizeof r->next.words));
 	json_object_set_new(o, "deeds", view_deeds(&r->next));
 	return o;
 }
@@ -173,6 +175,15 @@ static int take_text(const json_t *q, const char *key, char *out, size_t size, s
 		return error_set(why, -EINVAL, "'%s' is longer than %zu bytes: shorten it", key, size - 1);
 	memcpy(out, text, strlen(text) + 1);
 	return 0;
+}
+
+/* One that people read; it may be left out. */
+static int take_name(const json_t *q, const char *key, char *out, size_t size, struct error *why)
+{
+	char what[24];
+	snprintf(what, sizeof what, "'%s'", key);
+	int n = *json_text(q, key) ? name_check(what, json_text(q, key), size - 1, why) : 0;
+	return n < 0 ? n : take_text(q, key, out, size, why);
 }
 
 /* --- requests ----------------------------------------------------------------------------------- */
@@ -237,9 +248,9 @@ static json_t *do_status(struct client *c, const json_t *q)
 		json_t *x = json_object();
 		json_object_set_new(x, "name", json_string(dc->name));
 		json_object_set_new(x, "room", json_integer(dc->room));
-		json_object_set_new(x, "device", json_string(dc->device));
+		json_object_set_new(x, "device", name_told(dc->device, sizeof dc->device));
 		json_object_set_new(x, "running", json_boolean(child_running(dc->child)));
-		json_object_set_new(x, "fault", json_string(dc->fault));
+		json_object_set_new(x, "fault", name_told(dc->fault, sizeof dc->fault));
 		json_array_append_new(drivers, x);
 	}
 	json_t *status = teller_status(&c->d->core);
@@ -347,9 +358,9 @@ static json_t *do_staff(struct client *c, const json_t *q)
 		return no(e.text);
 	ev.staff.kind = (uint8_t)kind;
 	ev.staff.registered = (uint8_t)json_truth(q, "registered");
-	if (!*name || strlen(name) >= sizeof ev.staff.name)
-		return no(
-		    "the badge was not added: its name or role code must have 1 to 32 bytes: give another");
+	if (name_check("the badge was not added: its name or role code", name, sizeof ev.staff.name - 1, &e) <
+	    0)
+		return no(e.text);
 	if (ev.staff.kind < STAFF_PRACTITIONER || ev.staff.kind > STAFF_CHARGE)
 		return no("the badge was not added: its kind must be practitioner, surgeon or charge: give "
 		          "one of them");
@@ -377,7 +388,7 @@ static json_t *do_list_staff(struct client *c, const json_t *q)
 	for (size_t i = 0; i < staff->count; i++) {
 		json_t *x = json_object();
 		json_object_set_new(x, "number", json_integer(staff->list[i].number));
-		json_object_set_new(x, "name", json_string(staff->list[i].name));
+		json_object_set_new(x, "name", name_told(staff->list[i].name, sizeof staff->list[i].name));
 		json_object_set_new(x, "kind", json_integer(staff->list[i].kind));
 		json_object_set_new(x, "registered", json_boolean(staff->list[i].registered));
 		json_object_set_new(x, "withdrawn", json_boolean(staff->list[i].withdrawn));
@@ -408,8 +419,9 @@ static json_t *do_quarantine(struct client *c, const json_t *q)
 		return no("the catalogue has no such line: see 'bandtally catalogue export'");
 	snprintf(ev.thing.line, sizeof ev.thing.line, "%s", line->key);
 	snprintf(ev.thing.name, sizeof ev.thing.name, "%s", line->name);
-	if (take_text(q, "lot", ev.thing.lot, sizeof ev.thing.lot, &e) < 0 ||
-	    take_text(q, "why", ev.text, sizeof ev.text, &e) < 0)
+	/* What was let in before must find its way out. */
+	if ((release ? take_text : take_name)(q, "lot", ev.thing.lot, sizeof ev.thing.lot, &e) < 0 ||
+	    take_name(q, "why", ev.text, sizeof ev.text, &e) < 0)
 		return no(e.text);
 	if (!release && !ev.text[0])
 		return no("not put in quarantine: no reason is given: say why, the people at the table will "
@@ -427,7 +439,7 @@ static json_t *do_label(struct client *c, const json_t *q)
 	if (!line)
 		return no("the catalogue has no such line: see 'bandtally catalogue export'");
 	if (take(q, "count", 1, 500, &count, &e) < 0 || take_day(q, "expiry", &ev.batch.expiry, &e) < 0 ||
-	    take_text(q, "lot", ev.batch.lot, sizeof ev.batch.lot, &e) < 0)
+	    take_name(q, "lot", ev.batch.lot, sizeof ev.batch.lot, &e) < 0)
 		return no(e.text);
 	if (count < 1)
 		return no("no labels were numbered: 'count' is missing: say how many, 1 to 500");
@@ -440,7 +452,7 @@ static json_t *do_label(struct client *c, const json_t *q)
 	ev.batch.last = first + count - 1;
 	json_t *o = yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
 	json_object_set_new(o, "first", json_integer(first));
-	json_object_set_new(o, "name", json_string(line->name));
+	json_object_set_new(o, "name", name_told(line->name, LINE_NAME_MAX));
 	json_object_set_new(o, "site", json_string(c->d->core.station.site));
 	json_object_set_new(o, "station", json_integer(c->d->core.station.number));
 	json_object_set_new(o, "site_name", json_string(c->d->core.station.site_name));
@@ -458,8 +470,8 @@ static json_t *do_settle(struct client *c, const json_t *q)
 	if (!unfollowed_has(&c->d->core.station, seq) && !proof_waits(&c->d->core.station.proof, seq))
 		return no(
 		    "that event is not among those that somebody must deal with: see 'bandtally status'");
-	if (!*what || strlen(what) > 170)
-		return no("say in 1 to 170 bytes what was done about it: it stays in the record");
+	if (name_check("what was done about it", what, SETTLED_MAX, &e) < 0)
+		return no(e.text);
 	ev.ref = seq;
 	snprintf(ev.text, sizeof ev.text, "%s", what);
 	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);

@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "base/clock.h"
+#include "base/name.h"
 #include "code/own-codes.h"
 
 #define OUTCOME_MAX 1200
@@ -18,16 +19,11 @@ struct making {
 	enum slip_kind kind;
 };
 
-/* Texts are cut at the paper's limits in whole characters; the record keeps them whole. */
+/* Texts are cut at the paper's limits in whole characters, and what may not stand there is replaced: a paper is never kept
+ * back for a name. The record keeps them as they are. */
 static json_t *text(const char *s, size_t limit)
 {
-	size_t n = strlen(s);
-	if (n > limit) {
-		n = limit;
-		while (n && ((unsigned char)s[n] & 0xc0) == 0x80)
-			n--;
-	}
-	return json_stringn(s, n);
+	return name_told(s, limit);
 }
 
 static void put(json_t *o, const char *key, const char *s, size_t limit)
@@ -346,7 +342,7 @@ static void put_search(const struct making *m)
 			         hm, s->steps[i].why);
 		}
 		json_object_set_new(x, "text", text(i < s->n_steps ? s->steps[i].text : p->search[i], 120));
-		json_object_set_new(x, "answer", json_string(answer));
+		json_object_set_new(x, "answer", text(answer, 200));
 		json_array_append_new(steps, x);
 	}
 	json_object_set_new(o, "steps", steps);

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "base/clock.h"
+#include "base/name.h"
 #include "code/own-codes.h"
 #include "count/unanswered.h"
 #include "count/wall.h"
@@ -43,7 +44,7 @@ const char *case_end_name(int end)
 
 static void put(json_t *o, const char *key, const char *s)
 {
-	json_object_set_new(o, key, json_string(s));
+	json_object_set_new(o, key, name_told(s, strlen(s)));
 }
 
 static void put_n(json_t *o, const char *key, int64_t n)
@@ -326,7 +327,7 @@ static json_t *points(const struct policy *p)
 {
 	json_t *list = json_array();
 	for (int i = 0; i < p->n_points; i++)
-		json_array_append_new(list, json_string(p->points[i]));
+		json_array_append_new(list, name_told(p->points[i], POLICY_TEXT_MAX));
 	return list;
 }
 

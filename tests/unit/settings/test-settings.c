@@ -108,6 +108,36 @@ static void a_wrong_setting_of_a_room_or_a_driver_is_refused_with_its_line(void 
 	assert_int_equal(st.rooms[0].single, 1);
 }
 
+static void policy_refused(const char *text, const char *words)
+{
+	char path[64];
+	snprintf(path, sizeof path, "%s/policy.ini", folder);
+	FILE *f = fopen(path, "w");
+	assert_non_null(f);
+	assert_true(fputs(text, f) >= 0);
+	fclose(f);
+	int r = read_text("");
+	unlink(path);
+	if (r != -EINVAL || !strstr(e.text, words))
+		fail_msg("'%s' gives: %s", text, e.text);
+}
+
+static void a_name_that_cannot_be_read_as_it_stands_is_refused_with_its_line(void **state)
+{
+	(void)state;
+	refused("site", "name = General\xe2\x80\xae",
+	        "name holds U+202E, which turns the direction of text, as its character 8: leave it out");
+	refused("room 2", "name = Th\xe9\xe2tre", "name is not UTF-8 at its character 3: write it as UTF-8");
+	refused("room 2", "name = a\tb", "name holds U+0009, a control character");
+	refused("printer", "queue = slips\xe2\x80\x8b", "queue holds U+200B, which cannot be seen");
+	refused("driver x\x1b[2J", "room = 1", "the driver's name holds U+001B, a control character");
+	policy_refused(
+	    "[sign-out points]\n1 = The procedure\xe2\x80\xa8 is recorded.\n",
+	    "policy.ini line 2: the text of 1 holds U+2028, a line break, as its character 14: leave it out");
+	policy_refused("[search]\n1 = count again\n2 = \xef\xbb\xbf\n",
+	               "policy.ini line 3: the text of 2 holds U+FEFF, which cannot be seen");
+}
+
 static int quiet_at(const char *local)
 {
 	struct tm t = {.tm_isdst = -1};
@@ -215,6 +245,7 @@ int main(void)
 	    cmocka_unit_test(each_station_of_a_hospital_has_a_number),
 	    cmocka_unit_test(a_wrong_sound_setting_is_refused_with_its_line),
 	    cmocka_unit_test(a_wrong_setting_of_a_room_or_a_driver_is_refused_with_its_line),
+	    cmocka_unit_test(a_name_that_cannot_be_read_as_it_stands_is_refused_with_its_line),
 	    cmocka_unit_test(quiet_hours_go_by_the_local_clock_also_over_midnight),
 	    cmocka_unit_test(a_change_of_the_clocks_moves_quiet_hours_with_the_wall_clock),
 	    cmocka_unit_test(the_board_elsewhere_is_told_address_names_and_files),

@@ -19,9 +19,10 @@
 #include "drivers/handheld-typing.h"
 #include "drivers/profile-learn.h"
 
-/* A learning run ends so long after the first of the two end codes, or after the last key at all. */
+/* A learning run ends so long after the first of the two end codes, and so long after its beginning whatever is read:
+ * nothing of what a scanner reads meanwhile is counted. */
 #define LEARN_END_MS 20000
-#define LEARN_IDLE_MS 180000
+#define LEARN_MAX_MS 120000
 
 enum {
 	OPTION_DEVICE = 256,
@@ -58,6 +59,7 @@ struct handheld {
 
 	struct learner learner;
 	int ends_heard;
+	bool cut_short; /* by a card, badge or digit: people are at work */
 	int64_t learn_until_ms;
 
 	struct meant meant;
@@ -222,23 +224,27 @@ static int send_code(struct handheld *h, struct wire *out)
 	             .aim = h->meant.aim, .data = h->meant.text, .size = h->meant.size, .ms = t->last_ms});
 }
 
-static void learn_code(struct handheld *h)
+static int learn_code(struct handheld *h, struct wire *out)
 {
 	struct typing *t = &h->typing;
 	switch (learner_add(&h->learner, &h->maps, t->strokes, t->count, t->longest_ms)) {
 	case LEARNER_END:
 		h->ends_heard++;
-		h->learn_until_ms = t->last_ms + LEARN_END_MS;
-		break;
+		if (t->last_ms + LEARN_END_MS < h->learn_until_ms)
+			h->learn_until_ms = t->last_ms + LEARN_END_MS;
+		return 0;
 	case LEARNER_BEGIN:
 		log_line("scanner check: begun");
-		h->learn_until_ms = t->last_ms + LEARN_IDLE_MS;
-		break;
+		return 0;
 	case LEARNER_OTHER:
-		if (!h->ends_heard)
-			h->learn_until_ms = t->last_ms + LEARN_IDLE_MS;
+		return 0;
+	case LEARNER_OURS:
 		break;
 	}
+	h->cut_short = true;
+	return wire_scan(
+	    out, &(struct wire_scan){
+	             .aim = "", .data = h->learner.ours, .size = strlen(h->learner.ours), .ms = t->last_ms});
 }
 
 /* What the machine that finds beginnings and ends has to say. */
@@ -250,10 +256,7 @@ static int deal_with(struct handheld *h, enum typing_result what, struct wire *o
 	case TYPING_NOTHING:
 		return 0;
 	case TYPING_CODE:
-		if (h->learn_path)
-			learn_code(h);
-		else
-			r = send_code(h, out);
+		r = h->learn_path ? learn_code(h, out) : send_code(h, out);
 		break;
 	case TYPING_PARTIAL:
 		r = h->profile.end == TYPING_END_UNKNOWN
@@ -350,7 +353,7 @@ static int wait_ms(const struct handheld *h, int64_t now_ms)
 
 static bool learning_ended(const struct handheld *h, int64_t now_ms)
 {
-	return h->learn_path && (h->ends_heard >= 2 || now_ms >= h->learn_until_ms);
+	return h->learn_path && (h->cut_short || h->ends_heard >= 2 || now_ms >= h->learn_until_ms);
 }
 
 static int follow_device(struct handheld *h, struct wire *out, struct error *e)
@@ -401,6 +404,8 @@ static int follow_events(struct handheld *h, struct wire *out, struct error *e)
 			continue;
 		last_ms = event.ms;
 		r = take_event(h, &event, out);
+		if (learning_ended(h, last_ms))
+			return r;
 	}
 	return r < 0 ? r : deal_with(h, typing_tick(&h->typing, INT64_MAX), out);
 }
@@ -439,7 +444,16 @@ static int say_learned(struct handheld *h, const struct profile *p, struct wire 
 static int learned(struct handheld *h, struct wire *out, struct error *e)
 {
 	struct profile p;
-	int r = learner_result(&h->learner, &h->maps, &p, e);
+	size_t keys = typing_pending(&h->typing);
+	if (keys > 0)
+		fault(out, "partial", "of a code were thrown away", keys,
+		      "the time for the scanner check was over: scan it again");
+	int r =
+	    h->cut_short
+	        ? error_set(e, -ECANCELED,
+	                    "nothing was learned: a card, badge or digit ended the check and was entered: "
+	                    "scan the sheet again from 1 downwards when nobody counts")
+	        : learner_result(&h->learner, &h->maps, &p, e);
 	if (r == 0)
 		r = store_profile(h, &p, e);
 	if (r < 0) {
@@ -459,7 +473,7 @@ static int handheld_run(void *state, struct wire *out, struct error *e)
 		typing_init(&h->typing, TYPING_END_RAW, LEARN_GAP_MS, now_ms, h->device != NULL);
 	else
 		typing_init(&h->typing, h->profile.end, h->profile.gap_ms, now_ms, h->device != NULL);
-	h->learn_until_ms = now_ms + LEARN_IDLE_MS;
+	h->learn_until_ms = now_ms + LEARN_MAX_MS;
 	int r = h->device ? follow_device(h, out, e) : follow_events(h, out, e);
 	return r >= 0 && h->learn_path ? learned(h, out, e) : r;
 }

@@ -100,16 +100,39 @@ static int explain(const struct reading *r, struct place *out)
 	return -1;
 }
 
-enum learner_heard learner_add(struct learner *l, const struct keymaps *maps, const struct stroke *strokes,
-                               size_t count, unsigned longest_ms)
+/* ISO/IEC 7064 MOD 97-10, letters as A=10 … Z=35. */
+static bool check_digits_hold(const char *text)
 {
-	if (l->count == LEARN_CODES_MAX || count == 0 || count > LEARN_STROKES_MAX)
-		return LEARNER_OTHER;
-	struct learner_code *code = &l->codes[l->count++];
-	memcpy(code->strokes, strokes, count * sizeof *strokes);
-	code->count = count;
-	if (longest_ms > l->longest_ms)
-		l->longest_ms = longest_ms;
+	unsigned rest = 0;
+	for (; *text; text++)
+		rest = (isdigit((unsigned char)*text) ? rest * 10 + (unsigned)(*text - '0')
+		                                      : rest * 100 + (unsigned)(*text - 'A') + 10) %
+		       97;
+	return rest == 1;
+}
+
+/* BT, two letters of the site, the kind (1 card, 2 digit, 3 badge), digits. */
+static bool ours_at(const struct reading *r, size_t at, char out[LEARN_OURS_MAX + 1])
+{
+	static const size_t sizes[] = {['1'] = 12, ['2'] = 11, ['3'] = 13};
+	uint32_t kind = at + 5 <= r->count ? r->text[at + 4] : 0;
+	size_t size = kind >= '1' && kind <= '3' ? sizes[kind] : 0;
+	if (!size || at + size > r->count || !text_at(r, at, "BT", 2))
+		return false;
+	for (size_t i = 0; i < size; i++) {
+		uint32_t c = r->text[at + i];
+		if (i < 4 ? c < 'A' || c > 'Z' : c < '0' || c > '9')
+			return false;
+		out[i] = (char)c;
+	}
+	out[size] = '\0';
+	return check_digits_hold(out);
+}
+
+static enum learner_heard hear(const struct keymaps *maps, const struct learner_code *code,
+                               char ours[LEARN_OURS_MAX + 1])
+{
+	bool found = false;
 	for (int i = 0; i < LAYOUT_COUNT * 2; i++) {
 		struct reading r;
 		struct place where;
@@ -117,8 +140,26 @@ enum learner_heard learner_add(struct learner *l, const struct keymaps *maps, co
 		int step = explain(&r, &where);
 		if (step > 0)
 			return step == 1 ? LEARNER_BEGIN : LEARNER_END;
+		for (size_t at = 0; !found && at < r.count; at++)
+			found = ours_at(&r, at, ours);
 	}
-	return LEARNER_OTHER;
+	return found ? LEARNER_OURS : LEARNER_OTHER;
+}
+
+enum learner_heard learner_add(struct learner *l, const struct keymaps *maps, const struct stroke *strokes,
+                               size_t count, unsigned longest_ms)
+{
+	struct learner_code code = {.count = count};
+	if (count == 0 || count > LEARN_STROKES_MAX)
+		return LEARNER_OTHER;
+	memcpy(code.strokes, strokes, count * sizeof *strokes);
+	enum learner_heard heard = hear(maps, &code, l->ours);
+	if (heard == LEARNER_OURS || l->count == LEARN_CODES_MAX)
+		return heard;
+	l->codes[l->count++] = code;
+	if (longest_ms > l->longest_ms)
+		l->longest_ms = longest_ms;
+	return heard;
 }
 
 /* How many codes behind the start code a layout explains; -1 where it does not know the start code. `seen`

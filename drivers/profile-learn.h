@@ -30,6 +30,7 @@
 
 #define LEARN_CODES_MAX 64
 #define LEARN_STROKES_MAX 96 /* of one code; the longest sample has 26 characters */
+#define LEARN_OURS_MAX 13    /* a badge; station/code/own-codes.h has their forms */
 /* Silence that ends a code on the sheet, whatever the scanner sends behind it. */
 #define LEARN_GAP_MS 350
 
@@ -40,15 +41,18 @@ struct learner {
 	} codes[LEARN_CODES_MAX];
 	size_t count;
 	unsigned longest_ms; /* between two keys of one code */
+	char ours[LEARN_OURS_MAX + 1];
 };
 
 enum learner_heard {
 	LEARNER_OTHER, /* nothing known, or no more room */
 	LEARNER_BEGIN, /* the start code */
 	LEARNER_END,   /* the end code: once or twice on the sheet */
+	LEARNER_OURS, /* no line of the sheet but a card, badge or digit: `ours` is its text, and the check digits hold */
 };
 
-/* Adds one code; an all-zero learner is empty. `maps` has all layouts. Longer codes are passed over. */
+/* Adds one code; an all-zero learner is empty. `maps` has all layouts. Longer codes are passed over. A card, badge or
+ * digit is noticed even where there is no more room, and teaches nothing. */
 enum learner_heard learner_add(struct learner *l, const struct keymaps *maps, const struct stroke *strokes,
                                size_t count, unsigned longest_ms);
 

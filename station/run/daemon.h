@@ -80,6 +80,7 @@ int socket_open(struct daemon *d, struct error *e);
 /* drivers.c: the children of [driver …] in station.ini. */
 int drivers_start(struct daemon *d);
 void drivers_stop(struct daemon *d);
+void drivers_look(struct daemon *d); /* each second: a scanner check gives way to a case */
 
 /* Starts one scanner, or ends it because its device has gone. `words` is the command. A name that is known
  * keeps its place; one that another device has now gets "-2", "-3"… behind it. 0 or negative errno. */

@@ -162,16 +162,33 @@ static int is_of_batch(const struct driver_child *dc, int64_t made)
 	       made - dc->last_scan_ms < dc->daemon->core.station.policy.burst_ms;
 }
 
-/* The first code of the scanner-check sheet. */
+/* The first code of this site's scanner-check sheet. */
 static int begins_check(const struct driver_child *dc, const struct wire_line *w)
 {
 	struct own_code own;
 	return dc->profile[0] && own_code_read(w->data, w->data_size, &own, NULL) == 0 &&
-	       own.kind == OWN_SCANNER_CHECK && own.number == OWN_CHECK_START;
+	       own.kind == OWN_SCANNER_CHECK && own.number == OWN_CHECK_START &&
+	       strcmp(own.site, dc->daemon->core.station.site) == 0;
+}
+
+/* In the room that it works for, or in its own, to which it may be taken back at any time. */
+static int counts_for_a_case(const struct driver_child *dc)
+{
+	struct core *c = &dc->daemon->core;
+	int32_t room = station_scanner_room(&c->station, dc->name, dc->home, core_now(c));
+	return station_sheet_of_room(&c->station, room) >= 0 ||
+	       station_sheet_of_room(&c->station, dc->home) >= 0;
 }
 
 static void begin_check(struct driver_child *dc)
 {
+	if (counts_for_a_case(dc)) {
+		core_tell(
+		    &dc->daemon->core, dc->room, VERDICT_REFUSED,
+		    "Scanner check not begun: a case is open, and nothing that is read during a check is "
+		    "counted: scan the sheet once the case is over.");
+		return;
+	}
 	hotplug_restart(dc->daemon, dc, 1);
 	core_tell(
 	    &dc->daemon->core, dc->room, VERDICT_QUESTION,
@@ -227,6 +244,9 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 		snprintf(dc->uncertain, sizeof dc->uncertain, "%.199s", w.uncertain);
 		dc->said_why = 0;
 		fault_over(dc);
+		if (dc->learning)
+			snprintf(dc->fault, sizeof dc->fault,
+			         "is being checked: nothing but cards, badges and digits is taken from it");
 		dc->daemon->core.changes++;
 		return;
 	case WIRE_SCAN:
@@ -263,6 +283,25 @@ static void end_check(struct driver_child *dc, int status)
 	core_tell(&dc->daemon->core, dc->room, good && !dc->uncertain[0] ? VERDICT_ACCEPTED : VERDICT_REFUSED,
 	          text);
 	hotplug_restart(dc->daemon, dc, 0);
+}
+
+/* A case was opened meanwhile by others: the scanner is needed. */
+static void break_off_check(struct driver_child *dc)
+{
+	char fresh[304];
+	if (hotplug_restart(dc->daemon, dc, 0) < 0)
+		return; /* it has gone, which udev tells */
+	snprintf(fresh, sizeof fresh, "%s.new", dc->profile);
+	unlink(fresh);
+	core_tell(&dc->daemon->core, dc->room, VERDICT_REFUSED,
+	          "Scanner check ended: a case was opened: scan the sheet again once it is over.");
+}
+
+void drivers_look(struct daemon *d)
+{
+	for (int i = 0; i < d->n_drivers; i++)
+		if (d->drivers[i].child && d->drivers[i].learning && counts_for_a_case(&d->drivers[i]))
+			break_off_check(&d->drivers[i]);
 }
 
 static void on_ended(void *context, struct child *c, int status)

@@ -46,6 +46,7 @@ static void on_second(void *context)
 		;
 	core_look_aside(&d->core);
 	outbox_look(d);
+	drivers_look(d);
 	board_show(d);
 	board_alive(d);
 }

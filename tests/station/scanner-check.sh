@@ -26,3 +26,27 @@ done
 "$bin/scan-handheld" --events "$root/keys" --learn "$root/profile" >"$root/said" 2>&1 || fail "nothing was learned: $(cat "$root/said")"
 grep -q '"code":"learned"' "$root/said" && grep -qx 'layout = fr' "$root/profile" || fail "not everything was learned: $(cat "$root/said")"
 echo 'ok one pass over it teaches what there is to know'
+
+# A check that is begun where people count: nothing of theirs is swallowed.
+set -- # more codes than the driver keeps
+while [ $# -lt 70 ]; do
+	set -- "$@" 9506000134352
+done
+"$make" --codes "$root/keys" fr ctrl "$first" ABCDEFGHIJKLMNOPQRSTUVWXYZ "$@" BTHU10104045 0123456789
+! "$bin/scan-handheld" --events "$root/keys" --learn "$root/cut" >"$root/said" 2>&1 || fail "something was learned: $(cat "$root/said")"
+[ "$(grep -c '"scan"' "$root/said")" = 1 ] && grep -q '"data":"BTHU10104045"' "$root/said" && grep -q 'a card, badge or digit ended the check and was entered' "$root/said" && [ ! -s "$root/cut" ] ||
+	fail "a card during the check: $(cat "$root/said")"
+echo 'ok a card ends the check, is handed on, and leaves no profile'
+# The second half of the sheet two minutes after the first.
+"$make" --codes "$root/keys" fr ctrl "$first" ABCDEFGHIJKLMNOPQRSTUVWXYZ
+"$make" --codes "$root/later" fr ctrl 0123456789 '-./+$% :*()=&#' abcdefghijklmnopqrstuvwxyz "$(printf '10AB12\0352134CD')" 9506000134352 "$last" "$last"
+for minutes in 1 2; do
+	{
+		cat "$root/keys"
+		awk -v ms=$((minutes * 60000)) '{ $1 += ms; print }' "$root/later"
+	} >"$root/slow"
+	"$bin/scan-handheld" --events "$root/slow" --learn "$root/profile-$minutes" >"$root/said-$minutes" 2>&1 || fail "nothing was learned: $(cat "$root/said-$minutes")"
+done
+grep -q '"code":"learned"' "$root/said-1" || fail "a slow pass teaches nothing: $(cat "$root/said-1")"
+grep -q '"code":"uncertain"' "$root/said-2" || fail "the check goes on behind its two minutes: $(cat "$root/said-2")"
+echo 'ok a check is over after two minutes, whatever is read'

@@ -106,7 +106,7 @@ static void the_sheet_here_is_the_sheet_that_is_printed(void **state)
 }
 
 /* A US scanner: the keys of its alphabet in a row of text; unknown characters are passed over by the test. */
-static void add(struct learner *l, const char *text)
+static enum learner_heard add(struct learner *l, const char *text)
 {
 	struct stroke s[LEARN_STROKES_MAX];
 	size_t n = 0;
@@ -118,7 +118,7 @@ static void add(struct learner *l, const char *text)
 					m = 2;
 					key = KEYMAP_KEYS;
 				}
-	learner_add(l, &maps, s, n, 4);
+	return learner_add(l, &maps, s, n, 4);
 }
 
 static void a_sample_that_was_passed_over_leaves_the_layout_open(void **state)
@@ -167,6 +167,26 @@ static void a_scanner_that_makes_all_capitals_is_not_trusted_with_letters(void *
 	assert_int_equal(p.letters, PROFILE_CASE_UNKNOWN);
 }
 
+static void a_card_badge_or_digit_is_noticed_whatever_else_was_read(void **state)
+{
+	(void)state;
+	static struct learner l;
+	l = (struct learner){0};
+	assert_int_equal(add(&l, "BTBC60191\n"), LEARNER_BEGIN);
+	assert_int_equal(add(&l, "BTBC10104051\n"), LEARNER_OURS);
+	assert_string_equal(l.ours, "BTBC10104051");
+	assert_int_equal(add(&l, "]C0BTBC300000111\n"),
+	                 LEARNER_OURS); /* a badge, with what the scanner adds */
+	assert_string_equal(l.ours, "BTBC300000111");
+	assert_int_equal(add(&l, "BTBC10104052\n"), LEARNER_OTHER); /* misread */
+	assert_int_equal(add(&l, "BTBC1010405\n"), LEARNER_OTHER);  /* cut off */
+	assert_int_equal(l.count, 3);
+	while (l.count < LEARN_CODES_MAX)
+		add(&l, "0123456789\n");
+	assert_int_equal(add(&l, "BTBC2010767\n"), LEARNER_OURS);
+	assert_int_equal(l.count, LEARN_CODES_MAX);
+}
+
 static int read_all(void **state)
 {
 	(void)state;
@@ -189,6 +209,7 @@ int main(void)
 	    cmocka_unit_test(the_sheet_here_is_the_sheet_that_is_printed),
 	    cmocka_unit_test(a_sample_that_was_passed_over_leaves_the_layout_open),
 	    cmocka_unit_test(without_the_start_code_nothing_is_learned),
+	    cmocka_unit_test(a_card_badge_or_digit_is_noticed_whatever_else_was_read),
 	    cmocka_unit_test(a_scanner_that_makes_all_capitals_is_not_trusted_with_letters),
 	};
 	return cmocka_run_group_tests(tests, read_all, drop_all);

@@ -47,9 +47,9 @@ struct daemon {
 	struct hotplug *hotplug;
 	uint64_t shown; /* core.changes that the board has been sent */
 	int64_t board_seq;
-	int snapping;  /* a turn of the snapshot is due */
-	int copying;   /* a copy of the record is being made */
-	int n_clients; /* connections at the socket */
+	int snapping;           /* a turn of the snapshot is due */
+	int copying;            /* a copy of the record is being made */
+	struct client *clients; /* connections at the socket */
 	gid_t groups
 	    [SOCKET_GROUPS]; /* of those who may ask for something there, as they were at the start; -1 none */
 	struct outbox_entry {
@@ -71,6 +71,7 @@ struct daemon {
  *   {"do":"quarantine"|"release","line":…,"lot":…,"why":…}
  *   {"do":"label","line":…,"lot":…,"expiry":…,"count":n}
  *    {"do":"copy"}, then perhaps {"do":"backed-up"} of it  {"do":"retry","slip":n}
+ * A line has at most 64 KiB, of those who may send a catalogue 2 MiB; a user has at most eight connections at once.
  * Answers: {"ok":true,…} or {"ok":false,"error":"what: why: what to do"}. Who may do what goes by the peer's
  * user (root, or the daemon's own: everything) and groups bandtally-count, bandtally-stores, bandtally-audit: those that
  * its process has, by the numbers that the groups had when the station started.

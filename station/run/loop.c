@@ -13,6 +13,8 @@
 
 #define LINES_A_TURN 32
 #define UNSENT_MAX (8u << 20)
+#define READ_AHEAD (16u << 10) /* beyond one line */
+#define UNREAD_S 10            /* so long a guarded stream may take nothing of what waits for it */
 
 struct watch { /* one event and what it calls; kept in a list so that loop_free() finds all */
 	struct watch *next;
@@ -206,26 +208,44 @@ struct stream {
 	const struct stream_calls *calls;
 	void *context;
 	size_t line_max;
-	int skipping; /* in the middle of a line that is too long */
-	int *freed;   /* set when a callback freed the stream */
+	size_t searched; /* of the input: there is no newline before it */
+	loop_fn unread;  /* of a guarded stream, else NULL */
+	int ending;      /* the other side is gone, its last lines are not all told */
+	int skipping;    /* in the middle of a line that is too long */
+	int *freed;      /* set when a callback freed the stream */
 };
+
+/* Where the first line ends, or -1. What was searched is not searched again: a line may come in many pieces. */
+static ssize_t line_end(struct stream *s, struct evbuffer *in)
+{
+	struct evbuffer_ptr from, at = {.pos = -1};
+	if (evbuffer_ptr_set(in, &from, s->searched, EVBUFFER_PTR_SET) == 0)
+		at = evbuffer_search(in, "\n", 1, &from);
+	s->searched = at.pos < 0 ? evbuffer_get_length(in) : 0;
+	return at.pos;
+}
 
 /* Takes one line out of the input. 1 a line was told, 0 there is none, -1 the stream was freed. */
 static int one_line(struct stream *s, struct evbuffer *in)
 {
 	int freed = 0;
-	size_t size = 0;
-	char *line = evbuffer_readln(in, &size, EVBUFFER_EOL_LF);
-	if (!line) {
+	ssize_t end = line_end(s, in);
+	if (end < 0) {
 		if (evbuffer_get_length(in) > s->line_max) {
 			evbuffer_drain(in, evbuffer_get_length(in));
+			s->searched = 0;
 			s->skipping = 1;
 		}
 		return 0;
 	}
+	size_t size = (size_t)end;
+	char *line = calloc(size + 1, 1);
+	if (line)
+		evbuffer_copyout(in, line, size);
+	evbuffer_drain(in, size + 1);
 	/* cppcheck-suppress autoVariables ; it is taken away again below, unless the stream is gone */
 	s->freed = &freed;
-	if (s->skipping || size > s->line_max) {
+	if (!line || s->skipping || size > s->line_max) {
 		s->skipping = 0;
 		s->calls->line(s->context, NULL, 0);
 	} else {
@@ -238,29 +258,47 @@ static int one_line(struct stream *s, struct evbuffer *in)
 	return 1;
 }
 
+static int does_not_read(const struct stream *s)
+{
+	return s->unread && evbuffer_get_length(bufferevent_get_output(s->bev)) > 0;
+}
+
 static void on_readable(struct bufferevent *bev, void *context)
 {
 	struct stream *s = context;
 	struct evbuffer *in = bufferevent_get_input(bev);
-	for (int i = 0; i < LINES_A_TURN; i++)
-		if (one_line(s, in) <= 0)
+	for (int i = 0; i < LINES_A_TURN; i++) {
+		if (does_not_read(s))
 			return;
+		int told = one_line(s, in);
+		if (told == 0 && s->ending)
+			s->calls->end(s->context);
+		if (told <= 0)
+			return;
+	}
 	/* More may be waiting: let others have their turn first. */
-	if (evbuffer_get_length(in))
+	if (evbuffer_get_length(in) || s->ending)
 		bufferevent_trigger(bev, EV_READ, BEV_TRIG_IGNORE_WATERMARKS | BEV_TRIG_DEFER_CALLBACKS);
+}
+
+static void on_written(struct bufferevent *bev, void *context)
+{
+	const struct stream *s = context;
+	if (s->unread)
+		on_readable(bev, context);
 }
 
 static void on_state(struct bufferevent *bev, short what, void *context)
 {
 	struct stream *s = context;
-	if (!(what & (BEV_EVENT_EOF | BEV_EVENT_ERROR)))
-		return;
-	struct evbuffer *in = bufferevent_get_input(bev);
-	int told;
-	while ((told = one_line(s, in)) > 0)
-		;
-	if (told == 0)
+	if (what & BEV_EVENT_TIMEOUT && s->unread) {
+		s->unread(s->context);
+	} else if (what & BEV_EVENT_ERROR && s->unread) {
 		s->calls->end(s->context);
+	} else if (what & (BEV_EVENT_EOF | BEV_EVENT_ERROR)) {
+		s->ending = 1;
+		on_readable(bev, context);
+	}
 }
 
 int stream_new(struct stream **out, struct loop *l, int fd, size_t line_max, const struct stream_calls *calls,
@@ -276,11 +314,18 @@ int stream_new(struct stream **out, struct loop *l, int fd, size_t line_max, con
 		free(s);
 		return -ENOMEM;
 	}
-	bufferevent_setcb(s->bev, on_readable, NULL, on_state, s);
-	bufferevent_setwatermark(s->bev, EV_READ, 0, line_max * 4);
+	bufferevent_setcb(s->bev, on_readable, on_written, on_state, s);
+	bufferevent_setwatermark(s->bev, EV_READ, 0, line_max + READ_AHEAD);
 	bufferevent_enable(s->bev, EV_READ | EV_WRITE);
 	*out = s;
 	return 0;
+}
+
+void stream_guard(struct stream *s, loop_fn unread)
+{
+	struct timeval patience = {.tv_sec = UNREAD_S};
+	s->unread = unread;
+	bufferevent_set_timeouts(s->bev, NULL, &patience);
 }
 
 void stream_free(struct stream *s)

@@ -30,14 +30,19 @@ void loop_cancel(struct loop *l,
                  const void *context); /* forgets all of the above that were given this context */
 
 /* A stream of lines. `line` is without its newline and is followed by a NUL; one longer than `line_max` is
- * thrown away whole and told as line NULL. A peer that floods gets a bounded number of lines a turn. `end` is
- * called once, when the other side is gone; the stream may be freed in any callback. */
+ * thrown away whole and told as line NULL. A peer that floods gets a bounded number of lines a turn, also those that it
+ * left behind. `end` is called once, when the other side is gone and its lines are told; the stream may be freed in any
+ * callback. */
 struct stream_calls {
 	void (*line)(void *context, const char *line, size_t size);
 	void (*end)(void *context);
 };
 int stream_new(struct stream **out, struct loop *l, int fd, size_t line_max, const struct stream_calls *calls,
-               void *context);      /* takes the fd, -1 not: writing only is fine too */
+               void *context); /* takes the fd, -1 not: writing only is fine too */
+/* For a peer that nobody vouches for: while it does not take what was sent, no line of it is told; once it has taken
+ * nothing for ten seconds, `unread` is called instead of `end`; where it cannot be sent anything that is its end. What it
+ * left behind is not told then. */
+void stream_guard(struct stream *s, loop_fn unread);
 void stream_free(struct stream *s); /* at once; NULL is fine */
 /* Queued. -ENOBUFS past 8 MiB unsent, or -ENOMEM: a part may have gone, so nothing more can be said on it. */
 int stream_send(struct stream *s, const void *bytes, size_t size);

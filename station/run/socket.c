@@ -22,7 +22,9 @@
 #include "tell/view.h"
 
 #define REQUEST_MAX (2u << 20) /* a whole catalogue comes in one line */
+#define REQUEST_SMALL_MAX (64u << 10)
 #define CLIENTS_MAX 100
+#define CLIENTS_OF_A_USER 8
 #define SCAN_BYTES_MAX 8192
 #define SETTLED_MAX 170
 #define CASES_PAGE 50
@@ -34,7 +36,9 @@
 enum right { RIGHT_COUNT = 1, RIGHT_STORES = 2, RIGHT_AUDIT = 4, RIGHT_ALL = 8 };
 
 struct client {
+	struct client *next;
 	struct daemon *d;
+	uid_t uid;
 	struct stream *stream;
 	unsigned rights;
 	int copying;              /* this one asked for the copy that is being made */
@@ -69,13 +73,14 @@ static unsigned rights_of_group(const struct daemon *d, gid_t gid)
 }
 
 /* The groups that the peer's process has, as the kernel knows them. */
-static unsigned rights_of(const struct daemon *d, int fd)
+static unsigned rights_of(const struct daemon *d, int fd, uid_t *uid)
 {
 	static gid_t all[NGROUPS_MAX];
 	struct ucred peer;
 	socklen_t size = sizeof peer, many = sizeof all;
 	if (getsockopt(fd, SOL_SOCKET, SO_PEERCRED, &peer, &size) < 0)
 		return 0;
+	*uid = peer.uid;
 	if (peer.uid == 0 || peer.uid == geteuid())
 		return RIGHT_ALL | RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT;
 	unsigned rights = rights_of_group(d, peer.gid);
@@ -623,11 +628,16 @@ static const struct {
     {"backed-up", RIGHT_AUDIT, do_backed_up},
 };
 
+#define NOT_ALLOWED                                                                                          \
+	"not allowed: your user is not in the group for this (bandtally-count, -stores, -audit): ask "       \
+	"whoever looks after the station"
+
 static json_t *handle(struct client *c, const char *line, size_t size)
 {
 	struct error e = {0};
 	if (!line)
-		return no("the request is longer than 2 MiB: send less at once");
+		return no(c->rights & RIGHT_STORES ? "the request is longer than 2 MiB: send less at once"
+		                                   : "the request is longer than 64 KiB: send less at once");
 	_cleanup_(json_drop) json_t *q = json_read(line, size, &e);
 	if (!json_is_object(q))
 		return no(q ? "the request is not a JSON object: send one object on a line" : e.text);
@@ -635,9 +645,7 @@ static json_t *handle(struct client *c, const char *line, size_t size)
 		if (strcmp(requests[i].name, json_text(q, "do")) != 0)
 			continue;
 		if (!(c->rights & requests[i].rights))
-			return no("not allowed: your user is not in the group for this (bandtally-count, "
-			          "-stores, -audit): ask "
-			          "whoever looks after the station");
+			return no(NOT_ALLOWED);
 		return requests[i].fn(c, q);
 	}
 	return no("the request asks for something unknown: use this version's 'bandtally'");
@@ -663,7 +671,11 @@ static void leave(struct client *c)
 	}
 	if (c->copy_file[0])
 		unlink(c->copy_file);
-	c->d->n_clients--;
+	for (struct client **at = &c->d->clients; *at; at = &(*at)->next)
+		if (*at == c) {
+			*at = c->next;
+			break;
+		}
 	free(c);
 }
 
@@ -672,33 +684,65 @@ static void on_end(void *context)
 	leave(context);
 }
 
-/* Connections cost descriptors, which drivers and printing need too. */
-static void turn_away(int fd)
+static void on_unread(void *context)
 {
-	static const char line[] =
-	    "{\"error\":\"too many programs talk to the station at once: end those that hang, and try "
-	    "again\",\"ok\":false}\n";
-	send(fd, line, sizeof line - 1, MSG_NOSIGNAL | MSG_DONTWAIT);
+	log_line("a program at the socket does not take its answer: it is left");
+	leave(context);
+}
+
+/* Connections cost descriptors, which drivers and printing need too, and no user may use up another's. Why `uid` gets
+ * none now, or NULL. */
+static const char *too_many(const struct daemon *d, uid_t uid)
+{
+	int all = 0, of_user = 0;
+	for (const struct client *c = d->clients; c; c = c->next) {
+		all++;
+		of_user += c->uid == uid;
+	}
+	if (of_user >= CLIENTS_OF_A_USER)
+		return "too many programs of your user talk to the station at once: end those that hang, and "
+		       "try again";
+	return all < CLIENTS_MAX ? NULL
+	                         : "too many programs talk to the station at once: end those that hang, and "
+	                           "try again";
+}
+
+static void turn_away(int fd, const char *why)
+{
+	char line[256];
+	int n = snprintf(line, sizeof line, "{\"error\":\"%s\",\"ok\":false}\n", why);
+	send(fd, line, (size_t)n, MSG_NOSIGNAL | MSG_DONTWAIT);
 	close(fd);
+}
+
+static int let_in(struct daemon *d, int fd, uid_t uid, unsigned rights)
+{
+	static const struct stream_calls calls = {on_line, on_end};
+	size_t line_max = rights & RIGHT_STORES ? REQUEST_MAX : REQUEST_SMALL_MAX;
+	struct client *c = calloc(1, sizeof *c);
+	if (!c)
+		return -ENOMEM;
+	*c = (struct client){.next = d->clients, .d = d, .uid = uid, .rights = rights};
+	int n = stream_new(&c->stream, d->loop, fd, line_max, &calls, c);
+	if (n < 0) {
+		free(c);
+		return n;
+	}
+	stream_guard(c->stream, on_unread);
+	d->clients = c;
+	return 0;
 }
 
 static void on_accept(void *context, int fd)
 {
-	static const struct stream_calls calls = {on_line, on_end};
 	struct daemon *d = context;
-	struct client *c = d->n_clients < CLIENTS_MAX ? calloc(1, sizeof *c) : NULL;
-	if (!c) {
-		turn_away(fd);
-		return;
-	}
-	c->d = d;
-	c->rights = rights_of(d, fd);
-	if (stream_new(&c->stream, c->d->loop, fd, REQUEST_MAX, &calls, c) < 0) {
-		close(fd);
-		free(c);
-		return;
-	}
-	d->n_clients++;
+	uid_t uid = (uid_t)-1;
+	unsigned rights = rights_of(d, fd, &uid);
+	const char *why = rights ? too_many(d, uid) : NOT_ALLOWED;
+	if (why)
+		turn_away(fd, why);
+	else if (let_in(d, fd, uid, rights) < 0)
+		turn_away(fd, "the station is out of memory: try again");
 }
 
 int socket_open(struct daemon *d, struct error *e)

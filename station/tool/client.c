@@ -83,11 +83,10 @@ static int write_request(json_t *request, struct buf *line, struct error *e)
 static json_t *ask_on(int fd, const struct buf *line, struct error *e)
 {
 	int n = send_all(fd, line->data, line->size);
-	json_t *answer = NULL;
-	if (n < 0)
+	/* Who is turned away is told why before any request is read. */
+	json_t *answer = n < 0 && n != -EPIPE ? NULL : read_answer(fd, e);
+	if (n < 0 && !answer)
 		error_set(e, n, "the station did not take the request: %s: try again", strerror(-n));
-	else
-		answer = read_answer(fd, e);
 	if (answer && !json_truth(answer, "ok")) {
 		error_set(e, -EPERM, "%s", json_text(answer, "error"));
 		json_decref(answer);

@@ -63,7 +63,10 @@ ask() { # USER REQUEST: what the station answers to it alone
 	setpriv --reuid "$1" --regid nogroup --init-groups /usr/bin/python3 -c 'import socket, sys
 s = socket.socket(socket.AF_UNIX)
 s.connect(sys.argv[1])
-s.sendall(b"{\"do\":\"%s\"}\n" % sys.argv[2].encode())
+try:
+    s.sendall(b"{\"do\":\"%s\"}\n" % sys.argv[2].encode())
+except BrokenPipeError:
+    pass  # turned away before
 print(s.makefile().readline())' "$data/socket" "$2"
 }
 while read -r request allowed; do
@@ -94,3 +97,126 @@ copy audit
 backed-up audit
 X
 echo 'ok each request is for its own groups'
+
+# What users can do to the others' connections. Each is a user by the credentials with which it connects.
+cat >"$root/doors.py" <<'X'
+import os, socket, sys, time
+path = sys.argv[1]
+USERS = {"visitor": (64003, []), "nurse": (64004, [64006]), "keeper": (64005, [64007]), "auditor": (64001, [64002])}
+
+
+def connect(user):
+    uid, groups = USERS[user]
+    os.setgroups(groups)
+    os.setresuid(-1, uid, -1)
+    try:
+        s = socket.socket(socket.AF_UNIX)
+        s.settimeout(20)
+        s.connect(path)
+        return s
+    finally:
+        os.setresuid(-1, 0, -1)
+
+
+def ask_on(s, request):
+    try:
+        s.sendall(request + b"\n")
+        return s.makefile().readline()
+    except OSError as e:
+        return str(e)
+
+
+def status_ms():
+    began = time.monotonic()
+    s = connect("nurse")
+    answer = ask_on(s, b'{"do":"status"}')
+    s.close()
+    return (time.monotonic() - began) * 1000 if '"ok":true' in answer else answer or "nothing"
+
+
+def check(sentence, good, saw=""):
+    print(("ok " if good else "FAIL: ") + sentence + ("" if good else ": %s" % saw), flush=True)
+
+
+def quick(sentence):
+    took = [status_ms() for _ in range(5)]
+    check(sentence, all(type(t) is float and t < 1000 for t in took), took)
+
+
+def rest_of(s):
+    try:
+        return s.makefile().read()
+    except OSError as e:
+        return str(e)
+
+
+def push(all):
+    """Lines, unread, for four seconds."""
+    end = time.monotonic() + 4
+    for s in all:
+        s.setblocking(False)
+    while time.monotonic() < end:
+        for s in all:
+            try:
+                s.send(b"{}\n" * 20000)
+            except OSError:
+                pass
+        time.sleep(0.001)
+
+
+s = connect("visitor")
+s.settimeout(2)
+said = rest_of(s)
+check("who has no rights is told so and left at once", said.count("\n") == 1 and "not allowed: your user" in said, said)
+idle = [connect("visitor") for _ in range(100)]
+quick("a hundred connections of such a user keep nobody out")
+for s in idle:
+    s.close()
+flood = [connect("visitor") for _ in range(20)]
+push(flood)
+for s in flood:
+    s.close()
+quick("nor does what they send")
+mine = [connect("auditor") for _ in range(9)]
+mine[8].settimeout(2)
+said = rest_of(mine[8])
+check("a user has eight connections, and is told why there is no ninth", "too many programs of your user" in said, said)
+quick("others have theirs")
+said = ask_on(mine[0], b'{"do":"status"}')
+check("the eight are served", '"ok":true' in said, said)
+for s in mine:
+    s.close()
+time.sleep(0.3)
+s = connect("auditor")
+said = ask_on(s, b'{"do":"' + b"x" * 100000 + b'"}')
+check("a line of who may send no catalogue is short", "longer than 64 KiB" in said, said)
+s.close()
+s = connect("keeper")
+said = ask_on(s, b'{"do":"' + b"x" * 1000000 + b'"}')
+check("of who may it is not", "asks for something unknown" in said, said)
+s.close()
+# Eight that send and do not read: their lines wait, and they are left after ten seconds.
+deaf = [connect("auditor") for _ in range(8)]
+push(deaf)
+quick("who does not read keeps nobody from it")
+for s in deaf:
+    s.close()
+quick("nor does what they leave behind")
+deaf = [connect("auditor") for _ in range(8)]
+push(deaf)
+time.sleep(11)
+s = connect("auditor")
+said = ask_on(s, b'{"do":"status"}')
+check("and is left", '"ok":true' in said, said)
+s.close()
+for s in deaf:
+    s.close()
+# One that says all it has to say, ends, and reads.
+s = connect("auditor")
+s.sendall(b"{}\n" * 500)
+s.shutdown(socket.SHUT_WR)
+said = rest_of(s)
+check("lines that came before the end are answered, each", said.count("\n") == 500, said.count("\n"))
+X
+/usr/bin/python3 "$root/doors.py" "$data/socket" | tee "$root/doors" || fail 'the users did not end'
+[ "$(grep -c '^ok' "$root/doors")" = 12 ] && ! grep -q '^FAIL' "$root/doors" || fail 'what a user does hurts others'

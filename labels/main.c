@@ -124,6 +124,7 @@ static int read_words(int count, char **words, struct wish *w)
 	    {"serve", required_argument, NULL, 's'}, {"help", no_argument, NULL, 'h'},
 	    {"version", no_argument, NULL, 'v'},     {0}};
 	char *end;
+	long wait_s;
 	for (int o; (o = getopt_long(count, words, "", options, NULL)) != -1;) {
 		switch (o) {
 		case 'f':
@@ -133,9 +134,10 @@ static int read_words(int count, char **words, struct wish *w)
 			w->printer = optarg;
 			break;
 		case 'w':
-			w->wait_s = (int)strtol(optarg, &end, 10);
-			if (*end || !*optarg || w->wait_s < 0 || w->wait_s > 86400)
+			wait_s = strtol(optarg, &end, 10);
+			if (*end || !*optarg || wait_s < 0 || wait_s > 86400)
 				return usage("--wait takes whole seconds, 0 to 86400");
+			w->wait_s = (int)wait_s;
 			break;
 		case 'c':
 			w->check = true;

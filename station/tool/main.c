@@ -46,12 +46,18 @@ int main(int argc, char **argv)
 	int at = 1;
 	log_open("bandtally");
 	signal(SIGPIPE, SIG_IGN);
-	if (argc > 2 && strcmp(argv[1], "--data") == 0) {
-		client_folder = argv[2];
+	if (argc > 1 && strcmp(argv[1], "--data") == 0) {
+		client_folder = argc > 2 ? argv[2] : "";
 		at = 3;
 	} else if (argc > 1 && strncmp(argv[1], "--data=", 7) == 0) {
 		client_folder = argv[1] + 7;
 		at = 2;
+	}
+	if (!*client_folder) {
+		fprintf(
+		    stderr,
+		    "bandtally: DIR, the data folder behind --data, is missing: see 'bandtally --help'\n");
+		return EXIT_USAGE;
 	}
 	if (at < argc && (strcmp(argv[at], "--help") == 0 || strcmp(argv[at], "--version") == 0)) {
 		if (argv[at][2] == 'h')
@@ -65,6 +71,8 @@ int main(int argc, char **argv)
 			return commands[i].run(argc - at, argv + at);
 	if (at < argc)
 		fprintf(stderr, "bandtally: '%s' is no command: see below\n", argv[at]);
+	else
+		fprintf(stderr, "bandtally: COMMAND is missing: see below\n");
 	usage(stderr);
 	return EXIT_USAGE;
 }

@@ -42,6 +42,10 @@ expect 2 "SLIP is '0'" bt print retry 0
 expect 2 "--expiry is '2028-02-30'" bt label pack --line GREEN-M --count 1 --expiry 2028-02-30 --pdf "$root/x.pdf"
 expect 2 "--count is 'many'" bt label pack --line GREEN-M --count many --pdf "$root/x.pdf"
 expect 2 "--room is 'x'" bt label cards --room x --list
+expect 2 'DIR.* is missing' "$bin/bandtally" --data
+expect 2 'DIR.* is missing' "$bin/bandtally" --data= status
+expect 2 'COMMAND is missing' "$bin/bandtally"
+expect 2 'whole seconds, 0 to 86400' "$bin/bandtally-print" --wait 4294967297 --check
 
 expect 0 "'room' must be a whole number from 1 to 99" ask '{"code":"A","do":"scan","room":-5}'
 expect 0 "'room' must be" ask '{"code":"A","do":"scan","room":99999999999}'

@@ -3,7 +3,6 @@
 #include <stdio.h>
 
 #include "code/own-codes.h"
-#include "count/decide.h"
 
 const char *rule_text(enum rule rule)
 {

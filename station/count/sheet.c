@@ -278,3 +278,9 @@ const char *end_words(enum end_why why)
 	};
 	return why < END_WHY_KINDS ? words[why] : "";
 }
+
+int ready_to_sign_out(const struct sheet *s)
+{
+	return s->case_no && s->final == FINAL_AGREED && !s->discrepancy && !sheet_next_look(s) &&
+	       !s->debts.count && (!s->single || s->who_looked || !s->n_digits);
+}

@@ -211,4 +211,7 @@ const char *end_words(enum end_why why); /* "" for END_TYPED, or where it is non
 const char *question_name(enum question q);
 const char *question_words(enum question q);
 
+/* Sign-out has been reached: final count agreed, each digit seen bare, no debt. */
+int ready_to_sign_out(const struct sheet *s);
+
 #endif

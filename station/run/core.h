@@ -7,8 +7,8 @@
 
 #include "base/json.h"
 #include "code/code.h"
-#include "count/decide.h"
-#include "count/reads.h"
+#include "decide/decide.h"
+#include "decide/reads.h"
 #include "record/head.h"
 #include "record/seal.h"
 #include "record/store.h"

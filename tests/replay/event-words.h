@@ -12,7 +12,7 @@
 #define BANDTALLY_TESTS_EVENT_WORDS_H
 
 #include "base/buf.h"
-#include "count/decide.h"
+#include "decide/decide.h"
 
 struct event_context {
 	const struct staff *staff; /* names of badges */

@@ -10,7 +10,7 @@
 #include <inttypes.h>
 
 #include "base/buf.h"
-#include "count/decide.h"
+#include "decide/decide.h"
 
 #define DIGEST_START 14695981039346656037u /* FNV-1a, 64 bits */
 

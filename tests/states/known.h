@@ -3,7 +3,7 @@
 #ifndef BANDTALLY_TESTS_STATES_KNOWN_H
 #define BANDTALLY_TESTS_STATES_KNOWN_H
 
-#include "count/decide.h"
+#include "decide/decide.h"
 
 #define KNOWN_PROOF 123456
 

@@ -1,5 +1,5 @@
 /* Writes the table of every scan in each situation of a case, for a clinical safety officer to read.
- *   replies            prints station/count/REPLIES.md
+ *   replies            prints tests/states/REPLIES.md
  *   replies --check F  fails where F says otherwise
  */
 #include <stdio.h>

@@ -12,8 +12,8 @@
 #define BANDTALLY_TESTS_STATES_WALK_H
 
 #include "code/own-codes.h"
-#include "count/decide.h"
 #include "count/rule.h"
+#include "decide/decide.h"
 #include "keys.h"
 
 #define INPUTS_MAX 96

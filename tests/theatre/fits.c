@@ -3,7 +3,7 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "count/want.h"
+#include "decide/want.h"
 
 struct scanned scan_card(const struct world *t, int operation, int card)
 {

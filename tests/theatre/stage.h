@@ -5,7 +5,7 @@
 #ifndef BANDTALLY_TESTS_THEATRE_STAGE_H
 #define BANDTALLY_TESTS_THEATRE_STAGE_H
 
-#include "count/reads.h"
+#include "decide/reads.h"
 #include "fits.h"
 
 #define ROOMS 2 /* theatre 1, where two count, and room 3, where one works alone */

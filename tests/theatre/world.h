@@ -5,7 +5,7 @@
 #define BANDTALLY_TESTS_THEATRE_WORLD_H
 
 #include "code/own-codes.h"
-#include "count/decide.h"
+#include "decide/decide.h"
 
 #define THINGS_MAX 24
 #define OPERATIONS_MAX 6

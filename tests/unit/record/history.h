@@ -6,7 +6,7 @@
 #ifndef BANDTALLY_TESTS_RECORD_HISTORY_H
 #define BANDTALLY_TESTS_RECORD_HISTORY_H
 
-#include "count/decide.h"
+#include "decide/decide.h"
 #include "record/store.h"
 
 #define HISTORY_PENDING 4096

@@ -3,8 +3,8 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "count/turn.h"
-#include "count/want.h"
+#include "decide/turn.h"
+#include "decide/want.h"
 
 void final_begin(struct turn *t)
 {

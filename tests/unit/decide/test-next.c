@@ -9,9 +9,9 @@
 #include <cmocka.h>
 
 #include "code/own-codes.h"
-#include "count/reads.h"
-#include "count/turn.h"
-#include "count/want.h"
+#include "decide/reads.h"
+#include "decide/turn.h"
+#include "decide/want.h"
 #include "tests/states/known.h"
 #include "walk.h"
 

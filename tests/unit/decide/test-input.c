@@ -11,7 +11,7 @@
 
 #include <cmocka.h>
 
-#include "count/input.h"
+#include "decide/input.h"
 
 static const char file[] =
     "key,name,role,codes,marked,visible,single_use,identity,rolls_on,xray,per_pack,size_mm,contents,instead\n"

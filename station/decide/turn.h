@@ -1,9 +1,9 @@
-/* One decision in progress. Only the decide-*.c files include this. */
-#ifndef BANDTALLY_COUNT_TURN_H
-#define BANDTALLY_COUNT_TURN_H
+/* One decision in progress. Only the files of this folder include this. */
+#ifndef BANDTALLY_DECIDE_TURN_H
+#define BANDTALLY_DECIDE_TURN_H
 
 #include "code/own-codes.h"
-#include "count/decide.h"
+#include "decide/decide.h"
 
 struct turn {
 	const struct station *station;
@@ -59,18 +59,18 @@ void on_badge(struct turn *t);
 void on_card(struct turn *t);
 void on_slip(struct turn *t);
 void on_typed(struct turn *t);
-void on_stored(struct turn *t); /* decide-stored */
+void on_stored(struct turn *t); /* stored-scans */
 void on_tick(const struct station *st, const struct input *in, struct outcome *out);
 
-void count_in(struct turn *t); /* decide-item */
+void count_in(struct turn *t); /* pack */
 void add_unlisted(struct turn *t, enum role role, const char *name);
-void start_on(struct turn *t, int digit); /* decide-digit */
+void start_on(struct turn *t, int digit); /* digit-card */
 void doubt_on(struct turn *t, int digit, struct moment at);
 void ask_is_on(struct turn *t, int digit,
                const char *besides);             /* its clock runs as 'on?', and that is asked */
 void never_on(struct turn *t, int digit);        /* MISREAD: none went on at all */
 void never_off(struct turn *t, int digit);       /* MISREAD: OFF was wrong, its clock has run all the time */
-void answer_counted_in(struct turn *t, int yes); /* decide-item */
+void answer_counted_in(struct turn *t, int yes); /* pack */
 void answer_listed_already(struct turn *t, int yes);
 void answer_here_now(struct turn *t, int yes);
 void extra_opened_here(struct turn *t, int item); /* YES to an extra item */
@@ -78,7 +78,7 @@ int unused_tourniquet(const struct sheet *s);     /* one that lies here, the lat
 void second_on(struct turn *t, int digit);
 void take_off(struct turn *t, int digit);
 void look_bare(struct turn *t, int digit);
-void final_begin(struct turn *t); /* decide-count */
+void final_begin(struct turn *t); /* final-count */
 void final_answer(struct turn *t, int card, int number);
 void final_mark(struct turn *t, int item);
 void final_contradicted(struct turn *t); /* PIECES MISSING after the count was agreed */
@@ -86,18 +86,18 @@ void final_progress(struct turn *t);
 void state_final(struct turn *t);
 void agree(struct turn *t, int32_t badge);
 void named_aloud(struct turn *t);
-void owe_expiry(struct turn *t, int first, int last); /* decide-expiry */
+void owe_expiry(struct turn *t, int first, int last); /* expiry */
 int expiry_read(struct turn *t, int32_t badge);       /* 1 where it was owed: the badge pays it */
-void ask_found(struct turn *t, int after);            /* decide-card */
-void sign_out(struct turn *t, int32_t badge);         /* decide-end */
+void ask_found(struct turn *t, int after);            /* card */
+void sign_out(struct turn *t, int32_t badge);         /* end */
 void sign_out_witnessed(struct turn *t, int32_t witness);
 void ask_points(struct turn *t);
-void search_answered(struct turn *t, int done); /* decide-card */
+void search_answered(struct turn *t, int done); /* card */
 const char *on_words(const struct turn *t, char out[80]);
 #define OPEN_WORDS_MAX 320
 const char *open_words(const struct turn *t, char out[OPEN_WORDS_MAX]);
-int is_look_step(const struct turn *t); /* decide-digit: the step of the search that a digit card answers */
-int badge_answers(struct turn *t, const struct person *p, enum team_place place); /* decide-team */
+int is_look_step(const struct turn *t); /* digit-card: the step of the search that a digit card answers */
+int badge_answers(struct turn *t, const struct person *p, enum team_place place); /* badge */
 void on_visitor(struct turn *t, int32_t visitor, enum team_place place);
 void visitor_joins(struct turn *t, int32_t visitor, enum team_place place);
 void visitor_is(struct turn *t, int yes);
@@ -105,8 +105,8 @@ void handover_agree(struct turn *t, int32_t badge);
 void end_case(struct turn *t, enum case_end how, enum end_why why, const char *typed);
 /* Whether the stated circumference is outside what the maker states; the sentence begins with a space. */
 int size_misfit(const struct turn *t, const struct thing *th, char *out, size_t size);
-void answer_question(struct turn *t, int card); /* decide-card */
-int answers_stored(struct turn *t);             /* decide-stored: 1 where this card did */
+void answer_question(struct turn *t, int card); /* card */
+int answers_stored(struct turn *t);             /* stored-scans: 1 where this card did */
 void ask_stored(struct turn *t);                /* where scans are held and nothing else is asked */
 int start_held(struct turn *t);                 /* a held digit card whose clock is known; 1 done */
 void held_entered(struct turn *t);              /* after the turn of a held scan */

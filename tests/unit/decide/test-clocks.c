@@ -11,9 +11,9 @@
 #include <cmocka.h>
 
 #include "code/own-codes.h"
-#include "count/decide.h"
 #include "count/unanswered.h"
 #include "count/wall.h"
+#include "decide/decide.h"
 
 #define MIN 60000LL
 #define TEN 1795600800000LL /* 2026-11-25, ten o'clock in the morning, UTC */

@@ -1,8 +1,8 @@
 /* What a sheet waits for: the one place that says what comes next (rule 19). next.c words it, a badge answers
  * it, and nothing else is asked at that moment. Pure.
  */
-#ifndef BANDTALLY_COUNT_WANT_H
-#define BANDTALLY_COUNT_WANT_H
+#ifndef BANDTALLY_DECIDE_WANT_H
+#define BANDTALLY_DECIDE_WANT_H
 
 #include "count/station.h"
 

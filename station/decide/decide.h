@@ -4,8 +4,8 @@
  * nothing; it returns events, which the caller stores and then applies with station_apply(). Every input gets
  * a reply that says what happened and what to do next.
  */
-#ifndef BANDTALLY_COUNT_DECIDE_H
-#define BANDTALLY_COUNT_DECIDE_H
+#ifndef BANDTALLY_DECIDE_DECIDE_H
+#define BANDTALLY_DECIDE_DECIDE_H
 
 #include "count/deed.h"
 #include "count/paper.h"
@@ -54,7 +54,7 @@ struct input {
 	const struct line *parts[LINE_CONTENTS_MAX]; /* ACT_TRAY: the lines of line->contents */
 	int32_t used_in;                             /* ended case in which this identity was used, 0 none */
 	uint8_t used_back; /* 1 where nobody looks for it: accounted for there, or isolated */
-	uint8_t repeated;  /* enum repeated (count/reads.h) */
+	uint8_t repeated;  /* enum repeated (decide/reads.h) */
 	int32_t slip_case; /* ACT_SLIP: the case of this slip as the record knows it, 0 none */
 	int32_t slip_room;
 	/* ACT_SLIP, and YES to Q_SLIP_HERE: that slip as the record knows it, number 0 not known; and the very paper */
@@ -103,8 +103,5 @@ int input_is_lost(const struct station *st, const struct input *in);
 /* What comes next on this sheet, or in this room where it has none (case_no 0). */
 void next_step(const struct station *st, const struct sheet *s, int32_t room, struct moment now,
                struct next *out);
-
-/* Sign-out has been reached: final count agreed, each digit seen bare, no debt. */
-int ready_to_sign_out(const struct sheet *s);
 
 #endif

@@ -1,4 +1,4 @@
-#include "count/turn.h"
+#include "decide/turn.h"
 
 #include <stdarg.h>
 #include <stdio.h>

@@ -4,11 +4,11 @@
  * Pure. What only the record knows is passed in (a stores' batch) or filled in by the caller afterwards
  * (used_in, used_back, slip_case, slip_room).
  */
-#ifndef BANDTALLY_COUNT_INPUT_H
-#define BANDTALLY_COUNT_INPUT_H
+#ifndef BANDTALLY_DECIDE_INPUT_H
+#define BANDTALLY_DECIDE_INPUT_H
 
 #include "code/code.h"
-#include "count/decide.h"
+#include "decide/decide.h"
 
 /* Fills act and what belongs to it; room, time, flags and scanner are the caller's. `batch` is the one that
  * holds code->own.number for a stores' item label, NULL where the record has none, and is not looked at

@@ -3,7 +3,7 @@
 #include <string.h>
 
 #include "base/clock.h"
-#include "count/turn.h"
+#include "decide/turn.h"
 
 /* More debts than this are not told apart, so that there is always room for what is owed about the patient. */
 #define APART_MAX (DEBTS_MAX / 2)

@@ -1,6 +1,6 @@
-#include "count/want.h"
+#include "decide/want.h"
 
-#include "count/decide.h"
+#include "decide/decide.h"
 
 static int any_had(const struct sheet *s)
 {

@@ -1,4 +1,4 @@
-#include "count/reads.h"
+#include "decide/reads.h"
 
 #include <stdio.h>
 #include <string.h>

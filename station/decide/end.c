@@ -4,13 +4,7 @@
 
 #include "base/name.h"
 #include "count/rule.h"
-#include "count/turn.h"
-
-int ready_to_sign_out(const struct sheet *s)
-{
-	return s->case_no && s->final == FINAL_AGREED && !s->discrepancy && !sheet_next_look(s) &&
-	       !s->debts.count && (!s->single || s->who_looked || !s->n_digits);
-}
+#include "decide/turn.h"
 
 /* Each item is marked used in its case, so that a later scan of it can be answered (rules 4, 21). */
 static void mark_used(struct turn *t)

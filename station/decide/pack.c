@@ -3,7 +3,7 @@
 #include <string.h>
 
 #include "base/clock.h"
-#include "count/turn.h"
+#include "decide/turn.h"
 
 static void date_text(int32_t yyyymmdd, char out[16])
 {

@@ -5,10 +5,10 @@
  * as long as it stands where that read entered it. A plain value that the caller keeps; it need not outlive a restart,
  * since what must never be entered twice however late stands on the sheet (sheet.last_answer).
  */
-#ifndef BANDTALLY_COUNT_READS_H
-#define BANDTALLY_COUNT_READS_H
+#ifndef BANDTALLY_DECIDE_READS_H
+#define BANDTALLY_DECIDE_READS_H
 
-#include "count/decide.h"
+#include "decide/decide.h"
 
 #define READS_MAX 32
 #define READ_KEY_MAX (LINE_KEY_MAX + LOT_MAX + IDENTITY_MAX + 16)

@@ -3,7 +3,7 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "count/turn.h"
+#include "decide/turn.h"
 
 /* --- what is held ------------------------------------------------------------------------------- */
 

@@ -3,8 +3,8 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "count/turn.h"
 #include "count/wall.h"
+#include "decide/turn.h"
 
 static int wants_reminders(const struct sheet *s, const struct digit *d)
 {

@@ -1,9 +1,9 @@
-#include "count/decide.h"
+#include "decide/decide.h"
 
 #include <stdio.h>
 #include <string.h>
 
-#include "count/turn.h"
+#include "decide/turn.h"
 
 static void on_case_label(struct turn *t)
 {

@@ -2,8 +2,8 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "count/turn.h"
-#include "count/want.h"
+#include "decide/turn.h"
+#include "decide/want.h"
 
 static const char *name_of(const struct turn *t, int32_t number)
 {

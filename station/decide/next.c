@@ -2,8 +2,8 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "count/turn.h"
-#include "count/want.h"
+#include "decide/turn.h"
+#include "decide/want.h"
 
 #define CARD(card, what) ((struct deed){.kind = DEED_CARD, .n = CARD_##card, .truth = TRUTH_##what})
 #define BADGE(place, what) ((struct deed){.kind = DEED_BADGE, .n = (int32_t)(place), .truth = TRUTH_##what})

@@ -4,8 +4,8 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "count/turn.h"
-#include "count/want.h"
+#include "decide/turn.h"
+#include "decide/want.h"
 
 /* Missing and dropped things do not go on by themselves. */
 static int is_at_hand(const struct item *it, enum role role, int place)

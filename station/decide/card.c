@@ -2,8 +2,8 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "count/turn.h"
-#include "count/want.h"
+#include "decide/turn.h"
+#include "decide/want.h"
 
 static void card_new_case(struct turn *t)
 {

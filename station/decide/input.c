@@ -1,4 +1,4 @@
-#include "count/input.h"
+#include "decide/input.h"
 
 #include <stdio.h>
 #include <string.h>

@@ -369,9 +369,21 @@ void handover_agree(struct turn *t, int32_t badge)
 		return;
 	}
 	const char *why = team_may_not_agree(&t->s->team, &t->station->staff);
-	if (badge != t->s->team.at[PLACE_CIRCULATING] || why) {
-		turn_refuse(t, "The handover count cannot be agreed: %s.",
-		            why ? why : "the circulating badge records it");
+	int32_t records = t->s->team.at[PLACE_CIRCULATING];
+	if (why) {
+		turn_refuse(t, "The handover count cannot be agreed: %s.", why);
+		return;
+	}
+	if (badge != records && !team_place_of(&t->s->team, badge)) {
+		turn_refuse(t,
+		            "%s circulates and records the handover count. If %s takes over, scan HANDOVER, "
+		            "then this badge.",
+		            name_of(t, records), name_of(t, badge));
+		return;
+	}
+	if (badge != records) {
+		turn_refuse(t, "The circulating badge records the handover count: scan the badge of %s.",
+		            name_of(t, records));
 		return;
 	}
 	EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_HANDOVER, .person = field, .other = badge, .n = badge);

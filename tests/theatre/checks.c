@@ -356,6 +356,8 @@ static void look_at_item(const struct stage *g, int op, const struct sheet *s, i
 	const struct item *it = &s->items[item - 1];
 	struct at_hand h = world_at_hand(&g->world, op, s, item);
 	int cut = it->condition == CONDITION_CUT_COMPLETE;
+	if (it->place == ITEM_ACCOUNTED && it->thing.role != ROLE_TOURNIQUET)
+		h.intact += h.cut; /* of nothing else the station asks whether it is whole */
 	if (it->place == ITEM_ACCOUNTED && (cut ? h.cut : h.intact) < it->shown)
 		untrue(f,
 		       cut ? "%s is accounted for as cut and complete, and is not"

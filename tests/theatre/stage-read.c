@@ -268,6 +268,26 @@ static void note_ends_by_neighbour(struct stage *g, const struct entry *e)
 			world_cause(&g->world, e->operation, CAUSE_NEIGHBOUR);
 }
 
+/* A card that nobody meant asks a question (the neighbouring one, or of a pack that is right WRONG NUMBER IN PACK),
+ * and what is scanned next answers it: nobody has said NO. */
+static void note_answers_unmeant(struct stage *g, const struct entry *e, int before)
+{
+	struct operation *o = &g->world.operations[e->operation];
+	int after = g->out.sheet.asked.what, facts = count_facts(&g->out);
+	int wrong_number = e->code.act == ACT_CARD && e->code.n == CARD_WRONG_NUMBER_IN_PACK;
+	if ((e->read == READ_NEIGHBOUR || wrong_number) && g->out.reply.verdict == VERDICT_QUESTION &&
+	    !facts) {
+		o->unmeant = (uint8_t)after;
+		o->unmeant_cause = wrong_number ? CAUSE_FALSE : CAUSE_NEIGHBOUR;
+		return;
+	}
+	if (!o->unmeant || o->unmeant != before || after == before)
+		return;
+	if (facts && e->code.act != ACT_DIGIT)
+		world_cause(&g->world, e->operation, (enum cause)o->unmeant_cause);
+	o->unmeant = (uint8_t)(facts ? 0 : after);
+}
+
 /* What was entered here last comes again, or another scanner reads what was entered a moment ago. What comes again after other scans, and
  * later, may have been meant: nobody can know. */
 static int is_repeat(const struct stage *g, const struct entry *e, int room, const struct input *in)
@@ -290,7 +310,7 @@ void stage_read(struct stage *g, const struct entry *e)
 	note_in_hand(g, e);
 	input_of(g, e, &in);
 	int room = room_index(in.room);
-	int repeat = is_repeat(g, e, room, &in);
+	int repeat = is_repeat(g, e, room, &in), asked = stage_sheet(g, in.room)->asked.what;
 	reads_look(&g->reads, &in, g->st.policy.repeat_ms);
 	ask_station(g, &in);
 	reads_note(&g->reads, &in, g->out.reply.verdict);
@@ -299,6 +319,7 @@ void stage_read(struct stage *g, const struct entry *e)
 	g->tally->refused += g->out.reply.verdict == VERDICT_REFUSED;
 	check_reply(g, e, &in, repeat);
 	note_ends_by_neighbour(g, e);
+	note_answers_unmeant(g, e, asked);
 	note_taken_for_a_look(g, e, &in);
 	enter(g, e);
 	note_told(g, e, room);

@@ -58,6 +58,8 @@ struct root { /* of a digit, as it really is */
 
 struct operation {
 	uint8_t to_contradict; /* neighbouring cards that were entered, and that no UNDO has answered */
+	uint8_t unmeant,
+	    unmeant_cause;     /* the question that a card opened which nobody meant, 0 none; enum cause */
 	int32_t room, case_no; /* case_no 0: the station has not opened it yet */
 	int32_t field, circulating, surgeon; /* badges; -1..-4 one without a badge */
 	int32_t comes;                       /* who relieves, 0 nobody */

@@ -360,30 +360,35 @@ static void take_over(struct turn *t, const struct person *p, int32_t out, int u
 }
 
 /* A handover count that was begun is owed until it is agreed. */
+/* Not the badge that is asked for: whose it is, and how this one takes that place. */
+static void refuse_for(struct turn *t, int32_t badge, int32_t asked, const char *does)
+{
+	if (team_place_of(&t->s->team, badge))
+		turn_refuse(t, "%s %s: scan that badge.", name_of(t, asked), does);
+	else
+		turn_refuse(t, "%s %s. If %s takes over, scan HANDOVER, then this badge.", name_of(t, asked),
+		            does, name_of(t, badge));
+}
+
 void handover_agree(struct turn *t, int32_t badge)
 {
-	int32_t field = t->s->team.at[PLACE_FIELD];
+	int32_t field = t->s->team.at[PLACE_FIELD], records = t->s->team.at[PLACE_CIRCULATING];
+	const char *why = t->s->single ? NULL : team_may_not_agree(&t->s->team, &t->station->staff);
+	if (why) {
+		turn_refuse(t, "The handover count cannot be agreed: %s.", why);
+		return;
+	}
+	if (t->s->single && badge != field) {
+		refuse_for(t, badge, field, "works alone now and counts");
+		return;
+	}
 	if (t->s->single) {
 		close_question(t);
 		state_single_count(t, DEBT_HANDOVER);
 		return;
 	}
-	const char *why = team_may_not_agree(&t->s->team, &t->station->staff);
-	int32_t records = t->s->team.at[PLACE_CIRCULATING];
-	if (why) {
-		turn_refuse(t, "The handover count cannot be agreed: %s.", why);
-		return;
-	}
-	if (badge != records && !team_place_of(&t->s->team, badge)) {
-		turn_refuse(t,
-		            "%s circulates and records the handover count. If %s takes over, scan HANDOVER, "
-		            "then this badge.",
-		            name_of(t, records), name_of(t, badge));
-		return;
-	}
 	if (badge != records) {
-		turn_refuse(t, "The circulating badge records the handover count: scan the badge of %s.",
-		            name_of(t, records));
+		refuse_for(t, badge, records, "circulates and records the handover count");
 		return;
 	}
 	EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_HANDOVER, .person = field, .other = badge, .n = badge);
@@ -398,9 +403,15 @@ static void surgeon_ends(struct turn *t, const struct person *p, enum team_place
 	/* a digit card opened it, and nobody has badged in yet */
 	int nobody =
 	    t->s->single && !place && !t->s->team.at[PLACE_FIELD] && p->registered && p->kind != STAFF_CHARGE;
-	int operator= nobody ||(t->s->single &&place == PLACE_FIELD);
+	int alone = nobody || (t->s->single && place == PLACE_FIELD);
 	int visiting = p->number < 0 && place == PLACE_SURGEON;
-	if (p->kind != STAFF_SURGEON && !operator&& !visiting) {
+	int32_t field = t->s->team.at[PLACE_FIELD];
+	if (p->kind != STAFF_SURGEON && t->s->single && field && !alone && !visiting) {
+		refuse_for(t, p->number, field,
+		           "works alone here, and that badge or a surgeon's ends a case unresolved");
+		return;
+	}
+	if (p->kind != STAFF_SURGEON && !alone && !visiting) {
 		turn_refuse(
 		    t, "Only the surgeon's badge ends a case unresolved. Scan it, or NO to go on searching.");
 		return;

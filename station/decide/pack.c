@@ -134,6 +134,52 @@ static void emit_pack(struct turn *t, const struct thing *th, int pieces)
 	}
 }
 
+/* Whether a further pack in the hand leaves nothing of what is asked: every other question stands until it is answered. */
+static int is_about_pack(enum question q)
+{
+	switch (q) {
+	case Q_ROLLS_ON:
+	case Q_ADD:
+	case Q_RETURNED:
+	case Q_ISOLATE:
+	case Q_DROPPED:
+	case Q_NO_CODE:
+	case Q_EXTRA:
+	case Q_FOUND:
+	case Q_COUNTED_IN:
+	case Q_LISTED_ALREADY:
+	case Q_HERE_NOW:
+		return 1;
+	case Q_NONE:
+	case Q_OFF:
+	case Q_IS_ON:
+	case Q_WHICH_OFF:
+	case Q_RIGHT_DIGIT:
+	case Q_MOVE_TO:
+	case Q_CANCEL:
+	case Q_WHO_LOOKED:
+	case Q_POINT:
+	case Q_HANDOVER_OUT:
+	case Q_HANDOVER_IN:
+	case Q_HANDOVER_SEEN:
+	case Q_HANDOVER_AGREE:
+	case Q_HANDOVER_STAYS:
+	case Q_SURGEON_ENDS:
+	case Q_INCIDENT:
+	case Q_VISITOR:
+	case Q_VISITOR_IS_SURGEON:
+	case Q_LEAVES:
+	case Q_FIELD_TOO:
+	case Q_WITNESS:
+	case Q_SLIP_HERE:
+	case Q_STORED:
+	case Q_TWICE:
+	case QUESTION_KINDS:
+		return 0;
+	}
+	return 0;
+}
+
 static void after_counting_in(struct turn *t, const struct thing *th, const char *what)
 {
 	char detail[96] = "";
@@ -157,7 +203,8 @@ static void after_counting_in(struct turn *t, const struct thing *th, const char
 		    t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown, misfit);
 		return;
 	}
-	close_question(t);
+	if (is_about_pack((enum question)t->s->asked.what))
+		close_question(t);
 	turn_accept(t, "%s: %s%s.%s%s", t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown,
 	            misfit);
 }
@@ -447,7 +494,9 @@ static void isolate(struct turn *t, int item)
 		return;
 	}
 	if (!known || known->place != ITEM_HERE) {
-		emit_in(t, &t->in->thing, 1);
+		struct thing th = t->in->thing;
+		take_from_other_sheet(t, &th);
+		emit_in(t, &th, 1);
 		item = t->s->n_items;
 	}
 	isolated(t, item);

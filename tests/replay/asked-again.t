@@ -26,8 +26,6 @@ next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: the
 accepted: Counted in: 1 artery forceps, curved.
 next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: item-in, case 1, item 2, FORCEPS:39 "artery forceps, curved" forceps known by its mark, n 1, first
-  event: asked, case 1, nothing more
-  event: asked, case 1, is-on, digit right thumb, n 1
 > unknown 12345
 refused: Not in the catalogue: 12345. Not counted. Use a listed item, or NO CODE to count it; a tourniquet that is on: UNLISTED TOURNIQUET.
 next: Right thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.

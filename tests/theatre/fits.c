@@ -24,10 +24,11 @@ struct scanned scan_badge(int32_t badge)
 
 /* --- counting in -------------------------------------------------------------------------------- */
 
+/* Of what is lost the wrapper still lies here. */
 static int wants_counting_in(const struct real *r, int operation)
 {
 	return r->of == operation && !r->entered && r->where != IN_STORE && r->where != AWAY &&
-	       r->where != LOST;
+	       !(r->where == LOST && r->by_mark);
 }
 
 int first_uncounted(const struct world *t, int operation)

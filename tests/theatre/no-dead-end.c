@@ -192,13 +192,18 @@ static int took(struct stage *w, int op, const struct scanned *c)
 	return w->world.operations[op].ended;
 }
 
-/* Those whose badges the sheet has are there to scan them. */
+/* Those whose badges the sheet has are there to scan them; two count, each in one place. */
 static void who_is_there(struct operation *o, const struct sheet *s)
 {
+	int32_t field = o->field, circulating = o->circulating;
 	if (s->team.at[PLACE_FIELD])
 		o->field = s->team.at[PLACE_FIELD];
 	if (s->team.at[PLACE_CIRCULATING])
 		o->circulating = s->team.at[PLACE_CIRCULATING];
+	if (o->field == o->circulating && s->team.at[PLACE_FIELD])
+		o->circulating = field;
+	else if (o->field == o->circulating)
+		o->field = circulating;
 	if (s->team.at[PLACE_SURGEON])
 		o->surgeon = s->team.at[PLACE_SURGEON];
 }

@@ -13,7 +13,7 @@
 static void scan(struct play *p, struct actor *a, const struct scanned *c, const struct deed *asked,
                  int reports)
 {
-	int group = p->next_id;
+	int group = p->next_group++;
 	if (group >= GROUPS_MAX)
 		return;
 	a->pending = *c;
@@ -47,7 +47,7 @@ static void scan_again(struct play *p, struct actor *a)
 static void scan_this_room(struct play *p, struct actor *a)
 {
 	struct intent in = {.code = scan_card(&p->stage->world, a->op, CARD_THIS_ROOM),
-	                    .group = p->next_id,
+	                    .group = p->next_group++,
 	                    .reports = -1,
 	                    .at_ms = p->stage->true_ms};
 	scan_by(p, a, &in);
@@ -174,7 +174,7 @@ static int another_order(struct play *p, struct actor *a)
 
 static void run_on(struct play *p, struct actor *a, struct intent *in)
 {
-	in->group = p->next_id;
+	in->group = p->next_group++;
 	scan_by(p, a, in);
 	in->at_ms += between(&p->chance, 400, 900);
 }
@@ -308,7 +308,8 @@ static void stuck(struct play *p, const struct actor *a, const char *how)
 {
 	p->given_up = 1;
 	if (!hands_operation(p, a)->causes[CAUSE_ELSEWHERE])
-		stage_fail(p->stage, check_name(CHECK_NO_DEAD_END), "people are stuck: %s", how);
+		stage_fail(p->stage, check_name(CHECK_NO_DEAD_END),
+		           "people are stuck, and nothing fits what is so: %s", how);
 }
 
 static void wait_or_move(struct play *p, struct actor *a, const struct next *n)
@@ -321,9 +322,7 @@ static void wait_or_move(struct play *p, struct actor *a, const struct next *n)
 		a->idle++;
 		hands_later(p, a, left < 240000 ? left : 60000, left < 240000 ? left : 240000);
 	} else if (++a->idle > 6) {
-		stage_fail(p->stage, check_name(CHECK_NO_DEAD_END),
-		           "people wait, and nothing fits what is so: %s", n->words);
-		p->given_up = 1;
+		stuck(p, a, n->words);
 	} else {
 		hands_later(p, a, 3000, 20000);
 	}
@@ -335,7 +334,7 @@ static void go_by_the_board(struct play *p, struct actor *a)
 	struct scanned c;
 	const struct sheet *s = hands_sheet(p, a);
 	next_step(&p->stage->st, s, hands_operation(p, a)->room, p->stage->now, &n);
-	if (goes_on_now(p, a, &n)) {
+	if (!a->report_on && goes_on_now(p, a, &n)) {
 		hands_put_on(p, a);
 		return;
 	}

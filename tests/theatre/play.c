@@ -95,7 +95,7 @@ void play_run(struct play *p, struct stage *g, const struct station *built, uint
 	for (int r = 0; r < ROOMS; r++)
 		p->people[r] = (struct actor){.op = -1, .awaiting = -1, .scanner = r * 2};
 	while (!g->failure.check && !p->given_up && g->n_list < ENTRIES_MAX - 4 &&
-	       p->next_id < GROUPS_MAX - 80) {
+	       p->next_id < GROUPS_MAX - 80 && p->next_group < GROUPS_MAX - 80) {
 		int room = next_room(p);
 		int64_t wake = p->people[room].wake_ms;
 		if (p->n_queue && p->queue[0].at_ms <= wake) {

@@ -33,8 +33,11 @@ static int neighbour(struct play *p, struct scanned *c)
 	if (c->act != ACT_CARD || c->n > CARD_WITHOUT_FULL_SIGHT)
 		return 0;
 	int next = own_card_next(c->n);
-	c->n = next ? next : CARD_NEW_CASE;
-	return c->n != CARD_UNDO && c->n != CARD_SUSPEND;
+	next = next ? next : CARD_NEW_CASE;
+	if (next == CARD_UNDO || next == CARD_SUSPEND)
+		return 0;
+	c->n = next;
+	return 1;
 }
 
 static void read_twice(struct play *p, struct entry *e, int64_t at_ms)

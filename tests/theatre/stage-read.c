@@ -159,13 +159,14 @@ static void note_told(struct stage *g, const struct entry *e, int room)
 	told->verdict = (uint8_t)g->out.reply.verdict;
 	told->facts = (uint8_t)count_facts(&g->out);
 	memcpy(told->said, g->out.reply.said, sizeof told->said);
-	if (e->kind != ENTRY_READ || e->group < 0 || e->read == READ_NEIGHBOUR ||
-	    g->out.reply.verdict == VERDICT_REFUSED || !g->out.count)
+	if (e->kind != ENTRY_READ || e->group < 0 || g->out.reply.verdict == VERDICT_REFUSED || !g->out.count)
+		return;
+	g->last_group[room] = e->group;
+	if (e->read == READ_NEIGHBOUR) /* it stands between, and what was meant is still to be scanned */
 		return;
 	if (g->entered[e->group] != room + 1)
 		g->entered_at[e->group] = (struct entered){g->true_ms, e->scanner};
 	g->entered[e->group] = (uint8_t)(room + 1);
-	g->last_group[room] = e->group;
 }
 
 /* The digit card of a digit that has one on tells the station of it. */
@@ -249,7 +250,8 @@ static void note_taken_for_a_look(struct stage *g, const struct entry *e, const 
 	int look = in->repeated != 0;
 	for (int i = 0; i < g->out.count; i++)
 		look |= g->out.events[i].kind == EV_DIGIT_SEEN_BARE;
-	if (!look || e->reports < 0)
+	const struct root *root = &g->world.operations[e->operation].roots[e->code.n];
+	if (!look || e->code.act != ACT_DIGIT || !root->bands)
 		return;
 	g->world.operations[e->operation].honest = 0;
 	world_cause(&g->world, e->operation, CAUSE_TOO_LATE);
@@ -268,23 +270,39 @@ static void note_ends_by_neighbour(struct stage *g, const struct entry *e)
 			world_cause(&g->world, e->operation, CAUSE_NEIGHBOUR);
 }
 
-/* A card that nobody meant asks a question (the neighbouring one, or of a pack that is right WRONG NUMBER IN PACK),
+static int is_doubt(const struct event *v)
+{
+	return v->kind == EV_DIGIT_MAYBE_ON || v->kind == EV_DIGIT_DOUBTED ||
+	       (v->kind == EV_OWED && v->what == DEBT_ON);
+}
+
+static int only_doubts(const struct outcome *o)
+{
+	int n = 0;
+	for (int i = 0; i < o->count; i++)
+		n += is_doubt(&o->events[i]);
+	return n == count_facts(o);
+}
+
+/* A card that nobody meant asks a question (the neighbouring one; MISREAD or WRONG NUMBER IN PACK where nothing is wrong),
  * and what is scanned next answers it: nobody has said NO. */
 static void note_answers_unmeant(struct stage *g, const struct entry *e, int before)
 {
 	struct operation *o = &g->world.operations[e->operation];
 	int after = g->out.sheet.asked.what, facts = count_facts(&g->out);
-	int wrong_number = e->code.act == ACT_CARD && e->code.n == CARD_WRONG_NUMBER_IN_PACK;
-	if ((e->read == READ_NEIGHBOUR || wrong_number) && g->out.reply.verdict == VERDICT_QUESTION &&
-	    !facts) {
+	int declared = e->code.act == ACT_CARD && !e->asked && e->read != READ_NEIGHBOUR &&
+	               (e->code.n == CARD_WRONG_NUMBER_IN_PACK || e->code.n == CARD_MISREAD);
+	if ((e->read == READ_NEIGHBOUR || declared) && g->out.reply.verdict == VERDICT_QUESTION && !facts) {
 		o->unmeant = (uint8_t)after;
-		o->unmeant_cause = wrong_number ? CAUSE_FALSE : CAUSE_NEIGHBOUR;
+		o->unmeant_cause = declared ? CAUSE_FALSE : CAUSE_NEIGHBOUR;
 		return;
 	}
 	if (!o->unmeant || o->unmeant != before || after == before)
 		return;
-	if (facts && e->code.act != ACT_DIGIT)
+	if (facts && !only_doubts(&g->out)) {
 		world_cause(&g->world, e->operation, (enum cause)o->unmeant_cause);
+		o->honest = 0;
+	}
 	o->unmeant = (uint8_t)(facts ? 0 : after);
 }
 

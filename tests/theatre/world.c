@@ -129,6 +129,8 @@ int world_is(const struct world *t, int operation, const struct sheet *s, int it
 		return is_of_role(r, it->thing.role) && is_uncovered(s, r);
 	if (it->thing.identity_kind == IDENTITY_MARK)
 		return identity_is(r, it->thing.identity);
+	if (!r->entered && r->number && it->thing.identity[0] && !identity_is(r, it->thing.identity))
+		return 0; /* it was refused, or never scanned: people know that it is not the one on the sheet */
 	return strcmp(r->line, it->thing.line) == 0 && !(r->by_mark && r->readable);
 }
 

@@ -284,14 +284,15 @@ static int only_doubts(const struct outcome *o)
 	return n == count_facts(o);
 }
 
-/* A card that nobody meant asks a question (the neighbouring one; MISREAD or WRONG NUMBER IN PACK where nothing is wrong),
- * and what is scanned next answers it: nobody has said NO. */
+/* A card that nobody meant asks a question (the neighbouring one; MISREAD or WRONG NUMBER IN PACK where nothing is wrong; ADD
+ * of what is there already), and what is scanned next answers it: nobody has said NO. */
 static void note_answers_unmeant(struct stage *g, const struct entry *e, int before)
 {
 	struct operation *o = &g->world.operations[e->operation];
 	int after = g->out.sheet.asked.what, facts = count_facts(&g->out);
-	int declared = e->code.act == ACT_CARD && !e->asked && e->read != READ_NEIGHBOUR &&
-	               (e->code.n == CARD_WRONG_NUMBER_IN_PACK || e->code.n == CARD_MISREAD);
+	int declared =
+	    e->code.act == ACT_CARD && !e->asked && e->read != READ_NEIGHBOUR &&
+	    (e->code.n == CARD_WRONG_NUMBER_IN_PACK || e->code.n == CARD_MISREAD || e->code.n == CARD_ADD);
 	if ((e->read == READ_NEIGHBOUR || declared) && g->out.reply.verdict == VERDICT_QUESTION && !facts) {
 		o->unmeant = (uint8_t)after;
 		o->unmeant_cause = declared ? CAUSE_FALSE : CAUSE_NEIGHBOUR;
@@ -299,6 +300,8 @@ static void note_answers_unmeant(struct stage *g, const struct entry *e, int bef
 	}
 	if (!o->unmeant || o->unmeant != before || after == before)
 		return;
+	if (before == Q_ADD && e->code.act == ACT_THING && !g->world.things[e->code.thing].entered)
+		facts = 0; /* it is added, and was not there before */
 	if (facts && !only_doubts(&g->out)) {
 		world_cause(&g->world, e->operation, (enum cause)o->unmeant_cause);
 		o->honest = 0;

@@ -86,7 +86,7 @@ struct play {
 	int64_t scanner_free_ms[SCANNERS],
 	    scanner_out_ms[SCANNERS]; /* reads keep their order; out of reach until */
 	int next_id;
-	int next_group; /* of reads of what is meant once */
+	int next_group;            /* of reads of what is meant once */
 	uint8_t heard[GROUPS_MAX]; /* by group: in which room it was answered, + 1 */
 	int power_cuts, wall_jumps;
 	int given_up; /* a sheet that scans of the other room have filled */

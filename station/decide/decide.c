@@ -341,7 +341,8 @@ static int which_sheet(const struct station *st, const struct input *in)
 	const struct sheet *s = &st->sheets[suspended];
 	if (in->act == ACT_CARD && in->card == CARD_OFF && in->card_room == in->room)
 		return sheet_digits_on(s) ? suspended : -1;
-	const struct digit *d = in->act == ACT_DIGIT ? sheet_digit_const(s, in->digit) : NULL;
+	const struct digit *d =
+	    in->act == ACT_DIGIT && in->card_room == in->room ? sheet_digit_const(s, in->digit) : NULL;
 	return d && digit_is_on(d) ? suspended : -1;
 }
 

@@ -388,7 +388,10 @@ static int hold_each(struct turn *t, struct not_held *rest)
 		struct held h = held_of(s, t->in->room, i + 1);
 		struct event e;
 		char name[80];
-		if (h.kind == HELD_CARD && answers_only(h.n)) {
+		if (h.kind == HELD_CARD && h.n == CARD_SUSPEND) {
+			not_held(t, rest, own_card_name(h.n),
+			         "the scans behind it would go to another case, scan it now if it is so");
+		} else if (h.kind == HELD_CARD && answers_only(h.n)) {
 			not_held(t, rest, own_card_name(h.n),
 			         "what it answered is not known, scan it where it is asked");
 		} else if (!h.kind) {

@@ -4,7 +4,7 @@
  * must say, as "accepted|refused|question: …" and "next: …". An empty line ends an expectation; '#' is a
  * comment.
  *   > card OFF                 a card of the present room by its printed words
- *   > card OFF of room 2       one of another room
+ *   > card OFF of room 2       one of another room; a digit card likewise
  *   > digit right index finger
  *   > badge CIRC-2
  *   > pack GREEN-M 101 lot A expiry 20270331      identity and the rest are optional
@@ -355,6 +355,16 @@ static uint32_t flag_of(char **line)
 	return 0;
 }
 
+/* " of room 2", behind the name of a card. */
+static void of_room(char *name, struct input *in)
+{
+	char *of = strstr(name, " of room ");
+	if (of) {
+		in->card_room = atoi(of + 9);
+		*of = 0;
+	}
+}
+
 static void scan(struct play *p, char *line)
 {
 	struct input in = {.flags = flag_of(&line)};
@@ -369,14 +379,11 @@ static void scan(struct play *p, char *line)
 		rest = line + strlen(line);
 	in.card_room = p->room;
 	if (strcmp(line, "card") == 0) {
-		char *of = strstr(rest, " of room ");
-		if (of) {
-			in.card_room = atoi(of + 9);
-			*of = 0;
-		}
+		of_room(rest, &in);
 		in.act = ACT_CARD;
 		in.card = card_by_name(rest);
 	} else if (strcmp(line, "digit") == 0) {
+		of_room(rest, &in);
 		in.act = ACT_DIGIT;
 		while (in.digit <= OWN_DIGITS && strcmp(own_digit_name(in.digit), rest) != 0)
 			in.digit++;

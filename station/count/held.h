@@ -40,6 +40,8 @@ struct held {
 	uint8_t digit;
 	uint8_t place; /* in its batch, from 1 */
 	uint8_t meant; /* 1: not asked about again because its neighbour is the same */
+	uint8_t
+	    outlived; /* 1: the station has started again since, and no longer knows what was scanned meanwhile */
 	char scanner[33];
 	struct thing thing;
 };

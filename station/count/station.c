@@ -163,6 +163,8 @@ int32_t station_incarnation(const struct station *st)
 
 static int apply_started(struct station *st, const struct event *e)
 {
+	for (int i = 0; i < st->n_held; i++)
+		st->held[i].outlived = 1;
 	if (e->n != st->boot) {
 		for (int i = 0; i < SHEETS_MAX; i++) {
 			for (int d = 0; d < st->sheets[i].n_digits; d++)

@@ -289,11 +289,25 @@ static void on_unreadable(struct turn *t)
 	turn_refuse(t, "This code has no use here.");
 }
 
+/* Whether a stored card was scanned again since it came is known to the program that ran then. A digit's clock, a badge
+ * or a pack may come twice; what a card says would be entered for the next thing. 1 where that is so. */
+static int is_uncertain(struct turn *t)
+{
+	if (!t->in->held || !t->in->outlived)
+		return 0;
+	turn_refuse(
+	    t,
+	    "%s was stored before the station started again, and may have been entered meanwhile: if it "
+	    "was not, scan it now.",
+	    own_card_name(t->in->card));
+	return 1;
+}
+
 static void take(struct turn *t)
 {
 	switch (t->in->act) {
 	case ACT_CARD:
-		if (!other_room(t))
+		if (!other_room(t) && !is_uncertain(t))
 			on_card(t);
 		return;
 	case ACT_DIGIT:

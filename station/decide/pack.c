@@ -29,6 +29,20 @@ static int fault_of(const struct turn *t, const struct thing *th, char *why, siz
 	return 0;
 }
 
+static int unlisted_on_digit(const struct turn *t)
+{
+	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
+	return d ? d->item : 0;
+}
+
+/* It is no item of that case, whose count only asks whether it was opened there. */
+static int turned_up_there(const struct station *st, int32_t case_no, const struct thing *th)
+{
+	int index = station_sheet_of_case(st, case_no);
+	const struct sheet *s = index >= 0 ? &st->sheets[index] : NULL;
+	return s && sheet_item_const(s, sheet_item_by_identity(s, th->identity))->place == ITEM_EXTRA;
+}
+
 /* Why this thing may not be counted in, as a reply; 0 when it may. Rules 4 and 5. */
 static int refusal(const struct turn *t, char *why, size_t size)
 {
@@ -40,18 +54,13 @@ static int refusal(const struct turn *t, char *why, size_t size)
 	if (t->in->used_in && th->single_use)
 		return snprintf(why, size, "this %s was used before, in case %d, and is used once only",
 		                th->name, (int)t->in->used_in);
-	if (other && other != t->s->case_no)
+	if (other && other != t->s->case_no &&
+	    !(unlisted_on_digit(t) && turned_up_there(t->station, other, th)))
 		return snprintf(
 		    why, size, "this %s is on the open sheet of case %d in %s", th->name, (int)other,
 		    station_room_name(t->station,
 		                      t->station->sheets[station_sheet_of_case(t->station, other)].room));
 	return 0;
-}
-
-static int unlisted_on_digit(const struct turn *t)
-{
-	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
-	return d ? d->item : 0;
 }
 
 /* Says on the board of the room that has this case what was done about it here. */
@@ -64,8 +73,8 @@ static void tell_case(struct turn *t, int32_t case_no, const char *said)
 	snprintf(t->out->told, sizeof t->out->told, "%s", said);
 }
 
-/* Rule 4: what is on a digit here stands on no other open sheet. One that lies counted in there, unused, leaves
- * that sheet; one that was used there cannot be the same thing, so that its number is not believed here. */
+/* Rule 4: what is on a digit here stands on no other open sheet. One that lies counted in there, unused, or has turned up
+ * there, leaves that sheet; one that was used there cannot be the same thing, so that its number is not believed here. */
 static void take_from_other_sheet(struct turn *t, struct thing *th)
 {
 	char said[SAID_MAX];
@@ -75,11 +84,14 @@ static void take_from_other_sheet(struct turn *t, struct thing *th)
 		return;
 	const struct sheet *there = &t->station->sheets[index];
 	int item = sheet_item_by_identity(there, th->identity);
-	if (sheet_item_const(there, item)->place != ITEM_HERE) {
+	enum item_place place = sheet_item_const(there, item)->place;
+	if (place != ITEM_HERE && place != ITEM_EXTRA) {
 		th->identity[0] = 0;
 		th->identity_kind = IDENTITY_NONE;
 		return;
 	}
+	if (there->asked.what == Q_EXTRA && there->asked.item == item)
+		EMIT(t, .kind = EV_ASKED, .case_no = other, .what = Q_NONE);
 	EMIT(t, .kind = EV_ITEM_STRUCK, .case_no = other, .item = (uint8_t)item);
 	if (there->discrepancy && sheet_open_items(there) == 1)
 		EMIT(t, .kind = EV_DISCREPANCY, .case_no = other, .n = 0);

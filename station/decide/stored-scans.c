@@ -559,6 +559,7 @@ int held_input(const struct station *st, int32_t room, struct moment now, struct
 	in->room = room;
 	in->flags = EVENT_LATE;
 	in->held = h->seq;
+	in->outlived = h->outlived;
 	in->card = in->number = h->n;
 	in->copy = in->card_room = h->other;
 	in->proof = h->proof;

@@ -94,28 +94,20 @@ question: Left thumb: the clock runs as 'on?'.
 next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES; NO if none is on it: then it is the marked digit.
   event: asked, case 1, is-on, digit left thumb, n 1, first, late, 2406 s before, by wall clock 2406 s before
   event: held-scan-answered, entered, ref scan-held 8 before, 2406 s before, by wall clock 2406 s before
-accepted: Off, left thumb, after at least 10 min; the wall clock cannot be trusted. Off is not yet accounted for.
-next: Who circulates: scan the circulating badge.
-  event: digit-on, case 1, digit left thumb, first, late, in boot 1, -908 s before, by wall clock 1926 s before
-  event: item-on, case 1, item 1, digit left thumb, late, in boot 1, -908 s before, by wall clock 1926 s before
-  event: owed, case 1, team, late, in boot 1, -908 s before, by wall clock 1926 s before
-  event: owed, case 1, count, late, in boot 1, -908 s before, by wall clock 1926 s before
-  event: paid, case 1, maybe-on, digit left thumb, was-on, late, in boot 1, -908 s before, by wall clock 1926 s before
-  event: item-off, case 1, item 1, digit left thumb, late, in boot 1, -908 s before, by wall clock 1926 s before
-  event: asked, case 1, nothing more, late, in boot 1, -908 s before, by wall clock 1926 s before
-  event: digit-off, case 1, digit left thumb, late, in boot 1, -908 s before, by wall clock 1926 s before
-  event: held-scan-answered, entered, ref scan-held 16 before, in boot 1, -908 s before, by wall clock 1926 s before
+refused: OFF was stored before the station started again, and may have been entered meanwhile: if it was not, scan it now.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES; NO if none is on it: then it is the marked digit.
+  event: refused, case 1, "OFF was stored before the station started again, and may have been entered meanwhile: if it was not, scan it now.", late, in boot 1, -908 s before, by wall clock 1926 s before
+  event: held-scan-answered, entered, ref scan-held 9 before, in boot 1, -908 s before, by wall clock 1926 s before
 > card YES
 accepted: Entered once already: YES. If it is meant again: NEXT, then this.
-next: Who circulates: scan the circulating badge.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES; NO if none is on it: then it is the marked digit.
 > show
-item 1: finger tourniquet, green, M, off, 0 of 1
-left thumb: off, now at least 10 min; the wall clock cannot be trusted, total 10 min, longest 10 min
-owed: team
-owed: count
+item 1: finger tourniquet, green, M, here, 0 of 1
+left thumb: maybe on, now at least 10 min; by wall clock 40 min, total 10 min, longest 10 min
+owed: maybe-on
 > stored 100 s: unknown (01)00000000000000
 refused: 1 stored scan came. NOT held: not in the catalogue: (01)00000000000000. Enter it from the paper sheet.
-next: Who circulates: scan the circulating badge.
+next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES; NO if none is on it: then it is the marked digit.
   event: refused, case 1, "A stored scan was NOT held: not in the catalogue: (01)00000000000000"
 > card FOUND
 question: Nothing is missing in this case. It may be of an earlier one.

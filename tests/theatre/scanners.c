@@ -66,8 +66,9 @@ static struct entry read_of(struct play *p, const struct actor *who, const struc
 	                  .reports = (int16_t)in->reports,
 	                  .made_ms = in->at_ms,
 	                  .thing = -1};
+	const struct sheet *s = stage_sheet(g, g->world.operations[who->op].room);
+	e.question = s->asked.what;
 	if (in->asked && in->kind == READ_FRESH) {
-		const struct sheet *s = stage_sheet(g, g->world.operations[who->op].room);
 		e.asked = 1;
 		e.answers = *in->asked;
 		if (in->asked->item)

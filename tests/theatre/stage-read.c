@@ -309,6 +309,15 @@ static void note_answers_unmeant(struct stage *g, const struct entry *e, int bef
 	o->unmeant = (uint8_t)(facts ? 0 : after);
 }
 
+/* Another question stood on the board when it was scanned: it answers what nobody had read yet. */
+static void note_answers_another(struct stage *g, const struct entry *e, int before)
+{
+	if (!e->asked || e->question == before || !count_facts(&g->out) || only_doubts(&g->out))
+		return;
+	g->world.operations[e->operation].honest = 0;
+	world_cause(&g->world, e->operation, CAUSE_TOO_LATE);
+}
+
 /* What was entered here last comes again, or another scanner reads what was entered a moment ago. What comes again after other scans, and
  * later, may have been meant: nobody can know. */
 static int is_repeat(const struct stage *g, const struct entry *e, int room, const struct input *in)
@@ -341,6 +350,7 @@ void stage_read(struct stage *g, const struct entry *e)
 	check_reply(g, e, &in, repeat);
 	note_ends_by_neighbour(g, e);
 	note_answers_unmeant(g, e, asked);
+	note_answers_another(g, e, asked);
 	note_taken_for_a_look(g, e, &in);
 	enter(g, e);
 	note_told(g, e, room);

@@ -50,6 +50,7 @@ struct entry {
 	int16_t group;                   /* reads of what was meant once; -1 none */
 	uint8_t kind, read, late, asked; /* asked: 1 it answers a deed that the board showed */
 	uint8_t cause;                   /* what is injected with it */
+	uint8_t question;                /* enum question that stood on the board when it was scanned */
 	int8_t operation, scanner;
 	struct scanned code; /* ENTRY_READ */
 	struct deed answers; /* where asked */

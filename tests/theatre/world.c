@@ -25,7 +25,7 @@ const char *cause_name(enum cause c)
 	    "a missed read",
 	    "a neighbouring card, not contradicted",
 	    "a scan in the other room, not contradicted",
-	    "a digit card that the board took for the look it had just asked for"};
+	    "a scan that came when the board asked something else than when it was made"};
 	return names[c];
 }
 

@@ -43,7 +43,7 @@ enum cause {
 	CAUSE_MISSED,    /* a read that was missed and that nobody made good */
 	CAUSE_NEIGHBOUR, /* a neighbouring card was read, the reply named it, nobody contradicted */
 	CAUSE_ELSEWHERE, /* a thing without a number was scanned into the other room, which the reply named */
-	CAUSE_TOO_LATE, /* the card of a digit was read just when the board had begun to ask for its bare look */
+	CAUSE_TOO_LATE,  /* a scan came when the board asked something else than when it was made */
 	CAUSES,
 };
 

@@ -152,7 +152,7 @@ static int read_size(struct line *line, const char *text)
 static const char *const wanted[COLUMNS] = {
     [COL_KEY] = "a short name of at most 24 bytes",
     [COL_NAME] = "a name of at most 56 bytes",
-    [COL_ROLE] = "tourniquet, forceps, other, tray or refused",
+    [COL_ROLE] = "one of" ROLE_NAMES,
     [COL_CODES] = "at most 6 codes of at most 40 characters, separated by spaces",
     [COL_MARKED] = "yes or no",
     [COL_VISIBLE] = "yes or no",

@@ -99,30 +99,44 @@ const struct line *catalogue_owner(const struct catalogue *c, const struct line 
 	return NULL;
 }
 
-/* Rule 5: what may be called a tourniquet, and what no catalogue may say. */
-static const char *line_fault(const struct catalogue *c, const struct line *line)
+/* Rule 5: what may be called a tourniquet, and what no catalogue may say. 0, or -EINVAL with `e`. */
+static int line_check(const struct catalogue *c, const struct line *line, struct error *e)
 {
+	const char *kind = role_name(line->role);
 	if (!line->key[0] || !line->name[0])
-		return "a line needs a key and a name: give both";
-	if (line->role == ROLE_TOURNIQUET && !line->marked)
-		return "a tourniquet must bear a regulator's mark (CE, UKCA or the local equivalent): do not "
-		       "catalogue one that does not";
-	if (line->role == ROLE_TOURNIQUET && !line->visible)
-		return "a tourniquet must be visible (bright, or tagged): do not catalogue one that is not";
-	if (line->role == ROLE_REFUSED && !line->instead[0])
-		return "a refused line must say what to use instead: fill the column 'instead'";
+		return error_set(e, -EINVAL, "line '%s': a line needs a key and a name: give both",
+		                 line->key);
+	if (role_has(line->role, TRAIT_CE) && !line->marked)
+		return error_set(
+		    e, -EINVAL,
+		    "line '%s': a %s must bear a regulator's mark (CE, UKCA or the local equivalent): do "
+		    "not catalogue one that does not",
+		    line->key, kind);
+	if (role_has(line->role, TRAIT_VISIBLE) && !line->visible)
+		return error_set(
+		    e, -EINVAL,
+		    "line '%s': a %s must be visible (bright, or tagged): do not catalogue one that is not",
+		    line->key, kind);
+	if (role_has(line->role, TRAIT_REFUSED) && !line->instead[0])
+		return error_set(
+		    e, -EINVAL,
+		    "line '%s': a %s line must say what to use instead: fill the column 'instead'", line->key,
+		    kind);
 	if (line->per_pack < 1)
-		return "per_pack must be 1 or more";
+		return error_set(e, -EINVAL, "line '%s': per_pack must be 1 or more", line->key);
 	if (catalogue_owner(c, line))
-		return "a code of it already finds another line: each code may stand once";
-	return NULL;
+		return error_set(
+		    e, -EINVAL,
+		    "line '%s': a code of it already finds another line: each code may stand once",
+		    line->key);
+	return 0;
 }
 
 int catalogue_set(struct catalogue *c, const struct line *line, struct error *e)
 {
-	const char *fault = line_fault(c, line);
-	if (fault)
-		return error_set(e, -EINVAL, "line '%s': %s", line->key, fault);
+	int r = line_check(c, line, e);
+	if (r < 0)
+		return r;
 	struct line *old = (struct line *)catalogue_by_key(c, line->key);
 	if (old) {
 		*old = *line;
@@ -137,29 +151,11 @@ int catalogue_set(struct catalogue *c, const struct line *line, struct error *e)
 	return 0;
 }
 
-static const char *const role_names[] = {
-    [ROLE_TOURNIQUET] = "tourniquet", [ROLE_FORCEPS] = "forceps",
-    [ROLE_OTHER] = "other",           [ROLE_TRAY] = "tray",
-    [ROLE_REFUSED] = "refused",
-};
 static const char *const identity_names[] = {
     [IDENTITY_NONE] = "none",
     [IDENTITY_PACK] = "pack",
     [IDENTITY_MARK] = "mark",
 };
-
-const char *role_name(enum role role)
-{
-	return role >= ROLE_TOURNIQUET && role <= ROLE_REFUSED ? role_names[role] : "unknown";
-}
-
-int role_from_name(const char *name)
-{
-	for (int r = ROLE_TOURNIQUET; r <= ROLE_REFUSED; r++)
-		if (strcmp(role_names[r], name) == 0)
-			return r;
-	return -EINVAL;
-}
 
 const char *identity_name(enum identity_kind kind)
 {

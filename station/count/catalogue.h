@@ -10,6 +10,7 @@
 
 #include "base/buf.h"
 #include "base/error.h"
+#include "count/role.h"
 
 struct code;
 
@@ -22,14 +23,6 @@ struct code;
 #define IDENTITY_MAX 57
 #define LOT_MAX 31
 #define CATALOGUE_LINES_MAX 4096
-
-enum role {
-	ROLE_TOURNIQUET = 1, /* finger or toe tourniquet: goes on a digit, is timed */
-	ROLE_FORCEPS,        /* artery forceps or what clamps the tourniquet */
-	ROLE_OTHER,          /* swabs, needles and other accountable items, counted as a number */
-	ROLE_TRAY,           /* instruments that come as one list */
-	ROLE_REFUSED,        /* glove finger, drain: may not be used as a tourniquet (rule 5) */
-};
 
 /* Where an item's own identity is, which decides what a scan of it can prove (rule 11). */
 enum identity_kind {
@@ -55,11 +48,11 @@ struct line {
 	int shows_on_xray;
 	int16_t per_pack;                 /* pieces a pack holds, at least 1 */
 	int16_t size_min_mm, size_max_mm; /* stated digit circumference, 0 where the maker states none */
-	char instead[LINE_INSTEAD_MAX];   /* ROLE_REFUSED: what to use instead */
+	char instead[LINE_INSTEAD_MAX];   /* TRAIT_REFUSED: what to use instead */
 	/* What finds this line: a GTIN-14; an HIBC product ("+A9991234" + unit); "8004:" and a GIAI, or the
 	 * start of one and '*'; or any other text that is printed on the item. */
 	char codes[LINE_CODES_MAX][LINE_CODE_MAX];
-	struct line_part contents[LINE_CONTENTS_MAX]; /* ROLE_TRAY */
+	struct line_part contents[LINE_CONTENTS_MAX]; /* TRAIT_LIST */
 };
 
 struct catalogue {
@@ -87,7 +80,7 @@ const struct line *catalogue_by_code(const struct catalogue *c, const struct cod
 
 /* Reads a catalogue file: CSV by RFC 4180 with a head line that names the columns
  *   key,name,role,codes,marked,visible,single_use,identity,rolls_on,xray,per_pack,size_mm,contents,instead
- * role: tourniquet forceps other tray refused; identity: none pack mark; yes/no for the flags; codes and
+ * role: a name of count/role.h; identity: none pack mark; yes/no for the flags; codes and
  * contents separated by spaces (contents "KEY*2"); size_mm "45-60" or empty. Every line is checked; the first
  * fault is told with its line number and nothing is taken. `lines` is the caller's to free(). */
 int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_t *count, struct error *e);
@@ -101,8 +94,6 @@ int catalogue_read_over(const struct catalogue *there, const char *text, size_t 
 /* The same file of these lines, which read again gives the same lines. 0 or -ENOMEM. */
 int catalogue_write_csv(const struct catalogue *c, struct buf *out);
 
-const char *role_name(enum role role);         /* "tourniquet" … as in the file */
-int role_from_name(const char *name);          /* enum role or -EINVAL */
 const char *identity_name(enum identity_kind); /* "none", "pack", "mark" */
 int identity_from_name(const char *name);
 

@@ -52,11 +52,11 @@ static const char *const held[] = {
     [HELD_SLIP] = "slip", [HELD_THING] = "thing", [HELD_TRAY] = "tray"};
 static const char *const held_answers[] = {
     [HELD_ENTERED] = "entered", [HELD_THROWN] = "thrown", [HELD_MEANT] = "meant"};
-static const char *const roles[] = {[ROLE_TOURNIQUET] = "tourniquet",
-                                    [ROLE_FORCEPS] = "forceps",
-                                    [ROLE_OTHER] = "other",
-                                    [ROLE_TRAY] = "tray",
-                                    [ROLE_REFUSED] = "refused"};
+static const char *const roles[] = {
+#define X(name, text, traits) [ROLE_##name] = (text),
+    ROLES(X)
+#undef X
+};
 static const char *const identities[] = {[IDENTITY_PACK] = "pack", [IDENTITY_MARK] = "mark"};
 static const char *const staff[] = {
     [STAFF_PRACTITIONER] = "practitioner", [STAFF_SURGEON] = "surgeon", [STAFF_CHARGE] = "charge"};

@@ -76,7 +76,7 @@ static uint32_t check_item(const struct sheet *s, const struct item *it)
 		broken |= bit(RULE_EVIDENCE);
 	if (it->place == ITEM_ACCOUNTED && it->shown != it->pieces)
 		broken |= bit(RULE_EVIDENCE);
-	if (it->place == ITEM_ACCOUNTED && it->thing.role == ROLE_TOURNIQUET &&
+	if (it->place == ITEM_ACCOUNTED && role_has(it->thing.role, TRAIT_CONDITION) &&
 	    it->condition != CONDITION_INTACT && it->condition != CONDITION_CUT_COMPLETE)
 		broken |= bit(RULE_CONDITION);
 	if (it->place == ITEM_ON && (!d || (d->state != DIGIT_ON && d->state != DIGIT_MAYBE_ON)))
@@ -87,7 +87,7 @@ static uint32_t check_item(const struct sheet *s, const struct item *it)
 static uint32_t check_digit(const struct sheet *s, const struct digit *d)
 {
 	uint32_t broken = 0;
-	if (d->state == DIGIT_ON && !sheet_item_on(s, d->number, ROLE_TOURNIQUET))
+	if (d->state == DIGIT_ON && !sheet_item_on(s, d->number, TRAIT_TIMED))
 		broken |= bit(RULE_FACTS_FIRST) | bit(RULE_SEPARATE_LINES);
 	if (d->state == DIGIT_ON && !s->initial_agreed && !debts_has(&s->debts, DEBT_COUNT))
 		broken |= bit(RULE_FACTS_FIRST);

@@ -260,7 +260,7 @@ static int apply_shown(struct sheet *s, struct item *it, const struct event *e)
 			d->reminded = 0;
 		it->place = ITEM_ACCOUNTED;
 	} else
-		it->place = it->thing.role == ROLE_TOURNIQUET && it->digit ? ITEM_OFF : ITEM_HERE;
+		it->place = role_has(it->thing.role, TRAIT_TIMED) && it->digit ? ITEM_OFF : ITEM_HERE;
 	if (s->final == FINAL_AGREED)
 		void_final(s);
 	return 0;
@@ -312,7 +312,7 @@ static int apply_item(struct sheet *s, const struct event *e)
 	case EV_ITEM_MORE:
 		it->pieces = (int16_t)(it->pieces + e->n);
 		if (it->place == ITEM_ACCOUNTED)
-			it->place = it->thing.role == ROLE_TOURNIQUET ? ITEM_OFF : ITEM_HERE;
+			it->place = role_has(it->thing.role, TRAIT_TIMED) ? ITEM_OFF : ITEM_HERE;
 		void_final(s);
 		return 0;
 	default:
@@ -326,7 +326,7 @@ static void unaccount(struct item *it)
 	it->missing = it->shown = 0;
 	it->evidence = it->condition = 0;
 	if (it->place == ITEM_ACCOUNTED)
-		it->place = it->thing.role == ROLE_TOURNIQUET && it->digit ? ITEM_OFF : ITEM_HERE;
+		it->place = role_has(it->thing.role, TRAIT_TIMED) && it->digit ? ITEM_OFF : ITEM_HERE;
 }
 
 /* A count that begins asks for everything afresh, what was answered before included. */

@@ -64,11 +64,11 @@ int sheet_item_by_identity(const struct sheet *s, const char *identity)
 	return returned;
 }
 
-int sheet_item_on(const struct sheet *s, int digit, enum role role)
+int sheet_item_on(const struct sheet *s, int digit, enum role_trait trait)
 {
 	for (int i = s->n_items; i >= 1; i--) {
 		const struct item *it = &s->items[i - 1];
-		if (it->place == ITEM_ON && it->digit == digit && it->thing.role == role)
+		if (it->place == ITEM_ON && it->digit == digit && role_has(it->thing.role, trait))
 			return i;
 	}
 	return 0;
@@ -76,9 +76,9 @@ int sheet_item_on(const struct sheet *s, int digit, enum role role)
 
 int sheet_item_last_on(const struct sheet *s, int digit)
 {
-	int on = sheet_item_on(s, digit, ROLE_TOURNIQUET);
+	int on = sheet_item_on(s, digit, TRAIT_TIMED);
 	for (int i = s->n_items; !on && i >= 1; i--)
-		if (s->items[i - 1].thing.role == ROLE_TOURNIQUET && s->items[i - 1].digit == digit &&
+		if (role_has(s->items[i - 1].thing.role, TRAIT_TIMED) && s->items[i - 1].digit == digit &&
 		    (s->items[i - 1].place == ITEM_OFF || s->items[i - 1].place == ITEM_ACCOUNTED))
 			on = i;
 	return on;
@@ -155,7 +155,7 @@ int item_is_alike(const struct item *a, const struct item *b)
 	const struct thing *x = &a->thing, *y = &b->thing;
 	return x->role == y->role && strcmp(x->line, y->line) == 0 && strcmp(x->name, y->name) == 0 &&
 	       x->identity_kind != IDENTITY_MARK && y->identity_kind != IDENTITY_MARK &&
-	       (x->role != ROLE_TOURNIQUET || (a->pieces == 1 && b->pieces == 1));
+	       (!role_has(x->role, TRAIT_CONDITION) || (a->pieces == 1 && b->pieces == 1));
 }
 
 static int is_pair(const struct sheet *s, int a, int b)

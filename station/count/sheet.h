@@ -175,8 +175,8 @@ struct digit *sheet_digit(struct sheet *s, int number);
 const struct digit *sheet_digit_const(const struct sheet *s, int number);
 struct item *sheet_item(struct sheet *s, int number);
 const struct item *sheet_item_const(const struct sheet *s, int number);
-int sheet_item_by_identity(const struct sheet *s, const char *identity); /* 0 where "" or absent */
-int sheet_item_on(const struct sheet *s, int digit, enum role role);     /* the latest that is on it */
+int sheet_item_by_identity(const struct sheet *s, const char *identity);    /* 0 where "" or absent */
+int sheet_item_on(const struct sheet *s, int digit, enum role_trait trait); /* the latest that is on it */
 int sheet_item_last_on(const struct sheet *s, int digit); /* the tourniquet on it, or that came off it last */
 int sheet_digits_on(const struct sheet *s);               /* how many are ON or MAYBE_ON */
 int sheet_first_digit_on(const struct sheet *s);          /* number, 0 none */

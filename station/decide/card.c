@@ -98,7 +98,7 @@ static void card_forceps_moved(struct turn *t)
 {
 	for (int i = 1; i <= t->s->n_items; i++) {
 		const struct item *it = &t->s->items[i - 1];
-		if (it->thing.role == ROLE_FORCEPS && it->place == ITEM_ON) {
+		if (role_has(it->thing.role, TRAIT_CLAMPS) && it->place == ITEM_ON) {
 			int digit = it->digit;
 			EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)i);
 			turn_accept(
@@ -311,7 +311,7 @@ static int item_of_offcut(const struct sheet *s)
 	for (int accounted = 0; accounted < 2; accounted++)
 		for (int i = s->n_items; i >= 1; i--) {
 			const struct item *it = &s->items[i - 1];
-			if (it->thing.role == ROLE_TOURNIQUET &&
+			if (role_has(it->thing.role, TRAIT_CONDITION) &&
 			    (accounted ? it->place == ITEM_ACCOUNTED : item_open(it)))
 				return i;
 		}

@@ -8,16 +8,16 @@
 #include "decide/want.h"
 
 /* Missing and dropped things do not go on by themselves. */
-static int is_at_hand(const struct item *it, enum role role, int place)
+static int is_at_hand(const struct item *it, enum role_trait trait, int place)
 {
-	return it->thing.role == role && it->place == place && !it->missing && !it->dropped &&
+	return role_has(it->thing.role, trait) && it->place == place && !it->missing && !it->dropped &&
 	       it->condition != CONDITION_PIECES_MISSING;
 }
 
 int unused_tourniquet(const struct sheet *s)
 {
 	for (int i = s->n_items; i >= 1; i--)
-		if (is_at_hand(&s->items[i - 1], ROLE_TOURNIQUET, ITEM_HERE))
+		if (is_at_hand(&s->items[i - 1], TRAIT_TIMED, ITEM_HERE))
 			return i;
 	return 0;
 }
@@ -30,7 +30,7 @@ static int tourniquet_at_hand(const struct sheet *s, int digit)
 	for (int same = 1; !item && same >= 0; same--)
 		for (int place = ITEM_OFF; !item && place <= ITEM_ACCOUNTED; place++)
 			for (int i = s->n_items; !item && i >= 1; i--)
-				if (is_at_hand(&s->items[i - 1], ROLE_TOURNIQUET, place) &&
+				if (is_at_hand(&s->items[i - 1], TRAIT_TIMED, place) &&
 				    (!same || s->items[i - 1].digit == digit))
 					item = i;
 	return item;
@@ -39,7 +39,7 @@ static int tourniquet_at_hand(const struct sheet *s, int digit)
 static int forceps_at_hand(const struct sheet *s)
 {
 	for (int i = 1; i <= s->n_items; i++)
-		if (is_at_hand(&s->items[i - 1], ROLE_FORCEPS, ITEM_HERE))
+		if (is_at_hand(&s->items[i - 1], TRAIT_CLAMPS, ITEM_HERE))
 			return i;
 	return 0;
 }
@@ -85,7 +85,7 @@ static void put_on(struct turn *t, int digit)
 	}
 	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
 	int forceps = forceps_at_hand(t->s);
-	if (forceps && !sheet_item_on(t->s, digit, ROLE_FORCEPS))
+	if (forceps && !sheet_item_on(t->s, digit, TRAIT_CLAMPS))
 		EMIT(t, .kind = EV_FORCEPS_ON, .item = (uint8_t)forceps, .digit = (uint8_t)digit);
 }
 
@@ -101,7 +101,7 @@ void start_on(struct turn *t, int digit)
 	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
 	put_on(t, digit);
 	owe_what_is_missing(t, digit, wrong);
-	const char *forceps = sheet_item_on(t->s, digit, ROLE_FORCEPS) ? "forceps on it" : "no forceps on it";
+	const char *forceps = sheet_item_on(t->s, digit, TRAIT_CLAMPS) ? "forceps on it" : "no forceps on it";
 	const char *again = counted ? " The final count starts again." : "";
 	if (wrong) {
 		ask(t, (struct asked){.what = Q_RIGHT_DIGIT, .digit = (uint8_t)digit},
@@ -155,16 +155,16 @@ void take_off(struct turn *t, int digit)
 		pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
 	}
 	digit_off_text(d, t->in->at, when, sizeof when);
-	int item = sheet_item_on(t->s, digit, ROLE_TOURNIQUET);
+	int item = sheet_item_on(t->s, digit, TRAIT_TIMED);
 	if (item)
 		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)digit);
 	close_question(t);
-	if (sheet_item_on(t->s, digit, ROLE_TOURNIQUET)) {
+	if (sheet_item_on(t->s, digit, TRAIT_TIMED)) {
 		turn_accept(t, "One of the tourniquets is off the %s. Another is still on; the clock runs.",
 		            own_digit_name(digit));
 		return;
 	}
-	int forceps = sheet_item_on(t->s, digit, ROLE_FORCEPS);
+	int forceps = sheet_item_on(t->s, digit, TRAIT_CLAMPS);
 	if (forceps)
 		EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)forceps);
 	EMIT(t, .kind = EV_DIGIT_OFF, .digit = (uint8_t)digit);
@@ -233,8 +233,7 @@ static void seen_on(struct turn *t, int digit)
 static void move_onto_used(struct turn *t, int from, int digit)
 {
 	struct moment at = sheet_digit_const(t->s, from)->since;
-	int item = sheet_item_on(t->s, from, ROLE_TOURNIQUET),
-	    forceps = sheet_item_on(t->s, from, ROLE_FORCEPS);
+	int item = sheet_item_on(t->s, from, TRAIT_TIMED), forceps = sheet_item_on(t->s, from, TRAIT_CLAMPS);
 	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)from);
 	pay(t, DEBT_ON, 0, from, PAID_MOVED);
 	pay(t, DEBT_MARKED_DIGIT, 0, from, PAID_MOVED);

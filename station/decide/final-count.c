@@ -141,12 +141,12 @@ static void shown(struct turn *t, int item, int n, enum evidence evidence, enum 
 static int asked_tourniquet(const struct turn *t)
 {
 	int next = t->s->asked.what == Q_FOUND ? t->s->asked.item : sheet_next_open(t->s);
-	if (next && sheet_item_const(t->s, next)->thing.role == ROLE_TOURNIQUET)
+	if (next && role_has(sheet_item_const(t->s, next)->thing.role, TRAIT_CONDITION))
 		return next;
 	for (int i = 1; i <= t->s->n_items; i++) {
 		const struct item *it = &t->s->items[i - 1];
 		if (item_open(it) && it->place != ITEM_EXTRA && it->place != ITEM_ON &&
-		    it->thing.role == ROLE_TOURNIQUET && (t->s->discrepancy || !it->missing))
+		    role_has(it->thing.role, TRAIT_CONDITION) && (t->s->discrepancy || !it->missing))
 			return i;
 	}
 	return 0;
@@ -181,7 +181,8 @@ static void refuse_alike(struct turn *t, int item)
 static int accounted_tourniquet(const struct sheet *s)
 {
 	for (int i = s->n_items; i >= 1; i--)
-		if (s->items[i - 1].thing.role == ROLE_TOURNIQUET && s->items[i - 1].place == ITEM_ACCOUNTED)
+		if (role_has(s->items[i - 1].thing.role, TRAIT_CONDITION) &&
+		    s->items[i - 1].place == ITEM_ACCOUNTED)
 			return i;
 	return 0;
 }
@@ -224,7 +225,8 @@ static void answer_number(struct turn *t, int item, int number)
 		return;
 	}
 	int asked = sheet_alike_open(t->s, item), left = number, last = t->s->n_items;
-	enum condition condition = first.thing.role == ROLE_TOURNIQUET ? CONDITION_INTACT : CONDITION_NONE;
+	enum condition condition =
+	    role_has(first.thing.role, TRAIT_CONDITION) ? CONDITION_INTACT : CONDITION_NONE;
 	close_question(t);
 	for (int i = 1; i <= last; i++) {
 		if (!sheet_is_asked(t->s, i) ||
@@ -282,7 +284,7 @@ void final_answer(struct turn *t, int card, int number)
 	}
 	const struct item *it = sheet_item_const(t->s, item);
 	int found = t->s->asked.what == Q_FOUND;
-	int tourniquet = it->thing.role == ROLE_TOURNIQUET, alike = sheet_alike_open(t->s, item);
+	int tourniquet = role_has(it->thing.role, TRAIT_CONDITION), alike = sheet_alike_open(t->s, item);
 	int together = !found && alike > 1 && it->pieces == 1;
 	if (tourniquet && together && card == CARD_YES && alike <= 10)
 		refuse_alike(t, item);
@@ -321,7 +323,7 @@ void final_mark(struct turn *t, int item)
 		    "item "
 		    "itself.",
 		    it->thing.name);
-	} else if (it->thing.role == ROLE_TOURNIQUET) {
+	} else if (role_has(it->thing.role, TRAIT_CONDITION)) {
 		turn_refuse(
 		    t, "Its mark was read; now say how it is: INTACT, CUT AND COMPLETE or PIECES MISSING.");
 	} else if (it->place == ITEM_ON) {

@@ -6,7 +6,7 @@
 static void thing_of_line(struct input *in, const struct station *st, const struct line *line)
 {
 	struct thing *th = &in->thing;
-	in->act = line->role == ROLE_TRAY ? ACT_TRAY : ACT_THING;
+	in->act = role_has(line->role, TRAIT_LIST) ? ACT_TRAY : ACT_THING;
 	in->line = line;
 	snprintf(th->line, sizeof th->line, "%s", line->key);
 	snprintf(th->name, sizeof th->name, "%s", line->name);

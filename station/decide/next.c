@@ -23,7 +23,7 @@ static struct deed card_of_item(int card, int item, enum truth truth)
 static void ask_alike(struct next *n, const struct sheet *s, int item, int number)
 {
 	const struct item *it = sheet_item_const(s, item);
-	int tourniquet = it->thing.role == ROLE_TOURNIQUET;
+	int tourniquet = role_has(it->thing.role, TRAIT_CONDITION);
 	next_say(n, "Lay %d × %s side by side", number, it->thing.name);
 	next_add(n, card_of_item(number <= 10 ? CARD_SHOWN_1 + number - 1 : CARD_YES, item,
 	                         tourniquet ? TRUTH_ALL_INTACT : TRUTH_ALL_SHOWN));
@@ -59,7 +59,7 @@ static void name_item(struct next *n, const struct sheet *s, int item)
 {
 	const struct item *it = sheet_item_const(s, item);
 	int before = sheet_alike_shown(s, item), all = sheet_alike(s, item);
-	if (it->thing.role == ROLE_TOURNIQUET && it->pieces > 1)
+	if (role_has(it->thing.role, TRAIT_CONDITION) && it->pieces > 1)
 		next_say(n, "Show all %d pieces of the %s", it->pieces, it->thing.name);
 	else if (before)
 		next_say(n, "Show the %s, %d of %d, beside the %s", it->thing.name, before + 1, all,
@@ -74,12 +74,12 @@ static void ask_item(struct next *n, const struct sheet *s, int item)
 {
 	const struct item *it = sheet_item_const(s, item);
 	int number = sheet_alike_open(s, item);
-	if (number > 1 && !(it->thing.role == ROLE_TOURNIQUET && it->pieces > 1)) {
+	if (number > 1 && !(role_has(it->thing.role, TRAIT_CONDITION) && it->pieces > 1)) {
 		ask_alike(n, s, item, number);
 		return;
 	}
 	name_item(n, s, item);
-	if (it->thing.role == ROLE_TOURNIQUET)
+	if (role_has(it->thing.role, TRAIT_CONDITION))
 		ask_tourniquet(n, item);
 	else
 		ask_other(n, s, item, it);
@@ -91,7 +91,7 @@ static void ask_found_item(struct next *n, const struct sheet *s, int item)
 {
 	const struct item *it = sheet_item_const(s, item);
 	next_say(n, "Found: is it the %s?", it->thing.name);
-	if (it->thing.role == ROLE_TOURNIQUET) {
+	if (role_has(it->thing.role, TRAIT_CONDITION)) {
 		next_add(n, card_of_item(CARD_INTACT, item, TRUTH_INTACT));
 		next_add(n, card_of_item(CARD_CUT_AND_COMPLETE, item, TRUTH_CUT_COMPLETE));
 		next_add(n, card_of_item(CARD_PIECES_MISSING, item, TRUTH_PIECES_MISSING));
@@ -345,7 +345,7 @@ static void found_or_misread(struct next *n, const struct sheet *s)
 		int open = item_open(&s->items[i]) && s->items[i].place != ITEM_EXTRA;
 		extra += s->items[i].place == ITEM_EXTRA;
 		missing += open;
-		if (open && !tourniquet && s->items[i].thing.role == ROLE_TOURNIQUET)
+		if (open && !tourniquet && role_has(s->items[i].thing.role, TRAIT_TIMED))
 			tourniquet = i + 1;
 	}
 	if (missing)

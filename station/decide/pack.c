@@ -17,7 +17,7 @@ static int fault_of(const struct turn *t, const struct thing *th, char *why, siz
 	char date[16];
 	const struct line *line = catalogue_by_key(&t->station->catalogue, th->line);
 	const char *quarantined = station_quarantined(t->station, th->line, th->lot);
-	if (th->role == ROLE_REFUSED)
+	if (role_has(th->role, TRAIT_REFUSED))
 		return snprintf(why, size, "%s may not be used as a tourniquet; use %s", th->name,
 		                line ? line->instead : "a listed one");
 	if (th->expiry && th->expiry < clock_date_number(t->in->at.wall_ms, t->in->at.utc_min)) {
@@ -105,7 +105,7 @@ static void take_from_other_sheet(struct turn *t, struct thing *th)
 static void list_late(struct turn *t, const struct thing *what, int item, const char *why)
 {
 	struct thing th = *what;
-	int improvised = th.role == ROLE_REFUSED;
+	int improvised = role_has(th.role, TRAIT_REFUSED);
 	if (improvised) { /* it is used as one, and printed as what it is */
 		th.role = ROLE_TOURNIQUET;
 		th.unlisted = 1;
@@ -134,7 +134,7 @@ static void emit_in(struct turn *t, const struct thing *th, int pieces)
 /* Tourniquets and forceps are single items even when a pack holds several; swabs are counted as a number. */
 static void emit_pack(struct turn *t, const struct thing *th, int pieces)
 {
-	if (th->role == ROLE_OTHER) {
+	if (role_has(th->role, TRAIT_BY_NUMBER)) {
 		emit_in(t, th, pieces);
 		return;
 	}
@@ -204,13 +204,13 @@ static void after_counting_in(struct turn *t, const struct thing *th, const char
 	} else if (th->lot[0]) {
 		snprintf(detail, sizeof detail, " (lot %s)", th->lot);
 	}
-	const char *unknown = !th->identity[0] && (th->role == ROLE_TOURNIQUET || th->role == ROLE_FORCEPS)
+	const char *unknown = !th->identity[0] && role_has(th->role, TRAIT_ON_DIGIT)
 	                          ? " It bears no number of its own: the station cannot tell it from another."
 	                          : "";
 	char misfit[160] = "";
 	size_misfit(t, th, misfit, sizeof misfit);
 	int item = t->s->n_items;
-	if (th->rolls_on && th->role == ROLE_TOURNIQUET) {
+	if (th->rolls_on && role_has(th->role, TRAIT_TIMED)) {
 		ask(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item}, "%s: %s%s.%s%s",
 		    t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown, misfit);
 		return;
@@ -265,7 +265,7 @@ static int needs_add(const struct turn *t)
 /* How one that is refused, and is on a digit all the same, is entered (rule 3). */
 static const char *if_on_words(const struct turn *t)
 {
-	if (t->in->thing.role != ROLE_TOURNIQUET && t->in->thing.role != ROLE_REFUSED)
+	if (!role_has(t->in->thing.role, TRAIT_TIMED | TRAIT_REFUSED))
 		return "";
 	return t->s->asked.what == Q_IS_ON ? " If it is the one that is on, scan YES, then this again."
 	                                   : " If it is on a digit already, scan UNLISTED TOURNIQUET.";
@@ -347,7 +347,7 @@ void count_in(struct turn *t)
 	char why[240];
 	const struct thing *th = &t->in->thing;
 	int refused = refusal(t, why, sizeof why), late = unlisted_on_digit(t);
-	if (late && (th->role == ROLE_TOURNIQUET || th->role == ROLE_REFUSED))
+	if (late && role_has(th->role, TRAIT_TIMED | TRAIT_REFUSED))
 		list_now(t, late, refused ? why : NULL);
 	else if (refused && asks_where(t))
 		return;
@@ -371,7 +371,7 @@ void add_unlisted(struct turn *t, enum role role, const char *name)
 	struct thing th = {.role = (uint8_t)role, .unlisted = 1};
 	snprintf(th.name, sizeof th.name, "%s", name);
 	emit_in(t, &th, 1);
-	if (role == ROLE_TOURNIQUET)
+	if (role_has(role, TRAIT_TIMED))
 		owe(t, DEBT_LISTING, t->s->n_items, 0);
 	if (t->s->initial_agreed)
 		owe(t, DEBT_ADDED, 0, 0);
@@ -627,7 +627,7 @@ static void seen_again(struct turn *t, int item)
 		            it->thing.name);
 	} else if (t->s->final == FINAL_ASKING || t->s->discrepancy) {
 		final_mark(t, item);
-	} else if (it->place == ITEM_ON && it->thing.role == ROLE_FORCEPS) {
+	} else if (it->place == ITEM_ON && role_has(it->thing.role, TRAIT_CLAMPS)) {
 		turn_refuse(
 		    t, "%s: entered as on the tourniquet of the %s. If it came away, scan FORCEPS MOVED.",
 		    it->thing.name, own_digit_name(it->digit));
@@ -707,7 +707,7 @@ static void without_case(struct turn *t)
 void on_thing(struct turn *t)
 {
 	int on_this_sheet = has_case(t) ? sheet_item_by_identity(t->s, t->in->thing.identity) : 0;
-	int late = has_case(t) && unlisted_on_digit(t) && t->in->thing.role == ROLE_TOURNIQUET;
+	int late = has_case(t) && unlisted_on_digit(t) && role_has(t->in->thing.role, TRAIT_TIMED);
 	if (!on_this_sheet && !late && t->in->unasked) {
 		refuse_unasked(t);
 		return;

@@ -270,7 +270,7 @@ static void tell_missing(struct story *s, const struct sheet *sheet)
 		    (!it->missing && it->place != ITEM_EXTRA && it->condition != CONDITION_PIECES_MISSING))
 			continue;
 		char where[160] = "";
-		if (it->thing.role == ROLE_TOURNIQUET)
+		if (role_has(it->thing.role, TRAIT_TIMED))
 			sheet_where_words(sheet, i + 1, where, sizeof where);
 		int n = snprintf(s->missing_text + used, sizeof s->missing_text - used,
 		                 "%s%s: %s, %d of %d shown%s%s", used ? "; " : "", it->thing.name, how,

@@ -113,7 +113,7 @@ static json_t *digits(const struct sheet *s, struct moment now)
 		json_object_set_new(o, "reminded", json_boolean(d->reminded));
 		json_object_set_new(o, "gap", json_boolean(digit_is_on(d) ? d->gap : d->by_wall.gaps));
 		json_object_set_new(o, "forceps",
-		                    json_boolean(sheet_item_on(s, d->number, ROLE_FORCEPS) != 0));
+		                    json_boolean(sheet_item_on(s, d->number, TRAIT_CLAMPS) != 0));
 		json_array_append_new(list, o);
 	}
 	return list;

@@ -16,9 +16,9 @@ static const char catalogue_usage[] =
     "usage: bandtally catalogue import FILE | export | check FILE\n"
     "FILE is CSV with a head line: "
     "key,name,role,codes,marked,visible,single_use,identity,rolls_on,xray,per_pack,\n"
-    "size_mm,contents,instead. role: tourniquet forceps other tray refused; identity: none pack mark; yes or "
-    "no for\n"
-    "the flags; codes separated by spaces. import takes all lines or none.\n";
+    "size_mm,contents,instead. role:" ROLE_NAMES
+    ";\nidentity: none pack mark; yes or no for the flags; codes separated by spaces. import takes all lines "
+    "or none.\n";
 
 static int read_file(const char *path, struct buf *out, struct error *e)
 {

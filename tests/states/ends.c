@@ -557,7 +557,7 @@ static void after_scan(struct ends *e, const struct input *in, const struct outc
 		e->now.packs = 0;
 	/* What the sheet says is on a digit that bears a band is that band. */
 	for (int d = 1; d < DIGIT_PLACES; d++) {
-		int item = e->now.band[d] ? sheet_item_on(s, d, ROLE_TOURNIQUET) : 0;
+		int item = e->now.band[d] ? sheet_item_on(s, d, TRAIT_TIMED) : 0;
 		if (item) {
 			e->now.band[d] = (uint8_t)(1 + item);
 			e->now.things[item - 1] = THERE;

@@ -92,7 +92,7 @@ SPOIL(card_takes_off) /* the digit card of a tourniquet that is on takes it off 
 	struct event *e = find(o, EV_ASKED);
 	if (!e || e->what != Q_OFF || in->act != ACT_DIGIT)
 		return;
-	int item = sheet_item_on(before, in->digit, ROLE_TOURNIQUET);
+	int item = sheet_item_on(before, in->digit, TRAIT_TIMED);
 	if (item)
 		push(o, in, before->case_no,
 		     (struct event){.kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)in->digit});

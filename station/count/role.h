@@ -9,15 +9,15 @@
 #include <stdint.h>
 
 enum role_trait {
-	TRAIT_TIMED = 1 << 0, /* goes on a digit, whose clock it starts; one that is not listed yet is owed */
+	TRAIT_TIMED = 1 << 0,     /* goes on a digit, whose clock it starts; its listing can be owed */
 	TRAIT_CLAMPS = 1 << 1,    /* goes on a digit beside it */
 	TRAIT_BY_NUMBER = 1 << 2, /* the pieces of a pack are one item with a number; else each is an item */
 	TRAIT_CONDITION = 1 << 3, /* is accounted for by how it is (rule 10): its mark alone does not do it */
 	TRAIT_CE = 1 << 4,        /* is catalogued only where it bears a regulator's mark (rule 5) */
 	TRAIT_VISIBLE = 1 << 5,   /* is catalogued only where it is bright or tagged (rule 5) */
 	TRAIT_LIST = 1 << 6,      /* is a list of others, which are counted in */
-	TRAIT_REFUSED =
-	    1 << 7, /* may not be used as a tourniquet: its line says what to use instead (rule 5) */
+	TRAIT_REFUSED = 1 << 7,   /* is no tourniquet, and its line says what to use instead (rule 5) */
+	TRAIT_SHARP = 1 << 8,     /* goes into its container once it is accounted for, which is said */
 
 	TRAIT_ON_DIGIT = TRAIT_TIMED | TRAIT_CLAMPS,
 };
@@ -29,7 +29,9 @@ enum role_trait {
 	X(FORCEPS, "forceps", TRAIT_CLAMPS)  /* artery forceps or what clamps the tourniquet */              \
 	X(OTHER, "other", TRAIT_BY_NUMBER)   /* swabs and other accountable items */                         \
 	X(TRAY, "tray", TRAIT_LIST)          /* instruments that come as one list */                         \
-	X(REFUSED, "refused", TRAIT_REFUSED) /* glove finger, drain */
+	X(REFUSED, "refused", TRAIT_REFUSED) /* glove finger, drain */                                       \
+	X(NEEDLE, "needle", TRAIT_BY_NUMBER | TRAIT_SHARP)                                                   \
+	X(BLADE, "blade", TRAIT_BY_NUMBER | TRAIT_SHARP)
 
 enum role {
 	ROLE_NONE = 0,

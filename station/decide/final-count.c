@@ -121,6 +121,12 @@ static const char *how_words(const struct turn *t, const struct item *it)
 	                                                 : "shown to both";
 }
 
+/* Where a thing goes that was accounted for: no sharp is left lying. */
+static const char *goes_words(const struct thing *th)
+{
+	return role_has(th->role, TRAIT_SHARP) ? " Into the sharps container now." : "";
+}
+
 static void shown(struct turn *t, int item, int n, enum evidence evidence, enum condition condition,
                   const char *remark)
 {
@@ -132,8 +138,8 @@ static void shown(struct turn *t, int item, int n, enum evidence evidence, enum 
 		turn_accept(t, "%s: %d of %d shown%s.", it->thing.name, it->shown, it->pieces,
 		            condition == CONDITION_PIECES_MISSING ? ", pieces missing" : "");
 	else
-		turn_accept(t, "%s %s: %s, %d of %d.", found ? "Found," : "Accounted for:", it->thing.name,
-		            how_words(t, it), it->shown, it->pieces);
+		turn_accept(t, "%s %s: %s, %d of %d.%s", found ? "Found," : "Accounted for:", it->thing.name,
+		            how_words(t, it), it->shown, it->pieces, goes_words(&it->thing));
 	final_progress(t);
 }
 
@@ -245,8 +251,8 @@ static void answer_number(struct turn *t, int item, int number)
 		emit_surplus(t, item, left);
 	const struct item *now = sheet_item_const(t->s, item);
 	if (number == asked)
-		turn_accept(t, "Accounted for: %s: %s, %d of %d.", first.thing.name, how_words(t, now),
-		            number, asked);
+		turn_accept(t, "Accounted for: %s: %s, %d of %d.%s", first.thing.name, how_words(t, now),
+		            number, asked, goes_words(&first.thing));
 	else if (number > asked)
 		turn_accept(t, "%s: %d shown, %d more than are on the sheet.", first.thing.name, number,
 		            number - asked);

@@ -20,6 +20,7 @@
  *   + 5 min | + 3 s | + once 2880 min (one tick at the end) | + boot 30 min (a power cut as long)
  *   + wall 60 min (somebody sets the clock)
  *   room 2                     the scanner works for room 2 from here on
+ *   catalogue BLADE-15,blade,blade      stores list a further line: key, name and role, one of each pack
  *   quarantine GREEN-M A why
  *   withdrawn SURG-3
  *   policy both_badges|one_by_one
@@ -540,6 +541,19 @@ static void begin(struct play *p, const char *text)
 	set_wall(p, (int64_t)timegm(&t) * 1000);
 }
 
+static void add_line(struct play *p, const char *row)
+{
+	char text[400];
+	struct line *lines;
+	struct error e;
+	size_t count;
+	int n = snprintf(text, sizeof text, "key,name,role\n%s\n", row);
+	if (catalogue_read_csv(text, (size_t)n, &lines, &count, &e) < 0)
+		die(row, e.text);
+	keep(p, (struct event){.kind = EV_LINE_SET, .at = p->now, .line = lines[0]});
+	free(lines);
+}
+
 static void command(struct play *p, char *line)
 {
 	char key[32] = "", lot[32] = "", why[100] = "";
@@ -547,6 +561,8 @@ static void command(struct play *p, char *line)
 		p->room = atoi(line + 5);
 	} else if (strncmp(line, "begin ", 6) == 0) {
 		begin(p, line + 6);
+	} else if (strncmp(line, "catalogue ", 10) == 0) {
+		add_line(p, line + 10);
 	} else if (sscanf(line, "quarantine %24s %30s %99[^\n]", key, lot, why) == 3) {
 		struct event e = {.kind = EV_QUARANTINED, .at = p->now};
 		snprintf(e.thing.line, sizeof e.thing.line, "%.24s", key);

@@ -46,7 +46,7 @@ static const struct {
      "handover-stays"},
     {LIST_HELD, "card digit badge case-label slip thing tray"},
     {LIST_HELD_ANSWER, "entered thrown meant"},
-    {LIST_ROLE, "tourniquet forceps other tray refused"},
+    {LIST_ROLE, "tourniquet forceps other tray refused needle blade"},
     {LIST_IDENTITY, "pack mark"},
     {LIST_STAFF, "practitioner surgeon charge"},
     {LIST_SETTING,
@@ -107,6 +107,7 @@ static void every_enum_keeps_its_numbers(void **state)
 	IS(HELD, "tray", HELD_TRAY);
 	IS(HELD_ANSWER, "meant", HELD_MEANT);
 	IS(ROLE, "refused", ROLE_REFUSED);
+	IS(ROLE, "blade", ROLE_BLADE);
 	IS(IDENTITY, "mark", IDENTITY_MARK);
 	IS(STAFF, "charge", STAFF_CHARGE);
 	IS(INCARNATION, "behind", INCARNATION_BEHIND);

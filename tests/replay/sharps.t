@@ -1,0 +1,106 @@
+# Needles and blades are counted by their number, and each goes into its container once it is accounted for.
+catalogue SUTURE,"needle, suture",needle
+catalogue BLADE-15,"blade, no. 15",blade
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+  event: case-opened, case 1
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Who circulates: scan the circulating badge.
+  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
+> pack GREEN-M lot L1 serial S1
+accepted: Counted in: 1 finger tourniquet, green, M (lot L1).
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 1, GREEN-M:S1 "finger tourniquet, green, M" tourniquet known by its pack lot L1 single-use, n 1, first
+> pack SUTURE
+accepted: Counted in: 1 needle, suture.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 2, SUTURE "needle, suture" needle, n 1, first
+> card ADD
+question: Adding.
+next: What is added? Scan the pack; NO to leave it as it is.
+  event: asked, case 1, add, first
+> pack SUTURE
+accepted: Counted in: 1 needle, suture.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 3, SUTURE "needle, suture" needle, n 1, first
+  event: asked, case 1, nothing more
+> pack BLADE-15
+accepted: Counted in: 1 blade, no. 15.
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 4, BLADE-15 "blade, no. 15" blade, n 1, first
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
+  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit right index finger
+accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+  event: digit-on, case 1, digit right index finger, first
+  event: item-on, case 1, item 1, digit right index finger
+> card OFF
+accepted: Off, right index finger, at 10:00, after 0 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+  event: item-off, case 1, item 1, digit right index finger, first
+  event: digit-off, case 1, digit right index finger
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
+  event: count-started, case 1, final, first
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Lay 2 × needle, suture side by side: scan SHOWN 2 if all are there; SHOWN and their number for as many as are; NO if none is there.
+  event: item-shown, case 1, shown, item 1, intact, n 1, first
+> card SHOWN 1
+accepted: Needle, suture: 1 of 2 shown.
+next: Show the blade, no. 15: scan YES when both have seen it; NO if it is not there.
+  event: item-shown, case 1, shown, item 2, n 1, first
+  event: item-not-shown, case 1, item 3, n 1
+> card YES
+accepted: Accounted for: blade, no. 15: shown to both, 1 of 1. Into the sharps container now. DISCREPANCY: say it aloud. The discrepancy slip prints now.
+next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
+  event: item-shown, case 1, shown, item 4, n 1, first
+  event: discrepancy, case 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1, "en"
+prints: discrepancy slip 1
+  event: slip-state, case 1, written, copy 1, n 1
+> card FOUND
+question: Found.
+next: Found: is it the needle, suture? Scan YES when both have seen it; NO if it is something else.
+  event: asked, case 1, found, item 3, first
+> card YES
+accepted: Found, needle, suture: shown to both, 1 of 1. Into the sharps container now.
+next: Agree the final count aloud: scan the circulating badge.
+  event: asked, case 1, nothing more, first
+  event: item-shown, case 1, shown, item 3, n 1, "say it aloud and stop closing"
+  event: discrepancy, case 1
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
+  event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit right index finger
+accepted: Right index finger seen bare at 10:00.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+  event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
+> badge SURG-3
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; needle, suture: 1 of 1 shown; needle, suture: 1 of 1 shown; blade, no. 15: 1 of 1 shown; right index finger seen bare.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+  event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
+  event: signed-out, case 1, person SURG-3
+  event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded."
+  event: sign-out-point, case 1, yes, n 2, "Tourniquets, forceps and all other items are accounted for, or not applicable."
+  event: sign-out-point, case 1, yes, n 3, "Each specimen is labelled with the patient's name, or there is none."
+  event: sign-out-point, case 1, yes, n 4, "Equipment problems have been reported, or there are none."
+  event: sign-out-point, case 1, yes, n 5, "Concerns for recovery have been handed over, colour and warmth of the digit among them."
+  event: item-used, case 1, item 1, GREEN-M:S1 "finger tourniquet, green, M" tourniquet known by its pack lot L1 single-use, n 1
+  event: case-ended, case 1, reconciled
+  event: slip-queued, case 1, reconciliation, copy 1, n 2, "en"
+prints: reconciliation slip 2
+  event: slip-state, case 1, written, copy 1, n 2
+> show
+no case

@@ -31,73 +31,60 @@ static size_t digits_of(struct shape s)
 static const struct card {
 	int meaning;
 	const char *name;
+	enum own_card_group group;
+	int says;
+	const char *use;
 } cards[] = {
-    {CARD_NEW_CASE, "NEW CASE"},
-    {CARD_SUSPEND, "SUSPEND"},
-    {CARD_CANCEL, "CANCEL"},
-    {CARD_PATIENT_LEAVES, "PATIENT LEAVES"},
-    {CARD_END_UNRESOLVED, "END UNRESOLVED"},
-    {CARD_YES, "YES"},
-    {CARD_NO, "NO"},
-    {CARD_MISREAD, "MISREAD"},
-    {CARD_UNDO, "UNDO"},
-    {CARD_INTERRUPTED, "INTERRUPTED"},
-    {CARD_NEXT, "NEXT"},
-    {CARD_ADD, "ADD"},
-    {CARD_RETURNED_UNOPENED, "RETURNED UNOPENED"},
-    {CARD_UNLISTED_TOURNIQUET, "UNLISTED TOURNIQUET"},
-    {CARD_NO_CODE, "NO CODE"},
-    {CARD_MARK_UNREADABLE, "MARK UNREADABLE"},
-    {CARD_WRONG_NUMBER_IN_PACK, "WRONG NUMBER IN PACK"},
-    {CARD_DROPPED, "DROPPED"},
-    {CARD_FORCEPS_MOVED, "FORCEPS MOVED"},
-    {CARD_OFF, "OFF"},
-    {CARD_INTACT, "INTACT"},
-    {CARD_CUT_AND_COMPLETE, "CUT AND COMPLETE"},
-    {CARD_PIECES_MISSING, "PIECES MISSING"},
-    {CARD_OFFCUT, "OFFCUT"},
-    {CARD_FINAL_COUNT, "FINAL COUNT"},
-    {CARD_HANDOVER, "HANDOVER"},
-    {CARD_WITHOUT_FULL_SIGHT, "WITHOUT FULL SIGHT"},
-    {CARD_MISSING, "MISSING"},
-    {CARD_DRESSING_ALREADY_ON, "DRESSING ALREADY ON"},
-    {CARD_STEP_DONE, "STEP DONE"},
-    {CARD_NOT_DONE, "NOT DONE"},
-    {CARD_FOUND, "FOUND"},
-    {CARD_AWAKE_PATIENT, "AWAKE PATIENT"},
-    {CARD_SPARE_SCANNER, "SPARE SCANNER"},
-    {CARD_THIS_ROOM, "THIS ROOM"},
-    {CARD_LOOKED_PATIENT, "WHO LOOKED: PATIENT"},
-    {CARD_LOOKED_CARER, "WHO LOOKED: CARER"},
-    {CARD_LOOKED_COLLEAGUE, "WHO LOOKED: COLLEAGUE"},
-    {CARD_LOOKED_NOBODY, "WHO LOOKED: NOBODY"},
-    {CARD_VISITOR_1, "VISITOR 1"},
-    {CARD_VISITOR_2, "VISITOR 2"},
-    {CARD_VISITOR_3, "VISITOR 3"},
-    {CARD_VISITOR_4, "VISITOR 4"},
-    {CARD_1_MINUTE_AGO, "1 MINUTE AGO"},
-    {CARD_2_MINUTES_AGO, "2 MINUTES AGO"},
-    {CARD_3_MINUTES_AGO, "3 MINUTES AGO"},
-    {CARD_5_MINUTES_AGO, "5 MINUTES AGO"},
-    {CARD_10_MINUTES_AGO, "10 MINUTES AGO"},
-    {CARD_SHOWN_1, "SHOWN 1"},
-    {CARD_SHOWN_2, "SHOWN 2"},
-    {CARD_SHOWN_3, "SHOWN 3"},
-    {CARD_SHOWN_4, "SHOWN 4"},
-    {CARD_SHOWN_5, "SHOWN 5"},
-    {CARD_SHOWN_6, "SHOWN 6"},
-    {CARD_SHOWN_7, "SHOWN 7"},
-    {CARD_SHOWN_8, "SHOWN 8"},
-    {CARD_SHOWN_9, "SHOWN 9"},
-    {CARD_SHOWN_10, "SHOWN 10"},
+#define X(number, name, words, group, says, use) {number, words, CARDS_##group, says, use},
+    OWN_CARDS(X)
+#undef X
 };
+
+static const struct card *card_of(int meaning)
+{
+	static const struct card none = {0, "", CARDS_NONE, 0, ""};
+	for (size_t i = 0; i < sizeof cards / sizeof *cards; i++)
+		if (cards[i].meaning == meaning)
+			return &cards[i];
+	return &none;
+}
 
 const char *own_card_name(int meaning)
 {
+	return card_of(meaning)->name;
+}
+
+const char *own_card_use(int meaning)
+{
+	return card_of(meaning)->use;
+}
+
+enum own_card_group own_card_group(int meaning)
+{
+	return card_of(meaning)->group;
+}
+
+const char *own_card_group_title(enum own_card_group group)
+{
+	static const char *const titles[CARDS_GROUPS] = {[CARDS_NONE] = "",
+#define X(name, title) [CARDS_##name] = title,
+	                                                 OWN_CARD_GROUPS(X)
+#undef X
+	};
+	return titles[group < CARDS_GROUPS ? group : CARDS_NONE];
+}
+
+int own_card_says(int meaning)
+{
+	return card_of(meaning)->says;
+}
+
+int own_card_saying(enum own_card_group group, int number)
+{
 	for (size_t i = 0; i < sizeof cards / sizeof *cards; i++)
-		if (cards[i].meaning == meaning)
-			return cards[i].name;
-	return "";
+		if (cards[i].group == group && cards[i].says == number)
+			return cards[i].meaning;
+	return 0;
 }
 
 int own_card_next(int meaning)

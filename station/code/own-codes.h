@@ -89,81 +89,109 @@ int own_code_read(const char *text, size_t size, struct own_code *out, struct co
  * 0, or -EINVAL where a field is out of its range (`out` is then ""). */
 int own_code_write(const struct own_code *code, char out[OWN_CODE_MAX]);
 
-/* What a card means. The numbers are printed on paper that hangs on walls: never reuse or change one. */
+/* The answer cards, as one list: X(NUMBER, NAME, "words on it", GROUP, the number that it says, "what it is for").
+ * The numbers are printed on paper that hangs on walls: never reuse or change one. What a card does is decided in
+ * station/decide/card.c, and whoever leaves one out there is told by the compiler. */
+/* clang-format off */
+#define OWN_CARDS(X) \
+	X(1, NEW_CASE, "NEW CASE", CASE, 0, "opens a case that has no label") \
+	X(2, SUSPEND, "SUSPEND", CASE, 0, "puts the open case aside; scanned again, it goes on") \
+	X(3, CANCEL, "CANCEL", CASE, 0, "no operation: what was opened is still accounted for") \
+	X(4, PATIENT_LEAVES, "PATIENT LEAVES", CASE, 0, "the patient leaves the room before the case has ended") \
+	X(5, END_UNRESOLVED, "END UNRESOLVED", CASE, 0, "after the search the surgeon ends a case in which something is missing") \
+	X(10, YES, "YES", ANSWERS, 0, "it is so; in a count: it is there, and shown") \
+	X(11, NO, "NO", ANSWERS, 0, "it is not so; in a count: it is not there") \
+	X(12, MISREAD, "MISREAD", ANSWERS, 0, "what was entered was another digit, item or person: the board asks which") \
+	X(13, UNDO, "UNDO", ANSWERS, 0, "takes back the last step") \
+	X(14, INTERRUPTED, "INTERRUPTED", ANSWERS, 0, "the line that was being counted is counted again") \
+	X(15, NEXT, "NEXT", ANSWERS, 0, "between two equal answers: the second is meant as well") \
+	X(20, ADD, "ADD", ON_THE_WAY, 0, "a further pack of a kind that is on the sheet: scan it after this") \
+	X(21, RETURNED_UNOPENED, "RETURNED UNOPENED", ON_THE_WAY, 0, "a pack goes back unopened: scan it after this") \
+	X(22, UNLISTED_TOURNIQUET, "UNLISTED TOURNIQUET", ON_THE_WAY, 0, "a tourniquet that was not counted in is on a digit") \
+	X(23, NO_CODE, "NO CODE", ON_THE_WAY, 0, "an item that has no code is counted in: write on paper what it is") \
+	X(24, MARK_UNREADABLE, "MARK UNREADABLE", ON_THE_WAY, 0, "the mark on an instrument cannot be read") \
+	X(25, WRONG_NUMBER_IN_PACK, "WRONG NUMBER IN PACK", ON_THE_WAY, 0, "a pack does not hold what it says: scan it after this") \
+	X(26, DROPPED, "DROPPED", ON_THE_WAY, 0, "an item fell down and still counts: scan it after this") \
+	X(27, FORCEPS_MOVED, "FORCEPS MOVED", ON_THE_WAY, 0, "the forceps were taken away, the tourniquet is still on") \
+	X(40, OFF, "OFF", TOURNIQUET, 0, "the tourniquet has come off: its clock stops") \
+	X(41, INTACT, "INTACT", TOURNIQUET, 0, "the tourniquet is here, whole and uncut") \
+	X(42, CUT_AND_COMPLETE, "CUT AND COMPLETE", TOURNIQUET, 0, "the tourniquet is here, cut, with every piece of it") \
+	X(43, PIECES_MISSING, "PIECES MISSING", TOURNIQUET, 0, "the tourniquet is here, but not all of it") \
+	X(44, OFFCUT, "OFFCUT", TOURNIQUET, 0, "a piece that was cut off: it is counted as well") \
+	X(50, FINAL_COUNT, "FINAL COUNT", COUNTS, 0, "begins the final count, before the dressing") \
+	X(51, HANDOVER, "HANDOVER", COUNTS, 0, "somebody hands over to somebody else") \
+	X(52, WITHOUT_FULL_SIGHT, "WITHOUT FULL SIGHT", COUNTS, 0, "at a handover: the tourniquet that is on cannot be seen") \
+	X(53, MISSING, "MISSING", COUNTS, 0, "nothing is shown for the line that is asked for") \
+	X(54, DRESSING_ALREADY_ON, "DRESSING ALREADY ON", COUNTS, 0, "a dressing is on before the look at the bare digit") \
+	X(60, STEP_DONE, "STEP DONE", SEARCH, 0, "this step of the search was done") \
+	X(61, NOT_DONE, "NOT DONE", SEARCH, 0, "this step of the search was not done, or there is no number yet") \
+	X(62, FOUND, "FOUND", SEARCH, 0, "what is missing is in your hand") \
+	X(70, AWAKE_PATIENT, "AWAKE PATIENT", ROOM, 0, "quiet sounds and plain words; scanned again, the usual ones") \
+	X(71, SPARE_SCANNER, "SPARE SCANNER", ROOM, 0, "this scanner works here until a card of another room is scanned with it") \
+	X(72, THIS_ROOM, "THIS ROOM", ROOM, 0, "this scanner works here for a while") \
+	X(80, LOOKED_PATIENT, "WHO LOOKED: PATIENT", LOOKED, 0, "alone: the patient looked at the bare digit as well") \
+	X(81, LOOKED_CARER, "WHO LOOKED: CARER", LOOKED, 0, "alone: a carer looked at the bare digit as well") \
+	X(82, LOOKED_COLLEAGUE, "WHO LOOKED: COLLEAGUE", LOOKED, 0, "alone: a colleague looked at the bare digit as well") \
+	X(83, LOOKED_NOBODY, "WHO LOOKED: NOBODY", LOOKED, 0, "alone: nobody else looked at the bare digit") \
+	X(91, VISITOR_1, "VISITOR 1", VISITORS, 1, "somebody without a badge: write the name here") \
+	X(92, VISITOR_2, "VISITOR 2", VISITORS, 2, "somebody without a badge: write the name here") \
+	X(93, VISITOR_3, "VISITOR 3", VISITORS, 3, "somebody without a badge: write the name here") \
+	X(94, VISITOR_4, "VISITOR 4", VISITORS, 4, "somebody without a badge: write the name here") \
+	X(101, 1_MINUTE_AGO, "1 MINUTE AGO", EARLIER, 1, "on or off was as much earlier than it was entered") \
+	X(102, 2_MINUTES_AGO, "2 MINUTES AGO", EARLIER, 2, "on or off was as much earlier than it was entered") \
+	X(103, 3_MINUTES_AGO, "3 MINUTES AGO", EARLIER, 3, "on or off was as much earlier than it was entered") \
+	X(105, 5_MINUTES_AGO, "5 MINUTES AGO", EARLIER, 5, "on or off was as much earlier than it was entered") \
+	X(110, 10_MINUTES_AGO, "10 MINUTES AGO", EARLIER, 10, "on or off was as much earlier than it was entered") \
+	X(201, SHOWN_1, "SHOWN 1", SHOWN, 1, "so many of what is asked for are here") \
+	X(202, SHOWN_2, "SHOWN 2", SHOWN, 2, "so many of what is asked for are here") \
+	X(203, SHOWN_3, "SHOWN 3", SHOWN, 3, "so many of what is asked for are here") \
+	X(204, SHOWN_4, "SHOWN 4", SHOWN, 4, "so many of what is asked for are here") \
+	X(205, SHOWN_5, "SHOWN 5", SHOWN, 5, "so many of what is asked for are here") \
+	X(206, SHOWN_6, "SHOWN 6", SHOWN, 6, "so many of what is asked for are here") \
+	X(207, SHOWN_7, "SHOWN 7", SHOWN, 7, "so many of what is asked for are here") \
+	X(208, SHOWN_8, "SHOWN 8", SHOWN, 8, "so many of what is asked for are here") \
+	X(209, SHOWN_9, "SHOWN 9", SHOWN, 9, "so many of what is asked for are here") \
+	X(210, SHOWN_10, "SHOWN 10", SHOWN, 10, "so many of what is asked for are here")
+
+/* The groups that stand together on paper: X(NAME, "title"). */
+#define OWN_CARD_GROUPS(X) \
+	X(CASE, "The case") \
+	X(ANSWERS, "Answers, and taking back") \
+	X(ON_THE_WAY, "Counting in, and on the way") \
+	X(TOURNIQUET, "The tourniquet") \
+	X(COUNTS, "Counts") \
+	X(SEARCH, "Search") \
+	X(ROOM, "The room") \
+	X(LOOKED, "Who else looked") \
+	X(VISITORS, "Visitors") \
+	X(EARLIER, "It was earlier") \
+	X(SHOWN, "Laid side by side")
+/* clang-format on */
+
 enum own_card {
-	/* the case */
-	CARD_NEW_CASE = 1,
-	CARD_SUSPEND = 2,
-	CARD_CANCEL = 3,
-	CARD_PATIENT_LEAVES = 4,
-	CARD_END_UNRESOLVED = 5,
-	/* answers, and taking back */
-	CARD_YES = 10,
-	CARD_NO = 11,
-	CARD_MISREAD = 12,
-	CARD_UNDO = 13,
-	CARD_INTERRUPTED = 14,
-	CARD_NEXT = 15, /* stands between two equal answers */
-	/* counting in, and what happens on the way */
-	CARD_ADD = 20,
-	CARD_RETURNED_UNOPENED = 21,
-	CARD_UNLISTED_TOURNIQUET = 22,
-	CARD_NO_CODE = 23,
-	CARD_MARK_UNREADABLE = 24,
-	CARD_WRONG_NUMBER_IN_PACK = 25,
-	CARD_DROPPED = 26,
-	CARD_FORCEPS_MOVED = 27,
-	/* the tourniquet, and its condition */
-	CARD_OFF = 40,
-	CARD_INTACT = 41,
-	CARD_CUT_AND_COMPLETE = 42,
-	CARD_PIECES_MISSING = 43,
-	CARD_OFFCUT = 44,
-	/* counts */
-	CARD_FINAL_COUNT = 50,
-	CARD_HANDOVER = 51,
-	CARD_WITHOUT_FULL_SIGHT = 52,
-	CARD_MISSING = 53, /* nothing is shown for the line that was asked */
-	CARD_DRESSING_ALREADY_ON = 54,
-	/* the search */
-	CARD_STEP_DONE = 60,
-	CARD_NOT_DONE = 61,
-	CARD_FOUND = 62,
-	/* the room */
-	CARD_AWAKE_PATIENT = 70,
-	CARD_SPARE_SCANNER = 71,
-	CARD_THIS_ROOM = 72, /* a scanner that is carried follows it */
-	/* who else looked at the digit, for a lone operator */
-	CARD_LOOKED_PATIENT = 80,
-	CARD_LOOKED_CARER = 81,
-	CARD_LOOKED_COLLEAGUE = 82,
-	CARD_LOOKED_NOBODY = 83,
-	/* people without a badge: 90 + n */
-	CARD_VISITOR_1 = 91,
-	CARD_VISITOR_2 = 92,
-	CARD_VISITOR_3 = 93,
-	CARD_VISITOR_4 = 94,
-	/* it happened earlier: 100 + minutes */
-	CARD_1_MINUTE_AGO = 101,
-	CARD_2_MINUTES_AGO = 102,
-	CARD_3_MINUTES_AGO = 103,
-	CARD_5_MINUTES_AGO = 105,
-	CARD_10_MINUTES_AGO = 110,
-	/* so many of the asked line are shown, laid side by side: 200 + number */
-	CARD_SHOWN_1 = 201,
-	CARD_SHOWN_2 = 202,
-	CARD_SHOWN_3 = 203,
-	CARD_SHOWN_4 = 204,
-	CARD_SHOWN_5 = 205,
-	CARD_SHOWN_6 = 206,
-	CARD_SHOWN_7 = 207,
-	CARD_SHOWN_8 = 208,
-	CARD_SHOWN_9 = 209,
-	CARD_SHOWN_10 = 210,
+#define X(number, name, words, group, says, use) CARD_##name = number,
+	OWN_CARDS(X)
+#undef X
 };
 
-/* The words on the card ("CUT AND COMPLETE"), "" for a number that is no card. Static, never NULL. */
+enum own_card_group {
+	CARDS_NONE = 0, /* of a number that is no card */
+#define X(name, title) CARDS_##name,
+	OWN_CARD_GROUPS(X)
+#undef X
+	    CARDS_GROUPS
+};
+
+/* The words on the card ("CUT AND COMPLETE"), and the line below them; "" for a number that is no card. Static, never
+ * NULL. */
 const char *own_card_name(int meaning);
+const char *own_card_use(int meaning);
+enum own_card_group own_card_group(int meaning);
+const char *own_card_group_title(enum own_card_group group);
+/* 3 of SHOWN 3, VISITOR 3 and 3 MINUTES AGO, 0 of a card that says no number; and the card of a group that says so, 0
+ * where there is none. */
+int own_card_says(int meaning);
+int own_card_saying(enum own_card_group group, int number);
 /* The card after `meaning` in order of number, 0 after the last: `for (m = own_card_next(0); m; …)`. */
 int own_card_next(int meaning);
 

@@ -165,7 +165,7 @@ static int repeats(const struct deed *d, const struct sheet *s, int32_t last)
 	if (d->kind != DEED_CARD)
 		return 0;
 	if (is_some((enum truth)d->truth))
-		return last >= CARD_SHOWN_1 && last <= CARD_SHOWN_10;
+		return own_card_group(last) == CARDS_SHOWN;
 	return d->n == last;
 }
 

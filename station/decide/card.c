@@ -627,7 +627,7 @@ static void card_in_case(struct turn *t)
 	case CARD_3_MINUTES_AGO:
 	case CARD_5_MINUTES_AGO:
 	case CARD_10_MINUTES_AGO:
-		card_minutes_ago(t, card - 100);
+		card_minutes_ago(t, own_card_says(card));
 		return;
 	case CARD_AWAKE_PATIENT:
 		card_awake(t);
@@ -642,7 +642,7 @@ static void card_in_case(struct turn *t)
 	case CARD_VISITOR_2:
 	case CARD_VISITOR_3:
 	case CARD_VISITOR_4:
-		card_visitor(t, 90 - card);
+		card_visitor(t, -own_card_says(card));
 		return;
 	case CARD_LOOKED_PATIENT:
 		card_looked(t, LOOKED_PATIENT);
@@ -696,7 +696,7 @@ static void card_in_case(struct turn *t)
 	case CARD_SHOWN_9:
 	case CARD_SHOWN_10:
 		if (t->s->final == FINAL_ASKING)
-			final_answer(t, card, card - 200);
+			final_answer(t, card, own_card_says(card));
 		else
 			turn_refuse(t, "No count asks for a number now.");
 		return;
@@ -713,7 +713,7 @@ static void card_in_case(struct turn *t)
 static int begins_something(int card)
 {
 	return card == CARD_ADD || card == CARD_NO_CODE || card == CARD_MARK_UNREADABLE ||
-	       card == CARD_AWAKE_PATIENT || (card >= CARD_VISITOR_1 && card <= CARD_VISITOR_4);
+	       card == CARD_AWAKE_PATIENT || own_card_group(card) == CARDS_VISITORS;
 }
 
 /* Cards that begin something else close the open question; the rest must answer it. */

@@ -25,7 +25,7 @@ static void ask_alike(struct next *n, const struct sheet *s, int item, int numbe
 	const struct item *it = sheet_item_const(s, item);
 	int tourniquet = role_has(it->thing.role, TRAIT_CONDITION);
 	next_say(n, "Lay %d × %s side by side", number, it->thing.name);
-	next_add(n, card_of_item(number <= 10 ? CARD_SHOWN_1 + number - 1 : CARD_YES, item,
+	next_add(n, card_of_item(number <= 10 ? own_card_saying(CARDS_SHOWN, number) : CARD_YES, item,
 	                         tourniquet ? TRUTH_ALL_INTACT : TRUTH_ALL_SHOWN));
 	if (tourniquet) {
 		next_add(n, card_of_item(CARD_CUT_AND_COMPLETE, item, TRUTH_ONE_CUT));
@@ -160,10 +160,10 @@ static int may_be_never_on(const struct sheet *s, int digit)
 static int visitor_card(const struct sheet *s)
 {
 	if (s->team.at[PLACE_VISITOR])
-		return CARD_VISITOR_1 - 1 - s->team.at[PLACE_VISITOR];
+		return own_card_saying(CARDS_VISITORS, -s->team.at[PLACE_VISITOR]);
 	for (int v = 1; v <= VISITORS_MAX; v++)
 		if (!team_place_of(&s->team, -v))
-			return CARD_VISITOR_1 - 1 + v;
+			return own_card_saying(CARDS_VISITORS, v);
 	return CARD_VISITOR_1;
 }
 
@@ -172,8 +172,9 @@ static void surgeon(struct next *n, const struct sheet *s)
 {
 	int32_t who = s->team.at[PLACE_SURGEON];
 	if (who < 0)
-		next_add(n,
-		         (struct deed){.kind = DEED_CARD, .n = CARD_VISITOR_1 - 1 - who, .truth = TRUTH_SO});
+		next_add(n, (struct deed){.kind = DEED_CARD,
+		                          .n = own_card_saying(CARDS_VISITORS, -who),
+		                          .truth = TRUTH_SO});
 	else
 		next_add(n, BADGE(s->single ? PLACE_FIELD : PLACE_SURGEON, SO));
 	if (!who && !s->single)

@@ -374,9 +374,8 @@ static int answers_only(int card)
 	case CARD_WITHOUT_FULL_SIGHT:
 		return 1;
 	default:
-		return (card >= CARD_1_MINUTE_AGO && card <= CARD_10_MINUTES_AGO) ||
-		       (card >= CARD_SHOWN_1 && card <= CARD_SHOWN_10) ||
-		       (card >= CARD_LOOKED_PATIENT && card <= CARD_LOOKED_NOBODY);
+		return own_card_group(card) == CARDS_EARLIER || own_card_group(card) == CARDS_SHOWN ||
+		       own_card_group(card) == CARDS_LOOKED;
 	}
 }
 

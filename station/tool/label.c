@@ -194,32 +194,15 @@ static int label_digits(const struct words *w, const json_t *status, int room, c
 	return put_on_paper(w, doc);
 }
 
-static const struct {
-	const char *title;
-	int low, high;
-} groups[] = {
-    {"The case", 1, 9},
-    {"Answers, and taking back", 10, 19},
-    {"Counting in, and on the way", 20, 39},
-    {"The tourniquet", 40, 49},
-    {"Counts", 50, 59},
-    {"Search", 60, 69},
-    {"The room", 70, 79},
-    {"Who else looked", 80, 89},
-    {"Visitors", 90, 99},
-    {"It was earlier", 100, 199},
-    {"Laid side by side", 200, 299},
-};
-
 static int label_cards(const struct words *w, const json_t *status, int room, const char *name)
 {
 	int list = words_given(w, label_options, "list");
 	json_t *doc = document("cards", json_text(status, "site_name")), *all = json_array();
-	for (size_t g = 0; g < sizeof groups / sizeof *groups; g++) {
+	for (int g = CARDS_NONE + 1; g < CARDS_GROUPS; g++) {
 		json_t *cards = json_array();
 		for (int m = own_card_next(0); m; m = own_card_next(m)) {
 			char code[OWN_CODE_MAX];
-			if (m < groups[g].low || m > groups[g].high)
+			if ((int)own_card_group(m) != g)
 				continue;
 			own(code, json_text(status, "site"),
 			    (struct own_code){.kind = OWN_CARD, .room = room, .meaning = m});
@@ -228,7 +211,9 @@ static int label_cards(const struct words *w, const json_t *status, int room, co
 			json_array_append_new(
 			    cards, json_pack("{s:s,s:s}", "words", own_card_name(m), "code", code));
 		}
-		json_array_append_new(all, json_pack("{s:s,s:o}", "title", groups[g].title, "cards", cards));
+		json_array_append_new(all, json_pack("{s:s,s:o}", "title",
+		                                     own_card_group_title((enum own_card_group)g), "cards",
+		                                     cards));
 	}
 	json_object_set_new(doc, "room", json_string(name));
 	json_object_set_new(doc, "groups", all);

@@ -181,6 +181,30 @@ static void fields_that_do_not_fit_are_not_printed(void **state)
 	}
 }
 
+/* What stands on the paper beside the words: a group, what the card is for, and the number that its words end in. */
+static void every_card_says_where_it_belongs_and_what_it_is_for(void **state)
+{
+	(void)state;
+	int seen[CARDS_GROUPS] = {0};
+	for (int m = own_card_next(0); m; m = own_card_next(m)) {
+		const char *name = own_card_name(m), *digits = strpbrk(name, "0123456789");
+		size_t use = strlen(own_card_use(m));
+		assert_true(use > 0 && use <= 100); /* labels/paper.h */
+		assert_int_equal(own_card_says(m), digits ? atoi(digits) : 0);
+		if (digits)
+			assert_int_equal(own_card_saying(own_card_group(m), own_card_says(m)), m);
+		seen[own_card_group(m)]++;
+	}
+	assert_int_equal(seen[CARDS_NONE], 0);
+	for (int g = CARDS_NONE + 1; g < CARDS_GROUPS; g++)
+		assert_true(seen[g] && own_card_group_title((enum own_card_group)g)[0]);
+	assert_int_equal(seen[CARDS_SHOWN], 10);
+	assert_int_equal(own_card_saying(CARDS_SHOWN, 11), 0);
+	assert_int_equal(own_card_saying(CARDS_EARLIER, 5), CARD_5_MINUTES_AGO);
+	assert_string_equal(own_card_group_title(CARDS_NONE), "");
+	assert_string_equal(own_card_group_title(CARDS_GROUPS), "");
+}
+
 static void every_card_and_digit_has_its_own_words(void **state)
 {
 	(void)state;
@@ -193,6 +217,8 @@ static void every_card_and_digit_has_its_own_words(void **state)
 	assert_int_equal(cards, 58);
 	assert_string_equal(own_card_name(CARD_OFF), "OFF");
 	assert_string_equal(own_card_name(6), "");
+	assert_string_equal(own_card_use(6), "");
+	assert_int_equal(own_card_group(6), CARDS_NONE);
 	for (int a = 1; a <= OWN_DIGITS; a++)
 		for (int b = a + 1; b <= OWN_DIGITS; b++)
 			assert_string_not_equal(own_digit_name(a), own_digit_name(b));
@@ -222,6 +248,7 @@ int main(void)
 	    cmocka_unit_test(no_single_error_and_no_swap_becomes_another_code),
 	    cmocka_unit_test(a_code_cut_short_says_so),
 	    cmocka_unit_test(fields_that_do_not_fit_are_not_printed),
+	    cmocka_unit_test(every_card_says_where_it_belongs_and_what_it_is_for),
 	    cmocka_unit_test(every_card_and_digit_has_its_own_words),
 	    cmocka_unit_test(no_letter_of_ours_moves_between_keyboards),
 	};

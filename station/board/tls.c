@@ -6,23 +6,42 @@
 #include <event2/event.h>
 #include <event2/listener.h>
 #include <fcntl.h>
+#include <netinet/in.h>
 #include <openssl/err.h>
 #include <openssl/ssl.h>
 #include <openssl/x509v3.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/socket.h>
 #include <sys/stat.h>
+#include <sys/time.h>
 #include <unistd.h>
 
 #define CHAIN_BYTES_MAX 16384 /* of a client's certificates */
 #define CHAIN_MAX 3           /* authorities between a client and one that is admitted */
+#define NETWORK_BYTES 8       /* of an IPv6 address: within its network a machine has as many as it likes */
 #define WHERE "board elsewhere: "
 #define MEND ", or correct [board elsewhere] in station.ini"
+
+/* One that has come. It is the mark of its SSL, and goes with it. */
+struct connection {
+	struct connection *next; /* that came before it */
+	struct tls *tls;
+	SSL *ssl;
+	struct bufferevent *stream;
+	struct event *timer;
+	unsigned char from[16]; /* whose it is, as a whole or by its network */
+	bool placed;            /* `from` is known: the library gives a connection its socket late */
+	bool dropped;
+};
 
 struct tls {
 	SSL_CTX *context;
 	int mark; /* index of the mark that each connection bears */
-	int open; /* connections; the library lets go of them late, so the last of them may put this away */
+	struct connection
+	    *connections; /* the latest first; the library lets go of them late, so the last of them
+	                                 * may put this away */
+	int open;
 	bool done;
 	struct evconnlistener *door;
 };
@@ -126,10 +145,89 @@ static void put_away(struct tls *t)
 	free(t);
 }
 
-/* The connection is gone, and with it its mark. */
-static void on_gone(void *parent, void *tls, CRYPTO_EX_DATA *data, int index, long number, void *pointer)
+/* --- connections --------------------------------------------------------------------------------- */
+
+static bool unfinished(const struct connection *c)
 {
-	struct tls *t = tls;
+	return c->placed && !c->dropped && !SSL_is_init_finished(c->ssl);
+}
+
+/* shutdown, not close: the library still holds it, and hears of its end this way. */
+static void drop(struct connection *c)
+{
+	c->dropped = true;
+	shutdown(bufferevent_getfd(c->stream), SHUT_RDWR);
+}
+
+/* `of` NULL: of any address. */
+static void drop_oldest(struct tls *t, const struct connection *of, int most)
+{
+	struct connection *oldest = NULL;
+	int n = 0;
+	for (struct connection *c = t->connections; c; c = c->next)
+		if (unfinished(c) && (!of || memcmp(c->from, of->from, sizeof c->from) == 0)) {
+			oldest = c;
+			n++;
+		}
+	if (n > most)
+		drop(oldest);
+}
+
+/* An address of IPv4 as IPv6 writes it, so that both kinds of socket tell the same. */
+static void read_from(struct connection *c)
+{
+	union {
+		struct sockaddr any;
+		struct sockaddr_in four;
+		struct sockaddr_in6 six;
+	} at = {0};
+	socklen_t size = sizeof at;
+	if (getpeername(bufferevent_getfd(c->stream), &at.any, &size) < 0)
+		return; /* it is gone already */
+	if (at.any.sa_family == AF_INET) {
+		c->from[10] = c->from[11] = 0xff;
+		memcpy(c->from + 12, &at.four.sin_addr, sizeof at.four.sin_addr);
+	} else {
+		bool whole = IN6_IS_ADDR_V4MAPPED(&at.six.sin6_addr);
+		memcpy(c->from, &at.six.sin6_addr, whole ? sizeof c->from : NETWORK_BYTES);
+	}
+}
+
+/* At once, which is when it has its socket, and when its time for the handshake is over. */
+static void on_time(evutil_socket_t none, short what, void *context)
+{
+	struct connection *c = context;
+	(void)none;
+	(void)what;
+	if (unfinished(c))
+		drop(c);
+	if (c->placed || !c->stream)
+		return;
+	c->placed = true;
+	read_from(c);
+	drop_oldest(c->tls, c, TLS_UNFINISHED_OF_ONE);
+	drop_oldest(c->tls, NULL, TLS_UNFINISHED_MAX);
+	event_add(c->timer, &(struct timeval){.tv_sec = TLS_HANDSHAKE_MS / 1000});
+}
+
+static void connection_free(struct connection *c)
+{
+	struct connection **at = &c->tls->connections;
+	while (*at && *at != c)
+		at = &(*at)->next;
+	if (*at)
+		*at = c->next;
+	if (c->timer)
+		event_free(c->timer);
+	free(c);
+}
+
+/* The connection is gone, and with it its mark. */
+static void on_gone(void *parent, void *connection, CRYPTO_EX_DATA *data, int index, long number,
+                    void *pointer)
+{
+	struct connection *c = connection;
+	struct tls *t = c ? c->tls : NULL;
 	(void)parent;
 	(void)data;
 	(void)index;
@@ -137,6 +235,7 @@ static void on_gone(void *parent, void *tls, CRYPTO_EX_DATA *data, int index, lo
 	(void)pointer;
 	if (!t)
 		return;
+	connection_free(c);
 	t->open--;
 	if (t->done && !t->open)
 		put_away(t);
@@ -176,18 +275,40 @@ void tls_door(struct tls *t, struct evconnlistener *door)
 	t->door = door;
 }
 
+static SSL *marked_new(struct tls *t, struct event_base *base)
+{
+	struct connection *c = calloc(1, sizeof *c);
+	SSL *ssl = SSL_new(t->context);
+	if (c)
+		*c = (struct connection){.next = t->connections,
+		                         .tls = t,
+		                         .ssl = ssl,
+		                         .timer = event_new(base, -1, 0, on_time, c)};
+	if (ssl && c && c->timer && event_add(c->timer, &(struct timeval){0}) == 0 &&
+	    SSL_set_ex_data(ssl, t->mark, c) == 1) {
+		t->connections = c;
+		return ssl;
+	}
+	if (c)
+		connection_free(c);
+	SSL_free(ssl);
+	return NULL;
+}
+
 struct bufferevent *tls_connection(struct event_base *base, void *tls)
 {
 	struct tls *t = tls;
-	SSL *ssl = SSL_new(t->context);
-	if (!ssl || SSL_set_ex_data(ssl, t->mark, t) != 1) {
-		SSL_free(ssl);
+	SSL *ssl = marked_new(t, base);
+	if (!ssl)
 		return NULL;
-	}
+	struct connection *c = t->connections;
 	if (++t->open >= TLS_CONNECTIONS_MAX && t->door)
 		evconnlistener_disable(t->door);
-	return bufferevent_openssl_socket_new(base, -1, ssl, BUFFEREVENT_SSL_ACCEPTING,
-	                                      BEV_OPT_CLOSE_ON_FREE);
+	struct bufferevent *b =
+	    bufferevent_openssl_socket_new(base, -1, ssl, BUFFEREVENT_SSL_ACCEPTING, BEV_OPT_CLOSE_ON_FREE);
+	if (b) /* else its mark may be gone */
+		c->stream = b;
+	return b;
 }
 
 bool tls_knows(struct bufferevent *b)

@@ -4,6 +4,10 @@
  * the use as a client, within its time. Nothing of a connection is kept for a later one (no tickets, no
  * session cache), so that each is checked anew; nothing is negotiated a second time. Keys and certificates
  * are read once, before the sandbox closes.
+ *
+ * Who has shown no certificate yet has little time for it, and others of the same address (of the same network of
+ * 64 bits, where it is IPv6) take his place: so a machine that opens connections and says nothing keeps nobody out but
+ * itself.
  */
 #ifndef BANDTALLY_BOARD_TLS_H
 #define BANDTALLY_BOARD_TLS_H
@@ -17,7 +21,10 @@ struct event_base;
 struct evconnlistener;
 struct tls;
 
-#define TLS_CONNECTIONS_MAX 64 /* at one time; the others wait at the door, and cost the board nothing */
+#define TLS_CONNECTIONS_MAX 64  /* at one time; the others wait at the door, and cost the board nothing */
+#define TLS_UNFINISHED_MAX 24   /* of them without a certificate yet: for one more the oldest is dropped */
+#define TLS_UNFINISHED_OF_ONE 8 /* the same for one address */
+#define TLS_HANDSHAKE_MS 3000   /* from its coming to the certificate */
 
 struct tls_files {
 	const char *certificate; /* PEM: the server's own first, then what leads to its authority */

@@ -83,13 +83,13 @@ static int read_word(struct wish *w, int c)
 		e->names.name[e->names.count++] = optarg;
 		return 0;
 	case 'c':
-		e->files.certificate = optarg;
+		e->files.path[PEM_CERTIFICATE] = optarg;
 		return 0;
 	case 'y':
-		e->files.key = optarg;
+		e->files.path[PEM_KEY] = optarg;
 		return 0;
 	case 'a':
-		e->files.clients = optarg;
+		e->files.path[PEM_CLIENTS] = optarg;
 		return 0;
 	case 'x':
 		w->check = true;
@@ -127,8 +127,9 @@ static int read_words(int argc, char **argv, struct wish *w)
 		log_line("'%s': not understood: see bandtally-board --help", argv[optind]);
 		return EXIT_USAGE + 1;
 	}
+	const char *const *path = e->files.path;
 	int given =
-	    !!e->address + !!e->names.count + !!e->files.certificate + !!e->files.key + !!e->files.clients;
+	    !!e->address + !!e->names.count + !!path[PEM_CERTIFICATE] + !!path[PEM_KEY] + !!path[PEM_CLIENTS];
 	if (given == 5 || (given == 0 && !w->check))
 		return 0;
 	log_line("--elsewhere needs --host, --certificate, --key and --clients, and they need it: give all");
@@ -143,10 +144,13 @@ static void on_end(evutil_socket_t signal_number, short what, void *base)
 }
 
 /* The count goes on without it, so what is wrong there is shown here and ends nothing. */
-static int serve_elsewhere(const struct wish *w, struct server *s, struct hub *hub)
+static int serve_elsewhere(struct elsewhere *w, struct server *s, struct hub *hub)
 {
 	struct error e = {0};
-	int port = w->elsewhere.address ? server_open_elsewhere(s, &w->elsewhere, &e) : 0;
+	int port = w->address ? pem_read(&w->files, &e) : 0;
+	if (port == 0 && w->address)
+		port = server_open_elsewhere(s, w, &e);
+	pem_forget(&w->files);
 	if (port < 0) {
 		log_line("%s", e.text);
 		hub_fault(hub, e.text);
@@ -154,11 +158,11 @@ static int serve_elsewhere(const struct wish *w, struct server *s, struct hub *h
 	return port;
 }
 
-static int serve(const struct wish *w, struct server_parts *p)
+static int serve(struct wish *w, struct server_parts *p)
 {
 	struct error e = {0};
 	struct server *s = server_new(p, w->port, &e);
-	int elsewhere = s ? serve_elsewhere(w, s, p->hub) : 0;
+	int elsewhere = s ? serve_elsewhere(&w->elsewhere, s, p->hub) : 0;
 	int r = s ? confine_board(&e) : e.code;
 	if (r < 0)
 		log_line("%s", e.text);
@@ -170,10 +174,11 @@ static int serve(const struct wish *w, struct server_parts *p)
 	return r < 0 ? EXIT_FAILED : EXIT_OK;
 }
 
-static int check(const struct wish *w)
+static int check(struct pem_files *files)
 {
 	struct error e = {0};
-	struct tls *tls = tls_new(&w->elsewhere.files, &e);
+	struct tls *tls = pem_read(files, &e) == 0 ? tls_new(files, &e) : NULL;
+	pem_forget(files);
 	if (!tls)
 		log_line("%s", e.text);
 	tls_free(tls);
@@ -190,7 +195,7 @@ int main(int argc, char **argv)
 	if (r)
 		return r - 1;
 	if (w.check)
-		return check(&w);
+		return check(&w.elsewhere.files);
 	signal(SIGPIPE, SIG_IGN);
 	setrlimit(RLIMIT_NOFILE, &(struct rlimit){FDS_MAX, FDS_MAX});
 	struct event_base *base = event_base_new();

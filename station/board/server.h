@@ -30,7 +30,7 @@ struct elsewhere {           /* all borrowed */
 	const char *address; /* of this machine, in numbers; NULL: no board elsewhere */
 	int port;
 	struct guard_names names; /* without the port */
-	struct tls_files files;
+	struct pem_files files;   /* with their texts */
 };
 
 struct server;

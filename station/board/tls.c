@@ -5,23 +5,16 @@
 #include <event2/bufferevent_ssl.h>
 #include <event2/event.h>
 #include <event2/listener.h>
-#include <fcntl.h>
 #include <netinet/in.h>
-#include <openssl/err.h>
 #include <openssl/ssl.h>
-#include <openssl/x509v3.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/socket.h>
-#include <sys/stat.h>
 #include <sys/time.h>
-#include <unistd.h>
 
-#define CHAIN_BYTES_MAX 16384 /* of a client's certificates */
-#define CHAIN_MAX 3           /* authorities between a client and one that is admitted */
-#define NETWORK_BYTES 8       /* of an IPv6 address: within its network a machine has as many as it likes */
-#define WHERE "board elsewhere: "
-#define MEND ", or correct [board elsewhere] in station.ini"
+#include "board/tls-context.h"
+
+#define NETWORK_BYTES 8 /* of an IPv6 address: within its network a machine has as many as it likes */
 
 /* One that has come. It is the mark of its SSL, and goes with it. */
 struct connection {
@@ -45,99 +38,6 @@ struct tls {
 	bool done;
 	struct evconnlistener *door;
 };
-
-static int fault(struct error *e, const char *what, const char *file, const char *mend)
-{
-	unsigned long code = ERR_peek_last_error();
-	const char *why = ERR_reason_error_string(code);
-	ERR_clear_error();
-	return error_set(e, -EINVAL, WHERE "%s %s: %s: %s" MEND, what, file, why ? why : "it does not fit",
-	                 mend);
-}
-
-/* The library would tell "no such file" and "not allowed" alike. */
-static int may_read(const char *what, const char *file, bool secret, struct error *e)
-{
-	struct stat st;
-	int fd = open(file, O_RDONLY | O_CLOEXEC | O_NONBLOCK);
-	if (fd < 0)
-		return error_set(e, -errno, WHERE "%s %s: %s: let the station's user read it" MEND, what,
-		                 file, strerror(errno));
-	int r = fstat(fd, &st) < 0 ? -errno : 0;
-	close(fd);
-	if (r < 0 || !S_ISREG(st.st_mode))
-		return error_set(e, r < 0 ? r : -EINVAL, WHERE "%s %s: it is no file: name one" MEND, what,
-		                 file);
-	if (secret && st.st_mode & (S_IROTH | S_IWOTH))
-		return error_set(
-		    e, -EPERM,
-		    WHERE "%s %s: every user can read or change it: close it with 'chmod o= %s', and have "
-		          "another made if it stood open to others",
-		    what, file, file);
-	return 0;
-}
-
-/* A key that is locked would make the library ask at a terminal. */
-static int no_phrase(char *out, int size, int writing, void *context)
-{
-	(void)out;
-	(void)size;
-	(void)writing;
-	(void)context;
-	return -1;
-}
-
-static int use_own(SSL_CTX *c, const struct tls_files *f, struct error *e)
-{
-	SSL_CTX_set_default_passwd_cb(c, no_phrase);
-	int r = may_read("certificate", f->certificate, false, e);
-	if (r == 0)
-		r = may_read("key", f->key, true, e);
-	if (r < 0)
-		return r;
-	if (SSL_CTX_use_certificate_chain_file(c, f->certificate) != 1)
-		return fault(e, "certificate", f->certificate, "give a PEM certificate");
-	if (SSL_CTX_use_PrivateKey_file(c, f->key, SSL_FILETYPE_PEM) != 1)
-		return fault(e, "key", f->key, "give the certificate's PEM key, without a pass phrase");
-	if (X509_cmp_current_time(X509_get0_notAfter(SSL_CTX_get0_certificate(c))) < 0)
-		return error_set(e, -EKEYEXPIRED,
-		                 WHERE "certificate %s: its time is over: have a new one made" MEND,
-		                 f->certificate);
-	return 0;
-}
-
-static int admit_clients(SSL_CTX *c, const char *file, struct error *e)
-{
-	int r = may_read("clients", file, false, e);
-	if (r < 0)
-		return r;
-	STACK_OF(X509_NAME) *names = SSL_load_client_CA_file(file);
-	if (!names || sk_X509_NAME_num(names) == 0 || SSL_CTX_load_verify_file(c, file) != 1) {
-		sk_X509_NAME_pop_free(names, X509_NAME_free);
-		return fault(e, "clients", file, "give the PEM certificates of the authorities");
-	}
-	SSL_CTX_set_client_CA_list(c, names);
-	SSL_CTX_set_verify(c, SSL_VERIFY_PEER | SSL_VERIFY_FAIL_IF_NO_PEER_CERT, NULL);
-	SSL_CTX_set_verify_depth(c, CHAIN_MAX);
-	/* An authority within a larger one is admitted by itself, not with all that the larger one signs. */
-	X509_VERIFY_PARAM_set_flags(SSL_CTX_get0_param(c), X509_V_FLAG_PARTIAL_CHAIN);
-	return 0;
-}
-
-static int limit(SSL_CTX *c, struct error *e)
-{
-	SSL_CTX_set_options(c, SSL_OP_NO_TICKET | SSL_OP_NO_RENEGOTIATION | SSL_OP_NO_COMPRESSION |
-	                           SSL_OP_CIPHER_SERVER_PREFERENCE);
-	SSL_CTX_set_mode(c, SSL_MODE_RELEASE_BUFFERS);
-	SSL_CTX_set_session_cache_mode(c, SSL_SESS_CACHE_OFF);
-	SSL_CTX_set_max_cert_list(c, CHAIN_BYTES_MAX);
-	if (SSL_CTX_set_num_tickets(c, 0) == 1 && SSL_CTX_set_min_proto_version(c, TLS1_2_VERSION) == 1 &&
-	    SSL_CTX_set_cipher_list(c, "ECDHE+AESGCM:ECDHE+CHACHA20") == 1)
-		return 0;
-	ERR_clear_error();
-	return error_set(e, -ENOTSUP,
-	                 WHERE "TLS 1.2 and 1.3 are not to be had: install libssl3 of Debian 12");
-}
 
 static void put_away(struct tls *t)
 {
@@ -243,17 +143,16 @@ static void on_gone(void *parent, void *connection, CRYPTO_EX_DATA *data, int in
 		evconnlistener_enable(t->door);
 }
 
-struct tls *tls_new(const struct tls_files *files, struct error *e)
+struct tls *tls_new(const struct pem_files *files, struct error *e)
 {
 	struct tls *t = calloc(1, sizeof *t);
-	if (!t || !(t->context = SSL_CTX_new(TLS_server_method())) ||
-	    (t->mark = SSL_get_ex_new_index(0, NULL, NULL, NULL, on_gone)) < 0) {
-		error_set(e, -ENOMEM, WHERE "not started: no memory: close other programs");
+	if (!t || (t->mark = SSL_get_ex_new_index(0, NULL, NULL, NULL, on_gone)) < 0) {
+		error_set(e, -ENOMEM, PEM_WHERE "not started: no memory: close other programs");
 		tls_free(t);
 		return NULL;
 	}
-	if (limit(t->context, e) < 0 || use_own(t->context, files, e) < 0 ||
-	    admit_clients(t->context, files->clients, e) < 0) {
+	t->context = tls_context_new(files, e);
+	if (!t->context) {
 		tls_free(t);
 		return NULL;
 	}

@@ -15,6 +15,7 @@
 #include <stdbool.h>
 
 #include "base/error.h"
+#include "base/pem.h"
 
 struct bufferevent;
 struct event_base;
@@ -26,14 +27,8 @@ struct tls;
 #define TLS_UNFINISHED_OF_ONE 8 /* the same for one address */
 #define TLS_HANDSHAKE_MS 3000   /* from its coming to the certificate */
 
-struct tls_files {
-	const char *certificate; /* PEM: the server's own first, then what leads to its authority */
-	const char *key;         /* PEM, without a pass phrase, closed to other users */
-	const char *clients;     /* PEM: the authorities whose client certificates are admitted */
-};
-
-/* Reads the files. NULL with `e` filled: which file, why, what to do. */
-struct tls *tls_new(const struct tls_files *files, struct error *e);
+/* Of the files' texts. NULL with `e` filled: which file, why, what to do. */
+struct tls *tls_new(const struct pem_files *files, struct error *e);
 void tls_free(struct tls *tls); /* NULL is fine; connections that are still open keep what they need */
 
 /* One connection that has been taken but says nothing yet; evhttp_set_bevcb() has this form, `tls` the

@@ -17,6 +17,7 @@ static const struct {
     [PEM_CERTIFICATE] = {"certificate", 16 << 10},
     [PEM_KEY] = {"key", 16 << 10},
     [PEM_CLIENTS] = {"clients", 64 << 10},
+    [PEM_REVOKED] = {"revoked", 128 << 10},
 };
 
 const char *pem_word(enum pem which)

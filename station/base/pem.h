@@ -10,11 +10,12 @@ enum pem {
 	PEM_CERTIFICATE, /* the server's own first, then what leads to its authority */
 	PEM_KEY,         /* without a pass phrase, closed to other users */
 	PEM_CLIENTS,     /* the authorities whose client certificates are admitted */
+	PEM_REVOKED, /* lists of those that are not any more, one of each of these authorities; may be left out */
 	PEM_COUNT
 };
 
 struct pem_files {
-	const char *path[PEM_COUNT]; /* borrowed */
+	const char *path[PEM_COUNT]; /* borrowed, NULL: none */
 	struct buf text[PEM_COUNT];
 };
 

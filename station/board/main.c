@@ -20,13 +20,15 @@ static const char help[] =
     "bandtally-board [--port N] [--no-keyed]    serve the board's page on 127.0.0.1 (8417; 0: any free "
     "port)\n"
     "                [--elsewhere ADDRESS --elsewhere-port N --host NAME… --certificate FILE --key FILE\n"
-    "                 --clients FILE [--elsewhere-keyed]]\n"
+    "                 --clients FILE [--revoked FILE] [--elsewhere-keyed]]\n"
     "                                           serve it there as well, by TLS, to browsers that call it by "
     "one\n"
     "                                           of the names and show a certificate signed by one of "
     "--clients\n"
-    "bandtally-board … --check                  only read certificate, key and clients, and say what is "
-    "wrong\n"
+    "                                           and on no list of --revoked\n"
+    "bandtally-board … --check                  only read certificate, key, clients and revoked, and say "
+    "what is\n"
+    "                                           wrong\n"
     "bandtally-board --help | --version\n"
     "\n"
     "bandtallyd starts it, with the words that station.ini asks for, and writes the rooms' state to its "
@@ -91,6 +93,9 @@ static int read_word(struct wish *w, int c)
 	case 'a':
 		e->files.path[PEM_CLIENTS] = optarg;
 		return 0;
+	case 'r':
+		e->files.path[PEM_REVOKED] = optarg;
+		return 0;
 	case 'x':
 		w->check = true;
 		return 0;
@@ -115,6 +120,7 @@ static int read_words(int argc, char **argv, struct wish *w)
 	                                      {"certificate", required_argument, NULL, 'c'},
 	                                      {"key", required_argument, NULL, 'y'},
 	                                      {"clients", required_argument, NULL, 'a'},
+	                                      {"revoked", required_argument, NULL, 'r'},
 	                                      {"check", no_argument, NULL, 'x'},
 	                                      {"help", no_argument, NULL, 'h'},
 	                                      {"version", no_argument, NULL, 'v'},
@@ -130,7 +136,7 @@ static int read_words(int argc, char **argv, struct wish *w)
 	const char *const *path = e->files.path;
 	int given =
 	    !!e->address + !!e->names.count + !!path[PEM_CERTIFICATE] + !!path[PEM_KEY] + !!path[PEM_CLIENTS];
-	if (given == 5 || (given == 0 && !w->check))
+	if (given == 5 || (given == 0 && !path[PEM_REVOKED] && !w->check))
 		return 0;
 	log_line("--elsewhere needs --host, --certificate, --key and --clients, and they need it: give all");
 	return EXIT_USAGE + 1;

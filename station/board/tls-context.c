@@ -106,6 +106,82 @@ static int admit_clients(SSL_CTX *c, const struct pem_files *f, struct error *e)
 	return 0;
 }
 
+/* Of the lists only the one of the authority that signed a client must be there, and one whose time is over while the
+ * board runs goes on to be honoured: else it would shut out everybody. As it is read it is refused. */
+static int judge(int good, X509_STORE_CTX *c)
+{
+	int why = X509_STORE_CTX_get_error(c);
+	bool passed_over = why == X509_V_ERR_CRL_HAS_EXPIRED || why == X509_V_ERR_CRL_NOT_YET_VALID ||
+	                   (why == X509_V_ERR_UNABLE_TO_GET_CRL && X509_STORE_CTX_get_error_depth(c) > 0);
+	if (!good && passed_over)
+		X509_STORE_CTX_set_error(c, X509_V_OK);
+	return good || passed_over;
+}
+
+/* How many lists were taken, -1 where one cannot be read, or -EKEYEXPIRED. */
+static int take_lists(X509_STORE *store, BIO *from)
+{
+	int n = 0, added = 1, over = 0;
+	for (X509_CRL *list; added && !over && (list = PEM_read_bio_X509_CRL(from, NULL, NULL, NULL)); n++) {
+		const ASN1_TIME *until = X509_CRL_get0_nextUpdate(list);
+		over = until && X509_cmp_current_time(until) < 0;
+		added = X509_STORE_add_crl(store, list) == 1;
+		X509_CRL_free(list);
+	}
+	bool at_end = ERR_GET_REASON(ERR_peek_last_error()) == PEM_R_NO_START_LINE;
+	return over ? -EKEYEXPIRED : added && at_end ? n : -1;
+}
+
+static bool has_list(STACK_OF(X509_OBJECT) * all, X509 *authority)
+{
+	for (int i = 0; i < sk_X509_OBJECT_num(all); i++) {
+		X509_CRL *list = X509_OBJECT_get0_X509_CRL(sk_X509_OBJECT_value(all, i));
+		if (list && X509_NAME_cmp(X509_CRL_get_issuer(list), X509_get_subject_name(authority)) == 0 &&
+		    X509_CRL_verify(list, X509_get0_pubkey(authority)) == 1)
+			return true;
+	}
+	return false;
+}
+
+/* An authority without its list would shut out all that it signed, each without a word. */
+static int each_has_list(X509_STORE *store, const char *file, struct error *e)
+{
+	STACK_OF(X509_OBJECT) *all = X509_STORE_get0_objects(store);
+	for (int i = 0; i < sk_X509_OBJECT_num(all); i++) {
+		X509 *authority = X509_OBJECT_get0_X509(sk_X509_OBJECT_value(all, i));
+		char name[200] = "";
+		if (!authority || has_list(all, authority))
+			continue;
+		ERR_clear_error();
+		X509_NAME_oneline(X509_get_subject_name(authority), name, sizeof name);
+		return error_set(e, -ENOENT,
+		                 PEM_WHERE "revoked %s: no list in it was signed by %s of clients: add it to "
+		                           "the file, empty where it revoked none",
+		                 file, name);
+	}
+	return 0;
+}
+
+static int honour_revoked(SSL_CTX *c, const struct pem_files *f, struct error *e)
+{
+	X509_STORE *store = SSL_CTX_get_cert_store(c);
+	if (!f->text[PEM_REVOKED].size)
+		return 0;
+	BIO *from = reader_new(f, PEM_REVOKED);
+	int n = from ? take_lists(store, from) : -1;
+	BIO_free(from);
+	if (n == -EKEYEXPIRED)
+		return error_set(
+		    e, n, PEM_WHERE "revoked %s: the time of a list is over: have a new one made" PEM_MEND,
+		    f->path[PEM_REVOKED]);
+	if (n <= 0)
+		return fault(e, f, PEM_REVOKED, "give the authorities' lists as PEM");
+	ERR_clear_error();
+	X509_STORE_set_verify_cb(store, judge);
+	X509_VERIFY_PARAM_set_flags(SSL_CTX_get0_param(c), X509_V_FLAG_CRL_CHECK | X509_V_FLAG_CRL_CHECK_ALL);
+	return each_has_list(store, f->path[PEM_REVOKED], e);
+}
+
 static int limit(SSL_CTX *c, struct error *e)
 {
 	SSL_CTX_set_options(c, SSL_OP_NO_TICKET | SSL_OP_NO_RENEGOTIATION | SSL_OP_NO_COMPRESSION |
@@ -129,7 +205,8 @@ SSL_CTX *tls_context_new(const struct pem_files *f, struct error *e)
 		return NULL;
 	}
 	ERR_clear_error();
-	if (limit(c, e) < 0 || use_own(c, f, e) < 0 || admit_clients(c, f, e) < 0) {
+	if (limit(c, e) < 0 || use_own(c, f, e) < 0 || admit_clients(c, f, e) < 0 ||
+	    honour_revoked(c, f, e) < 0) {
 		SSL_CTX_free(c);
 		return NULL;
 	}

@@ -1,5 +1,6 @@
 #include "board/tls.h"
 
+#include <arpa/inet.h>
 #include <errno.h>
 #include <event2/bufferevent.h>
 #include <event2/bufferevent_ssl.h>
@@ -12,8 +13,11 @@
 #include <sys/socket.h>
 #include <sys/time.h>
 
+#include "base/clock.h"
+#include "base/log.h"
 #include "board/tls-context.h"
 
+#define SAID_EVERY_MS 10000
 #define NETWORK_BYTES 8 /* of an IPv6 address: within its network a machine has as many as it likes */
 
 /* One that has come. It is the mark of its SSL, and goes with it. */
@@ -23,18 +27,18 @@ struct connection {
 	SSL *ssl;
 	struct bufferevent *stream;
 	struct event *timer;
-	unsigned char from[16]; /* whose it is, as a whole or by its network */
-	bool placed;            /* `from` is known: the library gives a connection its socket late */
+	struct in6_addr from; /* one of IPv4 as IPv6 writes it, so that both kinds of socket tell the same */
+	bool placed;          /* `from` is known: the library gives a connection its socket late */
 	bool dropped;
 };
 
 struct tls {
 	SSL_CTX *context;
 	int mark; /* index of the mark that each connection bears */
-	struct connection
-	    *connections; /* the latest first; the library lets go of them late, so the last of them
-	                                 * may put this away */
+	/* The latest first. The library lets go of them late, so the last of them may put this away. */
+	struct connection *connections;
 	int open;
+	int64_t said_ms; /* when the log was told last that somebody is turned away; 0 never */
 	bool done;
 	struct evconnlistener *door;
 };
@@ -52,6 +56,12 @@ static bool unfinished(const struct connection *c)
 	return c->placed && !c->dropped && !SSL_is_init_finished(c->ssl);
 }
 
+static bool same_machine(const struct connection *a, const struct connection *b)
+{
+	size_t n = IN6_IS_ADDR_V4MAPPED(&b->from) ? sizeof b->from : NETWORK_BYTES;
+	return memcmp(&a->from, &b->from, n) == 0;
+}
+
 /* shutdown, not close: the library still holds it, and hears of its end this way. */
 static void drop(struct connection *c)
 {
@@ -65,7 +75,7 @@ static void drop_oldest(struct tls *t, const struct connection *of, int most)
 	struct connection *oldest = NULL;
 	int n = 0;
 	for (struct connection *c = t->connections; c; c = c->next)
-		if (unfinished(c) && (!of || memcmp(c->from, of->from, sizeof c->from) == 0)) {
+		if (unfinished(c) && (!of || same_machine(c, of))) {
 			oldest = c;
 			n++;
 		}
@@ -73,7 +83,6 @@ static void drop_oldest(struct tls *t, const struct connection *of, int most)
 		drop(oldest);
 }
 
-/* An address of IPv4 as IPv6 writes it, so that both kinds of socket tell the same. */
 static void read_from(struct connection *c)
 {
 	union {
@@ -84,13 +93,28 @@ static void read_from(struct connection *c)
 	socklen_t size = sizeof at;
 	if (getpeername(bufferevent_getfd(c->stream), &at.any, &size) < 0)
 		return; /* it is gone already */
-	if (at.any.sa_family == AF_INET) {
-		c->from[10] = c->from[11] = 0xff;
-		memcpy(c->from + 12, &at.four.sin_addr, sizeof at.four.sin_addr);
+	if (at.any.sa_family == AF_INET6) {
+		c->from = at.six.sin6_addr;
 	} else {
-		bool whole = IN6_IS_ADDR_V4MAPPED(&at.six.sin6_addr);
-		memcpy(c->from, &at.six.sin6_addr, whole ? sizeof c->from : NETWORK_BYTES);
+		c->from.s6_addr32[2] = htonl(0xffff);
+		c->from.s6_addr32[3] = at.four.sin_addr.s_addr;
 	}
+}
+
+/* In the log, now and then: whoever looks after a wall that stays dark finds out why. */
+static void turned_away(struct connection *c, long why)
+{
+	char address[INET6_ADDRSTRLEN] = "";
+	bool four = IN6_IS_ADDR_V4MAPPED(&c->from);
+	int64_t now = clock_now().boot_ms;
+	if (c->tls->said_ms && now - c->tls->said_ms < SAID_EVERY_MS)
+		return;
+	c->tls->said_ms = now;
+	inet_ntop(four ? AF_INET : AF_INET6, four ? (void *)&c->from.s6_addr32[3] : &c->from, address,
+	          sizeof address);
+	log_line(PEM_WHERE "a browser at %s is turned away: %s: if it is one of yours, have another "
+	                   "certificate made for it",
+	         address, X509_verify_cert_error_string(why));
 }
 
 /* At once, which is when it has its socket, and when its time for the handshake is over. */
@@ -135,6 +159,9 @@ static void on_gone(void *parent, void *connection, CRYPTO_EX_DATA *data, int in
 	(void)pointer;
 	if (!t)
 		return;
+	long why = SSL_get_verify_result(c->ssl);
+	if (!SSL_is_init_finished(c->ssl) && why != X509_V_OK)
+		turned_away(c, why);
 	connection_free(c);
 	t->open--;
 	if (t->done && !t->open)

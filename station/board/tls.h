@@ -1,7 +1,7 @@
 /* TLS for the board elsewhere: who shows no certificate of its own is not spoken to.
  *
  * TLS 1.2 or 1.3. A client must show a certificate that one of the certificates in `clients` has signed, for
- * the use as a client, within its time. Nothing of a connection is kept for a later one (no tickets, no
+ * the use as a client, within its time, and that is on no list of revoked ones. Nothing of a connection is kept for a later one (no tickets, no
  * session cache), so that each is checked anew; nothing is negotiated a second time. Keys and certificates
  * are read once, before the sandbox closes.
  *

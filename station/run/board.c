@@ -17,7 +17,7 @@
 
 #define BOARD_LINE_MAX 8192
 #define BOARD_CODE_MAX 4096
-#define WORDS_MAX (20 + 2 * HOSTS_MAX)
+#define WORDS_MAX (22 + 2 * HOSTS_MAX)
 
 /* The words that the settings ask for; texts are borrowed from the settings and from `ports`. */
 struct words {
@@ -44,6 +44,8 @@ static void say_elsewhere(struct words *w, const struct elsewhere_setting *s)
 	say_words(w, "--certificate", s->certificate);
 	say_words(w, "--key", s->key);
 	say_words(w, "--clients", s->clients);
+	if (s->revoked[0])
+		say_words(w, "--revoked", s->revoked);
 	if (s->typing)
 		say_words(w, "--elsewhere-keyed", NULL);
 }

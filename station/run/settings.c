@@ -259,12 +259,14 @@ static int set_elsewhere(struct reading *r, const char *name, const char *value,
 		return set_path(w->key, sizeof w->key, r->folder, name, value, e);
 	if (strcmp(name, "clients") == 0)
 		return set_path(w->clients, sizeof w->clients, r->folder, name, value, e);
+	if (strcmp(name, "revoked") == 0)
+		return set_path(w->revoked, sizeof w->revoked, r->folder, name, value, e);
 	if (strcmp(name, "typing") == 0)
 		return yes_no(&w->typing, name, value, e);
 	return error_set(
 	    e, -EINVAL,
 	    "[board elsewhere] has no setting '%.40s': start, address, port, hosts, certificate, "
-	    "key, clients and typing are known",
+	    "key, clients, revoked and typing are known",
 	    name);
 }
 

@@ -21,8 +21,8 @@ struct elsewhere_setting { /* [board elsewhere]: the board on another machine, b
 	int port;
 	char hosts[HOSTS_MAX][64]; /* names and addresses by which browsers call it */
 	int n_hosts;
-	char certificate[512], key[512], clients[512]; /* whole paths */
-	int typing;                                    /* 1: codes may be typed there */
+	char certificate[512], key[512], clients[512], revoked[512]; /* whole paths; revoked "": no list */
+	int typing;                                                  /* 1: codes may be typed there */
 };
 
 struct sound_setting {

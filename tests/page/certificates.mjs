@@ -29,15 +29,25 @@ export class Certificates {
 		this.openssl('req', '-x509', ...key, '-keyout', `${name}.key`, '-out', `${name}.pem`, '-days', '2', '-subj', `/CN=Test authority ${name}`);
 	}
 
-	// use: serverAuth or clientAuth. Where `until` ([from, to], as openssl has times) is given, in that time, else today.
+	// use: serverAuth, clientAuth, or authority, which is one within the other. Where `until` ([from, to], as openssl has times) is given, in that time, else today.
 	make(name, authority, use, until = null) {
 		const now = new Date(), at = (days) => `${new Date(now.getTime() + days * 86400000).toISOString().replace(/[-:T]|\.\d+/g, '')}`;
 		const [from, to] = until ?? [at(-1), at(1)];
 		this.openssl('req', ...key, '-keyout', `${name}.key`, '-out', `${name}.csr`, '-subj', `/CN=${name}`);
 		writeFileSync(this.path('index.txt'), '');
-		writeFileSync(this.path(`${name}.cnf`), `[ca]\ndefault_ca = own\n[own]\ndatabase = index.txt\nnew_certs_dir = .\nrand_serial = yes\ndefault_md = sha256\npolicy = any\nx509_extensions = leaf\n[any]\ncommonName = supplied\n[leaf]\nextendedKeyUsage = ${use}\nsubjectAltName = DNS:localhost,DNS:board.example.org,IP:127.0.0.1\n`);
+		writeFileSync(this.path(`${name}.cnf`), `[ca]\ndefault_ca = own\n[own]\ndatabase = index.txt\nnew_certs_dir = .\nrand_serial = yes\ndefault_md = sha256\npolicy = any\nx509_extensions = leaf\n[any]\ncommonName = supplied\n[leaf]\n${use === 'authority' ? 'basicConstraints = CA:TRUE' : `extendedKeyUsage = ${use}`}\nsubjectAltName = DNS:localhost,DNS:board.example.org,IP:127.0.0.1\n`);
 		this.openssl('ca', '-batch', '-notext', '-config', `${name}.cnf`, '-in', `${name}.csr`, '-out', `${name}.pem`,
 			'-cert', `${authority}.pem`, '-keyfile', `${authority}.key`, '-startdate', from, '-enddate', to);
+	}
+
+	// A list of what `authority` revoked, as the file `to`: `names` beside those of the lists before. It holds for `seconds`.
+	revoke(authority, to, names = [], seconds = 86400) {
+		const own = `${authority}-revoked`, words = ['-config', `${own}.cnf`, '-cert', `${authority}.pem`, '-keyfile', `${authority}.key`];
+		writeFileSync(this.path(`${own}.cnf`), `[ca]\ndefault_ca = own\n[own]\ndatabase = ${own}.txt\ndefault_md = sha256\n`);
+		writeFileSync(this.path(`${own}.txt`), '', { flag: 'a' });
+		for (const name of names)
+			this.openssl('ca', ...words, '-revoke', `${name}.pem`);
+		this.openssl('ca', ...words, '-gencrl', ...(seconds > 0 ? ['-crlsec', `${seconds}`] : ['-crl_lastupdate', '20240101000000Z', '-crl_nextupdate', '20240201000000Z']), '-out', to);
 	}
 
 	remove() {

@@ -19,6 +19,9 @@ c.authority('ours');
 c.authority('foreign');
 c.make('server', 'ours', 'serverAuth');
 c.make('client', 'ours', 'clientAuth');
+c.make('lost', 'ours', 'clientAuth');
+c.make('ward', 'ours', 'authority');
+c.make('bed', 'ward', 'clientAuth');
 c.make('stranger', 'foreign', 'clientAuth');
 c.make('late', 'ours', 'clientAuth', ['20240101000000Z', '20240201000000Z']);
 c.make('early', 'ours', 'clientAuth', ['20990101000000Z', '20990201000000Z']);
@@ -99,6 +102,44 @@ await it('a certificate of another authority, one whose time is over, not begun,
 	assert.match((await ask('/', { who: 'late' })).error, /CERTIFICATE_EXPIRED/);
 	assert.ok((await ask('/', { who: 'early' })).error);
 	assert.match((await ask('/', { who: 'server' })).error, /UNSUPPORTED_CERTIFICATE|BAD_CERTIFICATE/);
+});
+
+await it('a certificate that its authority revoked is not admitted, and the log says so; others are', async () => {
+	c.revoke('ours', 'revoked.pem', ['lost']);
+	const s = await start({ revoked: c.path('revoked.pem') });
+	assert.match((await ask('/', { on: s, who: 'lost' })).error, /CERTIFICATE_REVOKED/);
+	assert.match((await ask('/', { on: s, who: 'lost', maxVersion: 'TLSv1.2' })).error, /CERTIFICATE_REVOKED|EPROTO|ECONNRESET/);
+	assert.equal((await ask('/', { on: s })).state, 200);
+	assert.match(s.errors, /board elsewhere: a browser at 127\.0\.0\.1 is turned away: certificate revoked: if it is one of yours, have another certificate made for it/);
+	assert.equal(s.errors.match(/turned away/g).length, 1, 'it says so too often');
+	assert.equal(await s.end(), 0, s.errors);
+	assert.equal((await ask('/', { who: 'lost' })).state, 200, 'without a list it is');
+});
+
+await it('a list whose time is over while the board runs goes on to be honoured, and shuts out nobody else', async () => {
+	c.revoke('ours', 'soon-over.pem', [], 3);
+	const s = await start({ revoked: c.path('soon-over.pem') });
+	await sleep(4000);
+	assert.match((await ask('/', { on: s, who: 'lost' })).error, /CERTIFICATE_REVOKED/);
+	assert.equal((await ask('/', { on: s })).state, 200);
+	assert.equal(await s.end(), 0, s.errors);
+});
+
+await it('an authority within the other has a list of its own, and can be revoked itself', async () => {
+	writeFileSync(c.path('bed.chain'), Buffer.concat([c.read('bed.pem'), c.read('ward.pem')]));
+	const bed = { who: null, cert: c.read('bed.chain'), key: c.read('bed.key') };
+	assert.equal((await ask('/', bed)).state, 200);
+	c.revoke('ward', 'of-ward.pem');
+	writeFileSync(c.path('both.pem'), Buffer.concat([c.read('revoked.pem'), c.read('of-ward.pem')]));
+	c.revoke('ours', 'without-ward.pem', ['ward']);
+	writeFileSync(c.path('neither.pem'), Buffer.concat([c.read('without-ward.pem'), c.read('of-ward.pem')]));
+	for (const [revoked, admitted, why] of [['revoked.pem', false, /unable to get certificate CRL/], ['both.pem', true, /^$/], ['neither.pem', false, /certificate revoked/]]) {
+		const s = await start({ revoked: c.path(revoked) }), r = await ask('/', { ...bed, on: s });
+		assert.equal(r.state === 200, admitted, `${revoked} ${r.error}`);
+		assert.equal((await ask('/', { on: s })).state, 200, revoked);
+		assert.match(s.errors, why);
+		assert.equal(await s.end(), 0, s.errors);
+	}
 });
 
 await it('with a certificate of ours the page and each file it names come, as at the board here', async () => {
@@ -385,6 +426,8 @@ await it('what is wrong with its files is one sentence; the board here runs on a
 	c.openssl('ec', '-in', 'server.key', '-aes128', '-passout', 'pass:x', '-out', 'locked.key');
 	writeFileSync(c.path('open.key'), c.read('server.key'));
 	chmodSync(c.path('open.key'), 0o644);
+	c.revoke('ours', 'old.pem', [], 0);
+	c.revoke('foreign', 'foreign-list.pem');
 	const used = String(station.elsewhere);
 	for (const [more, sentence] of [
 		[{ certificate: c.path('none.pem') }, /certificate .*none\.pem: No such file or directory: let the station's user read it, or correct \[board elsewhere\] in station\.ini/],
@@ -395,6 +438,10 @@ await it('what is wrong with its files is one sentence; the board here runs on a
 		[{ key: c.path('open.key') }, /key .*open\.key: every user can read or change it: close it/],
 		[{ key: c.folder }, /key .*: it is no file: name one/],
 		[{ clients: c.path('text') }, /clients .*text: .*: give the PEM certificates of the authorities/],
+		[{ revoked: c.path('none.pem') }, /revoked .*none\.pem: No such file or directory: let the station's user read it/],
+		[{ revoked: c.path('text') }, /revoked .*text: .*: give the authorities' lists as PEM/],
+		[{ revoked: c.path('old.pem') }, /revoked .*old\.pem: the time of a list is over: have a new one made/],
+		[{ revoked: c.path('foreign-list.pem') }, /revoked .*foreign-list\.pem: no list in it was signed by \/CN=Test authority ours of clients: add it to the file/],
 		[{ 'elsewhere-port': used }, /board elsewhere: 127\.0\.0\.1 port \d+: Address already in use: end the program that uses it, or set another/],
 		[{ elsewhere: '192.0.2.1' }, /board elsewhere: 192\.0\.2\.1 port 0: Cannot assign requested address/],
 	]) {
@@ -455,10 +502,13 @@ await it('it ends with its input, leaving no page open', async () => {
 });
 await it('the commands of the man page make certificates that are admitted, and a board that is trusted', async () => {
 	const at = c.path('man'), page = readFileSync(join(source, 'config/man/bandtally-board.roff'), 'utf8');
-	const commands = /begin commands\n([^]*)\.\\" end commands/.exec(page)[1].replaceAll('\\-', '-').replaceAll('\\e', '\\');
 	mkdirSync(at);
-	const made = spawnSync('sh', ['-ec', commands], { cwd: at, encoding: 'utf8' });
-	assert.equal(made.status, 0, made.stderr);
+	const run = (what) => {
+		const commands = new RegExp(`begin ${what}\n([^]*)\\.\\\\" end ${what}`).exec(page)[1].replaceAll('\\-', '-').replaceAll('\\e', '\\');
+		const made = spawnSync('sh', ['-ec', commands], { cwd: at, encoding: 'utf8' });
+		assert.equal(made.status, 0, made.stderr);
+	};
+	run('commands');
 	const s = await start({ host: 'board.example.org', certificate: join(at, 'board.pem'), key: join(at, 'board.key'), clients: join(at, 'clients.pem') });
 	assert.ok(s.elsewhere, s.errors);
 	const file = (name) => readFileSync(join(at, name)), wall = { on: s, who: null, ca: file('clients.pem'), servername: 'board.example.org', headers: { Host: `board.example.org:${s.elsewhere}` } };
@@ -466,6 +516,12 @@ await it('the commands of the man page make certificates that are admitted, and 
 	assert.match((await ask('/', { ...wall, cert: file('board.pem'), key: file('board.key') })).error, /UNSUPPORTED_CERTIFICATE|BAD_CERTIFICATE/);
 	assert.match((await ask('/', { ...wall, ...identity('client') })).error, /UNKNOWN_CA|BAD_SIGNATURE|DECRYPT_ERROR/);
 	assert.equal(await s.end(), 0, s.errors);
+	run('revoking');
+	const later = await start({ host: 'board.example.org', certificate: join(at, 'board.pem'), key: join(at, 'board.key'), clients: join(at, 'clients.pem'), revoked: join(at, 'revoked.pem') });
+	assert.ok(later.elsewhere, later.errors);
+	const shut = await ask('/', { ...wall, on: later, headers: { Host: `board.example.org:${later.elsewhere}` }, pfx: file('wall.p12'), passphrase: 'choose-one' });
+	assert.match(shut.error ?? '', /CERTIFICATE_REVOKED/);
+	assert.equal(await later.end(), 0, later.errors);
 });
 
 // From station.ini to the wall of another room: the real daemon, and Chromium with a certificate.

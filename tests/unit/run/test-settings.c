@@ -200,6 +200,10 @@ static void the_board_elsewhere_is_told_address_names_and_files(void **state)
 	snprintf(key, sizeof key, "%s/board.key", folder);
 	assert_string_equal(s.elsewhere.key, key);
 	assert_int_equal(s.elsewhere.typing, 0);
+	assert_string_equal(s.elsewhere.revoked, "");
+	assert_int_equal(read_text(ELSEWHERE "clients = clients.pem\nrevoked = revoked.pem\n"), 0);
+	snprintf(key, sizeof key, "%s/revoked.pem", folder);
+	assert_string_equal(s.elsewhere.revoked, key);
 }
 
 static void a_board_elsewhere_that_lacks_something_is_not_started_in_silence(void **state)

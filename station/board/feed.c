@@ -18,13 +18,15 @@ struct feed {
 	struct hub *hub;
 	int out;
 	uint32_t last_id;
-	bool skipping; /* within a line that is too long */
+	bool skipping;                                      /* within a line that is too long */
+	void (*take_tls)(void *context, const json_t *tls); /* NULL: nobody */
+	void *context;
 };
 
 static int take(struct feed *f, const json_t *line)
 {
 	json_t *view = json_object_get(line, "view"), *status = json_object_get(line, "status");
-	const json_t *reply = json_object_get(line, "reply");
+	const json_t *reply = json_object_get(line, "reply"), *tls = json_object_get(line, "tls");
 	if (json_number(line, "v", 0) != 1)
 		return -EINVAL;
 	if (view)
@@ -33,6 +35,10 @@ static int take(struct feed *f, const json_t *line)
 		return hub_status(f->hub, status);
 	if (reply)
 		return hub_reply(f->hub, reply);
+	if (tls && f->take_tls) {
+		f->take_tls(f->context, tls);
+		return 0;
+	}
 	if (!json_truth(line, "alive"))
 		return -EINVAL;
 	hub_alive(f->hub, json_number(line, "seq", 0));
@@ -105,6 +111,12 @@ void feed_free(struct feed *f)
 		return;
 	bufferevent_free(f->in);
 	free(f);
+}
+
+void feed_on_tls(struct feed *f, void (*fn)(void *context, const json_t *tls), void *context)
+{
+	f->take_tls = fn;
+	f->context = context;
 }
 
 /* Lines are shorter than PIPE_BUF, so a pipe takes each whole or not at all. */

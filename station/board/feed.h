@@ -4,6 +4,8 @@
  *                  {"v":1,"seq":13,"status":{…}}    the station, likewise
  *                  {"v":1,"seq":14,"alive":true}    once a second
  *                  {"v":1,"seq":15,"reply":{"id":"k1","room":1,"verdict":…,"said":…,"next":…}}
+ *                  {"v":1,"seq":16,"tls":{"certificate":…,"key":…,"clients":…,"revoked":…}}   the texts of the board
+ *                  elsewhere's files, read again; or {"fault":"…"}, why they cannot be
  * board → daemon:  {"v":1,"listening":{"port":8417}}   once, first; "elsewhere": its port, where that is
  * served
  *                  {"v":1,"keyed":{"id":"k1","room":1,"code":"…"}}
@@ -25,6 +27,8 @@ struct feed;
  * be waited for. */
 struct feed *feed_new(struct event_base *base, int in, int out, struct hub *hub);
 void feed_free(struct feed *feed);
+/* Who takes what a line has under "tls"; without it such a line is wrong. */
+void feed_on_tls(struct feed *feed, void (*fn)(void *context, const json_t *tls), void *context);
 
 /* 0, -EINVAL where it is no canonical JSON text, -EAGAIN where the daemon does not read. */
 int feed_listening(struct feed *feed, int port, int elsewhere); /* `elsewhere` 0 or less: not served */

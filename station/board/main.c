@@ -164,18 +164,49 @@ static int serve_elsewhere(struct elsewhere *w, struct server *s, struct hub *hu
 	return port;
 }
 
+struct renewal {
+	struct server_parts *parts;
+	struct server *server;
+	struct pem_files *files;
+};
+
+/* Of the board elsewhere, from the daemon. What is wrong is shown, and what was read before goes on. */
+static void on_tls(void *context, const json_t *tls)
+{
+	struct renewal *x = context;
+	struct error e = {0};
+	const char *fault = json_text(tls, "fault");
+	int r = 0;
+	for (int i = 0; i < PEM_COUNT && r == 0; i++)
+		r = buf_add_text(&x->files->text[i], json_text(tls, pem_word((enum pem)i)));
+	if (r == 0)
+		r = *fault ? error_set(&e, -EINVAL, "%s", fault)
+		           : server_renew_elsewhere(x->server, x->files, &e);
+	pem_forget(x->files);
+	if (r < 0)
+		log_line("%s", e.text);
+	hub_fault(x->parts->hub, e.text);
+	if (r > 0) {
+		log_line(PEM_WHERE "it can be opened now: started anew");
+		event_base_loopexit(x->parts->base, NULL);
+	}
+}
+
 static int serve(struct wish *w, struct server_parts *p)
 {
 	struct error e = {0};
 	struct server *s = server_new(p, w->port, &e);
 	int elsewhere = s ? serve_elsewhere(&w->elsewhere, s, p->hub) : 0;
+	struct renewal renewal = {p, s, &w->elsewhere.files};
 	int r = s ? confine_board(&e) : e.code;
 	if (r < 0)
 		log_line("%s", e.text);
 	else if ((r = feed_listening(p->feed, server_port(s), elsewhere)) < 0)
 		log_errno(r, "standard output: the port cannot be told");
-	else
+	else {
+		feed_on_tls(p->feed, w->elsewhere.address ? on_tls : NULL, &renewal);
 		event_base_dispatch(p->base);
+	}
 	server_free(s);
 	return r < 0 ? EXIT_FAILED : EXIT_OK;
 }

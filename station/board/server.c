@@ -278,6 +278,15 @@ int server_open_elsewhere(struct server *s, const struct elsewhere *w, struct er
 	return door_open(&at->door, s->parts.base, w->address, w->port, on_request, at, e);
 }
 
+int server_renew_elsewhere(struct server *s, const struct pem_files *files, struct error *e)
+{
+	if (s->in[HUB_ELSEWHERE].door.http)
+		return tls_renew(s->tls, files, e);
+	struct tls *could = tls_new(files, e);
+	tls_free(could);
+	return could ? 1 : e->code;
+}
+
 int server_port(const struct server *s)
 {
 	return s->in[HUB_HERE].door.names.port;

@@ -40,6 +40,9 @@ struct server *server_new(const struct server_parts *parts, int port, struct err
 int server_port(const struct server *server);
 /* Opens the second door. Its port, or a negative errno with `e` filled; then the first one stays as it is. */
 int server_open_elsewhere(struct server *server, const struct elsewhere *elsewhere, struct error *e);
+/* Its files were read again. 0, 1 where that door is not open and could be with these: this process, which may open
+ * nothing any more, must be started anew; or a negative errno with `e` filled, and the former stay. */
+int server_renew_elsewhere(struct server *server, const struct pem_files *files, struct error *e);
 void server_free(struct server *server); /* NULL is fine */
 
 #endif

@@ -212,3 +212,18 @@ SSL_CTX *tls_context_new(const struct pem_files *f, struct error *e)
 	}
 	return c;
 }
+
+int tls_context_judge(SSL_CTX *c, const SSL *connection)
+{
+	int why = X509_V_ERR_OUT_OF_MEM;
+	X509_STORE_CTX *x = X509_STORE_CTX_new();
+	if (x &&
+	    X509_STORE_CTX_init(x, SSL_CTX_get_cert_store(c), SSL_get0_peer_certificate(connection),
+	                        SSL_get_peer_cert_chain(connection)) == 1 &&
+	    X509_STORE_CTX_set_default(x, "ssl_client") == 1 &&
+	    X509_VERIFY_PARAM_set1(X509_STORE_CTX_get0_param(x), SSL_CTX_get0_param(c)) == 1)
+		why = X509_verify_cert(x) == 1 ? X509_V_OK : X509_STORE_CTX_get_error(x);
+	X509_STORE_CTX_free(x);
+	ERR_clear_error();
+	return why;
+}

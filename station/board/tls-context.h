@@ -11,4 +11,7 @@
 /* To be freed with SSL_CTX_free(). NULL with `e` filled: which file, why, what to do. */
 SSL_CTX *tls_context_new(const struct pem_files *files, struct error *e);
 
+/* Whether `context` would admit the client of a connection that was made under another one. X509_V_OK, or why not. */
+int tls_context_judge(SSL_CTX *context, const SSL *connection);
+
 #endif

@@ -101,17 +101,23 @@ static void read_from(struct connection *c)
 	}
 }
 
-/* In the log, now and then: whoever looks after a wall that stays dark finds out why. */
-static void turned_away(struct connection *c, long why)
+static void address_of(const struct connection *c, char out[INET6_ADDRSTRLEN])
 {
-	char address[INET6_ADDRSTRLEN] = "";
 	bool four = IN6_IS_ADDR_V4MAPPED(&c->from);
+	out[0] = 0;
+	inet_ntop(four ? AF_INET : AF_INET6, four ? (const void *)&c->from.s6_addr32[3] : &c->from, out,
+	          INET6_ADDRSTRLEN);
+}
+
+/* In the log, now and then: whoever looks after a wall that stays dark finds out why. */
+static void turned_away(const struct connection *c, long why)
+{
+	char address[INET6_ADDRSTRLEN];
 	int64_t now = clock_now().boot_ms;
 	if (c->tls->said_ms && now - c->tls->said_ms < SAID_EVERY_MS)
 		return;
 	c->tls->said_ms = now;
-	inet_ntop(four ? AF_INET : AF_INET6, four ? (void *)&c->from.s6_addr32[3] : &c->from, address,
-	          sizeof address);
+	address_of(c, address);
 	log_line(PEM_WHERE "a browser at %s is turned away: %s: if it is one of yours, have another "
 	                   "certificate made for it",
 	         address, X509_verify_cert_error_string(why));
@@ -184,6 +190,34 @@ struct tls *tls_new(const struct pem_files *files, struct error *e)
 		return NULL;
 	}
 	return t;
+}
+
+static void judge_again(struct connection *c)
+{
+	char address[INET6_ADDRSTRLEN];
+	int why = X509_V_OK;
+	if (SSL_is_init_finished(c->ssl)) {
+		why = tls_context_judge(c->tls->context, c->ssl);
+		if (why == X509_V_OK)
+			return;
+		address_of(c, address);
+		log_line(PEM_WHERE "a page at %s is closed: %s", address, X509_verify_cert_error_string(why));
+	}
+	drop(c);
+}
+
+int tls_renew(struct tls *t, const struct pem_files *files, struct error *e)
+{
+	SSL_CTX *fresh = tls_context_new(files, e);
+	if (!fresh)
+		return e->code;
+	SSL_CTX_free(t->context);
+	t->context = fresh;
+	for (struct connection *c = t->connections; c; c = c->next)
+		if (c->stream && !c->dropped)
+			judge_again(c);
+	log_line(PEM_WHERE "its certificates were read again");
+	return 0;
 }
 
 void tls_free(struct tls *t)

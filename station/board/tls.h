@@ -3,7 +3,7 @@
  * TLS 1.2 or 1.3. A client must show a certificate that one of the certificates in `clients` has signed, for
  * the use as a client, within its time, and that is on no list of revoked ones. Nothing of a connection is kept for a later one (no tickets, no
  * session cache), so that each is checked anew; nothing is negotiated a second time. Keys and certificates
- * are read once, before the sandbox closes.
+ * are read before the sandbox closes; later the daemon hands them in.
  *
  * Who has shown no certificate yet has little time for it, and others of the same address (of the same network of
  * 64 bits, where it is IPv6) take his place: so a machine that opens connections and says nothing keeps nobody out but
@@ -29,6 +29,9 @@ struct tls;
 
 /* Of the files' texts. NULL with `e` filled: which file, why, what to do. */
 struct tls *tls_new(const struct pem_files *files, struct error *e);
+/* The same with other texts. Connections whose client is not admitted any more are closed, and so are unfinished
+ * handshakes. 0, or a negative errno with `e` filled; then all stays as it was. */
+int tls_renew(struct tls *tls, const struct pem_files *files, struct error *e);
 void tls_free(struct tls *tls); /* NULL is fine; connections that are still open keep what they need */
 
 /* One connection that has been taken but says nothing yet; evhttp_set_bevcb() has this form, `tls` the

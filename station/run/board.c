@@ -11,6 +11,7 @@
 
 #include "base/log.h"
 #include "base/name.h"
+#include "base/pem.h"
 #include "count/unanswered.h"
 #include "run/daemon.h"
 #include "run/teller.h"
@@ -62,18 +63,24 @@ static void words_of(struct words *w, const struct settings *s)
 		say_elsewhere(w, &s->elsewhere);
 }
 
-static int send_object(struct daemon *d, const char *key, json_t *value)
+/* `value` goes as it is; send_object() is for what people read. */
+static int send_line(struct daemon *d, const char *key, json_t *value)
 {
 	_cleanup_(json_drop) json_t *o = json_object();
 	_cleanup_(buf_free) struct buf line = {0};
 	json_object_set_new(o, "v", json_integer(1));
 	json_object_set_new(o, "seq", json_integer(++d->board_seq));
-	name_tell_all(value);
 	json_object_set_new(o, key, value);
 	int n = json_write_canonical(o, &line);
 	if (n == 0)
 		n = buf_add_text(&line, "\n");
 	return n < 0 ? n : child_send(d->board, line.data, line.size);
+}
+
+static int send_object(struct daemon *d, const char *key, json_t *value)
+{
+	name_tell_all(value);
+	return send_line(d, key, value);
 }
 
 static void put_faults(const struct daemon *d, json_t *view, int32_t room)
@@ -133,6 +140,27 @@ void board_alive(struct daemon *d)
 {
 	if (d->board)
 		send_object(d, "alive", json_true());
+}
+
+/* The board's program may open no file by now. */
+void board_renew(struct daemon *d)
+{
+	const struct elsewhere_setting *s = &d->core.settings.elsewhere;
+	struct pem_files files = {
+	    .path = {s->certificate, s->key, s->clients, s->revoked[0] ? s->revoked : NULL}};
+	struct error e = {0};
+	if (!d->board || !s->start)
+		return;
+	json_t *texts = json_object();
+	if (pem_read(&files, &e) < 0)
+		json_object_set_new(texts, "fault", json_string(e.text));
+	for (int i = 0; i < PEM_COUNT && !e.code; i++)
+		if (files.text[i].data)
+			json_object_set_new(texts, pem_word((enum pem)i), json_string(files.text[i].data));
+	pem_forget(&files);
+	send_line(d, "tls", texts);
+	d->core.changes++; /* what is wrong with them stands among the faults of a view */
+	board_show(d);
 }
 
 static void tell_where(const struct settings *s, const json_t *listening)

@@ -115,5 +115,6 @@ int board_start(struct daemon *d);
 void board_stop(struct daemon *d);
 void board_show(struct daemon *d); /* sends what changed */
 void board_alive(struct daemon *d);
+void board_renew(struct daemon *d); /* hands it the files of the board elsewhere, read again */
 
 #endif

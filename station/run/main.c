@@ -14,7 +14,10 @@
 
 static const char usage[] =
     "usage: bandtallyd [--data DIR] [--head DIR] [--check]\n"
-    "The count station. Works until SIGTERM or SIGINT.\n"
+    "The count station. Works until SIGTERM or SIGINT. SIGHUP: reads the certificates of the board "
+    "elsewhere, "
+    "and\n"
+    "which are revoked, again.\n"
     "  --data DIR   the data folder (default /var/lib/bandtally); made where it is absent\n"
     "  --head DIR   where to note how far the record has come, so that an older one that is put back is "
     "noticed;\n"
@@ -58,6 +61,12 @@ static void on_signal(void *context, int signal)
 	loop_stop(d->loop);
 }
 
+static void on_hangup(void *context, int signal)
+{
+	(void)signal;
+	board_renew(context);
+}
+
 static int start(struct daemon *d, struct error *e)
 {
 	int n = loop_new(&d->loop);
@@ -74,6 +83,8 @@ static int start(struct daemon *d, struct error *e)
 		n = loop_on_signal(d->loop, SIGTERM, on_signal, d);
 	if (n == 0)
 		n = loop_on_signal(d->loop, SIGINT, on_signal, d);
+	if (n == 0)
+		n = loop_on_signal(d->loop, SIGHUP, on_hangup, d);
 	if (n == 0)
 		n = outbox_start(d);
 	if (n == 0)

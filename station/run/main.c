@@ -50,6 +50,7 @@ static void on_second(void *context)
 	core_look_aside(&d->core);
 	outbox_look(d);
 	drivers_look(d);
+	children_bury(&d->children);
 	board_show(d);
 	board_alive(d);
 }
@@ -73,6 +74,7 @@ static int start(struct daemon *d, struct error *e)
 	if (n < 0)
 		return error_set(e, n, "out of memory: try again");
 	d->children.loop = d->loop;
+	children_adopt();
 	d->core.stored = on_stored;
 	d->core.context = d;
 	n = socket_open(d, e);

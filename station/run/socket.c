@@ -18,6 +18,7 @@
 #include "code/date.h"
 #include "count/unfollowed.h"
 #include "run/daemon.h"
+#include "run/peer.h"
 #include "run/teller.h"
 #include "tell/view.h"
 
@@ -73,21 +74,34 @@ static unsigned rights_of_group(const struct daemon *d, gid_t gid)
 }
 
 /* The groups that the peer's process has, as the kernel knows them. */
-static unsigned rights_of(const struct daemon *d, int fd, uid_t *uid)
+static unsigned rights_of_groups(const struct daemon *d, int fd, gid_t gid)
 {
 	static gid_t all[NGROUPS_MAX];
-	struct ucred peer;
-	socklen_t size = sizeof peer, many = sizeof all;
-	if (getsockopt(fd, SOL_SOCKET, SO_PEERCRED, &peer, &size) < 0)
-		return 0;
-	*uid = peer.uid;
-	if (peer.uid == 0 || peer.uid == geteuid())
-		return RIGHT_ALL | RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT;
-	unsigned rights = rights_of_group(d, peer.gid);
+	socklen_t many = sizeof all;
+	unsigned rights = rights_of_group(d, gid);
 	if (getsockopt(fd, SOL_SOCKET, SO_PEERGROUPS, all, &many) == 0)
 		for (size_t i = 0; i < many / sizeof *all; i++)
 			rights |= rights_of_group(d, all[i]);
 	return rights;
+}
+
+#define NOT_ALLOWED                                                                                          \
+	"not allowed: your user is not in the group for this (bandtally-count, -stores, -audit): ask "       \
+	"whoever looks after the station"
+
+/* As a service it has a user of its own, as whom nobody works: whoever asks as that one has broken out of a program of
+ * ours. By hand its user is whoever started it. systemd names the process that it started itself. */
+static int is_service(void)
+{
+	const char *started = getenv("SYSTEMD_EXEC_PID");
+	return started && atoi(started) == getpid();
+}
+
+static unsigned rights_of(const struct daemon *d, int fd, const struct ucred *peer)
+{
+	if (peer->uid == 0 || (peer->uid == geteuid() && !is_service()))
+		return RIGHT_ALL | RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT;
+	return peer->uid == geteuid() ? 0 : rights_of_groups(d, fd, peer->gid);
 }
 
 /* --- answers ------------------------------------------------------------------------------------ */
@@ -628,10 +642,6 @@ static const struct {
     {"backed-up", RIGHT_AUDIT, do_backed_up},
 };
 
-#define NOT_ALLOWED                                                                                          \
-	"not allowed: your user is not in the group for this (bandtally-count, -stores, -audit): ask "       \
-	"whoever looks after the station"
-
 static json_t *handle(struct client *c, const char *line, size_t size)
 {
 	struct error e = {0};
@@ -736,12 +746,17 @@ static int let_in(struct daemon *d, int fd, uid_t uid, unsigned rights)
 static void on_accept(void *context, int fd)
 {
 	struct daemon *d = context;
-	uid_t uid = (uid_t)-1;
-	unsigned rights = rights_of(d, fd, &uid);
-	const char *why = rights ? too_many(d, uid) : NOT_ALLOWED;
+	struct ucred peer = {.uid = (uid_t)-1};
+	socklen_t size = sizeof peer;
+	unsigned rights =
+	    getsockopt(fd, SOL_SOCKET, SO_PEERCRED, &peer, &size) < 0 ? 0 : rights_of(d, fd, &peer);
+	const char *why = rights ? too_many(d, peer.uid) : NOT_ALLOWED;
+	/* Last: it costs most, and whoever may ask for nothing could have it done again and again. */
+	if (!why && peer_is_ours(fd, peer.pid))
+		why = "not allowed: the station's own programs may ask it for nothing";
 	if (why)
 		turn_away(fd, why);
-	else if (let_in(d, fd, uid, rights) < 0)
+	else if (let_in(d, fd, peer.uid, rights) < 0)
 		turn_away(fd, "the station is out of memory: try again");
 }
 

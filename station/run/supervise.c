@@ -302,6 +302,30 @@ void children_wait(struct children *all)
 	all->waited_for = 0;
 }
 
+void children_adopt(void)
+{
+	prctl(PR_SET_CHILD_SUBREAPER, 1, 0, 0, 0);
+}
+
+static int is_child(const struct children *all, pid_t pid)
+{
+	const struct child *c = all->first;
+	while (c && c->pid != pid)
+		c = c->next;
+	return c != NULL;
+}
+
+/* The end of a child is told by its pidfd: until then no other is looked for behind it. */
+void children_bury(const struct children *all)
+{
+	siginfo_t one = {0};
+	while (waitid(P_ALL, 0, &one, WEXITED | WNOHANG | WNOWAIT) == 0 && one.si_pid &&
+	       !is_child(all, one.si_pid)) {
+		waitpid(one.si_pid, NULL, 0);
+		one.si_pid = 0;
+	}
+}
+
 /* One that does not read would miss what it was not sent: it begins anew, and is told all. */
 int child_send(struct child *c, const char *line, size_t size)
 {

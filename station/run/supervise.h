@@ -19,6 +19,11 @@ struct children {
 /* Returns once all that were freed have ended: at most some two seconds. The loop runs meanwhile. */
 void children_wait(struct children *all);
 
+/* From now on what a child started and left without a parent is this process's child (run/peer.h asks whose a program is);
+ * the second, now and then, takes leave of those of them that ended. */
+void children_adopt(void);
+void children_bury(const struct children *all);
+
 struct child_calls {
 	/* A line that the child wrote; NULL for one that was too long. */
 	void (*line)(void *context, struct child *c, const char *line, size_t size);

@@ -111,8 +111,8 @@ def connect(user):
     os.setresuid(-1, uid, -1)
     try:
         s = socket.socket(socket.AF_UNIX)
+        s.connect(path)  # waits for its turn among those that came before
         s.settimeout(20)
-        s.connect(path)
         return s
     finally:
         os.setresuid(-1, 0, -1)

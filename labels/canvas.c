@@ -65,12 +65,18 @@ static bool font_is_there(void)
 	return found == 2;
 }
 
-int fonts_open(struct error *e)
+const char *fonts_path(void)
 {
 	const char *path = getenv("BANDTALLY_FONTS");
-	if (!path)
-		path = access(BANDTALLY_FONTS_INSTALLED, R_OK) == 0 ? BANDTALLY_FONTS_INSTALLED
-		                                                    : BANDTALLY_FONTS_SOURCE;
+	if (path)
+		return path;
+	return access(BANDTALLY_FONTS_INSTALLED, R_OK) == 0 ? BANDTALLY_FONTS_INSTALLED
+	                                                    : BANDTALLY_FONTS_SOURCE;
+}
+
+int fonts_open(struct error *e)
+{
+	const char *path = fonts_path();
 	if (access(path, R_OK) < 0)
 		return error_set(e, -ENOENT,
 		                 "fonts: %s cannot be read: install the station again or set BANDTALLY_FONTS",

@@ -67,6 +67,7 @@ struct canvas {
  * else in the source tree. Call once before the first canvas. -ENOENT with a sentence when it or its fonts
  * are absent. */
 int fonts_open(struct error *e);
+const char *fonts_path(void); /* that file; borrowed */
 
 /* Begins a PDF that is appended to `out`. `time` is the document's own time; `title` is what the file says it
  * is. Both are copied. `trace` is filled where not NULL. */

@@ -10,10 +10,10 @@
 #include <unistd.h>
 
 #include "base/clock.h"
-#include "base/confine.h"
 #include "base/log.h"
 #include "base/name.h"
 #include "labels/canvas.h"
+#include "labels/confined.h"
 #include "labels/send.h"
 #include "labels/serve.h"
 
@@ -169,8 +169,7 @@ int main(int count, char **words)
 	if (r != EXIT_OK)
 		return r;
 	signal(SIGPIPE, SIG_IGN);
-	/* Before the fonts: the threads that look for them are confined as well. */
-	r = w.serve ? confine_loosely(w.serve, &e) : 0;
+	r = w.serve ? confine_print(w.serve, &e) : 0;
 	if (r == 0)
 		r = fonts_open(&e);
 	if (r == 0 && w.serve) {

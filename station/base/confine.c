@@ -3,10 +3,13 @@
 #include <errno.h>
 #include <fcntl.h>
 #include <linux/landlock.h>
+#include <sched.h>
 #include <seccomp.h>
 #include <string.h>
+#include <sys/ioctl.h>
 #include <sys/mman.h>
 #include <sys/prctl.h>
+#include <sys/stat.h>
 #include <sys/syscall.h>
 #include <unistd.h>
 
@@ -27,58 +30,74 @@ const char *__asan_default_options(void)
 }
 #endif
 
-int confine_landlock_abi(void)
+static int landlock_abi(void)
 {
 	long v = syscall(SYS_landlock_create_ruleset, NULL, 0, LANDLOCK_CREATE_RULESET_VERSION);
 	return v > 0 ? (int)v : 0;
 }
 
+int confine_has_landlock(void)
+{
+	return landlock_abi() >= 2;
+}
+
 /* --- files -------------------------------------------------------------------------------------- */
 
+#define READING (LANDLOCK_ACCESS_FS_READ_FILE | LANDLOCK_ACCESS_FS_READ_DIR)
 #define TRUNCATE (UINT64_C(1) << 14) /* since version 3; the headers of Debian 12 do not know it */
+#define OF_A_FILE                                                                                            \
+	(LANDLOCK_ACCESS_FS_READ_FILE | LANDLOCK_ACCESS_FS_WRITE_FILE | LANDLOCK_ACCESS_FS_EXECUTE | TRUNCATE)
 
 /* Every right that the kernel knows (linux/landlock.h). 15, ioctl on devices (5), is left to the filter: a
  * device that is open needs it. */
-static uint64_t rights_of(int abi)
+static uint64_t known_rights(void)
 {
-	uint64_t rights = (UINT64_C(1) << 13) - 1;
-	if (abi >= 2)
-		rights |= UINT64_C(1) << 13; /* refer */
-	if (abi >= 3)
-		rights |= TRUNCATE;
-	return rights;
+	return ((UINT64_C(1) << 14) - 1) | (landlock_abi() >= 3 ? TRUNCATE : 0);
 }
 
-static int allow_beneath(int ruleset, const char *folder, uint64_t rights)
+static uint64_t rights_of(enum confine_use use)
 {
-	struct landlock_path_beneath_attr beneath = {.allowed_access = rights,
-	                                             .parent_fd = open(folder, O_PATH | O_CLOEXEC)};
+	switch (use) {
+	case CONFINE_READ:
+		return READING;
+	case CONFINE_RUN:
+		return READING | LANDLOCK_ACCESS_FS_EXECUTE;
+	case CONFINE_OPEN:
+		return READING | LANDLOCK_ACCESS_FS_WRITE_FILE | TRUNCATE;
+	case CONFINE_WRITE:
+		return ~(uint64_t)(LANDLOCK_ACCESS_FS_EXECUTE | LANDLOCK_ACCESS_FS_MAKE_CHAR |
+		                   LANDLOCK_ACCESS_FS_MAKE_BLOCK);
+	}
+	return 0;
+}
+
+static int allow_place(int ruleset, const struct confine_place *place)
+{
+	struct stat is;
+	struct landlock_path_beneath_attr beneath = {.parent_fd = open(place->path, O_PATH | O_CLOEXEC)};
 	if (beneath.parent_fd < 0)
-		return -errno;
+		return errno == ENOENT || errno == EACCES || errno == ENOTDIR ? 0 : -errno;
+	beneath.allowed_access = rights_of(place->use) & known_rights();
+	if (fstat(beneath.parent_fd, &is) == 0 && !S_ISDIR(is.st_mode))
+		beneath.allowed_access &= OF_A_FILE;
 	int r =
 	    syscall(SYS_landlock_add_rule, ruleset, LANDLOCK_RULE_PATH_BENEATH, &beneath, 0) < 0 ? -errno : 0;
 	close(beneath.parent_fd);
 	return r;
 }
 
-/* NULL: no file at all. */
-static int limit_files(const char *writes)
+static int limit_files(const struct confine_place *places, size_t count)
 {
-	const uint64_t reading = LANDLOCK_ACCESS_FS_READ_FILE | LANDLOCK_ACCESS_FS_READ_DIR;
-	const uint64_t writing = LANDLOCK_ACCESS_FS_WRITE_FILE | LANDLOCK_ACCESS_FS_MAKE_REG |
-	                         LANDLOCK_ACCESS_FS_REMOVE_FILE | TRUNCATE;
-	int abi = confine_landlock_abi(), r = 0;
-	if (abi == 0)
+	int r = 0;
+	if (!confine_has_landlock())
 		return 0;
-	struct landlock_ruleset_attr attr = {.handled_access_fs = rights_of(abi)};
+	struct landlock_ruleset_attr attr = {.handled_access_fs = known_rights()};
 	/* Version 1's size of the struct: every later kernel takes it. */
 	int fd = (int)syscall(SYS_landlock_create_ruleset, &attr, sizeof attr.handled_access_fs, 0);
 	if (fd < 0)
 		return -errno;
-	if (writes)
-		r = allow_beneath(fd, "/", reading);
-	if (writes && r == 0)
-		r = allow_beneath(fd, writes, (reading | writing) & rights_of(abi));
+	for (size_t i = 0; i < count && r == 0; i++)
+		r = allow_place(fd, &places[i]);
 	if (r == 0)
 		r = syscall(SYS_landlock_restrict_self, fd, 0) < 0 ? -errno : 0;
 	close(fd);
@@ -157,54 +176,142 @@ static int allow_only(const struct confine_call *calls, size_t count)
 	return load(f, r == 0 ? allow(f, calls, count) : r);
 }
 
-static int forbid_some(void)
+/* What changes the system, or another process: nothing here has to. */
+static const int nobody_s[] = {
+    SCMP_SYS(ptrace),
+    SCMP_SYS(process_vm_readv),
+    SCMP_SYS(process_vm_writev),
+    SCMP_SYS(process_madvise),
+    SCMP_SYS(pidfd_getfd),
+    SCMP_SYS(kcmp),
+    SCMP_SYS(mount),
+    SCMP_SYS(umount2),
+    SCMP_SYS(mount_setattr),
+    SCMP_SYS(move_mount),
+    SCMP_SYS(open_tree),
+    SCMP_SYS(fsopen),
+    SCMP_SYS(fspick),
+    SCMP_SYS(fsconfig),
+    SCMP_SYS(fsmount),
+    SCMP_SYS(pivot_root),
+    SCMP_SYS(chroot),
+    SCMP_SYS(unshare),
+    SCMP_SYS(setns),
+    SCMP_SYS(init_module),
+    SCMP_SYS(finit_module),
+    SCMP_SYS(delete_module),
+    SCMP_SYS(kexec_load),
+    SCMP_SYS(kexec_file_load),
+    SCMP_SYS(reboot),
+    SCMP_SYS(swapon),
+    SCMP_SYS(swapoff),
+    SCMP_SYS(acct),
+    SCMP_SYS(quotactl),
+    SCMP_SYS(bpf),
+    SCMP_SYS(perf_event_open),
+    SCMP_SYS(userfaultfd),
+    SCMP_SYS(io_uring_setup),
+    SCMP_SYS(add_key),
+    SCMP_SYS(request_key),
+    SCMP_SYS(keyctl),
+    SCMP_SYS(open_by_handle_at),
+    SCMP_SYS(clock_settime),
+    SCMP_SYS(clock_adjtime),
+    SCMP_SYS(adjtimex),
+    SCMP_SYS(settimeofday),
+    SCMP_SYS(sethostname),
+    SCMP_SYS(setdomainname),
+    SCMP_SYS(syslog),
+    SCMP_SYS(mknod),
+    SCMP_SYS(mknodat),
+};
+
+/* What a process that starts none and writes a few files has no use for. */
+static const int not_loosely[] = {
+    SCMP_SYS(execve),
+    SCMP_SYS(execveat),
+    SCMP_SYS(fork),
+    SCMP_SYS(vfork),
+    SCMP_SYS(listen),
+    SCMP_SYS(accept),
+    SCMP_SYS(accept4),
+    SCMP_SYS(kill),
+    SCMP_SYS(tkill),
+    SCMP_SYS(rt_sigqueueinfo),
+    SCMP_SYS(chmod),
+    SCMP_SYS(fchmod),
+    SCMP_SYS(fchmodat),
+    SCMP_SYS(chown),
+    SCMP_SYS(fchown),
+    SCMP_SYS(lchown),
+    SCMP_SYS(fchownat),
+    SCMP_SYS(setxattr),
+    SCMP_SYS(lsetxattr),
+    SCMP_SYS(fsetxattr),
+    SCMP_SYS(link),
+    SCMP_SYS(linkat),
+    SCMP_SYS(symlink),
+    SCMP_SYS(symlinkat),
+    SCMP_SYS(rt_tgsigqueueinfo),
+    SCMP_SYS(setpriority),
+    SCMP_SYS(ioprio_set),
+    SCMP_SYS(sched_setaffinity),
+    SCMP_SYS(sched_setscheduler),
+    SCMP_SYS(sched_setparam),
+    SCMP_SYS(migrate_pages),
+    SCMP_SYS(move_pages),
+    SCMP_SYS(pidfd_send_signal),
+    SCMP_SYS(pidfd_open),
+};
+
+static int refuse(scmp_filter_ctx f, const int *calls, size_t count)
 {
-	static const int calls[] = {
-	    SYS_execve,
-	    SYS_execveat,
-	    SYS_listen,
-	    SYS_accept,
-	    SYS_accept4,
-	    SYS_ptrace,
-	    SYS_process_vm_readv,
-	    SYS_process_vm_writev,
-	    SYS_pidfd_getfd,
-	    SYS_mount,
-	    SYS_umount2,
-	    SYS_move_mount,
-	    SYS_open_tree,
-	    SYS_fsopen,
-	    SYS_pivot_root,
-	    SYS_chroot,
-	    SYS_unshare,
-	    SYS_setns,
-	    SYS_init_module,
-	    SYS_finit_module,
-	    SYS_delete_module,
-	    SYS_kexec_load,
-	    SYS_reboot,
-	    SYS_swapon,
-	    SYS_bpf,
-	    SYS_perf_event_open,
-	    SYS_userfaultfd,
-	    SYS_io_uring_setup,
-	    SYS_clock_settime,
-	    SYS_settimeofday,
-	    SYS_sethostname,
-	    SYS_chmod,
-	    SYS_fchmodat,
-	    SYS_chown,
-	    SYS_fchownat,
-	    SYS_setxattr,
-	    SYS_mknod,
-	    SYS_mknodat,
-	    SYS_kill,
-	    SYS_tkill,
-	};
-	scmp_filter_ctx f = seccomp_init(SCMP_ACT_ALLOW);
-	int r = f ? 0 : -ENOMEM;
-	for (size_t i = 0; i < sizeof calls / sizeof *calls && r == 0; i++)
+	int r = 0;
+	for (size_t i = 0; i < count && r == 0; i++)
 		r = seccomp_rule_add(f, SCMP_ACT_ERRNO(EPERM), calls[i], 0);
+	return r;
+}
+
+static int refuse_where(scmp_filter_ctx f, int call, struct scmp_arg_cmp where)
+{
+	return seccomp_rule_add(f, SCMP_ACT_ERRNO(EPERM), call, 1, where);
+}
+
+/* A terminal's own calls put letters into its input, as if somebody had typed a command there. */
+static int refuse_typing(scmp_filter_ctx f)
+{
+	int r = refuse_where(f, SYS_ioctl, SCMP_A1(SCMP_CMP_MASKED_EQ, UINT32_MAX, TIOCSTI));
+	return r < 0 ? r : refuse_where(f, SYS_ioctl, SCMP_A1(SCMP_CMP_MASKED_EQ, UINT32_MAX, TIOCLINUX));
+}
+
+/* Threads stay. The C library makes them with clone() where there is no clone3(), whose flags no filter can see. */
+static int refuse_processes(scmp_filter_ctx f)
+{
+	int r = seccomp_rule_add(f, SCMP_ACT_ERRNO(ENOSYS), SYS_clone3, 0);
+	return r < 0 ? r : refuse_where(f, SYS_clone, SCMP_A0(SCMP_CMP_MASKED_EQ, CLONE_THREAD, 0));
+}
+
+/* abort() and threads signal themselves; 0 is the process itself. */
+static int refuse_others(scmp_filter_ctx f)
+{
+	int r = refuse_where(f, SYS_tgkill, SCMP_A0(SCMP_CMP_NE, (uint64_t)getpid(), 0));
+	if (r == 0)
+		r = refuse_where(f, SYS_prlimit64, SCMP_A0(SCMP_CMP_NE, 0, 0));
+	return r < 0 ? r : refuse_where(f, SYS_sched_setattr, SCMP_A0(SCMP_CMP_NE, 0, 0));
+}
+
+static int forbid(int loosely)
+{
+	scmp_filter_ctx f = seccomp_init(SCMP_ACT_ALLOW);
+	int r = f ? refuse(f, nobody_s, sizeof nobody_s / sizeof *nobody_s) : -ENOMEM;
+	if (r == 0)
+		r = refuse_typing(f);
+	if (r == 0 && loosely)
+		r = refuse(f, not_loosely, sizeof not_loosely / sizeof *not_loosely);
+	if (r == 0 && loosely)
+		r = refuse_processes(f);
+	if (r == 0 && loosely)
+		r = refuse_others(f);
 	return f ? load(f, r) : r;
 }
 
@@ -215,23 +322,26 @@ static int wall(int r, const char *whose, struct error *e)
 	             : 0;
 }
 
-static int first_wall(const char *writes, struct error *e)
+static int first_wall(const struct confine_place *places, size_t count, struct error *e)
 {
 	int r = wall(prctl(PR_SET_NO_NEW_PRIVS, 1, 0, 0, 0) < 0 ? -errno : 0, "the kernel", e);
-	return r < 0 ? r : wall(limit_files(writes), "Landlock", e);
+	return r < 0 ? r : wall(limit_files(places, count), "Landlock", e);
 }
 
 int confine(const struct confine_call *calls, size_t count, struct error *e)
 {
-	int r = first_wall(NULL, e);
+	int r = first_wall(NULL, 0, e);
 	return r < 0 ? r : wall(allow_only(calls, count), "seccomp", e);
 }
 
-int confine_loosely(const char *writes, struct error *e)
+int confine_loosely(const struct confine_place *places, size_t count, struct error *e)
 {
-	if (access(writes, W_OK | X_OK) < 0)
-		return error_set(e, -errno, "sandbox: the folder %s: %s: give one that may be written to",
-		                 writes, strerror(errno));
-	int r = first_wall(writes, e);
-	return r < 0 ? r : wall(forbid_some(), "seccomp", e);
+	int r = first_wall(places, count, e);
+	return r < 0 ? r : wall(forbid(1), "seccomp", e);
+}
+
+int confine_parent(const struct confine_place *places, size_t count, struct error *e)
+{
+	int r = first_wall(places, count, e);
+	return r < 0 ? r : wall(forbid(0), "seccomp", e);
 }

@@ -44,6 +44,9 @@ static void file_name(int32_t slip, int copy, char out[FILE_NAME_MAX])
 	snprintf(out, FILE_NAME_MAX, "slip-%07d-copy-%d.pdf", (int)slip, copy);
 }
 
+/* Where the printer's program may write, and nowhere else: what is whole is moved out of its reach. */
+#define UNFINISHED "slips/unfinished"
+
 static json_t *destination(struct daemon *d, int32_t slip, int copy)
 {
 	char path[PATH_MAX + FILE_NAME_MAX], name[FILE_NAME_MAX];
@@ -53,7 +56,7 @@ static json_t *destination(struct daemon *d, int32_t slip, int copy)
 		return to;
 	}
 	file_name(slip, copy, name);
-	snprintf(path, sizeof path, "%s/slips/%s", d->core.folder, name);
+	snprintf(path, sizeof path, "%s/" UNFINISHED "/%s", d->core.folder, name);
 	json_object_set_new(to, "pdf", json_string(path));
 	return to;
 }
@@ -194,6 +197,19 @@ static int state_from_name(const char *name)
 	return -EINVAL;
 }
 
+/* Of a slip that it was given: no other paper is replaced at its word. 0 or a negative errno. */
+static int finish_file(struct daemon *d, const struct slip *s)
+{
+	char from[PATH_MAX + FILE_NAME_MAX], to[PATH_MAX + FILE_NAME_MAX], name[FILE_NAME_MAX];
+	const struct outbox_entry *x = entry_of(d, s->number);
+	if (!x || !x->sent || x->copy != s->copy)
+		return -EALREADY;
+	file_name(s->number, s->copy, name);
+	snprintf(from, sizeof from, "%s/" UNFINISHED "/%s", d->core.folder, name);
+	snprintf(to, sizeof to, "%s/slips/%s", d->core.folder, name);
+	return rename(from, to) < 0 ? -errno : 0;
+}
+
 /* What the printer's program says of a slip, for the board. */
 static void take_state(struct daemon *d, int32_t slip, enum slip_state state, const char *text)
 {
@@ -221,6 +237,43 @@ static void state_text(const struct slip *s, enum slip_state state, const char *
 	snprintf(out, EVENT_TEXT_MAX, "%.200s", state == SLIP_WRITTEN ? name : why ? why + 2 : said);
 }
 
+static void take_word(struct daemon *d, const struct slip *s, enum slip_state state, int64_t cups,
+                      const char *text)
+{
+	struct event e = {.kind = EV_SLIP_STATE,
+	                  .case_no = s->case_no,
+	                  .room = s->room,
+	                  .n = s->number,
+	                  .what = (uint8_t)state,
+	                  .other = s->copy,
+	                  .ref = cups};
+	state_text(s, state, text, e.text);
+	take_state(d, s->number, state, text);
+	if (s->state != state || s->job != e.ref)
+		core_store(&d->core, &e, 1, NULL);
+	if (state == SLIP_WRITTEN || state == SLIP_DONE || state == SLIP_FAILED)
+		hand_over(d); /* there is room for another */
+	board_show(d);
+}
+
+static void take_written(struct daemon *d, const struct slip *s, const char *text)
+{
+	char why[EVENT_TEXT_MAX];
+	int n = finish_file(d, s);
+	if (n == 0) {
+		take_word(d, s, SLIP_WRITTEN, 0, text);
+	} else if (n == -EALREADY) {
+		log_line("printing: slip %d is said to be written, and was not to be: nothing is changed",
+		         (int)s->number);
+	} else {
+		snprintf(why, sizeof why,
+		         "slip: it is said to be written, and cannot be put into its folder: %s: check "
+		         "slips/ in the data folder",
+		         strerror(-n));
+		take_word(d, s, SLIP_FAILED, 0, why);
+	}
+}
+
 static void on_line(void *context, struct child *c, const char *line, size_t size)
 {
 	struct daemon *d = context;
@@ -243,21 +296,10 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 		    (int)s->number, (long long)cups);
 		cups = 0;
 	}
-	struct event e = {.kind = EV_SLIP_STATE,
-	                  .case_no = s->case_no,
-	                  .room = s->room,
-	                  .n = s->number,
-	                  .what = (uint8_t)state,
-	                  .other = s->copy,
-	                  .ref = cups};
-	const char *text = json_text(job, "text");
-	state_text(s, (enum slip_state)state, text, e.text);
-	take_state(d, s->number, (enum slip_state)state, text);
-	if (s->state != state || s->job != e.ref)
-		core_store(&d->core, &e, 1, NULL);
-	if (state == SLIP_WRITTEN || state == SLIP_DONE || state == SLIP_FAILED)
-		hand_over(d); /* there is room for another */
-	board_show(d);
+	if (state == SLIP_WRITTEN)
+		take_written(d, s, json_text(job, "text"));
+	else
+		take_word(d, s, (enum slip_state)state, cups, json_text(job, "text"));
 }
 
 /* After a start: whatever was not finished goes in again, and the printer is asked before it is sent. */
@@ -276,6 +318,8 @@ int outbox_start(struct daemon *d)
 	char slips[PATH_MAX];
 	char *const argv[] = {"bandtally-print", "--serve", slips, NULL};
 	snprintf(slips, sizeof slips, "%s/slips", d->core.folder);
+	mkdir(slips, 0750);
+	snprintf(slips, sizeof slips, "%s/" UNFINISHED, d->core.folder);
 	mkdir(slips, 0750);
 	for (int i = 0; i < d->core.station.n_unseen; i++)
 		if (is_on_its_way(&d->core.station.unseen[i]))

@@ -46,7 +46,11 @@ badge() { bt label badges --list | awk -F '\t' -v m="$1" '$3 == m { print $1 }';
 scan() { bt scan "$1" >>"$root/log" || [ $? = 4 ] || fail "refused: $1"; }
 jobs() { grep -c '"job"' "$root/jobs" || true; }
 job() { sed -n "$1p" "$root/jobs"; }
-say() { printf '{"v":1,"job":{"id":%s,"state":"%s","cups":7,"pages":1,"text":"slip: %s"}}\n' "$1" "$2" "$2" >&8; }
+# A written one lies where it was told to put it.
+say() {
+	[ "$2" != written ] || echo paper >"$data/slips/unfinished/slip-$(printf %07d $(($1 / 100)))-copy-$(($1 % 100)).pdf"
+	printf '{"v":1,"job":{"id":%s,"state":"%s","cups":7,"pages":1,"text":"slip: %s"}}\n' "$1" "$2" "$2" >&8
+}
 dies() {
 	old=$(cat "$root/pid")
 	: >"$root/pid"
@@ -85,10 +89,27 @@ job 4 | grep -q '"copy":2' || fail 'the paper does not say that it is copy 2'
 job 4 | grep -q '"again"' && fail 'a copy that was never sent asks whether the printer has it'
 say 102 written
 soon 'it is written' 'bt print list | grep -q written'
+paper=$data/slips/slip-0000001-copy-2.pdf
+[ "$(cat "$paper")" = paper ] || fail 'it lies not among the slips'
+[ -z "$(ls "$data/slips/unfinished")" ] || fail 'something was left where it was written'
+echo forged >"$root/forged"
+for told in 101 102; do
+	cp "$root/forged" "$data/slips/unfinished/slip-0000001-copy-$((told % 100)).pdf"
+	printf '{"v":1,"job":{"id":%s,"state":"written","cups":0,"pages":1,"text":"slip: again"}}\n' "$told" >&8
+done
+soon 'what was not handed over is not written' '[ "$(grep -c "was not to be" "$root/log")" = 1 ]'
+[ "$(cat "$paper")" = paper ] && [ ! -e "$data/slips/slip-0000001-copy-1.pdf" ] ||
+	fail 'a slip was replaced at the word of the program that prints'
+rm -f "$data/slips/unfinished"/*
+bt print retry 1 >/dev/null
+soon 'one more copy is handed over' '[ "$(jobs)" = 5 ]'
+printf '{"v":1,"job":{"id":103,"state":"written","cups":0,"pages":1,"text":"slip: not there"}}\n' >&8
+soon 'a file that is not there is a failure' 'bt print list | grep -q failed'
 stop
 echo 'ok copies have their numbers'
 texts() { sqlite3 "$data/record.db" "SELECT json_extract(payload, '\$.what', '\$.text') FROM event WHERE kind = 'slip-state'"; }
 [ "$(texts)" = '["sent","sent"]
 ["failed","failed"]
-["written","slip-0000001-copy-2.pdf"]' ] || fail "the record says of the slip: $(texts)"
+["written","slip-0000001-copy-2.pdf"]
+["failed","it is said to be written, and cannot be put into its folder: No such file or directory: check slips/ in the data folder"]' ] || fail "the record says of the slip: $(texts)"
 echo 'ok the record keeps the name of the file, and not where the folder lies'

@@ -4,7 +4,7 @@
  * DONE means 'the printer reports it done'. Whoever sends a job again first asks the printer for the job's
  * title, which names slip and copy; that also covers a request whose answer was lost.
  *
- * libcups blocks, so each step is bounded: connecting 3 s, then 4 s without a byte. Such a step ends in
+ * libcups blocks, so each step is bounded (exchange.h), whatever the printer does. Such a step ends in
  * WAITING with a sentence, and is tried again later. The PDF and the titles are the only things that leave:
  * no name, no identifier of a patient.
  */
@@ -65,7 +65,7 @@ void job_deinit(struct job *j);
 int printer_read(const char *text, struct printer *p, struct error *e);
 
 /* One step: sends, or asks how it goes on. Sets state, text and cups; returns true when state or text
- * changed. Takes up to 8 s when the printer hangs. Nothing happens once it is DONE, FAILED or WRITTEN. */
+ * changed. Takes up to 8 s when the printer hangs, and longer only while it goes on taking or sending bytes. Nothing happens once it is DONE, FAILED or WRITTEN. */
 bool job_step(struct job *j);
 
 bool job_is_over(const struct job *j);

@@ -125,4 +125,5 @@ def main(program, samples):
     return 1 if failures else 0
 
 
-sys.exit(main(sys.argv[1], sys.argv[2]))
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1], sys.argv[2]))

@@ -11,6 +11,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "board/answer.h"
 #include "board/assets.h"
 
 struct entrance {
@@ -24,45 +25,6 @@ struct server {
 	struct entrance in[HUB_PLACES];
 	struct tls *tls;
 };
-
-static void put_headers(struct evhttp_request *req, const char *type)
-{
-	static const char *const always[][2] = {
-	    {"Content-Security-Policy",
-	     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; "
-	     "connect-src 'self'; base-uri 'none'; form-action 'none'; "
-	     "frame-ancestors 'none'"},
-	    {"X-Content-Type-Options", "nosniff"},
-	    {"X-Frame-Options", "DENY"},
-	    {"Referrer-Policy", "no-referrer"},
-	    {"Cross-Origin-Opener-Policy", "same-origin"},
-	    {"Cross-Origin-Resource-Policy", "same-origin"},
-	    {"Permissions-Policy", "camera=(), microphone=(), geolocation=(), usb=(), serial=(), hid=()"},
-	    {"Cache-Control", "no-store"},
-	    {"Connection", "close"},
-	};
-	struct evkeyvalq *out = evhttp_request_get_output_headers(req);
-	evhttp_add_header(out, "Content-Type", type);
-	for (size_t i = 0; i < sizeof always / sizeof *always; i++)
-		evhttp_add_header(out, always[i][0], always[i][1]);
-}
-
-static void answer(struct evhttp_request *req, int status, const char *reason, const char *type,
-                   const char *text)
-{
-	struct evbuffer *body = evbuffer_new();
-	if (body)
-		evbuffer_add(body, text, strlen(text));
-	put_headers(req, type);
-	evhttp_send_reply(req, status, reason, body);
-	if (body)
-		evbuffer_free(body);
-}
-
-static void refuse(struct evhttp_request *req, int status, const char *reason, const char *sentence)
-{
-	answer(req, status, reason, "text/plain; charset=utf-8", sentence);
-}
 
 static const char *type_of(const char *name)
 {
@@ -85,14 +47,14 @@ static void send_asset(struct evhttp_request *req, const char *name)
 		body = evbuffer_new();
 		if (body)
 			evbuffer_add_reference(body, assets[i].bytes, assets[i].size, NULL, NULL);
-		put_headers(req, type_of(name));
+		answer_headers(req, type_of(name));
 		evhttp_send_reply(req, 200, "OK", body);
 		if (body)
 			evbuffer_free(body);
 		return;
 	}
-	refuse(req, 404, "Not Found",
-	       "There is no such page: the board is at /, the desk's view at /desk.\n");
+	answer_refusal(req, 404, "Not Found",
+	               "There is no such page: the board is at /, the desk's view at /desk.\n");
 }
 
 /* A whole number of 1 to HUB_ROOM_MAX in digits, or 0. */
@@ -111,7 +73,8 @@ static void send_events(struct entrance *at, struct evhttp_request *req, const c
 	struct evkeyvalq asked = {0};
 	int room = HUB_ROOM_FIRST;
 	if (evhttp_parse_query_str(query ? query : "", &asked) < 0) {
-		refuse(req, 400, "Bad Request", "The address cannot be read: ask for /events?room=1.\n");
+		answer_refusal(req, 400, "Bad Request",
+		               "The address cannot be read: ask for /events?room=1.\n");
 		return;
 	}
 	const char *number = evhttp_find_header(&asked, "room");
@@ -122,17 +85,17 @@ static void send_events(struct entrance *at, struct evhttp_request *req, const c
 	bool wrong = number && room == 0;
 	evhttp_clear_headers(&asked);
 	if (wrong) {
-		refuse(req, 400, "Bad Request",
-		       "The room is no number of 1 to 99: ask for /events?room=1.\n");
+		answer_refusal(req, 400, "Bad Request",
+		               "The room is no number of 1 to 99: ask for /events?room=1.\n");
 		return;
 	}
-	put_headers(req, "text/event-stream");
+	answer_headers(req, "text/event-stream");
 	evutil_socket_t fd =
 	    bufferevent_getfd(evhttp_connection_get_bufferevent(evhttp_request_get_connection(req)));
 	if (hub_follow(parts->hub, req, room, at->place) < 0) {
 		evhttp_clear_headers(evhttp_request_get_output_headers(req));
-		refuse(req, 503, "Service Unavailable",
-		       "Too many pages follow this board: close one of them.\n");
+		answer_refusal(req, 503, "Service Unavailable",
+		               "Too many pages follow this board: close one of them.\n");
 		return;
 	}
 	guard_stream(parts->guard, fd);
@@ -153,22 +116,24 @@ static void take_keyed(struct entrance *at, struct evhttp_request *req)
 	struct evkeyvalq *in = evhttp_request_get_input_headers(req);
 	const char *type = evhttp_find_header(in, "Content-Type");
 	if (!hub_keyed(parts->hub, at->place)) {
-		refuse(req, 403, "Forbidden", "Typing codes is switched off at this board: scan them.\n");
+		answer_refusal(req, 403, "Forbidden",
+		               "Typing codes is switched off at this board: scan them.\n");
 		return;
 	}
 	if (!guard_origin(&at->door.names, evhttp_find_header(in, "Origin"))) {
-		refuse(req, 403, "Forbidden", "A code is typed only on the board's own page.\n");
+		answer_refusal(req, 403, "Forbidden", "A code is typed only on the board's own page.\n");
 		return;
 	}
 	if (!type || strcmp(type, "application/json") != 0) {
-		refuse(req, 415, "Unsupported Media Type", "A typed code comes as application/json.\n");
+		answer_refusal(req, 415, "Unsupported Media Type",
+		               "A typed code comes as application/json.\n");
 		return;
 	}
 	struct evbuffer *body = evhttp_request_get_input_buffer(req);
 	size_t size = evbuffer_get_length(body);
 	char text[DOOR_BODY_MAX + 1], id[16], reply[40];
 	if (size > DOOR_BODY_MAX || evbuffer_copyout(body, text, size) != (ev_ssize_t)size) {
-		refuse(req, 413, "Payload Too Large", "A code has at most 128 characters.\n");
+		answer_refusal(req, 413, "Payload Too Large", "A code has at most 128 characters.\n");
 		return;
 	}
 	_cleanup_(json_drop) json_t *o = json_read(text, size, NULL);
@@ -176,12 +141,12 @@ static void take_keyed(struct entrance *at, struct evhttp_request *req)
 	const char *code = json_text(o, "code");
 	if (room < 1 || room > HUB_ROOM_MAX || !hub_knows_room(parts->hub, (int)room) ||
 	    !code_is_plain(code)) {
-		refuse(req, 400, "Bad Request",
-		       "A typed code needs a room of this station and 1 to 128 plain characters.\n");
+		answer_refusal(req, 400, "Bad Request",
+		               "A typed code needs a room of this station and 1 to 128 plain characters.\n");
 		return;
 	}
 	if (feed_keyed(parts->feed, (int)room, code, id) < 0) {
-		refuse(
+		answer_refusal(
 		    req, 503, "Service Unavailable",
 		    "The station does not take it: it was not counted: count by hand on the paper sheet.\n");
 		return;
@@ -228,23 +193,24 @@ static void on_request(struct evhttp_request *req, void *context)
 	const char *path = uri ? evhttp_uri_get_path(uri) : NULL;
 	enum evhttp_cmd_type how = evhttp_request_get_command(req);
 	if (!is_known(at, req))
-		refuse(req, 403, "Forbidden", "This board answers only to browsers with a certificate.\n");
+		answer_refusal(req, 403, "Forbidden",
+		               "This board answers only to browsers with a certificate.\n");
 	else if (!path || path[0] != '/' || evhttp_uri_get_host(uri))
-		refuse(req, 400, "Bad Request", "The address cannot be read: the board is at /.\n");
+		answer_refusal(req, 400, "Bad Request", "The address cannot be read: the board is at /.\n");
 	else if (!may_ask(at, req))
-		refuse(req, 403, "Forbidden",
-		       at->place == HUB_HERE
-		           ? "This board answers only to its own address: open it as "
-		             "http://127.0.0.1 with its port.\n"
-		           : "This board answers only to the names that station.ini gives it: "
-		             "open it by one of them.\n");
+		answer_refusal(req, 403, "Forbidden",
+		               at->place == HUB_HERE
+		                   ? "This board answers only to its own address: open it as "
+		                     "http://127.0.0.1 with its port.\n"
+		                   : "This board answers only to the names that station.ini gives it: "
+		                     "open it by one of them.\n");
 	else if (how == EVHTTP_REQ_POST && strcmp(path, "/keyed") == 0)
 		take_keyed(at, req);
 	else if (how == EVHTTP_REQ_GET || (how == EVHTTP_REQ_HEAD && strcmp(path, "/events") != 0))
 		on_get(at, req, path, evhttp_uri_get_query(uri));
 	else
-		refuse(req, 405, "Method Not Allowed",
-		       "The board is for looking at: nothing can be sent here.\n");
+		answer_refusal(req, 405, "Method Not Allowed",
+		               "The board is for looking at: nothing can be sent here.\n");
 }
 
 struct server *server_new(const struct server_parts *parts, int port, struct error *e)

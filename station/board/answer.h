@@ -1,0 +1,12 @@
+/* Answers over HTTP: each bears the policy that allows nothing from elsewhere and nothing inline. */
+#ifndef BANDTALLY_BOARD_ANSWER_H
+#define BANDTALLY_BOARD_ANSWER_H
+
+struct evhttp_request;
+
+void answer_headers(struct evhttp_request *req, const char *type); /* before a reply that is made elsewhere */
+/* The whole reply; `req` is the library's again. */
+void answer(struct evhttp_request *req, int status, const char *reason, const char *type, const char *text);
+void answer_refusal(struct evhttp_request *req, int status, const char *reason, const char *sentence);
+
+#endif

@@ -289,11 +289,17 @@ static void on_unreadable(struct turn *t)
 	turn_refuse(t, "This code has no use here.");
 }
 
-/* Whether a stored card was scanned again since it came is known to the program that ran then. A digit's clock, a badge
- * or a pack may come twice; what a card says would be entered for the next thing. 1 where that is so. */
+/* Cards that, entered once more, tell of one thing more. */
+static int is_of_a_further_thing(int card)
+{
+	return card == CARD_OFF || card == CARD_UNLISTED_TOURNIQUET || card == CARD_NO_CODE ||
+	       card == CARD_FORCEPS_MOVED || card == CARD_OFFCUT;
+}
+
+/* Whether a stored card was scanned again since it came is known to the program that ran then. 1 where it would matter. */
 static int is_uncertain(struct turn *t)
 {
-	if (!t->in->held || !t->in->outlived)
+	if (!t->in->held || !t->in->outlived || !is_of_a_further_thing(t->in->card))
 		return 0;
 	turn_refuse(
 	    t,

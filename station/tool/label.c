@@ -208,8 +208,8 @@ static int label_cards(const struct words *w, const json_t *status, int room, co
 			    (struct own_code){.kind = OWN_CARD, .room = room, .meaning = m});
 			if (list)
 				printf("%s\t%d\t%s\n", code, room, own_card_name(m));
-			json_array_append_new(
-			    cards, json_pack("{s:s,s:s}", "words", own_card_name(m), "code", code));
+			json_array_append_new(cards, json_pack("{s:s,s:s,s:s}", "words", own_card_name(m),
+			                                       "use", own_card_use(m), "code", code));
 		}
 		json_array_append_new(all, json_pack("{s:s,s:o}", "title",
 		                                     own_card_group_title((enum own_card_group)g), "cards",

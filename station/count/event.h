@@ -42,112 +42,126 @@ enum event_field {
 #define WHAT_IS(list) (F_WHAT | (uint32_t)LIST_##list << F_LIST_OF_WHAT)
 #define OTHER_IS(list) (F_OTHER | (uint32_t)LIST_##list << F_LIST_OF_OTHER)
 
-/* X(NAME, "name in the record", fields)             what the fields mean */
+/* X(NAME, "name in the record", GROUP, LASTING or PASSING, fields)             what the fields mean
+ * GROUP: what the event changes (enum event_group). LASTING: what is kept of a case that has ended, which a start reads
+ * (record/store-internal.h makes its index of them, in this order: an existing record has it so); PASSING: the rest. */
 /* clang-format off */
 #define EVENTS(X) \
 	/* the station */ \
-	X(STARTED, "started", F_N | F_TEXT)                /* n: boot number, text: boot id */ \
-	X(STOPPED, "stopped", 0) \
-	X(ALIVE, "alive", 0)                               /* a mark in time while a tourniquet is on */ \
-	X(LINE_SET, "line-set", F_LINE) \
-	X(STAFF_SET, "staff-set", F_STAFF) \
-	X(STAFF_WITHDRAWN, "staff-withdrawn", F_PERSON) \
-	X(QUARANTINED, "quarantined", F_TEXT | F_THING)    /* thing: line and perhaps lot, text: why */ \
-	X(RELEASED, "released", F_TEXT | F_THING) \
-	X(LABELLED, "labelled", F_BATCH) \
-	X(SCANNER_FAULT, "scanner-fault", F_TEXT) \
+	X(STARTED, "started",                         STATION, PASSING, F_N | F_TEXT) /* n: boot number, text: boot id */ \
+	X(STOPPED, "stopped",                         STATION, PASSING, 0) \
+	X(ALIVE, "alive",                             STATION, PASSING, 0) /* a mark in time while a tourniquet is on */ \
+	X(LINE_SET, "line-set",                       STATION, PASSING, F_LINE) \
+	X(STAFF_SET, "staff-set",                     STATION, PASSING, F_STAFF) \
+	X(STAFF_WITHDRAWN, "staff-withdrawn",         STATION, PASSING, F_PERSON) \
+	X(QUARANTINED, "quarantined",                 STATION, PASSING, F_TEXT | F_THING) /* thing: line and perhaps lot, text: why */ \
+	X(RELEASED, "released",                       STATION, PASSING, F_TEXT | F_THING) \
+	X(LABELLED, "labelled",                       STATION, PASSING, F_BATCH) \
+	X(SCANNER_FAULT, "scanner-fault",             STATION, PASSING, F_TEXT) \
 	/* what a file says from here on (count/recorded.h says what the fields are) */ \
-	X(SETTING, "setting", WHAT_IS(SETTING) | F_OTHER | F_N | F_TEXT) \
+	X(SETTING, "setting",                         STATION, PASSING, WHAT_IS(SETTING) | F_OTHER | F_N | F_TEXT) \
 	/* scanner `text` works for room n, 0 its own again; what: 1 until a further card, 0 for a while */ \
-	X(SCANNER_ROOM, "scanner-room", F_N | WHAT_IS(BOUND) | F_TEXT) \
-	X(SLIP_QUEUED, "slip-queued", F_N | WHAT_IS(SLIP_KIND) | F_OTHER | F_PROOF | F_TEXT) /* n: slip, other: copy, text: language */ \
-	/* n: slip, other: copy, ref: CUPS job */ \
-	X(SLIP_STATE, "slip-state", F_N | WHAT_IS(SLIP_STATE) | F_OTHER | F_REF | F_TEXT) \
+	X(SCANNER_ROOM, "scanner-room",               STATION, PASSING, F_N | WHAT_IS(BOUND) | F_TEXT) \
 	/* n: 1 the wall clock cannot be right (count/wall.h), 0 it can again; of a case as well, for its slip */ \
-	X(CLOCK_WRONG, "clock-wrong", F_N) \
-	X(BACKED_UP, "backed-up", F_REF) /* ref: the last event of a backup that was read back whole */ \
-	/* the case */ \
-	X(CASE_OPENED, "case-opened", F_N | F_TEXT)        /* n: 1 single operator, text: case label */ \
-	X(CASE_ENDED, "case-ended", WHAT_IS(CASE_END) | OTHER_IS(END_WHY) | F_TEXT) /* text: a number, as typed */ \
-	X(SUSPENDED, "suspended", 0) \
-	X(RESUMED, "resumed", 0) \
-	X(CANCELLED, "cancelled", 0)                       /* a count is still owed */ \
-	X(PATIENT_LEFT, "patient-left", 0) \
-	X(AWAKE, "awake-patient", F_N)                     /* n: 1 awake, 0 no longer */ \
-	X(JOINED, "joined", F_PERSON | WHAT_IS(PLACE) | F_TEXT) /* text: name as shown */ \
-	X(LEFT, "left", F_PERSON | WHAT_IS(PLACE) | F_N)   /* n: 1 without scanning out */ \
-	X(ITEM_IN, "item-in", F_ITEM | F_THING | F_N)      /* n: pieces */ \
-	X(ITEM_LISTED, "item-listed", F_ITEM | F_THING)    /* what was unlisted is this */ \
-	X(ITEM_ON, "item-on", F_ITEM | F_DIGIT) \
-	X(ITEM_OFF, "item-off", F_ITEM | F_DIGIT) \
+	X(CLOCK_WRONG, "clock-wrong",                 STATION, PASSING, F_N) \
+	X(BACKED_UP, "backed-up",                     STATION, PASSING, F_REF) /* ref: the last event of a backup that was read back whole */ \
+	/* the case, and its slips */ \
+	X(CASE_OPENED, "case-opened",                 CASE,    LASTING, F_N | F_TEXT) /* n: 1 single operator, text: case label */ \
+	X(CASE_ENDED, "case-ended",                   CASE,    LASTING, WHAT_IS(CASE_END) | OTHER_IS(END_WHY) | F_TEXT) /* text: a number, as typed */ \
+	X(SLIP_QUEUED, "slip-queued",                 STATION, LASTING, F_N | WHAT_IS(SLIP_KIND) | F_OTHER | F_PROOF | F_TEXT) /* n: slip, other: copy, text: language */ \
+	/* n: slip, other: copy, ref: CUPS job */ \
+	X(SLIP_STATE, "slip-state",                   STATION, LASTING, F_N | WHAT_IS(SLIP_STATE) | F_OTHER | F_REF | F_TEXT) \
+	X(SUSPENDED, "suspended",                     CASE,    PASSING, 0) \
+	X(RESUMED, "resumed",                         CASE,    PASSING, 0) \
+	X(CANCELLED, "cancelled",                     CASE,    PASSING, 0) /* a count is still owed */ \
+	X(PATIENT_LEFT, "patient-left",               CASE,    PASSING, 0) \
+	X(AWAKE, "awake-patient",                     CASE,    PASSING, F_N) /* n: 1 awake, 0 no longer */ \
+	X(JOINED, "joined",                           PEOPLE,  PASSING, F_PERSON | WHAT_IS(PLACE) | F_TEXT) /* text: name as shown */ \
+	X(LEFT, "left",                               PEOPLE,  PASSING, F_PERSON | WHAT_IS(PLACE) | F_N) /* n: 1 without scanning out */ \
+	X(ITEM_IN, "item-in",                         PACK,    PASSING, F_ITEM | F_THING | F_N) /* n: pieces */ \
+	X(ITEM_LISTED, "item-listed",                 ITEM,    PASSING, F_ITEM | F_THING) /* what was unlisted is this */ \
+	X(ITEM_ON, "item-on",                         ITEM,    PASSING, F_ITEM | F_DIGIT) \
+	X(ITEM_OFF, "item-off",                       ITEM,    PASSING, F_ITEM | F_DIGIT) \
 	/* text: found where */ \
-	X(ITEM_SHOWN, "item-shown", F_ITEM | F_N | WHAT_IS(EVIDENCE) | OTHER_IS(CONDITION) | F_TEXT) \
-	X(ITEM_NOT_SHOWN, "item-not-shown", F_ITEM | F_N)  /* n: pieces that are missing */ \
-	X(ITEM_RETURNED, "item-returned", F_ITEM) \
-	X(ITEM_ISOLATED, "item-isolated", F_ITEM)          /* wrong number in its pack */ \
-	X(ITEM_DROPPED, "item-dropped", F_ITEM) \
-	X(ITEM_STRUCK, "item-struck", F_ITEM)              /* was never here: a misread */ \
-	X(ITEM_MORE, "item-more", F_ITEM | F_N) /* n further pieces of the same pack: offcuts */ \
-	X(FORCEPS_ON, "forceps-on", F_ITEM | F_DIGIT) \
-	X(FORCEPS_MOVED, "forceps-moved", F_ITEM) \
-	X(DIGIT_MARKED, "digit-marked", F_DIGIT) \
-	X(DIGIT_MAYBE_ON, "digit-maybe-on", F_DIGIT) \
-	X(DIGIT_NOT_ON, "digit-not-on", F_DIGIT) \
-	X(DIGIT_ON, "digit-on", F_DIGIT) \
-	X(DIGIT_DOUBTED, "digit-doubted", F_DIGIT)         /* 'on?' again, of a digit that had come off */ \
-	X(DIGIT_STILL_ON, "digit-still-on", F_DIGIT)       /* OFF was wrong: its clock never stopped */ \
-	X(DIGIT_NEVER_ON, "digit-never-on", F_DIGIT)       /* MISREAD: its last start was none */ \
-	X(DIGIT_OFF, "digit-off", F_DIGIT) \
-	X(DIGIT_SEEN_BARE, "digit-seen-bare", F_DIGIT | F_PERSON) \
-	X(DIGIT_NOT_SEEN, "digit-not-seen", F_DIGIT)       /* its look was of another digit: it is owed again */ \
-	X(DIGIT_SEEN_ON, "digit-seen-on", F_DIGIT | F_N)   /* n: 0 without full sight */ \
-	X(DIGIT_EARLIER, "digit-earlier", F_DIGIT | F_N | WHAT_IS(ON_OFF)) /* n minutes */ \
-	X(DIGIT_MOVED, "digit-moved", F_DIGIT | F_OTHER)   /* MISREAD: other is the right digit */ \
-	X(SIZE_STATED, "size-stated", F_N) /* circumference of the digit in mm, as typed */ \
-	X(WHO_LOOKED, "who-looked", WHAT_IS(LOOKED)) /* a single operator's witness */ \
-	X(COUNT_STARTED, "count-started", WHAT_IS(COUNT)) \
+	X(ITEM_SHOWN, "item-shown",                   ITEM,    PASSING, F_ITEM | F_N | WHAT_IS(EVIDENCE) | OTHER_IS(CONDITION) | F_TEXT) \
+	X(ITEM_NOT_SHOWN, "item-not-shown",           ITEM,    PASSING, F_ITEM | F_N) /* n: pieces that are missing */ \
+	X(ITEM_RETURNED, "item-returned",             ITEM,    PASSING, F_ITEM) \
+	X(ITEM_ISOLATED, "item-isolated",             ITEM,    PASSING, F_ITEM) /* wrong number in its pack */ \
+	X(ITEM_DROPPED, "item-dropped",               ITEM,    PASSING, F_ITEM) \
+	X(ITEM_STRUCK, "item-struck",                 ITEM,    PASSING, F_ITEM) /* was never here: a misread */ \
+	X(ITEM_MORE, "item-more",                     ITEM,    PASSING, F_ITEM | F_N) /* n further pieces of the same pack: offcuts */ \
+	X(FORCEPS_ON, "forceps-on",                   ITEM,    PASSING, F_ITEM | F_DIGIT) \
+	X(FORCEPS_MOVED, "forceps-moved",             ITEM,    PASSING, F_ITEM) \
+	X(DIGIT_MARKED, "digit-marked",               DIGIT,   PASSING, F_DIGIT) \
+	X(DIGIT_MAYBE_ON, "digit-maybe-on",           DIGIT,   PASSING, F_DIGIT) \
+	X(DIGIT_NOT_ON, "digit-not-on",               DIGIT,   PASSING, F_DIGIT) \
+	X(DIGIT_ON, "digit-on",                       DIGIT,   PASSING, F_DIGIT) \
+	X(DIGIT_DOUBTED, "digit-doubted",             DIGIT,   PASSING, F_DIGIT) /* 'on?' again, of a digit that had come off */ \
+	X(DIGIT_STILL_ON, "digit-still-on",           DIGIT,   PASSING, F_DIGIT) /* OFF was wrong: its clock never stopped */ \
+	X(DIGIT_NEVER_ON, "digit-never-on",           DIGIT,   PASSING, F_DIGIT) /* MISREAD: its last start was none */ \
+	X(DIGIT_OFF, "digit-off",                     DIGIT,   PASSING, F_DIGIT) \
+	X(DIGIT_SEEN_BARE, "digit-seen-bare",         DIGIT,   PASSING, F_DIGIT | F_PERSON) \
+	X(DIGIT_NOT_SEEN, "digit-not-seen",           DIGIT,   PASSING, F_DIGIT) /* its look was of another digit: it is owed again */ \
+	X(DIGIT_SEEN_ON, "digit-seen-on",             DIGIT,   PASSING, F_DIGIT | F_N) /* n: 0 without full sight */ \
+	X(DIGIT_EARLIER, "digit-earlier",             DIGIT,   PASSING, F_DIGIT | F_N | WHAT_IS(ON_OFF)) /* n minutes */ \
+	X(DIGIT_MOVED, "digit-moved",                 DIGIT,   PASSING, F_DIGIT | F_OTHER) /* MISREAD: other is the right digit */ \
+	X(SIZE_STATED, "size-stated",                 PEOPLE,  PASSING, F_N) /* circumference of the digit in mm, as typed */ \
+	X(WHO_LOOKED, "who-looked",                   PEOPLE,  PASSING, WHAT_IS(LOOKED)) /* a single operator's witness */ \
+	X(COUNT_STARTED, "count-started",             COUNT,   PASSING, WHAT_IS(COUNT)) \
 	/* field, circulating, n: recorded by */ \
-	X(COUNT_AGREED, "count-agreed", WHAT_IS(COUNT) | F_PERSON | F_OTHER | F_N) \
-	X(COUNT_AGAIN, "count-again", F_ITEM)              /* INTERRUPTED: this line again */ \
-	X(DISCREPANCY, "discrepancy", F_N)                 /* n: 1 opened, 0 closed */ \
+	X(COUNT_AGREED, "count-agreed",               COUNT,   PASSING, WHAT_IS(COUNT) | F_PERSON | F_OTHER | F_N) \
+	X(COUNT_AGAIN, "count-again",                 COUNT,   PASSING, F_ITEM) /* INTERRUPTED: this line again */ \
+	X(DISCREPANCY, "discrepancy",                 COUNT,   PASSING, F_N) /* n: 1 opened, 0 closed */ \
 	/* n: step */ \
-	X(SEARCH_STEP, "search-step", F_N | WHAT_IS(DONE) | F_TEXT) \
-	X(SEARCH_WHY, "search-why", F_N | F_TEXT)          /* n: step that was not done, text: why */ \
-	X(EXTRA, "extra-item", F_ITEM | F_THING | F_N)     /* n: pieces */ \
-	X(DRESSING_ON, "dressing-on", F_N)                 /* n: 1 already on, 0 taken down */ \
-	X(OWED, "owed", WHAT_IS(DEBT) | F_ITEM | F_DIGIT) \
-	X(PAID, "paid", WHAT_IS(DEBT) | F_ITEM | F_DIGIT | F_PERSON | OTHER_IS(HOW) | F_TEXT) /* text: as typed */ \
-	X(ASKED, "asked", WHAT_IS(QUESTION) | F_ITEM | F_DIGIT | F_PERSON | F_N) /* none: closes */ \
-	X(POINT, "sign-out-point", F_N | WHAT_IS(YES_NO) | F_TEXT) /* n: point from 1, text: as it was put */ \
-	X(SIGNED_OUT, "signed-out", F_PERSON | F_OTHER)    /* other: the witness of a visiting surgeon */ \
-	X(REMINDED, "reminded", F_DIGIT | F_N)             /* n: minutes */ \
-	X(ACKNOWLEDGED, "acknowledged", F_DIGIT | F_PERSON) \
-	X(REFUSED, "refused", F_TEXT) \
-	X(NEXT, "next", 0)                                 /* stands between two equal answers (rule 22) */ \
-	X(UNDONE, "undone", F_REF)                         /* ref: the first event of the step */ \
-	X(ITEM_USED, "item-used", F_ITEM | F_THING | F_N)  /* at the end of a case; n: 1 came back */ \
+	X(SEARCH_STEP, "search-step",                 COUNT,   PASSING, F_N | WHAT_IS(DONE) | F_TEXT) \
+	X(SEARCH_WHY, "search-why",                   COUNT,   PASSING, F_N | F_TEXT) /* n: step that was not done, text: why */ \
+	X(EXTRA, "extra-item",                        PACK,    PASSING, F_ITEM | F_THING | F_N) /* n: pieces */ \
+	X(DRESSING_ON, "dressing-on",                 CASE,    PASSING, F_N) /* n: 1 already on, 0 taken down */ \
+	X(OWED, "owed",                               LEDGER,  LASTING, WHAT_IS(DEBT) | F_ITEM | F_DIGIT) \
+	X(PAID, "paid",                               LEDGER,  LASTING, WHAT_IS(DEBT) | F_ITEM | F_DIGIT | F_PERSON | OTHER_IS(HOW) | F_TEXT) /* text: as typed */ \
+	X(ASKED, "asked",                             LEDGER,  PASSING, WHAT_IS(QUESTION) | F_ITEM | F_DIGIT | F_PERSON | F_N) /* none: closes */ \
+	X(POINT, "sign-out-point",                    CASE,    PASSING, F_N | WHAT_IS(YES_NO) | F_TEXT) /* n: point from 1, text: as it was put */ \
+	X(SIGNED_OUT, "signed-out",                   CASE,    PASSING, F_PERSON | F_OTHER) /* other: the witness of a visiting surgeon */ \
+	X(REMINDED, "reminded",                       PEOPLE,  PASSING, F_DIGIT | F_N) /* n: minutes */ \
+	X(ACKNOWLEDGED, "acknowledged",               PEOPLE,  PASSING, F_DIGIT | F_PERSON) \
+	X(REFUSED, "refused",                         NOTE,    PASSING, F_TEXT) \
+	X(NEXT, "next",                               NOTE,    PASSING, 0) /* stands between two equal answers (rule 22) */ \
+	X(UNDONE, "undone",                           NOTE,    PASSING, F_REF) /* ref: the first event of the step */ \
+	X(ITEM_USED, "item-used",                     NOTE,    PASSING, F_ITEM | F_THING | F_N) /* at the end of a case; n: 1 came back */ \
 	/* after the end, on the case that it corrects; of the station: ref, an event that it could not follow, is dealt with */ \
-	X(CORRECTION, "correction", F_REF | F_TEXT) \
-	X(FOUND_AFTER, "found-after", F_THING | F_TEXT)    /* rule 21, on the case that it came from */ \
+	X(CORRECTION, "correction",                   NOTE,    PASSING, F_REF | F_TEXT) \
+	X(FOUND_AFTER, "found-after",                 NOTE,    PASSING, F_THING | F_TEXT) /* rule 21, on the case that it came from */ \
 	/* a stored scan (count/held.h), at when it was made; item: place in its batch, text: scanner */ \
-	X(HELD, "scan-held", F_ITEM | WHAT_IS(HELD) | F_DIGIT | F_N | F_OTHER | F_PROOF | F_THING | F_TEXT) \
-	X(HELD_ANSWERED, "held-scan-answered", F_REF | WHAT_IS(HELD_ANSWER)) /* ref: its scan-held */ \
+	X(HELD, "scan-held",                          STATION, PASSING, F_ITEM | WHAT_IS(HELD) | F_DIGIT | F_N | F_OTHER | F_PROOF | F_THING | F_TEXT) \
+	X(HELD_ANSWERED, "held-scan-answered",        STATION, PASSING, F_REF | WHAT_IS(HELD_ANSWER)) /* ref: its scan-held */ \
 	/* the record's proof of itself */ \
-	X(KEY, "key", F_KEY | F_N)                         /* that signs from here on; n: bits of key_state */ \
+	X(KEY, "key",                                 STATION, PASSING, F_KEY | F_N) /* that signs from here on; n: bits of key_state */ \
 	/* ref: the event up to which it signs; in the transaction of each start, stop and end of a case, which it is of */ \
-	X(SEALED, "sealed", F_REF | F_SEAL) \
+	X(SEALED, "sealed",                           STATION, PASSING, F_REF | F_SEAL) \
 	/* n: which incarnation begins here, head: of the second place, and behind which numbers of cases, \
 	 * slips and items it goes on */ \
-	X(INCARNATION, "incarnation", F_N | WHAT_IS(INCARNATION) | F_HEAD)
+	X(INCARNATION, "incarnation", STATION, PASSING, F_N | WHAT_IS(INCARNATION) | F_HEAD)
 /* clang-format on */
 
 enum event_kind {
-#define X(name, text, fields) EV_##name,
+#define X(name, text, group, lasts, fields) EV_##name,
 	EVENTS(X)
 #undef X
 	    EV_KINDS,
 	EV_UNREADABLE =
 	    EV_KINDS /* stands in the record, and cannot be read: only seq and case are known (rule 26) */
+};
+
+enum event_group {
+	EVENTS_OF_STATION = 1, /* no sheet, though it may name a case */
+	EVENTS_OF_CASE,        /* the sheet as a whole */
+	EVENTS_OF_PEOPLE,      /* who is there, and what they said once */
+	EVENTS_OF_PACK,        /* an item comes onto the sheet */
+	EVENTS_OF_ITEM,        /* `item` */
+	EVENTS_OF_DIGIT,       /* `digit` */
+	EVENTS_OF_COUNT,       /* the counts and the search */
+	EVENTS_OF_LEDGER,      /* what is owed, and what is asked */
+	EVENTS_OF_NOTE,        /* nothing on the sheet: it is noted in its case */
 };
 
 /* The language that a slip is told in, as slip-queued has it (RFC 5646). */
@@ -265,6 +279,7 @@ struct event {
 
 const char *event_name(enum event_kind kind); /* "unreadable" for EV_UNREADABLE */
 uint32_t event_fields(enum event_kind kind);
-int event_from_name(const char *name); /* enum event_kind or -EINVAL */
+enum event_group event_group(enum event_kind kind); /* EVENTS_OF_NOTE for EV_UNREADABLE */
+int event_from_name(const char *name);              /* enum event_kind or -EINVAL */
 
 #endif

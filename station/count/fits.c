@@ -80,17 +80,11 @@ static int trial_step(struct trial *t, const struct event *ev, int *places)
 	return n;
 }
 
-/* What acts on no sheet, though it may name a case. */
-static int of_the_station(enum event_kind kind)
-{
-	return kind == EV_SLIP_QUEUED || kind == EV_SLIP_STATE || kind == EV_SCANNER_ROOM ||
-	       kind == EV_CLOCK_WRONG || kind == EV_SETTING || kind == EV_HELD || kind == EV_HELD_ANSWERED;
-}
-
 static int is_done(const struct event *events, int i)
 {
 	for (int k = 0; k < i; k++)
-		if (events[k].case_no == events[i].case_no && !of_the_station(events[k].kind))
+		if (events[k].case_no == events[i].case_no &&
+		    event_group(events[k].kind) != EVENTS_OF_STATION)
 			return 1;
 	return 0;
 }
@@ -145,7 +139,8 @@ int station_fits(struct station *st, const struct event *events, int count, stru
 	for (int i = 0; i < SHEETS_MAX; i++)
 		places += !st->sheets[i].case_no;
 	for (int i = 0; i < count && n == 0; i++)
-		if (events[i].case_no && !of_the_station(events[i].kind) && !is_done(events, i))
+		if (events[i].case_no && event_group(events[i].kind) != EVENTS_OF_STATION &&
+		    !is_done(events, i))
 			n = case_fits(st, events, i, count, &places, e);
 	return n;
 }

@@ -499,96 +499,25 @@ static int apply_ledger(struct sheet *s, const struct event *e)
 
 static int apply(struct sheet *s, const struct event *e)
 {
-	switch (e->kind) {
-	case EV_CASE_OPENED:
-	case EV_CASE_ENDED:
-	case EV_SUSPENDED:
-	case EV_RESUMED:
-	case EV_CANCELLED:
-	case EV_PATIENT_LEFT:
-	case EV_AWAKE:
-	case EV_DRESSING_ON:
-	case EV_POINT:
-	case EV_SIGNED_OUT:
+	switch (event_group(e->kind)) {
+	case EVENTS_OF_CASE:
 		return apply_case(s, e);
-	case EV_JOINED:
-	case EV_LEFT:
-	case EV_WHO_LOOKED:
-	case EV_SIZE_STATED:
-	case EV_REMINDED:
-	case EV_ACKNOWLEDGED:
+	case EVENTS_OF_PEOPLE:
 		return apply_people(s, e);
-	case EV_ITEM_IN:
-	case EV_EXTRA:
+	case EVENTS_OF_PACK:
 		return apply_item_in(s, e);
-	case EV_ITEM_LISTED:
-	case EV_ITEM_ON:
-	case EV_ITEM_OFF:
-	case EV_ITEM_SHOWN:
-	case EV_ITEM_NOT_SHOWN:
-	case EV_ITEM_RETURNED:
-	case EV_ITEM_ISOLATED:
-	case EV_ITEM_DROPPED:
-	case EV_ITEM_STRUCK:
-	case EV_ITEM_MORE:
-	case EV_FORCEPS_ON:
-	case EV_FORCEPS_MOVED:
+	case EVENTS_OF_ITEM:
 		return apply_item(s, e);
-	case EV_DIGIT_MARKED:
-	case EV_DIGIT_MAYBE_ON:
-	case EV_DIGIT_NOT_ON:
-	case EV_DIGIT_ON:
-	case EV_DIGIT_DOUBTED:
-	case EV_DIGIT_STILL_ON:
-	case EV_DIGIT_NEVER_ON:
-	case EV_DIGIT_OFF:
-	case EV_DIGIT_SEEN_BARE:
-	case EV_DIGIT_NOT_SEEN:
-	case EV_DIGIT_SEEN_ON:
-		return apply_digit(s, e);
-	case EV_DIGIT_EARLIER:
-		return apply_earlier(s, e);
-	case EV_DIGIT_MOVED:
-		return apply_moved(s, e);
-	case EV_COUNT_STARTED:
-	case EV_COUNT_AGREED:
-	case EV_COUNT_AGAIN:
-	case EV_DISCREPANCY:
-	case EV_SEARCH_STEP:
-	case EV_SEARCH_WHY:
+	case EVENTS_OF_DIGIT:
+		return e->kind == EV_DIGIT_EARLIER ? apply_earlier(s, e)
+		       : e->kind == EV_DIGIT_MOVED ? apply_moved(s, e)
+		                                   : apply_digit(s, e);
+	case EVENTS_OF_COUNT:
 		return apply_count(s, e);
-	case EV_OWED:
-	case EV_PAID:
-	case EV_ASKED:
+	case EVENTS_OF_LEDGER:
 		return apply_ledger(s, e);
-	case EV_STARTED:
-	case EV_STOPPED:
-	case EV_ALIVE:
-	case EV_LINE_SET:
-	case EV_STAFF_SET:
-	case EV_STAFF_WITHDRAWN:
-	case EV_QUARANTINED:
-	case EV_RELEASED:
-	case EV_LABELLED:
-	case EV_SCANNER_FAULT:
-	case EV_KEY:
-	case EV_SEALED:
-	case EV_INCARNATION:
-	case EV_SCANNER_ROOM:
-	case EV_SETTING:
-	case EV_SLIP_QUEUED:
-	case EV_SLIP_STATE:
-	case EV_CLOCK_WRONG:
-	case EV_BACKED_UP:
-	case EV_REFUSED:
-	case EV_NEXT:
-	case EV_UNDONE:
-	case EV_ITEM_USED:
-	case EV_CORRECTION:
-	case EV_FOUND_AFTER:
-	case EV_HELD:
-	case EV_HELD_ANSWERED:
-	case EV_KINDS:
+	case EVENTS_OF_STATION:
+	case EVENTS_OF_NOTE:
 		return 0;
 	}
 	return -EINVAL;

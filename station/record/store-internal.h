@@ -6,14 +6,16 @@
 #include <sqlite3.h>
 
 #include "base/buf.h"
+#include "count/event.h"
 #include "record/store.h"
 
-/* What outlives its case: numbers, slips, what is owed, and what belongs to no case. A mark in time is told
+/* What outlives its case: what count/event.h calls lasting, and what belongs to no case. A mark in time is told
  * apart, because there are so many. Written the same in index and query, which is how SQLite knows that the
- * one serves the other. */
-#define LASTING                                                                                              \
-	"((case_no = 0 AND kind <> 'alive') OR kind = 'case-opened' OR kind = 'case-ended' OR"               \
-	" kind = 'slip-queued' OR kind = 'slip-state' OR kind = 'owed' OR kind = 'paid')"
+ * one serves the other; each record has the index that it was made with (test-store). */
+#define LASTING "((case_no = 0 AND kind <> 'alive')" EVENTS(OR_KIND) ")"
+#define OR_KIND(name, text, group, lasts, fields) OR_KIND_##lasts(text)
+#define OR_KIND_LASTING(text) " OR kind = '" text "'"
+#define OR_KIND_PASSING(text) ""
 
 #define OF_THE_PAST "(kind = 'setting' OR kind = 'staff-set')"
 

@@ -226,6 +226,35 @@ static void column(sqlite3 *db, const char *text, struct buf *out)
 	sqlite3_finalize(s);
 }
 
+/* SQLite uses an index for a query only where both say the same, so a record that an earlier version made needs today's
+ * index to be the one that it has. */
+static void what_outlives_its_case_is_told_as_in_every_record_that_there_is(void **state)
+{
+	static const char text[] = "SELECT sql FROM sqlite_master WHERE name = 'event_lasting'";
+	char folder[FOLDER_MAX], path[FOLDER_MAX + 16], kept[600];
+	struct buf now = {0}, then = {0};
+	struct record *r = NULL;
+	struct error e = {0};
+	sqlite3 *db;
+	(void)state;
+	folder_make(folder);
+	assert_int_equal(record_open(&r, folder, &e), 0);
+	record_close(r);
+	file_in(folder, path);
+	assert_int_equal(sqlite3_open(path, &db), SQLITE_OK);
+	column(db, text, &now);
+	sqlite3_close(db);
+	snprintf(kept, sizeof kept, "file:%s/tests/kept/format-1/station/record.db?immutable=1",
+	         getenv("BANDTALLY_SOURCE"));
+	assert_int_equal(sqlite3_open_v2(kept, &db, SQLITE_OPEN_READONLY | SQLITE_OPEN_URI, NULL), SQLITE_OK);
+	column(db, text, &then);
+	sqlite3_close(db);
+	assert_string_equal(now.data, then.data);
+	buf_free(&now);
+	buf_free(&then);
+	folder_remove(folder);
+}
+
 /* Somebody who knows how the hashes are made writes one anew: the number in the text must be the event's. */
 static void a_number_in_the_text_that_is_not_the_events_is_found(void **state)
 {
@@ -638,6 +667,7 @@ int main(void)
 	    cmocka_unit_test(a_changed_tail_stops_the_daemon_from_adding_to_it),
 	    cmocka_unit_test(a_changed_first_event_stops_the_daemon_too),
 	    cmocka_unit_test(a_number_in_the_text_that_is_not_the_events_is_found),
+	    cmocka_unit_test(what_outlives_its_case_is_told_as_in_every_record_that_there_is),
 	    cmocka_unit_test(a_record_of_a_later_version_is_left_alone),
 	    cmocka_unit_test(one_daemon_holds_the_folder),
 	    cmocka_unit_test(nobody_else_reads_or_writes_the_live_record),

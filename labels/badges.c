@@ -2,6 +2,7 @@
 #include <errno.h>
 #include <string.h>
 
+#include "code/own-codes.h"
 #include "labels/barcode.h"
 #include "labels/sheets.h"
 
@@ -56,7 +57,7 @@ static int draw_badge(struct canvas *c, const json_t *badge, const char *site, d
 	return c->failed;
 }
 
-int badges_draw(struct canvas *c, const json_t *document, struct error *e)
+static int badges_draw(struct canvas *c, const json_t *document, struct error *e)
 {
 	double left = (A4_WIDTH_MM - COLUMNS * BADGE_WIDTH_MM) / 2,
 	       top = (A4_HEIGHT_MM - ROWS * BADGE_HEIGHT_MM) / 2;
@@ -77,3 +78,25 @@ int badges_draw(struct canvas *c, const json_t *document, struct error *e)
 	}
 	return 0;
 }
+
+/* clang-format off */
+static const struct field badge_fields[] = {
+	TEXT("name", REQUIRED, 1, 40, ""),
+	TEXT("role", REQUIRED, 1, 60, ""),
+	BOOL("registered", REQUIRED, ""),
+	CODE("code", REQUIRED, OWN_BADGE, ""),
+	END};
+static const struct field fields[] = {
+	ALL_KINDS,
+	WORD("paper", OPTIONAL, paper_a4_only, ""),
+	OBJECTS("badges", REQUIRED, 1, 200, badge_fields, ""),
+	END};
+/* clang-format on */
+
+const struct paper_kind paper_badges = {
+    .kind = "badges",
+    .what = "85.6 x 54 mm, ten a sheet, with cut lines",
+    .fields = fields,
+    .draw = badges_draw,
+    .dpi = 300,
+};

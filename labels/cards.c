@@ -4,6 +4,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "code/own-codes.h"
 #include "labels/barcode.h"
 #include "labels/sheets.h"
 
@@ -114,7 +115,7 @@ static int draw_group(struct canvas *c, const json_t *d, const json_t *group, st
 	return 0;
 }
 
-int cards_draw(struct canvas *c, const json_t *document, struct error *e)
+static int cards_draw(struct canvas *c, const json_t *document, struct error *e)
 {
 	struct place p = {0};
 	size_t i;
@@ -128,3 +129,30 @@ int cards_draw(struct canvas *c, const json_t *document, struct error *e)
 	}
 	return 0;
 }
+
+/* clang-format off */
+static const struct field card_fields[] = {
+	TEXT("words", REQUIRED, 1, 40, ""),
+	TEXT("use", OPTIONAL, 1, 100, "what it is for, in one line"),
+	CODE("code", REQUIRED, OWN_CARD, ""),
+	END};
+static const struct field group_fields[] = {
+	TEXT("title", REQUIRED, 1, 60, ""),
+	OBJECTS("cards", REQUIRED, 1, 60, card_fields, ""),
+	END};
+static const struct field fields[] = {
+	ALL_KINDS,
+	WORD("paper", OPTIONAL, paper_a4_only, ""),
+	TEXT("room", REQUIRED, 1, 60, ""),
+	OBJECTS("groups", REQUIRED, 1, 20, group_fields, ""),
+	END};
+/* clang-format on */
+
+const struct paper_kind paper_cards = {
+    .kind = "cards",
+    .what = "the answer cards of a room, grouped, to cut out. No two codes are nearer than 40 mm, centre to "
+            "centre",
+    .fields = fields,
+    .draw = cards_draw,
+    .dpi = 300,
+};

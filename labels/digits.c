@@ -8,6 +8,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "code/own-codes.h"
 #include "labels/barcode.h"
 #include "labels/hands.h"
 #include "labels/sheets.h"
@@ -127,9 +128,61 @@ static int draw_side(struct canvas *c, const json_t *d, struct side *s, struct e
 	return 0;
 }
 
-int digit_cards_draw(struct canvas *c, const json_t *document, struct error *e)
+static int digit_cards_draw(struct canvas *c, const json_t *document, struct error *e)
 {
 	struct side hands = {.feet = false}, feet = {.feet = true};
 	int r = draw_side(c, document, &hands, e);
 	return r < 0 ? r : draw_side(c, document, &feet, e);
 }
+
+/* clang-format off */
+static const struct field card_fields[] = {
+	INT("digit", REQUIRED, 1, 24, "each once. 1-5 right hand from the thumb, 6-10 left hand, 11-15 right foot from the great toe, "
+	    "16-20 left foot, 21-24 others, described"),
+	TEXT("name", REQUIRED, 1, 60, ""),
+	CODE("code", REQUIRED, OWN_DIGIT, ""),
+	END};
+static const struct field fields[] = {
+	ALL_KINDS,
+	WORD("paper", OPTIONAL, paper_a4_only, ""),
+	TEXT("room", REQUIRED, 1, 60, ""),
+	OBJECTS("cards", REQUIRED, 1, 24, card_fields, ""),
+	END};
+/* clang-format on */
+
+static int check_digit_cards(const json_t *d, struct error *e)
+{
+	unsigned seen = 0;
+	size_t i;
+	json_t *card;
+	json_array_foreach(json_object_get(d, "cards"), i, card)
+	{
+		struct own_code code;
+		struct code_fault fault;
+		const char *text = json_text(card, "code");
+		int digit = (int)json_number(card, "digit", 0);
+		if (own_code_read(text, strlen(text), &code, &fault) < 0 || code.digit != digit)
+			return error_set(
+			    e, -EINVAL,
+			    "document field 'cards[%zu].code': it is the code of another digit: give the "
+			    "code of digit %d",
+			    i, digit);
+		if (seen & 1u << digit)
+			return error_set(
+			    e, -EINVAL,
+			    "document field 'cards[%zu].digit': digit %d is there twice: give each once", i,
+			    digit);
+		seen |= 1u << digit;
+	}
+	return 0;
+}
+
+const struct paper_kind paper_digit_cards = {
+    .kind = "digit-cards",
+    .what = "one sheet a room: side 1 the hands and others 21, 22, side 2 the feet and others 23, 24. No two "
+            "codes are nearer than 40 mm, centre to centre, and no straight line runs through two of them",
+    .fields = fields,
+    .check = check_digit_cards,
+    .draw = digit_cards_draw,
+    .dpi = 300,
+};

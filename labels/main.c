@@ -28,11 +28,11 @@ static const char help[] =
     "bandtally-print --serve FOLDER                         job lines on stdin, state lines on stdout; files "
     "are\n"
     "                                                       written beneath FOLDER alone\n"
+    "bandtally-print --fields [KIND]                        the fields of each kind of document, or of one\n"
     "bandtally-print --help | --version\n"
     "\n"
-    "NAME is a CUPS queue or an ipp:// or ipps:// address. The kinds of document and their fields are listed "
-    "in\n"
-    "labels/paper.h. Exit 0: written, or the printer reports it done; 1: failed, or not done in that time; "
+    "NAME is a CUPS queue or an ipp:// or ipps:// address. Exit 0: written, or the printer reports it done; "
+    "1: failed, or not done in that time; "
     "2: wrong\n"
     "usage. 'Done' is what the printer says: the slip's own code, read by a scanner, shows that the paper is "
     "there.\n";
@@ -91,10 +91,9 @@ static int run(const struct wish *w, struct error *e)
 	json_t *document _cleanup_(json_drop) = NULL;
 	struct job j _cleanup_(job_deinit) = {0};
 	int r = read_document(&document, e);
-	enum paper_kind kind;
 	name_tell_all(document);
 	if (r == 0 && w->check)
-		return paper_check(document, &kind, e);
+		return paper_check(document, e);
 	if (r == 0)
 		r = job_make(&j, document, e);
 	if (r < 0)
@@ -105,6 +104,18 @@ static int run(const struct wish *w, struct error *e)
 	if (j.state == JOB_FAILED)
 		return error_set(e, -EIO, "%s", j.text);
 	return 0;
+}
+
+static int tell_fields(const char *kind)
+{
+	struct buf out _cleanup_(buf_free) = {0};
+	struct error e = {0};
+	if (paper_fields(kind, &out, &e) < 0) {
+		log_line("%s", e.text);
+		return EXIT_FAILED;
+	}
+	fputs(out.data, stdout);
+	return EXIT_OK;
 }
 
 static int usage(const char *what)
@@ -118,11 +129,15 @@ static int usage(const char *what)
 
 static int read_words(int count, char **words, struct wish *w)
 {
-	static const struct option options[] = {
-	    {"pdf", required_argument, NULL, 'f'},   {"printer", required_argument, NULL, 'p'},
-	    {"wait", required_argument, NULL, 'w'},  {"check", no_argument, NULL, 'c'},
-	    {"serve", required_argument, NULL, 's'}, {"help", no_argument, NULL, 'h'},
-	    {"version", no_argument, NULL, 'v'},     {0}};
+	static const struct option options[] = {{"pdf", required_argument, NULL, 'f'},
+	                                        {"printer", required_argument, NULL, 'p'},
+	                                        {"wait", required_argument, NULL, 'w'},
+	                                        {"check", no_argument, NULL, 'c'},
+	                                        {"serve", required_argument, NULL, 's'},
+	                                        {"fields", no_argument, NULL, 'l'},
+	                                        {"help", no_argument, NULL, 'h'},
+	                                        {"version", no_argument, NULL, 'v'},
+	                                        {0}};
 	char *end;
 	long wait_s;
 	for (int o; (o = getopt_long(count, words, "", options, NULL)) != -1;) {
@@ -145,6 +160,10 @@ static int read_words(int count, char **words, struct wish *w)
 		case 's':
 			w->serve = optarg;
 			break;
+		case 'l':
+			if (optind + 1 < count)
+				return usage("--fields takes one kind");
+			exit(tell_fields(words[optind]));
 		case 'h':
 			fputs(help, stdout);
 			exit(EXIT_OK);

@@ -3,6 +3,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "code/own-codes.h"
 #include "labels/barcode.h"
 #include "labels/sheets.h"
 
@@ -113,7 +114,7 @@ static int draw_item(struct canvas *c, const struct label *l, const json_t *item
 	return r;
 }
 
-int pack_labels_draw(struct canvas *c, const json_t *document, struct error *e)
+static int pack_labels_draw(struct canvas *c, const json_t *document, struct error *e)
 {
 	const json_t *size = json_object_get(document, "label");
 	struct label l = {.width_mm = (double)json_number(size, "width_mm", 57),
@@ -129,3 +130,57 @@ int pack_labels_draw(struct canvas *c, const json_t *document, struct error *e)
 	}
 	return 0;
 }
+
+static const char *const shape_words[] = {"square", "rectangle", NULL};
+
+/* clang-format off */
+static const struct field label_fields[] = {
+	INT("width_mm", REQUIRED, 20, 120, ""),
+	INT("height_mm", REQUIRED, 12, 120, ""),
+	END};
+static const struct field item_fields[] = {
+	TEXT("line", REQUIRED, 1, 60, "a text that does not fit at 1.6 mm refuses the document"),
+	TEXT("lot", OPTIONAL, 1, 20, ""),
+	TEXT("expiry", OPTIONAL, 1, 20, ""),
+	TEXT("number", REQUIRED, 1, 20, "as people read it"),
+	CODE("pack", OPTIONAL, OWN_ITEM, "role P: prints the label PACK; at least one of the two"),
+	CODE("bag", OPTIONAL, OWN_ITEM, "role R: prints the label PAPER OR RETURN BAG"),
+	END};
+static const struct field fields[] = {
+	ALL_KINDS,
+	OBJECT("label", OPTIONAL, label_fields, "size of one label; left out: 57 x 32"),
+	WORD("shape", OPTIONAL, shape_words, "GS1 DataMatrix 16 x 16, as where it is left out, or 12 x 26"),
+	OBJECTS("items", REQUIRED, 1, 1000, item_fields, ""),
+	END};
+/* clang-format on */
+
+static int check_label_items(const json_t *d, struct error *e)
+{
+	size_t i;
+	json_t *item;
+	json_array_foreach(json_object_get(d, "items"), i, item)
+	{
+		const char *pack = json_text(item, "pack"), *bag = json_text(item, "bag");
+		if (!*pack && !*bag)
+			return error_set(
+			    e, -EINVAL,
+			    "document field 'items[%zu]': it has no code: give 'pack', 'bag' or both", i);
+		if ((*pack && *pack != 'P') || (*bag && *bag != 'R'))
+			return error_set(
+			    e, -EINVAL,
+			    "document field 'items[%zu]': the role letter of a code is not that of its "
+			    "label: give P for 'pack' and R for 'bag'",
+			    i);
+	}
+	return 0;
+}
+
+const struct paper_kind paper_pack_labels = {
+    .kind = "pack-labels",
+    .what = "labels that stores stick on packs that bear no code of their own: two an item, in order. GS1 "
+            "DataMatrix (91) + code, X = 3 dots at 203 dpi (0.375 mm), 4 at 300 (0.339), 9 at 600 (0.381)",
+    .fields = fields,
+    .check = check_label_items,
+    .draw = pack_labels_draw,
+    .dpi = 203,
+};

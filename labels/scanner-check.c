@@ -3,6 +3,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "code/own-codes.h"
 #include "labels/barcode.h"
 #include "labels/paper.h"
 #include "labels/sheets.h"
@@ -90,7 +91,7 @@ static void head(struct canvas *c, const json_t *d)
 	            "the next. Reading this sheet says nothing about the print quality of other codes.");
 }
 
-int scanner_check_draw(struct canvas *c, const json_t *document, struct error *e)
+static int scanner_check_draw(struct canvas *c, const json_t *document, struct error *e)
 {
 	static const struct words start = {"", "Begin", "the station listens to this scanner"};
 	static const struct words middle = {"", "End, for a scanner of bars only",
@@ -108,3 +109,21 @@ int scanner_check_draw(struct canvas *c, const json_t *document, struct error *e
 	}
 	return r < 0 ? r : draw_row(c, row, SYMBOL_CODE_128, json_text(document, "end"), &end, e);
 }
+
+/* clang-format off */
+static const struct field fields[] = {
+	ALL_KINDS,
+	WORD("paper", OPTIONAL, paper_a4_only, ""),
+	CODE("start", REQUIRED, OWN_SCANNER_CHECK, ""),
+	CODE("end", REQUIRED, OWN_SCANNER_CHECK, ""),
+	END};
+/* clang-format on */
+
+const struct paper_kind paper_scanner_check = {
+    .kind = "scanner-check",
+    .what = "one sheet: scanned once from top to bottom it teaches a station how one scanner sends. Between "
+            "the two codes stand the eight samples of labels/paper.h",
+    .fields = fields,
+    .draw = scanner_check_draw,
+    .dpi = 300,
+};

@@ -189,3 +189,55 @@ int schema_check(const json_t *object, const struct field *fields, struct error 
 {
 	return check_object(object, fields, "", e);
 }
+
+/* "text 1-60", "[object] 1-24": what may stand there, in few words. */
+static void type_words(const struct field *f, char *out, size_t size)
+{
+	size_t used = 0;
+	switch (f->type) {
+	case FIELD_TEXT:
+	case FIELD_JWS:
+		snprintf(out, size, "text %d-%d", f->min, f->max);
+		return;
+	case FIELD_TIME:
+		snprintf(out, size, "time");
+		return;
+	case FIELD_CODE:
+		snprintf(out, size, "code");
+		return;
+	case FIELD_INT:
+		snprintf(out, size, "int %d-%d", f->min, f->max);
+		return;
+	case FIELD_BOOL:
+		snprintf(out, size, "bool");
+		return;
+	case FIELD_OBJECT:
+		snprintf(out, size, "object");
+		return;
+	case FIELD_TEXTS:
+		snprintf(out, size, "[text 1-%d] %d-%d", f->each, f->min, f->max);
+		return;
+	case FIELD_OBJECTS:
+		snprintf(out, size, "[object] %d-%d", f->min, f->max);
+		return;
+	case FIELD_WORD:
+		for (const char *const *w = f->words; *w && used < size; w++)
+			used += (size_t)snprintf(out + used, size - used, "%s%s", used ? " or " : "", *w);
+		return;
+	}
+}
+
+int schema_tell(const struct field *fields, int depth, struct buf *out)
+{
+	int r = 0;
+	for (const struct field *f = fields; f->name && r == 0; f++) {
+		char type[120] = "", name[40];
+		type_words(f, type, sizeof type);
+		snprintf(name, sizeof name, "%s%s", f->name, f->required ? " *" : "");
+		r = buf_printf(out, "%*s%-*s %-*s%s%s\n", depth * 2, "", 24 - depth * 2, name,
+		               *f->says ? 18 : 0, type, *f->says ? "  " : "", f->says);
+		if (r == 0 && f->fields)
+			r = schema_tell(f->fields, depth + 1, out);
+	}
+	return r;
+}

@@ -1,17 +1,43 @@
-/* One function a kind of document. Each draws a document that has passed paper_check() onto a fresh canvas
- * and returns 0, or -EINVAL with one sentence where it cannot be drawn whole. */
+/* The kinds of document, one const struct each, exported by the file that draws it. A further kind is a file, its struct,
+ * and its name in PAPERS below. */
 #ifndef BANDTALLY_LABELS_SHEETS_H
 #define BANDTALLY_LABELS_SHEETS_H
 
 #include "base/json.h"
 #include "labels/canvas.h"
+#include "labels/schema.h"
+
+struct paper_kind {
+	const char *kind; /* what the document's field 'kind' says */
+	const char *what; /* what paper it is, in one sentence of the contract */
+	const struct field *fields;
+	/* What one field says of another: 0, or -EINVAL with one sentence. NULL: nothing. */
+	int (*check)(const json_t *document, struct error *e);
+	/* Draws a document that has passed both onto a fresh canvas: 0, or -EINVAL with one sentence where it cannot be
+	 * drawn whole. */
+	int (*draw)(struct canvas *c, const json_t *document, struct error *e);
+	int dpi; /* of its printer, where the document does not say; a roll's is 203 */
+};
+
+#define PAPERS(X) X(slip) X(discrepancy) X(pack_labels) X(badges) X(digit_cards) X(cards) X(scanner_check)
+#define X(name) extern const struct paper_kind paper_##name;
+PAPERS(X)
+#undef X
 
 int slip_draw(struct canvas *c, const json_t *document, struct error *e); /* slip and discrepancy */
-int pack_labels_draw(struct canvas *c, const json_t *document, struct error *e);
-int badges_draw(struct canvas *c, const json_t *document, struct error *e);
-int digit_cards_draw(struct canvas *c, const json_t *document, struct error *e);
-int cards_draw(struct canvas *c, const json_t *document, struct error *e);
-int scanner_check_draw(struct canvas *c, const json_t *document, struct error *e);
+
+/* What a document of each kind has. */
+/* clang-format off */
+#define ALL_KINDS \
+	INT("v", REQUIRED, 1, 1, "the form of these tables"), \
+	TEXT("kind", REQUIRED, 1, 20, "the kind, as it stands at the head of this table"), \
+	FIELD("time", TIME, REQUIRED, .says = "when the document was written (RFC 3339): the creation date of the PDF, so that " \
+	      "the same document is the same file"), \
+	TEXT("site", REQUIRED, 1, 60, "hospital, unit"), \
+	INT("dpi", OPTIONAL, 203, 600, "203, 300 or 600: dots of the printer, for whole-dot bars; left out: 203 for roll80 and " \
+	    "pack-labels, else 300")
+/* clang-format on */
+extern const char *const paper_a4_only[]; /* {"a4", NULL} */
 
 #define A4_WIDTH_MM 210.0
 #define A4_HEIGHT_MM 297.0

@@ -1,4 +1,4 @@
-/* The document of a slip: what the events of one case say, in the form that labels/paper.h states.
+/* The document of a slip: what the events of one case say, in the form that labels/slip-fields.c states.
  *
  * Nothing here signs: the document comes without its "jws", and beside it what the station's key is to sign.
  * The same values give the same document: all that a further copy says otherwise is its number, when it was made and in

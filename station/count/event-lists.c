@@ -120,8 +120,9 @@ const char *event_list_name(enum event_list list, int64_t number)
 
 int event_list_number(enum event_list list, const char *name)
 {
+	const char *const *names = lists[list].names;
 	for (int i = 1; i < lists[list].count; i++)
-		if (strcmp(lists[list].names[i], name) == 0)
+		if (names[i][0] == name[0] && strcmp(names[i], name) == 0)
 			return i;
 	return -EINVAL;
 }

@@ -3,11 +3,14 @@
 #include <limits.h>
 
 #include "base/clock.h"
+#include "base/eight.h"
 #include "base/json.h"
 #include "record/event-text.h"
 
 /* clang-format off */
-#define NAME(text) .name = (text), .key = "\"" text "\":", .length = sizeof(text) - 1
+#define NAME(text) \
+	.name = (text), .key = "\"" text "\":", .length = sizeof(text) - 1, .head = EIGHT_OF(text "\":"), \
+	.mask = EIGHT_MASK(text "\":")
 #define LIES(type, member) .at = offsetof(type, member), .size = sizeof(((type *)0)->member)
 #define NUMBER(type, text, member, least, most) \
 	{NAME(text), .form = FORM_NUMBER, LIES(type, member), .low = (least), .high = (most)}

@@ -10,6 +10,7 @@
 
 #include <stddef.h>
 #include <stdint.h>
+#include <string.h>
 
 #include "count/event.h"
 
@@ -30,6 +31,8 @@ enum form {
 struct field {
 	const char *name;
 	const char *key; /* as it is written: the name in quotes, and a colon */
+	uint64_t head,
+	    mask; /* of the key behind its first quote: event_text_head(), FIELD_HEAD(); how much of it that is */
 	uint8_t length;  /* of the name */
 	uint8_t form;    /* enum form */
 	uint8_t list;    /* FORM_ENUM: enum event_list */
@@ -57,6 +60,21 @@ static inline enum event_list field_list(const struct field *f, uint32_t fields)
 static inline int field_is_of(const struct field *f, uint32_t fields)
 {
 	return !f->only || f->only & fields;
+}
+
+/* Puts a number where the field lies; nowhere, where it has no place (the format's version). */
+static inline void field_put(void *out, const struct field *f, int64_t n)
+{
+	int16_t n2 = (int16_t)n;
+	int32_t n4 = (int32_t)n;
+	if (f->size == 1)
+		*(uint8_t *)out = (uint8_t)n;
+	else if (f->size == 2)
+		memcpy(out, &n2, sizeof n2);
+	else if (f->size == 4)
+		memcpy(out, &n4, sizeof n4);
+	else if (f->size == 8)
+		memcpy(out, &n, sizeof n);
 }
 
 #endif

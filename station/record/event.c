@@ -25,27 +25,13 @@ static void is_bad(struct reader *r, const struct field *f)
 	r->bad_in = r->part_of;
 }
 
-static void put_number(void *out, const struct field *f, int64_t n)
-{
-	int16_t n2 = (int16_t)n;
-	int32_t n4 = (int32_t)n;
-	if (f->size == 1)
-		*(uint8_t *)out = (uint8_t)n;
-	else if (f->size == 2)
-		memcpy(out, &n2, sizeof n2);
-	else if (f->size == 4)
-		memcpy(out, &n4, sizeof n4);
-	else
-		memcpy(out, &n, sizeof n);
-}
-
 static void read_number(struct reader *r, const json_t *v, const struct field *f, void *out)
 {
 	int64_t n = json_integer_value(v);
 	if (!json_is_integer(v) || n < f->low || n > f->high)
 		is_bad(r, f);
 	else
-		put_number(out, f, n);
+		field_put(out, f, n);
 }
 
 static void read_enum(struct reader *r, const json_t *v, const struct field *f, void *out)
@@ -57,7 +43,7 @@ static void read_enum(struct reader *r, const json_t *v, const struct field *f, 
 	else if (n < 0)
 		is_bad(r, f);
 	else
-		put_number(out, f, n);
+		field_put(out, f, n);
 }
 
 static void read_text(struct reader *r, const json_t *v, const struct field *f, char *out)
@@ -76,7 +62,7 @@ static void read_name(struct reader *r, const json_t *v, const struct field *f, 
 	if (n < 0)
 		is_bad(r, f);
 	else
-		put_number(out, f, n);
+		field_put(out, f, n);
 }
 
 static void read_codes(struct reader *r, const json_t *v, const struct field *f, char (*out)[LINE_CODE_MAX])

@@ -3,6 +3,7 @@
 #include <errno.h>
 #include <inttypes.h>
 #include <pthread.h>
+#include <stdatomic.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
@@ -11,11 +12,11 @@
 #include "record/event.h"
 #include "record/store-internal.h"
 
-#define PARTS_MAX 8
-#define PART_EVENTS 20000 /* fewer are not worth a thread */
+#define THREADS_MAX 8
+#define PART_EVENTS 20000 /* few enough that no thread is done long before the others */
+#define PARTS_MAX 1000
 
 struct part {
-	struct record *r; /* a handle of its own, but for the first */
 	int64_t from, to; /* the last goes to the end, whatever stands there */
 	int last;
 	struct chain chain;
@@ -25,26 +26,69 @@ struct part {
 	struct marks marks;
 	int result;
 	struct error error;
+};
+
+/* Whoever has time takes the next part. */
+struct parts {
+	struct part *list;
+	int count;
+	atomic_int next;
+};
+
+struct looker {
+	struct parts *parts;
+	struct part *p;   /* that is being gone through */
+	struct record *r; /* a handle of its own, but for the first */
+	struct buf again;
 	pthread_t thread;
+};
+
+/* What stands in a row. */
+struct row {
+	int64_t seq;
+	int case_no;
+	const char *kind, *text, *key;
+	size_t size; /* of the text */
+	const void *hash;
+	int hash_size;
 };
 
 /* Where its hash holds all the same, it stands as it was written, by a version that did not read it back. */
 static const char unreadable[] = "its text cannot be read";
 
+/* Where there is none, as somebody may have made the file, it is one that no event has. NULL: out of memory. */
+static const char *text_in(sqlite3_value *v)
+{
+	const char *text = (const char *)sqlite3_value_text(v);
+	int type = text ? 0 : sqlite3_value_type(v);
+	return type == SQLITE_NULL || type == SQLITE_BLOB ? "\001" : text;
+}
+
+/* 0, or -ENOMEM. */
+static int read_row(sqlite3_value **columns, struct row *row)
+{
+	row->seq = sqlite3_value_int64(columns[0]);
+	row->case_no = sqlite3_value_int(columns[1]);
+	row->kind = text_in(columns[2]);
+	row->text = text_in(columns[3]);
+	row->size = (size_t)sqlite3_value_bytes(columns[3]);
+	row->hash = sqlite3_value_blob(columns[4]);
+	row->hash_size = sqlite3_value_bytes(columns[4]);
+	row->key = text_in(columns[5]);
+	return row->kind && row->text && row->key ? 0 : -ENOMEM;
+}
+
 /* The text must be what this program would write for what it says, and the columns must say the same. */
-static const char *row_fault(sqlite3_stmt *s, int64_t seq, struct event *ev, struct buf *again)
+static const char *row_fault(const struct row *row, int64_t seq, struct event *ev, struct buf *again)
 {
 	char room[24];
-	const char *text = (const char *)sqlite3_column_text(s, 3);
-	size_t size = (size_t)sqlite3_column_bytes(s, 3);
-	if (sqlite3_column_int64(s, 0) != seq)
+	if (row->seq != seq)
 		return "its number does not follow the one before";
-	int n = event_read_exactly(ev, text ? text : "", size, again, NULL);
+	int n = event_read_exactly(ev, row->text, row->size, again, NULL);
 	if (n < 0)
 		return n == -EILSEQ ? "its text is not in canonical form" : unreadable;
-	if (ev->seq != seq || ev->case_no != sqlite3_column_int(s, 1) ||
-	    strcmp(event_name(ev->kind), (const char *)sqlite3_column_text(s, 2)) != 0 ||
-	    strcmp(event_key(ev, room), (const char *)sqlite3_column_text(s, 5)) != 0)
+	if (ev->seq != seq || ev->case_no != row->case_no || strcmp(event_name(ev->kind), row->kind) != 0 ||
+	    strcmp(event_key(ev, room), row->key) != 0)
 		return "its columns do not agree with its text";
 	return NULL;
 }
@@ -84,16 +128,13 @@ static int is_wrong(struct part *p, int64_t seq, const char *fault)
 	                 seq, fault);
 }
 
-static int take_row(struct part *p, sqlite3_stmt *s, struct chain_run *run, struct buf *again)
+static int take_row(struct part *p, const struct row *row, struct buf *again)
 {
 	struct event ev;
 	int64_t seq = p->from + p->events;
-	const char *fault = row_fault(s, seq, &ev, again);
-	if (chain_run_add(run, &p->chain, (const char *)sqlite3_column_text(s, 3),
-	                  (size_t)sqlite3_column_bytes(s, 3)) < 0)
-		fault = "its hash could not be made: the computer's library failed";
-	int holds = sqlite3_column_bytes(s, 4) == CHAIN_BYTES &&
-	            memcmp(sqlite3_column_blob(s, 4), p->chain.hash, CHAIN_BYTES) == 0;
+	const char *fault = row_fault(row, seq, &ev, again);
+	chain_run_add(&p->chain, row->text, row->size);
+	int holds = row->hash_size == CHAIN_BYTES && memcmp(row->hash, p->chain.hash, CHAIN_BYTES) == 0;
 	if (!fault && !holds)
 		fault = "its hash does not follow from its text and the hash before";
 	if (fault && !(fault == unreadable && holds))
@@ -106,74 +147,95 @@ static int take_row(struct part *p, sqlite3_stmt *s, struct chain_run *run, stru
 	return 0;
 }
 
-static int go_through(struct part *p, sqlite3_stmt *s, struct chain_run *run)
+/* looked_at(): SQLite hands the columns over together, which takes half of what asking it for each of them would. 1 where
+ * the part ends. */
+static void look_at_row(sqlite3_context *context, int n, sqlite3_value **columns)
 {
-	_cleanup_(buf_free) struct buf again = {0};
-	int n = 0, code = SQLITE_ROW;
-	sqlite3_bind_int64(s, 1, p->from);
-	sqlite3_bind_int64(s, 2, p->last ? INT64_MAX : p->to);
-	while (n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW)
-		n = take_row(p, s, run, &again);
-	if (n == 0 && code != SQLITE_DONE)
-		return store_fault(p->r, code, "read the record", &p->error);
-	if (n == 0 && !p->last && p->events != p->to - p->from + 1)
-		return is_wrong(p, p->from + p->events, "its number does not follow the one before");
-	return n;
+	(void)n;
+	struct looker *l = sqlite3_user_data(context);
+	struct part *p = l->p;
+	struct row row;
+	p->result = read_row(columns, &row);
+	if (p->result == 0)
+		p->result = take_row(p, &row, &l->again);
+	sqlite3_result_int(context, p->result < 0 || (!p->last && p->events == p->to - p->from + 1));
 }
 
-static void *run_part(void *context)
+static int go_through(struct part *p, struct looker *l, sqlite3_stmt *s)
 {
-	struct part *p = context;
-	sqlite3_stmt *s = NULL;
-	struct chain_run *run = chain_run_new();
-	int code = sqlite3_prepare_v2(p->r->db,
-	                              "SELECT seq,case_no,kind,payload,hash,key FROM event "
-	                              "WHERE seq BETWEEN ? AND ? ORDER BY seq",
-	                              -1, &s, NULL);
-	p->result = !run                ? -ENOMEM
-	            : code != SQLITE_OK ? store_fault(p->r, code, "read the record", &p->error)
-	                                : go_through(p, s, run);
+	int n = p->from > 1 ? record_hash_at(l->r, p->from - 1, &p->chain) : 0;
+	if (n < 0)
+		return error_set(&p->error, n, "cannot read the record: %s: check the file", strerror(-n));
+	l->p = p;
+	sqlite3_bind_int64(s, 1, p->from);
+	int code = p->from > p->to && !p->last ? SQLITE_ROW : sqlite3_step(s);
 	if (p->result == -ENOMEM)
-		error_set(&p->error, -ENOMEM, "cannot look through the record: out of memory: try again");
-	sqlite3_finalize(s);
-	chain_run_free(run);
+		return error_set(&p->error, p->result,
+		                 "cannot look through the record: out of memory: try again");
+	if (p->result == 0 && code != SQLITE_DONE && code != SQLITE_ROW)
+		return store_fault(l->r, code, "read the record", &p->error);
+	if (p->result == 0 && code == SQLITE_DONE && !p->last)
+		return is_wrong(p, p->from + p->events, "its number does not follow the one before");
+	return p->result;
+}
+
+static int prepare(struct looker *l, sqlite3_stmt **s, struct error *e)
+{
+	int code = sqlite3_create_function(l->r->db, "looked_at", 6, SQLITE_UTF8, l, look_at_row, NULL, NULL);
+	return code != SQLITE_OK
+	           ? store_fault(l->r, code, "read the record", e)
+	           : store_prepare(l->r, s,
+	                           "SELECT 1 FROM event WHERE seq >= ? AND "
+	                           "looked_at(seq, case_no, kind, payload, hash, key) ORDER BY seq",
+	                           e);
+}
+
+static void *look(void *context)
+{
+	struct looker *l = context;
+	struct parts *all = l->parts;
+	for (int i; (i = atomic_fetch_add(&all->next, 1)) < all->count;) {
+		struct part *p = &all->list[i];
+		sqlite3_stmt *s = NULL;
+		p->result = prepare(l, &s, &p->error);
+		if (p->result == 0)
+			p->result = go_through(p, l, s);
+		sqlite3_finalize(s);
+	}
 	return NULL;
 }
 
-static int as_many_as_are_worth_it(int64_t events)
+static int threads_for(int parts)
 {
-	int64_t n = events / PART_EVENTS, processors = sysconf(_SC_NPROCESSORS_ONLN);
-	n = n < processors ? n : processors;
-	return n < 1 ? 1 : n > PARTS_MAX ? PARTS_MAX : (int)n;
+	long n = sysconf(_SC_NPROCESSORS_ONLN);
+	n = n < parts ? n : parts;
+	return n < 1 ? 1 : n > THREADS_MAX ? THREADS_MAX : (int)n;
 }
 
-/* How many parts there are: one, where the file cannot be opened again. */
-static int begin_parts(struct record *r, struct part *parts, int n, int64_t end)
+/* Where the file cannot be opened again, or no thread is to be had, fewer do it all. */
+static void look_at_all(struct record *r, struct parts *all)
 {
 	const char *file = sqlite3_db_filename(r->db, "main");
-	for (int i = 0; i < n; i++) {
-		struct part *p = &parts[i];
-		*p = (struct part){
-		    .r = r, .from = 1 + end * i / n, .to = end * (i + 1) / n, .last = i == n - 1};
-		if (i && (record_open_copy(&p->r, file, NULL) < 0 ||
-		          record_hash_at(p->r, p->from - 1, &p->chain) < 0)) {
-			parts[0].last = 1;
-			return 1;
+	struct looker list[THREADS_MAX] = {{.parts = all, .r = r}};
+	int n = 1, wanted = threads_for(all->count);
+	for (; n < wanted; n++) {
+		struct looker *l = &list[n];
+		l->parts = all;
+		if (record_open_copy(&l->r, file, NULL) < 0)
+			break;
+		if (pthread_create(&l->thread, NULL, look, l) != 0) {
+			record_close(l->r);
+			break;
 		}
 	}
-	return n;
-}
-
-static void run_parts(struct part *parts, int n)
-{
-	int started = 1;
-	while (started < n && pthread_create(&parts[started].thread, NULL, run_part, &parts[started]) == 0)
-		started++;
-	run_part(&parts[0]);
-	for (int i = started; i < n; i++)
-		run_part(&parts[i]);
-	for (int i = 1; i < started; i++)
-		pthread_join(parts[i].thread, NULL);
+	look(&list[0]);
+	for (int i = 0; i < n; i++) {
+		if (i) {
+			pthread_join(list[i].thread, NULL);
+			record_close(list[i].r);
+		}
+		buf_free(&list[i].again);
+	}
 }
 
 static int add_marks(struct marks *all, struct marks *more)
@@ -191,13 +253,13 @@ static int add_marks(struct marks *all, struct marks *more)
 }
 
 /* The first fault, in the order of the events; what stands behind it was not asked for. */
-static int gather(struct part *parts, int n, int64_t *events, struct chain *chain, struct marks *marks,
+static int gather(struct parts *all, int64_t *events, struct chain *chain, struct marks *marks,
                   struct error *e)
 {
 	int result = 0, n_unreadable = 0;
 	int64_t first = 0;
-	for (int i = 0; i < n && result == 0; i++) {
-		struct part *p = &parts[i];
+	for (int i = 0; i < all->count && result == 0; i++) {
+		struct part *p = &all->list[i];
 		*events += p->events;
 		*chain = p->chain;
 		first = n_unreadable ? first : p->first_unreadable;
@@ -224,18 +286,19 @@ int chain_parts(struct record *r, int parts, int64_t *events, struct chain *chai
 	if (end < 0)
 		return error_set(e, (int)end, "cannot read the record: %s: check the file",
 		                 strerror((int)-end));
-	int n = parts ? parts : as_many_as_are_worth_it(end);
-	struct part *all = calloc((size_t)n, sizeof *all);
-	if (!all)
+	int n = parts ? parts : end / PART_EVENTS < PARTS_MAX ? (int)(end / PART_EVENTS) + 1 : PARTS_MAX;
+	struct parts all = {.list = calloc((size_t)n, sizeof *all.list), .count = n};
+	if (!all.list)
 		return error_set(e, -ENOMEM, "cannot look through the record: out of memory: try again");
-	int used = begin_parts(r, all, n, end);
-	run_parts(all, used);
-	int result = gather(all, used, events, chain, marks, e);
 	for (int i = 0; i < n; i++) {
-		free(all[i].marks.list);
-		if (i)
-			record_close(all[i].r == r ? NULL : all[i].r);
+		all.list[i].from = 1 + end / n * i;
+		all.list[i].to = end / n * (i + 1);
 	}
-	free(all);
+	all.list[n - 1].last = 1;
+	look_at_all(r, &all);
+	int result = gather(&all, events, chain, marks, e);
+	for (int i = 0; i < n; i++)
+		free(all.list[i].marks.list);
+	free(all.list);
 	return result;
 }

@@ -16,11 +16,8 @@ struct chain {
 };
 
 void chain_add(struct chain *c, const char *text, size_t size);
-/* The same for whole records, one event after the other, by the processor's own instructions where it has them. */
-struct chain_run;
-struct chain_run *chain_run_new(void);      /* NULL: out of memory */
-void chain_run_free(struct chain_run *run); /* NULL is fine */
-int chain_run_add(struct chain_run *run, struct chain *c, const char *text, size_t size); /* 0 or -EIO */
+/* The same for whole records, by the processor's own instructions where it has them. */
+void chain_run_add(struct chain *c, const char *text, size_t size);
 
 void chain_hex(const struct chain *c, char out[2 * CHAIN_BYTES + 1]);
 

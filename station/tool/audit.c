@@ -2,6 +2,7 @@
 #include <errno.h>
 #include <inttypes.h>
 #include <limits.h>
+#include <pthread.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -91,15 +92,26 @@ int audit_keys(struct keys *keys, const struct words *w, const char *record, cha
 	return n < 0 ? n : 1;
 }
 
-/* What a start would do with it: each event may be as it was written, and yet not fit. */
-static int follow(struct record *r, struct error *e)
+/* What a start would do with it: each event may be as it was written, and yet not fit. It is followed while the chain is
+ * looked at, by a handle of its own. */
+struct following {
+	struct record *r;
+	pthread_t thread;
+	int runs;
+	int result;
+	struct error e;
+};
+
+static void *follow(void *context)
 {
+	struct following *f = context;
 	char words[300];
 	struct station *st = calloc(1, sizeof *st);
-	int n = st ? record_load(r, st, e)
-	           : error_set(e, -ENOMEM, "cannot follow the record: out of memory: try again");
-	if (n == 0 && station_unfollowed_words(st, UNFOLLOWED_ALL, words, sizeof words))
-		n = error_set(e, -EUCLEAN,
+	f->result = st ? record_load(f->r, st, &f->e)
+	               : error_set(&f->e, -ENOMEM, "cannot follow the record: out of memory: try again");
+	if (f->result == 0 && station_unfollowed_words(st, UNFOLLOWED_ALL, words, sizeof words))
+		f->result =
+		    error_set(&f->e, -EUCLEAN,
 		              "%s: nothing was changed since it was written: make good what it was to do, "
 		              "then 'bandtally "
 		              "audit settle'",
@@ -107,7 +119,24 @@ static int follow(struct record *r, struct error *e)
 	if (st)
 		station_deinit(st);
 	free(st);
-	return n;
+	return NULL;
+}
+
+static void follow_begin(struct following *f, const char *file)
+{
+	f->result = record_open_copy(&f->r, file, &f->e);
+	if (f->result < 0)
+		return;
+	f->runs = pthread_create(&f->thread, NULL, follow, f) == 0;
+	if (!f->runs)
+		follow(f);
+}
+
+static void follow_end(struct following *f)
+{
+	if (f->runs)
+		pthread_join(f->thread, NULL);
+	record_close(f->r);
 }
 
 static void say_found(void *context, const char *what)
@@ -152,15 +181,14 @@ static int verify_head(struct record *r, const char *file, struct error *e)
 }
 
 /* Everything that is looked at besides the chain; how many things are not as they should be, or negative errno. */
-static int verify_rest(struct record *r, const struct words *w, const struct keys *keys, struct error *e)
+static int verify_rest(struct record *r, const struct words *w, const struct keys *keys,
+                       const struct following *f, struct error *e)
 {
-	struct error lost = {0};
 	const char *slips = words_value(w, audit_options, "slips");
 	int n = verify_head(r, words_value(w, audit_options, "head"), e), bad = n;
 	if (n < 0)
 		return n;
-	n = follow(r, &lost);
-	if (n < 0 && client_fail(&lost))
+	if (f->result < 0 && client_fail(&f->e))
 		bad++;
 	if (!slips)
 		return bad;
@@ -177,20 +205,24 @@ static int audit_verify(const struct words *w)
 	char path[PATH_MAX], from[PATH_MAX];
 	static struct keys keys;
 	struct verified v = {0};
+	struct following f = {0};
 	struct verify_how how = {.each_seal = words_given(w, audit_options, "each-seal"),
 	                         .indexes = words_given(w, audit_options, "indexes"),
 	                         .found = say_found};
 	int held, n = audit_record(&r, words_value(w, audit_options, "file"), path, &held, &e);
 	int known = n == 0 ? audit_keys(&keys, w, path, from, &e) : n;
 	how.keys = known > 0 ? &keys : NULL;
+	if (known >= 0)
+		follow_begin(&f, path);
 	n = known < 0 ? known : record_verify_all(r, &how, &v, &e);
+	follow_end(&f);
 	int bad = v.found + (n < 0);
 	if (n == -EBADMSG) { /* everything else can be looked at */
 		client_fail(&e);
 		n = 0;
 	}
 	if (n == 0) {
-		int more = verify_rest(r, w, how.keys, &e);
+		int more = verify_rest(r, w, how.keys, &f, &e);
 		n = more < 0 ? more : 0;
 		bad += more;
 	}

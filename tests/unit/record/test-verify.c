@@ -124,11 +124,43 @@ static void the_first_fault_is_told(void **state)
 	is_the_same_in_parts(-EUCLEAN);
 }
 
+/* A file that lets a column have no value, or another type, was made by somebody else. */
+static void a_column_that_is_no_text_is_a_fault(void **state)
+{
+	static const char *const made[] = {"kind = NULL", "key = NULL",    "payload = NULL",
+	                                   "hash = NULL", "payload = 1.5", "payload = zeroblob(0)"};
+	(void)state;
+	change("PRAGMA writable_schema = ON;"
+	       " UPDATE sqlite_master SET sql = replace(replace(sql, 'NOT NULL', ''), 'STRICT', '')"
+	       " WHERE name = 'event' AND %lld",
+	       1);
+	for (int i = 0; i < (int)(sizeof made / sizeof *made); i++) {
+		char sql[100], words[40];
+		snprintf(sql, sizeof sql, "UPDATE event SET %s WHERE seq = %%lld", made[i]);
+		snprintf(words, sizeof words, "event %d:", 100 - i);
+		change(sql, 100 - i);
+		is_the_same_in_parts(-EUCLEAN);
+		if (!strstr(in_parts(3).words, words))
+			fail_msg("%s: %s", made[i], in_parts(3).words);
+	}
+}
+
+/* A number that nobody reaches says nothing of how many there are. */
+static void a_number_far_away_is_a_gap(void **state)
+{
+	(void)state;
+	change("UPDATE event SET seq = 9223372036854775807 WHERE seq = %lld", in_parts(1).v.events);
+	is_the_same_in_parts(-EUCLEAN);
+	assert_int_equal(in_parts(0).result, -EUCLEAN);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test_setup_teardown(a_whole_record_is_the_same, set_up, tear_down),
 	    cmocka_unit_test_setup_teardown(the_first_fault_is_told, set_up, tear_down),
+	    cmocka_unit_test_setup_teardown(a_column_that_is_no_text_is_a_fault, set_up, tear_down),
+	    cmocka_unit_test_setup_teardown(a_number_far_away_is_a_gap, set_up, tear_down),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -80,21 +80,8 @@ static int cannot_use(const char *path, int n, struct error *e)
 	                 path, n == -EUCLEAN ? "it is no key" : strerror(-n));
 }
 
-int seal_look(const char *path, char kid[KEY_TEXT_MAX], unsigned *state, struct error *e)
-{
-	unsigned char seed[crypto_sign_SEEDBYTES];
-	struct seal s = {0};
-	int n = sodium_init() < 0 ? -ENOMEM : read_seed(path, seed, &s.state);
-	if (n == 0)
-		n = take_seed(&s, seed);
-	*state = s.state;
-	memcpy(kid, s.key.kid, KEY_TEXT_MAX);
-	sodium_memzero(seed, sizeof seed);
-	sodium_memzero(&s, sizeof s);
-	return n < 0 ? cannot_use(path, n, e) : 0;
-}
-
-int seal_open(struct seal **out, const char *folder, struct error *e)
+static int seal_of(struct seal **out, const char *folder,
+                   int (*find)(const char *path, unsigned char *seed, unsigned *state), struct error *e)
 {
 	char path[PATH_MAX];
 	unsigned char seed[crypto_sign_SEEDBYTES];
@@ -104,7 +91,7 @@ int seal_open(struct seal **out, const char *folder, struct error *e)
 		return error_set(e, -ENOMEM, "cannot prepare the signature: out of memory: try again");
 	}
 	snprintf(path, sizeof path, "%.3800s/" SEAL_FILE, folder);
-	int n = find_seed(path, seed, &s->state);
+	int n = find(path, seed, &s->state);
 	if (n == 0)
 		n = take_seed(s, seed);
 	sodium_memzero(seed, sizeof seed);
@@ -114,6 +101,16 @@ int seal_open(struct seal **out, const char *folder, struct error *e)
 	}
 	*out = s;
 	return 0;
+}
+
+int seal_open(struct seal **out, const char *folder, struct error *e)
+{
+	return seal_of(out, folder, find_seed, e);
+}
+
+int seal_open_still(struct seal **out, const char *folder, struct error *e)
+{
+	return seal_of(out, folder, read_seed, e);
 }
 
 void seal_close(struct seal *s)

@@ -23,9 +23,8 @@ struct seal;
  * What was found is told by seal_state(); nothing is told to anybody here. 0, or a negative errno with `e`. */
 int seal_open(struct seal **out, const char *folder, struct error *e);
 
-/* What a start would find: the thumbprint, and bits of enum key_state. Writes nothing. 0, or -EUCLEAN where it is no key,
- * -ENOENT, … with `e`. */
-int seal_look(const char *path, char kid[KEY_TEXT_MAX], unsigned *state, struct error *e);
+/* The key that is there; makes and writes nothing. -ENOENT where there is none, -EUCLEAN where it is no key, … with `e`. */
+int seal_open_still(struct seal **out, const char *folder, struct error *e);
 
 void seal_close(struct seal *s); /* wipes the key; NULL is fine */
 

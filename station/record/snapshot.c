@@ -257,20 +257,38 @@ static const char *take(int fd, struct record *r, const struct seal *seal, struc
 	return n == 0 ? NULL : n == -ESTALE ? "the rooms are others" : strerror(-n);
 }
 
+static int look(struct record *r, const struct seal *seal, const char *path, struct station *st, int64_t *seq,
+                const char **why)
+{
+	int fd = open(path, O_RDONLY | O_NOFOLLOW | O_CLOEXEC);
+	*why = NULL;
+	if (fd < 0 && errno == ENOENT)
+		return 0;
+	*why = fd < 0 ? strerror(errno) : take(fd, r, seal, st, seq);
+	if (fd >= 0)
+		close(fd);
+	return !*why;
+}
+
 int snapshot_load(struct record *r, const struct seal *seal, const char *folder, struct station *st,
                   int64_t *seq)
 {
 	char path[PATH_MAX];
+	const char *why;
 	snprintf(path, sizeof path, "%.4000s/" SNAPSHOT_FILE, folder);
-	int fd = open(path, O_RDONLY | O_NOFOLLOW | O_CLOEXEC);
-	if (fd < 0 && errno == ENOENT)
-		return 0;
-	const char *why = fd < 0 ? strerror(errno) : take(fd, r, seal, st, seq);
-	if (fd >= 0)
-		close(fd);
-	if (!why)
-		return 1;
-	log_line("the snapshot is thrown away, and the record read from its beginning: %s", why);
-	unlink(path);
-	return 0;
+	int taken = look(r, seal, path, st, seq, &why);
+	if (why) {
+		log_line("the snapshot is thrown away, and the record read from its beginning: %s", why);
+		unlink(path);
+	}
+	return taken;
+}
+
+int snapshot_look(struct record *r, const struct seal *seal, const char *folder, struct station *st,
+                  int64_t *seq)
+{
+	char path[PATH_MAX];
+	const char *why;
+	snprintf(path, sizeof path, "%.4000s/" SNAPSHOT_FILE, folder);
+	return look(r, seal, path, st, seq, &why);
 }

@@ -25,6 +25,10 @@
 int snapshot_load(struct record *r, const struct seal *s, const char *folder, struct station *st,
                   int64_t *seq);
 
+/* The same, which takes nothing away and tells nobody. */
+int snapshot_look(struct record *r, const struct seal *s, const char *folder, struct station *st,
+                  int64_t *seq);
+
 /* Writing one, in turns. It is of the record as it stands when it is begun, and `st` must have followed that. `seal` is
  * borrowed until the end. */
 struct snapshot_writer;

@@ -13,6 +13,7 @@
 
 #include "record/head.h"
 #include "record/seal.h"
+#include "record/snapshot.h"
 #include "record/store.h"
 #include "run/aside.h"
 #include "tell/rooms.h"
@@ -73,7 +74,17 @@ static int check_head(struct record *r, const struct station *st, const char *he
 	    (long long)noted.head.seq, path);
 }
 
-static int check_record(const char *folder, const char *head, struct station *st, struct error *e)
+/* As a start would; `seal` NULL: it would make another key, which no snapshot is signed by. */
+static int load(struct record *r, const struct seal *seal, const char *folder, struct station *st,
+                struct error *e)
+{
+	int64_t seq = 0;
+	return seal && snapshot_look(r, seal, folder, st, &seq) == 1 ? record_load_from(r, seq, st, e)
+	                                                             : record_load(r, st, e);
+}
+
+static int check_record(const char *folder, const char *head, const struct seal *seal, struct station *st,
+                        struct error *e)
 {
 	char path[PATH_MAX];
 	struct record *r = NULL;
@@ -83,18 +94,18 @@ static int check_record(const char *folder, const char *head, struct station *st
 		return n < 0 ? n : check_head(NULL, st, head, e);
 	n = record_open_still(&r, path, e);
 	if (n == 0)
-		n = record_load(r, st, e);
+		n = load(r, seal, folder, st, e);
 	if (n == 0)
 		n = check_head(r, st, head, e);
 	record_close(r);
 	return n;
 }
 
-/* Of a key what a start would say of it; a first start makes one. */
-static int check_key(const char *folder, const struct station *st, struct error *e)
+/* Of a key what a start would say of it; a first start makes one. `none`: why there is no seal. */
+static int check_key(const char *folder, const struct seal *seal, const struct error *none,
+                     const struct station *st, struct error *e)
 {
-	char path[PATH_MAX], kid[KEY_TEXT_MAX];
-	unsigned state = 0;
+	char path[PATH_MAX];
 	snprintf(path, sizeof path, "%.3800s/" SEAL_FILE, folder);
 	int n = can_read(path, e);
 	if (n == 0 && st->boot)
@@ -104,14 +115,14 @@ static int check_key(const char *folder, const struct station *st, struct error 
 		                 path);
 	if (n <= 0)
 		return n;
-	n = seal_look(path, kid, &state, e);
-	if (n < 0)
-		return n;
+	if (!seal)
+		return error_set(e, none->code, "%s", none->text);
+	unsigned state = seal_state(seal);
 	if (state)
 		return error_set(e, -EPERM,
 		                 "%.400s %s: make it a file that its owner alone can read (chmod 600)", path,
 		                 state & KEY_LINK ? "is a symbolic link" : "can be read by other users");
-	if (st->proof.kid[0] && strcmp(kid, st->proof.kid) != 0)
+	if (st->proof.kid[0] && strcmp(seal_key(seal)->kid, st->proof.kid) != 0)
 		return error_set(e, -EUCLEAN,
 		                 "%.400s is another key than the record names: restore the one that it had",
 		                 path);
@@ -159,9 +170,13 @@ static int check_rest(const char *folder, const char *head, struct station *st, 
 		*said = "settings and record are sound. How far the record has come is noted in the data "
 		        "folder, which "
 		        "is a weak place: name another ([station] head in station.ini)";
-	int n = check_record(folder, head, st, e);
+	struct seal *seal = NULL;
+	struct error none = {0};
+	seal_open_still(&seal, folder, &none);
+	int n = check_record(folder, head, seal, st, e);
 	if (n == 0)
-		n = check_key(folder, st, e);
+		n = check_key(folder, seal, &none, st, e);
+	seal_close(seal);
 	return n < 0 ? n : check_state(folder, st, e);
 }
 

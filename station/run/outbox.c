@@ -45,7 +45,7 @@ static void file_name(int32_t slip, int copy, char out[FILE_NAME_MAX])
 }
 
 /* Where the printer's program may write, and nowhere else: what is whole is moved out of its reach. */
-#define UNFINISHED "slips/unfinished"
+#define UNFINISHED "slips/.unfinished"
 
 static json_t *destination(struct daemon *d, int32_t slip, int copy)
 {

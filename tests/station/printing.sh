@@ -48,7 +48,7 @@ jobs() { grep -c '"job"' "$root/jobs" || true; }
 job() { sed -n "$1p" "$root/jobs"; }
 # A written one lies where it was told to put it.
 say() {
-	[ "$2" != written ] || echo paper >"$data/slips/unfinished/slip-$(printf %07d $(($1 / 100)))-copy-$(($1 % 100)).pdf"
+	[ "$2" != written ] || echo paper >"$data/slips/.unfinished/slip-$(printf %07d $(($1 / 100)))-copy-$(($1 % 100)).pdf"
 	printf '{"v":1,"job":{"id":%s,"state":"%s","cups":7,"pages":1,"text":"slip: %s"}}\n' "$1" "$2" "$2" >&8
 }
 dies() {
@@ -91,16 +91,16 @@ say 102 written
 soon 'it is written' 'bt print list | grep -q written'
 paper=$data/slips/slip-0000001-copy-2.pdf
 [ "$(cat "$paper")" = paper ] || fail 'it lies not among the slips'
-[ -z "$(ls "$data/slips/unfinished")" ] || fail 'something was left where it was written'
+[ -z "$(ls "$data/slips/.unfinished")" ] || fail 'something was left where it was written'
 echo forged >"$root/forged"
 for told in 101 102; do
-	cp "$root/forged" "$data/slips/unfinished/slip-0000001-copy-$((told % 100)).pdf"
+	cp "$root/forged" "$data/slips/.unfinished/slip-0000001-copy-$((told % 100)).pdf"
 	printf '{"v":1,"job":{"id":%s,"state":"written","cups":0,"pages":1,"text":"slip: again"}}\n' "$told" >&8
 done
 soon 'what was not handed over is not written' '[ "$(grep -c "was not to be" "$root/log")" = 1 ]'
 [ "$(cat "$paper")" = paper ] && [ ! -e "$data/slips/slip-0000001-copy-1.pdf" ] ||
 	fail 'a slip was replaced at the word of the program that prints'
-rm -f "$data/slips/unfinished"/*
+rm -f "$data/slips/.unfinished"/*
 bt print retry 1 >/dev/null
 soon 'one more copy is handed over' '[ "$(jobs)" = 5 ]'
 printf '{"v":1,"job":{"id":103,"state":"written","cups":0,"pages":1,"text":"slip: not there"}}\n' >&8

@@ -59,9 +59,9 @@ static void files(void)
 	tell("folder", opendir(data) ? 0 : -1);
 	tell("make", open(in_data("made"), O_WRONLY | O_CREAT, 0600));
 	tell("overwrite", open(slip, O_WRONLY | O_TRUNC));
-	tell("second-name", link(slip, in_data("slips/unfinished/second")));
-	tell("put-aside", rename(slip, in_data("slips/unfinished/aside")));
-	rename(in_data("slips/unfinished/aside"), slip);
+	tell("second-name", link(slip, in_data("slips/.unfinished/second")));
+	tell("put-aside", rename(slip, in_data("slips/.unfinished/aside")));
+	rename(in_data("slips/.unfinished/aside"), slip);
 	tell("unlink", unlink(slip));
 }
 

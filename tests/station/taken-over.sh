@@ -19,7 +19,7 @@ exec $real/$program "\$@"
 X
 	chmod +x "$bin/$program"
 done
-mkdir -p "$data/slips/unfinished"
+mkdir -p "$data/slips/.unfinished"
 paper() { echo paper >"$data/slips/slip-0000041-copy-1.pdf"; }
 paper
 # A scanner's keys, a serial line, a picture.
@@ -74,7 +74,7 @@ over outside || fail 'nothing was tried outside'
 is outside signal signal-thread limit trace memory type fork vfork clone clone3 exec execveat thread socket \
 	key settings other record folder make overwrite second-name put-aside unlink 'done'
 echo 'ok outside all of it can be done'
-rm -f "$data/made" "$data/slips/unfinished"/*
+rm -f "$data/made" "$data/slips/.unfinished"/*
 paper
 
 for program in scan-handheld scan-serial scan-camera bandtally-board; do

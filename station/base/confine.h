@@ -46,7 +46,8 @@ int confine_loosely(const struct confine_place *places, size_t count, struct err
 
 /* For a process that starts others, which inherit it, and may confine themselves further: it may do what it could before,
  * but look into no other process, change nothing of the system, and type into no terminal. Of the files it has the
- * `count` places. Programs of another architecture do not run any more. As above. */
+ * `count` places. Programs of another architecture do not run any more. 0, or a negative errno with `e` filled: then it
+ * keeps what it had, or a part of it. */
 int confine_parent(const struct confine_place *places, size_t count, struct error *e);
 
 /* 1 where the kernel has the second wall: Landlock, version 2 or later (Linux 5.19), since with the first nothing can be

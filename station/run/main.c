@@ -10,6 +10,7 @@
 #include "base/log.h"
 #include "run/board.h"
 #include "run/check.h"
+#include "run/confined.h"
 #include "run/daemon.h"
 
 static const char usage[] =
@@ -87,8 +88,10 @@ static int start(struct daemon *d, struct error *e)
 		n = loop_on_signal(d->loop, SIGINT, on_signal, d);
 	if (n == 0)
 		n = loop_on_signal(d->loop, SIGHUP, on_hangup, d);
-	if (n == 0)
+	if (n == 0) {
+		confine_station(d->core.folder, d->core.head);
 		n = outbox_start(d);
+	}
 	if (n == 0)
 		n = board_start(d);
 	if (n == 0)

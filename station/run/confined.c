@@ -1,0 +1,33 @@
+#include "run/confined.h"
+
+#include <errno.h>
+#include <stdlib.h>
+#include <sys/prctl.h>
+
+#include "base/confine.h"
+#include "base/log.h"
+
+void confine_station(const char *folder, const char *head)
+{
+	const char *temporary = getenv("TMPDIR");
+	const struct confine_place places[] = {
+	    {"/", CONFINE_RUN},
+	    {"/dev", CONFINE_OPEN}, /* whatever is plugged in later, for the drivers that start then */
+	    {folder, CONFINE_WRITE},
+	    {head, CONFINE_WRITE},
+	    {"/tmp", CONFINE_WRITE},
+	    {"/var/tmp", CONFINE_WRITE},
+	    {"/dev/shm", CONFINE_WRITE},
+	    {temporary ? temporary : "/tmp", CONFINE_WRITE},
+	};
+	struct error e;
+	if (prctl(PR_SET_DUMPABLE, 0, 0, 0, 0) < 0)
+		log_errno(-errno, "others of the same user may look into this program's memory");
+	if (!confine_has_landlock())
+		log_line(
+		    "this kernel has no Landlock (version 2, since Linux 5.19): the files of this machine "
+		    "are kept from the station's programs by their owners' rights alone: run a kernel "
+		    "that has it; the count goes on");
+	if (confine_parent(places, sizeof places / sizeof *places, &e) < 0)
+		log_line("%s; the count goes on, and keeps its rights", e.text);
+}

@@ -3,7 +3,6 @@
 #include <errno.h>
 #include <fcntl.h>
 #include <limits.h>
-#include <pwd.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -38,9 +37,14 @@ static int can_read(const char *path, struct error *e)
 	int why = errno;
 	if (why == ENOENT)
 		return 0;
-	const struct passwd *owner = stat(path, &st) == 0 ? getpwuid(st.st_uid) : NULL;
+	/* By number: the station is not started before this is done, and a directory service may not answer. */
+	char owner[24] = "root";
+	if (stat(path, &st) < 0)
+		snprintf(owner, sizeof owner, "another user");
+	else if (st.st_uid)
+		snprintf(owner, sizeof owner, "user %u", (unsigned)st.st_uid);
 	return error_set(e, -why, "cannot read %.400s: %s: it belongs to %s: check as that user, or as root",
-	                 path, strerror(why), owner ? owner->pw_name : "another user");
+	                 path, strerror(why), owner);
 }
 
 /* Whether a start would take it for the station's latest record; `r` NULL: there is none. */

@@ -3,6 +3,7 @@
 #define BANDTALLY_RUN_DAEMON_H
 
 #include "run/core.h"
+#include "run/groups.h"
 #include "run/loop.h"
 #include "run/supervise.h"
 
@@ -35,8 +36,6 @@ struct driver_child { /* a scanner; its place stays when it is unplugged, so tha
 	int32_t turned_away; /* bad lines since then */
 };
 
-#define SOCKET_GROUPS 3
-
 struct daemon {
 	struct core core;
 	struct loop *loop;
@@ -50,8 +49,7 @@ struct daemon {
 	int snapping;           /* a turn of the snapshot is due */
 	int copying;            /* a copy of the record is being made */
 	struct client *clients; /* connections at the socket */
-	gid_t groups
-	    [SOCKET_GROUPS]; /* of those who may ask for something there, as they were at the start; -1 none */
+	struct groups groups;   /* whose members may ask for something there */
 	struct outbox_entry {
 		int32_t slip, copy; /* not seen yet, and not known to be on paper; 0 free */
 		int32_t room;
@@ -74,7 +72,7 @@ struct daemon {
  * A line has at most 64 KiB, of those who may send a catalogue 2 MiB; a user has at most eight connections at once.
  * Answers: {"ok":true,…} or {"ok":false,"error":"what: why: what to do"}. Who may do what goes by the peer's
  * user (root: everything) and groups bandtally-count, bandtally-stores, bandtally-audit: those that its process has, by the
- * numbers that the groups had when the station started. A program that the station started, or that one of those started,
+ * numbers that the groups had at the start or at the last SIGHUP. A program that the station started, or that one of those started,
  * may ask for nothing, whatever its user (run/peer.h). Nor may the station's own user where it runs as a service; by hand
  * that is whoever started it, who may ask for everything.
  */

@@ -13,12 +13,14 @@
 #include "run/confined.h"
 #include "run/daemon.h"
 
+#define GROUPS_PATIENCE_MS 1000
+
 static const char usage[] =
     "usage: bandtallyd [--data DIR] [--head DIR] [--check]\n"
     "The count station. Works until SIGTERM or SIGINT. SIGHUP: reads the certificates of the board "
     "elsewhere, "
     "and\n"
-    "which are revoked, again.\n"
+    "which are revoked, and the numbers of the groups, again.\n"
     "  --data DIR   the data folder (default /var/lib/bandtally); made where it is absent\n"
     "  --head DIR   where to note how far the record has come, so that an older one that is put back is "
     "noticed;\n"
@@ -65,8 +67,10 @@ static void on_signal(void *context, int signal)
 
 static void on_hangup(void *context, int signal)
 {
+	struct daemon *d = context;
 	(void)signal;
-	board_renew(context);
+	groups_ask(&d->groups, 0);
+	board_renew(d);
 }
 
 static int start(struct daemon *d, struct error *e)
@@ -78,6 +82,8 @@ static int start(struct daemon *d, struct error *e)
 	children_adopt();
 	d->core.stored = on_stored;
 	d->core.context = d;
+	groups_init(&d->groups, d->loop);
+	groups_ask(&d->groups, GROUPS_PATIENCE_MS);
 	n = socket_open(d, e);
 	if (n < 0)
 		return n;
@@ -117,6 +123,7 @@ static void stop(struct daemon *d)
 	core_snapshot_last(&d->core);
 	snprintf(path, sizeof path, "%s/socket", d->core.folder);
 	remove(path);
+	groups_deinit(&d->groups);
 	loop_free(d->loop);
 	core_close(&d->core);
 }

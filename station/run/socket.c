@@ -1,6 +1,5 @@
 #include <dirent.h>
 #include <errno.h>
-#include <grp.h>
 #include <inttypes.h>
 #include <limits.h>
 #include <stdio.h>
@@ -49,27 +48,14 @@ struct client {
 
 /* --- who asks ----------------------------------------------------------------------------------- */
 
-static const struct {
-	const char *name;
-	unsigned right;
-} groups[SOCKET_GROUPS] = {
-    {"bandtally-count", RIGHT_COUNT}, {"bandtally-stores", RIGHT_STORES}, {"bandtally-audit", RIGHT_AUDIT}};
-
-/* Asked once: a directory service that does not answer must not keep the count. */
-static void look_up_groups(struct daemon *d)
-{
-	for (size_t i = 0; i < SOCKET_GROUPS; i++) {
-		const struct group *g = getgrnam(groups[i].name);
-		d->groups[i] = g ? g->gr_gid : (gid_t)-1;
-	}
-}
-
 static unsigned rights_of_group(const struct daemon *d, gid_t gid)
 {
+	static const unsigned right[GROUPS] = {
+	    [GROUP_COUNT] = RIGHT_COUNT, [GROUP_STORES] = RIGHT_STORES, [GROUP_AUDIT] = RIGHT_AUDIT};
 	unsigned rights = 0;
-	for (size_t i = 0; i < SOCKET_GROUPS; i++)
-		if (d->groups[i] == gid && gid != (gid_t)-1)
-			rights |= groups[i].right;
+	for (int i = 0; i < GROUPS; i++)
+		if (d->groups.gid[i] == gid && gid != GROUP_NONE)
+			rights |= right[i];
 	return rights;
 }
 
@@ -769,7 +755,6 @@ int socket_open(struct daemon *d, struct error *e)
 		                 "the path of the data folder is too long for a socket (%zu bytes at most): "
 		                 "use a shorter one",
 		                 sizeof a.sun_path - 8);
-	look_up_groups(d);
 	copies_clear(d);
 	unlink(a.sun_path); /* the folder's lock says that no other daemon uses it */
 	int fd = socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC | SOCK_NONBLOCK, 0);

@@ -4,6 +4,8 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "base/name.h"
+
 static const char *program_name = "bandtally";
 
 void log_open(const char *program)
@@ -15,6 +17,7 @@ static void log_write(const char *format, va_list args, const char *reason)
 {
 	char text[1024];
 	vsnprintf(text, sizeof text, format, args);
+	name_mend(text); /* what devices and programs say is in it, and a line is one line */
 	if (reason)
 		fprintf(stderr, "%s: %s: %s\n", program_name, text, reason);
 	else

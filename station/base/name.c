@@ -162,3 +162,19 @@ void name_tell_all(json_t *value)
 		json_decref(told);
 	}
 }
+
+void name_mend(char *text)
+{
+	const char *end = text + strlen(text);
+	char *out = text;
+	for (const char *at = text; at < end;) {
+		const char *from = at;
+		if (name_may_hold(name_next(&at, end))) {
+			memmove(out, from, (size_t)(at - from));
+			out += at - from;
+		} else {
+			*out++ = '?';
+		}
+	}
+	*out = '\0';
+}

@@ -34,4 +34,8 @@ json_t *name_told(const char *text, size_t bytes_max);
 /* The same for each text in a value. One for which there is no memory stays as it is. */
 void name_tell_all(json_t *value);
 
+/* Puts '?' in the place of each character that may not stand there: for what a program or a device says of itself, in the
+ * record and in the log. */
+void name_mend(char *text);
+
 #endif

@@ -7,6 +7,7 @@
 
 #include "base/clock.h"
 #include "base/log.h"
+#include "base/name.h"
 #include "base/wire.h"
 #include "code/own-codes.h"
 #include "run/daemon.h"
@@ -20,6 +21,7 @@ static void tell_fault(struct driver_child *dc, const char *text)
 	struct daemon *d = dc->daemon;
 	int64_t now = clock_now().boot_ms;
 	snprintf(dc->fault, sizeof dc->fault, "%.199s", text);
+	name_mend(dc->fault); /* a device may have been let say it */
 	d->core.changes++;
 	if (dc->fault_ms && now - dc->fault_ms < FAULT_EVERY_MS) {
 		dc->turned_away++;
@@ -27,7 +29,8 @@ static void tell_fault(struct driver_child *dc, const char *text)
 	}
 	struct event e = {.kind = EV_SCANNER_FAULT, .room = dc->room};
 	snprintf(e.text, sizeof e.text, "scanner %s of %s: %.120s", dc->name,
-	         station_room_name(&d->core.station, dc->room), text);
+	         station_room_name(&d->core.station, dc->room), dc->fault);
+	name_mend(e.text);
 	if (dc->turned_away) {
 		size_t used = strlen(e.text);
 		snprintf(e.text + used, sizeof e.text - used, " (%d more since)", (int)dc->turned_away);

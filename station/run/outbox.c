@@ -9,6 +9,7 @@
 #include <sys/stat.h>
 
 #include "base/log.h"
+#include "base/name.h"
 #include "run/daemon.h"
 #include "run/teller.h"
 
@@ -226,8 +227,8 @@ static void take_state(struct daemon *d, int32_t slip, enum slip_state state, co
 		            state == SLIP_WAITING || state == SLIP_FAILED ? (why ? why + 2 : text) : "");
 }
 
-/* What the record keeps of it: where it lies, or what the printer said. Folders are moved, and no record says where one
- * was. */
+/* What the record keeps of it: where it lies, or what the printer's program said, which hears printers. Folders are moved, and
+ * no record says where one was. */
 static void state_text(const struct slip *s, enum slip_state state, const char *said,
                        char out[EVENT_TEXT_MAX])
 {
@@ -235,6 +236,7 @@ static void state_text(const struct slip *s, enum slip_state state, const char *
 	const char *why = strstr(said, ": ");
 	file_name(s->number, s->copy, name);
 	snprintf(out, EVENT_TEXT_MAX, "%.200s", state == SLIP_WRITTEN ? name : why ? why + 2 : said);
+	name_mend(out);
 }
 
 static void take_word(struct daemon *d, const struct slip *s, enum slip_state state, int64_t cups,

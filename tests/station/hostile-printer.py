@@ -4,13 +4,12 @@ nothing odd is stored, and people are told.
 
   hostile-printer.py FOLDER-OF-PROGRAMS [NAME …]    all of them at once, or those
 """
-import concurrent.futures, json, os, pathlib, pty, re, select, signal, socket, socketserver, sqlite3, struct, subprocess
-import sys, tempfile, threading, time
+import concurrent.futures, os, pathlib, pty, re, select, signal, socketserver, struct, sys, threading, time
 
 sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1] / "unit/labels"))
+from a_station import SOURCE, Station
 from printer import ABORTED, COMPLETED, GET_JOB, GET_JOBS, GET_PRINTER, PRINT_JOB, attribute, title_in
 
-SOURCE = pathlib.Path(os.environ.get("BANDTALLY_SOURCE", pathlib.Path(__file__).resolve().parents[2]))
 INTEGER, ENUM, TEXT, NAME, KEYWORD, NOTHING = 0x21, 0x23, 0x41, 0x42, 0x44, 0x13
 PROCESSING = 5
 MEMORY_MAX_KB = 160 * 1024
@@ -203,121 +202,31 @@ PRINTERS = {
 }
 
 
-class Station:
-    """One of its own, whose discrepancy slip is on its way to the printer."""
-
-    def __init__(self, bin, printer):
-        self.bin, self.folder = bin, tempfile.TemporaryDirectory(prefix="bandtally-hostile-printer-")
-        self.data = pathlib.Path(self.folder.name)
-        self.log = open(self.data / "log", "w+")
-        (self.data / "station.ini").write_text(f"[site]\nletters = BC\n[room 1]\nname = Theatre 1\n[board]\nstart = no\n"
-                                               f"[printer]\nqueue = {printer.address()}\n")
-        self.start()
-
-    def start(self):
-        self.daemon = subprocess.Popen([self.bin + "/bandtallyd", "--data", str(self.data)], stderr=self.log)
-        for _ in range(400):
-            if self.bt("status")[0] == 0:
-                return
-            time.sleep(0.05)
-        raise AssertionError("the station does not start: " + self.said())
-
-    def stop(self):
-        self.daemon.terminate()
-        assert self.daemon.wait(20) == 0, "the station did not end in order: " + self.said()
-
-    def bt(self, *words):
-        done = subprocess.run([self.bin + "/bandtally", "--data", str(self.data), *words], capture_output=True, text=True)
-        return done.returncode, done.stdout + done.stderr
-
-    def said(self):
-        return (self.data / "log").read_text()
-
-    def ask(self, **request):
-        with socket.socket(socket.AF_UNIX) as s:
-            s.settimeout(20)
-            s.connect(str(self.data / "socket"))
-            s.sendall(json.dumps(request).encode() + b"\n")
-            return json.loads(s.makefile().readline())
-
-    def make_slip(self):
-        codes = {}
-        self.bt("catalogue", "import", str(SOURCE / "config/catalogue.csv"))
-        for i, name in ((1, "SCRUB-1"), (2, "CIRC-2")):
-            self.bt("staff", "add", "--registered", "--number", str(i), "practitioner", name)
-        for kind in ("cards", "badges"):
-            for line in self.bt("label", kind, "--list")[1].splitlines():
-                if line.count("\t") >= 2:
-                    code, _, words = line.split("\t")[:3]
-                    codes[words] = code
-        for what in ("NEW CASE", "SCRUB-1", "CIRC-2", "(01)09506000134352(17)330331(10)T26(21)S1", "CIRC-2",
-                     "FINAL COUNT", "NO"):
-            said = self.ask(do="scan", code=codes.get(what, what))
-            assert said.get("verdict") in ("accepted", "question"), f"{what}: {said}"
-
-    def printing(self):
-        """The pid of the printer's program, and the most memory that it ever had."""
-        for pid in pathlib.Path(f"/proc/{self.daemon.pid}/task/{self.daemon.pid}/children").read_text().split():
-            status = pathlib.Path(f"/proc/{pid}/status").read_text()
-            if re.search(r"^Name:\s*bandtally-print$", status, re.M):
-                return int(pid), int(re.search(r"^VmHWM:\s*(\d+)", status, re.M).group(1))
-        return 0, 0
-
-
-def look_at_record(station):
-    """What the record keeps of the slip: numbers in their range, words that people can read."""
-    db = sqlite3.connect(f"file:{station.data}/record.db?mode=ro", uri=True)
-    for (payload,) in db.execute("SELECT payload FROM event"):
-        event = json.loads(payload)
-        assert 0 <= event.get("ref", 0) <= 2**31 - 1, payload
-        assert not re.search(r"[\x00-\x1f\x7f\u202e]", json.dumps(event, ensure_ascii=False)), payload
-    db.close()
-
-
-def is_said(station, words):
-    """What the record says of the slip, and how long the station took to hand out a copy of it."""
-    began = time.monotonic()
-    with socket.socket(socket.AF_UNIX) as s:
-        s.settimeout(20)
-        s.connect(str(station.data / "socket"))
-        s.sendall(b'{"do":"copy"}\n')
-        copy = json.loads(s.makefile().readline())["file"]
-        db = sqlite3.connect(f"file:{copy}?immutable=1", uri=True)
-        said = "".join(p for (p,) in db.execute("SELECT payload FROM event WHERE kind = 'slip-state'"))
-        db.close()
-    return words in said, time.monotonic() - began, said
-
-
 def run(bin, name):
     odd, words, *times = PRINTERS[name]
     printer = Printer(odd)
-    station = Station(bin, printer)
+    station = Station(bin, f"[board]\nstart = no\n[printer]\nqueue = {printer.address()}\n")
     try:
         station.make_slip()
-        pid, end, slowest, said = station.printing()[0], time.monotonic() + 60, 0, ""
-        found = False
+        pid, end, slowest, found = station.child("bandtally-print")[0], time.monotonic() + 60, 0, False
         while not found and time.monotonic() < end:
-            found, took, said = is_said(station, words)
-            found &= len(printer.asked) >= sum(times)
-            slowest = max(slowest, took)
+            began = time.monotonic()
+            said = [e["text"] for e in station.record() if e["kind"] == "slip-state"]
+            slowest = max(slowest, time.monotonic() - began)
+            found = any(words in s for s in said) and len(printer.asked) >= sum(times)
             time.sleep(0.2)
-        now, memory = station.printing()
+        now, memory = station.child("bandtally-print")
         assert "bandtally-print ended" not in station.said() and now == pid, "its program ended: " + station.said()
         assert memory < MEMORY_MAX_KB, f"its program took {memory} kB"
         assert found, f"not said: '{words}' but {said}"
         assert slowest < 5, f"an answer took {slowest:.1f} s"
-        station.stop()
-        look_at_record(station)
-        assert station.bt("audit", "verify")[0] == 0, station.bt("audit", "verify")[1]
-        station.start()
+        station.must_be_sound()
         return ""
     except AssertionError as e:
         return str(e)
     finally:
-        station.daemon.terminate()
-        station.daemon.wait()
+        station.leave()
         printer.shutdown()
-        station.folder.cleanup()
 
 
 def asks_at_terminal(bin):

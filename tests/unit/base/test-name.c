@@ -118,6 +118,14 @@ static void each_text_of_a_document_is_told(void **state)
 	json_decref(expected);
 }
 
+static void what_a_device_says_is_mended_in_its_place(void **state)
+{
+	char text[] = "\x1b[2J \xc3\xa9 \xe2\x80\xae live\nbandtallyd: cut \xc3";
+	(void)state;
+	name_mend(text);
+	assert_string_equal(text, "?[2J \xc3\xa9 ? live?bandtallyd: cut ?");
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -127,6 +135,7 @@ int main(void)
 	    cmocka_unit_test(what_may_not_stand_there_is_told_as_a_mark_and_the_rest_as_it_is),
 	    cmocka_unit_test(a_text_is_cut_between_two_letters),
 	    cmocka_unit_test(each_text_of_a_document_is_told),
+	    cmocka_unit_test(what_a_device_says_is_mended_in_its_place),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -8,9 +8,9 @@ PACK = "(01)09506000134352(17)330331(10)T26(21)S1"
 
 
 class Station:
-    def __init__(self, bin, settings, policy="", instead=None):
+    def __init__(self, bin, settings, policy="", instead=None, owner=None):
         """`settings` follow site and room in station.ini. `instead`: programs by name that take the place of the real
-        ones, as their text."""
+        ones, as their text. `owner`: the user that the station runs as, and that start() is left to the caller."""
         self.folder = tempfile.TemporaryDirectory(prefix="bandtally-station-")
         self.root = pathlib.Path(self.folder.name)
         self.data, self.bin = self.root / "data", pathlib.Path(bin)
@@ -21,7 +21,13 @@ class Station:
         if instead:
             self.put_in_place(instead)
         self.log = open(self.root / "log", "w+")
-        self.start()
+        self.owner = owner
+        if owner is None:
+            self.start()
+        else:
+            self.root.chmod(0o755)
+            self.data.chmod(0o711)
+            os.chown(self.data, owner, owner)
 
     def put_in_place(self, programs):
         real, self.bin = self.bin, self.root / "bin"
@@ -34,7 +40,8 @@ class Station:
             (self.bin / name).chmod(0o755)
 
     def start(self):
-        self.daemon = subprocess.Popen([self.bin / "bandtallyd", "--data", self.data], stderr=self.log, cwd=self.root)
+        self.daemon = subprocess.Popen([self.bin / "bandtallyd", "--data", self.data], stderr=self.log, cwd=self.root,
+                                       user=self.owner, group=self.owner, extra_groups=None if self.owner is None else [])
         self.until("the station starts", lambda: self.bt("status")[0] == 0)
 
     def stop(self):
@@ -64,8 +71,8 @@ class Station:
 
     def ask_holding(self, request):
         s = socket.socket(socket.AF_UNIX)
+        s.connect(str(self.data / "socket"))  # which waits for its turn, as with a time limit it would not
         s.settimeout(20)
-        s.connect(str(self.data / "socket"))
         s.sendall(json.dumps(request).encode() + b"\n")
         return s, json.loads(s.makefile().readline())
 

@@ -1,7 +1,7 @@
 #!/bin/sh
 # A station that runs as its own user serves an auditor who is a third: the copy of the record is made in the
-# station's folder, the auditor can read it, nobody can list it, and it goes. Who is in which group may do what that group
-# may, and no more: each request is tried by each.
+# station's folder, the auditor can read it, nobody can list it, and it goes. What a user does at the socket holds up no
+# other. (who-may.py has who may ask for what.)
 #   other-user.sh FOLDER-OF-PROGRAMS
 set -eu
 bin=$1
@@ -58,46 +58,6 @@ as bt-auditor backup "$root/kept/auditor.db" | grep -q 'is whole' || fail 'the a
 bt status | grep -q 'last that was checked was made 0 min ago' || fail 'the station does not know of its backup'
 ! as bt-visitor backup "$root/kept/visitor.db" 2>/dev/null || fail 'somebody in no group may have a backup'
 echo 'ok a backup is made by those who may have copies'
-# Of count, stores and audit: who may. Nobody else may anything.
-ask() { # USER REQUEST: what the station answers to it alone
-	setpriv --reuid "$1" --regid nogroup --init-groups /usr/bin/python3 -c 'import socket, sys
-s = socket.socket(socket.AF_UNIX)
-s.connect(sys.argv[1])
-try:
-    s.sendall(b"{\"do\":\"%s\"}\n" % sys.argv[2].encode())
-except BrokenPipeError:
-    pass  # turned away before
-print(s.makefile().readline())' "$data/socket" "$2"
-}
-while read -r request allowed; do
-	for user in nurse:count keeper:stores auditor:audit visitor:none; do
-		answer=$(ask "bt-${user%:*}" "$request")
-		case " $allowed " in
-		*" ${user#*:} "*) ! expr "$answer" : '.*not allowed: your user' >/dev/null || fail "$user may not $request" ;;
-		*) expr "$answer" : '.*not allowed: your user' >/dev/null || fail "$user may $request: $answer" ;;
-		esac
-	done
-done <<X
-scan count
-type count
-sheet count audit
-status count stores audit
-case count audit
-cases count audit
-lines count stores audit
-catalogue stores
-staff nobody
-withdraw nobody
-list-staff count stores audit
-quarantine stores
-release stores
-label stores
-retry count stores
-copy audit
-backed-up audit
-X
-echo 'ok each request is for its own groups'
-
 # What users can do to the others' connections. Each is a user by the credentials with which it connects.
 cat >"$root/doors.py" <<'X'
 import os, socket, sys, time

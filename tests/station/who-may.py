@@ -1,0 +1,194 @@
+#!/usr/bin/python3
+"""Who may ask what of a station that runs as a user of its own: one table of users and requests, each cell tried. Who may
+not is told so, and nothing is recorded of it.
+
+  who-may.py FOLDER-OF-PROGRAMS
+
+Users and groups exist for this test alone, in a view of the files that nobody else has.
+"""
+import json, os, pathlib, re, shlex, shutil, socket, subprocess, sys
+
+from a_station import SOURCE, Station
+
+STATION, NOGROUP = 65534, 65534
+GROUPS = {"count": 64006, "stores": 64007, "audit": 64002}
+# Users by the one group that each is in.
+USERS = {"count": 64004, "stores": 64005, "audit": 64001, "none": 64003, "root": 0}
+# What is asked, and who may. A request at the socket says no more than its name, so that whoever may is told what it lacks;
+# behind '#' stands what a command answers to those who may where it does not simply do it. {own}: a folder of the user's.
+TABLE = """
+socket scan                                            count root
+socket type                                            count root
+socket sheet                                           count audit root
+socket status                                          count stores audit root
+socket case                                            count audit root
+socket cases                                           count audit root
+socket lines                                           count stores audit root
+socket catalogue                                       stores root
+socket staff                                           root
+socket withdraw                                        root
+socket list-staff                                      count stores audit root
+socket quarantine                                      stores root
+socket release                                         stores root
+socket label                                           stores root
+socket settle                                          root
+socket retry                                           count stores root
+socket copy                                            audit root
+socket backed-up                                       audit root
+command scan {awake}                                   count root
+command scan --text 'case 1: a note'                   count root
+command sheet                                          count audit root
+command status                                         count stores audit root
+command case list                                      count audit root
+command case show 1                                    count audit root
+command code (01)09506000134352                        count stores audit none root
+command catalogue import {catalogue}                   stores root
+command catalogue export                               count stores audit root
+command catalogue check {catalogue}                    count stores audit none root
+command staff add practitioner SCRUB-9                 root
+command staff list                                     count stores audit root
+command staff withdraw 2                               root
+command stock quarantine GREEN-M --why 'torn pouches'  stores root
+command stock release GREEN-M                          stores root
+command label pack --line GREEN-M --count 1 --pdf {own}/pack.pdf  stores root
+command label digits --list                            count stores audit root
+command label cards --pdf {own}/cards.pdf              count stores audit root
+command label badges --list                            count stores audit root
+command label scanner-check --pdf {own}/check.pdf      count stores audit root
+command print list                                     count stores audit root
+command print retry 1                                  count stores root
+command audit verify                                   audit root
+command audit slip no-slip                             audit root    # not signed|no slip|not a
+command audit settle 999999 dealt-with                 root          # is not among
+command backup {own}/copy.db                           audit root
+command restore --check {backup}                       count stores audit none root
+command restore {backup}                               nobody
+"""
+DENIED = r"not allowed: your user|Permission denied|a station works in"
+
+
+def own_view():
+    """The rest runs where users and groups of the test are in /etc."""
+    if os.getuid() != 0 or not shutil.which("unshare") or subprocess.run(["unshare", "-m", "true"]).returncode:
+        print("skipped: users of its own can be had by root only")
+        sys.exit(77)
+    if "BANDTALLY_OWN_VIEW" not in os.environ:
+        os.environ["BANDTALLY_OWN_VIEW"] = "yes"
+        os.execvp("unshare", ["unshare", "-m", sys.executable, *sys.argv])
+
+
+def add_users(folder):
+    for name, lines in (("passwd", [f"bt-{u}:x:{i}:{NOGROUP}::/:/bin/sh" for u, i in USERS.items() if i]),
+                        ("group", [f"bandtally-{g}:x:{i}:bt-{g}" for g, i in GROUPS.items()])):
+        copy = folder / name
+        copy.write_text(pathlib.Path("/etc", name).read_text() + "\n".join(lines) + "\n")
+        subprocess.run(["mount", "--bind", copy, f"/etc/{name}"], check=True)
+
+
+def groups_of(user):
+    return [GROUPS[user]] if user in GROUPS else []
+
+
+def rows():
+    for line in TABLE.strip().splitlines():
+        asked, said = (line.split("#") + [""])[:2]
+        words, who = re.match(r"(.*?)((?: +(?:count|stores|audit|none|root|nobody))+) *$", asked).groups()
+        yield words.strip(), set(who.split()), said.strip()
+
+
+class Users:
+    def __init__(self, station):
+        self.station = station
+        self.places = {"awake": station.codes()["AWAKE PATIENT"], "catalogue": station.root / "catalogue.csv",
+                       "backup": station.root / "backup.db"}
+        shutil.copy(SOURCE / "config/catalogue.csv", self.places["catalogue"])
+        assert station.bt("backup", str(self.places["backup"]))[0] == 0
+        self.places["backup"].chmod(0o644)
+        for user, uid in USERS.items():
+            (station.root / user).mkdir(mode=0o755)
+            os.chown(station.root / user, uid, -1)
+
+    def at_socket(self, user, request):
+        os.setgroups(groups_of(user))
+        os.setresgid(-1, NOGROUP if USERS[user] else 0, -1)
+        os.setresuid(-1, USERS[user], -1)
+        try:
+            s = socket.socket(socket.AF_UNIX)
+            s.connect(str(self.station.data / "socket"))
+            s.settimeout(20)
+        finally:
+            os.setresuid(-1, 0, -1)
+            os.setresgid(-1, 0, -1)
+        with s:
+            try:
+                s.sendall(b'{"do":"%s"}\n' % request.encode())
+            except BrokenPipeError:
+                pass  # turned away before
+            return 0, s.makefile().readline()
+
+    def by_command(self, user, words):
+        words = [w.format(own=self.station.root / user, **self.places) for w in shlex.split(words.replace("(", r"\(").replace(")", r"\)"))]
+        done = subprocess.run([self.station.bin / "bandtally", "--data", self.station.data, *words], capture_output=True,
+                              text=True, user=USERS[user], group=NOGROUP if USERS[user] else 0,
+                              extra_groups=groups_of(user), cwd=self.station.root / user)
+        return done.returncode, done.stdout + done.stderr
+
+    def ask(self, user, row):
+        kind, words = row.split(" ", 1)
+        return self.at_socket(user, words) if kind == "socket" else self.by_command(user, words)
+
+    def may(self, user, row, said):
+        """Whether it does what is asked, or says what it says to those who may."""
+        code, answer = self.ask(user, row)
+        if re.search(DENIED, answer):
+            return False, answer
+        return code in (0, 3, 4) or (said and re.search(said, answer) is not None), answer
+
+
+def names_known(station):
+    """Each request that the station and the command know, as they say themselves."""
+    source = (SOURCE / "station/run/socket.c").read_text()
+    yield from ("socket " + n for n in re.findall(r'^    \{"([a-z-]+)", RIGHT_.*, do_', source, re.M))
+    yield from ("command " + n for n in re.findall(r"^  ([a-z-]+) +", station.bt("--help")[1], re.M))
+
+
+def main(bin):
+    own_view()
+    failures, tried = [], 0
+    station = Station(bin, "[board]\nstart = no\n", owner=STATION)
+    add_users(station.root)
+    try:
+        station.start()
+        station.make_slip()
+        users = Users(station)
+        table = list(rows())
+        for name in names_known(station):
+            if not any((row + " ").startswith(name + " ") for row, _, _ in table):
+                failures.append(f"'{name}' is not in the table")
+        station.until("its slip is written", lambda: "written" in station.bt("print", "list")[1])
+        before = len(station.record())
+        for row, who, said in table:
+            for user in sorted(USERS.keys() - who):
+                tried += 1
+                code, answer = users.ask(user, row)
+                if not re.search(DENIED, answer):
+                    failures.append(f"{user} may '{row}': {answer}")
+        new = station.record()[before:]
+        if new:
+            failures.append(f"something is recorded of what nobody may: {new}")
+        for row, who, said in table:
+            for user in sorted(who & USERS.keys()):
+                tried += 1
+                may, answer = users.may(user, row, said)
+                if not may:
+                    failures.append(f"{user} may not '{row}': {answer}")
+    finally:
+        station.leave()
+    for why in failures:
+        print("FAIL  " + why.strip())
+    print(f"{tried} of {len(table) * len(USERS)} cells tried, {len(failures)} failures")
+    return 1 if failures or tried != len(table) * len(USERS) else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1]))

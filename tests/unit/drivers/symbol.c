@@ -82,7 +82,8 @@ bool symbol_draw(int kind, const char *text, bool gs1, const struct spoiling *ho
 	z->symbology = kind;
 	z->input_mode = gs1 ? GS1_MODE | GS1PARENS_MODE : UNICODE_MODE;
 	z->option_3 = kind == BARCODE_DATAMATRIX ? DM_SQUARE : 0;
-	bool good = ZBarcode_Encode(z, (const unsigned char *)text, 0) == 0;
+	int said = ZBarcode_Encode(z, (const unsigned char *)text, 0);
+	bool good = said == 0 || said == ZINT_WARN_USES_ECI;
 	if (good) {
 		double turn = how->degrees * M_PI / 180, c = fabs(cos(turn)), s = fabs(sin(turn));
 		double w = z->width + 2 * QUIET, h = (z->rows == 1 ? LINEAR_HEIGHT : z->rows) + 2 * QUIET;

@@ -18,8 +18,8 @@ struct spoiling {
 		.module_px = (module), .black = 0, .white = 255                                              \
 	}
 
-/* `kind` is a BARCODE_ of <zint.h>, `gs1` reads brackets in `text` as application identifiers, `latin1` takes
- * UTF-8 as Latin-1. False where libzint refuses. The picture has its quiet zone and a white rim. */
+/* `kind` is a BARCODE_ of <zint.h>, `text` is UTF-8, `gs1` reads brackets in it as application identifiers. False where
+ * libzint refuses. The picture has its quiet zone and a white rim. */
 bool symbol_draw(int kind, const char *text, bool gs1, const struct spoiling *how, unsigned seed,
                  struct plane *out);
 

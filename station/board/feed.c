@@ -12,48 +12,69 @@
 
 #include "base/log.h"
 
+#define OPEN_EVERY_BEATS 600
+
 struct feed {
 	struct event_base *base;
 	struct bufferevent *in;
 	struct hub *hub;
+	struct waiting *waiting;
 	int out;
+	int beats; /* since it was last told which cookies pages are open with */
 	uint32_t last_id;
 	bool skipping;                                      /* within a line that is too long */
 	void (*take_tls)(void *context, const json_t *tls); /* NULL: nobody */
 	void *context;
 };
 
+static void say_open(void *feed, const struct secret_hash *cookie)
+{
+	feed_open(feed, cookie);
+}
+
+static int beat(struct feed *f, const json_t *line)
+{
+	if (!json_truth(line, "alive"))
+		return -EINVAL;
+	hub_alive(f->hub, json_number(line, "seq", 0));
+	f->beats = (f->beats + 1) % OPEN_EVERY_BEATS;
+	if (!f->beats)
+		hub_each_open(f->hub, say_open, f);
+	return 0;
+}
+
 static int take(struct feed *f, const json_t *line)
 {
 	json_t *view = json_object_get(line, "view"), *status = json_object_get(line, "status");
-	const json_t *reply = json_object_get(line, "reply"), *tls = json_object_get(line, "tls");
+	const json_t *reply = json_object_get(line, "reply"), *entry = json_object_get(line, "entry");
+	const json_t *let_in = json_object_get(line, "let_in"), *tls = json_object_get(line, "tls");
 	if (json_number(line, "v", 0) != 1)
 		return -EINVAL;
 	if (view)
 		return hub_view(f->hub, view);
 	if (status)
 		return hub_status(f->hub, status);
+	if (let_in)
+		return hub_let_in(f->hub, let_in);
 	if (reply)
-		return hub_reply(f->hub, reply);
+		return waiting_reply(f->waiting, reply);
+	if (entry)
+		return waiting_entry(f->waiting, entry);
 	if (tls && f->take_tls) {
 		f->take_tls(f->context, tls);
 		return 0;
 	}
-	if (!json_truth(line, "alive"))
-		return -EINVAL;
-	hub_alive(f->hub, json_number(line, "seq", 0));
-	return 0;
+	return beat(f, line);
 }
 
 static void read_line(struct feed *f, const char *text, size_t size)
 {
-	struct error e = {0};
-	_cleanup_(json_drop) json_t *line = json_read(text, size, &e);
+	_cleanup_(json_drop) json_t *line = json_read(text, size, NULL);
 	int r = line ? take(f, line) : -EINVAL;
 	if (!line)
-		log_line("from the daemon: %s: the line is passed over", e.text);
+		log_line("from the daemon: a line of %zu bytes that is no JSON: it is passed over", size);
 	else if (r < 0)
-		log_errno(r, "from the daemon: a line without a view, a status, a reply or a heartbeat");
+		log_errno(r, "from the daemon: a line that says nothing that is known here");
 }
 
 static void on_read(struct bufferevent *in, void *context)
@@ -84,12 +105,12 @@ static void on_end(struct bufferevent *in, short what, void *context)
 	event_base_loopexit(f->base, NULL);
 }
 
-struct feed *feed_new(struct event_base *base, int in, int out, struct hub *hub)
+struct feed *feed_new(struct event_base *base, int in, int out, struct hub *hub, struct waiting *waiting)
 {
 	struct feed *f = calloc(1, sizeof *f);
 	if (!f)
 		return NULL;
-	*f = (struct feed){.base = base, .hub = hub, .out = out};
+	*f = (struct feed){.base = base, .hub = hub, .waiting = waiting, .out = out};
 	evutil_make_socket_nonblocking(in);
 	evutil_make_socket_nonblocking(out);
 	f->in = bufferevent_socket_new(base, in, 0);
@@ -148,12 +169,32 @@ int feed_listening(struct feed *f, int port, int elsewhere)
 	return say(f, "listening", o);
 }
 
-int feed_keyed(struct feed *f, int room, const char *code, char id[16])
+void feed_id(struct feed *f, char id[WAITING_ID_BYTES])
+{
+	snprintf(id, WAITING_ID_BYTES, "t%u", ++f->last_id);
+}
+
+int feed_ticket(struct feed *f, const char *id, const char *ticket)
 {
 	json_t *o = json_object();
-	snprintf(id, 16, "k%u", ++f->last_id);
+	json_object_set_new(o, "id", json_string(id));
+	json_object_set_new(o, "ticket", json_string(ticket));
+	return say(f, "ticket", o);
+}
+
+int feed_keyed(struct feed *f, const char *id, int room, const char *code, const char *cookie)
+{
+	json_t *o = json_object();
 	json_object_set_new(o, "id", json_string(id));
 	json_object_set_new(o, "room", json_integer(room));
 	json_object_set_new(o, "code", json_string(code));
+	json_object_set_new(o, "cookie", json_string(cookie));
 	return say(f, "keyed", o);
+}
+
+int feed_open(struct feed *f, const struct secret_hash *cookie)
+{
+	char hex[SECRET_HEX + 1];
+	secret_to_hex(cookie, hex);
+	return say(f, "open", json_string(hex));
 }

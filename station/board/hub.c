@@ -30,7 +30,9 @@ struct page {
 	struct evhttp_request *req;
 	int room;
 	enum hub_place place;
-	int64_t behind_ms; /* since when too much waits for it, 0 while it keeps up */
+	struct shown shown;
+	const char *typing; /* as it was told */
+	int64_t behind_ms;  /* since when too much waits for it, 0 while it keeps up */
 };
 
 struct kept {
@@ -39,7 +41,8 @@ struct kept {
 };
 
 struct hub {
-	bool keyed_entry[HUB_PLACES];
+	struct hub_rules rules;
+	struct let_in let_in;
 	char fault[ERROR_TEXT_MAX]; /* "" none */
 	struct kept rooms[HUB_ROOM_MAX + 1];
 	struct kept status;
@@ -49,11 +52,11 @@ struct hub {
 
 static const int most_pages[HUB_PLACES] = {HUB_PAGES_MAX, HUB_PAGES_ELSEWHERE_MAX};
 
-struct hub *hub_new(const bool keyed_entry[HUB_PLACES])
+struct hub *hub_new(const struct hub_rules *rules)
 {
 	struct hub *h = calloc(1, sizeof *h);
-	for (int i = 0; h && i < HUB_PLACES; i++)
-		h->keyed_entry[i] = keyed_entry[i];
+	if (h)
+		h->rules = *rules;
 	return h;
 }
 
@@ -72,9 +75,14 @@ bool hub_knows_room(const struct hub *h, int room)
 	return room >= 1 && room <= HUB_ROOM_MAX && h->rooms[room].text.size;
 }
 
-bool hub_keyed(const struct hub *h, enum hub_place place)
+bool hub_typing(const struct hub *h, enum hub_place place)
 {
-	return h->keyed_entry[place];
+	return h->rules.typing[place];
+}
+
+const struct let_in *hub_lets_in(const struct hub *h)
+{
+	return &h->let_in;
 }
 
 static void let_go(struct message *m)
@@ -137,18 +145,40 @@ static void give_kept(struct page *p, const char *event, const struct kept *k)
 	let_go(m);
 }
 
-static void give_start(struct page *p)
+static enum pass pass_of(const struct page *p)
 {
-	struct hub *h = p->hub;
-	struct message *m =
-	    message_new("hello", h->keyed_entry[p->place] ? "{\"keyed\":true}" : "{\"keyed\":false}");
+	return shown_pass(&p->shown, &p->hub->let_in, p->room);
+}
+
+static bool may_see(const struct page *p)
+{
+	return !p->hub->rules.closed[p->place] || pass_of(p) >= PASS_SEES;
+}
+
+static const char *typing_of(const struct page *p)
+{
+	static const char *const words[] = {
+	    [PASS_NONE] = "no", [PASS_OVER] = "over", [PASS_SEES] = "no", [PASS_TYPES] = "yes"};
+	return p->hub->rules.typing[p->place] ? words[pass_of(p)] : "off";
+}
+
+static void give_hello(struct page *p)
+{
+	char data[32];
+	p->typing = typing_of(p);
+	snprintf(data, sizeof data, "{\"typing\":\"%s\"}", p->typing);
+	struct message *m = message_new("hello", data);
 	if (m)
 		give(p, m);
 	let_go(m);
+}
+
+static void give_start(struct page *p)
+{
+	struct hub *h = p->hub;
+	give_hello(p);
 	give_kept(p, "status", &h->status);
 	for (int i = 1; i <= HUB_ROOM_MAX; i++) {
-		if (p->room == HUB_ROOM_FIRST && hub_knows_room(h, i))
-			p->room = i;
 		if (p->room == i || p->room == HUB_ROOM_EACH)
 			give_kept(p, "view", &h->rooms[i]);
 	}
@@ -203,13 +233,28 @@ static void on_close(struct evhttp_connection *c, void *context)
 	free(p);
 }
 
-int hub_follow(struct hub *h, struct evhttp_request *req, int room, enum hub_place place)
+static int first_room(const struct hub *h)
 {
+	for (int i = 1; i <= HUB_ROOM_MAX; i++)
+		if (hub_knows_room(h, i))
+			return i;
+	return HUB_ROOM_FIRST;
+}
+
+int hub_follow(struct hub *h, struct evhttp_request *req, int room, enum hub_place place,
+               const struct shown *shown)
+{
+	struct page is = {
+	    .next = h->pages, .hub = h, .req = req, .room = room, .place = place, .shown = *shown};
+	if (room == HUB_ROOM_FIRST)
+		is.room = first_room(h);
+	if (!may_see(&is))
+		return -EACCES;
 	bool full = h->n_pages[place] >= most_pages[place];
-	struct page *p = full ? NULL : calloc(1, sizeof *p);
+	struct page *p = full ? NULL : malloc(sizeof *p);
 	if (!p)
 		return full ? -EBUSY : -ENOMEM;
-	*p = (struct page){.next = h->pages, .hub = h, .req = req, .room = room, .place = place};
+	*p = is;
 	h->pages = p;
 	h->n_pages[place]++;
 	struct evhttp_connection *c = evhttp_request_get_connection(req);
@@ -262,6 +307,19 @@ static int put_fault(const struct hub *h, json_t *value)
 	return json_object_set_new(value, "faults", json_pack("[s]", h->fault)) < 0 ? -ENOMEM : 0;
 }
 
+/* What may be done with what a page showed has changed, or which room it follows. */
+static void look_again(struct hub *h)
+{
+	struct page *next;
+	for (struct page *p = h->pages; p; p = next) {
+		next = p->next;
+		if (!may_see(p))
+			evhttp_connection_free(evhttp_request_get_connection(p->req));
+		else if (strcmp(p->typing, typing_of(p)) != 0)
+			give_hello(p);
+	}
+}
+
 int hub_view(struct hub *h, json_t *view)
 {
 	int64_t room = json_number(json_object_get(view, "room"), "number", 0);
@@ -275,6 +333,7 @@ int hub_view(struct hub *h, json_t *view)
 	for (struct page *p = h->pages; p; p = p->next)
 		if (p->room == HUB_ROOM_FIRST)
 			p->room = (int)room;
+	look_again(h);
 	tell(h, (int)room, "view", &h->rooms[room]);
 	return 0;
 }
@@ -289,16 +348,20 @@ int hub_status(struct hub *h, json_t *status)
 	return r;
 }
 
-int hub_reply(struct hub *h, const json_t *reply)
+int hub_let_in(struct hub *h, const json_t *let_in)
 {
-	_cleanup_(buf_free) struct buf data = {0};
-	int64_t room = json_number(reply, "room", 0);
-	if (room < 1 || room > HUB_ROOM_MAX)
-		return -EINVAL;
-	int r = json_write_canonical(reply, &data);
-	if (r == 0)
-		give_all(h, (int)room, message_new("reply", data.data));
+	int r = let_in_read(&h->let_in, let_in);
+	look_again(h);
 	return r;
+}
+
+void hub_each_open(const struct hub *h, void (*say)(void *context, const struct secret_hash *cookie),
+                   void *context)
+{
+	for (const struct page *p = h->pages; p; p = p->next)
+		for (int i = 0; pass_of(p) >= PASS_SEES && i < p->shown.n; i++)
+			if (p->shown.cookies[i].room == p->room || p->shown.cookies[i].room == COOKIE_DESK)
+				say(context, &p->shown.cookies[i].hash);
 }
 
 void hub_alive(struct hub *h, int64_t seq)

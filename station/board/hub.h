@@ -12,6 +12,7 @@
 #include <stdint.h>
 
 #include "base/json.h"
+#include "board/cookies.h"
 
 struct evhttp_request;
 struct hub;
@@ -20,18 +21,25 @@ struct hub;
 #define HUB_PAGES_ELSEWHERE_MAX 32          /* and beside them pages elsewhere */
 #define HUB_UNSENT_MAX ((size_t)256 * 1024) /* bytes that may wait for one page */
 #define HUB_ROOM_MAX 99                     /* rooms are numbered 1 to 99, as on their cards */
-#define HUB_ROOM_EACH 0                     /* a page that follows every room (the desk) */
+#define HUB_ROOM_EACH COOKIE_DESK           /* a page that follows every room (the desk) */
 #define HUB_ROOM_FIRST (-1) /* a page that was asked for without a room: the first that is known */
 
 enum hub_place { HUB_HERE, HUB_ELSEWHERE, HUB_PLACES }; /* where a page is looked at */
 
-/* `keyed_entry`: whether codes may be typed, for each place. NULL: no memory. */
-struct hub *hub_new(const bool keyed_entry[HUB_PLACES]);
+struct hub_rules {
+	bool typing[HUB_PLACES]; /* codes may be typed there, with a ticket */
+	bool closed[HUB_PLACES]; /* nothing is seen there without one either */
+};
+
+struct hub *hub_new(const struct hub_rules *rules); /* NULL: no memory */
 void hub_free(struct hub *hub); /* NULL is fine; the pages must be gone (evhttp_free() first) */
 
-/* Begins an event stream as the answer to `req`, which then belongs to the hub. 0, or -EBUSY where as many
- * pages of that place follow as may, or -ENOMEM; then the request is still the caller's. */
-int hub_follow(struct hub *hub, struct evhttp_request *req, int room, enum hub_place place);
+/* Begins an event stream as the answer to `req`, which then belongs to the hub. It says first whether codes may be typed
+ * with what is shown, and again when that changes: hello {"typing":"yes"}, "no" where no cookie is shown for its room,
+ * "over" where one is that does not work, "off" where nobody may type. 0, -EACCES where nothing is to be seen with what
+ * is shown, -EBUSY where as many pages of that place follow as may, or -ENOMEM; then the request is still the caller's. */
+int hub_follow(struct hub *hub, struct evhttp_request *req, int room, enum hub_place place,
+               const struct shown *shown);
 
 /* What is wrong with the board itself: it stands among the faults of every view and status that comes. */
 void hub_fault(struct hub *hub, const char *text);
@@ -40,10 +48,14 @@ void hub_fault(struct hub *hub, const char *text);
  * is wrong, -ENOMEM. */
 int hub_view(struct hub *hub, json_t *view);
 int hub_status(struct hub *hub, json_t *status);
-int hub_reply(struct hub *hub, const json_t *reply); /* to the pages of the reply's room */
+int hub_let_in(struct hub *hub, const json_t *let_in); /* cookies.h */
 void hub_alive(struct hub *hub, int64_t seq);
 
-bool hub_keyed(const struct hub *hub, enum hub_place place);
+bool hub_typing(const struct hub *hub, enum hub_place place);
+const struct let_in *hub_lets_in(const struct hub *hub);
+/* Each cookie with which a page is open now, once or more. */
+void hub_each_open(const struct hub *hub, void (*say)(void *context, const struct secret_hash *cookie),
+                   void *context);
 bool hub_knows_room(const struct hub *hub, int room);
 
 #endif

@@ -17,7 +17,8 @@
 #define FDS_MAX 320
 
 static const char help[] =
-    "bandtally-board [--port N] [--no-keyed]    serve the board's page on 127.0.0.1 (8417; 0: any free "
+    "bandtally-board [--port N] [--no-keyed] [--closed]\n"
+    "                                           serve the board's page on 127.0.0.1 (8417; 0: any free "
     "port)\n"
     "                [--elsewhere ADDRESS --elsewhere-port N --host NAME… --certificate FILE --key FILE\n"
     "                 --clients FILE [--revoked FILE] [--elsewhere-keyed]]\n"
@@ -35,14 +36,15 @@ static const char help[] =
     "standard\n"
     "input as JSON lines (board/feed.h); codes that were typed on the page go to its standard output. "
     "--no-keyed\n"
-    "switches typing off on this machine, --elsewhere-keyed on elsewhere. What is wrong with the board "
-    "elsewhere\n"
+    "switches typing off on this machine, --elsewhere-keyed on elsewhere; it needs a ticket that the station "
+    "gave.\n"
+    "--closed: on this machine nothing is shown without one either. What is wrong with the board elsewhere\n"
     "stands on the board here among the faults. It ends with its input. Exit 0: the input ended; 1: failed;\n"
     "2: wrong usage.\n";
 
 struct wish {
 	int port;
-	bool keyed_entry[HUB_PLACES];
+	struct hub_rules rules;
 	bool check;
 	struct elsewhere elsewhere;
 };
@@ -69,10 +71,13 @@ static int read_word(struct wish *w, int c)
 	case 'o':
 		return read_port(&e->port, "--elsewhere-port", optarg);
 	case 'k':
-		w->keyed_entry[HUB_HERE] = false;
+		w->rules.typing[HUB_HERE] = false;
 		return 0;
 	case 't':
-		w->keyed_entry[HUB_ELSEWHERE] = true;
+		w->rules.typing[HUB_ELSEWHERE] = true;
+		return 0;
+	case 'l':
+		w->rules.closed[HUB_HERE] = true;
 		return 0;
 	case 'e':
 		e->address = optarg;
@@ -113,6 +118,7 @@ static int read_words(int argc, char **argv, struct wish *w)
 {
 	static const struct option words[] = {{"port", required_argument, NULL, 'p'},
 	                                      {"no-keyed", no_argument, NULL, 'k'},
+	                                      {"closed", no_argument, NULL, 'l'},
 	                                      {"elsewhere", required_argument, NULL, 'e'},
 	                                      {"elsewhere-port", required_argument, NULL, 'o'},
 	                                      {"elsewhere-keyed", no_argument, NULL, 't'},
@@ -225,7 +231,7 @@ static int check(struct pem_files *files)
 int main(int argc, char **argv)
 {
 	struct wish w = {.port = 8417,
-	                 .keyed_entry = {[HUB_HERE] = true},
+	                 .rules.typing = {[HUB_HERE] = true},
 	                 .elsewhere = {.port = 8418, .names = {.scheme = "https", .usual_port = 443}}};
 	log_open("bandtally-board");
 	int r = read_words(argc, argv, &w);
@@ -237,18 +243,21 @@ int main(int argc, char **argv)
 	setrlimit(RLIMIT_NOFILE, &(struct rlimit){FDS_MAX, FDS_MAX});
 	struct event_base *base = event_base_new();
 	struct event *end = base ? evsignal_new(base, SIGTERM, on_end, base) : NULL;
-	struct hub *hub = hub_new(w.keyed_entry);
-	struct feed *feed = base && hub ? feed_new(base, STDIN_FILENO, STDOUT_FILENO, hub) : NULL;
+	struct hub *hub = hub_new(&w.rules);
+	struct waiting *waiting = waiting_new();
+	struct feed *feed =
+	    base && hub && waiting ? feed_new(base, STDIN_FILENO, STDOUT_FILENO, hub, waiting) : NULL;
 	struct guard *guard = base ? guard_new(base, FDS_MAX) : NULL;
 	int code = EXIT_FAILED;
 	if (end && feed && guard && event_add(end, NULL) == 0) {
-		struct server_parts parts = {base, hub, feed, guard};
+		struct server_parts parts = {base, hub, feed, waiting, guard};
 		code = serve(&w, &parts);
 	} else {
 		log_line("not started: standard input cannot be waited for, or no memory: give it a pipe");
 	}
 	guard_free(guard);
 	feed_free(feed);
+	waiting_free(waiting);
 	hub_free(hub);
 	if (end)
 		event_free(end);

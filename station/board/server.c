@@ -13,6 +13,7 @@
 
 #include "board/answer.h"
 #include "board/assets.h"
+#include "board/hand-in.h"
 
 struct entrance {
 	struct server *server;
@@ -67,6 +68,18 @@ static int room_of(const char *text)
 	return n == 2 ? (text[0] - '0') * 10 + text[1] - '0' : text[0] - '0';
 }
 
+static void refuse_page(struct evhttp_request *req, int why)
+{
+	if (why == -EACCES)
+		answer_refusal(
+		    req, 403, "Forbidden",
+		    "This board shows nothing without a ticket: whoever looks after the station gets one "
+		    "with 'bandtally board'.\n");
+	else
+		answer_refusal(req, 503, "Service Unavailable",
+		               "Too many pages follow this board: close one of them.\n");
+}
+
 static void send_events(struct entrance *at, struct evhttp_request *req, const char *query)
 {
 	const struct server_parts *parts = &at->server->parts;
@@ -92,79 +105,41 @@ static void send_events(struct entrance *at, struct evhttp_request *req, const c
 	answer_headers(req, "text/event-stream");
 	evutil_socket_t fd =
 	    bufferevent_getfd(evhttp_connection_get_bufferevent(evhttp_request_get_connection(req)));
-	if (hub_follow(parts->hub, req, room, at->place) < 0) {
+	struct shown shown;
+	shown_read(&shown, evhttp_find_header(evhttp_request_get_input_headers(req), "Cookie"),
+	           at->door.names.port);
+	int r = hub_follow(parts->hub, req, room, at->place, &shown);
+	if (r < 0) {
 		evhttp_clear_headers(evhttp_request_get_output_headers(req));
-		answer_refusal(req, 503, "Service Unavailable",
-		               "Too many pages follow this board: close one of them.\n");
+		refuse_page(req, r);
 		return;
 	}
 	guard_stream(parts->guard, fd);
+	for (int i = 0; i < shown.n; i++)
+		if (shown_pass(&shown, hub_lets_in(parts->hub), shown.cookies[i].room) >= PASS_SEES)
+			feed_open(parts->feed, &shown.cookies[i].hash);
 }
 
-static bool code_is_plain(const char *code)
+static int count(const struct evkeyvalq *headers, const char *name)
 {
-	size_t n = strlen(code);
-	for (size_t i = 0; i < n; i++)
-		if (!isprint((unsigned char)code[i]))
-			return false;
-	return n >= 1 && n <= FEED_CODE_MAX;
+	int n = 0;
+	for (const struct evkeyval *h = headers->tqh_first; h; h = h->next.tqe_next)
+		n += strcasecmp(h->key, name) == 0;
+	return n;
 }
 
-static void take_keyed(struct entrance *at, struct evhttp_request *req)
+static struct hand_in hand_in_at(const struct entrance *at)
 {
-	const struct server_parts *parts = &at->server->parts;
-	struct evkeyvalq *in = evhttp_request_get_input_headers(req);
-	const char *type = evhttp_find_header(in, "Content-Type");
-	if (!hub_keyed(parts->hub, at->place)) {
-		answer_refusal(req, 403, "Forbidden",
-		               "Typing codes is switched off at this board: scan them.\n");
-		return;
-	}
-	if (!guard_origin(&at->door.names, evhttp_find_header(in, "Origin"))) {
-		answer_refusal(req, 403, "Forbidden", "A code is typed only on the board's own page.\n");
-		return;
-	}
-	if (!type || strcmp(type, "application/json") != 0) {
-		answer_refusal(req, 415, "Unsupported Media Type",
-		               "A typed code comes as application/json.\n");
-		return;
-	}
-	struct evbuffer *body = evhttp_request_get_input_buffer(req);
-	size_t size = evbuffer_get_length(body);
-	char text[DOOR_BODY_MAX + 1], id[16], reply[40];
-	if (size > DOOR_BODY_MAX || evbuffer_copyout(body, text, size) != (ev_ssize_t)size) {
-		answer_refusal(req, 413, "Payload Too Large", "A code has at most 128 characters.\n");
-		return;
-	}
-	_cleanup_(json_drop) json_t *o = json_read(text, size, NULL);
-	int64_t room = json_number(o, "room", 0);
-	const char *code = json_text(o, "code");
-	if (room < 1 || room > HUB_ROOM_MAX || !hub_knows_room(parts->hub, (int)room) ||
-	    !code_is_plain(code)) {
-		answer_refusal(req, 400, "Bad Request",
-		               "A typed code needs a room of this station and 1 to 128 plain characters.\n");
-		return;
-	}
-	if (feed_keyed(parts->feed, (int)room, code, id) < 0) {
-		answer_refusal(
-		    req, 503, "Service Unavailable",
-		    "The station does not take it: it was not counted: count by hand on the paper sheet.\n");
-		return;
-	}
-	snprintf(reply, sizeof reply, "{\"id\":\"%s\"}\n", id);
-	answer(req, 202, "Accepted", "application/json", reply);
+	const struct server_parts *p = &at->server->parts;
+	return (struct hand_in){p->hub, p->feed, p->waiting, &at->door, at->place};
 }
 
 static bool may_ask(const struct entrance *at, struct evhttp_request *req)
 {
-	struct evkeyvalq *in = evhttp_request_get_input_headers(req);
-	const char *origin = evhttp_find_header(in, "Origin");
-	int hosts = 0;
-	struct evkeyval *h;
-	for (h = in->tqh_first; h; h = h->next.tqe_next)
-		hosts += strcasecmp(h->key, "Host") == 0;
-	return hosts == 1 && guard_host(&at->door.names, evhttp_find_header(in, "Host")) &&
-	       (!origin || guard_origin(&at->door.names, origin));
+	const struct evkeyvalq *in = evhttp_request_get_input_headers(req);
+	int origins = count(in, "Origin");
+	return count(in, "Host") == 1 && guard_host(&at->door.names, evhttp_find_header(in, "Host")) &&
+	       origins <= 1 && (!origins || guard_origin(&at->door.names, evhttp_find_header(in, "Origin")));
 }
 
 /* The second wall: this connection was checked, whatever became of the first (tls_connection()). */
@@ -192,6 +167,7 @@ static void on_request(struct evhttp_request *req, void *context)
 	const struct evhttp_uri *uri = evhttp_request_get_evhttp_uri(req);
 	const char *path = uri ? evhttp_uri_get_path(uri) : NULL;
 	enum evhttp_cmd_type how = evhttp_request_get_command(req);
+	const struct hand_in where = hand_in_at(at);
 	if (!is_known(at, req))
 		answer_refusal(req, 403, "Forbidden",
 		               "This board answers only to browsers with a certificate.\n");
@@ -205,7 +181,9 @@ static void on_request(struct evhttp_request *req, void *context)
 		                   : "This board answers only to the names that station.ini gives it: "
 		                     "open it by one of them.\n");
 	else if (how == EVHTTP_REQ_POST && strcmp(path, "/keyed") == 0)
-		take_keyed(at, req);
+		hand_in_code(&where, req);
+	else if (how == EVHTTP_REQ_GET && strncmp(path, TICKET_PATH, strlen(TICKET_PATH)) == 0)
+		hand_in_ticket(&where, req, path);
 	else if (how == EVHTTP_REQ_GET || (how == EVHTTP_REQ_HEAD && strcmp(path, "/events") != 0))
 		on_get(at, req, path, evhttp_uri_get_query(uri));
 	else

@@ -5,11 +5,13 @@
  * same at both; a code is typed elsewhere only where that is switched on by itself.
  *
  *   GET /  /desk  and the files they name   embedded in the program (assets.h)
- *   GET /events?room=N | ?desk=1            server-sent events: hello, status, view, alive, reply
- *   POST /keyed {"room":1,"code":"…"}       a typed code; answers 202 {"id":"k1"}, the reply comes as an
- * event anything else                           a refusal in one plain sentence
+ *   GET /events?room=N | ?desk=1            server-sent events: hello, status, view, alive
+ *   GET /ticket/TICKET                      once and within a minute: 303 to the room's page, with a cookie
+ *   POST /keyed {"room":1,"code":"…"}       a typed code, with that cookie; answers 200 {"verdict":…,"said":…}
+ *   anything else                           a refusal in one plain sentence
  *
- * Every answer bears a policy that allows nothing from elsewhere and nothing inline, and sets no cookie.
+ * Every answer bears a policy that allows nothing from elsewhere and nothing inline; none but that to a ticket sets a
+ * cookie.
  */
 #ifndef BANDTALLY_BOARD_SERVER_H
 #define BANDTALLY_BOARD_SERVER_H
@@ -23,6 +25,7 @@ struct server_parts { /* all borrowed */
 	struct event_base *base;
 	struct hub *hub;
 	struct feed *feed;
+	struct waiting *waiting;
 	struct guard *guard;
 };
 

@@ -15,10 +15,10 @@
 #include "count/unanswered.h"
 #include "run/daemon.h"
 #include "run/teller.h"
+#include "run/typing.h"
 
 #define BOARD_LINE_MAX 8192
-#define BOARD_CODE_MAX 4096
-#define WORDS_MAX (22 + 2 * HOSTS_MAX)
+#define WORDS_MAX (23 + 2 * HOSTS_MAX)
 
 /* The words that the settings ask for; texts are borrowed from the settings and from `ports`. */
 struct words {
@@ -59,6 +59,8 @@ static void words_of(struct words *w, const struct settings *s)
 	say_words(w, "--port", w->ports[0]);
 	if (!s->board_typing)
 		say_words(w, "--no-keyed", NULL);
+	if (!s->board_open)
+		say_words(w, "--closed", NULL);
 	if (s->elsewhere.start)
 		say_elsewhere(w, &s->elsewhere);
 }
@@ -136,6 +138,14 @@ void board_show(struct daemon *d)
 		d->shown = now;
 }
 
+void board_say(struct daemon *d, const char *key, json_t *value)
+{
+	if (d->board)
+		send_line(d, key, value);
+	else
+		json_decref(value);
+}
+
 void board_alive(struct daemon *d)
 {
 	if (d->board)
@@ -163,47 +173,31 @@ void board_renew(struct daemon *d)
 	board_show(d);
 }
 
-static void tell_where(const struct settings *s, const json_t *listening)
+static void tell_where(struct daemon *d, const json_t *listening)
 {
-	int elsewhere = (int)json_number(listening, "elsewhere", 0);
-	log_line("the board is at http://127.0.0.1:%d/", (int)json_number(listening, "port", 0));
-	if (elsewhere)
+	d->board_port = (int)json_number(listening, "port", 0);
+	d->elsewhere_port = (int)json_number(listening, "elsewhere", 0);
+	log_line("the board is at http://127.0.0.1:%d/", d->board_port);
+	if (d->elsewhere_port)
 		log_line("the board elsewhere is at https://%s:%d/, for browsers with a certificate",
-		         s->elsewhere.hosts[0], elsewhere);
+		         d->core.settings.elsewhere.hosts[0], d->elsewhere_port);
 }
 
 static void on_line(void *context, struct child *c, const char *line, size_t size)
 {
+	static const struct {
+		const char *key;
+		void (*take)(struct daemon *d, const json_t *value);
+	} kinds[] = {{"listening", tell_where},
+	             {"keyed", typing_keyed},
+	             {"ticket", typing_ticket},
+	             {"open", typing_open}};
 	struct daemon *d = context;
 	_cleanup_(json_drop) json_t *o = line ? json_read(line, size, NULL) : NULL;
-	const json_t *keyed = json_object_get(o, "keyed"), *listening = json_object_get(o, "listening");
-	const char *code = json_text(keyed, "code");
 	(void)c;
-	if (listening)
-		tell_where(&d->core.settings, listening);
-	if (!keyed || !*code)
-		return;
-	int64_t given = json_number(keyed, "room", 0);
-	int32_t room = given >= 1 && given <= 99 ? (int32_t)given : 0;
-	if (!room || strlen(code) > BOARD_CODE_MAX) {
-		log_line("the board's program gave a code for room %lld of %zu bytes: it is not entered",
-		         (long long)given, strlen(code));
-		return;
-	}
-	const struct reply *reply = core_scan(&d->core, &(struct scan){.scanner = "board",
-	                                                               .room = room,
-	                                                               .aim = "",
-	                                                               .data = code,
-	                                                               .size = strlen(code),
-	                                                               .flags = EVENT_KEYED});
-	json_t *answer = json_object();
-	json_object_set_new(answer, "id", json_string(json_text(keyed, "id")));
-	json_object_set_new(answer, "room", json_integer(room));
-	json_object_set_new(answer, "verdict", json_string(verdict_name(reply->verdict)));
-	json_object_set_new(answer, "said", name_told(reply->said, sizeof reply->said));
-	json_object_set_new(answer, "next", name_told(reply->next.words, sizeof reply->next.words));
-	send_object(d, "reply", answer);
-	board_show(d);
+	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
+		if (json_object_get(o, kinds[i].key))
+			kinds[i].take(d, json_object_get(o, kinds[i].key));
 }
 
 static void on_started(void *context, struct child *c)
@@ -212,6 +206,7 @@ static void on_started(void *context, struct child *c)
 	(void)c;
 	d->shown = 0;
 	d->core.changes++;
+	typing_tell(d);
 	board_show(d);
 }
 
@@ -222,6 +217,7 @@ int board_start(struct daemon *d)
 	if (!d->core.settings.board)
 		return 0;
 	words_of(&w, &d->core.settings);
+	typing_start(d);
 	return child_start(&d->board, &d->children, (char *const *)w.word, BOARD_LINE_MAX, 1, &calls, d);
 }
 

@@ -17,6 +17,7 @@
 #include "run/sound.h"
 #include "run/teller.h"
 
+#define REFUSED_AGAIN_MS 1000
 #define HALF_WAIT_MS                                                                                         \
 	30000 /* the second symbol of a pack comes within half a minute, or the first is forgotten */
 
@@ -375,6 +376,11 @@ static void remember(struct core *c, int32_t room, const struct reply *reply, st
 	if (index < 0)
 		return;
 	struct recent *list = c->recent[index];
+	if (reply->verdict == VERDICT_REFUSED && list[0].verdict == VERDICT_REFUSED &&
+	    moment_between_ms(list[0].at, at) < REFUSED_AGAIN_MS && strcmp(list[0].said, reply->said) == 0) {
+		list[0].at = at;
+		return;
+	}
 	memmove(&list[1], &list[0], sizeof *list * (RECENT_MAX - 1));
 	list[0] = (struct recent){.at = at, .verdict = reply->verdict};
 	memcpy(list[0].said, reply->said, sizeof list[0].said);
@@ -407,6 +413,32 @@ static void begin_behind_paper(struct core *c, const struct input *in)
 	core_store(c, &e, 1, NULL);
 }
 
+static struct event *refused_in(struct core *c, int32_t room)
+{
+	int place = core_room_index(c, room);
+	return place < 0 ? NULL : &c->refused[place];
+}
+
+/* What was refused a moment ago, in the same words. */
+static int is_refused_again(struct core *c, const struct outcome *o)
+{
+	const struct event *e = &o->events[0], *was = refused_in(c, e->room);
+	return o->count == 1 && e->kind == EV_REFUSED && was && was->kind == EV_REFUSED &&
+	       moment_between_ms(was->at, core_now(c)) < REFUSED_AGAIN_MS && e->case_no == was->case_no &&
+	       e->flags == was->flags && strcmp(e->text, was->text) == 0;
+}
+
+static int store_outcome(struct core *c, struct outcome *o, struct error *e)
+{
+	if (is_refused_again(c, o))
+		return 0;
+	int n = core_store(c, o->events, o->count, e);
+	struct event *refused = o->count ? refused_in(c, o->events[0].room) : NULL;
+	if (n == 0 && refused)
+		*refused = o->events[0];
+	return n;
+}
+
 const struct reply *core_carry_out(struct core *c, struct input *in, int *stored)
 {
 	struct error e = {0};
@@ -414,7 +446,7 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 	int newer = is_unheard_of(c, in);
 	reads_look(&c->reads, in, c->station.policy.repeat_ms);
 	decide(&c->station, in, &c->outcome);
-	int n = core_store(c, c->outcome.events, c->outcome.count, &e);
+	int n = store_outcome(c, &c->outcome, &e);
 	if (stored)
 		*stored = n == 0;
 	if (n < 0) {

@@ -43,6 +43,8 @@ struct core {
 	struct recent recent[ROOMS_MAX][RECENT_MAX]; /* newest first, by the room's place in the station */
 	struct half halves[HALVES_MAX];
 	struct reads reads; /* of the last seconds */
+	struct event refused
+	    [ROOMS_MAX]; /* the last refusal that was stored of each room, by its place in the station */
 	struct guesses guesses;
 	int silenced; /* how many of them the board was told of */
 	struct day day;
@@ -95,7 +97,8 @@ struct scan {
 };
 
 /* One scan from beginning to end. The reply is valid until the next call. Where the record cannot be written,
- * nothing is taken, and the reply says so and says: count by hand (rules 12, 17). */
+ * nothing is taken, and the reply says so and says: count by hand (rules 12, 17). The same refusal again within a second
+ * is replied to, and stored once: who scans or types without end must not fill the record. */
 const struct reply *core_scan(struct core *c, const struct scan *scan);
 
 /* Scans of one scanner that were stored somewhere before they came, in order, 1 to STORED_MAX: they are held until

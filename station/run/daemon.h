@@ -6,6 +6,7 @@
 #include "run/groups.h"
 #include "run/loop.h"
 #include "run/supervise.h"
+#include "run/ticket.h"
 
 struct late_scan { /* of a batch that may still grow */
 	char aim[4];
@@ -43,6 +44,9 @@ struct daemon {
 	struct driver_child drivers[DRIVERS_MAX];
 	int n_drivers; /* those without a place are the last */
 	struct child *board, *print;
+	int board_port, elsewhere_port; /* as the board said; 0 not yet */
+	struct tickets tickets;
+	struct pace typed[ROOMS_MAX]; /* by the room's place in the station */
 	struct hotplug *hotplug;
 	uint64_t shown; /* core.changes that the board has been sent */
 	int64_t board_seq;
@@ -68,6 +72,7 @@ struct daemon {
  *   {"do":"staff","staff":{…}}  {"do":"withdraw","number":7}  {"do":"list-staff"}
  *   {"do":"quarantine"|"release","line":…,"lot":…,"why":…}
  *   {"do":"label","line":…,"lot":…,"expiry":…,"count":n}
+ *   {"do":"board","room":1,"elsewhere":true} or "desk":true: an "address" with a ticket (run/typing.h)
  *    {"do":"copy"}, then perhaps {"do":"backed-up"} of it  {"do":"retry","slip":n}
  * A line has at most 64 KiB, of those who may send a catalogue 2 MiB; a user has at most eight connections at once.
  * Answers: {"ok":true,…} or {"ok":false,"error":"what: why: what to do"}. Who may do what goes by the peer's
@@ -116,5 +121,6 @@ void board_stop(struct daemon *d);
 void board_show(struct daemon *d); /* sends what changed */
 void board_alive(struct daemon *d);
 void board_renew(struct daemon *d); /* hands it the files of the board elsewhere, read again */
+void board_say(struct daemon *d, const char *key, json_t *value); /* one line; `value` is taken */
 
 #endif

@@ -12,6 +12,7 @@
 #include "run/check.h"
 #include "run/confined.h"
 #include "run/daemon.h"
+#include "run/typing.h"
 
 #define GROUPS_PATIENCE_MS 1000
 
@@ -54,6 +55,7 @@ static void on_second(void *context)
 	outbox_look(d);
 	drivers_look(d);
 	children_bury(&d->children);
+	typing_look(d);
 	board_show(d);
 	board_alive(d);
 }

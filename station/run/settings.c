@@ -188,12 +188,15 @@ static int set_board(struct settings *s, const char *name, const char *value, st
 		return set_quiet(&s->sound, value, e);
 	if (strcmp(name, "typing") == 0)
 		return yes_no(&s->board_typing, name, value, e);
+	if (strcmp(name, "open") == 0)
+		return yes_no(&s->board_open, name, value, e);
 	if (strcmp(name, "speech") == 0)
 		return yes_no(&s->sound.speech, name, value, e);
-	return error_set(e, -EINVAL,
-	                 "[board] has no setting '%.40s': start, port, typing, volume, quiet and speech are "
-	                 "known",
-	                 name);
+	return error_set(
+	    e, -EINVAL,
+	    "[board] has no setting '%.40s': start, port, open, typing, volume, quiet and speech "
+	    "are known",
+	    name);
 }
 
 static int set_address(char out[46], const char *value, struct error *e)
@@ -329,6 +332,7 @@ static void begin(struct settings *s, struct station *st)
 	                       .dpi = 300,
 	                       .board_port = 8417,
 	                       .board_typing = 1,
+	                       .board_open = 1,
 	                       .elsewhere.port = 8418,
 	                       .sound = {.volume = 60, .quiet_from = -1, .quiet_to = -1}};
 	snprintf(st->site, sizeof st->site, "BC");

@@ -19,6 +19,7 @@
 #include "run/daemon.h"
 #include "run/peer.h"
 #include "run/teller.h"
+#include "run/typing.h"
 #include "tell/view.h"
 
 #define REQUEST_MAX (2u << 20) /* a whole catalogue comes in one line */
@@ -491,6 +492,22 @@ static json_t *do_retry(struct client *c, const json_t *q)
 	return yes_or_no(outbox_retry(c->d, slip, &e), &e);
 }
 
+/* Who may only look gets what only looks. */
+static json_t *do_board(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	char address[ADDRESS_MAX];
+	int32_t room = c->d->core.station.rooms[0].number;
+	enum ticket_group group = c->rights & RIGHT_COUNT ? TICKET_COUNT : TICKET_AUDIT;
+	if (take(q, "room", 1, ROOM_MAX, &room, &e) < 0 ||
+	    typing_address(c->d, json_truth(q, "desk") ? ROOM_DESK : room, group, json_truth(q, "elsewhere"),
+	                   address, &e) < 0)
+		return no(e.text);
+	json_t *o = yes();
+	json_object_set_new(o, "address", json_string(address));
+	return o;
+}
+
 /* --- a copy of the record, in short steps ------------------------------------------------------- */
 
 static void copy_step(void *context)
@@ -611,6 +628,7 @@ static const struct {
     {"scan", RIGHT_COUNT, do_scan},
     {"type", RIGHT_COUNT, do_type},
     {"sheet", RIGHT_COUNT | RIGHT_AUDIT, do_sheet},
+    {"board", RIGHT_COUNT | RIGHT_AUDIT, do_board},
     {"status", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_status},
     {"case", RIGHT_COUNT | RIGHT_AUDIT, do_case},
     {"cases", RIGHT_COUNT | RIGHT_AUDIT, do_cases},

@@ -16,6 +16,7 @@ static const struct {
 } commands[] = {
     {"scan", tool_scan, "enter a code as if it had been scanned"},
     {"sheet", tool_sheet, "the open case of a room"},
+    {"board", tool_board, "an address that opens a room's page for typing, once"},
     {"status", tool_status, "rooms, scanners, slips that were not seen"},
     {"case", tool_case, "the cases in the record"},
     {"code", tool_code, "what a barcode says, or where and why it is wrong"},

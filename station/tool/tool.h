@@ -5,6 +5,7 @@
 
 int tool_scan(int argc, char **argv);
 int tool_sheet(int argc, char **argv);
+int tool_board(int argc, char **argv);
 int tool_status(int argc, char **argv);
 int tool_case(int argc, char **argv);
 int tool_catalogue(int argc, char **argv);

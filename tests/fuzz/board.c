@@ -3,7 +3,7 @@
  *
  * Whatever comes: what a page is sent is whole events of canonical JSON; a request is answered well only by
  * one of the board's names; and what goes to the daemon is a typed code of plain characters, from the board's
- * own page.
+ * own page and with the cookie that is let in, or the ticket that is.
  */
 #include <arpa/inet.h>
 #include <ctype.h>
@@ -24,6 +24,9 @@
 
 #define INPUT_MAX 9000
 #define ANSWER_MAX ((size_t)1 << 18)
+#define COOKIE                                                                                               \
+	"cookiecookiecookiecookiecookiecookiecookieA" /* the daemon lets this one in, and this ticket */
+#define TICKET "ticket-ticket-ticket-ticket-ticket-ticketBB"
 #define IDLE_ROUNDS 12 /* without a byte, and nothing more will come */
 
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size);
@@ -149,6 +152,20 @@ static void follow(struct guard *guard)
 	look_at_page();
 }
 
+/* Again and again: a line of the corpus may have said something else. */
+static void let_in(void)
+{
+	char line[400], ticket[SECRET_HEX + 1], cookie[SECRET_HEX + 1];
+	struct secret_hash of_ticket = secret_hash(TICKET), of_cookie = secret_hash(COOKIE);
+	secret_to_hex(&of_ticket, ticket);
+	secret_to_hex(&of_cookie, cookie);
+	int n = snprintf(line, sizeof line,
+	                 "{\"v\":1,\"let_in\":{\"tickets\":[\"%s\"],\"cookies\":[{\"hash\":\"%s\",\"room\":1,"
+	                 "\"types\":true}]}}\n",
+	                 ticket, cookie);
+	must(write(rig.to_board, line, (size_t)n) == n, "cannot tell the board");
+}
+
 static void start(void)
 {
 	static const char view[] = "{\"v\":1,\"view\":{\"room\":{\"number\":1,\"name\":\"Theatre 1\"}}}\n";
@@ -161,14 +178,16 @@ static void start(void)
 	rig.to_board = in[1];
 	rig.from_board = out[0];
 	rig.base = event_base_new();
-	rig.hub = hub_new((const bool[HUB_PLACES]){[HUB_HERE] = true});
-	rig.feed = feed_new(rig.base, in[0], out[1], rig.hub);
-	struct server_parts parts = {rig.base, rig.hub, rig.feed, guard_new(rig.base, 64)};
+	rig.hub = hub_new(&(struct hub_rules){.typing[HUB_HERE] = true});
+	struct waiting *waiting = waiting_new();
+	rig.feed = feed_new(rig.base, in[0], out[1], rig.hub, waiting);
+	struct server_parts parts = {rig.base, rig.hub, rig.feed, waiting, guard_new(rig.base, 64)};
 	rig.server = server_new(&parts, 0, &e);
 	must(rig.feed && rig.server, e.text);
 	snprintf(rig.port, sizeof rig.port, "%d", server_port(rig.server));
 	must(strlen(rig.port) == 5, "the port has not five digits");
 	must(write(rig.to_board, view, sizeof view - 1) == sizeof view - 1, "cannot tell the board");
+	let_in();
 	work();
 	follow(parts.guard);
 }
@@ -195,30 +214,50 @@ static int names_board(const char *bytes, size_t size, const char *before)
 	return 0;
 }
 
-static void look_at_keyed(const char *bytes, size_t size, int taken)
+static int has(const char *bytes, size_t size, const char *text)
 {
-	static char lines[65536];
-	struct error e = {0};
-	ssize_t n = read(rig.from_board, lines, sizeof lines - 1);
-	must((n > 0) == taken,
-	     taken ? "a code was taken and not passed on" : "a code was passed on, and not taken");
-	if (n <= 0)
-		return;
-	must(names_board(bytes, size, "http://"), "a code from a page of another");
-	lines[n] = 0;
-	for (char *save = NULL, *l = strtok_r(lines, "\n", &save); l; l = strtok_r(NULL, "\n", &save)) {
-		_cleanup_(json_drop) json_t *o = json_read(l, strlen(l), &e);
-		const json_t *keyed = json_object_get(o, "keyed");
-		const char *code = json_text(keyed, "code");
-		must(hub_knows_room(rig.hub, (int)json_number(keyed, "room", 0)) && *code &&
-		         strlen(code) <= FEED_CODE_MAX,
-		     "a typed code");
-		for (; *code; code++)
-			must(isprint((unsigned char)*code), "a typed code that is not plain");
-	}
+	return memmem(bytes, size, text, strlen(text)) != NULL;
 }
 
-static void look_at_answer(char *answer, const char *bytes, size_t size)
+static void look_at_keyed(const json_t *keyed, const char *bytes, size_t size)
+{
+	const char *code = json_text(keyed, "code");
+	must(names_board(bytes, size, "http://"), "a code from a page of another");
+	must(has(bytes, size, COOKIE) && strcmp(json_text(keyed, "cookie"), COOKIE) == 0,
+	     "a code without the cookie");
+	must(json_number(keyed, "room", 0) == 1 && *code && strlen(code) <= FEED_CODE_MAX, "a typed code");
+	for (; *code; code++)
+		must(isprint((unsigned char)*code), "a typed code that is not plain");
+}
+
+/* What came of it to the daemon, which answers. How many codes (16 each) and tickets (1 each). */
+static int be_daemon(const char *bytes, size_t size)
+{
+	static char lines[65536];
+	int came = 0;
+	ssize_t n = read(rig.from_board, lines, sizeof lines - 1);
+	lines[n > 0 ? n : 0] = 0;
+	for (char *save = NULL, *l = strtok_r(lines, "\n", &save); l; l = strtok_r(NULL, "\n", &save)) {
+		_cleanup_(json_drop) json_t *o = json_read(l, strlen(l), NULL);
+		const json_t *keyed = json_object_get(o, "keyed"), *ticket = json_object_get(o, "ticket");
+		if (keyed)
+			look_at_keyed(keyed, bytes, size);
+		must(!ticket || strcmp(json_text(ticket, "ticket"), TICKET) == 0, "another ticket");
+		if (keyed)
+			dprintf(
+			    rig.to_board,
+			    "{\"v\":1,\"reply\":{\"id\":\"%s\",\"verdict\":\"accepted\",\"said\":\"\"}}\n",
+			    json_text(keyed, "id"));
+		if (ticket)
+			dprintf(rig.to_board,
+			        "{\"v\":1,\"entry\":{\"id\":\"%s\",\"room\":1,\"cookie\":\"" COOKIE "\"}}\n",
+			        json_text(ticket, "id"));
+		came += keyed ? 16 : ticket ? 1 : 0;
+	}
+	return came;
+}
+
+static void look_at_answer(char *answer, const char *bytes, size_t size, int came)
 {
 	char *body = strstr(answer, "\r\n\r\n");
 	if (!*answer)
@@ -229,8 +268,9 @@ static void look_at_answer(char *answer, const char *bytes, size_t size)
 	must(strncmp(answer, "HTTP/", 5) == 0 && space, "an answer without a status");
 	int status = atoi(space);
 	must(status >= 100 && status < 600, "an answer of another status");
-	must(!strcasestr(answer, "set-cookie"), "a cookie");
-	if (status != 200 && status != 202)
+	must((strcasestr(answer, "set-cookie") != NULL) == (status == 303), "a cookie");
+	must(status != 303 || came & 15, "a cookie without a ticket");
+	if (status != 200 && status != 303)
 		return;
 	must(names_board(bytes, size, ""), "another name was answered");
 	must(strstr(answer, "\nContent-Security-Policy: default-src 'none';") != NULL,
@@ -244,13 +284,17 @@ static void from_browser(const uint8_t *data, size_t size)
 	for (size_t i = 0; i + 5 <= size; i++)
 		if (memcmp(bytes + i, "12345", 5) == 0)
 			memcpy(bytes + i, rig.port, 5);
-	int fd = connected();
+	int fd = connected(), came = 0;
+	let_in();
 	must(write(fd, bytes, size) == (ssize_t)size, "cannot ask");
+	for (int i = 0; i < IDLE_ROUNDS; i++) {
+		work();
+		came += be_daemon(bytes, size);
+	}
 	shutdown(fd, SHUT_WR);
 	must(listen_to(fd, answer, ANSWER_MAX) < ANSWER_MAX, "an answer without end");
 	hang_up(fd);
-	look_at_answer(answer, bytes, size);
-	look_at_keyed(bytes, size, strstr(answer, " 202 Accepted\r\n") != NULL);
+	look_at_answer(answer, bytes, size, came);
 }
 
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)

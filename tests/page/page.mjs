@@ -16,14 +16,14 @@ station.view(scenes.idle);
 export const walls = { '1920x1080': { width: 1920, height: 1080 }, '1280x800': { width: 1280, height: 800 }, '1024x600': { width: 1024, height: 600 } };
 export const others = { phone: { width: 390, height: 844 }, 'zoom-200': { width: 960, height: 540 }, 'zoom-200-small': { width: 512, height: 300 } };
 
-// A page of room 1 that shows a case-free room, whatever stood there before.
+// A page of room 1 that shows a case-free room, whatever stood there before; opened with a ticket, or without at `path`.
 export async function open(viewport = walls['1920x1080'], options = {}, path = '') {
 	station.view(scenes.idle);
 	const page = await b.newPage({ viewport, ...options });
 	page.faults = [];
 	page.on('pageerror', (e) => page.faults.push(String(e)));
 	page.on('console', (m) => m.type() === 'error' && page.faults.push(m.text()));
-	await page.goto(station.address + path);
+	await page.goto(path ? station.address + path : station.ticket());
 	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');
 	return page;
 }

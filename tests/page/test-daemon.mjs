@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { execFileSync, spawn, spawnSync } from 'node:child_process';
 import { createHmac } from 'node:crypto';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -15,7 +16,9 @@ for (const program of ['bandtallyd', 'bandtally', 'bandtally-board'])
 		skip(`${program} is not built in ${bin}`);
 const source = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const folder = mkdtempSync(join(tmpdir(), 'board-'));
-const settings = '[site]\nletters = BC\nname = Example Hospital\n\n[room 1]\nname = Theatre 1\n\n[board]\nstart = yes\nport = 0\n';
+// The same port again after a restart, as where it is set.
+const port = await new Promise((done) => { const s = createServer().listen(0, '127.0.0.1', () => { const p = s.address().port; s.close(() => done(p)); }); });
+const settings = `[site]\nletters = BC\nname = Example Hospital\n\n[room 1]\nname = Theatre 1\n\n[board]\nstart = yes\nport = ${port}\n`;
 writeFileSync(join(folder, 'station.ini'), settings);
 writeFileSync(join(folder, 'policy.ini'), readFileSync(join(source, 'config/policy.ini')));
 let daemon, log = '', gone;
@@ -74,7 +77,10 @@ await it('the daemon starts its board, which shows the room and asks for nothing
 	tool('catalogue', 'import', join(source, 'config/catalogue.csv'));
 	for (const [name, profession] of [['SCRUB-1', 'practitioner'], ['CIRC-2', 'practitioner'], ['SURG-3', 'surgeon']])
 		people[name] = +/badge (\d+)/.exec(tool('staff', 'add', '--registered', profession, name))[1];
-	await page.goto(address);
+	const [file] = tool('board', '--room', '1', '--file', join(folder, 'a page.html')).split('\n');
+	assert.equal(file, `file://${folder}/a%20page.html`);
+	await page.goto(file);
+	await page.waitForURL(`${address}?room=1`);
 	await reads('place', /^Theatre 1$/);
 	await reads('next', /Next patient: scan NEW CASE\./);
 	await reads('note', /No printer is set/);
@@ -126,6 +132,17 @@ await it('what was typed on the page is marked as keyed in the record', async ()
 	assert.match(tool('case', 'show', '1', '--json'), /keyed/);
 });
 
+await it('the board is started anew: the same browser types on, without a new ticket', async () => {
+	process.kill(+/^\d+/.exec(execFileSync('pgrep', ['-P', String(daemon.pid), '-f', 'bandtally-board'], { encoding: 'utf8' }))[0], 'SIGKILL');
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'yes');
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no', null, { timeout: 10000 });
+	await page.click('#type');
+	await page.fill('#code', card(40));
+	await page.click('#keyed .send');
+	await reads('judged', /^No case is open/);
+	await page.click('#keyed .close');
+});
+
 await it('when the daemon is gone, the page says so and says count by hand', async () => {
 	daemon.kill('SIGTERM');
 	await gone;
@@ -133,15 +150,16 @@ await it('when the daemon is gone, the page says so and says count by hand', asy
 });
 
 await it('a printer that does not answer is said on the board, with what to do, and a code that was typed proves no paper', async () => {
-	writeFileSync(join(folder, 'station.ini'), `${settings}typing = no\n\n[printer]\nqueue = ipp://127.0.0.1:9/ipp/print\n`);
+	writeFileSync(join(folder, 'station.ini'), `${settings}\n[printer]\nqueue = ipp://127.0.0.1:9/ipp/print\n`);
 	address = await start();
-	await page.goto(address);
+	await page.reload();
 	for (const what of [card(1), badge(people['SCRUB-1']), badge(people['CIRC-2']), label('GREEN-M'), badge(people['CIRC-2']), card(50), card(11)])
 		assert.ok([0, 4].includes(scan(what).status), what);
 	await reads('note', /Printing slip 2: the printer does not answer: check power, cable and network/);
 	assert.match(scan(slip(2)).stdout, /refused: Slip 0000002, copy 1, was not printed yet/);
 	assert.match(await page.evaluate(() => document.getElementById('note').textContent), /does not answer/);
-	assert.ok(!await page.isVisible('#type'), 'typing was switched off in station.ini');
+	await page.click('#type'); // the station was started anew, in the same boot
+	assert.ok(await page.isVisible('#code'), await page.evaluate(() => document.getElementById('keyed').innerText));
 });
 
 await b.close();

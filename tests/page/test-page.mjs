@@ -282,7 +282,7 @@ await it('a code is typed on large keys, its check digit tested while typing, an
 	await page.click('#keyed .send');
 	const { keyed } = await station.line((l) => l.keyed);
 	assert.deepEqual([keyed.room, keyed.code], [1, 'BTBC10104051']);
-	station.tell({ reply: { id: keyed.id, room: 1, verdict: 'refused', said: 'No tourniquet is on a digit.', next: '' } });
+	station.tell({ reply: { id: keyed.id, verdict: 'refused', said: 'No tourniquet is on a digit.' } });
 	await page.waitForFunction(() => document.getElementById('judged').textContent === 'No tourniquet is on a digit.');
 	await page.close();
 });
@@ -329,6 +329,102 @@ await it('check digits: ours by MOD 97-10, trade numbers by modulo 10, each wron
 	for (const [t, s] of [['', 'empty'], ['BT', 'part'], ['BTBC1', 'part'], ['BTBC101040511', 'wrong'], ['BTBC400000410114', 'right'], ['BTBC400000410115', 'part'], ['BTBC40700000410184215324', 'right'], ['BTBC40700000410184215334', 'wrong'], ['PBC0000000157', 'right'], ['PBC07000000410', 'part'], ['PBC070000004103', 'right'], ['9506000134352', 'right'], ['09506000134352', 'right'], ['09506000134353', 'wrong'], ['9506000134353', 'part'], ['ABC-9', 'unknown']])
 		assert.equal(judge(t).state, s, t);
 	assert.equal(judge('12345678', true).state, 'unknown');
+});
+
+await it('without a ticket the key for typing says how to get one, and takes nothing', async () => {
+	const page = await open(walls['1024x600'], {}, '?room=1');
+	await show(page, scenes.on);
+	assert.doesNotMatch(await text(page, 'note'), /Typing is closed/);
+	await page.click('#type');
+	assert.match(await text(page, 'keyed'), /^Typing is closed: ask for a new ticket Close Whoever looks after the station gets it with bandtally board --room 1 and opens the address in this browser\. It works once, and within a minute\. Until then scan the codes\. Where no scanner reads them, count by hand on the paper sheet\.$/);
+	assert.equal(await page.evaluate(() => document.querySelectorAll('input').length), 0);
+	await page.screenshot({ path: `${pictures}/typing-closed-1024x600.png` });
+	await page.click('#keyed .close');
+	assert.ok(!await page.isVisible('#keyed'));
+	await page.close();
+});
+
+await it('a ticket leaves the address at once, works once, and its cookie is not for scripts', async () => {
+	const page = await open(walls['1280x800'], {}, '?room=1'), address = station.ticket();
+	await page.goto(address);
+	assert.equal(page.url(), `${station.address}?room=1`);
+	assert.equal(await page.evaluate(() => document.cookie + document.referrer), '');
+	const [cookie] = await page.context().cookies();
+	assert.deepEqual([cookie.name, cookie.httpOnly, cookie.sameSite, cookie.path, cookie.expires], [`bandtally-${station.port}-1`, true, 'Strict', '/', -1]);
+	assert.doesNotMatch(JSON.stringify(await page.evaluate(() => performance.getEntries().map((e) => e.name))), /ticket/);
+	const again = await page.goto(address);
+	assert.equal(again.status(), 403);
+	assert.match(await page.evaluate(() => document.body.innerText), /^This address does not work any more/);
+	await page.close();
+});
+
+await it('a page whose cookie is not taken any more says that typing is closed, also while a code is being typed', async () => {
+	const page = await open(walls['1280x800']);
+	await show(page, scenes.on);
+	await page.click('#type');
+	assert.ok(await page.isVisible('#code'));
+	station.cookies = [];
+	station.letIn();
+	await page.waitForFunction(() => /^Typing is closed: ask for a new ticket/.test(document.getElementById('keyed-title').textContent));
+	await page.click('#keyed .close');
+	await page.waitForFunction(() => /Typing is closed: ask for a new ticket\./.test(document.getElementById('note').textContent));
+	await page.screenshot({ path: `${pictures}/typing-over-1280x800.png` });
+	await page.goto(station.ticket());
+	await show(page, scenes.on);
+	assert.doesNotMatch(await text(page, 'note'), /Typing is closed/);
+	await page.click('#type');
+	assert.ok(await page.isVisible('#code'));
+	await page.close();
+});
+
+await it('a code whose cookie ended on its way is refused with the same words', async () => {
+	const page = await open(walls['1280x800']);
+	await show(page, scenes.on);
+	await page.click('#type');
+	await page.fill('#code', '9506000134352');
+	station.replies = () => ({ refused: 'closed' });
+	await page.click('#keyed .send');
+	await page.waitForFunction(() => /^Typing is closed: ask for a new ticket\./.test(document.getElementById('judged').textContent));
+	station.replies = () => ({ refused: 'often' });
+	await page.fill('#code', '9506000134352');
+	await page.click('#keyed .send');
+	await page.waitForFunction(() => /^More than five codes came within a second, and this one was not entered/.test(document.getElementById('judged').textContent));
+	station.replies = null;
+	await page.close();
+});
+
+await it('a board whose view is closed shows nothing without a ticket, and says so; with one it shows its own room', async () => {
+	const s = await Station.start('--closed');
+	s.beat();
+	s.view(scenes.on);
+	s.view({ ...scenes.question, room: { number: 2, name: 'Theatre 2', single: false } });
+	const page = await b.newPage({ viewport: walls['1280x800'] });
+	await page.goto(s.address);
+	await page.waitForFunction(() => /^This board shows nothing without a ticket: whoever looks after the station gets one with 'bandtally board'\. Count by hand on the paper sheet\.$/.test(document.getElementById('next').textContent));
+	assert.doesNotMatch(await page.evaluate(() => document.body.innerText), /Theatre|tourniquet/);
+	await page.screenshot({ path: `${pictures}/view-closed-1280x800.png` });
+	await page.goto(s.ticket());
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');
+	assert.match(await text(page, 'place'), /^Theatre 1/);
+	await page.goto(`${s.address}?room=2`);
+	await page.waitForFunction(() => /^This board shows nothing without a ticket/.test(document.getElementById('next').textContent));
+	await page.goto(`${s.address}desk`);
+	await page.waitForFunction(() => /^This board shows nothing without a ticket/.test(document.getElementById('trouble').textContent));
+	await page.goto(s.ticket(0));
+	await page.waitForSelector('#rooms td');
+	assert.equal(page.url(), `${s.address}desk`);
+	assert.match(await page.evaluate(() => document.body.innerText), /Theatre 1[^]*Theatre 2/);
+	await page.goto(`${s.address}?room=2`);
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');
+	await page.click('#type'); // it may be looked at, no more
+	assert.match(await text(page, 'keyed'), /^Typing is closed/);
+	await page.click('#keyed .close');
+	s.cookies = [];
+	s.letIn();
+	await page.waitForFunction(() => /^This board shows nothing without a ticket/.test(document.getElementById('next').textContent));
+	assert.doesNotMatch(await page.evaluate(() => document.body.innerText), /Theatre|tourniquet/, 'what was seen before stays');
+	await page.close();
+	await s.end();
 });
 
 await it('with typing switched off there is no key for it', async () => {

@@ -13,6 +13,7 @@ const station = await Station.start();
 const host = `127.0.0.1:${station.port}`;
 station.view(scenes.on);
 station.tell({ status: status() });
+station.replies = () => ({ verdict: 'accepted', said: 'Taken.' });
 
 // Sends bytes, and gives back all that comes until the other side closes (or `patience_ms`).
 function raw(bytes, { port = station.port, patience_ms = 3000 } = {}) {
@@ -29,14 +30,19 @@ const get = (path, headers = {}, method = 'GET', body = '') => raw(`${method} ${
 	Object.entries({ Host: host, ...headers }).map(([k, v]) => `${k}: ${v}\r\n`).join('') +
 	(body ? `Content-Length: ${Buffer.byteLength(body)}\r\n` : '') + `\r\n${body}`);
 const state = (answer) => +(/^HTTP\/1\.[01] (\d+)/.exec(answer)?.[1] ?? 0);
-const keyed = (body, headers = {}) => get('/keyed', { Origin: `http://${host}`, 'Content-Type': 'application/json', ...headers }, 'POST', body);
+// The cookie of a room, by the ticket that the browser would follow.
+const cookieOf = async (room = 1, s = station) => {
+	const { pathname, host: h } = new URL(s.ticket(room));
+	return /Set-Cookie: ([^;]+);/.exec(await raw(`GET ${pathname} HTTP/1.1\r\nHost: ${h}\r\n\r\n`, { port: s.port }))[1];
+};
+const keyed = (body, headers = {}) => get('/keyed', { Origin: `http://${host}`, 'Content-Type': 'application/json', Cookie: cookie, ...headers }, 'POST', body);
 const watched = readFileSync(program).includes('__asan_init'); // its memory says nothing
 const mem_kB = () => +/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${station.child.pid}/status`, 'utf8'))[1];
 
 // Follows the events; `events` grows as they come.
-function follow(query = '', port = station.port) {
+function follow(query = '', port = station.port, headers = '') {
 	const f = { text: '', closed: false };
-	f.socket = connect(port, '127.0.0.1', () => f.socket.write(`GET /events${query} HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\n\r\n`));
+	f.socket = connect(port, '127.0.0.1', () => f.socket.write(`GET /events${query} HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\n${headers}\r\n`));
 	f.socket.on('data', (d) => { f.text += d; });
 	f.socket.on('error', () => {});
 	f.socket.on('close', () => { f.closed = true; });
@@ -63,7 +69,7 @@ await it('the page and each file it names come whole, and together they are at m
 	assert.ok(bytes <= 100_000, `${bytes} bytes`);
 });
 
-await it('every answer forbids what is inline or foreign, and sets no cookie', async () => {
+await it('every answer forbids what is inline or foreign, and none but that to a ticket sets a cookie', async () => {
 	for (const path of ['/', '/board.css', '/board.js', '/desk', '/nothing', '/events?room=x']) {
 		const answer = await get(path);
 		assert.match(answer, /Content-Security-Policy: default-src 'none'; script-src 'self'; style-src 'self';/, path);
@@ -90,8 +96,121 @@ await it('it listens on the loopback address only', async () => {
 	assert.deepEqual(listening, [`0100007F:${port}`]);
 });
 
+const cookie = await cookieOf();
+
+await it('a ticket is changed once for a cookie that no script and no other site sees, and leaves the address', async () => {
+	const { pathname } = new URL(station.ticket());
+	assert.equal(state(await get(pathname, {}, 'HEAD')), 404, 'a look at the head uses it up');
+	assert.equal(state(await get(pathname, { Host: 'evil.example' })), 403);
+	const answer = await get(pathname);
+	assert.equal(state(answer), 303);
+	assert.match(answer, /\r\nLocation: \/\?room=1\r\n/);
+	assert.match(answer, new RegExp(`\\r\\nSet-Cookie: bandtally-${station.port}-1=[\\w-]{43}; Path=/; HttpOnly; SameSite=Strict\\r\\n`));
+	assert.match(answer, /\r\nCache-Control: no-store\r\n/);
+	assert.match(answer, /\r\nReferrer-Policy: no-referrer\r\n/);
+	const told = station.lines.filter((l) => l.ticket).length;
+	for (const path of [pathname, `/ticket/${'A'.repeat(43)}`, '/ticket/', `${pathname}x`, `${pathname}/..`]) {
+		const again = await get(path);
+		assert.equal(state(again), 403, path);
+		assert.match(again, /does not work any more: it works once, and within a minute/);
+		assert.doesNotMatch(again, /Set-Cookie/);
+	}
+	assert.equal(station.lines.filter((l) => l.ticket).length, told, 'the daemon is asked about tickets that it never gave');
+});
+
+await it('without a cookie that is let in for that room nothing is typed, and the daemon hears nothing of it', async () => {
+	const good = '{"room":1,"code":"BTBC10104051"}', value = cookie.split('=')[1], name = `bandtally-${station.port}`;
+	for (const c of ['', 'x', `${name}-1=`, `${name}-1=${'A'.repeat(43)}`, `${name}-2=${value}`, `${name}-0=${value}`, `${name}-1=${value}x`, `${name}-1=${value.slice(1)}`, `${name}-1="${value}"`, `bandtally-${station.port + 1}-1=${value}`, `x${cookie}`, cookie.replace('-1=', '-01 ='), `${name}-1 = ${value}`])
+		assert.equal(state(await keyed(good, { Cookie: c })), 403, c);
+	assert.match(await keyed(good, { Cookie: '' }), /\r\n\r\nTyping is closed: ask for a new ticket\. Whoever looks after the station gets one with 'bandtally board'/);
+	assert.equal(state(await keyed('{"room":2,"code":"X"}')), 400, 'room 2 is not known yet');
+	assert.deepEqual(station.lines.filter((l) => l.keyed), []);
+	assert.equal(state(await keyed(good, { Cookie: `other=1; ${name}-1=${'A'.repeat(43)};${cookie}; more=2` })), 200);
+	station.lines = station.lines.filter((l) => !l.keyed);
+});
+
+await it('a page is told what its cookie lets it do, again when that changes, and the daemon that the page is open', async () => {
+	const s = await Station.start();
+	s.view(scenes.on);
+	const c = await cookieOf(1, s), hash = s.cookies[0].hash, pages = {};
+	for (const [name, header] of [['with', `Cookie: ${c}\r\n`], ['without', ''], ['other', `Cookie: ${c.replace('-1=', '-2=')}\r\n`]])
+		pages[name] = follow('?room=1', s.port, header);
+	await sleep(200);
+	const hello = (name) => [...pages[name].text.matchAll(/event: hello\r?\ndata: \{"typing":"(\w+)"\}/g)].map((m) => m[1]);
+	assert.deepEqual([hello('with'), hello('without'), hello('other')], [['yes'], ['no'], ['no']]);
+	assert.deepEqual(s.lines.filter((l) => l.open), [{ v: 1, open: hash }]);
+	s.cookies = [];
+	s.letIn();
+	await sleep(200);
+	assert.deepEqual([hello('with'), hello('without'), hello('other')], [['yes', 'over'], ['no'], ['no']]);
+	for (let i = 0; i < 1200; i++)
+		s.tell({ alive: true });
+	await sleep(200);
+	assert.equal(s.lines.filter((l) => l.open).length, 1, 'a cookie that is not let in is told of');
+	s.cookies = [{ hash, room: 1, types: true }];
+	s.letIn();
+	for (let i = 0; i < 600; i++)
+		s.tell({ alive: true });
+	await sleep(200);
+	assert.deepEqual(hello('with'), ['yes', 'over', 'yes']);
+	assert.equal(s.lines.filter((l) => l.open === hash).length, 2);
+	await s.end();
+});
+
+await it('who leaves before the daemon has answered costs nothing, and is not mistaken for another', async () => {
+	const s = await Station.start();
+	s.view(scenes.on);
+	const c = await cookieOf(1, s), h = `127.0.0.1:${s.port}`, body = '{"room":1,"code":"X"}';
+	const ask = `POST /keyed HTTP/1.1\r\nHost: ${h}\r\nOrigin: http://${h}\r\nCookie: ${c}\r\nContent-Type: application/json\r\nContent-Length: ${body.length}\r\n\r\n${body}`;
+	for (let i = 0; i < 20; i++)
+		await raw(ask, { port: s.port, patience_ms: 30 });
+	const ids = s.lines.filter((l) => l.keyed).map((l) => l.keyed.id);
+	assert.equal(new Set(ids).size, 20);
+	const last = raw(ask, { port: s.port });
+	const { keyed: mine } = await s.line((l) => l.keyed && !ids.includes(l.keyed.id));
+	for (const id of [...ids, 'x', ''])
+		s.tell({ reply: { id, verdict: 'accepted', said: 'Not yours.' } });
+	s.tell({ reply: { id: mine.id, verdict: 'refused', said: 'Yours.' } });
+	assert.match(await last, /200 OK[^]*\r\n\r\n\{"id":"t\d+","said":"Yours\.","verdict":"refused"\}$/);
+	const many = Array.from({ length: 40 }, () => raw(ask, { port: s.port, patience_ms: 1000 }));
+	const answers = await Promise.all(many);
+	assert.equal(answers.filter((a) => state(a) === 503).length, 8, 'as many wait as may');
+	for (const { keyed: k } of s.lines.filter((l) => l.keyed))
+		s.tell({ reply: { id: k.id, verdict: 'accepted', said: 'Late.' } });
+	s.replies = () => ({ verdict: 'accepted', said: 'Again.' });
+	assert.equal(state(await raw(ask, { port: s.port })), 200, 'there is a place again');
+	assert.equal(await s.end(), 0, s.errors);
+});
+
+await it('a board whose view is closed sends nothing to who has no ticket for it', async () => {
+	const s = await Station.start('--closed');
+	const early = follow('', s.port); // before any room is known
+	s.view(scenes.on);
+	s.view({ ...scenes.idle, room: { number: 2, name: 'Theatre 2', single: false } });
+	s.tell({ status: status() });
+	const [one, two, desk] = [await cookieOf(1, s), await cookieOf(2, s), await cookieOf(0, s)].map((c) => `Cookie: ${c}\r\n`);
+	const pages = { first: ['', one], own: ['?room=1', one], other: ['?room=2', one], all: ['?desk=1', two], desk: ['?desk=1', desk], both: ['?room=2', desk], none: ['?room=1', ''] };
+	for (const [name, [query, header]] of Object.entries(pages))
+		pages[name] = follow(query, s.port, header);
+	await sleep(300);
+	for (const [name, sees] of [['first', true], ['own', true], ['other', false], ['all', false], ['desk', true], ['both', true], ['none', false]]) {
+		assert.equal(state(pages[name].text), sees ? 200 : 403, name);
+		assert.equal(/event: (view|status)/.test(pages[name].text), sees, name);
+	}
+	assert.equal(state(early.text), 403);
+	assert.equal(state(await raw(`GET / HTTP/1.1\r\nHost: 127.0.0.1:${s.port}\r\n\r\n`, { port: s.port })), 200);
+	s.cookies = s.cookies.filter((c) => c.room !== 1);
+	s.letIn();
+	await sleep(200);
+	assert.ok(pages.own.closed && pages.first.closed && !pages.desk.closed, 'a page stays though its cookie ended');
+	Object.values(pages).forEach((p) => p.socket.destroy());
+	assert.equal(await s.end(), 0, s.errors);
+});
+
 await it('a typed code comes only from the board\'s own page, for a room of this station, and reaches the daemon once', async () => {
 	const good = '{"room":1,"code":"BTBC10104051"}';
+	assert.equal(state(await keyed(good, { Origin: `http://${host}\r\nOrigin: http://evil.example` })), 403);
+	assert.equal(state(await keyed(good, { Origin: `http://${host}\r\nOrigin: http://${host}` })), 403);
 	assert.equal(state(await keyed(good, { Origin: 'http://evil.example' })), 403);
 	assert.equal(state(await get('/keyed', { 'Content-Type': 'application/json' }, 'POST', good)), 403);
 	assert.equal(state(await keyed(good, { 'Content-Type': 'text/plain' })), 415);
@@ -104,10 +223,10 @@ await it('a typed code comes only from the board\'s own page, for a room of this
 	const chunk = '4'.repeat(600);
 	assert.ok([400, 413].includes(state(await raw(`POST /keyed HTTP/1.1\r\nHost: ${host}\r\nOrigin: http://${host}\r\nContent-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n258\r\n${chunk}\r\n258\r\n${chunk}\r\n0\r\n\r\n`))));
 	const answer = await keyed(good);
-	assert.equal(state(answer), 202);
-	const { id } = JSON.parse(answer.slice(answer.indexOf('\r\n\r\n') + 4));
-	await station.line((l) => l.keyed?.id === id);
-	assert.deepEqual(station.lines.filter((l) => l.keyed).map((l) => l.keyed), [{ id, room: 1, code: 'BTBC10104051' }]);
+	assert.equal(state(answer), 200);
+	const { id, verdict, said } = JSON.parse(answer.slice(answer.indexOf('\r\n\r\n') + 4));
+	assert.deepEqual([verdict, said], ['accepted', 'Taken.']);
+	assert.deepEqual(station.lines.filter((l) => l.keyed).map((l) => l.keyed), [{ id, room: 1, code: 'BTBC10104051', cookie: cookie.split('=')[1] }]);
 });
 
 await it('with --no-keyed nothing can be typed, and the page is told so', async () => {
@@ -115,7 +234,7 @@ await it('with --no-keyed nothing can be typed, and the page is told so', async 
 	s.view(scenes.on);
 	const h = `127.0.0.1:${s.port}`, f = follow('', s.port);
 	await sleep(150);
-	assert.match(f.text, /event: hello\r?\ndata: \{"keyed":false\}/);
+	assert.match(f.text, /event: hello\r?\ndata: \{"typing":"off"\}/);
 	const body = '{"room":1,"code":"X"}';
 	assert.equal(state(await raw(`POST /keyed HTTP/1.1\r\nHost: ${h}\r\nOrigin: http://${h}\r\nContent-Type: application/json\r\nContent-Length: ${body.length}\r\n\r\n${body}`, { port: s.port })), 403);
 	assert.equal(await s.end(), 0);
@@ -155,11 +274,12 @@ await it('a page that comes late is told how old the last word is', async () => 
 await it('wrong lines from the daemon are passed over and the next one counts', async () => {
 	const f = follow('?room=1');
 	await sleep(100);
-	for (const line of ['', 'x', '{', '[]', '{"v":2,"alive":true}', '{"v":1}', '{"v":1,"view":7}', '{"v":1,"view":{"room":{"number":0}}}', '{"v":1,"view":{"room":{"number":100}}}', '{"v":1,"view":{"room":{"number":1},"x":0.5}}', '{"v":1,"reply":{}}', '{"v":1,"alive":false}', '{"v":1,"status":3}', '\u0000', '{"v":1,"v":1,"alive":true}'])
+	for (const line of ['', 'x', '{', '[]', '{"v":2,"alive":true}', '{"v":1}', '{"v":1,"view":7}', '{"v":1,"view":{"room":{"number":0}}}', '{"v":1,"view":{"room":{"number":100}}}', '{"v":1,"view":{"room":{"number":1},"x":0.5}}', '{"v":1,"reply":{}}', '{"v":1,"reply":{"id":"t1"}}', '{"v":1,"entry":{}}', '{"v":1,"entry":{"id":"t1","room":1,"cookie":"x; Domain=example"}}', '{"v":1,"let_in":[]}', '{"v":1,"let_in":{"tickets":[],"cookies":[{"hash":"x"}]}}', '{"v":1,"alive":false}', '{"v":1,"status":3}', '\u0000', '{"v":1,"v":1,"alive":true}'])
 		station.write(`${line}\n`);
 	station.write(`{"v":1,"view":"${'x'.repeat(700_000)}"}\n`);
 	station.tell({ alive: true });
 	await sleep(400);
+	station.letIn(); // a wrong list lets nobody in
 	assert.equal(f.text.match(/event: alive/g)?.length, 1);
 	assert.equal(f.text.match(/event: view/g)?.length, 1);
 	assert.equal(station.child.exitCode, null);
@@ -194,7 +314,7 @@ await it('ten thousand hostile requests do not end it, and it still answers', as
 await it('four thousand good requests, each damaged a little, are answered or refused in order, and cost no memory', async () => {
 	let seed = 23;
 	const random = (n) => { seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0; return Math.floor(seed / 4294967296 * n); };
-	const body = '{"room":1,"code":"BTBC10104051"}', head = `Host: ${host}\r\nOrigin: http://${host}\r\n`;
+	const body = '{"room":1,"code":"BTBC10104051"}', head = `Host: ${host}\r\nOrigin: http://${host}\r\nCookie: ${cookie}\r\n`;
 	const good = [`GET / HTTP/1.1\r\n${head}Accept: text/html\r\n\r\n`, `GET /board.js HTTP/1.1\r\n${head}\r\n`, `HEAD /desk HTTP/1.1\r\n${head}\r\n`, `GET /events?room=1 HTTP/1.1\r\n${head}\r\n`,
 		`POST /keyed HTTP/1.1\r\n${head}Content-Type: application/json\r\nContent-Length: ${body.length}\r\n\r\n${body}`,
 		`POST /keyed HTTP/1.1\r\n${head}Content-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n${body.length.toString(16)}\r\n${body}\r\n0\r\n\r\n`];
@@ -217,10 +337,11 @@ await it('four thousand good requests, each damaged a little, are answered or re
 			s.on('close', () => { const n = /^HTTP\/\S+ (\d+) /.exec(got)?.[1] ?? (got ? 'other' : 'none'); seen[n] = (seen[n] ?? 0) + 1; done(); });
 		})));
 	assert.equal(station.child.exitCode, null, station.errors);
-	for (const n of [200, 202, 400, 403])
+	assert.ok(station.lines.filter((l) => l.keyed).length > 10, JSON.stringify(seen));
+	for (const n of [200, 400, 403])
 		assert.ok(seen[n] > 10, JSON.stringify(seen));
 	for (const n of Object.keys(seen))
-		assert.ok(['none', '200', '202', '400', '403', '404', '405', '413', '415', '417', '501', '503'].includes(n), JSON.stringify(seen));
+		assert.ok(['none', '200', '400', '403', '404', '405', '413', '415', '417', '501', '503'].includes(n), JSON.stringify(seen));
 	assert.equal(state(await get('/')), 200);
 	assert.ok(watched || mem_kB() <= 16 * 1024, `${mem_kB()} kB resident`);
 });

@@ -192,22 +192,30 @@ await it('elsewhere nothing can be typed, and its page is told so; here it can',
 	assert.equal((await post(`https://localhost:${station.elsewhere}`)).state, 403);
 	const f = follow('');
 	await sleep(300);
-	assert.match(f.text, /event: hello\r?\ndata: \{"keyed":false\}/);
+	assert.match(f.text, /event: hello\r?\ndata: \{"typing":"off"\}/);
 	f.socket.destroy();
-	const here = await fetch(`${station.address}keyed`, { method: 'POST', headers: { Origin: station.address.slice(0, -1), 'Content-Type': 'application/json' }, body: '{"room":1,"code":"HERE"}' });
-	assert.equal(here.status, 202);
-	await station.line((l) => l.keyed?.code === 'HERE');
+	station.replies = () => ({ verdict: 'accepted', said: 'Taken.' });
+	const entry = await fetch(station.ticket(), { redirect: 'manual' }), Cookie = entry.headers.get('set-cookie').split(';')[0];
+	const here = await fetch(`${station.address}keyed`, { method: 'POST', headers: { Cookie, Origin: station.address.slice(0, -1), 'Content-Type': 'application/json' }, body: '{"room":1,"code":"HERE"}' });
+	assert.equal(here.status, 200);
+	assert.equal(station.lines.find((l) => l.keyed).keyed.code, 'HERE');
 	assert.equal(station.lines.filter((l) => l.keyed).length, 1);
 });
 
-await it('where typing elsewhere is switched on, it comes from a page of its own only', async () => {
+await it('where typing elsewhere is switched on, it comes from a page of its own only, and with a ticket, as here', async () => {
 	const s = await start({ 'elsewhere-keyed': true, host: 'localhost' });
-	const post = (origin) => ask('/keyed', { on: s, method: 'POST', headers: { Origin: origin, 'Content-Type': 'application/json' }, body: '{"room":1,"code":"X"}' });
+	s.replies = () => ({ verdict: 'accepted', said: 'Taken.' });
+	const entry = await ask(new URL(s.ticket()).pathname, { on: s });
+	assert.equal(entry.state, 303);
+	const [set] = entry.headers['set-cookie'], Cookie = set.split(';')[0];
+	assert.match(set, new RegExp(`^bandtally-${s.elsewhere}-1=[\\w-]{43}; Path=/; HttpOnly; SameSite=Strict; Secure$`));
+	const post = (origin, more = { Cookie }) => ask('/keyed', { on: s, method: 'POST', headers: { ...more, Origin: origin, 'Content-Type': 'application/json' }, body: '{"room":1,"code":"X"}' });
+	assert.equal((await post(`https://localhost:${s.elsewhere}`, {})).state, 403);
 	for (const origin of [`http://127.0.0.1:${s.port}`, `http://localhost:${s.elsewhere}`, 'https://evil.example'])
 		assert.equal((await post(origin)).state, 403, origin);
 	const r = await post(`https://localhost:${s.elsewhere}`);
-	assert.equal(r.state, 202);
-	await s.line((l) => l.keyed?.id === JSON.parse(r.text).id);
+	assert.equal(r.state, 200);
+	assert.equal(s.lines.filter((l) => l.keyed).length, 1);
 	assert.equal(await s.end(), 0, s.errors);
 });
 

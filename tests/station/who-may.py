@@ -20,6 +20,7 @@ TABLE = """
 socket scan                                            count root
 socket type                                            count root
 socket sheet                                           count audit root
+socket board                                           count audit root
 socket status                                          count stores audit root
 socket case                                            count audit root
 socket cases                                           count audit root

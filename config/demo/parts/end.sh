@@ -15,7 +15,8 @@ check_record() {
 check_board() {
 	[ -x "$bin/bandtally-board" ] || return 0
 	until_true 10 grep -q 'the board is at ' "$folder/station.log" || surprise 'the board did not start'
-	board=$(sed -n 's/.*the board is at //p' "$folder/station.log" | tail -n 1)
+	board=$(must board --room 1)
+	case $board in http://127.0.0.1:*/ticket/?*) ;; *) surprise "'$board' is no address with a ticket" ;; esac
 }
 
 # The copy of the record that a stopped station leaves must verify as well, and nothing of ours may still run.

@@ -17,7 +17,7 @@ import { ago, verdict } from './words.js';
 const SAID_MS = { accepted: 90000, question: 300000, refused: 300000 };
 const AGAIN_MS = 30000; // a reminder or fault that stays is heard again
 const asked = new URLSearchParams(location.search).get('room');
-const state = { view: null, at: 0, status: null, keyed: false, heard: {} };
+const state = { view: null, at: 0, status: null, typing: 'off', heard: {} };
 const passed = () => (state.view ? performance.now() - state.at : 0);
 const flows = () => getComputedStyle(document.documentElement).getPropertyValue('--flows').trim() === '1';
 const styled = () => getComputedStyle(document.documentElement).getPropertyValue('--whole').trim() === '1';
@@ -30,6 +30,8 @@ function lastSaid(v) {
 // Why the board cannot be trusted now, in words, or ''.
 function trouble() {
 	const silent = link.silence();
+	if (link.refused)
+		return `${link.refused} Count by hand on the paper sheet.`;
 	if (!styled())
 		return 'This page loaded only in part. Count by hand on the paper sheet, and load it again.';
 	if (silent)
@@ -100,8 +102,8 @@ function draw() {
 	drawElsewhere($('elsewhere'), v?.elsewhere);
 	drawNow(v, bad);
 	drawSheet($('sheet'), v);
-	drawNotes($('note'), notesOf(v, state.status, passed(), { said: lastSaid(v), soundWaits: waits(), stray: stray() }), !wall);
-	$('type').hidden = !state.keyed || !v;
+	drawNotes($('note'), notesOf(v, state.status, passed(), { said: lastSaid(v), soundWaits: waits(), stray: stray(), typingOver: state.typing === 'over' }), !wall);
+	$('type').hidden = state.typing === 'off' || !v;
 	fit(wall);
 	turn($('sheet'), !wall);
 	drawFigure($('figure'), v, passed());
@@ -142,11 +144,11 @@ for (const news of ['pointerdown', 'keydown'])
 	});
 
 watchStrays(() => { sound('refused', state.view); draw(); });
-const answered = setUpKeyed(state);
+const keyed = setUpKeyed(state);
 setUpChoices(state);
 const link = new Link(`/events${asked ? `?room=${encodeURIComponent(asked)}` : ''}`, {
 	alive() {},
-	hello(h) { state.keyed = h.keyed; },
+	hello(h) { state.typing = h.typing; keyed.allowed(); },
 	view(v, at) {
 		const before = state.view;
 		Object.assign(state, { view: v, at });
@@ -154,7 +156,7 @@ const link = new Link(`/events${asked ? `?room=${encodeURIComponent(asked)}` : '
 		draw();
 	},
 	status(s) { state.status = s; },
-	reply(r) { answered(r); },
+	closed() { Object.assign(state, { view: null, status: null, typing: 'off' }); draw(); }, // what was seen before goes
 });
 setInterval(draw, 250);
 addEventListener('resize', draw);

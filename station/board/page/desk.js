@@ -13,6 +13,8 @@ const AGAIN_MS = 30000; // while it stands it is heard again
 
 function trouble() {
 	const silent = link.silence();
+	if (link.refused)
+		return link.refused;
 	if (getComputedStyle(document.documentElement).getPropertyValue('--whole').trim() !== '1')
 		return 'This page loaded only in part. Load it again; do not rely on it.';
 	if (silent)
@@ -67,9 +69,9 @@ function draw() {
 const link = new Link('/events?desk=1', {
 	alive() {},
 	hello() {},
+	closed() { rooms.clear(); status = null; draw(); },
 	view(view, at) { rooms.set(view.room.number, { view, at }); draw(); },
 	status(s) { status = s; draw(); },
-	reply() {},
 });
 setInterval(draw, 250);
 draw();

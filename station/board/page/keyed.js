@@ -1,11 +1,11 @@
-// Typing a code where the scanner is broken. What is typed is marked 'keyed' on the sheet and the slip.
+// Typing a code where the scanner is broken. What is typed is marked 'keyed' on the sheet and the slip. It needs a ticket:
+// without one the same key says how to get it.
 import { $, el, say } from './dom.js';
 import { judge } from './check.js';
 
 const ANSWER_MS = 4000;
 const rows = ['1234567890', 'ABCDEFGHIJ', 'KLMNOPQRST', 'UVWXYZ'];
 let open = null; // { room, free } while the dialog shows
-const waiting = new Map(); // id of what was typed -> timer
 
 export function setUpKeyed(state) {
 	const box = $('keyed'), field = el('input', { id: 'code', type: 'text', autocomplete: 'off', autocapitalize: 'characters', spellcheck: 'false', maxlength: 128, 'aria-describedby': 'judged', 'aria-label': 'Code' });
@@ -22,7 +22,18 @@ export function setUpKeyed(state) {
 	const form = el('form', { method: 'dialog' },
 		el('h2', { id: 'keyed-title' }, 'Type a code'), key('Close', () => box.close(), 'close'),
 		el('p', { class: 'hint' }, 'It is marked as keyed on sheet and slip.'), field, judged, keys, send);
-	box.replaceChildren(form);
+	const command = el('b', { class: 'whole' });
+	const closed = el('form', { method: 'dialog' },
+		el('h2', { id: 'keyed-title' }, 'Typing is closed: ask for a new ticket'), key('Close', () => box.close(), 'close'),
+		el('p', {}, 'Whoever looks after the station gets it with ', command, ' and opens the address in this browser. It works once, and within a minute.'),
+		el('p', {}, 'Until then scan the codes. Where no scanner reads them, count by hand on the paper sheet.'));
+
+	function fill() {
+		say(command, `bandtally board --room ${open.room}${location.protocol === 'https:' ? ' --elsewhere' : ''}`);
+		const now = state.typing === 'yes' ? form : closed;
+		if (box.firstChild !== now)
+			box.replaceChildren(now);
+	}
 
 	function look() {
 		const j = judge(field.value, open?.free, state.view?.cards);
@@ -35,8 +46,10 @@ export function setUpKeyed(state) {
 		open = { room: state.view?.room.number, free: state.view?.question === 'incident' };
 		field.value = '';
 		look();
+		fill();
 		box.showModal();
-		field.focus();
+		if (box.firstChild === form)
+			field.focus();
 	});
 	form.addEventListener('submit', async (e) => {
 		e.preventDefault();
@@ -47,32 +60,24 @@ export function setUpKeyed(state) {
 		const failed = (text) => { say(judged, text); judged.className = 'wrong'; };
 		try {
 			const code = open.free ? field.value.trim() : field.value.trim().toUpperCase();
-			const r = await fetch('/keyed', { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify({ room: open.room, code }) });
-			if (r.status !== 202)
-				return failed(await r.text());
 			say(judged, 'Sent. Waiting for the station.');
 			judged.className = 'part';
-			waiting.set((await r.json()).id, setTimeout(() => failed('The station did not answer. Count by hand on the paper sheet.'), ANSWER_MS));
-			early.forEach(answered);
-		} catch {
-			failed('The station cannot be reached. Count by hand on the paper sheet.');
+			const r = await fetch('/keyed', { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify({ room: open.room, code }), signal: AbortSignal.timeout(ANSWER_MS) });
+			if (!r.ok)
+				return failed((await r.text()).trim());
+			answered(await r.json());
+		} catch (why) {
+			failed(`${why.name === 'TimeoutError' ? 'The station did not answer.' : 'The station cannot be reached.'} Count by hand on the paper sheet.`);
 		}
 	});
 
-	const early = []; // an answer can come before the number of what it answers
 	function answered(reply) {
-		if (!waiting.has(reply.id)) {
-			early.splice(0, early.length - 3);
-			return void (early.includes(reply) || early.push(reply));
-		}
-		clearTimeout(waiting.get(reply.id));
-		waiting.delete(reply.id);
 		say(judged, reply.said);
 		judged.className = reply.verdict === 'refused' ? 'wrong' : 'right';
 		if (reply.verdict === 'refused')
 			return;
 		field.value = '';
-		setTimeout(() => waiting.size || box.close(), 1500);
+		setTimeout(() => field.value || box.close(), 1500);
 	}
-	return answered;
+	return { allowed() { box.open && fill(); } }; // whether codes may be typed has changed
 }

@@ -12,8 +12,8 @@ const agreedText = (a) => `${a.at}, ${a.count}: ` + (a.circulating ?
 	`agreed aloud by ${a.field} and ${a.circulating}, recorded by ${a.recorded}.` : `single-person, by ${a.field}.`);
 
 // `page`: what the page itself knows. said: the last reply stands above already; soundWaits; stray: a scanner that
-// is not the station's typed into it.
-export function notesOf(view, status, passed_ms, { said, soundWaits, stray }) {
+// is not the station's typed into it; typingOver: its cookie is not taken any more.
+export function notesOf(view, status, passed_ms, { said, soundWaits, stray, typingOver }) {
 	const list = [], add = (kind, text) => list.push({ kind, text });
 	for (const f of new Set([...(view?.faults ?? [])]))
 		add('fault', f);
@@ -43,6 +43,8 @@ export function notesOf(view, status, passed_ms, { said, soundWaits, stray }) {
 		add('team', teamText(view));
 	for (const a of view?.agreed ?? [])
 		add('agreed', agreedText(a));
+	if (typingOver)
+		add('quiet', 'Typing is closed: ask for a new ticket.');
 	if (soundWaits)
 		add('quiet', 'Sound waits until this board is touched once.');
 	if (status && !status.printer)

@@ -112,7 +112,7 @@ export const searching = (view) => (view?.search?.length ?? 0) > 0 && !view.aske
 export function drawSheet(box, view) {
 	box.dataset.counting = view?.case && view.case.final !== 'not begun' ? 'yes' : 'no';
 	if (!view?.case)
-		put(box, el('h2', {}, 'No case is open here'), el('p', { class: 'intended' }, intended));
+		put(box, el('h2', {}, view ? 'No case is open here' : 'Nothing is known here'), el('p', { class: 'intended' }, intended));
 	else if (signingOut(view))
 		put(box, ...pointNodes(view));
 	else if (searching(view))

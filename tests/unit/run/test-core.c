@@ -451,6 +451,27 @@ static void what_is_typed_is_marked_as_typed(void **state)
 	assert_int_equal(kept_of(EV_CASE_ENDED)->flags & EVENT_KEYED, EVENT_KEYED);
 }
 
+static int refused(const char *code)
+{
+	must_say(scan(code), "nothing was entered");
+	return n_kept;
+}
+
+static void the_same_refusal_within_a_second_is_stored_once(void **state)
+{
+	(void)state;
+	begin_case();
+	assert_int_equal(refused("BTBC999"), 1);
+	for (int i = 0; i < 20; i++)
+		assert_int_equal(refused("BTBC999"), 0);
+	must_say(core.recent[0][0].said, "nothing was entered");
+	must_say(core.recent[0][1].said, "CIRC-2"); /* the others still stand there */
+	core.refused[0].at.boot_ms -= 1000;
+	assert_int_equal(refused("BTBC999"), 1);
+	must_say(card(CARD_OFF), "No tourniquet"); /* something else between */
+	assert_int_equal(refused("BTBC999"), 1);
+}
+
 #define TEST(name) cmocka_unit_test_setup_teardown(name, setup, teardown)
 
 int main(void)
@@ -473,6 +494,7 @@ int main(void)
 	    TEST(a_paper_of_an_earlier_version_is_taken_as_such),
 	    TEST(who_guesses_is_not_answered_for_a_minute),
 	    TEST(what_is_typed_is_marked_as_typed),
+	    TEST(the_same_refusal_within_a_second_is_stored_once),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

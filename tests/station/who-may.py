@@ -40,6 +40,7 @@ command scan {awake}                                   count root
 command scan --text 'case 1: a note'                   count root
 command sheet                                          count audit root
 command status                                         count stores audit root
+command board --room 1                                 count audit root    # this board is not started
 command case list                                      count audit root
 command case show 1                                    count audit root
 command code (01)09506000134352                        count stores audit none root

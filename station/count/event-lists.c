@@ -61,8 +61,8 @@ static const char *const identities[] = {[IDENTITY_PACK] = "pack", [IDENTITY_MAR
 static const char *const staff[] = {
     [STAFF_PRACTITIONER] = "practitioner", [STAFF_SURGEON] = "surgeon", [STAFF_CHARGE] = "charge"};
 static const char *const settings[] = {
-#define X(name, text) [SETTING_##name] = (text),
-    SETTINGS(X)
+#define X(number, name, text, ...) [SETTING_##name] = (text),
+    SITE_SETTINGS(X) POLICY_LISTS(X) POLICY_NUMBERS(X)
 #undef X
 };
 static const char *const hows[] = {

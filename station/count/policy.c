@@ -8,26 +8,34 @@
 #include "base/ini.h"
 #include "base/name.h"
 
+enum form { WHOLE, YES_NO };
+
 static const struct {
+	uint32_t setting;
 	const char *section, *name;
-	int32_t low, high;
+	enum form form;
+	int32_t low, high, unset;
 	size_t offset;
 } numbers[] = {
-#define NUMBER(section, name, low, high)                                                                     \
-	{                                                                                                    \
-#section, #name, low, high, offsetof(struct policy, name)                                    \
-	}
-    NUMBER(reminders, first_reminder_min, 0, 1440),
-    NUMBER(reminders, next_reminder_min, 0, 1440),
-    NUMBER(reminders, nobody_min, 0, 1440),
-    NUMBER(scans, repeat_ms, 0, 60000),
-    NUMBER(scans, room_hold_min, 1, 1440),
-    NUMBER(scans, gap_s, 1, 3600),
-    NUMBER(scans, burst_ms, 0, 5000),
-    NUMBER(record, alive_s, 1, 3600),
-    NUMBER(search, look_step, 0, POLICY_LIST_MAX),
-#undef NUMBER
+#define X(number, name, text, section, key, member, form, low, high, unset)                                  \
+	{number, section, key, form, low, high, unset, offsetof(struct policy, member)},
+    POLICY_NUMBERS(X)
+#undef X
 };
+#define NUMBERS (sizeof numbers / sizeof *numbers)
+
+static int32_t *number_at(struct policy *p, size_t i)
+{
+	return (int32_t *)(void *)((char *)p + numbers[i].offset);
+}
+
+const int32_t *policy_number(const struct policy *p, uint32_t setting)
+{
+	for (size_t i = 0; i < NUMBERS; i++)
+		if (numbers[i].setting == setting)
+			return number_at((struct policy *)p, i);
+	return NULL;
+}
 
 void policy_default(struct policy *p)
 {
@@ -51,19 +59,10 @@ void policy_default(struct policy *p)
 	    "incident report begun",
 	    "patient told, or who will tell",
 	};
-	*p = (struct policy){
-	    .first_reminder_min = 20,
-	    .next_reminder_min = 10,
-	    .nobody_min = 5,
-	    .repeat_ms = 2000,
-	    .room_hold_min = 120,
-	    .gap_s = 60,
-	    .burst_ms = 300,
-	    .alive_s = 60,
-	    .look_step = 3,
-	    .n_points = sizeof points / sizeof *points,
-	    .n_search = sizeof search / sizeof *search,
-	};
+	*p = (struct policy){.n_points = sizeof points / sizeof *points,
+	                     .n_search = sizeof search / sizeof *search};
+	for (size_t i = 0; i < NUMBERS; i++)
+		*number_at(p, i) = numbers[i].unset;
 	for (int i = 0; i < p->n_points; i++)
 		snprintf(p->points[i], POLICY_TEXT_MAX, "%s", points[i]);
 	for (int i = 0; i < p->n_search; i++)
@@ -72,10 +71,13 @@ void policy_default(struct policy *p)
 
 struct reading {
 	struct policy *p;
-	int points_seen, search_seen, look_seen;
+	int look_seen;
+#define X(number, name, text, section, member) int member##_seen;
+	POLICY_LISTS(X)
+#undef X
 };
 
-static int set_number(struct policy *p, size_t i, const char *value, struct error *e)
+static int set_whole(struct policy *p, size_t i, const char *value, struct error *e)
 {
 	char *end;
 	errno = 0;
@@ -83,15 +85,15 @@ static int set_number(struct policy *p, size_t i, const char *value, struct erro
 	if (!*value || *end || errno || n < numbers[i].low || n > numbers[i].high)
 		return error_set(e, -EINVAL, "%s is '%.60s': it must be a whole number from %d to %d",
 		                 numbers[i].name, value, (int)numbers[i].low, (int)numbers[i].high);
-	memcpy((char *)p + numbers[i].offset, &(int32_t){(int32_t)n}, sizeof(int32_t));
+	*number_at(p, i) = (int32_t)n;
 	return 0;
 }
 
-static int set_yes_no(uint8_t *flag, const char *name, const char *value, struct error *e)
+static int set_yes_no(struct policy *p, size_t i, const char *value, struct error *e)
 {
 	if (strcmp(value, "yes") != 0 && strcmp(value, "no") != 0)
-		return error_set(e, -EINVAL, "%s is '%.60s': it must be yes or no", name, value);
-	*flag = value[0] == 'y';
+		return error_set(e, -EINVAL, "%s is '%.60s': it must be yes or no", numbers[i].name, value);
+	*number_at(p, i) = value[0] == 'y';
 	return 0;
 }
 
@@ -117,19 +119,17 @@ static int set_list(char list[][POLICY_TEXT_MAX], uint8_t *count, int *seen, con
 static int set(void *context, const char *section, const char *name, const char *value, struct error *e)
 {
 	struct reading *r = context;
-	for (size_t i = 0; i < sizeof numbers / sizeof *numbers; i++)
+	for (size_t i = 0; i < NUMBERS; i++)
 		if (strcmp(section, numbers[i].section) == 0 && strcmp(name, numbers[i].name) == 0) {
 			r->look_seen |= strcmp(name, "look_step") == 0;
-			return set_number(r->p, i, value, e);
+			return numbers[i].form == YES_NO ? set_yes_no(r->p, i, value, e)
+			                                 : set_whole(r->p, i, value, e);
 		}
-	if (strcmp(section, "count") == 0 && strcmp(name, "both_badges") == 0)
-		return set_yes_no(&r->p->both_badges, name, value, e);
-	if (strcmp(section, "sign-out") == 0 && strcmp(name, "one_by_one") == 0)
-		return set_yes_no(&r->p->points_one_by_one, name, value, e);
-	if (strcmp(section, "sign-out points") == 0)
-		return set_list(r->p->points, &r->p->n_points, &r->points_seen, name, value, e);
-	if (strcmp(section, "search") == 0)
-		return set_list(r->p->search, &r->p->n_search, &r->search_seen, name, value, e);
+#define X(number, called, text, of, member)                                                                  \
+	if (strcmp(section, of) == 0)                                                                        \
+		return set_list(r->p->member, &r->p->n_##member, &r->member##_seen, name, value, e);
+	POLICY_LISTS(X)
+#undef X
 	return error_set(e, -EINVAL, "[%.40s] %.40s is not a setting: see the comments in config/policy.ini",
 	                 section, name);
 }

@@ -5,50 +5,6 @@
 
 #include "count/station.h"
 
-/* Where the numbers lie. */
-static const struct {
-	uint8_t setting, size;
-	uint16_t at;
-} numbers[] = {
-#define NUMBER(setting, member)                                                                              \
-	{                                                                                                    \
-		SETTING_##setting, sizeof(((struct policy *)0)->member), offsetof(struct policy, member)     \
-	}
-    NUMBER(FIRST_REMINDER, first_reminder_min),
-    NUMBER(NEXT_REMINDER, next_reminder_min),
-    NUMBER(NOBODY, nobody_min),
-    NUMBER(REPEAT, repeat_ms),
-    NUMBER(ROOM_HOLD, room_hold_min),
-    NUMBER(GAP, gap_s),
-    NUMBER(BURST, burst_ms),
-    NUMBER(ALIVE, alive_s),
-    NUMBER(LOOK_STEP, look_step),
-    NUMBER(BOTH_BADGES, both_badges),
-    NUMBER(ONE_BY_ONE, points_one_by_one),
-#undef NUMBER
-};
-
-#define NUMBERS (sizeof numbers / sizeof *numbers)
-
-static int32_t number_of(const struct policy *p, size_t i)
-{
-	const char *at = (const char *)p + numbers[i].at;
-	int32_t n;
-	if (numbers[i].size == 1)
-		return *(const uint8_t *)at;
-	memcpy(&n, at, sizeof n);
-	return n;
-}
-
-static void set_number(struct policy *p, size_t i, int32_t n)
-{
-	char *at = (char *)p + numbers[i].at;
-	if (numbers[i].size == 1)
-		*(uint8_t *)at = (uint8_t)n;
-	else
-		memcpy(at, &n, sizeof n);
-}
-
 void recorded_now(struct recorded *out, const struct station *st, const char *zone)
 {
 	memset(out, 0, sizeof *out);
@@ -104,6 +60,7 @@ static void apply_list(char list[][POLICY_TEXT_MAX], uint8_t *count, const struc
 
 void recorded_apply(struct recorded *r, const struct event *e)
 {
+	int32_t *number;
 	if (e->what < SETTING_KINDS)
 		r->known |= 1u << e->what;
 	switch ((enum setting)e->what) {
@@ -119,16 +76,15 @@ void recorded_apply(struct recorded *r, const struct event *e)
 	case SETTING_ROOM:
 		apply_room(r, e);
 		return;
-	case SETTING_POINT:
-		apply_list(r->policy.points, &r->policy.n_points, e);
+#define X(number, name, text, section, member)                                                               \
+	case SETTING_##name:                                                                                 \
+		apply_list(r->policy.member, &r->policy.n_##member, e);                                      \
 		return;
-	case SETTING_SEARCH:
-		apply_list(r->policy.search, &r->policy.n_search, e);
-		return;
+		POLICY_LISTS(X)
+#undef X
 	default:
-		for (size_t i = 0; i < NUMBERS; i++)
-			if (numbers[i].setting == e->what)
-				set_number(&r->policy, i, e->n);
+		if ((number = (int32_t *)policy_number(&r->policy, e->what)))
+			*number = e->n;
 		return;
 	}
 }
@@ -163,6 +119,13 @@ static void add_text(struct changes *c, enum setting what, const char *was, cons
 		add(c, what, 0, 0, is);
 }
 
+static void add_number(struct changes *c, enum setting what)
+{
+	const int32_t *was = policy_number(&c->was->policy, what), *is = policy_number(&c->is->policy, what);
+	if (is && (!is_known(c, what) || *was != *is))
+		add(c, what, 0, *is, "");
+}
+
 static void add_rooms(struct changes *c)
 {
 	for (int i = 0; i < c->was->n_rooms; i++)
@@ -193,13 +156,12 @@ int recorded_changes(const struct recorded *was, const struct recorded *is,
 	add_text(&c, SETTING_SITE_NAME, was->site_name, is->site_name);
 	add_text(&c, SETTING_ZONE, was->zone, is->zone);
 	add_rooms(&c);
-	add_list(&c, SETTING_POINT, was->policy.points, was->policy.n_points, is->policy.points,
-	         is->policy.n_points);
-	add_list(&c, SETTING_SEARCH, was->policy.search, was->policy.n_search, is->policy.search,
-	         is->policy.n_search);
-	for (size_t i = 0; i < NUMBERS; i++)
-		if (!is_known(&c, (enum setting)numbers[i].setting) ||
-		    number_of(&was->policy, i) != number_of(&is->policy, i))
-			add(&c, (enum setting)numbers[i].setting, 0, number_of(&is->policy, i), "");
+#define X(number, name, text, section, member)                                                               \
+	add_list(&c, SETTING_##name, was->policy.member, was->policy.n_##member, is->policy.member,          \
+	         is->policy.n_##member);
+	POLICY_LISTS(X)
+#undef X
+	for (int i = 1; i < SETTING_KINDS; i++)
+		add_number(&c, (enum setting)i);
 	return c.count;
 }

@@ -24,32 +24,22 @@ struct room {
 	uint8_t single; /* a room where one operator works alone */
 };
 
-/* X(NAME, "name in the record")  n: its number, text: its text, other: which room, point or step */
-#define SETTINGS(X)                                                                                          \
-	X(SITE, "site")           /* text: its two letters */                                                \
-	X(SITE_NAME, "site-name") /* text */                                                                 \
-	X(ZONE, "zone")           /* text: the name of its time zone */                                      \
-	X(ROOM, "room")   /* text: its name; n: 1 a room, 2 of a single operator, 0 there no longer */       \
-	X(POINT, "point") /* text: a point of the sign-out; "" there no longer */                            \
-	X(SEARCH, "search-step")                /* text, as a point */                                       \
-	X(FIRST_REMINDER, "first-reminder-min") /* from here on n, as in policy.ini */                       \
-	X(NEXT_REMINDER, "next-reminder-min")                                                                \
-	X(NOBODY, "nobody-min")                                                                              \
-	X(REPEAT, "repeat-ms")                                                                               \
-	X(ROOM_HOLD, "room-hold-min")                                                                        \
-	X(GAP, "gap-s")                                                                                      \
-	X(BURST, "burst-ms")                                                                                 \
-	X(ALIVE, "alive-s")                                                                                  \
-	X(LOOK_STEP, "look-step")                                                                            \
-	X(BOTH_BADGES, "both-badges")                                                                        \
-	X(ONE_BY_ONE, "one-by-one")
+/* X(number, NAME, "name in the record"): what is none of the policy's (count/policy.h has those)
+ * n: its number, text: its text, other: which room, point or step; "" or 0 there no longer */
+#define SITE_SETTINGS(X)                                                                                     \
+	X(1, SITE, "site")           /* text: its two letters */                                             \
+	X(2, SITE_NAME, "site-name") /* text */                                                              \
+	X(3, ZONE, "zone")           /* text: the name of its time zone */                                   \
+	X(4, ROOM, "room")           /* text: its name; n: 1 a room, 2 of a single operator */
 
 enum setting {
 	SETTING_NONE = 0,
-#define X(name, text) SETTING_##name,
-	SETTINGS(X)
+#define X(number, name, ...) SETTING_##name = number,
+	SITE_SETTINGS(X) POLICY_LISTS(X) POLICY_NUMBERS(X)
 #undef X
-	    SETTING_KINDS
+#define X(number, name, ...) +1
+	    SETTING_KINDS = 1 SITE_SETTINGS(X) POLICY_LISTS(X) POLICY_NUMBERS(X)
+#undef X
 };
 
 struct recorded {

@@ -22,10 +22,10 @@ static void forget_list(struct past *p, enum setting what)
 		return;
 	if (what == SETTING_ROOM)
 		p->settings.n_rooms = 0;
-	else if (what == SETTING_POINT)
-		p->settings.policy.n_points = 0;
-	else if (what == SETTING_SEARCH)
-		p->settings.policy.n_search = 0;
+#define X(number, name, text, section, member)                                                               \
+	else if (what == SETTING_##name) p->settings.policy.n_##member = 0;
+	POLICY_LISTS(X)
+#undef X
 }
 
 static int same(struct moment a, struct moment b)

@@ -9,19 +9,20 @@
 #include "count/unanswered.h"
 #include "count/wall.h"
 
-const char *item_place_name(enum item_place place)
-{
-	static const char *const names[] = {"",
-	                                    "counted in",
-	                                    "on a digit",
-	                                    "off, not yet accounted for",
-	                                    "accounted for",
-	                                    "returned unopened",
-	                                    "isolated",
-	                                    "struck",
-	                                    "extra"};
-	return place <= ITEM_EXTRA ? names[place] : "";
-}
+/* Names are for programs, which compare them; words are for people, who read them. */
+static const struct {
+	const char *name, *words;
+} places[] = {
+    [0] = {"", ""},
+    [ITEM_HERE] = {"here", "counted in"},
+    [ITEM_ON] = {"on", "on a digit"},
+    [ITEM_OFF] = {"off", "off, not yet accounted for"},
+    [ITEM_ACCOUNTED] = {"accounted", "accounted for"},
+    [ITEM_RETURNED] = {"returned", "returned unopened"},
+    [ITEM_ISOLATED] = {"isolated", "isolated"},
+    [ITEM_STRUCK] = {"struck", "struck"},
+    [ITEM_EXTRA] = {"extra", "extra"},
+};
 
 const char *slip_state_name(enum slip_state state)
 {
@@ -64,7 +65,9 @@ static json_t *items(const struct sheet *s)
 		put(o, "lot", it->thing.lot);
 		put(o, "identity", it->thing.identity);
 		put(o, "role", role_name((enum role)it->thing.role));
-		put(o, "place", item_place_name((enum item_place)it->place));
+		int place = it->place <= ITEM_EXTRA ? it->place : 0;
+		put(o, "place", places[place].name);
+		put(o, "place_words", places[place].words);
 		put(o, "condition", conditions[it->condition & 3]);
 		put_n(o, "pieces", it->pieces);
 		put_n(o, "shown", it->shown);
@@ -333,7 +336,8 @@ static json_t *points(const struct policy *p)
 
 static json_t *case_of(const struct sheet *s, int sign_out)
 {
-	static const char *const finals[] = {"not begun", "going on", "agreed"};
+	static const char *const finals[] = {
+	    [FINAL_NONE] = "none", [FINAL_ASKING] = "asking", [FINAL_AGREED] = "agreed"};
 	if (!s->case_no)
 		return json_null();
 	json_t *o = json_object();

@@ -1,10 +1,11 @@
 /* What a person may see, as JSON: one room for the board and for `bandtally sheet`; the station for `status`.
  *
  * room view: { v 1, at_ms wall clock, room {number, name, single}, distrust "" or why not to trust the station,
- *   case {number, label, opened…} or null, next "the next thing to do", question "" or its name,
+ *   case {number, label, opened, final none asking agreed, …} or null, next "the next thing to do", question "" or its name,
  *   deeds [{kind, truth, words, card, digit, place, item}] what is asked for, the ordinary one first: kind and
  *   truth by their names (count/deed.h), the rest where the kind has it, cards [{number, words}] those among them,
- *   items [{number, name, lot, identity, place, pieces, shown, missing, digit, dropped, unlisted, added,
+ *   items [{number, name, lot, identity, place here on off accounted returned isolated struck extra, and in words
+ *           place_words, pieces, shown, missing, digit, dropped, unlisted, added,
  *           condition}],
  *   digits [{number, name, state, stretch_ms, by_wall_ms, text, total_ms, longest_ms, on_at "10:12" wall clock, with its
  *            date if not today, marked, seen_bare, reminded, tourniquet, forceps, gap}]
@@ -72,7 +73,6 @@ json_t *view_status(const struct view_source *from, const struct view_status_sou
 
 json_t *view_deeds(const struct next *next); /* as above, a new reference */
 
-const char *item_place_name(enum item_place place);
 const char *slip_state_name(enum slip_state state);
 const char *slip_kind_name(enum slip_kind kind);
 const char *case_end_name(int end); /* enum case_end; 0 open */

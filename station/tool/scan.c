@@ -110,7 +110,7 @@ static void print_items(const json_t *view)
 	{
 		printf("  %2d  %-40s %d of %d   %s", (int)json_number(it, "number", 0), json_text(it, "name"),
 		       (int)json_number(it, "shown", 0), (int)json_number(it, "pieces", 0),
-		       json_text(it, "place"));
+		       json_text(it, "place_words"));
 		if (json_text(it, "lot")[0])
 			printf("   lot %s", json_text(it, "lot"));
 		puts("");

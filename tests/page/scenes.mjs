@@ -33,7 +33,7 @@ export function view(more = {}, theCase = {}) {
 	return {
 		v: 1, at_ms: 1795612000000, room: { number: 1, name: 'Theatre 1', single: false }, site: 'Example Hospital', distrust: '',
 		case: {
-			number: 41, single: false, initial_agreed: true, final: 'not begun', discrepancy: false, cancelled: false,
+			number: 41, single: false, initial_agreed: true, final: 'none', discrepancy: false, cancelled: false,
 			patient_left: false, dressing_on: false, sign_out: false, points_yes: 0, point_no: 0, ...theCase,
 		},
 		suspended_case: 0, next: '', question: '', asked_digit: 0, cards: [], items: [], asked_item: 0, digits: [],
@@ -53,7 +53,7 @@ export const status = (more = {}) => ({
 });
 
 const onIndex = digit(2, 'right index finger', 'on', { stretch_ms: min(12), forceps: true, marked: true });
-const bothOn = [tourniquet('on a digit', { digit: 2 }), forceps('on a digit', { digit: 2 })];
+const bothOn = [tourniquet('on', { digit: 2 }), forceps('on', { digit: 2 })];
 const agreed = ['initial count', 'final count'].map((count, i) => ({ count, at: ['10:10', '10:40'][i], field: 'Scrub A', circulating: 'Circulating B', recorded: 'Circulating B' }));
 const offUndo = cards('OFF', 'FORCEPS MOVED', 'HANDOVER', 'UNDO');
 
@@ -67,7 +67,7 @@ export const scenes = {
 	}),
 	'counting-in': view({
 		next: 'Scan further packs and instruments. When both have counted aloud: scan the circulating badge.', cards: cards('ADD', 'HANDOVER', 'UNDO'),
-		items: [tourniquet('counted in'), forceps('counted in')],
+		items: [tourniquet('here'), forceps('here')],
 		recent: [scan(4000, 'accepted', 'Counted in: Artery forceps. It bears no number of its own: the station cannot tell it from another.'), scan(19000, 'accepted', 'Counted in: Finger tourniquet, ring, medium (lot L2207, expires 2028-04-30).')],
 	}, { initial_agreed: false }),
 	refused: view({
@@ -84,7 +84,7 @@ export const scenes = {
 	}),
 	'maybe-on': view({
 		next: 'Left great (big) toe: Is a tourniquet on it now? Scan YES or NO.', question: 'is-on', asked_digit: 16, cards: cards('YES', 'NO'),
-		items: [tourniquet('counted in')], digits: [digit(16, 'left great (big) toe', 'maybe-on', { stretch_ms: 70000 })],
+		items: [tourniquet('here')], digits: [digit(16, 'left great (big) toe', 'maybe-on', { stretch_ms: 70000 })],
 		debts: ['say whether a tourniquet is on: scan the digit card, then YES or NO'], recent: [scan(70000, 'question', 'Is a tourniquet on it now? Scan YES or NO.')],
 	}),
 	'debts-faults': view({
@@ -105,77 +105,77 @@ export const scenes = {
 	}),
 	'two-digits': view({
 		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo,
-		items: [...bothOn, item(3, 'Finger tourniquet, ring, medium', 'tourniquet', 'on a digit', { digit: 9 })],
+		items: [...bothOn, item(3, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: 9 })],
 		digits: [onIndex, digit(9, 'left ring finger', 'on', { stretch_ms: min(3) })], recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
 	}),
 	'many-digits': view({
 		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo,
-		items: [2, 3, 9, 14, 16].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on a digit', { digit: d })),
+		items: [2, 3, 9, 14, 16].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: d })),
 		digits: [digit(2, 'right index finger', 'on', { stretch_ms: min(12) }), digit(3, 'right middle finger', 'on', { stretch_ms: min(2880) }), digit(9, 'left ring finger', 'on', { stretch_ms: min(3) }), digit(14, 'right fourth toe', 'off', { total_ms: min(31) }), digit(16, 'left great (big) toe', 'on', { stretch_ms: min(7), forceps: true })],
 		recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
 	}),
 	'two-beside': view({
 		next: 'When the tourniquet is off the right ring finger: scan its digit card, then OFF.', cards: offUndo,
-		items: [4, 5].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on a digit', { digit: d })),
+		items: [4, 5].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: d })),
 		digits: [digit(4, 'right ring finger', 'on', { stretch_ms: min(112), forceps: true }), digit(5, 'right little finger', 'on', { stretch_ms: min(98) })],
 		recent: [scan(min(98), 'accepted', 'Tourniquet on, right little finger, from 10:21; no forceps. The clock runs.')],
 	}),
 	off: view({
 		next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'HANDOVER', 'UNDO'),
-		items: [tourniquet('off, not yet accounted for', { digit: 2 }), forceps('counted in')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })],
+		items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })],
 		recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')],
 	}),
 	'final-count': view({
 		next: 'Show the Finger tourniquet, ring, medium: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.', asked_item: 1,
 		cards: cards('INTACT', 'CUT AND COMPLETE', 'PIECES MISSING', 'NO', 'INTERRUPTED', 'UNDO'),
-		items: [tourniquet('off, not yet accounted for', { digit: 2 }), forceps('accounted for', { shown: 1 }), item(3, 'Scalpel handle no. 3', 'other', 'counted in', { pieces: 2, shown: 1 })],
+		items: [tourniquet('off', { digit: 2 }), forceps('accounted', { shown: 1 }), item(3, 'Scalpel handle no. 3', 'other', 'here', { pieces: 2, shown: 1 })],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Final count, line by line.')],
-	}, { final: 'going on' }),
+	}, { final: 'asking' }),
 	look: view({
 		next: 'Look at the bare right index finger before the dressing, then scan its digit card.', cards: cards('DRESSING ALREADY ON', 'UNDO'),
-		items: [tourniquet('accounted for', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted for', { shown: 1 })],
+		items: [tourniquet('accounted', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted', { shown: 1 })],
 		agreed, digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Final count agreed aloud by Scrub A and Circulating B, recorded by Circulating B.')],
 	}, { final: 'agreed' }),
 	recount: view({
 		next: 'Show the Finger tourniquet, ring, medium: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.', asked_item: 1,
 		cards: cards('INTACT', 'CUT AND COMPLETE', 'PIECES MISSING', 'NO', 'INTERRUPTED', 'UNDO'),
-		items: [tourniquet('off, not yet accounted for', { digit: 2 }), forceps('counted in')], search: search(1),
+		items: [tourniquet('off', { digit: 2 }), forceps('here')], search: search(1),
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Counting again, line by line.')],
 		slips: [{ number: 1044, case: 41, room: 1, copy: 1, kind: 'discrepancy', state: 'sent' }],
-	}, { final: 'going on', discrepancy: true }),
+	}, { final: 'asking', discrepancy: true }),
 	'who-looked': view({
 		room: { number: 1, name: 'Minor injuries 3', single: true }, next: 'Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBODY.', question: 'who-looked',
 		cards: cards('WHO LOOKED: PATIENT', 'WHO LOOKED: CARER', 'WHO LOOKED: COLLEAGUE', 'WHO LOOKED: NOBODY'), team: [{ place: 'operator, alone', name: 'Operator C' }],
-		items: [tourniquet('accounted for', { digit: 6, shown: 1, condition: 'intact' })], digits: [digit(6, 'left thumb', 'off', { total_ms: min(9), seen_bare: true })],
+		items: [tourniquet('accounted', { digit: 6, shown: 1, condition: 'intact' })], digits: [digit(6, 'left thumb', 'off', { total_ms: min(9), seen_bare: true })],
 		recent: [scan(2000, 'question', 'Left thumb seen bare at 10:41.')],
 	}, { single: true, final: 'agreed' }),
 	'sign-out': view({
 		next: 'Read the sign-out points aloud. If all are so, scan the surgeon\'s badge; if one is not, NO.', cards: cards('UNDO'),
-		items: [tourniquet('accounted for', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted for', { shown: 1 })],
+		items: [tourniquet('accounted', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted', { shown: 1 })],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), seen_bare: true })], recent: [scan(2000, 'accepted', 'right index finger seen bare at 10:41.')],
 	}, { final: 'agreed', sign_out: true }),
 	'sign-out-no': view({
 		next: 'Sign-out held: point 3 is NO. Resolve it, then scan the surgeon\'s badge.', cards: cards('UNDO'),
-		items: [tourniquet('accounted for', { digit: 2, shown: 1, condition: 'intact' })], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), seen_bare: true })],
+		items: [tourniquet('accounted', { digit: 2, shown: 1, condition: 'intact' })], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), seen_bare: true })],
 		recent: [scan(2000, 'accepted', 'Sign-out held at point 3: Each specimen is labelled with the patient\'s name, or there is none.')],
 	}, { final: 'agreed', sign_out: true, points_yes: 2, point_no: 3 }),
 	discrepancy: view({
 		next: 'Search 3 of 11: look at and feel the digit, under the dressing too. Scan STEP DONE, NOT DONE, or FOUND.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND', 'FINAL COUNT', 'UNDO'),
-		items: [tourniquet('off, not yet accounted for', { digit: 2, missing: 1 }), forceps('accounted for', { shown: 1 })], search: search(2),
+		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(2),
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })],
 		recent: [scan(6000, 'accepted', 'Search step 2 done: count again, both together.'), scan(31000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 0 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
 		slips: [{ number: 1044, case: 41, room: 1, copy: 1, kind: 'discrepancy', state: 'sent' }],
-	}, { final: 'going on', discrepancy: true }),
+	}, { final: 'asking', discrepancy: true }),
 	'full-sheet': view({
 		next: 'When the tourniquet is on: scan the digit card.', cards: cards('ADD', 'FINAL COUNT', 'HANDOVER', 'UNDO'),
-		items: [tourniquet('counted in'), ...['Artery forceps', 'Scalpel handle no. 3', 'Toothed forceps', 'Iris scissors', 'Needle holder', 'Skin hook, double', 'Towel clip', 'Gauze swab 10 × 10 cm', 'Suture needle 5-0', 'Suture needle 6-0', 'Bipolar tip'].map((n, i) => item(i + 2, n, 'other', i % 4 === 3 ? 'accounted for' : 'counted in', { pieces: i === 7 ? 20 : 1 + (i % 3), dropped: i === 4, added: i === 9, shown: i === 1 ? 1 : 0 })),
-			item(20, 'Gauze swab 10 × 10 cm', 'other', 'isolated', { pieces: 5 }), item(21, 'Finger tourniquet, ring, small', 'tourniquet', 'returned unopened'), item(22, 'Nail elevator', 'other', 'extra')],
+		items: [tourniquet('here'), ...['Artery forceps', 'Scalpel handle no. 3', 'Toothed forceps', 'Iris scissors', 'Needle holder', 'Skin hook, double', 'Towel clip', 'Gauze swab 10 × 10 cm', 'Suture needle 5-0', 'Suture needle 6-0', 'Bipolar tip'].map((n, i) => item(i + 2, n, 'other', i % 4 === 3 ? 'accounted' : 'here', { pieces: i === 7 ? 20 : 1 + (i % 3), dropped: i === 4, added: i === 9, shown: i === 1 ? 1 : 0 })),
+			item(20, 'Gauze swab 10 × 10 cm', 'other', 'isolated', { pieces: 5 }), item(21, 'Finger tourniquet, ring, small', 'tourniquet', 'returned'), item(22, 'Nail elevator', 'other', 'extra')],
 		recent: [scan(2000, 'accepted', 'Initial count agreed aloud by Scrub A and Circulating B, recorded by Circulating B.')],
 	}),
 	alone: view({
 		agreed: [{ count: 'initial count', at: '10:11', field: 'Operator C', circulating: '', recorded: 'Operator C' }],
 		room: { number: 1, name: 'Minor injuries 3', single: true }, team: [{ place: 'operator, alone', name: 'Operator C' }], awake: true,
-		next: 'When the tourniquet is off the left thumb: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on a digit', { digit: 6 })],
+		next: 'When the tourniquet is off the left thumb: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on', { digit: 6 })],
 		digits: [digit(6, 'left thumb', 'on', { stretch_ms: min(4) })], recent: [scan(min(4), 'accepted', 'Tourniquet on, left thumb, from 10:12; from gloving. The clock runs.')],
 	}, { single: true }),
 	distrust: view({
@@ -183,7 +183,7 @@ export const scenes = {
 		recent: [scan(2000, 'refused', 'Not stored: the disk is full. Count by hand on the paper sheet.')],
 	}),
 	'gap-long': view({
-		next: 'When the tourniquet is off the other digit 1, described: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on a digit', { digit: 21 })],
+		next: 'When the tourniquet is off the other digit 1, described: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on', { digit: 21 })],
 		digits: [digit(21, 'other digit 1, described', 'on', { stretch_ms: min(5760), gap: true })], recent: [],
 	}),
 };

@@ -41,7 +41,12 @@ shows 'a digit that is marked' 'digits[0].marked' 1
 shows 'is not seen bare' 'digits[0].seen_bare' 0
 scan CIRC-2 'right index finger'
 shows 'the tourniquet is on' 'digits[0].state' on
+shows 'and its place is told by a name' 'items[0].place' on
+shows 'and in words' 'items[0].place_words' 'on a digit'
+shows 'no final count has begun' 'case.final' none
 scan 'right index finger' OFF 'FINAL COUNT' NO
+shows 'the final count asks' 'case.final' asking
+shows 'off is not yet accounted for' 'items[0].place' off
 shows 'what is missing' 'items[0].missing' 1
 shows 'is not shown' 'items[0].shown' 0
 shows 'no search step is answered' 'search[0].answered' 0
@@ -51,6 +56,7 @@ shows 'and the second is not' 'search[1].answered' 0
 scan FOUND INTACT
 shows 'found, nothing is missing' 'items[0].missing' 0
 shows 'but shown' 'items[0].shown' 1
+shows 'and accounted for' 'items[0].place' accounted
 scan CIRC-2
 shows 'the final count is agreed' 'case.final' agreed
 shows 'before the look at the digit there is no sign-out' 'case.sign_out' 0

@@ -95,7 +95,7 @@ function draw() {
 	document.documentElement.dataset.trouble = bad ? 'yes' : 'no';
 	const limbs = new Set((v?.digits ?? []).map((d) => Math.floor((d.number - 1) / 10)));
 	document.documentElement.dataset.many = limbs.size > 1 || v?.digits.length > 3 ? 'yes' : 'no';
-	document.documentElement.dataset.part = signingOut(v) ? 'points' : searching(v) ? 'search' : v?.case?.final === 'going on' ? 'count' : v?.case ? 'case' : 'idle';
+	document.documentElement.dataset.part = signingOut(v) ? 'points' : searching(v) ? 'search' : v?.case?.final === 'asking' ? 'count' : v?.case ? 'case' : 'idle';
 	if (bad) // nothing may lie over it
 		document.querySelectorAll('dialog[open]').forEach((d) => d.close());
 	drawStrip(v, bad);

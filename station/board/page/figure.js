@@ -110,7 +110,7 @@ function placeFlags(flags, width, gap) {
 
 // Why the tourniquet of a digit may still be there: it was not found, or is looked for again. '' where nothing says so.
 function lost(view, number) {
-	const open = view.items.filter((i) => i.role === 'tourniquet' && i.digit === number && i.place === 'off, not yet accounted for');
+	const open = view.items.filter((i) => i.role === 'tourniquet' && i.digit === number && i.place === 'off');
 	return open.some((i) => i.missing > 0) ? 'missing' : open.length && view.case?.discrepancy ? 'counting again' : '';
 }
 

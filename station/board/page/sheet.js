@@ -14,10 +14,7 @@ const groups = [
 	['away', 'isolated, not in the count', 'isolated, not in the count'],
 	['back', 'returned unopened', 'returned unopened'],
 ];
-const places = {
-	'counted in': 'in', 'on a digit': 'on', 'off, not yet accounted for': 'off', 'accounted for': 'accounted',
-	'extra': 'extra', 'isolated': 'away', 'returned unopened': 'back',
-};
+const places = { here: 'in', on: 'on', off: 'off', accounted: 'accounted', extra: 'extra', isolated: 'away', returned: 'back' };
 
 function groupOf(item) {
 	const g = places[item.place];
@@ -110,7 +107,7 @@ export const signingOut = (view) =>
 export const searching = (view) => (view?.search?.length ?? 0) > 0 && !view.asked_item;
 
 export function drawSheet(box, view) {
-	box.dataset.counting = view?.case && view.case.final !== 'not begun' ? 'yes' : 'no';
+	box.dataset.counting = view?.case && view.case.final !== 'none' ? 'yes' : 'no';
 	if (!view?.case)
 		put(box, el('h2', {}, view ? 'No case is open here' : 'Nothing is known here'), el('p', { class: 'intended' }, intended));
 	else if (signingOut(view))

@@ -1,0 +1,55 @@
+/* What sentences can speak of. A value has one name and one type, the same in every sentence that names it as {name}.
+ *
+ * X(TYPE, member, "name", size), in the order of the names: the record keeps them in it (record/event-table.h). A name is
+ * never changed and never given to anything else, for records hold it.
+ *
+ *   NUMBER  as it is                          DIGITS  a number with its zeros, `size` digits
+ *   DIGIT   a finger or toe, 1 to 24          CARD    enum own_card, as it is printed
+ *   DATE    yyyymmdd                          TIME    of the day, in minutes from midnight
+ *   SAYING  enum saying: what is said beside the sentence or inside it, of the same values
+ *   TEXT    what people typed, or a setting or a catalogue says: fewer than `size` bytes
+ *   FAULT   what this program's parts say in English of a code or a text, for the reply alone: no record keeps it
+ */
+#ifndef BANDTALLY_WORDS_VALUES_H
+#define BANDTALLY_WORDS_VALUES_H
+
+/* clang-format off */
+#define VALUES(X) \
+	X(NUMBER, badge, "badge", 0) \
+	X(CARD, card, "card", 0) \
+	X(NUMBER, case_no, "case", 0) \
+	X(TEXT, code, "code", 129)                 /* as far as it may be kept (rule 20) */ \
+	X(NUMBER, copy, "copy", 0)                 /* of a slip */ \
+	X(DATE, date, "date", 0) \
+	X(DIGIT, digit, "digit", 0) \
+	X(FAULT, fault, "fault", 201)              /* what is wrong with a text */ \
+	X(TEXT, instead, "instead", 81)            /* what the catalogue says to use in its place */ \
+	X(TEXT, item, "item", 57)                  /* its name in the catalogue */ \
+	X(DIGITS, item_number, "item_number", 8)   /* that stores gave */ \
+	X(TEXT, key, "key", 25)                    /* of a line of the catalogue */ \
+	X(DIGITS, label, "label", 7)               /* of a case */ \
+	X(NUMBER, minutes, "minutes", 0) \
+	X(NUMBER, most, "most", 0)                 /* minutes, at most */ \
+	X(NUMBER, n, "n", 0)                       /* how many: it decides between one and many */ \
+	X(NUMBER, other_case, "other_case", 0) \
+	X(NUMBER, other_copy, "other_copy", 0) \
+	X(TEXT, other_person, "other_person", 33) \
+	X(TEXT, other_room, "other_room", 33) \
+	X(TEXT, person, "person", 33)              /* as its badge is shown */ \
+	X(SAYING, place, "place", 0) \
+	X(SAYING, question, "question", 0) \
+	X(TEXT, reason, "reason", 81)              /* as somebody typed it */ \
+	X(TEXT, room, "room", 33) \
+	X(SAYING, saying, "saying", 0)             /* the sentence itself */ \
+	X(TEXT, site, "site", 4)                   /* its letters */ \
+	X(DIGITS, slip, "slip", 7) \
+	X(DIGITS, station, "station", 2)           /* of a site */ \
+	X(TEXT, step, "step", 121)                 /* of the search, as policy.ini has it */ \
+	X(SAYING, then, "then", 0)                 /* what follows */ \
+	X(TIME, time, "time", 0) \
+	X(DIGITS, tray_number, "tray_number", 6) \
+	X(SAYING, what, "what", 0) \
+	X(SAYING, why, "why", 0)
+/* clang-format on */
+
+#endif

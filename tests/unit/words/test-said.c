@@ -1,0 +1,255 @@
+/* Sentences by name: how they are made, and what records hold of them for ever. */
+#include <errno.h>
+#include <limits.h>
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "words/said.h"
+
+static void says(const struct say *say, const char *sentence)
+{
+	char text[401];
+	say_sentence(say, text, sizeof text);
+	assert_string_equal(text, sentence);
+}
+
+static void a_sentence_names_its_values(void **state)
+{
+	(void)state;
+	says(SAY(CASE_IS_OPEN, .case_no = 41, .room = "Bay 7"),
+	     "Case 41 is open in Bay 7: end it, or scan SUSPEND or CANCEL.");
+	says(SAY(SLIP_COPY_SEEN, .slip = 12, .copy = 3, .other_copy = 1),
+	     "Slip 0000012, copy 3: copy 1 of it was seen before. Only one goes into the notes: destroy this "
+	     "one.");
+	says(SAY(OFF_BEFORE_ON, .time = 605, .digit = 2), "OFF was scanned at 10:05, before the tourniquet "
+	                                                  "on the right index finger went on: its clock runs "
+	                                                  "on. If it is off, scan OFF now.");
+	says(SAY(CARD_ANSWERS_NOTHING, .card = 0), "Nothing is asked now that  would answer.");
+	says(SAY(NONE), "");
+}
+
+static void a_sentence_begins_with_a_capital_and_its_part_does_not(void **state)
+{
+	const struct say *say = SAY(ITEM_ON_TAKE_OFF, .item = "finger tourniquet", .digit = 1);
+	char text[401];
+	(void)state;
+	says(say, "Finger tourniquet is on the right thumb: take it off first.");
+	say_part(say, text, sizeof text);
+	assert_string_equal(text, "finger tourniquet is on the right thumb: take it off first.");
+}
+
+static void sayings_stand_in_each_other(void **state)
+{
+	(void)state;
+	says(SAY(NOT_YET_SIGN_OUT, .why = SAY_OWED, .what = SAY_DEBT_HANDOVER),
+	     "Not yet the sign-out: owed: the handover count.");
+	says(SAY(NOT_COUNTED_IN, .why = SAY_EXPIRED, .item = "needle", .date = 20270331,
+	         .then = SAY_IF_ON_YES),
+	     "Not counted in: needle expired on 2027-03-31. Take it off the field and use another. If it is "
+	     "the "
+	     "one that is on, scan YES, then this again.");
+}
+
+/* One that stands in itself would have no end: after the third it is left. */
+static void a_saying_that_stands_in_itself_ends(void **state)
+{
+	(void)state;
+	says(SAY(NOT_YET_SIGN_OUT, .why = SAY_NOT_YET_SIGN_OUT),
+	     "Not yet the sign-out: Not yet the sign-out: Not yet the sign-out: ...");
+}
+
+static void what_is_not_given_leaves_no_space(void **state)
+{
+	(void)state;
+	says(SAY(NOT_COUNTED_IN, .why = SAY_EXPIRED, .item = "needle", .date = 20270331),
+	     "Not counted in: needle expired on 2027-03-31. Take it off the field and use another.");
+}
+
+static void one_and_many_have_their_own_forms(void **state)
+{
+	(void)state;
+	says(SAY(THROWN_AWAY, .n = 1), "1 stored scan was thrown away");
+	says(SAY(THROWN_AWAY, .n = 2), "2 stored scans were thrown away");
+}
+
+static void a_sentence_that_is_too_long_is_cut_behind_a_whole_letter(void **state)
+{
+	char text[12];
+	(void)state;
+	say_sentence(SAY(CODE_AS_READ, .code = "0123456789\xe2\x82\xac"), text, sizeof text);
+	assert_string_equal(text, "0123456789");
+	say_sentence(SAY(CASE_IS_OPEN, .case_no = 1, .room = "x"), text, sizeof text);
+	assert_string_equal(text, "Case 1 is o");
+	say_sentence(SAY(SEEN_ALREADY, .digit = 1), text, 1);
+	assert_string_equal(text, "");
+}
+
+static void what_is_kept_says_the_same(void **state)
+{
+	const struct say *say = SAY(NOT_COUNTED_IN, .why = SAY_IN_QUARANTINE,
+	                            .item = "n\xc3\xa4"
+	                                    "del",
+	                            .reason = "recall", .then = SAY_IF_ON_UNLISTED);
+	struct said said;
+	char now[401];
+	(void)state;
+	said_keep(&said, say);
+	struct say kept = said_say(&said);
+	say_sentence(say, now, sizeof now);
+	says(&kept, now);
+}
+
+static void a_text_is_kept_up_to_a_whole_letter_and_a_fault_not_at_all(void **state)
+{
+	char name[80];
+	struct said said;
+	(void)state;
+	memset(name, 'x', sizeof name);
+	snprintf(name + sizeof said.item - 2, 8, "\xc3\xbc!");
+	said_keep(&said, SAY(SEEN_ALREADY, .item = name, .room = NULL, .fault = "gone"));
+	assert_int_equal(strlen(said.item), sizeof said.item - 2);
+	assert_string_equal(said.room, "");
+	assert_string_equal(said_say(&said).item, said.item);
+	assert_null(said_say(&said).fault);
+}
+
+/* --- the list ------------------------------------------------------------------------------------- */
+
+static const char *const value_names[] = {
+#define X(type, member, name, size) name,
+    VALUES(X)
+#undef X
+};
+
+static const struct {
+	const char *name, *one, *many;
+} list[] = {
+#define X(name, key, text) {key, text, text},
+#define N(name, key, one, many) {key, one, many},
+    SAYINGS(X, N)
+#undef N
+#undef X
+};
+
+#define LENGTH(array) (sizeof(array) / sizeof *(array))
+
+static int names(const char *text, const char *value)
+{
+	char braces[40];
+	snprintf(braces, sizeof braces, "{%s}", value);
+	return strstr(text, braces) != NULL;
+}
+
+static void values_stand_in_the_order_of_a_record(void **state)
+{
+	(void)state;
+	for (size_t i = 1; i < LENGTH(value_names); i++)
+		assert_true(strcmp(value_names[i - 1], value_names[i]) < 0);
+}
+
+static void every_name_is_found_again(void **state)
+{
+	(void)state;
+	assert_int_equal(LENGTH(list), SAYING_KINDS - 1);
+	for (size_t i = 0; i < LENGTH(list); i++) {
+		assert_string_equal(saying_name((int64_t)i + 1), list[i].name);
+		assert_int_equal(saying_from_name(list[i].name), i + 1);
+	}
+	assert_null(saying_name(0));
+	assert_null(saying_name(-1));
+	assert_null(saying_name(SAYING_KINDS));
+	assert_int_equal(saying_from_name(""), -EINVAL);
+	assert_int_equal(saying_from_name("no-such-saying"), -EINVAL);
+}
+
+/* What stands in braces is a value, and both forms of a sentence name the same. */
+static void each_text_names_only_values(void **state)
+{
+	(void)state;
+	for (size_t i = 0; i < LENGTH(list); i++) {
+		size_t braces = 0, known = 0;
+		for (const char *at = list[i].many; (at = strchr(at, '{')); at++) {
+			size_t k = 0;
+			while (k < LENGTH(value_names) &&
+			       (strncmp(at + 1, value_names[k], strlen(value_names[k])) != 0 ||
+			        at[1 + strlen(value_names[k])] != '}'))
+				k++;
+			braces++;
+			known += k < LENGTH(value_names);
+		}
+		if (braces != known)
+			fail_msg("%s: '%s' names what is no value", list[i].name, list[i].many);
+		for (size_t k = 0; k < LENGTH(value_names); k++)
+			if (names(list[i].one, value_names[k]) != names(list[i].many, value_names[k]))
+				fail_msg("%s: of one and of many differ in {%s}", list[i].name,
+				         value_names[k]);
+	}
+}
+
+static void line_of(size_t i, char *line, size_t size)
+{
+	size_t used = (size_t)snprintf(line, size, "%s", list[i].name);
+	for (size_t k = 0; k < LENGTH(value_names); k++)
+		if (names(list[i].many, value_names[k]))
+			used += (size_t)snprintf(line + used, size - used, " %s", value_names[k]);
+	snprintf(line + used, size - used, "\n");
+}
+
+/* Records hold these names with these values: none of them may go, and none may ask for a value that older records do
+ * not have. */
+static void what_records_may_hold_is_still_said(void **state)
+{
+	static char kept[65536];
+	char path[PATH_MAX], line[400];
+	size_t lines = 0;
+	const char *source = getenv("BANDTALLY_SOURCE");
+	(void)state;
+	snprintf(path, sizeof path, "%s/tests/kept/sayings.txt", source ? source : ".");
+	FILE *f = fopen(path, "re");
+	if (!f)
+		fail_msg("cannot read %s", path);
+	kept[0] = '\n';
+	kept[1 + fread(kept + 1, 1, sizeof kept - 2, f)] = 0;
+	fclose(f);
+	for (const char *at = kept + 1; *at; at++)
+		lines += *at == '\n';
+	for (size_t i = 0; i < LENGTH(list); i++) {
+		line[0] = '\n';
+		line_of(i, line + 1, sizeof line - 1);
+		if (!strstr(kept, line))
+			fail_msg("is new, or was otherwise, in tests/kept/sayings.txt: %s", line + 1);
+	}
+	assert_int_equal(lines, LENGTH(list)); /* more: one is gone */
+}
+
+int main(int argc, char **argv)
+{
+	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test(a_sentence_names_its_values),
+	    cmocka_unit_test(a_sentence_begins_with_a_capital_and_its_part_does_not),
+	    cmocka_unit_test(sayings_stand_in_each_other),
+	    cmocka_unit_test(a_saying_that_stands_in_itself_ends),
+	    cmocka_unit_test(what_is_not_given_leaves_no_space),
+	    cmocka_unit_test(one_and_many_have_their_own_forms),
+	    cmocka_unit_test(a_sentence_that_is_too_long_is_cut_behind_a_whole_letter),
+	    cmocka_unit_test(what_is_kept_says_the_same),
+	    cmocka_unit_test(a_text_is_kept_up_to_a_whole_letter_and_a_fault_not_at_all),
+	    cmocka_unit_test(values_stand_in_the_order_of_a_record),
+	    cmocka_unit_test(every_name_is_found_again),
+	    cmocka_unit_test(each_text_names_only_values),
+	    cmocka_unit_test(what_records_may_hold_is_still_said),
+	};
+	char line[400];
+	for (size_t i = 0; argc == 2 && strcmp(argv[1], "--list") == 0 && i < LENGTH(list); i++) {
+		line_of(i, line, sizeof line);
+		fputs(line, stdout);
+	}
+	return argc == 2 ? 0 : cmocka_run_group_tests(tests, NULL, NULL);
+}

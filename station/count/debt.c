@@ -3,9 +3,10 @@
 #include <string.h>
 
 static const struct {
-	const char *name, *words;
-} kinds[DEBT_KINDS] = {[DEBT_NONE] = {"none", ""},
-#define X(name, text, words) [DEBT_##name] = {text, words},
+	const char *name;
+	enum saying saying;
+} kinds[DEBT_KINDS] = {[DEBT_NONE] = {"none", SAY_NONE},
+#define X(name, text) [DEBT_##name] = {text, SAY_DEBT_##name},
                        DEBTS(X)
 #undef X
 };
@@ -62,9 +63,14 @@ const char *debt_name(enum debt_kind kind)
 	return kinds[kind].name;
 }
 
+enum saying debt_saying(enum debt_kind kind)
+{
+	return kinds[kind].saying;
+}
+
 const char *debt_words(enum debt_kind kind)
 {
-	return kinds[kind].words;
+	return saying_text(kinds[kind].saying);
 }
 
 const char *paid_words(enum paid_how how)

@@ -4,25 +4,26 @@
 
 #include <stdint.h>
 
-/* X(NAME, "name in the record", "what is owed, as people read it") */
+#include "words/said.h"
+
+/* X(NAME, "name in the record"): SAY_DEBT_NAME is what is owed, as people read it. */
 #define DEBTS(X)                                                                                             \
-	X(COUNT, "count", "the initial count, not agreed before the tourniquet went on")                     \
-	X(TEAM, "team", "who counts: nobody was badged when it began")                                       \
-	X(LISTING, "listing", "which tourniquet it is, not listed")                                          \
-	X(REASON, "reason", "the surgeon's answer for an item that the station refused")                     \
-	X(ON, "maybe-on", "whether a tourniquet is on")                                                      \
-	X(SURGEON, "surgeon-decision",                                                                       \
-	  "the surgeon's decision: it rolls on over an open wound, flap, infection or tumour")               \
-	X(ADDED, "added", "the count of what was added")                                                     \
-	X(MARKED_DIGIT, "marked-digit", "whether this is the right digit: it was not marked")                \
-	X(NAME, "visitor-name", "a visitor's name on the slip")                                              \
-	X(INCIDENT, "incident-number", "the incident number")                                                \
-	X(HANDOVER, "handover", "the handover count")                                                        \
-	X(EXPIRY_READ, "expiry-read", "an expiry date that the station cannot judge")
+	X(COUNT, "count")                                                                                    \
+	X(TEAM, "team")                                                                                      \
+	X(LISTING, "listing")                                                                                \
+	X(REASON, "reason")                                                                                  \
+	X(ON, "maybe-on")                                                                                    \
+	X(SURGEON, "surgeon-decision")                                                                       \
+	X(ADDED, "added")                                                                                    \
+	X(MARKED_DIGIT, "marked-digit")                                                                      \
+	X(NAME, "visitor-name")                                                                              \
+	X(INCIDENT, "incident-number")                                                                       \
+	X(HANDOVER, "handover")                                                                              \
+	X(EXPIRY_READ, "expiry-read")
 
 enum debt_kind {
 	DEBT_NONE = 0,
-#define X(name, text, words) DEBT_##name,
+#define X(name, text) DEBT_##name,
 	DEBTS(X)
 #undef X
 	    DEBT_KINDS
@@ -81,6 +82,7 @@ int debts_has(const struct debts *d, enum debt_kind kind);                 /* ho
 const struct debt *debts_find(const struct debts *d, enum debt_kind kind); /* the oldest, or NULL */
 
 const char *debt_name(enum debt_kind kind);
+enum saying debt_saying(enum debt_kind kind); /* SAY_NONE of DEBT_NONE */
 const char *debt_words(enum debt_kind kind);
 const char *paid_words(enum paid_how how); /* "" for PAID_TYPED, or where it is none */
 

@@ -6,6 +6,7 @@
 #include "count/held.h"
 #include "count/recorded.h"
 #include "count/station.h"
+#include "words/said.h"
 
 static const char *const bound[] = {[1] = "spare"};
 static const char *const slip_kinds[] = {[SLIP_RECONCILIATION] = "reconciliation",
@@ -38,12 +39,12 @@ static const char *const counts[] = {[COUNT_INITIAL] = "initial",
 static const char *const done[] = {[1] = "done", [2] = "not-done"};
 static const char *const yes_no[] = {[1] = "yes", [2] = "no"};
 static const char *const debts[] = {
-#define X(name, text, words) [DEBT_##name] = (text),
+#define X(name, text) [DEBT_##name] = (text),
     DEBTS(X)
 #undef X
 };
 static const char *const questions[] = {
-#define X(name, text, words) [Q_##name] = (text),
+#define X(name, text) [Q_##name] = (text),
     QUESTIONS(X)
 #undef X
 };
@@ -115,11 +116,15 @@ static const struct {
 
 const char *event_list_name(enum event_list list, int64_t number)
 {
+	if (list == LIST_SAYING)
+		return saying_name(number);
 	return number > 0 && number < lists[list].count ? lists[list].names[number] : NULL;
 }
 
 int event_list_number(enum event_list list, const char *name)
 {
+	if (list == LIST_SAYING)
+		return saying_from_name(name);
 	const char *const *names = lists[list].names;
 	for (int i = 1; i < lists[list].count; i++)
 		if (names[i][0] == name[0] && strcmp(names[i], name) == 0)

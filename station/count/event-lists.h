@@ -34,6 +34,7 @@ enum event_list {
 	LIST_HOW,         /* enum paid_how */
 	LIST_END_WHY,     /* enum end_why */
 	LIST_INCARNATION, /* enum incarnation_why */
+	LIST_SAYING,      /* enum saying; no record holds its numbers */
 	EVENT_LISTS
 };
 

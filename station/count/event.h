@@ -13,6 +13,7 @@
 #include "count/catalogue.h"
 #include "count/digit.h"
 #include "count/event-lists.h"
+#include "words/said.h"
 
 #define EVENT_TEXT_MAX 201
 
@@ -34,6 +35,7 @@ enum event_field {
 	F_SEAL = 1 << 13,  /* seal: a signature over the record's head */
 	F_HEAD = 1 << 14,  /* head: how far a record had come */
 	F_PROOF = 1 << 15, /* proof: the six digits of a slip's code (count/paper.h) */
+	F_SAID = 1 << 16,  /* said: a sentence, by its name and values; it need not be there */
 };
 
 /* Above those bits: of which enum `what` and `other` are, where they are of one (enum event_list). */
@@ -124,7 +126,7 @@ enum event_field {
 	X(SIGNED_OUT, "signed-out",                   CASE,    PASSING, F_PERSON | F_OTHER) /* other: the witness of a visiting surgeon */ \
 	X(REMINDED, "reminded",                       PEOPLE,  PASSING, F_DIGIT | F_N) /* n: minutes */ \
 	X(ACKNOWLEDGED, "acknowledged",               PEOPLE,  PASSING, F_DIGIT | F_PERSON) \
-	X(REFUSED, "refused",                         NOTE,    PASSING, F_TEXT) \
+	X(REFUSED, "refused",                         NOTE,    PASSING, F_SAID | F_TEXT) /* text: in words instead, of earlier versions */ \
 	X(NEXT, "next",                               NOTE,    PASSING, 0) /* stands between two equal answers (rule 22) */ \
 	X(UNDONE, "undone",                           NOTE,    PASSING, F_REF) /* ref: the first event of the step */ \
 	X(ITEM_USED, "item-used",                     NOTE,    PASSING, F_ITEM | F_THING | F_N) /* at the end of a case; n: 1 came back */ \
@@ -266,7 +268,7 @@ struct event {
 	uint8_t station; /* number of the station at its site, 0 to 99 */
 	uint8_t format;  /* of the record that it was read from (record/event.h); 0: not from a record */
 	char text[EVENT_TEXT_MAX];
-	union { /* by F_LINE, F_THING, F_STAFF, F_BATCH, F_KEY, F_SEAL, F_HEAD */
+	union { /* by F_LINE, F_THING, F_STAFF, F_BATCH, F_KEY, F_SEAL, F_HEAD, F_SAID */
 		struct line line;
 		struct thing thing;
 		struct person staff;
@@ -274,6 +276,7 @@ struct event {
 		struct public_key key;
 		struct seal_text seal;
 		struct head head;
+		struct said said;
 	};
 };
 

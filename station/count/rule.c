@@ -14,26 +14,24 @@ const char *rule_text(enum rule rule)
 	return texts[rule];
 }
 
-const char *rule_1_owed(const struct sheet *s, char *room, size_t size)
+struct say rule_1_owed(const struct sheet *s)
 {
 	int digit = sheet_first_digit_on(s), item = sheet_next_open(s);
 	if (digit)
-		snprintf(room, size, "a tourniquet is on the %s", own_digit_name(digit));
-	else if (s->debts.count)
-		snprintf(room, size, "owed: %s", debt_words((enum debt_kind)s->debts.list[0].kind));
-	else if (sheet_missing(s))
-		snprintf(room, size, "%d item(s) are missing, extra or in pieces", sheet_missing(s));
-	else if (s->final != FINAL_AGREED && item && s->final == FINAL_ASKING)
-		snprintf(room, size, "%s is not accounted for", sheet_item_const(s, item)->thing.name);
-	else if (s->final != FINAL_AGREED)
-		snprintf(room, size, "the final count is not agreed");
-	else if ((digit = sheet_next_look(s)))
-		snprintf(room, size, "the bare %s has not been looked at", own_digit_name(digit));
-	else if (s->single && s->n_digits && !s->who_looked)
-		snprintf(room, size, "who else looked at the bare digit has not been said");
-	else
-		return NULL;
-	return room;
+		return *SAY(TOURNIQUET_IS_ON, .digit = digit);
+	if (s->debts.count)
+		return *SAY(OWED, .what = debt_saying((enum debt_kind)s->debts.list[0].kind));
+	if (sheet_missing(s))
+		return *SAY(ITEMS_NOT_RIGHT, .n = sheet_missing(s));
+	if (s->final != FINAL_AGREED && item && s->final == FINAL_ASKING)
+		return *SAY(NOT_ACCOUNTED_FOR, .item = sheet_item_const(s, item)->thing.name);
+	if (s->final != FINAL_AGREED)
+		return *SAY(FINAL_NOT_AGREED);
+	if ((digit = sheet_next_look(s)))
+		return *SAY(BARE_NOT_LOOKED_AT, .digit = digit);
+	if (s->single && s->n_digits && !s->who_looked)
+		return *SAY(WHO_LOOKED_NOT_SAID);
+	return *SAY(SOMETHING_OWED);
 }
 
 static uint32_t bit(enum rule r)

@@ -58,7 +58,7 @@ uint32_t rule_check_all(const struct station *st);
  * nothing else is asked (rules 17 and 19). */
 uint32_t rule_check_stored(const struct station *st, int32_t room);
 
-/* Why this sheet may not end reconciled: the first thing that is owed, in words; NULL when nothing is. */
-const char *rule_1_owed(const struct sheet *sheet, char *room, size_t size);
+/* Why this sheet may not end reconciled: the first thing that is owed, as part of a sentence. Texts are the sheet's. */
+struct say rule_1_owed(const struct sheet *sheet);
 
 #endif

@@ -5,9 +5,10 @@
 #include <string.h>
 
 static const struct {
-	const char *name, *words;
-} questions[QUESTION_KINDS] = {[Q_NONE] = {"none", ""},
-#define X(name, text, words) [Q_##name] = {text, words},
+	const char *name;
+	enum saying saying;
+} questions[QUESTION_KINDS] = {[Q_NONE] = {"none", SAY_NONE},
+#define X(name, text) [Q_##name] = {text, SAY_ASK_##name},
                                QUESTIONS(X)
 #undef X
 };
@@ -22,9 +23,14 @@ int question_of_stored(enum question q)
 	return q == Q_STORED || q == Q_TWICE;
 }
 
+enum saying question_saying(enum question q)
+{
+	return questions[q].saying;
+}
+
 const char *question_words(enum question q)
 {
-	return questions[q].words;
+	return saying_text(questions[q].saying);
 }
 
 const struct digit *sheet_digit_const(const struct sheet *s, int number)

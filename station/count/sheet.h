@@ -62,47 +62,46 @@ enum case_end { END_RECONCILED = 1, END_UNRESOLVED, END_CANCELLED };
 
 enum who_looked { LOOKED_TEAM = 1, LOOKED_PATIENT, LOOKED_CARER, LOOKED_COLLEAGUE, LOOKED_NOBODY };
 
-/* X(NAME, "name in the record", "the question, as the board shows it; its deeds follow") */
+/* X(NAME, "name in the record"): SAY_ASK_NAME is how the board asks it; its deeds follow. */
 #define QUESTIONS(X)                                                                                         \
-	X(OFF, "off", "Is it off?")                                                                          \
-	X(IS_ON, "is-on", "Is a tourniquet on it now?")                                                      \
-	X(WHICH_OFF, "which-off", "Which digit is it off?")                                                  \
-	X(ROLLS_ON, "rolls-on",                                                                              \
-	  "It rolls on. Open wound, flap, infection or tumour on the digit it is for?")                      \
-	X(RIGHT_DIGIT, "right-digit", "Not the marked digit. Is this the right digit?")                      \
-	X(MOVE_TO, "move-to", "What was misread?")                                                           \
-	X(ADD, "add", "What is added?")                                                                      \
-	X(RETURNED, "returned", "What goes back unopened?")                                                  \
-	X(ISOLATE, "isolate", "Do not top it up. Which pack is it?")                                         \
-	X(DROPPED, "dropped", "What was dropped?")                                                           \
-	X(NO_CODE, "no-code", "Is it a finger or toe tourniquet?")                                           \
-	X(EXTRA, "extra", "Was it opened in this case?")                                                     \
-	X(FOUND, "found", "What was found?")                                                                 \
-	X(CANCEL, "cancel", "Cancel this case?")                                                             \
-	X(WHO_LOOKED, "who-looked", "Who else looked at the bare digit?")                                    \
-	X(POINT, "point", "Sign-out point")                                                                  \
-	X(HANDOVER_OUT, "handover-out", "Who hands over?")                                                   \
-	X(HANDOVER_IN, "handover-in", "Who takes over?")                                                     \
-	X(HANDOVER_SEEN, "handover-seen", "See the tourniquet on it")                                        \
-	X(HANDOVER_AGREE, "handover-agree", "Count aloud together what is on the sheet")                     \
-	X(SURGEON_ENDS, "surgeon-ends", "The surgeon decides to end unresolved")                             \
-	X(INCIDENT, "incident", "Incident report")                                                           \
-	X(VISITOR, "visitor", "Write the visitor's name on the paper sheet")                                 \
-	X(LEAVES, "leaves", "Does the patient leave the room now?")                                          \
-	X(FIELD_TOO, "field-too", "Both badges are needed here")                                             \
-	X(VISITOR_IS_SURGEON, "visitor-is-surgeon", "Is the visitor the operating surgeon?")                 \
-	X(WITNESS, "witness", "The visiting surgeon signs; the circulating badge is the witness")            \
-	X(COUNTED_IN, "counted-in", "Is the pack in your hand counted in already?")                          \
-	X(SLIP_HERE, "slip-here", "This slip is of another room. Is this paper in your hand here?")          \
-	X(STORED, "stored", "Were the stored scans made in this room?")                                      \
-	X(TWICE, "twice", "The same code came more than once in a row. Was that meant?")                     \
-	X(LISTED_ALREADY, "listed-already", "Is that the pack of a tourniquet that is listed already?")      \
-	X(HERE_NOW, "here-now", "Is that pack in your hand here, unused?")                                   \
-	X(HANDOVER_STAYS, "handover-stays", "Who stays, of the two who count?")
+	X(OFF, "off")                                                                                        \
+	X(IS_ON, "is-on")                                                                                    \
+	X(WHICH_OFF, "which-off")                                                                            \
+	X(ROLLS_ON, "rolls-on")                                                                              \
+	X(RIGHT_DIGIT, "right-digit")                                                                        \
+	X(MOVE_TO, "move-to")                                                                                \
+	X(ADD, "add")                                                                                        \
+	X(RETURNED, "returned")                                                                              \
+	X(ISOLATE, "isolate")                                                                                \
+	X(DROPPED, "dropped")                                                                                \
+	X(NO_CODE, "no-code")                                                                                \
+	X(EXTRA, "extra")                                                                                    \
+	X(FOUND, "found")                                                                                    \
+	X(CANCEL, "cancel")                                                                                  \
+	X(WHO_LOOKED, "who-looked")                                                                          \
+	X(POINT, "point")                                                                                    \
+	X(HANDOVER_OUT, "handover-out")                                                                      \
+	X(HANDOVER_IN, "handover-in")                                                                        \
+	X(HANDOVER_SEEN, "handover-seen")                                                                    \
+	X(HANDOVER_AGREE, "handover-agree")                                                                  \
+	X(SURGEON_ENDS, "surgeon-ends")                                                                      \
+	X(INCIDENT, "incident")                                                                              \
+	X(VISITOR, "visitor")                                                                                \
+	X(LEAVES, "leaves")                                                                                  \
+	X(FIELD_TOO, "field-too")                                                                            \
+	X(VISITOR_IS_SURGEON, "visitor-is-surgeon")                                                          \
+	X(WITNESS, "witness")                                                                                \
+	X(COUNTED_IN, "counted-in")                                                                          \
+	X(SLIP_HERE, "slip-here")                                                                            \
+	X(STORED, "stored")                                                                                  \
+	X(TWICE, "twice")                                                                                    \
+	X(LISTED_ALREADY, "listed-already")                                                                  \
+	X(HERE_NOW, "here-now")                                                                              \
+	X(HANDOVER_STAYS, "handover-stays")
 
 enum question {
 	Q_NONE = 0,
-#define X(name, text, words) Q_##name,
+#define X(name, text) Q_##name,
 	QUESTIONS(X)
 #undef X
 	    QUESTION_KINDS
@@ -209,6 +208,7 @@ int sheet_holds_any(const struct sheet *s); /* 1 where a pack was opened or a to
 int question_of_stored(enum question q); /* 1 where YES or NO answers for held scans */
 const char *end_words(enum end_why why); /* "" for END_TYPED, or where it is none */
 const char *question_name(enum question q);
+enum saying question_saying(enum question q); /* SAY_NONE of Q_NONE */
 const char *question_words(enum question q);
 
 /* Sign-out has been reached: final count agreed, each digit seen bare, no debt. */

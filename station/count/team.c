@@ -67,30 +67,31 @@ enum team_place team_place_of(const struct team *t, int32_t number)
 	return 0;
 }
 
-const char *team_may_not_agree(const struct team *t, const struct staff *s)
+enum saying team_may_not_agree(const struct team *t, const struct staff *s)
 {
 	const struct person *field = staff_find(s, t->at[PLACE_FIELD]);
 	const struct person *circulating = staff_find(s, t->at[PLACE_CIRCULATING]);
 	if (!field)
-		return "nobody at the field has badged in: scan the scrub practitioner's badge";
+		return SAY_NOBODY_AT_FIELD;
 	if (!circulating)
-		return "nobody circulating has badged in: scan the circulating practitioner's badge";
+		return SAY_NOBODY_CIRCULATING;
 	if (field == circulating)
-		return "the same person cannot be at the field and circulating: scan the other's badge";
+		return SAY_SAME_PERSON;
 	if (!field->registered && !circulating->registered)
-		return "neither of the two is registered: one must be: change over with HANDOVER";
-	return NULL;
+		return SAY_NEITHER_OF_THE_TWO;
+	return SAY_NONE;
 }
 
 static const struct {
-	const char *name, *words;
+	const char *name;
+	enum saying saying;
 } places[TEAM_PLACES] = {
-    {"none", "not here"},
-    [PLACE_FIELD] = {"field", "at the field"},
-    [PLACE_CIRCULATING] = {"circulating", "circulating"},
-    [PLACE_SURGEON] = {"surgeon", "operating surgeon"},
-    [PLACE_CHARGE] = {"charge", "nurse in charge"},
-    [PLACE_VISITOR] = {"visitor", "visiting"},
+    {"none", SAY_PLACE_NONE},
+    [PLACE_FIELD] = {"field", SAY_PLACE_FIELD},
+    [PLACE_CIRCULATING] = {"circulating", SAY_PLACE_CIRCULATING},
+    [PLACE_SURGEON] = {"surgeon", SAY_PLACE_SURGEON},
+    [PLACE_CHARGE] = {"charge", SAY_PLACE_CHARGE},
+    [PLACE_VISITOR] = {"visitor", SAY_PLACE_VISITOR},
 };
 
 const char *place_name(enum team_place place)
@@ -98,7 +99,12 @@ const char *place_name(enum team_place place)
 	return places[place].name;
 }
 
+enum saying place_saying(enum team_place place)
+{
+	return places[place].saying;
+}
+
 const char *place_words(enum team_place place)
 {
-	return places[place].words;
+	return saying_text(places[place].saying);
 }

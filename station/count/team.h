@@ -35,10 +35,11 @@ const char *staff_name(const struct staff *s, int32_t number);          /* "badg
 
 enum team_place team_place_of(const struct team *t, int32_t number); /* 0 when not here */
 
-/* Why these two may not agree a count (rule 8), or NULL when they may. */
-const char *team_may_not_agree(const struct team *t, const struct staff *s);
+/* Why these two may not agree a count (rule 8), or SAY_NONE when they may. */
+enum saying team_may_not_agree(const struct team *t, const struct staff *s);
 
 const char *place_name(enum team_place place); /* "field", … as in the record */
+enum saying place_saying(enum team_place place);
 const char *place_words(enum team_place place);
 
 #endif

@@ -43,7 +43,7 @@ static void state_final_aloud(struct turn *t, int32_t badge)
 	if (t->s->final == FINAL_AGREED)
 		turn_accept(t, "%s counted: the final count, single-person count.", name_of(t, badge));
 	else
-		turn_refuse(t, "The final count is not finished: answer what the board asks first.");
+		turn_refuse(t, SAY(FINAL_UNFINISHED));
 }
 
 /* The badge answers the reminder only where the board asks for that (rule 19). */
@@ -103,7 +103,7 @@ static void pay_first(struct turn *t, int32_t badge, const struct debt *owed)
 	case DEBT_KINDS:
 		break;
 	}
-	turn_refuse(t, "Nothing is asked of %s now.", name_of(t, badge));
+	turn_refuse(t, SAY(NOTHING_ASKED_OF, .person = name_of(t, badge)));
 }
 
 /* A badge answers what the board asks for, and nothing else (rule 19). */
@@ -125,12 +125,11 @@ static void known_badge(struct turn *t, int32_t badge, enum team_place place)
 		agree(t, badge);
 	else if (place == PLACE_FIELD && !t->s->single &&
 	         (w.kind == WANT_COUNT_IN || w.kind == WANT_FINAL_AGREED))
-		turn_refuse(t, "%s is at the field: the circulating badge records a count.",
-		            name_of(t, badge));
+		turn_refuse(t, SAY(FIELD_RECORDS_NO_COUNT, .person = name_of(t, badge)));
 	else if (place == signs)
 		sign_out(t, badge); /* refused, with what is still owed */
 	else
-		turn_refuse(t, "Nothing is asked of %s now.", name_of(t, badge));
+		turn_refuse(t, SAY(NOTHING_ASKED_OF, .person = name_of(t, badge)));
 }
 
 /* What the team owes at once is paid by the surgeon who comes. */
@@ -154,13 +153,8 @@ static int needs_registered(const struct turn *t, const struct person *p, enum t
 static void place_badge(struct turn *t, const struct person *p, enum team_place place)
 {
 	if (needs_registered(t, p, place)) {
-		turn_refuse(
-		    t,
-		    t->s->single
-		        ? "%s is not registered: a registered operator's badge opens a single-person count."
-		        : "Neither %s nor the one who is here is registered: one of the two must be. Scan a "
-		          "registered badge.",
-		    p->name);
+		turn_refuse(t, t->s->single ? SAY(NOT_REGISTERED_OPERATOR, .person = p->name)
+		                            : SAY(NEITHER_HERE_REGISTERED, .person = p->name));
 		return;
 	}
 	join(t, p->number, place);
@@ -177,11 +171,8 @@ static void new_badge(struct turn *t, const struct person *p)
 	else if (t->s->single && !team->at[PLACE_FIELD])
 		place_badge(t, p, PLACE_FIELD);
 	else if (t->s->single)
-		turn_refuse(
-		    t,
-		    "This count is single-person, by %s. WHO LOOKED names who else looked. If %s takes "
-		    "over, scan HANDOVER, then this badge.",
-		    name_of(t, team->at[PLACE_FIELD]), p->name);
+		turn_refuse(t, SAY(SINGLE_COUNT_BY, .person = name_of(t, team->at[PLACE_FIELD]),
+		                   .other_person = p->name));
 	else if (p->kind == STAFF_SURGEON && !team->at[PLACE_SURGEON])
 		surgeon_comes(t, p->number);
 	else if (p->kind == STAFF_CHARGE && !team->at[PLACE_CHARGE])
@@ -191,11 +182,7 @@ static void new_badge(struct turn *t, const struct person *p)
 	else if (p->kind == STAFF_PRACTITIONER && !team->at[PLACE_CIRCULATING])
 		place_badge(t, p, PLACE_CIRCULATING);
 	else
-		turn_refuse(
-		    t,
-		    "%s is not in this team, and the place is taken: to take over scan HANDOVER, then this "
-		    "badge.",
-		    p->name);
+		turn_refuse(t, SAY(NOT_IN_TEAM, .person = p->name));
 }
 
 /* --- visitors ----------------------------------------------------------------------------------- */
@@ -211,8 +198,7 @@ void visitor_is(struct turn *t, int yes)
 {
 	int32_t visitor = t->s->asked.person;
 	if (yes && t->s->team.at[PLACE_SURGEON]) {
-		turn_refuse(t, "%s is the operating surgeon here: scan HANDOVER to change over, or NO.",
-		            name_of(t, t->s->team.at[PLACE_SURGEON]));
+		turn_refuse(t, SAY(IS_THE_SURGEON, .person = name_of(t, t->s->team.at[PLACE_SURGEON])));
 		return;
 	}
 	ask(t, (struct asked){.what = Q_VISITOR, .person = visitor, .n = yes ? PLACE_SURGEON : 0}, "%s%s.",
@@ -225,17 +211,14 @@ static void vouch(struct turn *t, const struct person *p, enum team_place place)
 	struct asked q = t->s->asked;
 	int to_field = q.n != PLACE_SURGEON && !t->s->team.at[PLACE_FIELD];
 	if (to_field && !p->registered) {
-		turn_refuse(
-		    t,
-		    "Neither %s nor %s is registered: one of the two must be. Scan a registered circulating "
-		    "badge, or NO.",
-		    name_of(t, q.person), p->name);
+		turn_refuse(t,
+		            SAY(NEITHER_REGISTERED, .person = name_of(t, q.person), .other_person = p->name));
 		return;
 	}
 	if (!place && p->kind == STAFF_PRACTITIONER && !t->s->team.at[PLACE_CIRCULATING])
 		join(t, p->number, PLACE_CIRCULATING);
 	else if (place != PLACE_CIRCULATING) {
-		turn_refuse(t, "The circulating badge vouches for a visitor: scan it, or NO.");
+		turn_refuse(t, SAY(CIRCULATING_VOUCHES));
 		return;
 	}
 	visitor_joins(t, q.person,
@@ -278,8 +261,7 @@ static void handover_stays(struct turn *t, const struct person *p, enum team_pla
 {
 	const struct person *comes = staff_find(&t->station->staff, t->s->asked.person);
 	if (place != PLACE_FIELD && place != PLACE_CIRCULATING) {
-		turn_refuse(t, "%s is not one of the two who count: scan the badge of the one who stays.",
-		            p->name);
+		turn_refuse(t, SAY(NOT_ONE_OF_TWO, .person = p->name));
 		return;
 	}
 	if (comes)
@@ -292,9 +274,7 @@ static int handover_out(struct turn *t, const struct person *p, enum team_place 
 	if (!place && badge > 0)
 		return handover_of_absent(t, p);
 	if (place != PLACE_FIELD && place != PLACE_CIRCULATING && place != PLACE_SURGEON) {
-		turn_refuse(
-		    t, "%s has no place to hand over in this case: scan the badge of the one who leaves.",
-		    name_of(t, badge));
+		turn_refuse(t, SAY(NO_PLACE_TO_HAND_OVER, .person = name_of(t, badge)));
 		return 1;
 	}
 	ask(t, (struct asked){.what = Q_HANDOVER_IN, .person = badge}, "%s hands over (%s).",
@@ -315,14 +295,9 @@ static int may_take(struct turn *t, const struct person *p, enum team_place plac
 	if (may && registered)
 		return 1;
 	if (!may)
-		turn_refuse(t,
-		            "%s cannot take this place (%s): no handover. With one who may: HANDOVER again.",
-		            p->name, place_words(place));
+		turn_refuse(t, SAY(CANNOT_TAKE_PLACE, .person = p->name, .place = place_saying(place)));
 	else
-		turn_refuse(t,
-		            "Neither %s nor the one who stays is registered: no handover. With one who is: "
-		            "HANDOVER again.",
-		            p->name);
+		turn_refuse(t, SAY(HANDOVER_UNREGISTERED, .person = p->name));
 	close_question(t); /* nobody who may has to be here: then there is no handover */
 	return 0;
 }
@@ -330,7 +305,7 @@ static int may_take(struct turn *t, const struct person *p, enum team_place plac
 static void handover_in(struct turn *t, const struct person *p, enum team_place place)
 {
 	if (place)
-		turn_refuse(t, "%s is in the team already: scan the badge of the one who comes.", p->name);
+		turn_refuse(t, SAY(IN_TEAM_ALREADY, .person = p->name));
 	else
 		take_over(t, p, t->s->asked.person, 0);
 }
@@ -359,27 +334,28 @@ static void take_over(struct turn *t, const struct person *p, int32_t out, int u
 	    "%s takes over from %s, %s.", p->name, name_of(t, out), place_words(taken));
 }
 
-/* A handover count that was begun is owed until it is agreed. */
 /* Not the badge that is asked for: whose it is, and how this one takes that place. */
-static void refuse_for(struct turn *t, int32_t badge, int32_t asked, const char *does)
+static void refuse_for(struct turn *t, int32_t badge, const struct say *whose)
 {
-	if (team_place_of(&t->s->team, badge))
-		turn_refuse(t, "%s %s: scan that badge.", name_of(t, asked), does);
-	else
-		turn_refuse(t, "%s %s. If %s takes over, scan HANDOVER, then this badge.", name_of(t, asked),
-		            does, name_of(t, badge));
+	struct say say = *whose;
+	int here = team_place_of(&t->s->team, badge) != 0;
+	say.what = say.saying;
+	say.saying = here ? SAY_SCAN_THAT_BADGE : SAY_SCAN_THAT_OR_HANDOVER;
+	say.other_person = here ? NULL : name_of(t, badge);
+	turn_refuse(t, &say);
 }
 
+/* A handover count that was begun is owed until it is agreed. */
 void handover_agree(struct turn *t, int32_t badge)
 {
 	int32_t field = t->s->team.at[PLACE_FIELD], records = t->s->team.at[PLACE_CIRCULATING];
-	const char *why = t->s->single ? NULL : team_may_not_agree(&t->s->team, &t->station->staff);
+	enum saying why = t->s->single ? SAY_NONE : team_may_not_agree(&t->s->team, &t->station->staff);
 	if (why) {
-		turn_refuse(t, "The handover count cannot be agreed: %s.", why);
+		turn_refuse(t, SAY(HANDOVER_NOT_AGREED, .why = why));
 		return;
 	}
 	if (t->s->single && badge != field) {
-		refuse_for(t, badge, field, "works alone now and counts");
+		refuse_for(t, badge, SAY(WORKS_ALONE_COUNTS, .person = name_of(t, field)));
 		return;
 	}
 	if (t->s->single) {
@@ -388,7 +364,7 @@ void handover_agree(struct turn *t, int32_t badge)
 		return;
 	}
 	if (badge != records) {
-		refuse_for(t, badge, records, "circulates and records the handover count");
+		refuse_for(t, badge, SAY(RECORDS_HANDOVER, .person = name_of(t, records)));
 		return;
 	}
 	EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_HANDOVER, .person = field, .other = badge, .n = badge);
@@ -407,13 +383,11 @@ static void surgeon_ends(struct turn *t, const struct person *p, enum team_place
 	int visiting = p->number < 0 && place == PLACE_SURGEON;
 	int32_t field = t->s->team.at[PLACE_FIELD];
 	if (p->kind != STAFF_SURGEON && t->s->single && field && !alone && !visiting) {
-		refuse_for(t, p->number, field,
-		           "works alone here, and that badge or a surgeon's ends a case unresolved");
+		refuse_for(t, p->number, SAY(ALONE_ENDS_UNRESOLVED, .person = name_of(t, field)));
 		return;
 	}
 	if (p->kind != STAFF_SURGEON && !alone && !visiting) {
-		turn_refuse(
-		    t, "Only the surgeon's badge ends a case unresolved. Scan it, or NO to go on searching.");
+		turn_refuse(t, SAY(SURGEON_ENDS_UNRESOLVED));
 		return;
 	}
 	if (!place)
@@ -446,7 +420,7 @@ int badge_answers(struct turn *t, const struct person *p, enum team_place place)
 		if (place == PLACE_FIELD)
 			agree(t, p->number);
 		else
-			turn_refuse(t, "Both badges are needed: scan the badge of the one at the field.");
+			turn_refuse(t, SAY(BOTH_BADGES_NEEDED));
 		return 1;
 	case Q_VISITOR:
 		vouch(t, p, place);
@@ -455,8 +429,7 @@ int badge_answers(struct turn *t, const struct person *p, enum team_place place)
 		if (place == PLACE_CIRCULATING)
 			sign_out_witnessed(t, p->number);
 		else
-			turn_refuse(
-			    t, "The circulating badge is the witness of a visiting surgeon: scan it, or NO.");
+			turn_refuse(t, SAY(CIRCULATING_WITNESSES));
 		return 1;
 	default:
 		return 0;
@@ -468,18 +441,12 @@ void on_badge(struct turn *t)
 	const struct person *p = staff_find(&t->station->staff, t->in->number);
 	const struct room *room = station_room(t->station, t->in->room);
 	if (!p || p->withdrawn) {
-		turn_refuse(
-		    t,
-		    p ? "Badge %d was withdrawn: scan a badge that is in use."
-		      : "Badge %d is not known here: add it with 'bandtally staff add', or use a VISITOR "
-		        "card.",
-		    (int)t->in->number);
+		turn_refuse(t, p ? SAY(BADGE_WITHDRAWN, .badge = t->in->number)
+		                 : SAY(BADGE_UNKNOWN, .badge = t->in->number));
 		return;
 	}
 	if (!has_case(t) && room && room->single && !p->registered) {
-		turn_refuse(
-		    t, "%s is not registered: a registered operator's badge opens a single-person count.",
-		    p->name);
+		turn_refuse(t, SAY(NOT_REGISTERED_OPERATOR, .person = p->name));
 		return;
 	}
 	if (!has_case(t) && room && room->single) {
@@ -490,8 +457,7 @@ void on_badge(struct turn *t)
 		return;
 	}
 	if (!has_case(t)) {
-		turn_refuse(t, "No case is open in %s: scan NEW CASE first.",
-		            station_room_name(t->station, t->in->room));
+		turn_refuse(t, SAY(NO_CASE_NEW_FIRST, .room = station_room_name(t->station, t->in->room)));
 		return;
 	}
 	enum team_place place = team_place_of(&t->s->team, p->number);

@@ -8,8 +8,8 @@
 static void card_new_case(struct turn *t)
 {
 	if (has_case(t)) {
-		turn_refuse(t, "Case %d is open in %s: end it, or scan SUSPEND or CANCEL.",
-		            (int)t->s->case_no, station_room_name(t->station, t->in->room));
+		turn_refuse(t, SAY(CASE_IS_OPEN, .case_no = t->s->case_no,
+		                   .room = station_room_name(t->station, t->in->room)));
 		return;
 	}
 	open_case(t, "");
@@ -22,16 +22,11 @@ static void refuse_off(struct turn *t)
 	int index = station_suspended_in(t->station, t->in->room);
 	const struct sheet *suspended = index >= 0 ? &t->station->sheets[index] : NULL;
 	if (suspended && sheet_digits_on(suspended))
-		turn_refuse(
-		    t,
-		    "No tourniquet is on a digit in case %d. Case %d, suspended, has one on the %s: to go "
-		    "on with it end or suspend this case first.",
-		    (int)t->s->case_no, (int)suspended->case_no,
-		    own_digit_name(sheet_first_digit_on(suspended)));
+		turn_refuse(t,
+		            SAY(OFF_IN_OTHER_CASE, .case_no = t->s->case_no, .other_case = suspended->case_no,
+		                .digit = sheet_first_digit_on(suspended)));
 	else
-		turn_refuse(
-		    t,
-		    "No tourniquet is on a digit: OFF changes nothing. If one is on, scan its digit card.");
+		turn_refuse(t, SAY(OFF_CHANGES_NOTHING));
 }
 
 /* OFF alone is clear while one digit had a tourniquet in this case; after a second one it needs its digit card. */
@@ -39,10 +34,7 @@ static void card_off(struct turn *t)
 {
 	int on = sheet_digits_on(t->s), doubted = sheet_first_digit_doubted(t->s);
 	if (!on && doubted) /* OFF may say that it came off again, or that it never went on again */
-		turn_refuse(t,
-		            "OFF was entered for the %s already: NO if none went on again; YES if one did, "
-		            "then its digit card and OFF.",
-		            own_digit_name(doubted));
+		turn_refuse(t, SAY(OFF_ENTERED_ALREADY, .digit = doubted));
 	else if (!on)
 		refuse_off(t);
 	else if (t->s->asked.what == Q_OFF)
@@ -69,9 +61,7 @@ static void card_unlisted(struct turn *t)
 	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
 	const struct item *it = d ? sheet_item_const(t->s, d->item) : NULL;
 	if (it && it->place == ITEM_ON) { /* that is the one: it was entered with its digit card */
-		turn_refuse(t,
-		            "Entered already: the tourniquet on the %s is not listed. Say aloud what it is.",
-		            own_digit_name(it->digit));
+		turn_refuse(t, SAY(LISTED_AS_UNLISTED, .digit = it->digit));
 		return;
 	}
 	add_unlisted(t, ROLE_TOURNIQUET, "tourniquet, not listed");
@@ -107,7 +97,7 @@ static void card_forceps_moved(struct turn *t)
 			return;
 		}
 	}
-	turn_refuse(t, "No forceps is on a tourniquet now.");
+	turn_refuse(t, SAY(NO_FORCEPS_IS_ON));
 }
 
 /* The digit that was timed last; 0 where none was, or where it turned out that nothing was on it. */
@@ -121,25 +111,16 @@ static void card_minutes_ago(struct turn *t, int minutes)
 {
 	const struct digit *d = sheet_digit_const(t->s, last_timed(t->s));
 	if (!d) {
-		turn_refuse(
-		    t, "Nothing has been timed yet: scan the digit card or OFF first, then %d MINUTES AGO.",
-		    minutes);
+		turn_refuse(t, SAY(NOTHING_TIMED, .card = t->in->card));
 		return;
 	}
 	int off = t->s->last_timed_off, most = (int)(d->known_ms / 60000);
 	if (off && !most) {
-		turn_refuse(
-		    t,
-		    "It was on the %s for less than a minute. If it went on earlier as well, write the "
-		    "times on the slip.",
-		    own_digit_name(d->number));
+		turn_refuse(t, SAY(ON_LESS_THAN_A_MINUTE, .digit = d->number));
 		return;
 	}
 	if (off && minutes > most) { /* it cannot have come off before it went on */
-		turn_refuse(t,
-		            "It was on the %s for %d min: it cannot have come off %d min earlier. Scan a "
-		            "smaller number.",
-		            own_digit_name(d->number), most, minutes);
+		turn_refuse(t, SAY(ON_LESS_THAN_THAT, .digit = d->number, .most = most, .minutes = minutes));
 		return;
 	}
 	EMIT(t, .kind = EV_DIGIT_EARLIER, .digit = d->number, .n = minutes, .what = (uint8_t)(off ? 2 : 1));
@@ -199,9 +180,7 @@ static int clocks(const struct sheet *s)
 static void undo_asks(struct turn *t, const struct step *step)
 {
 	if (t->s->asked.what == Q_IS_ON)
-		turn_refuse(t,
-		            "The clock of the %s runs on: UNDO does not stop it. Wrong digit: scan MISREAD.",
-		            own_digit_name(t->s->asked.digit));
+		turn_refuse(t, SAY(UNDO_STOPS_NO_CLOCK, .digit = t->s->asked.digit));
 	else
 		ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)last_timed(t->s)},
 		    "The clock of the %s runs on: UNDO does not stop it.", own_digit_name(step->digit));
@@ -215,8 +194,7 @@ static void card_undo(struct turn *t)
 		return;
 	}
 	if (!step.seq) {
-		turn_refuse(
-		    t, "Nothing can be taken back now. To move an entry to the right digit scan MISREAD.");
+		turn_refuse(t, SAY(NOTHING_TO_TAKE_BACK));
 		return;
 	}
 	const char *words = step_words(t, &step), *of = "";
@@ -256,8 +234,7 @@ static void card_suspend(struct turn *t)
 		EMIT(t, .kind = EV_RESUMED);
 		turn_accept(t, "Case %d goes on.", (int)t->s->case_no);
 	} else {
-		turn_refuse(t, "No case is open or suspended in %s.",
-		            station_room_name(t->station, t->in->room));
+		turn_refuse(t, SAY(NO_CASE_TO_SUSPEND, .room = station_room_name(t->station, t->in->room)));
 	}
 }
 
@@ -274,12 +251,11 @@ void search_answered(struct turn *t, int done)
 static void card_step(struct turn *t, int done)
 {
 	if (!t->s->discrepancy)
-		turn_refuse(t, "There is no search now.");
+		turn_refuse(t, SAY(NO_SEARCH));
 	else if (sheet_next_open(t->s))
-		turn_refuse(t, "The count is not finished: answer for what the board asks first.");
+		turn_refuse(t, SAY(COUNT_UNFINISHED_SEARCH));
 	else if (t->s->search_done >= t->station->policy.n_search)
-		turn_refuse(t, "Every step of the search is answered. FINAL COUNT counts again; END "
-		               "UNRESOLVED is the surgeon's decision.");
+		turn_refuse(t, SAY(SEARCH_ALL_ANSWERED));
 	else
 		search_answered(t, done);
 }
@@ -288,19 +264,16 @@ static void card_end_unresolved(struct turn *t)
 {
 	int on = sheet_first_digit_on(t->s), doubted = sheet_first_digit_doubted(t->s);
 	if (sheet_next_open(t->s) && (sheet_missing(t->s) || t->s->discrepancy))
-		turn_refuse(t, "The count is not finished: answer for the %s first.",
-		            sheet_item_const(t->s, sheet_next_open(t->s))->thing.name);
+		turn_refuse(t, SAY(COUNT_UNFINISHED_ITEM,
+		                   .item = sheet_item_const(t->s, sheet_next_open(t->s))->thing.name));
 	else if (!t->s->discrepancy)
-		turn_refuse(t,
-		            "Nothing is missing or extra: a case ends unresolved only after a discrepancy.");
+		turn_refuse(t, SAY(NOTHING_MISSING_TO_END));
 	else if (doubted)
-		turn_refuse(t, "First say whether a tourniquet is on the %s: YES or NO.",
-		            own_digit_name(doubted));
+		turn_refuse(t, SAY(FIRST_SAY_WHETHER_ON, .digit = doubted));
 	else if (on)
-		turn_refuse(t, "A tourniquet is on the %s: take it off first.", own_digit_name(on));
+		turn_refuse(t, SAY(TAKE_IT_OFF_FIRST, .digit = on));
 	else if (t->s->search_done < t->station->policy.n_search)
-		turn_refuse(t, "A step of the search is not answered yet: %s. Scan STEP DONE or NOT DONE.",
-		            t->station->policy.search[t->s->search_done]);
+		turn_refuse(t, SAY(SEARCH_STEP_OPEN, .step = t->station->policy.search[t->s->search_done]));
 	else
 		ask(t, (struct asked){.what = Q_SURGEON_ENDS}, "Each step of the search is answered.");
 }
@@ -324,7 +297,7 @@ static void card_offcut(struct turn *t)
 	int i = item_of_offcut(t->s), agreed = t->s->final == FINAL_AGREED;
 	const struct item *it = sheet_item_const(t->s, i);
 	if (!it) {
-		turn_refuse(t, "No tourniquet is on the sheet that an offcut could come from.");
+		turn_refuse(t, SAY(NO_OFFCUT_WITHOUT_ONE));
 		return;
 	}
 	if (agreed)
@@ -350,8 +323,8 @@ static void card_interrupted(struct turn *t)
 	}
 	if (t->s->final != FINAL_ASKING) {
 		turn_refuse(t, !t->s->initial_agreed && t->s->n_items && !t->s->single
-		                   ? "The initial count is not agreed yet: count aloud again from the first."
-		                   : "No count is going on.");
+		                   ? SAY(INITIAL_COUNT_AGAIN)
+		                   : SAY(NO_COUNT_GOES_ON));
 		return;
 	}
 	int next = sheet_next_open(t->s), item = next;
@@ -359,7 +332,7 @@ static void card_interrupted(struct turn *t)
 		if (t->s->items[i - 1].place == ITEM_ACCOUNTED && (!next || i < next))
 			item = i;
 	if (!item) {
-		turn_refuse(t, "No line has been counted yet.");
+		turn_refuse(t, SAY(NO_LINE_COUNTED));
 		return;
 	}
 	if (t->s->asked.what == Q_FIELD_TOO)
@@ -390,8 +363,7 @@ void ask_found(struct turn *t, int after)
 static void card_found(struct turn *t)
 {
 	if (!t->s->discrepancy && t->s->final == FINAL_ASKING && !sheet_missing(t->s))
-		turn_refuse(t, "The count goes on: answer for what the board asks. What was found of an "
-		               "earlier case: scan its mark.");
+		turn_refuse(t, SAY(FOUND_WHILE_COUNTING));
 	else
 		ask_found(t, 0);
 }
@@ -400,10 +372,9 @@ static void card_without_full_sight(struct turn *t)
 {
 	if (t->s->asked.what != Q_HANDOVER_SEEN) {
 		turn_refuse(t, t->s->asked.what == Q_HANDOVER_OUT || t->s->asked.what == Q_HANDOVER_IN
-		                   ? "Not yet: first the badges of those who hand over and take over."
-		               : t->s->asked.what == Q_HANDOVER_AGREE
-		                   ? "Each tourniquet that is on was seen already."
-		                   : "WITHOUT FULL SIGHT belongs to a handover.");
+		                   ? SAY(HANDOVER_BADGES_FIRST)
+		               : t->s->asked.what == Q_HANDOVER_AGREE ? SAY(HANDOVER_ALL_SEEN)
+		                                                      : SAY(FULL_SIGHT_AT_HANDOVER));
 		return;
 	}
 	struct asked q = t->s->asked;
@@ -416,8 +387,7 @@ static void card_looked(struct turn *t, enum who_looked who)
 {
 	static const char *const words[] = {"", "", "the patient", "a carer", "a colleague", "nobody else"};
 	if (!t->s->single || t->s->final != FINAL_AGREED || sheet_next_look(t->s)) {
-		turn_refuse(t,
-		            "WHO LOOKED belongs to a single-person count, after the look at the bare digit.");
+		turn_refuse(t, SAY(WHO_LOOKED_NOT_NOW));
 		return;
 	}
 	EMIT(t, .kind = EV_WHO_LOOKED, .what = (uint8_t)who);
@@ -441,9 +411,7 @@ static void card_awake(struct turn *t)
 static void card_dressing(struct turn *t)
 {
 	if (t->s->final == FINAL_AGREED && !sheet_next_look(t->s)) {
-		turn_refuse(t, sheet_digits_had(t->s)
-		                   ? "Each digit was seen bare before the dressing: nothing is owed for it."
-		                   : "No tourniquet was on a digit: no look is owed before the dressing.");
+		turn_refuse(t, sheet_digits_had(t->s) ? SAY(SEEN_BEFORE_DRESSING) : SAY(NO_LOOK_OWED));
 		return;
 	}
 	EMIT(t, .kind = EV_DRESSING_ON, .n = 1);
@@ -463,7 +431,7 @@ static void card_visitor(struct turn *t, int32_t visitor)
 	}
 	if (t->s->single) {
 		if (t->s->team.at[PLACE_FIELD])
-			turn_refuse(t, "This count is single-person: the operator's badge only.");
+			turn_refuse(t, SAY(OPERATORS_BADGE_ONLY));
 		else
 			visitor_joins(t, visitor, PLACE_FIELD);
 		return;
@@ -536,34 +504,33 @@ const char *open_words(const struct turn *t, char out[OPEN_WORDS_MAX])
 	return out;
 }
 
+/* What a YES does not do that the board waits for; SAY_NONE where it is none of these. */
+static enum saying yes_is_nothing(const struct turn *t)
+{
+	switch (sheet_wants(t->station, t->s).kind) {
+	case WANT_LOOK:
+		return SAY_YES_IS_NO_LOOK;
+	case WANT_SIGN_OUT:
+		return t->s->single ? SAY_YES_IS_NO_SIGN_OUT_SINGLE : SAY_YES_IS_NO_SIGN_OUT;
+	case WANT_COUNT_IN:
+		return SAY_YES_IS_NO_AGREEMENT;
+	case WANT_SEARCH:
+		return SAY_YES_IS_NO_STEP;
+	default:
+		return SAY_NONE;
+	}
+}
+
 /* An answer where the board waits for something that is no answer card (section 4: each read gets one that helps). */
 static void refuse_answer(struct turn *t, int card)
 {
-	const char *what = NULL;
-	switch (sheet_wants(t->station, t->s).kind) {
-	case WANT_LOOK:
-		what = "does not record the look: scan the digit card";
-		break;
-	case WANT_SIGN_OUT:
-		what = t->s->single ? "does not sign out: scan the operator's badge"
-		                    : "does not sign out: scan the surgeon's badge";
-		break;
-	case WANT_COUNT_IN:
-		what = "does not agree the count: scan the circulating badge";
-		break;
-	case WANT_SEARCH:
-		what = "does not answer a step of the search: scan STEP DONE or NOT DONE";
-		break;
-	default:
-		break;
-	}
+	enum saying yes = yes_is_nothing(t);
 	if (card == CARD_MISSING && t->s->final == FINAL_AGREED)
-		turn_refuse(t, "The final count is agreed. If something is missing now, scan FINAL COUNT and "
-		               "count again.");
-	else if (card == CARD_YES && what)
-		turn_refuse(t, "YES %s.", what);
+		turn_refuse(t, SAY(COUNT_AGREED_MISSING));
+	else if (card == CARD_YES && yes)
+		turn_refuse(t, &(struct say){.saying = yes});
 	else
-		turn_refuse(t, "Nothing is asked now that %s would answer.", own_card_name(card));
+		turn_refuse(t, SAY(CARD_ANSWERS_NOTHING, .card = card));
 }
 
 static void card_in_case(struct turn *t)
@@ -698,7 +665,7 @@ static void card_in_case(struct turn *t)
 		if (t->s->final == FINAL_ASKING)
 			final_answer(t, card, own_card_says(card));
 		else
-			turn_refuse(t, "No count asks for a number now.");
+			turn_refuse(t, SAY(NO_NUMBER_ASKED));
 		return;
 	case CARD_NEW_CASE:
 	case CARD_SUSPEND:
@@ -707,7 +674,7 @@ static void card_in_case(struct turn *t)
 	case CARD_THIS_ROOM:
 		break;
 	}
-	turn_refuse(t, "This card has no use here.");
+	turn_refuse(t, SAY(CARD_OF_NO_USE));
 }
 
 static int begins_something(int card)
@@ -740,20 +707,17 @@ static int must_answer(enum question q, int card)
 /* A case that is suspended here is not forgotten; and what says nothing to a new case is not sent to open one. */
 static void card_without_case(struct turn *t)
 {
-	const char *room = station_room_name(t->station, t->in->room), *card = own_card_name(t->in->card);
+	const char *room = station_room_name(t->station, t->in->room);
 	int suspended = station_suspended_in(t->station, t->in->room);
 	if (suspended >= 0)
-		turn_refuse(t, "Case %d is suspended in %s: to go on with it scan SUSPEND, then %s.",
-		            (int)t->station->sheets[suspended].case_no, room, card);
+		turn_refuse(t, SAY(SUSPENDED_THEN_CARD, .case_no = t->station->sheets[suspended].case_no,
+		                   .room = room, .card = t->in->card));
 	else if (t->in->card == CARD_UNLISTED_TOURNIQUET)
-		turn_refuse(
-		    t,
-		    "No case is open in %s: if it is on a digit, scan that digit card; else NEW CASE first.",
-		    room);
+		turn_refuse(t, SAY(NO_CASE_IF_ON, .room = room));
 	else if (begins_something(t->in->card))
-		turn_refuse(t, "No case is open in %s: scan NEW CASE first.", room);
+		turn_refuse(t, SAY(NO_CASE_NEW_FIRST, .room = room));
 	else
-		turn_refuse(t, "No case is open in %s: %s has nothing to act on.", room, card);
+		turn_refuse(t, SAY(NO_CASE_TO_ACT_ON, .room = room, .card = t->in->card));
 }
 
 void on_card(struct turn *t)

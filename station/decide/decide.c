@@ -9,8 +9,8 @@ static void on_case_label(struct turn *t)
 {
 	char label[16];
 	if (has_case(t)) {
-		turn_refuse(t, "Case %d is open in %s: end it, or scan SUSPEND or CANCEL.",
-		            (int)t->s->case_no, station_room_name(t->station, t->in->room));
+		turn_refuse(t, SAY(CASE_IS_OPEN, .case_no = t->s->case_no,
+		                   .room = station_room_name(t->station, t->in->room)));
 		return;
 	}
 	snprintf(label, sizeof label, "%07d", (int)t->in->number);
@@ -38,10 +38,7 @@ static int found_by_slip(struct turn *t)
 	if (asked_here(t) != Q_FOUND || (has_case(t) && t->s->asked.item) || !case_no)
 		return 0;
 	if (station_sheet_of_case(t->station, case_no) >= 0) {
-		turn_refuse(
-		    t,
-		    "Case %d is still open: what was found is answered for in its own count, not by a slip.",
-		    (int)case_no);
+		turn_refuse(t, SAY(CASE_STILL_OPEN, .case_no = case_no));
 		return 1;
 	}
 	EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
@@ -76,10 +73,7 @@ static void slip_seen(struct turn *t, const struct slip *slip, const struct pape
 /* What nobody knows is not 'not used' (rules 4 and 5). */
 void refuse_unasked(struct turn *t)
 {
-	turn_refuse(
-	    t,
-	    "The record could not be asked about this code: nothing was entered. Scan it again; if that does "
-	    "not help, count it by hand on the paper sheet.");
+	turn_refuse(t, SAY(RECORD_NOT_ASKED));
 }
 
 int input_is_lost(const struct station *st, const struct input *in)
@@ -93,62 +87,34 @@ static void refuse_strange(struct turn *t)
 	const struct input *in = t->in;
 	int known = in->slip.number == in->number;
 	if (input_is_lost(t->station, in))
-		turn_refuse(
-		    t,
-		    "Slip %07d, copy %d, is of this station and was made before an older record was put "
-		    "back: this record lacks it. Keep it in the notes: it says what was counted.",
-		    (int)in->number, (int)in->copy);
+		turn_refuse(t, SAY(SLIP_BEFORE_RESTORE, .slip = in->number, .copy = in->copy));
 	else if (in->newer)
-		turn_refuse(t,
-		            "Slip %07d, copy %d, is of this station and newer than this record: was an older "
-		            "record put back? Count by hand, and tell whoever looks after the station.",
-		            (int)in->number, (int)in->copy);
+		turn_refuse(t, SAY(SLIP_NEWER, .slip = in->number, .copy = in->copy));
 	else if (in->paper.queued && !in->proof)
-		turn_refuse(
-		    t,
-		    "Slip %07d, copy %d: its paper bears a longer code than this: scan the code on the "
-		    "paper itself.",
-		    (int)in->number, (int)in->copy);
+		turn_refuse(t, SAY(SLIP_LONGER_CODE, .slip = in->number, .copy = in->copy));
 	else if (!known && !in->proof)
-		turn_refuse(
-		    t,
-		    "Slip %07d is not in this record, and its code, of an earlier version, does not say "
-		    "whose it is: find out, and put the right slip in the notes.",
-		    (int)in->number);
+		turn_refuse(t, SAY(SLIP_NOT_IN_RECORD, .slip = in->number));
 	else if (known && !in->paper.queued)
-		turn_refuse(
-		    t, "Slip %07d has no copy %d: this paper is not ours. Put the right slip in the notes.",
-		    (int)in->number, (int)in->copy);
+		turn_refuse(t, SAY(SLIP_NO_SUCH_COPY, .slip = in->number, .copy = in->copy));
 	else
-		turn_refuse(
-		    t,
-		    "Slip %07d, copy %d, is not ours: its six digits are not this station's. Find out "
-		    "where it comes from, and put the right slip in the notes.",
-		    (int)in->number, (int)in->copy);
+		turn_refuse(t, SAY(SLIP_NOT_OURS, .slip = in->number, .copy = in->copy));
 }
 
 static void refuse_second(struct turn *t)
 {
 	const struct paper *paper = &t->in->paper;
 	if (paper->seen == paper->copy)
-		turn_refuse(
-		    t,
-		    "Slip %07d, copy %d, was seen before. If two papers of it lie here, only one goes into "
-		    "the notes: destroy the other.",
-		    (int)t->in->number, (int)paper->copy);
+		turn_refuse(t, SAY(SLIP_SEEN_BEFORE, .slip = t->in->number, .copy = paper->copy));
 	else
-		turn_refuse(
-		    t,
-		    "Slip %07d, copy %d: copy %d of it was seen before. Only one goes into the notes: "
-		    "destroy this one.",
-		    (int)t->in->number, (int)paper->copy, (int)paper->seen);
+		turn_refuse(t, SAY(SLIP_COPY_SEEN, .slip = t->in->number, .copy = paper->copy,
+		                   .other_copy = paper->seen));
 }
 
 static void seen_elsewhere(struct turn *t, const struct slip *slip)
 {
 	if (has_case(t)) {
-		turn_refuse(t, "Slip %07d is of case %d in %s: scan it there, or when this case has ended.",
-		            (int)slip->number, (int)slip->case_no, station_room_name(t->station, slip->room));
+		turn_refuse(t, SAY(SLIP_OF_OTHER_ROOM, .slip = slip->number, .case_no = slip->case_no,
+		                   .room = station_room_name(t->station, slip->room)));
 		return;
 	}
 	EMIT(t, .kind = EV_ASKED, .what = Q_SLIP_HERE, .n = slip->number, .item = (uint8_t)t->in->copy);
@@ -163,8 +129,7 @@ void on_slip(struct turn *t)
 	const struct slip *slip = &t->in->slip;
 	const struct paper *paper = &t->in->paper;
 	if (t->in->unanswered)
-		turn_refuse(t, "Five slip codes that are not ours were read here within a minute: no slip is "
-		               "answered for a minute. Tell whoever looks after the station.");
+		turn_refuse(t, SAY(SLIPS_NOT_ANSWERED));
 	else if (t->in->unasked)
 		refuse_unasked(t);
 	else if (slip->number != t->in->number || !paper_is_ours(paper, t->in->proof))
@@ -174,10 +139,7 @@ void on_slip(struct turn *t)
 	else if (paper->seen)
 		refuse_second(t);
 	else if (!paper->made)
-		turn_refuse(t,
-		            "Slip %07d, copy %d, was not printed yet: a typed or copied code proves no "
-		            "paper. Wait for it.",
-		            (int)slip->number, (int)paper->copy);
+		turn_refuse(t, SAY(SLIP_NOT_PRINTED, .slip = slip->number, .copy = paper->copy));
 	else if (slip->room != t->in->room)
 		seen_elsewhere(t, slip);
 	else
@@ -227,14 +189,40 @@ static int other_room(struct turn *t)
 	}
 	if (in->card_room == in->room)
 		return 0;
-	turn_refuse(
-	    t,
-	    "This is a card of %s; this scanner works for %s. Nothing was entered. In %s: take that room's "
-	    "own card. In %s: scan THIS ROOM of %s, then this again.",
-	    station_room_name(t->station, in->card_room), station_room_name(t->station, in->room),
-	    station_room_name(t->station, in->room), station_room_name(t->station, in->card_room),
-	    station_room_name(t->station, in->card_room));
+	turn_refuse(t, SAY(CARD_OF_OTHER_ROOM, .other_room = station_room_name(t->station, in->card_room),
+	                   .room = station_room_name(t->station, in->room)));
 	return 1;
+}
+
+struct say unknown_code(const struct input *in)
+{
+	switch (in->what) {
+	case SAY_CODE_OF_STORES:
+		return *SAY(CODE_OF_STORES, .item_number = in->number);
+	case SAY_CODE_OF_TRAY:
+		return *SAY(CODE_OF_TRAY, .tray_number = in->number);
+	case SAY_CODE_OF_CHECK:
+		return *SAY(CODE_OF_CHECK);
+	case SAY_CODE_OF_NO_CARD:
+		return *SAY(CODE_OF_NO_CARD, .n = in->card);
+	default:
+		return *SAY(CODE_AS_READ, .code = in->text);
+	}
+}
+
+static void refuse_unknown(struct turn *t)
+{
+	struct say say = unknown_code(t->in);
+	if (say.saying == SAY_CODE_AS_READ && !t->in->text[0]) {
+		turn_refuse(t, SAY(NOT_OUR_CODE));
+		return;
+	}
+	say.what = say.saying;
+	say.saying = SAY_NOT_IN_CATALOGUE;
+	say.then = !has_case(t)                                     ? SAY_IF_ON_DIGIT_CARD
+	           : t->s->final != FINAL_NONE || t->s->discrepancy ? SAY_KEEP_IN_ROOM
+	                                                            : SAY_USE_LISTED;
+	turn_refuse(t, &say);
 }
 
 static void on_unreadable(struct turn *t)
@@ -246,33 +234,21 @@ static void on_unreadable(struct turn *t)
 	}
 	switch (t->in->act) {
 	case ACT_UNKNOWN:
-		if (!text[0])
-			turn_refuse(t, "Not one of our codes: nothing of it was kept, nothing was entered.");
-		else
-			turn_refuse(
-			    t, "Not in the catalogue: %.120s. Not counted. %s", text,
-			    !has_case(t) ? "If it is a tourniquet that is on a digit, scan that digit card."
-			    : t->s->final != FINAL_NONE || t->s->discrepancy
-			        ? "Keep it in the room; NO CODE counts it as an item of this case."
-			        : "Use a listed item, or NO CODE to count it; a tourniquet that is on: "
-			          "UNLISTED TOURNIQUET.");
+		refuse_unknown(t);
 		return;
 	case ACT_BROKEN:
-		turn_refuse(t, "Misread, nothing entered: %.200s", text);
+		turn_refuse_fault(t, SAY(MISREAD_FOR, .fault = text), SAY(MISREAD));
 		return;
 	case ACT_FOREIGN:
-		turn_refuse(
-		    t, "This code belongs to %.40s: nothing entered. Use this station's cards and labels.",
-		    text);
+		turn_refuse(t, text[0]
+		                   ? SAY(FOREIGN_CODE, .what = SAY_OTHER_SITE, .site = text)
+		                   : SAY(FOREIGN_CODE, .what = SAY_OTHER_STATION, .station = t->in->number));
 		return;
 	case ACT_PATIENT:
-		turn_refuse(
-		    t, "That is a patient's code: nothing of it was kept. Scan packs, instruments, cards "
-		       "and badges "
-		       "only.");
+		turn_refuse(t, SAY(PATIENTS_CODE));
 		return;
 	case ACT_HALF:
-		turn_refuse(t, "Half of a pack's data: %.120s. Scan the pack's other symbol as well.", text);
+		turn_refuse_fault(t, SAY(HALF_OF_PACK_FOR, .fault = text), SAY(HALF_OF_PACK));
 		return;
 	case ACT_TICK:
 	case ACT_CARD:
@@ -286,7 +262,7 @@ static void on_unreadable(struct turn *t)
 	case ACT_STORED:
 		break;
 	}
-	turn_refuse(t, "This code has no use here.");
+	turn_refuse(t, SAY(CODE_OF_NO_USE));
 }
 
 /* Cards that, entered once more, tell of one thing more. */
@@ -301,11 +277,7 @@ static int is_uncertain(struct turn *t)
 {
 	if (!t->in->held || !t->in->outlived || !is_of_a_further_thing(t->in->card))
 		return 0;
-	turn_refuse(
-	    t,
-	    "%s was stored before the station started again, and may have been entered meanwhile: if it "
-	    "was not, scan it now.",
-	    own_card_name(t->in->card));
+	turn_refuse(t, SAY(STORED_BEFORE_START, .card = t->in->card));
 	return 1;
 }
 
@@ -515,16 +487,9 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 	if (t.index >= 0)
 		out->sheet = st->sheets[t.index];
 	if (!station_room(st, in->room)) {
-		turn_refuse(
-		    &t,
-		    "Room %d is not in station.ini: nothing was entered. Add the room, or use this site's "
-		    "cards.",
-		    (int)in->room);
+		turn_refuse(&t, SAY(ROOM_NOT_IN_SETTINGS, .n = in->room));
 	} else if (t.index < 0 && station_free_sheet(st) < 0 && in->act != ACT_STORED) {
-		turn_refuse(
-		    &t,
-		    "Too many cases are open or suspended (%d): end one. Count by hand on the paper sheet.",
-		    SHEETS_MAX);
+		turn_refuse(&t, SAY(TOO_MANY_CASES, .n = SHEETS_MAX));
 	} else if (read_again(&t)) {
 		if (in->held)
 			held_entered(&t);
@@ -544,9 +509,7 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 		if (t.index >= 0)
 			out->sheet = st->sheets[t.index];
 		t.failed = 0;
-		turn_refuse(&t,
-		            "The sheet is full: this was NOT entered. Write it on the paper sheet and count "
-		            "by hand.");
+		turn_refuse(&t, SAY(SHEET_IS_FULL));
 		if (in->held)
 			held_entered(&t);
 	}

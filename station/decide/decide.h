@@ -22,13 +22,13 @@ enum act {
 	ACT_SLIP,       /* number, copy, proof; slip, paper, newer, unanswered */
 	ACT_THING,      /* thing, pieces; line, parts */
 	ACT_TRAY,       /* as ACT_THING; line->contents are counted in */
-	ACT_UNKNOWN,    /* a code that nothing here knows: text is the code, shortened */
+	ACT_UNKNOWN,    /* a code that nothing here knows: what, or text is the code, shortened */
 	ACT_BROKEN,     /* a code that contradicts itself: text is why */
-	ACT_FOREIGN,    /* a code of another site, or of another station of this one: text names it */
-	ACT_PATIENT,    /* a wristband: nothing of it is kept (rule 20) */
-	ACT_TYPED,      /* free text that answers a question (an incident number) */
-	ACT_HALF,       /* a code that needs its second symbol, which has not come: text says which */
-	ACT_STORED,     /* scans that a scanner had stored: stored, n_stored, lost */
+	ACT_FOREIGN, /* a code of another site: text is its letters; or text is "": of station `number` of this one */
+	ACT_PATIENT, /* a wristband: nothing of it is kept (rule 20) */
+	ACT_TYPED,   /* free text that answers a question (an incident number) */
+	ACT_HALF,    /* a code that needs its second symbol, which has not come: text says which */
+	ACT_STORED,  /* scans that a scanner had stored: stored, n_stored, lost */
 };
 
 enum repeated {
@@ -63,6 +63,8 @@ struct input {
 	uint8_t newer; /* ACT_SLIP: the record does not know the paper, and this station's key proves it */
 	uint8_t unanswered; /* ACT_SLIP: too many that are not ours were read with this scanner just now */
 	uint8_t unasked;    /* 1: the record could not be asked what is known of it */
+	enum saying
+	    what; /* ACT_UNKNOWN: enum saying SAY_CODE_…, of `number` or `card`; 0 `text` is the code */
 	char text[EVENT_TEXT_MAX];
 	const struct input *stored; /* ACT_STORED: in their order, each `at` the time at which it was made */
 	int n_stored;

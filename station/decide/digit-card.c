@@ -208,12 +208,11 @@ static void seen_on(struct turn *t, int digit)
 		return;
 	}
 	if (d->state != DIGIT_ON) {
-		turn_refuse(t, "Whether a tourniquet is on the %s is asked after the handover.",
-		            own_digit_name(digit));
+		turn_refuse(t, SAY(ASKED_AFTER_HANDOVER, .digit = digit));
 		return;
 	}
 	if (d->seen_on) {
-		turn_refuse(t, "Seen already: %s.", own_digit_name(digit));
+		turn_refuse(t, SAY(SEEN_ALREADY, .digit = digit));
 		return;
 	}
 	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = (uint8_t)digit, .n = 1);
@@ -272,8 +271,7 @@ static void move_to(struct turn *t, int digit)
 		return;
 	}
 	if (to && to->had) {
-		turn_refuse(t, "It cannot move to the %s: scan the card of the digit it is really on, or NO.",
-		            own_digit_name(digit));
+		turn_refuse(t, SAY(CANNOT_MOVE_THERE, .digit = digit));
 		return;
 	}
 	EMIT(t, .kind = EV_DIGIT_MOVED, .digit = (uint8_t)from, .other = digit);
@@ -298,9 +296,7 @@ void never_on(struct turn *t, int digit)
 	int item = sheet_item_last_on(t->s, digit), phantom = is_phantom(t->s, item);
 	const struct item *it = sheet_item_const(t->s, item);
 	if (it && it->place == ITEM_ACCOUNTED) {
-		turn_refuse(
-		    t, "The tourniquet of the %s was accounted for: that it was on stays. NO leaves it so.",
-		    own_digit_name(digit));
+		turn_refuse(t, SAY(ACCOUNTED_STAYS_ON, .digit = digit));
 		return;
 	}
 	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)digit);

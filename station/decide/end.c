@@ -105,10 +105,11 @@ void sign_out_witnessed(struct turn *t, int32_t witness)
 
 void sign_out(struct turn *t, int32_t badge)
 {
-	char owed[NEXT_MAX];
 	if (!ready_to_sign_out(t->s)) {
-		const char *why = rule_1_owed(t->s, owed, sizeof owed);
-		turn_refuse(t, "Not yet the sign-out: %s.", why ? why : "something is still owed");
+		struct say why = rule_1_owed(t->s);
+		why.why = why.saying;
+		why.saying = SAY_NOT_YET_SIGN_OUT;
+		turn_refuse(t, &why);
 		return;
 	}
 	if (t->station->policy.points_one_by_one && t->station->policy.n_points &&
@@ -311,7 +312,7 @@ static int answer_yes_no(struct turn *t, int yes)
 		return 1;
 	case Q_OFF:
 		if (yes) {
-			turn_refuse(t, "YES does not stop the clock. If it is off, scan OFF.");
+			turn_refuse(t, SAY(YES_STOPS_NO_CLOCK));
 			return 1;
 		}
 		close_question(t);
@@ -328,7 +329,7 @@ static int answer_yes_no(struct turn *t, int yes)
 	case Q_WHO_LOOKED:
 		if (yes)
 			return 0;
-		turn_refuse(t, "NO does not say who looked: if nobody else did, scan WHO LOOKED: NOBODY.");
+		turn_refuse(t, SAY(NO_IS_NOBODY));
 		return 1;
 	case Q_FOUND:
 		if (!t->s->asked.item)
@@ -395,9 +396,11 @@ void answer_question(struct turn *t, int card)
 		end_unresolved(t, "");
 		return;
 	}
-	const char *words = question_words(q);
-	turn_refuse(t, "%s does not answer what is asked: %s%s", own_card_name(card), words,
-	            *words && words[strlen(words) - 1] == '?' ? "" : ".");
+	enum saying asked = question_saying(q);
+	const char *words = saying_text(asked);
+	turn_refuse(t, *words && words[strlen(words) - 1] == '?'
+	                   ? SAY(NOT_AN_ANSWER, .card = card, .question = asked)
+	                   : SAY(NOT_AN_ANSWER_STATED, .card = card, .question = asked));
 }
 
 /* The digit's circumference as somebody measured it: held against what the makers state, which says nothing
@@ -433,7 +436,7 @@ static int correct_after(struct turn *t)
 		return 0;
 	if (case_no < 1 || case_no > t->station->last_case_no ||
 	    station_sheet_of_case(t->station, case_no) >= 0) {
-		turn_refuse(t, "Case %d has not ended here: type the number of an ended case.", case_no);
+		turn_refuse(t, SAY(CASE_NOT_ENDED_HERE, .case_no = case_no));
 		return 1;
 	}
 	struct event e = {.kind = EV_CORRECTION, .case_no = case_no};
@@ -452,7 +455,7 @@ void on_typed(struct turn *t)
 {
 	struct error why;
 	if (name_check("What was typed", t->in->text, EVENT_TEXT_MAX - 1, &why) < 0) {
-		turn_refuse(t, "%.300s.", why.text);
+		turn_refuse_fault(t, SAY(TYPED_NOT_KEPT_FOR, .fault = why.text), SAY(TYPED_NOT_KEPT));
 		return;
 	}
 	if (correct_after(t))
@@ -484,5 +487,5 @@ void on_typed(struct turn *t)
 			turn_accept(t, "Incident number of case %d entered.", (int)case_no);
 			return;
 		}
-	turn_refuse(t, "Nothing asks for text now. A barcode is typed whole, as it stands under the bars.");
+	turn_refuse(t, SAY(NO_TEXT_ASKED));
 }

@@ -10,22 +10,19 @@ void final_begin(struct turn *t)
 {
 	int on = sheet_first_digit_on(t->s), doubted = sheet_first_digit_doubted(t->s);
 	if (!sheet_holds_any(t->s)) {
-		turn_refuse(t, "Nothing is on the sheet: there is nothing to count yet.");
+		turn_refuse(t, SAY(NOTHING_TO_COUNT));
 		return;
 	}
 	if (on && on == doubted) {
-		turn_refuse(t, "First say whether a tourniquet is on the %s: YES or NO.", own_digit_name(on));
+		turn_refuse(t, SAY(FIRST_SAY_WHETHER_ON, .digit = on));
 		return;
 	}
 	if (on) {
-		turn_refuse(t, "A tourniquet is on the %s: take it off first, scan its digit card and OFF.",
-		            own_digit_name(on));
+		turn_refuse(t, SAY(TAKE_IT_OFF_AND_SCAN, .digit = on));
 		return;
 	}
 	if (!t->s->initial_agreed && !t->s->single) {
-		turn_refuse(t, "The initial count was not agreed: count aloud what was opened, then the "
-		               "circulating badge, "
-		               "then FINAL COUNT.");
+		turn_refuse(t, SAY(INITIAL_NOT_AGREED));
 		return;
 	}
 	close_question(t);
@@ -179,8 +176,7 @@ static void answer_missing(struct turn *t, int item)
 
 static void refuse_alike(struct turn *t, int item)
 {
-	turn_refuse(t, "%d are asked for together: lay them side by side, SHOWN and their number.",
-	            sheet_alike_open(t->s, item));
+	turn_refuse(t, SAY(ALIKE_TOGETHER, .n = sheet_alike_open(t->s, item)));
 }
 
 /* The tourniquet that was accounted for last; 0 none. */
@@ -199,7 +195,7 @@ static void answer_condition(struct turn *t, enum condition condition)
 	if (!item && condition == CONDITION_PIECES_MISSING && (item = accounted_tourniquet(t->s)))
 		EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)item); /* what was said of it is not so */
 	if (!item) {
-		turn_refuse(t, "No tourniquet is asked for now.");
+		turn_refuse(t, SAY(NO_TOURNIQUET_ASKED));
 		return;
 	}
 	if (condition == CONDITION_INTACT && t->s->asked.what != Q_FOUND &&
@@ -227,7 +223,7 @@ static void answer_number(struct turn *t, int item, int number)
 {
 	struct item first = *sheet_item_const(t->s, item);
 	if (first.thing.identity_kind == IDENTITY_MARK && number > 1) {
-		turn_refuse(t, "One is asked for, by its mark: %s. YES, or scan its mark.", first.thing.name);
+		turn_refuse(t, SAY(ONE_BY_ITS_MARK, .item = first.thing.name));
 		return;
 	}
 	int asked = sheet_alike_open(t->s, item), left = number, last = t->s->n_items;
@@ -275,17 +271,14 @@ void final_answer(struct turn *t, int card, int number)
 		if (next)
 			answer_missing(t, next);
 		else
-			turn_refuse(t, "Nothing is asked for now that could be missing.");
+			turn_refuse(t, SAY(NOTHING_COULD_BE_MISSING));
 		return;
 	}
 	int item = t->s->asked.what == Q_FOUND && t->s->asked.item ? t->s->asked.item : next;
 	if (!item) {
-		turn_refuse(
-		    t, sheet_missing(t->s)
-		           ? "Nothing is asked for now: when what is missing is in your hand, scan FOUND."
-		       : t->s->single ? "Each line is answered: scan what the board asks."
-		                      : "Each line is answered. YES does not agree the count: scan the "
-		                        "circulating badge.");
+		turn_refuse(t, sheet_missing(t->s) ? SAY(FOUND_WHEN_IN_HAND)
+		               : t->s->single      ? SAY(LINES_ANSWERED_SINGLE)
+		                                   : SAY(LINES_ANSWERED));
 		return;
 	}
 	const struct item *it = sheet_item_const(t->s, item);
@@ -295,8 +288,7 @@ void final_answer(struct turn *t, int card, int number)
 	if (tourniquet && together && card == CARD_YES && alike <= 10)
 		refuse_alike(t, item);
 	else if (tourniquet && (!together || card == CARD_MARK_UNREADABLE))
-		turn_refuse(t, "%s: say how it is: scan INTACT, CUT AND COMPLETE or PIECES MISSING.",
-		            it->thing.name);
+		turn_refuse(t, SAY(SAY_HOW_IT_IS, .item = it->thing.name));
 	else if (card == CARD_MARK_UNREADABLE)
 		shown(t, item, it->pieces, EVIDENCE_SHOWN, CONDITION_NONE, "mark unreadable");
 	else if (found)
@@ -309,7 +301,7 @@ void final_answer(struct turn *t, int card, int number)
 void final_contradicted(struct turn *t)
 {
 	if (!accounted_tourniquet(t->s)) {
-		turn_refuse(t, "No tourniquet is on the sheet of which a piece could be missing.");
+		turn_refuse(t, SAY(NO_PIECE_MISSING));
 		return;
 	}
 	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
@@ -321,22 +313,15 @@ void final_mark(struct turn *t, int item)
 {
 	const struct item *it = sheet_item_const(t->s, item);
 	if (it->place == ITEM_ACCOUNTED) {
-		turn_refuse(t, "%s is accounted for already.", it->thing.name);
+		turn_refuse(t, SAY(ACCOUNTED_ALREADY, .item = it->thing.name));
 	} else if (it->thing.identity_kind != IDENTITY_MARK) {
-		turn_refuse(
-		    t,
-		    "That is the wrapper: it proves that a pack was opened, not where the %s is. Show the "
-		    "item "
-		    "itself.",
-		    it->thing.name);
+		turn_refuse(t, SAY(THAT_IS_THE_WRAPPER, .item = it->thing.name));
 	} else if (role_has(it->thing.role, TRAIT_CONDITION)) {
-		turn_refuse(
-		    t, "Its mark was read; now say how it is: INTACT, CUT AND COMPLETE or PIECES MISSING.");
+		turn_refuse(t, SAY(MARK_READ_SAY_HOW));
 	} else if (it->place == ITEM_ON) {
-		turn_refuse(t, "%s is on the %s: take it off first.", it->thing.name,
-		            own_digit_name(it->digit));
+		turn_refuse(t, SAY(ITEM_ON_TAKE_OFF, .item = it->thing.name, .digit = it->digit));
 	} else if (it->place == ITEM_EXTRA) {
-		turn_refuse(t, "%s is the extra item.", it->thing.name);
+		turn_refuse(t, SAY(IS_THE_EXTRA_ITEM, .item = it->thing.name));
 	} else {
 		shown(t, item, it->pieces, EVIDENCE_MARK, CONDITION_NONE, "");
 	}
@@ -395,21 +380,21 @@ void agree(struct turn *t, int32_t badge)
 	static const char *const names[] = {"", "Initial count", "Final count", "Handover count",
 	                                    "What was added"};
 	enum count_kind kind = pending(t);
-	const char *why = team_may_not_agree(&t->s->team, &t->station->staff);
+	enum saying why = team_may_not_agree(&t->s->team, &t->station->staff);
 	if (kind == COUNT_HANDOVER) {
 		handover_agree(t, badge);
 		return;
 	}
 	if (!kind) {
-		turn_refuse(t, "Nothing is counted in yet: scan what was opened first.");
+		turn_refuse(t, SAY(NOTHING_COUNTED_IN));
 		return;
 	}
 	if (why) {
-		turn_refuse(t, "The count cannot be agreed: %s.", why);
+		turn_refuse(t, SAY(COUNT_NOT_AGREED, .why = why));
 		return;
 	}
 	if (kind == COUNT_FINAL && !is_ready_to_agree(t->s)) {
-		turn_refuse(t, "The final count is not finished: answer what the board asks first.");
+		turn_refuse(t, SAY(FINAL_UNFINISHED));
 		return;
 	}
 	if (t->station->policy.both_badges && t->s->asked.what != Q_FIELD_TOO) {

@@ -42,8 +42,7 @@ static void from_item_label(struct input *in, const struct station *st, const st
 	const struct line *line = batch ? catalogue_by_key(&st->catalogue, batch->line) : NULL;
 	if (!line) {
 		in->act = ACT_UNKNOWN;
-		snprintf(in->text, sizeof in->text,
-		         "stores' item number %08d, which the record does not know", (int)code->own.number);
+		in->what = SAY_CODE_OF_STORES;
 		return;
 	}
 	thing_of_line(in, st, line);
@@ -68,22 +67,20 @@ static void from_own(struct input *in, const struct station *st, const struct co
 	in->proof = own->proof;
 	if (strcmp(own->site, st->site) != 0) {
 		in->act = ACT_FOREIGN;
-		snprintf(in->text, sizeof in->text, "another site (%s)", own->site);
+		snprintf(in->text, sizeof in->text, "%s", own->site);
 		return;
 	}
 	/* What it is called here may be something else there: it is not even looked up. */
 	if (is_of_one_station(own->kind) && own->station != st->number) {
 		in->act = ACT_FOREIGN;
-		snprintf(in->text, sizeof in->text, "station %02d of this site", own->station);
+		in->number = own->station;
 		return;
 	}
 	switch (own->kind) {
 	case OWN_CARD:
 		in->act = own_card_name(own->meaning)[0] ? ACT_CARD : ACT_UNKNOWN;
 		in->card = own->meaning;
-		if (in->act == ACT_UNKNOWN)
-			snprintf(in->text, sizeof in->text, "card %d, which this version does not have",
-			         own->meaning);
+		in->what = in->act == ACT_UNKNOWN ? SAY_CODE_OF_NO_CARD : SAY_NONE;
 		return;
 	case OWN_DIGIT:
 		in->act = ACT_DIGIT;
@@ -112,13 +109,12 @@ static void from_own(struct input *in, const struct station *st, const struct co
 			return;
 		}
 		in->act = ACT_UNKNOWN;
-		snprintf(in->text, sizeof in->text, "tray number %06d", (int)own->number);
+		in->what = SAY_CODE_OF_TRAY;
 		return;
 	}
 	case OWN_SCANNER_CHECK:
 		in->act = ACT_UNKNOWN;
-		snprintf(in->text, sizeof in->text,
-		         "a line of the scanner-check sheet, outside a scanner check");
+		in->what = SAY_CODE_OF_CHECK;
 		return;
 	case OWN_NONE:
 		break;

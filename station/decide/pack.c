@@ -11,22 +11,22 @@ static void date_text(int32_t yyyymmdd, char out[16])
 	         (int)(yyyymmdd % 100));
 }
 
-/* What is wrong with the thing itself, as a reply; 0 nothing. Rule 5. */
-static int fault_of(const struct turn *t, const struct thing *th, char *why, size_t size)
+/* What is wrong with the thing itself, as part of a sentence; 0 nothing. Rule 5. */
+static int fault_of(const struct turn *t, const struct thing *th, struct say *why)
 {
-	char date[16];
 	const struct line *line = catalogue_by_key(&t->station->catalogue, th->line);
 	const char *quarantined = station_quarantined(t->station, th->line, th->lot);
-	if (role_has(th->role, TRAIT_REFUSED))
-		return snprintf(why, size, "%s may not be used as a tourniquet; use %s", th->name,
-		                line ? line->instead : "a listed one");
-	if (th->expiry && th->expiry < clock_date_number(t->in->at.wall_ms, t->in->at.utc_min)) {
-		date_text(th->expiry, date);
-		return snprintf(why, size, "%s expired on %s", th->name, date);
-	}
-	if (quarantined)
-		return snprintf(why, size, "%s is in quarantine (%.80s)", th->name, quarantined);
-	return 0;
+	if (role_has(th->role, TRAIT_REFUSED) && line)
+		*why = *SAY(MAY_NOT_BE_USED, .item = th->name, .instead = line->instead);
+	else if (role_has(th->role, TRAIT_REFUSED))
+		*why = *SAY(MAY_NOT_BE_USED_UNLISTED, .item = th->name);
+	else if (th->expiry && th->expiry < clock_date_number(t->in->at.wall_ms, t->in->at.utc_min))
+		*why = *SAY(EXPIRED, .item = th->name, .date = th->expiry);
+	else if (quarantined)
+		*why = *SAY(IN_QUARANTINE, .item = th->name, .reason = quarantined);
+	else
+		return 0;
+	return 1;
 }
 
 static int unlisted_on_digit(const struct turn *t)
@@ -43,24 +43,24 @@ static int turned_up_there(const struct station *st, int32_t case_no, const stru
 	return s && sheet_item_const(s, sheet_item_by_identity(s, th->identity))->place == ITEM_EXTRA;
 }
 
-/* Why this thing may not be counted in, as a reply; 0 when it may. Rules 4 and 5. */
-static int refusal(const struct turn *t, char *why, size_t size)
+/* Why this thing may not be counted in, as part of a sentence; 0 when it may. Rules 4 and 5. */
+static int refusal(const struct turn *t, struct say *why)
 {
 	const struct thing *th = &t->in->thing;
 	int32_t other = station_identity_open(t->station, th->identity);
-	int fault = fault_of(t, th, why, size);
-	if (fault)
-		return fault;
+	if (fault_of(t, th, why))
+		return 1;
 	if (t->in->used_in && th->single_use)
-		return snprintf(why, size, "this %s was used before, in case %d, and is used once only",
-		                th->name, (int)t->in->used_in);
-	if (other && other != t->s->case_no &&
-	    !(unlisted_on_digit(t) && turned_up_there(t->station, other, th)))
-		return snprintf(
-		    why, size, "this %s is on the open sheet of case %d in %s", th->name, (int)other,
-		    station_room_name(t->station,
-		                      t->station->sheets[station_sheet_of_case(t->station, other)].room));
-	return 0;
+		*why = *SAY(USED_BEFORE, .item = th->name, .case_no = t->in->used_in);
+	else if (other && other != t->s->case_no &&
+	         !(unlisted_on_digit(t) && turned_up_there(t->station, other, th)))
+		*why =
+		    *SAY(ON_OTHER_SHEET, .item = th->name, .case_no = other,
+		         .room = station_room_name(
+		             t->station, t->station->sheets[station_sheet_of_case(t->station, other)].room));
+	else
+		return 0;
+	return 1;
 }
 
 /* Says on the board of the room that has this case what was done about it here. */
@@ -102,8 +102,9 @@ static void take_from_other_sheet(struct turn *t, struct thing *th)
 
 /* The pack of a tourniquet that was put on before it was listed. Facts first: even one that would have been
  * refused is listed as what it is, and the refusal becomes a debt (rules 3 and 5). */
-static void list_late(struct turn *t, const struct thing *what, int item, const char *why)
+static void list_late(struct turn *t, const struct thing *what, int item, const struct say *why)
 {
+	char words[240];
 	struct thing th = *what;
 	int improvised = role_has(th.role, TRAIT_REFUSED);
 	if (improvised) { /* it is used as one, and printed as what it is */
@@ -121,9 +122,10 @@ static void list_late(struct turn *t, const struct thing *what, int item, const 
 		return;
 	}
 	owe(t, DEBT_REASON, item, 0);
+	say_part(why, words, sizeof words);
 	turn_accept(t, "Listed as what it is%s: %s%s. But %s: the surgeon answers for it.",
 	            sheet_item_const(t->s, item)->place == ITEM_ON ? ", because it is already on" : "",
-	            improvised ? "IMPROVISED, " : "", th.name, why);
+	            improvised ? "IMPROVISED, " : "", th.name, words);
 }
 
 static void emit_in(struct turn *t, const struct thing *th, int pieces)
@@ -230,8 +232,7 @@ static void count_in_tray(struct turn *t)
 		if (!line) {
 			t->out->count = 0;
 			turn_refuse(
-			    t, "the tray '%s' lists '%s', which the catalogue does not know: tell stores",
-			    tray->name, tray->contents[i].key);
+			    t, SAY(TRAY_LISTS_UNKNOWN, .item = tray->name, .key = tray->contents[i].key));
 			return;
 		}
 		struct thing th = {.role = (uint8_t)line->role,
@@ -263,12 +264,11 @@ static int needs_add(const struct turn *t)
 }
 
 /* How one that is refused, and is on a digit all the same, is entered (rule 3). */
-static const char *if_on_words(const struct turn *t)
+static enum saying if_on(const struct turn *t)
 {
 	if (!role_has(t->in->thing.role, TRAIT_TIMED | TRAIT_REFUSED))
-		return "";
-	return t->s->asked.what == Q_IS_ON ? " If it is the one that is on, scan YES, then this again."
-	                                   : " If it is on a digit already, scan UNLISTED TOURNIQUET.";
+		return SAY_NONE;
+	return t->s->asked.what == Q_IS_ON ? SAY_IF_ON_YES : SAY_IF_ON_UNLISTED;
 }
 
 static void count_in_pack(struct turn *t, const struct thing *th, int pieces)
@@ -330,7 +330,7 @@ void answer_listed_already(struct turn *t, int yes)
 	owe_expiry(t, item, item);
 }
 
-static void list_now(struct turn *t, int item, const char *why)
+static void list_now(struct turn *t, int item, const struct say *why)
 {
 	int like = needs_add(t);
 	if (like) {
@@ -344,22 +344,22 @@ static void list_now(struct turn *t, int item, const char *why)
 
 void count_in(struct turn *t)
 {
-	char why[240];
+	struct say why;
 	const struct thing *th = &t->in->thing;
-	int refused = refusal(t, why, sizeof why), late = unlisted_on_digit(t);
+	int refused = refusal(t, &why), late = unlisted_on_digit(t);
 	if (late && role_has(th->role, TRAIT_TIMED | TRAIT_REFUSED))
-		list_now(t, late, refused ? why : NULL);
+		list_now(t, late, refused ? &why : NULL);
 	else if (refused && asks_where(t))
 		return;
 	else if (refused) {
-		turn_refuse(t, "Not counted in: %s. Take it off the field and use another.%s", why,
-		            if_on_words(t));
+		why.why = why.saying;
+		why.saying = SAY_NOT_COUNTED_IN;
+		why.then = if_on(t);
+		turn_refuse(t, &why);
 		if (t->s->asked.what == Q_ADD) /* what it pushed away may be owed */
 			close_question(t);
 	} else if (needs_add(t))
-		turn_refuse(
-		    t, "%s is already on the sheet and bears no number: for a further pack scan ADD first.",
-		    th->name);
+		turn_refuse(t, SAY(SCAN_ADD_FIRST, .item = th->name));
 	else if (t->in->act == ACT_TRAY)
 		count_in_tray(t);
 	else
@@ -382,11 +382,12 @@ static void belongs_elsewhere(struct turn *t, int32_t other)
 {
 	char said[SAID_MAX];
 	const struct sheet *there = &t->station->sheets[station_sheet_of_case(t->station, other)];
+	const char *room = station_room_name(t->station, there->room);
 	snprintf(said, sizeof said, "%s of case %d was scanned in %s: fetch it from there.",
 	         t->in->thing.name, (int)other, station_room_name(t->station, t->in->room));
-	turn_refuse(t, "Not entered here: %s is on the open sheet of case %d in %s%s. Take it there now.",
-	            t->in->thing.name, (int)other, station_room_name(t->station, there->room),
-	            there->discrepancy ? ", which looks for what is missing" : "");
+	turn_refuse(t, there->discrepancy
+	                   ? SAY(NOT_HERE_SOUGHT, .item = t->in->thing.name, .case_no = other, .room = room)
+	                   : SAY(NOT_HERE, .item = t->in->thing.name, .case_no = other, .room = room));
 	tell_case(t, other, said);
 }
 
@@ -401,18 +402,17 @@ static void turned_up(struct turn *t)
 		return;
 	}
 	if (t->in->used_in && th->identity_kind != IDENTITY_MARK) {
-		turn_refuse(t,
-		            "That is the wrapper or bag of the %s of case %d, which is accounted for there: "
-		            "it is no item of this case.",
-		            th->name, (int)t->in->used_in);
+		turn_refuse(t, SAY(WRAPPER_OF_ANOTHER_CASE, .item = th->name, .case_no = t->in->used_in));
 		return;
 	}
-	char why[240];
+	struct say why;
+	char words[240];
 	EMIT(t, .kind = EV_EXTRA, .item = (uint8_t)(t->s->n_items + 1), .thing = *th, .n = 1);
-	if (fault_of(t, th, why, sizeof why))
+	if (fault_of(t, th, &why)) {
+		say_part(&why, words, sizeof words);
 		ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
-		    "Extra item: %s, beyond what is on the sheet; %s.", th->name, why);
-	else
+		    "Extra item: %s, beyond what is on the sheet; %s.", th->name, words);
+	} else
 		ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
 		    "Extra item: %s, beyond what is on the sheet.", th->name);
 }
@@ -421,18 +421,19 @@ static void turned_up(struct turn *t)
  * for it (rules 3, 5). */
 void extra_opened_here(struct turn *t, int item)
 {
-	char why[240];
+	struct say why;
+	char words[240];
 	struct thing th = sheet_item_const(t->s, item)->thing;
-	int refused = fault_of(t, &th, why, sizeof why);
+	int refused = fault_of(t, &th, &why);
 	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
 	EMIT(t, .kind = EV_ITEM_IN, .item = (uint8_t)(t->s->n_items + 1), .thing = th, .n = 1);
-	if (refused)
+	if (refused) {
 		owe(t, DEBT_REASON, t->s->n_items, 0);
-	if (refused)
+		say_part(&why, words, sizeof words);
 		turn_accept(t,
 		            "Entered late: %s was opened in this case. But %s: the surgeon answers for it.",
-		            th.name, why);
-	else
+		            th.name, words);
+	} else
 		turn_accept(t, "Entered late: %s was opened in this case.", th.name);
 }
 
@@ -461,8 +462,7 @@ static void give_back(struct turn *t, int item)
 {
 	struct item *it = sheet_item(t->s, item);
 	if (!it || it->place != ITEM_HERE) {
-		turn_refuse(t, "%s cannot go back unopened: it is not lying here as counted in.",
-		            it ? it->thing.name : t->in->thing.name);
+		turn_refuse(t, SAY(NOT_RETURNED, .item = it ? it->thing.name : t->in->thing.name));
 		return;
 	}
 	EMIT(t, .kind = EV_ITEM_RETURNED, .item = (uint8_t)item);
@@ -501,8 +501,7 @@ static void isolate(struct turn *t, int item)
 		return;
 	}
 	if (known && known->place != ITEM_HERE && t->in->thing.identity[0]) {
-		turn_refuse(t, "%s cannot be isolated: it is not lying here as counted in.",
-		            known->thing.name);
+		turn_refuse(t, SAY(NOT_ISOLATED, .item = known->thing.name));
 		return;
 	}
 	if (!known || known->place != ITEM_HERE) {
@@ -548,9 +547,7 @@ static void strike(struct turn *t, int item)
 	struct item *it = sheet_item(t->s, item);
 	int extra = it && it->place == ITEM_EXTRA; /* it never was here: the neighbour's code was read */
 	if (!it || (!extra && (it->place != ITEM_HERE || it->missing || t->s->final == FINAL_ASKING))) {
-		turn_refuse(
-		    t, "That item was used, is being counted or is not on the sheet: it cannot be struck "
-		       "as a misread.");
+		turn_refuse(t, SAY(NOT_STRUCK));
 		return;
 	}
 	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
@@ -591,9 +588,7 @@ static int answers(struct turn *t, int item)
 		return 1;
 	case Q_DROPPED:
 		if (!item && !unlisted_on_digit(t)) {
-			turn_refuse(
-			    t, "%s: not on this sheet. What was never counted in is not dropped from it.",
-			    t->in->thing.name);
+			turn_refuse(t, SAY(NOT_DROPPED, .item = t->in->thing.name));
 			return 1;
 		}
 		if (!item)
@@ -623,19 +618,15 @@ static void seen_again(struct turn *t, int item)
 {
 	const struct item *it = sheet_item_const(t->s, item);
 	if (it->place == ITEM_ISOLATED) {
-		turn_refuse(t, "%s is isolated (wrong number in its pack): use another pack.",
-		            it->thing.name);
+		turn_refuse(t, SAY(IS_ISOLATED, .item = it->thing.name));
 	} else if (t->s->final == FINAL_ASKING || t->s->discrepancy) {
 		final_mark(t, item);
 	} else if (it->place == ITEM_ON && role_has(it->thing.role, TRAIT_CLAMPS)) {
-		turn_refuse(
-		    t, "%s: entered as on the tourniquet of the %s. If it came away, scan FORCEPS MOVED.",
-		    it->thing.name, own_digit_name(it->digit));
+		turn_refuse(t, SAY(FORCEPS_ON_ALREADY, .item = it->thing.name, .digit = it->digit));
 	} else if (it->place == ITEM_ON) {
-		turn_refuse(t, "%s: on the %s; its wrapper proves nothing more.", it->thing.name,
-		            own_digit_name(it->digit));
+		turn_refuse(t, SAY(WRAPPER_PROVES_NO_MORE, .item = it->thing.name, .digit = it->digit));
 	} else {
-		turn_refuse(t, "%s: on the sheet already, not counted twice.", it->thing.name);
+		turn_refuse(t, SAY(NOT_COUNTED_TWICE, .item = it->thing.name));
 	}
 }
 
@@ -654,11 +645,7 @@ static void found_of_ended_case(struct turn *t)
 	int32_t case_no = t->in->used_in;
 	if (t->in->thing.identity_kind !=
 	    IDENTITY_MARK) { /* a label or wrapper proves only itself (rule 11) */
-		turn_refuse(t,
-		            "That is the wrapper or bag of the %s that case %d did not account for: it "
-		            "proves only itself. "
-		            "Is the item itself in your hand? Then scan FOUND and the slip of case %d.",
-		            th->name, (int)case_no, (int)case_no);
+		turn_refuse(t, SAY(WRAPPER_OF_MISSING, .item = th->name, .case_no = case_no));
 		return;
 	}
 	if (asked_here(t) == Q_FOUND)
@@ -679,29 +666,17 @@ static void without_case(struct turn *t)
 	if (asked_here(t) == Q_FOUND) {
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
 		if (t->in->used_in)
-			turn_refuse(t,
-			            "That is the wrapper or bag of the %s of case %d, which is accounted for "
-			            "there. Is one of it in "
-			            "your hand all the same? Then scan FOUND and the slip of case %d.",
-			            th->name, (int)t->in->used_in, (int)t->in->used_in);
+			turn_refuse(t, SAY(WRAPPER_OF_ENDED, .item = th->name, .case_no = t->in->used_in));
 		else
-			turn_refuse(t,
-			            "This code does not tell which case %s comes from: scan FOUND, then the "
-			            "slip of the "
-			            "case you think of.",
-			            th->name[0] ? th->name : "it");
+			turn_refuse(t, th->name[0] ? SAY(WHICH_CASE_OF, .item = th->name) : SAY(WHICH_CASE));
 		return;
 	}
 	int suspended = station_suspended_in(t->station, t->in->room);
 	if (suspended >= 0)
-		turn_refuse(t,
-		            "Case %d is suspended in %s: scan SUSPEND to go on with it, or NEW CASE; then "
-		            "this again.",
-		            (int)t->station->sheets[suspended].case_no,
-		            station_room_name(t->station, t->in->room));
+		turn_refuse(t, SAY(SUSPENDED_THEN_THIS, .case_no = t->station->sheets[suspended].case_no,
+		                   .room = station_room_name(t->station, t->in->room)));
 	else
-		turn_refuse(t, "No case is open in %s: scan NEW CASE, then this again.",
-		            station_room_name(t->station, t->in->room));
+		turn_refuse(t, SAY(NO_CASE_THEN_THIS, .room = station_room_name(t->station, t->in->room)));
 }
 
 void on_thing(struct turn *t)

@@ -33,32 +33,32 @@ static enum question idle_question(const struct station *st, int32_t room, const
 	return q;
 }
 
-static void name_of(const struct station *st, const struct held *h, char *out, size_t size)
+/* What it was, by itself: texts are the station's and the scan's. */
+static struct say scan_of(const struct station *st, const struct held *h)
 {
 	switch ((enum held_kind)h->kind) {
 	case HELD_CARD:
-		snprintf(out, size, "%s", own_card_name(h->n));
-		return;
+		return *SAY(SCAN_OF_CARD, .card = h->n);
 	case HELD_DIGIT:
-		snprintf(out, size, "%s", own_digit_name(h->digit));
-		return;
+		return *SAY(SCAN_OF_DIGIT, .digit = h->digit);
 	case HELD_BADGE:
-		snprintf(out, size, "%s", staff_name(&st->staff, h->n));
-		return;
+		return *SAY(SCAN_OF_BADGE, .person = staff_name(&st->staff, h->n));
 	case HELD_CASE_LABEL:
-		snprintf(out, size, "case label %07d", (int)h->n);
-		return;
+		return *SAY(SCAN_OF_CASE_LABEL, .label = h->n);
 	case HELD_SLIP:
-		snprintf(out, size, "slip %07d", (int)h->n);
-		return;
+		return *SAY(SCAN_OF_SLIP, .slip = h->n);
 	case HELD_THING:
-		snprintf(out, size, "pack %s", h->thing.name);
-		return;
+		return *SAY(SCAN_OF_PACK, .item = h->thing.name);
 	case HELD_TRAY:
-		snprintf(out, size, "tray %s", h->thing.name);
-		return;
+		return *SAY(SCAN_OF_TRAY, .item = h->thing.name);
 	}
-	out[0] = 0;
+	return (struct say){0};
+}
+
+static void name_of(const struct station *st, const struct held *h, char *out, size_t size)
+{
+	struct say scan = scan_of(st, h);
+	say_part(&scan, out, size);
 }
 
 /* "pack …; left thumb; OFF and 7 more". */
@@ -308,19 +308,28 @@ static int fits(const struct turn *t)
 	       t->station->n_held + fresh < HELD_MAX;
 }
 
-static const char *why_unusable(const struct input *in)
+/* What came is no scan that can be entered later. `why`: what more is known of it, SAY_NONE nothing. */
+static struct say unusable(const struct input *in)
 {
+	struct say say;
 	switch (in->act) {
 	case ACT_PATIENT:
-		return "a patient's code, nothing of it was kept";
+		return *SAY(UNHELD, .what = SAY_SCAN_OF_PATIENT);
 	case ACT_FOREIGN:
-		return "a code of another site or station";
+		return in->text[0] ? *SAY(UNHELD_FOR, .what = SAY_SCAN_OF_FOREIGN, .why = SAY_OTHER_SITE,
+		                          .site = in->text)
+		                   : *SAY(UNHELD_FOR, .what = SAY_SCAN_OF_FOREIGN, .why = SAY_OTHER_STATION,
+		                          .station = in->number);
 	case ACT_HALF:
-		return "half of a pack's data";
+		return *SAY(UNHELD_FAULT, .what = SAY_SCAN_OF_HALF, .fault = in->text);
 	case ACT_BROKEN:
-		return "a code that was misread";
+		return *SAY(UNHELD_FAULT, .what = SAY_SCAN_MISREAD, .fault = in->text);
 	case ACT_UNKNOWN:
-		return "not in the catalogue";
+		say = unknown_code(in);
+		say.why = say.saying;
+		say.saying = say.why == SAY_CODE_AS_READ && !in->text[0] ? SAY_UNHELD : SAY_UNHELD_FOR;
+		say.what = SAY_SCAN_UNKNOWN;
+		return say;
 	case ACT_TICK:
 	case ACT_TYPED:
 	case ACT_STORED:
@@ -333,7 +342,7 @@ static const char *why_unusable(const struct input *in)
 	case ACT_TRAY:
 		break;
 	}
-	return "no scan";
+	return *SAY(UNHELD, .what = SAY_SCAN_OF_NOTHING);
 }
 
 /* What cannot be held is said and recorded, each with its reason. */
@@ -342,15 +351,23 @@ struct not_held {
 	char said[160];
 };
 
-static void not_held(struct turn *t, struct not_held *list, const char *what, const char *more)
+static void not_held(struct turn *t, struct not_held *list, struct say what)
 {
 	struct event e = {.kind = EV_REFUSED};
-	char said[160];
-	snprintf(said, sizeof said, "%.80s%s%.70s", what, more[0] ? ": " : "", more);
-	snprintf(e.text, sizeof e.text, "A stored scan was NOT held: %s", said);
-	emit(t, &e);
 	if (!list->count++)
-		memcpy(list->said, said, sizeof list->said);
+		say_part(&what, list->said, sizeof list->said);
+	what.saying = what.saying == SAY_UNHELD_FOR ? SAY_NOT_HELD_FOR : SAY_NOT_HELD;
+	said_keep(&e.said, &what);
+	emit(t, &e);
+}
+
+static void scan_not_held(struct turn *t, struct not_held *list, const struct held *h, enum saying why)
+{
+	struct say what = scan_of(t->station, h);
+	what.what = what.saying;
+	what.why = why;
+	what.saying = SAY_UNHELD_FOR;
+	not_held(t, list, what);
 }
 
 /* Cards that answer what was asked when they were scanned, or take back what was last then: later they would answer
@@ -386,18 +403,14 @@ static int hold_each(struct turn *t, struct not_held *rest)
 		const struct input *s = &t->in->stored[i];
 		struct held h = held_of(s, t->in->room, i + 1);
 		struct event e;
-		char name[80];
 		if (h.kind == HELD_CARD && h.n == CARD_SUSPEND) {
-			not_held(t, rest, own_card_name(h.n),
-			         "the scans behind it would go to another case, scan it now if it is so");
+			scan_not_held(t, rest, &h, SAY_BEHIND_SUSPEND);
 		} else if (h.kind == HELD_CARD && answers_only(h.n)) {
-			not_held(t, rest, own_card_name(h.n),
-			         "what it answered is not known, scan it where it is asked");
+			scan_not_held(t, rest, &h, SAY_ANSWERED_WHAT);
 		} else if (!h.kind) {
-			not_held(t, rest, why_unusable(s), s->act == ACT_PATIENT ? "" : s->text);
+			not_held(t, rest, unusable(s));
 		} else if (!fits(t)) {
-			name_of(t->station, &h, name, sizeof name);
-			not_held(t, rest, name, "too many wait for an answer");
+			scan_not_held(t, rest, &h, SAY_TOO_MANY_WAIT);
 		} else {
 			held_event(&h, &e);
 			emit_for_room(t, e);
@@ -437,7 +450,7 @@ void on_stored(struct turn *t)
 	int kept = hold_each(t, &rest);
 	start_digits(t);
 	if (t->in->lost)
-		not_held(t, &rest, "a code that is longer than any pack, card or badge", "");
+		not_held(t, &rest, *SAY(UNHELD, .what = SAY_SCAN_TOO_LONG));
 	clocks_words(t, clocks, sizeof clocks);
 	if (rest.count > 1)
 		snprintf(unheld, sizeof unheld,
@@ -460,16 +473,17 @@ static void answered(struct turn *t, const struct held *h, enum held_answer what
 
 static void throw_away(struct turn *t, const struct held *list, int n)
 {
-	char names[150];
+	char names[150], thrown[60];
 	struct event e = {.kind = EV_REFUSED};
+	const struct say *say = SAY(THROWN_AWAY, .n = n);
 	names_of(t->station, list, n, names, sizeof names);
 	for (int i = 0; i < n; i++)
 		answered(t, &list[i], HELD_THROWN);
-	snprintf(e.text, sizeof e.text, "%d stored scan%s thrown away: %s", n, n == 1 ? " was" : "s were",
-	         names);
+	said_keep(&e.said, say); /* held-scan-answered says of each that it was one of them */
 	emit(t, &e);
+	say_sentence(say, thrown, sizeof thrown);
 	ask_here(t, Q_NONE);
-	turn_accept(t, "%s. The record says so.", e.text);
+	turn_accept(t, "%s: %s. The record says so.", thrown, names);
 }
 
 /* All are entered, or it is asked first whether what came in a row was meant so. */
@@ -510,12 +524,7 @@ int answers_stored(struct turn *t)
 	else if (!yes)
 		throw_away(t, list, n);
 	else if (!has_case(t) && wants_case(list, n))
-		turn_refuse(
-		    t,
-		    "No case is open in %s, and the stored scans need one: scan NEW CASE, then YES. NO "
-		    "throws them "
-		    "away.",
-		    station_room_name(t->station, t->in->room));
+		turn_refuse(t, SAY(STORED_NEED_A_CASE, .room = station_room_name(t->station, t->in->room)));
 	else
 		enter_all(t);
 	return 1;
@@ -618,17 +627,11 @@ static int off_before_on(const struct turn *t)
 
 void held_entered(struct turn *t)
 {
-	char made[6];
 	int digit = off_before_on(t);
 	if (digit) {
 		t->out->count = 0;
 		*t->s = t->station->sheets[t->index];
-		turn_refuse(
-		    t,
-		    "OFF was scanned at %s, before the tourniquet on the %s went on: its clock runs on. "
-		    "If it is off, "
-		    "scan OFF now.",
-		    hm(t->in->at, made), own_digit_name(digit));
+		turn_refuse(t, SAY(OFF_BEFORE_ON, .time = minute_of_day(t->in->at), .digit = digit));
 	}
 	emit_for_room(t, (struct event){.kind = EV_HELD_ANSWERED, .ref = t->in->held, .what = HELD_ENTERED});
 }

@@ -83,15 +83,18 @@ void turn_accept(struct turn *t, const char *format, ...)
 }
 
 /* A refusal is kept too: an auditor wants to see what the station would not take. */
-void turn_refuse(struct turn *t, const char *format, ...)
+void turn_refuse_fault(struct turn *t, const struct say *why, const struct say *kept)
 {
-	va_list args;
-	va_start(args, format);
-	say(t, VERDICT_REFUSED, format, args);
-	va_end(args);
 	struct event e = {.kind = EV_REFUSED};
-	snprintf(e.text, sizeof e.text, "%.200s", t->out->reply.said);
+	t->out->reply.verdict = VERDICT_REFUSED;
+	say_sentence(why, t->out->reply.said, sizeof t->out->reply.said);
+	said_keep(&e.said, kept);
 	emit(t, &e);
+}
+
+void turn_refuse(struct turn *t, const struct say *why)
+{
+	turn_refuse_fault(t, why, why);
 }
 
 void ask(struct turn *t, struct asked q, const char *format, ...)
@@ -114,6 +117,12 @@ const char *hm(struct moment at, char out[6])
 {
 	clock_text_hm(at.wall_ms, at.utc_min, out);
 	return out;
+}
+
+int32_t minute_of_day(struct moment at)
+{
+	int64_t minutes = at.wall_ms / 60000 + at.utc_min;
+	return (int32_t)((minutes % 1440 + 1440) % 1440);
 }
 
 int has_case(const struct turn *t)

@@ -21,13 +21,16 @@ void emit_for_room(struct turn *t,
 #define EMIT(t, ...) emit((t), &(struct event){__VA_ARGS__})
 
 void turn_accept(struct turn *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
-void turn_refuse(struct turn *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
+void turn_refuse(struct turn *t, const struct say *why);
+/* The reply says what is wrong with a code or a text; the record keeps only that something was. */
+void turn_refuse_fault(struct turn *t, const struct say *why, const struct say *kept);
 void ask(struct turn *t, struct asked question, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
 void close_question(struct turn *t);
 
 void capital(char *sentence); /* its first letter, where that is one of a-z */
 const char *hm(struct moment at, char out[6]);
+int32_t minute_of_day(struct moment at);
 int has_case(const struct turn *t);
 int32_t input_answer(const struct input *in); /* the card, or minus the badge; 0 neither */
 int is_ready_to_agree(const struct sheet *s); /* final count: all answered, nothing missing */
@@ -49,6 +52,8 @@ struct station_view {
 void next_after(const struct station *st, const struct sheet *s, struct moment now,
                 const struct station_view *after, struct next *n);
 void refuse_unasked(struct turn *t);
+struct say
+unknown_code(const struct input *in); /* a code that nothing here knows, as far as it may be repeated */
 enum question asked_here(const struct turn *t);
 int idle_answer(struct turn *t, int yes);
 

@@ -196,6 +196,9 @@ static int read_value(struct text *t, char *base, const struct field *f)
 		return read_kind(t, e);
 	case FORM_PART:
 		return read_part(t, base + f->at, f->part);
+	case FORM_SAID:
+		return read_part(t, base + f->at, f->part) &&
+		       ((const struct said *)(const void *)(base + f->at))->saying;
 	case FORM_ROLE:
 		return read_name(t, base + f->at, f, role_from_name);
 	case FORM_IDENTITY:

@@ -156,6 +156,22 @@ static const struct field staff_2[] = {
 	{0},
 };
 
+static const struct field said_2[] = {
+#define KEPT_NUMBER(member, text, bytes) NUMBER(struct said, text, member, INT_MIN, INT_MAX),
+#define KEPT_DIGITS(member, text, bytes) KEPT_NUMBER(member, text, bytes)
+#define KEPT_DIGIT(member, text, bytes) KEPT_NUMBER(member, text, bytes)
+#define KEPT_CARD(member, text, bytes) KEPT_NUMBER(member, text, bytes)
+#define KEPT_DATE(member, text, bytes) KEPT_NUMBER(member, text, bytes)
+#define KEPT_TIME(member, text, bytes) KEPT_NUMBER(member, text, bytes)
+#define KEPT_SAYING(member, text, bytes) ENUM(struct said, text, member, LIST_SAYING),
+#define KEPT_TEXT(member, text, bytes) TEXT(struct said, text, member),
+#define KEPT_FAULT(member, text, bytes)
+#define X(type, member, text, bytes) KEPT_##type(member, text, bytes)
+	VALUES(X)
+#undef X
+	{0},
+};
+
 static const struct field event_2[] = {
 	ALL_HAVE("answer", answer, INT_MIN, INT_MAX),
 	PART(F_BATCH, "batch", batch, batch_table),
@@ -177,6 +193,7 @@ static const struct field event_2[] = {
 	SOME_HAVE(F_PROOF, "proof", proof, 0, 999999),
 	SOME_HAVE(F_REF, "ref", ref, 0, JSON_INTEGER_MAX),
 	ALL_HAVE("room", room, 0, INT_MAX),
+	{NAME("said"), .form = FORM_SAID, LIES(struct event, said), .only = F_SAID, .part = said_2},
 	PART(F_SEAL, "seal", seal, seal_table),
 	ALL_HAVE("seq", seq, 1, JSON_INTEGER_MAX),
 	PART(F_STAFF, "staff", staff, staff_2),
@@ -211,6 +228,7 @@ static const struct {
     {EV_KEY, F_KEY},
     {EV_SEALED, F_SEAL},
     {EV_INCARNATION, F_HEAD},
+    {EV_REFUSED, F_SAID},
 };
 
 uint32_t event_fields_in(int format, enum event_kind kind)

@@ -25,6 +25,7 @@ enum form {
 	FORM_IDENTITY, /* identity_name() */
 	FORM_CODES,    /* line.codes: an array of texts, empty ones included */
 	FORM_CONTENTS, /* line.contents: an object, how many by key */
+	FORM_SAID,     /* as FORM_PART, of a struct said; left out where that says nothing */
 	FORM_ENUM,     /* by its name in field_list(); where that is none, as FORM_NUMBER; 0 is left out */
 };
 

@@ -238,6 +238,10 @@ static void put_field(struct writer *w, const struct field *f, const char *base,
 	case FORM_PART:
 		put_part(w, f, base + f->at);
 		return;
+	case FORM_SAID:
+		if (((const struct said *)(const void *)(base + f->at))->saying)
+			put_part(w, f, base + f->at);
+		return;
 	case FORM_ROLE:
 		put_text(w, f, role_name((enum role)number_at(base + f->at, f)));
 		return;

@@ -130,6 +130,7 @@ static void read_field(struct reader *r, const json_t *v, const struct field *f,
 	case FORM_VERSION:
 		return; /* looked at before the fields */
 	case FORM_PART:
+	case FORM_SAID:
 		read_part(r, v, f, base);
 		return;
 	case FORM_ROLE:

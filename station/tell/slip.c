@@ -416,24 +416,24 @@ static void outcome_words(const struct making *m, char *out, size_t size)
 {
 	const struct sheet *s = &m->s->sheet;
 	size_t used = 0;
-#define SAY(...)                                                                                             \
+#define NOTE(...)                                                                                            \
 	do {                                                                                                 \
 		if (used < size)                                                                             \
 			used += (size_t)snprintf(out + used, size - used, __VA_ARGS__);                      \
 	} while (0)
 	out[0] = 0;
 	if (m->kind == SLIP_DISCREPANCY)
-		SAY("%s", m->s->missing_text);
+		NOTE("%s", m->s->missing_text);
 	for (int i = 0; m->kind != SLIP_DISCREPANCY && i < s->n_items; i++) {
 		const struct item *it = &s->items[i];
 		if (!item_counts(it))
 			continue;
-		SAY("%s%s: %d of %d %s", used ? "; " : "", it->thing.name, it->shown, it->pieces,
-		    it->place != ITEM_ACCOUNTED               ? "NOT ALL ACCOUNTED FOR"
-		    : it->condition == CONDITION_INTACT       ? "shown intact"
-		    : it->condition == CONDITION_CUT_COMPLETE ? "shown cut and complete"
-		    : it->evidence == EVIDENCE_MARK           ? "back, mark scanned"
-		                                              : "shown");
+		NOTE("%s%s: %d of %d %s", used ? "; " : "", it->thing.name, it->shown, it->pieces,
+		     it->place != ITEM_ACCOUNTED               ? "NOT ALL ACCOUNTED FOR"
+		     : it->condition == CONDITION_INTACT       ? "shown intact"
+		     : it->condition == CONDITION_CUT_COMPLETE ? "shown cut and complete"
+		     : it->evidence == EVIDENCE_MARK           ? "back, mark scanned"
+		                                               : "shown");
 	}
 	for (int i = 0; m->kind != SLIP_DISCREPANCY && i < m->s->n_digits; i++) {
 		const struct story_digit *d = &m->s->digits[i];
@@ -441,12 +441,12 @@ static void outcome_words(const struct making *m, char *out, size_t size)
 		char hm[6];
 		hm_of(d->bare, hm);
 		if (now && now->had && now->seen_bare)
-			SAY("%s%s seen bare at %s", used ? "; " : "", own_digit_name(d->number), hm);
+			NOTE("%s%s seen bare at %s", used ? "; " : "", own_digit_name(d->number), hm);
 		else if (now && now->had)
-			SAY("%s%s NOT SEEN BARE", used ? "; " : "", own_digit_name(d->number));
+			NOTE("%s%s NOT SEEN BARE", used ? "; " : "", own_digit_name(d->number));
 	}
 	if (!used)
-		SAY("nothing was counted in");
+		NOTE("nothing was counted in");
 #undef SAY
 	if (out[0] >= 'a' && out[0] <= 'z')
 		out[0] = (char)(out[0] - 'a' + 'A');

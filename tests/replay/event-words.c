@@ -152,6 +152,14 @@ static void put_parts(struct buf *out, const struct event *e, uint32_t fields)
 		           (long long)e->batch.first, (long long)e->batch.last);
 }
 
+static void put_said(struct buf *out, const struct said *said)
+{
+	struct say say = said_say(said);
+	char words[SAID_MAX];
+	say_sentence(&say, words, sizeof words);
+	buf_printf(out, ", \"%.200s\"", words);
+}
+
 void event_words(const struct event *e, const struct event_context *c, struct buf *out)
 {
 	uint32_t fields = event_fields(e->kind);
@@ -177,6 +185,8 @@ void event_words(const struct event *e, const struct event_context *c, struct bu
 		put_named(out, "n", NULL, e->n);
 	if (fields & F_REF && e->ref)
 		put_ref(out, e, c);
+	if (fields & F_SAID && e->said.saying)
+		put_said(out, &e->said);
 	if (fields & F_TEXT && e->text[0])
 		buf_printf(out, ", \"%s\"", e->text);
 	buf_add_text(out, e->flags & EVENT_FIRST ? ", first" : "");

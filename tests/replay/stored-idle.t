@@ -66,7 +66,7 @@ next: 2 scans were stored: NEW CASE; SCRUB-1 (oldest 09:59). Made in this room? 
 accepted: 2 stored scans were thrown away: NEW CASE; SCRUB-1. The record says so.
 next: Case 1 is suspended: scan SUSPEND to go on with it; NEW CASE for the next patient.
   event: held-scan-answered, thrown away, ref scan-held 9 before, 2 times
-  event: refused, "2 stored scans were thrown away: NEW CASE; SCRUB-1"
+  event: refused, "2 stored scans were thrown away"
   event: asked, nothing more
 > card SUSPEND
 accepted: Case 1 goes on.

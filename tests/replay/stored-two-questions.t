@@ -45,7 +45,7 @@ next: 2 scans were stored: pack finger tourniquet, green, M; left thumb (oldest 
 accepted: 2 stored scans were thrown away: pack finger tourniquet, green, M; left thumb. The record says so.
 next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: held-scan-answered, thrown away, ref scan-held 10 before, 2 times
-  event: refused, case 1, "2 stored scans were thrown away: pack finger tourniquet, green, M; left thumb"
+  event: refused, case 1, "2 stored scans were thrown away"
   event: asked, case 1, nothing more
   event: asked, case 1, is-on, digit left thumb, n 1
 > show

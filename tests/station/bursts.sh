@@ -94,7 +94,7 @@ start
 bt sheet --json | grep -q '3 scans were stored: left index' || fail 'what came just before the end is lost'
 echo 'ok what came just before the end is held and asked about'
 stop
-sqlite3 "$data/record.db" "SELECT payload FROM event WHERE kind='refused'" | grep -q 'thrown away' ||
+sqlite3 "$data/record.db" "SELECT payload FROM event WHERE kind='refused'" | grep -q 'thrown-away' ||
 	fail 'the record does not say that scans were thrown away'
 echo 'ok the record says so'
 bt audit verify | grep -q 'numbered without a gap' || fail 'the record does not hold'

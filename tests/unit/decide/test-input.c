@@ -120,7 +120,8 @@ static void a_tray_is_its_list(void **state)
 	assert_null(in.parts[2]);
 	in = of_own((struct own_code){.kind = OWN_TRAY, .number = 2}, NULL);
 	assert_int_equal(in.act, ACT_UNKNOWN);
-	assert_string_equal(in.text, "tray number 000002");
+	assert_int_equal(in.what, SAY_CODE_OF_TRAY);
+	assert_int_equal(in.number, 2);
 }
 
 static void a_label_of_stores_is_what_its_batch_says(void **state)
@@ -137,7 +138,8 @@ static void a_label_of_stores_is_what_its_batch_says(void **state)
 	assert_int_equal(in.thing.identity_kind, IDENTITY_PACK); /* the label is on the wrapper */
 	in = of_own(label, NULL);
 	assert_int_equal(in.act, ACT_UNKNOWN);
-	assert_non_null(strstr(in.text, "00000005"));
+	assert_int_equal(in.what, SAY_CODE_OF_STORES);
+	assert_int_equal(in.number, 5);
 }
 
 static void our_own_codes_are_what_they_say(void **state)
@@ -149,6 +151,8 @@ static void our_own_codes_are_what_they_say(void **state)
 	assert_int_equal(in.card_room, 2);
 	in = of_own((struct own_code){.kind = OWN_CARD, .room = 2, .meaning = 999}, NULL);
 	assert_int_equal(in.act, ACT_UNKNOWN);
+	assert_int_equal(in.what, SAY_CODE_OF_NO_CARD);
+	assert_int_equal(in.card, 999);
 	in = of_own((struct own_code){.kind = OWN_DIGIT, .room = 1, .digit = 24}, NULL);
 	assert_int_equal(in.act, ACT_DIGIT);
 	assert_int_equal(in.digit, 24);
@@ -163,6 +167,7 @@ static void our_own_codes_are_what_they_say(void **state)
 	assert_int_equal(in.act, ACT_CASE_LABEL);
 	in = of_own((struct own_code){.kind = OWN_SCANNER_CHECK, .number = 1}, NULL);
 	assert_int_equal(in.act, ACT_UNKNOWN);
+	assert_int_equal(in.what, SAY_CODE_OF_CHECK);
 }
 
 static void what_is_not_of_here_is_told_apart(void **state)
@@ -171,9 +176,10 @@ static void what_is_not_of_here_is_told_apart(void **state)
 	struct own_code other = {.kind = OWN_BADGE, .site = "CD", .number = 7};
 	struct input in = of_own(other, NULL);
 	assert_int_equal(in.act, ACT_FOREIGN);
-	assert_string_equal(in.text, "another site (CD)");
+	assert_string_equal(in.text, "CD");
 	in = of("", "(01)00614141123452", NULL);
 	assert_int_equal(in.act, ACT_UNKNOWN);
+	assert_int_equal(in.what, SAY_NONE);
 	assert_string_equal(in.text, "(01)00614141123452");
 	in = of("", "(17)280331(10)T26", NULL);
 	assert_int_equal(in.act, ACT_HALF);
@@ -198,7 +204,8 @@ static void a_label_of_another_station_is_not_ours(void **state)
 	for (size_t i = 0; i < sizeof labels / sizeof *labels; i++) {
 		struct input in = of_own(labels[i], &batch);
 		assert_int_equal(in.act, ACT_FOREIGN);
-		assert_string_equal(in.text, "station 07 of this site");
+		assert_string_equal(in.text, "");
+		assert_int_equal(in.number, 7);
 		assert_string_equal(in.thing.identity, "");
 	}
 	assert_int_equal(of_own(old, &batch).act, ACT_THING);
@@ -206,7 +213,8 @@ static void a_label_of_another_station_is_not_ours(void **state)
 	for (size_t i = 0; i < sizeof labels / sizeof *labels; i++)
 		assert_int_not_equal(of_own(labels[i], &batch).act, ACT_FOREIGN);
 	struct input in = of_own(old, &batch); /* without a number it is of the first */
-	assert_string_equal(in.text, "station 00 of this site");
+	assert_string_equal(in.text, "");
+	assert_int_equal(in.number, 0);
 	in = of_own((struct own_code){.kind = OWN_BADGE, .number = 7},
 	            NULL); /* of the hospital, as cards are */
 	assert_int_equal(in.act, ACT_BADGE);

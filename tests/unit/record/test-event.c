@@ -21,7 +21,8 @@ static const struct {
 } fields[] = {{F_ITEM, "item"}, {F_DIGIT, "digit"}, {F_PERSON, "person"}, {F_OTHER, "other"},
               {F_N, "n"},       {F_WHAT, "what"},   {F_REF, "ref"},       {F_TEXT, "text"},
               {F_LINE, "line"}, {F_THING, "thing"}, {F_STAFF, "staff"},   {F_BATCH, "batch"},
-              {F_KEY, "key"},   {F_SEAL, "seal"},   {F_HEAD, "head"},     {F_PROOF, "proof"}};
+              {F_KEY, "key"},   {F_SEAL, "seal"},   {F_HEAD, "head"},     {F_PROOF, "proof"},
+              {F_SAID, "said"}};
 
 #define FIELDS (sizeof fields / sizeof *fields)
 
@@ -49,6 +50,24 @@ static void fill_line(struct line *l)
 		fill(l->contents[i].key, sizeof l->contents[i].key, (char)('A' + i));
 		l->contents[i].count = (int16_t)(i + 1);
 	}
+}
+
+/* The fault is in no record. */
+static void fill_said(struct said *said)
+{
+	const enum saying longest_saying = SAY_YES_IS_NO_SIGN_OUT_SINGLE;
+#define FILL_NUMBER(member) said->member = INT32_MIN;
+#define FILL_DIGITS(member) FILL_NUMBER(member)
+#define FILL_DIGIT(member) FILL_NUMBER(member)
+#define FILL_CARD(member) FILL_NUMBER(member)
+#define FILL_DATE(member) FILL_NUMBER(member)
+#define FILL_TIME(member) FILL_NUMBER(member)
+#define FILL_SAYING(member) said->member = longest_saying;
+#define FILL_TEXT(member) fill(said->member, sizeof said->member, 'W');
+#define FILL_FAULT(member)
+#define X(type, member, name, size) FILL_##type(member)
+	VALUES(X)
+#undef X
 }
 
 static void fill_thing(struct thing *t)
@@ -126,6 +145,8 @@ static void fill_event(struct event *e, enum event_kind kind, int format)
 		e->head.case_no = e->head.slip = INT32_MAX;
 		e->head.item = 99999999;
 	}
+	if (f & F_SAID)
+		fill_said(&e->said);
 	if (f & F_SEAL)
 		fill(e->seal.jws, sizeof e->seal.jws, 'S');
 	if (f & F_KEY) {

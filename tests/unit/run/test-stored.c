@@ -161,7 +161,14 @@ static void a_station_that_ends_between_yes_and_the_last_entry_asks_again(void *
 static int count_texts(void *context, const struct event *ev)
 {
 	const char **what = context;
-	if (strstr(ev->text, what[0]) || strstr(ev->thing.identity, what[0]))
+	uint32_t has = event_fields(ev->kind);
+	struct say say = {0};
+	char words[SAID_MAX];
+	if (has & F_SAID)
+		say = said_say(&ev->said);
+	say_sentence(&say, words, sizeof words);
+	if (strstr(ev->text, what[0]) || strstr(words, what[0]) ||
+	    (has & F_THING && strstr(ev->thing.identity, what[0])))
 		what[1]++;
 	return 0;
 }

@@ -57,7 +57,7 @@ static struct evhttp *http_new(struct event_base *base, struct tls *tls)
 	return http;
 }
 
-int door_open(struct door *d, struct event_base *base, const char *address, int port,
+int door_open(struct door *d, struct event_base *base, int open, const char *address, int port,
               void (*ask)(struct evhttp_request *, void *), void *context, struct error *e)
 {
 	const char *whose = d->tls ? "board elsewhere" : "page server";
@@ -67,7 +67,8 @@ int door_open(struct door *d, struct event_base *base, const char *address, int 
 	evhttp_set_gencb(d->http, ask, context);
 	errno = 0;
 	struct evhttp_bound_socket *socket =
-	    evhttp_bind_socket_with_handle(d->http, address, (ev_uint16_t)port);
+	    open >= 0 ? evhttp_accept_socket_with_handle(d->http, open)
+	              : evhttp_bind_socket_with_handle(d->http, address, (ev_uint16_t)port);
 	if (!socket) {
 		int why = errno ? errno : EADDRNOTAVAIL;
 		door_shut(d);

@@ -17,9 +17,10 @@ struct door {
 	struct evhttp *http;      /* NULL while it is shut */
 };
 
-/* Listens at `address` (of this machine, in numbers), any free port for 0; each request goes to `ask`. The
- * port, or a negative errno with `e` filled; then it stays shut. */
-int door_open(struct door *door, struct event_base *base, const char *address, int port,
+/* Listens at `address` (of this machine, in numbers), any free port for 0; or on `open`, a socket that listens already,
+ * which is its own then, -1 none. Each request goes to `ask`. The port, or a negative errno with `e` filled; then it stays
+ * shut. */
+int door_open(struct door *door, struct event_base *base, int open, const char *address, int port,
               void (*ask)(struct evhttp_request *, void *), void *context, struct error *e);
 void door_shut(struct door *door); /* ends its connections too; may be shut already */
 

@@ -20,6 +20,7 @@ static const char help[] =
     "bandtally-board [--port N] [--no-keyed] [--closed]\n"
     "                                           serve the board's page on 127.0.0.1 (8417; 0: any free "
     "port)\n"
+    "                [--socket N]               on this descriptor instead, which listens already\n"
     "                [--elsewhere ADDRESS --elsewhere-port N --host NAME… --certificate FILE --key FILE\n"
     "                 --clients FILE [--revoked FILE] [--elsewhere-keyed]]\n"
     "                                           serve it there as well, by TLS, to browsers that call it by "
@@ -45,6 +46,7 @@ static const char help[] =
 struct wish {
 	int port;
 	struct hub_rules rules;
+	int socket;
 	bool check;
 	struct elsewhere elsewhere;
 };
@@ -68,6 +70,8 @@ static int read_word(struct wish *w, int c)
 	switch (c) {
 	case 'p':
 		return read_port(&w->port, "--port", optarg);
+	case 's':
+		return read_port(&w->socket, "--socket", optarg);
 	case 'o':
 		return read_port(&e->port, "--elsewhere-port", optarg);
 	case 'k':
@@ -117,6 +121,7 @@ static int read_word(struct wish *w, int c)
 static int read_words(int argc, char **argv, struct wish *w)
 {
 	static const struct option words[] = {{"port", required_argument, NULL, 'p'},
+	                                      {"socket", required_argument, NULL, 's'},
 	                                      {"no-keyed", no_argument, NULL, 'k'},
 	                                      {"closed", no_argument, NULL, 'l'},
 	                                      {"elsewhere", required_argument, NULL, 'e'},
@@ -232,6 +237,7 @@ int main(int argc, char **argv)
 {
 	struct wish w = {.port = 8417,
 	                 .rules.typing = {[HUB_HERE] = true},
+	                 .socket = -1,
 	                 .elsewhere = {.port = 8418, .names = {.scheme = "https", .usual_port = 443}}};
 	log_open("bandtally-board");
 	int r = read_words(argc, argv, &w);
@@ -250,7 +256,7 @@ int main(int argc, char **argv)
 	struct guard *guard = base ? guard_new(base, FDS_MAX) : NULL;
 	int code = EXIT_FAILED;
 	if (end && feed && guard && event_add(end, NULL) == 0) {
-		struct server_parts parts = {base, hub, feed, waiting, guard};
+		struct server_parts parts = {base, hub, feed, waiting, guard, w.socket};
 		code = serve(&w, &parts);
 	} else {
 		log_line("not started: standard input cannot be waited for, or no memory: give it a pipe");

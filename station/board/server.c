@@ -203,8 +203,8 @@ struct server *server_new(const struct server_parts *parts, int port, struct err
 	s->parts = *parts;
 	s->in[HUB_HERE] = (struct entrance){.server = s, .place = HUB_HERE, .door.names = here};
 	s->in[HUB_ELSEWHERE] = (struct entrance){.server = s, .place = HUB_ELSEWHERE};
-	if (door_open(&s->in[HUB_HERE].door, parts->base, "127.0.0.1", port, on_request, &s->in[HUB_HERE],
-	              e) < 0) {
+	if (door_open(&s->in[HUB_HERE].door, parts->base, parts->socket, "127.0.0.1", port, on_request,
+	              &s->in[HUB_HERE], e) < 0) {
 		server_free(s);
 		return NULL;
 	}
@@ -219,7 +219,7 @@ int server_open_elsewhere(struct server *s, const struct elsewhere *w, struct er
 		return e->code;
 	at->door.names = w->names;
 	at->door.tls = s->tls;
-	return door_open(&at->door, s->parts.base, w->address, w->port, on_request, at, e);
+	return door_open(&at->door, s->parts.base, -1, w->address, w->port, on_request, at, e);
 }
 
 int server_renew_elsewhere(struct server *s, const struct pem_files *files, struct error *e)

@@ -27,6 +27,7 @@ struct server_parts { /* all borrowed */
 	struct feed *feed;
 	struct waiting *waiting;
 	struct guard *guard;
+	int socket; /* that listens on the loopback address, and is the server's then; -1: it opens its own */
 };
 
 struct elsewhere {           /* all borrowed */
@@ -38,7 +39,7 @@ struct elsewhere {           /* all borrowed */
 
 struct server;
 
-/* Listens on 127.0.0.1:`port`, any free port for 0. NULL with `e` filled. */
+/* Listens on 127.0.0.1:`port`, any free port for 0, or on the socket that it is given. NULL with `e` filled. */
 struct server *server_new(const struct server_parts *parts, int port, struct error *e);
 int server_port(const struct server *server);
 /* Opens the second door. Its port, or a negative errno with `e` filled; then the first one stays as it is. */

@@ -18,7 +18,7 @@
 #include "run/typing.h"
 
 #define BOARD_LINE_MAX 8192
-#define WORDS_MAX (23 + 2 * HOSTS_MAX)
+#define WORDS_MAX (25 + 2 * HOSTS_MAX)
 
 /* The words that the settings ask for; texts are borrowed from the settings and from `ports`. */
 struct words {
@@ -218,7 +218,10 @@ int board_start(struct daemon *d)
 		return 0;
 	words_of(&w, &d->core.settings);
 	typing_start(d);
-	return child_start(&d->board, &d->children, (char *const *)w.word, BOARD_LINE_MAX, 1, &calls, d);
+	if (d->board_socket >= 0)
+		say_words(&w, "--socket", CHILD_HANDED_TEXT);
+	return child_start(&d->board, &d->children, (char *const *)w.word, BOARD_LINE_MAX, 1, d->board_socket,
+	                   &calls, d);
 }
 
 void board_stop(struct daemon *d)

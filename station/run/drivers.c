@@ -424,7 +424,7 @@ int driver_add(struct daemon *d, const struct driver_place *at, char *const *wor
 	snprintf(dc->profile, sizeof dc->profile, "%.295s", at->profile);
 	dc->room = station_scanner_room(&d->core.station, name, at->room, core_now(&d->core));
 	d->core.changes++;
-	int n = child_start(&dc->child, &d->children, words, WIRE_LINE_MAX, 0, &calls, dc);
+	int n = child_start(&dc->child, &d->children, words, WIRE_LINE_MAX, 0, -1, &calls, dc);
 	if (n == 0)
 		child_ask(dc->child, wanted);
 	return n;

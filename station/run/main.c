@@ -8,6 +8,7 @@
 #include <sys/stat.h>
 
 #include "base/log.h"
+#include "run/activated.h"
 #include "run/board.h"
 #include "run/check.h"
 #include "run/confined.h"
@@ -75,6 +76,17 @@ static void on_hangup(void *context, int signal)
 	board_renew(d);
 }
 
+static void take_socket(struct daemon *d)
+{
+	int port, wanted = d->core.settings.board_port;
+	d->board_socket = activated_socket(&port);
+	if (d->board_socket >= 0 && wanted && port != wanted)
+		log_line(
+		    "the board's port is %d, as bandtallyd.socket says, and not %d, as station.ini says: "
+		    "change one of them (systemctl edit bandtallyd.socket)",
+		    port, wanted);
+}
+
 static int start(struct daemon *d, struct error *e)
 {
 	int n = loop_new(&d->loop);
@@ -82,6 +94,7 @@ static int start(struct daemon *d, struct error *e)
 		return error_set(e, n, "out of memory: try again");
 	d->children.loop = d->loop;
 	children_adopt();
+	take_socket(d);
 	d->core.stored = on_stored;
 	d->core.context = d;
 	groups_init(&d->groups, d->loop);

@@ -328,7 +328,7 @@ int outbox_start(struct daemon *d)
 			put_in(d, &d->core.station.unseen[i]);
 	if (d->core.station.older_unseen)
 		d->outbox_next = d->core.station.unseen[0].number;
-	return child_start(&d->print, &d->children, argv, PRINT_LINE_MAX, 1, &calls, d);
+	return child_start(&d->print, &d->children, argv, PRINT_LINE_MAX, 1, -1, &calls, d);
 }
 
 void outbox_stop(struct daemon *d)

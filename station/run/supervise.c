@@ -28,6 +28,7 @@ struct child {
 	char **argv;
 	size_t line_max;
 	int talks;
+	int handed; /* -1 none */
 	const struct child_calls *calls;
 	void *context;
 	int (*wanted)(void *context, struct child *c);
@@ -106,7 +107,15 @@ static void on_exit_of(void *context)
 		ended(c);
 }
 
-/* In the child: only stdin, stdout and stderr stay. */
+/* The other descriptors are closed as its program begins. */
+static int keep_handed(int handed)
+{
+	if (handed < 0)
+		return 0;
+	return handed == CHILD_HANDED ? fcntl(handed, F_SETFD, 0) : dup2(handed, CHILD_HANDED);
+}
+
+/* In the child: only stdin, stdout, stderr and what it is handed stay. */
 static void become(const struct child *c, int fd, pid_t parent)
 {
 	int in = c->talks ? fd : open("/dev/null", O_RDONLY | O_CLOEXEC);
@@ -114,7 +123,7 @@ static void become(const struct child *c, int fd, pid_t parent)
 	sigemptyset(&none);
 	sigprocmask(SIG_SETMASK, &none, NULL);
 	prctl(PR_SET_PDEATHSIG, SIGTERM);
-	if (in < 0 || getppid() != parent || dup2(in, 0) < 0 || dup2(fd, 1) < 0)
+	if (in < 0 || getppid() != parent || dup2(in, 0) < 0 || dup2(fd, 1) < 0 || keep_handed(c->handed) < 0)
 		_exit(127);
 	char path[PATH_MAX], self[PATH_MAX];
 	ssize_t n = readlink("/proc/self/exe", self, sizeof self - 1);
@@ -214,7 +223,7 @@ static char **words_dup(char *const *argv)
 }
 
 int child_start(struct child **out, struct children *all, char *const *argv, size_t line_max, int talks,
-                const struct child_calls *calls, void *context)
+                int handed, const struct child_calls *calls, void *context)
 {
 	struct child *c = calloc(1, sizeof *c);
 	if (!c || !(c->argv = words_dup(argv))) {
@@ -227,6 +236,7 @@ int child_start(struct child **out, struct children *all, char *const *argv, siz
 	c->loop = all->loop;
 	c->line_max = line_max;
 	c->talks = talks;
+	c->handed = handed;
 	c->calls = calls;
 	c->context = context;
 	c->wait_ms = FIRST_WAIT_MS;

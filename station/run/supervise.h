@@ -33,12 +33,16 @@ struct child_calls {
 	void (*ended)(void *context, struct child *c, int status);
 };
 
+#define CHILD_HANDED 3
+#define CHILD_HANDED_TEXT "3"
+
 /* `argv` is copied; argv[0] without '/' is looked for beside this program. `line_max` bounds its lines;
- * `talks` says that it gets input from child_send() (else its stdin is /dev/null). Where one that was freed has the same
+ * `talks` says that it gets input from child_send() (else its stdin is /dev/null); `handed` is a descriptor
+ * that it gets as its CHILD_HANDED, and stays the caller's, -1 none. Where one that was freed has the same
  * `context` and still holds what this one wants, this one starts when that has ended. 0 or -ENOMEM; a program that cannot
  * be started is tried again later. */
 int child_start(struct child **out, struct children *all, char *const *argv, size_t line_max, int talks,
-                const struct child_calls *calls, void *context);
+                int handed, const struct child_calls *calls, void *context);
 /* `wanted` is asked before each further start; where it answers 0, the child stays away until child_free().
  */
 void child_ask(struct child *c, int (*wanted)(void *context, struct child *c));

@@ -181,7 +181,7 @@ static void start(void)
 	rig.hub = hub_new(&(struct hub_rules){.typing[HUB_HERE] = true});
 	struct waiting *waiting = waiting_new();
 	rig.feed = feed_new(rig.base, in[0], out[1], rig.hub, waiting);
-	struct server_parts parts = {rig.base, rig.hub, rig.feed, waiting, guard_new(rig.base, 64)};
+	struct server_parts parts = {rig.base, rig.hub, rig.feed, waiting, guard_new(rig.base, 64), -1};
 	rig.server = server_new(&parts, 0, &e);
 	must(rig.feed && rig.server, e.text);
 	snprintf(rig.port, sizeof rig.port, "%d", server_port(rig.server));

@@ -1,5 +1,6 @@
 /* The programs of the station: nothing that they do, or do not, keeps the loop. */
 #include <errno.h>
+#include <fcntl.h>
 #include <setjmp.h>
 #include <signal.h>
 #include <stdarg.h>
@@ -24,6 +25,7 @@ struct scene {
 	int64_t last_ms, longest_ms; /* between two turns of the loop */
 	pid_t pid;
 	int64_t until_ms;
+	int handed;
 };
 
 static int64_t now_ms(void)
@@ -72,6 +74,7 @@ static void begin(struct scene *s)
 	memset(s, 0, sizeof *s);
 	assert_int_equal(loop_new(&s->loop), 0);
 	s->all.loop = s->loop;
+	s->handed = -1;
 	s->until_ms = now_ms() + 20000;
 	assert_int_equal(loop_every(s->loop, TURN_MS, on_turn, s), 0);
 }
@@ -86,7 +89,7 @@ static struct child *start_shell(struct scene *s, const char *script, int talks)
 {
 	struct child *c = NULL;
 	char *const argv[] = {"/bin/sh", "-c", (char *)script, NULL};
-	assert_int_equal(child_start(&c, &s->all, argv, 4096, talks, &calls, s), 0);
+	assert_int_equal(child_start(&c, &s->all, argv, 4096, talks, s->handed, &calls, s), 0);
 	return c;
 }
 
@@ -200,6 +203,32 @@ static void a_program_that_does_not_read_is_started_anew(void **state)
 	loop_free(s.loop);
 }
 
+/* A pipe's end: what its program reads from there it says, and another program has nothing there. */
+static void a_program_gets_what_it_is_handed_and_no_other_does(void **state)
+{
+	struct scene s;
+	int pipe_of[2];
+	(void)state;
+	begin(&s);
+	assert_int_equal(pipe2(pipe_of, O_CLOEXEC), 0);
+	assert_int_equal(write(pipe_of[1], "4711\n", 5), 5);
+	s.handed = pipe_of[0];
+	struct child *c = start_shell(&s, "read x <&3; echo $x; exec sleep 60", 0);
+	loop_run(s.loop);
+	assert_int_equal(s.pid, 4711);
+	child_free(c);
+	children_wait(&s.all);
+	s.handed = -1;
+	c = start_shell(&s, "if (: <&3) 2>/dev/null; then echo 1; else echo 2; fi; exec sleep 60", 0);
+	loop_run(s.loop);
+	assert_int_equal(s.pid, 2);
+	child_free(c);
+	children_wait(&s.all);
+	close(pipe_of[0]);
+	close(pipe_of[1]);
+	loop_free(s.loop);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -207,6 +236,7 @@ int main(void)
 	    cmocka_unit_test(the_next_on_a_place_begins_when_the_one_before_has_ended),
 	    cmocka_unit_test(a_program_that_cannot_be_watched_is_not_left_running),
 	    cmocka_unit_test(a_program_that_does_not_read_is_started_anew),
+	    cmocka_unit_test(a_program_gets_what_it_is_handed_and_no_other_does),
 	};
 	signal(SIGPIPE, SIG_IGN);
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -23,7 +23,7 @@ struct evconnlistener;
 struct tls;
 
 #define TLS_CONNECTIONS_MAX 64  /* at one time; the others wait at the door, and cost the board nothing */
-#define TLS_UNFINISHED_MAX 24   /* of them without a certificate yet: for one more the oldest is dropped */
+#define TLS_UNFINISHED_MAX 32   /* of them without a certificate yet; all walls come at once after a start */
 #define TLS_UNFINISHED_OF_ONE 8 /* the same for one address */
 #define TLS_HANDSHAKE_MS 3000   /* from its coming to the certificate */
 

@@ -78,9 +78,9 @@ struct daemon {
  * A line has at most 64 KiB, of those who may send a catalogue 2 MiB; a user has at most eight connections at once.
  * Answers: {"ok":true,…} or {"ok":false,"error":"what: why: what to do"}. Who may do what goes by the peer's
  * user (root: everything) and groups bandtally-count, bandtally-stores, bandtally-audit: those that its process has, by the
- * numbers that the groups had at the start or at the last SIGHUP. A program that the station started, or that one of those started,
- * may ask for nothing, whatever its user (run/peer.h). Nor may the station's own user where it runs as a service; by hand
- * that is whoever started it, who may ask for everything.
+ * numbers that the groups had at the start or at the last SIGHUP. A program that the station started, or that one of those
+ * started, may ask for nothing, whatever its user (run/peer.h). Nor may the station's own user where it runs as a service; by
+ * hand that is whoever started it, who may ask for everything.
  */
 int socket_open(struct daemon *d, struct error *e);
 

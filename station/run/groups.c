@@ -5,7 +5,6 @@
 #include <grp.h>
 #include <poll.h>
 #include <stdlib.h>
-#include <sys/wait.h>
 #include <unistd.h>
 
 #include "base/clock.h"
@@ -47,13 +46,6 @@ static void be_asked(enum asking which, int to)
 	_exit(look_up(names[which], &f.gid) == 0 && write(0, &f, sizeof f) == sizeof f ? 0 : 1);
 }
 
-static void bury(pid_t *pid)
-{
-	if (*pid)
-		waitpid(*pid, NULL, 0); /* it has said all, or closed all: it is ending */
-	*pid = 0;
-}
-
 static void stop(struct groups *g)
 {
 	loop_cancel(g->loop, g);
@@ -72,17 +64,15 @@ static void take(void *context)
 		if ((unsigned)f.which >= GROUPS)
 			continue;
 		g->gid[f.which] = f.gid;
-		bury(&g->asked[f.which]);
+		g->asked[f.which] = 0;
 	}
 	if (n < 0 && errno == EAGAIN)
 		return;
-	for (int i = 0; i < GROUPS; i++) {
+	for (int i = 0; i < GROUPS; i++)
 		if (g->asked[i])
 			log_line("the group %s could not be looked up: the directory service does not "
 			         "answer: what was known of it stays: ask again with SIGHUP",
 			         names[i]);
-		bury(&g->asked[i]);
-	}
 	stop(g);
 }
 
@@ -111,11 +101,9 @@ int groups_ask(struct groups *g, int patience_ms)
 	g->fd = both[0];
 	fcntl(g->fd, F_SETFL, O_NONBLOCK);
 	for (int i = 0; i < GROUPS; i++) {
-		g->asked[i] = fork();
-		if (g->asked[i] == 0)
+		g->asked[i] = 1;
+		if (fork() == 0) /* buried like whatever a program of ours leaves behind (children_bury()) */
 			be_asked((enum asking)i, both[1]);
-		if (g->asked[i] < 0)
-			g->asked[i] = 0;
 	}
 	close(both[1]);
 	wait_a_while(g, patience_ms);

@@ -15,8 +15,8 @@ enum asking { GROUP_COUNT, GROUP_STORES, GROUP_AUDIT, GROUPS }; /* bandtally-cou
 struct groups {
 	gid_t gid[GROUPS]; /* GROUP_NONE: there is no such group, or it is not known yet */
 	struct loop *loop;
-	int fd;              /* where their numbers come, -1 while nobody is asked */
-	pid_t asked[GROUPS]; /* who looks them up, 0 who has */
+	int fd;            /* where their numbers come, -1 while nobody is asked */
+	int asked[GROUPS]; /* 1: its number is still to come */
 };
 
 /* Before anything else. */

@@ -1,6 +1,6 @@
 #!/usr/bin/python3
-"""Who may ask what of a station that runs as a user of its own: one table of users and requests, each cell tried. Who may
-not is told so, and nothing is recorded of it.
+"""Who may ask what of a station that runs as a user of its own, at the socket, by the command and at the page: one table of
+users and requests, each cell tried. Who may not is told so, and nothing is recorded of it.
 
   who-may.py FOLDER-OF-PROGRAMS
 
@@ -16,6 +16,8 @@ GROUPS = {"count": 64006, "stores": 64007, "audit": 64002}
 USERS = {"count": 64004, "stores": 64005, "audit": 64001, "none": 64003, "root": 0}
 # What is asked, and who may. A request at the socket says no more than its name, so that whoever may is told what it lacks;
 # behind '#' stands what a command answers to those who may where it does not simply do it. {own}: a folder of the user's.
+# A page is asked without a ticket, or with the one that 'bandtally board' gives the user, who may get none; 'closed': where
+# station.ini says 'open = no'.
 TABLE = """
 socket scan                                            count root
 socket type                                            count root
@@ -40,7 +42,7 @@ command scan {awake}                                   count root
 command scan --text 'case 1: a note'                   count root
 command sheet                                          count audit root
 command status                                         count stores audit root
-command board --room 1                                 count audit root    # this board is not started
+command board --room 1                                 count audit root    # no ticket: all who reach this board may see it
 command case list                                      count audit root
 command case show 1                                    count audit root
 command code (01)09506000134352                        count stores audit none root
@@ -65,8 +67,19 @@ command audit settle 999999 dealt-with                 root          # is not am
 command backup {own}/copy.db                           audit root
 command restore --check {backup}                       count stores audit none root
 command restore {backup}                               nobody
+page GET /                                             count stores audit none root
+page GET /desk                                         count stores audit none root
+page GET /events?room=1                                count stores audit none root
+page POST /keyed                                       nobody
+page-ticket GET /events?room=1                         count stores audit none root
+page-ticket POST /keyed                                count root
+closed GET /events?room=1                              nobody
+closed GET /events?desk=1                              nobody
+closed POST /keyed                                     nobody
+closed-ticket GET /events?room=1                       count audit root
+closed-ticket POST /keyed                              count root
 """
-DENIED = r"not allowed: your user|Permission denied|a station works in"
+DENIED = r"not allowed: your user|Permission denied|a station works in|^HTTP 403"
 
 
 def own_view():
@@ -98,9 +111,15 @@ def rows():
         yield words.strip(), set(who.split()), said.strip()
 
 
+def free_port():
+    with socket.socket() as s:
+        s.bind(("127.0.0.1", 0))
+        return s.getsockname()[1]
+
+
 class Users:
-    def __init__(self, station):
-        self.station = station
+    def __init__(self, station, closed):
+        self.station, self.closed = station, closed
         self.places = {"awake": station.codes()["AWAKE PATIENT"], "catalogue": station.root / "catalogue.csv",
                        "backup": station.root / "backup.db"}
         shutil.copy(SOURCE / "config/catalogue.csv", self.places["catalogue"])
@@ -110,34 +129,64 @@ class Users:
             (station.root / user).mkdir(mode=0o755)
             os.chown(station.root / user, uid, -1)
 
-    def at_socket(self, user, request):
+    def connect(self, user, family, address):
         os.setgroups(groups_of(user))
         os.setresgid(-1, NOGROUP if USERS[user] else 0, -1)
         os.setresuid(-1, USERS[user], -1)
         try:
-            s = socket.socket(socket.AF_UNIX)
-            s.connect(str(self.station.data / "socket"))
+            s = socket.socket(family)
+            s.connect(address)
             s.settimeout(20)
+            return s
         finally:
             os.setresuid(-1, 0, -1)
             os.setresgid(-1, 0, -1)
-        with s:
+
+    def at_socket(self, user, request):
+        with self.connect(user, socket.AF_UNIX, str(self.station.data / "socket")) as s:
             try:
                 s.sendall(b'{"do":"%s"}\n' % request.encode())
             except BrokenPipeError:
                 pass  # turned away before
             return 0, s.makefile().readline()
 
-    def by_command(self, user, words):
+    def cookie(self, user, station):
+        """What the user's browser has once it followed the address; "" where there is none."""
+        address = self.by_command(user, "board --room 1", station)[1].strip()
+        if not address.startswith("http"):
+            return ""
+        with self.connect(user, socket.AF_INET, ("127.0.0.1", station.port)) as s:
+            path = "/" + address.split("/", 3)[3]
+            s.sendall(f"GET {path} HTTP/1.1\r\nHost: 127.0.0.1:{station.port}\r\n\r\n".encode())
+            head = s.makefile("rb").read1(65536).decode()
+        return re.search(r"(?im)^set-cookie: *([^;\r]+)", head).group(1)
+
+    def at_page(self, user, kind, words):
+        station = self.closed if kind.startswith("closed") else self.station
+        cookie = self.cookie(user, station) if kind.endswith("-ticket") else ""
+        body = json.dumps({"room": 1, "code": self.places["awake"]}) if words.startswith("POST") else ""
+        head = [f"{words} HTTP/1.1", f"Host: 127.0.0.1:{station.port}", f"Content-Length: {len(body)}"]
+        head += [f"Origin: http://127.0.0.1:{station.port}", "Content-Type: application/json"] if body else []
+        head += [f"Cookie: {cookie}"] if cookie else []
+        with self.connect(user, socket.AF_INET, ("127.0.0.1", station.port)) as s:
+            s.sendall(("\r\n".join(head) + "\r\n\r\n" + body).encode())
+            said = s.makefile("rb").read1(65536).decode()
+        status = said.split(" ")[1]
+        return (0 if status[0] == "2" else 1), f"HTTP {status} {said[-200:]}"
+
+    def by_command(self, user, words, station=None):
+        station = station or self.station
         words = [w.format(own=self.station.root / user, **self.places) for w in shlex.split(words.replace("(", r"\(").replace(")", r"\)"))]
-        done = subprocess.run([self.station.bin / "bandtally", "--data", self.station.data, *words], capture_output=True,
-                              text=True, user=USERS[user], group=NOGROUP if USERS[user] else 0,
+        done = subprocess.run([station.bin / "bandtally", "--data", station.data, *words], capture_output=True, text=True,
+                              user=USERS[user], group=NOGROUP if USERS[user] else 0,
                               extra_groups=groups_of(user), cwd=self.station.root / user)
         return done.returncode, done.stdout + done.stderr
 
     def ask(self, user, row):
         kind, words = row.split(" ", 1)
-        return self.at_socket(user, words) if kind == "socket" else self.by_command(user, words)
+        if kind == "socket":
+            return self.at_socket(user, words)
+        return self.by_command(user, words) if kind == "command" else self.at_page(user, kind, words)
 
     def may(self, user, row, said):
         """Whether it does what is asked, or says what it says to those who may."""
@@ -157,12 +206,17 @@ def names_known(station):
 def main(bin):
     own_view()
     failures, tried = [], 0
-    station = Station(bin, "[board]\nstart = no\n", owner=STATION)
+    board = "[board]\nstart = yes\nport = %d\n"
+    ports = free_port(), free_port()
+    station = Station(bin, board % ports[0], owner=STATION)
+    closed = Station(bin, board % ports[1] + "open = no\n", owner=STATION)
     add_users(station.root)
     try:
-        station.start()
-        station.make_slip()
-        users = Users(station)
+        for s, s.port in zip((station, closed), ports):
+            s.start()
+            s.make_slip()
+            s.until("its board runs", lambda: "the board is at" in s.said())
+        users = Users(station, closed)
         table = list(rows())
         for name in names_known(station):
             if not any((row + " ").startswith(name + " ") for row, _, _ in table):
@@ -186,6 +240,7 @@ def main(bin):
                     failures.append(f"{user} may not '{row}': {answer}")
     finally:
         station.leave()
+        closed.leave()
     for why in failures:
         print("FAIL  " + why.strip())
     print(f"{tried} of {len(table) * len(USERS)} cells tried, {len(failures)} failures")

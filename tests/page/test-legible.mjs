@@ -86,6 +86,10 @@ await it('axe-core finds nothing in any state, in the typing and the choices, or
 		await show(page, scenes.on);
 		await page.click('#type');
 		await look(page, `typing ${light}`);
+		station.cookies = [];
+		station.letIn();
+		await page.waitForFunction(() => /closed/.test(document.getElementById('keyed-title').textContent));
+		await look(page, `typing closed ${light}`);
 		await page.click('#keyed .close');
 		await page.click('#settings');
 		await look(page, `choices ${light}`);

@@ -51,6 +51,7 @@ static void the_board_is_heard_at_60_and_never_quiet_unless_it_is_said(void **st
 	assert_int_equal(s.sound.volume, 60);
 	assert_int_equal(s.sound.speech, 0);
 	assert_int_equal(s.board_typing, 1);
+	assert_int_equal(s.board_open, 1);
 	assert_int_equal(settings_quiet(&s.sound, 1795612000000), 0);
 	assert_int_equal(s.elsewhere.start, 0);
 }
@@ -77,6 +78,15 @@ static void each_station_of_a_hospital_has_a_number(void **state)
 	refused("station", "number = 100", "from 0 to 99");
 	refused("station", "number = two", "from 0 to 99");
 	refused("station", "name = two", "has no setting 'name'");
+}
+
+static void the_view_is_closed_only_where_it_is_said(void **state)
+{
+	(void)state;
+	assert_int_equal(read_text("[board]\nopen = no\n"), 0);
+	assert_int_equal(s.board_open, 0);
+	assert_int_equal(s.board_typing, 1);
+	refused("board", "open = ticket", "open is 'ticket': it must be yes or no");
 }
 
 static void a_wrong_sound_setting_is_refused_with_its_line(void **state)
@@ -247,6 +257,7 @@ int main(void)
 	    cmocka_unit_test(the_board_is_heard_at_60_and_never_quiet_unless_it_is_said),
 	    cmocka_unit_test(volume_quiet_hours_and_speech_are_taken_as_written),
 	    cmocka_unit_test(each_station_of_a_hospital_has_a_number),
+	    cmocka_unit_test(the_view_is_closed_only_where_it_is_said),
 	    cmocka_unit_test(a_wrong_sound_setting_is_refused_with_its_line),
 	    cmocka_unit_test(a_wrong_setting_of_a_room_or_a_driver_is_refused_with_its_line),
 	    cmocka_unit_test(a_name_that_cannot_be_read_as_it_stands_is_refused_with_its_line),

@@ -47,7 +47,7 @@ struct daemon {
 	int board_port, elsewhere_port; /* as the board said; 0 not yet */
 	struct tickets tickets;
 	struct pace typed[ROOMS_MAX]; /* by the room's place in the station */
-	int board_socket; /* that the board is handed, -1: it opens its own */
+	int board_socket;             /* that the board is handed, -1: it opens its own */
 	struct hotplug *hotplug;
 	uint64_t shown; /* core.changes that the board has been sent */
 	int64_t board_seq;

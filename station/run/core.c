@@ -425,7 +425,7 @@ static int is_refused_again(struct core *c, const struct outcome *o)
 	const struct event *e = &o->events[0], *was = refused_in(c, e->room);
 	return o->count == 1 && e->kind == EV_REFUSED && was && was->kind == EV_REFUSED &&
 	       moment_between_ms(was->at, core_now(c)) < REFUSED_AGAIN_MS && e->case_no == was->case_no &&
-	       e->flags == was->flags && strcmp(e->text, was->text) == 0;
+	       e->flags == was->flags && memcmp(&e->said, &was->said, sizeof e->said) == 0;
 }
 
 static int store_outcome(struct core *c, struct outcome *o, struct error *e)

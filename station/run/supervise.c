@@ -107,12 +107,15 @@ static void on_exit_of(void *context)
 		ended(c);
 }
 
-/* The other descriptors are closed as its program begins. */
+/* All others are closed as its program begins, also those that whoever started the station had left open. */
 static int keep_handed(int handed)
 {
-	if (handed < 0)
-		return 0;
-	return handed == CHILD_HANDED ? fcntl(handed, F_SETFD, 0) : dup2(handed, CHILD_HANDED);
+	int first = handed < 0 ? CHILD_HANDED : CHILD_HANDED + 1;
+	if (handed == CHILD_HANDED && fcntl(handed, F_SETFD, 0) < 0)
+		return -1;
+	if (handed >= 0 && handed != CHILD_HANDED && dup2(handed, CHILD_HANDED) < 0)
+		return -1;
+	return close_range((unsigned)first, ~0u, CLOSE_RANGE_CLOEXEC);
 }
 
 /* In the child: only stdin, stdout, stderr and what it is handed stay. */

@@ -1,4 +1,14 @@
-/* One decision in progress. Only the files of this folder include this. */
+/* One decision in progress: a turn. Only the files of this folder include this.
+ *
+ * decide() makes a turn from the station, the input and a copy of the sheet that the scan is about, and hands it to the
+ * file that knows this kind of scan (card.c, digit-card.c, badge.c, pack.c …). Whatever that file finds out it says with
+ * emit(): the event goes into the outcome and is applied to the copy at once, so that what comes later in the turn asks
+ * the sheet as it is by then, and never the station's own, which stays as it was. A turn says one thing to people:
+ * turn_accept(), turn_refuse() or ask(), of which the last wins, and every turn ends with one of them. What was asked
+ * stays open until an answer closes it (close_question()); one question is open at a time (rule 19), so whoever asks in
+ * the middle of another's question takes its place, and decide() asks again at the end what is still owed. A refusal is an
+ * event too, for whoever audits. Where an event does not fit the sheet the turn has failed: nothing of it is kept.
+ */
 #ifndef BANDTALLY_DECIDE_TURN_H
 #define BANDTALLY_DECIDE_TURN_H
 
@@ -57,66 +67,103 @@ unknown_code(const struct input *in); /* a code that nothing here knows, as far 
 enum question asked_here(const struct turn *t);
 int idle_answer(struct turn *t, int yes);
 
-/* The parts of a decision. */
-void on_thing(struct turn *t);
-void on_digit(struct turn *t);
-void on_badge(struct turn *t);
-void on_card(struct turn *t);
-void on_slip(struct turn *t);
-void on_typed(struct turn *t);
+/* --- the kinds of scan, from decide(), each in its file ------------------------------------------- */
+
+void on_thing(struct turn *t);  /* pack: a pack, an instrument, a tray's list; with or without a case */
+void on_digit(struct turn *t);  /* digit-card: of this room */
+void on_badge(struct turn *t);  /* badge */
+void on_card(struct turn *t);   /* card: of this room */
+void on_slip(struct turn *t);   /* decide */
+void on_typed(struct turn *t);  /* end */
 void on_stored(struct turn *t); /* stored-scans */
+/* tick: time alone. No turn, since it may be about any room's case; what is due goes into `out`. */
 void on_tick(const struct station *st, const struct input *in, struct outcome *out);
 
-void count_in(struct turn *t); /* pack */
+/* --- pack ---------------------------------------------------------------------------------------- */
+
+/* The thing of the input comes onto the sheet, or is refused with its reason, or its place is asked for. Needs a case. */
+void count_in(struct turn *t);
+/* One more item that no pack stands for, called `name`; a tourniquet's listing is owed from then on. */
 void add_unlisted(struct turn *t, enum role role, const char *name);
-void start_on(struct turn *t, int digit); /* digit-card */
-void doubt_on(struct turn *t, int digit, struct moment at);
-void ask_is_on(struct turn *t, int digit,
-               const char *besides);             /* its clock runs as 'on?', and that is asked */
-void never_on(struct turn *t, int digit);        /* MISREAD: none went on at all */
-void never_off(struct turn *t, int digit);       /* MISREAD: OFF was wrong, its clock has run all the time */
-void answer_counted_in(struct turn *t, int yes); /* pack */
+/* Answers to the questions of its name: Q_COUNTED_IN, Q_LISTED_ALREADY, Q_HERE_NOW. */
+void answer_counted_in(struct turn *t, int yes);
 void answer_listed_already(struct turn *t, int yes);
 void answer_here_now(struct turn *t, int yes);
-void extra_opened_here(struct turn *t, int item); /* YES to an extra item */
-int unused_tourniquet(const struct sheet *s);     /* one that lies here, the latest first; 0 none */
-void second_on(struct turn *t, int digit);
-void take_off(struct turn *t, int digit);
-void look_bare(struct turn *t, int digit);
-void final_begin(struct turn *t); /* final-count */
-void final_answer(struct turn *t, int card, int number);
-void final_mark(struct turn *t, int item);
-void final_contradicted(struct turn *t); /* PIECES MISSING after the count was agreed */
-void final_progress(struct turn *t);
-void state_final(struct turn *t);
-void agree(struct turn *t, int32_t badge);
-void named_aloud(struct turn *t);
-void owe_expiry(struct turn *t, int first, int last); /* expiry */
-int expiry_read(struct turn *t, int32_t badge);       /* 1 where it was owed: the badge pays it */
-void ask_found(struct turn *t, int after);            /* card */
-void sign_out(struct turn *t, int32_t badge);         /* end */
-void sign_out_witnessed(struct turn *t, int32_t witness);
-void ask_points(struct turn *t);
-void search_answered(struct turn *t, int done); /* card */
-const char *on_words(const struct turn *t, char out[80]);
-#define OPEN_WORDS_MAX 320
-const char *open_words(const struct turn *t, char out[OPEN_WORDS_MAX]);
-int is_look_step(const struct turn *t); /* digit-card: the step of the search that a digit card answers */
-int badge_answers(struct turn *t, const struct person *p, enum team_place place); /* badge */
-void on_visitor(struct turn *t, int32_t visitor, enum team_place place);
-void visitor_joins(struct turn *t, int32_t visitor, enum team_place place);
-void visitor_is(struct turn *t, int yes);
-void handover_agree(struct turn *t, int32_t badge);
-void end_case(struct turn *t, enum case_end how, enum end_why why, const char *typed);
+void extra_opened_here(struct turn *t, int item); /* YES to an extra item: it belongs to this sheet */
 /* Whether the stated circumference is outside what the maker states; the sentence begins with a space. */
 int size_misfit(const struct turn *t, const struct thing *th, char *out, size_t size);
-void answer_question(struct turn *t, int card); /* card */
-int answers_stored(struct turn *t);             /* stored-scans: 1 where this card did */
-void ask_stored(struct turn *t);                /* where scans are held and nothing else is asked */
-int start_held(struct turn *t);                 /* a held digit card whose clock is known; 1 done */
-void held_entered(struct turn *t);              /* after the turn of a held scan */
+
+/* --- digit-card ---------------------------------------------------------------------------------- */
+
+int unused_tourniquet(const struct sheet *s); /* one that lies here, the latest first; 0 none */
+/* The digit's clock starts now, with a tourniquet at hand or one that is not listed yet, and what was missing for it is
+ * owed (rule 3). */
+void start_on(struct turn *t, int digit);
+/* Its clock runs as 'on?' from `at`; the second asks about that too, `besides` behind the sentence. */
+void doubt_on(struct turn *t, int digit, struct moment at);
+void ask_is_on(struct turn *t, int digit, const char *besides);
+void second_on(struct turn *t, int digit); /* a second tourniquet on a digit that has one */
+void take_off(struct turn *t,
+              int digit); /* the latest that is on it; the last one stops its clock (rule 2) */
+void look_bare(struct turn *t, int digit); /* seen bare, after the final count (rule 9) */
+void never_on(struct turn *t, int digit);  /* MISREAD: none went on at all */
+void never_off(struct turn *t, int digit); /* MISREAD: OFF was wrong, its clock has run all the time */
+int is_look_step(const struct turn *t);    /* the search asks for the look, which a digit card answers */
+const char *on_words(const struct turn *t,
+                     char out[80]); /* card: what is still on, in capitals; "" nothing */
+#define OPEN_WORDS_MAX 320
+const char *open_words(const struct turn *t,
+                       char out[OPEN_WORDS_MAX]); /* card: and what is not accounted for */
+
+/* --- final-count --------------------------------------------------------------------------------- */
+
+void final_begin(struct turn *t); /* refused while a tourniquet is on, or may be */
+/* YES, NO, MISSING, INTACT … and SHOWN `number` while the final count or a search asks. */
+void final_answer(struct turn *t, int card, int number);
+void final_mark(struct turn *t,
+                int item); /* the code of an item of this sheet was scanned meanwhile (rule 11) */
+void final_contradicted(struct turn *t); /* PIECES MISSING after the count was agreed: it begins again */
+void final_progress(
+    struct turn *t); /* after each answer: goes on, opens or closes the discrepancy, or can be agreed */
+void state_final(struct turn *t); /* a lone operator's: agreed with its last answer */
+void agree(struct turn *t,
+           int32_t badge);        /* the count that waits to be agreed, recorded by this badge (rule 8) */
+void named_aloud(struct turn *t); /* pays the listing of a tourniquet that nothing lists */
+int accounted_words(const struct sheet *s, char *out,
+                    size_t size); /* turn: "1 … of 1 shown intact; …"; how many */
+
+/* --- badge --------------------------------------------------------------------------------------- */
+
+/* A badge at the question that is open: 1 where it answered. `place`: where it stands in the team, 0 nowhere yet. */
+int badge_answers(struct turn *t, const struct person *p, enum team_place place);
+void on_visitor(struct turn *t, int32_t visitor,
+                enum team_place place); /* a VISITOR card that stands for somebody */
+void visitor_joins(struct turn *t, int32_t visitor, enum team_place place);
+void visitor_is(struct turn *t, int yes); /* the operating surgeon, or not */
+void handover_agree(struct turn *t, int32_t badge);
+
+/* --- expiry, end, card --------------------------------------------------------------------------- */
+
+void owe_expiry(struct turn *t, int first,
+                int last);                      /* of these items, while the wall clock cannot be believed */
+int expiry_read(struct turn *t, int32_t badge); /* 1 where it was owed: the badge pays it */
+void sign_out(struct turn *t, int32_t badge);   /* refused with what is owed, or the case ends (rule 1) */
+void sign_out_witnessed(struct turn *t, int32_t witness); /* of the visiting surgeon who is asked about */
+void ask_points(struct turn *t);                          /* of the sign-out, one by one */
+void end_case(struct turn *t, enum case_end how, enum end_why why, const char *typed);
+void answer_question(struct turn *t,
+                     int card); /* end: a card at the open question, which it answers or is refused */
+void search_answered(struct turn *t, int done); /* card: this step of the search */
+void ask_found(struct turn *t, int after); /* card: which of the missing ones is it, behind item `after`? */
+
+/* --- stored-scans -------------------------------------------------------------------------------- */
+
+int answers_stored(struct turn *t); /* 1 where this card was an answer to the question about held scans */
+void ask_stored(struct turn *t);    /* where scans are held for the room and nothing else is asked */
+int start_held(struct turn *t);     /* a held digit card whose clock runs since it came; 1 done */
+void held_entered(struct turn *t);  /* after the turn of a held scan: it is held no longer */
+/* What comes next at Q_STORED or Q_TWICE, and in a room that has such a question as it will be after `out`. */
 void stored_step(const struct station *st, int32_t room, enum question q, int in_case, struct next *next);
 void stored_next(const struct station *st, int32_t room, struct outcome *out);
-int accounted_words(const struct sheet *s, char *out, size_t size);
 
 #endif

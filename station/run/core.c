@@ -1,3 +1,16 @@
+/* A scan, from the bytes that its driver wrote to the sentence that people read.
+ *
+ * core_scan() asks which room the scanner works for, core_read() what the code says (code/), whether it is half of a pack's
+ * data whose other half waits here, and what the record knows of it; then the input is complete and nothing below it looks
+ * anything up. core_carry_out() asks reads whether this code was read a moment ago, decide() what it means, and stores
+ * the events; only what is on disk is applied to the station and told (rule 12). Where storing fails the reply that was
+ * decided is thrown away: it would speak of what did not happen. The outcome lies in the core, since it is large and one
+ * thread has one at a time; a pointer to its reply is good until the next scan.
+ *
+ * What is kept here and not in the station's state need not outlive a restart: halves that wait, codes read within the
+ * last seconds, guesses of slip codes, the last replies of each room. Whoever reads what the board shows compares
+ * `changes`, which every way to another state must raise.
+ */
 #include "run/core.h"
 
 #include <errno.h>

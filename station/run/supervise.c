@@ -1,3 +1,15 @@
+/* Children, and the order in which one ends.
+ *
+ * A child ends twice: its process exits, which its pidfd tells, and its pipe comes to its end, which the stream tells;
+ * either may be first, and what it wrote last is still in the pipe when it is gone. So on_exit_of() only notes the status
+ * and waits LAST_LINES_MS for the pipe (`ending`), because a grandchild may hold that open for ever; on_end() or that time
+ * leads to ended(), once, which plans the next start and then tells the owner, who may free the child there: nothing of it
+ * is touched afterwards.
+ *
+ * child_free() does not wait: it takes the child from its owner (`freed`), sends SIGTERM, plans SIGKILL, and the child
+ * lives on in the list until its process is gone. One that its owner starts anew meanwhile would want the same device or
+ * folder, so it waits (`waits`) until the freed one of its context has ended.
+ */
 #include "run/supervise.h"
 
 #include <errno.h>

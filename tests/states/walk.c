@@ -1,3 +1,14 @@
+/* Every state of a small room, once, and every step out of it.
+ *
+ * The walk is a search in breadth: a queue of states, each a snapshot of the station with the way that led to it. Every
+ * scan of the plan is decided in each, the events applied, the rules checked, and the state that comes out is looked up in
+ * a set by its key (key.h: what a decision can read, in an order that does not depend on how it came about, with times as
+ * their differences). A new one goes to the end of the queue. Only the keys are remembered of states that were done, which
+ * is what lets 420,000 of them fit; so a key that leaves out something that a decision reads would hide states, and of one
+ * key in SAMPLE the first state is kept, with which the next three that are otherwise must agree in all that is said.
+ * From each state the ends (ends.h) then follow what the station asks for, for each truth, to the end of the case. A room
+ * is a process of its own; a saboteur is the same walk with a decision that was changed on its way out, and must be noticed.
+ */
 #include "walk.h"
 
 #include <inttypes.h>

@@ -55,7 +55,8 @@ static void on_second(void *context)
 	core_look_aside(&d->core);
 	outbox_look(d);
 	drivers_look(d);
-	children_bury(&d->children);
+	if (d->groups.fd < 0) /* who looks them up is waited for there */
+		children_bury(&d->children);
 	typing_look(d);
 	board_show(d);
 	board_alive(d);

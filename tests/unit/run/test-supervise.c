@@ -129,7 +129,7 @@ static void the_next_on_a_place_begins_when_the_one_before_has_ended(void **stat
 	begin(&s);
 	child_free(start_shell(&s, stubborn, 0));
 	int64_t from = now_ms();
-	struct child *next = start_shell(&s, "echo $$; sleep 60", 0);
+	struct child *next = start_shell(&s, "echo $$; exec sleep 60", 0);
 	assert_false(child_running(next));
 	assert_int_equal(s.started, 1);
 	loop_run(s.loop);
@@ -158,7 +158,7 @@ static void a_program_that_cannot_be_watched_is_not_left_running(void **state)
 	(void)state;
 	begin(&s);
 	no_more_watches = 1;
-	struct child *c = start_shell(&s, "echo $$; sleep 60", 0);
+	struct child *c = start_shell(&s, "echo $$; exec sleep 60", 0);
 	assert_false(child_running(c));
 	assert_int_equal(s.started, 0);
 	run_for(&s, 300);

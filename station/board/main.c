@@ -190,7 +190,9 @@ static void on_tls(void *context, const json_t *tls)
 	int r = 0;
 	for (int i = 0; i < PEM_COUNT && r == 0; i++)
 		r = buf_add_text(&x->files->text[i], json_text(tls, pem_word((enum pem)i)));
-	if (r == 0)
+	if (r < 0)
+		error_set(&e, r, PEM_WHERE "not read again: no memory: close other programs");
+	else
 		r = *fault ? error_set(&e, -EINVAL, "%s", fault)
 		           : server_renew_elsewhere(x->server, x->files, &e);
 	pem_forget(x->files);

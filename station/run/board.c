@@ -18,6 +18,7 @@
 #include "run/typing.h"
 
 #define BOARD_LINE_MAX 8192
+#define PORT_MAX 65535
 #define WORDS_MAX (25 + 2 * HOSTS_MAX)
 
 /* The words that the settings ask for; texts are borrowed from the settings and from `ports`. */
@@ -175,8 +176,15 @@ void board_renew(struct daemon *d)
 
 static void tell_where(struct daemon *d, const json_t *listening)
 {
-	d->board_port = (int)json_number(listening, "port", 0);
-	d->elsewhere_port = (int)json_number(listening, "elsewhere", 0);
+	int64_t port = json_number(listening, "port", 0), elsewhere = json_number(listening, "elsewhere", 0);
+	if (port < 1 || port > PORT_MAX || elsewhere < 0 || elsewhere > PORT_MAX) {
+		log_line("the board's program says that it listens at %lld and %lld, which are no ports: "
+		         "that is passed over",
+		         (long long)port, (long long)elsewhere);
+		return;
+	}
+	d->board_port = (int)port;
+	d->elsewhere_port = (int)elsewhere;
 	log_line("the board is at http://127.0.0.1:%d/", d->board_port);
 	if (d->elsewhere_port)
 		log_line("the board elsewhere is at https://%s:%d/, for browsers with a certificate",

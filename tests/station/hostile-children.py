@@ -4,7 +4,7 @@ whatever it likes. The count goes on, nothing odd is kept or logged, no case cha
 
   hostile-children.py FOLDER-OF-PROGRAMS
 """
-import json, sys, time
+import json, re, sys, time
 
 from a_station import PACK, Station
 
@@ -40,12 +40,15 @@ def lines(*objects):
 
 
 def board_lines(code):
-    """What would be entered if it was taken: no room of the station may be typed in but by its number."""
-    keyed = [{"room": n, "code": code, "id": "k"} for n in ODD_NUMBERS]
-    keyed += [{"room": 1, "code": t, "id": t} for t in ODD_TEXTS + ["A" * 8000]]
-    keyed += [{"room": 1, "code": n, "id": n} for n in ODD_NUMBERS]
-    listening = [{"port": n, "elsewhere": n} for n in ODD_NUMBERS]
-    return lines(*({"v": 1, "keyed": k} for k in keyed + ODD_NUMBERS), *({"v": 1, "listening": x} for x in listening))
+    """Nothing of it has a ticket, and so nothing is entered; the last place where it says to be is none."""
+    odd = ODD_TEXTS + ODD_NUMBERS
+    keyed = [{"room": n, "code": code, "id": "k", "cookie": "A" * 43} for n in ODD_NUMBERS]
+    keyed += [{"room": 1, "code": t, "id": t, "cookie": t} for t in odd + ["A" * 8000]]
+    keyed += [{"room": 1, "code": code, "id": "k", "cookie": t} for t in odd] + [{"room": 1, "code": code}]
+    tickets = [{"id": t, "ticket": t} for t in odd] + [{"id": "t", "ticket": "A" * 43}]
+    places = [{"port": n, "elsewhere": n} for n in ODD_NUMBERS] + [{"port": 70000}]
+    return lines(*({"v": 1, "keyed": k} for k in keyed + odd), *({"v": 1, "ticket": t} for t in tickets + odd),
+                 *({"v": 1, "open": t} for t in odd + ["a" * 64]), *({"v": 1, "listening": x} for x in odd[:5] + places))
 
 
 def print_lines():
@@ -114,6 +117,9 @@ def run(bin, name, settings, lines):
         good &= check(f"{name}: the count is answered meanwhile", slowest < 1000, f"after {slowest:.0f} ms")
         said = station.ask(do="scan", code=station.codes()["AWAKE PATIENT"])
         good &= check(f"{name}: and goes on", said.get("verdict") == "accepted" and station.daemon.poll() is None, said)
+        address = station.ask(do="board", room=1).get("address", "http://127.0.0.1:1/ticket/")
+        port = int(re.match(r"http://127\.0\.0\.1:(-?[0-9]+)/ticket/", address).group(1))
+        good &= check(f"{name}: nobody is sent to a place that is none", 0 < port < 65536, address)
         station.must_be_sound()
         good &= check(f"{name}: nothing odd is kept or logged, and the station starts on it again", True)
     except AssertionError as e:

@@ -7,9 +7,11 @@
 #include <sys/socket.h>
 #include <unistd.h>
 
+#include "base/clock.h"
+
 #define CONNECT_MS 3000
 #define CONNECT_S 8 /* with what TLS says first */
-#define SILENCE_S 4.0
+#define SILENCE_MS 4000
 #define SEND_S 60
 #define ANSWER_S 8
 #define TRIES 2 /* the second in TLS, where the printer wants that */
@@ -18,6 +20,7 @@
  * either clock ran out. */
 static http_t *volatile connection;
 static volatile sig_atomic_t late;
+static int64_t begun_ms; /* what is waited for now, by CLOCK_BOOTTIME */
 
 static void on_alarm(int signal)
 {
@@ -32,14 +35,18 @@ static void end_after(http_t *h, unsigned seconds)
 {
 	static const struct sigaction action = {.sa_handler = on_alarm};
 	connection = h;
+	begun_ms = clock_now().boot_ms;
 	sigaction(SIGALRM, &action, NULL);
 	alarm(seconds);
 }
 
-static int give_up(http_t *http, void *data)
+/* Asked after a silence, and at once where a record of TLS held nothing for HTTP, as a ticket for another session does. */
+static int go_on(http_t *http, void *data)
 {
 	(void)http;
 	(void)data;
+	if (clock_now().boot_ms - begun_ms < SILENCE_MS - 10)
+		return 1;
 	late = 1;
 	return 0;
 }
@@ -57,7 +64,7 @@ http_t *exchange_open(const struct printer *p)
 	                         NULL); /* 0: not yet */
 	if (!h)
 		return NULL;
-	httpSetTimeout(h, SILENCE_S, give_up, NULL);
+	httpSetTimeout(h, SILENCE_MS / 1000.0, go_on, NULL);
 	bool good = connect_again(h);
 	end_after(NULL, 0);
 	if (good)

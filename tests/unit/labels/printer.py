@@ -6,7 +6,7 @@
 The printer speaks as much IPP (RFC 8010, 8011) as the program asks for. Checked is what a print system may do to a
 slip: a job that it gave up is sent again, and one whose answer was lost is not printed twice.
 """
-import http.server, json, pathlib, struct, subprocess, sys, tempfile, threading
+import http.server, json, pathlib, ssl, struct, subprocess, sys, tempfile, threading
 
 PRINT_JOB, GET_JOB, GET_JOBS, GET_PRINTER = 0x02, 0x09, 0x0A, 0x0B
 ABORTED, COMPLETED = 8, 9
@@ -30,13 +30,28 @@ def title_in(body):
 
 
 class Printer(http.server.ThreadingHTTPServer):
-    def __init__(self):
+    """`tls`: "" none, "first" before any word, or "upgrade": it asks for it (RFC 2817)."""
+
+    def __init__(self, tls="", folder=""):
         super().__init__(("127.0.0.1", 0), Answers)
-        self.jobs, self.printed, self.lose_answer = [], [], False
+        self.jobs, self.printed, self.lose_answer, self.tls = [], [], False, tls
+        if tls:
+            self.context = ssl.SSLContext(ssl.PROTOCOL_TLS_SERVER)
+            self.context.load_cert_chain(*certificate(folder))
         threading.Thread(target=self.serve_forever, daemon=True).start()
 
+    def handle_error(self, *_):
+        pass  # a connection that the program left
+
     def address(self):
-        return f"ipp://127.0.0.1:{self.server_address[1]}/ipp/print"
+        return f"ipp{'s' if self.tls == 'first' else ''}://127.0.0.1:{self.server_address[1]}/ipp/print"
+
+
+def certificate(folder):
+    files = folder + "/certificate.pem", folder + "/key.pem"
+    subprocess.run(["openssl", "req", "-x509", "-newkey", "rsa:2048", "-nodes", "-subj", "/CN=127.0.0.1", "-days", "2",
+                    "-out", files[0], "-keyout", files[1]], check=True, capture_output=True)
+    return files
 
 
 class Answers(http.server.BaseHTTPRequestHandler):
@@ -45,8 +60,30 @@ class Answers(http.server.BaseHTTPRequestHandler):
     def log_message(self, *_):
         pass
 
+    def setup(self):
+        if self.server.tls == "first":
+            self.request = self.server.context.wrap_socket(self.request, server_side=True)
+        super().setup()
+
+    def do_OPTIONS(self):
+        self.send_response_only(101)
+        self.send_header("Connection", "Upgrade")
+        self.send_header("Upgrade", "TLS/1.2")
+        self.end_headers()
+        self.request = self.server.context.wrap_socket(self.request, server_side=True)
+        super().setup()
+        self.nothing(200)
+
+    def nothing(self, status, *headers):
+        self.send_response(status)
+        for name, value in (("Content-Length", "0"), *headers):
+            self.send_header(name, value)
+        self.end_headers()
+
     def do_POST(self):
         body = self.rfile.read(int(self.headers["Content-Length"]))
+        if self.server.tls == "upgrade" and not isinstance(self.request, ssl.SSLSocket):
+            return self.nothing(426, ("Connection", "Upgrade"), ("Upgrade", "TLS/1.2"))
         operation, number = struct.unpack(">HI", body[2:8])
         printer, groups, status = self.server, b"", 0
         if operation == PRINT_JOB:
@@ -122,6 +159,9 @@ def main(program, samples):
         ok("a slip whose answer was lost comes to its end", serve(program, folder, printer, document) == "done",
            printer.printed)
         ok("and is on paper once", len(printer.printed) == 1, printer.printed)
+        for tls, sentence in (("first", "a printer in TLS prints it"), ("upgrade", "so does one that asks for TLS")):
+            printer = Printer(tls, folder)
+            ok(sentence, serve(program, folder, printer, document) == "done" and len(printer.printed) == 1, printer.printed)
     return 1 if failures else 0
 
 

@@ -670,6 +670,29 @@ await it('the daemon starts it as station.ini says, and a browser with a certifi
 	assert.equal(await d.gone, 0, d.log);
 });
 
+await it('where typing is set there too, a ticket for it opens the key in a browser with a certificate, and the code counts', async () => {
+	ini('typing = yes\n');
+	const d = await daemon(), told = tool('board', '--room', '2', '--elsewhere').stdout.trim();
+	assert.match(told, new RegExp(`^https://board\\.example\\.org:${d.elsewhere}/ticket/[\\w-]{43}$`));
+	const b = await browser(), origin = `https://localhost:${d.elsewhere}`;
+	const page = await (await b.newContext({ ignoreHTTPSErrors: true, clientCertificates: [{ origin, certPath: c.path('client.pem'), keyPath: c.path('client.key') }] })).newPage();
+	await page.goto(told.replace('board.example.org', 'localhost'));
+	assert.equal(page.url(), `${origin}/?room=2`);
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');
+	await page.click('#type');
+	await page.fill('#code', tool('label', 'cards', '--list', '--room', '2').stdout.split('\n').map((l) => l.split('\t')).find((l) => l[2] === 'NEW CASE')[0]);
+	await page.click('#keyed .send');
+	await page.waitForFunction(() => /Case \d+ opened in Theatre 2\.$/.test(document.getElementById('judged').textContent));
+	await page.goto(`${origin}/?room=1`);
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');
+	await page.click('#type');
+	assert.match(await page.textContent('#keyed'), /^Typing is closed: ask for a new ticket.*bandtally board --room 1 --elsewhere and opens/);
+	await b.close();
+	d.child.kill('SIGTERM');
+	assert.equal(await d.gone, 0, d.log);
+	ini();
+});
+
 await it('on SIGHUP the daemon reads the files again: a page that is connected is closed when it is revoked', async () => {
 	ini('revoked = revoked.pem\n');
 	c.revoke('ours', 'data/revoked.pem');

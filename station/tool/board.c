@@ -15,16 +15,15 @@ static const char options[] = "room= desk elsewhere file=";
 static const char usage[] =
     "usage: bandtally board [--room N | --desk] [--elsewhere] [--file FILE]\n"
     "An address that opens the board of that room (default: the first) with the key for typing codes. It "
-    "works once, and "
-    "within a minute;\n"
-    "the browser may type in that room from then on, until it is closed, this machine starts anew, or no "
-    "page of it was "
-    "open for a day.\n"
+    "works once,\n"
+    "and within a minute. The browser may type in that room from then on, until it is closed, this machine "
+    "starts\n"
+    "anew, or no page of it was open for a day.\n"
     "--desk       all rooms at a glance; only where station.ini closes the view\n"
     "--elsewhere  of the board elsewhere, by its first name\n"
-    "--file FILE  writes a page that goes there, for nobody else to read, and prints the address of that "
-    "page: what a\n"
-    "             program is started with can be read by every user of this machine\n"
+    "--file FILE  writes a page (.html) that goes there, for nobody else to read, and prints the address of "
+    "that page:\n"
+    "             what a program is started with can be read by every user of this machine\n"
     "For members of bandtally-count; of bandtally-audit where the view is closed, to look.\n";
 
 /* A browser shows what is called otherwise as text. */

@@ -179,7 +179,11 @@ await it('who leaves before the daemon has answered costs nothing, and is not mi
 		s.tell({ reply: { id: k.id, verdict: 'accepted', said: 'Late.' } });
 	s.replies = () => ({ verdict: 'accepted', said: 'Again.' });
 	assert.equal(state(await raw(ask, { port: s.port })), 200, 'there is a place again');
+	s.replies = null;
+	const pending = raw(ask, { port: s.port });
+	await sleep(100);
 	assert.equal(await s.end(), 0, s.errors);
+	assert.equal(await pending, '', 'one that still waits when the board ends is left');
 });
 
 await it('a board whose view is closed sends nothing to who has no ticket for it', async () => {

@@ -47,13 +47,19 @@ int buf_printf(struct buf *b, const char *format, ...)
 	va_start(args, format);
 	va_list again;
 	va_copy(again, args);
-	int n = vsnprintf(NULL, 0, format, args);
+	size_t left = b->room - b->size;
+	char *at = b->data ? b->data + b->size : NULL;
+	int n = vsnprintf(at, left, format, args), r = n < 0 ? -EINVAL : 0;
 	va_end(args);
-	int r = n < 0 ? -EINVAL : buf_reserve(b, (size_t)n);
-	if (r == 0) {
-		vsnprintf(b->data + b->size, (size_t)n + 1, format, again);
-		b->size += (size_t)n;
+	if (r == 0 && (size_t)n >= left) { /* seldom: most of what is printed is short */
+		r = buf_reserve(b, (size_t)n);
+		if (r == 0)
+			vsnprintf(b->data + b->size, (size_t)n + 1, format, again);
 	}
+	if (r == 0)
+		b->size += (size_t)n;
+	if (b->data)
+		b->data[b->size] = 0;
 	va_end(again);
 	return r;
 }

@@ -42,15 +42,19 @@ static int write_string(const char *s, size_t n, struct buf *out)
 	};
 	int r = buf_add_text(out, "\"");
 	for (size_t i = 0; i < n && r == 0; i++) {
+		size_t from = i;
+		while (i < n && (unsigned char)s[i] >= 32 && s[i] != '"' && s[i] != '\\')
+			i++;
+		r = buf_add(out, s + from, i - from);
+		if (r < 0 || i == n)
+			break;
 		unsigned char c = (unsigned char)s[i];
 		if (c == '"' || c == '\\')
 			r = buf_printf(out, "\\%c", c);
-		else if (c < 32 && named[c])
+		else if (named[c])
 			r = buf_add_text(out, named[c]);
-		else if (c < 32)
-			r = buf_printf(out, "\\u%04x", c);
 		else
-			r = buf_add(out, s + i, 1);
+			r = buf_printf(out, "\\u%04x", c);
 	}
 	return r ? r : buf_add_text(out, "\"");
 }

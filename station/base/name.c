@@ -123,6 +123,15 @@ static bool is_cut(const char *at, const char *end)
 	return true;
 }
 
+/* How many letters of ASCII follow: nearly all that is told is nothing else. */
+static size_t ordinary(const char *at, const char *end)
+{
+	const char *from = at;
+	while (at < end && *at >= 0x20 && *at < 0x7f)
+		at++;
+	return (size_t)(at - from);
+}
+
 json_t *name_told(const char *text, size_t bytes_max)
 {
 	const char *end = text + strnlen(text, bytes_max);
@@ -132,6 +141,11 @@ json_t *name_told(const char *text, size_t bytes_max)
 	char *told = take((size_t)(end - text) * REPLACEMENT_BYTES + 1);
 	size_t n = 0;
 	for (const char *at = text; told && at < end;) {
+		size_t plain = ordinary(at, end);
+		memcpy(told + n, at, plain);
+		n += plain;
+		if ((at += plain) == end)
+			break;
 		const char *from = at;
 		int32_t c = name_next(&at, end);
 		if (c < 0 && is_cut(from, end))

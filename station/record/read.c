@@ -9,6 +9,9 @@
 #include "record/event.h"
 #include "record/store-internal.h"
 
+/* How many events a start stores at most with its own. */
+#define START_EVENTS "3"
+
 /* -EPROTO where it is of a later format, -EINVAL where it cannot be read. */
 int store_read_row(sqlite3_stmt *s, struct event *ev, struct error *e)
 {
@@ -92,6 +95,20 @@ int record_each_station(struct record *r, enum event_kind kind, record_event_fn 
 	         "SELECT payload, seq FROM event WHERE case_no = 0 AND kind = '%s' ORDER BY seq",
 	         event_name(kind));
 	int n = store_prepare(r, &s, sql, e);
+	if (n == 0)
+		n = store_each_row(r, s, each, context, e);
+	sqlite3_finalize(s);
+	return n;
+}
+
+int record_each_key(struct record *r, record_event_fn each, void *context, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int n = store_prepare(r, &s,
+	                      "SELECT k.payload, k.seq FROM event AS s CROSS JOIN event AS k"
+	                      " ON k.seq BETWEEN s.seq + 1 AND s.seq + " START_EVENTS
+	                      " WHERE s.kind = 'started' AND k.kind = 'key' ORDER BY s.seq, k.seq",
+	                      e);
 	if (n == 0)
 		n = store_each_row(r, s, each, context, e);
 	sqlite3_finalize(s);

@@ -69,6 +69,9 @@ int record_each(struct record *r, int32_t case_no, record_event_fn each, void *c
 int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
                         struct error *e);
 
+/* Each key that the record names: it is told with the start that found it, so that nothing else is read. */
+int record_each_key(struct record *r, record_event_fn each, void *context, struct error *e);
+
 /* What papers of all times go by: the settings and the people with a badge, each event of them in order. */
 int record_each_setting(struct record *r, record_event_fn each, void *context, struct error *e);
 

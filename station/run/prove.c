@@ -100,7 +100,7 @@ void prove_publish(struct core *c)
 	public_file(c, path);
 	now = (struct keys){0};
 	keys_add(&now, seal_key(c->seal));
-	record_each_station(c->record, EV_KEY, add_recorded, &now, NULL);
+	record_each_key(c->record, add_recorded, &now, NULL);
 	if (keys_read(&there, path, &e) == 0)
 		for (int i = 0; i < there.count; i++)
 			keys_add(&now, &there.list[i]);

@@ -141,6 +141,48 @@ static void each_record_loads_and_its_chain_is_the_one_that_was_noted(void **sta
 	each_file("format-*/*/record.db", loads_and_verifies);
 }
 
+struct keys_found {
+	int64_t sum; /* of their numbers */
+	int count;
+};
+
+static int note_key(void *context, const struct event *ev)
+{
+	struct keys_found *f = context;
+	if (ev->kind == EV_KEY) {
+		f->count++;
+		f->sum += ev->seq;
+	}
+	return 0;
+}
+
+static int keys_in_all;
+
+static void finds_its_keys(const char *file)
+{
+	char kept[PATH_MAX];
+	struct record *r;
+	struct keys_found all = {0}, found = {0};
+	folder_of(file, 1, kept);
+	copy_kept(kept);
+	assert_int_equal(record_open(&r, copy, &e), 0);
+	assert_int_equal(record_each(r, 0, note_key, &all, &e), 0);
+	assert_int_equal(record_each_key(r, note_key, &found, &e), 0);
+	assert_int_equal(found.count, all.count);
+	assert_int_equal(found.sum, all.sum);
+	keys_in_all += all.count;
+	record_close(r);
+	drop_copy();
+}
+
+static void each_key_stands_beside_a_start(void **state)
+{
+	(void)state;
+	keys_in_all = 0;
+	each_file("format-*/*/record.db", finds_its_keys);
+	assert_true(keys_in_all > 1);
+}
+
 static int schema_of(const char *file)
 {
 	sqlite3 *db;
@@ -728,6 +770,7 @@ int main(int argc, char **argv)
 	const struct CMUnitTest notes[] = {cmocka_unit_test_teardown(a_folder_is_noted, teardown)};
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test_teardown(each_record_loads_and_its_chain_is_the_one_that_was_noted, teardown),
+	    cmocka_unit_test_teardown(each_key_stands_beside_a_start, teardown),
 	    cmocka_unit_test_teardown(each_record_goes_on_in_the_format_of_today, teardown),
 	    cmocka_unit_test_teardown(each_event_applies_and_gives_the_state_that_was_noted, teardown),
 	    cmocka_unit_test_teardown(times_of_the_first_format_are_those_of_this_zone, teardown),

@@ -432,13 +432,13 @@ static struct event *refused_in(struct core *c, int32_t room)
 	return place < 0 ? NULL : &c->refused[place];
 }
 
-/* What was refused a moment ago, in the same words. */
+/* What was refused a moment ago, for the same reason. */
 static int is_refused_again(struct core *c, const struct outcome *o)
 {
 	const struct event *e = &o->events[0], *was = refused_in(c, e->room);
 	return o->count == 1 && e->kind == EV_REFUSED && was && was->kind == EV_REFUSED &&
 	       moment_between_ms(was->at, core_now(c)) < REFUSED_AGAIN_MS && e->case_no == was->case_no &&
-	       e->flags == was->flags && memcmp(&e->said, &was->said, sizeof e->said) == 0;
+	       e->flags == was->flags && said_same(&e->said, &was->said);
 }
 
 static int store_outcome(struct core *c, struct outcome *o, struct error *e)

@@ -85,6 +85,18 @@ void said_keep(struct said *said, const struct say *say)
 	}
 }
 
+int said_same(const struct said *a, const struct said *b)
+{
+	for (const struct value *v = values; v < values + VALUES_COUNT; v++) {
+		if (v->kept == HAS_NOT)
+			continue;
+		const char *x = (const char *)a + v->kept, *y = (const char *)b + v->kept;
+		if (v->type == TEXT ? strcmp(x, y) != 0 : memcmp(x, y, sizeof(int32_t)) != 0)
+			return 0;
+	}
+	return 1;
+}
+
 struct say said_say(const struct said *said)
 {
 	struct say say = {0};

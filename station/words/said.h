@@ -58,6 +58,9 @@ struct said {
 /* A text that is too long is cut behind a whole letter. */
 void said_keep(struct said *said, const struct say *say);
 
+/* Whether two say the same of the same. */
+int said_same(const struct said *a, const struct said *b);
+
 /* The texts stay those of `said`. */
 struct say said_say(const struct said *said);
 

@@ -106,6 +106,21 @@ static void what_is_kept_says_the_same(void **state)
 	says(&kept, now);
 }
 
+static void what_says_the_same_of_the_same_is_the_same(void **state)
+{
+	struct said a, b;
+	(void)state;
+	said_keep(&a, SAY(CASE_IS_OPEN, .case_no = 1, .room = "Bay 7"));
+	said_keep(&b, SAY(CASE_IS_OPEN, .case_no = 1, .room = "Bay 7"));
+	assert_true(said_same(&a, &b));
+	said_keep(&b, SAY(CASE_IS_OPEN, .case_no = 2, .room = "Bay 7"));
+	assert_false(said_same(&a, &b));
+	said_keep(&b, SAY(CASE_IS_OPEN, .case_no = 1, .room = "Bay 8"));
+	assert_false(said_same(&a, &b));
+	said_keep(&b, SAY(SUSPENDED_THEN_THIS, .case_no = 1, .room = "Bay 7"));
+	assert_false(said_same(&a, &b));
+}
+
 static void a_text_is_kept_up_to_a_whole_letter_and_a_fault_not_at_all(void **state)
 {
 	char name[80];
@@ -240,6 +255,7 @@ int main(int argc, char **argv)
 	    cmocka_unit_test(one_and_many_have_their_own_forms),
 	    cmocka_unit_test(a_sentence_that_is_too_long_is_cut_behind_a_whole_letter),
 	    cmocka_unit_test(what_is_kept_says_the_same),
+	    cmocka_unit_test(what_says_the_same_of_the_same_is_the_same),
 	    cmocka_unit_test(a_text_is_kept_up_to_a_whole_letter_and_a_fault_not_at_all),
 	    cmocka_unit_test(values_stand_in_the_order_of_a_record),
 	    cmocka_unit_test(every_name_is_found_again),

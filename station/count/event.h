@@ -84,8 +84,8 @@ enum event_field {
 	X(ITEM_LISTED, "item-listed",                 ITEM,    PASSING, F_ITEM | F_THING) /* what was unlisted is this */ \
 	X(ITEM_ON, "item-on",                         ITEM,    PASSING, F_ITEM | F_DIGIT) \
 	X(ITEM_OFF, "item-off",                       ITEM,    PASSING, F_ITEM | F_DIGIT) \
-	/* text: found where */ \
-	X(ITEM_SHOWN, "item-shown",                   ITEM,    PASSING, F_ITEM | F_N | WHAT_IS(EVIDENCE) | OTHER_IS(CONDITION) | F_TEXT) \
+	/* text: found where, said: what is remarked of it */ \
+	X(ITEM_SHOWN, "item-shown",                   ITEM,    PASSING, F_ITEM | F_N | WHAT_IS(EVIDENCE) | OTHER_IS(CONDITION) | F_SAID | F_TEXT) \
 	X(ITEM_NOT_SHOWN, "item-not-shown",           ITEM,    PASSING, F_ITEM | F_N) /* n: pieces that are missing */ \
 	X(ITEM_RETURNED, "item-returned",             ITEM,    PASSING, F_ITEM) \
 	X(ITEM_ISOLATED, "item-isolated",             ITEM,    PASSING, F_ITEM) /* wrong number in its pack */ \
@@ -177,6 +177,8 @@ enum event_group {
 struct thing {
 	char line[LINE_KEY_MAX]; /* "" where the catalogue does not know it */
 	char name[LINE_NAME_MAX];
+	enum saying
+	    called; /* what it is called where the catalogue does not know it: then a record keeps no name */
 	char identity[IDENTITY_MAX]; /* "" where it has none */
 	char lot[LOT_MAX];
 	int32_t expiry; /* yyyymmdd, 0 none */

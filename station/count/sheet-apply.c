@@ -1,5 +1,6 @@
 /* What each event changes on a sheet. */
 #include <errno.h>
+#include <stdio.h>
 #include <string.h>
 
 #include "code/own-codes.h"
@@ -231,12 +232,20 @@ static int apply_moved(struct sheet *s, const struct event *e)
 	return 0;
 }
 
+/* On the sheet each thing has a name. */
+static void put_thing(struct item *it, const struct thing *thing)
+{
+	it->thing = *thing;
+	if (!thing->name[0])
+		snprintf(it->thing.name, sizeof it->thing.name, "%s", saying_text(thing->called));
+}
+
 static int apply_item_in(struct sheet *s, const struct event *e)
 {
 	if (s->n_items == ITEMS_MAX)
 		return -ENOSPC;
 	struct item *it = &s->items[s->n_items++];
-	it->thing = e->thing;
+	put_thing(it, &e->thing);
 	it->pieces = (int16_t)(e->n > 0 ? e->n : 1);
 	it->place = e->kind == EV_EXTRA ? ITEM_EXTRA : ITEM_HERE;
 	it->added = s->initial_agreed;
@@ -273,7 +282,7 @@ static int apply_item(struct sheet *s, const struct event *e)
 		return -EINVAL;
 	switch (e->kind) {
 	case EV_ITEM_LISTED:
-		it->thing = e->thing;
+		put_thing(it, &e->thing);
 		return 0;
 	case EV_ITEM_ON:
 	case EV_FORCEPS_ON:

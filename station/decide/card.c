@@ -64,7 +64,7 @@ static void card_unlisted(struct turn *t)
 		turn_refuse(t, SAY(LISTED_AS_UNLISTED, .digit = it->digit));
 		return;
 	}
-	add_unlisted(t, ROLE_TOURNIQUET, "tourniquet, not listed");
+	add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED);
 	close_question(t);
 	turn_accept(
 	    t, "Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.");
@@ -77,7 +77,7 @@ static void card_unreadable(struct turn *t)
 		return;
 	}
 	int before = t->s->initial_agreed;
-	add_unlisted(t, ROLE_FORCEPS, "artery forceps, mark unreadable");
+	add_unlisted(t, ROLE_FORCEPS, SAY_FORCEPS_UNREADABLE);
 	close_question(t);
 	turn_accept(
 	    t, before ? "Added: 1 further artery forceps, mark unreadable. If it is counted in already: UNDO."

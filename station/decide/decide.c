@@ -43,8 +43,10 @@ static int found_by_slip(struct turn *t)
 	}
 	EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
 	int extra = sheet_first_extra(t->s);
-	found_after(t, case_no,
-	            extra ? sheet_item_const(t->s, extra)->thing.name : "an item without a number");
+	struct thing what = {.called = SAY_ITEM_NO_NUMBER};
+	if (extra)
+		what = sheet_item_const(t->s, extra)->thing;
+	found_after(t, case_no, &what);
 	if (extra) { /* it is settled by that: it is none of this case */
 		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)extra);
 		final_progress(t);

@@ -80,7 +80,7 @@ static void put_on(struct turn *t, int digit)
 {
 	int item = tourniquet_at_hand(t->s, digit);
 	if (!item) {
-		add_unlisted(t, ROLE_TOURNIQUET, "tourniquet, not listed yet");
+		add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);
 		item = t->s->n_items;
 	}
 	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
@@ -319,7 +319,7 @@ void never_off(struct turn *t, int digit)
 	int item = sheet_item_last_on(t->s, digit);
 	EMIT(t, .kind = EV_DIGIT_STILL_ON, .digit = (uint8_t)digit);
 	if (!item) { /* what was on it was taken for the one of another digit meanwhile */
-		add_unlisted(t, ROLE_TOURNIQUET, "tourniquet, not listed yet");
+		add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);
 		item = t->s->n_items;
 	}
 	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);

@@ -306,7 +306,7 @@ static int answer_yes_no(struct turn *t, int yes)
 	case Q_NO_CODE:
 		close_question(t);
 		add_unlisted(t, yes ? ROLE_TOURNIQUET : ROLE_OTHER,
-		             yes ? "tourniquet without a code" : "item without a code, described on paper");
+		             yes ? SAY_TOURNIQUET_NO_CODE : SAY_ITEM_NO_CODE);
 		turn_accept(t, "Counted in: %s. Say aloud what it is and write it on the paper sheet.",
 		            t->s->items[t->s->n_items - 1].thing.name);
 		return 1;

@@ -97,7 +97,7 @@ static const char *search_place(const struct turn *t)
 }
 
 static void emit_shown(struct turn *t, int item, int n, enum evidence evidence, enum condition condition,
-                       const char *remark)
+                       enum saying remark)
 {
 	struct event e = {.kind = EV_ITEM_SHOWN,
 	                  .item = (uint8_t)item,
@@ -105,7 +105,10 @@ static void emit_shown(struct turn *t, int item, int n, enum evidence evidence, 
 	                  .what = (uint8_t)evidence,
 	                  .other = (int32_t)condition};
 	int found = sheet_item_const(t->s, item)->missing != 0;
-	snprintf(e.text, sizeof e.text, "%s", *remark || !found ? remark : search_place(t));
+	if (remark)
+		said_keep(&e.said, &(struct say){.saying = remark});
+	else if (found)
+		snprintf(e.text, sizeof e.text, "%s", search_place(t));
 	emit(t, &e);
 }
 
@@ -125,7 +128,7 @@ static const char *goes_words(const struct thing *th)
 }
 
 static void shown(struct turn *t, int item, int n, enum evidence evidence, enum condition condition,
-                  const char *remark)
+                  enum saying remark)
 {
 	int found = sheet_item_const(t->s, item)->missing != 0;
 	close_question(t);
@@ -206,7 +209,7 @@ static void answer_condition(struct turn *t, enum condition condition)
 	int offcuts = sheet_item_const(t->s, item)->pieces - 1;
 	if (condition == CONDITION_INTACT && offcuts > 0) /* whole: nothing was cut from it */
 		EMIT(t, .kind = EV_ITEM_MORE, .item = (uint8_t)item, .n = -offcuts);
-	shown(t, item, sheet_item_const(t->s, item)->pieces, EVIDENCE_SHOWN, condition, "");
+	shown(t, item, sheet_item_const(t->s, item)->pieces, EVIDENCE_SHOWN, condition, SAY_NONE);
 }
 
 /* More than are on the sheet: the rest is a surplus. */
@@ -239,7 +242,7 @@ static void answer_number(struct turn *t, int item, int number)
 		left -= here;
 		if (here || it->pieces > 1)
 			emit_shown(t, i, here, EVIDENCE_SHOWN,
-			           here == it->pieces ? condition : CONDITION_NONE, "");
+			           here == it->pieces ? condition : CONDITION_NONE, SAY_NONE);
 		else
 			emit_missing(t, i);
 	}
@@ -290,9 +293,10 @@ void final_answer(struct turn *t, int card, int number)
 	else if (tourniquet && (!together || card == CARD_MARK_UNREADABLE))
 		turn_refuse(t, SAY(SAY_HOW_IT_IS, .item = it->thing.name));
 	else if (card == CARD_MARK_UNREADABLE)
-		shown(t, item, it->pieces, EVIDENCE_SHOWN, CONDITION_NONE, "mark unreadable");
+		shown(t, item, it->pieces, EVIDENCE_SHOWN, CONDITION_NONE, SAY_MARK_UNREADABLE);
 	else if (found)
-		shown(t, item, card == CARD_YES ? it->pieces : number, EVIDENCE_SHOWN, CONDITION_NONE, "");
+		shown(t, item, card == CARD_YES ? it->pieces : number, EVIDENCE_SHOWN, CONDITION_NONE,
+		      SAY_NONE);
 	else
 		answer_number(t, item, card == CARD_YES ? sheet_alike_open(t->s, item) : number);
 }
@@ -323,7 +327,7 @@ void final_mark(struct turn *t, int item)
 	} else if (it->place == ITEM_EXTRA) {
 		turn_refuse(t, SAY(IS_THE_EXTRA_ITEM, .item = it->thing.name));
 	} else {
-		shown(t, item, it->pieces, EVIDENCE_MARK, CONDITION_NONE, "");
+		shown(t, item, it->pieces, EVIDENCE_MARK, CONDITION_NONE, SAY_NONE);
 	}
 }
 

@@ -366,10 +366,9 @@ void count_in(struct turn *t)
 		count_in_pack(t, th, t->in->line ? t->in->line->per_pack : 1);
 }
 
-void add_unlisted(struct turn *t, enum role role, const char *name)
+void add_unlisted(struct turn *t, enum role role, enum saying called)
 {
-	struct thing th = {.role = (uint8_t)role, .unlisted = 1};
-	snprintf(th.name, sizeof th.name, "%s", name);
+	struct thing th = {.role = (uint8_t)role, .unlisted = 1, .called = called};
 	emit_in(t, &th, 1);
 	if (role_has(role, TRAIT_TIMED))
 		owe(t, DEBT_LISTING, t->s->n_items, 0);
@@ -650,7 +649,7 @@ static void found_of_ended_case(struct turn *t)
 	}
 	if (asked_here(t) == Q_FOUND)
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-	found_after(t, case_no, "");
+	found_after(t, case_no, th);
 	EMIT(t, .kind = EV_ITEM_USED, .case_no = case_no, .thing = *th, .n = 1);
 	turn_accept(t,
 	            "FOUND: %s comes from case %d%s. Look at that patient's digit now and tell the surgeon. "

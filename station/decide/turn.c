@@ -30,6 +30,8 @@ void emit(struct turn *t, const struct event *e)
 	struct event *kept = &t->out->events[t->out->count];
 	*kept = *e;
 	kept->room = t->in->room;
+	if (event_fields(e->kind) & F_THING && e->thing.called)
+		kept->thing.name[0] = 0; /* its words are made of what it is called */
 	if (!kept->case_no)
 		kept->case_no = e->kind == EV_CASE_OPENED ? t->station->last_case_no + 1 : t->s->case_no;
 	if (!kept->at.boot)
@@ -176,11 +178,9 @@ void queue_slip(struct turn *t, enum slip_kind kind, int32_t case_no)
 	     .text = SLIP_LANGUAGE);
 }
 
-void found_after(struct turn *t, int32_t case_no, const char *what)
+void found_after(struct turn *t, int32_t case_no, const struct thing *what)
 {
-	struct event e = {.kind = EV_FOUND_AFTER, .case_no = case_no, .thing = t->in->thing};
-	snprintf(e.text, sizeof e.text, "%s", what);
-	emit(t, &e);
+	EMIT(t, .kind = EV_FOUND_AFTER, .case_no = case_no, .thing = *what);
 	queue_slip(t, SLIP_ADDENDUM, case_no);
 }
 

@@ -48,7 +48,8 @@ void owe(struct turn *t, enum debt_kind kind, int item, int digit);
 void pay(struct turn *t, enum debt_kind kind, int item, int digit, enum paid_how how);
 void pay_typed(struct turn *t, enum debt_kind kind, const char *text);
 void queue_slip(struct turn *t, enum slip_kind kind, int32_t case_no);
-void found_after(struct turn *t, int32_t case_no, const char *what); /* rule 21, with its addendum slip */
+void found_after(struct turn *t, int32_t case_no,
+                 const struct thing *what); /* rule 21, with its addendum slip */
 void open_case(struct turn *t, const char *label);
 
 /* A room without a running case, as it will be after this scan. */
@@ -83,8 +84,8 @@ void on_tick(const struct station *st, const struct input *in, struct outcome *o
 
 /* The thing of the input comes onto the sheet, or is refused with its reason, or its place is asked for. Needs a case. */
 void count_in(struct turn *t);
-/* One more item that no pack stands for, called `name`; a tourniquet's listing is owed from then on. */
-void add_unlisted(struct turn *t, enum role role, const char *name);
+/* One more item that no pack stands for, and what it is called; a tourniquet's listing is owed from then on. */
+void add_unlisted(struct turn *t, enum role role, enum saying called);
 /* Answers to the questions of its name: Q_COUNTED_IN, Q_LISTED_ALREADY, Q_HERE_NOW. */
 void answer_counted_in(struct turn *t, int yes);
 void answer_listed_already(struct turn *t, int yes);

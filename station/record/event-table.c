@@ -134,6 +134,7 @@ static const struct field event_1[] = {
 /* --- format 2: enums by name, and the minutes from UTC ------------------------------------------------------ */
 
 static const struct field thing_2[] = {
+	ENUM(struct thing, "called", called, LIST_SAYING),
 	NUMBER(struct thing, "expiry", expiry, 0, 99999999),
 	TEXT(struct thing, "identity", identity),
 	ENUM(struct thing, "identity_kind", identity_kind, LIST_IDENTITY),
@@ -229,6 +230,7 @@ static const struct {
     {EV_SEALED, F_SEAL},
     {EV_INCARNATION, F_HEAD},
     {EV_REFUSED, F_SAID},
+    {EV_ITEM_SHOWN, F_SAID},
 };
 
 uint32_t event_fields_in(int format, enum event_kind kind)

@@ -200,6 +200,16 @@ static void tell_digit(struct telling *t, const struct event *e)
 	}
 }
 
+/* Earlier versions kept the remark in words. */
+static void tell_remark(struct story_item *it, const struct event *e)
+{
+	struct say say = said_say(&e->said);
+	if (say.saying)
+		say_part(&say, it->found, sizeof it->found);
+	else
+		snprintf(it->found, sizeof it->found, "%s", e->text);
+}
+
 static void tell_item(struct telling *t, const struct event *e, const struct sheet *before)
 {
 	struct story *s = t->story;
@@ -225,7 +235,7 @@ static void tell_item(struct telling *t, const struct event *e, const struct she
 		return;
 	}
 	case EV_ITEM_SHOWN:
-		snprintf(it->found, sizeof it->found, "%s", e->text);
+		tell_remark(it, e);
 		return;
 	case EV_ITEM_STRUCK:
 		snprintf(text, sizeof text, "struck as a misread: %s", item_name(t, before, e->item));
@@ -388,7 +398,7 @@ static void tell_case(struct telling *t, const struct event *e)
 	case EV_FOUND_AFTER:
 		snprintf(text, sizeof text,
 		         "FOUND AFTER THE END, %s: %.100s %.60s. Look at this patient's digit now.", hm,
-		         e->thing.name, e->text);
+		         e->thing.name, e->thing.called ? saying_text(e->thing.called) : e->text);
 		add_note(s, text);
 		return;
 	case EV_SLIP_QUEUED:

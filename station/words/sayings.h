@@ -12,6 +12,7 @@
 #define SAYINGS(X, N) \
 	SAYINGS_REFUSALS(X, N) \
 	SAYINGS_PARTS(X, N) \
+	SAYINGS_NAMES(X, N) \
 	SAYINGS_QUESTIONS(X, N) \
 	SAYINGS_DEBTS(X, N) \
 	SAYINGS_PLACES(X, N)
@@ -397,6 +398,16 @@
 	X(WHO_LOOKED_NOT_SAID, "who-looked-not-said", \
 	  "who else looked at the bare digit has not been said") \
 	X(SOMETHING_OWED, "something-owed", "something is still owed")
+
+/* What a thing is called that the catalogue does not know, and what is remarked of one that was shown. */
+#define SAYINGS_NAMES(X, N) \
+	X(TOURNIQUET_NOT_LISTED, "tourniquet-not-listed", "tourniquet, not listed") \
+	X(TOURNIQUET_NOT_LISTED_YET, "tourniquet-not-listed-yet", "tourniquet, not listed yet") \
+	X(TOURNIQUET_NO_CODE, "tourniquet-no-code", "tourniquet without a code") \
+	X(FORCEPS_UNREADABLE, "forceps-unreadable", "artery forceps, mark unreadable") \
+	X(ITEM_NO_CODE, "item-no-code", "item without a code, described on paper") \
+	X(ITEM_NO_NUMBER, "item-no-number", "an item without a number") \
+	X(MARK_UNREADABLE, "mark-unreadable", "mark unreadable")
 
 /* What is asked (count/sheet.h), without its deeds. */
 #define SAYINGS_QUESTIONS(X, N) \

@@ -193,7 +193,7 @@ next: What was found? Scan the mark on it when what is missing is in your hand; 
 accepted: Found after the end: entered for case 1. Look at that patient's digit now and tell the surgeon.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 2, nothing more, first
-  event: found-after, case 1, no line, "an item without a number"
+  event: found-after, case 1, no line "an item without a number"
 addendum: case 1
   event: slip-queued, case 1, addendum, copy 1, n 3, "en"
 prints: addendum slip 3

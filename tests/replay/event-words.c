@@ -99,8 +99,8 @@ static void put_thing(struct buf *out, const struct thing *t)
 	static const char *const identities[] = {"none", "pack", "mark", NULL};
 	buf_add_text(out, ", ");
 	buf_add_text(out, t->identity[0] ? t->identity : t->line[0] ? t->line : "no line");
-	if (t->name[0])
-		buf_printf(out, " \"%s\"", t->name);
+	if (t->name[0] || t->called)
+		buf_printf(out, " \"%s\"", t->name[0] ? t->name : saying_text(t->called));
 	put_word(out, " ", t->role ? role_name((enum role)t->role) : "");
 	/* Where the identity does not begin with its line's key. */
 	if (t->identity[0] && strncmp(t->identity, t->line, strlen(t->line)) != 0)
@@ -152,11 +152,14 @@ static void put_parts(struct buf *out, const struct event *e, uint32_t fields)
 		           (long long)e->batch.first, (long long)e->batch.last);
 }
 
-static void put_said(struct buf *out, const struct said *said)
+static void put_said(struct buf *out, const struct said *said, int sentence)
 {
 	struct say say = said_say(said);
 	char words[SAID_MAX];
-	say_sentence(&say, words, sizeof words);
+	if (sentence)
+		say_sentence(&say, words, sizeof words);
+	else
+		say_part(&say, words, sizeof words);
 	buf_printf(out, ", \"%.200s\"", words);
 }
 
@@ -186,7 +189,7 @@ void event_words(const struct event *e, const struct event_context *c, struct bu
 	if (fields & F_REF && e->ref)
 		put_ref(out, e, c);
 	if (fields & F_SAID && e->said.saying)
-		put_said(out, &e->said);
+		put_said(out, &e->said, e->kind == EV_REFUSED);
 	if (fields & F_TEXT && e->text[0])
 		buf_printf(out, ", \"%s\"", e->text);
 	buf_add_text(out, e->flags & EVENT_FIRST ? ", first" : "");

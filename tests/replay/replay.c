@@ -50,6 +50,7 @@
 #include "samples.h"
 #include "slips.h"
 #include "tell/view.h"
+#include "texts.h"
 
 /* New Zealand's rules (from memory), written out so that no file of zones is needed: UTC+13 until
  * the first Sunday of April at 3, UTC+12 until the last of September at 2. */
@@ -66,6 +67,7 @@ struct play {
 	struct reads reads;
 	int printer_off;
 	struct buf said;
+	struct buf known; /* every text that people or settings gave (texts.h) */
 	struct {
 		char identity[IDENTITY_MAX];
 		int32_t case_no;
@@ -141,6 +143,9 @@ static void print_open_cases(struct play *p)
 
 static void keep(struct play *p, struct event e)
 {
+	const char *own = texts_unknown(&p->known, &e);
+	if (own)
+		die("an event holds a text that nobody typed and no setting says", own);
 	put_down(p, &e);
 	tell_event(p, &e);
 	if (station_apply(&p->st, &e) < 0)
@@ -522,6 +527,7 @@ static void set_up(struct play *p, const char *folder)
 	p->st.rooms[p->st.n_rooms++] = (struct room){.number = 2, .name = "Theatre 2"};
 	p->st.rooms[p->st.n_rooms++] = (struct room){.number = 3, .name = "Minor injuries", .single = 1};
 	p->room = 1;
+	buf_add(&p->known, text, n);
 	p->now = (struct moment){.boot = 1, .boot_ms = 1000000};
 	set_wall(p, 1795600800000);
 	keep(p, (struct event){.kind = EV_STARTED, .at = p->now, .n = 1});
@@ -529,7 +535,10 @@ static void set_up(struct play *p, const char *folder)
 		keep(p, (struct event){.kind = EV_LINE_SET, .at = p->now, .line = lines[i]});
 	free(lines);
 	for (size_t i = 0; i < sizeof people / sizeof *people; i++)
+		buf_printf(&p->known, "%s\n", people[i].name);
+	for (size_t i = 0; i < sizeof people / sizeof *people; i++)
 		keep(p, (struct event){.kind = EV_STAFF_SET, .at = p->now, .staff = people[i]});
+	texts_of_station(&p->known, &p->st);
 }
 
 static void begin(struct play *p, const char *text)
@@ -630,6 +639,7 @@ static struct played play(const char *path, const char *zone)
 			continue; /* an old expectation */
 		expecting = 0;
 		buf_printf(&whole, "%s\n", line);
+		buf_printf(&p.known, "%s\n", line);
 		buf_clear(&p.said);
 		if (strncmp(line, "> stored ", 9) == 0)
 			stored(&p, line + 9);
@@ -646,6 +656,7 @@ static struct played play(const char *path, const char *zone)
 	fclose(f);
 	print_open_cases(&p);
 	buf_free(&p.said);
+	buf_free(&p.known);
 	free(p.events);
 	station_deinit(&p.st);
 	return (struct played){whole, p.printed};

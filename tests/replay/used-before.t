@@ -95,7 +95,7 @@ next: What was found? Scan the mark on it when what is missing is in your hand; 
 accepted: Found after the end: entered for case 1. Look at that patient's digit now and tell the surgeon.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, nothing more
-  event: found-after, case 1, no line, "an item without a number"
+  event: found-after, case 1, no line "an item without a number"
 addendum: case 1
   event: slip-queued, case 1, addendum, copy 1, n 2, "en"
 prints: addendum slip 2

@@ -70,12 +70,13 @@ static void fill_said(struct said *said)
 #undef X
 }
 
-static void fill_thing(struct thing *t)
+static void fill_thing(struct thing *t, int format)
 {
 	fill(t->line, sizeof t->line, 'L');
 	fill(t->name, sizeof t->name, 'N');
 	fill(t->identity, sizeof t->identity, 'D');
 	fill(t->lot, sizeof t->lot, 'T');
+	t->called = format == 1 ? SAY_NONE : SAY_TOURNIQUET_NOT_LISTED_YET;
 	t->expiry = 99999999;
 	t->role = ROLE_REFUSED;
 	t->identity_kind = IDENTITY_MARK;
@@ -132,7 +133,7 @@ static void fill_event(struct event *e, enum event_kind kind, int format)
 	if (f & F_LINE)
 		fill_line(&e->line);
 	if (f & F_THING)
-		fill_thing(&e->thing);
+		fill_thing(&e->thing, format);
 	if (f & F_STAFF) {
 		e->staff.number = INT32_MAX;
 		e->staff.kind = STAFF_CHARGE;

@@ -59,7 +59,7 @@ enum event_field {
 	X(QUARANTINED, "quarantined",                 STATION, PASSING, F_TEXT | F_THING) /* thing: line and perhaps lot, text: why */ \
 	X(RELEASED, "released",                       STATION, PASSING, F_TEXT | F_THING) \
 	X(LABELLED, "labelled",                       STATION, PASSING, F_BATCH) \
-	X(SCANNER_FAULT, "scanner-fault",             STATION, PASSING, F_TEXT) \
+	X(SCANNER_FAULT, "scanner-fault",             STATION, PASSING, F_SAID | F_TEXT) /* text: of a driver */ \
 	/* what a file says from here on (count/recorded.h says what the fields are) */ \
 	X(SETTING, "setting",                         STATION, PASSING, WHAT_IS(SETTING) | F_OTHER | F_N | F_TEXT) \
 	/* scanner `text` works for room n, 0 its own again; what: 1 until a further card, 0 for a while */ \

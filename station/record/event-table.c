@@ -231,6 +231,7 @@ static const struct {
     {EV_INCARNATION, F_HEAD},
     {EV_REFUSED, F_SAID},
     {EV_ITEM_SHOWN, F_SAID},
+    {EV_SCANNER_FAULT, F_SAID},
 };
 
 uint32_t event_fields_in(int format, enum event_kind kind)

@@ -588,8 +588,11 @@ static void look_at_guesses(struct core *c, struct input *in)
 		return;
 	if (!guesses_note(&c->guesses, guesser_of(in), core_now(c)))
 		return;
-	snprintf(e.text, sizeof e.text, GUESSES_SAID, guesser_of(in));
-	log_line("%s", e.text);
+	const struct say *say = SAY(SLIP_CODES_TRIED, .scanner = guesser_of(in));
+	char words[SAID_MAX];
+	say_sentence(say, words, sizeof words);
+	said_keep(&e.said, say);
+	log_line("%s", words);
 	core_store(c, &e, 1, NULL);
 }
 

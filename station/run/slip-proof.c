@@ -82,14 +82,17 @@ int guesses_silent(const struct guesses *g, const char *scanner, struct moment n
 
 int guesses_words(const struct guesses *g, struct moment now, json_t *list)
 {
+	char words[240];
 	int n = 0;
 	for (int i = 0; i < GUESSES_MAX; i++) {
 		const struct guesser *x = &g->list[i];
 		if (!x->scanner[0] || !is_silent(x, now))
 			continue;
 		n++;
-		if (list)
-			json_array_append_new(list, json_sprintf(GUESSES_SAID, x->scanner));
+		if (!list)
+			continue;
+		say_sentence(SAY(SLIP_CODES_TRIED, .scanner = x->scanner), words, sizeof words);
+		json_array_append_new(list, json_string(words));
 	}
 	return n;
 }

@@ -16,10 +16,6 @@ int32_t slip_proof(const struct seal *s, const char *site, int station, int32_t 
 
 #define GUESSES_MAX 20 /* scanners; where more guess, the one that has been quiet longest is forgotten */
 #define GUESSES_IN_A_MINUTE 5
-#define GUESSES_SAID                                                                                         \
-	"Scanner %s: five slip codes within a minute that are not ours: no slip is answered there for a "    \
-	"minute. "                                                                                           \
-	"Look who tries"
 
 struct guesses {
 	struct guesser {

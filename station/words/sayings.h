@@ -326,6 +326,9 @@
 	X(SLIPS_NOT_ANSWERED, "slips-not-answered", \
 	  "Five slip codes that are not ours were read here within a minute: no slip is answered for a " \
 	  "minute. Tell whoever looks after the station.") \
+	X(SLIP_CODES_TRIED, "slip-codes-tried", \
+	  "Scanner {scanner}: five slip codes within a minute that are not ours: no slip is answered there " \
+	  "for a minute. Look who tries") \
 	X(SLIP_NOT_PRINTED, "slip-not-printed", \
 	  "Slip {slip}, copy {copy}, was not printed yet: a typed or copied code proves no paper. Wait " \
 	  "for it.")

@@ -41,6 +41,7 @@
 	X(TEXT, reason, "reason", 81)              /* as somebody typed it */ \
 	X(TEXT, room, "room", 33) \
 	X(SAYING, saying, "saying", 0)             /* the sentence itself */ \
+	X(TEXT, scanner, "scanner", 33)            /* as scanners.ini names it, or "keyed" */ \
 	X(TEXT, site, "site", 4)                   /* its letters */ \
 	X(DIGITS, slip, "slip", 7) \
 	X(DIGITS, station, "station", 2)           /* of a site */ \

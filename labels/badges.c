@@ -88,7 +88,7 @@ static const struct field badge_fields[] = {
 	END};
 static const struct field fields[] = {
 	ALL_KINDS,
-	WORD("paper", OPTIONAL, paper_a4_only, ""),
+	WORD("paper", OPTIONAL, schema_a4_only, ""),
 	OBJECTS("badges", REQUIRED, 1, 200, badge_fields, ""),
 	END};
 /* clang-format on */

@@ -142,7 +142,7 @@ static const struct field group_fields[] = {
 	END};
 static const struct field fields[] = {
 	ALL_KINDS,
-	WORD("paper", OPTIONAL, paper_a4_only, ""),
+	WORD("paper", OPTIONAL, schema_a4_only, ""),
 	TEXT("room", REQUIRED, 1, 60, ""),
 	OBJECTS("groups", REQUIRED, 1, 20, group_fields, ""),
 	END};

@@ -144,7 +144,7 @@ static const struct field card_fields[] = {
 	END};
 static const struct field fields[] = {
 	ALL_KINDS,
-	WORD("paper", OPTIONAL, paper_a4_only, ""),
+	WORD("paper", OPTIONAL, schema_a4_only, ""),
 	TEXT("room", REQUIRED, 1, 60, ""),
 	OBJECTS("cards", REQUIRED, 1, 24, card_fields, ""),
 	END};

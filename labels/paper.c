@@ -7,8 +7,6 @@
 #include "labels/canvas.h"
 #include "labels/sheets.h"
 
-const char *const paper_a4_only[] = {"a4", NULL};
-
 static const struct paper_kind *const kinds[] = {
 #define X(name) &paper_##name,
     PAPERS(X)

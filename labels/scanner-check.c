@@ -113,7 +113,7 @@ static int scanner_check_draw(struct canvas *c, const json_t *document, struct e
 /* clang-format off */
 static const struct field fields[] = {
 	ALL_KINDS,
-	WORD("paper", OPTIONAL, paper_a4_only, ""),
+	WORD("paper", OPTIONAL, schema_a4_only, ""),
 	CODE("start", REQUIRED, OWN_SCANNER_CHECK, ""),
 	CODE("end", REQUIRED, OWN_SCANNER_CHECK, ""),
 	END};

@@ -9,6 +9,8 @@
 
 #define PATH_MAX_LENGTH 160
 
+const char *const schema_a4_only[] = {"a4", NULL};
+
 static int refuse(const char *path, const char *why, const char *todo, struct error *e)
 {
 	return error_set(e, -EINVAL, "document field '%s': %s: %s", path, why, todo);

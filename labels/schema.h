@@ -53,6 +53,8 @@ struct field {
 #define END {.name = NULL}
 /* clang-format on */
 
+extern const char *const schema_a4_only[]; /* {"a4", NULL}: the paper of sheets that are cut out */
+
 /* 0, or -EINVAL with one sentence that names the field as 'items[3].line'. */
 int schema_check(const json_t *object, const struct field *fields, struct error *e);
 

@@ -37,7 +37,6 @@ int slip_draw(struct canvas *c, const json_t *document, struct error *e); /* sli
 	INT("dpi", OPTIONAL, 203, 600, "203, 300 or 600: dots of the printer, for whole-dot bars; left out: 203 for roll80 and " \
 	    "pack-labels, else 300")
 /* clang-format on */
-extern const char *const paper_a4_only[]; /* {"a4", NULL} */
 
 #define A4_WIDTH_MM 210.0
 #define A4_HEIGHT_MM 297.0

@@ -39,3 +39,15 @@ void log_errno(int negative_errno, const char *format, ...)
 	log_write(format, args, strerror(-negative_errno));
 	va_end(args);
 }
+
+void log_block(const char *lines)
+{
+	char line[256];
+	for (size_t n; *lines; lines += n + (lines[n] == '\n')) {
+		n = strcspn(lines, "\n");
+		snprintf(line, sizeof line, "%.*s", (int)n, lines);
+		name_mend(line);
+		fprintf(stderr, "%s\n", line);
+	}
+	fputc('\n', stderr);
+}

@@ -5,6 +5,8 @@
 
 void log_open(const char *program); /* the name is borrowed and must outlive the program */
 void log_line(const char *format, ...) __attribute__((format(printf, 1, 2)));
+/* Lines to be copied into a settings file: each as it is, without the program's name, and an empty one behind them. */
+void log_block(const char *lines);
 void log_errno(int negative_errno, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
 #endif

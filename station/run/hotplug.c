@@ -118,11 +118,13 @@ static void tell_unlisted(const struct scanner_device *d, const char *action, in
 		return;
 	snprintf(name, sizeof name, "usb-%.4s-%.4s", d->vendor ? d->vendor : "",
 	         d->product ? d->product : "");
-	if (scanners_section(d, name, room, &section) == 0)
-		log_line("%s is left alone: no scanner of this vendor and product is listed. If it is one, "
-		         "add this to "
-		         "scanners.ini and plug it in again:\n%s",
-		         d->node, section.data);
+	if (scanners_section(d, name, room, &section) < 0)
+		return;
+	log_line(
+	    "%s is left alone: no scanner of this vendor and product is listed. If it is one, add this to "
+	    "scanners.ini and plug it in again:",
+	    d->node);
+	log_block(section.data);
 }
 
 /* It is a scanner, and whose is not clear. */

@@ -106,6 +106,14 @@ int sheet_first_digit_on(const struct sheet *s)
 	return 0;
 }
 
+int sheet_first_unseen_on(const struct sheet *s)
+{
+	for (int i = 0; i < s->n_digits; i++)
+		if (s->digits[i].state == DIGIT_ON && !s->digits[i].seen_on)
+			return s->digits[i].number;
+	return 0;
+}
+
 int sheet_digits_had(const struct sheet *s)
 {
 	int n = 0;

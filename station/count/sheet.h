@@ -179,6 +179,7 @@ int sheet_item_on(const struct sheet *s, int digit, enum role_trait trait); /* t
 int sheet_item_last_on(const struct sheet *s, int digit); /* the tourniquet on it, or that came off it last */
 int sheet_digits_on(const struct sheet *s);               /* how many are ON or MAYBE_ON */
 int sheet_first_digit_on(const struct sheet *s);          /* number, 0 none */
+int sheet_first_unseen_on(const struct sheet *s);         /* on for certain, and not seen in this handover */
 int sheet_digits_had(const struct sheet *s); /* how many had a tourniquet at some time in this case */
 int sheet_first_digit_doubted(
     const struct sheet *s); /* 'on?', before it was on or since it came off; number, 0 none */

@@ -325,7 +325,7 @@ static void take_over(struct turn *t, const struct person *p, int32_t out, int u
 	}
 	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_HANDOVER);
 	owe(t, DEBT_HANDOVER, 0, 0);
-	int on = sheet_first_digit_on(t->s);
+	int on = sheet_first_unseen_on(t->s);
 	ask(t,
 	    (struct asked){.what = on ? Q_HANDOVER_SEEN : Q_HANDOVER_AGREE,
 	                   .digit = (uint8_t)on,

@@ -217,14 +217,9 @@ static void seen_on(struct turn *t, int digit)
 	}
 	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = (uint8_t)digit, .n = 1);
 	turn_accept(t, "Tourniquet seen on the %s.", own_digit_name(digit));
-	for (int i = 0; i < t->s->n_digits; i++)
-		if (t->s->digits[i].state == DIGIT_ON && !t->s->digits[i].seen_on) {
-			q.digit = t->s->digits[i].number;
-			EMIT(t, .kind = EV_ASKED, .what = q.what, .digit = q.digit, .person = q.person,
-			     .n = q.n);
-			return;
-		}
-	EMIT(t, .kind = EV_ASKED, .what = Q_HANDOVER_AGREE, .person = q.person, .n = q.n);
+	int next = sheet_first_unseen_on(t->s);
+	EMIT(t, .kind = EV_ASKED, .what = next ? Q_HANDOVER_SEEN : Q_HANDOVER_AGREE, .digit = (uint8_t)next,
+	     .person = q.person, .n = q.n);
 }
 
 /* What was entered for one digit is really on one that had a tourniquet before: nothing was on the first, and the time is

@@ -390,8 +390,12 @@ static void card_looked(struct turn *t, enum who_looked who)
 		turn_refuse(t, SAY(WHO_LOOKED_NOT_NOW));
 		return;
 	}
-	if (t->s->who_looked != who)
-		EMIT(t, .kind = EV_WHO_LOOKED, .what = (uint8_t)who);
+	if (t->s->who_looked == who) {
+		close_question(t);
+		turn_accept(t, "Entered once already: looked at the bare digit as well: %s.", words[who]);
+		return;
+	}
+	EMIT(t, .kind = EV_WHO_LOOKED, .what = (uint8_t)who);
 	close_question(t);
 	turn_accept(t, "Looked at the bare digit as well: %s.", words[who]);
 }

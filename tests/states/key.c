@@ -246,7 +246,7 @@ static void put_sheet(struct writer *w, const struct sheet *s)
 	put(w, s->awake | s->suspended << 1 | s->cancelled << 2 | s->signed_out << 3 | s->patient_left << 4);
 	put(w, s->final | s->search_done << 8 | s->search_not_done << 16);
 	put(w, s->points_yes | s->point_no << 8);
-	put(w, w->world ? s->who_looked != 0 : s->who_looked);
+	put(w, s->who_looked);
 	put(w, s->size_mm);
 	for (int p = 0; p < TEAM_PLACES; p++)
 		put_person(w, s->team.at[p]);

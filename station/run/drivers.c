@@ -15,8 +15,23 @@
 #define OLD_S 10             /* a scan that is older than this when it comes was stored somewhere */
 #define FAULT_EVERY_MS 10000 /* a driver that goes mad fills neither the record nor the board */
 
+static int32_t minute_now(void)
+{
+	int64_t now = clock_now().wall_ms;
+	int64_t local = now / 60000 + clock_utc_min(now);
+	return (int32_t)(local % (24 * 60));
+}
+
+/* Kept as a name with values: what the driver says of it in its own words is for the board and the journal. */
+static void record_fault(struct driver_child *dc, const struct say *say)
+{
+	struct event e = {.kind = EV_SCANNER_FAULT, .room = dc->room};
+	said_keep(&e.said, say);
+	core_store(&dc->daemon->core, &e, 1, NULL);
+}
+
 /* A fault is told on the board at once and kept in the record, at most one in ten seconds of each driver. */
-static void tell_fault(struct driver_child *dc, const char *text)
+static void tell_fault(struct driver_child *dc, enum saying what, const char *text)
 {
 	struct daemon *d = dc->daemon;
 	int64_t now = clock_now().boot_ms;
@@ -27,18 +42,34 @@ static void tell_fault(struct driver_child *dc, const char *text)
 		dc->turned_away++;
 		return;
 	}
-	struct event e = {.kind = EV_SCANNER_FAULT, .room = dc->room};
-	snprintf(e.text, sizeof e.text, "scanner %s of %s: %.120s", dc->name,
-	         station_room_name(&d->core.station, dc->room), dc->fault);
-	name_mend(e.text);
-	if (dc->turned_away) {
-		size_t used = strlen(e.text);
-		snprintf(e.text + used, sizeof e.text - used, " (%d more since)", (int)dc->turned_away);
-	}
+	const char *room = station_room_name(&d->core.station, dc->room);
+	if (dc->turned_away)
+		log_line("scanner %s of %s: %s (%d more since)", dc->name, room, dc->fault,
+		         (int)dc->turned_away);
+	else
+		log_line("scanner %s of %s: %s", dc->name, room, dc->fault);
+	record_fault(dc,
+	             SAY(SCANNER_TOLD, .scanner = dc->name, .room = room, .what = what, .time = minute_now(),
+	                 .n = dc->turned_away, .then = dc->turned_away ? SAY_SCANNER_MORE_SINCE : SAY_NONE));
 	dc->fault_ms = now;
 	dc->turned_away = 0;
-	log_line("%s", e.text);
-	core_store(&d->core, &e, 1, NULL);
+}
+
+/* In our own words. */
+static void tell_own_fault(struct driver_child *dc, enum saying what)
+{
+	char text[sizeof dc->fault];
+	say_part(&(struct say){.saying = what, .time = minute_now()}, text, sizeof text);
+	tell_fault(dc, what, text);
+}
+
+/* In the driver's, which has a word for it. */
+static void tell_drivers_fault(struct driver_child *dc, const struct wire_line *w)
+{
+	char name[sizeof "scanner-" + WIRE_WORD_MAX];
+	snprintf(name, sizeof name, "scanner-%s", w->code);
+	int what = saying_from_name(name);
+	tell_fault(dc, what < 0 ? SAY_SCANNER_OTHER : (enum saying)what, w->text);
 }
 
 /* What was told of it is over. What is not known of how it sends is not, before it is learned. */
@@ -53,16 +84,11 @@ static void fault_over(struct driver_child *dc)
 /* Gone with its device: once for each device, whether its program or udev says so first. */
 static void tell_lost(struct driver_child *dc)
 {
-	char at[6], text[200];
 	if (dc->lost)
 		return;
 	dc->lost = 1;
 	dc->fault_ms = 0; /* told whatever was told before */
-	int64_t now = clock_now().wall_ms;
-	clock_text_hm(now, clock_utc_min(now), at);
-	snprintf(text, sizeof text, "lost at %s: plug it in again, use the spare scanner or type the code",
-	         at);
-	tell_fault(dc, text);
+	tell_own_fault(dc, SAY_SCANNER_LOST_AT);
 }
 
 /* --- scans, and bursts of them (rule 17) -------------------------------------------------------- */
@@ -234,11 +260,11 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	struct error e = {0};
 	(void)c;
 	if (!line) {
-		tell_fault(dc, "sent a line that is too long: it was thrown away");
+		tell_own_fault(dc, SAY_SCANNER_LINE_TOO_LONG);
 		return;
 	}
 	if (wire_read_line(line, size, &w, &e) < 0) {
-		tell_fault(dc, "sent a line that is not of our format: it was thrown away");
+		tell_own_fault(dc, SAY_SCANNER_LINE_ODD);
 		return;
 	}
 	switch (w.kind) {
@@ -262,7 +288,7 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 		if (dc->node[0] && strcmp(w.code, "lost") == 0)
 			tell_lost(dc);
 		else
-			tell_fault(dc, w.text);
+			tell_drivers_fault(dc, &w);
 		return;
 	}
 }
@@ -314,9 +340,7 @@ static void on_ended(void *context, struct child *c, int status)
 	if (dc->learning)
 		end_check(dc, status);
 	else if (!dc->lost && !dc->said_why)
-		tell_fault(dc,
-		           "lost: its program ended and is started again; use the spare scanner or type the "
-		           "code");
+		tell_own_fault(dc, SAY_SCANNER_ENDED);
 	board_show(dc->daemon);
 }
 
@@ -446,10 +470,8 @@ int driver_unplaced(struct daemon *d, const struct driver_place *at, const char 
 	d->core.changes++;
 	if (told)
 		return 0;
-	struct event e = {.kind = EV_SCANNER_FAULT, .room = dc->room};
-	snprintf(e.text, sizeof e.text, "scanner %s: %.150s", dc->name, dc->fault);
 	log_line("scanner %s: %s", dc->name, dc->fault);
-	core_store(&d->core, &e, 1, NULL);
+	record_fault(dc, SAY(SCANNER_WITHOUT_ROOM, .scanner = dc->name));
 	return 0;
 }
 

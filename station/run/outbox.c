@@ -227,16 +227,14 @@ static void take_state(struct daemon *d, int32_t slip, enum slip_state state, co
 		            state == SLIP_WAITING || state == SLIP_FAILED ? (why ? why + 2 : text) : "");
 }
 
-/* What the record keeps of it: where it lies, or what the printer's program said, which hears printers. Folders are moved, and
- * no record says where one was. */
-static void state_text(const struct slip *s, enum slip_state state, const char *said,
-                       char out[EVENT_TEXT_MAX])
+/* What the printer's program said, which hears printers, is for the board and the journal. */
+static void log_word(const struct slip *s, const char *said)
 {
-	char name[FILE_NAME_MAX];
+	char words[EVENT_TEXT_MAX];
 	const char *why = strstr(said, ": ");
-	file_name(s->number, s->copy, name);
-	snprintf(out, EVENT_TEXT_MAX, "%.200s", state == SLIP_WRITTEN ? name : why ? why + 2 : said);
-	name_mend(out);
+	snprintf(words, sizeof words, "%.200s", why ? why + 2 : said);
+	name_mend(words);
+	log_line("printing: slip %d, copy %d: %s", (int)s->number, (int)s->copy, words);
 }
 
 static void take_word(struct daemon *d, const struct slip *s, enum slip_state state, int64_t cups,
@@ -249,10 +247,13 @@ static void take_word(struct daemon *d, const struct slip *s, enum slip_state st
 	                  .what = (uint8_t)state,
 	                  .other = s->copy,
 	                  .ref = cups};
-	state_text(s, state, text, e.text);
+	if (state == SLIP_WRITTEN) /* where it lies: not the folder, for folders are moved */
+		file_name(s->number, s->copy, e.text);
 	take_state(d, s->number, state, text);
-	if (s->state != state || s->job != e.ref)
+	if (s->state != state || s->job != e.ref) {
+		log_word(s, text);
 		core_store(&d->core, &e, 1, NULL);
+	}
 	if (state == SLIP_WRITTEN || state == SLIP_DONE || state == SLIP_FAILED)
 		hand_over(d); /* there is room for another */
 	board_show(d);

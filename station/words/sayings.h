@@ -12,6 +12,7 @@
 #define SAYINGS(X, N) \
 	SAYINGS_REFUSALS(X, N) \
 	SAYINGS_PARTS(X, N) \
+	SAYINGS_SCANNERS(X, N) \
 	SAYINGS_NAMES(X, N) \
 	SAYINGS_QUESTIONS(X, N) \
 	SAYINGS_DEBTS(X, N) \
@@ -332,6 +333,34 @@
 	X(SLIP_NOT_PRINTED, "slip-not-printed", \
 	  "Slip {slip}, copy {copy}, was not printed yet: a typed or copied code proves no paper. Wait " \
 	  "for it.")
+
+/* What is wrong with a scanner. A driver's word for a fault (base/wire.h) is the name of a saying here behind "scanner-";
+ * of any other word the driver's own text stands on the board and in the journal. */
+#define SAYINGS_SCANNERS(X, N) \
+	X(SCANNER_TOLD, "scanner-told", "Scanner {scanner} of {room}: {what} {then}") \
+	X(SCANNER_WITHOUT_ROOM, "scanner-without-room", \
+	  "Scanner {scanner} has no one room of this station: see scanners.ini and station.ini") \
+	N(SCANNER_MORE_SINCE, "scanner-more-since", "({n} fault more since)", "({n} faults more since)") \
+	X(SCANNER_LOST_AT, "scanner-lost-at", \
+	  "lost at {time}: plug it in again, use the spare scanner or type the code") \
+	X(SCANNER_ENDED, "scanner-ended", \
+	  "lost: its program ended and is started again; use the spare scanner or type the code") \
+	X(SCANNER_LINE_TOO_LONG, "scanner-line-too-long", \
+	  "sent a line that is too long: it was thrown away") \
+	X(SCANNER_LINE_ODD, "scanner-line-odd", \
+	  "sent a line that is not of our format: it was thrown away") \
+	X(SCANNER_LOST, "scanner-lost", "lost") \
+	X(SCANNER_OPEN, "scanner-open", "cannot be opened") \
+	X(SCANNER_SANDBOX, "scanner-sandbox", "its program cannot be confined") \
+	X(SCANNER_UNCERTAIN, "scanner-uncertain", \
+	  "how it sends is not known: scan the scanner-check sheet, or type the code") \
+	X(SCANNER_LEARNED, "scanner-learned", "how it sends is known") \
+	X(SCANNER_PARTIAL, "scanner-partial", "a part of a code was thrown away: scan it again") \
+	X(SCANNER_DROPPED, "scanner-dropped", "keys were lost, and a code with them: scan it again") \
+	X(SCANNER_GARBLED, "scanner-garbled", "a code came garbled: scan it again") \
+	X(SCANNER_TOO_LONG, "scanner-too-long", "a code was too long") \
+	X(SCANNER_UNREADABLE, "scanner-unreadable", "a picture cannot be read") \
+	X(SCANNER_OTHER, "scanner-other", "a fault that the journal names")
 
 /* Parts of the above. */
 #define SAYINGS_PARTS(X, N) \

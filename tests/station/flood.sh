@@ -154,7 +154,7 @@ fi
 bt audit verify | grep -q 'numbered without a gap' || fail 'no copy can be had after one was left'
 soon 'a copy that nobody waits for goes' '[ -z "$(ls "$data/copies" 2>/dev/null)" ]'
 stop
-faults=$(sqlite3 "$data/record.db" "SELECT count(*) FROM event WHERE kind='scanner-fault' AND payload LIKE '%scanner mad%'")
+faults=$(sqlite3 "$data/record.db" "SELECT count(*) FROM event WHERE kind='scanner-fault' AND payload LIKE '%\"scanner\":\"mad\"%'")
 [ "$faults" -ge 1 ] && [ "$faults" -le 10 ] || fail "$faults faults of one scanner in the record"
 echo "ok its faults are in the record, $faults of thousands"
 bt audit verify | grep -q 'numbered without a gap' || fail 'the record does not hold'

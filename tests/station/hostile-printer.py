@@ -211,14 +211,16 @@ def run(bin, name):
         pid, end, slowest, found = station.child("bandtally-print")[0], time.monotonic() + 60, 0, False
         while not found and time.monotonic() < end:
             began = time.monotonic()
-            said = [e["text"] for e in station.record() if e["kind"] == "slip-state"]
+            states = [e for e in station.record() if e["kind"] == "slip-state"]
             slowest = max(slowest, time.monotonic() - began)
+            said = [line for line in station.said().splitlines() if "printing: slip " in line]
             found = any(words in s for s in said) and len(printer.asked) >= sum(times)
             time.sleep(0.2)
         now, memory = station.child("bandtally-print")
         assert "bandtally-print ended" not in station.said() and now == pid, "its program ended: " + station.said()
         assert memory < MEMORY_MAX_KB, f"its program took {memory} kB"
         assert found, f"not said: '{words}' but {said}"
+        assert all("text" not in e for e in states), "a printer's words are in the record"
         assert slowest < 5, f"an answer took {slowest:.1f} s"
         station.must_be_sound()
         return ""

@@ -14,10 +14,10 @@ static void join(struct turn *t, int32_t number, enum team_place place)
 {
 	struct event e = {.kind = EV_JOINED, .person = number, .what = (uint8_t)place};
 	snprintf(e.text, sizeof e.text, "%s", name_of(t, number));
-	emit(t, &e);
+	turn_emit(t, &e);
 	if (debts_has(&t->s->debts, DEBT_TEAM) && t->s->team.at[PLACE_FIELD] &&
 	    (t->s->single || t->s->team.at[PLACE_CIRCULATING]))
-		pay(t, DEBT_TEAM, 0, 0, PAID_BADGED);
+		turn_pay(t, DEBT_TEAM, 0, 0, PAID_BADGED);
 	turn_accept(t, "%s: %s.", name_of(t, number), place_words(place));
 }
 
@@ -32,14 +32,14 @@ static void state_single_count(struct turn *t, enum debt_kind kind)
 	             : which == 2 ? COUNT_HANDOVER
 	                          : COUNT_INITIAL,
 	     .person = who, .n = who);
-	pay(t, kind, 0, 0, which ? PAID_BY_OPERATOR : PAID_BY_OPERATOR_LATE);
+	turn_pay(t, kind, 0, 0, which ? PAID_BY_OPERATOR : PAID_BY_OPERATOR_LATE);
 	turn_accept(t, "%s counted: %s, single-person count.", name_of(t, who), words[which]);
 }
 
 /* Its last line was answered in another way than by the operator's scan. */
 static void state_final_aloud(struct turn *t, int32_t badge)
 {
-	state_final(t);
+	final_state_alone(t);
 	if (t->s->final == FINAL_AGREED)
 		turn_accept(t, "%s counted: the final count, single-person count.", name_of(t, badge));
 	else
@@ -56,7 +56,7 @@ static void acknowledge(struct turn *t, int32_t badge, int digit)
 static void surgeon_answers(struct turn *t, int32_t badge, const struct debt *d)
 {
 	int decides = d->kind == DEBT_SURGEON;
-	pay(t, (enum debt_kind)d->kind, d->item, d->digit, decides ? PAID_DECIDED : PAID_ANSWERED);
+	turn_pay(t, (enum debt_kind)d->kind, d->item, d->digit, decides ? PAID_DECIDED : PAID_ANSWERED);
 	if (decides)
 		turn_accept(
 		    t,
@@ -78,10 +78,10 @@ static void pay_first(struct turn *t, int32_t badge, const struct debt *owed)
 		surgeon_answers(t, badge, &d);
 		return;
 	case DEBT_LISTING:
-		named_aloud(t);
+		listing_named_aloud(t);
 		return;
 	case DEBT_NAME:
-		pay(t, DEBT_NAME, 0, 0, PAID_NAME_WRITTEN);
+		turn_pay(t, DEBT_NAME, 0, 0, PAID_NAME_WRITTEN);
 		turn_accept(t, "Visitor's name written, says %s.", name_of(t, badge));
 		return;
 	case DEBT_EXPIRY_READ:
@@ -93,7 +93,7 @@ static void pay_first(struct turn *t, int32_t badge, const struct debt *owed)
 		if (t->s->single)
 			state_single_count(t, (enum debt_kind)d.kind);
 		else
-			agree(t, badge);
+			count_agree(t, badge);
 		return;
 	case DEBT_NONE:
 	case DEBT_TEAM:
@@ -117,17 +117,17 @@ static void known_badge(struct turn *t, int32_t badge, enum team_place place)
 	else if (w.kind == WANT_DEBT && debt_payer(t->s, (enum debt_kind)w.debt.kind) == place)
 		pay_first(t, badge, &w.debt);
 	else if (w.kind == WANT_SIGN_OUT && place == signs)
-		sign_out(t, badge);
+		sign_out_begin(t, badge);
 	else if (w.kind == WANT_FINAL_AGREED && t->s->single)
 		state_final_aloud(t, badge);
 	else if (((w.kind == WANT_COUNT_IN && !t->s->single) || w.kind == WANT_FINAL_AGREED) &&
 	         place == records)
-		agree(t, badge);
+		count_agree(t, badge);
 	else if (place == PLACE_FIELD && !t->s->single &&
 	         (w.kind == WANT_COUNT_IN || w.kind == WANT_FINAL_AGREED))
 		turn_refuse(t, SAY(FIELD_RECORDS_NO_COUNT, .person = name_of(t, badge)));
 	else if (place == signs)
-		sign_out(t, badge); /* refused, with what is still owed */
+		sign_out_begin(t, badge); /* refused, with what is still owed */
 	else
 		turn_refuse(t, SAY(NOTHING_ASKED_OF, .person = name_of(t, badge)));
 }
@@ -159,7 +159,7 @@ static void place_badge(struct turn *t, const struct person *p, enum team_place 
 	}
 	join(t, p->number, place);
 	if (t->s->single)
-		state_final(t);
+		final_state_alone(t);
 }
 
 static void new_badge(struct turn *t, const struct person *p)
@@ -187,9 +187,9 @@ static void new_badge(struct turn *t, const struct person *p)
 
 /* --- visitors ----------------------------------------------------------------------------------- */
 
-void visitor_joins(struct turn *t, int32_t visitor, enum team_place place)
+void visitor_join(struct turn *t, int32_t visitor, enum team_place place)
 {
-	close_question(t);
+	turn_close_question(t);
 	join(t, visitor, place);
 }
 
@@ -201,8 +201,8 @@ void visitor_is(struct turn *t, int yes)
 		turn_refuse(t, SAY(IS_THE_SURGEON, .person = name_of(t, t->s->team.at[PLACE_SURGEON])));
 		return;
 	}
-	ask(t, (struct asked){.what = Q_VISITOR, .person = visitor, .n = yes ? PLACE_SURGEON : 0}, "%s%s.",
-	    name_of(t, visitor), yes ? ", operating surgeon" : "");
+	turn_ask(t, (struct asked){.what = Q_VISITOR, .person = visitor, .n = yes ? PLACE_SURGEON : 0},
+	         "%s%s.", name_of(t, visitor), yes ? ", operating surgeon" : "");
 }
 
 /* The circulating badge vouches; one who circulates and has not badged in does so with it. */
@@ -221,13 +221,13 @@ static void vouch(struct turn *t, const struct person *p, enum team_place place)
 		turn_refuse(t, SAY(CIRCULATING_VOUCHES));
 		return;
 	}
-	visitor_joins(t, q.person,
-	              q.n == PLACE_SURGEON         ? PLACE_SURGEON
-	              : t->s->team.at[PLACE_FIELD] ? PLACE_VISITOR
-	                                           : PLACE_FIELD);
+	visitor_join(t, q.person,
+	             q.n == PLACE_SURGEON         ? PLACE_SURGEON
+	             : t->s->team.at[PLACE_FIELD] ? PLACE_VISITOR
+	                                          : PLACE_FIELD);
 }
 
-void on_visitor(struct turn *t, int32_t visitor, enum team_place place)
+void badge_take_visitor(struct turn *t, int32_t visitor, enum team_place place)
 {
 	const struct person *p = staff_find(&t->station->staff, visitor);
 	if (!badge_answers(t, p, place))
@@ -246,12 +246,12 @@ static int handover_of_absent(struct turn *t, const struct person *p)
 	enum team_place place = p->kind == STAFF_SURGEON && !t->s->single ? PLACE_SURGEON : PLACE_FIELD;
 	int two = !t->s->single && place == PLACE_FIELD;
 	if (!team->at[place] || (two && !team->at[PLACE_CIRCULATING])) {
-		close_question(t); /* there is a place that nobody has to hand over */
+		turn_close_question(t); /* there is a place that nobody has to hand over */
 		return 0;
 	}
 	if (two)
-		ask(t, (struct asked){.what = Q_HANDOVER_STAYS, .person = p->number}, "%s takes over.",
-		    p->name);
+		turn_ask(t, (struct asked){.what = Q_HANDOVER_STAYS, .person = p->number}, "%s takes over.",
+		         p->name);
 	else
 		take_over(t, p, team->at[place], 1);
 	return 1;
@@ -277,8 +277,8 @@ static int handover_out(struct turn *t, const struct person *p, enum team_place 
 		turn_refuse(t, SAY(NO_PLACE_TO_HAND_OVER, .person = name_of(t, badge)));
 		return 1;
 	}
-	ask(t, (struct asked){.what = Q_HANDOVER_IN, .person = badge}, "%s hands over (%s).",
-	    name_of(t, badge), place_words(place));
+	turn_ask(t, (struct asked){.what = Q_HANDOVER_IN, .person = badge}, "%s hands over (%s).",
+	         name_of(t, badge), place_words(place));
 	return 1;
 }
 
@@ -298,7 +298,7 @@ static int may_take(struct turn *t, const struct person *p, enum team_place plac
 		turn_refuse(t, SAY(CANNOT_TAKE_PLACE, .person = p->name, .place = place_saying(place)));
 	else
 		turn_refuse(t, SAY(HANDOVER_UNREGISTERED, .person = p->name));
-	close_question(t); /* nobody who may has to be here: then there is no handover */
+	turn_close_question(t); /* nobody who may has to be here: then there is no handover */
 	return 0;
 }
 
@@ -319,19 +319,19 @@ static void take_over(struct turn *t, const struct person *p, int32_t out, int u
 	EMIT(t, .kind = EV_LEFT, .person = out, .what = (uint8_t)taken, .n = unscanned);
 	join(t, badge, taken);
 	if (taken == PLACE_SURGEON) {
-		close_question(t);
+		turn_close_question(t);
 		turn_accept(t, "%s takes over from %s as %s.", p->name, name_of(t, out), place_words(taken));
 		return;
 	}
 	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_HANDOVER);
-	owe(t, DEBT_HANDOVER, 0, 0);
+	turn_owe(t, DEBT_HANDOVER, 0, 0);
 	int on = sheet_first_unseen_on(t->s);
-	ask(t,
-	    (struct asked){.what = on ? Q_HANDOVER_SEEN : Q_HANDOVER_AGREE,
-	                   .digit = (uint8_t)on,
-	                   .person = out,
-	                   .n = badge},
-	    "%s takes over from %s, %s.", p->name, name_of(t, out), place_words(taken));
+	turn_ask(t,
+	         (struct asked){.what = on ? Q_HANDOVER_SEEN : Q_HANDOVER_AGREE,
+	                        .digit = (uint8_t)on,
+	                        .person = out,
+	                        .n = badge},
+	         "%s takes over from %s, %s.", p->name, name_of(t, out), place_words(taken));
 }
 
 /* Not the badge that is asked for: whose it is, and how this one takes that place. */
@@ -359,7 +359,7 @@ void handover_agree(struct turn *t, int32_t badge)
 		return;
 	}
 	if (t->s->single) {
-		close_question(t);
+		turn_close_question(t);
 		state_single_count(t, DEBT_HANDOVER);
 		return;
 	}
@@ -368,8 +368,8 @@ void handover_agree(struct turn *t, int32_t badge)
 		return;
 	}
 	EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_HANDOVER, .person = field, .other = badge, .n = badge);
-	pay(t, DEBT_HANDOVER, 0, 0, PAID_AGREED);
-	close_question(t);
+	turn_pay(t, DEBT_HANDOVER, 0, 0, PAID_AGREED);
+	turn_close_question(t);
 	turn_accept(t, "Handover count agreed aloud by %s and %s, recorded by %s.", name_of(t, field),
 	            name_of(t, badge), name_of(t, badge));
 }
@@ -392,8 +392,8 @@ static void surgeon_ends(struct turn *t, const struct person *p, enum team_place
 	}
 	if (!place)
 		join(t, p->number, nobody ? PLACE_FIELD : PLACE_SURGEON);
-	ask(t, (struct asked){.what = Q_INCIDENT, .person = p->number},
-	    "%s decides to end this case unresolved.", p->name);
+	turn_ask(t, (struct asked){.what = Q_INCIDENT, .person = p->number},
+	         "%s decides to end this case unresolved.", p->name);
 }
 
 /* Questions that a badge answers. 1 where it did. */
@@ -418,7 +418,7 @@ int badge_answers(struct turn *t, const struct person *p, enum team_place place)
 		return 1;
 	case Q_FIELD_TOO:
 		if (place == PLACE_FIELD)
-			agree(t, p->number);
+			count_agree(t, p->number);
 		else
 			turn_refuse(t, SAY(BOTH_BADGES_NEEDED));
 		return 1;
@@ -436,7 +436,7 @@ int badge_answers(struct turn *t, const struct person *p, enum team_place place)
 	}
 }
 
-void on_badge(struct turn *t)
+void badge_take(struct turn *t)
 {
 	const struct person *p = staff_find(&t->station->staff, t->in->number);
 	const struct room *room = station_room(t->station, t->in->room);
@@ -445,18 +445,18 @@ void on_badge(struct turn *t)
 		                 : SAY(BADGE_UNKNOWN, .badge = t->in->number));
 		return;
 	}
-	if (!has_case(t) && room && room->single && !p->registered) {
+	if (!turn_has_case(t) && room && room->single && !p->registered) {
 		turn_refuse(t, SAY(NOT_REGISTERED_OPERATOR, .person = p->name));
 		return;
 	}
-	if (!has_case(t) && room && room->single) {
-		open_case(t, "");
+	if (!turn_has_case(t) && room && room->single) {
+		turn_open_case(t, "");
 		join(t, p->number, PLACE_FIELD);
 		turn_accept(t, "Case %d opened in %s. %s works alone: single-person count.",
 		            (int)t->s->case_no, room->name, p->name);
 		return;
 	}
-	if (!has_case(t)) {
+	if (!turn_has_case(t)) {
 		turn_refuse(t, SAY(NO_CASE_NEW_FIRST, .room = station_room_name(t->station, t->in->room)));
 		return;
 	}

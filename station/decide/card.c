@@ -7,12 +7,12 @@
 
 static void card_new_case(struct turn *t)
 {
-	if (has_case(t)) {
+	if (turn_has_case(t)) {
 		turn_refuse(t, SAY(CASE_IS_OPEN, .case_no = t->s->case_no,
 		                   .room = station_room_name(t->station, t->in->room)));
 		return;
 	}
-	open_case(t, "");
+	turn_open_case(t, "");
 	turn_accept(t, "Case %d opened in %s.", (int)t->s->case_no,
 	            station_room_name(t->station, t->in->room));
 }
@@ -38,21 +38,21 @@ static void card_off(struct turn *t)
 	else if (!on)
 		refuse_off(t);
 	else if (t->s->asked.what == Q_OFF)
-		take_off(t, t->s->asked.digit);
+		digit_take_off(t, t->s->asked.digit);
 	else if (on == 1 && sheet_digits_had(t->s) <= 1)
-		take_off(t, sheet_first_digit_on(t->s));
+		digit_take_off(t, sheet_first_digit_on(t->s));
 	else
-		ask(t, (struct asked){.what = Q_WHICH_OFF},
-		    "More than one digit had a tourniquet in this case.");
+		turn_ask(t, (struct asked){.what = Q_WHICH_OFF},
+		         "More than one digit had a tourniquet in this case.");
 }
 
 static void card_add(struct turn *t)
 {
 	if (t->s->asked.what == Q_OFF) { /* ADD instead of OFF: a second tourniquet on that digit */
-		second_on(t, t->s->asked.digit);
+		digit_second_on(t, t->s->asked.digit);
 		return;
 	}
-	ask(t, (struct asked){.what = Q_ADD}, "Adding.");
+	turn_ask(t, (struct asked){.what = Q_ADD}, "Adding.");
 }
 
 /* The tourniquet that is on, or will go on, without being in the catalogue. */
@@ -64,8 +64,8 @@ static void card_unlisted(struct turn *t)
 		turn_refuse(t, SAY(LISTED_AS_UNLISTED, .digit = it->digit));
 		return;
 	}
-	add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED);
-	close_question(t);
+	item_add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED);
+	turn_close_question(t);
 	turn_accept(
 	    t, "Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.");
 }
@@ -77,8 +77,8 @@ static void card_unreadable(struct turn *t)
 		return;
 	}
 	int before = t->s->initial_agreed;
-	add_unlisted(t, ROLE_FORCEPS, SAY_FORCEPS_UNREADABLE);
-	close_question(t);
+	item_add_unlisted(t, ROLE_FORCEPS, SAY_FORCEPS_UNREADABLE);
+	turn_close_question(t);
 	turn_accept(
 	    t, before ? "Added: 1 further artery forceps, mark unreadable. If it is counted in already: UNDO."
 	              : "Counted in: 1 artery forceps, mark unreadable. At the end it is shown.");
@@ -182,8 +182,8 @@ static void undo_asks(struct turn *t, const struct step *step)
 	if (t->s->asked.what == Q_IS_ON)
 		turn_refuse(t, SAY(UNDO_STOPS_NO_CLOCK, .digit = t->s->asked.digit));
 	else
-		ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)last_timed(t->s)},
-		    "The clock of the %s runs on: UNDO does not stop it.", own_digit_name(step->digit));
+		turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)last_timed(t->s)},
+		         "The clock of the %s runs on: UNDO does not stop it.", own_digit_name(step->digit));
 }
 
 static void card_undo(struct turn *t)
@@ -217,18 +217,18 @@ static void card_undo(struct turn *t)
 static void card_misread(struct turn *t)
 {
 	int digit = last_timed(t->s);
-	ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit},
-	    digit ? "Misread: the %s, or a pack." : "Misread%s.", digit ? own_digit_name(digit) : "");
+	turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit},
+	         digit ? "Misread: the %s, or a pack." : "Misread%s.", digit ? own_digit_name(digit) : "");
 }
 
 static void card_suspend(struct turn *t)
 {
 	char on[80];
 	int suspended = station_suspended_in(t->station, t->in->room);
-	if (has_case(t)) {
+	if (turn_has_case(t)) {
 		EMIT(t, .kind = EV_SUSPENDED);
 		turn_accept(t, "Case %d is suspended.%s Clocks and reminders go on.", (int)t->s->case_no,
-		            on_words(t, on));
+		            sheet_on_words(t, on));
 	} else if (suspended >= 0) {
 		*t->s = t->station->sheets[suspended];
 		EMIT(t, .kind = EV_RESUMED);
@@ -243,7 +243,7 @@ void search_answered(struct turn *t, int done)
 	int step = t->s->search_done + 1;
 	struct event e = {.kind = EV_SEARCH_STEP, .n = step, .what = (uint8_t)(done ? 1 : 2)};
 	snprintf(e.text, sizeof e.text, "%s", t->station->policy.search[step - 1]);
-	emit(t, &e);
+	turn_emit(t, &e);
 	turn_accept(t, "Search step %d %s: %s.%s", step, done ? "done" : "NOT done", e.text,
 	            done ? "" : " Type why, or write it on the slip.");
 }
@@ -275,7 +275,7 @@ static void card_end_unresolved(struct turn *t)
 	else if (t->s->search_done < t->station->policy.n_search)
 		turn_refuse(t, SAY(SEARCH_STEP_OPEN, .step = t->station->policy.search[t->s->search_done]));
 	else
-		ask(t, (struct asked){.what = Q_SURGEON_ENDS}, "Each step of the search is answered.");
+		turn_ask(t, (struct asked){.what = Q_SURGEON_ENDS}, "Each step of the search is answered.");
 }
 
 /* The one that was cut: one that is still asked for before one that was accounted for, the latest first. */
@@ -314,11 +314,11 @@ static void card_interrupted(struct turn *t)
 {
 	if (t->s->asked.what == Q_POINT) {
 		int32_t badge = t->s->asked.person;
-		close_question(t);
+		turn_close_question(t);
 		if (badge)
-			sign_out(t, badge);
+			sign_out_begin(t, badge);
 		else
-			ask_points(t);
+			sign_out_ask_points(t);
 		return;
 	}
 	if (t->s->final != FINAL_ASKING) {
@@ -336,7 +336,7 @@ static void card_interrupted(struct turn *t)
 		return;
 	}
 	if (t->s->asked.what == Q_FIELD_TOO)
-		close_question(t);
+		turn_close_question(t);
 	EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)item);
 	turn_accept(t, "Interrupted: %s is counted again.", t->s->items[item - 1].thing.name);
 }
@@ -348,16 +348,16 @@ static int is_missing(const struct item *it)
 
 /* Which of the missing items was found? They are asked for one by one, beginning behind number `after`; behind the
  * last it may be one of another case. */
-void ask_found(struct turn *t, int after)
+void search_ask_found(struct turn *t, int after)
 {
 	for (int i = after + 1; i <= t->s->n_items; i++)
 		if (is_missing(&t->s->items[i - 1])) {
-			ask(t, (struct asked){.what = Q_FOUND, .item = (uint8_t)i}, "Found.");
+			turn_ask(t, (struct asked){.what = Q_FOUND, .item = (uint8_t)i}, "Found.");
 			return;
 		}
-	ask(t, (struct asked){.what = Q_FOUND}, "%s",
-	    after ? "None of what is missing in this case."
-	          : "Nothing is missing in this case. It may be of an earlier one.");
+	turn_ask(t, (struct asked){.what = Q_FOUND}, "%s",
+	         after ? "None of what is missing in this case."
+	               : "Nothing is missing in this case. It may be of an earlier one.");
 }
 
 static void card_found(struct turn *t)
@@ -365,7 +365,7 @@ static void card_found(struct turn *t)
 	if (!t->s->discrepancy && t->s->final == FINAL_ASKING && !sheet_missing(t->s))
 		turn_refuse(t, SAY(FOUND_WHILE_COUNTING));
 	else
-		ask_found(t, 0);
+		search_ask_found(t, 0);
 }
 
 static void card_without_full_sight(struct turn *t)
@@ -379,8 +379,8 @@ static void card_without_full_sight(struct turn *t)
 	}
 	struct asked q = t->s->asked;
 	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = q.digit, .n = 0);
-	ask(t, (struct asked){.what = Q_HANDOVER_AGREE, .person = q.person, .n = q.n},
-	    "Handover without full sight of the %s. The slip says so.", own_digit_name(q.digit));
+	turn_ask(t, (struct asked){.what = Q_HANDOVER_AGREE, .person = q.person, .n = q.n},
+	         "Handover without full sight of the %s. The slip says so.", own_digit_name(q.digit));
 }
 
 static void card_looked(struct turn *t, enum who_looked who)
@@ -391,19 +391,20 @@ static void card_looked(struct turn *t, enum who_looked who)
 		return;
 	}
 	if (t->s->who_looked == who) {
-		close_question(t);
+		turn_close_question(t);
 		turn_accept(t, "Entered once already: looked at the bare digit as well: %s.", words[who]);
 		return;
 	}
 	EMIT(t, .kind = EV_WHO_LOOKED, .what = (uint8_t)who);
-	close_question(t);
+	turn_close_question(t);
 	turn_accept(t, "Looked at the bare digit as well: %s.", words[who]);
 }
 
 static void card_cancel(struct turn *t)
 {
 	char open[OPEN_WORDS_MAX];
-	ask(t, (struct asked){.what = Q_CANCEL}, "Case %d.%s", (int)t->s->case_no, open_words(t, open));
+	turn_ask(t, (struct asked){.what = Q_CANCEL}, "Case %d.%s", (int)t->s->case_no,
+	         sheet_open_words(t, open));
 }
 
 static void card_awake(struct turn *t)
@@ -431,18 +432,18 @@ static void card_visitor(struct turn *t, int32_t visitor)
 	int watches =
 	    place == PLACE_VISITOR && !t->s->team.at[PLACE_SURGEON]; /* and may yet be the surgeon */
 	if (place && !watches) {
-		on_visitor(t, visitor, place);
+		badge_take_visitor(t, visitor, place);
 		return;
 	}
 	if (t->s->single) {
 		if (t->s->team.at[PLACE_FIELD])
 			turn_refuse(t, SAY(OPERATORS_BADGE_ONLY));
 		else
-			visitor_joins(t, visitor, PLACE_FIELD);
+			visitor_join(t, visitor, PLACE_FIELD);
 		return;
 	}
-	ask(t, (struct asked){.what = Q_VISITOR_IS_SURGEON, .person = visitor}, "%s.",
-	    staff_name(&t->station->staff, visitor));
+	turn_ask(t, (struct asked){.what = Q_VISITOR_IS_SURGEON, .person = visitor}, "%s.",
+	         staff_name(&t->station->staff, visitor));
 }
 
 /* Cards that need no case. 1 where the card was one. */
@@ -461,11 +462,11 @@ static int card_of_room(struct turn *t)
 		return 1;
 	case CARD_YES:
 	case CARD_NO:
-		return !has_case(t) && idle_answer(t, t->in->card == CARD_YES);
+		return !turn_has_case(t) && idle_answer(t, t->in->card == CARD_YES);
 	case CARD_FOUND:
-		if (has_case(t))
+		if (turn_has_case(t))
 			return 0;
-		ask(t, (struct asked){.what = Q_FOUND}, "Found after the end of a case.");
+		turn_ask(t, (struct asked){.what = Q_FOUND}, "Found after the end of a case.");
 		return 1;
 	default:
 		return 0;
@@ -479,7 +480,7 @@ static void shout(char *words)
 }
 
 /* " A TOURNIQUET IS ON THE LEFT THUMB.", or "". */
-const char *on_words(const struct turn *t, char out[80])
+const char *sheet_on_words(const struct turn *t, char out[80])
 {
 	int on = sheet_first_digit_on(t->s);
 	const struct digit *d = sheet_digit_const(t->s, on);
@@ -493,10 +494,10 @@ const char *on_words(const struct turn *t, char out[80])
 }
 
 /* What is not as it must be before the patient goes: " FORCEPS NOT ACCOUNTED FOR. LEFT THUMB NOT SEEN BARE.", or "". */
-const char *open_words(const struct turn *t, char out[OPEN_WORDS_MAX])
+const char *sheet_open_words(const struct turn *t, char out[OPEN_WORDS_MAX])
 {
 	char on[80];
-	size_t used = (size_t)snprintf(out, OPEN_WORDS_MAX, "%s", on_words(t, on));
+	size_t used = (size_t)snprintf(out, OPEN_WORDS_MAX, "%s", sheet_on_words(t, on));
 	for (int i = 0; i < t->s->n_items && used < OPEN_WORDS_MAX - 160; i++)
 		if (item_open(&t->s->items[i]) && t->s->items[i].place != ITEM_ON)
 			used += (size_t)snprintf(out + used, OPEN_WORDS_MAX - used, " %s NOT ACCOUNTED FOR.",
@@ -550,22 +551,22 @@ static void card_in_case(struct turn *t)
 		card_add(t);
 		return;
 	case CARD_RETURNED_UNOPENED:
-		ask(t, (struct asked){.what = Q_RETURNED}, "Returned unopened.");
+		turn_ask(t, (struct asked){.what = Q_RETURNED}, "Returned unopened.");
 		return;
 	case CARD_UNLISTED_TOURNIQUET:
 		card_unlisted(t);
 		return;
 	case CARD_NO_CODE:
-		ask(t, (struct asked){.what = Q_NO_CODE}, "An item without a code.");
+		turn_ask(t, (struct asked){.what = Q_NO_CODE}, "An item without a code.");
 		return;
 	case CARD_MARK_UNREADABLE:
 		card_unreadable(t);
 		return;
 	case CARD_DROPPED:
-		ask(t, (struct asked){.what = Q_DROPPED}, "Dropped.");
+		turn_ask(t, (struct asked){.what = Q_DROPPED}, "Dropped.");
 		return;
 	case CARD_WRONG_NUMBER_IN_PACK:
-		ask(t, (struct asked){.what = Q_ISOLATE}, "Wrong number in the pack.");
+		turn_ask(t, (struct asked){.what = Q_ISOLATE}, "Wrong number in the pack.");
 		return;
 	case CARD_FORCEPS_MOVED:
 		card_forceps_moved(t);
@@ -574,7 +575,7 @@ static void card_in_case(struct turn *t)
 		final_begin(t);
 		return;
 	case CARD_HANDOVER:
-		ask(t, (struct asked){.what = Q_HANDOVER_OUT}, "Handover.");
+		turn_ask(t, (struct asked){.what = Q_HANDOVER_OUT}, "Handover.");
 		return;
 	case CARD_WITHOUT_FULL_SIGHT:
 		card_without_full_sight(t);
@@ -638,7 +639,7 @@ static void card_in_case(struct turn *t)
 		card_end_unresolved(t);
 		return;
 	case CARD_PATIENT_LEAVES:
-		ask(t, (struct asked){.what = Q_LEAVES}, "Patient leaves.%s", open_words(t, open));
+		turn_ask(t, (struct asked){.what = Q_LEAVES}, "Patient leaves.%s", sheet_open_words(t, open));
 		return;
 	case CARD_YES:
 	case CARD_NO:
@@ -651,9 +652,9 @@ static void card_in_case(struct turn *t)
 		else if (card == CARD_PIECES_MISSING && t->s->final == FINAL_AGREED)
 			final_contradicted(t);
 		else if (card == CARD_NO && sheet_wants(t->station, t->s).kind == WANT_LOOK)
-			ask_is_on(t, sheet_next_look(t->s), "");
+			digit_ask_is_on(t, sheet_next_look(t->s), "");
 		else if (card == CARD_NO && t->station->policy.n_points && ready_to_sign_out(t->s))
-			ask_points(t);
+			sign_out_ask_points(t);
 		else
 			refuse_answer(t, card);
 		return;
@@ -725,11 +726,11 @@ static void card_without_case(struct turn *t)
 		turn_refuse(t, SAY(NO_CASE_TO_ACT_ON, .room = room, .card = t->in->card));
 }
 
-void on_card(struct turn *t)
+void card_take(struct turn *t)
 {
 	if (answers_stored(t) || card_of_room(t))
 		return;
-	if (!has_case(t)) {
+	if (!turn_has_case(t)) {
 		card_without_case(t);
 		return;
 	}

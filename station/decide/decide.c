@@ -8,13 +8,13 @@
 static void on_case_label(struct turn *t)
 {
 	char label[16];
-	if (has_case(t)) {
+	if (turn_has_case(t)) {
 		turn_refuse(t, SAY(CASE_IS_OPEN, .case_no = t->s->case_no,
 		                   .room = station_room_name(t->station, t->in->room)));
 		return;
 	}
 	snprintf(label, sizeof label, "%07d", (int)t->in->number);
-	open_case(t, label);
+	turn_open_case(t, label);
 	turn_accept(t, "Case %d opened in %s, label %s.", (int)t->s->case_no,
 	            station_room_name(t->station, t->in->room), label);
 }
@@ -26,16 +26,16 @@ static enum question idle_question(const struct turn *t)
 }
 
 /* What is asked in this room, with or without a case. */
-enum question asked_here(const struct turn *t)
+enum question turn_asked(const struct turn *t)
 {
-	return has_case(t) ? (enum question)t->s->asked.what : idle_question(t);
+	return turn_has_case(t) ? (enum question)t->s->asked.what : idle_question(t);
 }
 
 /* FOUND, then the slip of the case that it comes from: for an item that bears no number (rule 21). */
 static int found_by_slip(struct turn *t)
 {
 	int32_t case_no = t->in->slip_case;
-	if (asked_here(t) != Q_FOUND || (has_case(t) && t->s->asked.item) || !case_no)
+	if (turn_asked(t) != Q_FOUND || (turn_has_case(t) && t->s->asked.item) || !case_no)
 		return 0;
 	if (station_sheet_of_case(t->station, case_no) >= 0) {
 		turn_refuse(t, SAY(CASE_STILL_OPEN, .case_no = case_no));
@@ -46,7 +46,7 @@ static int found_by_slip(struct turn *t)
 	struct thing what = {.called = SAY_ITEM_NO_NUMBER};
 	if (extra)
 		what = sheet_item_const(t->s, extra)->thing;
-	found_after(t, case_no, &what);
+	turn_found_after(t, case_no, &what);
 	if (extra) { /* it is settled by that: it is none of this case */
 		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)extra);
 		final_progress(t);
@@ -73,7 +73,7 @@ static void slip_seen(struct turn *t, const struct slip *slip, const struct pape
 }
 
 /* What nobody knows is not 'not used' (rules 4 and 5). */
-void refuse_unasked(struct turn *t)
+void turn_refuse_unasked(struct turn *t)
 {
 	turn_refuse(t, SAY(RECORD_NOT_ASKED));
 }
@@ -114,7 +114,7 @@ static void refuse_second(struct turn *t)
 
 static void seen_elsewhere(struct turn *t, const struct slip *slip)
 {
-	if (has_case(t)) {
+	if (turn_has_case(t)) {
 		turn_refuse(t, SAY(SLIP_OF_OTHER_ROOM, .slip = slip->number, .case_no = slip->case_no,
 		                   .room = station_room_name(t->station, slip->room)));
 		return;
@@ -126,14 +126,14 @@ static void seen_elsewhere(struct turn *t, const struct slip *slip)
 }
 
 /* The paper proves itself: its own code was read back, so it exists (DESIGN section 8). */
-void on_slip(struct turn *t)
+void slip_take(struct turn *t)
 {
 	const struct slip *slip = &t->in->slip;
 	const struct paper *paper = &t->in->paper;
 	if (t->in->unanswered)
 		turn_refuse(t, SAY(SLIPS_NOT_ANSWERED));
 	else if (t->in->unasked)
-		refuse_unasked(t);
+		turn_refuse_unasked(t);
 	else if (slip->number != t->in->number || !paper_is_ours(paper, t->in->proof))
 		refuse_strange(t);
 	else if (found_by_slip(t))
@@ -157,7 +157,7 @@ int idle_answer(struct turn *t, int yes)
 	if (idle_question(t) == Q_NONE)
 		return 0;
 	if (yes && idle_question(t) == Q_SLIP_HERE && t->in->unasked) {
-		refuse_unasked(t);
+		turn_refuse_unasked(t);
 		return 1;
 	}
 	EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
@@ -179,7 +179,7 @@ static int other_room(struct turn *t)
 		int spare = in->card == CARD_SPARE_SCANNER;
 		struct event e = {.kind = EV_SCANNER_ROOM, .n = in->card_room, .what = (uint8_t)spare};
 		snprintf(e.text, sizeof e.text, "%s", in->scanner);
-		emit_for_room(t, e);
+		turn_emit_for_room(t, e);
 		turn_accept(
 		    t,
 		    spare ? "This scanner is now a spare of %s, until a card THIS ROOM or SPARE SCANNER "
@@ -196,7 +196,7 @@ static int other_room(struct turn *t)
 	return 1;
 }
 
-struct say unknown_code(const struct input *in)
+struct say input_unknown_code(const struct input *in)
 {
 	switch (in->what) {
 	case SAY_CODE_OF_STORES:
@@ -214,14 +214,14 @@ struct say unknown_code(const struct input *in)
 
 static void refuse_unknown(struct turn *t)
 {
-	struct say say = unknown_code(t->in);
+	struct say say = input_unknown_code(t->in);
 	if (say.saying == SAY_CODE_AS_READ && !t->in->text[0]) {
 		turn_refuse(t, SAY(NOT_OUR_CODE));
 		return;
 	}
 	say.what = say.saying;
 	say.saying = SAY_NOT_IN_CATALOGUE;
-	say.then = !has_case(t)                                     ? SAY_IF_ON_DIGIT_CARD
+	say.then = !turn_has_case(t)                                ? SAY_IF_ON_DIGIT_CARD
 	           : t->s->final != FINAL_NONE || t->s->discrepancy ? SAY_KEEP_IN_ROOM
 	                                                            : SAY_USE_LISTED;
 	turn_refuse(t, &say);
@@ -231,7 +231,7 @@ static void on_unreadable(struct turn *t)
 {
 	const char *text = t->in->text;
 	if (t->in->unasked) {
-		refuse_unasked(t);
+		turn_refuse_unasked(t);
 		return;
 	}
 	switch (t->in->act) {
@@ -288,27 +288,27 @@ static void take(struct turn *t)
 	switch (t->in->act) {
 	case ACT_CARD:
 		if (!other_room(t) && !is_uncertain(t))
-			on_card(t);
+			card_take(t);
 		return;
 	case ACT_DIGIT:
-		if (!other_room(t) && !start_held(t))
-			on_digit(t);
+		if (!other_room(t) && !held_start(t))
+			digit_card_take(t);
 		return;
 	case ACT_BADGE:
-		on_badge(t);
+		badge_take(t);
 		return;
 	case ACT_CASE_LABEL:
 		on_case_label(t);
 		return;
 	case ACT_SLIP:
-		on_slip(t);
+		slip_take(t);
 		return;
 	case ACT_THING:
 	case ACT_TRAY:
-		on_thing(t);
+		thing_take(t);
 		return;
 	case ACT_TYPED:
-		on_typed(t);
+		typed_take(t);
 		return;
 	case ACT_UNKNOWN:
 	case ACT_BROKEN:
@@ -318,7 +318,7 @@ static void take(struct turn *t)
 		on_unreadable(t);
 		return;
 	case ACT_STORED:
-		on_stored(t);
+		stored_take(t);
 		return;
 	case ACT_TICK:
 		return;
@@ -345,7 +345,7 @@ static void end_if_empty(struct turn *t)
 {
 	size_t used = strlen(t->out->reply.said);
 	int32_t case_no = t->s->case_no;
-	if (!has_case(t) || !t->s->cancelled || t->s->suspended || t->s->asked.what ||
+	if (!turn_has_case(t) || !t->s->cancelled || t->s->suspended || t->s->asked.what ||
 	    sheet_holds_any(t->s) || t->out->reply.verdict == VERDICT_REFUSED)
 		return;
 	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_SHEET_EMPTY);
@@ -358,7 +358,7 @@ static void end_if_empty(struct turn *t)
 static void ask_again(struct turn *t)
 {
 	const struct debt *d;
-	if (!has_case(t) || t->s->asked.what || t->s->suspended || t->out->enter || t->in->more)
+	if (!turn_has_case(t) || t->s->asked.what || t->s->suspended || t->out->enter || t->in->more)
 		return;
 	if ((d = debts_find(&t->s->debts, DEBT_ON)))
 		EMIT(t, .kind = EV_ASKED, .what = Q_IS_ON, .digit = d->digit, .n = 1);
@@ -402,9 +402,9 @@ static int read_again(struct turn *t)
 	char name[LINE_NAME_MAX + 40];
 	int i = station_room_index(t->station, t->in->room);
 	int32_t answer = input_answer(t->in);
-	int32_t last = has_case(t) ? t->s->last_answer : i >= 0 ? t->station->idle_last[i] : 0;
+	int32_t last = turn_has_case(t) ? t->s->last_answer : i >= 0 ? t->station->idle_last[i] : 0;
 	if (t->in->repeated == REPEATED_STILL && !t->in->used_in &&
-	    !(has_case(t) && sheet_item_by_identity(t->s, t->in->thing.identity)))
+	    !(turn_has_case(t) && sheet_item_by_identity(t->s, t->in->thing.identity)))
 		return 0; /* what it was entered as has been taken back since */
 	if (t->in->repeated == REPEATED_NOW)
 		turn_accept(t, "Read twice, entered once: %s.", read_name(t, name));
@@ -482,7 +482,7 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 	memset(&out->reply, 0, sizeof out->reply);
 	memset(&out->sheet, 0, sizeof out->sheet);
 	if (in->act == ACT_TICK) {
-		on_tick(st, in, out);
+		tick_take(st, in, out);
 		return;
 	}
 	struct turn t = {.station = st, .in = in, .s = &out->sheet, .out = out, .index = which_sheet(st, in)};
@@ -495,7 +495,7 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 	} else if (read_again(&t)) {
 		if (in->held)
 			held_entered(&t);
-		ask_stored(&t);
+		stored_ask(&t);
 	} else {
 		if (t.index >= 0 && t.s->suspended)
 			EMIT(&t, .kind = EV_RESUMED);
@@ -503,7 +503,7 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 		end_if_empty(&t);
 		if (in->held)
 			held_entered(&t);
-		ask_stored(&t);
+		stored_ask(&t);
 		ask_again(&t);
 	}
 	if (t.failed) { /* nothing of a step that does not fit is kept */

@@ -14,7 +14,7 @@ static int is_at_hand(const struct item *it, enum role_trait trait, int place)
 	       it->condition != CONDITION_PIECES_MISSING;
 }
 
-int unused_tourniquet(const struct sheet *s)
+int sheet_unused_tourniquet(const struct sheet *s)
 {
 	for (int i = s->n_items; i >= 1; i--)
 		if (is_at_hand(&s->items[i - 1], TRAIT_TIMED, ITEM_HERE))
@@ -26,7 +26,7 @@ int unused_tourniquet(const struct sheet *s)
  * off or was accounted for, the latest first. 0 none. */
 static int tourniquet_at_hand(const struct sheet *s, int digit)
 {
-	int item = unused_tourniquet(s);
+	int item = sheet_unused_tourniquet(s);
 	for (int same = 1; !item && same >= 0; same--)
 		for (int place = ITEM_OFF; !item && place <= ITEM_ACCOUNTED; place++)
 			for (int i = s->n_items; !item && i >= 1; i--)
@@ -62,17 +62,17 @@ static int team_complete(const struct turn *t)
 static void owe_what_is_missing(struct turn *t, int digit, int was_marked_elsewhere)
 {
 	if (!team_complete(t))
-		owe(t, DEBT_TEAM, 0, 0);
+		turn_owe(t, DEBT_TEAM, 0, 0);
 	if (!t->s->initial_agreed) {
 		/* A lone operator states the count by going on to the digit (section 4). */
 		if (t->s->single && team_complete(t))
 			EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_INITIAL,
 			     .person = t->s->team.at[PLACE_FIELD], .n = t->s->team.at[PLACE_FIELD]);
 		else
-			owe(t, DEBT_COUNT, 0, 0);
+			turn_owe(t, DEBT_COUNT, 0, 0);
 	}
 	if (was_marked_elsewhere)
-		owe(t, DEBT_MARKED_DIGIT, 0, digit);
+		turn_owe(t, DEBT_MARKED_DIGIT, 0, digit);
 }
 
 /* The tourniquet itself, and the forceps that clamps it. */
@@ -80,7 +80,7 @@ static void put_on(struct turn *t, int digit)
 {
 	int item = tourniquet_at_hand(t->s, digit);
 	if (!item) {
-		add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);
+		item_add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);
 		item = t->s->n_items;
 	}
 	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
@@ -89,7 +89,7 @@ static void put_on(struct turn *t, int digit)
 		EMIT(t, .kind = EV_FORCEPS_ON, .item = (uint8_t)forceps, .digit = (uint8_t)digit);
 }
 
-void start_on(struct turn *t, int digit)
+void digit_start_on(struct turn *t, int digit)
 {
 	char time[6];
 	const struct digit *d = sheet_digit_const(t->s, digit);
@@ -104,39 +104,39 @@ void start_on(struct turn *t, int digit)
 	const char *forceps = sheet_item_on(t->s, digit, TRAIT_CLAMPS) ? "forceps on it" : "no forceps on it";
 	const char *again = counted ? " The final count starts again." : "";
 	if (wrong) {
-		ask(t, (struct asked){.what = Q_RIGHT_DIGIT, .digit = (uint8_t)digit},
-		    "Tourniquet on, %s, from %s; %s. The clock runs.%s", own_digit_name(digit), hm(at, time),
-		    forceps, again);
+		turn_ask(t, (struct asked){.what = Q_RIGHT_DIGIT, .digit = (uint8_t)digit},
+		         "Tourniquet on, %s, from %s; %s. The clock runs.%s", own_digit_name(digit),
+		         moment_hm(at, time), forceps, again);
 		return;
 	}
-	close_question(t);
+	turn_close_question(t);
 	turn_accept(t, "Tourniquet on, %s, from %s; %s. The clock runs.%s", own_digit_name(digit),
-	            hm(at, time), forceps, again);
+	            moment_hm(at, time), forceps, again);
 }
 
 /* A card that cannot have been meant as a start without a doubt: the digit's clock runs at once as 'on?', and a
  * person is asked. One that had a tourniquet keeps its own clock beside it (rule 3, section 4). */
-void doubt_on(struct turn *t, int digit, struct moment at)
+void digit_doubt_on(struct turn *t, int digit, struct moment at)
 {
 	const struct digit *d = sheet_digit_const(t->s, digit);
 	if (d && digit_runs(d))
 		return;
 	EMIT(t, .kind = d && d->had ? EV_DIGIT_DOUBTED : EV_DIGIT_MAYBE_ON, .digit = (uint8_t)digit,
 	     .at = at);
-	owe(t, DEBT_ON, 0, digit);
+	turn_owe(t, DEBT_ON, 0, digit);
 }
 
-void ask_is_on(struct turn *t, int digit, const char *besides)
+void digit_ask_is_on(struct turn *t, int digit, const char *besides)
 {
-	doubt_on(t, digit, t->in->at);
-	ask(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
-	    "%s: the clock runs as 'on?'.%s", own_digit_name(digit), besides);
+	digit_doubt_on(t, digit, t->in->at);
+	turn_ask(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
+	         "%s: the clock runs as 'on?'.%s", own_digit_name(digit), besides);
 }
 
-void second_on(struct turn *t, int digit)
+void digit_second_on(struct turn *t, int digit)
 {
 	put_on(t, digit);
-	close_question(t);
+	turn_close_question(t);
 	turn_accept(
 	    t,
 	    "A second tourniquet on the %s. The clock runs until the last is off; for each scan the digit "
@@ -144,7 +144,7 @@ void second_on(struct turn *t, int digit)
 	    own_digit_name(digit));
 }
 
-void take_off(struct turn *t, int digit)
+void digit_take_off(struct turn *t, int digit)
 {
 	char when[120];
 	const struct digit *d = sheet_digit_const(t->s, digit);
@@ -152,13 +152,13 @@ void take_off(struct turn *t, int digit)
 		EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
 		put_on(t, digit);
 		owe_what_is_missing(t, digit, 0);
-		pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
+		turn_pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
 	}
 	digit_off_text(d, t->in->at, when, sizeof when);
 	int item = sheet_item_on(t->s, digit, TRAIT_TIMED);
 	if (item)
 		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)digit);
-	close_question(t);
+	turn_close_question(t);
 	if (sheet_item_on(t->s, digit, TRAIT_TIMED)) {
 		turn_accept(t, "One of the tourniquets is off the %s. Another is still on; the clock runs.",
 		            own_digit_name(digit));
@@ -173,28 +173,28 @@ void take_off(struct turn *t, int digit)
 		EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
 }
 
-void look_bare(struct turn *t, int digit)
+void digit_look_bare(struct turn *t, int digit)
 {
 	char time[6];
 	int32_t who = t->s->team.at[t->s->single ? PLACE_FIELD : PLACE_CIRCULATING];
 	if (t->s->dressing_on)
 		EMIT(t, .kind = EV_DRESSING_ON, .n = 0);
 	EMIT(t, .kind = EV_DIGIT_SEEN_BARE, .digit = (uint8_t)digit, .person = who);
-	close_question(t);
+	turn_close_question(t);
 	if (t->s->single && !sheet_next_look(t->s)) {
-		ask(t, (struct asked){.what = Q_WHO_LOOKED}, "%s seen bare at %s.", own_digit_name(digit),
-		    hm(t->in->at, time));
+		turn_ask(t, (struct asked){.what = Q_WHO_LOOKED}, "%s seen bare at %s.",
+		         own_digit_name(digit), moment_hm(t->in->at, time));
 		return;
 	}
-	turn_accept(t, "%s seen bare at %s.", own_digit_name(digit), hm(t->in->at, time));
+	turn_accept(t, "%s seen bare at %s.", own_digit_name(digit), moment_hm(t->in->at, time));
 }
 
 static void ask_off(struct turn *t, int digit)
 {
 	char min[80];
 	digit_minutes_text(sheet_digit_const(t->s, digit), t->in->at, min, sizeof min);
-	ask(t, (struct asked){.what = Q_OFF, .digit = (uint8_t)digit}, "Tourniquet on the %s for %s.",
-	    own_digit_name(digit), min);
+	turn_ask(t, (struct asked){.what = Q_OFF, .digit = (uint8_t)digit}, "Tourniquet on the %s for %s.",
+	         own_digit_name(digit), min);
 }
 
 static void seen_on(struct turn *t, int digit)
@@ -202,7 +202,7 @@ static void seen_on(struct turn *t, int digit)
 	const struct digit *d = sheet_digit_const(t->s, digit);
 	struct asked q = t->s->asked;
 	if (!d || !digit_runs(d)) { /* no answer, but a fact: it is asked about after the handover (rule 3) */
-		doubt_on(t, digit, t->in->at);
+		digit_doubt_on(t, digit, t->in->at);
 		turn_accept(t, "%s: the clock runs as 'on?'. First finish the handover.",
 		            own_digit_name(digit));
 		return;
@@ -229,8 +229,8 @@ static void move_onto_used(struct turn *t, int from, int digit)
 	struct moment at = sheet_digit_const(t->s, from)->since;
 	int item = sheet_item_on(t->s, from, TRAIT_TIMED), forceps = sheet_item_on(t->s, from, TRAIT_CLAMPS);
 	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)from);
-	pay(t, DEBT_ON, 0, from, PAID_MOVED);
-	pay(t, DEBT_MARKED_DIGIT, 0, from, PAID_MOVED);
+	turn_pay(t, DEBT_ON, 0, from, PAID_MOVED);
+	turn_pay(t, DEBT_MARKED_DIGIT, 0, from, PAID_MOVED);
 	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit, .at = at);
 	if (item)
 		EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
@@ -239,7 +239,7 @@ static void move_onto_used(struct turn *t, int from, int digit)
 	if (forceps)
 		EMIT(t, .kind = EV_FORCEPS_ON, .item = (uint8_t)forceps, .digit = (uint8_t)digit);
 	owe_what_is_missing(t, digit, 0);
-	close_question(t);
+	turn_close_question(t);
 	turn_accept(t, "Moved from the %s to the %s; the time is kept.", own_digit_name(from),
 	            own_digit_name(digit));
 }
@@ -254,12 +254,12 @@ static void move_to(struct turn *t, int digit)
 		return;
 	}
 	if (from == digit) {
-		close_question(t);
+		turn_close_question(t);
 		turn_accept(t, "Left as it is: the %s.", own_digit_name(digit));
 		return;
 	}
 	if (to && digit_runs(to)) { /* its own card has started its clock: then nothing was on the other */
-		never_on(t, from);
+		digit_never_on(t, from);
 		if (t->out->reply.verdict == VERDICT_ACCEPTED)
 			turn_accept(t, "Taken away: no tourniquet was on the %s. The clock of the %s runs.",
 			            own_digit_name(from), own_digit_name(digit));
@@ -272,8 +272,8 @@ static void move_to(struct turn *t, int digit)
 	EMIT(t, .kind = EV_DIGIT_MOVED, .digit = (uint8_t)from, .other = digit);
 	if (seen) /* the time moves along, and what people saw does not */
 		EMIT(t, .kind = EV_DIGIT_NOT_SEEN, .digit = (uint8_t)digit);
-	pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_MOVED);
-	close_question(t);
+	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_MOVED);
+	turn_close_question(t);
 	turn_accept(t, "Moved from the %s to the %s; the time is kept.%s", own_digit_name(from),
 	            own_digit_name(digit), seen ? " The look is not: it is done again." : "");
 }
@@ -286,7 +286,7 @@ static int is_phantom(const struct sheet *s, int item)
 	       debts_owes(&s->debts, (struct debt){.kind = DEBT_LISTING, .item = (uint8_t)item});
 }
 
-void never_on(struct turn *t, int digit)
+void digit_never_on(struct turn *t, int digit)
 {
 	int item = sheet_item_last_on(t->s, digit), phantom = is_phantom(t->s, item);
 	const struct item *it = sheet_item_const(t->s, item);
@@ -297,30 +297,30 @@ void never_on(struct turn *t, int digit)
 	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)digit);
 	if (phantom) {
 		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
-		pay(t, DEBT_LISTING, item, 0, PAID_NEVER_HERE);
+		turn_pay(t, DEBT_LISTING, item, 0, PAID_NEVER_HERE);
 	}
 	if (t->s->discrepancy && !sheet_missing(t->s))
 		EMIT(t, .kind = EV_DISCREPANCY, .n = 0);
-	pay(t, DEBT_ON, 0, digit, PAID_NEVER_ON);
-	pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_NEVER_ON);
-	close_question(t);
+	turn_pay(t, DEBT_ON, 0, digit, PAID_NEVER_ON);
+	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_NEVER_ON);
+	turn_close_question(t);
 	turn_accept(t, "Taken away: no tourniquet was on the %s, says the team. The record keeps both.",
 	            own_digit_name(digit));
 }
 
-void never_off(struct turn *t, int digit)
+void digit_never_off(struct turn *t, int digit)
 {
 	char min[80];
 	int item = sheet_item_last_on(t->s, digit);
 	EMIT(t, .kind = EV_DIGIT_STILL_ON, .digit = (uint8_t)digit);
 	if (!item) { /* what was on it was taken for the one of another digit meanwhile */
-		add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);
+		item_add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);
 		item = t->s->n_items;
 	}
 	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
-	pay(t, DEBT_ON, 0, digit, PAID_NEVER_OFF);
+	turn_pay(t, DEBT_ON, 0, digit, PAID_NEVER_OFF);
 	owe_what_is_missing(t, digit, 0);
-	close_question(t);
+	turn_close_question(t);
 	digit_minutes_text(sheet_digit_const(t->s, digit), t->in->at, min, sizeof min);
 	turn_accept(t, "OFF taken back: the tourniquet is still on the %s, for %s. The clock runs.",
 	            own_digit_name(digit), min);
@@ -334,12 +334,12 @@ static int answers(struct turn *t, int digit)
 		const struct digit *d = sheet_digit_const(t->s, digit);
 		if (!d || (d->state != DIGIT_ON && d->state != DIGIT_MAYBE_ON))
 			return 0;
-		take_off(t, digit);
+		digit_take_off(t, digit);
 		return 1;
 	}
 	case Q_MOVE_TO:
 		if (!t->s->asked.digit) { /* nothing was timed that could move: this is a fact of its own */
-			close_question(t);
+			turn_close_question(t);
 			return 0;
 		}
 		move_to(t, digit);
@@ -353,7 +353,7 @@ static int answers(struct turn *t, int digit)
 }
 
 /* The step of the search that a digit card answers: what it asks is the look itself. */
-int is_look_step(const struct turn *t)
+int search_is_look_step(const struct turn *t)
 {
 	return sheet_wants(t->station, t->s).kind == WANT_SEARCH &&
 	       t->s->search_done + 1 == t->station->policy.look_step;
@@ -365,19 +365,19 @@ static void on_known_digit(struct turn *t, int digit, const struct digit *d)
 	if (d->state == DIGIT_ON)
 		ask_off(t, digit);
 	else if (digit_runs(d))
-		ask_is_on(t, digit, "");
+		digit_ask_is_on(t, digit, "");
 	else if (t->s->final == FINAL_AGREED && !d->seen_bare)
-		look_bare(t, digit);
-	else if (is_look_step(t))
-		ask_is_on(t, digit, " Look at it and feel it, under the dressing too.");
+		digit_look_bare(t, digit);
+	else if (search_is_look_step(t))
+		digit_ask_is_on(t, digit, " Look at it and feel it, under the dressing too.");
 	else
-		ask_is_on(t, digit, d->seen_bare ? " It was seen bare." : "");
+		digit_ask_is_on(t, digit, d->seen_bare ? " It was seen bare." : "");
 }
 
 /* A start without a doubt: both have counted, or a lone operator has scanned a pack, and one lies here unused. */
 static int may_start(const struct sheet *s)
 {
-	return unused_tourniquet(s) && (s->initial_agreed || s->single);
+	return sheet_unused_tourniquet(s) && (s->initial_agreed || s->single);
 }
 
 /* A digit card that opened its case says so. */
@@ -389,17 +389,17 @@ static void open_by_digit(struct turn *t, int digit)
 	if (suspended >= 0)
 		snprintf(besides + used, sizeof besides - used, " Case %d stays suspended.",
 		         (int)t->station->sheets[suspended].case_no);
-	ask_is_on(t, digit, besides);
+	digit_ask_is_on(t, digit, besides);
 }
 
-void on_digit(struct turn *t)
+void digit_card_take(struct turn *t)
 {
 	int digit = t->in->digit;
-	if (!has_case(t)) {
-		open_case(t, "");
+	if (!turn_has_case(t)) {
+		turn_open_case(t, "");
 		if (!t->s->case_no)
 			return;
-		owe(t, DEBT_TEAM, 0, 0);
+		turn_owe(t, DEBT_TEAM, 0, 0);
 		open_by_digit(t, digit);
 		return;
 	}
@@ -409,7 +409,7 @@ void on_digit(struct turn *t)
 	if (d && (d->had || digit_runs(d)))
 		on_known_digit(t, digit, d);
 	else if (may_start(t->s))
-		start_on(t, digit);
+		digit_start_on(t, digit);
 	else
-		ask_is_on(t, digit, "");
+		digit_ask_is_on(t, digit, "");
 }

@@ -17,14 +17,14 @@ static void mark_used(struct turn *t)
 	}
 }
 
-void end_case(struct turn *t, enum case_end how, enum end_why why, const char *typed)
+void turn_end_case(struct turn *t, enum case_end how, enum end_why why, const char *typed)
 {
 	int32_t case_no = t->s->case_no;
 	mark_used(t);
 	struct event e = {.kind = EV_CASE_ENDED, .what = (uint8_t)how, .other = (int32_t)why};
 	snprintf(e.text, sizeof e.text, "%s", typed);
-	emit(t, &e);
-	queue_slip(t, SLIP_RECONCILIATION, case_no);
+	turn_emit(t, &e);
+	turn_queue_slip(t, SLIP_RECONCILIATION, case_no);
 }
 
 /* The look is a second piece of evidence, said beside the count and never merged with it (rule 11). */
@@ -42,7 +42,7 @@ static void emit_point(struct turn *t, int point, int yes)
 {
 	struct event e = {.kind = EV_POINT, .n = point, .what = (uint8_t)(yes ? 1 : 2)};
 	snprintf(e.text, sizeof e.text, "%s", t->station->policy.points[point - 1]);
-	emit(t, &e);
+	turn_emit(t, &e);
 }
 
 /* The badge answers together what was not answered one by one; each is kept as it stood on the board. */
@@ -56,32 +56,33 @@ static void finish(struct turn *t, int32_t badge, int32_t witness)
 {
 	char words[SAID_MAX];
 	int32_t case_no = t->s->case_no;
-	accounted_words(t->s, words, sizeof words);
+	sheet_accounted_words(t->s, words, sizeof words);
 	add_seen_bare(t->s, words, sizeof words);
-	capital(words);
+	sentence_capital(words);
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = badge, .other = witness);
 	answer_the_rest(t);
 	if (t->s->unfollowed) { /* the station does not know all of it (rule 26) */
-		end_case(t, END_UNRESOLVED, END_NOT_FOLLOWED, "");
+		turn_end_case(t, END_UNRESOLVED, END_NOT_FOLLOWED, "");
 		turn_accept(t, "Case %d ended, counted by hand. What the station saw: %.280s.", (int)case_no,
 		            words);
 		return;
 	}
 	enum case_end how = t->s->cancelled ? END_CANCELLED : END_RECONCILED;
-	end_case(t, how, END_TYPED, "");
+	turn_end_case(t, how, END_TYPED, "");
 	turn_accept(t, "Case %d ended %s. %.300s.", (int)case_no,
 	            how == END_CANCELLED ? "as cancelled" : "reconciled", words);
 }
 
 static void ask_point(struct turn *t, int32_t badge, int point)
 {
-	ask(t, (struct asked){.what = Q_POINT, .person = badge, .n = point}, "Sign-out point %d of %d: %s",
-	    point, t->station->policy.n_points, t->station->policy.points[point - 1]);
+	turn_ask(t, (struct asked){.what = Q_POINT, .person = badge, .n = point},
+	         "Sign-out point %d of %d: %s", point, t->station->policy.n_points,
+	         t->station->policy.points[point - 1]);
 }
 
 /* NO where the points are to be answered together: then they are asked one by one, and the badge comes after.
  */
-void ask_points(struct turn *t)
+void sign_out_ask_points(struct turn *t)
 {
 	ask_point(t, 0, 1);
 }
@@ -90,8 +91,8 @@ void ask_points(struct turn *t)
 static void sign(struct turn *t, int32_t badge)
 {
 	if (badge < 0 && !t->s->single)
-		ask(t, (struct asked){.what = Q_WITNESS, .person = badge}, "%s signs out.",
-		    staff_name(&t->station->staff, badge));
+		turn_ask(t, (struct asked){.what = Q_WITNESS, .person = badge}, "%s signs out.",
+		         staff_name(&t->station->staff, badge));
 	else
 		finish(t, badge, 0);
 }
@@ -99,11 +100,11 @@ static void sign(struct turn *t, int32_t badge)
 void sign_out_witnessed(struct turn *t, int32_t witness)
 {
 	int32_t visitor = t->s->asked.person;
-	close_question(t);
+	turn_close_question(t);
 	finish(t, visitor, witness);
 }
 
-void sign_out(struct turn *t, int32_t badge)
+void sign_out_begin(struct turn *t, int32_t badge)
 {
 	if (!ready_to_sign_out(t->s)) {
 		struct say why = rule_1_owed(t->s);
@@ -125,7 +126,7 @@ static void answer_point(struct turn *t, int yes)
 	int point = t->s->asked.n;
 	int32_t badge = t->s->asked.person;
 	emit_point(t, point, yes);
-	close_question(t);
+	turn_close_question(t);
 	if (!yes)
 		turn_accept(t, "Sign-out held at point %d: %s", point, t->station->policy.points[point - 1]);
 	else if (point < t->station->policy.n_points)
@@ -139,11 +140,11 @@ static void answer_point(struct turn *t, int yes)
 static void cancel_yes(struct turn *t)
 {
 	int32_t case_no = t->s->case_no;
-	close_question(t);
+	turn_close_question(t);
 	if (sheet_holds_any(t->s)) {
 		char open[OPEN_WORDS_MAX];
 		EMIT(t, .kind = EV_CANCELLED);
-		if (*open_words(t, open))
+		if (*sheet_open_words(t, open))
 			turn_accept(t, "Case %d is cancelled.%s A count is still owed.", (int)case_no, open);
 		else
 			turn_accept(t, "Case %d is cancelled. A pack was opened, so a count is still owed.",
@@ -158,14 +159,14 @@ static void end_unresolved(struct turn *t, const char *number)
 {
 	char words[SAID_MAX];
 	int32_t case_no = t->s->case_no, surgeon = t->s->asked.person, witness = t->s->asked.n;
-	accounted_words(t->s, words, sizeof words);
-	capital(words);
-	close_question(t);
-	owe(t, DEBT_INCIDENT, 0, 0);
+	sheet_accounted_words(t->s, words, sizeof words);
+	sentence_capital(words);
+	turn_close_question(t);
+	turn_owe(t, DEBT_INCIDENT, 0, 0);
 	if (*number)
-		pay_typed(t, DEBT_INCIDENT, number);
+		turn_pay_typed(t, DEBT_INCIDENT, number);
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = surgeon, .other = witness);
-	end_case(t, END_UNRESOLVED, *number ? END_TYPED : END_NUMBER_OWED, number);
+	turn_end_case(t, END_UNRESOLVED, *number ? END_TYPED : END_NUMBER_OWED, number);
 	turn_accept(t, "Case %d ended UNRESOLVED, incident number %s. %.280s.", (int)case_no,
 	            *number ? number : "owed", words);
 }
@@ -176,8 +177,8 @@ static void is_not_on(struct turn *t, int digit)
 	int32_t case_no = t->s->case_no;
 	int had = d && d->had;
 	EMIT(t, .kind = EV_DIGIT_NOT_ON, .digit = (uint8_t)digit);
-	pay(t, DEBT_ON, 0, digit, PAID_NOT_ON);
-	close_question(t);
+	turn_pay(t, DEBT_ON, 0, digit, PAID_NOT_ON);
+	turn_close_question(t);
 	if (sheet_is_empty(t->s)) {
 		EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_NOTHING_OPENED);
 		turn_accept(t, "Not on: %s. Case %d ended as cancelled; nothing was counted in.",
@@ -185,7 +186,7 @@ static void is_not_on(struct turn *t, int digit)
 	} else if (!had && !t->s->initial_agreed) {
 		EMIT(t, .kind = EV_DIGIT_MARKED, .digit = (uint8_t)digit);
 		turn_accept(t, "Marked digit: %s.", own_digit_name(digit));
-	} else if (had && is_look_step(t) && sheet_digits_had(t->s) == 1) {
+	} else if (had && search_is_look_step(t) && sheet_digits_had(t->s) == 1) {
 		search_answered(t, 1);
 	} else {
 		turn_accept(t, "Not on: %s.", own_digit_name(digit));
@@ -200,29 +201,29 @@ static void answer_is_on(struct turn *t, int yes)
 		is_not_on(t, digit);
 		return;
 	}
-	pay(t, DEBT_ON, 0, digit, PAID_IS_ON);
-	start_on(t, digit);
+	turn_pay(t, DEBT_ON, 0, digit, PAID_IS_ON);
+	digit_start_on(t, digit);
 }
 
 static void answer_never_off(struct turn *t)
 {
 	const struct digit *d = sheet_digit_const(t->s, t->s->asked.digit);
 	if (d && d->state == DIGIT_OFF)
-		never_off(t, d->number);
+		digit_never_off(t, d->number);
 	else /* the wrong card was read: its clock belongs to another digit */
-		ask(t, (struct asked){.what = Q_MOVE_TO, .digit = t->s->asked.digit}, "Misread: the %s.",
-		    own_digit_name(t->s->asked.digit));
+		turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = t->s->asked.digit}, "Misread: the %s.",
+		         own_digit_name(t->s->asked.digit));
 }
 
 static void answer_rolls_on(struct turn *t, int yes)
 {
 	int item = t->s->asked.item;
-	close_question(t);
+	turn_close_question(t);
 	if (!yes) {
 		turn_accept(t, "No open wound, flap, infection or tumour on the digit, says the team.");
 		return;
 	}
-	owe(t, DEBT_SURGEON, item, 0);
+	turn_owe(t, DEBT_SURGEON, item, 0);
 	turn_accept(t,
 	            "Noted. A tourniquet that rolls on may carry infection or tumour along and tear a flap.");
 }
@@ -230,7 +231,7 @@ static void answer_rolls_on(struct turn *t, int yes)
 static void answer_extra(struct turn *t, int yes)
 {
 	int item = t->s->asked.item;
-	close_question(t);
+	turn_close_question(t);
 	if (yes) {
 		extra_opened_here(t, item);
 	} else {
@@ -244,12 +245,12 @@ static void answer_right_digit(struct turn *t, int yes)
 {
 	int digit = t->s->asked.digit;
 	if (!yes) {
-		ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit}, "Not the %s.",
-		    own_digit_name(digit));
+		turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit}, "Not the %s.",
+		         own_digit_name(digit));
 		return;
 	}
-	pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_RIGHT_DIGIT);
-	close_question(t);
+	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_RIGHT_DIGIT);
+	turn_close_question(t);
 	turn_accept(t, "The %s is right, says the team.", own_digit_name(digit));
 }
 
@@ -259,8 +260,8 @@ static int leaves_wrong_digit(struct turn *t)
 	int digit = t->s->asked.digit;
 	if (!debts_owes(&t->s->debts, (struct debt){.kind = DEBT_MARKED_DIGIT, .digit = (uint8_t)digit}))
 		return 0;
-	pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_OTHER_DIGIT);
-	close_question(t);
+	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_OTHER_DIGIT);
+	turn_close_question(t);
 	turn_accept(t,
 	            "Left as it is: it went on the %s, which is not the marked digit. Tell the surgeon now.",
 	            own_digit_name(digit));
@@ -296,17 +297,17 @@ static int answer_yes_no(struct turn *t, int yes)
 		if (yes) {
 			char open[OPEN_WORDS_MAX];
 			EMIT(t, .kind = EV_PATIENT_LEFT);
-			close_question(t);
-			open_words(t, open);
+			turn_close_question(t);
+			sheet_open_words(t, open);
 			turn_accept(t, "The patient has left the room.%s%s", open,
 			            *open ? " Tell the surgeon and the ward now." : "");
 			return 1;
 		}
 		break;
 	case Q_NO_CODE:
-		close_question(t);
-		add_unlisted(t, yes ? ROLE_TOURNIQUET : ROLE_OTHER,
-		             yes ? SAY_TOURNIQUET_NO_CODE : SAY_ITEM_NO_CODE);
+		turn_close_question(t);
+		item_add_unlisted(t, yes ? ROLE_TOURNIQUET : ROLE_OTHER,
+		                  yes ? SAY_TOURNIQUET_NO_CODE : SAY_ITEM_NO_CODE);
 		turn_accept(t, "Counted in: %s. Say aloud what it is and write it on the paper sheet.",
 		            t->s->items[t->s->n_items - 1].thing.name);
 		return 1;
@@ -315,7 +316,7 @@ static int answer_yes_no(struct turn *t, int yes)
 			turn_refuse(t, SAY(YES_STOPS_NO_CLOCK));
 			return 1;
 		}
-		close_question(t);
+		turn_close_question(t);
 		turn_accept(t, "Still on. The clock runs.");
 		return 1;
 	case Q_HANDOVER_OUT:
@@ -323,7 +324,7 @@ static int answer_yes_no(struct turn *t, int yes)
 	case Q_HANDOVER_IN:
 		if (yes)
 			return 0;
-		close_question(t);
+		turn_close_question(t);
 		turn_accept(t, "No handover.");
 		return 1;
 	case Q_WHO_LOOKED:
@@ -337,7 +338,7 @@ static int answer_yes_no(struct turn *t, int yes)
 		if (yes)
 			final_answer(t, CARD_YES, 0);
 		else
-			ask_found(t, t->s->asked.item);
+			search_ask_found(t, t->s->asked.item);
 		return 1;
 	case Q_HANDOVER_SEEN:
 	case Q_HANDOVER_AGREE: /* begun, it is owed */
@@ -353,7 +354,7 @@ static int answer_yes_no(struct turn *t, int yes)
 		return 1;
 	case Q_MOVE_TO:
 		if (yes && t->s->asked.digit) {
-			never_on(t, t->s->asked.digit);
+			digit_never_on(t, t->s->asked.digit);
 			return 1;
 		}
 		if (!yes && leaves_wrong_digit(t))
@@ -367,7 +368,7 @@ static int answer_yes_no(struct turn *t, int yes)
 	}
 	if (yes)
 		return 0;
-	close_question(t);
+	turn_close_question(t);
 	turn_accept(t, "Left as it is.");
 	return 1;
 }
@@ -431,7 +432,7 @@ int size_misfit(const struct turn *t, const struct thing *th, char *out, size_t 
 static int correct_after(struct turn *t)
 {
 	int case_no = 0, used = 0;
-	if (has_case(t) || sscanf(t->in->text, "case %9d: %n", &case_no, &used) != 1 || !used ||
+	if (turn_has_case(t) || sscanf(t->in->text, "case %9d: %n", &case_no, &used) != 1 || !used ||
 	    !t->in->text[used])
 		return 0;
 	if (case_no < 1 || case_no > t->station->last_case_no ||
@@ -441,8 +442,8 @@ static int correct_after(struct turn *t)
 	}
 	struct event e = {.kind = EV_CORRECTION, .case_no = case_no};
 	snprintf(e.text, sizeof e.text, "%s", t->in->text + used);
-	emit(t, &e);
-	queue_slip(t, SLIP_ADDENDUM, case_no);
+	turn_emit(t, &e);
+	turn_queue_slip(t, SLIP_ADDENDUM, case_no);
 	turn_accept(
 	    t,
 	    "Correction of case %d entered beside what it corrects. An addendum slip prints: put it in "
@@ -451,7 +452,7 @@ static int correct_after(struct turn *t)
 	return 1;
 }
 
-void on_typed(struct turn *t)
+void typed_take(struct turn *t)
 {
 	struct error why;
 	if (name_check("What was typed", t->in->text, EVENT_TEXT_MAX - 1, &why) < 0) {
@@ -461,19 +462,19 @@ void on_typed(struct turn *t)
 	if (correct_after(t))
 		return;
 	int mm = 0, used = 0;
-	if (has_case(t) && sscanf(t->in->text, "%3d mm%n", &mm, &used) == 1 && used && !t->in->text[used] &&
-	    mm >= 20 && mm <= 200) {
+	if (turn_has_case(t) && sscanf(t->in->text, "%3d mm%n", &mm, &used) == 1 && used &&
+	    !t->in->text[used] && mm >= 20 && mm <= 200) {
 		state_size(t, mm);
 		return;
 	}
-	if (has_case(t) && t->s->asked.what == Q_INCIDENT) {
+	if (turn_has_case(t) && t->s->asked.what == Q_INCIDENT) {
 		end_unresolved(t, t->in->text);
 		return;
 	}
-	if (has_case(t) && t->s->discrepancy && t->s->search_not_done) {
+	if (turn_has_case(t) && t->s->discrepancy && t->s->search_not_done) {
 		struct event e = {.kind = EV_SEARCH_WHY, .n = t->s->search_not_done};
 		snprintf(e.text, sizeof e.text, "%s", t->in->text);
-		emit(t, &e);
+		turn_emit(t, &e);
 		turn_accept(t, "Why step %d of the search was not done is entered.", (int)e.n);
 		return;
 	}
@@ -482,8 +483,8 @@ void on_typed(struct turn *t)
 			int32_t case_no = t->station->owed[i].case_no;
 			struct event e = {.kind = EV_PAID, .case_no = case_no, .what = DEBT_INCIDENT};
 			snprintf(e.text, sizeof e.text, "%s", t->in->text);
-			emit(t, &e);
-			queue_slip(t, SLIP_ADDENDUM, case_no);
+			turn_emit(t, &e);
+			turn_queue_slip(t, SLIP_ADDENDUM, case_no);
 			turn_accept(t, "Incident number of case %d entered.", (int)case_no);
 			return;
 		}

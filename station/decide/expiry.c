@@ -15,13 +15,13 @@ static int judged(const struct turn *t, int32_t expiry)
 	       expiry < clock_date_number(t->in->at.wall_ms, t->in->at.utc_min);
 }
 
-void owe_expiry(struct turn *t, int first, int last)
+void expiry_owe(struct turn *t, int first, int last)
 {
 	int owed = 0;
 	for (int i = first; i <= last; i++) {
 		if (judged(t, sheet_item_const(t->s, i)->thing.expiry))
 			continue;
-		owe(t, DEBT_EXPIRY_READ, t->s->debts.count < APART_MAX ? i : 0, 0);
+		turn_owe(t, DEBT_EXPIRY_READ, t->s->debts.count < APART_MAX ? i : 0, 0);
 		owed = 1;
 	}
 	char *said = t->out->reply.said;
@@ -38,8 +38,8 @@ int expiry_read(struct turn *t, int32_t badge)
 	if (!d || (debts_has(&t->s->debts, DEBT_LISTING) && t->s->debts.list[0].kind == DEBT_LISTING))
 		return 0;
 	for (; d; d = debts_find(&t->s->debts, DEBT_EXPIRY_READ))
-		pay(t, DEBT_EXPIRY_READ, d->item, 0, PAID_READ);
-	close_question(t);
+		turn_pay(t, DEBT_EXPIRY_READ, d->item, 0, PAID_READ);
+	turn_close_question(t);
 	turn_accept(
 	    t,
 	    "Expiry date read aloud, says %s. If it has passed: take the item off the field and use another.",

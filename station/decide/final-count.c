@@ -25,7 +25,7 @@ void final_begin(struct turn *t)
 		turn_refuse(t, SAY(INITIAL_NOT_AGREED));
 		return;
 	}
-	close_question(t);
+	turn_close_question(t);
 	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
 	turn_accept(t, t->s->discrepancy ? "Counting again, line by line." : "Final count, line by line.");
 	final_progress(t);
@@ -51,7 +51,7 @@ static void open_discrepancy(struct turn *t)
 {
 	if (!t->s->discrepancy) {
 		EMIT(t, .kind = EV_DISCREPANCY, .n = 1);
-		queue_slip(t, SLIP_DISCREPANCY, t->s->case_no);
+		turn_queue_slip(t, SLIP_DISCREPANCY, t->s->case_no);
 	}
 	int first = t->out->events[t->out->count - 1].kind == EV_SLIP_QUEUED;
 	char *said = t->out->reply.said;
@@ -76,14 +76,14 @@ void final_progress(struct turn *t)
 	}
 	if (t->s->discrepancy)
 		EMIT(t, .kind = EV_DISCREPANCY, .n = 0);
-	state_final(t);
+	final_state_alone(t);
 }
 
 /* A lone operator states the final count by answering its last line, once it is known who that is. */
-void state_final(struct turn *t)
+void final_state_alone(struct turn *t)
 {
 	int32_t who = t->s->team.at[PLACE_FIELD];
-	if (!t->s->single || !who || !is_ready_to_agree(t->s))
+	if (!t->s->single || !who || !sheet_is_ready_to_agree(t->s))
 		return;
 	if (t->s->discrepancy) /* what was missing or extra has been settled in another way */
 		EMIT(t, .kind = EV_DISCREPANCY, .n = 0);
@@ -109,7 +109,7 @@ static void emit_shown(struct turn *t, int item, int n, enum evidence evidence, 
 		said_keep(&e.said, &(struct say){.saying = remark});
 	else if (found)
 		snprintf(e.text, sizeof e.text, "%s", search_place(t));
-	emit(t, &e);
+	turn_emit(t, &e);
 }
 
 static const char *how_words(const struct turn *t, const struct item *it)
@@ -131,7 +131,7 @@ static void shown(struct turn *t, int item, int n, enum evidence evidence, enum 
                   enum saying remark)
 {
 	int found = sheet_item_const(t->s, item)->missing != 0;
-	close_question(t);
+	turn_close_question(t);
 	emit_shown(t, item, n, evidence, condition, remark);
 	const struct item *it = sheet_item_const(t->s, item);
 	if (it->place != ITEM_ACCOUNTED)
@@ -232,7 +232,7 @@ static void answer_number(struct turn *t, int item, int number)
 	int asked = sheet_alike_open(t->s, item), left = number, last = t->s->n_items;
 	enum condition condition =
 	    role_has(first.thing.role, TRAIT_CONDITION) ? CONDITION_INTACT : CONDITION_NONE;
-	close_question(t);
+	turn_close_question(t);
 	for (int i = 1; i <= last; i++) {
 		if (!sheet_is_asked(t->s, i) ||
 		    !(i == item || item_is_alike(&first, sheet_item_const(t->s, i))))
@@ -341,10 +341,10 @@ static void agreed(struct turn *t, enum count_kind kind, int32_t recorded_by, co
 	EMIT(t, .kind = EV_COUNT_AGREED, .what = (uint8_t)kind, .person = field, .other = circulating,
 	     .n = recorded_by);
 	if (debts_has(&t->s->debts, DEBT_ADDED))
-		pay(t, DEBT_ADDED, 0, 0, PAID_AGREED);
+		turn_pay(t, DEBT_ADDED, 0, 0, PAID_AGREED);
 	if (kind == COUNT_INITIAL && debts_has(&t->s->debts, DEBT_COUNT))
-		pay(t, DEBT_COUNT, 0, 0, PAID_AGREED_LATE);
-	close_question(t);
+		turn_pay(t, DEBT_COUNT, 0, 0, PAID_AGREED_LATE);
+	turn_close_question(t);
 	turn_accept(t, "%s agreed aloud by %s and %s, recorded by %s.", what,
 	            staff_name(&t->station->staff, field), staff_name(&t->station->staff, circulating),
 	            staff_name(&t->station->staff, recorded_by));
@@ -368,18 +368,18 @@ static enum count_kind pending(const struct turn *t)
 }
 
 /* A tourniquet that no pack or catalogue lists was named aloud; the badge records that it was. */
-void named_aloud(struct turn *t)
+void listing_named_aloud(struct turn *t)
 {
 	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
-	pay(t, DEBT_LISTING, d->item, 0, PAID_NAMED);
-	close_question(t);
+	turn_pay(t, DEBT_LISTING, d->item, 0, PAID_NAMED);
+	turn_close_question(t);
 	turn_accept(
 	    t,
 	    "Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.");
 }
 
 /* The circulating badge, or under a policy of both badges the second of the two. */
-void agree(struct turn *t, int32_t badge)
+void count_agree(struct turn *t, int32_t badge)
 {
 	static const char *const names[] = {"", "Initial count", "Final count", "Handover count",
 	                                    "What was added"};
@@ -397,13 +397,13 @@ void agree(struct turn *t, int32_t badge)
 		turn_refuse(t, SAY(COUNT_NOT_AGREED, .why = why));
 		return;
 	}
-	if (kind == COUNT_FINAL && !is_ready_to_agree(t->s)) {
+	if (kind == COUNT_FINAL && !sheet_is_ready_to_agree(t->s)) {
 		turn_refuse(t, SAY(FINAL_UNFINISHED));
 		return;
 	}
 	if (t->station->policy.both_badges && t->s->asked.what != Q_FIELD_TOO) {
-		ask(t, (struct asked){.what = Q_FIELD_TOO, .n = (int32_t)kind, .person = badge},
-		    "%s: circulating badge read.", names[kind]);
+		turn_ask(t, (struct asked){.what = Q_FIELD_TOO, .n = (int32_t)kind, .person = badge},
+		         "%s: circulating badge read.", names[kind]);
 		return;
 	}
 	int32_t recorded = t->s->asked.what == Q_FIELD_TOO ? t->s->asked.person : badge;

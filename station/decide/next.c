@@ -576,7 +576,7 @@ void next_after(const struct station *st, const struct sheet *s, struct moment n
 		ask_idle(n, st, after);
 	else
 		ask_want(n, st, s, now, &w);
-	capital(n->head);
+	sentence_capital(n->head);
 	next_word(n, s, after->last);
 }
 

@@ -114,14 +114,14 @@ static void list_late(struct turn *t, const struct thing *what, int item, const 
 	take_from_other_sheet(t, &th);
 	EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)item, .thing = th);
 	if (t->s->asked.what == Q_ADD)
-		close_question(t);
-	pay(t, DEBT_LISTING, item, 0, improvised ? PAID_IMPROVISED : PAID_PACK);
+		turn_close_question(t);
+	turn_pay(t, DEBT_LISTING, item, 0, improvised ? PAID_IMPROVISED : PAID_PACK);
 	if (!why) {
 		turn_accept(t, "Listed: the tourniquet%s is %s.",
 		            sheet_item_const(t->s, item)->place == ITEM_ON ? " that is on" : "", th.name);
 		return;
 	}
-	owe(t, DEBT_REASON, item, 0);
+	turn_owe(t, DEBT_REASON, item, 0);
 	say_part(why, words, sizeof words);
 	turn_accept(t, "Listed as what it is%s: %s%s. But %s: the surgeon answers for it.",
 	            sheet_item_const(t->s, item)->place == ITEM_ON ? ", because it is already on" : "",
@@ -199,7 +199,7 @@ static void after_counting_in(struct turn *t, const struct thing *th, const char
 	char detail[96] = "";
 	char date[16];
 	if (t->s->initial_agreed)
-		owe(t, DEBT_ADDED, 0, 0);
+		turn_owe(t, DEBT_ADDED, 0, 0);
 	if (th->lot[0] && th->expiry) {
 		date_text(th->expiry, date);
 		snprintf(detail, sizeof detail, " (lot %s, expires %s)", th->lot, date);
@@ -213,12 +213,12 @@ static void after_counting_in(struct turn *t, const struct thing *th, const char
 	size_misfit(t, th, misfit, sizeof misfit);
 	int item = t->s->n_items;
 	if (th->rolls_on && role_has(th->role, TRAIT_TIMED)) {
-		ask(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item}, "%s: %s%s.%s%s",
-		    t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown, misfit);
+		turn_ask(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item}, "%s: %s%s.%s%s",
+		         t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown, misfit);
 		return;
 	}
 	if (is_about_pack((enum question)t->s->asked.what))
-		close_question(t);
+		turn_close_question(t);
 	turn_accept(t, "%s: %s%s.%s%s", t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown,
 	            misfit);
 }
@@ -278,7 +278,7 @@ static void count_in_pack(struct turn *t, const struct thing *th, int pieces)
 	snprintf(what, sizeof what, "%d %s", pieces, th->name);
 	emit_pack(t, th, pieces);
 	after_counting_in(t, th, what);
-	owe_expiry(t, first, t->s->n_items);
+	expiry_owe(t, first, t->s->n_items);
 }
 
 /* It lies unused on another open sheet, and its code was read here: only a person knows where it is (rule 24). 1 where
@@ -293,9 +293,9 @@ static int asks_where(struct turn *t)
 	int item = sheet_item_by_identity(there, t->in->thing.identity);
 	if (sheet_item_const(there, item)->place != ITEM_HERE || there->final == FINAL_ASKING)
 		return 0;
-	ask(t, (struct asked){.what = Q_HERE_NOW, .item = (uint8_t)item, .n = other},
-	    "%s is on the open sheet of case %d in %s.", t->in->thing.name, (int)other,
-	    station_room_name(t->station, there->room));
+	turn_ask(t, (struct asked){.what = Q_HERE_NOW, .item = (uint8_t)item, .n = other},
+	         "%s is on the open sheet of case %d in %s.", t->in->thing.name, (int)other,
+	         station_room_name(t->station, there->room));
 	return 1;
 }
 
@@ -304,7 +304,7 @@ void answer_here_now(struct turn *t, int yes)
 	struct asked q = t->s->asked;
 	int index = station_sheet_of_case(t->station, q.n);
 	const struct item *it = index >= 0 ? sheet_item_const(&t->station->sheets[index], q.item) : NULL;
-	close_question(t);
+	turn_close_question(t);
 	if (!yes || !it || it->place != ITEM_HERE) {
 		turn_accept(t, "Left as it is.");
 		return;
@@ -321,28 +321,28 @@ void answer_listed_already(struct turn *t, int yes)
 	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
 	struct thing th = sheet_item_const(t->s, t->s->asked.item)->thing;
 	int item = d ? d->item : 0;
-	close_question(t);
+	turn_close_question(t);
 	if (yes || !item) {
 		turn_accept(t, "Listed once: %s.", th.name);
 		return;
 	}
 	list_late(t, &th, item, NULL);
-	owe_expiry(t, item, item);
+	expiry_owe(t, item, item);
 }
 
 static void list_now(struct turn *t, int item, const struct say *why)
 {
 	int like = needs_add(t);
 	if (like) {
-		ask(t, (struct asked){.what = Q_LISTED_ALREADY, .item = (uint8_t)like}, "%s: one is listed.",
-		    t->in->thing.name);
+		turn_ask(t, (struct asked){.what = Q_LISTED_ALREADY, .item = (uint8_t)like},
+		         "%s: one is listed.", t->in->thing.name);
 		return;
 	}
 	list_late(t, &t->in->thing, item, why);
-	owe_expiry(t, item, item);
+	expiry_owe(t, item, item);
 }
 
-void count_in(struct turn *t)
+void pack_count_in(struct turn *t)
 {
 	struct say why;
 	const struct thing *th = &t->in->thing;
@@ -357,7 +357,7 @@ void count_in(struct turn *t)
 		why.then = if_on(t);
 		turn_refuse(t, &why);
 		if (t->s->asked.what == Q_ADD) /* what it pushed away may be owed */
-			close_question(t);
+			turn_close_question(t);
 	} else if (needs_add(t))
 		turn_refuse(t, SAY(SCAN_ADD_FIRST, .item = th->name));
 	else if (t->in->act == ACT_TRAY)
@@ -366,14 +366,14 @@ void count_in(struct turn *t)
 		count_in_pack(t, th, t->in->line ? t->in->line->per_pack : 1);
 }
 
-void add_unlisted(struct turn *t, enum role role, enum saying called)
+void item_add_unlisted(struct turn *t, enum role role, enum saying called)
 {
 	struct thing th = {.role = (uint8_t)role, .unlisted = 1, .called = called};
 	emit_in(t, &th, 1);
 	if (role_has(role, TRAIT_TIMED))
-		owe(t, DEBT_LISTING, t->s->n_items, 0);
+		turn_owe(t, DEBT_LISTING, t->s->n_items, 0);
 	if (t->s->initial_agreed)
-		owe(t, DEBT_ADDED, 0, 0);
+		turn_owe(t, DEBT_ADDED, 0, 0);
 }
 
 /* It stands on another open sheet: that room is told, nothing is entered here. */
@@ -409,11 +409,11 @@ static void turned_up(struct turn *t)
 	EMIT(t, .kind = EV_EXTRA, .item = (uint8_t)(t->s->n_items + 1), .thing = *th, .n = 1);
 	if (fault_of(t, th, &why)) {
 		say_part(&why, words, sizeof words);
-		ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
-		    "Extra item: %s, beyond what is on the sheet; %s.", th->name, words);
+		turn_ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
+		         "Extra item: %s, beyond what is on the sheet; %s.", th->name, words);
 	} else
-		ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
-		    "Extra item: %s, beyond what is on the sheet.", th->name);
+		turn_ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
+		         "Extra item: %s, beyond what is on the sheet.", th->name);
 }
 
 /* What turned up was opened in this case. Facts first: one that would have been refused as well, and the surgeon answers
@@ -427,7 +427,7 @@ void extra_opened_here(struct turn *t, int item)
 	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
 	EMIT(t, .kind = EV_ITEM_IN, .item = (uint8_t)(t->s->n_items + 1), .thing = th, .n = 1);
 	if (refused) {
-		owe(t, DEBT_REASON, t->s->n_items, 0);
+		turn_owe(t, DEBT_REASON, t->s->n_items, 0);
 		say_part(&why, words, sizeof words);
 		turn_accept(t,
 		            "Entered late: %s was opened in this case. But %s: the surgeon answers for it.",
@@ -465,7 +465,7 @@ static void give_back(struct turn *t, int item)
 		return;
 	}
 	EMIT(t, .kind = EV_ITEM_RETURNED, .item = (uint8_t)item);
-	close_question(t);
+	turn_close_question(t);
 	turn_accept(t, "Returned unopened: %s. It may be used in another case.", it->thing.name);
 	final_progress(t);
 }
@@ -476,7 +476,7 @@ static void isolated(struct turn *t, int item)
 	const struct item *it = sheet_item_const(t->s, item);
 	int counted = 0;
 	EMIT(t, .kind = EV_ITEM_ISOLATED, .item = (uint8_t)item);
-	close_question(t);
+	turn_close_question(t);
 	for (int i = 0; i < t->s->n_items; i++)
 		if (item_counts(&t->s->items[i]) && item_is_alike(&t->s->items[i], it))
 			counted += t->s->items[i].pieces;
@@ -495,8 +495,8 @@ static void isolate(struct turn *t, int item)
 {
 	const struct item *known = sheet_item_const(t->s, item);
 	if (known && !t->in->thing.identity[0] && known->place == ITEM_HERE) {
-		ask(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item},
-		    "%s: one is on the sheet.", known->thing.name);
+		turn_ask(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item},
+		         "%s: one is on the sheet.", known->thing.name);
 		return;
 	}
 	if (known && known->place != ITEM_HERE && t->in->thing.identity[0]) {
@@ -526,7 +526,7 @@ void answer_counted_in(struct turn *t, int yes)
 	if (adds) {
 		const struct line *line = catalogue_by_key(&t->station->catalogue, th.line);
 		int pieces = line ? line->per_pack : known->pieces;
-		close_question(t);
+		turn_close_question(t);
 		if (yes)
 			turn_accept(t, "Left as it is: %s.", th.name);
 		else
@@ -551,8 +551,8 @@ static void strike(struct turn *t, int item)
 	}
 	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
 	if (t->s->initial_agreed && !extra)
-		owe(t, DEBT_ADDED, 0, 0);
-	close_question(t);
+		turn_owe(t, DEBT_ADDED, 0, 0);
+	turn_close_question(t);
 	turn_accept(t, "Struck as a misread: %s. The record keeps it.", it->thing.name);
 	final_progress(t);
 }
@@ -567,11 +567,11 @@ static int adds_again(struct turn *t, int item)
 	if (!t->in->thing.identity[0]) {
 		if (!is_counting(t->s))
 			return 0;
-		ask(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item, .n = CARD_ADD},
-		    "%s: one is on the sheet.", known->thing.name);
+		turn_ask(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item, .n = CARD_ADD},
+		         "%s: one is on the sheet.", known->thing.name);
 		return 1;
 	}
-	close_question(t);
+	turn_close_question(t);
 	return 0;
 }
 
@@ -593,7 +593,7 @@ static int answers(struct turn *t, int item)
 		if (!item)
 			return 0;
 		EMIT(t, .kind = EV_ITEM_DROPPED, .item = (uint8_t)item);
-		close_question(t);
+		turn_close_question(t);
 		turn_accept(t, "Dropped: %s. It stays in the room and in the count.",
 		            sheet_item(t->s, item)->thing.name);
 		return 1;
@@ -647,9 +647,9 @@ static void found_of_ended_case(struct turn *t)
 		turn_refuse(t, SAY(WRAPPER_OF_MISSING, .item = th->name, .case_no = case_no));
 		return;
 	}
-	if (asked_here(t) == Q_FOUND)
+	if (turn_asked(t) == Q_FOUND)
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-	found_after(t, case_no, th);
+	turn_found_after(t, case_no, th);
 	EMIT(t, .kind = EV_ITEM_USED, .case_no = case_no, .thing = *th, .n = 1);
 	turn_accept(t,
 	            "FOUND: %s comes from case %d%s. Look at that patient's digit now and tell the surgeon. "
@@ -662,7 +662,7 @@ static void found_of_ended_case(struct turn *t)
 static void without_case(struct turn *t)
 {
 	const struct thing *th = &t->in->thing;
-	if (asked_here(t) == Q_FOUND) {
+	if (turn_asked(t) == Q_FOUND) {
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
 		if (t->in->used_in)
 			turn_refuse(t, SAY(WRAPPER_OF_ENDED, .item = th->name, .case_no = t->in->used_in));
@@ -678,19 +678,19 @@ static void without_case(struct turn *t)
 		turn_refuse(t, SAY(NO_CASE_THEN_THIS, .room = station_room_name(t->station, t->in->room)));
 }
 
-void on_thing(struct turn *t)
+void thing_take(struct turn *t)
 {
-	int on_this_sheet = has_case(t) ? sheet_item_by_identity(t->s, t->in->thing.identity) : 0;
-	int late = has_case(t) && unlisted_on_digit(t) && role_has(t->in->thing.role, TRAIT_TIMED);
+	int on_this_sheet = turn_has_case(t) ? sheet_item_by_identity(t->s, t->in->thing.identity) : 0;
+	int late = turn_has_case(t) && unlisted_on_digit(t) && role_has(t->in->thing.role, TRAIT_TIMED);
 	if (!on_this_sheet && !late && t->in->unasked) {
-		refuse_unasked(t);
+		turn_refuse_unasked(t);
 		return;
 	}
 	if (!on_this_sheet && !late && comes_from_ended_case(t)) {
 		found_of_ended_case(t);
 		return;
 	}
-	if (!has_case(t)) {
+	if (!turn_has_case(t)) {
 		without_case(t);
 		return;
 	}
@@ -699,11 +699,11 @@ void on_thing(struct turn *t)
 		return;
 	int extra = on_this_sheet && sheet_item_const(t->s, on_this_sheet)->place == ITEM_EXTRA;
 	if (late && extra) { /* what turned up is what is on */
-		close_question(t);
+		turn_close_question(t);
 		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)on_this_sheet);
 	}
 	if ((late && (extra || !on_this_sheet)) || (t->s->asked.what == Q_ADD && !item)) {
-		count_in(t);
+		pack_count_in(t);
 		return;
 	}
 	if (on_this_sheet && sheet_item_const(t->s, on_this_sheet)->place != ITEM_RETURNED) {
@@ -717,5 +717,5 @@ void on_thing(struct turn *t)
 			turned_up(t);
 		return;
 	}
-	count_in(t);
+	pack_count_in(t);
 }

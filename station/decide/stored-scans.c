@@ -149,10 +149,10 @@ static void ask_all(const struct station *st, const struct held *list, int n, in
 	names_of(st, list, n, names, sizeof names);
 	if (n == 1)
 		next_say(next, "A scan was stored: %s (made %s). Made in this room%s?", names,
-		         hm(list->made, time), where);
+		         moment_hm(list->made, time), where);
 	else
 		next_say(next, "%d scans were stored: %s (oldest %s). Made in this room%s?", n, names,
-		         hm(oldest(list, n), time), where);
+		         moment_hm(oldest(list, n), time), where);
 	if (!in_case && wants_case(list, n))
 		next_add(next,
 		         (struct deed){.kind = DEED_CARD, .n = CARD_NEW_CASE, .truth = TRUTH_CASE_FIRST});
@@ -191,25 +191,25 @@ void stored_next(const struct station *st, int32_t room, struct outcome *out)
 
 static void ask_here(struct turn *t, enum question q)
 {
-	if (has_case(t) && !t->s->suspended)
+	if (turn_has_case(t) && !t->s->suspended)
 		EMIT(t, .kind = EV_ASKED, .what = (uint8_t)q);
 	else
-		emit_for_room(t, (struct event){.kind = EV_ASKED, .what = (uint8_t)q});
+		turn_emit_for_room(t, (struct event){.kind = EV_ASKED, .what = (uint8_t)q});
 }
 
 /* What is held is asked about where the room looks: on the sheet that runs in it, or on the room itself. */
-void ask_stored(struct turn *t)
+void stored_ask(struct turn *t)
 {
 	struct held list[HELD_ROOM_MAX];
-	int running = has_case(t) && !t->s->suspended;
+	int running = turn_has_case(t) && !t->s->suspended;
 	int n = held_of_room(t->station, t->in->room, t->out, list);
 	enum question idle = idle_question(t->station, t->in->room, t->out);
 	if (question_of_stored(idle) && (running || !n)) {
-		emit_for_room(t, (struct event){.kind = EV_ASKED, .what = Q_NONE});
+		turn_emit_for_room(t, (struct event){.kind = EV_ASKED, .what = Q_NONE});
 		idle = Q_NONE;
 	}
-	if (has_case(t) && question_of_stored((enum question)t->s->asked.what) && (!running || !n))
-		close_question(t);
+	if (turn_has_case(t) && question_of_stored((enum question)t->s->asked.what) && (!running || !n))
+		turn_close_question(t);
 	if (n && !t->in->more && !t->out->enter && !(running ? t->s->asked.what : (uint8_t)idle))
 		ask_here(t, Q_STORED);
 }
@@ -263,12 +263,12 @@ static struct held held_of(const struct input *in, int32_t room, int place)
 
 static void start_doubt(struct turn *t, int digit, struct moment made)
 {
-	const struct digit *d = has_case(t) ? sheet_digit_const(t->s, digit) : NULL;
+	const struct digit *d = turn_has_case(t) ? sheet_digit_const(t->s, digit) : NULL;
 	if (d ? digit_runs(d) : t->s->n_digits == DIGITS_MAX)
 		return;
-	if (!has_case(t)) {
-		open_case(t, "");
-		owe(t, DEBT_TEAM, 0, 0);
+	if (!turn_has_case(t)) {
+		turn_open_case(t, "");
+		turn_owe(t, DEBT_TEAM, 0, 0);
 	}
 	if (d && d->state == DIGIT_OFF && d->since.boot == made.boot && moment_between_ms(made, d->since) > 0)
 		made = d->since; /* what goes on again goes on no earlier than the last came off */
@@ -282,7 +282,7 @@ static int runs_suspended(const struct turn *t, int digit)
 {
 	int i = station_suspended_in(t->station, t->in->room);
 	const struct digit *d =
-	    !has_case(t) && i >= 0 ? sheet_digit_const(&t->station->sheets[i], digit) : NULL;
+	    !turn_has_case(t) && i >= 0 ? sheet_digit_const(&t->station->sheets[i], digit) : NULL;
 	return d && digit_is_on(d);
 }
 
@@ -293,7 +293,7 @@ static void start_digits(struct turn *t)
 		const struct input *s = &t->in->stored[i];
 		if (s->act != ACT_DIGIT || s->card_room != t->in->room || runs_suspended(t, s->digit))
 			continue;
-		if (has_case(t) || station_free_sheet(t->station) >= 0)
+		if (turn_has_case(t) || station_free_sheet(t->station) >= 0)
 			start_doubt(t, s->digit, s->at);
 	}
 }
@@ -325,7 +325,7 @@ static struct say unusable(const struct input *in)
 	case ACT_BROKEN:
 		return *SAY(UNHELD_FAULT, .what = SAY_SCAN_MISREAD, .fault = in->text);
 	case ACT_UNKNOWN:
-		say = unknown_code(in);
+		say = input_unknown_code(in);
 		say.why = say.saying;
 		say.saying = say.why == SAY_CODE_AS_READ && !in->text[0] ? SAY_UNHELD : SAY_UNHELD_FOR;
 		say.what = SAY_SCAN_UNKNOWN;
@@ -358,7 +358,7 @@ static void not_held(struct turn *t, struct not_held *list, struct say what)
 		say_part(&what, list->said, sizeof list->said);
 	what.saying = what.saying == SAY_UNHELD_FOR ? SAY_NOT_HELD_FOR : SAY_NOT_HELD;
 	said_keep(&e.said, &what);
-	emit(t, &e);
+	turn_emit(t, &e);
 }
 
 static void scan_not_held(struct turn *t, struct not_held *list, const struct held *h, enum saying why)
@@ -413,7 +413,7 @@ static int hold_each(struct turn *t, struct not_held *rest)
 			scan_not_held(t, rest, &h, SAY_TOO_MANY_WAIT);
 		} else {
 			held_event(&h, &e);
-			emit_for_room(t, e);
+			turn_emit_for_room(t, e);
 			kept++;
 		}
 	}
@@ -432,14 +432,14 @@ static void clocks_words(const struct turn *t, char *out, size_t size)
 			continue;
 		int k = snprintf(out + used, size - used, "%s%s from %s",
 		                 used ? ", " : " The clock runs as 'on?': ", own_digit_name(e->digit),
-		                 hm(e->at, time));
+		                 moment_hm(e->at, time));
 		used += k > 0 ? (size_t)k : 0;
 	}
 	if (used && used + 1 < size)
 		snprintf(out + used, size - used, ".");
 }
 
-void on_stored(struct turn *t)
+void stored_take(struct turn *t)
 {
 	struct not_held rest = {0};
 	char clocks[120], unheld[230] = "";
@@ -468,7 +468,7 @@ void on_stored(struct turn *t)
 
 static void answered(struct turn *t, const struct held *h, enum held_answer what)
 {
-	emit_for_room(t, (struct event){.kind = EV_HELD_ANSWERED, .ref = h->seq, .what = (uint8_t)what});
+	turn_emit_for_room(t, (struct event){.kind = EV_HELD_ANSWERED, .ref = h->seq, .what = (uint8_t)what});
 }
 
 static void throw_away(struct turn *t, const struct held *list, int n)
@@ -480,7 +480,7 @@ static void throw_away(struct turn *t, const struct held *list, int n)
 	for (int i = 0; i < n; i++)
 		answered(t, &list[i], HELD_THROWN);
 	said_keep(&e.said, say); /* held-scan-answered says of each that it was one of them */
-	emit(t, &e);
+	turn_emit(t, &e);
 	say_sentence(say, thrown, sizeof thrown);
 	ask_here(t, Q_NONE);
 	turn_accept(t, "%s: %s. The record says so.", thrown, names);
@@ -515,15 +515,15 @@ int answers_stored(struct turn *t)
 {
 	struct held list[HELD_ROOM_MAX];
 	int yes = t->in->card == CARD_YES, n = held_of_room(t->station, t->in->room, NULL, list);
-	enum question q =
-	    has_case(t) ? (enum question)t->s->asked.what : idle_question(t->station, t->in->room, t->out);
+	enum question q = turn_has_case(t) ? (enum question)t->s->asked.what
+	                                   : idle_question(t->station, t->in->room, t->out);
 	if (t->in->held || !question_of_stored(q) || !n || (!yes && t->in->card != CARD_NO))
 		return 0;
 	if (q == Q_TWICE)
 		answer_row(t, list, n, yes);
 	else if (!yes)
 		throw_away(t, list, n);
-	else if (!has_case(t) && wants_case(list, n))
+	else if (!turn_has_case(t) && wants_case(list, n))
 		turn_refuse(t, SAY(STORED_NEED_A_CASE, .room = station_room_name(t->station, t->in->room)));
 	else
 		enter_all(t);
@@ -586,17 +586,17 @@ static int before_off(const struct turn *t, const struct digit *d)
 }
 
 /* Its clock was started as 'on?' when it came; had it come at its time, the count agreed, it would be on. */
-int start_held(struct turn *t)
+int held_start(struct turn *t)
 {
 	char made[6];
 	int digit = t->in->digit;
-	const struct digit *d = has_case(t) ? sheet_digit_const(t->s, digit) : NULL;
-	enum question q = has_case(t) ? (enum question)t->s->asked.what : Q_NONE;
+	const struct digit *d = turn_has_case(t) ? sheet_digit_const(t->s, digit) : NULL;
+	enum question q = turn_has_case(t) ? (enum question)t->s->asked.what : Q_NONE;
 	if (!t->in->held || !d || q == Q_WHICH_OFF || q == Q_MOVE_TO || q == Q_HANDOVER_SEEN)
 		return 0;
 	if (d->state == DIGIT_MAYBE_ON && (t->s->initial_agreed || (t->s->single && t->s->n_items))) {
-		pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
-		start_on(t, digit);
+		turn_pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
+		digit_start_on(t, digit);
 		return 1;
 	}
 	if (!before_off(t, d))
@@ -604,9 +604,10 @@ int start_held(struct turn *t)
 	/* What goes on again after an OFF goes on no earlier than that; behind a power cut the OFF's own time is not known
 	 * any more, and the card's counts. */
 	int bounded = t->in->at.boot_ms >= 0 && moment_between_ms(t->in->at, d->since) > 0;
-	doubt_on(t, digit, bounded ? d->since : t->in->at);
-	ask(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
-	    "%s: scanned at %s, before what was entered since.", own_digit_name(digit), hm(t->in->at, made));
+	digit_doubt_on(t, digit, bounded ? d->since : t->in->at);
+	turn_ask(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
+	         "%s: scanned at %s, before what was entered since.", own_digit_name(digit),
+	         moment_hm(t->in->at, made));
 	return 1;
 }
 
@@ -631,7 +632,8 @@ void held_entered(struct turn *t)
 	if (digit) {
 		t->out->count = 0;
 		*t->s = t->station->sheets[t->index];
-		turn_refuse(t, SAY(OFF_BEFORE_ON, .time = minute_of_day(t->in->at), .digit = digit));
+		turn_refuse(t, SAY(OFF_BEFORE_ON, .time = moment_minute_of_day(t->in->at), .digit = digit));
 	}
-	emit_for_room(t, (struct event){.kind = EV_HELD_ANSWERED, .ref = t->in->held, .what = HELD_ENTERED});
+	turn_emit_for_room(
+	    t, (struct event){.kind = EV_HELD_ANSWERED, .ref = t->in->held, .what = HELD_ENTERED});
 }

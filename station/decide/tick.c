@@ -81,7 +81,7 @@ static int tell_clock(const struct station *st, const struct input *in, struct o
 }
 
 /* One thing at a time: the caller ticks again until nothing is due. */
-void on_tick(const struct station *st, const struct input *in, struct outcome *out)
+void tick_take(const struct station *st, const struct input *in, struct outcome *out)
 {
 	if (tell_clock(st, in, out))
 		return;

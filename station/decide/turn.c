@@ -21,7 +21,7 @@ static int begins_step(const struct turn *t, const struct event *e)
 	       t->s->case_no == e->case_no;
 }
 
-void emit(struct turn *t, const struct event *e)
+void turn_emit(struct turn *t, const struct event *e)
 {
 	if (t->out->count == OUTCOME_EVENTS_MAX) {
 		t->failed = 1;
@@ -48,7 +48,7 @@ void emit(struct turn *t, const struct event *e)
 			t->failed = 1;
 }
 
-void emit_for_room(struct turn *t, struct event e)
+void turn_emit_for_room(struct turn *t, struct event e)
 {
 	if (t->out->count == OUTCOME_EVENTS_MAX) {
 		t->failed = 1;
@@ -62,7 +62,7 @@ void emit_for_room(struct turn *t, struct event e)
 	t->out->events[t->out->count++] = e;
 }
 
-void capital(char *sentence)
+void sentence_capital(char *sentence)
 {
 	if (sentence[0] >= 'a' && sentence[0] <= 'z')
 		sentence[0] = (char)(sentence[0] - 'a' + 'A');
@@ -73,7 +73,7 @@ static void say(struct turn *t, enum verdict verdict, const char *format, va_lis
 	struct reply *r = &t->out->reply;
 	r->verdict = verdict;
 	vsnprintf(r->said, sizeof r->said, format, args);
-	capital(r->said);
+	sentence_capital(r->said);
 }
 
 void turn_accept(struct turn *t, const char *format, ...)
@@ -91,7 +91,7 @@ void turn_refuse_fault(struct turn *t, const struct say *why, const struct say *
 	t->out->reply.verdict = VERDICT_REFUSED;
 	say_sentence(why, t->out->reply.said, sizeof t->out->reply.said);
 	said_keep(&e.said, kept);
-	emit(t, &e);
+	turn_emit(t, &e);
 }
 
 void turn_refuse(struct turn *t, const struct say *why)
@@ -99,7 +99,7 @@ void turn_refuse(struct turn *t, const struct say *why)
 	turn_refuse_fault(t, why, why);
 }
 
-void ask(struct turn *t, struct asked q, const char *format, ...)
+void turn_ask(struct turn *t, struct asked q, const char *format, ...)
 {
 	va_list args;
 	va_start(args, format);
@@ -109,35 +109,35 @@ void ask(struct turn *t, struct asked q, const char *format, ...)
 	     .n = q.n);
 }
 
-void close_question(struct turn *t)
+void turn_close_question(struct turn *t)
 {
 	if (t->s->asked.what)
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
 }
 
-const char *hm(struct moment at, char out[6])
+const char *moment_hm(struct moment at, char out[6])
 {
 	clock_text_hm(at.wall_ms, at.utc_min, out);
 	return out;
 }
 
-int32_t minute_of_day(struct moment at)
+int32_t moment_minute_of_day(struct moment at)
 {
 	int64_t minutes = at.wall_ms / 60000 + at.utc_min;
 	return (int32_t)((minutes % 1440 + 1440) % 1440);
 }
 
-int has_case(const struct turn *t)
+int turn_has_case(const struct turn *t)
 {
 	return t->s->case_no != 0;
 }
 
-int is_ready_to_agree(const struct sheet *s)
+int sheet_is_ready_to_agree(const struct sheet *s)
 {
 	return s->final == FINAL_ASKING && !sheet_next_open(s) && !sheet_missing(s);
 }
 
-void owe(struct turn *t, enum debt_kind kind, int item, int digit)
+void turn_owe(struct turn *t, enum debt_kind kind, int item, int digit)
 {
 	if (t->s->debts.count == DEBTS_MAX &&
 	    !debts_owes(&t->s->debts, (struct debt){(uint8_t)kind, (uint8_t)item, (uint8_t)digit}))
@@ -150,10 +150,10 @@ static void emit_paid(struct turn *t, struct event e)
 	e.kind = EV_PAID;
 	if (t->in->act == ACT_BADGE)
 		e.person = t->in->number;
-	emit(t, &e);
+	turn_emit(t, &e);
 }
 
-void pay(struct turn *t, enum debt_kind kind, int item, int digit, enum paid_how how)
+void turn_pay(struct turn *t, enum debt_kind kind, int item, int digit, enum paid_how how)
 {
 	emit_paid(t, (struct event){.what = (uint8_t)kind,
 	                            .item = (uint8_t)item,
@@ -161,7 +161,7 @@ void pay(struct turn *t, enum debt_kind kind, int item, int digit, enum paid_how
 	                            .other = (int32_t)how});
 }
 
-void pay_typed(struct turn *t, enum debt_kind kind, const char *text)
+void turn_pay_typed(struct turn *t, enum debt_kind kind, const char *text)
 {
 	struct event e = {.what = (uint8_t)kind};
 	snprintf(e.text, sizeof e.text, "%s", text);
@@ -169,7 +169,7 @@ void pay_typed(struct turn *t, enum debt_kind kind, const char *text)
 }
 
 /* Slips are numbered in order; a turn can queue more than one. */
-void queue_slip(struct turn *t, enum slip_kind kind, int32_t case_no)
+void turn_queue_slip(struct turn *t, enum slip_kind kind, int32_t case_no)
 {
 	int32_t number = t->station->last_slip_no + 1;
 	for (int i = 0; i < t->out->count; i++)
@@ -178,24 +178,24 @@ void queue_slip(struct turn *t, enum slip_kind kind, int32_t case_no)
 	     .text = SLIP_LANGUAGE);
 }
 
-void found_after(struct turn *t, int32_t case_no, const struct thing *what)
+void turn_found_after(struct turn *t, int32_t case_no, const struct thing *what)
 {
 	EMIT(t, .kind = EV_FOUND_AFTER, .case_no = case_no, .thing = *what);
-	queue_slip(t, SLIP_ADDENDUM, case_no);
+	turn_queue_slip(t, SLIP_ADDENDUM, case_no);
 }
 
-void open_case(struct turn *t, const char *label)
+void turn_open_case(struct turn *t, const char *label)
 {
 	const struct room *room = station_room(t->station, t->in->room);
 	struct event e = {.kind = EV_CASE_OPENED, .n = room && room->single};
 	snprintf(e.text, sizeof e.text, "%s", label);
-	emit(t, &e);
+	turn_emit(t, &e);
 	if (t->station->clock_wrong)
 		EMIT(t, .kind = EV_CLOCK_WRONG, .n = 1);
 }
 
 /* "1 finger tourniquet of 1 shown intact; 1 artery forceps of 1 shown": only what was seen (rule 15). */
-int accounted_words(const struct sheet *s, char *out, size_t size)
+int sheet_accounted_words(const struct sheet *s, char *out, size_t size)
 {
 	static const char *const conditions[] = {"", " intact", " cut and complete", " with pieces missing"};
 	size_t used = 0;

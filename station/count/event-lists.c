@@ -44,7 +44,7 @@ static const char *const debts[] = {
 #undef X
 };
 static const char *const questions[] = {
-#define X(name, text) [Q_##name] = (text),
+#define X(name, text, about) [Q_##name] = (text),
     QUESTIONS(X)
 #undef X
 };

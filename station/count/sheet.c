@@ -7,8 +7,9 @@
 static const struct {
 	const char *name;
 	enum saying saying;
-} questions[QUESTION_KINDS] = {[Q_NONE] = {"none", SAY_NONE},
-#define X(name, text) [Q_##name] = {text, SAY_ASK_##name},
+	enum question_about about;
+} questions[QUESTION_KINDS] = {[Q_NONE] = {"none", SAY_NONE, ABOUT_CASE},
+#define X(name, text, about) [Q_##name] = {text, SAY_ASK_##name, ABOUT_##about},
                                QUESTIONS(X)
 #undef X
 };
@@ -18,9 +19,14 @@ const char *question_name(enum question q)
 	return questions[q].name;
 }
 
+int question_of_pack(enum question q)
+{
+	return questions[q].about == ABOUT_PACK;
+}
+
 int question_of_stored(enum question q)
 {
-	return q == Q_STORED || q == Q_TWICE;
+	return questions[q].about == ABOUT_STORED;
 }
 
 enum saying question_saying(enum question q)

@@ -62,46 +62,55 @@ enum case_end { END_RECONCILED = 1, END_UNRESOLVED, END_CANCELLED };
 
 enum who_looked { LOOKED_TEAM = 1, LOOKED_PATIENT, LOOKED_CARER, LOOKED_COLLEAGUE, LOOKED_NOBODY };
 
-/* X(NAME, "name in the record"): SAY_ASK_NAME is how the board asks it; its deeds follow. */
-#define QUESTIONS(X)                                                                                         \
-	X(OFF, "off")                                                                                        \
-	X(IS_ON, "is-on")                                                                                    \
-	X(WHICH_OFF, "which-off")                                                                            \
-	X(ROLLS_ON, "rolls-on")                                                                              \
-	X(RIGHT_DIGIT, "right-digit")                                                                        \
-	X(MOVE_TO, "move-to")                                                                                \
-	X(ADD, "add")                                                                                        \
-	X(RETURNED, "returned")                                                                              \
-	X(ISOLATE, "isolate")                                                                                \
-	X(DROPPED, "dropped")                                                                                \
-	X(NO_CODE, "no-code")                                                                                \
-	X(EXTRA, "extra")                                                                                    \
-	X(FOUND, "found")                                                                                    \
-	X(CANCEL, "cancel")                                                                                  \
-	X(WHO_LOOKED, "who-looked")                                                                          \
-	X(POINT, "point")                                                                                    \
-	X(HANDOVER_OUT, "handover-out")                                                                      \
-	X(HANDOVER_IN, "handover-in")                                                                        \
-	X(HANDOVER_SEEN, "handover-seen")                                                                    \
-	X(HANDOVER_AGREE, "handover-agree")                                                                  \
-	X(SURGEON_ENDS, "surgeon-ends")                                                                      \
-	X(INCIDENT, "incident")                                                                              \
-	X(VISITOR, "visitor")                                                                                \
-	X(LEAVES, "leaves")                                                                                  \
-	X(FIELD_TOO, "field-too")                                                                            \
-	X(VISITOR_IS_SURGEON, "visitor-is-surgeon")                                                          \
-	X(WITNESS, "witness")                                                                                \
-	X(COUNTED_IN, "counted-in")                                                                          \
-	X(SLIP_HERE, "slip-here")                                                                            \
-	X(STORED, "stored")                                                                                  \
-	X(TWICE, "twice")                                                                                    \
-	X(LISTED_ALREADY, "listed-already")                                                                  \
-	X(HERE_NOW, "here-now")                                                                              \
-	X(HANDOVER_STAYS, "handover-stays")
+/* X(NAME, "name in the record", what it is about): SAY_ASK_NAME is how the board asks it; its deeds follow. A further pack in
+ * the hand leaves nothing of a question about a pack; every other stands until it is answered. */
+/* clang-format off */
+#define QUESTIONS(X) \
+	X(OFF, "off", CASE) \
+	X(IS_ON, "is-on", CASE) \
+	X(WHICH_OFF, "which-off", CASE) \
+	X(ROLLS_ON, "rolls-on", PACK) \
+	X(RIGHT_DIGIT, "right-digit", CASE) \
+	X(MOVE_TO, "move-to", CASE) \
+	X(ADD, "add", PACK) \
+	X(RETURNED, "returned", PACK) \
+	X(ISOLATE, "isolate", PACK) \
+	X(DROPPED, "dropped", PACK) \
+	X(NO_CODE, "no-code", PACK) \
+	X(EXTRA, "extra", PACK) \
+	X(FOUND, "found", PACK) \
+	X(CANCEL, "cancel", CASE) \
+	X(WHO_LOOKED, "who-looked", CASE) \
+	X(POINT, "point", CASE) \
+	X(HANDOVER_OUT, "handover-out", CASE) \
+	X(HANDOVER_IN, "handover-in", CASE) \
+	X(HANDOVER_SEEN, "handover-seen", CASE) \
+	X(HANDOVER_AGREE, "handover-agree", CASE) \
+	X(SURGEON_ENDS, "surgeon-ends", CASE) \
+	X(INCIDENT, "incident", CASE) \
+	X(VISITOR, "visitor", CASE) \
+	X(LEAVES, "leaves", CASE) \
+	X(FIELD_TOO, "field-too", CASE) \
+	X(VISITOR_IS_SURGEON, "visitor-is-surgeon", CASE) \
+	X(WITNESS, "witness", CASE) \
+	X(COUNTED_IN, "counted-in", PACK) \
+	X(SLIP_HERE, "slip-here", CASE) \
+	X(STORED, "stored", STORED) \
+	X(TWICE, "twice", STORED) \
+	X(LISTED_ALREADY, "listed-already", PACK) \
+	X(HERE_NOW, "here-now", PACK) \
+	X(HANDOVER_STAYS, "handover-stays", CASE)
+/* clang-format on */
+
+enum question_about {
+	ABOUT_CASE = 0,
+	ABOUT_PACK,
+	ABOUT_STORED, /* YES or NO answers for held scans */
+};
 
 enum question {
 	Q_NONE = 0,
-#define X(name, text) Q_##name,
+#define X(name, text, about) Q_##name,
 	QUESTIONS(X)
 #undef X
 	    QUESTION_KINDS
@@ -206,7 +215,8 @@ int sheet_is_empty(
     const struct sheet *s); /* 1: a digit card opened it by itself, and nothing else is in it */
 int sheet_holds_any(const struct sheet *s); /* 1 where a pack was opened or a tourniquet was on */
 
-int question_of_stored(enum question q); /* 1 where YES or NO answers for held scans */
+int question_of_pack(enum question q);
+int question_of_stored(enum question q);
 const char *end_words(enum end_why why); /* "" for END_TYPED, or where it is none */
 const char *question_name(enum question q);
 enum saying question_saying(enum question q); /* SAY_NONE of Q_NONE */

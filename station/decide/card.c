@@ -1,8 +1,18 @@
-/* Cards: what each printed answer does when it is scanned. */
-#include <stdio.h>
-#include <string.h>
+/* Cards, as they are scanned: what each does where it answers no question. */
+#include "decide/card.h"
 
-#include "decide/turn.h"
+#include "decide/answer.h"
+#include "decide/badge.h"
+#include "decide/card-item.h"
+#include "decide/digit-clock.h"
+#include "decide/end.h"
+#include "decide/final-count.h"
+#include "decide/handover.h"
+#include "decide/phrases.h"
+#include "decide/search.h"
+#include "decide/stored-answer.h"
+#include "decide/undo.h"
+#include "decide/visitor.h"
 #include "decide/want.h"
 
 static void card_new_case(struct turn *t)
@@ -55,172 +65,6 @@ static void card_add(struct turn *t)
 	turn_ask(t, (struct asked){.what = Q_ADD}, "Adding.");
 }
 
-/* The tourniquet that is on, or will go on, without being in the catalogue. */
-static void card_unlisted(struct turn *t)
-{
-	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
-	const struct item *it = d ? sheet_item_const(t->s, d->item) : NULL;
-	if (it && it->place == ITEM_ON) { /* that is the one: it was entered with its digit card */
-		turn_refuse(t, SAY(LISTED_AS_UNLISTED, .digit = it->digit));
-		return;
-	}
-	item_add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED);
-	turn_close_question(t);
-	turn_accept(
-	    t, "Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.");
-}
-
-static void card_unreadable(struct turn *t)
-{
-	if (t->s->final == FINAL_ASKING) {
-		final_answer(t, CARD_MARK_UNREADABLE, 0);
-		return;
-	}
-	int before = t->s->initial_agreed;
-	item_add_unlisted(t, ROLE_FORCEPS, SAY_FORCEPS_UNREADABLE);
-	turn_close_question(t);
-	turn_accept(
-	    t, before ? "Added: 1 further artery forceps, mark unreadable. If it is counted in already: UNDO."
-	              : "Counted in: 1 artery forceps, mark unreadable. At the end it is shown.");
-}
-
-static void card_forceps_moved(struct turn *t)
-{
-	for (int i = 1; i <= t->s->n_items; i++) {
-		const struct item *it = &t->s->items[i - 1];
-		if (role_has(it->thing.role, TRAIT_CLAMPS) && it->place == ITEM_ON) {
-			int digit = it->digit;
-			EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)i);
-			turn_accept(
-			    t, "Forceps moved away: tourniquet without forceps on the %s. The clock runs.",
-			    own_digit_name(digit));
-			return;
-		}
-	}
-	turn_refuse(t, SAY(NO_FORCEPS_IS_ON));
-}
-
-/* The digit that was timed last; 0 where none was, or where it turned out that nothing was on it. */
-static int last_timed(const struct sheet *s)
-{
-	const struct digit *d = sheet_digit_const(s, s->last_timed);
-	return d && (d->had || digit_is_on(d)) ? d->number : 0;
-}
-
-static void card_minutes_ago(struct turn *t, int minutes)
-{
-	const struct digit *d = sheet_digit_const(t->s, last_timed(t->s));
-	if (!d) {
-		turn_refuse(t, SAY(NOTHING_TIMED, .card = t->in->card));
-		return;
-	}
-	int off = t->s->last_timed_off, most = (int)(d->known_ms / 60000);
-	if (off && !most) {
-		turn_refuse(t, SAY(ON_LESS_THAN_A_MINUTE, .digit = d->number));
-		return;
-	}
-	if (off && minutes > most) { /* it cannot have come off before it went on */
-		turn_refuse(t, SAY(ON_LESS_THAN_THAT, .digit = d->number, .most = most, .minutes = minutes));
-		return;
-	}
-	EMIT(t, .kind = EV_DIGIT_EARLIER, .digit = d->number, .n = minutes, .what = (uint8_t)(off ? 2 : 1));
-	turn_accept(t, "%s %d min earlier, %s.",
-	            off                          ? "Off"
-	            : d->state == DIGIT_MAYBE_ON ? "'On?' from"
-	                                         : "On",
-	            minutes, own_digit_name(d->number));
-}
-
-/* What a step was, as people say it; its event has a name for machines. */
-static const char *step_words(const struct turn *t, const struct step *step)
-{
-	switch ((enum event_kind)step->kind) {
-	case EV_ASKED:
-		return t->station->before[t->index].asked.what ? "the answer" : "the question";
-	case EV_JOINED:
-		return "the badge";
-	case EV_COUNT_AGREED:
-		return "the count that was agreed";
-	case EV_DIGIT_DOUBTED:
-	case EV_DIGIT_MAYBE_ON:
-		return "'on?'";
-	case EV_PAID:
-		return "what was answered for";
-	case EV_ITEM_IN:
-		return t->s->initial_agreed ? "what was added" : "counted in";
-	case EV_ITEM_SHOWN:
-		return "accounted for";
-	case EV_ITEM_NOT_SHOWN:
-		return "not there";
-	case EV_DIGIT_ON:
-		return "tourniquet on";
-	case EV_ITEM_OFF:
-	case EV_DIGIT_OFF:
-		return "off";
-	case EV_DIGIT_SEEN_BARE:
-		return "seen bare";
-	case EV_COUNT_STARTED:
-		return "the beginning of the count";
-	case EV_SEARCH_STEP:
-		return "the step of the search";
-	default:
-		return "the last scan";
-	}
-}
-
-static int clocks(const struct sheet *s)
-{
-	int n = 0;
-	for (int i = 0; i < s->n_digits; i++)
-		n += digit_runs(&s->digits[i]);
-	return n;
-}
-
-/* UNDO would stop a clock, and a tourniquet may be on: only a person knows whether one went on at all. */
-static void undo_asks(struct turn *t, const struct step *step)
-{
-	if (t->s->asked.what == Q_IS_ON)
-		turn_refuse(t, SAY(UNDO_STOPS_NO_CLOCK, .digit = t->s->asked.digit));
-	else
-		turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)last_timed(t->s)},
-		         "The clock of the %s runs on: UNDO does not stop it.", own_digit_name(step->digit));
-}
-
-static void card_undo(struct turn *t)
-{
-	struct step step = t->index >= 0 ? t->station->undo[t->index] : (struct step){0};
-	if (step.seq && clocks(t->s) > clocks(&t->station->before[t->index])) {
-		undo_asks(t, &step);
-		return;
-	}
-	if (!step.seq) {
-		turn_refuse(t, SAY(NOTHING_TO_TAKE_BACK));
-		return;
-	}
-	const char *words = step_words(t, &step), *of = "";
-	if (step.digit)
-		of = own_digit_name(step.digit);
-	else if (step.item && sheet_item(t->s, step.item))
-		of = sheet_item(t->s, step.item)->thing.name;
-	char what[LINE_NAME_MAX];
-	snprintf(what, sizeof what, "%s", of); /* the sheet that it stands on is taken back as well */
-	EMIT(t, .kind = EV_UNDONE, .ref = step.seq);
-	for (int i = 0; i < SHEETS_MAX; i++) { /* the item that is asked about there may be another one now */
-		const struct sheet *there = &t->station->sheets[i];
-		if (there->case_no && there->asked.what == Q_HERE_NOW && there->asked.n == t->s->case_no)
-			EMIT(t, .kind = EV_ASKED, .case_no = there->case_no, .what = Q_NONE);
-	}
-	*t->s = t->station->before[t->index];
-	turn_accept(t, "Taken back: %s%s%s. The record keeps both.", words, *what ? ", " : "", what);
-}
-
-static void card_misread(struct turn *t)
-{
-	int digit = last_timed(t->s);
-	turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit},
-	         digit ? "Misread: the %s, or a pack." : "Misread%s.", digit ? own_digit_name(digit) : "");
-}
-
 static void card_suspend(struct turn *t)
 {
 	char on[80];
@@ -228,7 +72,7 @@ static void card_suspend(struct turn *t)
 	if (turn_has_case(t)) {
 		EMIT(t, .kind = EV_SUSPENDED);
 		turn_accept(t, "Case %d is suspended.%s Clocks and reminders go on.", (int)t->s->case_no,
-		            sheet_on_words(t, on));
+		            sheet_on_words(t->s, on));
 	} else if (suspended >= 0) {
 		*t->s = t->station->sheets[suspended];
 		EMIT(t, .kind = EV_RESUMED);
@@ -236,77 +80,6 @@ static void card_suspend(struct turn *t)
 	} else {
 		turn_refuse(t, SAY(NO_CASE_TO_SUSPEND, .room = station_room_name(t->station, t->in->room)));
 	}
-}
-
-void search_answered(struct turn *t, int done)
-{
-	int step = t->s->search_done + 1;
-	struct event e = {.kind = EV_SEARCH_STEP, .n = step, .what = (uint8_t)(done ? 1 : 2)};
-	snprintf(e.text, sizeof e.text, "%s", t->station->policy.search[step - 1]);
-	turn_emit(t, &e);
-	turn_accept(t, "Search step %d %s: %s.%s", step, done ? "done" : "NOT done", e.text,
-	            done ? "" : " Type why, or write it on the slip.");
-}
-
-static void card_step(struct turn *t, int done)
-{
-	if (!t->s->discrepancy)
-		turn_refuse(t, SAY(NO_SEARCH));
-	else if (sheet_next_open(t->s))
-		turn_refuse(t, SAY(COUNT_UNFINISHED_SEARCH));
-	else if (t->s->search_done >= t->station->policy.n_search)
-		turn_refuse(t, SAY(SEARCH_ALL_ANSWERED));
-	else
-		search_answered(t, done);
-}
-
-static void card_end_unresolved(struct turn *t)
-{
-	int on = sheet_first_digit_on(t->s), doubted = sheet_first_digit_doubted(t->s);
-	if (sheet_next_open(t->s) && (sheet_missing(t->s) || t->s->discrepancy))
-		turn_refuse(t, SAY(COUNT_UNFINISHED_ITEM,
-		                   .item = sheet_item_const(t->s, sheet_next_open(t->s))->thing.name));
-	else if (!t->s->discrepancy)
-		turn_refuse(t, SAY(NOTHING_MISSING_TO_END));
-	else if (doubted)
-		turn_refuse(t, SAY(FIRST_SAY_WHETHER_ON, .digit = doubted));
-	else if (on)
-		turn_refuse(t, SAY(TAKE_IT_OFF_FIRST, .digit = on));
-	else if (t->s->search_done < t->station->policy.n_search)
-		turn_refuse(t, SAY(SEARCH_STEP_OPEN, .step = t->station->policy.search[t->s->search_done]));
-	else
-		turn_ask(t, (struct asked){.what = Q_SURGEON_ENDS}, "Each step of the search is answered.");
-}
-
-/* The one that was cut: one that is still asked for before one that was accounted for, the latest first. */
-static int item_of_offcut(const struct sheet *s)
-{
-	for (int accounted = 0; accounted < 2; accounted++)
-		for (int i = s->n_items; i >= 1; i--) {
-			const struct item *it = &s->items[i - 1];
-			if (role_has(it->thing.role, TRAIT_CONDITION) &&
-			    (accounted ? it->place == ITEM_ACCOUNTED : item_open(it)))
-				return i;
-		}
-	return 0;
-}
-
-/* An offcut that turns up contradicts what was accounted for before: it is counted again (rule 10). */
-static void card_offcut(struct turn *t)
-{
-	int i = item_of_offcut(t->s), agreed = t->s->final == FINAL_AGREED;
-	const struct item *it = sheet_item_const(t->s, i);
-	if (!it) {
-		turn_refuse(t, SAY(NO_OFFCUT_WITHOUT_ONE));
-		return;
-	}
-	if (agreed)
-		EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
-	else if (it->place == ITEM_ACCOUNTED)
-		EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)i);
-	EMIT(t, .kind = EV_ITEM_MORE, .item = (uint8_t)i, .n = 1);
-	turn_accept(t, "Offcut counted: %s, now %d pieces.%s", it->thing.name, it->pieces,
-	            agreed ? " The final count starts again." : "");
 }
 
 /* The line that was being answered is asked again; a sign-out begins again (sections 4, 8). */
@@ -341,48 +114,6 @@ static void card_interrupted(struct turn *t)
 	turn_accept(t, "Interrupted: %s is counted again.", t->s->items[item - 1].thing.name);
 }
 
-static int is_missing(const struct item *it)
-{
-	return item_open(it) && (it->missing || it->condition == CONDITION_PIECES_MISSING);
-}
-
-/* Which of the missing items was found? They are asked for one by one, beginning behind number `after`; behind the
- * last it may be one of another case. */
-void search_ask_found(struct turn *t, int after)
-{
-	for (int i = after + 1; i <= t->s->n_items; i++)
-		if (is_missing(&t->s->items[i - 1])) {
-			turn_ask(t, (struct asked){.what = Q_FOUND, .item = (uint8_t)i}, "Found.");
-			return;
-		}
-	turn_ask(t, (struct asked){.what = Q_FOUND}, "%s",
-	         after ? "None of what is missing in this case."
-	               : "Nothing is missing in this case. It may be of an earlier one.");
-}
-
-static void card_found(struct turn *t)
-{
-	if (!t->s->discrepancy && t->s->final == FINAL_ASKING && !sheet_missing(t->s))
-		turn_refuse(t, SAY(FOUND_WHILE_COUNTING));
-	else
-		search_ask_found(t, 0);
-}
-
-static void card_without_full_sight(struct turn *t)
-{
-	if (t->s->asked.what != Q_HANDOVER_SEEN) {
-		turn_refuse(t, t->s->asked.what == Q_HANDOVER_OUT || t->s->asked.what == Q_HANDOVER_IN
-		                   ? SAY(HANDOVER_BADGES_FIRST)
-		               : t->s->asked.what == Q_HANDOVER_AGREE ? SAY(HANDOVER_ALL_SEEN)
-		                                                      : SAY(FULL_SIGHT_AT_HANDOVER));
-		return;
-	}
-	struct asked q = t->s->asked;
-	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = q.digit, .n = 0);
-	turn_ask(t, (struct asked){.what = Q_HANDOVER_AGREE, .person = q.person, .n = q.n},
-	         "Handover without full sight of the %s. The slip says so.", own_digit_name(q.digit));
-}
-
 static void card_looked(struct turn *t, enum who_looked who)
 {
 	static const char *const words[] = {"", "", "the patient", "a carer", "a colleague", "nobody else"};
@@ -404,7 +135,7 @@ static void card_cancel(struct turn *t)
 {
 	char open[OPEN_WORDS_MAX];
 	turn_ask(t, (struct asked){.what = Q_CANCEL}, "Case %d.%s", (int)t->s->case_no,
-	         sheet_open_words(t, open));
+	         sheet_open_words(t->s, open));
 }
 
 static void card_awake(struct turn *t)
@@ -462,7 +193,7 @@ static int card_of_room(struct turn *t)
 		return 1;
 	case CARD_YES:
 	case CARD_NO:
-		return !turn_has_case(t) && idle_answer(t, t->in->card == CARD_YES);
+		return !turn_has_case(t) && answer_without_case(t, t->in->card == CARD_YES);
 	case CARD_FOUND:
 		if (turn_has_case(t))
 			return 0;
@@ -471,43 +202,6 @@ static int card_of_room(struct turn *t)
 	default:
 		return 0;
 	}
-}
-
-static void shout(char *words)
-{
-	for (char *c = words; *c; c++)
-		*c = (char)(*c >= 'a' && *c <= 'z' ? *c - 'a' + 'A' : *c);
-}
-
-/* " A TOURNIQUET IS ON THE LEFT THUMB.", or "". */
-const char *sheet_on_words(const struct turn *t, char out[80])
-{
-	int on = sheet_first_digit_on(t->s);
-	const struct digit *d = sheet_digit_const(t->s, on);
-	snprintf(out, 80,
-	         !on                    ? "%s"
-	         : d->state == DIGIT_ON ? " A TOURNIQUET IS ON THE %s."
-	                                : " A TOURNIQUET MAY BE ON THE %s.",
-	         own_digit_name(on));
-	shout(out);
-	return out;
-}
-
-/* What is not as it must be before the patient goes: " FORCEPS NOT ACCOUNTED FOR. LEFT THUMB NOT SEEN BARE.", or "". */
-const char *sheet_open_words(const struct turn *t, char out[OPEN_WORDS_MAX])
-{
-	char on[80];
-	size_t used = (size_t)snprintf(out, OPEN_WORDS_MAX, "%s", sheet_on_words(t, on));
-	for (int i = 0; i < t->s->n_items && used < OPEN_WORDS_MAX - 160; i++)
-		if (item_open(&t->s->items[i]) && t->s->items[i].place != ITEM_ON)
-			used += (size_t)snprintf(out + used, OPEN_WORDS_MAX - used, " %s NOT ACCOUNTED FOR.",
-			                         t->s->items[i].thing.name);
-	for (int i = 0; i < t->s->n_digits && used < OPEN_WORDS_MAX - 80; i++)
-		if (t->s->digits[i].had && !digit_is_on(&t->s->digits[i]) && !t->s->digits[i].seen_bare)
-			used += (size_t)snprintf(out + used, OPEN_WORDS_MAX - used, " %s NOT SEEN BARE.",
-			                         own_digit_name(t->s->digits[i].number));
-	shout(out);
-	return out;
 }
 
 /* What a YES does not do that the board waits for; SAY_NONE where it is none of these. */
@@ -578,16 +272,16 @@ static void card_in_case(struct turn *t)
 		turn_ask(t, (struct asked){.what = Q_HANDOVER_OUT}, "Handover.");
 		return;
 	case CARD_WITHOUT_FULL_SIGHT:
-		card_without_full_sight(t);
+		handover_without_sight(t);
 		return;
 	case CARD_STEP_DONE:
-		card_step(t, 1);
+		search_step(t, 1);
 		return;
 	case CARD_NOT_DONE:
-		card_step(t, 0);
+		search_step(t, 0);
 		return;
 	case CARD_FOUND:
-		card_found(t);
+		search_found(t);
 		return;
 	case CARD_MISREAD:
 		card_misread(t);
@@ -636,10 +330,11 @@ static void card_in_case(struct turn *t)
 		card_offcut(t);
 		return;
 	case CARD_END_UNRESOLVED:
-		card_end_unresolved(t);
+		search_end_unresolved(t);
 		return;
 	case CARD_PATIENT_LEAVES:
-		turn_ask(t, (struct asked){.what = Q_LEAVES}, "Patient leaves.%s", sheet_open_words(t, open));
+		turn_ask(t, (struct asked){.what = Q_LEAVES}, "Patient leaves.%s",
+		         sheet_open_words(t->s, open));
 		return;
 	case CARD_YES:
 	case CARD_NO:
@@ -689,27 +384,6 @@ static int begins_something(int card)
 	       card == CARD_AWAKE_PATIENT || own_card_group(card) == CARDS_VISITORS;
 }
 
-/* Cards that begin something else close the open question; the rest must answer it. */
-static int must_answer(enum question q, int card)
-{
-	switch (card) {
-	case CARD_YES:
-	case CARD_NO:
-		return q != Q_NONE;
-	case CARD_INTACT:
-	case CARD_CUT_AND_COMPLETE:
-	case CARD_PIECES_MISSING:
-	case CARD_MARK_UNREADABLE:
-		return q == Q_FOUND;
-	case CARD_NOT_DONE:
-		return q == Q_INCIDENT;
-	case CARD_MISREAD:
-		return q == Q_IS_ON;
-	default:
-		return 0;
-	}
-}
-
 /* A case that is suspended here is not forgotten; and what says nothing to a new case is not sent to open one. */
 static void card_without_case(struct turn *t)
 {
@@ -728,13 +402,13 @@ static void card_without_case(struct turn *t)
 
 void card_take(struct turn *t)
 {
-	if (answers_stored(t) || card_of_room(t))
+	if (stored_answer(t) || card_of_room(t))
 		return;
 	if (!turn_has_case(t)) {
 		card_without_case(t);
 		return;
 	}
-	if (must_answer((enum question)t->s->asked.what, t->in->card))
+	if (answer_is_due((enum question)t->s->asked.what, t->in->card))
 		answer_question(t, t->in->card);
 	else
 		card_in_case(t);

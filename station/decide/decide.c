@@ -3,7 +3,19 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "decide/turn.h"
+#include "decide/badge.h"
+#include "decide/card.h"
+#include "decide/digit-card.h"
+#include "decide/next.h"
+#include "decide/pack.h"
+#include "decide/slip-read.h"
+#include "decide/stored-answer.h"
+#include "decide/stored-come.h"
+#include "decide/stored-enter.h"
+#include "decide/stored-list.h"
+#include "decide/tick.h"
+#include "decide/typed.h"
+#include "decide/unreadable.h"
 
 static void on_case_label(struct turn *t)
 {
@@ -17,155 +29,6 @@ static void on_case_label(struct turn *t)
 	turn_open_case(t, label);
 	turn_accept(t, "Case %d opened in %s, label %s.", (int)t->s->case_no,
 	            station_room_name(t->station, t->in->room), label);
-}
-
-static enum question idle_question(const struct turn *t)
-{
-	int i = station_room_index(t->station, t->in->room);
-	return i >= 0 ? (enum question)t->station->idle_asked[i] : Q_NONE;
-}
-
-/* What is asked in this room, with or without a case. */
-enum question turn_asked(const struct turn *t)
-{
-	return turn_has_case(t) ? (enum question)t->s->asked.what : idle_question(t);
-}
-
-/* FOUND, then the slip of the case that it comes from: for an item that bears no number (rule 21). */
-static int found_by_slip(struct turn *t)
-{
-	int32_t case_no = t->in->slip_case;
-	if (turn_asked(t) != Q_FOUND || (turn_has_case(t) && t->s->asked.item) || !case_no)
-		return 0;
-	if (station_sheet_of_case(t->station, case_no) >= 0) {
-		turn_refuse(t, SAY(CASE_STILL_OPEN, .case_no = case_no));
-		return 1;
-	}
-	EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-	int extra = sheet_first_extra(t->s);
-	struct thing what = {.called = SAY_ITEM_NO_NUMBER};
-	if (extra)
-		what = sheet_item_const(t->s, extra)->thing;
-	turn_found_after(t, case_no, &what);
-	if (extra) { /* it is settled by that: it is none of this case */
-		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)extra);
-		final_progress(t);
-	}
-	turn_accept(t,
-	            "Found after the end: entered for case %d. Look at that patient's digit now and tell the "
-	            "surgeon.",
-	            (int)case_no);
-	return 1;
-}
-
-/* Where the paper itself proves less, that is said. */
-static void slip_seen(struct turn *t, const struct slip *slip, const struct paper *paper)
-{
-	const char *how = t->in->flags & EVENT_KEYED
-	                      ? "typed: somebody read the code of this paper, no scanner did"
-	                      : "seen: this paper came out";
-	EMIT(t, .kind = EV_SLIP_STATE, .case_no = slip->case_no, .n = slip->number, .what = SLIP_SEEN,
-	     .other = paper->copy);
-	turn_accept(
-	    t, "Slip %07d of case %d, copy %d, %s.%s", (int)slip->number, (int)slip->case_no,
-	    (int)paper->copy, how,
-	    paper->proof ? "" : " Its code is of an earlier version, which anybody could have worked out.");
-}
-
-/* What nobody knows is not 'not used' (rules 4 and 5). */
-void turn_refuse_unasked(struct turn *t)
-{
-	turn_refuse(t, SAY(RECORD_NOT_ASKED));
-}
-
-int input_is_lost(const struct station *st, const struct input *in)
-{
-	return in->newer && in->slip.number != in->number && in->number <= st->last_slip_no;
-}
-
-/* A paper whose digits this station did not give it. */
-static void refuse_strange(struct turn *t)
-{
-	const struct input *in = t->in;
-	int known = in->slip.number == in->number;
-	if (input_is_lost(t->station, in))
-		turn_refuse(t, SAY(SLIP_BEFORE_RESTORE, .slip = in->number, .copy = in->copy));
-	else if (in->newer)
-		turn_refuse(t, SAY(SLIP_NEWER, .slip = in->number, .copy = in->copy));
-	else if (in->paper.queued && !in->proof)
-		turn_refuse(t, SAY(SLIP_LONGER_CODE, .slip = in->number, .copy = in->copy));
-	else if (!known && !in->proof)
-		turn_refuse(t, SAY(SLIP_NOT_IN_RECORD, .slip = in->number));
-	else if (known && !in->paper.queued)
-		turn_refuse(t, SAY(SLIP_NO_SUCH_COPY, .slip = in->number, .copy = in->copy));
-	else
-		turn_refuse(t, SAY(SLIP_NOT_OURS, .slip = in->number, .copy = in->copy));
-}
-
-static void refuse_second(struct turn *t)
-{
-	const struct paper *paper = &t->in->paper;
-	if (paper->seen == paper->copy)
-		turn_refuse(t, SAY(SLIP_SEEN_BEFORE, .slip = t->in->number, .copy = paper->copy));
-	else
-		turn_refuse(t, SAY(SLIP_COPY_SEEN, .slip = t->in->number, .copy = paper->copy,
-		                   .other_copy = paper->seen));
-}
-
-static void seen_elsewhere(struct turn *t, const struct slip *slip)
-{
-	if (turn_has_case(t)) {
-		turn_refuse(t, SAY(SLIP_OF_OTHER_ROOM, .slip = slip->number, .case_no = slip->case_no,
-		                   .room = station_room_name(t->station, slip->room)));
-		return;
-	}
-	EMIT(t, .kind = EV_ASKED, .what = Q_SLIP_HERE, .n = slip->number, .item = (uint8_t)t->in->copy);
-	t->out->reply.verdict = VERDICT_QUESTION;
-	snprintf(t->out->reply.said, SAID_MAX, "Slip %07d is of case %d in %s.", (int)slip->number,
-	         (int)slip->case_no, station_room_name(t->station, slip->room));
-}
-
-/* The paper proves itself: its own code was read back, so it exists (DESIGN section 8). */
-void slip_take(struct turn *t)
-{
-	const struct slip *slip = &t->in->slip;
-	const struct paper *paper = &t->in->paper;
-	if (t->in->unanswered)
-		turn_refuse(t, SAY(SLIPS_NOT_ANSWERED));
-	else if (t->in->unasked)
-		turn_refuse_unasked(t);
-	else if (slip->number != t->in->number || !paper_is_ours(paper, t->in->proof))
-		refuse_strange(t);
-	else if (found_by_slip(t))
-		return;
-	else if (paper->seen)
-		refuse_second(t);
-	else if (!paper->made)
-		turn_refuse(t, SAY(SLIP_NOT_PRINTED, .slip = slip->number, .copy = paper->copy));
-	else if (slip->room != t->in->room)
-		seen_elsewhere(t, slip);
-	else
-		slip_seen(t, slip, paper);
-}
-
-/* YES or NO in a room without a case. 1 where it was an answer. */
-int idle_answer(struct turn *t, int yes)
-{
-	int i = station_room_index(t->station, t->in->room);
-	int here = yes && idle_question(t) == Q_SLIP_HERE && t->in->slip.number == t->station->idle_n[i] &&
-	           t->in->paper.queued && !t->in->paper.seen;
-	if (idle_question(t) == Q_NONE)
-		return 0;
-	if (yes && idle_question(t) == Q_SLIP_HERE && t->in->unasked) {
-		turn_refuse_unasked(t);
-		return 1;
-	}
-	EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-	if (here)
-		slip_seen(t, &t->in->slip, &t->in->paper);
-	else
-		turn_accept(t, "Left as it is.");
-	return 1;
 }
 
 /* A card of another room is announced and asked: nothing is entered until the scanner's room is clear
@@ -194,77 +57,6 @@ static int other_room(struct turn *t)
 	turn_refuse(t, SAY(CARD_OF_OTHER_ROOM, .other_room = station_room_name(t->station, in->card_room),
 	                   .room = station_room_name(t->station, in->room)));
 	return 1;
-}
-
-struct say input_unknown_code(const struct input *in)
-{
-	switch (in->what) {
-	case SAY_CODE_OF_STORES:
-		return *SAY(CODE_OF_STORES, .item_number = in->number);
-	case SAY_CODE_OF_TRAY:
-		return *SAY(CODE_OF_TRAY, .tray_number = in->number);
-	case SAY_CODE_OF_CHECK:
-		return *SAY(CODE_OF_CHECK);
-	case SAY_CODE_OF_NO_CARD:
-		return *SAY(CODE_OF_NO_CARD, .n = in->card);
-	default:
-		return *SAY(CODE_AS_READ, .code = in->text);
-	}
-}
-
-static void refuse_unknown(struct turn *t)
-{
-	struct say say = input_unknown_code(t->in);
-	if (say.saying == SAY_CODE_AS_READ && !t->in->text[0]) {
-		turn_refuse(t, SAY(NOT_OUR_CODE));
-		return;
-	}
-	say.what = say.saying;
-	say.saying = SAY_NOT_IN_CATALOGUE;
-	say.then = !turn_has_case(t)                                ? SAY_IF_ON_DIGIT_CARD
-	           : t->s->final != FINAL_NONE || t->s->discrepancy ? SAY_KEEP_IN_ROOM
-	                                                            : SAY_USE_LISTED;
-	turn_refuse(t, &say);
-}
-
-static void on_unreadable(struct turn *t)
-{
-	const char *text = t->in->text;
-	if (t->in->unasked) {
-		turn_refuse_unasked(t);
-		return;
-	}
-	switch (t->in->act) {
-	case ACT_UNKNOWN:
-		refuse_unknown(t);
-		return;
-	case ACT_BROKEN:
-		turn_refuse_fault(t, SAY(MISREAD_FOR, .fault = text), SAY(MISREAD));
-		return;
-	case ACT_FOREIGN:
-		turn_refuse(t, text[0]
-		                   ? SAY(FOREIGN_CODE, .what = SAY_OTHER_SITE, .site = text)
-		                   : SAY(FOREIGN_CODE, .what = SAY_OTHER_STATION, .station = t->in->number));
-		return;
-	case ACT_PATIENT:
-		turn_refuse(t, SAY(PATIENTS_CODE));
-		return;
-	case ACT_HALF:
-		turn_refuse_fault(t, SAY(HALF_OF_PACK_FOR, .fault = text), SAY(HALF_OF_PACK));
-		return;
-	case ACT_TICK:
-	case ACT_CARD:
-	case ACT_DIGIT:
-	case ACT_BADGE:
-	case ACT_CASE_LABEL:
-	case ACT_SLIP:
-	case ACT_THING:
-	case ACT_TRAY:
-	case ACT_TYPED:
-	case ACT_STORED:
-		break;
-	}
-	turn_refuse(t, SAY(CODE_OF_NO_USE));
 }
 
 /* Cards that, entered once more, tell of one thing more. */
@@ -315,7 +107,7 @@ static void take(struct turn *t)
 	case ACT_FOREIGN:
 	case ACT_PATIENT:
 	case ACT_HALF:
-		on_unreadable(t);
+		unreadable_take(t);
 		return;
 	case ACT_STORED:
 		stored_take(t);

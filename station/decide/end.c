@@ -1,10 +1,11 @@
-/* The sign-out and the ends of a case (rules 1, 15, 16). */
+#include "decide/end.h"
+
 #include <stdio.h>
 #include <string.h>
 
-#include "base/name.h"
 #include "count/rule.h"
-#include "decide/turn.h"
+#include "decide/joining.h"
+#include "decide/phrases.h"
 
 /* Each item is marked used in its case, so that a later scan of it can be answered (rules 4, 21). */
 static void mark_used(struct turn *t)
@@ -121,7 +122,7 @@ void sign_out_begin(struct turn *t, int32_t badge)
 }
 
 /* YES or NO to a sign-out point. A NO holds the sign-out; it then begins again from the first. */
-static void answer_point(struct turn *t, int yes)
+void sign_out_point(struct turn *t, int yes)
 {
 	int point = t->s->asked.n;
 	int32_t badge = t->s->asked.person;
@@ -137,14 +138,14 @@ static void answer_point(struct turn *t, int yes)
 		sign(t, badge);
 }
 
-static void cancel_yes(struct turn *t)
+void case_cancel(struct turn *t)
 {
 	int32_t case_no = t->s->case_no;
 	turn_close_question(t);
 	if (sheet_holds_any(t->s)) {
 		char open[OPEN_WORDS_MAX];
 		EMIT(t, .kind = EV_CANCELLED);
-		if (*sheet_open_words(t, open))
+		if (*sheet_open_words(t->s, open))
 			turn_accept(t, "Case %d is cancelled.%s A count is still owed.", (int)case_no, open);
 		else
 			turn_accept(t, "Case %d is cancelled. A pack was opened, so a count is still owed.",
@@ -155,7 +156,7 @@ static void cancel_yes(struct turn *t)
 	turn_accept(t, "Case %d ended as cancelled; nothing was counted in.", (int)case_no);
 }
 
-static void end_unresolved(struct turn *t, const char *number)
+void case_end_unresolved(struct turn *t, const char *number)
 {
 	char words[SAID_MAX];
 	int32_t case_no = t->s->case_no, surgeon = t->s->asked.person, witness = t->s->asked.n;
@@ -171,322 +172,24 @@ static void end_unresolved(struct turn *t, const char *number)
 	            *number ? number : "owed", words);
 }
 
-static void is_not_on(struct turn *t, int digit)
+void case_surgeon_ends(struct turn *t, const struct person *p, enum team_place place)
 {
-	const struct digit *d = sheet_digit_const(t->s, digit);
-	int32_t case_no = t->s->case_no;
-	int had = d && d->had;
-	EMIT(t, .kind = EV_DIGIT_NOT_ON, .digit = (uint8_t)digit);
-	turn_pay(t, DEBT_ON, 0, digit, PAID_NOT_ON);
-	turn_close_question(t);
-	if (sheet_is_empty(t->s)) {
-		EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_NOTHING_OPENED);
-		turn_accept(t, "Not on: %s. Case %d ended as cancelled; nothing was counted in.",
-		            own_digit_name(digit), (int)case_no);
-	} else if (!had && !t->s->initial_agreed) {
-		EMIT(t, .kind = EV_DIGIT_MARKED, .digit = (uint8_t)digit);
-		turn_accept(t, "Marked digit: %s.", own_digit_name(digit));
-	} else if (had && search_is_look_step(t) && sheet_digits_had(t->s) == 1) {
-		search_answered(t, 1);
-	} else {
-		turn_accept(t, "Not on: %s.", own_digit_name(digit));
-	}
-}
-
-/* It is timed from the scan that asked, not from the answer. */
-static void answer_is_on(struct turn *t, int yes)
-{
-	int digit = t->s->asked.digit;
-	if (!yes) {
-		is_not_on(t, digit);
+	/* a digit card opened it, and nobody has badged in yet */
+	int nobody =
+	    t->s->single && !place && !t->s->team.at[PLACE_FIELD] && p->registered && p->kind != STAFF_CHARGE;
+	int alone = nobody || (t->s->single && place == PLACE_FIELD);
+	int visiting = p->number < 0 && place == PLACE_SURGEON;
+	int32_t field = t->s->team.at[PLACE_FIELD];
+	if (p->kind != STAFF_SURGEON && t->s->single && field && !alone && !visiting) {
+		person_refuse_for(t, p->number, SAY(ALONE_ENDS_UNRESOLVED, .person = turn_name_of(t, field)));
 		return;
 	}
-	turn_pay(t, DEBT_ON, 0, digit, PAID_IS_ON);
-	digit_start_on(t, digit);
-}
-
-static void answer_never_off(struct turn *t)
-{
-	const struct digit *d = sheet_digit_const(t->s, t->s->asked.digit);
-	if (d && d->state == DIGIT_OFF)
-		digit_never_off(t, d->number);
-	else /* the wrong card was read: its clock belongs to another digit */
-		turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = t->s->asked.digit}, "Misread: the %s.",
-		         own_digit_name(t->s->asked.digit));
-}
-
-static void answer_rolls_on(struct turn *t, int yes)
-{
-	int item = t->s->asked.item;
-	turn_close_question(t);
-	if (!yes) {
-		turn_accept(t, "No open wound, flap, infection or tumour on the digit, says the team.");
+	if (p->kind != STAFF_SURGEON && !alone && !visiting) {
+		turn_refuse(t, SAY(SURGEON_ENDS_UNRESOLVED));
 		return;
 	}
-	turn_owe(t, DEBT_SURGEON, item, 0);
-	turn_accept(t,
-	            "Noted. A tourniquet that rolls on may carry infection or tumour along and tear a flap.");
-}
-
-static void answer_extra(struct turn *t, int yes)
-{
-	int item = t->s->asked.item;
-	turn_close_question(t);
-	if (yes) {
-		extra_opened_here(t, item);
-	} else {
-		turn_accept(t, "Extra item, origin not known: isolate it, keep it in the room. A misread: "
-		               "scan MISREAD, then its code.");
-	}
-	final_progress(t);
-}
-
-static void answer_right_digit(struct turn *t, int yes)
-{
-	int digit = t->s->asked.digit;
-	if (!yes) {
-		turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit}, "Not the %s.",
-		         own_digit_name(digit));
-		return;
-	}
-	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_RIGHT_DIGIT);
-	turn_close_question(t);
-	turn_accept(t, "The %s is right, says the team.", own_digit_name(digit));
-}
-
-/* A tourniquet that went on another digit than the marked one, and was entered as it was. 1 where that is it. */
-static int leaves_wrong_digit(struct turn *t)
-{
-	int digit = t->s->asked.digit;
-	if (!debts_owes(&t->s->debts, (struct debt){.kind = DEBT_MARKED_DIGIT, .digit = (uint8_t)digit}))
-		return 0;
-	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_OTHER_DIGIT);
-	turn_close_question(t);
-	turn_accept(t,
-	            "Left as it is: it went on the %s, which is not the marked digit. Tell the surgeon now.",
-	            own_digit_name(digit));
-	return 1;
-}
-
-/* YES or NO to the open question. */
-static int answer_yes_no(struct turn *t, int yes)
-{
-	switch ((enum question)t->s->asked.what) {
-	case Q_IS_ON:
-		answer_is_on(t, yes);
-		return 1;
-	case Q_ROLLS_ON:
-		answer_rolls_on(t, yes);
-		return 1;
-	case Q_RIGHT_DIGIT:
-		answer_right_digit(t, yes);
-		return 1;
-	case Q_EXTRA:
-		answer_extra(t, yes);
-		return 1;
-	case Q_POINT:
-		answer_point(t, yes);
-		return 1;
-	case Q_CANCEL:
-		if (yes) {
-			cancel_yes(t);
-			return 1;
-		}
-		break;
-	case Q_LEAVES:
-		if (yes) {
-			char open[OPEN_WORDS_MAX];
-			EMIT(t, .kind = EV_PATIENT_LEFT);
-			turn_close_question(t);
-			sheet_open_words(t, open);
-			turn_accept(t, "The patient has left the room.%s%s", open,
-			            *open ? " Tell the surgeon and the ward now." : "");
-			return 1;
-		}
-		break;
-	case Q_NO_CODE:
-		turn_close_question(t);
-		item_add_unlisted(t, yes ? ROLE_TOURNIQUET : ROLE_OTHER,
-		                  yes ? SAY_TOURNIQUET_NO_CODE : SAY_ITEM_NO_CODE);
-		turn_accept(t, "Counted in: %s. Say aloud what it is and write it on the paper sheet.",
-		            t->s->items[t->s->n_items - 1].thing.name);
-		return 1;
-	case Q_OFF:
-		if (yes) {
-			turn_refuse(t, SAY(YES_STOPS_NO_CLOCK));
-			return 1;
-		}
-		turn_close_question(t);
-		turn_accept(t, "Still on. The clock runs.");
-		return 1;
-	case Q_HANDOVER_OUT:
-	case Q_HANDOVER_STAYS:
-	case Q_HANDOVER_IN:
-		if (yes)
-			return 0;
-		turn_close_question(t);
-		turn_accept(t, "No handover.");
-		return 1;
-	case Q_WHO_LOOKED:
-		if (yes)
-			return 0;
-		turn_refuse(t, SAY(NO_IS_NOBODY));
-		return 1;
-	case Q_FOUND:
-		if (!t->s->asked.item)
-			break;
-		if (yes)
-			final_answer(t, CARD_YES, 0);
-		else
-			search_ask_found(t, t->s->asked.item);
-		return 1;
-	case Q_HANDOVER_SEEN:
-	case Q_HANDOVER_AGREE: /* begun, it is owed */
-		return 0;
-	case Q_LISTED_ALREADY:
-		answer_listed_already(t, yes);
-		return 1;
-	case Q_HERE_NOW:
-		answer_here_now(t, yes);
-		return 1;
-	case Q_COUNTED_IN:
-		answer_counted_in(t, yes);
-		return 1;
-	case Q_MOVE_TO:
-		if (yes && t->s->asked.digit) {
-			digit_never_on(t, t->s->asked.digit);
-			return 1;
-		}
-		if (!yes && leaves_wrong_digit(t))
-			return 1;
-		break;
-	case Q_VISITOR_IS_SURGEON:
-		visitor_is(t, yes);
-		return 1;
-	default:
-		break;
-	}
-	if (yes)
-		return 0;
-	turn_close_question(t);
-	turn_accept(t, "Left as it is.");
-	return 1;
-}
-
-static int is_condition(int card)
-{
-	return card == CARD_INTACT || card == CARD_CUT_AND_COMPLETE || card == CARD_PIECES_MISSING;
-}
-
-/* The same question is asked again after a card that does not answer it; the fact on the card is lost to
- * nobody: it is refused in words. */
-void answer_question(struct turn *t, int card)
-{
-	enum question q = (enum question)t->s->asked.what;
-	if ((card == CARD_YES || card == CARD_NO) && answer_yes_no(t, card == CARD_YES))
-		return;
-	if (q == Q_FOUND && t->s->asked.item && (is_condition(card) || card == CARD_MARK_UNREADABLE)) {
-		final_answer(t, card, 0);
-		return;
-	}
-	if (q == Q_IS_ON && card == CARD_MISREAD) {
-		answer_never_off(t);
-		return;
-	}
-	if (q == Q_INCIDENT && card == CARD_NOT_DONE) {
-		end_unresolved(t, "");
-		return;
-	}
-	enum saying asked = question_saying(q);
-	const char *words = saying_text(asked);
-	turn_refuse(t, *words && words[strlen(words) - 1] == '?'
-	                   ? SAY(NOT_AN_ANSWER, .card = card, .question = asked)
-	                   : SAY(NOT_AN_ANSWER_STATED, .card = card, .question = asked));
-}
-
-/* The digit's circumference as somebody measured it: held against what the makers state, which says nothing
- * about pressure (section 1 of the design: the station never judges that). */
-static void state_size(struct turn *t, int mm)
-{
-	char misfit[160] = "";
-	EMIT(t, .kind = EV_SIZE_STATED, .n = mm);
-	for (int i = 0; i < t->s->n_items; i++)
-		if (size_misfit(t, &t->s->items[i].thing, misfit, sizeof misfit))
-			break;
-	turn_accept(t, "Circumference of the digit stated as %d mm.%s", mm, misfit);
-}
-
-int size_misfit(const struct turn *t, const struct thing *th, char *out, size_t size)
-{
-	const struct line *line = catalogue_by_key(&t->station->catalogue, th->line);
-	int mm = t->s->size_mm;
-	if (!mm || !line || !line->size_min_mm || (mm >= line->size_min_mm && mm <= line->size_max_mm))
-		return 0;
-	snprintf(out, size, " The maker states %d to %d mm for the %s: another size may be needed.",
-	         line->size_min_mm, line->size_max_mm, th->name);
-	return 1;
-}
-
-/* "case 41: …" where no case is open: what was entered wrongly is corrected by a further event and an
- * addendum slip; nothing is edited (rule 13). 1 where the text was one. */
-static int correct_after(struct turn *t)
-{
-	int case_no = 0, used = 0;
-	if (turn_has_case(t) || sscanf(t->in->text, "case %9d: %n", &case_no, &used) != 1 || !used ||
-	    !t->in->text[used])
-		return 0;
-	if (case_no < 1 || case_no > t->station->last_case_no ||
-	    station_sheet_of_case(t->station, case_no) >= 0) {
-		turn_refuse(t, SAY(CASE_NOT_ENDED_HERE, .case_no = case_no));
-		return 1;
-	}
-	struct event e = {.kind = EV_CORRECTION, .case_no = case_no};
-	snprintf(e.text, sizeof e.text, "%s", t->in->text + used);
-	turn_emit(t, &e);
-	turn_queue_slip(t, SLIP_ADDENDUM, case_no);
-	turn_accept(
-	    t,
-	    "Correction of case %d entered beside what it corrects. An addendum slip prints: put it in "
-	    "the notes.",
-	    case_no);
-	return 1;
-}
-
-void typed_take(struct turn *t)
-{
-	struct error why;
-	if (name_check("What was typed", t->in->text, EVENT_TEXT_MAX - 1, &why) < 0) {
-		turn_refuse_fault(t, SAY(TYPED_NOT_KEPT_FOR, .fault = why.text), SAY(TYPED_NOT_KEPT));
-		return;
-	}
-	if (correct_after(t))
-		return;
-	int mm = 0, used = 0;
-	if (turn_has_case(t) && sscanf(t->in->text, "%3d mm%n", &mm, &used) == 1 && used &&
-	    !t->in->text[used] && mm >= 20 && mm <= 200) {
-		state_size(t, mm);
-		return;
-	}
-	if (turn_has_case(t) && t->s->asked.what == Q_INCIDENT) {
-		end_unresolved(t, t->in->text);
-		return;
-	}
-	if (turn_has_case(t) && t->s->discrepancy && t->s->search_not_done) {
-		struct event e = {.kind = EV_SEARCH_WHY, .n = t->s->search_not_done};
-		snprintf(e.text, sizeof e.text, "%s", t->in->text);
-		turn_emit(t, &e);
-		turn_accept(t, "Why step %d of the search was not done is entered.", (int)e.n);
-		return;
-	}
-	for (int i = 0; i < t->station->n_owed; i++)
-		if (t->station->owed[i].room == t->in->room) {
-			int32_t case_no = t->station->owed[i].case_no;
-			struct event e = {.kind = EV_PAID, .case_no = case_no, .what = DEBT_INCIDENT};
-			snprintf(e.text, sizeof e.text, "%s", t->in->text);
-			turn_emit(t, &e);
-			turn_queue_slip(t, SLIP_ADDENDUM, case_no);
-			turn_accept(t, "Incident number of case %d entered.", (int)case_no);
-			return;
-		}
-	turn_refuse(t, SAY(NO_TEXT_ASKED));
+	if (!place)
+		person_join(t, p->number, nobody ? PLACE_FIELD : PLACE_SURGEON);
+	turn_ask(t, (struct asked){.what = Q_INCIDENT, .person = p->number},
+	         "%s decides to end this case unresolved.", p->name);
 }

@@ -1,9 +1,9 @@
-/* Expiry while the wall clock is wrong: nobody but a person who reads the date can judge it (rules 3, 5). */
+#include "decide/expiry.h"
+
 #include <stdio.h>
 #include <string.h>
 
 #include "base/clock.h"
-#include "decide/turn.h"
 
 /* More debts than this are not told apart, so that there is always room for what is owed about the patient. */
 #define APART_MAX (DEBTS_MAX / 2)

@@ -1,9 +1,8 @@
-/* Counts: the final count line by line, the discrepancy and its search, agreeing aloud (rules 1, 8, 10, 11).
- */
+#include "decide/final-count.h"
+
 #include <stdio.h>
 #include <string.h>
 
-#include "decide/turn.h"
 #include "decide/want.h"
 
 void final_begin(struct turn *t)
@@ -329,83 +328,4 @@ void final_mark(struct turn *t, int item)
 	} else {
 		shown(t, item, it->pieces, EVIDENCE_MARK, CONDITION_NONE, SAY_NONE);
 	}
-}
-
-/* --- agreeing aloud ----------------------------------------------------------------------------- */
-
-static void agreed(struct turn *t, enum count_kind kind, int32_t recorded_by, const char *what)
-{
-	int32_t field = t->s->team.at[PLACE_FIELD], circulating = t->s->team.at[PLACE_CIRCULATING];
-	if (kind == COUNT_FINAL && t->s->discrepancy) /* what was missing has left this sheet */
-		EMIT(t, .kind = EV_DISCREPANCY, .n = 0);
-	EMIT(t, .kind = EV_COUNT_AGREED, .what = (uint8_t)kind, .person = field, .other = circulating,
-	     .n = recorded_by);
-	if (debts_has(&t->s->debts, DEBT_ADDED))
-		turn_pay(t, DEBT_ADDED, 0, 0, PAID_AGREED);
-	if (kind == COUNT_INITIAL && debts_has(&t->s->debts, DEBT_COUNT))
-		turn_pay(t, DEBT_COUNT, 0, 0, PAID_AGREED_LATE);
-	turn_close_question(t);
-	turn_accept(t, "%s agreed aloud by %s and %s, recorded by %s.", what,
-	            staff_name(&t->station->staff, field), staff_name(&t->station->staff, circulating),
-	            staff_name(&t->station->staff, recorded_by));
-}
-
-/* The count that the board asks for (want.c). */
-static enum count_kind pending(const struct turn *t)
-{
-	struct want w = sheet_wants(t->station, t->s);
-	if (t->s->asked.what == Q_FIELD_TOO)
-		return (enum count_kind)t->s->asked.n;
-	if (w.kind == WANT_FINAL_AGREED)
-		return COUNT_FINAL;
-	if (w.kind == WANT_COUNT_IN && t->s->n_items)
-		return COUNT_INITIAL;
-	if (w.kind == WANT_DEBT && w.debt.kind == DEBT_COUNT)
-		return COUNT_INITIAL;
-	if (w.kind == WANT_DEBT && w.debt.kind == DEBT_HANDOVER)
-		return COUNT_HANDOVER;
-	return w.kind == WANT_DEBT && w.debt.kind == DEBT_ADDED ? COUNT_ADDED : 0;
-}
-
-/* A tourniquet that no pack or catalogue lists was named aloud; the badge records that it was. */
-void listing_named_aloud(struct turn *t)
-{
-	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
-	turn_pay(t, DEBT_LISTING, d->item, 0, PAID_NAMED);
-	turn_close_question(t);
-	turn_accept(
-	    t,
-	    "Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.");
-}
-
-/* The circulating badge, or under a policy of both badges the second of the two. */
-void count_agree(struct turn *t, int32_t badge)
-{
-	static const char *const names[] = {"", "Initial count", "Final count", "Handover count",
-	                                    "What was added"};
-	enum count_kind kind = pending(t);
-	enum saying why = team_may_not_agree(&t->s->team, &t->station->staff);
-	if (kind == COUNT_HANDOVER) {
-		handover_agree(t, badge);
-		return;
-	}
-	if (!kind) {
-		turn_refuse(t, SAY(NOTHING_COUNTED_IN));
-		return;
-	}
-	if (why) {
-		turn_refuse(t, SAY(COUNT_NOT_AGREED, .why = why));
-		return;
-	}
-	if (kind == COUNT_FINAL && !sheet_is_ready_to_agree(t->s)) {
-		turn_refuse(t, SAY(FINAL_UNFINISHED));
-		return;
-	}
-	if (t->station->policy.both_badges && t->s->asked.what != Q_FIELD_TOO) {
-		turn_ask(t, (struct asked){.what = Q_FIELD_TOO, .n = (int32_t)kind, .person = badge},
-		         "%s: circulating badge read.", names[kind]);
-		return;
-	}
-	int32_t recorded = t->s->asked.what == Q_FIELD_TOO ? t->s->asked.person : badge;
-	agreed(t, kind, recorded, names[kind]);
 }

@@ -1,8 +1,11 @@
-/* The next thing to do: what is wanted (want.c), as a head and the deeds that fit. */
+#include "decide/next.h"
+
 #include <stdio.h>
 #include <string.h>
 
-#include "decide/turn.h"
+#include "code/own-codes.h"
+#include "decide/phrases.h"
+#include "decide/stored-list.h"
 #include "decide/want.h"
 
 #define CARD(card, what) ((struct deed){.kind = DEED_CARD, .n = CARD_##card, .truth = TRUTH_##what})

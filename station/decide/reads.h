@@ -8,7 +8,8 @@
 #ifndef BANDTALLY_DECIDE_READS_H
 #define BANDTALLY_DECIDE_READS_H
 
-#include "decide/decide.h"
+#include "decide/input.h"
+#include "decide/outcome.h"
 
 #define READS_MAX 32
 #define READ_KEY_MAX (LINE_KEY_MAX + LOT_MAX + IDENTITY_MAX + 16)

@@ -1,9 +1,9 @@
-/* Time passing: reminders until the tourniquet itself is accounted for, and marks in time (rules 2, 14). */
-#include <inttypes.h>
-#include <stdio.h>
+#include "decide/tick.h"
+
 #include <string.h>
 
 #include "count/wall.h"
+#include "decide/next.h"
 #include "decide/turn.h"
 
 static int wants_reminders(const struct sheet *s, const struct digit *d)

@@ -2,13 +2,29 @@
 
 #include <stdarg.h>
 #include <stdio.h>
-#include <string.h>
 
-#include "base/clock.h"
+#include "decide/phrases.h"
 
 int32_t input_answer(const struct input *in)
 {
 	return in->act == ACT_CARD ? in->card : in->act == ACT_BADGE ? -in->number : 0;
+}
+
+int turn_has_case(const struct turn *t)
+{
+	return t->s->case_no != 0;
+}
+
+/* What is asked in this room, with or without a case. */
+enum question turn_asked(const struct turn *t)
+{
+	return turn_has_case(t) ? (enum question)t->s->asked.what
+	                        : station_idle_asked(t->station, t->in->room);
+}
+
+const char *turn_name_of(const struct turn *t, int32_t number)
+{
+	return staff_name(&t->station->staff, number);
 }
 
 /* A step is what UNDO takes back; NEXT only stands between two of them, and time passing is none. */
@@ -62,12 +78,6 @@ void turn_emit_for_room(struct turn *t, struct event e)
 	t->out->events[t->out->count++] = e;
 }
 
-void sentence_capital(char *sentence)
-{
-	if (sentence[0] >= 'a' && sentence[0] <= 'z')
-		sentence[0] = (char)(sentence[0] - 'a' + 'A');
-}
-
 static void say(struct turn *t, enum verdict verdict, const char *format, va_list args)
 {
 	struct reply *r = &t->out->reply;
@@ -99,6 +109,12 @@ void turn_refuse(struct turn *t, const struct say *why)
 	turn_refuse_fault(t, why, why);
 }
 
+/* What nobody knows is not 'not used' (rules 4 and 5). */
+void turn_refuse_unasked(struct turn *t)
+{
+	turn_refuse(t, SAY(RECORD_NOT_ASKED));
+}
+
 void turn_ask(struct turn *t, struct asked q, const char *format, ...)
 {
 	va_list args;
@@ -113,28 +129,6 @@ void turn_close_question(struct turn *t)
 {
 	if (t->s->asked.what)
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-}
-
-const char *moment_hm(struct moment at, char out[6])
-{
-	clock_text_hm(at.wall_ms, at.utc_min, out);
-	return out;
-}
-
-int32_t moment_minute_of_day(struct moment at)
-{
-	int64_t minutes = at.wall_ms / 60000 + at.utc_min;
-	return (int32_t)((minutes % 1440 + 1440) % 1440);
-}
-
-int turn_has_case(const struct turn *t)
-{
-	return t->s->case_no != 0;
-}
-
-int sheet_is_ready_to_agree(const struct sheet *s)
-{
-	return s->final == FINAL_ASKING && !sheet_next_open(s) && !sheet_missing(s);
 }
 
 void turn_owe(struct turn *t, enum debt_kind kind, int item, int digit)
@@ -194,26 +188,16 @@ void turn_open_case(struct turn *t, const char *label)
 		EMIT(t, .kind = EV_CLOCK_WRONG, .n = 1);
 }
 
-/* "1 finger tourniquet of 1 shown intact; 1 artery forceps of 1 shown": only what was seen (rule 15). */
-int sheet_accounted_words(const struct sheet *s, char *out, size_t size)
+/* Where the paper itself proves less, that is said. */
+void turn_slip_seen(struct turn *t, const struct slip *slip, const struct paper *paper)
 {
-	static const char *const conditions[] = {"", " intact", " cut and complete", " with pieces missing"};
-	size_t used = 0;
-	int items = 0;
-	out[0] = 0;
-	for (int i = 0; i < s->n_items && used + 1 < size; i++) {
-		const struct item *it = &s->items[i];
-		if (!item_counts(it) && it->place != ITEM_RETURNED)
-			continue;
-		const char *how = it->place == ITEM_RETURNED       ? "returned unopened"
-		                  : it->evidence == EVIDENCE_MARK  ? "mark read"
-		                  : it->evidence == EVIDENCE_SHOWN ? "shown"
-		                                                   : "not accounted for";
-		int n = snprintf(out + used, size - used, "%s%s: %d of %d %s%s", items ? "; " : "",
-		                 it->thing.name, it->place == ITEM_RETURNED ? it->pieces : it->shown,
-		                 it->pieces, how, conditions[it->condition & 3]);
-		used += n > 0 ? (size_t)n : 0;
-		items++;
-	}
-	return items;
+	const char *how = t->in->flags & EVENT_KEYED
+	                      ? "typed: somebody read the code of this paper, no scanner did"
+	                      : "seen: this paper came out";
+	EMIT(t, .kind = EV_SLIP_STATE, .case_no = slip->case_no, .n = slip->number, .what = SLIP_SEEN,
+	     .other = paper->copy);
+	turn_accept(
+	    t, "Slip %07d of case %d, copy %d, %s.%s", (int)slip->number, (int)slip->case_no,
+	    (int)paper->copy, how,
+	    paper->proof ? "" : " Its code is of an earlier version, which anybody could have worked out.");
 }

@@ -1,6 +1,14 @@
 #include "decide/want.h"
 
-#include "decide/decide.h"
+int sheet_is_counting(const struct sheet *s)
+{
+	return s->final == FINAL_ASKING || (s->discrepancy && s->final != FINAL_AGREED);
+}
+
+int sheet_is_ready_to_agree(const struct sheet *s)
+{
+	return s->final == FINAL_ASKING && !sheet_next_open(s) && !sheet_missing(s);
+}
 
 static int any_had(const struct sheet *s)
 {

@@ -35,6 +35,11 @@ struct want {
 
 struct want sheet_wants(const struct station *st, const struct sheet *s);
 
+int sheet_is_counting(
+    const struct sheet
+        *s); /* what is missing or being counted is asked for, and a code that is read may be an answer */
+int sheet_is_ready_to_agree(const struct sheet *s); /* final count: all answered, nothing missing */
+
 /* The place whose badge pays a debt of this kind: PLACE_FIELD stands for a lone operator; 0 where no badge does. */
 enum team_place debt_payer(const struct sheet *s, enum debt_kind kind);
 

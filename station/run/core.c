@@ -23,6 +23,7 @@
 #include "base/release.h"
 #include "count/wall.h"
 #include "decide/input.h"
+#include "decide/slip-read.h"
 #include "record/snapshot.h"
 #include "run/aside.h"
 #include "run/core-internal.h"

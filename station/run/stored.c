@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "code/own-codes.h"
+#include "decide/stored-enter.h"
 #include "run/core-internal.h"
 
 static struct moment made_at(struct moment now, int64_t made_ms)

@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/clock.h"
+#include "decide/next.h"
 #include "tell/rooms.h"
 #include "tell/slip.h"
 #include "tell/view.h"

@@ -46,6 +46,7 @@
 #include "count/rule.h"
 #include "decide/decide.h"
 #include "decide/reads.h"
+#include "decide/stored-enter.h"
 #include "event-words.h"
 #include "samples.h"
 #include "slips.h"

@@ -11,6 +11,7 @@
 
 #include "code/own-codes.h"
 #include "count/rule.h"
+#include "decide/next.h"
 #include "digest.h"
 #include "event-words.h"
 #include "known.h"

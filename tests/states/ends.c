@@ -4,6 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "decide/next.h"
 #include "key.h"
 
 #define PATH_MAX_SCANS 400

@@ -1,4 +1,5 @@
 #include "key.h"
+#include "decide/next.h"
 #include "known.h"
 
 #include <string.h>

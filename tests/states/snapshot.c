@@ -1,4 +1,5 @@
 #include "snapshot.h"
+#include "decide/stored-enter.h"
 #include "known.h"
 
 #include <stdlib.h>

@@ -21,6 +21,8 @@
 #include <time.h>
 #include <unistd.h>
 
+#include "decide/next.h"
+#include "decide/stored-enter.h"
 #include "digest.h"
 #include "ends.h"
 #include "key.h"

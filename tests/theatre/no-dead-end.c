@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "checks.h"
+#include "decide/next.h"
 #include "shrink.h"
 
 #define STEPS_MAX 240

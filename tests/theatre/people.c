@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "checks.h"
+#include "decide/next.h"
 #include "hands.h"
 
 #define SCANS_MAX 260 /* in one operation; who scans more is lost */

@@ -3,6 +3,8 @@
 #include <string.h>
 
 #include "checks.h"
+#include "decide/next.h"
+#include "decide/stored-enter.h"
 #include "random.h"
 #include "stage-inside.h"
 #include "tests/states/known.h"

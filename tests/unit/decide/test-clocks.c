@@ -14,6 +14,7 @@
 #include "count/unanswered.h"
 #include "count/wall.h"
 #include "decide/decide.h"
+#include "decide/next.h"
 
 #define MIN 60000LL
 #define TEN 1795600800000LL /* 2026-11-25, ten o'clock in the morning, UTC */

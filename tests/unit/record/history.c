@@ -7,6 +7,7 @@
 
 #include "base/buf.h"
 #include "code/own-codes.h"
+#include "decide/next.h"
 #include "record/event-text.h"
 #include "record/event.h"
 

@@ -12,6 +12,7 @@
 
 #include "base/clock.h"
 #include "code/own-codes.h"
+#include "decide/stored-enter.h"
 #include "run/core-internal.h"
 #include "tests/unit/record/folder.h"
 

@@ -1,0 +1,210 @@
+#include "decide/count-in.h"
+
+#include <stdio.h>
+#include <string.h>
+
+#include "base/clock.h"
+#include "decide/expiry.h"
+#include "decide/item-in.h"
+#include "decide/other-sheet.h"
+
+static void date_text(int32_t yyyymmdd, char out[16])
+{
+	snprintf(out, 16, "%04d-%02d-%02d", (int)(yyyymmdd / 10000 % 10000), (int)(yyyymmdd / 100 % 100),
+	         (int)(yyyymmdd % 100));
+}
+
+/* What is wrong with the thing itself, as part of a sentence; 0 nothing. Rule 5. */
+int thing_fault(const struct turn *t, const struct thing *th, struct say *why)
+{
+	const struct line *line = catalogue_by_key(&t->station->catalogue, th->line);
+	const char *quarantined = station_quarantined(t->station, th->line, th->lot);
+	if (role_has(th->role, TRAIT_REFUSED) && line)
+		*why = *SAY(MAY_NOT_BE_USED, .item = th->name, .instead = line->instead);
+	else if (role_has(th->role, TRAIT_REFUSED))
+		*why = *SAY(MAY_NOT_BE_USED_UNLISTED, .item = th->name);
+	else if (th->expiry && th->expiry < clock_date_number(t->in->at.wall_ms, t->in->at.utc_min))
+		*why = *SAY(EXPIRED, .item = th->name, .date = th->expiry);
+	else if (quarantined)
+		*why = *SAY(IN_QUARANTINE, .item = th->name, .reason = quarantined);
+	else
+		return 0;
+	return 1;
+}
+
+int sheet_owes_listing(const struct sheet *s)
+{
+	const struct debt *d = debts_find(&s->debts, DEBT_LISTING);
+	return d ? d->item : 0;
+}
+
+/* Why this thing may not be counted in, as part of a sentence; 0 when it may. Rules 4 and 5. */
+static int refusal(const struct turn *t, struct say *why)
+{
+	const struct thing *th = &t->in->thing;
+	int32_t other = station_identity_open(t->station, th->identity);
+	if (thing_fault(t, th, why))
+		return 1;
+	if (t->in->used_in && th->single_use)
+		*why = *SAY(USED_BEFORE, .item = th->name, .case_no = t->in->used_in);
+	else if (other && other != t->s->case_no &&
+	         !(sheet_owes_listing(t->s) && other_sheet_turned_up(t->station, other, th)))
+		*why =
+		    *SAY(ON_OTHER_SHEET, .item = th->name, .case_no = other,
+		         .room = station_room_name(
+		             t->station, t->station->sheets[station_sheet_of_case(t->station, other)].room));
+	else
+		return 0;
+	return 1;
+}
+
+/* The pack of a tourniquet that was put on before it was listed. Facts first: even one that would have been
+ * refused is listed as what it is, and the refusal becomes a debt (rules 3 and 5). */
+void count_in_list_late(struct turn *t, const struct thing *what, int item, const struct say *why)
+{
+	char words[240];
+	struct thing th = *what;
+	int improvised = role_has(th.role, TRAIT_REFUSED);
+	if (improvised) { /* it is used as one, and printed as what it is */
+		th.role = ROLE_TOURNIQUET;
+		th.unlisted = 1;
+	}
+	other_sheet_take_from(t, &th);
+	EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)item, .thing = th);
+	if (t->s->asked.what == Q_ADD)
+		turn_close_question(t);
+	turn_pay(t, DEBT_LISTING, item, 0, improvised ? PAID_IMPROVISED : PAID_PACK);
+	if (!why) {
+		turn_accept(t, "Listed: the tourniquet%s is %s.",
+		            sheet_item_const(t->s, item)->place == ITEM_ON ? " that is on" : "", th.name);
+		return;
+	}
+	turn_owe(t, DEBT_REASON, item, 0);
+	say_part(why, words, sizeof words);
+	turn_accept(t, "Listed as what it is%s: %s%s. But %s: the surgeon answers for it.",
+	            sheet_item_const(t->s, item)->place == ITEM_ON ? ", because it is already on" : "",
+	            improvised ? "IMPROVISED, " : "", th.name, words);
+}
+
+static void after_counting_in(struct turn *t, const struct thing *th, const char *what)
+{
+	char detail[96] = "";
+	char date[16];
+	if (t->s->initial_agreed)
+		turn_owe(t, DEBT_ADDED, 0, 0);
+	if (th->lot[0] && th->expiry) {
+		date_text(th->expiry, date);
+		snprintf(detail, sizeof detail, " (lot %s, expires %s)", th->lot, date);
+	} else if (th->lot[0]) {
+		snprintf(detail, sizeof detail, " (lot %s)", th->lot);
+	}
+	const char *unknown = !th->identity[0] && role_has(th->role, TRAIT_ON_DIGIT)
+	                          ? " It bears no number of its own: the station cannot tell it from another."
+	                          : "";
+	char misfit[160] = "";
+	thing_size_misfit(t, th, misfit, sizeof misfit);
+	int item = t->s->n_items;
+	if (th->rolls_on && role_has(th->role, TRAIT_TIMED)) {
+		turn_ask(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item}, "%s: %s%s.%s%s",
+		         t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown, misfit);
+		return;
+	}
+	if (question_of_pack((enum question)t->s->asked.what))
+		turn_close_question(t);
+	turn_accept(t, "%s: %s%s.%s%s", t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown,
+	            misfit);
+}
+
+static void count_in_tray(struct turn *t)
+{
+	const struct line *tray = t->in->line;
+	int total = 0;
+	for (int i = 0; i < LINE_CONTENTS_MAX && tray->contents[i].key[0]; i++) {
+		const struct line *line = t->in->parts[i];
+		if (!line) {
+			t->out->count = 0;
+			turn_refuse(
+			    t, SAY(TRAY_LISTS_UNKNOWN, .item = tray->name, .key = tray->contents[i].key));
+			return;
+		}
+		struct thing th = {.role = (uint8_t)line->role,
+		                   .single_use = line->single_use != 0,
+		                   .shows_on_xray = line->shows_on_xray != 0};
+		snprintf(th.line, sizeof th.line, "%s", line->key);
+		snprintf(th.name, sizeof th.name, "%s", line->name);
+		item_in_pack(t, &th, tray->contents[i].count);
+		total += tray->contents[i].count;
+	}
+	char what[LINE_NAME_MAX + 40];
+	snprintf(what, sizeof what, "%s, %d instruments from its list", tray->name, total);
+	after_counting_in(t, &t->in->thing, what);
+}
+
+/* The item of a pack without a number of its own that stands on the sheet: only ADD says that this is a further
+ * one. 0 none. */
+static int needs_add(const struct turn *t)
+{
+	const struct thing *th = &t->in->thing;
+	if (th->identity[0] || t->s->asked.what == Q_ADD)
+		return 0;
+	for (int i = 0; i < t->s->n_items; i++)
+		if (t->s->items[i].place != ITEM_STRUCK && t->s->items[i].place != ITEM_RETURNED &&
+		    strcmp(t->s->items[i].thing.line, th->line) == 0 &&
+		    strcmp(t->s->items[i].thing.lot, th->lot) == 0)
+			return i + 1;
+	return 0;
+}
+
+/* How one that is refused, and is on a digit all the same, is entered (rule 3). */
+static enum saying if_on(const struct turn *t)
+{
+	if (!role_has(t->in->thing.role, TRAIT_TIMED | TRAIT_REFUSED))
+		return SAY_NONE;
+	return t->s->asked.what == Q_IS_ON ? SAY_IF_ON_YES : SAY_IF_ON_UNLISTED;
+}
+
+void count_in_pack(struct turn *t, const struct thing *th, int pieces)
+{
+	char what[LINE_NAME_MAX + 16];
+	int first = t->s->n_items + 1;
+	snprintf(what, sizeof what, "%d %s", pieces, th->name);
+	item_in_pack(t, th, pieces);
+	after_counting_in(t, th, what);
+	expiry_owe(t, first, t->s->n_items);
+}
+
+static void list_now(struct turn *t, int item, const struct say *why)
+{
+	int like = needs_add(t);
+	if (like) {
+		turn_ask(t, (struct asked){.what = Q_LISTED_ALREADY, .item = (uint8_t)like},
+		         "%s: one is listed.", t->in->thing.name);
+		return;
+	}
+	count_in_list_late(t, &t->in->thing, item, why);
+	expiry_owe(t, item, item);
+}
+
+void count_in_thing(struct turn *t)
+{
+	struct say why;
+	const struct thing *th = &t->in->thing;
+	int refused = refusal(t, &why), late = sheet_owes_listing(t->s);
+	if (late && role_has(th->role, TRAIT_TIMED | TRAIT_REFUSED))
+		list_now(t, late, refused ? &why : NULL);
+	else if (refused && other_sheet_ask_where(t))
+		return;
+	else if (refused) {
+		why.why = why.saying;
+		why.saying = SAY_NOT_COUNTED_IN;
+		why.then = if_on(t);
+		turn_refuse(t, &why);
+		if (t->s->asked.what == Q_ADD) /* what it pushed away may be owed */
+			turn_close_question(t);
+	} else if (needs_add(t))
+		turn_refuse(t, SAY(SCAN_ADD_FIRST, .item = th->name));
+	else if (t->in->act == ACT_TRAY)
+		count_in_tray(t);
+	else
+		count_in_pack(t, th, t->in->line ? t->in->line->per_pack : 1);
+}

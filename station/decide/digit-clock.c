@@ -1,0 +1,274 @@
+#include "decide/digit-clock.h"
+
+#include "decide/item-in.h"
+#include "decide/phrases.h"
+
+/* Missing and dropped things do not go on by themselves. */
+static int is_at_hand(const struct item *it, enum role_trait trait, int place)
+{
+	return role_has(it->thing.role, trait) && it->place == place && !it->missing && !it->dropped &&
+	       it->condition != CONDITION_PIECES_MISSING;
+}
+
+int sheet_unused_tourniquet(const struct sheet *s)
+{
+	for (int i = s->n_items; i >= 1; i--)
+		if (is_at_hand(&s->items[i - 1], TRAIT_TIMED, ITEM_HERE))
+			return i;
+	return 0;
+}
+
+/* The tourniquet that goes on: an unused one before the one that came off this digit before any other that came
+ * off or was accounted for, the latest first. 0 none. */
+static int tourniquet_at_hand(const struct sheet *s, int digit)
+{
+	int item = sheet_unused_tourniquet(s);
+	for (int same = 1; !item && same >= 0; same--)
+		for (int place = ITEM_OFF; !item && place <= ITEM_ACCOUNTED; place++)
+			for (int i = s->n_items; !item && i >= 1; i--)
+				if (is_at_hand(&s->items[i - 1], TRAIT_TIMED, place) &&
+				    (!same || s->items[i - 1].digit == digit))
+					item = i;
+	return item;
+}
+
+static int forceps_at_hand(const struct sheet *s)
+{
+	for (int i = 1; i <= s->n_items; i++)
+		if (is_at_hand(&s->items[i - 1], TRAIT_CLAMPS, ITEM_HERE))
+			return i;
+	return 0;
+}
+
+static int any_marked(const struct sheet *s)
+{
+	for (int i = 0; i < s->n_digits; i++)
+		if (s->digits[i].marked)
+			return 1;
+	return 0;
+}
+
+static int team_complete(const struct turn *t)
+{
+	return t->s->team.at[PLACE_FIELD] && (t->s->single || t->s->team.at[PLACE_CIRCULATING]);
+}
+
+/* What was missing when the tourniquet went on is owed; nothing of it keeps the clock from starting (rule 3).
+ */
+static void owe_what_is_missing(struct turn *t, int digit, int was_marked_elsewhere)
+{
+	if (!team_complete(t))
+		turn_owe(t, DEBT_TEAM, 0, 0);
+	if (!t->s->initial_agreed) {
+		/* A lone operator states the count by going on to the digit (section 4). */
+		if (t->s->single && team_complete(t))
+			EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_INITIAL,
+			     .person = t->s->team.at[PLACE_FIELD], .n = t->s->team.at[PLACE_FIELD]);
+		else
+			turn_owe(t, DEBT_COUNT, 0, 0);
+	}
+	if (was_marked_elsewhere)
+		turn_owe(t, DEBT_MARKED_DIGIT, 0, digit);
+}
+
+/* The tourniquet itself, and the forceps that clamps it. */
+static void put_on(struct turn *t, int digit)
+{
+	int item = tourniquet_at_hand(t->s, digit);
+	if (!item) {
+		item_add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);
+		item = t->s->n_items;
+	}
+	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
+	int forceps = forceps_at_hand(t->s);
+	if (forceps && !sheet_item_on(t->s, digit, TRAIT_CLAMPS))
+		EMIT(t, .kind = EV_FORCEPS_ON, .item = (uint8_t)forceps, .digit = (uint8_t)digit);
+}
+
+void digit_start_on(struct turn *t, int digit)
+{
+	char time[6];
+	const struct digit *d = sheet_digit_const(t->s, digit);
+	int wrong = any_marked(t->s) && !(d && d->marked);
+	int counted = t->s->final != FINAL_NONE;
+	struct moment at = t->in->at;
+	if (d && digit_runs(d)) /* it goes on from its own start */
+		at.wall_ms = d->doubted ? d->doubt_wall_ms : d->on_wall_ms;
+	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
+	put_on(t, digit);
+	owe_what_is_missing(t, digit, wrong);
+	const char *forceps = sheet_item_on(t->s, digit, TRAIT_CLAMPS) ? "forceps on it" : "no forceps on it";
+	const char *again = counted ? " The final count starts again." : "";
+	if (wrong) {
+		turn_ask(t, (struct asked){.what = Q_RIGHT_DIGIT, .digit = (uint8_t)digit},
+		         "Tourniquet on, %s, from %s; %s. The clock runs.%s", own_digit_name(digit),
+		         moment_hm(at, time), forceps, again);
+		return;
+	}
+	turn_close_question(t);
+	turn_accept(t, "Tourniquet on, %s, from %s; %s. The clock runs.%s", own_digit_name(digit),
+	            moment_hm(at, time), forceps, again);
+}
+
+/* A card that cannot have been meant as a start without a doubt: the digit's clock runs at once as 'on?', and a
+ * person is asked. One that had a tourniquet keeps its own clock beside it (rule 3, section 4). */
+void digit_doubt_on(struct turn *t, int digit, struct moment at)
+{
+	const struct digit *d = sheet_digit_const(t->s, digit);
+	if (d && digit_runs(d))
+		return;
+	EMIT(t, .kind = d && d->had ? EV_DIGIT_DOUBTED : EV_DIGIT_MAYBE_ON, .digit = (uint8_t)digit,
+	     .at = at);
+	turn_owe(t, DEBT_ON, 0, digit);
+}
+
+void digit_ask_is_on(struct turn *t, int digit, const char *besides)
+{
+	digit_doubt_on(t, digit, t->in->at);
+	turn_ask(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
+	         "%s: the clock runs as 'on?'.%s", own_digit_name(digit), besides);
+}
+
+void digit_second_on(struct turn *t, int digit)
+{
+	put_on(t, digit);
+	turn_close_question(t);
+	turn_accept(
+	    t,
+	    "A second tourniquet on the %s. The clock runs until the last is off; for each scan the digit "
+	    "card, then OFF. If none went on: UNDO.",
+	    own_digit_name(digit));
+}
+
+void digit_take_off(struct turn *t, int digit)
+{
+	char when[120];
+	const struct digit *d = sheet_digit_const(t->s, digit);
+	if (d->state == DIGIT_MAYBE_ON) {
+		EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
+		put_on(t, digit);
+		owe_what_is_missing(t, digit, 0);
+		turn_pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
+	}
+	digit_off_text(d, t->in->at, when, sizeof when);
+	int item = sheet_item_on(t->s, digit, TRAIT_TIMED);
+	if (item)
+		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)digit);
+	turn_close_question(t);
+	if (sheet_item_on(t->s, digit, TRAIT_TIMED)) {
+		turn_accept(t, "One of the tourniquets is off the %s. Another is still on; the clock runs.",
+		            own_digit_name(digit));
+		return;
+	}
+	int forceps = sheet_item_on(t->s, digit, TRAIT_CLAMPS);
+	if (forceps)
+		EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)forceps);
+	EMIT(t, .kind = EV_DIGIT_OFF, .digit = (uint8_t)digit);
+	turn_accept(t, "Off, %s, %s. Off is not yet accounted for.", own_digit_name(digit), when);
+	if (t->s->single && !sheet_digits_on(t->s))
+		EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
+}
+
+/* What was entered for one digit is really on one that had a tourniquet before: nothing was on the first, and the time is
+ * kept. */
+static void move_onto_used(struct turn *t, int from, int digit)
+{
+	struct moment at = sheet_digit_const(t->s, from)->since;
+	int item = sheet_item_on(t->s, from, TRAIT_TIMED), forceps = sheet_item_on(t->s, from, TRAIT_CLAMPS);
+	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)from);
+	turn_pay(t, DEBT_ON, 0, from, PAID_MOVED);
+	turn_pay(t, DEBT_MARKED_DIGIT, 0, from, PAID_MOVED);
+	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit, .at = at);
+	if (item)
+		EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
+	else
+		put_on(t, digit);
+	if (forceps)
+		EMIT(t, .kind = EV_FORCEPS_ON, .item = (uint8_t)forceps, .digit = (uint8_t)digit);
+	owe_what_is_missing(t, digit, 0);
+	turn_close_question(t);
+	turn_accept(t, "Moved from the %s to the %s; the time is kept.", own_digit_name(from),
+	            own_digit_name(digit));
+}
+
+/* It was entered by the digit card and never listed: where no tourniquet went on, it was never here. */
+static int is_phantom(const struct sheet *s, int item)
+{
+	const struct item *it = sheet_item_const(s, item);
+	return it && it->thing.unlisted && !it->thing.line[0] &&
+	       debts_owes(&s->debts, (struct debt){.kind = DEBT_LISTING, .item = (uint8_t)item});
+}
+
+void digit_never_on(struct turn *t, int digit)
+{
+	int item = sheet_item_last_on(t->s, digit), phantom = is_phantom(t->s, item);
+	const struct item *it = sheet_item_const(t->s, item);
+	if (it && it->place == ITEM_ACCOUNTED) {
+		turn_refuse(t, SAY(ACCOUNTED_STAYS_ON, .digit = digit));
+		return;
+	}
+	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)digit);
+	if (phantom) {
+		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
+		turn_pay(t, DEBT_LISTING, item, 0, PAID_NEVER_HERE);
+	}
+	if (t->s->discrepancy && !sheet_missing(t->s))
+		EMIT(t, .kind = EV_DISCREPANCY, .n = 0);
+	turn_pay(t, DEBT_ON, 0, digit, PAID_NEVER_ON);
+	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_NEVER_ON);
+	turn_close_question(t);
+	turn_accept(t, "Taken away: no tourniquet was on the %s, says the team. The record keeps both.",
+	            own_digit_name(digit));
+}
+
+void digit_never_off(struct turn *t, int digit)
+{
+	char min[80];
+	int item = sheet_item_last_on(t->s, digit);
+	EMIT(t, .kind = EV_DIGIT_STILL_ON, .digit = (uint8_t)digit);
+	if (!item) { /* what was on it was taken for the one of another digit meanwhile */
+		item_add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);
+		item = t->s->n_items;
+	}
+	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
+	turn_pay(t, DEBT_ON, 0, digit, PAID_NEVER_OFF);
+	owe_what_is_missing(t, digit, 0);
+	turn_close_question(t);
+	digit_minutes_text(sheet_digit_const(t->s, digit), t->in->at, min, sizeof min);
+	turn_accept(t, "OFF taken back: the tourniquet is still on the %s, for %s. The clock runs.",
+	            own_digit_name(digit), min);
+}
+
+void digit_move_to(struct turn *t, int digit)
+{
+	int from = t->s->asked.digit;
+	const struct digit *f = sheet_digit_const(t->s, from), *to = sheet_digit_const(t->s, digit);
+	int seen = f && f->seen_bare;
+	if (f && from != digit && digit_is_on(f) && to && to->had && !digit_runs(to)) {
+		move_onto_used(t, from, digit);
+		return;
+	}
+	if (from == digit) {
+		turn_close_question(t);
+		turn_accept(t, "Left as it is: the %s.", own_digit_name(digit));
+		return;
+	}
+	if (to && digit_runs(to)) { /* its own card has started its clock: then nothing was on the other */
+		digit_never_on(t, from);
+		if (t->out->reply.verdict == VERDICT_ACCEPTED)
+			turn_accept(t, "Taken away: no tourniquet was on the %s. The clock of the %s runs.",
+			            own_digit_name(from), own_digit_name(digit));
+		return;
+	}
+	if (to && to->had) {
+		turn_refuse(t, SAY(CANNOT_MOVE_THERE, .digit = digit));
+		return;
+	}
+	EMIT(t, .kind = EV_DIGIT_MOVED, .digit = (uint8_t)from, .other = digit);
+	if (seen) /* the time moves along, and what people saw does not */
+		EMIT(t, .kind = EV_DIGIT_NOT_SEEN, .digit = (uint8_t)digit);
+	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_MOVED);
+	turn_close_question(t);
+	turn_accept(t, "Moved from the %s to the %s; the time is kept.%s", own_digit_name(from),
+	            own_digit_name(digit), seen ? " The look is not: it is done again." : "");
+}

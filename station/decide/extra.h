@@ -1,0 +1,12 @@
+/* Something turned up that is not on the sheet: a surplus makes the count wrong as well (rules 1, 24). */
+#ifndef BANDTALLY_DECIDE_EXTRA_H
+#define BANDTALLY_DECIDE_EXTRA_H
+
+#include "decide/turn.h"
+
+void extra_turned_up(struct turn *t); /* the thing of the input, while a count goes on */
+/* It was opened in this case. Facts first: one that would have been refused as well, and the surgeon answers for it (rules 3,
+ * 5). */
+void extra_opened_here(struct turn *t, int item);
+
+#endif

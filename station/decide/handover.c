@@ -1,0 +1,143 @@
+#include "decide/handover.h"
+
+#include "decide/digit-clock.h"
+#include "decide/joining.h"
+
+/* A place passes only to a badge that may hold it (rule 19). */
+static int may_hold(const struct person *p, enum team_place place)
+{
+	return p->kind == (place == PLACE_SURGEON ? STAFF_SURGEON : STAFF_PRACTITIONER);
+}
+
+static int may_take(struct turn *t, const struct person *p, enum team_place place)
+{
+	int may = t->s->single ? p->registered && p->kind != STAFF_CHARGE : may_hold(p, place);
+	int registered = place == PLACE_SURGEON || !person_needs_registered(t, p, place);
+	if (may && registered)
+		return 1;
+	if (!may)
+		turn_refuse(t, SAY(CANNOT_TAKE_PLACE, .person = p->name, .place = place_saying(place)));
+	else
+		turn_refuse(t, SAY(HANDOVER_UNREGISTERED, .person = p->name));
+	turn_close_question(t); /* nobody who may has to be here: then there is no handover */
+	return 0;
+}
+
+static void take_over(struct turn *t, const struct person *p, int32_t out, int unscanned);
+
+static void take_over(struct turn *t, const struct person *p, int32_t out, int unscanned)
+{
+	int32_t badge = p->number;
+	enum team_place taken = team_place_of(&t->s->team, out);
+	if (!may_take(t, p, taken))
+		return;
+	EMIT(t, .kind = EV_LEFT, .person = out, .what = (uint8_t)taken, .n = unscanned);
+	person_join(t, badge, taken);
+	if (taken == PLACE_SURGEON) {
+		turn_close_question(t);
+		turn_accept(t, "%s takes over from %s as %s.", p->name, turn_name_of(t, out),
+		            place_words(taken));
+		return;
+	}
+	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_HANDOVER);
+	turn_owe(t, DEBT_HANDOVER, 0, 0);
+	int on = sheet_first_unseen_on(t->s);
+	turn_ask(t,
+	         (struct asked){.what = on ? Q_HANDOVER_SEEN : Q_HANDOVER_AGREE,
+	                        .digit = (uint8_t)on,
+	                        .person = out,
+	                        .n = badge},
+	         "%s takes over from %s, %s.", p->name, turn_name_of(t, out), place_words(taken));
+}
+
+/* The leaver is not here to scan out: who takes over scans first, and of two who count the one who stays says which place it
+ * is. The record says that nobody scanned out. 0 where this badge simply joins. */
+static int handover_of_absent(struct turn *t, const struct person *p)
+{
+	const struct team *team = &t->s->team;
+	enum team_place place = p->kind == STAFF_SURGEON && !t->s->single ? PLACE_SURGEON : PLACE_FIELD;
+	int two = !t->s->single && place == PLACE_FIELD;
+	if (!team->at[place] || (two && !team->at[PLACE_CIRCULATING])) {
+		turn_close_question(t); /* there is a place that nobody has to hand over */
+		return 0;
+	}
+	if (two)
+		turn_ask(t, (struct asked){.what = Q_HANDOVER_STAYS, .person = p->number}, "%s takes over.",
+		         p->name);
+	else
+		take_over(t, p, team->at[place], 1);
+	return 1;
+}
+
+void handover_stays(struct turn *t, const struct person *p, enum team_place place)
+{
+	const struct person *comes = staff_find(&t->station->staff, t->s->asked.person);
+	if (place != PLACE_FIELD && place != PLACE_CIRCULATING) {
+		turn_refuse(t, SAY(NOT_ONE_OF_TWO, .person = p->name));
+		return;
+	}
+	if (comes)
+		take_over(t, comes, t->s->team.at[place == PLACE_FIELD ? PLACE_CIRCULATING : PLACE_FIELD], 1);
+}
+
+int handover_out(struct turn *t, const struct person *p, enum team_place place)
+{
+	int32_t badge = p->number;
+	if (!place && badge > 0)
+		return handover_of_absent(t, p);
+	if (place != PLACE_FIELD && place != PLACE_CIRCULATING && place != PLACE_SURGEON) {
+		turn_refuse(t, SAY(NO_PLACE_TO_HAND_OVER, .person = turn_name_of(t, badge)));
+		return 1;
+	}
+	turn_ask(t, (struct asked){.what = Q_HANDOVER_IN, .person = badge}, "%s hands over (%s).",
+	         turn_name_of(t, badge), place_words(place));
+	return 1;
+}
+
+void handover_in(struct turn *t, const struct person *p, enum team_place place)
+{
+	if (place)
+		turn_refuse(t, SAY(IN_TEAM_ALREADY, .person = p->name));
+	else
+		take_over(t, p, t->s->asked.person, 0);
+}
+
+void handover_seen_on(struct turn *t, int digit)
+{
+	const struct digit *d = sheet_digit_const(t->s, digit);
+	struct asked q = t->s->asked;
+	if (!d || !digit_runs(d)) { /* no answer, but a fact: it is asked about after the handover (rule 3) */
+		digit_doubt_on(t, digit, t->in->at);
+		turn_accept(t, "%s: the clock runs as 'on?'. First finish the handover.",
+		            own_digit_name(digit));
+		return;
+	}
+	if (d->state != DIGIT_ON) {
+		turn_refuse(t, SAY(ASKED_AFTER_HANDOVER, .digit = digit));
+		return;
+	}
+	if (d->seen_on) {
+		turn_refuse(t, SAY(SEEN_ALREADY, .digit = digit));
+		return;
+	}
+	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = (uint8_t)digit, .n = 1);
+	turn_accept(t, "Tourniquet seen on the %s.", own_digit_name(digit));
+	int next = sheet_first_unseen_on(t->s);
+	EMIT(t, .kind = EV_ASKED, .what = next ? Q_HANDOVER_SEEN : Q_HANDOVER_AGREE, .digit = (uint8_t)next,
+	     .person = q.person, .n = q.n);
+}
+
+void handover_without_sight(struct turn *t)
+{
+	if (t->s->asked.what != Q_HANDOVER_SEEN) {
+		turn_refuse(t, t->s->asked.what == Q_HANDOVER_OUT || t->s->asked.what == Q_HANDOVER_IN
+		                   ? SAY(HANDOVER_BADGES_FIRST)
+		               : t->s->asked.what == Q_HANDOVER_AGREE ? SAY(HANDOVER_ALL_SEEN)
+		                                                      : SAY(FULL_SIGHT_AT_HANDOVER));
+		return;
+	}
+	struct asked q = t->s->asked;
+	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = q.digit, .n = 0);
+	turn_ask(t, (struct asked){.what = Q_HANDOVER_AGREE, .person = q.person, .n = q.n},
+	         "Handover without full sight of the %s. The slip says so.", own_digit_name(q.digit));
+}

@@ -1,0 +1,79 @@
+#include "decide/item-out.h"
+
+#include <stdio.h>
+
+#include "decide/final-count.h"
+#include "decide/item-in.h"
+#include "decide/other-sheet.h"
+
+void item_give_back(struct turn *t, int item)
+{
+	struct item *it = sheet_item(t->s, item);
+	if (!it || it->place != ITEM_HERE) {
+		turn_refuse(t, SAY(NOT_RETURNED, .item = it ? it->thing.name : t->in->thing.name));
+		return;
+	}
+	EMIT(t, .kind = EV_ITEM_RETURNED, .item = (uint8_t)item);
+	turn_close_question(t);
+	turn_accept(t, "Returned unopened: %s. It may be used in another case.", it->thing.name);
+	final_progress(t);
+}
+
+void item_isolated(struct turn *t, int item)
+{
+	char still[LINE_NAME_MAX + 40] = "nothing of it";
+	const struct item *it = sheet_item_const(t->s, item);
+	int counted = 0;
+	EMIT(t, .kind = EV_ITEM_ISOLATED, .item = (uint8_t)item);
+	turn_close_question(t);
+	for (int i = 0; i < t->s->n_items; i++)
+		if (item_counts(&t->s->items[i]) && item_is_alike(&t->s->items[i], it))
+			counted += t->s->items[i].pieces;
+	if (counted)
+		snprintf(still, sizeof still, "%d %s", counted, it->thing.name);
+	turn_accept(t,
+	            "Isolated, not in the count: %s. Still counted in: %s. Keep the whole pack in the room, "
+	            "tell stores.",
+	            it->thing.name, still);
+	final_progress(t);
+}
+
+/* WRONG NUMBER IN PACK takes the pack that is in the hand. Without a number of its own nobody but a person knows
+ * whether that one was counted in. */
+void item_isolate(struct turn *t, int item)
+{
+	const struct item *known = sheet_item_const(t->s, item);
+	if (known && !t->in->thing.identity[0] && known->place == ITEM_HERE) {
+		turn_ask(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item},
+		         "%s: one is on the sheet.", known->thing.name);
+		return;
+	}
+	if (known && known->place != ITEM_HERE && t->in->thing.identity[0]) {
+		turn_refuse(t, SAY(NOT_ISOLATED, .item = known->thing.name));
+		return;
+	}
+	if (!known || known->place != ITEM_HERE) {
+		struct thing th = t->in->thing;
+		other_sheet_take_from(t, &th);
+		item_in(t, &th, 1);
+		item = t->s->n_items;
+	}
+	item_isolated(t, item);
+}
+
+/* What is looked for is never struck: nothing that is missing may leave the sheet as a misread. */
+void item_strike(struct turn *t, int item)
+{
+	struct item *it = sheet_item(t->s, item);
+	int extra = it && it->place == ITEM_EXTRA; /* it never was here: the neighbour's code was read */
+	if (!it || (!extra && (it->place != ITEM_HERE || it->missing || t->s->final == FINAL_ASKING))) {
+		turn_refuse(t, SAY(NOT_STRUCK));
+		return;
+	}
+	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
+	if (t->s->initial_agreed && !extra)
+		turn_owe(t, DEBT_ADDED, 0, 0);
+	turn_close_question(t);
+	turn_accept(t, "Struck as a misread: %s. The record keeps it.", it->thing.name);
+	final_progress(t);
+}

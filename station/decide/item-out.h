@@ -1,0 +1,14 @@
+/* What leaves the count: returned unopened, isolated for a wrong number, struck as a misread. Each refused where it may not. */
+#ifndef BANDTALLY_DECIDE_ITEM_OUT_H
+#define BANDTALLY_DECIDE_ITEM_OUT_H
+
+#include "decide/turn.h"
+
+void item_give_back(struct turn *t, int item); /* 0: not on the sheet, refused */
+/* WRONG NUMBER IN PACK, and the pack in the hand; `item` 0 where it does not stand on the sheet. */
+void item_isolate(struct turn *t, int item);
+void item_isolated(struct turn *t, int item); /* that one, without a doubt */
+/* What is looked for is never struck: nothing that is missing may leave the sheet as a misread. */
+void item_strike(struct turn *t, int item);
+
+#endif

@@ -1,0 +1,20 @@
+/* A thing that is scanned here and stands on another open sheet (rules 4, 24). */
+#ifndef BANDTALLY_DECIDE_OTHER_SHEET_H
+#define BANDTALLY_DECIDE_OTHER_SHEET_H
+
+#include "decide/turn.h"
+
+/* 1 where it is no item of that case: it turned up there, whose count only asks whether it was opened there. */
+int other_sheet_turned_up(const struct station *st, int32_t case_no, const struct thing *th);
+
+/* What is on a digit here stands on no other open sheet: it leaves that one, whose room is told; or where it was used
+ * there, its number is not believed here, and `th` loses it. Nothing where it stands on no other. */
+void other_sheet_take_from(struct turn *t, struct thing *th);
+
+/* It lies unused on another open sheet, and its code was read here: only a person knows where it is. 1 where that is asked. */
+int other_sheet_ask_where(struct turn *t);
+
+/* The thing of the input belongs to that case: its room is told, nothing is entered here. */
+void other_sheet_refuse(struct turn *t, int32_t other);
+
+#endif

@@ -1,0 +1,29 @@
+/* What a decision gives: events to store and then to apply, and a reply to people. Plain values. */
+#ifndef BANDTALLY_DECIDE_OUTCOME_H
+#define BANDTALLY_DECIDE_OUTCOME_H
+
+#include "count/deed.h"
+#include "count/station.h"
+
+#define OUTCOME_EVENTS_MAX 160
+#define SAID_MAX 401
+
+enum verdict { VERDICT_ACCEPTED = 0, VERDICT_REFUSED, VERDICT_QUESTION };
+
+struct reply {
+	enum verdict verdict;
+	char said[SAID_MAX]; /* what happened */
+	struct next next;    /* the next thing to do */
+};
+
+struct outcome {
+	struct event events[OUTCOME_EVENTS_MAX];
+	int count;
+	struct reply reply;
+	int enter; /* so many held scans of the room are to be entered now, each by held_input() and decide() */
+	struct sheet sheet; /* the case's sheet as it will be; case_no 0 where there is none */
+	int32_t told_room;  /* another room whose board says `told`; 0 none */
+	char told[SAID_MAX];
+};
+
+#endif

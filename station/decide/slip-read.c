@@ -1,0 +1,75 @@
+#include "decide/slip-read.h"
+
+#include <stdio.h>
+
+#include "decide/answer.h"
+
+int input_is_lost(const struct station *st, const struct input *in)
+{
+	return in->newer && in->slip.number != in->number && in->number <= st->last_slip_no;
+}
+
+/* A paper whose digits this station did not give it. */
+static void refuse_strange(struct turn *t)
+{
+	const struct input *in = t->in;
+	int known = in->slip.number == in->number;
+	if (input_is_lost(t->station, in))
+		turn_refuse(t, SAY(SLIP_BEFORE_RESTORE, .slip = in->number, .copy = in->copy));
+	else if (in->newer)
+		turn_refuse(t, SAY(SLIP_NEWER, .slip = in->number, .copy = in->copy));
+	else if (in->paper.queued && !in->proof)
+		turn_refuse(t, SAY(SLIP_LONGER_CODE, .slip = in->number, .copy = in->copy));
+	else if (!known && !in->proof)
+		turn_refuse(t, SAY(SLIP_NOT_IN_RECORD, .slip = in->number));
+	else if (known && !in->paper.queued)
+		turn_refuse(t, SAY(SLIP_NO_SUCH_COPY, .slip = in->number, .copy = in->copy));
+	else
+		turn_refuse(t, SAY(SLIP_NOT_OURS, .slip = in->number, .copy = in->copy));
+}
+
+static void refuse_second(struct turn *t)
+{
+	const struct paper *paper = &t->in->paper;
+	if (paper->seen == paper->copy)
+		turn_refuse(t, SAY(SLIP_SEEN_BEFORE, .slip = t->in->number, .copy = paper->copy));
+	else
+		turn_refuse(t, SAY(SLIP_COPY_SEEN, .slip = t->in->number, .copy = paper->copy,
+		                   .other_copy = paper->seen));
+}
+
+static void seen_elsewhere(struct turn *t, const struct slip *slip)
+{
+	if (turn_has_case(t)) {
+		turn_refuse(t, SAY(SLIP_OF_OTHER_ROOM, .slip = slip->number, .case_no = slip->case_no,
+		                   .room = station_room_name(t->station, slip->room)));
+		return;
+	}
+	EMIT(t, .kind = EV_ASKED, .what = Q_SLIP_HERE, .n = slip->number, .item = (uint8_t)t->in->copy);
+	t->out->reply.verdict = VERDICT_QUESTION;
+	snprintf(t->out->reply.said, SAID_MAX, "Slip %07d is of case %d in %s.", (int)slip->number,
+	         (int)slip->case_no, station_room_name(t->station, slip->room));
+}
+
+/* The paper proves itself: its own code was read back, so it exists (DESIGN section 8). */
+void slip_take(struct turn *t)
+{
+	const struct slip *slip = &t->in->slip;
+	const struct paper *paper = &t->in->paper;
+	if (t->in->unanswered)
+		turn_refuse(t, SAY(SLIPS_NOT_ANSWERED));
+	else if (t->in->unasked)
+		turn_refuse_unasked(t);
+	else if (slip->number != t->in->number || !paper_is_ours(paper, t->in->proof))
+		refuse_strange(t);
+	else if (answer_slip(t))
+		return;
+	else if (paper->seen)
+		refuse_second(t);
+	else if (!paper->made)
+		turn_refuse(t, SAY(SLIP_NOT_PRINTED, .slip = slip->number, .copy = paper->copy));
+	else if (slip->room != t->in->room)
+		seen_elsewhere(t, slip);
+	else
+		turn_slip_seen(t, slip, paper);
+}

@@ -1,0 +1,13 @@
+/* A slip's own code was scanned: the paper proves itself, so it exists (DESIGN section 8). */
+#ifndef BANDTALLY_DECIDE_SLIP_READ_H
+#define BANDTALLY_DECIDE_SLIP_READ_H
+
+#include "decide/turn.h"
+
+void slip_take(struct turn *t);
+
+/* Whether a slip that is newer than the record has a number which that has left out: after an older record was put back,
+ * numbers go on past those that may have been given out. */
+int input_is_lost(const struct station *st, const struct input *in);
+
+#endif

@@ -1,0 +1,186 @@
+#include "decide/stored-list.h"
+
+#include <stdio.h>
+#include <string.h>
+
+#include "code/own-codes.h"
+#include "decide/phrases.h"
+
+/* Of a room, oldest first, as it will be after `out`; `out` may be NULL. */
+int stored_list(const struct station *st, int32_t room, const struct outcome *out,
+                struct held list[HELD_ROOM_MAX])
+{
+	int n = 0;
+	for (int i = 0; i < st->n_held && n < HELD_ROOM_MAX; i++)
+		if (st->held[i].room == room)
+			list[n++] = st->held[i];
+	for (int i = 0; out && i < out->count; i++)
+		if (out->events[i].kind == EV_HELD || out->events[i].kind == EV_HELD_ANSWERED)
+			held_apply(list, &n, HELD_ROOM_MAX, &out->events[i]);
+	return n;
+}
+
+/* The question of the room while no case runs in it, as it will be after `out`. */
+enum question stored_idle_question(const struct station *st, int32_t room, const struct outcome *out)
+{
+	enum question q = station_idle_asked(st, room);
+	for (int i = 0; i < out->count; i++)
+		if (out->events[i].kind == EV_CASE_OPENED || out->events[i].kind == EV_RESUMED)
+			q = Q_NONE;
+		else if (out->events[i].kind == EV_ASKED && !out->events[i].case_no)
+			q = (enum question)out->events[i].what;
+	return q;
+}
+
+/* What it was, by itself: texts are the station's and the scan's. */
+struct say held_scan(const struct station *st, const struct held *h)
+{
+	switch ((enum held_kind)h->kind) {
+	case HELD_CARD:
+		return *SAY(SCAN_OF_CARD, .card = h->n);
+	case HELD_DIGIT:
+		return *SAY(SCAN_OF_DIGIT, .digit = h->digit);
+	case HELD_BADGE:
+		return *SAY(SCAN_OF_BADGE, .person = staff_name(&st->staff, h->n));
+	case HELD_CASE_LABEL:
+		return *SAY(SCAN_OF_CASE_LABEL, .label = h->n);
+	case HELD_SLIP:
+		return *SAY(SCAN_OF_SLIP, .slip = h->n);
+	case HELD_THING:
+		return *SAY(SCAN_OF_PACK, .item = h->thing.name);
+	case HELD_TRAY:
+		return *SAY(SCAN_OF_TRAY, .item = h->thing.name);
+	}
+	return (struct say){0};
+}
+
+static void name_of(const struct station *st, const struct held *h, char *out, size_t size)
+{
+	struct say scan = held_scan(st, h);
+	say_part(&scan, out, size);
+}
+
+/* "pack …; left thumb; OFF and 7 more". */
+void stored_names(const struct station *st, const struct held *list, int n, char *out, size_t size)
+{
+	size_t used = 0;
+	out[0] = 0;
+	for (int i = 0; i < n; i++) {
+		char name[80];
+		name_of(st, &list[i], name, sizeof name);
+		size_t more = strlen(name) + 2, rest = n - i > 1 ? sizeof " and 24 more" : 1;
+		if (i && used + more + rest > size) {
+			snprintf(out + used, size - used, " and %d more", n - i);
+			return;
+		}
+		int k = snprintf(out + used, size - used, "%s%s", i ? "; " : "", name);
+		used += k > 0 ? (size_t)k : 0;
+	}
+}
+
+static struct moment oldest(const struct held *list, int n)
+{
+	struct moment at = list[0].made;
+	for (int i = 1; i < n; i++)
+		if (list[i].made.wall_ms < at.wall_ms)
+			at = list[i].made;
+	return at;
+}
+
+/* The first scans that came in a row and are the same, and nobody has said yet that it was meant: list[*from]
+ * and those behind it. How many; 0 none. */
+int stored_first_row(const struct held *list, int n, int *from)
+{
+	for (int i = 0; i + 1 < n; i++) {
+		int k = i + 1;
+		while (k < n && held_same(&list[k - 1], &list[k]) && !list[k].meant)
+			k++;
+		if (k > i + 1) {
+			*from = i;
+			return k - i;
+		}
+	}
+	return 0;
+}
+
+/* Whether one of them would be refused because no case is open when its turn comes. */
+int stored_wants_case(const struct held *list, int n)
+{
+	for (int i = 0; i < n; i++)
+		switch ((enum held_kind)list[i].kind) {
+		case HELD_DIGIT:
+		case HELD_CASE_LABEL:
+			return 0;
+		case HELD_SLIP:
+			break;
+		case HELD_CARD:
+			if (list[i].n == CARD_NEW_CASE || list[i].n == CARD_SUSPEND)
+				return 0;
+			if (list[i].n != CARD_FOUND)
+				return 1;
+			break;
+		case HELD_BADGE:
+		case HELD_THING:
+		case HELD_TRAY:
+			return 1;
+		}
+	return 0;
+}
+
+static void ask_row(const struct station *st, const struct held *first, int times, struct next *next)
+{
+	char name[80];
+	name_of(st, first, name, sizeof name);
+	if (times == 2)
+		next_say(next, "%s came twice in a row. Meant twice?", name);
+	else
+		next_say(next, "%s came %d times in a row. Meant %d times?", name, times, times);
+	next_add(next, (struct deed){.kind = DEED_CARD, .n = CARD_YES, .truth = TRUTH_YES});
+	next_add(next, (struct deed){.kind = DEED_CARD, .n = CARD_NO, .truth = TRUTH_MEANT_ONCE});
+}
+
+static void ask_all(const struct station *st, const struct held *list, int n, int in_case, struct next *next)
+{
+	char names[110], time[6];
+	const char *where = in_case ? ", for this case" : "";
+	stored_names(st, list, n, names, sizeof names);
+	if (n == 1)
+		next_say(next, "A scan was stored: %s (made %s). Made in this room%s?", names,
+		         moment_hm(list->made, time), where);
+	else
+		next_say(next, "%d scans were stored: %s (oldest %s). Made in this room%s?", n, names,
+		         moment_hm(oldest(list, n), time), where);
+	if (!in_case && stored_wants_case(list, n))
+		next_add(next,
+		         (struct deed){.kind = DEED_CARD, .n = CARD_NEW_CASE, .truth = TRUTH_CASE_FIRST});
+	else
+		next_add(next, (struct deed){.kind = DEED_CARD, .n = CARD_YES, .truth = TRUTH_MADE_HERE});
+	next_add(next, (struct deed){.kind = DEED_CARD, .n = CARD_NO, .truth = TRUTH_MADE_ELSEWHERE});
+}
+
+/* After `out`, which may be NULL. 1 where there is something to ask. */
+static int question_step(const struct station *st, int32_t room, const struct outcome *out, enum question q,
+                         int in_case, struct next *next)
+{
+	struct held list[HELD_ROOM_MAX];
+	int n = stored_list(st, room, out, list), from = 0, times = n ? stored_first_row(list, n, &from) : 0;
+	if (q == Q_TWICE && times)
+		ask_row(st, &list[from], times, next);
+	else if (n)
+		ask_all(st, list, n, in_case, next);
+	return n;
+}
+
+void stored_step(const struct station *st, int32_t room, enum question q, int in_case, struct next *next)
+{
+	question_step(st, room, NULL, q, in_case, next);
+}
+
+void stored_next(const struct station *st, int32_t room, struct outcome *out)
+{
+	int in_case = out->sheet.case_no && !out->sheet.suspended;
+	enum question q =
+	    in_case ? (enum question)out->sheet.asked.what : stored_idle_question(st, room, out);
+	if (question_of_stored(q) && question_step(st, room, out, q, in_case, &out->reply.next))
+		next_word(&out->reply.next, &out->sheet, 0);
+}

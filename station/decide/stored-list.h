@@ -1,0 +1,28 @@
+/* Scans that a scanner had stored and that are held for a room: which, what they are called, what is asked about them
+ * (rules 17 and 19). They are held in the station's state, so `out` says what a turn has made of them; NULL nothing. */
+#ifndef BANDTALLY_DECIDE_STORED_LIST_H
+#define BANDTALLY_DECIDE_STORED_LIST_H
+
+#include "decide/outcome.h"
+
+/* Of a room, oldest first. How many. */
+int stored_list(const struct station *st, int32_t room, const struct outcome *out,
+                struct held list[HELD_ROOM_MAX]);
+/* The question of the room while no case runs in it. */
+enum question stored_idle_question(const struct station *st, int32_t room, const struct outcome *out);
+/* The first scans that came in a row and are the same, and nobody has said yet that it was meant: list[*from]
+ * and those behind it. How many; 0 none. */
+int stored_first_row(const struct held *list, int n, int *from);
+/* Whether one of them would be refused because no case is open when its turn comes. */
+int stored_wants_case(const struct held *list, int n);
+
+struct say held_scan(const struct station *st,
+                     const struct held *h); /* texts are the station's and the scan's */
+/* "pack …; left thumb; OFF and 7 more". */
+void stored_names(const struct station *st, const struct held *list, int n, char *out, size_t size);
+
+/* What comes next at Q_STORED or Q_TWICE, and in a room that has such a question as it will be after `out`. */
+void stored_step(const struct station *st, int32_t room, enum question q, int in_case, struct next *next);
+void stored_next(const struct station *st, int32_t room, struct outcome *out);
+
+#endif

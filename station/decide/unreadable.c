@@ -1,0 +1,72 @@
+#include "decide/unreadable.h"
+
+struct say input_unknown_code(const struct input *in)
+{
+	switch (in->what) {
+	case SAY_CODE_OF_STORES:
+		return *SAY(CODE_OF_STORES, .item_number = in->number);
+	case SAY_CODE_OF_TRAY:
+		return *SAY(CODE_OF_TRAY, .tray_number = in->number);
+	case SAY_CODE_OF_CHECK:
+		return *SAY(CODE_OF_CHECK);
+	case SAY_CODE_OF_NO_CARD:
+		return *SAY(CODE_OF_NO_CARD, .n = in->card);
+	default:
+		return *SAY(CODE_AS_READ, .code = in->text);
+	}
+}
+
+static void refuse_unknown(struct turn *t)
+{
+	struct say say = input_unknown_code(t->in);
+	if (say.saying == SAY_CODE_AS_READ && !t->in->text[0]) {
+		turn_refuse(t, SAY(NOT_OUR_CODE));
+		return;
+	}
+	say.what = say.saying;
+	say.saying = SAY_NOT_IN_CATALOGUE;
+	say.then = !turn_has_case(t)                                ? SAY_IF_ON_DIGIT_CARD
+	           : t->s->final != FINAL_NONE || t->s->discrepancy ? SAY_KEEP_IN_ROOM
+	                                                            : SAY_USE_LISTED;
+	turn_refuse(t, &say);
+}
+
+void unreadable_take(struct turn *t)
+{
+	const char *text = t->in->text;
+	if (t->in->unasked) {
+		turn_refuse_unasked(t);
+		return;
+	}
+	switch (t->in->act) {
+	case ACT_UNKNOWN:
+		refuse_unknown(t);
+		return;
+	case ACT_BROKEN:
+		turn_refuse_fault(t, SAY(MISREAD_FOR, .fault = text), SAY(MISREAD));
+		return;
+	case ACT_FOREIGN:
+		turn_refuse(t, text[0]
+		                   ? SAY(FOREIGN_CODE, .what = SAY_OTHER_SITE, .site = text)
+		                   : SAY(FOREIGN_CODE, .what = SAY_OTHER_STATION, .station = t->in->number));
+		return;
+	case ACT_PATIENT:
+		turn_refuse(t, SAY(PATIENTS_CODE));
+		return;
+	case ACT_HALF:
+		turn_refuse_fault(t, SAY(HALF_OF_PACK_FOR, .fault = text), SAY(HALF_OF_PACK));
+		return;
+	case ACT_TICK:
+	case ACT_CARD:
+	case ACT_DIGIT:
+	case ACT_BADGE:
+	case ACT_CASE_LABEL:
+	case ACT_SLIP:
+	case ACT_THING:
+	case ACT_TRAY:
+	case ACT_TYPED:
+	case ACT_STORED:
+		break;
+	}
+	turn_refuse(t, SAY(CODE_OF_NO_USE));
+}

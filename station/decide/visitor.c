@@ -1,0 +1,43 @@
+#include "decide/visitor.h"
+
+#include "decide/joining.h"
+
+void visitor_join(struct turn *t, int32_t visitor, enum team_place place)
+{
+	turn_close_question(t);
+	person_join(t, visitor, place);
+}
+
+/* YES: comes as the operating surgeon; NO: at the field, or to watch. */
+void visitor_is(struct turn *t, int yes)
+{
+	int32_t visitor = t->s->asked.person;
+	if (yes && t->s->team.at[PLACE_SURGEON]) {
+		turn_refuse(t, SAY(IS_THE_SURGEON, .person = turn_name_of(t, t->s->team.at[PLACE_SURGEON])));
+		return;
+	}
+	turn_ask(t, (struct asked){.what = Q_VISITOR, .person = visitor, .n = yes ? PLACE_SURGEON : 0},
+	         "%s%s.", turn_name_of(t, visitor), yes ? ", operating surgeon" : "");
+}
+
+/* The circulating badge vouches; one who circulates and has not badged in does so with it. */
+void visitor_vouch(struct turn *t, const struct person *p, enum team_place place)
+{
+	struct asked q = t->s->asked;
+	int to_field = q.n != PLACE_SURGEON && !t->s->team.at[PLACE_FIELD];
+	if (to_field && !p->registered) {
+		turn_refuse(
+		    t, SAY(NEITHER_REGISTERED, .person = turn_name_of(t, q.person), .other_person = p->name));
+		return;
+	}
+	if (!place && p->kind == STAFF_PRACTITIONER && !t->s->team.at[PLACE_CIRCULATING])
+		person_join(t, p->number, PLACE_CIRCULATING);
+	else if (place != PLACE_CIRCULATING) {
+		turn_refuse(t, SAY(CIRCULATING_VOUCHES));
+		return;
+	}
+	visitor_join(t, q.person,
+	             q.n == PLACE_SURGEON         ? PLACE_SURGEON
+	             : t->s->team.at[PLACE_FIELD] ? PLACE_VISITOR
+	                                          : PLACE_FIELD);
+}

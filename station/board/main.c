@@ -11,6 +11,7 @@
 #include <unistd.h>
 
 #include "base/log.h"
+#include "board/catalogues.h"
 #include "board/confined.h"
 #include "board/server.h"
 
@@ -258,8 +259,11 @@ int main(int argc, char **argv)
 	struct guard *guard = base ? guard_new(base, FDS_MAX) : NULL;
 	int code = EXIT_FAILED;
 	if (end && feed && guard && event_add(end, NULL) == 0) {
-		struct server_parts parts = {base, hub, feed, waiting, guard, w.socket};
+		struct catalogues catalogues;
+		struct server_parts parts = {base, hub, feed, waiting, guard, &catalogues, w.socket};
+		catalogues_read(&catalogues);
 		code = serve(&w, &parts);
+		catalogues_free(&catalogues);
 	} else {
 		log_line("not started: standard input cannot be waited for, or no memory: give it a pipe");
 	}

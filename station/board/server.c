@@ -13,6 +13,7 @@
 
 #include "board/answer.h"
 #include "board/assets.h"
+#include "board/catalogues.h"
 #include "board/hand-in.h"
 
 struct entrance {
@@ -157,6 +158,9 @@ static void on_get(struct entrance *at, struct evhttp_request *req, const char *
 		send_asset(req, "desk.html");
 	else if (strcmp(path, "/events") == 0)
 		send_events(at, req, query);
+	else if (catalogues_text(at->server->parts.catalogues, path))
+		answer(req, 200, "OK", "application/json",
+		       catalogues_text(at->server->parts.catalogues, path));
 	else
 		send_asset(req, path + 1);
 }

@@ -1,10 +1,11 @@
-/* The pages over HTTP: three kinds of answer and nothing else, at one door or two.
+/* The pages over HTTP: four kinds of answer and nothing else, at one door or two.
  *
  * One door is on the loopback address. The other, the board elsewhere, is opened only where station.ini says
  * so, and admits only browsers that show a certificate (tls.h). What is asked, checked and limited is the
  * same at both; a code is typed elsewhere only where that is switched on by itself.
  *
  *   GET /  /desk  and the files they name   embedded in the program (assets.h)
+ *   GET /words/CODE.json                    a language's sentences (words/catalogue.h); English is embedded
  *   GET /events?room=N | ?desk=1            server-sent events: hello, status, view, alive
  *   GET /ticket/TICKET                      once and within a minute: 303 to the room's page, with a cookie
  *   POST /keyed {"room":1,"code":"…"}       a typed code, with that cookie; answers 200 {"verdict":…,"said":…}
@@ -27,6 +28,7 @@ struct server_parts { /* all borrowed */
 	struct feed *feed;
 	struct waiting *waiting;
 	struct guard *guard;
+	const struct catalogues *catalogues;
 	int socket; /* that listens on the loopback address, and is the server's then; -1: it opens its own */
 };
 

@@ -98,32 +98,10 @@ int own_card_next(int meaning)
 
 const char *own_digit_name(int number)
 {
-	static const char *const names[OWN_DIGITS + 1] = {
-	    "",
-	    "right thumb",
-	    "right index finger",
-	    "right middle finger",
-	    "right ring finger",
-	    "right little finger",
-	    "left thumb",
-	    "left index finger",
-	    "left middle finger",
-	    "left ring finger",
-	    "left little finger",
-	    "right great (big) toe",
-	    "right second toe",
-	    "right third toe",
-	    "right fourth toe",
-	    "right little toe",
-	    "left great (big) toe",
-	    "left second toe",
-	    "left third toe",
-	    "left fourth toe",
-	    "left little toe",
-	    "other digit 1, described",
-	    "other digit 2, described",
-	    "other digit 3, described",
-	    "other digit 4, described",
+	static const char *const names[OWN_DIGITS + 1] = {"",
+#define X(number, words) [number] = words,
+	                                                  OWN_DIGIT_NAMES(X)
+#undef X
 	};
 	return number >= 1 && number <= OWN_DIGITS ? names[number] : "";
 }

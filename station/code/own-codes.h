@@ -166,6 +166,34 @@ int own_code_write(const struct own_code *code, char out[OWN_CODE_MAX]);
 	X(VISITORS, "Visitors") \
 	X(EARLIER, "It was earlier") \
 	X(SHOWN, "Laid side by side")
+
+/* X(NUMBER, "in words"): 1-5 right thumb to little finger, 6-10 left, 11-15 right great to little toe, 16-20 left, 21-24
+ * 'other digit' that somebody describes (a sixth finger, a stump, syndactyly). */
+#define OWN_DIGIT_NAMES(X) \
+	X(1, "right thumb") \
+	X(2, "right index finger") \
+	X(3, "right middle finger") \
+	X(4, "right ring finger") \
+	X(5, "right little finger") \
+	X(6, "left thumb") \
+	X(7, "left index finger") \
+	X(8, "left middle finger") \
+	X(9, "left ring finger") \
+	X(10, "left little finger") \
+	X(11, "right great (big) toe") \
+	X(12, "right second toe") \
+	X(13, "right third toe") \
+	X(14, "right fourth toe") \
+	X(15, "right little toe") \
+	X(16, "left great (big) toe") \
+	X(17, "left second toe") \
+	X(18, "left third toe") \
+	X(19, "left fourth toe") \
+	X(20, "left little toe") \
+	X(21, "other digit 1, described") \
+	X(22, "other digit 2, described") \
+	X(23, "other digit 3, described") \
+	X(24, "other digit 4, described")
 /* clang-format on */
 
 enum own_card {
@@ -195,9 +223,7 @@ int own_card_saying(enum own_card_group group, int number);
 /* The card after `meaning` in order of number, 0 after the last: `for (m = own_card_next(0); m; …)`. */
 int own_card_next(int meaning);
 
-/* A digit in words ("right index finger", "left great (big) toe"), "" outside 1..24. Static, never NULL.
- * 1-5 right thumb to little finger, 6-10 left, 11-15 right great to little toe, 16-20 left, 21-24 'other
- * digit' that somebody describes (a sixth finger, a stump, syndactyly). */
+/* A digit in words ("right index finger", "left great (big) toe"), "" outside 1..24. Static, never NULL. */
 const char *own_digit_name(int number);
 
 #endif

@@ -5,20 +5,22 @@
 #include <string.h>
 
 #include "code/own-codes.h"
+#include "words/language.h"
 
 #define DEPTH_MAX 3 /* a sentence, why, and what of it */
 
 static const struct {
 	const char *name, *one, *many;
-} sayings[SAYING_KINDS] = {[SAY_NONE] = {"", "", ""},
-#define X(name, key, text) [SAY_##name] = {key, text, text},
-#define N(name, key, one, many) [SAY_##name] = {key, one, many},
-                           SAYINGS(X, N)
+	int counts;
+} sayings[SAYING_KINDS] = {[SAY_NONE] = {"", "", "", 0},
+#define X(name, key, text) [SAY_##name] = {key, text, text, 0},
+#define N(name, key, one, many) [SAY_##name] = {key, one, many, 1},
+                           SAYINGS(X, N) SENTENCES(X, N)
 #undef N
 #undef X
 };
 
-enum type { NUMBER, DIGITS, DIGIT, CARD, DATE, TIME, SAYING, TEXT, FAULT };
+enum type { NUMBER, DIGITS, DIGIT, CARD, DATE, TIME, SAYING, TEXT, WORDS };
 
 #define HAS_NOT (-1)
 
@@ -37,10 +39,13 @@ static const struct value {
 #define KEPT_TIME(member) KEPT_NUMBER(member)
 #define KEPT_SAYING(member) KEPT_NUMBER(member)
 #define KEPT_TEXT(member) KEPT_NUMBER(member)
-#define KEPT_FAULT(member) HAS_NOT
 #define X(type, member, name, size)                                                                          \
 	{name, sizeof name - 1, type, offsetof(struct say, member), KEPT_##type(member), size},
     VALUES(X)
+#undef X
+#define X(type, member, name, size)                                                                          \
+	{name, sizeof name - 1, type, offsetof(struct say, member), HAS_NOT, size},
+        LOOSE_VALUES(X)
 #undef X
 };
 
@@ -115,6 +120,7 @@ struct say said_say(const struct said *said)
 /* --- the sentence --------------------------------------------------------------------------------- */
 
 struct sentence {
+	const struct language *language;
 	const struct say *say;
 	char *out;
 	size_t size, used;
@@ -128,12 +134,26 @@ static void put(struct sentence *s, const char *text, size_t length)
 		s->size = s->used + 1; /* nothing comes behind a cut */
 }
 
+/* A value keeps its own direction, whatever stands around it (Unicode Standard Annex 9, isolates). Where all of it goes from
+ * left to right anyway nothing is added, so that English reads as it was stored. */
+static void put_isolated(struct sentence *s, const char *text)
+{
+	size_t length = strlen(text);
+	int turns = length && (language_is_rtl(s->language) || text_has_rtl(text));
+	if (turns && s->size - s->used <= length + 2 * ISOLATE_BYTES)
+		s->size = s->used + 1; /* never an isolate without its end */
+	if (turns)
+		put(s, ISOLATE_BEGIN, ISOLATE_BYTES);
+	put(s, text, length);
+	if (turns)
+		put(s, ISOLATE_END, ISOLATE_BYTES);
+}
+
 static void put_saying(struct sentence *s, int64_t saying, int depth);
 
 static void put_value(struct sentence *s, const struct value *v, int depth)
 {
 	char made[32];
-	const char *text = made;
 	int n = number_of(s->say, v);
 	switch ((enum type)v->type) {
 	case NUMBER:
@@ -142,27 +162,29 @@ static void put_value(struct sentence *s, const struct value *v, int depth)
 	case DIGITS:
 		snprintf(made, sizeof made, "%0*d", v->size, n);
 		break;
-	case DATE:
-		snprintf(made, sizeof made, "%04d-%02d-%02d", n / 10000 % 10000, n / 100 % 100, n % 100);
-		break;
 	case TIME:
 		snprintf(made, sizeof made, "%02d:%02d", n / 60, n % 60);
 		break;
+	case DATE:
+		snprintf(made, sizeof made, "%04d-%02d-%02d", n / 10000 % 10000, n / 100 % 100, n % 100);
+		break;
 	case DIGIT:
-		text = own_digit_name(n);
-		break;
+		put_saying(s, saying_of_digit(n), depth + 1);
+		return;
 	case CARD:
-		text = own_card_name(n);
-		break;
+		put_saying(s, saying_of_card(n), depth + 1);
+		return;
 	case SAYING:
 		put_saying(s, n, depth + 1);
 		return;
+	case WORDS:
+		put(s, text_of(s->say, v), strlen(text_of(s->say, v)));
+		return;
 	case TEXT:
-	case FAULT:
-		text = text_of(s->say, v);
-		break;
+		put_isolated(s, text_of(s->say, v));
+		return;
 	}
-	put(s, text, strlen(text));
+	put_isolated(s, made);
 }
 
 /* The value that stands in braces at `at`; NULL where there is none. `*size` is the length with the braces. */
@@ -177,6 +199,13 @@ static const struct value *value_at(const char *at, size_t *size)
 	return NULL;
 }
 
+size_t saying_braces(const char *at)
+{
+	size_t size = 0;
+	value_at(at, &size);
+	return size;
+}
+
 /* A saying that is not given leaves nothing, nor the space before its place. */
 static int is_left_out(const struct sentence *s, const struct value *v)
 {
@@ -187,7 +216,7 @@ static void put_saying(struct sentence *s, int64_t saying, int depth)
 {
 	if (saying <= 0 || saying >= SAYING_KINDS || depth == DEPTH_MAX)
 		return;
-	const char *at = s->say->n == 1 ? sayings[saying].one : sayings[saying].many;
+	const char *at = language_form(s->language, (enum saying)saying, s->say->n);
 	while (*at) {
 		size_t words = 1 + strcspn(at + 1, "{"), size = 0;
 		const struct value *v = value_at(at, &size);
@@ -201,36 +230,120 @@ static void put_saying(struct sentence *s, int64_t saying, int depth)
 	}
 }
 
-void say_part(const struct say *say, char *out, size_t size)
+void say_part_in(const struct language *language, const struct say *say, char *out, size_t size)
 {
-	struct sentence s = {.say = say, .out = out, .size = size};
+	struct sentence s = {.language = language, .say = say, .out = out, .size = size};
 	out[0] = 0;
 	put_saying(&s, say->saying, 0);
 }
 
+/* a to z, and the letters from U+00E0 to U+00FE but the division sign: 'ü' as well. */
+static void capital(char *text)
+{
+	unsigned char *p = (unsigned char *)text;
+	if (p[0] >= 'a' && p[0] <= 'z')
+		p[0] = (unsigned char)(p[0] - 'a' + 'A');
+	else if (p[0] == 0xc3 && p[1] >= 0xa0 && p[1] <= 0xbe && p[1] != 0xb7)
+		p[1] = (unsigned char)(p[1] - 0x20);
+}
+
+void say_sentence_in(const struct language *language, const struct say *say, char *out, size_t size)
+{
+	say_part_in(language, say, out, size);
+	capital(out);
+}
+
 void say_sentence(const struct say *say, char *out, size_t size)
 {
-	say_part(say, out, size);
-	if (out[0] >= 'a' && out[0] <= 'z')
-		out[0] = (char)(out[0] - 'a' + 'A');
+	say_sentence_in(NULL, say, out, size);
+}
+
+void say_part(const struct say *say, char *out, size_t size)
+{
+	say_part_in(NULL, say, out, size);
+}
+
+void say_list(const struct language *language, const char *const *parts, int n, char *out, size_t size)
+{
+	char before[SAID_LIST_MAX];
+	snprintf(out, size, "%s", n > 0 ? parts[0] : "");
+	for (int i = 1; i < n; i++) {
+		snprintf(before, sizeof before, "%s", out);
+		say_part_in(language,
+		            &(const struct say){.saying = n == 2       ? SAY_LIST_TWO
+		                                          : i == n - 1 ? SAY_LIST_LAST
+		                                                       : SAY_LIST_MORE,
+		                                .first = before,
+		                                .second = parts[i]},
+		            out, size);
+	}
 }
 
 /* --- names ---------------------------------------------------------------------------------------- */
+
+const char *saying_text_in(const struct language *language, enum saying saying)
+{
+	return language_form(language, saying, 0);
+}
 
 const char *saying_text(enum saying saying)
 {
 	return sayings[saying].many;
 }
 
-const char *saying_name(int64_t saying)
+const char *saying_english(enum saying saying, int many)
+{
+	return many ? sayings[saying].many : sayings[saying].one;
+}
+
+int saying_counts(enum saying saying)
+{
+	return sayings[saying].counts;
+}
+
+const char *saying_key(int64_t saying)
 {
 	return saying > 0 && saying < SAYING_KINDS ? sayings[saying].name : NULL;
 }
 
+const char *saying_name(int64_t saying)
+{
+	return saying < SAYINGS_KEPT ? saying_key(saying) : NULL;
+}
+
 int saying_from_name(const char *name)
 {
-	for (int i = 1; i < SAYING_KINDS; i++)
+	for (int i = 1; i < SAYINGS_KEPT; i++)
 		if (strcmp(sayings[i].name, name) == 0)
 			return i;
 	return -EINVAL;
+}
+
+enum saying saying_of_digit(int number)
+{
+	return number >= 1 && number <= OWN_DIGITS ? SAY_DIGIT_1 + (unsigned)number - 1 : SAY_NONE;
+}
+
+enum saying saying_of_card(int meaning)
+{
+	switch (meaning) {
+#define X(number, name, words, group, says, use)                                                             \
+	case CARD_##name:                                                                                    \
+		return SAY_CARD_##name;
+		OWN_CARDS(X)
+#undef X
+	}
+	return SAY_NONE;
+}
+
+enum saying saying_of_use(int meaning)
+{
+	switch (meaning) {
+#define X(number, name, words, group, says, use)                                                             \
+	case CARD_##name:                                                                                    \
+		return SAY_USE_##name;
+		OWN_CARDS(X)
+#undef X
+	}
+	return SAY_NONE;
 }

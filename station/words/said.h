@@ -14,16 +14,20 @@
 #include <stddef.h>
 #include <stdint.h>
 
-#include "words/sayings.h"
+#include "words/sentences.h"
 #include "words/values.h"
 
 enum saying {
 	SAY_NONE = 0,
 #define X(name, key, ...) SAY_##name,
-	SAYINGS(X, X)
+	SAYINGS(X, X) SAYINGS_KEPT, /* from here on no record holds any */
+	SAY_LAST_KEPT = SAYINGS_KEPT - 1,
+	SENTENCES(X, X)
 #undef X
 	    SAYING_KINDS
 };
+
+struct language; /* language.h; NULL is English */
 
 #define SAID_NUMBER(member, size) int32_t member;
 #define SAID_DIGITS(member, size) SAID_NUMBER(member, size)
@@ -36,21 +40,20 @@ enum saying {
 
 /* A sentence as a call names it: the texts are borrowed, NULL is "", and they may be longer than they are kept. */
 #define SAID_TEXT(member, size) const char *member;
-#define SAID_FAULT(member, size) SAID_TEXT(member, size)
+#define SAID_WORDS(member, size) SAID_TEXT(member, size)
 struct say {
 	VALUES(X)
+	LOOSE_VALUES(X)
 };
 #undef SAID_TEXT
-#undef SAID_FAULT
 
-/* The same as it is kept, without the fault. */
+/* The same as it is kept. */
 #define SAID_TEXT(member, size) char member[size];
-#define SAID_FAULT(member, size)
 struct said {
 	VALUES(X)
 };
 #undef SAID_TEXT
-#undef SAID_FAULT
+#undef SAID_WORDS
 #undef X
 
 #define SAY(name, ...) (&(const struct say){.saying = SAY_##name, __VA_ARGS__})
@@ -64,20 +67,45 @@ int said_same(const struct said *a, const struct said *b);
 /* The texts stay those of `said`. */
 struct say said_say(const struct said *said);
 
-/* The sentence in English, which begins with a capital where it begins with a letter from a to z, cut behind a whole letter
- * where it is too long; "" of SAY_NONE. */
-void say_sentence(const struct say *say, char *out, size_t size);
+/* The sentence in a language (NULL: English), which begins with a capital where it begins with a letter that has one, cut
+ * behind a whole letter where it is too long; "" of SAY_NONE. In a language from right to left each value stands in its own
+ * direction (language.h), and everywhere a name from right to left does. */
+void say_sentence_in(const struct language *language, const struct say *say, char *out, size_t size);
 
-/* The same as it stands in the middle of another sentence. */
+/* The same as it stands in the middle of another sentence, or in a table. */
+void say_part_in(const struct language *language, const struct say *say, char *out, size_t size);
+
+void say_sentence(const struct say *say, char *out, size_t size); /* in English */
 void say_part(const struct say *say, char *out, size_t size);
 
 /* The text of a saying that has no values. */
-const char *saying_text(enum saying saying);
+const char *saying_text_in(const struct language *language, enum saying saying);
+const char *saying_text(enum saying saying); /* in English */
 
-/* The name by which a record keeps it; NULL where the number has none: 0 never has. */
+#define SAID_LIST_MAX 600
+/* "one", "one and another", "one, another and a third" of n parts that were said already. */
+void say_list(const struct language *language, const char *const *parts, int n, char *out, size_t size);
+
+/* The names of what has a number; SAY_NONE where there is none of it. */
+enum saying saying_of_digit(int number); /* 1 to 24 */
+enum saying saying_of_card(int meaning); /* enum own_card: the words on it */
+enum saying saying_of_use(int meaning);  /* the line below them */
+
+/* The name by which a record keeps it; NULL where the number has none: 0 never has, nor has a sentence that no record
+ * holds. */
 const char *saying_name(int64_t saying);
 
-/* The number of a name, or -EINVAL. */
+/* The number of a name that a record keeps, or -EINVAL. */
 int saying_from_name(const char *name);
+
+/* Of any sentence, as catalogues and the board's page call it; NULL where there is none of the number. */
+const char *saying_key(int64_t saying);
+
+/* Its English, the form of one and of many, and whether it has both: {n} decides. */
+const char *saying_english(enum saying saying, int many);
+int saying_counts(enum saying saying);
+
+/* The value in braces at `at`: its length with the braces, 0 where there is none. */
+size_t saying_braces(const char *at);
 
 #endif

@@ -8,7 +8,10 @@
  *   DATE    yyyymmdd                          TIME    of the day, in minutes from midnight
  *   SAYING  enum saying: what is said beside the sentence or inside it, of the same values
  *   TEXT    what people typed, or a setting or a catalogue says: fewer than `size` bytes
- *   FAULT   what this program's parts say in English of a code or a text, for the reply alone: no record keeps it
+ *   WORDS   what was said already in the language of the sentence: a list, a part
+ *
+ * What stands in VALUES may be part of a refusal, which the record keeps. What stands in LOOSE_VALUES is for paper, board and
+ * replies alone, whose sentences are made from the events each time: no record keeps them, and they may be changed.
  */
 #ifndef BANDTALLY_WORDS_VALUES_H
 #define BANDTALLY_WORDS_VALUES_H
@@ -22,7 +25,6 @@
 	X(NUMBER, copy, "copy", 0)                 /* of a slip */ \
 	X(DATE, date, "date", 0) \
 	X(DIGIT, digit, "digit", 0) \
-	X(FAULT, fault, "fault", 201)              /* what is wrong with a text */ \
 	X(TEXT, instead, "instead", 81)            /* what the catalogue says to use in its place */ \
 	X(TEXT, item, "item", 57)                  /* its name in the catalogue */ \
 	X(DIGITS, item_number, "item_number", 8)   /* that stores gave */ \
@@ -51,6 +53,28 @@
 	X(DIGITS, tray_number, "tray_number", 6) \
 	X(SAYING, what, "what", 0) \
 	X(SAYING, why, "why", 0)
+
+#define LOOSE_VALUES(X) \
+	X(NUMBER, all, "all", 0)                   /* of how many */ \
+	X(NUMBER, day, "day", 0)                   /* of the month */ \
+	X(TEXT, device, "device", 0)               /* as it names itself */ \
+	X(WORDS, fault, "fault", 0)                /* what this program's parts say in English of a code or a text */ \
+	X(WORDS, first, "first", 0) \
+	X(TIME, from, "from", 0)                   /* of the day */ \
+	X(TEXT, identity, "identity", 0)           /* of an item, as its mark or its pack has it */ \
+	X(WORDS, list, "list", 0)                  /* say_list() */ \
+	X(TEXT, lot, "lot", 0) \
+	X(SAYING, month, "month", 0) \
+	X(SAYING, more, "more", 0)                 /* what follows `then` */ \
+	X(NUMBER, page, "page", 0) \
+	X(NUMBER, pages, "pages", 0) \
+	X(TEXT, printer, "printer", 0) \
+	X(WORDS, second, "second", 0) \
+	X(TEXT, text, "text", 0)                   /* as it was typed, scanned or set */ \
+	X(TIME, to, "to", 0)                       /* of the day */ \
+	X(TEXT, version, "version", 0)             /* of this program */ \
+	X(WORDS, words, "words", 0) \
+	X(NUMBER, year, "year", 0)
 /* clang-format on */
 
 #endif

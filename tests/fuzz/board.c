@@ -20,6 +20,7 @@
 #include <sys/socket.h>
 #include <unistd.h>
 
+#include "board/catalogues.h"
 #include "board/server.h"
 
 #define INPUT_MAX 9000
@@ -181,7 +182,9 @@ static void start(void)
 	rig.hub = hub_new(&(struct hub_rules){.typing[HUB_HERE] = true});
 	struct waiting *waiting = waiting_new();
 	rig.feed = feed_new(rig.base, in[0], out[1], rig.hub, waiting);
-	struct server_parts parts = {rig.base, rig.hub, rig.feed, waiting, guard_new(rig.base, 64), -1};
+	static const struct catalogues none;
+	struct server_parts parts = {rig.base, rig.hub, rig.feed, waiting, guard_new(rig.base, 64),
+	                             &none,    -1};
 	rig.server = server_new(&parts, 0, &e);
 	must(rig.feed && rig.server, e.text);
 	snprintf(rig.port, sizeof rig.port, "%d", server_port(rig.server));

@@ -11,6 +11,7 @@
 
 #include <cmocka.h>
 
+#include "code/own-codes.h"
 #include "words/said.h"
 
 static void says(const struct say *say, const char *sentence)
@@ -142,19 +143,26 @@ static const char *const value_names[] = {
     VALUES(X)
 #undef X
 };
+static const char *const loose_names[] = {
+#define X(type, member, name, size) name,
+    LOOSE_VALUES(X)
+#undef X
+};
 
 static const struct {
 	const char *name, *one, *many;
 } list[] = {
 #define X(name, key, text) {key, text, text},
 #define N(name, key, one, many) {key, one, many},
-    SAYINGS(X, N)
+    SAYINGS(X, N) SENTENCES(X, N)
 #undef N
 #undef X
 };
+#define KEPT ((size_t)SAYINGS_KEPT - 1) /* so many of them may stand in records */
 
 #define LENGTH(array) (sizeof(array) / sizeof *(array))
 
+/* Whether the text has the value in braces. */
 static int names(const char *text, const char *value)
 {
 	char braces[40];
@@ -169,14 +177,45 @@ static void values_stand_in_the_order_of_a_record(void **state)
 		assert_true(strcmp(value_names[i - 1], value_names[i]) < 0);
 }
 
+static int is_value(const char *name, size_t length)
+{
+	int found = 0;
+	for (size_t k = 0; k < LENGTH(value_names); k++)
+		found += strlen(value_names[k]) == length && strncmp(value_names[k], name, length) == 0;
+	for (size_t k = 0; k < LENGTH(loose_names); k++)
+		found += strlen(loose_names[k]) == length && strncmp(loose_names[k], name, length) == 0;
+	return found;
+}
+
+static void no_two_values_have_one_name(void **state)
+{
+	(void)state;
+	for (size_t k = 0; k < LENGTH(loose_names); k++)
+		if (is_value(loose_names[k], strlen(loose_names[k])) != 1)
+			fail_msg("{%s} is two values", loose_names[k]);
+}
+
+static void no_two_sentences_have_one_key(void **state)
+{
+	(void)state;
+	for (size_t i = 0; i < LENGTH(list); i++)
+		for (size_t k = 0; k < i; k++)
+			if (strcmp(list[i].name, list[k].name) == 0)
+				fail_msg("two sentences have the key '%s'", list[i].name);
+}
+
 static void every_name_is_found_again(void **state)
 {
 	(void)state;
 	assert_int_equal(LENGTH(list), SAYING_KINDS - 1);
-	for (size_t i = 0; i < LENGTH(list); i++) {
+	for (size_t i = 0; i < LENGTH(list); i++)
+		assert_string_equal(saying_key((int64_t)i + 1), list[i].name);
+	for (size_t i = 0; i < KEPT; i++) {
 		assert_string_equal(saying_name((int64_t)i + 1), list[i].name);
 		assert_int_equal(saying_from_name(list[i].name), i + 1);
 	}
+	assert_null(saying_name(SAYINGS_KEPT));
+	assert_int_equal(saying_from_name(saying_key(SAYINGS_KEPT)), -EINVAL);
 	assert_null(saying_name(0));
 	assert_null(saying_name(-1));
 	assert_null(saying_name(SAYING_KINDS));
@@ -188,37 +227,62 @@ static void every_name_is_found_again(void **state)
 static void each_text_names_only_values(void **state)
 {
 	(void)state;
-	for (size_t i = 0; i < LENGTH(list); i++) {
-		size_t braces = 0, known = 0;
+	for (size_t i = 0; i < LENGTH(list); i++)
 		for (const char *at = list[i].many; (at = strchr(at, '{')); at++) {
-			size_t k = 0;
-			while (k < LENGTH(value_names) &&
-			       (strncmp(at + 1, value_names[k], strlen(value_names[k])) != 0 ||
-			        at[1 + strlen(value_names[k])] != '}'))
-				k++;
-			braces++;
-			known += k < LENGTH(value_names);
+			size_t length = strcspn(at + 1, "}");
+			char braces[40];
+			if (!is_value(at + 1, length))
+				fail_msg("%s: '%s' names what is no value", list[i].name, list[i].many);
+			snprintf(braces, sizeof braces, "{%.*s}", (int)length, at + 1);
+			if (strcmp(braces, "{n}") != 0 && !strstr(list[i].one, braces))
+				fail_msg("%s: of one and of many differ in %s", list[i].name, braces);
 		}
-		if (braces != known)
-			fail_msg("%s: '%s' names what is no value", list[i].name, list[i].many);
-		for (size_t k = 0; k < LENGTH(value_names); k++)
-			if (names(list[i].one, value_names[k]) != names(list[i].many, value_names[k]))
-				fail_msg("%s: of one and of many differ in {%s}", list[i].name,
-				         value_names[k]);
-	}
+}
+
+static int by_name(const void *a, const void *b)
+{
+	return strcmp(*(const char *const *)a, *(const char *const *)b);
 }
 
 static void line_of(size_t i, char *line, size_t size)
 {
+	const char *all[LENGTH(value_names) + LENGTH(loose_names)];
 	size_t used = (size_t)snprintf(line, size, "%s", list[i].name);
-	for (size_t k = 0; k < LENGTH(value_names); k++)
-		if (names(list[i].many, value_names[k]))
-			used += (size_t)snprintf(line + used, size - used, " %s", value_names[k]);
+	memcpy(all, value_names, sizeof value_names);
+	memcpy(all + LENGTH(value_names), loose_names, sizeof loose_names);
+	qsort(all, LENGTH(all), sizeof *all, by_name);
+	for (size_t k = 0; k < LENGTH(all); k++)
+		if (names(list[i].many, all[k]))
+			used += (size_t)snprintf(line + used, size - used, " %s", all[k]);
 	snprintf(line + used, size - used, "\n");
+}
+
+/* A value that no record keeps is lost to whoever reads it there; {fault} is, and is known to be. */
+static void what_records_may_hold_names_values_that_they_hold(void **state)
+{
+	(void)state;
+	for (size_t i = 0; i < KEPT; i++)
+		for (size_t k = 0; k < LENGTH(loose_names); k++)
+			if (strcmp(loose_names[k], "fault") != 0 && names(list[i].many, loose_names[k]))
+				fail_msg("%s: no record keeps {%s}", list[i].name, loose_names[k]);
 }
 
 /* Records hold these names with these values: none of them may go, and none may ask for a value that older records do
  * not have. */
+static void digits_and_cards_are_called_what_their_codes_say(void **state)
+{
+	(void)state;
+	for (int d = 1; d <= OWN_DIGITS; d++)
+		assert_string_equal(saying_text(saying_of_digit(d)), own_digit_name(d));
+	assert_int_equal(saying_of_digit(0), SAY_NONE);
+	assert_int_equal(saying_of_digit(OWN_DIGITS + 1), SAY_NONE);
+	for (int card = own_card_next(0); card; card = own_card_next(card)) {
+		assert_string_equal(saying_text(saying_of_card(card)), own_card_name(card));
+		assert_string_equal(saying_text(saying_of_use(card)), own_card_use(card));
+	}
+	assert_int_equal(saying_of_card(999), SAY_NONE);
+}
+
 static void what_records_may_hold_is_still_said(void **state)
 {
 	static char kept[65536];
@@ -235,13 +299,13 @@ static void what_records_may_hold_is_still_said(void **state)
 	fclose(f);
 	for (const char *at = kept + 1; *at; at++)
 		lines += *at == '\n';
-	for (size_t i = 0; i < LENGTH(list); i++) {
+	for (size_t i = 0; i < KEPT; i++) {
 		line[0] = '\n';
 		line_of(i, line + 1, sizeof line - 1);
 		if (!strstr(kept, line))
 			fail_msg("is new, or was otherwise, in tests/kept/sayings.txt: %s", line + 1);
 	}
-	assert_int_equal(lines, LENGTH(list)); /* more: one is gone */
+	assert_int_equal(lines, KEPT); /* more: one is gone */
 }
 
 int main(int argc, char **argv)
@@ -258,12 +322,16 @@ int main(int argc, char **argv)
 	    cmocka_unit_test(what_says_the_same_of_the_same_is_the_same),
 	    cmocka_unit_test(a_text_is_kept_up_to_a_whole_letter_and_a_fault_not_at_all),
 	    cmocka_unit_test(values_stand_in_the_order_of_a_record),
+	    cmocka_unit_test(no_two_values_have_one_name),
+	    cmocka_unit_test(no_two_sentences_have_one_key),
+	    cmocka_unit_test(digits_and_cards_are_called_what_their_codes_say),
 	    cmocka_unit_test(every_name_is_found_again),
 	    cmocka_unit_test(each_text_names_only_values),
+	    cmocka_unit_test(what_records_may_hold_names_values_that_they_hold),
 	    cmocka_unit_test(what_records_may_hold_is_still_said),
 	};
 	char line[400];
-	for (size_t i = 0; argc == 2 && strcmp(argv[1], "--list") == 0 && i < LENGTH(list); i++) {
+	for (size_t i = 0; argc == 2 && strcmp(argv[1], "--list") == 0 && i < KEPT; i++) {
 		line_of(i, line, sizeof line);
 		fputs(line, stdout);
 	}

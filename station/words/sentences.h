@@ -1,0 +1,18 @@
+/* The one list of all sentences: what the record may hold (sayings.h), and what is said on paper, on the board and in replies
+ * alone, a header a subject. Whoever writes a new one adds it to its subject's list; whoever opens a subject adds a line here.
+ *
+ * A key is a sentence's name in the catalogues (po/) and in the board's page. It is unique, and where no record holds it it
+ * may be changed together with them.
+ */
+#ifndef BANDTALLY_WORDS_SENTENCES_H
+#define BANDTALLY_WORDS_SENTENCES_H
+
+#include "words/name-words.h"
+#include "words/sayings.h"
+
+/* clang-format off */
+#define SENTENCES(X, N) \
+	NAME_WORDS(X, N)
+/* clang-format on */
+
+#endif

@@ -91,7 +91,7 @@ int own_code_write(const struct own_code *code, char out[OWN_CODE_MAX]);
 
 /* The answer cards, as one list: X(NUMBER, NAME, "words on it", GROUP, the number that it says, "what it is for").
  * The numbers are printed on paper that hangs on walls: never reuse or change one. What a card does is decided in
- * station/decide/card.c, and whoever leaves one out there is told by the compiler. */
+ * station/decide/card.c, what it answers in answer.c; one that is left out in card.c does not compile. */
 /* clang-format off */
 #define OWN_CARDS(X) \
 	X(1, NEW_CASE, "NEW CASE", CASE, 0, "opens a case that has no label") \

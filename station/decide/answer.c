@@ -19,8 +19,68 @@
 #include "decide/visitor.h"
 #include "decide/want.h"
 
-static void is_not_on(struct turn *t, int digit)
+/* --- what any question is answered with --------------------------------------------------------- */
+
+static void leave(struct turn *t)
 {
+	turn_close_question(t);
+	turn_accept(t, "Left as it is.");
+}
+
+/* The question stands; the fact on the card is lost to nobody: it is refused in words. */
+static void no_answer(struct turn *t)
+{
+	enum saying asked = question_saying(turn_asked(t));
+	const char *words = saying_text(asked);
+	turn_refuse(t, *words && words[strlen(words) - 1] == '?'
+	                   ? SAY(NOT_AN_ANSWER, .card = t->in->card, .question = asked)
+	                   : SAY(NOT_AN_ANSWER_STATED, .card = t->in->card, .question = asked));
+}
+
+/* --- a tourniquet and its digit ----------------------------------------------------------------- */
+
+static void off_yes(struct turn *t)
+{
+	turn_refuse(t, SAY(YES_STOPS_NO_CLOCK));
+}
+
+static void off_no(struct turn *t)
+{
+	turn_close_question(t);
+	turn_accept(t, "Still on. The clock runs.");
+}
+
+static void off_off(struct turn *t)
+{
+	digit_take_off(t, t->s->asked.digit);
+}
+
+/* ADD instead of OFF: a second tourniquet on that digit. */
+static void off_add(struct turn *t)
+{
+	digit_second_on(t, t->s->asked.digit);
+}
+
+static enum answered which_off_digit(struct turn *t)
+{
+	const struct digit *d = sheet_digit_const(t->s, t->in->digit);
+	if (!d || (d->state != DIGIT_ON && d->state != DIGIT_MAYBE_ON))
+		return ANSWERED_NOT;
+	digit_take_off(t, d->number);
+	return ANSWERED;
+}
+
+/* It is timed from the scan that asked, not from the answer. */
+static void is_on_yes(struct turn *t)
+{
+	int digit = t->s->asked.digit;
+	turn_pay(t, DEBT_ON, 0, digit, PAID_IS_ON);
+	digit_start_on(t, digit);
+}
+
+static void is_on_no(struct turn *t)
+{
+	int digit = t->s->asked.digit;
 	const struct digit *d = sheet_digit_const(t->s, digit);
 	int32_t case_no = t->s->case_no;
 	int had = d && d->had;
@@ -41,19 +101,7 @@ static void is_not_on(struct turn *t, int digit)
 	}
 }
 
-/* It is timed from the scan that asked, not from the answer. */
-static void answer_is_on(struct turn *t, int yes)
-{
-	int digit = t->s->asked.digit;
-	if (!yes) {
-		is_not_on(t, digit);
-		return;
-	}
-	turn_pay(t, DEBT_ON, 0, digit, PAID_IS_ON);
-	digit_start_on(t, digit);
-}
-
-static void answer_never_off(struct turn *t)
+static void is_on_misread(struct turn *t)
 {
 	const struct digit *d = sheet_digit_const(t->s, t->s->asked.digit);
 	if (d && d->state == DIGIT_OFF)
@@ -63,401 +111,260 @@ static void answer_never_off(struct turn *t)
 		         own_digit_name(t->s->asked.digit));
 }
 
-static void answer_rolls_on(struct turn *t, int yes)
-{
-	int item = t->s->asked.item;
-	turn_close_question(t);
-	if (!yes) {
-		turn_accept(t, "No open wound, flap, infection or tumour on the digit, says the team.");
-		return;
-	}
-	turn_owe(t, DEBT_SURGEON, item, 0);
-	turn_accept(t,
-	            "Noted. A tourniquet that rolls on may carry infection or tumour along and tear a flap.");
-}
-
-static void answer_extra(struct turn *t, int yes)
-{
-	int item = t->s->asked.item;
-	turn_close_question(t);
-	if (yes) {
-		extra_opened_here(t, item);
-	} else {
-		turn_accept(t, "Extra item, origin not known: isolate it, keep it in the room. A misread: "
-		               "scan MISREAD, then its code.");
-	}
-	final_progress(t);
-}
-
-static void answer_right_digit(struct turn *t, int yes)
+static void right_digit_yes(struct turn *t)
 {
 	int digit = t->s->asked.digit;
-	if (!yes) {
-		turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit}, "Not the %s.",
-		         own_digit_name(digit));
-		return;
-	}
 	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_RIGHT_DIGIT);
 	turn_close_question(t);
 	turn_accept(t, "The %s is right, says the team.", own_digit_name(digit));
 }
 
-/* A tourniquet that went on another digit than the marked one, and was entered as it was. 1 where that is it. */
-static int leaves_wrong_digit(struct turn *t)
+static void right_digit_no(struct turn *t)
 {
 	int digit = t->s->asked.digit;
-	if (!debts_owes(&t->s->debts, (struct debt){.kind = DEBT_MARKED_DIGIT, .digit = (uint8_t)digit}))
-		return 0;
+	turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit}, "Not the %s.",
+	         own_digit_name(digit));
+}
+
+static void move_yes(struct turn *t)
+{
+	if (t->s->asked.digit)
+		digit_never_on(t, t->s->asked.digit);
+	else
+		no_answer(t);
+}
+
+/* A tourniquet that went on another digit than the marked one may have been entered as it was. */
+static void move_no(struct turn *t)
+{
+	int digit = t->s->asked.digit;
+	if (!debts_owes(&t->s->debts, (struct debt){.kind = DEBT_MARKED_DIGIT, .digit = (uint8_t)digit})) {
+		leave(t);
+		return;
+	}
 	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_OTHER_DIGIT);
 	turn_close_question(t);
 	turn_accept(t,
 	            "Left as it is: it went on the %s, which is not the marked digit. Tell the surgeon now.",
 	            own_digit_name(digit));
-	return 1;
 }
 
-static void answer_here_now(struct turn *t, int yes)
+static enum answered move_digit(struct turn *t)
 {
-	struct asked q = t->s->asked;
-	int index = station_sheet_of_case(t->station, q.n);
-	const struct item *it = index >= 0 ? sheet_item_const(&t->station->sheets[index], q.item) : NULL;
-	turn_close_question(t);
-	if (!yes || !it || it->place != ITEM_HERE) {
-		turn_accept(t, "Left as it is.");
-		return;
+	if (!t->s->asked.digit) { /* nothing was timed that could move: this is a fact of its own */
+		turn_close_question(t);
+		return ANSWERED_NOT;
 	}
-	struct thing th = it->thing;
-	other_sheet_take_from(t, &th);
-	count_in_pack(t, &th, it->pieces);
+	digit_move_to(t, t->in->digit);
+	return ANSWERED;
+}
+
+/* --- an item ------------------------------------------------------------------------------------ */
+
+static enum answered move_thing(struct turn *t, int item)
+{
+	item_strike(t, item);
+	return ANSWERED;
+}
+
+static enum answered returned_thing(struct turn *t, int item)
+{
+	item_give_back(t, item);
+	return ANSWERED;
+}
+
+static enum answered isolate_thing(struct turn *t, int item)
+{
+	item_isolate(t, item);
+	return ANSWERED;
+}
+
+static enum answered dropped_thing(struct turn *t, int item)
+{
+	if (!item && sheet_owes_listing(t->s))
+		return ANSWERED_NOT;
+	if (!item) {
+		turn_refuse(t, SAY(NOT_DROPPED, .item = t->in->thing.name));
+		return ANSWERED;
+	}
+	EMIT(t, .kind = EV_ITEM_DROPPED, .item = (uint8_t)item);
+	turn_close_question(t);
+	turn_accept(t, "Dropped: %s. It stays in the room and in the count.",
+	            sheet_item(t->s, item)->thing.name);
+	return ANSWERED;
+}
+
+/* ADD, and what stands on the sheet. With a number it is that one. Without, while a count goes on, it may be the
+ * wrapper of what is counted, or a further pack: only a person knows. */
+static enum answered add_thing(struct turn *t, int item)
+{
+	const struct item *known = sheet_item_const(t->s, item);
+	if (!known || sheet_owes_listing(t->s))
+		return ANSWERED_NOT;
+	if (!t->in->thing.identity[0]) {
+		if (!sheet_is_counting(t->s))
+			return ANSWERED_NOT;
+		turn_ask(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item, .n = CARD_ADD},
+		         "%s: one is on the sheet.", known->thing.name);
+		return ANSWERED;
+	}
+	turn_close_question(t);
+	return ANSWERED_NOT;
+}
+
+static void rolls_on_yes(struct turn *t)
+{
+	int item = t->s->asked.item;
+	turn_close_question(t);
+	turn_owe(t, DEBT_SURGEON, item, 0);
+	turn_accept(t,
+	            "Noted. A tourniquet that rolls on may carry infection or tumour along and tear a flap.");
+}
+
+static void rolls_on_no(struct turn *t)
+{
+	turn_close_question(t);
+	turn_accept(t, "No open wound, flap, infection or tumour on the digit, says the team.");
+}
+
+static void no_code_is(struct turn *t, enum role role, enum saying called)
+{
+	turn_close_question(t);
+	item_add_unlisted(t, role, called);
+	turn_accept(t, "Counted in: %s. Say aloud what it is and write it on the paper sheet.",
+	            t->s->items[t->s->n_items - 1].thing.name);
+}
+
+static void no_code_yes(struct turn *t)
+{
+	no_code_is(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NO_CODE);
+}
+
+static void no_code_no(struct turn *t)
+{
+	no_code_is(t, ROLE_OTHER, SAY_ITEM_NO_CODE);
+}
+
+static void extra_yes(struct turn *t)
+{
+	int item = t->s->asked.item;
+	turn_close_question(t);
+	extra_opened_here(t, item);
+	final_progress(t);
+}
+
+static void extra_no(struct turn *t)
+{
+	turn_close_question(t);
+	turn_accept(t, "Extra item, origin not known: isolate it, keep it in the room. A misread: "
+	               "scan MISREAD, then its code.");
+	final_progress(t);
+}
+
+/* The item that is asked about, without a number of its own, was scanned to be isolated or added: is it the one that was
+ * counted in? */
+static void counted_in_yes(struct turn *t)
+{
+	int item = t->s->asked.item, adds = t->s->asked.n == CARD_ADD;
+	if (adds) {
+		turn_close_question(t);
+		turn_accept(t, "Left as it is: %s.", sheet_item_const(t->s, item)->thing.name);
+	} else {
+		item_isolated(t, item);
+	}
+}
+
+static void counted_in_no(struct turn *t)
+{
+	const struct item *known = sheet_item_const(t->s, t->s->asked.item);
+	const struct line *line = catalogue_by_key(&t->station->catalogue, known->thing.line);
+	struct thing th = known->thing;
+	int pieces = line ? line->per_pack : known->pieces;
+	if (t->s->asked.n == CARD_ADD) {
+		turn_close_question(t);
+		count_in_pack(t, &th, pieces);
+	} else {
+		item_in(t, &th, 1);
+		item_isolated(t, t->s->n_items);
+	}
 }
 
 /* A pack of the same line and lot, without a number, while another tourniquet is not listed: it may be the same pack
  * read again. The thing itself is told by the item that it is like. */
-static void answer_listed_already(struct turn *t, int yes)
+static void listed_already_yes(struct turn *t)
 {
-	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
 	struct thing th = sheet_item_const(t->s, t->s->asked.item)->thing;
-	int item = d ? d->item : 0;
 	turn_close_question(t);
-	if (yes || !item) {
-		turn_accept(t, "Listed once: %s.", th.name);
+	turn_accept(t, "Listed once: %s.", th.name);
+}
+
+static void listed_already_no(struct turn *t)
+{
+	struct thing th = sheet_item_const(t->s, t->s->asked.item)->thing;
+	int item = sheet_owes_listing(t->s);
+	if (!item) {
+		listed_already_yes(t);
 		return;
 	}
+	turn_close_question(t);
 	count_in_list_late(t, &th, item, NULL);
 	expiry_owe(t, item, item);
 }
 
-static void answer_counted_in(struct turn *t, int yes)
+static void here_now_yes(struct turn *t)
 {
-	int item = t->s->asked.item, adds = t->s->asked.n == CARD_ADD;
-	const struct item *known = sheet_item_const(t->s, item);
-	struct thing th = known->thing;
-	if (adds) {
-		const struct line *line = catalogue_by_key(&t->station->catalogue, th.line);
-		int pieces = line ? line->per_pack : known->pieces;
-		turn_close_question(t);
-		if (yes)
-			turn_accept(t, "Left as it is: %s.", th.name);
-		else
-			count_in_pack(t, &th, pieces);
+	struct asked q = t->s->asked;
+	int index = station_sheet_of_case(t->station, q.n);
+	const struct item *it = index >= 0 ? sheet_item_const(&t->station->sheets[index], q.item) : NULL;
+	if (!it || it->place != ITEM_HERE) {
+		leave(t);
 		return;
 	}
-	if (!yes) {
-		item_in(t, &th, 1);
-		item = t->s->n_items;
-	}
-	item_isolated(t, item);
-}
-
-/* ADD, and what stands on the sheet. With a number it is that one. Without, while a count goes on, it may be the
- * wrapper of what is counted, or a further pack: only a person knows. 1 where this was the answer. */
-static int adds_again(struct turn *t, int item)
-{
-	const struct item *known = sheet_item_const(t->s, item);
-	if (!known || sheet_owes_listing(t->s))
-		return 0;
-	if (!t->in->thing.identity[0]) {
-		if (!sheet_is_counting(t->s))
-			return 0;
-		turn_ask(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item, .n = CARD_ADD},
-		         "%s: one is on the sheet.", known->thing.name);
-		return 1;
-	}
+	struct thing th = it->thing;
 	turn_close_question(t);
-	return 0;
+	other_sheet_take_from(t, &th);
+	count_in_pack(t, &th, it->pieces);
 }
 
-/* Questions that a pack or an instrument answers. 1 where it did. */
-int answer_thing(struct turn *t, int item)
+/* --- what was found ----------------------------------------------------------------------------- */
+
+static void found_card(struct turn *t)
 {
-	switch ((enum question)t->s->asked.what) {
-	case Q_RETURNED:
-		item_give_back(t, item);
-		return 1;
-	case Q_ISOLATE:
-		item_isolate(t, item);
-		return 1;
-	case Q_DROPPED:
-		if (!item && !sheet_owes_listing(t->s)) {
-			turn_refuse(t, SAY(NOT_DROPPED, .item = t->in->thing.name));
-			return 1;
-		}
-		if (!item)
-			return 0;
-		EMIT(t, .kind = EV_ITEM_DROPPED, .item = (uint8_t)item);
-		turn_close_question(t);
-		turn_accept(t, "Dropped: %s. It stays in the room and in the count.",
-		            sheet_item(t->s, item)->thing.name);
-		return 1;
-	case Q_MOVE_TO:
-		item_strike(t, item);
-		return 1;
-	case Q_FOUND:
-		if (!item)
-			return 0;
-		final_mark(t, item);
-		return 1;
-	case Q_ADD:
-		return adds_again(t, item);
-	default:
-		return 0;
-	}
+	if (t->s->asked.item)
+		final_answer(t, t->in->card, 0);
+	else if (turn_has_case(t))
+		no_answer(t);
+	else
+		leave(t);
 }
 
-/* Questions that a digit card answers. 1 where it did. */
-int answer_digit(struct turn *t, int digit)
+static void found_no(struct turn *t)
 {
-	switch ((enum question)t->s->asked.what) {
-	case Q_WHICH_OFF: {
-		const struct digit *d = sheet_digit_const(t->s, digit);
-		if (!d || (d->state != DIGIT_ON && d->state != DIGIT_MAYBE_ON))
-			return 0;
-		digit_take_off(t, digit);
-		return 1;
-	}
-	case Q_MOVE_TO:
-		if (!t->s->asked.digit) { /* nothing was timed that could move: this is a fact of its own */
-			turn_close_question(t);
-			return 0;
-		}
-		digit_move_to(t, digit);
-		return 1;
-	case Q_HANDOVER_SEEN:
-		handover_seen_on(t, digit);
-		return 1;
-	default:
-		return 0;
-	}
+	if (t->s->asked.item)
+		search_ask_found(t, t->s->asked.item);
+	else
+		leave(t);
 }
 
-/* Questions that a badge answers. 1 where it did. */
-int answer_badge(struct turn *t, const struct person *p, enum team_place place)
+static enum answered found_thing(struct turn *t, int item)
 {
-	switch ((enum question)t->s->asked.what) {
-	case Q_HANDOVER_OUT:
-		return handover_out(t, p, place);
-	case Q_HANDOVER_STAYS:
-		handover_stays(t, p, place);
-		return 1;
-	case Q_HANDOVER_IN:
-		handover_in(t, p, place);
-		return 1;
-	case Q_HANDOVER_AGREE:
-		if (!place && !t->s->single && !t->s->team.at[PLACE_CIRCULATING])
-			return 0; /* joins first */
-		handover_agree(t, p->number);
-		return 1;
-	case Q_SURGEON_ENDS:
-		case_surgeon_ends(t, p, place);
-		return 1;
-	case Q_FIELD_TOO:
-		if (place == PLACE_FIELD)
-			count_agree(t, p->number);
-		else
-			turn_refuse(t, SAY(BOTH_BADGES_NEEDED));
-		return 1;
-	case Q_VISITOR:
-		visitor_vouch(t, p, place);
-		return 1;
-	case Q_WITNESS:
-		if (place == PLACE_CIRCULATING)
-			sign_out_witnessed(t, p->number);
-		else
-			turn_refuse(t, SAY(CIRCULATING_WITNESSES));
-		return 1;
-	default:
-		return 0;
-	}
+	if (!item)
+		return ANSWERED_NOT;
+	final_mark(t, item);
+	return ANSWERED;
 }
 
-/* YES or NO to the open question. */
-static int answer_yes_no(struct turn *t, int yes)
-{
-	switch ((enum question)t->s->asked.what) {
-	case Q_IS_ON:
-		answer_is_on(t, yes);
-		return 1;
-	case Q_ROLLS_ON:
-		answer_rolls_on(t, yes);
-		return 1;
-	case Q_RIGHT_DIGIT:
-		answer_right_digit(t, yes);
-		return 1;
-	case Q_EXTRA:
-		answer_extra(t, yes);
-		return 1;
-	case Q_POINT:
-		sign_out_point(t, yes);
-		return 1;
-	case Q_CANCEL:
-		if (yes) {
-			case_cancel(t);
-			return 1;
-		}
-		break;
-	case Q_LEAVES:
-		if (yes) {
-			char open[OPEN_WORDS_MAX];
-			EMIT(t, .kind = EV_PATIENT_LEFT);
-			turn_close_question(t);
-			sheet_open_words(t->s, open);
-			turn_accept(t, "The patient has left the room.%s%s", open,
-			            *open ? " Tell the surgeon and the ward now." : "");
-			return 1;
-		}
-		break;
-	case Q_NO_CODE:
-		turn_close_question(t);
-		item_add_unlisted(t, yes ? ROLE_TOURNIQUET : ROLE_OTHER,
-		                  yes ? SAY_TOURNIQUET_NO_CODE : SAY_ITEM_NO_CODE);
-		turn_accept(t, "Counted in: %s. Say aloud what it is and write it on the paper sheet.",
-		            t->s->items[t->s->n_items - 1].thing.name);
-		return 1;
-	case Q_OFF:
-		if (yes) {
-			turn_refuse(t, SAY(YES_STOPS_NO_CLOCK));
-			return 1;
-		}
-		turn_close_question(t);
-		turn_accept(t, "Still on. The clock runs.");
-		return 1;
-	case Q_HANDOVER_OUT:
-	case Q_HANDOVER_STAYS:
-	case Q_HANDOVER_IN:
-		if (yes)
-			return 0;
-		turn_close_question(t);
-		turn_accept(t, "No handover.");
-		return 1;
-	case Q_WHO_LOOKED:
-		if (yes)
-			return 0;
-		turn_refuse(t, SAY(NO_IS_NOBODY));
-		return 1;
-	case Q_FOUND:
-		if (!t->s->asked.item)
-			break;
-		if (yes)
-			final_answer(t, CARD_YES, 0);
-		else
-			search_ask_found(t, t->s->asked.item);
-		return 1;
-	case Q_HANDOVER_SEEN:
-	case Q_HANDOVER_AGREE: /* begun, it is owed */
-		return 0;
-	case Q_LISTED_ALREADY:
-		answer_listed_already(t, yes);
-		return 1;
-	case Q_HERE_NOW:
-		answer_here_now(t, yes);
-		return 1;
-	case Q_COUNTED_IN:
-		answer_counted_in(t, yes);
-		return 1;
-	case Q_MOVE_TO:
-		if (yes && t->s->asked.digit) {
-			digit_never_on(t, t->s->asked.digit);
-			return 1;
-		}
-		if (!yes && leaves_wrong_digit(t))
-			return 1;
-		break;
-	case Q_VISITOR_IS_SURGEON:
-		visitor_is(t, yes);
-		return 1;
-	default:
-		break;
-	}
-	if (yes)
-		return 0;
-	turn_close_question(t);
-	turn_accept(t, "Left as it is.");
-	return 1;
-}
-
-static int is_condition(int card)
-{
-	return card == CARD_INTACT || card == CARD_CUT_AND_COMPLETE || card == CARD_PIECES_MISSING;
-}
-
-/* The same question is asked again after a card that does not answer it; the fact on the card is lost to
- * nobody: it is refused in words. */
-void answer_question(struct turn *t, int card)
-{
-	enum question q = (enum question)t->s->asked.what;
-	if ((card == CARD_YES || card == CARD_NO) && answer_yes_no(t, card == CARD_YES))
-		return;
-	if (q == Q_FOUND && t->s->asked.item && (is_condition(card) || card == CARD_MARK_UNREADABLE)) {
-		final_answer(t, card, 0);
-		return;
-	}
-	if (q == Q_IS_ON && card == CARD_MISREAD) {
-		answer_never_off(t);
-		return;
-	}
-	if (q == Q_INCIDENT && card == CARD_NOT_DONE) {
-		case_end_unresolved(t, "");
-		return;
-	}
-	enum saying asked = question_saying(q);
-	const char *words = saying_text(asked);
-	turn_refuse(t, *words && words[strlen(words) - 1] == '?'
-	                   ? SAY(NOT_AN_ANSWER, .card = card, .question = asked)
-	                   : SAY(NOT_AN_ANSWER_STATED, .card = card, .question = asked));
-}
-
-/* Cards that begin something else close the open question; the rest must answer it. */
-int answer_is_due(enum question q, int card)
-{
-	switch (card) {
-	case CARD_YES:
-	case CARD_NO:
-		return q != Q_NONE;
-	case CARD_INTACT:
-	case CARD_CUT_AND_COMPLETE:
-	case CARD_PIECES_MISSING:
-	case CARD_MARK_UNREADABLE:
-		return q == Q_FOUND;
-	case CARD_NOT_DONE:
-		return q == Q_INCIDENT;
-	case CARD_MISREAD:
-		return q == Q_IS_ON;
-	default:
-		return 0;
-	}
-}
-
-/* FOUND, then the slip of the case that it comes from: for an item that bears no number (rule 21). */
-int answer_slip(struct turn *t)
+/* The slip of the case that it comes from: for an item that bears no number (rule 21). */
+static enum answered found_slip(struct turn *t)
 {
 	int32_t case_no = t->in->slip_case;
-	if (turn_asked(t) != Q_FOUND || (turn_has_case(t) && t->s->asked.item) || !case_no)
-		return 0;
+	if (t->s->asked.item || !case_no)
+		return ANSWERED_NOT;
 	if (station_sheet_of_case(t->station, case_no) >= 0) {
 		turn_refuse(t, SAY(CASE_STILL_OPEN, .case_no = case_no));
-		return 1;
+		return ANSWERED;
 	}
-	EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
+	turn_close_question(t);
 	int extra = sheet_first_extra(t->s);
 	struct thing what = {.called = SAY_ITEM_NO_NUMBER};
 	if (extra)
@@ -471,25 +378,256 @@ int answer_slip(struct turn *t)
 	            "Found after the end: entered for case %d. Look at that patient's digit now and tell the "
 	            "surgeon.",
 	            (int)case_no);
-	return 1;
+	return ANSWERED;
 }
 
-/* YES or NO in a room without a case. 1 where it was an answer. */
-int answer_without_case(struct turn *t, int yes)
+/* --- the end of a case -------------------------------------------------------------------------- */
+
+static void leaves_yes(struct turn *t)
 {
-	int i = station_room_index(t->station, t->in->room);
-	int here = yes && turn_asked(t) == Q_SLIP_HERE && t->in->slip.number == t->station->idle_n[i] &&
-	           t->in->paper.queued && !t->in->paper.seen;
-	if (turn_asked(t) == Q_NONE)
-		return 0;
-	if (yes && turn_asked(t) == Q_SLIP_HERE && t->in->unasked) {
-		turn_refuse_unasked(t);
-		return 1;
-	}
-	EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
-	if (here)
-		turn_slip_seen(t, &t->in->slip, &t->in->paper);
+	char open[OPEN_WORDS_MAX];
+	EMIT(t, .kind = EV_PATIENT_LEFT);
+	turn_close_question(t);
+	sheet_open_words(t->s, open);
+	turn_accept(t, "The patient has left the room.%s%s", open,
+	            *open ? " Tell the surgeon and the ward now." : "");
+}
+
+static void who_looked_no(struct turn *t)
+{
+	turn_refuse(t, SAY(NO_IS_NOBODY));
+}
+
+static void point_yes(struct turn *t)
+{
+	sign_out_point(t, 1);
+}
+
+static void point_no(struct turn *t)
+{
+	sign_out_point(t, 0);
+}
+
+static void incident_owed(struct turn *t)
+{
+	case_end_unresolved(t, "");
+}
+
+static void incident_typed(struct turn *t)
+{
+	case_end_unresolved(t, t->in->text);
+}
+
+static enum answered witness_badge(struct turn *t, const struct person *p, enum team_place place)
+{
+	if (place == PLACE_CIRCULATING)
+		sign_out_witnessed(t, p->number);
 	else
-		turn_accept(t, "Left as it is.");
-	return 1;
+		turn_refuse(t, SAY(CIRCULATING_WITNESSES));
+	return ANSWERED;
+}
+
+/* --- the team ----------------------------------------------------------------------------------- */
+
+static void handover_no(struct turn *t)
+{
+	turn_close_question(t);
+	turn_accept(t, "No handover.");
+}
+
+static enum answered handover_agree_badge(struct turn *t, const struct person *p, enum team_place place)
+{
+	if (!place && !t->s->single && !t->s->team.at[PLACE_CIRCULATING])
+		return ANSWERED_NOT; /* joins first */
+	handover_agree(t, p->number);
+	return ANSWERED;
+}
+
+static enum answered field_too_badge(struct turn *t, const struct person *p, enum team_place place)
+{
+	if (place == PLACE_FIELD)
+		count_agree(t, p->number);
+	else
+		turn_refuse(t, SAY(BOTH_BADGES_NEEDED));
+	return ANSWERED;
+}
+
+static void visitor_is_surgeon(struct turn *t)
+{
+	visitor_is(t, 1);
+}
+
+static void visitor_is_none(struct turn *t)
+{
+	visitor_is(t, 0);
+}
+
+/* --- slips and stored scans --------------------------------------------------------------------- */
+
+static void slip_here_yes(struct turn *t)
+{
+	const struct input *in = t->in;
+	int i = station_room_index(t->station, in->room);
+	if (in->unasked)
+		turn_refuse_unasked(t);
+	else if (in->slip.number != t->station->idle_n[i] || !in->paper.queued || in->paper.seen)
+		leave(t);
+	else {
+		turn_close_question(t);
+		turn_slip_seen(t, &in->slip, &in->paper);
+	}
+}
+
+static void stored_yes(struct turn *t)
+{
+	stored_answer(t, 1);
+}
+
+static void stored_no(struct turn *t)
+{
+	stored_answer(t, 0);
+}
+
+static void twice_yes(struct turn *t)
+{
+	stored_meant(t, 1);
+}
+
+static void twice_no(struct turn *t)
+{
+	stored_meant(t, 0);
+}
+
+/* --- a row a question --------------------------------------------------------------------------- */
+
+#define CARDS_AT_ONE 4
+
+/* Who may answer, and what that does. `yes` NULL: it says nothing here; `no` NULL: what is asked about is left as it is. */
+struct answers {
+	void (*yes)(struct turn *t);
+	void (*no)(struct turn *t);
+	struct {
+		int card;
+		void (*then)(struct turn *t);
+	} cards[CARDS_AT_ONE]; /* other ones */
+	enum answered (*digit)(struct turn *t);
+	enum answered (*badge)(struct turn *t, const struct person *p, enum team_place place);
+	enum answered (*thing)(struct turn *t, int item);
+	enum answered (*slip)(struct turn *t);
+	void (*typed)(struct turn *t);
+};
+
+/* clang-format off */
+static const struct answers
+	OFF = {.yes = off_yes, .no = off_no, .cards = {{CARD_OFF, off_off}, {CARD_ADD, off_add}}},
+	IS_ON = {.yes = is_on_yes, .no = is_on_no, .cards = {{CARD_MISREAD, is_on_misread}}},
+	WHICH_OFF = {.digit = which_off_digit},
+	RIGHT_DIGIT = {.yes = right_digit_yes, .no = right_digit_no},
+	MOVE_TO = {.yes = move_yes, .no = move_no, .digit = move_digit, .thing = move_thing},
+	ADD = {.thing = add_thing},
+	RETURNED = {.thing = returned_thing},
+	ISOLATE = {.thing = isolate_thing},
+	DROPPED = {.thing = dropped_thing},
+	ROLLS_ON = {.yes = rolls_on_yes, .no = rolls_on_no},
+	NO_CODE = {.yes = no_code_yes, .no = no_code_no},
+	EXTRA = {.yes = extra_yes, .no = extra_no},
+	COUNTED_IN = {.yes = counted_in_yes, .no = counted_in_no},
+	LISTED_ALREADY = {.yes = listed_already_yes, .no = listed_already_no},
+	HERE_NOW = {.yes = here_now_yes},
+	FOUND = {.yes = found_card, .no = found_no, .thing = found_thing, .slip = found_slip,
+	         .cards = {{CARD_INTACT, found_card}, {CARD_CUT_AND_COMPLETE, found_card},
+	                   {CARD_PIECES_MISSING, found_card}, {CARD_MARK_UNREADABLE, found_card}}},
+	CANCEL = {.yes = case_cancel},
+	LEAVES = {.yes = leaves_yes},
+	WHO_LOOKED = {.no = who_looked_no}, /* the cards WHO LOOKED say it, asked or not */
+	POINT = {.yes = point_yes, .no = point_no, .cards = {{CARD_INTERRUPTED, sign_out_again}}},
+	SURGEON_ENDS = {.badge = case_surgeon_ends},
+	INCIDENT = {.cards = {{CARD_NOT_DONE, incident_owed}}, .typed = incident_typed},
+	WITNESS = {.badge = witness_badge},
+	HANDOVER_OUT = {.no = handover_no, .badge = handover_out},
+	HANDOVER_STAYS = {.no = handover_no, .badge = handover_stays},
+	HANDOVER_IN = {.no = handover_no, .badge = handover_in},
+	HANDOVER_SEEN = {.no = no_answer, .digit = handover_seen_on,
+	                 .cards = {{CARD_WITHOUT_FULL_SIGHT, handover_without_sight}}},
+	HANDOVER_AGREE = {.no = no_answer, .badge = handover_agree_badge}, /* begun, it is owed */
+	FIELD_TOO = {.badge = field_too_badge},
+	VISITOR = {.badge = visitor_vouch},
+	VISITOR_IS_SURGEON = {.yes = visitor_is_surgeon, .no = visitor_is_none},
+	SLIP_HERE = {.yes = slip_here_yes},
+	STORED = {.yes = stored_yes, .no = stored_no},
+	TWICE = {.yes = twice_yes, .no = twice_no};
+/* clang-format on */
+
+static const struct answers *const rows[QUESTION_KINDS] = {
+#define X(name, text, about) [Q_##name] = &name,
+    QUESTIONS(X)
+#undef X
+};
+
+/* The row of what is asked here; one that nothing answers where nothing is. */
+static const struct answers *row_of(const struct turn *t)
+{
+	static const struct answers none;
+	enum question q = turn_asked(t);
+	return q ? rows[q] : &none;
+}
+
+/* A room without a case asks nothing that a card has to answer besides YES and NO. */
+enum answered answer_card(struct turn *t)
+{
+	const struct answers *row = row_of(t);
+	int card = t->in->card;
+	for (int i = 0; turn_has_case(t) && i < CARDS_AT_ONE; i++)
+		if (row->cards[i].then && row->cards[i].card == card) {
+			row->cards[i].then(t);
+			return ANSWERED;
+		}
+	if (!turn_asked(t) || (card != CARD_YES && card != CARD_NO))
+		return ANSWERED_NOT;
+	void (*then)(struct turn *) = card == CARD_YES ? row->yes : row->no;
+	if (then)
+		then(t);
+	else if (card == CARD_YES)
+		no_answer(t);
+	else
+		leave(t);
+	return ANSWERED;
+}
+
+enum answered answer_digit(struct turn *t)
+{
+	const struct answers *row = row_of(t);
+	return row->digit ? row->digit(t) : ANSWERED_NOT;
+}
+
+int answer_is_digit(const struct turn *t)
+{
+	return row_of(t)->digit != NULL;
+}
+
+enum answered answer_badge(struct turn *t, const struct person *p, enum team_place place)
+{
+	const struct answers *row = row_of(t);
+	return row->badge ? row->badge(t, p, place) : ANSWERED_NOT;
+}
+
+enum answered answer_thing(struct turn *t, int item)
+{
+	const struct answers *row = row_of(t);
+	return row->thing ? row->thing(t, item) : ANSWERED_NOT;
+}
+
+enum answered answer_slip(struct turn *t)
+{
+	const struct answers *row = row_of(t);
+	return row->slip ? row->slip(t) : ANSWERED_NOT;
+}
+
+enum answered answer_typed(struct turn *t)
+{
+	const struct answers *row = row_of(t);
+	if (!row->typed)
+		return ANSWERED_NOT;
+	row->typed(t);
+	return ANSWERED;
 }

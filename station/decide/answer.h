@@ -1,18 +1,25 @@
-/* What answers which question: cards, digits, badges, things and slips at the question that is open (rule 19). */
+/* What answers which question (rule 19): a row a question says which cards, digits, badges, things, slips or texts do, and
+ * what each does. One question is open at a time, of the case or of the room where none runs in it; what a scan asks anew
+ * takes its place. Whoever reads a scan asks first whether it is an answer.
+ *
+ * A new question: its row in QUESTIONS (count/sheet.h), and its row here, without which this does not compile.
+ */
 #ifndef BANDTALLY_DECIDE_ANSWER_H
 #define BANDTALLY_DECIDE_ANSWER_H
 
 #include "decide/turn.h"
 
-/* Whether this card must answer that question: cards that begin something else close it. */
-int answer_is_due(enum question q, int card);
-/* The card at the open question of the case, which it answers or is refused. */
-void answer_question(struct turn *t, int card);
-/* YES or NO in a room without a case. Each: 1 where it was an answer. */
-int answer_without_case(struct turn *t, int yes);
-int answer_digit(struct turn *t, int digit);
-int answer_badge(struct turn *t, const struct person *p, enum team_place place);
-int answer_thing(struct turn *t, int item); /* `item`: where it stands on the sheet, 0 nowhere */
-int answer_slip(struct turn *t);
+/* The card of the input. YES and NO are answers to whatever is asked: one that says nothing there is refused. */
+enum answered answer_card(struct turn *t);
+enum answered answer_digit(struct turn *t);
+/* `place`: where this person stands in the team, 0 nowhere yet. */
+enum answered answer_badge(struct turn *t, const struct person *p, enum team_place place);
+/* `item`: where the thing of the input stands on the sheet, 0 nowhere. */
+enum answered answer_thing(struct turn *t, int item);
+enum answered answer_slip(struct turn *t);
+enum answered answer_typed(struct turn *t);
+
+/* Whether a digit card may answer what is asked. */
+int answer_is_digit(const struct turn *t);
 
 #endif

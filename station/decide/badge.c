@@ -132,7 +132,7 @@ static void new_badge(struct turn *t, const struct person *p)
 void badge_take_visitor(struct turn *t, int32_t visitor, enum team_place place)
 {
 	const struct person *p = staff_find(&t->station->staff, visitor);
-	if (!answer_badge(t, p, place))
+	if (answer_badge(t, p, place) == ANSWERED_NOT)
 		known_badge(t, visitor, place);
 }
 
@@ -161,7 +161,7 @@ void badge_take(struct turn *t)
 		return;
 	}
 	enum team_place place = team_place_of(&t->s->team, p->number);
-	if (answer_badge(t, p, place))
+	if (answer_badge(t, p, place) == ANSWERED)
 		return;
 	if (place)
 		known_badge(t, p->number, place);

@@ -1,4 +1,4 @@
-/* Cards, as they are scanned: what each does where it answers no question. */
+/* Cards, as they are scanned: what each does where it answers no question (answer.h). */
 #include "decide/card.h"
 
 #include "decide/answer.h"
@@ -10,10 +10,11 @@
 #include "decide/handover.h"
 #include "decide/phrases.h"
 #include "decide/search.h"
-#include "decide/stored-answer.h"
 #include "decide/undo.h"
 #include "decide/visitor.h"
 #include "decide/want.h"
+
+/* --- the case, in a room with or without one ---------------------------------------------------- */
 
 static void card_new_case(struct turn *t)
 {
@@ -26,6 +27,65 @@ static void card_new_case(struct turn *t)
 	turn_accept(t, "Case %d opened in %s.", (int)t->s->case_no,
 	            station_room_name(t->station, t->in->room));
 }
+
+static void card_suspend(struct turn *t)
+{
+	char on[80];
+	int suspended = station_suspended_in(t->station, t->in->room);
+	if (turn_has_case(t)) {
+		EMIT(t, .kind = EV_SUSPENDED);
+		turn_accept(t, "Case %d is suspended.%s Clocks and reminders go on.", (int)t->s->case_no,
+		            sheet_on_words(t->s, on));
+	} else if (suspended >= 0) {
+		*t->s = t->station->sheets[suspended];
+		EMIT(t, .kind = EV_RESUMED);
+		turn_accept(t, "Case %d goes on.", (int)t->s->case_no);
+	} else {
+		turn_refuse(t, SAY(NO_CASE_TO_SUSPEND, .room = station_room_name(t->station, t->in->room)));
+	}
+}
+
+/* Cards that need no case, or speak of more than it. */
+static enum answered card_of_room(struct turn *t)
+{
+	int card = t->in->card;
+	if (card == CARD_NEW_CASE)
+		card_new_case(t);
+	else if (card == CARD_SUSPEND)
+		card_suspend(t);
+	else if (card == CARD_NEXT) {
+		EMIT(t, .kind = EV_NEXT);
+		turn_accept(t, "Next.");
+	} else if (card == CARD_FOUND && !turn_has_case(t))
+		turn_ask(t, (struct asked){.what = Q_FOUND}, "Found after the end of a case.");
+	else
+		return ANSWERED_NOT;
+	return ANSWERED;
+}
+
+static int begins_something(int card)
+{
+	return card == CARD_ADD || card == CARD_NO_CODE || card == CARD_MARK_UNREADABLE ||
+	       card == CARD_AWAKE_PATIENT || own_card_group(card) == CARDS_VISITORS;
+}
+
+/* A case that is suspended here is not forgotten; and what says nothing to a new case is not sent to open one. */
+static void card_without_case(struct turn *t)
+{
+	const char *room = station_room_name(t->station, t->in->room);
+	int suspended = station_suspended_in(t->station, t->in->room);
+	if (suspended >= 0)
+		turn_refuse(t, SAY(SUSPENDED_THEN_CARD, .case_no = t->station->sheets[suspended].case_no,
+		                   .room = room, .card = t->in->card));
+	else if (t->in->card == CARD_UNLISTED_TOURNIQUET)
+		turn_refuse(t, SAY(NO_CASE_IF_ON, .room = room));
+	else if (begins_something(t->in->card))
+		turn_refuse(t, SAY(NO_CASE_NEW_FIRST, .room = room));
+	else
+		turn_refuse(t, SAY(NO_CASE_TO_ACT_ON, .room = room, .card = t->in->card));
+}
+
+/* --- in a case ---------------------------------------------------------------------------------- */
 
 static void refuse_off(struct turn *t)
 {
@@ -47,8 +107,6 @@ static void card_off(struct turn *t)
 		turn_refuse(t, SAY(OFF_ENTERED_ALREADY, .digit = doubted));
 	else if (!on)
 		refuse_off(t);
-	else if (t->s->asked.what == Q_OFF)
-		digit_take_off(t, t->s->asked.digit);
 	else if (on == 1 && sheet_digits_had(t->s) <= 1)
 		digit_take_off(t, sheet_first_digit_on(t->s));
 	else
@@ -58,42 +116,67 @@ static void card_off(struct turn *t)
 
 static void card_add(struct turn *t)
 {
-	if (t->s->asked.what == Q_OFF) { /* ADD instead of OFF: a second tourniquet on that digit */
-		digit_second_on(t, t->s->asked.digit);
-		return;
-	}
 	turn_ask(t, (struct asked){.what = Q_ADD}, "Adding.");
 }
 
-static void card_suspend(struct turn *t)
+static void card_returned(struct turn *t)
 {
-	char on[80];
-	int suspended = station_suspended_in(t->station, t->in->room);
-	if (turn_has_case(t)) {
-		EMIT(t, .kind = EV_SUSPENDED);
-		turn_accept(t, "Case %d is suspended.%s Clocks and reminders go on.", (int)t->s->case_no,
-		            sheet_on_words(t->s, on));
-	} else if (suspended >= 0) {
-		*t->s = t->station->sheets[suspended];
-		EMIT(t, .kind = EV_RESUMED);
-		turn_accept(t, "Case %d goes on.", (int)t->s->case_no);
-	} else {
-		turn_refuse(t, SAY(NO_CASE_TO_SUSPEND, .room = station_room_name(t->station, t->in->room)));
-	}
+	turn_ask(t, (struct asked){.what = Q_RETURNED}, "Returned unopened.");
 }
 
-/* The line that was being answered is asked again; a sign-out begins again (sections 4, 8). */
+static void card_no_code(struct turn *t)
+{
+	turn_ask(t, (struct asked){.what = Q_NO_CODE}, "An item without a code.");
+}
+
+static void card_dropped(struct turn *t)
+{
+	turn_ask(t, (struct asked){.what = Q_DROPPED}, "Dropped.");
+}
+
+static void card_wrong_number(struct turn *t)
+{
+	turn_ask(t, (struct asked){.what = Q_ISOLATE}, "Wrong number in the pack.");
+}
+
+static void card_minutes(struct turn *t)
+{
+	card_minutes_ago(t, own_card_says(t->in->card));
+}
+
+static void card_handover(struct turn *t)
+{
+	turn_ask(t, (struct asked){.what = Q_HANDOVER_OUT}, "Handover.");
+}
+
+/* Where no digit is to be seen now. */
+static void card_without_sight(struct turn *t)
+{
+	enum question q = turn_asked(t);
+	turn_refuse(t, q == Q_HANDOVER_OUT || q == Q_HANDOVER_IN ? SAY(HANDOVER_BADGES_FIRST)
+	               : q == Q_HANDOVER_AGREE                   ? SAY(HANDOVER_ALL_SEEN)
+	                                                         : SAY(FULL_SIGHT_AT_HANDOVER));
+}
+
+static void card_step_done(struct turn *t)
+{
+	search_step(t, 1);
+}
+
+static void card_not_done(struct turn *t)
+{
+	search_step(t, 0);
+}
+
+static void card_leaves(struct turn *t)
+{
+	char open[OPEN_WORDS_MAX];
+	turn_ask(t, (struct asked){.what = Q_LEAVES}, "Patient leaves.%s", sheet_open_words(t->s, open));
+}
+
+/* The line that was being answered is asked again. */
 static void card_interrupted(struct turn *t)
 {
-	if (t->s->asked.what == Q_POINT) {
-		int32_t badge = t->s->asked.person;
-		turn_close_question(t);
-		if (badge)
-			sign_out_begin(t, badge);
-		else
-			sign_out_ask_points(t);
-		return;
-	}
 	if (t->s->final != FINAL_ASKING) {
 		turn_refuse(t, !t->s->initial_agreed && t->s->n_items && !t->s->single
 		                   ? SAY(INITIAL_COUNT_AGAIN)
@@ -114,9 +197,14 @@ static void card_interrupted(struct turn *t)
 	turn_accept(t, "Interrupted: %s is counted again.", t->s->items[item - 1].thing.name);
 }
 
-static void card_looked(struct turn *t, enum who_looked who)
+static void card_looked(struct turn *t)
 {
 	static const char *const words[] = {"", "", "the patient", "a carer", "a colleague", "nobody else"};
+	int card = t->in->card;
+	enum who_looked who = card == CARD_LOOKED_PATIENT     ? LOOKED_PATIENT
+	                      : card == CARD_LOOKED_CARER     ? LOOKED_CARER
+	                      : card == CARD_LOOKED_COLLEAGUE ? LOOKED_COLLEAGUE
+	                                                      : LOOKED_NOBODY;
 	if (!t->s->single || t->s->final != FINAL_AGREED || sheet_next_look(t->s)) {
 		turn_refuse(t, SAY(WHO_LOOKED_NOT_NOW));
 		return;
@@ -157,8 +245,9 @@ static void card_dressing(struct turn *t)
 
 /* A visitor's card is a badge of one whom the circulating badge vouches for; once in the team it stands for that
  * person (rule 19). */
-static void card_visitor(struct turn *t, int32_t visitor)
+static void card_visitor(struct turn *t)
 {
+	int32_t visitor = -own_card_says(t->in->card);
 	enum team_place place = team_place_of(&t->s->team, visitor);
 	int watches =
 	    place == PLACE_VISITOR && !t->s->team.at[PLACE_SURGEON]; /* and may yet be the surgeon */
@@ -177,33 +266,6 @@ static void card_visitor(struct turn *t, int32_t visitor)
 	         staff_name(&t->station->staff, visitor));
 }
 
-/* Cards that need no case. 1 where the card was one. */
-static int card_of_room(struct turn *t)
-{
-	switch ((enum own_card)t->in->card) {
-	case CARD_NEW_CASE:
-		card_new_case(t);
-		return 1;
-	case CARD_SUSPEND:
-		card_suspend(t);
-		return 1;
-	case CARD_NEXT:
-		EMIT(t, .kind = EV_NEXT);
-		turn_accept(t, "Next.");
-		return 1;
-	case CARD_YES:
-	case CARD_NO:
-		return !turn_has_case(t) && answer_without_case(t, t->in->card == CARD_YES);
-	case CARD_FOUND:
-		if (turn_has_case(t))
-			return 0;
-		turn_ask(t, (struct asked){.what = Q_FOUND}, "Found after the end of a case.");
-		return 1;
-	default:
-		return 0;
-	}
-}
-
 /* What a YES does not do that the board waits for; SAY_NONE where it is none of these. */
 static enum saying yes_is_nothing(const struct turn *t)
 {
@@ -216,9 +278,22 @@ static enum saying yes_is_nothing(const struct turn *t)
 		return SAY_YES_IS_NO_AGREEMENT;
 	case WANT_SEARCH:
 		return SAY_YES_IS_NO_STEP;
-	default:
-		return SAY_NONE;
+	case WANT_NOTHING:
+	case WANT_RESUME:
+	case WANT_ANSWER:
+	case WANT_SEARCH_END:
+	case WANT_ITEM:
+	case WANT_TEAM:
+	case WANT_FINAL_AGREED:
+	case WANT_DEBT:
+	case WANT_WHO_LOOKED:
+	case WANT_REMINDER:
+	case WANT_OFF:
+	case WANT_FINAL:
+	case WANT_ON:
+		break;
 	}
+	return SAY_NONE;
 }
 
 /* An answer where the board waits for something that is no answer card (section 4: each read gets one that helps). */
@@ -233,183 +308,122 @@ static void refuse_answer(struct turn *t, int card)
 		turn_refuse(t, SAY(CARD_ANSWERS_NOTHING, .card = card));
 }
 
-static void card_in_case(struct turn *t)
+/* YES, NO, MISSING, INTACT …: to the line that the count asks for, or to what the board says. */
+static void card_of_line(struct turn *t)
 {
 	int card = t->in->card;
-	char open[OPEN_WORDS_MAX];
-	switch ((enum own_card)card) {
-	case CARD_OFF:
-		card_off(t);
-		return;
-	case CARD_ADD:
-		card_add(t);
-		return;
-	case CARD_RETURNED_UNOPENED:
-		turn_ask(t, (struct asked){.what = Q_RETURNED}, "Returned unopened.");
-		return;
-	case CARD_UNLISTED_TOURNIQUET:
-		card_unlisted(t);
-		return;
-	case CARD_NO_CODE:
-		turn_ask(t, (struct asked){.what = Q_NO_CODE}, "An item without a code.");
-		return;
-	case CARD_MARK_UNREADABLE:
-		card_unreadable(t);
-		return;
-	case CARD_DROPPED:
-		turn_ask(t, (struct asked){.what = Q_DROPPED}, "Dropped.");
-		return;
-	case CARD_WRONG_NUMBER_IN_PACK:
-		turn_ask(t, (struct asked){.what = Q_ISOLATE}, "Wrong number in the pack.");
-		return;
-	case CARD_FORCEPS_MOVED:
-		card_forceps_moved(t);
-		return;
-	case CARD_FINAL_COUNT:
-		final_begin(t);
-		return;
-	case CARD_HANDOVER:
-		turn_ask(t, (struct asked){.what = Q_HANDOVER_OUT}, "Handover.");
-		return;
-	case CARD_WITHOUT_FULL_SIGHT:
-		handover_without_sight(t);
-		return;
-	case CARD_STEP_DONE:
-		search_step(t, 1);
-		return;
-	case CARD_NOT_DONE:
-		search_step(t, 0);
-		return;
-	case CARD_FOUND:
-		search_found(t);
-		return;
-	case CARD_MISREAD:
-		card_misread(t);
-		return;
-	case CARD_UNDO:
-		card_undo(t);
-		return;
-	case CARD_1_MINUTE_AGO:
-	case CARD_2_MINUTES_AGO:
-	case CARD_3_MINUTES_AGO:
-	case CARD_5_MINUTES_AGO:
-	case CARD_10_MINUTES_AGO:
-		card_minutes_ago(t, own_card_says(card));
-		return;
-	case CARD_AWAKE_PATIENT:
-		card_awake(t);
-		return;
-	case CARD_INTERRUPTED:
-		card_interrupted(t);
-		return;
-	case CARD_CANCEL:
-		card_cancel(t);
-		return;
-	case CARD_VISITOR_1:
-	case CARD_VISITOR_2:
-	case CARD_VISITOR_3:
-	case CARD_VISITOR_4:
-		card_visitor(t, -own_card_says(card));
-		return;
-	case CARD_LOOKED_PATIENT:
-		card_looked(t, LOOKED_PATIENT);
-		return;
-	case CARD_LOOKED_CARER:
-		card_looked(t, LOOKED_CARER);
-		return;
-	case CARD_LOOKED_COLLEAGUE:
-		card_looked(t, LOOKED_COLLEAGUE);
-		return;
-	case CARD_LOOKED_NOBODY:
-		card_looked(t, LOOKED_NOBODY);
-		return;
-	case CARD_DRESSING_ALREADY_ON:
-		card_dressing(t);
-		return;
-	case CARD_OFFCUT:
-		card_offcut(t);
-		return;
-	case CARD_END_UNRESOLVED:
-		search_end_unresolved(t);
-		return;
-	case CARD_PATIENT_LEAVES:
-		turn_ask(t, (struct asked){.what = Q_LEAVES}, "Patient leaves.%s",
-		         sheet_open_words(t->s, open));
-		return;
-	case CARD_YES:
-	case CARD_NO:
-	case CARD_INTACT:
-	case CARD_CUT_AND_COMPLETE:
-	case CARD_PIECES_MISSING:
-	case CARD_MISSING:
-		if (t->s->final == FINAL_ASKING)
-			final_answer(t, card, 0);
-		else if (card == CARD_PIECES_MISSING && t->s->final == FINAL_AGREED)
-			final_contradicted(t);
-		else if (card == CARD_NO && sheet_wants(t->station, t->s).kind == WANT_LOOK)
-			digit_ask_is_on(t, sheet_next_look(t->s), "");
-		else if (card == CARD_NO && t->station->policy.n_points && ready_to_sign_out(t->s))
-			sign_out_ask_points(t);
-		else
-			refuse_answer(t, card);
-		return;
-	case CARD_SHOWN_1:
-	case CARD_SHOWN_2:
-	case CARD_SHOWN_3:
-	case CARD_SHOWN_4:
-	case CARD_SHOWN_5:
-	case CARD_SHOWN_6:
-	case CARD_SHOWN_7:
-	case CARD_SHOWN_8:
-	case CARD_SHOWN_9:
-	case CARD_SHOWN_10:
-		if (t->s->final == FINAL_ASKING)
-			final_answer(t, card, own_card_says(card));
-		else
-			turn_refuse(t, SAY(NO_NUMBER_ASKED));
-		return;
-	case CARD_NEW_CASE:
-	case CARD_SUSPEND:
-	case CARD_NEXT:
-	case CARD_SPARE_SCANNER:
-	case CARD_THIS_ROOM:
-		break;
-	}
+	if (t->s->final == FINAL_ASKING)
+		final_answer(t, card, 0);
+	else if (card == CARD_PIECES_MISSING && t->s->final == FINAL_AGREED)
+		final_contradicted(t);
+	else if (card == CARD_NO && sheet_wants(t->station, t->s).kind == WANT_LOOK)
+		digit_ask_is_on(t, sheet_next_look(t->s), "");
+	else if (card == CARD_NO && t->station->policy.n_points && ready_to_sign_out(t->s))
+		sign_out_ask_points(t);
+	else
+		refuse_answer(t, card);
+}
+
+static void card_shown(struct turn *t)
+{
+	if (t->s->final == FINAL_ASKING)
+		final_answer(t, t->in->card, own_card_says(t->in->card));
+	else
+		turn_refuse(t, SAY(NO_NUMBER_ASKED));
+}
+
+static void card_of_no_use(struct turn *t)
+{
 	turn_refuse(t, SAY(CARD_OF_NO_USE));
 }
 
-static int begins_something(int card)
-{
-	return card == CARD_ADD || card == CARD_NO_CODE || card == CARD_MARK_UNREADABLE ||
-	       card == CARD_AWAKE_PATIENT || own_card_group(card) == CARDS_VISITORS;
-}
+/* --- a row a card ------------------------------------------------------------------------------- */
 
-/* A case that is suspended here is not forgotten; and what says nothing to a new case is not sent to open one. */
-static void card_without_case(struct turn *t)
+/* clang-format off */
+#define DOES_NEW_CASE card_of_no_use /* these five before a case is looked at */
+#define DOES_SUSPEND card_of_no_use
+#define DOES_NEXT card_of_no_use
+#define DOES_SPARE_SCANNER card_of_no_use
+#define DOES_THIS_ROOM card_of_no_use
+#define DOES_CANCEL card_cancel
+#define DOES_PATIENT_LEAVES card_leaves
+#define DOES_END_UNRESOLVED search_end_unresolved
+#define DOES_YES card_of_line
+#define DOES_NO card_of_line
+#define DOES_MISREAD card_misread
+#define DOES_UNDO card_undo
+#define DOES_INTERRUPTED card_interrupted
+#define DOES_ADD card_add
+#define DOES_RETURNED_UNOPENED card_returned
+#define DOES_UNLISTED_TOURNIQUET card_unlisted
+#define DOES_NO_CODE card_no_code
+#define DOES_MARK_UNREADABLE card_unreadable
+#define DOES_WRONG_NUMBER_IN_PACK card_wrong_number
+#define DOES_DROPPED card_dropped
+#define DOES_FORCEPS_MOVED card_forceps_moved
+#define DOES_OFF card_off
+#define DOES_INTACT card_of_line
+#define DOES_CUT_AND_COMPLETE card_of_line
+#define DOES_PIECES_MISSING card_of_line
+#define DOES_OFFCUT card_offcut
+#define DOES_FINAL_COUNT final_begin
+#define DOES_HANDOVER card_handover
+#define DOES_WITHOUT_FULL_SIGHT card_without_sight
+#define DOES_MISSING card_of_line
+#define DOES_DRESSING_ALREADY_ON card_dressing
+#define DOES_STEP_DONE card_step_done
+#define DOES_NOT_DONE card_not_done
+#define DOES_FOUND search_found
+#define DOES_AWAKE_PATIENT card_awake
+#define DOES_LOOKED_PATIENT card_looked
+#define DOES_LOOKED_CARER card_looked
+#define DOES_LOOKED_COLLEAGUE card_looked
+#define DOES_LOOKED_NOBODY card_looked
+#define DOES_VISITOR_1 card_visitor
+#define DOES_VISITOR_2 card_visitor
+#define DOES_VISITOR_3 card_visitor
+#define DOES_VISITOR_4 card_visitor
+#define DOES_1_MINUTE_AGO card_minutes
+#define DOES_2_MINUTES_AGO card_minutes
+#define DOES_3_MINUTES_AGO card_minutes
+#define DOES_5_MINUTES_AGO card_minutes
+#define DOES_10_MINUTES_AGO card_minutes
+#define DOES_SHOWN_1 card_shown
+#define DOES_SHOWN_2 card_shown
+#define DOES_SHOWN_3 card_shown
+#define DOES_SHOWN_4 card_shown
+#define DOES_SHOWN_5 card_shown
+#define DOES_SHOWN_6 card_shown
+#define DOES_SHOWN_7 card_shown
+#define DOES_SHOWN_8 card_shown
+#define DOES_SHOWN_9 card_shown
+#define DOES_SHOWN_10 card_shown
+/* clang-format on */
+
+static void card_in_case(struct turn *t)
 {
-	const char *room = station_room_name(t->station, t->in->room);
-	int suspended = station_suspended_in(t->station, t->in->room);
-	if (suspended >= 0)
-		turn_refuse(t, SAY(SUSPENDED_THEN_CARD, .case_no = t->station->sheets[suspended].case_no,
-		                   .room = room, .card = t->in->card));
-	else if (t->in->card == CARD_UNLISTED_TOURNIQUET)
-		turn_refuse(t, SAY(NO_CASE_IF_ON, .room = room));
-	else if (begins_something(t->in->card))
-		turn_refuse(t, SAY(NO_CASE_NEW_FIRST, .room = room));
-	else
-		turn_refuse(t, SAY(NO_CASE_TO_ACT_ON, .room = room, .card = t->in->card));
+	static const struct {
+		int card;
+		void (*does)(struct turn *t);
+	} rows[] = {
+#define X(number, name, words, group, says, use) {CARD_##name, DOES_##name},
+	    OWN_CARDS(X)
+#undef X
+	};
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
+		if (rows[i].card == t->in->card) {
+			rows[i].does(t);
+			return;
+		}
+	card_of_no_use(t);
 }
 
 void card_take(struct turn *t)
 {
-	if (stored_answer(t) || card_of_room(t))
+	if (answer_card(t) == ANSWERED || card_of_room(t) == ANSWERED)
 		return;
-	if (!turn_has_case(t)) {
-		card_without_case(t);
-		return;
-	}
-	if (answer_is_due((enum question)t->s->asked.what, t->in->card))
-		answer_question(t, t->in->card);
-	else
+	if (turn_has_case(t))
 		card_in_case(t);
+	else
+		card_without_case(t);
 }

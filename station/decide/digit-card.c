@@ -75,7 +75,7 @@ void digit_card_take(struct turn *t)
 		open_by_digit(t, digit);
 		return;
 	}
-	if (answer_digit(t, digit))
+	if (answer_digit(t) == ANSWERED)
 		return;
 	const struct digit *d = sheet_digit_const(t->s, digit);
 	if (d && (d->had || digit_runs(d)))

@@ -121,6 +121,16 @@ void sign_out_begin(struct turn *t, int32_t badge)
 		sign(t, badge);
 }
 
+void sign_out_again(struct turn *t)
+{
+	int32_t badge = t->s->asked.person;
+	turn_close_question(t);
+	if (badge)
+		sign_out_begin(t, badge);
+	else
+		sign_out_ask_points(t);
+}
+
 /* YES or NO to a sign-out point. A NO holds the sign-out; it then begins again from the first. */
 void sign_out_point(struct turn *t, int yes)
 {
@@ -172,7 +182,7 @@ void case_end_unresolved(struct turn *t, const char *number)
 	            *number ? number : "owed", words);
 }
 
-void case_surgeon_ends(struct turn *t, const struct person *p, enum team_place place)
+enum answered case_surgeon_ends(struct turn *t, const struct person *p, enum team_place place)
 {
 	/* a digit card opened it, and nobody has badged in yet */
 	int nobody =
@@ -182,14 +192,15 @@ void case_surgeon_ends(struct turn *t, const struct person *p, enum team_place p
 	int32_t field = t->s->team.at[PLACE_FIELD];
 	if (p->kind != STAFF_SURGEON && t->s->single && field && !alone && !visiting) {
 		person_refuse_for(t, p->number, SAY(ALONE_ENDS_UNRESOLVED, .person = turn_name_of(t, field)));
-		return;
+		return ANSWERED;
 	}
 	if (p->kind != STAFF_SURGEON && !alone && !visiting) {
 		turn_refuse(t, SAY(SURGEON_ENDS_UNRESOLVED));
-		return;
+		return ANSWERED;
 	}
 	if (!place)
 		person_join(t, p->number, nobody ? PLACE_FIELD : PLACE_SURGEON);
 	turn_ask(t, (struct asked){.what = Q_INCIDENT, .person = p->number},
 	         "%s decides to end this case unresolved.", p->name);
+	return ANSWERED;
 }

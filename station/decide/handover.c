@@ -23,8 +23,6 @@ static int may_take(struct turn *t, const struct person *p, enum team_place plac
 	return 0;
 }
 
-static void take_over(struct turn *t, const struct person *p, int32_t out, int unscanned);
-
 static void take_over(struct turn *t, const struct person *p, int32_t out, int unscanned)
 {
 	int32_t badge = p->number;
@@ -51,91 +49,88 @@ static void take_over(struct turn *t, const struct person *p, int32_t out, int u
 }
 
 /* The leaver is not here to scan out: who takes over scans first, and of two who count the one who stays says which place it
- * is. The record says that nobody scanned out. 0 where this badge simply joins. */
-static int handover_of_absent(struct turn *t, const struct person *p)
+ * is. The record says that nobody scanned out. */
+static enum answered handover_of_absent(struct turn *t, const struct person *p)
 {
 	const struct team *team = &t->s->team;
 	enum team_place place = p->kind == STAFF_SURGEON && !t->s->single ? PLACE_SURGEON : PLACE_FIELD;
 	int two = !t->s->single && place == PLACE_FIELD;
 	if (!team->at[place] || (two && !team->at[PLACE_CIRCULATING])) {
 		turn_close_question(t); /* there is a place that nobody has to hand over */
-		return 0;
+		return ANSWERED_NOT;
 	}
 	if (two)
 		turn_ask(t, (struct asked){.what = Q_HANDOVER_STAYS, .person = p->number}, "%s takes over.",
 		         p->name);
 	else
 		take_over(t, p, team->at[place], 1);
-	return 1;
+	return ANSWERED;
 }
 
-void handover_stays(struct turn *t, const struct person *p, enum team_place place)
+enum answered handover_stays(struct turn *t, const struct person *p, enum team_place place)
 {
 	const struct person *comes = staff_find(&t->station->staff, t->s->asked.person);
 	if (place != PLACE_FIELD && place != PLACE_CIRCULATING) {
 		turn_refuse(t, SAY(NOT_ONE_OF_TWO, .person = p->name));
-		return;
+		return ANSWERED;
 	}
 	if (comes)
 		take_over(t, comes, t->s->team.at[place == PLACE_FIELD ? PLACE_CIRCULATING : PLACE_FIELD], 1);
+	return ANSWERED;
 }
 
-int handover_out(struct turn *t, const struct person *p, enum team_place place)
+enum answered handover_out(struct turn *t, const struct person *p, enum team_place place)
 {
 	int32_t badge = p->number;
 	if (!place && badge > 0)
 		return handover_of_absent(t, p);
 	if (place != PLACE_FIELD && place != PLACE_CIRCULATING && place != PLACE_SURGEON) {
 		turn_refuse(t, SAY(NO_PLACE_TO_HAND_OVER, .person = turn_name_of(t, badge)));
-		return 1;
+		return ANSWERED;
 	}
 	turn_ask(t, (struct asked){.what = Q_HANDOVER_IN, .person = badge}, "%s hands over (%s).",
 	         turn_name_of(t, badge), place_words(place));
-	return 1;
+	return ANSWERED;
 }
 
-void handover_in(struct turn *t, const struct person *p, enum team_place place)
+enum answered handover_in(struct turn *t, const struct person *p, enum team_place place)
 {
 	if (place)
 		turn_refuse(t, SAY(IN_TEAM_ALREADY, .person = p->name));
 	else
 		take_over(t, p, t->s->asked.person, 0);
+	return ANSWERED;
 }
 
-void handover_seen_on(struct turn *t, int digit)
+enum answered handover_seen_on(struct turn *t)
 {
+	int digit = t->in->digit;
 	const struct digit *d = sheet_digit_const(t->s, digit);
 	struct asked q = t->s->asked;
 	if (!d || !digit_runs(d)) { /* no answer, but a fact: it is asked about after the handover (rule 3) */
 		digit_doubt_on(t, digit, t->in->at);
 		turn_accept(t, "%s: the clock runs as 'on?'. First finish the handover.",
 		            own_digit_name(digit));
-		return;
+		return ANSWERED;
 	}
 	if (d->state != DIGIT_ON) {
 		turn_refuse(t, SAY(ASKED_AFTER_HANDOVER, .digit = digit));
-		return;
+		return ANSWERED;
 	}
 	if (d->seen_on) {
 		turn_refuse(t, SAY(SEEN_ALREADY, .digit = digit));
-		return;
+		return ANSWERED;
 	}
 	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = (uint8_t)digit, .n = 1);
 	turn_accept(t, "Tourniquet seen on the %s.", own_digit_name(digit));
 	int next = sheet_first_unseen_on(t->s);
 	EMIT(t, .kind = EV_ASKED, .what = next ? Q_HANDOVER_SEEN : Q_HANDOVER_AGREE, .digit = (uint8_t)next,
 	     .person = q.person, .n = q.n);
+	return ANSWERED;
 }
 
 void handover_without_sight(struct turn *t)
 {
-	if (t->s->asked.what != Q_HANDOVER_SEEN) {
-		turn_refuse(t, t->s->asked.what == Q_HANDOVER_OUT || t->s->asked.what == Q_HANDOVER_IN
-		                   ? SAY(HANDOVER_BADGES_FIRST)
-		               : t->s->asked.what == Q_HANDOVER_AGREE ? SAY(HANDOVER_ALL_SEEN)
-		                                                      : SAY(FULL_SIGHT_AT_HANDOVER));
-		return;
-	}
 	struct asked q = t->s->asked;
 	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = q.digit, .n = 0);
 	turn_ask(t, (struct asked){.what = Q_HANDOVER_AGREE, .person = q.person, .n = q.n},

@@ -4,12 +4,13 @@
 
 #include "decide/turn.h"
 
-/* 1 where this badge answered Q_HANDOVER_OUT; 0 where there is a place that nobody has to hand over: it simply joins. */
-int handover_out(struct turn *t, const struct person *p, enum team_place place);
-void handover_in(struct turn *t, const struct person *p, enum team_place place);
+/* No answer where there is a place that nobody has to hand over: the badge simply joins. */
+enum answered handover_out(struct turn *t, const struct person *p, enum team_place place);
+enum answered handover_in(struct turn *t, const struct person *p, enum team_place place);
 /* Of two who count, the one who stays says which place the absent one had. */
-void handover_stays(struct turn *t, const struct person *p, enum team_place place);
-void handover_seen_on(struct turn *t, int digit); /* a digit card, where a tourniquet is to be seen */
-void handover_without_sight(struct turn *t);      /* WITHOUT FULL SIGHT, asked for or not */
+enum answered handover_stays(struct turn *t, const struct person *p, enum team_place place);
+/* The digit card of the input, where a tourniquet is to be seen. */
+enum answered handover_seen_on(struct turn *t);
+void handover_without_sight(struct turn *t); /* at Q_HANDOVER_SEEN: that digit is not seen */
 
 #endif

@@ -66,7 +66,7 @@ static void found_of_ended_case(struct turn *t)
 		return;
 	}
 	if (turn_asked(t) == Q_FOUND)
-		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
+		turn_close_question(t);
 	turn_found_after(t, case_no, th);
 	EMIT(t, .kind = EV_ITEM_USED, .case_no = case_no, .thing = *th, .n = 1);
 	turn_accept(t,
@@ -81,7 +81,7 @@ static void without_case(struct turn *t)
 {
 	const struct thing *th = &t->in->thing;
 	if (turn_asked(t) == Q_FOUND) {
-		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
+		turn_close_question(t);
 		if (t->in->used_in)
 			turn_refuse(t, SAY(WRAPPER_OF_ENDED, .item = th->name, .case_no = t->in->used_in));
 		else
@@ -113,7 +113,7 @@ void thing_take(struct turn *t)
 		return;
 	}
 	int item = known_item(t);
-	if (answer_thing(t, item))
+	if (answer_thing(t, item) == ANSWERED)
 		return;
 	int extra = on_this_sheet && sheet_item_const(t->s, on_this_sheet)->place == ITEM_EXTRA;
 	if (late && extra) { /* what turned up is what is on */

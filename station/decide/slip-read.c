@@ -62,7 +62,7 @@ void slip_take(struct turn *t)
 		turn_refuse_unasked(t);
 	else if (slip->number != t->in->number || !paper_is_ours(paper, t->in->proof))
 		refuse_strange(t);
-	else if (answer_slip(t))
+	else if (answer_slip(t) == ANSWERED)
 		return;
 	else if (paper->seen)
 		refuse_second(t);

@@ -66,29 +66,25 @@ static void enter_all(struct turn *t)
 	            n);
 }
 
-static void answer_row(struct turn *t, const struct held *list, int n, int meant)
-{
-	int from = 0, times = stored_first_row(list, n, &from);
-	for (int i = 1; i < times; i++)
-		answered(t, &list[from + i], meant ? HELD_MEANT : HELD_THROWN);
-	enter_all(t);
-}
-
-int stored_answer(struct turn *t)
+/* Nothing is held for the room any more where its last scan was entered or thrown away since it was asked. */
+void stored_answer(struct turn *t, int yes)
 {
 	struct held list[HELD_ROOM_MAX];
-	int yes = t->in->card == CARD_YES, n = stored_list(t->station, t->in->room, NULL, list);
-	enum question q = turn_has_case(t) ? (enum question)t->s->asked.what
-	                                   : stored_idle_question(t->station, t->in->room, t->out);
-	if (t->in->held || !question_of_stored(q) || !n || (!yes && t->in->card != CARD_NO))
-		return 0;
-	if (q == Q_TWICE)
-		answer_row(t, list, n, yes);
-	else if (!yes)
+	int n = stored_list(t->station, t->in->room, NULL, list);
+	if (!yes)
 		throw_away(t, list, n);
 	else if (!turn_has_case(t) && stored_wants_case(list, n))
 		turn_refuse(t, SAY(STORED_NEED_A_CASE, .room = station_room_name(t->station, t->in->room)));
 	else
 		enter_all(t);
-	return 1;
+}
+
+void stored_meant(struct turn *t, int yes)
+{
+	struct held list[HELD_ROOM_MAX];
+	int n = stored_list(t->station, t->in->room, NULL, list);
+	int from = 0, times = stored_first_row(list, n, &from);
+	for (int i = 1; i < times; i++)
+		answered(t, &list[from + i], yes ? HELD_MEANT : HELD_THROWN);
+	enter_all(t);
 }

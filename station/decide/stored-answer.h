@@ -4,7 +4,8 @@
 
 #include "decide/turn.h"
 
-void stored_ask(struct turn *t);   /* where scans are held for the room and nothing else is asked */
-int stored_answer(struct turn *t); /* 1 where this card was an answer to the question about held scans */
+void stored_ask(struct turn *t);             /* where scans are held for the room and nothing else is asked */
+void stored_answer(struct turn *t, int yes); /* at Q_STORED: enters all, or throws them away */
+void stored_meant(struct turn *t, int yes);  /* at Q_TWICE: what came in a row was meant so, or once */
 
 #endif

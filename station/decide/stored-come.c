@@ -165,26 +165,15 @@ static void scan_not_held(struct turn *t, struct not_held *list, const struct he
  * something else. */
 static int answers_only(int card)
 {
-	switch ((enum own_card)card) {
-	case CARD_YES:
-	case CARD_NO:
-	case CARD_NEXT:
-	case CARD_UNDO:
-	case CARD_MISREAD:
-	case CARD_INTERRUPTED:
-	case CARD_INTACT:
-	case CARD_CUT_AND_COMPLETE:
-	case CARD_PIECES_MISSING:
-	case CARD_MISSING:
-	case CARD_MARK_UNREADABLE:
-	case CARD_STEP_DONE:
-	case CARD_NOT_DONE:
-	case CARD_WITHOUT_FULL_SIGHT:
-		return 1;
-	default:
-		return own_card_group(card) == CARDS_EARLIER || own_card_group(card) == CARDS_SHOWN ||
-		       own_card_group(card) == CARDS_LOOKED;
-	}
+	static const int others[] = {CARD_INTACT,          CARD_CUT_AND_COMPLETE, CARD_PIECES_MISSING,
+	                             CARD_MARK_UNREADABLE, CARD_MISSING,          CARD_WITHOUT_FULL_SIGHT,
+	                             CARD_STEP_DONE,       CARD_NOT_DONE};
+	enum own_card_group group = own_card_group(card);
+	for (size_t i = 0; i < sizeof others / sizeof *others; i++)
+		if (others[i] == card)
+			return 1;
+	return group == CARDS_ANSWERS || group == CARDS_EARLIER || group == CARDS_SHOWN ||
+	       group == CARDS_LOOKED;
 }
 
 static int hold_each(struct turn *t, struct not_held *rest)

@@ -66,8 +66,7 @@ int held_start(struct turn *t)
 	char made[6];
 	int digit = t->in->digit;
 	const struct digit *d = turn_has_case(t) ? sheet_digit_const(t->s, digit) : NULL;
-	enum question q = turn_has_case(t) ? (enum question)t->s->asked.what : Q_NONE;
-	if (!t->in->held || !d || q == Q_WHICH_OFF || q == Q_MOVE_TO || q == Q_HANDOVER_SEEN)
+	if (!t->in->held || !d || answer_is_digit(t))
 		return 0;
 	if (d->state == DIGIT_MAYBE_ON && (t->s->initial_agreed || (t->s->single && t->s->n_items))) {
 		turn_pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);

@@ -127,7 +127,7 @@ void turn_ask(struct turn *t, struct asked q, const char *format, ...)
 
 void turn_close_question(struct turn *t)
 {
-	if (t->s->asked.what)
+	if (turn_asked(t))
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
 }
 

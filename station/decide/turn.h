@@ -25,6 +25,9 @@ struct turn {
 	int failed; /* an event did not fit: the whole turn is refused */
 };
 
+/* Whether a scan answered the open question; one that did not goes on as any other scan. */
+enum answered { ANSWERED_NOT = 0, ANSWERED };
+
 int turn_has_case(const struct turn *t);
 enum question turn_asked(const struct turn *t); /* of the case, or of the room where none runs in it */
 const char *turn_name_of(const struct turn *t, int32_t badge);
@@ -60,7 +63,7 @@ void turn_refuse_fault(struct turn *t, const struct say *why, const struct say *
 void turn_refuse_unasked(struct turn *t);
 void turn_ask(struct turn *t, struct asked question, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
-/* The question of the case is answered; nothing where none is open. */
+/* What is asked here, of the case or of the room, is answered; nothing where no question is open. */
 void turn_close_question(struct turn *t);
 
 #endif

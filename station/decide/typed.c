@@ -3,7 +3,7 @@
 #include <stdio.h>
 
 #include "base/name.h"
-#include "decide/end.h"
+#include "decide/answer.h"
 #include "decide/item-in.h"
 
 /* The digit's circumference as somebody measured it: held against what the makers state, which says nothing
@@ -58,10 +58,8 @@ void typed_take(struct turn *t)
 		state_size(t, mm);
 		return;
 	}
-	if (turn_has_case(t) && t->s->asked.what == Q_INCIDENT) {
-		case_end_unresolved(t, t->in->text);
+	if (answer_typed(t) == ANSWERED)
 		return;
-	}
 	if (turn_has_case(t) && t->s->discrepancy && t->s->search_not_done) {
 		struct event e = {.kind = EV_SEARCH_WHY, .n = t->s->search_not_done};
 		snprintf(e.text, sizeof e.text, "%s", t->in->text);

@@ -43,38 +43,30 @@ void card_misread(struct turn *t)
 /* What a step was, as people say it; its event has a name for machines. */
 static const char *step_words(const struct turn *t, const struct step *step)
 {
-	switch ((enum event_kind)step->kind) {
-	case EV_ASKED:
+	static const struct {
+		enum event_kind kind;
+		const char *words;
+	} steps[] = {{EV_JOINED, "the badge"},
+	             {EV_COUNT_AGREED, "the count that was agreed"},
+	             {EV_DIGIT_DOUBTED, "'on?'"},
+	             {EV_DIGIT_MAYBE_ON, "'on?'"},
+	             {EV_PAID, "what was answered for"},
+	             {EV_ITEM_SHOWN, "accounted for"},
+	             {EV_ITEM_NOT_SHOWN, "not there"},
+	             {EV_DIGIT_ON, "tourniquet on"},
+	             {EV_ITEM_OFF, "off"},
+	             {EV_DIGIT_OFF, "off"},
+	             {EV_DIGIT_SEEN_BARE, "seen bare"},
+	             {EV_COUNT_STARTED, "the beginning of the count"},
+	             {EV_SEARCH_STEP, "the step of the search"}};
+	if (step->kind == EV_ASKED)
 		return t->station->before[t->index].asked.what ? "the answer" : "the question";
-	case EV_JOINED:
-		return "the badge";
-	case EV_COUNT_AGREED:
-		return "the count that was agreed";
-	case EV_DIGIT_DOUBTED:
-	case EV_DIGIT_MAYBE_ON:
-		return "'on?'";
-	case EV_PAID:
-		return "what was answered for";
-	case EV_ITEM_IN:
+	if (step->kind == EV_ITEM_IN)
 		return t->s->initial_agreed ? "what was added" : "counted in";
-	case EV_ITEM_SHOWN:
-		return "accounted for";
-	case EV_ITEM_NOT_SHOWN:
-		return "not there";
-	case EV_DIGIT_ON:
-		return "tourniquet on";
-	case EV_ITEM_OFF:
-	case EV_DIGIT_OFF:
-		return "off";
-	case EV_DIGIT_SEEN_BARE:
-		return "seen bare";
-	case EV_COUNT_STARTED:
-		return "the beginning of the count";
-	case EV_SEARCH_STEP:
-		return "the step of the search";
-	default:
-		return "the last scan";
-	}
+	for (size_t i = 0; i < sizeof steps / sizeof *steps; i++)
+		if ((int)steps[i].kind == step->kind)
+			return steps[i].words;
+	return "the last scan";
 }
 
 static int clocks(const struct sheet *s)

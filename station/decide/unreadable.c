@@ -2,18 +2,15 @@
 
 struct say input_unknown_code(const struct input *in)
 {
-	switch (in->what) {
-	case SAY_CODE_OF_STORES:
+	if (in->what == SAY_CODE_OF_STORES)
 		return *SAY(CODE_OF_STORES, .item_number = in->number);
-	case SAY_CODE_OF_TRAY:
+	if (in->what == SAY_CODE_OF_TRAY)
 		return *SAY(CODE_OF_TRAY, .tray_number = in->number);
-	case SAY_CODE_OF_CHECK:
+	if (in->what == SAY_CODE_OF_CHECK)
 		return *SAY(CODE_OF_CHECK);
-	case SAY_CODE_OF_NO_CARD:
+	if (in->what == SAY_CODE_OF_NO_CARD)
 		return *SAY(CODE_OF_NO_CARD, .n = in->card);
-	default:
-		return *SAY(CODE_AS_READ, .code = in->text);
-	}
+	return *SAY(CODE_AS_READ, .code = in->text);
 }
 
 static void refuse_unknown(struct turn *t)

@@ -21,23 +21,24 @@ void visitor_is(struct turn *t, int yes)
 }
 
 /* The circulating badge vouches; one who circulates and has not badged in does so with it. */
-void visitor_vouch(struct turn *t, const struct person *p, enum team_place place)
+enum answered visitor_vouch(struct turn *t, const struct person *p, enum team_place place)
 {
 	struct asked q = t->s->asked;
 	int to_field = q.n != PLACE_SURGEON && !t->s->team.at[PLACE_FIELD];
 	if (to_field && !p->registered) {
 		turn_refuse(
 		    t, SAY(NEITHER_REGISTERED, .person = turn_name_of(t, q.person), .other_person = p->name));
-		return;
+		return ANSWERED;
 	}
 	if (!place && p->kind == STAFF_PRACTITIONER && !t->s->team.at[PLACE_CIRCULATING])
 		person_join(t, p->number, PLACE_CIRCULATING);
 	else if (place != PLACE_CIRCULATING) {
 		turn_refuse(t, SAY(CIRCULATING_VOUCHES));
-		return;
+		return ANSWERED;
 	}
 	visitor_join(t, q.person,
 	             q.n == PLACE_SURGEON         ? PLACE_SURGEON
 	             : t->s->team.at[PLACE_FIELD] ? PLACE_VISITOR
 	                                          : PLACE_FIELD);
+	return ANSWERED;
 }

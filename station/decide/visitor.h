@@ -8,6 +8,6 @@ void visitor_join(struct turn *t, int32_t visitor, enum team_place place);
 void visitor_is(struct turn *t,
                 int yes); /* YES: comes as the operating surgeon; NO: at the field, or to watch */
 /* The badge that vouches; one who circulates and has not badged in does so with it. */
-void visitor_vouch(struct turn *t, const struct person *p, enum team_place place);
+enum answered visitor_vouch(struct turn *t, const struct person *p, enum team_place place);
 
 #endif

@@ -4,6 +4,7 @@
 
 #include "decide/agree.h"
 #include "decide/count-in.h"
+#include "decide/deeds.h"
 #include "decide/digit-clock.h"
 #include "decide/end.h"
 #include "decide/expiry.h"
@@ -502,8 +503,9 @@ static void twice_no(struct turn *t)
 
 #define CARDS_AT_ONE 4
 
-/* Who may answer, and what that does. `yes` NULL: it says nothing here; `no` NULL: what is asked about is left as it is. */
+/* What it asks for, who may answer, and what that does. `yes` NULL: it says nothing here; `no` NULL: what is asked about is left as it is. */
 struct answers {
+	void (*deeds)(struct next *n, const struct sheet *s, const struct asked *q); /* NULL: YES and NO */
 	void (*yes)(struct turn *t);
 	void (*no)(struct turn *t);
 	struct {
@@ -519,39 +521,39 @@ struct answers {
 
 /* clang-format off */
 static const struct answers
-	OFF = {.yes = off_yes, .no = off_no, .cards = {{CARD_OFF, off_off}, {CARD_ADD, off_add}}},
-	IS_ON = {.yes = is_on_yes, .no = is_on_no, .cards = {{CARD_MISREAD, is_on_misread}}},
-	WHICH_OFF = {.digit = which_off_digit},
+	OFF = {deeds_off, .yes = off_yes, .no = off_no, .cards = {{CARD_OFF, off_off}, {CARD_ADD, off_add}}},
+	IS_ON = {deeds_is_on, .yes = is_on_yes, .no = is_on_no, .cards = {{CARD_MISREAD, is_on_misread}}},
+	WHICH_OFF = {deeds_which_off, .digit = which_off_digit},
 	RIGHT_DIGIT = {.yes = right_digit_yes, .no = right_digit_no},
-	MOVE_TO = {.yes = move_yes, .no = move_no, .digit = move_digit, .thing = move_thing},
-	ADD = {.thing = add_thing},
-	RETURNED = {.thing = returned_thing},
-	ISOLATE = {.thing = isolate_thing},
-	DROPPED = {.thing = dropped_thing},
+	MOVE_TO = {deeds_move_to, .yes = move_yes, .no = move_no, .digit = move_digit, .thing = move_thing},
+	ADD = {deeds_pack, .thing = add_thing},
+	RETURNED = {deeds_pack, .thing = returned_thing},
+	ISOLATE = {deeds_pack, .thing = isolate_thing},
+	DROPPED = {deeds_mark, .thing = dropped_thing},
 	ROLLS_ON = {.yes = rolls_on_yes, .no = rolls_on_no},
 	NO_CODE = {.yes = no_code_yes, .no = no_code_no},
 	EXTRA = {.yes = extra_yes, .no = extra_no},
 	COUNTED_IN = {.yes = counted_in_yes, .no = counted_in_no},
 	LISTED_ALREADY = {.yes = listed_already_yes, .no = listed_already_no},
 	HERE_NOW = {.yes = here_now_yes},
-	FOUND = {.yes = found_card, .no = found_no, .thing = found_thing, .slip = found_slip,
+	FOUND = {deeds_found, .yes = found_card, .no = found_no, .thing = found_thing, .slip = found_slip,
 	         .cards = {{CARD_INTACT, found_card}, {CARD_CUT_AND_COMPLETE, found_card},
 	                   {CARD_PIECES_MISSING, found_card}, {CARD_MARK_UNREADABLE, found_card}}},
 	CANCEL = {.yes = case_cancel},
 	LEAVES = {.yes = leaves_yes},
-	WHO_LOOKED = {.no = who_looked_no}, /* the cards WHO LOOKED say it, asked or not */
+	WHO_LOOKED = {deeds_who_looked, .no = who_looked_no}, /* the cards WHO LOOKED say it, asked or not */
 	POINT = {.yes = point_yes, .no = point_no, .cards = {{CARD_INTERRUPTED, sign_out_again}}},
-	SURGEON_ENDS = {.badge = case_surgeon_ends},
-	INCIDENT = {.cards = {{CARD_NOT_DONE, incident_owed}}, .typed = incident_typed},
-	WITNESS = {.badge = witness_badge},
-	HANDOVER_OUT = {.no = handover_no, .badge = handover_out},
-	HANDOVER_STAYS = {.no = handover_no, .badge = handover_stays},
-	HANDOVER_IN = {.no = handover_no, .badge = handover_in},
-	HANDOVER_SEEN = {.no = no_answer, .digit = handover_seen_on,
+	SURGEON_ENDS = {deeds_surgeon_ends, .badge = case_surgeon_ends},
+	INCIDENT = {deeds_incident, .cards = {{CARD_NOT_DONE, incident_owed}}, .typed = incident_typed},
+	WITNESS = {deeds_circulating, .badge = witness_badge},
+	HANDOVER_OUT = {deeds_anybody, .no = handover_no, .badge = handover_out},
+	HANDOVER_STAYS = {deeds_anybody, .no = handover_no, .badge = handover_stays},
+	HANDOVER_IN = {deeds_anybody, .no = handover_no, .badge = handover_in},
+	HANDOVER_SEEN = {deeds_handover_seen, .no = no_answer, .digit = handover_seen_on,
 	                 .cards = {{CARD_WITHOUT_FULL_SIGHT, handover_without_sight}}},
-	HANDOVER_AGREE = {.no = no_answer, .badge = handover_agree_badge}, /* begun, it is owed */
-	FIELD_TOO = {.badge = field_too_badge},
-	VISITOR = {.badge = visitor_vouch},
+	HANDOVER_AGREE = {deeds_handover_agree, .no = no_answer, .badge = handover_agree_badge}, /* begun, it is owed */
+	FIELD_TOO = {deeds_field, .badge = field_too_badge},
+	VISITOR = {deeds_circulating, .badge = visitor_vouch},
 	VISITOR_IS_SURGEON = {.yes = visitor_is_surgeon, .no = visitor_is_none},
 	SLIP_HERE = {.yes = slip_here_yes},
 	STORED = {.yes = stored_yes, .no = stored_no},
@@ -570,6 +572,12 @@ static const struct answers *row_of(const struct turn *t)
 	static const struct answers none;
 	enum question q = turn_asked(t);
 	return q ? rows[q] : &none;
+}
+
+void answer_deeds(struct next *n, const struct sheet *s, const struct asked *q)
+{
+	void (*deeds)(struct next *, const struct sheet *, const struct asked *) = rows[q->what]->deeds;
+	(deeds ? deeds : deeds_yes_no)(n, s, q);
 }
 
 /* A room without a case asks nothing that a card has to answer besides YES and NO. */

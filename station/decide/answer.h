@@ -1,4 +1,4 @@
-/* What answers which question (rule 19): a row a question says which cards, digits, badges, things, slips or texts do, and
+/* What answers which question (rule 19): a row a question says what it asks for, which cards, digits, badges, things, slips or texts do, and
  * what each does. One question is open at a time, of the case or of the room where none runs in it; what a scan asks anew
  * takes its place. Whoever reads a scan asks first whether it is an answer.
  *
@@ -8,6 +8,10 @@
 #define BANDTALLY_DECIDE_ANSWER_H
 
 #include "decide/turn.h"
+
+/* Adds what this question asks for, on the sheet that it is asked of; of a room without a case, a sheet without one. Not for
+ * held scans, whose deeds go with their words (stored-list.h). */
+void answer_deeds(struct next *n, const struct sheet *s, const struct asked *q);
 
 /* The card of the input. YES and NO are answers to whatever is asked: one that says nothing there is refused. */
 enum answered answer_card(struct turn *t);

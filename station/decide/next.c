@@ -4,23 +4,13 @@
 #include <string.h>
 
 #include "code/own-codes.h"
+#include "decide/answer.h"
+#include "decide/deeds.h"
 #include "decide/phrases.h"
 #include "decide/stored-list.h"
 #include "decide/want.h"
 
-#define CARD(card, what) ((struct deed){.kind = DEED_CARD, .n = CARD_##card, .truth = TRUTH_##what})
-#define BADGE(place, what) ((struct deed){.kind = DEED_BADGE, .n = (int32_t)(place), .truth = TRUTH_##what})
-#define DIGIT(number, what)                                                                                  \
-	((struct deed){.kind = DEED_DIGIT, .digit = (uint8_t)(number), .truth = TRUTH_##what})
-#define OF_ITEM(what_kind, number, what)                                                                     \
-	((struct deed){.kind = DEED_##what_kind, .item = (uint8_t)(number), .truth = TRUTH_##what})
-
 /* --- a line of the final count ------------------------------------------------------------------ */
-
-static struct deed card_of_item(int card, int item, enum truth truth)
-{
-	return (struct deed){.kind = DEED_CARD, .n = card, .item = (uint8_t)item, .truth = (uint8_t)truth};
-}
 
 /* Things alike are laid side by side and answered once by their number; what differs, one by one (rule 22). */
 static void ask_alike(struct next *n, const struct sheet *s, int item, int number)
@@ -28,33 +18,25 @@ static void ask_alike(struct next *n, const struct sheet *s, int item, int numbe
 	const struct item *it = sheet_item_const(s, item);
 	int tourniquet = role_has(it->thing.role, TRAIT_CONDITION);
 	next_say(n, "Lay %d × %s side by side", number, it->thing.name);
-	next_add(n, card_of_item(number <= 10 ? own_card_saying(CARDS_SHOWN, number) : CARD_YES, item,
-	                         tourniquet ? TRUTH_ALL_INTACT : TRUTH_ALL_SHOWN));
+	next_add(n, deed_card_of_item(number <= 10 ? own_card_saying(CARDS_SHOWN, number) : CARD_YES, item,
+	                              tourniquet ? TRUTH_ALL_INTACT : TRUTH_ALL_SHOWN));
 	if (tourniquet) {
-		next_add(n, card_of_item(CARD_CUT_AND_COMPLETE, item, TRUTH_ONE_CUT));
-		next_add(n, card_of_item(CARD_PIECES_MISSING, item, TRUTH_ONE_IN_PIECES));
+		next_add(n, deed_card_of_item(CARD_CUT_AND_COMPLETE, item, TRUTH_ONE_CUT));
+		next_add(n, deed_card_of_item(CARD_PIECES_MISSING, item, TRUTH_ONE_IN_PIECES));
 	}
 	if (tourniquet)
-		next_add(n, OF_ITEM(DIGIT, item, ON_A_DIGIT));
-	next_add(n, card_of_item(CARD_SHOWN_1, item, tourniquet ? TRUTH_SOME_INTACT : TRUTH_SOME_SHOWN));
-	next_add(n, card_of_item(CARD_NO, item, TRUTH_NONE_THERE));
+		next_add(n, DEED_OF_ITEM(DIGIT, item, ON_A_DIGIT));
+	next_add(n, deed_card_of_item(CARD_SHOWN_1, item, tourniquet ? TRUTH_SOME_INTACT : TRUTH_SOME_SHOWN));
+	next_add(n, deed_card_of_item(CARD_NO, item, TRUTH_NONE_THERE));
 }
 
 static void ask_tourniquet(struct next *n, int item)
 {
-	next_add(n, card_of_item(CARD_INTACT, item, TRUTH_INTACT));
-	next_add(n, card_of_item(CARD_CUT_AND_COMPLETE, item, TRUTH_CUT_COMPLETE));
-	next_add(n, card_of_item(CARD_PIECES_MISSING, item, TRUTH_PIECES_MISSING));
-	next_add(n, card_of_item(CARD_NO, item, TRUTH_NOT_THERE));
-	next_add(n, OF_ITEM(DIGIT, item, ON_A_DIGIT));
-}
-
-static void ask_other(struct next *n, const struct sheet *s, int item, const struct item *it)
-{
-	if (it->thing.identity_kind == IDENTITY_MARK)
-		next_add(n, OF_ITEM(MARK, item, MARK_READ));
-	next_add(n, card_of_item(CARD_YES, item, s->single ? TRUTH_SHOWN_ALONE : TRUTH_SHOWN));
-	next_add(n, card_of_item(CARD_NO, item, TRUTH_NOT_THERE));
+	next_add(n, deed_card_of_item(CARD_INTACT, item, TRUTH_INTACT));
+	next_add(n, deed_card_of_item(CARD_CUT_AND_COMPLETE, item, TRUTH_CUT_COMPLETE));
+	next_add(n, deed_card_of_item(CARD_PIECES_MISSING, item, TRUTH_PIECES_MISSING));
+	next_add(n, deed_card_of_item(CARD_NO, item, TRUTH_NOT_THERE));
+	next_add(n, DEED_OF_ITEM(DIGIT, item, ON_A_DIGIT));
 }
 
 /* Its number among those alike that were shown before it in this count. */
@@ -85,196 +67,10 @@ static void ask_item(struct next *n, const struct sheet *s, int item)
 	if (role_has(it->thing.role, TRAIT_CONDITION))
 		ask_tourniquet(n, item);
 	else
-		ask_other(n, s, item, it);
+		deeds_shown(n, s, item, it);
 }
 
 /* --- open questions ----------------------------------------------------------------------------- */
-
-static void ask_found_item(struct next *n, const struct sheet *s, int item)
-{
-	const struct item *it = sheet_item_const(s, item);
-	next_say(n, "Found: is it the %s?", it->thing.name);
-	if (role_has(it->thing.role, TRAIT_CONDITION)) {
-		next_add(n, card_of_item(CARD_INTACT, item, TRUTH_INTACT));
-		next_add(n, card_of_item(CARD_CUT_AND_COMPLETE, item, TRUTH_CUT_COMPLETE));
-		next_add(n, card_of_item(CARD_PIECES_MISSING, item, TRUTH_PIECES_MISSING));
-	} else {
-		ask_other(n, s, item, it);
-		n->n_deeds--;
-	}
-	next_add(n, card_of_item(CARD_NO, item, TRUTH_SOMETHING_ELSE));
-}
-
-static void yes_no(struct next *n, const struct asked *q)
-{
-	struct deed yes = CARD(YES, YES), no = CARD(NO, NO);
-	yes.item = no.item = q->item;
-	yes.digit = no.digit = q->digit;
-	next_add(n, yes);
-	next_add(n, no);
-}
-
-static void badge_or_no(struct next *n, int place)
-{
-	next_add(n, BADGE(place, SO));
-	next_add(n, CARD(NO, AS_ENTERED));
-}
-
-static void deeds_is_on(struct next *n, const struct sheet *s, const struct asked *q)
-{
-	const struct digit *d = sheet_digit_const(s, q->digit);
-	struct deed yes = CARD(YES, ON), no = CARD(NO, NOT_ON), never = CARD(MISREAD, NEVER_OFF);
-	yes.digit = no.digit = never.digit = q->digit;
-	if (d && d->had)
-		yes.truth = TRUTH_ON_AGAIN;
-	else if (!s->initial_agreed && !sheet_is_empty(s))
-		no.truth = TRUTH_NOT_ON_YET;
-	next_add(n, yes);
-	next_add(n, no);
-	if (d && d->had)
-		next_add(n, never);
-}
-
-static void deeds_off(struct next *n, const struct asked *q)
-{
-	struct deed off = CARD(OFF, OFF), no = CARD(NO, STILL_ON), add = CARD(ADD, SECOND_ON);
-	off.digit = no.digit = add.digit = q->digit;
-	next_add(n, off);
-	next_add(n, no);
-	next_add(n, add);
-}
-
-static void digits_on(struct next *n, const struct sheet *s, enum truth truth)
-{
-	for (int i = 0; i < s->n_digits; i++)
-		if (digit_is_on(&s->digits[i]))
-			next_add(n, (struct deed){.kind = DEED_DIGIT,
-			                          .digit = s->digits[i].number,
-			                          .truth = (uint8_t)truth});
-}
-
-static int may_be_never_on(const struct sheet *s, int digit)
-{
-	const struct item *it = sheet_item_const(s, sheet_item_last_on(s, digit));
-	return !it || it->place != ITEM_ACCOUNTED;
-}
-
-/* The card of a visitor who is here to watch, else the first that nobody has. */
-static int visitor_card(const struct sheet *s)
-{
-	if (s->team.at[PLACE_VISITOR])
-		return own_card_saying(CARDS_VISITORS, -s->team.at[PLACE_VISITOR]);
-	for (int v = 1; v <= VISITORS_MAX; v++)
-		if (!team_place_of(&s->team, -v))
-			return own_card_saying(CARDS_VISITORS, v);
-	return CARD_VISITOR_1;
-}
-
-/* A visitor has no badge: the card stands for one where a surgeon is asked for. */
-static void surgeon(struct next *n, const struct sheet *s)
-{
-	int32_t who = s->team.at[PLACE_SURGEON];
-	if (who < 0)
-		next_add(n, (struct deed){.kind = DEED_CARD,
-		                          .n = own_card_saying(CARDS_VISITORS, -who),
-		                          .truth = TRUTH_SO});
-	else
-		next_add(n, BADGE(s->single ? PLACE_FIELD : PLACE_SURGEON, SO));
-	if (!who && !s->single)
-		next_add(n, (struct deed){.kind = DEED_CARD, .n = visitor_card(s), .truth = TRUTH_NO_BADGE});
-}
-
-static void ask_deeds(struct next *n, const struct sheet *s, const struct asked *q)
-{
-	switch ((enum question)q->what) {
-	case Q_OFF:
-		deeds_off(n, q);
-		return;
-	case Q_IS_ON:
-		deeds_is_on(n, s, q);
-		return;
-	case Q_WHICH_OFF:
-		digits_on(n, s, TRUTH_CAME_OFF);
-		next_add(n, CARD(NO, AS_ENTERED));
-		return;
-	case Q_MOVE_TO:
-		next_add(n, q->digit ? DIGIT(0, OTHER_DIGIT) : OF_ITEM(PACK, 0, SO));
-		if (q->digit && may_be_never_on(s, q->digit)) {
-			struct deed never = CARD(YES, NEVER_ON);
-			never.digit = q->digit;
-			next_add(n, never);
-		}
-		next_add(n, CARD(NO, AS_ENTERED));
-		return;
-	case Q_DROPPED:
-		next_add(n, OF_ITEM(MARK, 0, SO));
-		next_add(n, CARD(NO, AS_ENTERED));
-		return;
-	case Q_ADD:
-	case Q_RETURNED:
-	case Q_ISOLATE:
-		next_add(n, OF_ITEM(PACK, 0, SO));
-		next_add(n, CARD(NO, AS_ENTERED));
-		return;
-	case Q_HANDOVER_OUT:
-	case Q_HANDOVER_STAYS:
-	case Q_HANDOVER_IN:
-		badge_or_no(n, 0);
-		return;
-	case Q_HANDOVER_SEEN:
-		next_add(n, DIGIT(q->digit, FULL_SIGHT));
-		next_add(n, CARD(WITHOUT_FULL_SIGHT, NO_FULL_SIGHT));
-		return;
-	case Q_SURGEON_ENDS:
-		surgeon(n, s);
-		next_add(n, CARD(NO, GO_ON));
-		return;
-	case Q_INCIDENT:
-		next_add(n, (struct deed){.kind = DEED_TYPE, .truth = TRUTH_NUMBER_KNOWN});
-		next_add(n, CARD(NOT_DONE, NUMBER_OWED));
-		return;
-	case Q_VISITOR:
-	case Q_WITNESS:
-		badge_or_no(n, PLACE_CIRCULATING);
-		return;
-	case Q_FIELD_TOO:
-		badge_or_no(n, PLACE_FIELD);
-		return;
-	case Q_WHO_LOOKED:
-		next_add(n, CARD(LOOKED_PATIENT, PATIENT));
-		next_add(n, CARD(LOOKED_CARER, CARER));
-		next_add(n, CARD(LOOKED_COLLEAGUE, COLLEAGUE));
-		next_add(n, CARD(LOOKED_NOBODY, NOBODY));
-		return;
-	case Q_HANDOVER_AGREE:
-		badge_or_no(n, s->single ? PLACE_FIELD : PLACE_CIRCULATING);
-		n->n_deeds--; /* a handover count that was begun is owed */
-		return;
-	case Q_FOUND:
-		next_add(n, OF_ITEM(MARK, 0, FOUND));
-		next_add(n, (struct deed){.kind = DEED_SLIP, .truth = TRUTH_NO_NUMBER});
-		next_add(n, CARD(NO, AS_ENTERED));
-		return;
-	case Q_NONE:
-	case Q_ROLLS_ON:
-	case Q_RIGHT_DIGIT:
-	case Q_NO_CODE:
-	case Q_EXTRA:
-	case Q_CANCEL:
-	case Q_LEAVES:
-	case Q_POINT:
-	case Q_VISITOR_IS_SURGEON:
-	case Q_COUNTED_IN:
-	case Q_LISTED_ALREADY:
-	case Q_HERE_NOW:
-	case Q_SLIP_HERE:
-	case Q_STORED:
-	case Q_TWICE:
-	case QUESTION_KINDS:
-		break;
-	}
-	yes_no(n, q);
-}
 
 static void ask_question(struct next *n, const struct station *st, const struct sheet *s)
 {
@@ -284,18 +80,16 @@ static void ask_question(struct next *n, const struct station *st, const struct 
 		stored_step(st, s->room, (enum question)q->what, 1, n);
 		return;
 	}
-	if (q->what == Q_FOUND && q->item) {
-		ask_found_item(n, s, q->item);
-		return;
-	}
-	if (q->what == Q_POINT)
+	if (q->what == Q_FOUND && q->item)
+		next_say(n, "Found: is it the %s?", sheet_item_const(s, q->item)->thing.name);
+	else if (q->what == Q_POINT)
 		next_say(n, "Sign-out %d of %d: %s Is it so?", (int)q->n, st->policy.n_points,
 		         st->policy.points[q->n - 1]);
 	else if (q->digit)
 		next_say(n, "%s: %s", own_digit_name(q->digit), words);
 	else
 		next_say(n, "%s", words);
-	ask_deeds(n, s, q);
+	answer_deeds(n, s, q);
 }
 
 /* --- debts, search, sign-out -------------------------------------------------------------------- */
@@ -310,17 +104,17 @@ static void ask_debt(struct next *n, const struct sheet *s, const struct debt *d
 	         debt_words(kind), names ? ": " : "", names ? it->thing.name : "");
 	switch (kind) {
 	case DEBT_LISTING:
-		next_add(n, OF_ITEM(PACK, d->item, TO_COUNT_IN));
+		next_add(n, DEED_OF_ITEM(PACK, d->item, TO_COUNT_IN));
 		n->deeds[0].truth = TRUTH_SO;
-		next_add(n, BADGE(payer, NAMED_ALOUD));
+		next_add(n, DEED_OF_BADGE(payer, NAMED_ALOUD));
 		return;
 	case DEBT_REASON:
 	case DEBT_SURGEON:
-		surgeon(n, s);
+		deeds_surgeon(n, s);
 		return;
 	case DEBT_ON:
 	case DEBT_MARKED_DIGIT:
-		yes_no(n, &(struct asked){.digit = d->digit});
+		deeds_yes_no(n, s, &(struct asked){.digit = d->digit});
 		return;
 	case DEBT_NONE:
 	case DEBT_COUNT:
@@ -333,7 +127,7 @@ static void ask_debt(struct next *n, const struct sheet *s, const struct debt *d
 	case DEBT_KINDS:
 		break;
 	}
-	next_add(n, BADGE(payer, COUNTED_ALOUD));
+	next_add(n, DEED_OF_BADGE(payer, COUNTED_ALOUD));
 	if (kind == DEBT_NAME)
 		n->deeds[0].truth = TRUTH_WRITTEN;
 	if (kind == DEBT_EXPIRY_READ)
@@ -353,13 +147,13 @@ static void found_or_misread(struct next *n, const struct sheet *s)
 			tourniquet = i + 1;
 	}
 	if (missing)
-		next_add(n, CARD(FOUND, FOUND));
+		next_add(n, DEED_OF_CARD(FOUND, FOUND));
 	if (tourniquet)
-		next_add(n, OF_ITEM(DIGIT, tourniquet, ON_A_DIGIT));
+		next_add(n, DEED_OF_ITEM(DIGIT, tourniquet, ON_A_DIGIT));
 	if (extra)
-		next_add(n, CARD(MISREAD, READ_BY_MISTAKE));
+		next_add(n, DEED_OF_CARD(MISREAD, READ_BY_MISTAKE));
 	if (extra && !missing)
-		next_add(n, CARD(FOUND, CASE_KNOWN));
+		next_add(n, DEED_OF_CARD(FOUND, CASE_KNOWN));
 }
 
 static void ask_search(struct next *n, const struct station *st, const struct sheet *s)
@@ -369,10 +163,10 @@ static void ask_search(struct next *n, const struct station *st, const struct sh
 	int look = step + 1 == st->policy.look_step && sheet_digits_had(s) == 1;
 	for (int i = 0; look && i < s->n_digits; i++)
 		if (s->digits[i].had)
-			next_add(n, DIGIT(s->digits[i].number, STEP_DONE));
+			next_add(n, DEED_OF_DIGIT(s->digits[i].number, STEP_DONE));
 	if (!look) /* the card of the digit says that it was looked at, and more than STEP DONE does */
-		next_add(n, CARD(STEP_DONE, STEP_DONE));
-	next_add(n, CARD(NOT_DONE, STEP_NOT_DONE));
+		next_add(n, DEED_OF_CARD(STEP_DONE, STEP_DONE));
+	next_add(n, DEED_OF_CARD(NOT_DONE, STEP_NOT_DONE));
 	found_or_misread(n, s);
 }
 
@@ -380,8 +174,8 @@ static void ask_search_end(struct next *n, const struct sheet *s)
 {
 	next_say(n, "Each step of the search is answered");
 	found_or_misread(n, s);
-	next_add(n, CARD(END_UNRESOLVED, GIVEN_UP));
-	next_add(n, CARD(FINAL_COUNT, COUNT_AGAIN));
+	next_add(n, DEED_OF_CARD(END_UNRESOLVED, GIVEN_UP));
+	next_add(n, DEED_OF_CARD(FINAL_COUNT, COUNT_AGAIN));
 }
 
 static void ask_sign_out(struct next *n, const struct station *st, const struct sheet *s)
@@ -394,13 +188,13 @@ static void ask_sign_out(struct next *n, const struct station *st, const struct 
 		next_say(n, "Each point is answered YES. Sign-out by the %s badge", who);
 	else
 		next_say(n, "Read the sign-out points aloud");
-	surgeon(n, s);
+	deeds_surgeon(n, s);
 	if (st->policy.n_points && s->points_yes != st->policy.n_points) {
 		struct deed visitor = n->deeds[1];
 		int has_visitor = n->n_deeds == 2;
 		n->n_deeds = 1;
 		n->deeds[0].truth = TRUTH_ALL_POINTS;
-		next_add(n, CARD(NO, NOT_ALL_POINTS));
+		next_add(n, DEED_OF_CARD(NO, NOT_ALL_POINTS));
 		if (has_visitor)
 			next_add(n, visitor);
 	}
@@ -417,9 +211,9 @@ static void ask_team(struct next *n, const struct sheet *s, enum team_place plac
 		next_say(n, "Who circulates");
 	else
 		next_say(n, s->single ? "Who works alone" : "Before scrubbing");
-	next_add(n, BADGE(place, SO));
+	next_add(n, DEED_OF_BADGE(place, SO));
 	if (place == PLACE_FIELD)
-		next_add(n, CARD(VISITOR_1, NO_BADGE));
+		next_add(n, DEED_OF_CARD(VISITOR_1, NO_BADGE));
 }
 
 static void ask_count_in(struct next *n, const struct sheet *s)
@@ -428,15 +222,15 @@ static void ask_count_in(struct next *n, const struct sheet *s)
 	if (!sheet_holds_any(s)) {
 		next_say(n, "Count in");
 		next_add(n, pack);
-		next_add(n, CARD(CANCEL, NO_OPERATION));
+		next_add(n, DEED_OF_CARD(CANCEL, NO_OPERATION));
 	} else if (s->single) {
 		next_say(n, "When the tourniquet goes on, before gloving");
-		next_add(n, DIGIT(0, ON));
-		next_add(n, CARD(FINAL_COUNT, NOTHING_USED));
+		next_add(n, DEED_OF_DIGIT(0, ON));
+		next_add(n, DEED_OF_CARD(FINAL_COUNT, NOTHING_USED));
 	} else {
 		next_say(n, "Count in");
 		next_add(n, pack);
-		next_add(n, BADGE(PLACE_CIRCULATING, ALL_COUNTED));
+		next_add(n, DEED_OF_BADGE(PLACE_CIRCULATING, ALL_COUNTED));
 	}
 }
 
@@ -452,7 +246,7 @@ static void ask_off_of(struct next *n, const struct sheet *s)
 		next_say(n, "On: %s. When one is off", on);
 	else
 		next_say(n, "When the tourniquet is off the %s", on);
-	digits_on(n, s, TRUTH_OFF);
+	deeds_digits_on(n, s, TRUTH_OFF);
 }
 
 static void ask_reminder(struct next *n, const struct sheet *s, int digit, struct moment now)
@@ -467,31 +261,27 @@ static void ask_reminder(struct next *n, const struct sheet *s, int digit, struc
 	else
 		next_say(n, "Tourniquet on the %s for %s. Tell the surgeon, then", own_digit_name(digit),
 		         min);
-	next_add(n, BADGE(s->single ? PLACE_FIELD : 0, TOLD));
+	next_add(n, DEED_OF_BADGE(s->single ? PLACE_FIELD : 0, TOLD));
 }
 
-static void ask_idle(struct next *n, const struct station *st, const struct station_view *after)
+static void ask_idle(struct next *n, const struct station *st, const struct sheet *s,
+                     const struct station_view *after)
 {
 	if (question_of_stored((enum question)after->asked))
 		stored_step(st, after->room, (enum question)after->asked, 0, n);
-	else if (after->asked == Q_SLIP_HERE) {
-		next_say(n, "%s", question_words(Q_SLIP_HERE));
-		yes_no(n, &(struct asked){0});
-	} else if (after->asked == Q_FOUND) {
-		next_say(n, "%s", question_words(Q_FOUND));
-		next_add(n, OF_ITEM(MARK, 0, FOUND));
-		next_add(n, (struct deed){.kind = DEED_SLIP, .truth = TRUTH_NO_NUMBER});
-		next_add(n, CARD(NO, AS_ENTERED));
+	else if (after->asked) {
+		next_say(n, "%s", question_words((enum question)after->asked));
+		answer_deeds(n, s, &(struct asked){.what = after->asked});
 	} else {
 		if (after->suspended)
 			next_say(n, "Case %d is suspended", (int)after->suspended);
 		else
 			next_say(n, after->unseen ? "The paper" : "Next patient");
 		if (after->suspended)
-			next_add(n, CARD(SUSPEND, RESUME));
+			next_add(n, DEED_OF_CARD(SUSPEND, RESUME));
 		if (after->unseen)
 			next_add(n, (struct deed){.kind = DEED_SLIP, .truth = TRUTH_PAPER_IN_HAND});
-		next_add(n, CARD(NEW_CASE, NEXT_PATIENT));
+		next_add(n, DEED_OF_CARD(NEW_CASE, NEXT_PATIENT));
 		if (!after->unseen && !after->suspended)
 			n->deeds[0].truth = TRUTH_SO;
 	}
@@ -505,8 +295,8 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 		return;
 	case WANT_RESUME:
 		next_say(n, "Case %d is suspended", (int)s->case_no);
-		next_add(n, CARD(SUSPEND, RESUME));
-		next_add(n, CARD(NEW_CASE, NEXT_PATIENT));
+		next_add(n, DEED_OF_CARD(SUSPEND, RESUME));
+		next_add(n, DEED_OF_CARD(NEW_CASE, NEXT_PATIENT));
 		return;
 	case WANT_ANSWER:
 		ask_question(n, st, s);
@@ -525,7 +315,7 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 		return;
 	case WANT_FINAL_AGREED:
 		next_say(n, "Agree the final count aloud");
-		next_add(n, BADGE(s->single ? PLACE_FIELD : PLACE_CIRCULATING, SO));
+		next_add(n, DEED_OF_BADGE(s->single ? PLACE_FIELD : PLACE_CIRCULATING, SO));
 		return;
 	case WANT_LOOK:
 		if (s->dressing_on)
@@ -535,8 +325,8 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 			         own_digit_name(w->digit));
 		else
 			next_say(n, "Look at the bare %s before the dressing", own_digit_name(w->digit));
-		next_add(n, DIGIT(w->digit, SEEN_BARE));
-		next_add(n, CARD(NO, IS_ON_NOW));
+		next_add(n, DEED_OF_DIGIT(w->digit, SEEN_BARE));
+		next_add(n, DEED_OF_CARD(NO, IS_ON_NOW));
 		n->deeds[1].digit = (uint8_t)w->digit;
 		return;
 	case WANT_DEBT:
@@ -544,7 +334,7 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 		return;
 	case WANT_WHO_LOOKED:
 		next_say(n, "%s", question_words(Q_WHO_LOOKED));
-		ask_deeds(n, s, &(struct asked){.what = Q_WHO_LOOKED});
+		answer_deeds(n, s, &(struct asked){.what = Q_WHO_LOOKED});
 		return;
 	case WANT_SIGN_OUT:
 		ask_sign_out(n, st, s);
@@ -561,12 +351,12 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 	case WANT_FINAL:
 		next_say(n, s->patient_left ? "The patient has left, and the count is owed"
 		                            : "Before the dressing");
-		next_add(n, CARD(FINAL_COUNT, SO));
+		next_add(n, DEED_OF_CARD(FINAL_COUNT, SO));
 		return;
 	case WANT_ON:
 		next_say(n, "When the tourniquet is on");
-		next_add(n, DIGIT(0, ON));
-		next_add(n, CARD(FINAL_COUNT, NOTHING_USED));
+		next_add(n, DEED_OF_DIGIT(0, ON));
+		next_add(n, DEED_OF_CARD(FINAL_COUNT, NOTHING_USED));
 		return;
 	}
 }
@@ -576,7 +366,7 @@ void next_after(const struct station *st, const struct sheet *s, struct moment n
 {
 	struct want w = sheet_wants(st, s);
 	if (w.kind == WANT_NOTHING)
-		ask_idle(n, st, after);
+		ask_idle(n, st, s, after);
 	else
 		ask_want(n, st, s, now, &w);
 	sentence_capital(n->head);

@@ -23,6 +23,14 @@ static int may_take(struct turn *t, const struct person *p, enum team_place plac
 	return 0;
 }
 
+/* Each tourniquet that is on for certain is seen, or said not to be in full sight, before the count is agreed. */
+static struct asked next_of_handover(const struct turn *t, int32_t out, int32_t comes)
+{
+	int on = sheet_first_unseen_on(t->s);
+	return (struct asked){
+	    .what = on ? Q_HANDOVER_SEEN : Q_HANDOVER_AGREE, .digit = (uint8_t)on, .person = out, .n = comes};
+}
+
 static void take_over(struct turn *t, const struct person *p, int32_t out, int unscanned)
 {
 	int32_t badge = p->number;
@@ -39,13 +47,8 @@ static void take_over(struct turn *t, const struct person *p, int32_t out, int u
 	}
 	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_HANDOVER);
 	turn_owe(t, DEBT_HANDOVER, 0, 0);
-	int on = sheet_first_unseen_on(t->s);
-	turn_ask(t,
-	         (struct asked){.what = on ? Q_HANDOVER_SEEN : Q_HANDOVER_AGREE,
-	                        .digit = (uint8_t)on,
-	                        .person = out,
-	                        .n = badge},
-	         "%s takes over from %s, %s.", p->name, turn_name_of(t, out), place_words(taken));
+	turn_ask(t, next_of_handover(t, out, badge), "%s takes over from %s, %s.", p->name,
+	         turn_name_of(t, out), place_words(taken));
 }
 
 /* The leaver is not here to scan out: who takes over scans first, and of two who count the one who stays says which place it
@@ -123,9 +126,8 @@ enum answered handover_seen_on(struct turn *t)
 	}
 	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = (uint8_t)digit, .n = 1);
 	turn_accept(t, "Tourniquet seen on the %s.", own_digit_name(digit));
-	int next = sheet_first_unseen_on(t->s);
-	EMIT(t, .kind = EV_ASKED, .what = next ? Q_HANDOVER_SEEN : Q_HANDOVER_AGREE, .digit = (uint8_t)next,
-	     .person = q.person, .n = q.n);
+	struct asked next = next_of_handover(t, q.person, q.n);
+	EMIT(t, .kind = EV_ASKED, .what = next.what, .digit = next.digit, .person = next.person, .n = next.n);
 	return ANSWERED;
 }
 
@@ -133,6 +135,6 @@ void handover_without_sight(struct turn *t)
 {
 	struct asked q = t->s->asked;
 	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = q.digit, .n = 0);
-	turn_ask(t, (struct asked){.what = Q_HANDOVER_AGREE, .person = q.person, .n = q.n},
+	turn_ask(t, next_of_handover(t, q.person, q.n),
 	         "Handover without full sight of the %s. The slip says so.", own_digit_name(q.digit));
 }

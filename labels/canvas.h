@@ -15,6 +15,7 @@
 
 #include "base/buf.h"
 #include "base/error.h"
+#include "words/language.h"
 
 /* What was drawn where, for tests: a list that the canvas fills and the caller owns. */
 enum mark_kind {
@@ -59,6 +60,8 @@ struct canvas {
 	bool dry; /* measure only: pages are counted, nothing is drawn or traced */
 	struct buf *out;
 	struct trace *trace; /* may be NULL */
+	const struct language
+	    *language; /* of the paper's own words; NULL English. Borrowed, set by who began it */
 	struct height_memo *memo;
 	int failed; /* negative errno, 0 while all is well */
 };

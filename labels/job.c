@@ -27,9 +27,9 @@ static const char *media_of(const json_t *document)
 	return "";
 }
 
-int job_make(struct job *j, const json_t *document, struct error *e)
+int job_make(struct job *j, const struct languages *languages, const json_t *document, struct error *e)
 {
-	int r = paper_pdf(document, &j->pdf, &j->pages, e);
+	int r = paper_pdf(languages, document, &j->pdf, &j->pages, e);
 	if (r < 0)
 		return r;
 	paper_title(document, j->title);

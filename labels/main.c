@@ -86,7 +86,7 @@ static int print_and_follow(struct job *j, const struct wish *w, struct error *e
 	return j->state == JOB_DONE ? 0 : error_set(e, -EIO, "%s", j->text);
 }
 
-static int run(const struct wish *w, struct error *e)
+static int run(const struct wish *w, const struct languages *languages, struct error *e)
 {
 	json_t *document _cleanup_(json_drop) = NULL;
 	struct job j _cleanup_(job_deinit) = {0};
@@ -95,7 +95,7 @@ static int run(const struct wish *w, struct error *e)
 	if (r == 0 && w->check)
 		return paper_check(document, e);
 	if (r == 0)
-		r = job_make(&j, document, e);
+		r = job_make(&j, languages, document, e);
 	if (r < 0)
 		return r;
 	if (w->printer)
@@ -183,16 +183,19 @@ int main(int count, char **words)
 {
 	struct wish w = {.wait_s = PATIENCE_S};
 	struct error e = {0};
+	struct languages languages;
 	log_open("bandtally-print");
 	int r = read_words(count, words, &w);
 	if (r != EXIT_OK)
 		return r;
 	signal(SIGPIPE, SIG_IGN);
+	if (languages_read(&languages, languages_folder(), &e) < 0)
+		log_line("%s", e.text); /* what is not there is printed in English */
 	r = w.serve ? confine_print(w.serve, &e) : 0;
 	if (r == 0)
 		r = fonts_open(&e);
 	if (r == 0 && w.serve) {
-		r = serve(STDIN_FILENO, STDOUT_FILENO);
+		r = serve(STDIN_FILENO, STDOUT_FILENO, &languages);
 		if (r < 0)
 			error_set(
 			    &e, r,
@@ -200,9 +203,10 @@ int main(int count, char **words)
 			    "program again",
 			    strerror(-r));
 	} else if (r == 0) {
-		r = run(&w, &e);
+		r = run(&w, &languages, &e);
 	}
 	if (r < 0)
 		log_line("%s", e.text);
+	languages_free(&languages);
 	return r < 0 ? EXIT_FAILED : EXIT_OK;
 }

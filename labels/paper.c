@@ -84,7 +84,8 @@ static int dpi_of(const json_t *d, const struct paper_kind *kind)
 	return (int)json_number(d, "dpi", roll ? 203 : kind->dpi);
 }
 
-int paper_pdf_traced(const json_t *d, struct buf *pdf, int *pages, struct trace *trace, struct error *e)
+int paper_pdf_traced(const struct languages *languages, const json_t *d, struct buf *pdf, int *pages,
+                     struct trace *trace, struct error *e)
 {
 	const struct paper_kind *kind;
 	char title[PAPER_TITLE_MAX];
@@ -97,6 +98,7 @@ int paper_pdf_traced(const json_t *d, struct buf *pdf, int *pages, struct trace 
 	r = canvas_init(&c, pdf, dpi_of(d, kind), title, json_text(d, "time"), trace, e);
 	if (r < 0)
 		return r;
+	c.language = languages ? languages_find(languages, json_text(d, "language")) : NULL;
 	r = kind->draw(&c, d, e);
 	int finished = canvas_finish(&c, r < 0 ? NULL : e);
 	*pages = c.page;
@@ -109,7 +111,8 @@ int paper_pdf_traced(const json_t *d, struct buf *pdf, int *pages, struct trace 
 	return r < 0 ? r : finished;
 }
 
-int paper_pdf(const json_t *d, struct buf *pdf, int *pages, struct error *e)
+int paper_pdf(const struct languages *languages, const json_t *d, struct buf *pdf, int *pages,
+              struct error *e)
 {
-	return paper_pdf_traced(d, pdf, pages, NULL, e);
+	return paper_pdf_traced(languages, d, pdf, pages, NULL, e);
 }

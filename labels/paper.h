@@ -27,6 +27,7 @@
 #include "base/buf.h"
 #include "base/error.h"
 #include "base/json.h"
+#include "words/languages.h"
 
 /* What scanner-check prints between its start and end codes: X(NAME, symbol, text that is sent).
  * In the two GS1 samples \x1d is the separator as the scanner means it; a leading FNC1 is not part of the
@@ -51,15 +52,17 @@ int paper_check(const json_t *document, struct error *e);
 /* Appends the tables of all kinds, or of the one of this name. 0, -EINVAL where there is no such kind, or -ENOMEM. */
 int paper_fields(const char *kind, struct buf *out, struct error *e);
 
-/* Checks the document and appends its PDF to `pdf`, which is the caller's. 0 with the number of pages, or
+/* Checks the document and appends its PDF to `pdf`, which is the caller's. Its 'language' is looked for in `languages`, which
+ * may be NULL; where it is not there the paper's own words are English. 0 with the number of pages, or
  * negative errno and one sentence: -EINVAL for the document, -ENOMEM, -EIO when drawing failed; `pdf` is then
  * as it was. */
-int paper_pdf(const json_t *document, struct buf *pdf, int *pages, struct error *e);
+int paper_pdf(const struct languages *languages, const json_t *document, struct buf *pdf, int *pages,
+              struct error *e);
 
 /* The same, and what was drawn where (labels/canvas.h), for tests. */
 struct trace;
-int paper_pdf_traced(const json_t *document, struct buf *pdf, int *pages, struct trace *trace,
-                     struct error *e);
+int paper_pdf_traced(const struct languages *languages, const json_t *document, struct buf *pdf, int *pages,
+                     struct trace *trace, struct error *e);
 
 /* What a print system may call the job, and the PDF itself: 'bandtally slip 000123 copy 1', or 'bandtally',
  * the kind and the document's time. Never anything about a patient. The document must have passed

@@ -54,7 +54,7 @@ struct job {
 
 /* Makes PDF, title and media from a document; the rest of the job is as it was. 0, or negative errno and one
  * sentence. */
-int job_make(struct job *j, const json_t *document, struct error *e);
+int job_make(struct job *j, const struct languages *languages, const json_t *document, struct error *e);
 
 /* Writes the PDF whole under that name or not at all: state WRITTEN, or FAILED with a sentence. */
 void job_write(struct job *j, const char *path);

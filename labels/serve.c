@@ -25,6 +25,7 @@ struct slot {
 struct server {
 	int out;
 	struct buf in;
+	const struct languages *languages;
 	bool skipping; /* the rest of a line that was too long */
 	struct slot slots[JOBS_MAX];
 };
@@ -108,7 +109,8 @@ static bool only_has(const json_t *object, const char *const *names)
 	return json_is_object(object);
 }
 
-static int read_job(const json_t *line, struct job *j, const char **pdf, struct error *e)
+static int read_job(const struct languages *languages, const json_t *line, struct job *j, const char **pdf,
+                    struct error *e)
 {
 	static const char *const line_names[] = {"v", "job", NULL}, *const to_names[] = {"pdf", "printer",
 	                                                                                 NULL};
@@ -136,7 +138,7 @@ static int read_job(const json_t *line, struct job *j, const char **pdf, struct 
 	json_t *document = json_object_get(job, "document");
 	int r = *printer ? printer_read(printer, &j->printer, e) : 0;
 	name_tell_all(document); /* a slip is not kept back for a name */
-	return r < 0 ? r : job_make(j, document, e);
+	return r < 0 ? r : job_make(j, languages, document, e);
 }
 
 static int fail(struct server *s, struct job *j, const char *text)
@@ -161,7 +163,7 @@ static int take_line(struct server *s, const char *text, size_t size)
 		return tell_fault(
 		    s, "job line: the job has no number 'id': give {\"v\":1,\"job\":{\"id\":7,…}}");
 	j.id = json_integer_value(id);
-	if (read_job(line, &j, &pdf, &e) < 0)
+	if (read_job(s->languages, line, &j, &pdf, &e) < 0)
 		return fail(s, &j, e.text);
 	if (*pdf) {
 		job_write(&j, pdf);
@@ -249,11 +251,12 @@ static int loop(struct server *s, int in)
 	return 0;
 }
 
-int serve(int in, int out)
+int serve(int in, int out, const struct languages *languages)
 {
 	static struct server s; /* 64 slots are too much for a stack; there is one server a process */
 	memset(&s, 0, sizeof s);
 	s.out = out;
+	s.languages = languages;
 	int r = loop(&s, in);
 	for (int i = 0; i < JOBS_MAX; i++)
 		job_deinit(&s.slots[i].job);

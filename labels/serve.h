@@ -19,6 +19,10 @@
 #ifndef BANDTALLY_LABELS_SERVE_H
 #define BANDTALLY_LABELS_SERVE_H
 
-int serve(int in, int out); /* 0 at the end of input, or negative errno when `out` cannot be written */
+#include "words/languages.h"
+
+int serve(int in, int out,
+          const struct languages
+              *languages); /* 0 at the end of input, or negative errno when `out` cannot be written */
 
 #endif

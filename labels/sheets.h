@@ -34,6 +34,7 @@ int slip_draw(struct canvas *c, const json_t *document, struct error *e); /* sli
 	FIELD("time", TIME, REQUIRED, .says = "when the document was written (RFC 3339): the creation date of the PDF, so that " \
 	      "the same document is the same file"), \
 	TEXT("site", REQUIRED, 1, 60, "hospital, unit"), \
+	TEXT("language", OPTIONAL, 2, 11, "of the paper's own words, as station.ini has it; left out, or not installed: English"), \
 	INT("dpi", OPTIONAL, 203, 600, "203, 300 or 600: dots of the printer, for whole-dot bars; left out: 203 for roll80 and " \
 	    "pack-labels, else 300")
 /* clang-format on */

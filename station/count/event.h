@@ -166,9 +166,6 @@ enum event_group {
 	EVENTS_OF_NOTE,        /* nothing on the sheet: it is noted in its case */
 };
 
-/* The language that a slip is told in, as slip-queued has it (RFC 5646). */
-#define SLIP_LANGUAGE "en"
-
 #define EVENT_LATE 1u  /* entered later than it happened (rule 17) */
 #define EVENT_KEYED 2u /* typed, not scanned */
 #define EVENT_FIRST 4u /* begins a step, which UNDO takes back whole */

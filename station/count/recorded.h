@@ -9,6 +9,7 @@
 
 #include "count/event.h"
 #include "count/policy.h"
+#include "words/language.h"
 
 #define ROOMS_MAX 16
 #define SITE_MAX 3
@@ -22,6 +23,8 @@ struct room {
 	int32_t number; /* 1..99 as on its cards */
 	char name[ROOM_NAME_MAX];
 	uint8_t single; /* a room where one operator works alone */
+	char language
+	    [LANGUAGE_CODE_MAX]; /* of its board and papers, "" the site's; no event has it, for each slip has its own */
 };
 
 /* X(number, NAME, "name in the record"): what is none of the policy's (count/policy.h has those)

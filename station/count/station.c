@@ -46,6 +46,13 @@ const char *station_room_name(const struct station *st, int32_t number)
 	return r ? r->name : "a room that is not in station.ini";
 }
 
+const char *station_language(const struct station *st, int32_t room)
+{
+	const struct room *r = station_room(st, room);
+	const char *language = r && r->language[0] ? r->language : st->language;
+	return language[0] ? language : "en";
+}
+
 static int find_sheet(const struct station *st, int32_t room, int suspended)
 {
 	for (int i = 0; i < SHEETS_MAX; i++)

@@ -67,6 +67,7 @@ struct station {
 	char site[SITE_MAX]; /* two letters, of the hospital */
 	uint8_t number;      /* of this station among those of the hospital, 0 to 99 */
 	char site_name[SITE_NAME_MAX];
+	char language[LANGUAGE_CODE_MAX]; /* of rooms that name none; "" English */
 	struct room rooms[ROOMS_MAX];
 	int n_rooms;
 	struct policy policy;
@@ -139,8 +140,10 @@ int station_reserve_quarantines(struct station *st, size_t more);
 
 const struct room *station_room(const struct station *st, int32_t number); /* NULL when unknown */
 const char *station_room_name(const struct station *st, int32_t number);   /* "room 7" when unknown */
-int station_sheet_of_room(const struct station *st, int32_t room);    /* index of the running case, or -1 */
-int station_suspended_in(const struct station *st, int32_t room);     /* index of a suspended one, or -1 */
+const char *station_language(const struct station *st,
+                             int32_t room);                        /* of its board and papers: "en", "de" */
+int station_sheet_of_room(const struct station *st, int32_t room); /* index of the running case, or -1 */
+int station_suspended_in(const struct station *st, int32_t room);  /* index of a suspended one, or -1 */
 int station_sheet_of_case(const struct station *st, int32_t case_no); /* index or -1 */
 int station_free_sheet(const struct station *st);                     /* index or -1 */
 

@@ -168,8 +168,10 @@ void turn_queue_slip(struct turn *t, enum slip_kind kind, int32_t case_no)
 	int32_t number = t->station->last_slip_no + 1;
 	for (int i = 0; i < t->out->count; i++)
 		number += t->out->events[i].kind == EV_SLIP_QUEUED;
-	EMIT(t, .kind = EV_SLIP_QUEUED, .case_no = case_no, .n = number, .what = (uint8_t)kind, .other = 1,
-	     .text = SLIP_LANGUAGE);
+	struct event e = {
+	    .kind = EV_SLIP_QUEUED, .case_no = case_no, .n = number, .what = (uint8_t)kind, .other = 1};
+	snprintf(e.text, sizeof e.text, "%s", station_language(t->station, t->in->room));
+	turn_emit(t, &e);
 }
 
 void turn_found_after(struct turn *t, int32_t case_no, const struct thing *what)

@@ -18,6 +18,7 @@ static const struct snapshot_part parts[] = {
 	PART(site, PART_SETTING),
 	PART(number, PART_SETTING),
 	PART(site_name, PART_SETTING),
+	PART(language, PART_SETTING),
 	PART(rooms, PART_SETTING),
 	PART(n_rooms, PART_SETTING),
 	PART(policy, PART_SETTING),

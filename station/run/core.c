@@ -303,6 +303,8 @@ int core_open_noting(struct core *c, const char *folder, const char *head, struc
 		                 "the path of the data folder is too long: use a shorter one");
 	snprintf(c->folder, sizeof c->folder, "%s", folder);
 	c->station.released = RELEASED;
+	if (languages_read(&c->languages, languages_folder(), e) < 0)
+		log_line("%s", e->text); /* the count goes on, in English */
 	int sound = sound_read(&c->settings, &c->station, folder, c->settings_fault);
 	int n = open_record(c, e);
 	if (n == 0 && (!sound || sound_keep(folder, e) < 0))
@@ -380,6 +382,7 @@ void core_close(struct core *c)
 	record_close(c->record);
 	seal_close(c->seal);
 	station_deinit(&c->station);
+	languages_free(&c->languages);
 	c->record = NULL;
 	c->seal = NULL;
 }

@@ -15,6 +15,7 @@
 #include "run/settings.h"
 #include "run/slip-proof.h"
 #include "tell/day.h"
+#include "words/languages.h"
 
 #define RECENT_MAX 8
 
@@ -36,6 +37,7 @@ struct half { /* first symbol of a pack whose data come in two */
 struct core {
 	char folder[256];
 	struct station station;
+	struct languages languages; /* all that are installed, read at the start */
 	struct settings settings;
 	struct record *record;
 	struct seal *seal;

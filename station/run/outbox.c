@@ -377,10 +377,10 @@ int outbox_retry(struct daemon *d, int32_t slip, struct error *e)
 	                      .room = s->room,
 	                      .n = s->number,
 	                      .what = s->kind,
-	                      .other = s->copy + 1,
-	                      .text = SLIP_LANGUAGE};
+	                      .other = s->copy + 1};
 	if (again.other >= COPIES)
 		return error_set(e, -ENOSPC, "slip %d has 99 copies already: find out what became of them",
 		                 (int)slip);
-	return core_store(&d->core, &again, 1, e);
+	n = teller_language(&d->core, s->case_no, slip, again.text, sizeof again.text, e);
+	return n < 0 ? n : core_store(&d->core, &again, 1, e);
 }

@@ -12,6 +12,7 @@
 #include "base/ini.h"
 #include "base/name.h"
 #include "code/own-codes.h"
+#include "words/languages.h"
 
 struct reading {
 	struct settings *s;
@@ -53,13 +54,28 @@ static int yes_no(int *out, const char *name, const char *value, struct error *e
 	return 0;
 }
 
+/* Of board and papers: one that is installed. */
+static int set_language(char out[LANGUAGE_CODE_MAX], const char *value, struct error *e)
+{
+	if (!language_is_installed(value))
+		return error_set(
+		    e, -EINVAL,
+		    "language is '%.40s', which is not in %.200s: give one of those there (de for "
+		    "de.mo), or en",
+		    value, languages_folder());
+	snprintf(out, LANGUAGE_CODE_MAX, "%s", value);
+	return 0;
+}
+
 static int set_site(struct station *st, const char *name, const char *value, struct error *e)
 {
 	if (strcmp(name, "name") == 0)
 		return copy_name(st->site_name, sizeof st->site_name, name, value, e);
+	if (strcmp(name, "language") == 0)
+		return set_language(st->language, value, e);
 	if (strcmp(name, "letters") != 0)
-		return error_set(e, -EINVAL, "[site] has no setting '%.40s': letters and name are known",
-		                 name);
+		return error_set(e, -EINVAL,
+		                 "[site] has no setting '%.40s': letters, name and language are known", name);
 	if (strlen(value) != 2 || strspn(value, OWN_SITE_LETTERS) != 2)
 		return error_set(e, -EINVAL, "letters is '%.20s': it must be two of " OWN_SITE_LETTERS,
 		                 value);
@@ -92,9 +108,12 @@ static int set_room(struct station *st, const char *section, const char *name, c
 		                 ROOMS_MAX);
 	if (strcmp(name, "name") == 0)
 		return copy_name(r->name, sizeof r->name, name, value, e);
+	if (strcmp(name, "language") == 0)
+		return set_language(r->language, value, e);
 	if (strcmp(name, "single_operator") != 0)
-		return error_set(e, -EINVAL,
-		                 "[room] has no setting '%.40s': name and single_operator are known", name);
+		return error_set(
+		    e, -EINVAL, "[room] has no setting '%.40s': name, language and single_operator are known",
+		    name);
 	if (yes_no(&single, name, value, e) < 0)
 		return -EINVAL;
 	r->single = (uint8_t)single;
@@ -337,6 +356,7 @@ static void begin(struct settings *s, struct station *st)
 	                       .sound = {.volume = 60, .quiet_from = -1, .quiet_to = -1}};
 	snprintf(st->site, sizeof st->site, "BC");
 	st->number = 0;
+	st->language[0] = 0;
 	snprintf(st->site_name, sizeof st->site_name, "site not named in station.ini");
 	policy_default(&st->policy);
 }

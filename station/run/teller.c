@@ -44,9 +44,20 @@ static const struct event *first_queued(const struct collected *all, int32_t sli
 	return NULL;
 }
 
+int teller_language(const struct core *c, int32_t case_no, int32_t slip, char *out, size_t size,
+                    struct error *e)
+{
+	struct collected all = {0};
+	int n = record_each(c->record, case_no, collect, &all, e);
+	const struct event *own = first_queued(&all, slip);
+	snprintf(out, size, "%s", own ? own->text : "");
+	free(all.events);
+	return n == -ENOMEM ? error_set(e, n, "slip %d: out of memory: try again", (int)slip) : n;
+}
+
 /* Up to the slip's own event, whose number `*seq` becomes; of slip 0 as the record stands now. */
 static int read_story(struct story **out, const struct core *c, int32_t case_no, int32_t slip, int64_t *seq,
-                      struct error *e)
+                      const struct language **language, struct error *e)
 {
 	struct collected all = {0};
 	int n = record_each(c->record, case_no, collect, &all, e);
@@ -55,6 +66,7 @@ static int read_story(struct story **out, const struct core *c, int32_t case_no,
 		n = error_set(e, -ENODATA, "slip %d is not of case %d: see 'bandtally print list'", (int)slip,
 		              (int)case_no);
 	*seq = own ? own->seq : record_last(c->record, NULL);
+	*language = own ? languages_find(&c->languages, own->text) : NULL;
 	if (n == 0)
 		n = story_make(out, all.events, own ? (int)(own - all.events) + 1 : all.count,
 		               own ? own->at : core_now(c));
@@ -101,6 +113,7 @@ struct told {
 	int64_t seq;
 	struct chain chain;
 	struct paper paper;
+	const struct language *language;
 };
 
 /* What this copy's own event says of it. */
@@ -116,7 +129,7 @@ static int read_paper(struct paper *p, const struct core *c, int32_t slip, int c
 static int tell(struct told *t, const struct core *c, int32_t case_no, int32_t slip, int copy,
                 struct error *e)
 {
-	int n = read_story(&t->story, c, case_no, slip, &t->seq, e);
+	int n = read_story(&t->story, c, case_no, slip, &t->seq, &t->language, e);
 	if (n == 0)
 		n = record_chain_at(c->record, t->seq, &t->chain, e);
 	if (n == 0)
@@ -151,6 +164,7 @@ static json_t *make(const struct core *c, int32_t case_no, int32_t slip, enum sl
 	                                 .proof = told.paper.proof,
 	                                 .station = told.paper.station,
 	                                 .past = &told.past,
+	                                 .language = told.language,
 	                                 .paper = c->settings.paper,
 	                                 .dpi = c->settings.dpi,
 	                                 .time = when,
@@ -242,6 +256,7 @@ json_t *teller_room(const struct core *c, int32_t number)
 	struct view_scan recent[RECENT_MAX];
 	struct next next;
 	from.distrust = distrust_of(c, s->case_no, distrust);
+	from.language = languages_find(&c->languages, station_language(&c->station, number));
 	next_step(&c->station, s, number, from.now, &next);
 	const struct view_room_source room = {.room = number,
 	                                      .next = &next,
@@ -257,6 +272,7 @@ json_t *teller_status(const struct core *c)
 	struct view_source from = source_of(c);
 	char distrust[DISTRUST_MAX];
 	from.distrust = distrust_of(c, UNFOLLOWED_OF_CASES, distrust);
+	from.language = languages_find(&c->languages, c->station.language);
 	const struct view_status_source status = {.events = record_last(c->record, NULL),
 	                                          .printer = c->settings.printer};
 	json_t *o = view_status(&from, &status), *faults = json_array();

@@ -8,6 +8,10 @@
 
 /* The signed document of copy `copy` of slip `slip`, of the kind `kind`: what the record said when it was first queued. A
  * new reference, or NULL with `e`. */
+/* The language of a slip, which each copy keeps. 0 or negative errno with `e` filled. */
+int teller_language(const struct core *c, int32_t case_no, int32_t slip, char *out, size_t size,
+                    struct error *e);
+
 json_t *teller_slip(const struct core *c, int32_t case_no, int32_t slip, enum slip_kind kind, int copy,
                     struct error *e);
 

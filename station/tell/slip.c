@@ -484,6 +484,8 @@ static void put_head(const struct making *m, const char *outcome)
 	json_object_set_new(m->o, "time", json_string(from->time));
 	json_object_set_new(m->o, "version", text(from->version, 20));
 	json_object_set_new(m->o, "site", text(from->past->settings.site_name, 60));
+	if (from->language)
+		json_object_set_new(m->o, "language", json_string(language_code(from->language)));
 	json_object_set_new(m->o, "paper", json_string(from->paper));
 	json_object_set_new(m->o, "dpi", json_integer(from->dpi));
 	json_object_set_new(m->o, "slip", json_integer(from->number));

@@ -10,15 +10,17 @@
 #include "base/json.h"
 #include "tell/past.h"
 #include "tell/story.h"
+#include "words/language.h"
 
 /* What one copy of a slip is made from. Everything that is pointed to is borrowed, and none of it is NULL. */
 struct slip_source {
 	const struct story *story; /* of its case, as story_make() tells it */
 	enum slip_kind kind;
-	int32_t number;          /* of the slip */
-	int copy;                /* from 1 */
-	int32_t proof;           /* the six digits of this copy; 0 of record format 1, which had none */
-	int station;             /* its number, as this copy's code bears it */
+	int32_t number; /* of the slip */
+	int copy;       /* from 1 */
+	int32_t proof;  /* the six digits of this copy; 0 of record format 1, which had none */
+	int station;    /* its number, as this copy's code bears it */
+	const struct language *language; /* of the slip's own event; NULL English */
 	const struct past *past; /* what stood at the slip's own event: site, rooms, names, points, search */
 	/* this copy */
 	const char *paper; /* roll80, a6, a5, a4 */

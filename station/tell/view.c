@@ -398,6 +398,7 @@ json_t *view_room(const struct view_source *from, const struct view_room_source 
 	const struct sheet *s = station_shown(st, room->room, &idle);
 	json_t *o = json_object();
 	put_n(o, "v", 1);
+	put(o, "language", language_code(from->language));
 	put_n(o, "at_ms", from->now.wall_ms);
 	json_object_set_new(o, "room", room_of(of));
 	put(o, "site", st->site_name);
@@ -452,6 +453,7 @@ json_t *view_status(const struct view_source *from, const struct view_status_sou
 	for (int i = 0; i < SHEETS_MAX; i++)
 		open += st->sheets[i].case_no != 0;
 	put_n(o, "v", 1);
+	put(o, "language", language_code(from->language));
 	put(o, "site", st->site);
 	put(o, "site_name", st->site_name);
 	put_n(o, "events", status->events);

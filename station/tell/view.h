@@ -1,6 +1,6 @@
 /* What a person may see, as JSON: one room for the board and for `bandtally sheet`; the station for `status`.
  *
- * room view: { v 1, at_ms wall clock, room {number, name, single}, distrust "" or why not to trust the station,
+ * room view: { v 1, language "en" of the room's sentences, at_ms wall clock, room {number, name, single}, distrust "" or why not to trust the station,
  *   case {number, label, opened, final none asking agreed, …} or null, next "the next thing to do", question "" or its name,
  *   deeds [{kind, truth, words, card, digit, place, item}] what is asked for, the ordinary one first: kind and
  *   truth by their names (count/deed.h), the rest where the kind has it, cards [{number, words}] those among them,
@@ -22,7 +22,7 @@
  *   owed [case numbers with an incident number owed] and owed_more how many besides, awake,
  *   sound {volume 0 to 100, quiet: it is now within the quiet hours, speech: replies are spoken} }
  *
- * status: { …, rooms, cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
+ * status: { …, language of the site, rooms, cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
  *   backup {ms, events} of the last one that was read back whole, or null,
  *   slips, slips_older, owed, owed_more, clock and elsewhere as above, elsewhere of all rooms }
  */
@@ -33,6 +33,7 @@
 #include "count/deed.h"
 #include "count/station.h"
 #include "tell/day.h"
+#include "words/language.h"
 
 struct view_scan { /* one of the last scans of a room */
 	struct moment at;
@@ -50,7 +51,8 @@ struct view_source {
 	const struct station *station;
 	const struct day *day;
 	struct moment now;
-	const char *distrust; /* why the station is not to be trusted; "" it is */
+	const char *distrust;            /* why the station is not to be trusted; "" it is */
+	const struct language *language; /* of the room, or the site; NULL English */
 };
 
 struct view_room_source { /* of one room besides */

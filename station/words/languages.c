@@ -71,7 +71,12 @@ const struct language *languages_find(const struct languages *l, const char *cod
 	return NULL;
 }
 
-bool languages_has(const struct languages *l, const char *code)
+bool language_is_installed(const char *code)
 {
-	return strcmp(code, "en") == 0 || languages_find(l, code);
+	char path[PATH_MAX];
+	if (strspn(code, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-") != strlen(code) ||
+	    strlen(code) < 2 || strlen(code) >= LANGUAGE_CODE_MAX)
+		return false;
+	snprintf(path, sizeof path, "%s/%s.mo", languages_folder(), code);
+	return strcmp(code, "en") == 0 || access(path, R_OK) == 0;
 }

@@ -24,7 +24,7 @@ void languages_free(struct languages *l);
 /* NULL is English: of "en", of "", and of one that is not there. */
 const struct language *languages_find(const struct languages *l, const char *code);
 
-/* Whether there is one of this name; "en" always is. */
-bool languages_has(const struct languages *l, const char *code);
+/* Whether a language of this name is installed, without reading it; "en" always is. */
+bool language_is_installed(const char *code);
 
 #endif

@@ -39,7 +39,7 @@ static void made(const json_t *d, struct trace *t)
 	struct buf pdf = {0};
 	struct error e;
 	int pages;
-	if (paper_pdf_traced(d, &pdf, &pages, t, &e) < 0) {
+	if (paper_pdf_traced(NULL, d, &pdf, &pages, t, &e) < 0) {
 		fprintf(stderr, "bench-paper: %s\n", e.text);
 		exit(1);
 	}

@@ -636,7 +636,7 @@ static void is_drawn(const char *file)
 	int pages = 0;
 	if (is_of_now(file))
 		return;
-	if (paper_pdf(document, &pdf, &pages, &e) < 0)
+	if (paper_pdf(NULL, document, &pdf, &pages, &e) < 0)
 		fail_msg("%s: %s", file, e.text);
 	assert_true(pages >= 1 && pdf.size > 5 && memcmp(pdf.data, "%PDF-", 5) == 0);
 }

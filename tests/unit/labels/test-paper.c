@@ -26,7 +26,7 @@ static void refused(json_t *d, const char *part)
 	assert_int_equal(paper_check(d, &e), -EINVAL);
 	if (!strstr(e.text, part))
 		fail_msg("'%s' does not say '%s'", e.text, part);
-	assert_int_equal(paper_pdf(d, &pdf, &pages, &e), -EINVAL);
+	assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EINVAL);
 	assert_int_equal(pdf.size, 0);
 	buf_free(&pdf);
 	json_decref(d);
@@ -131,7 +131,7 @@ static void a_name_that_does_not_fit_its_label_refuses_the_label(void **state)
 	struct error e = {0};
 	int pages;
 	json_object_set_new(d, "label", json_pack("{s:i,s:i}", "width_mm", 20, "height_mm", 12));
-	assert_int_equal(paper_pdf(d, &pdf, &pages, &e), -EINVAL);
+	assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EINVAL);
 	assert_non_null(strstr(e.text, "use a larger label"));
 	assert_int_equal(pdf.size, 0);
 	json_decref(d);
@@ -141,7 +141,7 @@ static void a_name_that_does_not_fit_its_label_refuses_the_label(void **state)
 static void make(const json_t *d, struct trace *t, struct buf *pdf, int *pages)
 {
 	struct error e = {0};
-	if (paper_pdf_traced(d, pdf, pages, t, &e) < 0)
+	if (paper_pdf_traced(NULL, d, pdf, pages, t, &e) < 0)
 		fail_msg("%s", e.text);
 }
 

@@ -134,7 +134,7 @@ static void read_paper(const char *name, int dpi, int *read, int *matrices)
 	struct picture p = {0};
 	json_t *d = sample(name);
 	json_object_set_new(d, "dpi", json_integer(dpi));
-	if (paper_pdf_traced(d, &pdf, &pages, &t, &e) < 0)
+	if (paper_pdf_traced(NULL, d, &pdf, &pages, &t, &e) < 0)
 		fail_msg("%s", e.text);
 	for (size_t i = 0; i + 1 < t.count; i++) {
 		const struct mark *m = &t.marks[i];
@@ -189,7 +189,7 @@ static void the_largest_summary_is_read_back_from_the_smallest_paper(void **stat
 	for (size_t i = 0; i < sizeof many / sizeof *many; i++)
 		json_object_set(d, many[i], list);
 	json_decref(list);
-	if (paper_pdf_traced(d, &pdf, &pages, &t, &e) < 0)
+	if (paper_pdf_traced(NULL, d, &pdf, &pages, &t, &e) < 0)
 		fail_msg("%s", e.text);
 	struct picture p = rasterise(&pdf, pages, 203);
 	for (size_t i = 0; i < t.count; i++)

@@ -73,7 +73,9 @@ def heir():
     pid = in_child(connects)
     _, fds, _, _ = socket.recv_fds(mine, 1, 1)
     os.waitpid(pid, 0)
-    note("heir", ask_on(socket.socket(fileno=fds[0])))
+    inherited = socket.socket(fileno=fds[0])
+    inherited.settimeout(10)  # the other's limit made the descriptor non-blocking: an answer that is late would read as none
+    note("heir", ask_on(inherited))
 
 
 note("itself", ask_on(connect()))

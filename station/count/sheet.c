@@ -209,7 +209,7 @@ int sheet_alike_shown(const struct sheet *s, int item)
 	return n;
 }
 
-static int on_alike(const struct sheet *s, int item, int digit)
+int sheet_may_be_on(const struct sheet *s, int item, int digit)
 {
 	for (int i = 1; i <= s->n_items; i++)
 		if (s->items[i - 1].digit == digit && s->items[i - 1].place != ITEM_STRUCK &&
@@ -224,9 +224,9 @@ void sheet_where_words(const struct sheet *s, int item, char *out, size_t size)
 	size_t used = 0;
 	out[0] = 0;
 	for (int d = 1; d <= DIGIT_NUMBER_MAX; d++)
-		digits += on_alike(s, item, d);
+		digits += sheet_may_be_on(s, item, d);
 	for (int d = 1; digits && d <= DIGIT_NUMBER_MAX && used < size; d++) {
-		if (!on_alike(s, item, d))
+		if (!sheet_may_be_on(s, item, d))
 			continue;
 		if (!said)
 			used += (size_t)snprintf(

@@ -199,6 +199,7 @@ int item_is_alike(const struct item *a, const struct item *b);
 int sheet_alike(const struct sheet *s, int item);       /* that are in the count */
 int sheet_alike_open(const struct sheet *s, int item);  /* pieces of those still asked for in this count */
 int sheet_alike_shown(const struct sheet *s, int item); /* that were shown already in this count */
+int sheet_may_be_on(const struct sheet *s, int item, int digit); /* 1 where it, or one alike, was there */
 /* "it was on the left thumb", or of one of things alike "one of 2; they were on the left thumb and the right index
  * finger: look at each"; "" where it was on none. */
 void sheet_where_words(const struct sheet *s, int item, char *out, size_t size);

@@ -249,6 +249,7 @@ static int apply_slip(struct station *st, const struct event *e)
 		    .kind = e->what,
 		    .state = SLIP_QUEUED,
 		    .copy = (uint8_t)e->other,
+		    .wall_ms = e->at.wall_ms,
 		};
 		if (e->n > st->last_slip_no)
 			st->last_slip_no = e->n;
@@ -347,7 +348,8 @@ static void owe_number(struct station *st, const struct event *e)
 		st->more_owed++;
 		return;
 	}
-	st->owed[st->n_owed++] = (struct owed_number){.case_no = e->case_no, .room = e->room};
+	st->owed[st->n_owed++] =
+	    (struct owed_number){.case_no = e->case_no, .room = e->room, .wall_ms = e->at.wall_ms};
 }
 
 static void pay_number(struct station *st, int32_t case_no)

@@ -21,7 +21,8 @@ enum slip_state { SLIP_QUEUED = 1, SLIP_WRITTEN, SLIP_SENT, SLIP_DONE, SLIP_WAIT
 struct slip {
 	int32_t number, case_no, room;
 	uint8_t kind, state, copy;
-	int32_t job; /* number at the print server, 0 none */
+	int32_t job;     /* number at the print server, 0 none */
+	int64_t wall_ms; /* when it was first queued, by the wall clock */
 };
 
 struct quarantine { /* a line, or one lot of it */
@@ -32,6 +33,7 @@ struct quarantine { /* a line, or one lot of it */
 
 struct owed_number { /* a case that ended with 'incident number owed' (rule 16) */
 	int32_t case_no, room;
+	int64_t wall_ms; /* when it ended, by the wall clock */
 };
 
 struct step { /* the first event of the last step of a sheet */

@@ -40,11 +40,20 @@ static void agree(struct day_case *c, const struct event *e)
 	                                              .recorded_by = e->n};
 }
 
+static void search_step(struct day_case *c, const struct event *e)
+{
+	if (c->n_steps == DAY_STEPS)
+		memmove(c->steps, c->steps + 1, (size_t)--c->n_steps * sizeof c->steps[0]);
+	c->steps[c->n_steps++] = (struct day_step){.seq = e->seq, .step = e->n, .not_done = e->what == 2};
+}
+
 /* UNDO takes back the last step of a case, and names its first event. */
 static void take_back(struct day_case *c, int64_t from)
 {
 	while (c->n_counts && c->counts[c->n_counts - 1].seq >= from)
 		c->n_counts--;
+	while (c->n_steps && c->steps[c->n_steps - 1].seq >= from)
+		c->n_steps--;
 }
 
 void day_take(struct day *d, const struct event *e)
@@ -58,12 +67,24 @@ void day_take(struct day *d, const struct event *e)
 		return;
 	if (e->kind == EV_COUNT_AGREED) {
 		agree(c, e);
+	} else if (e->kind == EV_SEARCH_STEP) {
+		search_step(c, e);
+	} else if (e->kind == EV_DISCREPANCY && e->n) {
+		c->n_steps = 0;
 	} else if (e->kind == EV_UNDONE) {
 		take_back(c, e->ref);
 	} else if (e->kind == EV_CASE_ENDED) {
 		c->end = e->what;
 		c->ended_ms = e->at.wall_ms;
 	}
+}
+
+int day_not_done(const struct day_case *c, int step)
+{
+	for (int i = c->n_steps; i-- > 0;)
+		if (c->steps[i].step == step)
+			return c->steps[i].not_done;
+	return 0;
 }
 
 int day_shows(const struct day_case *c, int64_t wall_ms, int16_t utc_min)

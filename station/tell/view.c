@@ -92,7 +92,17 @@ static void wall_text(int64_t wall_ms, struct moment now, char out[18])
 	snprintf(out, 18, "%s%s%s", date, *date ? " " : "", hm);
 }
 
-static json_t *digits(const struct sheet *s, struct moment now)
+/* The minutes at which a reminder of it comes next; 0 none will. */
+static int32_t next_reminder(const struct policy *p, const struct digit *d)
+{
+	if (!digit_is_on(d) || !p->first_reminder_min)
+		return 0;
+	if (!d->reminded_min)
+		return p->first_reminder_min;
+	return p->next_reminder_min ? d->reminded_min + p->next_reminder_min : 0;
+}
+
+static json_t *digits(const struct policy *p, const struct sheet *s, struct moment now)
 {
 	static const char *const states[] = {"bare", "maybe-on", "on", "off"};
 	json_t *list = json_array();
@@ -111,6 +121,7 @@ static json_t *digits(const struct sheet *s, struct moment now)
 		put_n(o, "by_wall_ms", digit_by_wall_ms(d, now));
 		put_n(o, "total_ms", digit_total_ms(d, now));
 		put_n(o, "longest_ms", digit_longest_ms(d, now));
+		put_n(o, "next_reminder_min", next_reminder(p, d));
 		json_object_set_new(o, "marked", json_boolean(d->marked));
 		json_object_set_new(o, "seen_bare", json_boolean(d->seen_bare));
 		json_object_set_new(o, "reminded", json_boolean(d->reminded));
@@ -198,14 +209,34 @@ static json_t *debts(const struct sheet *s)
 	return list;
 }
 
-static json_t *search(const struct policy *p, const struct sheet *s)
+static json_t *search(const struct view_source *from, const struct sheet *s)
 {
 	json_t *list = json_array();
+	const struct policy *p = &from->station->policy;
+	const struct day_case *d = s->case_no ? day_case(from->day, s->case_no) : NULL;
 	for (int i = 0; s->discrepancy && i < p->n_search; i++) {
 		json_t *o = json_object();
 		put(o, "text", p->search[i]);
-		json_object_set_new(o, "answered", json_boolean(i < s->search_done));
+		put(o, "state",
+		    i >= s->search_done           ? "open"
+		    : d && day_not_done(d, i + 1) ? "not-done"
+		                                  : "done");
 		json_array_append_new(list, o);
+	}
+	return list;
+}
+
+/* Where a tourniquet that is missing may be: each digit that had it, or one that nobody can tell from it. */
+static json_t *may_be_on(const struct sheet *s)
+{
+	json_t *list = json_array();
+	for (int d = 1; d <= DIGIT_NUMBER_MAX; d++) {
+		int may = 0;
+		for (int i = 1; i <= s->n_items && !may; i++)
+			may = item_open(&s->items[i - 1]) && s->items[i - 1].missing &&
+			      sheet_may_be_on(s, i, d);
+		if (may)
+			json_array_append_new(list, json_string(own_digit_name(d)));
 	}
 	return list;
 }
@@ -306,6 +337,7 @@ static json_t *slips(const struct station *st)
 		put_n(o, "copy", s->copy);
 		put(o, "kind", slip_kind_name((enum slip_kind)s->kind));
 		put(o, "state", slip_state_name((enum slip_state)s->state));
+		put_n(o, "since_ms", s->wall_ms);
 		json_array_append_new(list, o);
 	}
 	return list;
@@ -321,9 +353,32 @@ static void put_further(json_t *o, const struct station *st)
 static json_t *owed(const struct station *st)
 {
 	json_t *list = json_array();
-	for (int i = 0; i < st->n_owed; i++)
-		json_array_append_new(list, json_integer(st->owed[i].case_no));
+	for (int i = 0; i < st->n_owed; i++) {
+		json_t *o = json_object();
+		put_n(o, "case", st->owed[i].case_no);
+		put_n(o, "since_ms", st->owed[i].wall_ms);
+		json_array_append_new(list, o);
+	}
 	return list;
+}
+
+/* The case that ended last in a room, of those that are kept; null none. */
+static json_t *ended(const struct view_source *from, int32_t room)
+{
+	for (int i = from->day->n; i-- > 0;) {
+		const struct day_case *d = &from->day->cases[i];
+		char at[18];
+		if (d->room != room || !d->end)
+			continue;
+		json_t *o = json_object();
+		wall_text(d->ended_ms, from->now, at);
+		put_n(o, "case", d->case_no);
+		put(o, "outcome", case_end_name(d->end));
+		put(o, "at", at);
+		put_n(o, "ago_ms", from->now.wall_ms > d->ended_ms ? from->now.wall_ms - d->ended_ms : 0);
+		return o;
+	}
+	return json_null();
 }
 
 static json_t *points(const struct policy *p)
@@ -379,11 +434,12 @@ static void put_sheet(json_t *o, const struct view_source *from, const struct sh
 	put_n(o, "asked_digit", s->asked.digit);
 	put_n(o, "asked_item", s->final == FINAL_ASKING ? sheet_next_open(s) : 0);
 	json_object_set_new(o, "items", items(s));
-	json_object_set_new(o, "digits", digits(s, from->now));
+	json_object_set_new(o, "digits", digits(&from->station->policy, s, from->now));
 	json_object_set_new(o, "team", team(from->station, s));
 	json_object_set_new(o, "agreed", agreed(from, s));
 	json_object_set_new(o, "debts", debts(s));
-	json_object_set_new(o, "search", search(&from->station->policy, s));
+	json_object_set_new(o, "may_be_on", may_be_on(s));
+	json_object_set_new(o, "search", search(from, s));
 	json_object_set_new(o, "awake", json_boolean(s->awake));
 }
 
@@ -400,11 +456,13 @@ json_t *view_room(const struct view_source *from, const struct view_room_source 
 	put_n(o, "v", 1);
 	put(o, "language", language_code(from->language));
 	put_n(o, "at_ms", from->now.wall_ms);
+	put_n(o, "utc_min", from->now.utc_min);
 	json_object_set_new(o, "room", room_of(of));
 	put(o, "site", st->site_name);
 	put(o, "distrust", from->distrust);
 	json_object_set_new(o, "case", case_of(s, room->sign_out));
 	put_n(o, "suspended_case", suspended >= 0 ? st->sheets[suspended].case_no : 0);
+	json_object_set_new(o, "ended", ended(from, room->room));
 	put(o, "next", from->distrust[0] ? "Count by hand on the paper sheet." : room->next->words);
 	json_object_set_new(o, "cards", cards(room->next));
 	json_object_set_new(o, "deeds", view_deeds(room->next));

@@ -1,25 +1,29 @@
 /* What a person may see, as JSON: one room for the board and for `bandtally sheet`; the station for `status`.
  *
- * room view: { v 1, language "en" of the room's sentences, at_ms wall clock, room {number, name, single}, distrust "" or why not to trust the station,
- *   case {number, label, opened, final none asking agreed, …} or null, next "the next thing to do", question "" or its name,
+ * room view: { v 1, language "en" of the room's sentences, at_ms wall clock, utc_min how far the civil time here is ahead of UTC,
+ *   room {number, name, single}, distrust "" or why not to trust the station,
+ *   case {number, label, opened, final none asking agreed, …} or null, ended {case, outcome, at "10:43", ago_ms} the case
+ *   that ended here last or null, next "the next thing to do", question "" or its name,
  *   deeds [{kind, truth, words, card, digit, place, item}] what is asked for, the ordinary one first: kind and
  *   truth by their names (count/deed.h), the rest where the kind has it, cards [{number, words}] those among them,
  *   items [{number, name, lot, identity, place here on off accounted returned isolated struck extra, and in words
  *           place_words, pieces, shown, missing, digit, dropped, unlisted, added,
  *           condition}],
  *   digits [{number, name, state, stretch_ms, by_wall_ms, text, total_ms, longest_ms, on_at "10:12" wall clock, with its
- *            date if not today, marked, seen_bare, reminded, tourniquet, forceps, gap}]
+ *            date if not today, next_reminder_min 0 none, marked, seen_bare, reminded, tourniquet,
+ *            forceps, gap}]
  *            stretch_ms as of at_ms; the clock runs on where state is "on" or "maybe-on". With gap it is the least, and
  *            by_wall_ms is the same stretch by the wall clock; 0 where there is no gap or that cannot be trusted
  *   team [{place, name}],
  *   agreed [{count, at "10:05", field, circulating ("" alone), recorded}] the counts that hold, in their order,
- *   debts [words], search [{text, answered}] while a discrepancy is open,
+ *   debts [words], search [{text, state open done not-done}] while a discrepancy is open, may_be_on [names of digits]
+ *   where what is missing may be,
  *   points [text] and points_yes at the sign-out, recent [{ago_ms, verdict, said}] replies to scans, newest first,
  *   last_scan_ms how long ago something was scanned here, refused and typed too; null never,
  *   elsewhere [{room, text}] reminders in other rooms that nobody answers: shown and heard here, holding nothing,
  *   clock "" or what is wrong with the wall clock,
- *   slips [{number, case, kind, state}] not seen yet, the latest, and slips_older how many before them,
- *   owed [case numbers with an incident number owed] and owed_more how many besides, awake,
+ *   slips [{number, case, kind, state, since_ms wall clock}] not seen yet, the latest, and slips_older how many before them,
+ *   owed [{case, since_ms wall clock}] with an incident number owed and owed_more how many besides, awake,
  *   sound {volume 0 to 100, quiet: it is now within the quiet hours, speech: replies are spoken} }
  *
  * status: { …, language of the site, rooms, cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,

@@ -242,7 +242,7 @@ static void print_status(const json_t *s)
 	    printf("slip %07d of case %d, %s: %s, not seen yet\n", (int)json_number(x, "number", 0),
 	           (int)json_number(x, "case", 0), json_text(x, "kind"), json_text(x, "state"));
 	json_array_foreach((json_t *)json_object_get(s, "owed"), i, x)
-	    printf("case %d: incident number owed\n", (int)json_integer_value(x));
+	    printf("case %d: incident number owed\n", (int)json_number(x, "case", 0));
 	print_further(s);
 	printf("printer: %s\n", json_text(s, "printer")[0]
 	                            ? json_text(s, "printer")

@@ -6,7 +6,7 @@ import { scenes, status } from './scenes.mjs';
 
 export const screens = {
 	'1920x1080': { width: 1920, height: 1080 }, '1280x800': { width: 1280, height: 800 },
-	'1024x600': { width: 1024, height: 600 }, phone: { width: 390, height: 844 }, 'zoom-200': { width: 960, height: 540 },
+	'1024x600': { width: 1024, height: 600 }, '3840x2160': { width: 3840, height: 2160 }, phone: { width: 390, height: 844 }, 'zoom-200': { width: 960, height: 540 },
 };
 const folder = process.argv[2] ?? 'build/page', only = process.argv.slice(3);
 mkdirSync(folder, { recursive: true });
@@ -25,8 +25,7 @@ for (const [screen, viewport] of Object.entries(screens).filter(([s]) => !proces
 			if (light === 'dark' && !only.length && !['on', 'discrepancy', 'question', 'distrust', 'sign-out'].includes(name))
 				continue;
 			station.view(view);
-			await page.waitForFunction((next) => document.getElementById('next').textContent.includes(next), view.distrust || view.next);
-			await page.waitForTimeout(350);
+			await page.waitForTimeout(500);
 			await page.screenshot({ path: `${folder}/${name}-${screen}-${light}.png`, fullPage: screen === 'phone' || screen === 'zoom-200' });
 		}
 		await page.close();

@@ -14,6 +14,8 @@ export function measure() {
 		}
 		return [255, 255, 255];
 	};
+	// The next step, where it is due: not one that has stood for a while, nor where a long reply needs its place.
+	const gone = document.documentElement.dataset.gone.split(' '), large = document.getElementById('now').dataset.stands === 'no' && !gone.includes('next');
 	const found = [], walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 	for (let t = walk.nextNode(); t; t = walk.nextNode()) {
 		const e = t.parentElement, style = getComputedStyle(e);
@@ -21,7 +23,7 @@ export function measure() {
 		range.selectNodeContents(t);
 		const box = range.getBoundingClientRect();
 		if (!t.data.trim() || !e.checkVisibility({ visibilityProperty: true, opacityProperty: true }) || box.width < 2 || box.height < 2 ||
-			/^(SCRIPT|STYLE|TITLE)$/i.test(e.tagName) || e.closest('#notes button'))
+			/^(SCRIPT|STYLE|TITLE)$/i.test(e.tagName) || e.closest('#foot button'))
 			continue;
 		// Drawn twenty times as large: the measure comes in whole points.
 		pen.font = `${style.fontWeight} ${parseFloat(style.fontSize) * 20}px ${style.fontFamily}`;
@@ -30,27 +32,19 @@ export function measure() {
 		const contrast = (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
 		found.push({
 			text: t.data.trim().slice(0, 60), mm: capital * mm, px: capital, contrast: Math.round(contrast * 100) / 100,
-			main: !!e.closest('#next') || (!!svg && / min$/.test(t.data) && !!e.closest('.on, .maybe-on')),
-			left: box.left, right: box.right, top: box.top, bottom: box.bottom, svg: !!svg, id: e.closest('[id]')?.id,
+			main: !!e.closest('.number, #shout .word, #done') || (!!e.closest('#next') && large),
+			left: box.left, right: box.right, top: box.top, bottom: box.bottom, svg: !!svg, id: e.closest('[id]')?.id, clock: !!e.closest('.number'),
 		});
 	}
-	const cut = [...document.querySelectorAll('#words, #sheet, #note, #strip')].filter((b) => b.checkVisibility() && b.scrollWidth > b.clientWidth + 1).map((b) => b.id);
+	const cut = [...document.querySelectorAll('#words, #sheet, #note, #strip, #shout, #clocks, #foot, #main')].filter((b) => b.checkVisibility() && b.scrollWidth > b.clientWidth + 1).map((b) => b.id);
 	const sheet = document.getElementById('sheet'), deep = sheet.scrollHeight - sheet.clientHeight;
-	// What the drawing must not do: leave its place, or lead from a digit's words through another's.
+	// What the drawing must not do: leave its place.
 	const drawn = [], box = (e) => e.getBoundingClientRect(), place = box(document.getElementById('figure'));
 	for (const edge of place.width ? document.querySelectorAll('#figure .limb .edge') : []) {
 		const half = edge.getAttribute('stroke-width') / 2 * Math.abs(edge.getScreenCTM().a); // a box knows nothing of strokes
 		if (box(edge).left - half < place.left || box(edge).right + half > place.right)
 			drawn.push('a digit is cut off at the side');
 	}
-	for (const words of document.querySelectorAll('#figure .flag text'))
-		if (box(words).top + box(words).height * 0.15 < place.top || box(words).left < place.left - 1 || box(words).right > place.right + 1)
-			drawn.push(`'${words.textContent}' leaves the drawing`);
-	for (const lead of document.querySelectorAll('#figure .lead'))
-		for (const words of document.querySelectorAll('#figure .flag text')) {
-			const l = box(lead), w = box(words), mid = (w.top + w.bottom) / 2;
-			if (lead.nextSibling !== words.parentNode && l.top < mid && l.bottom > mid && l.right > w.left && l.left < w.right)
-				drawn.push(`what leads from '${lead.nextSibling.textContent}' passes through '${words.textContent}'`);
-		}
-	return { found, cut, drawn, deep, width: innerWidth, height: innerHeight, flows: getComputedStyle(document.documentElement).getPropertyValue('--flows').trim() === '1' };
+	const main = document.getElementById('main');
+	return { found, cut, drawn, deep: Math.max(deep, main.scrollHeight - main.clientHeight), large, sheet: sheet.clientHeight > 0, width: innerWidth, height: innerHeight, flows: getComputedStyle(document.documentElement).getPropertyValue('--flows').trim() === '1' };
 }

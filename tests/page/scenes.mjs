@@ -1,12 +1,14 @@
 // Views as the daemon sends them (station/tell/view.h), one for each state that a person may meet. Invented data.
-const cards = (...words) => words.map((w, i) => ({ number: i + 1, words: w }));
+const numbers = { 'STEP DONE': 60 };
+const cards = (...words) => words.map((w, i) => ({ number: numbers[w] ?? i + 1, words: w }));
+const deed = (card, truth, words = '') => ({ kind: 'card', truth, words, card });
 const item = (number, name, role, place, more = {}) => ({
 	number, name, lot: 'L2207', identity: '', role, place, condition: '', pieces: 1, shown: 0, missing: 0, digit: 0,
 	dropped: false, unlisted: false, added: false, ...more,
 });
 const digit = (number, name, state, more = {}) => ({
 	number, name, state, text: '', on_at: '10:12', stretch_ms: 0, total_ms: 0, longest_ms: 0, marked: false, seen_bare: false,
-	reminded: false, gap: false, forceps: false, ...more,
+	reminded: false, gap: false, forceps: false, next_reminder_min: 0, ...more,
 });
 export const min = (n) => n * 60000 + 5000;
 
@@ -27,16 +29,17 @@ const steps = [
 	'imaging, if the missing item shows on it: steel does, a tourniquet may not', 'tell the nurse in charge', 'incident report begun',
 	'patient told, or who will tell',
 ];
-export const search = (done) => steps.map((text, i) => ({ text, answered: i < done }));
+export const search = (done, ...not) => steps.map((text, i) => ({ text, state: i >= done ? 'open' : not.includes(i + 1) ? 'not-done' : 'done' }));
+const stepDeeds = [deed('STEP DONE', 'step-done'), deed('NOT DONE', 'step-not-done'), deed('FOUND', 'found', 'when what is missing is in your hand')];
 
 export function view(more = {}, theCase = {}) {
 	return {
-		v: 1, at_ms: 1795612000000, room: { number: 1, name: 'Theatre 1', single: false }, site: 'Example Hospital', distrust: '',
+		v: 1, at_ms: 1795602240000, utc_min: 0, room: { number: 1, name: 'Theatre 1', single: false }, site: 'Example Hospital', distrust: '',
 		case: {
 			number: 41, single: false, initial_agreed: true, final: 'none', discrepancy: false, cancelled: false,
 			patient_left: false, dressing_on: false, sign_out: false, points_yes: 0, point_no: 0, ...theCase,
 		},
-		suspended_case: 0, next: '', question: '', asked_digit: 0, cards: [], items: [], asked_item: 0, digits: [],
+		suspended_case: 0, ended: null, next: '', question: '', asked_digit: 0, cards: [], deeds: [], may_be_on: [], items: [], asked_item: 0, digits: [],
 		team: [field, circulating], agreed: [], debts: [], search: [], points, recent: [], slips: [], owed: [], awake: false, faults: [],
 		last_scan_ms: more.recent?.[0]?.ago_ms ?? null, elsewhere: [], clock: '', ...more,
 	};
@@ -52,17 +55,21 @@ export const status = (more = {}) => ({
 	], ...more,
 });
 
-const onIndex = digit(2, 'right index finger', 'on', { stretch_ms: min(12), forceps: true, marked: true });
+const onIndex = digit(2, 'right index finger', 'on', { stretch_ms: min(12), next_reminder_min: 20, forceps: true, marked: true });
 const bothOn = [tourniquet('on', { digit: 2 }), forceps('on', { digit: 2 })];
 const agreed = ['initial count', 'final count'].map((count, i) => ({ count, at: ['10:10', '10:40'][i], field: 'Scrub A', circulating: 'Circulating B', recorded: 'Circulating B' }));
 const offUndo = cards('OFF', 'FORCEPS MOVED', 'HANDOVER', 'UNDO');
 
+const now_ms = 1795602240000, day_ms = 86400000;
+const slipsOf = (...cases) => cases.map((c, i) => ({ number: 1000 + c, case: c, room: 1, copy: 1, kind: i % 2 ? 'discrepancy' : 'reconciliation', state: 'sent', since_ms: now_ms - (42 - c) * day_ms }));
+const owedOf = (...cases) => cases.map((c) => ({ case: c, since_ms: now_ms - (42 - c) * day_ms }));
 export const scenes = {
 	idle: view({ case: null, next: 'Next patient: scan NEW CASE.', cards: cards('NEW CASE'), team: [] }),
 	'idle-slip': view({
 		case: null, team: [], cards: cards('NEW CASE'),
 		next: 'When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.',
-		slips: [{ number: 1043, case: 41, room: 1, copy: 1, kind: 'reconciliation', state: 'reported done' }], owed: [38],
+		ended: { case: 41, outcome: 'reconciled', at: '10:43', ago_ms: 8000 },
+		slips: [{ number: 1043, case: 41, room: 1, copy: 1, kind: 'reconciliation', state: 'reported done', since_ms: 1795602230000 }], owed: [{ case: 38, since_ms: 1795602240000 - 12 * 86400000 }],
 		recent: [scan(8000, 'accepted', 'Case 41 ended reconciled. 1 finger tourniquet of 1 shown intact; right index finger seen bare at 10:41.')],
 	}),
 	'counting-in': view({
@@ -94,7 +101,7 @@ export const scenes = {
 		recent: [scan(45000, 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}, { initial_agreed: false }),
 	reminder: view({
-		next: 'Tourniquet on the right index finger for 21 min: tell the surgeon. Scan any badge to acknowledge.', cards: offUndo, items: bothOn,
+		next: 'Tourniquet on the right index finger for 21 min. Tell the surgeon, then: scan a badge.', cards: offUndo, items: bothOn,
 		digits: [{ ...onIndex, stretch_ms: min(21), reminded: true }], recent: [scan(min(21), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	elsewhere: view({
@@ -104,7 +111,7 @@ export const scenes = {
 		recent: [scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	'two-digits': view({
-		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo,
+		next: 'When a tourniquet is off: scan its digit card, then OFF. On: right index finger, left ring finger.', cards: offUndo,
 		items: [...bothOn, item(3, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: 9 })],
 		digits: [onIndex, digit(9, 'left ring finger', 'on', { stretch_ms: min(3) })], recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
 	}),
@@ -160,8 +167,8 @@ export const scenes = {
 		recent: [scan(2000, 'accepted', 'Sign-out held at point 3: Each specimen is labelled with the patient\'s name, or there is none.')],
 	}, { final: 'agreed', sign_out: true, points_yes: 2, point_no: 3 }),
 	discrepancy: view({
-		next: 'Search 3 of 11: look at and feel the digit, under the dressing too. Scan STEP DONE, NOT DONE, or FOUND.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND', 'FINAL COUNT', 'UNDO'),
-		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(2),
+		next: 'Search 3 of 11: look at and feel the digit, under the dressing too: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
+		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(2, 2), may_be_on: ['right index finger'],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })],
 		recent: [scan(6000, 'accepted', 'Search step 2 done: count again, both together.'), scan(31000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 0 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
 		slips: [{ number: 1044, case: 41, room: 1, copy: 1, kind: 'discrepancy', state: 'sent' }],
@@ -186,4 +193,44 @@ export const scenes = {
 		next: 'When the tourniquet is off the other digit 1, described: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on', { digit: 21 })],
 		digits: [digit(21, 'other digit 1, described', 'on', { stretch_ms: min(5760), gap: true })], recent: [],
 	}),
+	// A discrepancy at its fullest: two equal tourniquets were on two digits, one is missing; a scan is refused, and more waits.
+	'discrepancy-two': view({
+		next: 'Search 4 of 11: drapes, floor, shoes: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
+		items: [tourniquet('accounted', { digit: 2, shown: 1, condition: 'intact' }), item(2, 'Finger tourniquet, ring, medium', 'tourniquet', 'off', { digit: 9, missing: 1 }), item(3, 'Artery forceps', 'forceps', 'accounted', { shown: 1 })],
+		search: search(3, 2), may_be_on: ['right index finger', 'left ring finger'],
+		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true }), digit(9, 'left ring finger', 'off', { total_ms: min(9) })],
+		recent: [scan(1000, 'refused', 'OFF changes nothing: no tourniquet is on a digit. If one is on, scan its digit card.')],
+		debts: ['the visitor\'s name is written on the card'], slips: slipsOf(41, 42, 39, 38, 37, 36),
+	}, { final: 'asking', discrepancy: true }),
+	'discrepancy-limbs': view({
+		next: 'Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
+		items: [2, 9, 14, 16].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', i ? 'off' : 'accounted', { digit: d, missing: +!!i, shown: +!i })),
+		search: search(0), may_be_on: ['right index finger', 'left ring finger', 'right fourth toe', 'left great (big) toe'],
+		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) }), digit(9, 'left ring finger', 'off', { total_ms: min(9) }), digit(14, 'right fourth toe', 'off', { total_ms: min(31) }), digit(16, 'left great (big) toe', 'off', { total_ms: min(7) })],
+		recent: [scan(1000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 1 of 4. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
+	}, { final: 'asking', discrepancy: true }),
+	'discrepancy-awake': view({
+		awake: true, next: 'Search 3 of 11: look at and feel the digit, under the dressing too: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
+		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(2), may_be_on: ['right index finger'],
+		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(6000, 'accepted', 'Search step 2 done: count again, both together.')],
+	}, { final: 'asking', discrepancy: true }),
+	'search-complete': view({
+		next: 'Each step of the search is answered: scan FOUND when what is missing is in your hand; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.', cards: cards('FOUND', 'END UNRESOLVED', 'FINAL COUNT'),
+		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(11, 8), may_be_on: ['right index finger'],
+		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(6000, 'accepted', 'Search step 11 done: patient told, or who will tell.')],
+	}, { final: 'asking', discrepancy: true }),
+	'on-fresh': view({
+		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo, items: bothOn, digits: [{ ...onIndex, stretch_ms: 4000 }],
+		recent: [scan(4000, 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
+	}),
+	'four-digits': view({
+		next: 'When a tourniquet is off: scan its digit card, then OFF. On: right index finger, right middle finger, left ring finger, left great (big) toe.', cards: offUndo,
+		items: [2, 3, 9, 16].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: d })),
+		digits: [digit(2, 'right index finger', 'on', { stretch_ms: min(21), reminded: true }), digit(3, 'right middle finger', 'on', { stretch_ms: min(18) }), digit(9, 'left ring finger', 'on', { stretch_ms: min(3) }), digit(16, 'left great (big) toe', 'on', { stretch_ms: min(7), forceps: true })],
+		recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
+	}),
+	'one-note': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], slips: slipsOf(38), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
+	'six-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], debts: ['a tourniquet is on that is not listed: scan its pack, or say aloud what it is'], slips: slipsOf(38, 39, 40), owed: owedOf(37, 36), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
+	'twelve-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], faults: ['Scanner hall-1 of Theatre 1: it was unplugged: plug it in, or scan THIS ROOM with another'], debts: ['a tourniquet is on that is not listed: scan its pack, or say aloud what it is', 'the visitor\'s name is written on the card'], slips: slipsOf(38, 39, 40, 35, 34, 33), owed: owedOf(37, 36, 31), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
+	'idle-twelve-notes': view({ case: null, team: [], cards: cards('NEW CASE'), next: 'Next patient: scan NEW CASE.', slips: slipsOf(38, 39, 40, 35, 34, 33, 32, 30), owed: owedOf(37, 36, 31, 29), recent: [scan(3000, 'refused', 'No case is open in Theatre 1: if it is on a digit, scan that digit card; else NEW CASE first.')] }),
 };

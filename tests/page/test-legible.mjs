@@ -15,7 +15,16 @@ try {
 }
 
 // States that together show each kind of thing: they are looked at in the dark room too.
-const telling = ['on', 'question', 'refused', 'maybe-on', 'two-beside', 'debts-faults', 'discrepancy', 'full-sheet', 'distrust', 'sign-out', 'idle'];
+const telling = ['on', 'reminder', 'question', 'refused', 'maybe-on', 'two-beside', 'debts-faults', 'discrepancy-two', 'full-sheet', 'distrust', 'sign-out', 'idle'];
+
+// States in which the next step has to be read from the table, whatever else there is.
+const due = ['idle', 'counting-in', 'refused', 'question', 'maybe-on', 'off', 'look', 'reminder', 'on-fresh', 'discrepancy', 'who-looked', 'one-note'];
+
+// While a tourniquet is on nothing is as large as its minutes.
+function largest(m) {
+	const clocks = m.found.filter((f) => f.clock).map((f) => f.mm), most = m.found.reduce((a, f) => (f.mm > a.mm && !f.clock ? f : a), { mm: 0 });
+	return !clocks.length || Math.min(...clocks) > most.mm ? 'ok' : `'${most.text}' is as large as the minutes`;
+}
 
 // Everything that is wrong with how a scene stands on this screen.
 function wrongs(m, name) {
@@ -40,7 +49,11 @@ function wrongs(m, name) {
 	if (m.cut.length)
 		out.push(`${name}: ${m.cut} is wider than its place`);
 	if (!m.flows && m.deep > 2)
-		out.push(`${name}: the sheet is ${m.deep} px deeper than its place`);
+		out.push(`${name}: the sheet, or the page, is ${m.deep} px deeper than its place`);
+	if (!m.flows && due.includes(name) && !m.large)
+		out.push(`${name}: the next step is written small`);
+	if (!m.flows && largest(m) !== 'ok')
+		out.push(`${name}: ${largest(m)}`);
 	return out;
 }
 

@@ -1,9 +1,12 @@
 // The board of one room: what the station last said, drawn; and, when it says nothing, that it says nothing.
 import { $, el, put, say } from './dom.js';
-import { drawFigure } from './figure.js';
+import { drawClocks, running } from './clocks.js';
+import { drawFigure, limbsOf } from './figure.js';
 import { drawElsewhere } from './elsewhere.js';
 import { drawNotes, notesOf } from './notes.js';
-import { drawSheet, searching, signingOut } from './sheet.js';
+import { drawSheet, searching, searchSummary, signingOut, stepsOf } from './sheet.js';
+import { drawShout } from './shout.js';
+import { fit } from './fit.js';
 import { Link } from './link.js';
 import { setUpChoices } from './choices.js';
 import { setUpKeyed } from './keyed.js';
@@ -11,13 +14,16 @@ import { shape } from './shapes.js';
 import { sound, waits } from './sound.js';
 import { stray, watchStrays } from './strays.js';
 import { turn } from './pages.js';
-import { ago, verdict } from './words.js';
+import { ago, hour, t, verdict } from './words.js';
 
-// The reply to the last scan stands over the next step until it is old news.
+// The reply to the last scan stands over the next step until it is old news; while it is fresh everything gives way to it.
 const SAID_MS = { accepted: 90000, question: 300000, refused: 300000 };
+const FRESH_MS = 20000;
+const STANDS_MS = 90000; // an instruction that nobody has to follow now is written small from then on
 const AGAIN_MS = 30000; // a reminder or fault that stays is heard again
+const STEP_DONE = 60; // the card's number: code/own-codes.h
 const asked = new URLSearchParams(location.search).get('room');
-const state = { view: null, at: 0, status: null, typing: 'off', heard: {} };
+const state = { view: null, views: 0, at: 0, status: null, typing: 'off', heard: {} };
 const passed = () => (state.view ? performance.now() - state.at : 0);
 const flows = () => getComputedStyle(document.documentElement).getPropertyValue('--flows').trim() === '1';
 const styled = () => getComputedStyle(document.documentElement).getPropertyValue('--whole').trim() === '1';
@@ -31,80 +37,123 @@ function lastSaid(v) {
 function trouble() {
 	const silent = link.silence();
 	if (link.refused)
-		return `${link.refused} Count by hand on the paper sheet.`;
+		return `${link.refused} ${t('by-hand')}`;
 	if (!styled())
-		return 'This page loaded only in part. Count by hand on the paper sheet, and load it again.';
+		return t('not-styled');
 	if (silent)
-		return `No word from the station for ${Math.floor(silent / 1000)} s. Count by hand on the paper sheet.`;
+		return t('silent', { n: Math.floor(silent / 1000) });
 	if (!link.heard)
-		return 'Waiting for the station. Until it speaks, count by hand on the paper sheet.';
+		return t('waiting');
 	if (!state.view)
-		return `The station does not know ${asked ? `room ${asked}` : 'any room'}. Count by hand on the paper sheet.`;
+		return asked ? t('no-such-room', { room: asked }) : t('no-room');
 	const why = state.view.distrust;
-	return why ? `${/[.:!?]$/.test(why) ? why : `${why}.`} ${/by hand/i.test(why) ? '' : 'Count by hand on the paper sheet.'}`.trim() : '';
+	return why ? `${/[.:!?]$/.test(why) ? why : `${why}.`} ${/by hand/i.test(why) ? '' : t('by-hand')}`.trim() : '';
 }
 
 function drawStrip(v, bad) {
 	const c = v?.case;
-	say($('place'), v ? `${v.room.name}${c ? ` · case ${c.number}` : ''}` : 'Count board');
-	const facts = c ? [
-		c.single && 'single-person count', c.patient_left && 'patient has left the room',
-		c.cancelled && 'cancelled, count owed', v.awake && 'patient awake',
-	].filter(Boolean) : [];
+	say($('place'), !v ? t('board') : c ? t('place', { room: v.room.name, case: c.number }) : v.room.name);
+	const facts = c ? [c.single && t('single-person'), c.patient_left && t('patient-left'), c.cancelled && t('cancelled'), v.awake && t('awake')].filter(Boolean) : [];
 	say($('kind'), facts.join(' · '));
-	say($('since'), bad && v ? `last word ${ago(passed())}` : typeof v?.last_scan_ms === 'number' ? `last scan ${ago(v.last_scan_ms + passed())}` : v ? 'no scan yet' : '');
+	say($('since'), bad && v ? t('last-word', { ago: ago(passed()) }) : typeof v?.last_scan_ms === 'number' ? t('last-scan', { ago: ago(v.last_scan_ms + passed()) }) : v ? t('no-scan') : '');
+	say($('hour'), v ? hour(v.at_ms + passed(), v.utc_min ?? 0) : '');
 }
 
-// What is to be scanned stands in capitals, and is drawn as the card that it is.
+// What is to be scanned is drawn as the printed card that it is.
 function strong(text, cards) {
-	return text.split(/(\b[A-Z][A-Z]+(?: [A-Z]+)*\b)/).map((t, i) => (i % 2 ? el('b', { class: cards.includes(t) ? 'card' : undefined }, t) : t));
+	if (!cards.length)
+		return [text];
+	const names = [...cards].sort((a, b) => b.length - a.length).map((c) => c.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+	return text.replace(/\.$/, (stop) => (cards.some((c) => text.endsWith(c + stop)) ? '' : stop)).split(new RegExp(`(?<![\\p{L}\\d])(${names.join('|')})(?![\\p{L}\\d])`, 'u')).map((x, i) => (i % 2 ? el('b', { class: 'card' }, x) : x));
+}
+
+// The case that ended here last, until its slip is in somebody's hand.
+function ended(v) {
+	const e = v?.case ? null : v?.ended;
+	return e && (e.ago_ms + passed() < SAID_MS.accepted || v.slips.some((s) => s.case === e.case)) ? e : null;
+}
+
+const cardsOf = (v) => v.cards.map((c) => c.words.split(': ').at(-1));
+const searches = (v) => searching(v) && v.cards.some((c) => c.number === STEP_DONE);
+
+function nextParts(v, bad) {
+	if (bad)
+		return [bad];
+	if (!searches(v))
+		return strong(v.next, cardsOf(v));
+	const at = stepsOf(v);
+	return [shape('here'), t('step', { n: at + 1, step: v.search[at].text })];
+}
+
+// The cards that fit besides those that the sentence names; in the search each with the truth that it answers.
+function cardNodes(v, named) {
+	if (searches(v))
+		return v.deeds.filter((d) => d.card).map((d) => el('li', {}, el('b', { class: 'card' }, d.card), el('span', {}, d.words && ` ${d.words}`)));
+	return cardsOf(v).filter((w) => !named.includes(w)).map((w) => el('li', {}, el('span', { class: 'card' }, w)));
+}
+
+// An instruction that has stood for a while, about tourniquets that are on, gives its place to the minutes.
+function stands(v, kind) {
+	const last = v?.recent?.[0];
+	return kind === 'do' && running(v, 0).length > 0 && !(last && last.ago_ms + passed() < STANDS_MS);
+}
+
+function kindOf(v, bad, last) {
+	return bad ? 'trouble' : v.question ? 'question' : last?.verdict === 'refused' ? 'refused' :
+		v.case?.discrepancy || v.case?.point_no || v.items.some((i) => i.missing > 0) ? 'missing' :
+		v.digits.some((d) => d.reminded) ? 'reminder' : 'do';
+}
+
+function drawSaid(v, bad, last) {
+	const fresh = !bad && last && last.ago_ms + passed() < FRESH_MS;
+	Object.assign($('said').dataset, { verdict: bad ? '' : last?.verdict ?? '', fresh: fresh ? 'yes' : 'no' });
+	if (bad)
+		put($('said'), v ? t('may-be-old') : '');
+	else
+		put($('said'), ...(last ? [el('b', {}, `${t('reply', { verdict: verdict(last.verdict, v.awake) })} `), last.said] : []));
+}
+
+function onParts(d) {
+	return [el('b', {}, t(d.state === 'on' ? 'on' : 'maybe-on', { digit: d.name })), t(d.next_reminder_min ? 'since-reminder' : 'since', { time: d.on_at, n: d.next_reminder_min })];
 }
 
 function drawNow(v, bad) {
-	const last = lastSaid(v);
-	const kind = bad ? 'trouble' : v.question ? 'question' : last?.verdict === 'refused' ? 'refused' :
-		v.case?.discrepancy || v.case?.point_no || v.items.some((i) => i.missing > 0) ? 'missing' :
-		v.digits.some((d) => d.reminded) ? 'reminder' : 'do';
+	const last = lastSaid(v), kind = kindOf(v, bad, last), end = bad ? null : ended(v), clocks = drawClocks($('clocks'), v, passed());
 	$('now').dataset.kind = kind;
-	$('said').dataset.verdict = last?.verdict ?? '';
-	put($('tab'), shape({ trouble: 'fault', question: 'question', refused: 'refused', missing: 'missing', reminder: 'reminder', do: 'here' }[kind]));
-	if (bad)
-		put($('said'), v ? 'What stands below is the last word, and may no longer be true.' : '');
-	else
-		put($('said'), ...(last ? [shape(last.verdict), last.verdict !== 'question' && el('b', {}, `${verdict(last.verdict, v.awake)}: `), last.said].filter(Boolean) : []));
-	const words = bad ? [] : v.cards.map((c) => c.words.split(': ').at(-1)), parts = strong(bad || v.next, words);
-	const named = parts.filter((p) => p.className === 'card').map((p) => p.textContent);
+	$('now').dataset.stands = end || (!bad && stands(v, kind)) ? 'yes' : 'no';
+	drawSaid(v, bad, last);
+	$('done').hidden = !end;
+	say($('done'), end ? t(`ended-${end.outcome}`, { case: end.case, time: end.at }) : '');
+	const parts = nextParts(v, bad), named = parts.filter((p) => p.className === 'card').map((p) => p.textContent);
 	put($('next'), ...parts);
-	put($('cards'), ...words.filter((w) => !named.includes(w)).map((w) => el('li', {}, w)));
+	put($('cards'), ...(bad ? [] : cardNodes(v, named)));
+	$('cards').classList.toggle('deeds', !bad && searches(v));
+	put($('on'), ...(clocks.length === 1 ? onParts(clocks[0]) : []));
 }
 
-// Where the hands and the sheet would get too little room, what can wait is left out, least needed first:
-// 1 the cards that fit as well, 2 the reply where it was accepted, 3 what waits beside a fault.
-function fit(wall) {
-	const root = document.documentElement, mm = parseFloat(getComputedStyle($('next')).fontSize) / 24.4;
-	const need = { points: 186, search: 122, count: 132 }[root.dataset.part] ?? 108;
-	for (let level = 0; level <= 3; level++) {
-		root.dataset.squeeze = level;
-		if (!wall || $('middle').clientHeight / mm >= need)
-			return;
-	}
+function drawTeam(v, bad) {
+	const c = !bad && v?.case, held = c && !searching(v) ? v.agreed.at(-1) : null;
+	say($('team'), !c ? '' : searching(v) ? searchSummary(v) : v.team.length ? v.team.map((m) => t('member', m)).join(' · ') : t('nobody-badged'));
+	say($('agreed'), held ? t(held.circulating ? 'agreed' : 'agreed-alone', { ...held, time: held.at }) : '');
 }
 
 function draw() {
-	const v = state.view, bad = trouble(), wall = !flows();
-	document.documentElement.dataset.trouble = bad ? 'yes' : 'no';
-	const limbs = new Set((v?.digits ?? []).map((d) => Math.floor((d.number - 1) / 10)));
-	document.documentElement.dataset.many = limbs.size > 1 || v?.digits.length > 3 ? 'yes' : 'no';
-	document.documentElement.dataset.part = signingOut(v) ? 'points' : searching(v) ? 'search' : v?.case?.final === 'asking' ? 'count' : v?.case ? 'case' : 'idle';
+	const v = state.view, bad = trouble(), wall = !flows(), root = document.documentElement;
+	root.dataset.trouble = bad ? 'yes' : 'no';
+	root.dataset.limbs = bad && !v ? 0 : limbsOf(v?.digits ?? []).length;
+	root.dataset.part = signingOut(v) ? 'points' : searching(v) ? 'search' : v?.case?.final === 'asking' ? 'count' : v?.case ? 'case' : 'idle';
 	if (bad) // nothing may lie over it
 		document.querySelectorAll('dialog[open]').forEach((d) => d.close());
 	drawStrip(v, bad);
 	drawElsewhere($('elsewhere'), v?.elsewhere);
+	drawShout($('shout'), bad ? null : v);
 	drawNow(v, bad);
 	drawSheet($('sheet'), v);
-	drawNotes($('note'), notesOf(v, state.status, passed(), { said: lastSaid(v), soundWaits: waits(), stray: stray(), typingOver: state.typing === 'over' }), !wall);
+	drawTeam(v, bad);
 	$('type').hidden = state.typing === 'off' || !v;
-	fit(wall);
+	const notes = notesOf(v, state.status, passed(), { soundWaits: waits(), stray: stray(), typingOver: state.typing === 'over' });
+	const drawn = [state.views, bad, $('clocks').textContent, $('said').textContent, $('said').dataset.fresh, $('now').dataset.stands, ...notes.map((n) => n.text)].join('\n');
+	fit(wall, drawn, (turns) => drawNotes($('note'), notes, { flows: !wall, turns, now_ms: (v?.at_ms ?? 0) + passed(), further: (v?.slips_older ?? 0) + (v?.owed_more ?? 0) }));
 	turn($('sheet'), !wall);
 	drawFigure($('figure'), v, passed());
 	hear(bad);
@@ -126,14 +175,18 @@ function hear(bad) {
 	due('elsewhere', !bad && v?.elsewhere?.length, () => sound('reminder', v, true));
 }
 
+// What was scanned meanwhile must not lie under a dialog: the choices go, the typing says it.
 function hearScan(before, v) {
 	const key = (x) => x?.recent?.[0] && `${Math.round((x.at_ms - x.recent[0].ago_ms) / 50)} ${x.recent[0].said}`;
-	if (before && key(before) !== key(v) && v.recent?.[0])
-		sound(v.recent[0].verdict, v);
+	if (!before || key(before) === key(v) || !v.recent?.[0])
+		return;
+	$('choices').close();
+	keyed.scanned(v.recent[0], v.awake);
+	sound(v.recent[0].verdict, v);
 }
 
-put($('type'), shape('keys'), el('span', {}, 'Type a code'));
-put($('settings'), shape('light'), el('span', {}, 'Light and sound'));
+put($('type'), shape('keys'), el('span', {}, t('type-a-code')));
+put($('settings'), shape('light'), el('span', {}, t('light-and-sound')));
 // A dialog that nobody touches gives the board back.
 const IDLE_MS = 60000;
 let idle = 0;
@@ -151,7 +204,7 @@ const link = new Link(`/events${asked ? `?room=${encodeURIComponent(asked)}` : '
 	hello(h) { state.typing = h.typing; keyed.allowed(); },
 	view(v, at) {
 		const before = state.view;
-		Object.assign(state, { view: v, at });
+		Object.assign(state, { view: v, views: state.views + 1, at });
 		hearScan(before, v);
 		draw();
 	},

@@ -5,7 +5,7 @@ import { Link } from './link.js';
 import { shape } from './shapes.js';
 import { sound } from './sound.js';
 import { summary } from './sheet.js';
-import { ago, digitWords, intended } from './words.js';
+import { ago, digitWords, t } from './words.js';
 
 const rooms = new Map(); // number -> { view, at }
 let status = null;
@@ -36,7 +36,7 @@ function roomRow({ view: v, at }) {
 		cell('time', ...digits), cell('', c ? summary(v) : ''), cell('', v.distrust ? `${v.distrust}. Count by hand.` : v.next), cell('', typeof v.last_scan_ms === 'number' ? ago(v.last_scan_ms + passed) : 'none'));
 }
 
-const list = (kind, texts, none) => (texts.length ? el('ul', {}, ...texts.map((t) => el('li', {}, shape(kind), el('span', {}, t)))) : el('p', {}, none));
+const list = (kind, texts, none) => (texts.length ? el('ul', {}, ...texts.map((text) => el('li', {}, shape(kind), el('span', {}, text)))) : el('p', {}, none));
 
 // The desk sounds for one thing only, and as loudly as its rooms are set to.
 let heard = 0;
@@ -55,13 +55,13 @@ function draw() {
 	hear(!bad && status?.elsewhere?.length);
 	say($('place'), status?.site_name ? `Count desk · ${status.site_name}` : 'Count desk');
 	say($('facts'), status ? `${status.open_cases} open, last case ${status.last_case}` : '');
-	say($('intended'), intended);
-	put($('rooms'), all.length ? el('table', {}, el('thead', {}, el('tr', {}, ...['Room', 'Case', 'Digits', 'Accounted for', 'Next in the room', 'Last scan'].map((t) => el('th', { scope: 'col' }, t)))),
+	say($('intended'), t('intended'));
+	put($('rooms'), all.length ? el('table', {}, el('thead', {}, el('tr', {}, ...['Room', 'Case', 'Digits', 'Accounted for', 'Next in the room', 'Last scan'].map((text) => el('th', { scope: 'col' }, text)))),
 		el('tbody', {}, ...all.map(roomRow))) : el('p', {}, 'No room is known yet.'));
-	put($('cases'), status?.cases?.length ? el('table', {}, el('thead', {}, el('tr', {}, ...['Case', 'Room', 'Opened', 'Ended', 'Outcome'].map((t) => el('th', { scope: 'col' }, t)))),
-		el('tbody', {}, ...status.cases.map((c) => el('tr', {}, ...[`case ${c.case}`, c.room, c.opened, c.ended || 'not ended', c.outcome].map((t) => el('td', {}, /unresolved/.test(t) ? el('b', {}, t) : t)))))) : el('p', {}, 'No case today.'));
+	put($('cases'), status?.cases?.length ? el('table', {}, el('thead', {}, el('tr', {}, ...['Case', 'Room', 'Opened', 'Ended', 'Outcome'].map((text) => el('th', { scope: 'col' }, text)))),
+		el('tbody', {}, ...status.cases.map((c) => el('tr', {}, ...[`case ${c.case}`, c.room, c.opened, c.ended || 'not ended', c.outcome].map((text) => el('td', {}, /unresolved/.test(text) ? el('b', {}, text) : text)))))) : el('p', {}, 'No case today.'));
 	put($('slips'), list('slip', (status?.slips ?? []).map((s) => `Slip ${s.number}, case ${s.case}, ${s.kind}: ${s.state}`).concat(status?.slips_older ? [`And ${status.slips_older} older`] : []), 'Each slip was read back, or none was made.'));
-	put($('owed'), list('owed', [...(status?.owed ?? []).map((n) => `Case ${n}: incident number`),
+	put($('owed'), list('owed', [...(status?.owed ?? []).map((n) => `Case ${n.case}: incident number`),
 		...all.flatMap(({ view: v }) => v.debts.map((d) => `${v.room.name}, case ${v.case?.number}: ${d}`))], 'Nothing is owed that the station knows of.'));
 	put($('faults'), list('fault', [...new Set([...(status?.clock ? [status.clock] : []), ...(status?.faults ?? []), ...all.flatMap(({ view: v }) => v.faults ?? []), ...(status && !status.printer ? ['No printer is set: slips are written as PDF.'] : [])])], 'None that the station knows of.'));
 }

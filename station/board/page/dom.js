@@ -29,3 +29,6 @@ export function put(e, ...children) {
 	if (now.innerHTML !== e.innerHTML)
 		e.replaceChildren(...now.childNodes);
 }
+
+// How high what stands in `box` is, whatever place it has.
+export const deep = (box) => [...box.children].reduce((sum, e) => sum + e.offsetHeight, 0);

@@ -2,8 +2,9 @@
 // there. It asks nothing here.
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
+import { t } from './words.js';
 
 export function drawElsewhere(box, list = []) {
 	box.hidden = !list.length;
-	put(box, ...list.map((e) => el('p', {}, shape('reminder'), el('span', {}, el('b', {}, 'Nobody answers: '), e.text))));
+	put(box, ...list.map((e) => el('p', {}, shape('reminder'), el('span', {}, el('b', {}, `${t('nobody-answers')} `), e.text))));
 }

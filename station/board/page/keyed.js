@@ -2,6 +2,7 @@
 // without one the same key says how to get it.
 import { $, el, say } from './dom.js';
 import { judge } from './check.js';
+import { t, verdict } from './words.js';
 
 const ANSWER_MS = 4000;
 const rows = ['1234567890', 'ABCDEFGHIJ', 'KLMNOPQRST', 'UVWXYZ'];
@@ -9,6 +10,7 @@ let open = null; // { room, free } while the dialog shows
 
 export function setUpKeyed(state) {
 	const box = $('keyed'), field = el('input', { id: 'code', type: 'text', autocomplete: 'off', autocapitalize: 'characters', spellcheck: 'false', maxlength: 128, 'aria-describedby': 'judged', 'aria-label': 'Code' });
+	const news = el('p', { id: 'news' }); // what was scanned while this lies over the board
 	const judged = el('p', { id: 'judged', role: 'status' }), send = el('button', { type: 'submit', class: 'send' }, 'Enter');
 	const key = (text, act, cls = '') => {
 		const b = el('button', { type: 'button', class: `key ${cls}` }, text);
@@ -33,6 +35,7 @@ export function setUpKeyed(state) {
 		const now = state.typing === 'yes' ? form : closed;
 		if (box.firstChild !== now)
 			box.replaceChildren(now);
+		now.querySelector('h2').after(news);
 	}
 
 	function look() {
@@ -45,6 +48,7 @@ export function setUpKeyed(state) {
 	$('type').addEventListener('click', () => {
 		open = { room: state.view?.room.number, free: state.view?.question === 'incident' };
 		field.value = '';
+		say(news, '');
 		look();
 		fill();
 		box.showModal();
@@ -79,5 +83,8 @@ export function setUpKeyed(state) {
 		field.value = '';
 		setTimeout(() => field.value || box.close(), 1500);
 	}
-	return { allowed() { box.open && fill(); } }; // whether codes may be typed has changed
+	return {
+		allowed() { box.open && fill(); }, // whether codes may be typed has changed
+		scanned(reply, awake) { box.open && say(news, `${t('reply', { verdict: verdict(reply.verdict, awake) })} ${reply.said}`); },
+	};
 }

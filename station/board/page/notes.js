@@ -1,75 +1,69 @@
-// What must not be forgotten, one line after the other: faults first, then what is owed, slips, and scans before.
+// What must not be forgotten, at most three notes: what is wrong with the station first, then what the open case owes,
+// then what is owed besides. The rest are counted.
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
-import { ago, digitWords, minutes, verdict } from './words.js';
+import { age, minutes, runs, t } from './words.js';
 
-const TURN_MS = 5000;
+const TURN_MS = 5000, MOST = 3;
 
-const teamText = (view) => (view.team.map((t) => `${t.place}: ${t.name}`).join(' · ') || 'Nobody is badged yet') +
-	(view.case.single ? ' · single-person count' : '');
-
-const agreedText = (a) => `${a.at}, ${a.count}: ` + (a.circulating ?
-	`agreed aloud by ${a.field} and ${a.circulating}, recorded by ${a.recorded}.` : `single-person, by ${a.field}.`);
-
-// `page`: what the page itself knows. said: the last reply stands above already; soundWaits; stray: a scanner that
-// is not the station's typed into it; typingOver: its cookie is not taken any more.
-export function notesOf(view, status, passed_ms, { said, soundWaits, stray, typingOver }) {
-	const list = [], add = (kind, text) => list.push({ kind, text });
+// `page`: what the page itself knows. soundWaits; stray: a scanner that is not the station's typed into it; typingOver:
+// its cookie is not taken any more. Each note: {kind, text, at_ms: since when by the wall clock, 0 not known}.
+export function notesOf(view, status, passed_ms, { soundWaits, stray, typingOver }) {
+	const list = [], add = (kind, text, at_ms = 0) => list.push({ kind, text, at_ms });
 	for (const f of new Set([...(view?.faults ?? [])]))
 		add('fault', f);
 	if (view?.clock)
 		add('fault', view.clock);
 	if (stray)
-		add('fault', 'Not counted: a scanner that the station does not know typed into this page. Use the room\'s own scanner; scanners.ini lists which are known.');
+		add('fault', t('stray'));
 	for (const d of view?.digits ?? [])
-		if (d.gap && (d.state === 'on' || d.state === 'maybe-on'))
-			add('fault', `Clock gap: ${d.name} on ${d.by_wall_ms ? `since ${d.on_at} by the wall clock; at least` : 'for at least'} ${minutes(d.stretch_ms + passed_ms)}${d.by_wall_ms ? ' are known' : '; the wall clock cannot be trusted'}.`);
-	for (const d of view?.digits ?? [])
-		if (d.reminded)
-			add('reminder', `Reminder: ${d.name}, ${digitWords(d, passed_ms)}. Scan any badge to acknowledge.`);
-	for (const d of view?.debts ?? [])
-		add('owed', `Owed: ${d}.`);
-	if (view?.suspended_case)
-		add('owed', `Case ${view.suspended_case} is suspended here: its clocks go on. SUSPEND continues it.`);
-	for (const n of view?.owed ?? [])
-		add('owed', `Case ${n}: incident number owed.`);
-	if (view?.owed_more)
-		add('owed', `And ${view.owed_more} more: incident number owed.`);
-	for (const s of view?.slips ?? [])
-		add('slip', `Slip ${s.number}, case ${s.case}${s.kind === 'reconciliation' ? '' : `, ${s.kind}`}: ${s.state}, not seen yet.`);
-	if (view?.slips_older)
-		add('slip', `And ${view.slips_older} older: not seen yet.`);
-	if (view?.case)
-		add('team', teamText(view));
-	for (const a of view?.agreed ?? [])
-		add('agreed', agreedText(a));
+		if (d.gap && runs(d))
+			add('fault', d.by_wall_ms ? t('gap-by-wall', { digit: d.name, time: d.on_at, n: parseInt(minutes(d.stretch_ms + passed_ms), 10) }) : t('gap-at-least', { digit: d.name, n: parseInt(minutes(d.stretch_ms + passed_ms), 10) }));
+	for (const d of (view?.debts ?? []).filter((x) => !view.next.includes(x))) // what comes next says it already
+		add('owed', t('owed', { what: d }));
+	const here = (s) => s.case === view?.case?.number, slips = view?.slips ?? [];
+	const slip = (s) => add('slip', t(s.kind === 'reconciliation' ? 'slip-of' : 'slip-of-kind', { slip: s.number, case: s.case, state: s.state, kind: s.kind === 'reconciliation' ? '' : t(`kind-${s.kind}`) }), s.since_ms);
+	slips.filter(here).forEach(slip);
 	if (typingOver)
-		add('quiet', 'Typing is closed: ask for a new ticket.');
+		add('quiet', t('typing-over'));
 	if (soundWaits)
-		add('quiet', 'Sound waits until this board is touched once.');
+		add('quiet', t('sound-waits'));
+	if (view?.suspended_case)
+		add('owed', t('suspended-case', { case: view.suspended_case }));
+	for (const n of view?.owed ?? [])
+		add('owed', t('incident-owed', { case: n.case }), n.since_ms);
+	slips.filter((s) => !here(s)).forEach(slip);
 	if (status && !status.printer)
-		add('slip', 'No printer is set: slips are written as PDF.');
-	for (const r of (view?.recent ?? []).slice(said ? 1 : 0, 3))
-		add(r.verdict, `${ago(r.ago_ms + passed_ms)}, ${verdict(r.verdict, view.awake).toLowerCase()}: ${r.said}`);
+		add('slip', t('no-printer'));
 	return list;
 }
 
-const node = (n, place) => el('p', { class: `note ${n.kind}` }, shape(n.kind), el('span', {}, n.text), ...(place ? [el('span', { class: 'place' }, place)] : []));
+// Those that stand, and what is said of the others; `further`: how many there are besides that no view lists.
+export function chosen(list, now_ms, further) {
+	const some = list.slice(0, MOST), rest = list.slice(MOST), n = rest.length + further;
+	const oldest = Math.min(...rest.map((r) => r.at_ms || Infinity));
+	return { some, more: !n ? '' : Number.isFinite(oldest) ? t('and-more-oldest', { n, age: age(now_ms - oldest) }) : t('and-more', { n }) };
+}
 
-// Notes that take turns lie in one place, so that the place is as high as the highest and nothing else moves.
-function turns(notes) {
+const node = (n, ...after) => el('p', { class: `note ${n.kind}` }, shape(n.kind), el('span', {}, n.text), ...after);
+
+// On the wall they stand below each other where there is room, else they take turns in one place, so that it is as high as
+// the highest and nothing else moves; in a scrolling page all of them stand. A fault always stands.
+export function drawNotes(box, list, { flows, turns, now_ms, further }) {
+	const { some, more } = chosen(list, now_ms, further), last = more ? [el('span', { class: 'more' }, more)] : [];
+	if (flows)
+		return void put(box, ...list.map((n) => node(n)), ...(more && further ? [el('p', { class: 'note' }, t('and-more', { n: further }))] : []));
+	if (!turns)
+		return void put(box, ...some.map((n, i) => node(n, ...(i === some.length - 1 ? last : []))));
+	const faults = some.filter((n) => n.kind === 'fault'), others = some.filter((n) => n.kind !== 'fault');
+	put(box, ...inTurn(faults, others.length ? [] : last), ...inTurn(others, last));
+}
+
+function inTurn(notes, last) {
 	const now = Math.floor(performance.now() / TURN_MS) % notes.length;
 	return notes.length ? [el('div', { class: 'turn' }, ...notes.map((n, i) => {
-		const p = node(n, notes.length > 1 ? `${i + 1}/${notes.length}` : '');
+		const p = node(n, ...(notes.length > 1 ? [el('span', { class: 'place' }, `${i + 1}/${notes.length}`)] : []), ...last.map((x) => x.cloneNode(true)));
 		p.classList.toggle('waits', i !== now);
 		return p;
 	}))] : [];
-}
-
-// On the wall the others take turns under the faults, which stay; in a scrolling page all of them stand.
-export function drawNotes(box, list, flows) {
-	if (flows)
-		put(box, ...list.map((n) => node(n)));
-	else
-		put(box, ...turns(list.filter((n) => n.kind === 'fault')), ...turns(list.filter((n) => n.kind !== 'fault')));
 }

@@ -1,102 +1,105 @@
-// The count sheet: what lies where, grouped by state, what needs a person first. And, when they are due, the
-// discrepancy search and the sign-out in its place.
+// The count sheet, as it is ruled on paper: a line an item, what was counted in and what is accounted for, and below it
+// each digit that has no clock above. And, when they are due, the discrepancy search and the sign-out in its place.
 import { el, put } from './dom.js';
-import { shape, tally } from './shapes.js';
-import { intended } from './words.js';
+import { shape } from './shapes.js';
+import { digitWords, plain, runs, t } from './words.js';
 
-const groups = [
-	['extra', 'extra item', 'extra item'],
-	['missing', 'missing', 'still to be found'],
-	['off', 'off, not yet accounted for', 'off, not yet accounted for'],
-	['on', 'on a digit', 'on a digit'],
-	['in', 'counted in', 'counted in'],
-	['accounted', 'accounted for', 'accounted for'],
-	['away', 'isolated, not in the count', 'isolated, not in the count'],
-	['back', 'returned unopened', 'returned unopened'],
-];
-const places = { here: 'in', on: 'on', off: 'off', accounted: 'accounted', extra: 'extra', isolated: 'away', returned: 'back' };
+const isMissing = (i) => i.missing > 0 && ['here', 'on', 'off'].includes(i.place);
+export const counts = (i) => ['here', 'on', 'off', 'accounted'].includes(i.place);
+const pieces = (i) => i.pieces || 1;
+const back = (i) => (i.place === 'accounted' ? pieces(i) : i.shown ?? 0);
 
-function groupOf(item) {
-	const g = places[item.place];
-	return g && g !== 'extra' && g !== 'accounted' && item.missing > 0 ? 'missing' : g;
+// The standing of a line beside its name, or '' where its columns say it all.
+function standing(i, view) {
+	const d = view.digits.find((x) => x.number === i.digit);
+	if (isMissing(i))
+		return plain('is-missing', view.awake);
+	switch (i.place) {
+	case 'on': return !d ? t('is-on-nowhere') : view.digits.filter(runs).length > 1 ? t('is-on', { digit: d.name }) : t('is-on-it');
+	case 'off': return t('is-off'); // of equal ones nobody knows which was on which digit
+	case 'extra': return t('is-extra');
+	case 'isolated': return t('is-away');
+	case 'returned': return t('is-returned');
+	default: return '';
+	}
 }
 
-const counted = (item) => ['in', 'on', 'off', 'accounted', 'missing'].includes(groupOf(item));
+const remarks = (i) => [i.name, i.condition, i.unlisted && t('not-listed'), i.dropped && t('dropped'), i.added && t('added')].filter(Boolean).join(', ');
 
-function itemText(item) {
-	const part = item.shown > 0 && item.shown < item.pieces;
-	return item.name + (part ? `, ${item.shown} of ${item.pieces} shown` : '') +
-		(item.condition ? `, ${item.condition}` : '') + (item.unlisted ? ', not listed' : '') +
-		(item.dropped ? ', dropped' : '') + (item.added ? ', added' : '');
+// Equal lines become one with their number, in the order in which they were counted in; what needs a person first.
+function lines(view) {
+	const found = new Map(), first = (i) => (i.place === 'extra' ? 0 : isMissing(i) ? 1 : 2);
+	for (const i of view.items.filter((x) => x.place && x.place !== 'struck')) {
+		const name = remarks(i), state = standing(i, view), asked = view.asked_item === i.number;
+		const open = counts(i) && i.place !== 'accounted', key = [name, state, asked, open].join('\n');
+		const line = found.get(key) ?? { name, state, asked, open, first: first(i), n: 0, back: 0, counts: counts(i), kind: isMissing(i) ? 'missing' : i.place };
+		line.n += pieces(i);
+		line.back += counts(i) ? back(i) : 0;
+		found.set(key, line);
+	}
+	return [...found.values()].sort((a, b) => a.first - b.first);
 }
 
-// Equal texts become one with their number.
-function together(items, pieces) {
-	const found = new Map();
-	for (const i of items)
-		found.set(itemText(i), (found.get(itemText(i)) ?? 0) + pieces(i));
-	return [...found].map(([text, n]) => (n > 1 ? `${n} × ${text}` : text));
+function lineNode(l, counting) {
+	const none = counting || l.kind === 'missing' ? '0' : '';
+	return el('tr', { class: `line ${l.kind}${l.open ? ' open' : ''}${l.asked ? ' asked pinned' : ''}${l.first < 2 ? ' pinned' : ''}`, 'aria-current': l.asked ? 'step' : undefined },
+		el('th', { scope: 'row' }, ...(l.asked ? [shape('here')] : []), el('span', {}, l.name, ...(l.state ? [l.first < 2 ? ' ' : ' · ', el('b', { class: 'state' }, l.state)] : []))),
+		el('td', {}, l.counts || l.kind === 'extra' ? `${l.n}` : '–'), el('td', {}, !l.counts ? '–' : l.back > 0 ? `${l.back}` : none));
 }
 
-// Short lists stand in one line; a long one becomes several parts, so that it can be shown by turns.
-const LONG = 70;
-function inParts(texts) {
-	const parts = [];
-	for (const t of texts)
-		if (parts.length && parts.at(-1).length + t.length < LONG)
-			parts[parts.length - 1] += ` · ${t}`;
-		else
-			parts.push(t);
-	return parts;
+// What stands of digits that have no clock running: those are above, with their minutes.
+function digitNodes(view) {
+	return view.digits.filter((d) => !runs(d)).map((d) => {
+		const w = digitWords(d, 0);
+		return w && el('tr', { class: 'of-digit' }, el('th', { scope: 'row', colspan: 3 }, `${d.name} `, el('b', {}, w)));
+	}).filter(Boolean);
 }
 
-function contentOf(key, items, view) {
-	const pieces = (i) => (key === 'missing' ? i.missing : i.pieces || 1);
-	if (key !== 'on' && key !== 'off')
-		return inParts(together(items, pieces));
-	const numbers = [...new Set(items.map((i) => i.digit))];
-	return numbers.map((n) => {
-		const d = view.digits.find((x) => x.number === n);
-		return `${d ? `${d.name}${key === 'on' && d.on_at && view.digits.length < 4 ? `, since ${d.on_at}` : ''}: ` : ''}${together(items.filter((i) => i.digit === n), pieces).join(' · ')}`;
-	});
+export function tally(view) {
+	const items = view.items.filter(counts), sum = (f) => items.reduce((n, i) => n + f(i), 0);
+	return { all: sum(pieces), n: sum(back) };
 }
-
-function groupNodes(view) {
-	return groups.flatMap(([key, usual, plain]) => {
-		const items = view.items.filter((i) => groupOf(i) === key);
-		if (!items.length)
-			return [];
-		const n = items.reduce((sum, i) => sum + (key === 'missing' ? i.missing : i.pieces || 1), 0);
-		const head = (more) => el('h3', {}, shape(key === 'back' ? 'away' : key), el('span', {}, (view.awake ? plain : usual) + more),
-			...(more ? [] : [el('b', {}, `${n}`), tally(n)]));
-		return contentOf(key, items, view).map((t, i) => el('div', { class: `group ${key}${i ? ' more' : ''}` }, head(i ? ', more' : ''), el('p', {}, t)));
-	});
-}
-
 export function summary(view) {
-	const items = view.items.filter(counted), sum = (f) => items.reduce((n, i) => n + f(i), 0);
-	const all = sum((i) => i.pieces || 1), back = sum((i) => (groupOf(i) === 'accounted' ? i.pieces || 1 : i.shown ?? 0));
-	return all ? `${back} of ${all} accounted for` : 'nothing in yet';
+	const { n, all } = tally(view);
+	return all ? t('of-accounted', { n, all }) : t('nothing-in-yet');
+}
+
+function sheetNodes(view) {
+	const counting = view.case.final !== 'none', all = lines(view);
+	if (!all.length && !digitNodes(view).length)
+		return [el('p', { class: 'empty' }, t('nothing-in'))];
+	return [el('table', {}, el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, el('span', { class: 'name' }, t('sheet'))), el('th', { scope: 'col' }, t('counted-in')), el('th', { scope: 'col' }, t('accounted-for')))),
+		el('tbody', {}, ...all.map((l) => lineNode(l, counting)), ...digitNodes(view)))];
+}
+
+const answered = (s) => s.state !== 'open';
+export const stepsOf = (view) => view.search.filter(answered).length;
+
+function stepNode(s, i, at) {
+	const state = answered(s) ? s.state : i === at ? 'here' : 'open', words = { done: t('step-done'), 'not-done': t('step-not-done') }[state];
+	return el('li', { class: state, 'aria-current': i === at ? 'step' : undefined }, shape(state), el('span', {}, t('step', { n: i + 1, step: s.text })), ...(words ? [el('b', {}, words)] : []));
+}
+
+export function searchSummary(view) {
+	const n = (state) => view.search.filter((s) => s.state === state).length;
+	return ['done', 'not-done', 'open'].map((state) => [state, n(state)]).filter(([, k]) => k)
+		.map(([state, k]) => t(`steps-${state === 'open' ? 'to-go' : state}`, { n: k })).join(', ');
 }
 
 function searchNodes(view) {
-	const steps = view.search, done = steps.filter((s) => s.answered).length;
-	return [
-		el('h2', {}, el('span', {}, view.awake ? 'Counting again' : 'Discrepancy: search'), el('span', {}, `${done} of ${steps.length} answered`)),
-		...groupNodes(view).filter((g) => /missing|extra|off/.test(g.className)).map((g) => { g.classList.add('pinned'); return g; }),
-		el('ol', { class: 'steps' }, ...steps.map((s, i) => el('li', {
-			class: s.answered ? 'done' : i === done ? 'here' : 'open', 'aria-current': i === done ? 'step' : undefined,
-		}, shape(s.answered ? 'done' : i === done ? 'here' : 'open'), el('span', {}, `${i + 1}. ${s.text}`)))),
-	];
+	const at = stepsOf(view);
+	const boxes = view.search.map((s, i) => el('span', {}, shape(answered(s) ? s.state : i === at ? 'here' : 'open'), `${i + 1}`));
+	return [el('h2', {}, el('span', { class: 'tally', 'aria-hidden': 'true' }, ...boxes)), el('ol', { class: 'steps' }, ...view.search.map((s, i) => stepNode(s, i, at)))];
 }
 
 function pointNodes(view) {
 	const yes = view.case.points_yes, no = view.case.point_no;
 	return [
-		el('h2', {}, el('span', {}, 'Sign-out: read aloud'), el('span', {}, summary(view))),
+		el('h2', {}, el('span', {}, t('sign-out')), el('span', {}, summary(view))),
 		el('ol', { class: 'steps' }, ...view.points.map((text, i) => {
-			const state = i + 1 === no ? 'missing' : i < yes ? 'done' : 'open';
-			return el('li', { class: state }, shape(state), el('span', {}, `${i + 1}. ${text}${i + 1 === no ? ' NO: held' : i < yes ? ' YES' : ''}`));
+			const state = i + 1 === no ? 'missing' : i < yes ? 'done' : i === yes && view.question === 'point' ? 'here' : 'open';
+			const words = { missing: t('point-no'), done: t('point-yes') }[state];
+			return el('li', { class: state }, shape(state), el('span', {}, t('step', { n: i + 1, step: text })), ...(words ? [el('b', {}, words)] : []));
 		})),
 	];
 }
@@ -109,11 +112,11 @@ export const searching = (view) => (view?.search?.length ?? 0) > 0 && !view.aske
 export function drawSheet(box, view) {
 	box.dataset.counting = view?.case && view.case.final !== 'none' ? 'yes' : 'no';
 	if (!view?.case)
-		put(box, el('h2', {}, view ? 'No case is open here' : 'Nothing is known here'), el('p', { class: 'intended' }, intended));
+		put(box, el('h2', {}, t(view ? 'no-case' : 'nothing-known')), el('p', { class: 'intended' }, t('intended')));
 	else if (signingOut(view))
 		put(box, ...pointNodes(view));
 	else if (searching(view))
 		put(box, ...searchNodes(view));
 	else
-		put(box, el('h2', {}, el('span', {}, view.case.discrepancy ? `Counting again: ${summary(view).replace(' accounted for', '')}` : `Sheet: ${summary(view)}`)), ...groupNodes(view));
+		put(box, ...sheetNodes(view));
 }

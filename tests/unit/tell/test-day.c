@@ -121,6 +121,35 @@ static void a_count_that_was_taken_back_is_gone(void **state)
 	assert_int_equal(day_case(&d, 4)->counts[DAY_COUNTS - 1].seq, 30 + DAY_COUNTS + 2);
 }
 
+static void a_step_that_was_not_done_is_told_from_one_that_was(void **state)
+{
+	(void)state;
+	struct day d = {0};
+	day_take(&d, &(struct event){.kind = EV_CASE_OPENED, .seq = 10, .case_no = 4, .room = 2});
+	day_take(&d, &(struct event){.kind = EV_DISCREPANCY, .seq = 11, .case_no = 4, .n = 1});
+	for (int step = 1; step <= 3; step++)
+		day_take(&d, &(struct event){.kind = EV_SEARCH_STEP,
+		                             .seq = 11 + step,
+		                             .case_no = 4,
+		                             .n = step,
+		                             .what = step == 2 ? 2 : 1});
+	const struct day_case *c = day_case(&d, 4);
+	assert_false(day_not_done(c, 1));
+	assert_true(day_not_done(c, 2));
+	assert_false(day_not_done(c, 3));
+	assert_false(day_not_done(c, 4));
+	/* taken back, and answered again */
+	day_take(&d, &(struct event){.kind = EV_UNDONE, .seq = 15, .case_no = 4, .ref = 13});
+	assert_false(day_not_done(c, 2));
+	day_take(&d, &(struct event){.kind = EV_SEARCH_STEP, .seq = 16, .case_no = 4, .n = 2, .what = 2});
+	assert_true(day_not_done(c, 2));
+	/* another discrepancy begins its own search */
+	day_take(&d, &(struct event){.kind = EV_DISCREPANCY, .seq = 17, .case_no = 4, .n = 0});
+	assert_true(day_not_done(c, 2));
+	day_take(&d, &(struct event){.kind = EV_DISCREPANCY, .seq = 18, .case_no = 4, .n = 1});
+	assert_false(day_not_done(c, 2));
+}
+
 static void a_case_of_yesterday_is_shown_while_it_is_open(void **state)
 {
 	(void)state;
@@ -144,6 +173,7 @@ int main(void)
 	                                    teardown),
 	    cmocka_unit_test_setup_teardown(read_from_the_record_it_is_what_was_lived, setup, teardown),
 	    cmocka_unit_test(a_count_that_was_taken_back_is_gone),
+	    cmocka_unit_test(a_step_that_was_not_done_is_told_from_one_that_was),
 	    cmocka_unit_test(a_case_of_yesterday_is_shown_while_it_is_open),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -1,0 +1,47 @@
+// Where the sheet would get too little room, what can wait gives way, least needed first. The reply to a fresh scan and the
+// next step never do: behind them everything else goes, the sheet last.
+import { $, deep } from './dom.js';
+
+// In this order; each stays gone for the ones after it.
+const GIVE_WAY = ['intended', 'agreed', 'cards', 'team', 'since', 'notes-turn', 'old-reply', 'figure', 'notes', 'next', 'clocks', 'sheet', 'faults', 'type'];
+const ORDERS = {
+	search: ['agreed', 'notes-turn', 'cards', 'notes', 'old-reply', 'figure', 'sheet', 'shout', 'next', 'faults', 'type'],
+	points: ['agreed', 'cards', 'team', 'notes-turn', 'old-reply', 'next', 'figure', 'notes', 'sheet', 'faults', 'type'], // they are what is to be read
+};
+// How much of the sheet is to be seen before what is less needed stands beside it.
+const MOST_MM = { points: 190, search: 30, count: 112, case: 112, idle: 0 };
+
+function overflows() {
+	return $('main').scrollHeight > $('main').clientHeight + 1;
+}
+
+// Its head, what must stand, and one further line.
+function least(box) {
+	const high = (e) => e?.offsetHeight ?? 0, lines = [...box.querySelectorAll('tbody > tr:not(.pinned)')].map(high);
+	return high(box.querySelector('thead, h2')) + [...box.querySelectorAll('tr.pinned')].reduce((sum, e) => sum + high(e), 0) + Math.max(0, ...lines);
+}
+
+// All of that while something else can go, half of it once the drawing has gone, then the least.
+function enough(mm, gone, order) {
+	if (overflows())
+		return false;
+	const part = gone > order.indexOf('figure') + 1 ? 0 : gone > order.indexOf('figure') ? 0.5 : 1, most = MOST_MM[document.documentElement.dataset.part] * mm;
+	const need = gone > order.indexOf('sheet') || !most ? 0 : Math.max(least($('sheet')), part * Math.min(deep($('sheet')), most));
+	return !need || $('middle').clientHeight + 1 >= need;
+}
+
+const found = { of: '', gone: 0 };
+
+// `notes(turns)` draws them, below each other or by turns. `of` says what is drawn: for the same nothing is tried again.
+export function fit(wall, of, notes) {
+	const root = document.documentElement, mm = Math.hypot(innerWidth, innerHeight) / 609.6, order = ORDERS[root.dataset.part] ?? GIVE_WAY;
+	const same = `${innerWidth} ${innerHeight} ${root.dataset.part} ${of}` === found.of;
+	Object.assign(found, { of: `${innerWidth} ${innerHeight} ${root.dataset.part} ${of}`, gone: same ? found.gone : 0 });
+	for (let first = true; ; found.gone++, first = false) {
+		root.dataset.gone = order.slice(0, found.gone).join(' ');
+		if (first || order[found.gone - 1] === 'notes-turn')
+			notes(wall && order.indexOf('notes-turn') < found.gone);
+		if (!wall || same || found.gone === order.length || enough(mm, found.gone, order))
+			return;
+	}
+}

@@ -296,10 +296,42 @@ static int read_plain(struct code *out, const struct scan *s)
 	return 0;
 }
 
+/* Where in a text character `at` stands, spaces not counted. */
+static size_t with_spaces(const struct scan *s, size_t at)
+{
+	size_t i = 0;
+	for (; i < s->size && (s->data[i] == ' ' || at > 0); i++)
+		at -= s->data[i] != ' ';
+	return i;
+}
+
+/* One of ours as it stands on paper: in groups, and an item label's with or without its identifier. */
+static int read_grouped(struct code *out, const struct scan *s)
+{
+	char t[OWN_CODE_MAX + 4];
+	size_t n = 0;
+	if (!memchr(s->data, ' ', s->size))
+		return -ENOENT;
+	for (size_t i = 0; i < s->size; i++) {
+		if (s->data[i] == ' ')
+			continue;
+		if (n == sizeof t)
+			return -ENOENT;
+		t[n++] = s->data[i];
+	}
+	size_t head = n > 4 && !memcmp(t, "(91)", 4) ? 4 : n > 2 && !memcmp(t, "91", 2) ? 2 : 0;
+	int r = own_code_read(t + head, n - head, &out->own, s->fault);
+	if (r < 0 && r != -ENOENT && s->fault)
+		s->fault->at = with_spaces(s, s->fault->at + head);
+	return r;
+}
+
 /* The order that code.h states. */
 static int decide(struct code *out, const struct scan *s)
 {
 	int r = own_code_read(s->data, s->size, &out->own, s->fault);
+	if (r == -ENOENT)
+		r = read_grouped(out, s);
 	if (r == 0)
 		out->kind = CODE_OWN;
 	if (r != -ENOENT)

@@ -10,7 +10,8 @@
  *     check-digit.h the arithmetic
  *
  * Without an AIM identifier the kind is decided in this order:
- *   1. one of ours (own-codes.h): its shape and its check digits cannot come by chance;
+ *   1. one of ours (own-codes.h), also in the groups in which it stands on paper: its shape and its check digits cannot come
+ *   by chance;
  *   2. '+' at the head: HIBC;
  *   3. 8, 12, 13 or 14 digits with a right check digit: a trade item number (EAN-8, UPC-A, EAN-13, ITF-14);
  * 13 or 14 digits with a wrong one are a trade item number that was misread or mistyped;

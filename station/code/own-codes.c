@@ -315,3 +315,18 @@ int own_code_write(const struct own_code *code, char out[OWN_CODE_MAX])
 	*p = '\0';
 	return 0;
 }
+
+void own_code_shown(const char *text, char out[OWN_CODE_SHOWN_MAX])
+{
+	struct own_code code;
+	size_t n = 0, letters = strspn(text, "ABCDEFGHIJKLMNOPQRSTUVWXYZ");
+	*out = '\0';
+	if (own_code_read(text, strlen(text), &code, NULL) < 0)
+		return;
+	for (size_t i = 0; text[i]; i++) {
+		if (i >= letters && (i - letters) % 4 == 0)
+			out[n++] = ' ';
+		out[n++] = text[i];
+	}
+	out[n] = '\0';
+}

@@ -89,6 +89,11 @@ int own_code_read(const char *text, size_t size, struct own_code *out, struct co
  * 0, or -EINVAL where a field is out of its range (`out` is then ""). */
 int own_code_write(const struct own_code *code, char out[OWN_CODE_MAX]);
 
+/* As it stands on paper to be typed: "BTHU 1010 4045", "PHU 0000 0000 0527". code_read() takes it so, and an item label's
+ * with 91 before it or without. "" where `text` is none of ours. */
+#define OWN_CODE_SHOWN_MAX 40
+void own_code_shown(const char *text, char out[OWN_CODE_SHOWN_MAX]);
+
 /* The answer cards, as one list: X(NUMBER, NAME, "words on it", GROUP, the number that it says, "what it is for").
  * The numbers are printed on paper that hangs on walls: never reuse or change one. What a card does is decided in
  * station/decide/card.c, what it answers in answer.c; one that is left out in card.c does not compile. */

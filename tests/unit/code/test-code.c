@@ -152,6 +152,29 @@ static void without_an_aim_identifier_the_kind_is_found_with_care(void **state)
 	}
 }
 
+static void ours_may_be_typed_as_it_stands_on_paper(void **state)
+{
+	(void)state;
+	static const char *const typed[] = {"PBC0 0000 0015 7",    "PBC 0000 0001 57",
+	                                    "91 PBC 0000 0001 57", "(91) pbc 0000 0001 57",
+	                                    "91PBC0000000157",     " PBC0000000157 "};
+	char shown[OWN_CODE_SHOWN_MAX];
+	for (size_t i = 0; i < sizeof typed / sizeof *typed; i++) {
+		reads("", typed[i]);
+		assert_int_equal(code.kind, CODE_OWN);
+		assert_int_equal(code.own.number, 1);
+	}
+	own_code_shown("BTBC10104051", shown);
+	assert_string_equal(shown, "BTBC 1010 4051");
+	reads("", shown);
+	assert_int_equal(code.own.meaning, CARD_OFF);
+	own_code_shown("FORCEPS 12", shown);
+	assert_string_equal(shown, "");
+	refuses("", "PBC 0000 0001 58", 14, "check digits"); /* where it is wrong as it was typed */
+	reads("", "FORCEPS 12 BTBC10104051");                /* words with a code behind them are words */
+	assert_int_equal(code.kind, CODE_PLAIN);
+}
+
 static void what_announces_itself_and_is_wrong_is_an_error(void **state)
 {
 	(void)state;
@@ -507,6 +530,7 @@ int main(void)
 	    cmocka_unit_test(the_century_is_the_nearest),
 	    cmocka_unit_test(trade_items_are_fourteen_digits_whatever_the_symbol),
 	    cmocka_unit_test(without_an_aim_identifier_the_kind_is_found_with_care),
+	    cmocka_unit_test(ours_may_be_typed_as_it_stands_on_paper),
 	    cmocka_unit_test(what_announces_itself_and_is_wrong_is_an_error),
 	    cmocka_unit_test(a_lost_separator_is_named_as_what_it_is),
 	    cmocka_unit_test(hostile_bytes_get_one_sentence),

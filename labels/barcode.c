@@ -131,9 +131,21 @@ int barcode_module_dots(enum symbol_kind kind, int dpi)
 	return dots;
 }
 
+void barcode_turn(struct barcode *b)
+{
+	int columns = b->columns;
+	b->columns = b->rows;
+	b->rows = columns;
+}
+
+int barcode_largest_dots(enum symbol_kind kind, int dpi)
+{
+	return (int)(facts[kind].max_um / (25400.0 / dpi));
+}
+
 int barcode_width_dots(const struct barcode *b, int module_dots)
 {
-	return (b->columns + 2 * b->quiet) * module_dots;
+	return b->columns == 1 ? 0 : (b->columns + 2 * b->quiet) * module_dots;
 }
 
 int barcode_height_dots(const struct barcode *b, int module_dots)
@@ -154,14 +166,14 @@ enum heading { EAST, SOUTH, WEST, NORTH };
 struct outline {
 	const struct barcode *b;
 	struct canvas *c;
-	int left, top, module, height;
-	unsigned char *walked; /* corners left eastwards */
+	int left, top, width, height; /* of a module */
+	unsigned char *walked;        /* corners left eastwards */
 };
 
 /* An edge runs along a side of the dark: eastwards the dark is below it, southwards to its left, … */
 static double edge_x(const struct outline *o, int x, enum heading h)
 {
-	int dots = o->left + x * o->module;
+	int dots = o->left + x * o->width;
 	return h == NORTH ? canvas_edge_low(o->c, dots) : canvas_edge_high(o->c, dots);
 }
 
@@ -209,9 +221,9 @@ static void walk(struct outline *o, int x, int y)
 	cairo_close_path(o->c->cr);
 }
 
-static int draw_outline(const struct barcode *b, struct canvas *c, int left, int top, int module, int height)
+static int draw_outline(const struct barcode *b, struct canvas *c, int left, int top, int width, int height)
 {
-	struct outline o = {.b = b, .c = c, .left = left, .top = top, .module = module, .height = height};
+	struct outline o = {.b = b, .c = c, .left = left, .top = top, .width = width, .height = height};
 	o.walked = calloc((size_t)b->columns, (size_t)b->rows);
 	if (!o.walked)
 		return -ENOMEM;
@@ -230,23 +242,25 @@ static int draw_outline(const struct barcode *b, struct canvas *c, int left, int
 void barcode_draw(const struct barcode *b, struct canvas *c, int x_dots, int y_dots, int module_dots,
                   int height_dots)
 {
-	bool bars = b->rows == 1;
-	int quiet = b->quiet * module_dots;
-	int left = x_dots + quiet, top = y_dots + (bars ? 0 : quiet);
+	bool bars = b->rows == 1, turned = b->columns == 1;
+	int across = turned ? 0 : b->quiet * module_dots, down = bars ? 0 : b->quiet * module_dots;
+	int left = x_dots + across, top = y_dots + down;
+	int module_w = turned ? height_dots : module_dots, module_h = bars ? height_dots : module_dots;
 	if (c->dry)
 		return;
-	int r = draw_outline(b, c, left, top, module_dots, bars ? height_dots : module_dots);
+	int r = draw_outline(b, c, left, top, module_w, module_h);
 	if (r < 0)
 		c->failed = r;
-	int width = b->columns * module_dots, height = bars ? height_dots : b->rows * module_dots;
-	struct mark m = {.kind = MARK_CODE, .x_dots = left, .y_dots = top, .module_dots = module_dots};
+	int width = b->columns * module_w, height = b->rows * module_h;
+	struct mark m = {
+	    .kind = MARK_CODE, .x_dots = left, .y_dots = top, .module_dots = module_dots, .turned = turned};
 	m.x_mm = canvas_mm(c, left), m.y_mm = canvas_mm(c, top);
 	m.width_mm = canvas_mm(c, width), m.height_mm = canvas_mm(c, height);
 	strncpy(m.text, b->text, sizeof m.text - 1);
 	canvas_mark(c, &m);
 	m.kind = MARK_QUIET;
 	m.x_mm = canvas_mm(c, x_dots), m.y_mm = canvas_mm(c, y_dots);
-	m.width_mm = canvas_mm(c, width + 2 * quiet),
-	m.height_mm = canvas_mm(c, height + (bars ? 0 : 2 * quiet));
+	m.width_mm = canvas_mm(c, width + 2 * across);
+	m.height_mm = canvas_mm(c, height + 2 * down);
 	canvas_mark(c, &m);
 }

@@ -21,8 +21,8 @@ enum symbol_kind {
 
 struct barcode {
 	enum symbol_kind kind;
-	int columns, rows;   /* modules; rows is 1 for bars */
-	int quiet;           /* modules on each side, of bars left and right only */
+	int columns, rows;   /* modules; rows is 1 for bars, columns for bars that were turned */
+	int quiet;           /* modules on each side, of bars before and after them only */
 	unsigned char *dark; /* columns × rows, row by row */
 	char text[64];       /* how the encoded text begins, for the trace */
 };
@@ -31,13 +31,20 @@ struct barcode {
 int barcode_init(struct barcode *b, enum symbol_kind kind, const char *text, struct error *e);
 void barcode_deinit(struct barcode *b); /* fits _cleanup_; an all-zero struct is fine */
 
+/* Turns bars by a quarter, so that they lie: where several stand in a row no line across the page runs through two. */
+void barcode_turn(struct barcode *b);
+
 /* Dots a module takes at this dpi: the whole number nearest to the target, inside the limits of the kind. */
 int barcode_module_dots(enum symbol_kind kind, int dpi);
 
-int barcode_width_dots(const struct barcode *b, int module_dots);  /* with quiet zone */
+/* The most that the kind allows. */
+int barcode_largest_dots(enum symbol_kind kind, int dpi);
+
+int barcode_width_dots(const struct barcode *b, int module_dots);  /* with quiet zone; 0 for turned bars */
 int barcode_height_dots(const struct barcode *b, int module_dots); /* with quiet zone; 0 for bars */
 
-/* Draws with the outer corner of its quiet zone at that dot. `height_dots` is the height of bars. */
+/* Draws with the outer corner of its quiet zone at that dot. `height_dots` is the height of bars, the width of turned
+ * ones. */
 void barcode_draw(const struct barcode *b, struct canvas *c, int x_dots, int y_dots, int module_dots,
                   int height_dots);
 

@@ -326,6 +326,12 @@ void canvas_line(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, dou
 	cairo_stroke(c->cr);
 }
 
+void canvas_rule(struct canvas *c, double x_mm, double y_mm, double width_mm)
+{
+	canvas_line(c, x_mm, y_mm + 0.3, x_mm + width_mm, y_mm + 0.3, 0.6);
+	canvas_line(c, x_mm, y_mm + 1.1, x_mm + width_mm, y_mm + 1.1, 0.2);
+}
+
 void canvas_dashed(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, double y2_mm)
 {
 	const double dashes[] = {pt(1.6), pt(1.2)};

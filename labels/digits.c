@@ -1,8 +1,8 @@
-/* Digit cards: one sheet a room, hands on one side, feet on the other.
+/* Digit cards: one hand or foot a page, and a page for what is none of the twenty.
  *
- * The codes stand in one staggered column: two neighbours are a pitch apart in height and a code's width
- * apart sideways. The nearest centres are then 44 mm apart, and the straight line through two codes is always
- * steeper than a code's own diagonal, so that no scan line can run through both.
+ * Each code stands under its own picture, in which that one digit is black: no line to follow, and right even where the page
+ * is cut into strips. Five codes of this length, side by side and upright, would leave no room between them, and a scan line
+ * could run through two. So the bars lie: 40 mm and more are clear between two codes, and no line across the page reads one.
  */
 #include <errno.h>
 #include <stdio.h>
@@ -13,126 +13,170 @@
 #include "labels/hands.h"
 #include "labels/sheets.h"
 
-#define FIRST_MM 31.0 /* centre of the first code */
-#define PITCH_MM 22.0
-#define BETWEEN_MM 6.0 /* more between left and right */
-#define OTHER_ROWS 2   /* other digits on each side */
-#define LEFT_CENTRE_MM 141.5
-#define RIGHT_CENTRE_MM 182.0
-#define BAR_MM 12.0
-#define PICTURE_MM 12.0
+#define PAGE_WIDTH_MM A4_HEIGHT_MM
+#define PAGE_HEIGHT_MM A4_WIDTH_MM
+#define EDGE_MM 9.0
+#define WITHIN_MM (PAGE_WIDTH_MM - 2 * EDGE_MM)
+#define DRAWING_MM 46.0
+#define DRAWING_TOP_MM 43.0
+#define NAME_TOP_MM 103.0
+#define CODE_TOP_MM 118.0
+#define BAR_MM 14.0
+#define MODULE_MM 0.42 /* larger than elsewhere: cameras read these askew */
+#define OTHERS 4
+#define FIRST_OTHER 21
 
-struct side {
-	bool feet;
-	double y[HANDS_DIGITS + OTHER_ROWS]; /* centres of the codes */
-};
-
-static void place(struct side *s)
-{
-	for (int i = 0; i < HANDS_DIGITS + OTHER_ROWS; i++)
-		s->y[i] = FIRST_MM + i * PITCH_MM + (i >= 5 ? BETWEEN_MM : 0);
-}
+static const char how_to[] = "Scan when a tourniquet goes on: its time starts. While it is on: shows the "
+                             "minutes. Only OFF stops the time. "
+                             "Again at the bare digit, before the dressing.";
 
 static const json_t *card_of(const json_t *d, int digit)
 {
 	size_t i;
 	json_t *card;
-	json_array_foreach(json_object_get(d, "cards"), i,
-	                   card) if (json_number(card, "digit", 0) == digit) return card;
+	json_array_foreach(json_object_get(d, "cards"), i, card)
+	{
+		if (json_number(card, "digit", 0) == digit)
+			return card;
+	}
 	return NULL;
 }
 
-static double centre_x(int row)
+static void head(struct canvas *c, const json_t *d, const char *title, const char *says)
 {
-	return row % 2 ? RIGHT_CENTRE_MM : LEFT_CENTRE_MM;
+	struct style room = {.size_pt = 11, .bold = true}, small = {.size_pt = 9, .align = ALIGN_RIGHT};
+	struct style large = {.size_pt = 62, .bold = true}, note = {.size_pt = 12, .align = ALIGN_RIGHT};
+	char text[160];
+	canvas_page(c, PAGE_WIDTH_MM, PAGE_HEIGHT_MM);
+	snprintf(text, sizeof text, "%s only", json_text(d, "room"));
+	canvas_text(c, &room, EDGE_MM, 6, WITHIN_MM * 0.6, text);
+	snprintf(text, sizeof text, "%s  ·  digit cards", json_text(d, "site"));
+	canvas_text(c, &small, EDGE_MM + WITHIN_MM * 0.6, 6.5, WITHIN_MM * 0.4, text);
+	canvas_rule(c, EDGE_MM, 12, WITHIN_MM);
+	while (canvas_text_width(c, &large, title) > WITHIN_MM - 50)
+		large.size_pt -= 1;
+	canvas_text(c, &large, EDGE_MM, 13, WITHIN_MM, title);
+	canvas_text(c, &note, EDGE_MM + WITHIN_MM - 48, 29, 48, says);
 }
 
-static int draw_code(struct canvas *c, const json_t *card, int row, double y, struct error *e)
+static void foot(struct canvas *c, const json_t *d)
+{
+	struct style small = {.size_pt = 9};
+	double y = PAGE_HEIGHT_MM - 13.5;
+	canvas_line(c, EDGE_MM, y, EDGE_MM + WITHIN_MM, y, 0.25);
+	char text[400];
+	snprintf(text, sizeof text, "%s%s", how_to,
+	         json_truth(d, "single") ? " Cut into strips: the camera wants one at a time." : "");
+	canvas_text(c, &small, EDGE_MM, y + 1.2, WITHIN_MM, text);
+}
+
+/* The name above, the text of the code below, the bars between them. */
+static int draw_code(struct canvas *c, const json_t *d, const json_t *card, double middle, double width,
+                     struct error *e)
 {
 	struct barcode b _cleanup_(barcode_deinit) = {0};
 	const char *code = json_text(card, "code"), *name = json_text(card, "name");
+	struct style strong = {.size_pt = 16, .bold = true, .align = ALIGN_CENTRE};
+	struct style mono = {.size_pt = 9, .bold = true, .mono = true, .align = ALIGN_CENTRE};
+	struct style room = {.size_pt = 8, .align = ALIGN_CENTRE};
 	int r = barcode_init(&b, SYMBOL_CODE_128, code, e);
 	if (r < 0)
 		return r;
-	int module = barcode_module_dots(b.kind, c->dpi), width = barcode_width_dots(&b, module);
-	double x = centre_x(row), half = canvas_mm(c, width) / 2;
-	struct style big = {.size_pt = 11, .bold = true, .align = ALIGN_CENTRE};
-	struct style mono = {.size_pt = 6.5, .mono = true, .align = ALIGN_CENTRE};
-	double box = 2 * half - 1;
-	while (big.size_pt > 7 && canvas_text_height(c, &big, box, name) > 9.6)
-		big.size_pt -= 0.25;
-	double h = canvas_text_height(c, &big, box, name);
-	canvas_text(c, &big, x - box / 2, y - BAR_MM / 2 - 0.8 - h, box, name);
-	barcode_draw(&b, c, canvas_dots(c, x - half), canvas_dots(c, y - BAR_MM / 2), module,
+	/* On one line where it can stand there large enough, else on two. */
+	while (strong.size_pt > 12.5 && canvas_text_width(c, &strong, name) > width)
+		strong.size_pt -= 0.5;
+	while (canvas_text_height(c, &strong, width, name) > CODE_TOP_MM - NAME_TOP_MM)
+		strong.size_pt -= 0.5;
+	canvas_text(c, &strong, middle - width / 2, NAME_TOP_MM, width, name);
+	barcode_turn(&b);
+	int module = canvas_dots(c, MODULE_MM);
+	barcode_draw(&b, c, canvas_dots(c, middle - BAR_MM / 2), canvas_dots(c, CODE_TOP_MM), module,
 	             canvas_dots(c, BAR_MM));
-	canvas_text(c, &mono, x - box / 2, y + BAR_MM / 2 + 0.4, box, code);
+	char grouped[OWN_CODE_SHOWN_MAX];
+	own_code_shown(code, grouped);
+	double y = CODE_TOP_MM + canvas_mm(c, barcode_height_dots(&b, module)) + 0.3;
+	y += canvas_text(c, &mono, middle - width / 2, y, width, grouped);
+	if (json_truth(d, "single")) /* a strip goes about without its page's head */
+		canvas_text(c, &room, middle - width / 2, y, width, json_text(d, "room"));
 	return c->failed;
 }
 
-/* From the tip of the digit to the quiet zone of its code. */
-static void leader(struct canvas *c, double tip_x, double y, int row)
+static void strip_edges(struct canvas *c, const json_t *d, int count)
 {
-	double end = centre_x(row) - 20.3;
-	cairo_new_path(c->cr);
-	cairo_arc(c->cr, (tip_x + 1.6) * 72 / 25.4, y * 72 / 25.4, 2, 0, 6.2832);
-	cairo_fill(c->cr);
-	canvas_line(c, tip_x + 1.6, y, end, y, 0.3);
+	double width = WITHIN_MM / count;
+	for (int i = 1; json_truth(d, "single") && i < count; i++)
+		canvas_dashed(c, EDGE_MM + i * width, DRAWING_TOP_MM - 3, EDGE_MM + i * width,
+		              PAGE_HEIGHT_MM - 14);
 }
 
-static void head(struct canvas *c, const json_t *d, const struct side *s)
+static int draw_limb(struct canvas *c, const json_t *d, enum limb limb, struct error *e)
 {
-	struct style title = {.size_pt = 19, .bold = true}, small = {.size_pt = 8.5};
-	char text[200];
-	double y = 7, w = 108;
-	y += canvas_text(c, &title, PICTURE_MM, y, w, json_text(d, "room"));
-	snprintf(text, sizeof text, "Digit cards: %s. %s",
-	         s->feet ? "feet, seen from above" : "hands, seen from the back", json_text(d, "site"));
-	y += canvas_text(c, &small, PICTURE_MM, y, w, text);
-}
-
-static void side_names(struct canvas *c, const struct side *s)
-{
-	struct style big = {.size_pt = 15, .bold = true}, small = {.size_pt = 8.5};
-	canvas_text(c, &big, PICTURE_MM + 7, s->y[2] - 12, 40, s->feet ? "LEFT FOOT" : "LEFT HAND");
-	canvas_text(c, &big, PICTURE_MM + 7, s->y[7] + 1, 40, s->feet ? "RIGHT FOOT" : "RIGHT HAND");
-	canvas_text(c, &small, PICTURE_MM, s->y[10] - 6, 92,
-	            "Another digit (a sixth finger, a stump, joined digits): scan one of these codes, and "
-	            "say aloud and "
-	            "write on the paper sheet which digit it is.");
-	canvas_text(c, &small, PICTURE_MM, s->y[11] - 5, 92,
-	            "Scan a digit's code when a tourniquet goes on: its time starts at once. Scanned while "
-	            "one is on, the "
-	            "code shows the minutes. Only the card OFF stops the time.");
-}
-
-static int draw_side(struct canvas *c, const json_t *d, struct side *s, struct error *e)
-{
-	double tips[HANDS_DIGITS];
-	place(s);
-	canvas_page(c, A4_WIDTH_MM, A4_HEIGHT_MM);
-	hands_draw(c, s->feet, PICTURE_MM, s->y, PITCH_MM, tips);
-	head(c, d, s);
-	side_names(c, s);
-	for (int row = 0; row < HANDS_DIGITS + OTHER_ROWS; row++) {
-		int other = row - HANDS_DIGITS;
-		int digit = other < 0 ? hands_digit(s->feet, row) : 21 + other + (s->feet ? OTHER_ROWS : 0);
-		const json_t *card = card_of(d, digit);
+	static const char *const titles[LIMBS] = {"RIGHT HAND", "LEFT HAND", "RIGHT FOOT", "LEFT FOOT"};
+	bool foot_side = limb == RIGHT_FOOT || limb == LEFT_FOOT;
+	const double column = WITHIN_MM / 5;
+	head(c, d, titles[limb],
+	     foot_side ? "the foot from above, nails up" : "the back of the hand, nails up");
+	for (int place = 0; place < 5; place++) {
+		const json_t *card = card_of(d, limb_digit(limb, place));
+		double middle = EDGE_MM + (limb_order(limb, place) + 0.5) * column;
 		if (!card)
 			continue;
-		if (other < 0)
-			leader(c, tips[row], s->y[row], row);
-		int r = draw_code(c, card, row, s->y[row], e);
+		limb_draw(c, limb, place, middle - DRAWING_MM / 2, DRAWING_TOP_MM, DRAWING_MM);
+		int r = draw_code(c, d, card, middle, column - 4, e);
 		if (r < 0)
 			return r;
 	}
-	return 0;
+	strip_edges(c, d, 5);
+	foot(c, d);
+	return c->failed;
+}
+
+static void box_to_write(struct canvas *c, double middle, double width)
+{
+	struct style small = {.size_pt = 10, .align = ALIGN_CENTRE};
+	double x = middle - width / 2;
+	canvas_text(c, &small, x, DRAWING_TOP_MM, width,
+	            "a sixth finger, a stump, joined digits: say aloud which, and write it here");
+	canvas_dotted_frame(c, x, DRAWING_TOP_MM + 18, width, 38);
+}
+
+static int draw_others(struct canvas *c, const json_t *d, struct error *e)
+{
+	const double column = WITHIN_MM / OTHERS;
+	head(c, d, "ANOTHER DIGIT", "none of the twenty: say which");
+	for (int i = 0; i < OTHERS; i++) {
+		const json_t *card = card_of(d, FIRST_OTHER + i);
+		double middle = EDGE_MM + (i + 0.5) * column;
+		if (!card)
+			continue;
+		box_to_write(c, middle, column - 12);
+		int r = draw_code(c, d, card, middle, column - 4, e);
+		if (r < 0)
+			return r;
+	}
+	strip_edges(c, d, OTHERS);
+	foot(c, d);
+	return c->failed;
+}
+
+static bool any_of(const json_t *d, int first, int count)
+{
+	for (int i = 0; i < count; i++)
+		if (card_of(d, first + i))
+			return true;
+	return false;
 }
 
 static int digit_cards_draw(struct canvas *c, const json_t *document, struct error *e)
 {
-	struct side hands = {.feet = false}, feet = {.feet = true};
-	int r = draw_side(c, document, &hands, e);
-	return r < 0 ? r : draw_side(c, document, &feet, e);
+	static const enum limb order[] = {LEFT_HAND, RIGHT_HAND, LEFT_FOOT, RIGHT_FOOT};
+	int r = 0;
+	for (size_t i = 0; i < LIMBS && r >= 0; i++)
+		if (any_of(document, limb_digit(order[i], 0), 5))
+			r = draw_limb(c, document, order[i], e);
+	if (r >= 0 && any_of(document, FIRST_OTHER, OTHERS))
+		r = draw_others(c, document, e);
+	return r;
 }
 
 /* clang-format off */
@@ -146,6 +190,7 @@ static const struct field fields[] = {
 	ALL_KINDS,
 	WORD("paper", OPTIONAL, schema_a4_only, ""),
 	TEXT("room", REQUIRED, 1, 60, ""),
+	BOOL("single", OPTIONAL, "with lines to cut each page into strips of one digit, for rooms with a camera"),
 	OBJECTS("cards", REQUIRED, 1, 24, card_fields, ""),
 	END};
 /* clang-format on */
@@ -179,8 +224,9 @@ static int check_digit_cards(const json_t *d, struct error *e)
 
 const struct paper_kind paper_digit_cards = {
     .kind = "digit-cards",
-    .what = "one sheet a room: side 1 the hands and others 21, 22, side 2 the feet and others 23, 24. No two "
-            "codes are nearer than 40 mm, centre to centre, and no straight line runs through two of them",
+    .what = "one hand or foot a page, lying, and a page of others 21 to 24. The bars lie as well: no two "
+            "codes are nearer "
+            "than 40 mm, edge to edge, and no line across the page runs through two of them",
     .fields = fields,
     .check = check_digit_cards,
     .draw = digit_cards_draw,

@@ -1,129 +1,154 @@
 #include "labels/hands.h"
 
-#define POINTS_PER_MM (72.0 / 25.4)
-#define OUTLINE_MM 0.7
+#include <math.h>
+#include <stdbool.h>
+#include <stdlib.h>
 
-int hands_digit(bool feet, int row)
-{
-	int first = feet ? 11 : 1;
-	return row < 5 ? first + 9 - row : first + row - 5;
-}
+#define BOX_WIDTH 100.0
+#define BOX_HEIGHT 124.0
+#define BODY_LINE 4.0
+#define OUTLINE 2.6   /* both edges together */
+#define BLACK_AT 0.32 /* of the digit's length, where the tourniquet lies */
+#define NAIL_AT 1.06
 
-struct finger {
-	double x1, dy1, x2, dy2,
-	    width; /* root and end of its middle line; dy from the row, towards the middle finger */
-	const char *name;
+struct digit_line {
+	double x1, y1, x2, y2, width; /* from root to tip */
 };
 
-/* From the thumb or great toe outwards, for the right side; millimetres for a pitch of 22. */
-static const struct finger fingers[2][5] = {
-    {{30, 30, 76, 0, 17, "thumb"},
-     {54, 3, 86, 0, 15.5, "index"},
-     {54, 0, 91, 0, 15.5, "middle"},
-     {54, -2, 86, 0, 15, "ring"},
-     {52, -6, 75, 0, 14, "little"}},
-    {{66, 4, 84, 0, 19, "great (big)"},
-     {66, 2, 86, 0, 15, "second"},
-     {64, 0, 82, 0, 14.5, "third"},
-     {60, -2, 77, 0, 14, "fourth"},
-     {54, -5, 71, 0, 14, "little"}},
-};
+/* Right side, thumb or great toe first. */
+static const struct digit_line fingers[] = {{40, 98, 11, 63, 16.5},
+                                            {39, 68, 30, 20, 14.5},
+                                            {54.5, 64, 52.5, 9, 15},
+                                            {70, 66, 75, 17, 14.5},
+                                            {84, 74, 97, 39, 12.5}};
+static const struct digit_line toes[] = {{31, 44, 29, 25, 23},
+                                         {51, 39, 50, 21, 14.5},
+                                         {65, 43, 67, 28, 13.5},
+                                         {77, 50, 81, 37, 13},
+                                         {87, 60, 93, 49, 12.5}};
+/* clang-format off */
+static const char palm[] = "M32 72C36 61 48 58 60 58C72 58 86 62 90 76C92 86 88 99 83 109C80 115 79 121 79 136L43 136C43 123 41 117 36 109C29 99 29 84 32 72Z";
+static const char sole[] = "M19 48C26 38 42 38 55 40C72 42 90 52 94 66C97 78 88 92 84 104C81 114 80 122 80 134L36 134C37 118 34 106 27 92C20 78 15 60 19 48Z";
+/* clang-format on */
 
-/* Back of the hand and of the foot: x, and y from the middle row, towards the thumb negative. */
-static const double palm[][2] = {{-14, -7}, {8, -9},  {22, -16}, {38, -26}, {50, -28}, {57, -16}, {58, 0},
-                                 {57, 20},  {52, 38}, {44, 44},  {32, 41},  {20, 33},  {8, 28},   {-14, 27}};
-static const double sole[][2] = {{70, -46}, {74, -36}, {72, -12}, {68, 10},  {62, 30}, {54, 43},
-                                 {42, 43},  {28, 34},  {16, 29},  {8, 23},   {3, 10},  {3, -3},
-                                 {9, -12},  {20, -15}, {32, -22}, {44, -36}, {56, -48}};
-
-static void capsule(struct canvas *c, double x1, double y1, double x2, double y2, double width_mm,
-                    double grey)
+static bool is_foot(enum limb limb)
 {
-	cairo_set_source_rgb(c->cr, grey, grey, grey);
-	cairo_set_line_cap(c->cr, CAIRO_LINE_CAP_ROUND);
-	canvas_line(c, x1, y1, x2, y2, width_mm);
-	cairo_set_line_cap(c->cr, CAIRO_LINE_CAP_BUTT);
-	cairo_set_source_rgb(c->cr, 0, 0, 0);
+	return limb == RIGHT_FOOT || limb == LEFT_FOOT;
 }
 
-/* A smooth closed line through the points (Catmull-Rom, written as cubic curves). */
-static void smooth(struct canvas *c, const double (*shape)[2], size_t count, double x, double y, double sign)
+static bool is_left(enum limb limb)
 {
-	const double p = POINTS_PER_MM;
-	for (size_t i = 0; i < count; i++) {
-		const double *a = shape[(i + count - 1) % count], *b = shape[i], *d = shape[(i + 1) % count];
-		const double *e = shape[(i + 2) % count];
-		double bx = x + b[0], by = y + sign * b[1], dx = x + d[0], dy = y + sign * d[1];
-		if (i == 0)
-			cairo_move_to(c->cr, bx * p, by * p);
-		cairo_curve_to(c->cr, (bx + (d[0] - a[0]) / 6) * p, (by + sign * (d[1] - a[1]) / 6) * p,
-		               (dx - (e[0] - b[0]) / 6) * p, (dy - sign * (e[1] - b[1]) / 6) * p, dx * p,
-		               dy * p);
-	}
-	cairo_close_path(c->cr);
+	return limb == LEFT_HAND || limb == LEFT_FOOT;
 }
 
-static void body(struct canvas *c, const double (*shape)[2], size_t count, double x, double y, double sign,
-                 double grow_mm, double grey)
+int limb_digit(enum limb limb, int place)
 {
-	cairo_new_path(c->cr);
-	smooth(c, shape, count, x, y, sign);
-	cairo_set_source_rgb(c->cr, grey, grey, grey);
-	cairo_set_line_join(c->cr, CAIRO_LINE_JOIN_ROUND);
-	cairo_set_line_width(c->cr, (6 + 2 * grow_mm) * POINTS_PER_MM);
-	cairo_fill_preserve(c->cr);
-	cairo_stroke(c->cr);
-	cairo_set_line_join(c->cr, CAIRO_LINE_JOIN_MITER);
-	cairo_set_source_rgb(c->cr, 0, 0, 0);
+	return 1 + 5 * (int)limb + place;
 }
 
-/* One hand or foot. All of it in black a line wider, then all of it in white, leaves the outline of the
- * whole. */
-static void one(struct canvas *c, bool feet, double x, const double *tip_y, double sign, double *tip_x)
+int limb_order(enum limb limb, int place)
 {
-	double middle = tip_y[2];
-	for (int pass = 0; pass < 2; pass++) {
-		double grow = pass == 0 ? OUTLINE_MM : 0, grey = pass == 0 ? 0 : 1;
-		/* The arm runs on beyond the picture; the white goes further so that no edge is left. */
-		cairo_save(c->cr);
-		cairo_rectangle(c->cr, (x - (feet ? 20 : pass)) * POINTS_PER_MM, 0, 140 * POINTS_PER_MM,
-		                c->height_mm * POINTS_PER_MM);
-		cairo_clip(c->cr);
-		if (feet)
-			body(c, sole, sizeof sole / sizeof *sole, x, middle, sign, grow, grey);
+	return is_left(limb) ? 4 - place : place;
+}
+
+/* The path of the body: capital letters of SVG with their numbers, as it stands in the page's own drawing. */
+static void trace_path(cairo_t *cr, const char *p)
+{
+	while (*p) {
+		char what = *p++, *end;
+		double n[6] = {0};
+		int count = what == 'C' ? 6 : what == 'Z' ? 0 : 2;
+		for (int i = 0; i < count; i++, p = end)
+			n[i] = strtod(p, &end);
+		if (what == 'M')
+			cairo_move_to(cr, n[0], n[1]);
+		else if (what == 'L')
+			cairo_line_to(cr, n[0], n[1]);
+		else if (what == 'C')
+			cairo_curve_to(cr, n[0], n[1], n[2], n[3], n[4], n[5]);
 		else
-			body(c, palm, sizeof palm / sizeof *palm, x, middle, sign, grow, grey);
-		for (int i = 0; i < 5; i++) {
-			const struct finger *f = &fingers[feet][i];
-			capsule(c, x + f->x1, tip_y[i] + sign * f->dy1, x + f->x2, tip_y[i] + sign * f->dy2,
-			        f->width + 2 * grow, grey);
-		}
-		cairo_restore(c->cr);
-	}
-	for (int i = 0; i < 5; i++) {
-		const struct finger *f = &fingers[feet][i];
-		struct style name = {.size_pt = 8, .align = ALIGN_RIGHT};
-		double end_y = tip_y[i] + sign * f->dy2, r = f->width / 2;
-		tip_x[i] = x + f->x2 + r + OUTLINE_MM;
-		/* The nail says that this is the back. */
-		capsule(c, x + f->x2 + r * 0.35, end_y - r * 0.28, x + f->x2 + r * 0.35, end_y + r * 0.28,
-		        r * 0.75, 0);
-		capsule(c, x + f->x2 + r * 0.35, end_y - r * 0.28, x + f->x2 + r * 0.35, end_y + r * 0.28,
-		        r * 0.75 - 0.7, 1);
-		double h = canvas_text_height(c, &name, 24, f->name);
-		canvas_text(c, &name, x + f->x2 - 26, end_y - h / 2, 25, f->name);
+			cairo_close_path(cr);
 	}
 }
 
-void hands_draw(struct canvas *c, bool feet, double x_mm, const double tip_y_mm[HANDS_DIGITS],
-                double pitch_mm, double tip_x_mm[HANDS_DIGITS])
+static void grey(cairo_t *cr, double level)
 {
-	double left_y[5], left_x[5];
-	(void)pitch_mm;
+	cairo_set_source_rgb(cr, level, level, level);
+}
+
+static void stroke(cairo_t *cr, double x1, double y1, double x2, double y2, double width)
+{
+	cairo_set_line_width(cr, width);
+	cairo_move_to(cr, x1, y1);
+	cairo_line_to(cr, x2, y2);
+	cairo_stroke(cr);
+}
+
+static double along_x(const struct digit_line *d, double part)
+{
+	return d->x1 + (d->x2 - d->x1) * part;
+}
+
+static double along_y(const struct digit_line *d, double part)
+{
+	return d->y1 + (d->y2 - d->y1) * part;
+}
+
+/* All of it in black a line wider, then all of it in white, leaves the outline of the whole. */
+static void draw_whole(cairo_t *cr, const char *body, const struct digit_line *lines)
+{
+	for (int pass = 0; pass < 2; pass++) {
+		double more = pass == 0 ? OUTLINE : 0;
+		grey(cr, pass);
+		trace_path(cr, body);
+		cairo_set_line_width(cr, BODY_LINE + more);
+		cairo_fill_preserve(cr);
+		cairo_stroke(cr);
+		for (int i = 0; i < 5; i++)
+			stroke(cr, lines[i].x1, lines[i].y1, lines[i].x2, lines[i].y2, lines[i].width + more);
+	}
+}
+
+static void draw_black(cairo_t *cr, const struct digit_line *d)
+{
+	double from = BLACK_AT + d->width / 2 / hypot(d->x2 - d->x1, d->y2 - d->y1);
+	from = from > 0.98 ? 0.98 : from;
+	grey(cr, 0);
+	stroke(cr, along_x(d, from), along_y(d, from), d->x2, d->y2, d->width);
+}
+
+static void draw_nail(cairo_t *cr, const struct digit_line *d, bool on_black)
+{
+	grey(cr, on_black ? 1 : 0);
+	cairo_set_line_width(cr, 1.2);
+	cairo_new_path(cr);
+	cairo_arc(cr, along_x(d, NAIL_AT), along_y(d, NAIL_AT), d->width * 0.24, 0, 2 * M_PI);
+	cairo_stroke(cr);
+}
+
+double limb_draw(struct canvas *c, enum limb limb, int place, double x_mm, double y_mm, double width_mm)
+{
+	const struct digit_line *lines = is_foot(limb) ? toes : fingers;
+	const double point = 72.0 / 25.4, scale = width_mm / BOX_WIDTH;
+	if (c->dry)
+		return BOX_HEIGHT * scale;
+	cairo_save(c->cr);
+	cairo_translate(c->cr, x_mm * point, y_mm * point);
+	cairo_scale(c->cr, scale * point, scale * point);
+	if (is_left(limb)) {
+		cairo_translate(c->cr, BOX_WIDTH, 0);
+		cairo_scale(c->cr, -1, 1);
+	}
+	/* The arm runs on beyond the picture. */
+	cairo_rectangle(c->cr, -0.2 * BOX_WIDTH, -0.2 * BOX_HEIGHT, 1.4 * BOX_WIDTH, 1.2 * BOX_HEIGHT);
+	cairo_clip(c->cr);
+	cairo_set_line_cap(c->cr, CAIRO_LINE_CAP_ROUND);
+	cairo_set_line_join(c->cr, CAIRO_LINE_JOIN_ROUND);
+	draw_whole(c->cr, is_foot(limb) ? sole : palm, lines);
+	if (place >= 0)
+		draw_black(c->cr, &lines[place]);
 	for (int i = 0; i < 5; i++)
-		left_y[i] = tip_y_mm[4 - i];
-	one(c, feet, x_mm, left_y, -1, left_x);
-	one(c, feet, x_mm, tip_y_mm + 5, 1, tip_x_mm + 5);
-	for (int i = 0; i < 5; i++)
-		tip_x_mm[4 - i] = left_x[i];
+		draw_nail(c->cr, &lines[i], i == place);
+	cairo_restore(c->cr);
+	return BOX_HEIGHT * scale;
 }

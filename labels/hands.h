@@ -1,19 +1,20 @@
-/* Two hands or two feet seen from the back, pointing right, drawn by lines of our own. The tips stand in rows
- * of one pitch, in the order in which the digits lie side by side on a pair of hands held out: left little
- * finger first, left thumb, right thumb, right little finger last. */
+/* One hand or foot seen from its back (nail side up), as the board draws it: the same lines, in a box of 100 by 124, so
+ * that nobody has to turn a picture in the mind. tests/unit/labels/same-drawing holds the two to each other. */
 #ifndef BANDTALLY_LABELS_HANDS_H
 #define BANDTALLY_LABELS_HANDS_H
 
 #include "labels/canvas.h"
 
-#define HANDS_DIGITS 10
+enum limb { RIGHT_HAND = 0, LEFT_HAND, RIGHT_FOOT, LEFT_FOOT, LIMBS };
 
-/* The digit (1-20, as paper.h numbers them) of row 0-9 on the side of the hands or of the feet. */
-int hands_digit(bool feet, int row);
+/* The digit (1 to 20, as digits.c numbers them) that is number `place` of it, 0 the thumb or great toe. */
+int limb_digit(enum limb limb, int place);
 
-/* Draws both within 100 mm from `x_mm`. `tip_y_mm` gives the height of each row's tip; the widths of the
- * drawing follow `pitch_mm`. Writes where each tip ends. */
-void hands_draw(struct canvas *c, bool feet, double x_mm, const double tip_y_mm[HANDS_DIGITS],
-                double pitch_mm, double tip_x_mm[HANDS_DIGITS]);
+/* Where digit `place` stands from left to right, 0 to 4: the thumb of a right hand is the leftmost. */
+int limb_order(enum limb limb, int place);
+
+/* Draws it `width_mm` wide, the digit `place` black (-1: none). Returns its height. The drawing stands out of this box by a
+ * tenth at the side of the little finger. */
+double limb_draw(struct canvas *c, enum limb limb, int place, double x_mm, double y_mm, double width_mm);
 
 #endif

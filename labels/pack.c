@@ -1,4 +1,5 @@
-/* Labels for packs that bear no code: the symbol at the left, what people read at the right. */
+/* Labels for packs that bear no code. In the order of use in the stores: which of the two labels, until when, the size, what it
+ * is; then the code, and how it is typed. */
 #include <errno.h>
 #include <stdio.h>
 #include <string.h>
@@ -9,7 +10,6 @@
 
 #define EDGE_MM 2.0     /* label printers do not reach the edge */
 #define SMALLEST_PT 6.2 /* capitals of 1.6 mm */
-#define LARGEST_PT 8.4
 
 struct label {
 	double width_mm, height_mm;
@@ -17,100 +17,170 @@ struct label {
 };
 
 struct label_text {
-	const char *role, *line, *number;
-	char more[96];
+	const char *role, *which, *expiry, *line, *size, *said;
+	char more[96], code[OWN_CODE_SHOWN_MAX];
+	bool pack;
 };
 
-/* The role stays on one line as long as it can be read there. */
-static struct style role_style(struct canvas *c, const struct label_text *t, double size, double width)
+/* Everything on a label grows and shrinks together; nothing becomes smaller than can be read. */
+static double sized(double pt, double scale)
 {
-	struct style role = {.size_pt = size * 1.05, .bold = true, .spacing_pt = 0.3};
-	while (role.size_pt > SMALLEST_PT && canvas_text_width(c, &role, t->role) > width - 2)
-		role.size_pt -= 0.1;
-	return role;
+	return pt * scale < SMALLEST_PT ? SMALLEST_PT : pt * scale;
 }
 
-static double text_height(struct canvas *c, const struct label_text *t, double size, double width)
+struct fit {
+	double scale, width_mm; /* of the text */
+	double code_mm, code_high_mm;
+	int module_dots;
+};
+
+static struct style style_of(double pt, const struct fit *f, bool bold)
 {
-	struct style strong = {.size_pt = size, .bold = true}, body = {.size_pt = size};
-	struct style role = role_style(c, t, size, width);
-	return canvas_text_height(c, &role, width - 2, t->role) + 1.4 +
-	       canvas_text_height(c, &strong, width, t->line) + canvas_text_height(c, &body, width, t->more) +
-	       canvas_text_height(c, &strong, width, t->number) +
-	       canvas_text_height(c, &body, width, "hospital use only");
+	return (struct style){.size_pt = sized(pt, f->scale), .bold = bold};
 }
 
-static void draw_text(struct canvas *c, const struct label_text *t, double size, double x, double y,
-                      double width)
+/* --- what is read: expiry, line and lot at the left, the size alone at the right --------------- */
+
+static double size_box_mm(struct canvas *c, const struct label_text *t, const struct fit *f)
 {
-	struct style strong = {.size_pt = size, .bold = true}, body = {.size_pt = size};
-	struct style role = role_style(c, t, size, width);
-	double h = canvas_text_height(c, &role, width - 2, t->role);
-	/* The two labels of one item must not be taken for each other: black bar for the pack, frame for the
-	 * bag. */
-	if (strcmp(t->role, "PACK") == 0) {
-		canvas_box(c, x, y, width, h + 0.6);
-		role.white = true;
-	} else {
-		canvas_frame(c, x, y, width, h + 0.6, 0.35);
+	struct style letter = style_of(26, f, true);
+	return *t->size ? canvas_text_width(c, &letter, t->size) + 3 : 0;
+}
+
+/* `draw` false measures. Returns the height. */
+static double facts(struct canvas *c, const struct label_text *t, const struct fit *f, double x, double y,
+                    bool draw)
+{
+	struct style expiry = style_of(10.5, f, true), line = style_of(8.6, f, true),
+	             more = style_of(7.6, f, false);
+	double box = size_box_mm(c, t, f), width = f->width_mm - (box > 0 ? box + 1.5 : 0), start = y;
+	const struct {
+		const struct style *style;
+		const char *text;
+	} all[] = {{&expiry, t->expiry}, {&line, t->line}, {&more, t->more}};
+	for (size_t i = 0; i < sizeof all / sizeof *all; i++)
+		y += draw ? canvas_text(c, all[i].style, x, y, width, all[i].text)
+		          : canvas_text_height(c, all[i].style, width, all[i].text);
+	struct style letter = style_of(26, f, true);
+	letter.align = ALIGN_CENTRE;
+	double high = *t->size ? canvas_text_height(c, &letter, box, t->size) * 0.86 : 0;
+	if (draw && box > 0) {
+		canvas_frame(c, x + f->width_mm - box, start + 0.5, box, high, 0.6);
+		canvas_text(c, &letter, x + f->width_mm - box, start + 0.5 - high * 0.08, box, t->size);
 	}
-	canvas_text(c, &role, x + 1, y + 0.3, width - 2, t->role);
-	y += h + 1.4;
-	y += canvas_text(c, &strong, x, y, width, t->line);
-	y += canvas_text(c, &body, x, y, width, t->more);
-	y += canvas_text(c, &strong, x, y, width, t->number);
-	canvas_text(c, &body, x, y, width, "hospital use only");
+	return y - start > high + 1 ? y - start : high + 1;
 }
 
-static int draw_label(struct canvas *c, const struct label *l, const struct label_text *t, const char *code,
+/* --- the code, and beside it how it is typed ------------------------------------------------------ */
+
+static double typed(struct canvas *c, const struct label_text *t, const struct fit *f, double x, double y,
+                    bool draw)
+{
+	struct style mono = style_of(9.6, f, true), small = style_of(6.8, f, false);
+	double width = f->width_mm - f->code_mm - 1.5, start = y;
+	mono.mono = true;
+	while (mono.size_pt > SMALLEST_PT && canvas_text_width(c, &mono, t->code) > width)
+		mono.size_pt -= 0.2;
+	y +=
+	    draw ? canvas_text(c, &mono, x, y, width, t->code) : canvas_text_height(c, &mono, width, t->code);
+	y += draw ? canvas_text(c, &small, x, y, width, t->said)
+	          : canvas_text_height(c, &small, width, t->said);
+	return y - start;
+}
+
+static double bar_height(struct canvas *c, const struct label_text *t, const struct fit *f)
+{
+	struct style role = style_of(9, f, true);
+	return canvas_text_height(c, &role, f->width_mm - 2, t->role) + 0.6;
+}
+
+/* The two labels of one item must not be taken for each other: black bar for the pack, frame for the bag. */
+static void draw_bar(struct canvas *c, const struct label_text *t, const struct fit *f, double x, double y)
+{
+	struct style role = style_of(9, f, true), which = style_of(7.6, f, false);
+	double h = bar_height(c, t, f), w = canvas_text_width(c, &which, t->which);
+	which.align = ALIGN_RIGHT;
+	if (t->pack)
+		canvas_box(c, x, y, f->width_mm, h);
+	else
+		canvas_frame(c, x, y, f->width_mm, h, 0.35);
+	role.white = which.white = t->pack;
+	canvas_text(c, &role, x + 1, y + 0.3, f->width_mm - w - 3, t->role);
+	if (canvas_text_width(c, &role, t->role) + w + 4 < f->width_mm)
+		canvas_text(c, &which, x + f->width_mm - w - 2, y + 0.8, w + 1, t->which);
+}
+
+static double needed(struct canvas *c, const struct label_text *t, const struct fit *f)
+{
+	double beside = typed(c, t, f, 0, 0, false);
+	return bar_height(c, t, f) + 0.8 + facts(c, t, f, 0, 0, false) + 0.6 +
+	       (beside > f->code_high_mm ? beside : f->code_high_mm);
+}
+
+/* The code as large as is lawful and leaves the text room; the text before it becomes small. */
+static bool find_fit(struct canvas *c, const struct barcode *b, const struct label_text *t, double height_mm,
+                     struct fit *f)
+{
+	int least = barcode_module_dots(b->kind, c->dpi);
+	for (f->scale = 1.3; f->scale > 0.6; f->scale -= 0.04)
+		for (f->module_dots = barcode_largest_dots(b->kind, c->dpi); f->module_dots >= least;
+		     f->module_dots--) {
+			f->code_mm = canvas_mm(c, barcode_width_dots(b, f->module_dots));
+			f->code_high_mm = canvas_mm(c, barcode_height_dots(b, f->module_dots));
+			if (f->width_mm - f->code_mm > 15 && needed(c, t, f) <= height_mm)
+				return true;
+		}
+	return false;
+}
+
+static int draw_label(struct canvas *c, const struct label *l, struct label_text *t, const char *code,
                       struct error *e)
 {
 	char element[64];
 	struct barcode b _cleanup_(barcode_deinit) = {0};
 	snprintf(element, sizeof element, "(91)%s", code);
+	own_code_shown(code, t->code);
 	int r = barcode_init(&b, l->rectangle ? SYMBOL_GS1_DATAMATRIX_12X26 : SYMBOL_GS1_DATAMATRIX_16X16,
 	                     element, e);
 	if (r < 0)
 		return r;
 	canvas_page(c, l->width_mm, l->height_mm);
-	int module = barcode_module_dots(b.kind, c->dpi);
-	double code_w = canvas_mm(c, barcode_width_dots(&b, module));
-	double code_h = canvas_mm(c, barcode_height_dots(&b, module));
-	/* The text stands beside the symbol, or below it on a narrow label. */
-	double x = EDGE_MM + code_w + 2.2, width = c->width_mm - EDGE_MM - x, top = EDGE_MM;
+	struct fit f = {.width_mm = c->width_mm - 2 * EDGE_MM};
 	double height = c->height_mm - 2 * EDGE_MM;
-	if (width < 22) {
-		top = EDGE_MM + code_h + 1.5;
-		x = EDGE_MM, width = c->width_mm - 2 * EDGE_MM, height = c->height_mm - EDGE_MM - top;
-	}
-	double size = LARGEST_PT;
-	while (size > SMALLEST_PT && text_height(c, t, size, width) > height)
-		size -= 0.2;
-	if (size <= SMALLEST_PT && text_height(c, t, SMALLEST_PT, width) > height)
+	if (!find_fit(c, &b, t, height, &f))
 		return error_set(
 		    e, -EINVAL,
 		    "label for '%.60s': its text does not fit %.0f x %.0f mm in letters that can be read: "
 		    "use a larger label or a shorter name",
 		    t->line, l->width_mm, l->height_mm);
-	double code_y = top > EDGE_MM ? EDGE_MM : EDGE_MM + (height - code_h) / 2;
-	barcode_draw(&b, c, canvas_dots(c, EDGE_MM), canvas_dots(c, code_y), module, 0);
-	draw_text(c, t, size, x, top + (height - text_height(c, t, size, width)) / 2, width);
+	draw_bar(c, t, &f, EDGE_MM, EDGE_MM);
+	facts(c, t, &f, EDGE_MM, EDGE_MM + bar_height(c, t, &f) + 0.8, true);
+	double bottom = EDGE_MM + height;
+	barcode_draw(&b, c, canvas_dots(c, EDGE_MM), (int)((bottom - f.code_high_mm) / 25.4 * c->dpi),
+	             f.module_dots, 0);
+	typed(c, t, &f, EDGE_MM + f.code_mm + 1.5, bottom - typed(c, t, &f, 0, 0, false), true);
 	return c->failed;
 }
 
 static int draw_item(struct canvas *c, const struct label *l, const json_t *item, struct error *e)
 {
-	struct label_text t = {.line = json_text(item, "line"), .number = json_text(item, "number")};
-	const char *lot = json_text(item, "lot"), *expiry = json_text(item, "expiry");
-	snprintf(t.more, sizeof t.more, "%s%s%s%s%s", *lot ? "lot\u00a0" : "", lot,
-	         *lot && *expiry ? "   " : "", *expiry ? "exp\u00a0" : "", expiry);
+	char expiry[60] = "";
+	const char *lot = json_text(item, "lot"), *until = json_text(item, "expiry"),
+	           *pack = json_text(item, "pack"), *bag = json_text(item, "bag");
+	struct label_text t = {
+	    .line = json_text(item, "line"), .size = json_text(item, "size"), .expiry = expiry};
+	snprintf(t.more, sizeof t.more, "%s%s%sno.\u00a0%s", *lot ? "lot\u00a0" : "", lot,
+	         *lot ? "  ·  " : "", json_text(item, "number"));
+	if (*until)
+		snprintf(expiry, sizeof expiry, "use by\u00a0%s", until);
 	int r = 0;
-	t.role = "PACK";
-	if (*json_text(item, "pack"))
-		r = draw_label(c, l, &t, json_text(item, "pack"), e);
-	t.role = "PAPER OR RETURN BAG";
-	if (r == 0 && *json_text(item, "bag"))
-		r = draw_label(c, l, &t, json_text(item, "bag"), e);
+	t.role = "PACK", t.which = *bag ? "1 of 2" : "", t.said = "hospital use only", t.pack = true;
+	if (*pack)
+		r = draw_label(c, l, &t, pack, e);
+	t.role = "PAPER OR RETURN BAG", t.which = *pack ? "2 of 2" : "", t.pack = false;
+	t.said = "not proof that the item came back; hospital use only";
+	if (r == 0 && *bag)
+		r = draw_label(c, l, &t, bag, e);
 	return r;
 }
 
@@ -140,6 +210,7 @@ static const struct field label_fields[] = {
 	END};
 static const struct field item_fields[] = {
 	TEXT("line", REQUIRED, 1, 60, "a text that does not fit at 1.6 mm refuses the document"),
+	TEXT("size", OPTIONAL, 1, 4, "a letter, large; the line is then without it"),
 	TEXT("lot", OPTIONAL, 1, 20, ""),
 	TEXT("expiry", OPTIONAL, 1, 20, ""),
 	TEXT("number", REQUIRED, 1, 20, "as people read it"),
@@ -178,7 +249,9 @@ static int check_label_items(const json_t *d, struct error *e)
 const struct paper_kind paper_pack_labels = {
     .kind = "pack-labels",
     .what = "labels that stores stick on packs that bear no code of their own: two an item, in order. GS1 "
-            "DataMatrix (91) + code, X = 3 dots at 203 dpi (0.375 mm), 4 at 300 (0.339), 9 at 600 (0.381)",
+            "DataMatrix (91) + code, X as large as the label allows: at most 3 dots at 203 dpi (0.375 mm), 5 "
+            "at 300 (0.423), "
+            "11 at 600 (0.466)",
     .fields = fields,
     .check = check_label_items,
     .draw = pack_labels_draw,

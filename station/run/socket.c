@@ -245,6 +245,16 @@ static json_t *do_sheet(struct client *c, const json_t *q)
 	return o;
 }
 
+/* Whether station.ini starts the camera's program for this scanner. */
+static int is_camera(const struct daemon *d, const char *name)
+{
+	const struct settings *s = &d->core.settings;
+	for (int i = 0; i < s->n_drivers; i++)
+		if (strcmp(s->drivers[i].name, name) == 0)
+			return strstr(s->drivers[i].command, "scan-camera") != NULL;
+	return 0;
+}
+
 static json_t *do_status(struct client *c, const json_t *q)
 {
 	(void)q;
@@ -256,6 +266,7 @@ static json_t *do_status(struct client *c, const json_t *q)
 		json_object_set_new(x, "room", json_integer(dc->room));
 		json_object_set_new(x, "device", name_told(dc->device, sizeof dc->device));
 		json_object_set_new(x, "running", json_boolean(child_running(dc->child)));
+		json_object_set_new(x, "camera", json_boolean(is_camera(c->d, dc->name)));
 		json_object_set_new(x, "fault", name_told(dc->fault, sizeof dc->fault));
 		json_array_append_new(drivers, x);
 	}

@@ -19,6 +19,14 @@ name = Example Hand Unit
 name = Theatre 1
 [room 2]
 name = Theatre 2
+[room 3]
+name = Minor procedures
+single_operator = yes
+[room 4]
+name = Theatre 4
+[driver camera-1]
+command = scan-camera --device /dev/null
+room = 4
 [board]
 start = no
 X
@@ -50,6 +58,9 @@ X
 same pack-labels pack --line GREEN-M --lot T26 --expiry 2028-03-31 --count 3
 same digit-cards digits --room 2
 same cards cards --room 2
+same cards-alone cards --room 3
+same cards-camera cards --room 4
+same digit-cards-camera digits --room 4
 same badges badges
 same scanner-check scanner-check
 stop

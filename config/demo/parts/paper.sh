@@ -23,8 +23,8 @@ next_picture() {
 # picture is as large as such a card is; where on the sheet it stands is found by its words.
 look_at() {
 	case $1 in
-	cards) box='4 2 84 40' ;;
-	digits) box='middle 2 41 26' ;;
+	cards) box='9 2 92 40' ;;
+	digits) box='middle 1 50 86' ;;
 	badges) box='4 3 84 34' ;;
 	esac
 	# shellcheck disable=SC2086
@@ -41,7 +41,7 @@ look_at() {
 
 # look_at_label FILE NUMBER: takes a picture of the pack label with this item number, a page of its own.
 look_at_label() {
-	page=$(pdftotext -bbox "$folder/paper/$1.pdf" - | awk -v want="$2" -f "$parts/find-words.awk" | awk '{ print $1; exit }')
+	page=$(pdftotext "$folder/paper/$1.pdf" - | awk -v RS='\f' -v number="$2" '$0 ~ "no[.][^0-9]*" number "\n" { print NR; exit }')
 	[ -n "$page" ] || surprise "$1.pdf bears no label with number $2"
 	whole_page "$folder/paper/$1.pdf" "$page"
 }

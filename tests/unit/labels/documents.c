@@ -19,7 +19,10 @@ const char *const sample_names[] = {"slip-a4",
                                     "limits-rectangle-labels",
                                     "badges",
                                     "digit-cards",
+                                    "digit-cards-camera",
                                     "cards",
+                                    "cards-alone",
+                                    "cards-camera",
                                     "scanner-check",
                                     NULL};
 

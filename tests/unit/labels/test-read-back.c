@@ -16,62 +16,21 @@
 #include "documents.h"
 #include "labels/canvas.h"
 #include "labels/paper.h"
-
-struct picture {
-	int width, height;
-	unsigned char *grey;
-};
-
-static char folder[64];
-
-static void run(const char *format, ...) __attribute__((format(printf, 1, 2)));
-static void run(const char *format, ...)
-{
-	char command[600];
-	va_list args;
-	va_start(args, format);
-	vsnprintf(command, sizeof command, format, args);
-	va_end(args);
-	if (system(command) != 0)
-		fail_msg("'%s' failed", command);
-}
-
-/* One page as the printer would have it: one bit a dot, no smoothing. */
-static struct picture rasterise(const struct buf *pdf, int page, int dpi)
-{
-	char path[100];
-	struct picture p = {0};
-	snprintf(path, sizeof path, "%s/paper.pdf", folder);
-	FILE *f = fopen(path, "w");
-	assert_non_null(f);
-	assert_int_equal(fwrite(pdf->data, 1, pdf->size, f), pdf->size);
-	fclose(f);
-	run("pdftoppm -r %d -gray -aa no -aaVector no -f %d -l %d -singlefile %s %s/page", dpi, page, page,
-	    path, folder);
-	snprintf(path, sizeof path, "%s/page.pgm", folder);
-	f = fopen(path, "r");
-	assert_non_null(f);
-	assert_int_equal(fscanf(f, "P5 %d %d 255", &p.width, &p.height), 2);
-	fgetc(f);
-	size_t size = (size_t)p.width * (size_t)p.height;
-	p.grey = malloc(size);
-	assert_int_equal(fread(p.grey, 1, size, f), size);
-	fclose(f);
-	return p;
-}
+#include "picture.h"
 
 /* Along the middle of a symbol every run of black or white is a whole number of modules. */
 static void measure(const struct picture *p, const struct mark *m, int dpi)
 {
-	int module = m->module_dots, y = m->y_dots + module / 2;
-	int end = m->x_dots + (int)(m->width_mm / 25.4 * dpi + 0.5);
-	for (int x = m->x_dots; x < end; x += module) {
-		unsigned char first = p->grey[(size_t)y * (size_t)p->width + (size_t)x];
+	int module = m->module_dots;
+	size_t step = m->turned ? (size_t)p->width : 1, aside = m->turned ? 1 : (size_t)p->width;
+	int end = (int)((m->turned ? m->height_mm : m->width_mm) / 25.4 * dpi + 0.5);
+	const unsigned char *at =
+	    p->grey + (size_t)m->y_dots * (size_t)p->width + (size_t)m->x_dots + (size_t)(module / 2) * aside;
+	for (int x = 0; x < end; x += module)
 		for (int i = 1; i < module; i++)
-			if (p->grey[(size_t)y * (size_t)p->width + (size_t)(x + i)] != first)
+			if (at[(size_t)(x + i) * step] != at[(size_t)x * step])
 				fail_msg("page %d: a module of '%s' is not %d whole dots wide at dot %d",
 				         m->page, m->text, module, x + i);
-	}
 }
 
 static int zbar_finds(const struct picture *p, const struct mark *m, const char *text)
@@ -121,7 +80,8 @@ static void expected_text(const struct mark *m, const json_t *d, char *out, size
 
 static bool is_datamatrix(const struct mark *code, const struct mark *quiet)
 {
-	return code->height_mm > 0 && (code->x_mm - quiet->x_mm) < 1.5 * code->module_dots * 25.4 / 203 &&
+	return !code->turned && code->height_mm > 0 &&
+	       (code->x_mm - quiet->x_mm) < 1.5 * code->module_dots * 25.4 / 203 &&
 	       quiet->height_mm > code->height_mm;
 }
 
@@ -143,7 +103,7 @@ static void read_paper(const char *name, int dpi, int *read, int *matrices)
 			continue;
 		if (m->page != page) {
 			free(p.grey);
-			p = rasterise(&pdf, page = m->page, dpi);
+			p = picture_of_page(&pdf, page = m->page, dpi);
 		}
 		measure(&p, m, dpi);
 		if (is_datamatrix(m, &t.marks[i + 1])) {
@@ -191,7 +151,7 @@ static void the_largest_summary_is_read_back_from_the_smallest_paper(void **stat
 	json_decref(list);
 	if (paper_pdf_traced(NULL, d, &pdf, &pages, &t, &e) < 0)
 		fail_msg("%s", e.text);
-	struct picture p = rasterise(&pdf, pages, 203);
+	struct picture p = picture_of_page(&pdf, pages, 203);
 	for (size_t i = 0; i < t.count; i++)
 		if (t.marks[i].kind == MARK_CODE && strlen(t.marks[i].text) >= 63) {
 			struct picture part = cut_out(&p, &t.marks[i], 203);
@@ -209,18 +169,17 @@ static int prepare(void **state)
 {
 	(void)state;
 	struct error e;
-	strcpy(folder, "/tmp/bandtally-paper-XXXXXX");
 	if (fonts_open(&e) < 0) {
 		fprintf(stderr, "%s\n", e.text);
 		return -1;
 	}
-	return mkdtemp(folder) ? 0 : -1;
+	return pictures_open();
 }
 
 static int tidy(void **state)
 {
 	(void)state;
-	run("rm -rf %s", folder);
+	pictures_close();
 	return 0;
 }
 

@@ -1,0 +1,235 @@
+/* label digits, cards, badges, scanner-check: the codes of a room and of the people in it. */
+#include <stdio.h>
+#include <string.h>
+
+#include "tool/client.h"
+#include "tool/label.h"
+
+enum needed { ALWAYS = 0, TEAM, ALONE }; /* by which kind of room */
+
+struct slot {
+	int meaning; /* enum own_card; 0 ends a column */
+	enum needed needed;
+	const char *then; /* what is scanned after it, or before it, that is no card */
+};
+
+static const struct card_page {
+	const char *title, *note;
+	enum needed needed;
+	bool in_order;
+	struct slot left[7], right[7], ends[3];
+} pages[] = {
+    {.title = "Every case, in the order of use",
+     .needed = TEAM,
+     .in_order = true,
+     .left = {{CARD_NEW_CASE, ALWAYS,
+               "then two badges, pack and forceps; badge: count agreed; digit card: it is on"},
+              {CARD_OFF, ALWAYS, "the digit card first, then this"},
+              {CARD_FINAL_COUNT, ALWAYS, NULL},
+              {CARD_INTACT, ALWAYS, "then the mark on the forceps, or YES"},
+              {CARD_YES, ALWAYS,
+               "then badge: count agreed; digit card: seen bare; surgeon's badge; the slip"}},
+     .right = {{CARD_NO, ALWAYS, NULL},
+               {CARD_ADD, ALWAYS, NULL},
+               {CARD_HANDOVER, ALWAYS, NULL},
+               {CARD_UNDO, ALWAYS, NULL},
+               {CARD_NEXT, ALWAYS, NULL},
+               {CARD_MISREAD, ALWAYS, NULL}},
+     .note = "The left column is the ordinary case from top to bottom; the right one answers or mends at any "
+             "time. Laminate "
+             "it whole. Cards that end something are on other pages, framed."},
+    {.title = "Every case, in the order of use",
+     .needed = ALONE,
+     .in_order = true,
+     .left = {{CARD_OFF, ALWAYS, "before it: badge, pack, digit card (it is on); then digit card, and this"},
+              {CARD_INTACT, ALWAYS, "then the digit card: seen bare"},
+              {CARD_LOOKED_PATIENT, ALWAYS, "one of these four; then badge, and the slip"},
+              {CARD_LOOKED_CARER, ALWAYS, NULL},
+              {CARD_LOOKED_COLLEAGUE, ALWAYS, NULL},
+              {CARD_LOOKED_NOBODY, ALWAYS, NULL}},
+     .right = {{CARD_YES, ALWAYS, NULL},
+               {CARD_NO, ALWAYS, NULL},
+               {CARD_ADD, ALWAYS, NULL},
+               {CARD_UNDO, ALWAYS, NULL},
+               {CARD_NEXT, ALWAYS, NULL},
+               {CARD_MISREAD, ALWAYS, NULL}},
+     .note = "The left column is the ordinary case from top to bottom; the right one answers or mends at any "
+             "time. Laminate "
+             "it whole. Cards that end something are on other pages, framed."},
+    {.title = "Something is missing, extra or in pieces",
+     .left = {{CARD_MISSING, ALWAYS, NULL},
+              {CARD_PIECES_MISSING, ALWAYS, NULL},
+              {CARD_STEP_DONE, ALWAYS, NULL},
+              {CARD_NOT_DONE, ALWAYS, NULL},
+              {CARD_FOUND, ALWAYS, NULL}},
+     .right = {{CARD_DROPPED, ALWAYS, NULL},
+               {CARD_WRONG_NUMBER_IN_PACK, ALWAYS, NULL},
+               {CARD_INTERRUPTED, ALWAYS, NULL},
+               {CARD_CUT_AND_COMPLETE, ALWAYS, NULL},
+               {CARD_OFFCUT, ALWAYS, NULL}},
+     .ends = {{CARD_END_UNRESOLVED, ALWAYS, NULL}},
+     .note = "The board leads through the search, step by step. Look at and feel the digit, under the "
+             "dressing too."},
+    {.title = "Now and then",
+     .left = {{CARD_RETURNED_UNOPENED, ALWAYS, NULL},
+              {CARD_UNLISTED_TOURNIQUET, ALWAYS, NULL},
+              {CARD_NO_CODE, ALWAYS, NULL},
+              {CARD_MARK_UNREADABLE, ALWAYS, NULL},
+              {CARD_FORCEPS_MOVED, ALWAYS, NULL}},
+     .right = {{CARD_DRESSING_ALREADY_ON, ALWAYS, NULL},
+               {CARD_AWAKE_PATIENT, ALWAYS, NULL},
+               {CARD_WITHOUT_FULL_SIGHT, TEAM, NULL},
+               {CARD_FINAL_COUNT, ALONE, NULL},
+               {CARD_SUSPEND, ALWAYS, NULL}},
+     .ends = {{CARD_CANCEL, ALWAYS, NULL}, {CARD_PATIENT_LEAVES, ALWAYS, NULL}},
+     .note = "The two framed cards end something: a count is still owed for whatever was opened."},
+    {.title = "Visitors, and scanners",
+     .left = {{CARD_SPARE_SCANNER, ALWAYS, NULL},
+              {CARD_THIS_ROOM, ALWAYS, NULL},
+              {CARD_NEW_CASE, ALONE, NULL}},
+     .right = {{CARD_VISITOR_1, ALWAYS, NULL},
+               {CARD_VISITOR_2, ALWAYS, NULL},
+               {CARD_VISITOR_3, ALWAYS, NULL},
+               {CARD_VISITOR_4, ALWAYS, NULL}},
+     .note = "A visitor's name is written beside the code by the circulating practitioner."},
+};
+static const enum own_card_group number_groups[] = {CARDS_SHOWN, CARDS_EARLIER};
+
+static bool needs(enum needed needed, const struct label_room *room)
+{
+	return needed == ALWAYS || (needed == ALONE) == room->alone;
+}
+
+static json_t *card_of(const json_t *status, const struct label_room *room, int meaning, const char *then,
+                       bool list)
+{
+	char code[OWN_CODE_MAX];
+	label_code(code, json_text(status, "site"),
+	           (struct own_code){.kind = OWN_CARD, .room = room->number, .meaning = meaning});
+	if (list)
+		printf("%s\t%d\t%s\n", code, room->number, own_card_name(meaning));
+	json_t *card = json_pack("{s:s,s:s,s:s}", "words", own_card_name(meaning), "use",
+	                         own_card_use(meaning), "code", code);
+	if (then)
+		json_object_set_new(card, "then", json_string(then));
+	return card;
+}
+
+/* Left away where no card of it is needed. */
+static void put_cards(json_t *page, const char *name, const struct slot *slots, const json_t *status,
+                      const struct label_room *room, bool list)
+{
+	json_t *cards = json_array();
+	for (; slots->meaning; slots++)
+		if (needs(slots->needed, room))
+			json_array_append_new(cards,
+			                      card_of(status, room, slots->meaning, slots->then, list));
+	if (json_array_size(cards))
+		json_object_set(page, name, cards);
+	json_decref(cards);
+}
+
+static json_t *page_of(const struct card_page *p, const json_t *status, const struct label_room *room,
+                       bool list)
+{
+	json_t *page =
+	    json_pack("{s:s,s:b,s:s}", "title", p->title, "in_order", p->in_order, "note", p->note);
+	put_cards(page, "left", p->left, status, room, list);
+	put_cards(page, "right", p->right, status, room, list);
+	put_cards(page, "ends", p->ends, status, room, list);
+	return page;
+}
+
+static json_t *numbers_of(const json_t *status, const struct label_room *room, bool list)
+{
+	json_t *numbers = json_array();
+	for (size_t g = 0; g < sizeof number_groups / sizeof *number_groups; g++)
+		for (int m = own_card_next(0); m; m = own_card_next(m))
+			if (own_card_group(m) == number_groups[g])
+				json_array_append_new(numbers, card_of(status, room, m, NULL, list));
+	return numbers;
+}
+
+int label_cards(const struct words *w, const json_t *status, const struct label_room *room)
+{
+	bool list = words_given(w, LABEL_OPTIONS, "list");
+	json_t *doc = label_document("cards", json_text(status, "site_name")), *all = json_array();
+	for (size_t i = 0; i < sizeof pages / sizeof *pages; i++)
+		if (needs(pages[i].needed, room))
+			json_array_append_new(all, page_of(&pages[i], status, room, list));
+	json_object_set_new(doc, "room", json_string(room->name));
+	json_object_set_new(doc, "single", json_boolean(room->camera));
+	json_object_set_new(doc, "pages", all);
+	json_object_set_new(doc, "numbers_title", json_string("A number"));
+	json_object_set_new(
+	    doc, "numbers_note",
+	    json_string(
+	        "SHOWN: so many of what is asked for lie here, side by side. MINUTES AGO: it went on or "
+	        "came off so much earlier than it was entered."));
+	json_object_set_new(doc, "numbers", numbers_of(status, room, list));
+	return label_print(w, doc);
+}
+
+int label_digits(const struct words *w, const json_t *status, const struct label_room *room)
+{
+	bool list = words_given(w, LABEL_OPTIONS, "list");
+	json_t *doc = label_document("digit-cards", json_text(status, "site_name")), *cards = json_array();
+	for (int d = 1; d <= OWN_DIGITS; d++) {
+		char code[OWN_CODE_MAX];
+		label_code(code, json_text(status, "site"),
+		           (struct own_code){.kind = OWN_DIGIT, .room = room->number, .digit = d});
+		if (list)
+			printf("%s\t%d\t%s\n", code, room->number, own_digit_name(d));
+		json_array_append_new(
+		    cards, json_pack("{s:i,s:s,s:s}", "digit", d, "name", own_digit_name(d), "code", code));
+	}
+	json_object_set_new(doc, "room", json_string(room->name));
+	json_object_set_new(doc, "single", json_boolean(room->camera));
+	json_object_set_new(doc, "cards", cards);
+	return label_print(w, doc);
+}
+
+int label_badges(const struct words *w, const json_t *status)
+{
+	static const char *const kinds[] = {"", "scrub or circulating practitioner", "surgeon or operator",
+	                                    "nurse in charge"};
+	struct error e = {0};
+	size_t i;
+	json_t *x;
+	int list = words_given(w, LABEL_OPTIONS, "list");
+	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "list-staff"), &e);
+	if (!a)
+		return client_fail(&e);
+	json_t *doc = label_document("badges", json_text(status, "site_name")), *badges = json_array();
+	json_array_foreach(json_object_get(a, "staff"), i, x)
+	{
+		char code[OWN_CODE_MAX];
+		int kind = (int)json_number(x, "kind", 1);
+		if (json_truth(x, "withdrawn"))
+			continue;
+		label_code(
+		    code, json_text(status, "site"),
+		    (struct own_code){.kind = OWN_BADGE, .number = (int32_t)json_number(x, "number", 0)});
+		if (list)
+			printf("%s\t0\t%s\n", code, json_text(x, "name"));
+		json_array_append_new(badges,
+		                      json_pack("{s:s,s:s,s:b,s:s}", "name", json_text(x, "name"), "role",
+		                                kinds[kind >= 1 && kind <= 3 ? kind : 0], "registered",
+		                                json_truth(x, "registered"), "code", code));
+	}
+	json_object_set_new(doc, "badges", badges);
+	return label_print(w, doc);
+}
+
+int label_scanner_check(const struct words *w, const json_t *status)
+{
+	char start[OWN_CODE_MAX], end[OWN_CODE_MAX];
+	json_t *doc = label_document("scanner-check", json_text(status, "site_name"));
+	label_code(start, json_text(status, "site"),
+	           (struct own_code){.kind = OWN_SCANNER_CHECK, .number = OWN_CHECK_START});
+	label_code(end, json_text(status, "site"),
+	           (struct own_code){.kind = OWN_SCANNER_CHECK, .number = OWN_CHECK_END});
+	json_object_set_new(doc, "start", json_string(start));
+	json_object_set_new(doc, "end", json_string(end));
+	return label_print(w, doc);
+}

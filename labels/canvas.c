@@ -255,13 +255,14 @@ double canvas_text_width(struct canvas *c, const struct style *s, const char *te
 	return width / (double)PANGO_SCALE / POINTS_PER_MM;
 }
 
-static void mark_text(struct canvas *c, double x_mm, double y_mm, bool white, const char *text)
+static void mark_text(struct canvas *c, double x_mm, double y_mm, const struct style *s, const char *text)
 {
 	PangoRectangle box;
 	pango_layout_get_extents(c->layout, NULL, &box);
 	const double unit = PANGO_SCALE * POINTS_PER_MM;
 	struct mark m = {.kind = MARK_TEXT,
-	                 .white = white,
+	                 .white = s->white,
+	                 .size_pt = s->size_pt,
 	                 .x_mm = x_mm + box.x / unit,
 	                 .y_mm = y_mm + box.y / unit,
 	                 .width_mm = box.width / unit,
@@ -286,7 +287,7 @@ double canvas_text(struct canvas *c, const struct style *s, double x_mm, double 
 	if (s->white)
 		cairo_set_source_rgb(c->cr, 0, 0, 0);
 	if (c->trace)
-		mark_text(c, x_mm, y_mm, s->white, text);
+		mark_text(c, x_mm, y_mm, s, text);
 	return layout_height(c);
 }
 

@@ -31,6 +31,7 @@ struct mark {
 	bool turned;                     /* bars that lie */
 	char text[120];                  /* how it begins */
 	bool white;                      /* a text on black */
+	double size_pt;                  /* of a text's letters */
 };
 #define TRACE_PAGES 512
 struct trace {

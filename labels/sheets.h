@@ -19,7 +19,10 @@ struct paper_kind {
 	int dpi; /* of its printer, where the document does not say; a roll's is 203 */
 };
 
-#define PAPERS(X) X(slip) X(discrepancy) X(pack_labels) X(badges) X(digit_cards) X(cards) X(scanner_check)
+#define PAPERS(X)                                                                                            \
+	X(slip)                                                                                              \
+	X(discrepancy) X(pack_labels) X(badges) X(digit_cards) X(cards) X(scanner_check) X(count_sheet)      \
+	    X(briefing) X(leaflet)
 #define X(name) extern const struct paper_kind paper_##name;
 PAPERS(X)
 #undef X

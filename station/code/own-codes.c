@@ -12,7 +12,7 @@ static const struct shape {
 } shapes[] = {
     [OWN_CARD] = {0, 2, 3, 0}, [OWN_DIGIT] = {0, 2, 2, 0}, [OWN_BADGE] = {0, 6, 0, 0},
     [OWN_SLIP] = {2, 7, 2, 6}, [OWN_CASE] = {2, 7, 0, 0},  [OWN_SCANNER_CHECK] = {0, 2, 0, 0},
-    [OWN_TRAY] = {0, 6, 0, 0}, [OWN_ITEM] = {2, 8, 0, 0},
+    [OWN_TRAY] = {0, 6, 0, 0}, [OWN_ITEM] = {2, 8, 0, 0},  [OWN_PAPER_SHEET] = {0, 2, 5, 0},
 };
 
 static struct shape shape_now(enum own_kind kind, bool old)
@@ -137,7 +137,7 @@ static int32_t number_of(const char *digits, int count)
 static enum own_kind shape_of(const char *t, size_t size, size_t *head)
 {
 	if (size >= 8 && t[0] == 'B' && t[1] == 'T' && is_capital(t[2]) && is_capital(t[3]) && t[4] >= '1' &&
-	    t[4] <= '7' && all_digits(t + 5, size - 5)) {
+	    t[4] <= '9' && t[4] != '8' && all_digits(t + 5, size - 5)) {
 		*head = 5;
 		return (enum own_kind)(t[4] - '0');
 	}
@@ -170,6 +170,10 @@ static void fill(struct own_code *out, enum own_kind kind, bool old, const char 
 	case OWN_SLIP:
 		out->number = first;
 		out->copy = second;
+		break;
+	case OWN_PAPER_SHEET:
+		out->room = (int)first;
+		out->number = second;
 		break;
 	case OWN_BADGE:
 	case OWN_CASE:
@@ -260,6 +264,10 @@ static bool numbers_of(const struct own_code *c, int32_t *first, int32_t *second
 		return own_digit_name(c->digit)[0] != '\0';
 	case OWN_SLIP:
 		*second = c->copy;
+		return true;
+	case OWN_PAPER_SHEET:
+		*first = c->room;
+		*second = c->number;
 		return true;
 	case OWN_ITEM:
 		return c->role == 'P' || c->role == 'R';

@@ -18,6 +18,7 @@
  *     5 case      station 2, number 7                      16
  *     6 scanner   step 2                                    9     (the scanner-check sheet)
  *     7 tray      number 6                                 13
+ *     9 paper     room 2, number 5                         14     (a paper count sheet of that room)
  *
  * The stores' item label is GS1 DataMatrix with one element string, (91) 'internal company information':
  *
@@ -53,6 +54,7 @@ enum own_kind {
 	OWN_SCANNER_CHECK = 6,
 	OWN_TRAY = 7,
 	OWN_ITEM = 8, /* the item label: written as the value of (91) */
+	OWN_PAPER_SHEET = 9,
 };
 
 #define OWN_SITE_LETTERS "BCDEFGHIJKLNOPRSTUVX"
@@ -68,11 +70,11 @@ enum own_kind {
 struct own_code {
 	enum own_kind kind;
 	char site[3];   /* 2 letters of OWN_SITE_LETTERS; whether it is this site is the caller's question */
-	int room;       /* card, digit: 0..99 */
+	int room;       /* card, digit, paper sheet: 0..99 */
 	int meaning;    /* card: enum own_card, or another number of 0..999 that this version does not know */
 	int digit;      /* digit: 1..24 */
 	int32_t number; /* badge and tray 0..999999; slip and case 0..9999999; item 0..99999999; check: step
-	                   0..99 */
+	                   0..99; paper sheet 0..99999 */
 	int copy;       /* slip: 0..99 */
 	int station;    /* slip, case, item: 0..99 */
 	int32_t proof;  /* slip: 1..999999, its six digits; 0 as earlier versions wrote it */

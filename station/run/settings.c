@@ -67,15 +67,19 @@ static int set_language(char out[LANGUAGE_CODE_MAX], const char *value, struct e
 	return 0;
 }
 
-static int set_site(struct station *st, const char *name, const char *value, struct error *e)
+static int set_site(struct settings *s, struct station *st, const char *name, const char *value,
+                    struct error *e)
 {
 	if (strcmp(name, "name") == 0)
 		return copy_name(st->site_name, sizeof st->site_name, name, value, e);
 	if (strcmp(name, "language") == 0)
 		return set_language(st->language, value, e);
+	if (strcmp(name, "telephone") == 0)
+		return copy_name(s->telephone, sizeof s->telephone, name, value, e);
 	if (strcmp(name, "letters") != 0)
-		return error_set(e, -EINVAL,
-		                 "[site] has no setting '%.40s': letters, name and language are known", name);
+		return error_set(
+		    e, -EINVAL,
+		    "[site] has no setting '%.40s': letters, name, language and telephone are known", name);
 	if (strlen(value) != 2 || strspn(value, OWN_SITE_LETTERS) != 2)
 		return error_set(e, -EINVAL, "letters is '%.20s': it must be two of " OWN_SITE_LETTERS,
 		                 value);
@@ -328,7 +332,7 @@ static int set(void *context, const char *section, const char *name, const char 
 {
 	struct reading *r = context;
 	if (strcmp(section, "site") == 0)
-		return set_site(r->st, name, value, e);
+		return set_site(r->s, r->st, name, value, e);
 	if (strcmp(section, "station") == 0)
 		return set_station(r, name, value, e);
 	if (strncmp(section, "room ", 5) == 0)

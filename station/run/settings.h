@@ -37,9 +37,10 @@ struct settings {
 	int dpi;
 	int board; /* 1: start bandtally-board */
 	int board_port;
-	int board_typing; /* 1: codes may be typed on its page, with a ticket */
-	int board_open;   /* 1: it shows the count to all who reach it, 0: with a ticket */
-	char head[256];   /* folder of the record's head (record/head.h), a whole path; "" none is named */
+	int board_typing;   /* 1: codes may be typed on its page, with a ticket */
+	int board_open;     /* 1: it shows the count to all who reach it, 0: with a ticket */
+	char telephone[64]; /* whom a patient calls, as it stands on the leaflet; "" none is named */
+	char head[256];     /* folder of the record's head (record/head.h), a whole path; "" none is named */
 	struct elsewhere_setting elsewhere;
 	struct sound_setting sound;
 	struct driver_setting drivers[DRIVERS_MAX];

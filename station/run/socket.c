@@ -255,6 +255,14 @@ static int is_camera(const struct daemon *d, const char *name)
 	return 0;
 }
 
+static json_t *search_steps(const struct policy *p)
+{
+	json_t *list = json_array();
+	for (int i = 0; i < p->n_search; i++)
+		json_array_append_new(list, name_told(p->search[i], POLICY_TEXT_MAX));
+	return list;
+}
+
 static json_t *do_status(struct client *c, const json_t *q)
 {
 	(void)q;
@@ -272,6 +280,9 @@ static json_t *do_status(struct client *c, const json_t *q)
 	}
 	json_t *status = teller_status(&c->d->core);
 	json_object_set_new(status, "drivers", drivers);
+	json_object_set_new(status, "search", search_steps(&c->d->core.station.policy));
+	json_object_set_new(status, "telephone",
+	                    name_told(c->d->core.settings.telephone, sizeof c->d->core.settings.telephone));
 	json_object_set_new(o, "status", status);
 	return o;
 }

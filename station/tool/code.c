@@ -125,6 +125,8 @@ static const char *own_kind_name(enum own_kind kind)
 		return "tray";
 	case OWN_ITEM:
 		return "item label";
+	case OWN_PAPER_SHEET:
+		return "paper count sheet";
 	}
 	return "";
 }
@@ -161,6 +163,9 @@ static void own_text(const struct own_code *o, char *out, size_t room)
 		return;
 	case OWN_CASE:
 		snprintf(out, room, "%s %d, site %s, station %d", kind, o->number, o->site, o->station);
+		return;
+	case OWN_PAPER_SHEET:
+		snprintf(out, room, "%s %d, room %d, site %s", kind, o->number, o->room, o->site);
 		return;
 	case OWN_BADGE:
 	case OWN_TRAY:

@@ -8,16 +8,26 @@
 #include "tool/label.h"
 #include "tool/tool.h"
 
+/* clang-format off */
 const char label_usage[] =
-    "usage: bandtally label pack --line KEY [--lot LOT] [--expiry YYYY-MM-DD] --count N  (--pdf FILE | "
-    "--printer NAME)\n"
-    "       bandtally label digits [--room N] (--list | --pdf FILE | --printer NAME)\n"
-    "       bandtally label cards [--room N] (--list | --pdf FILE | --printer NAME)\n"
-    "       bandtally label badges (--list | --pdf FILE | --printer NAME)\n"
-    "       bandtally label scanner-check (--pdf FILE | --printer NAME)\n"
-    "pack takes N new item numbers from the station and prints two labels an item, one for the pack and one "
-    "for the\n"
-    "paper or return bag. --list prints code, room and meaning as tab-separated text.\n";
+	"usage: bandtally label pack --line KEY [--lot LOT] [--expiry YYYY-MM-DD] --count N  (--pdf FILE | --printer NAME)\n"
+	"       bandtally label digits | cards [--room N]                        (--list | --pdf FILE | --printer NAME)\n"
+	"       bandtally label badges                                           (--list | --pdf FILE | --printer NAME)\n"
+	"       bandtally label paper-sheet [--room N] [--first N] [--count 10]  (--list | --pdf FILE | --printer NAME)\n"
+	"       bandtally label briefing [--room N]                              (--pdf FILE | --printer NAME)\n"
+	"       bandtally label leaflet | scanner-check                          (--pdf FILE | --printer NAME)\n"
+	"pack         N new item numbers, and two labels an item: one for the pack, one for the paper or return bag\n"
+	"digits       a hand or foot a page, each digit's code under its picture\n"
+	"cards        the answer cards that this room's kind needs, a page an occasion\n"
+	"badges       of all staff\n"
+	"paper-sheet  numbered count sheets to fall back on: ten in each room, where the team finds them in the dark\n"
+	"briefing     the room's teaching sheet, to hang where patients cannot read it\n"
+	"leaflet      what a patient takes home, with the telephone number of station.ini\n"
+	"scanner-check  the sheet from which the station learns how a scanner sends\n"
+	"--list prints code, room and meaning as tab-separated text. Without --room: the first room.\n"
+	"example: bandtally label pack --line GREEN-M --lot T26 --expiry 2028-03-31 --count 20 --printer labels\n"
+	"         bandtally label cards --room 2 --pdf cards.pdf\n";
+/* clang-format on */
 
 static int32_t expiry_number(const char *text, char shown[20])
 {
@@ -101,6 +111,16 @@ static int label_pack(const struct words *w)
 	return label_print(w, doc);
 }
 
+static int paper_sheets(const struct words *w, const json_t *status, const struct label_room *room)
+{
+	int first = 1, count = 10;
+	if (words_number("--first", words_value(w, LABEL_OPTIONS, "first"), 1, 99900, &first, label_usage) <
+	        0 ||
+	    words_number("--count", words_value(w, LABEL_OPTIONS, "count"), 1, 100, &count, label_usage) < 0)
+		return EXIT_USAGE;
+	return label_paper_sheet(w, status, room, first, count);
+}
+
 int tool_label(int argc, char **argv)
 {
 	struct words w;
@@ -111,7 +131,7 @@ int tool_label(int argc, char **argv)
 	int ways = words_given(&w, LABEL_OPTIONS, "list") + words_given(&w, LABEL_OPTIONS, "pdf") +
 	           words_given(&w, LABEL_OPTIONS, "printer");
 	if (!w.n_rest)
-		return words_missing("pack, digits, cards, badges or scanner-check", label_usage);
+		return words_missing("what to print", label_usage);
 	if (w.n_rest > 1)
 		return words_beyond(w.rest[1], label_usage);
 	if (!ways)
@@ -132,6 +152,8 @@ int tool_label(int argc, char **argv)
 		return label_badges(&w, status);
 	if (strcmp(what, "scanner-check") == 0)
 		return label_scanner_check(&w, status);
+	if (strcmp(what, "leaflet") == 0)
+		return label_leaflet(&w, status);
 	struct label_room room;
 	if (label_room_of(status, given, &room, &e) < 0)
 		return client_fail(&e);
@@ -139,6 +161,10 @@ int tool_label(int argc, char **argv)
 		return label_digits(&w, status, &room);
 	if (strcmp(what, "cards") == 0)
 		return label_cards(&w, status, &room);
+	if (strcmp(what, "briefing") == 0)
+		return label_briefing(&w, status, &room);
+	if (strcmp(what, "paper-sheet") == 0)
+		return paper_sheets(&w, status, &room);
 	fputs(label_usage, stderr);
 	return EXIT_USAGE;
 }

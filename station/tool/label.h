@@ -7,7 +7,7 @@
 #include "code/own-codes.h"
 #include "tool/words.h"
 
-#define LABEL_OPTIONS "pdf= printer= room= line= lot= expiry= count= list width= height= dpi="
+#define LABEL_OPTIONS "pdf= printer= room= line= lot= expiry= count= list width= height= dpi= first="
 extern const char label_usage[];
 
 struct label_room {
@@ -32,5 +32,9 @@ int label_digits(const struct words *w, const json_t *status, const struct label
 int label_cards(const struct words *w, const json_t *status, const struct label_room *room);
 int label_badges(const struct words *w, const json_t *status);
 int label_scanner_check(const struct words *w, const json_t *status);
+int label_briefing(const struct words *w, const json_t *status, const struct label_room *room);
+int label_leaflet(const struct words *w, const json_t *status);
+int label_paper_sheet(const struct words *w, const json_t *status, const struct label_room *room, int first,
+                      int count);
 
 #endif

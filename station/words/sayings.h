@@ -384,6 +384,7 @@
 	X(CODE_OF_STORES, "code-of-stores", \
 	  "stores' item number {item_number}, which the record does not know") \
 	X(CODE_OF_TRAY, "code-of-tray", "tray number {tray_number}") \
+	X(CODE_OF_PAPER_SHEET, "code-of-paper-sheet", "paper count sheet {n}") \
 	X(CODE_OF_CHECK, "code-of-check", "a line of the scanner-check sheet, outside a scanner check") \
 	X(CODE_OF_NO_CARD, "code-of-no-card", "card {n}, which this version does not have") \
 	X(OTHER_SITE, "other-site", "another site ({site})") \

@@ -14,6 +14,7 @@ chmod +x "$bin/bandtally-print"
 cat >"$data/station.ini" <<X
 [site]
 letters = BC
+telephone = +44 20 7946 0000
 name = Example Hand Unit
 [room 1]
 name = Theatre 1
@@ -62,5 +63,8 @@ same cards-alone cards --room 3
 same cards-camera cards --room 4
 same digit-cards-camera digits --room 4
 same badges badges
+same count-sheet paper-sheet --room 2 --first 3 --count 2
+same briefing briefing --room 2
+same leaflet leaflet
 same scanner-check scanner-check
 stop

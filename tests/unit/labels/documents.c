@@ -24,6 +24,9 @@ const char *const sample_names[] = {"slip-a4",
                                     "cards-alone",
                                     "cards-camera",
                                     "scanner-check",
+                                    "count-sheet",
+                                    "briefing",
+                                    "leaflet",
                                     NULL};
 
 json_t *sample(const char *name)

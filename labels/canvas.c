@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include <cairo-pdf.h>
+#include <cairo-svg.h>
 
 #define POINTS_PER_MM (72.0 / 25.4)
 
@@ -145,6 +146,27 @@ int canvas_init(struct canvas *c, struct buf *out, int dpi, const char *title, c
 	cairo_pdf_surface_set_metadata(c->surface, CAIRO_PDF_METADATA_CREATOR, "bandtally");
 	cairo_pdf_surface_set_metadata(c->surface, CAIRO_PDF_METADATA_CREATE_DATE, time);
 	open_layout(c);
+	return 0;
+}
+
+int canvas_init_picture(struct canvas *c, struct buf *out, double width_mm, double height_mm, struct error *e)
+{
+	memset(c, 0, sizeof *c);
+	c->out = out;
+	c->dpi = 600; /* of nothing: it has no dots */
+	c->width_mm = width_mm;
+	c->height_mm = height_mm;
+	c->memo = calloc(1, sizeof *c->memo);
+	c->surface = cairo_svg_surface_create_for_stream(write_bytes, c, pt(width_mm), pt(height_mm));
+	c->cr = cairo_create(c->surface);
+	if (!c->memo || cairo_status(c->cr) != CAIRO_STATUS_SUCCESS) {
+		canvas_deinit(c);
+		return error_set(e, -ENOMEM, "paper: no memory for a picture: close other programs");
+	}
+	open_layout(c);
+	cairo_set_source_rgb(c->cr, 1, 1, 1);
+	cairo_paint(c->cr);
+	cairo_set_source_rgb(c->cr, 0, 0, 0);
 	return 0;
 }
 

@@ -78,6 +78,9 @@ const char *fonts_path(void); /* that file; borrowed */
  * is. Both are copied. `trace` is filled where not NULL. */
 int canvas_init(struct canvas *c, struct buf *out, int dpi, const char *title, const char *time,
                 struct trace *trace, struct error *e);
+/* Begins an SVG of one picture that is appended to `out` in the same way. */
+int canvas_init_picture(struct canvas *c, struct buf *out, double width_mm, double height_mm,
+                        struct error *e);
 int canvas_finish(struct canvas *c, struct error *e); /* writes the end of the file; 0 or negative errno */
 void canvas_deinit(struct canvas *c);                 /* without finish the PDF is incomplete */
 

@@ -2,6 +2,7 @@
  * record and may be killed at any time: what it had not reported is asked about again. */
 #include <errno.h>
 #include <getopt.h>
+#include <limits.h>
 #include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -10,6 +11,7 @@
 #include <unistd.h>
 
 #include "base/clock.h"
+#include "base/file.h"
 #include "base/log.h"
 #include "base/name.h"
 #include "labels/canvas.h"
@@ -22,6 +24,7 @@
 
 static const char help[] =
     "bandtally-print --pdf FILE < document.json             make a PDF\n"
+    "bandtally-print --svg FOLDER < document.json          each chart of a report as a picture, NAME.svg\n"
     "bandtally-print --printer NAME [--wait S] < document.json\n"
     "                                                       print, and follow the job for S seconds (60)\n"
     "bandtally-print --check < document.json                only say whether the document is right\n"
@@ -38,7 +41,7 @@ static const char help[] =
     "there.\n";
 
 struct wish {
-	const char *pdf, *printer, *serve;
+	const char *pdf, *svg, *printer, *serve;
 	int wait_s;
 	bool check;
 };
@@ -86,6 +89,26 @@ static int print_and_follow(struct job *j, const struct wish *w, struct error *e
 	return j->state == JOB_DONE ? 0 : error_set(e, -EIO, "%s", j->text);
 }
 
+static int write_picture(void *context, const char *name, const struct buf *svg)
+{
+	char path[PATH_MAX];
+	int n = snprintf(path, sizeof path, "%s/%s.svg", (const char *)context, name);
+	return n >= (int)sizeof path ? -ENAMETOOLONG : file_replace_soon(path, 0640, svg->data, svg->size);
+}
+
+static int draw_pictures(const json_t *document, const char *folder, struct error *e)
+{
+	struct error why = {0};
+	int r = paper_pictures(document, write_picture, (void *)folder, &why);
+	if (r < 0 && !*why.text)
+		return error_set(
+		    e, r,
+		    "%.300s: a picture cannot be written: %s: give a folder that has room and may be "
+		    "written to",
+		    folder, strerror(-r));
+	return r < 0 ? error_set(e, r, "%s", why.text) : 0;
+}
+
 static int run(const struct wish *w, const struct languages *languages, struct error *e)
 {
 	json_t *document _cleanup_(json_drop) = NULL;
@@ -94,6 +117,8 @@ static int run(const struct wish *w, const struct languages *languages, struct e
 	name_tell_all(document);
 	if (r == 0 && w->check)
 		return paper_check(document, e);
+	if (r == 0 && w->svg)
+		return draw_pictures(document, w->svg, e);
 	if (r == 0)
 		r = job_make(&j, languages, document, e);
 	if (r < 0)
@@ -121,7 +146,8 @@ static int tell_fields(const char *kind)
 static int usage(const char *what)
 {
 	fprintf(stderr,
-	        "bandtally-print: %s: give one of --pdf FILE, --printer NAME, --check and --serve FOLDER "
+	        "bandtally-print: %s: give one of --pdf FILE, --svg FOLDER, --printer NAME, --check and "
+	        "--serve FOLDER "
 	        "(--help)\n",
 	        what);
 	return EXIT_USAGE;
@@ -129,21 +155,21 @@ static int usage(const char *what)
 
 static int read_words(int count, char **words, struct wish *w)
 {
-	static const struct option options[] = {{"pdf", required_argument, NULL, 'f'},
-	                                        {"printer", required_argument, NULL, 'p'},
-	                                        {"wait", required_argument, NULL, 'w'},
-	                                        {"check", no_argument, NULL, 'c'},
-	                                        {"serve", required_argument, NULL, 's'},
-	                                        {"fields", no_argument, NULL, 'l'},
-	                                        {"help", no_argument, NULL, 'h'},
-	                                        {"version", no_argument, NULL, 'v'},
-	                                        {0}};
+	static const struct option options[] = {
+	    {"pdf", required_argument, NULL, 'f'},     {"svg", required_argument, NULL, 'g'},
+	    {"printer", required_argument, NULL, 'p'}, {"wait", required_argument, NULL, 'w'},
+	    {"check", no_argument, NULL, 'c'},         {"serve", required_argument, NULL, 's'},
+	    {"fields", no_argument, NULL, 'l'},        {"help", no_argument, NULL, 'h'},
+	    {"version", no_argument, NULL, 'v'},       {0}};
 	char *end;
 	long wait_s;
 	for (int o; (o = getopt_long(count, words, "", options, NULL)) != -1;) {
 		switch (o) {
 		case 'f':
 			w->pdf = optarg;
+			break;
+		case 'g':
+			w->svg = optarg;
 			break;
 		case 'p':
 			w->printer = optarg;
@@ -174,7 +200,7 @@ static int read_words(int count, char **words, struct wish *w)
 			return usage("the words of the command are wrong");
 		}
 	}
-	if (optind < count || !!w->pdf + !!w->printer + w->check + !!w->serve != 1)
+	if (optind < count || !!w->pdf + !!w->svg + !!w->printer + w->check + !!w->serve != 1)
 		return usage("the words of the command are wrong");
 	return EXIT_OK;
 }

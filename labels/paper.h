@@ -59,7 +59,12 @@ int paper_fields(const char *kind, struct buf *out, struct error *e);
 int paper_pdf(const struct languages *languages, const json_t *document, struct buf *pdf, int *pages,
               struct error *e);
 
-/* The same, and what was drawn where (labels/canvas.h), for tests. */
+/* Each chart of a report as a picture (SVG), which `each` takes with its name, of a-z and '-'. `each` gives 0 to go on. 0;
+ * negative errno and one sentence: -EINVAL for a document that is no report, or as paper_pdf(). */
+typedef int (*paper_picture_fn)(void *context, const char *name, const struct buf *svg);
+int paper_pictures(const json_t *document, paper_picture_fn each, void *context, struct error *e);
+
+/* As paper_pdf(), and what was drawn where (labels/canvas.h), for tests. */
 struct trace;
 int paper_pdf_traced(const struct languages *languages, const json_t *document, struct buf *pdf, int *pages,
                      struct trace *trace, struct error *e);

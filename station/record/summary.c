@@ -119,11 +119,9 @@ static int list_add(struct list *l, int32_t case_no)
 	return 0;
 }
 
-/* Of the whole record the index is hopped along from case to case; behind an event every further one is looked at. */
+/* By the index of openings; behind an event every further one is looked at. */
 static const char all_cases[] =
-    "WITH RECURSIVE c(n) AS (SELECT min(case_no) FROM event WHERE case_no > 0 UNION ALL"
-    " SELECT (SELECT min(case_no) FROM event WHERE case_no > 0 AND case_no > n) FROM c WHERE n IS NOT NULL)"
-    " SELECT n FROM c WHERE n IS NOT NULL AND ?1 = 0";
+    "SELECT case_no FROM event WHERE kind = 'case-opened' AND ?1 = 0 ORDER BY seq";
 static const char later_cases[] = "SELECT DISTINCT case_no FROM event WHERE seq > ?1 AND +case_no > 0";
 
 static int list_cases(struct summary *s, struct list *l, struct error *e)

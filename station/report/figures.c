@@ -111,7 +111,7 @@ static void add_marks(struct figures *f, const struct case_row *row)
 	f->unfollowed += (row->marks & CASE_UNFOLLOWED) != 0;
 	f->patient_left += (row->marks & CASE_PATIENT_LEFT) != 0;
 	f->numbers_owed += (row->marks & CASE_NUMBER_OWED) != 0;
-	f->found_after += (row->marks & CASE_FOUND_AFTER) != 0;
+	f->found_after.x += (row->marks & CASE_FOUND_AFTER) != 0;
 }
 
 static void add_search(struct figures *f, const struct case_row *row)
@@ -150,7 +150,8 @@ static void add_all(struct figures *f, struct rows rows)
 		add_search(f, &rows.list[i]);
 		add_things(f, &rows.list[i]);
 	}
-	struct share *of_cases[] = {&f->single, &f->keyed, &f->late, &f->owed, &f->overridden, &f->corrected};
+	struct share *of_cases[] = {&f->single,     &f->keyed,     &f->late,       &f->owed,
+	                            &f->overridden, &f->corrected, &f->found_after};
 	for (size_t i = 0; i < sizeof of_cases / sizeof *of_cases; i++)
 		close_share(of_cases[i], f->cases);
 	close_share(&f->discrepancy, f->reconciled + f->unresolved);
@@ -384,6 +385,11 @@ static int make_coverage(struct figures *f, struct rows rows)
 
 /* --- all of it ---------------------------------------------------------------------------------------------------------- */
 
+static int32_t until(const struct figures_ask *ask)
+{
+	return ask->last_day < ask->span.to ? ask->last_day : ask->span.to;
+}
+
 static int make_days(struct figures *f, struct rows rows)
 {
 	double *days = calloc(rows.count + 1, sizeof *days);
@@ -397,7 +403,7 @@ static int make_days(struct figures *f, struct rows rows)
 			}
 	f->n_unresolved_days = n;
 	n = days && f->unresolved_days
-	        ? chart_between_days(&f->days_chart, days, n, (double)day_number(f->ask.span.to) + 1,
+	        ? chart_between_days(&f->days_chart, days, n, (double)day_number(until(&f->ask)) + 1,
 	                             &f->running_chance)
 	        : -ENOMEM;
 	free(days);

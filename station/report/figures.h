@@ -21,7 +21,8 @@
 
 struct figures_ask {
 	struct source_span span;
-	int32_t room;            /* 0 all */
+	int32_t room;     /* 0 all */
+	int32_t last_day; /* of the record: an interval that runs does so until then, or the span's end */
 	const struct plan *plan; /* NULL: none was given */
 };
 
@@ -90,8 +91,8 @@ struct figures {
 	struct figures_ask ask;
 	int cases, people, held_back; /* 1: the whole has too few: nothing below is to be shown */
 	int open, reconciled, unresolved, cancelled;
-	int clock, power_cuts, unfollowed, patient_left, numbers_owed, found_after;
-	struct share single, keyed, late, owed, overridden, corrected, discrepancy, not_seen;
+	int clock, power_cuts, unfollowed, patient_left, numbers_owed;
+	struct share single, keyed, late, owed, overridden, corrected, discrepancy, not_seen, found_after;
 	int slips, slips_seen;
 	int discrepancies, closed, steps_done, steps_not_done;
 	struct found_where found;

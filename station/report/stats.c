@@ -92,13 +92,14 @@ double stats_running(double days, double mean)
 int stats_signals(const double *values, int n, const struct stats_limits *l, int runs, uint8_t *beyond)
 {
 	int run = 0, side = 0, found = 0;
+	double slack =
+	    1e-9 * (1 + fabs(l->centre)); /* equal values are on their centre, whatever rounding says */
 	for (int i = 0; i < n; i++) {
-		int here = values[i] > l->centre ? 1 : values[i] < l->centre ? -1 : 0;
+		int here = values[i] > l->centre + slack ? 1 : values[i] < l->centre - slack ? -1 : 0;
 		run = here && here == side ? run + 1 : here != 0;
 		side = here;
-		beyond[i] = values[i] > l->upper || values[i] < l->lower ? 1
-		            : runs && run >= STATS_RUN                   ? 2
-		                                                         : 0;
+		int out = values[i] > l->upper + slack || values[i] < l->lower - slack;
+		beyond[i] = out ? 1 : runs && run >= STATS_RUN ? 2 : 0;
 		found += beyond[i] != 0;
 	}
 	return found;

@@ -28,6 +28,7 @@ const char audit_usage[] =
     "       bandtally audit slip --file SLIPS           station, and whether the record holds it; SLIPS and "
     "--slips:\n"
     "                                                   one text a line\n"
+    "       bandtally audit report …                 what a month, quarter or year shows: see its --help\n"
     "       bandtally audit settle EVENT WHAT        somebody dealt with an event that stands on the board: "
     "one that\n"
     "                                                the station could not follow, another key, another "
@@ -255,6 +256,8 @@ static int audit_settle(const struct words *w)
 int tool_audit(int argc, char **argv)
 {
 	struct words w;
+	if (argc > 1 && strcmp(argv[1], "report") == 0)
+		return audit_report(argc - 1, argv + 1);
 	int r = words_read(&w, argc, argv, audit_options, audit_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;

@@ -26,4 +26,7 @@ int audit_slips(struct record *r, const struct keys *keys, const char *file, str
 
 int audit_slip(const struct words *w); /* the command */
 
+/* Commands with options of their own; argv[0] is their name. */
+int audit_report(int argc, char **argv);
+
 #endif

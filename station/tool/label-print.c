@@ -10,6 +10,7 @@
 #include "base/clock.h"
 #include "tool/client.h"
 #include "tool/label.h"
+#include "tool/print.h"
 
 json_t *label_document(const char *kind, const char *site)
 {
@@ -19,8 +20,7 @@ json_t *label_document(const char *kind, const char *site)
 	return json_pack("{s:i,s:s,s:s,s:s}", "v", 1, "kind", kind, "time", when, "site", site);
 }
 
-/* Hands the document to bandtally-print and returns its exit code. */
-static int print_document(const json_t *doc, const char *to, const char *where)
+int print_document(const json_t *doc, const char *to, const char *where)
 {
 	char self[PATH_MAX], path[PATH_MAX + 20];
 	_cleanup_(buf_free) struct buf text = {0};

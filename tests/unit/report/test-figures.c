@@ -19,6 +19,7 @@
 static struct case_row rows[CASES_MAX];
 static int n_rows;
 static struct figures *f;
+static int32_t last_day;
 
 static int cases(void *context, struct source_span span, int32_t room, source_case_fn each, void *to,
                  struct error *e)
@@ -69,7 +70,8 @@ static void make(const struct plan *plan, int32_t room)
 {
 	struct error e = {0};
 	struct source s = {.cases = cases, .batches = batches};
-	struct figures_ask ask = {.span = {20260101, 20261231}, .room = room, .plan = plan};
+	struct figures_ask ask = {
+	    .span = {20260101, 20261231}, .room = room, .last_day = last_day, .plan = plan};
 	figures_free(f);
 	f = NULL;
 	assert_int_equal(figures_make(&f, &s, &ask, &e), 0);
@@ -79,6 +81,7 @@ static int begin(void **state)
 {
 	(void)state;
 	n_rows = 0;
+	last_day = 20270101;
 	return 0;
 }
 
@@ -259,6 +262,9 @@ static void under_twenty_unresolved_cases_have_dates(void **state)
 	assert_true(f->days_chart.points[20].running);
 	assert_true(f->running_chance > 0 && f->running_chance < 0.01); /* 156 days at a mean of 10 */
 	assert_int_equal(f->days_chart.points[20].signal, POINT_BEYOND);
+	last_day = 20260725; /* the record ends there: nobody knows of the days that follow */
+	make(NULL, 0);
+	assert_true(f->days_chart.points[20].value == 2);
 }
 
 static void slips_have_a_chart_only_where_enough_are_expected(void **state)
@@ -331,7 +337,8 @@ static void shares_totals_and_search_add_up(void **state)
 	assert_int_equal(f->closed, 1);
 	assert_int_equal(f->discrepancies, 2);
 	assert_int_equal(f->power_cuts, 1);
-	assert_int_equal(f->found_after, 1);
+	assert_int_equal(f->found_after.x, 1);
+	assert_int_equal(f->found_after.n, 40);
 	assert_int_equal(f->items, 80);
 	assert_int_equal(f->typed, 1);
 	assert_int_equal(f->packs_numbered, 500);

@@ -1,0 +1,262 @@
+/* audit report: what a month, quarter or year shows, or days that are named. */
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include "base/clock.h"
+#include "base/file.h"
+#include "record/summary.h"
+#include "report/days.h"
+#include "report/plan.h"
+#include "tell/outline.h"
+#include "tool/audit.h"
+#include "tool/client.h"
+#include "tool/print.h"
+#include "tool/report-document.h"
+
+static const char options[] = "file= summary= from= to= month= quarter= year= room= list= json csv pdf= svg=";
+static const char usage[] =
+    "usage: bandtally audit report (--month YYYY-MM | --quarter YYYY-Q | --year YYYY | --from DAY --to DAY)\n"
+    "                              [--room N] [--list CSV] (--json | --csv | --pdf FILE | --svg FOLDER)\n"
+    "What the cases of these days show, from one document: as JSON, as CSV, on paper, or its charts alone "
+    "as\n"
+    "pictures. Quarters are 2026-1 to 2026-4; a DAY is as in 2026-03-31, and both are within.\n"
+    "  --list CSV      a theatre list, to set beside it what was planned: the heads date,room,slot,digit and "
+    "no\n"
+    "                  other. Nothing of it is kept\n"
+    "  --file RECORD   another record; without it a running station is asked for a copy\n"
+    "  --summary FILE  where one row a case is kept for the next report (default: beneath "
+    "~/.cache/bandtally);\n"
+    "                  'none' keeps nothing\n"
+    "How long the summary took, and the report, is said on stderr.\n"
+    "Exit codes: 0 made, 1 failed, 2 wrong usage.\n";
+
+/* --- which days ------------------------------------------------------------------------------------------------ */
+
+static int32_t read_day(const char *text)
+{
+	int y, m, d, used = 0;
+	if (!text || strlen(text) != 10 || sscanf(text, "%4d-%2d-%2d%n", &y, &m, &d, &used) != 3 ||
+	    used != 10)
+		return 0;
+	int32_t day = y * 10000 + m * 100 + d;
+	return day_exists(day) ? day : 0;
+}
+
+static struct source_span months(int year, int first, int last)
+{
+	int32_t next = last == 12 ? (year + 1) * 10000 + 101 : year * 10000 + (last + 1) * 100 + 1;
+	return (struct source_span){year * 10000 + first * 100 + 1, day_of_number(day_number(next) - 1)};
+}
+
+/* 1 and the days that are meant; 0 where it is not said, or not so that it can be meant. */
+static int read_span(const struct words *w, struct source_span *span)
+{
+	const char *month = words_value(w, options, "month"), *quarter = words_value(w, options, "quarter"),
+	           *year = words_value(w, options, "year"), *from = words_value(w, options, "from"),
+	           *to = words_value(w, options, "to");
+	int y, n, used = 0;
+	if (!!month + !!quarter + !!year + (from || to) != 1)
+		return 0;
+	if (month && sscanf(month, "%4d-%2d%n", &y, &n, &used) == 2 && used == 7 && !month[7] && n >= 1 &&
+	    n <= 12)
+		*span = months(y, n, n);
+	else if (quarter && sscanf(quarter, "%4d-%1d%n", &y, &n, &used) == 2 && used == 6 && !quarter[6] &&
+	         n >= 1 && n <= 4)
+		*span = months(y, 3 * n - 2, 3 * n);
+	else if (year && sscanf(year, "%4d%n", &y, &used) == 1 && used == 4 && !year[4])
+		*span = months(y, 1, 12);
+	else
+		*span = (struct source_span){read_day(from), read_day(to)};
+	return day_exists(span->from) && day_exists(span->to) && span->from <= span->to;
+}
+
+/* --- the summary ------------------------------------------------------------------------------------------------- */
+
+static void *fold_begin(void)
+{
+	return outline_new();
+}
+
+static void fold_end(void *own)
+{
+	outline_free(own);
+}
+
+static int fold_row(void *own, const struct event *events, int count, struct moment now,
+                    int first_reminder_min, struct case_row *row)
+{
+	return outline_make(own, events, count, now, first_reminder_min, row);
+}
+
+static const struct summary_fold fold = {OUTLINE_FOLD, fold_begin, fold_end, fold_row};
+
+/* One file a record, by the hash of its first event. "" where it is not to be kept, or there is no place for it. */
+static void find_cache(const struct words *w, struct record *r, char out[PATH_MAX])
+{
+	const char *given = words_value(w, options, "summary"), *cache = getenv("XDG_CACHE_HOME"),
+	           *home = getenv("HOME");
+	struct chain first;
+	char folder[PATH_MAX - 64], hex[2 * CHAIN_BYTES + 1];
+	out[0] = 0;
+	if (given) {
+		snprintf(out, PATH_MAX, "%s", strcmp(given, "none") == 0 ? "" : given);
+		return;
+	}
+	if (record_hash_at(r, 1, &first) != 1 || (!(cache && *cache == '/') && !(home && *home == '/')))
+		return;
+	chain_hex(&first, hex);
+	if (cache && *cache == '/')
+		snprintf(folder, sizeof folder, "%s", cache);
+	else
+		snprintf(folder, sizeof folder, "%s/.cache", home);
+	mkdir(folder, 0700);
+	snprintf(out, PATH_MAX, "%s/bandtally", folder);
+	mkdir(out, 0700);
+	snprintf(out, PATH_MAX, "%s/bandtally/summary-%.16s", folder, hex);
+}
+
+static double seconds_since(int64_t boot_ms)
+{
+	return (double)(clock_now().boot_ms - boot_ms) / 1000;
+}
+
+static int get_summary(struct summary *s, struct record *r, const char *path, const struct words *w,
+                       struct error *e)
+{
+	char cache[PATH_MAX];
+	int64_t from = clock_now().boot_ms;
+	find_cache(w, r, cache);
+	int n = summary_get(s, r, path, cache, &fold, e);
+	if (n < 0)
+		return n;
+	if (s->anew)
+		fprintf(stderr, "bandtally: the summary in %s was not used: %s: it is made anew\n", cache,
+		        s->anew);
+	if (n == 1)
+		fprintf(stderr, "bandtally: %s\n", e->text);
+	fprintf(stderr, "summary: %zu cases, %d of them as they were, %lld events told in %.2f s\n", s->count,
+	        s->kept, (long long)s->told, seconds_since(from));
+	return 0;
+}
+
+/* --- what else it needs --------------------------------------------------------------------------------------------- */
+
+static int take_setting(void *context, const struct event *e)
+{
+	if (e->kind == EV_SETTING)
+		recorded_apply(context, e);
+	return 0;
+}
+
+static int is_room(void *context, int32_t room)
+{
+	return recorded_room(context, room) != NULL;
+}
+
+static int read_plan(struct plan *p, const char *file, struct recorded *settings, struct error *e)
+{
+	_cleanup_(buf_free) struct buf text = {0};
+	int n = file_read(file, &text);
+	if (n < 0)
+		return error_set(e, n, "the theatre list %.300s cannot be read: %s: check the path", file,
+		                 strerror(-n));
+	return plan_read(p, text.data ? text.data : "", text.size, is_room, settings, e);
+}
+
+/* --- all of it --------------------------------------------------------------------------------------------------------- */
+
+static int give(const struct words *w, const json_t *doc)
+{
+	const char *pdf = words_value(w, options, "pdf"), *svg = words_value(w, options, "svg");
+	_cleanup_(buf_free) struct buf text = {0};
+	if (pdf || svg)
+		return print_document(doc, pdf ? "--pdf" : "--svg", pdf ? pdf : svg);
+	int n = words_given(w, options, "json") ? json_write_canonical(doc, &text) : report_csv(doc, &text);
+	if (n < 0) {
+		struct error e;
+		error_set(&e, n, "cannot make the report: %s: close other programs", strerror(-n));
+		return client_fail(&e);
+	}
+	fputs(text.data, stdout);
+	if (words_given(w, options, "json"))
+		putchar('\n');
+	return EXIT_OK;
+}
+
+static int make(struct record *r, const char *path, const struct words *w, struct source_span span, int room,
+                json_t **doc, struct error *e)
+{
+	struct summary s = {0};
+	struct plan plan = {0};
+	struct recorded *settings = calloc(1, sizeof *settings);
+	struct figures *f = NULL;
+	const char *list = words_value(w, options, "list");
+	char when[26];
+	int n = settings
+	            ? record_each_setting(r, take_setting, settings, e)
+	            : error_set(e, -ENOMEM, "cannot make the report: out of memory: close other programs");
+	if (n == 0 && list)
+		n = read_plan(&plan, list, settings, e);
+	if (n == 0)
+		n = get_summary(&s, r, path, w, e);
+	int64_t from = clock_now().boot_ms, now = clock_now().wall_ms;
+	struct event last = {0};
+	if (n == 0 && s.seq && record_event_at(r, s.seq, &last) < 0)
+		last.at = (struct moment){0};
+	if (n == 0) {
+		struct source source = summary_source(&s);
+		n = figures_make(
+		    &f, &source,
+		    &(struct figures_ask){.span = span,
+		                          .room = room,
+		                          .last_day = clock_date_number(last.at.wall_ms, last.at.utc_min),
+		                          .plan = list ? &plan : NULL},
+		    e);
+	}
+	clock_text_full(now, clock_utc_min(now), when);
+	if (n == 0)
+		*doc = report_document(&(struct report_source){
+		    .figures = f, .settings = settings, .seq = s.seq, .chain = s.chain, .time = when});
+	if (n == 0 && !*doc)
+		n = error_set(e, -ENOMEM, "cannot make the report: out of memory: close other programs");
+	if (n == 0)
+		fprintf(stderr, "report: %d cases in %.2f s\n", f->cases, seconds_since(from));
+	figures_free(f);
+	summary_deinit(&s);
+	plan_deinit(&plan);
+	free(settings);
+	return n;
+}
+
+int audit_report(int argc, char **argv)
+{
+	struct words w;
+	struct error e = {0};
+	struct record *record = NULL;
+	struct source_span span;
+	_cleanup_(json_drop) json_t *doc = NULL;
+	char path[PATH_MAX];
+	int held = -1, room = 0, r = words_read(&w, argc, argv, options, usage);
+	if (r)
+		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	if (w.n_rest)
+		return words_beyond(w.rest[0], usage);
+	if (words_number("--room", words_value(&w, options, "room"), 1, ROOM_NUMBER_MAX, &room, usage) < 0)
+		return EXIT_USAGE;
+	if (!read_span(&w, &span))
+		return words_missing("the days (one of --month, --quarter, --year, or --from with --to)",
+		                     usage);
+	if (words_given(&w, options, "json") + words_given(&w, options, "csv") +
+	        words_given(&w, options, "pdf") + words_given(&w, options, "svg") !=
+	    1)
+		return words_missing("one of --json, --csv, --pdf and --svg", usage);
+	int n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);
+	if (n == 0)
+		n = make(record, path, &w, span, room, &doc, &e);
+	audit_done(record, held);
+	return n < 0 ? client_fail(&e) : give(&w, doc);
+}

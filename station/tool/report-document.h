@@ -1,0 +1,26 @@
+/* A report as one document: what `bandtally audit report` gives as JSON and CSV, and bandtally-print draws as PDF and SVG
+ * (labels/report.c has the table of its fields). */
+#ifndef BANDTALLY_TOOL_REPORT_DOCUMENT_H
+#define BANDTALLY_TOOL_REPORT_DOCUMENT_H
+
+#include "base/buf.h"
+#include "base/json.h"
+#include "count/recorded.h"
+#include "record/store.h"
+#include "report/figures.h"
+
+struct report_source {
+	const struct figures *figures;
+	const struct recorded *settings; /* as the record has them last: names of site, rooms, search steps */
+	int64_t seq;                     /* the last event, and its hash */
+	struct chain chain;
+	const char *time; /* when it is made, RFC 3339 */
+};
+
+/* A new reference, NULL without memory. */
+json_t *report_document(const struct report_source *from);
+
+/* The same as lines of CSV (RFC 4180): section, kind, name, label, value, lower, upper, signal. 0 or -ENOMEM. */
+int report_csv(const json_t *document, struct buf *out);
+
+#endif

@@ -1,0 +1,170 @@
+/* The sentences of a report and of the auditor's other papers, by name, in English: formats of printf, whose arguments the
+ * comment before a group names in their order. None is made of pieces of grammar. */
+#ifndef BANDTALLY_WORDS_REPORT_WORDS_H
+#define BANDTALLY_WORDS_REPORT_WORDS_H
+
+/* clang-format off */
+/* the report as a whole; ALL_OF: first and last day */
+#define RW_TITLE "Finger and toe tourniquets: report"
+#define RW_ALL_ROOMS "%s to %s, all rooms"
+#define RW_ONE_ROOM "%s to %s, %s" /* room */
+#define RW_MADE_OF "Made of the record of %s up to event %lld, hash %.16s…" /* site, number, hash */
+#define RW_ABOUT_RECORDED "It shows what was recorded. What nobody entered is in no figure of it, and no figure says that a patient came to no harm."
+#define RW_ABOUT_HELD_BACK "Nobody is named. A cell of fewer than %d cases or %d people is held back: '(held back)' is not 0." /* cases, people */
+#define RW_ABOUT_POLICY "Each case is judged by the policy of its day; a reminder is a local setting and no limit."
+#define RW_ALL_HELD_BACK "Fewer than %d cases or %d people were recorded in these days: no figure is shown, because it could point to somebody. Ask for more days or all rooms." /* cases, people */
+#define RW_NO_CASES "No case was recorded in these days. That is not the same as no operation: see the theatre list."
+#define RW_HELD_BACK "(held back)"
+#define RW_NOT_KNOWN "not known"
+#define RW_AT_LEAST "at least %s"
+#define RW_SHARE "%d of %d: %s %% (95 %% interval %s to %s %%, exact)" /* x, n, share, low, high */
+#define RW_SHARE_NONE "0 of %d: not proof of none; up to %s %% could still be so (one-sided 95 %% bound, exact)" /* n, high */
+#define RW_SHARE_OF_NOTHING "none recorded: no share"
+
+/* cases */
+#define RW_CASES "Cases"
+#define RW_CASES_FORCED "The station holds the sign-out until everything is accounted for. So the first number is no rate of success, and none is made of it."
+#define RW_CASES_ALL "Recorded"
+#define RW_CASES_RECONCILED "Ended with everything accounted for"
+#define RW_CASES_UNRESOLVED "Ended unresolved"
+#define RW_CASES_CANCELLED "Cancelled"
+#define RW_CASES_OPEN "Still open"
+#define RW_CASES_LEFT "Patient left before the end"
+#define RW_CASES_CLOCK "Wall clock could not be trusted"
+#define RW_CASES_CLOCK_NOTE "In the totals, and in no chart, week or month."
+
+/* minutes on a digit */
+#define RW_MINUTES "Minutes on a digit"
+#define RW_MINUTES_HOW "The longest stretch of each digit. Median and 90th percentile by nearest rank; a tourniquet that is still on, or lay over a power cut, counts as 'at least so long' (Kaplan-Meier)."
+#define RW_MINUTES_PART "Digit"
+#define RW_MINUTES_N "Number"
+#define RW_MINUTES_MEDIAN "Median"
+#define RW_MINUTES_P90 "90th percentile"
+#define RW_MINUTES_LONGEST "Longest"
+#define RW_MINUTES_PAST "Past the first local reminder"
+#define RW_MINUTES_ON "Still on"
+#define RW_MINUTES_GAP "Over a power cut"
+#define RW_MINUTES_UNIT "minutes"
+#define RW_MINUTES_NO_REMINDER "For %d digits the record has no first reminder of that day: they are not among those past one." /* digits */
+#define RW_MINUTES_LEFT_OUT "%d digits of cases with more than six are in no figure." /* digits */
+#define RW_PART_ALL "all"
+#define RW_PART_FINGER "finger"
+#define RW_PART_THUMB "thumb"
+#define RW_PART_TOE "toe"
+#define RW_PART_OTHER "described in words"
+#define RW_CHART_MINUTES "Minutes, %s" /* part */
+#define RW_CHART_MINUTES_HOW "Each point is the mean logarithm of %d tourniquets, one after another, shown as minutes on a logarithmic scale: single minutes are not normal, and a chart of them would signal for nothing. Those still on or 'at least' are not in it." /* size of a group */
+#define RW_CHART_MINUTES_LIMITS "Lines: mean, and mean ± 2.66 mean moving ranges of the logarithms. Signals: beyond a line, or nine in a row on one side."
+
+/* discrepancies */
+#define RW_DISCREPANCIES "Discrepancies"
+#define RW_DISCREPANCIES_MIND "Fewer is not better by itself: a count that is looked at less finds less. Most retained items in published series followed a count that was called correct."
+#define RW_DISCREPANCIES_CASES "Cases with a discrepancy, of those that ended with a count"
+#define RW_DISCREPANCIES_CLOSED "Cases in which it was closed: found, or counted right"
+#define RW_SEARCH_DONE "Search steps done"
+#define RW_SEARCH_NOT_DONE "Search steps not done, with a reason"
+#define RW_FOUND_WHERE "Found during this step of the search"
+#define RW_FOUND_TIMES "Things"
+#define RW_FOUND_BEFORE "step %d" /* number, where its words are not known */
+#define RW_CHART_CASES "Cases between those with a discrepancy"
+#define RW_CHART_CASES_UNIT "cases between"
+#define RW_CHART_CASES_HOW "Each point: how many cases lay between one with a discrepancy and the next; the last, hollow, is not over."
+#define RW_CHART_CASES_LIMITS "Lines: median and 99.865 %% quantile of the geometric distribution. High is 'rarer'."
+#define RW_CHART_CASES_NO_LOW "There is no low line: events are so frequent that no single gap, not even 0, would be unusual."
+#define RW_CHART_DAYS "Days between unresolved cases"
+#define RW_CHART_DAYS_UNIT "days between"
+#define RW_CHART_DAYS_HOW "Each point: days from one unresolved case to the next; the last, hollow, is the interval that is running, which may say 'rarer' and never 'more often'."
+#define RW_CHART_DAYS_LIMITS "Lines: median, 0.135 %% and 99.865 %% quantile of the exponential distribution."
+#define RW_CHART_DAYS_RUNNING "A steady one leaves a gap at least as long as the running one in %s %% of intervals." /* share */
+
+/* unresolved */
+#define RW_UNRESOLVED "Unresolved cases"
+#define RW_UNRESOLVED_DATES "Their dates, because fewer than %d intervals make no limits: %s" /* intervals, dates */
+#define RW_UNRESOLVED_NUMBERS "Incident numbers still owed"
+
+/* slips */
+#define RW_SLIPS "Slips"
+#define RW_SLIPS_MIND "'Seen' is that a scanner read the paper's own code: that it came out, not that it lies in the notes."
+#define RW_SLIPS_QUEUED "Slips made"
+#define RW_SLIPS_SEEN "Seen"
+#define RW_SLIPS_NOT_SEEN "Not seen"
+#define RW_CHART_SLIPS "Share of slips not seen"
+#define RW_CHART_SLIPS_UNIT "% not seen"
+#define RW_CHART_SLIPS_HOW "Each point is a month, or a week where the report is of a quarter or less. Lines: the share of all, and exact binomial limits for the number of that point."
+
+/* packs */
+#define RW_PACKS "Packs with a number of their own"
+#define RW_PACKS_MIND "By the labels that this station's stores made, and what was scanned at counts. What stores received, issued and wrote off is not in this record, so 'not scanned' is not 'lost': it may lie on a shelf."
+#define RW_PACKS_NUMBERED "Numbers given out in these days"
+#define RW_PACKS_OPENED "Scanned at a count and opened"
+#define RW_PACKS_RETURNED "Returned unopened"
+#define RW_PACKS_ISOLATED "Items isolated: wrong number in their pack"
+#define RW_PACKS_OTHER "Received, issued, written off"
+#define RW_PACKS_ROOMS "A room's packs against its cases: not known, because no issue to rooms is in this record."
+
+/* evidence */
+#define RW_EVIDENCE "Evidence by which items were accounted for"
+#define RW_EVIDENCE_MARK "Mark on the item scanned"
+#define RW_EVIDENCE_SHOWN "Shown"
+#define RW_EVIDENCE_TYPED "Answer typed"
+#define RW_EVIDENCE_MIND "A typed answer is weaker than what was scanned at the field; none of them is a look at the digit, which is apart."
+
+/* how it was entered */
+#define RW_ENTRY "How it was entered"
+#define RW_ENTRY_SINGLE "Single-person count"
+#define RW_ENTRY_KEYED "Cases with something typed"
+#define RW_ENTRY_LATE "Cases with something entered late"
+#define RW_ENTRY_OWED "Cases in which something was owed"
+#define RW_ENTRY_OVERRIDDEN "Cases with an override"
+#define RW_ENTRY_CORRECTED "Cases with a correction"
+
+/* afterwards */
+#define RW_AFTER "After the end, and clocks"
+#define RW_AFTER_FOUND "Cases of which something was found after the end"
+#define RW_AFTER_CUTS "Cases whose clocks have a gap"
+#define RW_AFTER_UNFOLLOWED "Cases with an event that could not be read"
+#define RW_AFTER_UNFOLLOWED_NOTE "Their figures may lack something."
+
+/* coverage */
+#define RW_COVERAGE "Coverage"
+#define RW_COVERAGE_NONE "No theatre list was given (--list): nobody can tell from this record which operations were not recorded."
+#define RW_COVERAGE_MIND "The list is a plan. More can be recorded than was planned; a share is made of neither."
+#define RW_COVERAGE_MONTH "Month"
+#define RW_COVERAGE_PLANNED "Planned"
+#define RW_COVERAGE_RECORDED "Recorded on those days"
+#define RW_COVERAGE_EMPTY "Room-days planned, none recorded"
+#define RW_COVERAGE_UNPLANNED "Recorded, none planned that day"
+#define RW_COVERAGE_UNKNOWN "Room-days recorded that no list has"
+
+/* rooms */
+#define RW_ROOMS "Rooms, by number"
+#define RW_ROOMS_MIND "In the order of their numbers and of nothing else: with few cases any order is chance."
+#define RW_ROOMS_ROOM "Room"
+#define RW_ROOMS_CASES "Cases"
+#define RW_ROOMS_DISCREPANCIES "With a discrepancy"
+#define RW_ROOMS_UNRESOLVED "Unresolved"
+
+/* signs */
+#define RW_SIGNS "Signs of work-arounds, by room and week"
+#define RW_SIGNS_MIND "They prove nothing: a quick hand, a test, a shared trolley or a slow scanner looks the same. They say where to go and look, and never at whom."
+#define RW_SIGNS_WHAT "Answers: shown less than %d s after the scan before. Looks: less than %d s after the final count was agreed. Badges: two people's within %d s. Typed: %d entries within %d s. Even: %d scans in a row at intervals alike to %d ms." /* the limits */
+#define RW_SIGNS_WEEK "Week of"
+#define RW_SIGNS_ANSWERS "Answers"
+#define RW_SIGNS_LOOKS "Looks"
+#define RW_SIGNS_BADGES "Badges"
+#define RW_SIGNS_TYPED "Typed"
+#define RW_SIGNS_EVEN "Even"
+#define RW_SIGNS_LEFT_OUT "%d further rows of the table have no place on paper: ask for fewer days." /* rows */
+
+/* under a chart */
+#define RW_CHART_NONE "No chart: there was none."
+#define RW_CHART_FEW "No chart: too few yet."
+#define RW_CHART_RARE "No chart: fewer than %d are expected at some point, so that its lines would signal by chance." /* expected */
+#define RW_CHART_NO_LIMITS "Points only: fewer than %d intervals make no limits." /* intervals */
+#define RW_CHART_LEFT_OUT "%d older ones are not shown." /* values */
+#define RW_CHART_FALSE "Of charts of a steady one, so long, %s %% show at least one signal." /* share */
+#define RW_CHART_SIGNALS "Signals here: %d. Each names its rule beside the point: L beyond a line, R a run of nine." /* signals */
+#define RW_CHART_NO_SIGNALS "Signals here: none."
+/* clang-format on */
+
+#endif

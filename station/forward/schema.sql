@@ -1,0 +1,269 @@
+-- A hospital's store of all its stations' events, on PostgreSQL 15 or later.
+--
+--   psql -X -v ON_ERROR_STOP=1 -f schema.sql DATABASE       as a superuser; again after each update of the programs
+--
+-- Each step below has a number. A step that the database has is passed over, and each is one transaction, so this file makes a
+-- new store and brings every older one up to date. A step that was ever shipped is not changed: what is to stand otherwise
+-- gets a step of its own.
+--
+-- Who may do what. Everything belongs to bt_owner, who cannot log in. A station logs in with a role of its own, a member of
+-- bt_station, which its client certificate names; it can call the functions that are granted to bt_station, and read and write
+-- no table. Which station a role is stands in bt.login and nowhere in what it sends. Whoever reads is a member of bt_reader and
+-- sees the stations that bt.reader gives that role. Whoever looks after stock, staff and recalls is a member of bt_stores.
+--
+-- An event is known by station, incarnation and number. Its text is kept as it was signed, byte for byte, and its hash is
+-- SHA-256 over the hash before it and that text, as in the station's own record. Nobody changes or deletes one; who takes the
+-- trigger away and does so breaks the chain, which bt.broken() shows.
+\set QUIET on
+\set ON_ERROR_STOP on
+SET client_min_messages = warning;
+SELECT to_regclass('bt.version') IS NULL AS to_make \gset
+\if :to_make
+BEGIN;
+DO $$ DECLARE r text; BEGIN -- roles are the whole server's: another store may have made them
+  FOREACH r IN ARRAY ARRAY['bt_owner', 'bt_station', 'bt_reader', 'bt_stores'] LOOP
+    IF NOT EXISTS (SELECT FROM pg_roles WHERE rolname = r) THEN EXECUTE format('CREATE ROLE %I NOLOGIN', r); END IF;
+  END LOOP;
+  EXECUTE format('REVOKE TEMPORARY, CREATE ON DATABASE %I FROM PUBLIC', current_database());
+END $$;
+CREATE SCHEMA bt AUTHORIZATION bt_owner;
+REVOKE ALL ON SCHEMA public FROM PUBLIC;
+SET LOCAL ROLE bt_owner;
+CREATE TABLE bt.version (step int PRIMARY KEY, at timestamptz NOT NULL DEFAULT now());
+COMMIT;
+\endif
+
+------------------------------------------------------------------------------------------------------------------------
+SELECT NOT EXISTS (SELECT FROM bt.version WHERE step = 1) AS to_do \gset
+\if :to_do
+BEGIN;
+SET LOCAL ROLE bt_owner;
+SET LOCAL search_path = bt;
+ALTER DEFAULT PRIVILEGES FOR ROLE bt_owner REVOKE EXECUTE ON FUNCTIONS FROM PUBLIC;
+
+CREATE TABLE station (
+  id int GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
+  site text NOT NULL CHECK (site ~ '^[A-Z]{2}$'), number int NOT NULL CHECK (number BETWEEN 0 AND 99),
+  rooms text NOT NULL DEFAULT '', seen_at timestamptz, clock_off_ms bigint,
+  UNIQUE (site, number));
+-- A role speaks for one station, or, where the number is null, for all of a site: a hospital that forwards to its region.
+CREATE TABLE login (role name PRIMARY KEY, site text NOT NULL, number int);
+-- A role reads one station, a site (number null), or all (both null).
+CREATE TABLE reader (role name NOT NULL, site text, number int, UNIQUE NULLS NOT DISTINCT (role, site, number));
+
+-- How far each has come. base_seq: the last event that this incarnation shares with an earlier one.
+CREATE TABLE head (
+  station int REFERENCES station, incarnation int, base_seq bigint NOT NULL, last_seq bigint NOT NULL,
+  last_hash bytea NOT NULL, at timestamptz NOT NULL DEFAULT now(),
+  PRIMARY KEY (station, incarnation)) WITH (fillfactor = 50);
+CREATE TABLE event (
+  station int NOT NULL, incarnation int NOT NULL, seq bigint NOT NULL, case_no int NOT NULL, kind text NOT NULL,
+  room int NOT NULL, wall_ms bigint NOT NULL, payload text NOT NULL, hash bytea NOT NULL,
+  PRIMARY KEY (station, incarnation, seq));
+CREATE INDEX event_case ON event (station, case_no, seq) WHERE case_no > 0;
+CREATE INDEX event_time ON event USING brin (wall_ms);
+-- What was refused or found wrong, until somebody has settled it; one row for each thing, however often it comes.
+CREATE TABLE incident (
+  id bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY, at timestamptz NOT NULL DEFAULT now(), station int NOT NULL,
+  incarnation int NOT NULL, seq bigint NOT NULL, what text NOT NULL, ours bytea, theirs bytea,
+  times int NOT NULL DEFAULT 1, last_at timestamptz NOT NULL DEFAULT now(), settled_at timestamptz, settled_by name,
+  UNIQUE (station, incarnation, seq, what));
+
+CREATE FUNCTION no_change() RETURNS trigger LANGUAGE plpgsql AS $$
+BEGIN RAISE EXCEPTION 'the record is append-only'; END $$;
+CREATE TRIGGER no_change BEFORE UPDATE OR DELETE OR TRUNCATE ON event FOR EACH STATEMENT EXECUTE FUNCTION no_change();
+
+-- The station that the caller may speak for under this number; an error where it may not.
+CREATE FUNCTION station_of(p_number int) RETURNS int
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE l login; s int;
+BEGIN
+  SELECT * INTO l FROM login WHERE role = session_user;
+  IF NOT FOUND OR l.number <> p_number THEN
+    RAISE EXCEPTION 'this role does not speak for station %', p_number USING ERRCODE = '42501';
+  END IF;
+  SELECT id INTO s FROM station WHERE site = l.site AND number = p_number;
+  IF s IS NULL THEN
+    INSERT INTO station (site, number) VALUES (l.site, p_number) ON CONFLICT DO NOTHING;
+    SELECT id INTO STRICT s FROM station WHERE site = l.site AND number = p_number;
+  END IF;
+  RETURN s;
+END $$;
+
+CREATE FUNCTION note_incident(p_station int, p_incarnation int, p_seq bigint, p_what text, p_ours bytea, p_theirs bytea)
+RETURNS void LANGUAGE sql SET search_path = bt, pg_catalog, pg_temp AS $$
+  INSERT INTO incident (station, incarnation, seq, what, ours, theirs)
+  VALUES (p_station, p_incarnation, p_seq, p_what, p_ours, p_theirs)
+  ON CONFLICT (station, incarnation, seq, what) DO UPDATE
+    SET times = incident.times + 1, last_at = now(), theirs = excluded.theirs, settled_at = NULL, settled_by = NULL;
+  SELECT pg_notify('bt_incident', p_station::text);
+$$;
+
+-- A station says who it is, at each connection. status: ok (goes on behind last_seq), begin (this incarnation is new here:
+-- common(), then begin()), behind (its record ends before what is here: it was put back to an older state).
+-- incident: what is still to be settled about this station, '' nothing. clock_off_ms: how far its clock is ahead.
+CREATE FUNCTION hello(p_number int, p_incarnation int, p_seq bigint, p_wall_ms bigint, p_rooms text,
+  OUT status text, OUT last_seq bigint, OUT last_hash bytea, OUT clock_off_ms bigint, OUT incident text)
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE s int := station_of(p_number);
+BEGIN
+  clock_off_ms := p_wall_ms - (extract(epoch FROM clock_timestamp()) * 1000)::bigint;
+  UPDATE station SET seen_at = now(), rooms = p_rooms, clock_off_ms = hello.clock_off_ms WHERE id = s;
+  SELECT h.last_seq, h.last_hash INTO last_seq, last_hash FROM head h WHERE h.station = s AND h.incarnation = p_incarnation;
+  status := CASE WHEN NOT FOUND THEN 'begin' WHEN last_seq > p_seq THEN 'behind' ELSE 'ok' END;
+  IF status = 'behind' THEN PERFORM note_incident(s, p_incarnation, p_seq, 'behind', last_hash, NULL); END IF;
+  SELECT coalesce(string_agg(i.what || ' ' || i.seq, ', ' ORDER BY i.id), '') INTO incident
+    FROM incident i WHERE i.station = s AND i.settled_at IS NULL;
+END $$;
+
+-- Which of these events are here, under any incarnation: the greatest number, 0 none. The caller narrows it down.
+CREATE FUNCTION common(p_number int, p_seq bigint[], p_hash bytea[]) RETURNS bigint
+LANGUAGE sql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+  SELECT coalesce(max(e.seq), 0) FROM (SELECT station_of(p_number) AS id) s, unnest(p_seq, p_hash) u(seq, hash)
+  JOIN event e ON e.seq = u.seq AND e.hash = u.hash
+  WHERE e.station = s.id AND e.incarnation IN (SELECT h.incarnation FROM head h WHERE h.station = s.id) $$;
+
+-- Begins an incarnation behind an event that it shares with an earlier one; 0 and 32 zero bytes: at the beginning.
+-- status: ok; fork (there is a later incarnation, or no such event).
+CREATE FUNCTION begin(p_number int, p_incarnation int, p_seq bigint, p_hash bytea, OUT status text)
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE s int := station_of(p_number);
+BEGIN
+  PERFORM FROM station WHERE id = s FOR UPDATE;
+  IF p_incarnation > coalesce((SELECT max(incarnation) FROM head WHERE station = s), 0)
+    AND (p_seq = 0 AND p_hash = decode(repeat('00', 32), 'hex')
+         OR EXISTS (SELECT FROM event WHERE station = s AND seq = p_seq AND hash = p_hash
+                    AND incarnation IN (SELECT incarnation FROM head WHERE station = s))) THEN
+    INSERT INTO head (station, incarnation, base_seq, last_seq, last_hash) VALUES (s, p_incarnation, p_seq, p_seq, p_hash);
+    status := 'ok';
+    RETURN;
+  END IF;
+  PERFORM note_incident(s, p_incarnation, p_seq, 'fork', NULL, p_hash);
+  status := 'fork';
+END $$;
+
+-- Sends a batch of events that follow each other, the first with the number p_first. Nothing but its answer says that they are
+-- kept. status: ok (kept, or here already), gap (send from last_seq + 1 on), fork (under one of these numbers there is another
+-- event), changed (a text that its hash does not fit, or that is no event), begin (this incarnation is not known). Only
+-- with ok anything is kept of the batch; fork and changed are noted as incidents.
+CREATE FUNCTION append(p_number int, p_incarnation int, p_first bigint, p_payload text[], p_hash bytea[],
+  OUT status text, OUT last_seq bigint, OUT last_hash bytea)
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE s int := station_of(p_number); n int := cardinality(p_payload); k int; done bigint; base bigint; h bytea;
+BEGIN
+  SELECT d.last_seq, d.last_hash, d.base_seq INTO last_seq, last_hash, base FROM head d
+    WHERE d.station = s AND d.incarnation = p_incarnation FOR UPDATE;
+  IF NOT FOUND THEN status := 'begin'; RETURN; END IF;
+  IF n = 0 OR n IS DISTINCT FROM cardinality(p_hash) OR p_first > last_seq + 1 OR p_first < 1 THEN
+    status := 'gap'; RETURN;
+  END IF;
+  k := least(n, last_seq - p_first + 1);          -- these are here: by the chain, one hash proves them all
+  IF k > 0 THEN
+    h := CASE WHEN p_first + k - 1 = last_seq THEN last_hash ELSE
+      (SELECT e.hash FROM event e WHERE e.station = s AND e.seq = p_first + k - 1
+         AND e.incarnation <= p_incarnation AND (e.incarnation = p_incarnation OR e.seq <= base)
+       ORDER BY (e.hash = p_hash[k]) DESC LIMIT 1) END;
+    IF h IS DISTINCT FROM p_hash[k] THEN
+      PERFORM note_incident(s, p_incarnation, p_first + k - 1, 'fork', h, p_hash[k]);
+      status := 'fork'; last_hash := h; RETURN;
+    END IF;
+  END IF;
+  status := 'ok';
+  IF k = n THEN RETURN; END IF;
+  BEGIN
+    INSERT INTO event
+    SELECT s, p_incarnation, p_first + i - 1, coalesce(x."case", 0), x.kind, coalesce(x.room, 0), x.wall_ms, payload, c.hash
+    FROM (SELECT i, payload, u.hash, lag(u.hash, 1, append.last_hash) OVER (ORDER BY i) AS prev
+          FROM unnest(p_payload, p_hash) WITH ORDINALITY u(payload, hash, i) WHERE i > k) c,
+         json_to_record(payload::json) x(seq bigint, "case" int, kind text, room int, wall_ms bigint, station int)
+    WHERE sha256(prev || convert_to(payload, 'UTF8')) = c.hash AND x.seq = p_first + i - 1
+      AND coalesce(x.station, 0) = p_number;
+    GET DIAGNOSTICS done = ROW_COUNT;
+    IF done <> n - k THEN RAISE EXCEPTION 'does not follow' USING ERRCODE = 'BT003'; END IF;
+  EXCEPTION WHEN SQLSTATE 'BT003' OR data_exception OR not_null_violation THEN
+    PERFORM note_incident(s, p_incarnation, p_first + k, 'changed', last_hash, p_hash[k + 1]);
+    status := 'changed'; RETURN;
+  END;
+  last_seq := p_first + n - 1; last_hash := p_hash[n];
+  UPDATE head d SET last_seq = append.last_seq, last_hash = append.last_hash, at = now()
+    WHERE d.station = s AND d.incarnation = p_incarnation;
+END $$;
+
+-- A station was told that this event is kept, and it is not here any more: the store was put back to an older state.
+CREATE FUNCTION lost(p_number int, p_incarnation int, p_seq bigint, p_hash bytea) RETURNS void
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE s int := station_of(p_number);
+BEGIN
+  PERFORM note_incident(s, p_incarnation, p_seq, 'lost', NULL, p_hash);
+END $$;
+
+-- Somebody has looked into it. The row stays.
+CREATE FUNCTION settle(p_incident bigint) RETURNS void
+LANGUAGE sql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+  UPDATE incident SET settled_at = now(), settled_by = session_user WHERE id = p_incident $$;
+
+-- Every event whose hash does not follow from the one before it. Reads the whole table: for the night.
+CREATE FUNCTION broken() RETURNS TABLE (station int, incarnation int, seq bigint)
+LANGUAGE sql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+  WITH chained AS (
+    SELECT e.station, e.incarnation, e.seq, e.hash, e.payload, h.base_seq,
+           lag(e.seq) OVER w AS before, lag(e.hash) OVER w AS prev
+    FROM event e LEFT JOIN head h USING (station, incarnation)
+    WINDOW w AS (PARTITION BY e.station, e.incarnation ORDER BY e.seq)),
+  based AS (
+    SELECT c.*, coalesce(c.before, c.base_seq) AS follows,
+           coalesce(c.prev, CASE WHEN c.base_seq = 0 THEN decode(repeat('00', 32), 'hex') ELSE
+             (SELECT o.hash FROM event o WHERE o.station = c.station AND o.seq = c.base_seq AND o.incarnation < c.incarnation
+                AND sha256(o.hash || convert_to(c.payload, 'UTF8')) = c.hash LIMIT 1) END) AS onto
+    FROM chained c)
+  SELECT b.station, b.incarnation, b.seq FROM based b
+  WHERE b.follows IS DISTINCT FROM b.seq - 1 OR sha256(b.onto || convert_to(b.payload, 'UTF8')) IS DISTINCT FROM b.hash
+  UNION ALL -- the end cut off
+  SELECT h.station, h.incarnation, h.last_seq FROM head h WHERE h.last_seq > h.base_seq AND NOT EXISTS (
+    SELECT FROM event e WHERE e.station = h.station AND e.incarnation = h.incarnation AND e.seq = h.last_seq
+      AND e.hash = h.last_hash)
+  ORDER BY 1, 2, 3 $$;
+
+-- The stations that the caller may read.
+CREATE FUNCTION my_stations() RETURNS int[]
+LANGUAGE sql STABLE SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+  SELECT coalesce(array_agg(DISTINCT s.id), '{}') FROM station s
+  JOIN reader r ON (r.site IS NULL OR r.site = s.site) AND (r.number IS NULL OR r.number = s.number)
+  WHERE r.role = session_user $$;
+
+ALTER TABLE event ENABLE ROW LEVEL SECURITY;
+ALTER TABLE station ENABLE ROW LEVEL SECURITY;
+ALTER TABLE head ENABLE ROW LEVEL SECURITY;
+ALTER TABLE incident ENABLE ROW LEVEL SECURITY;
+CREATE POLICY of_reader ON event FOR SELECT TO bt_reader USING (station = ANY ((SELECT my_stations())::int[]));
+CREATE POLICY of_reader ON station FOR SELECT TO bt_reader USING (id = ANY ((SELECT my_stations())::int[]));
+CREATE POLICY of_reader ON head FOR SELECT TO bt_reader USING (station = ANY ((SELECT my_stations())::int[]));
+CREATE POLICY of_reader ON incident FOR SELECT TO bt_reader USING (station = ANY ((SELECT my_stations())::int[]));
+GRANT USAGE ON SCHEMA bt TO bt_station, bt_reader, bt_stores;
+GRANT EXECUTE ON FUNCTION hello, common, begin, append, lost TO bt_station;
+GRANT EXECUTE ON FUNCTION my_stations, broken TO bt_reader;
+GRANT EXECUTE ON FUNCTION settle TO bt_stores;
+GRANT SELECT ON event, station, head, incident, version TO bt_reader;
+
+-- Who keeps a store makes a station known: its role logs in with a client certificate of the same name.
+CREATE FUNCTION add_station(p_site text, p_number int) RETURNS name
+LANGUAGE plpgsql SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE r name := format('station-%s-%s', lower(p_site), to_char(p_number, 'FM00'));
+BEGIN
+  EXECUTE format('CREATE ROLE %I LOGIN IN ROLE bt_station CONNECTION LIMIT 4', r);
+  INSERT INTO login VALUES (r, p_site, p_number);
+  INSERT INTO station (site, number) VALUES (p_site, p_number) ON CONFLICT DO NOTHING;
+  RETURN r;
+END $$;
+CREATE FUNCTION add_reader(p_role name, p_site text DEFAULT NULL, p_number int DEFAULT NULL) RETURNS void
+LANGUAGE plpgsql SET search_path = bt, pg_catalog, pg_temp AS $$
+BEGIN
+  IF NOT EXISTS (SELECT FROM pg_roles WHERE rolname = p_role) THEN
+    EXECUTE format('CREATE ROLE %I LOGIN', p_role);
+  END IF;
+  EXECUTE format('GRANT bt_reader TO %I', p_role);
+  INSERT INTO reader VALUES (p_role, p_site, p_number) ON CONFLICT DO NOTHING;
+END $$;
+INSERT INTO version VALUES (1);
+COMMIT;
+\endif

@@ -101,12 +101,16 @@ $$;
 
 -- A station says who it is, at each connection. status: ok (goes on behind last_seq), begin (this incarnation is new here:
 -- common(), then begin()), behind (its record ends before what is here: it was put back to an older state).
--- incident: what is still to be settled about this station, '' nothing. clock_off_ms: how far its clock is ahead.
+-- incident: what is still to be settled about this station, '' nothing. clock_off_ms: how far its clock is ahead. server and
+-- timeline: which server answers; a standby that takes over has the same and a timeline that is higher.
 CREATE FUNCTION hello(p_number int, p_incarnation int, p_seq bigint, p_wall_ms bigint, p_rooms text,
-  OUT status text, OUT last_seq bigint, OUT last_hash bytea, OUT clock_off_ms bigint, OUT incident text)
+  OUT status text, OUT last_seq bigint, OUT last_hash bytea, OUT clock_off_ms bigint, OUT incident text,
+  OUT server text, OUT timeline int)
 LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
 DECLARE s int := station_of(p_number);
 BEGIN
+  SELECT system_identifier::text INTO server FROM pg_control_system();
+  timeline := ('x' || left(pg_walfile_name(pg_current_wal_lsn()), 8))::bit(32)::int;
   clock_off_ms := p_wall_ms - (extract(epoch FROM clock_timestamp()) * 1000)::bigint;
   UPDATE station SET seen_at = now(), rooms = p_rooms, clock_off_ms = hello.clock_off_ms WHERE id = s;
   SELECT h.last_seq, h.last_hash INTO last_seq, last_hash FROM head h WHERE h.station = s AND h.incarnation = p_incarnation;
@@ -265,5 +269,137 @@ BEGIN
   INSERT INTO reader VALUES (p_role, p_site, p_number) ON CONFLICT DO NOTHING;
 END $$;
 INSERT INTO version VALUES (1);
+COMMIT;
+\endif
+
+------------------------------------------------------------------------------------------------------------------------
+-- 2: what comes back to the stations.
+SELECT NOT EXISTS (SELECT FROM bt.version WHERE step = 2) AS to_do \gset
+\if :to_do
+BEGIN;
+SET LOCAL ROLE bt_owner;
+SET LOCAL search_path = bt;
+
+-- One list for a site, which only grows; a station asks for what is behind the version that it has. Versions are given out in
+-- the order of their commits, since publish() lets one in at a time: else a reader could pass over one.
+--   recall {line, lot, why} and release {line, lot, why}: into and out of quarantine; lot "" is the whole line
+--   line {…} of the catalogue, staff {number, name, kind, registered}, withdraw {number}: as events of the station have them
+--   twice {identity, line, lot, first: {station, case}, second: {station, case}}: one item in two cases
+CREATE TABLE list (
+  version bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY, site text NOT NULL,
+  kind text NOT NULL CHECK (kind IN ('recall', 'release', 'line', 'staff', 'withdraw', 'twice')),
+  body text NOT NULL CHECK (json_typeof(body::json) = 'object'), origin text NOT NULL, at timestamptz NOT NULL DEFAULT now());
+CREATE INDEX list_site ON list (site, version);
+CREATE TRIGGER no_change BEFORE UPDATE OR DELETE OR TRUNCATE ON list FOR EACH STATEMENT EXECUTE FUNCTION no_change();
+CREATE TABLE took (station int REFERENCES station PRIMARY KEY, version bigint NOT NULL, at timestamptz NOT NULL);
+-- For which site a member of bt_stores may say something; null: all.
+CREATE TABLE keeper (role name NOT NULL, site text, UNIQUE NULLS NOT DISTINCT (role, site));
+
+CREATE FUNCTION publish_as(p_site text, p_kind text, p_body text, p_origin text) RETURNS bigint
+LANGUAGE plpgsql SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE v bigint;
+BEGIN
+  LOCK TABLE list IN SHARE ROW EXCLUSIVE MODE;
+  INSERT INTO list (site, kind, body, origin) VALUES (p_site, p_kind, p_body, p_origin) RETURNING version INTO v;
+  PERFORM pg_notify('bt_list', '');
+  RETURN v;
+END $$;
+-- The version that it got.
+CREATE FUNCTION publish(p_site text, p_kind text, p_body text) RETURNS bigint
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+BEGIN
+  IF NOT EXISTS (SELECT FROM keeper WHERE role = session_user AND (site IS NULL OR site = p_site)) THEN
+    RAISE EXCEPTION 'this role keeps no lists of site %', p_site USING ERRCODE = '42501';
+  END IF;
+  RETURN publish_as(p_site, p_kind, p_body, session_user);
+END $$;
+CREATE FUNCTION recall(p_site text, p_line text, p_lot text, p_why text) RETURNS bigint LANGUAGE sql
+SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+  SELECT publish(p_site, 'recall', json_build_object('line', p_line, 'lot', p_lot, 'why', p_why)::text) $$;
+CREATE FUNCTION release(p_site text, p_line text, p_lot text, p_why text) RETURNS bigint LANGUAGE sql
+SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+  SELECT publish(p_site, 'release', json_build_object('line', p_line, 'lot', p_lot, 'why', p_why)::text) $$;
+
+-- What is behind a version, and in each row how far the list has come; one row without an entry where there is none.
+CREATE FUNCTION lists(p_number int, p_after bigint, p_limit int)
+RETURNS TABLE (version bigint, origin text, kind text, body text, last bigint)
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+#variable_conflict use_column
+DECLARE mine text := (SELECT s.site FROM station s WHERE s.id = station_of(p_number)); top bigint;
+BEGIN
+  top := coalesce((SELECT max(l.version) FROM list l WHERE l.site = mine), 0);
+  RETURN QUERY SELECT l.version, l.origin, l.kind, l.body, top FROM list l
+    WHERE l.site = mine AND l.version > p_after ORDER BY l.version LIMIT p_limit;
+  IF NOT FOUND THEN RETURN QUERY SELECT NULL::bigint, NULL::text, NULL::text, NULL::text, top; END IF;
+END $$;
+-- A station has taken over the list up to this version.
+CREATE FUNCTION took(p_number int, p_version bigint) RETURNS void
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE s int := station_of(p_number);
+BEGIN
+  INSERT INTO took VALUES (s, p_version, now())
+    ON CONFLICT (station) DO UPDATE SET version = excluded.version, at = excluded.at;
+END $$;
+-- Which rooms have not taken over a recall; since when their station was not heard of.
+CREATE VIEW recall_waiting WITH (security_barrier) AS
+  SELECT l.version, l.at, l.body, s.site, s.number AS station, s.rooms, s.seen_at
+  FROM list l JOIN station s USING (site) LEFT JOIN took t ON t.station = s.id
+  WHERE l.kind = 'recall' AND coalesce(t.version, 0) < l.version AND s.id = ANY ((SELECT my_stations())::int[]);
+
+-- Items of a single use that were in a case, by the identity on the item or its pack: each once.
+CREATE TABLE used (site text, identity text, station int NOT NULL, case_no int NOT NULL, incarnation int NOT NULL,
+  seq bigint NOT NULL, PRIMARY KEY (site, identity));
+-- Of the events that were just kept.
+CREATE FUNCTION note_used(p_station int, p_incarnation int, p_first bigint, p_last bigint) RETURNS void
+LANGUAGE plpgsql SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE t record; mine text := (SELECT site FROM station WHERE id = p_station);
+BEGIN
+  FOR t IN
+    WITH new AS (
+      SELECT DISTINCT ON (x.thing->>'identity') x.thing->>'identity' AS identity, x.thing->>'line' AS line,
+             x.thing->>'lot' AS lot, e.case_no, e.seq
+      FROM event e, json_to_record(e.payload::json) x(thing json)
+      WHERE e.station = p_station AND e.incarnation = p_incarnation AND e.seq BETWEEN p_first AND p_last
+        AND e.kind = 'item-used' AND x.thing->>'identity' <> '' AND x.thing->>'single_use' = '1'
+      ORDER BY x.thing->>'identity', e.seq),
+    kept AS (
+      INSERT INTO used SELECT mine, identity, p_station, case_no, p_incarnation, seq FROM new ORDER BY identity
+      ON CONFLICT DO NOTHING RETURNING identity)
+    SELECT n.*, u.station AS first_station, u.case_no AS first_case FROM new n
+    JOIN used u ON u.site = mine AND u.identity = n.identity
+    WHERE n.identity NOT IN (SELECT identity FROM kept) AND (u.station, u.case_no) <> (p_station, n.case_no)
+  LOOP
+    PERFORM note_incident(p_station, p_incarnation, t.seq, 'twice', NULL, NULL);
+    PERFORM publish_as(mine, 'twice', json_build_object('identity', t.identity, 'line', coalesce(t.line, ''),
+      'lot', coalesce(t.lot, ''), 'first', json_build_object('station', (SELECT number FROM station WHERE id = t.first_station),
+      'case', t.first_case), 'second', json_build_object('station', (SELECT number FROM station WHERE id = p_station),
+      'case', t.case_no))::text, 'store');
+  END LOOP;
+END $$;
+-- After each row of head moved: what append() kept since.
+CREATE FUNCTION after_append() RETURNS trigger LANGUAGE plpgsql SET search_path = bt, pg_catalog, pg_temp AS $$
+BEGIN
+  PERFORM note_used(NEW.station, NEW.incarnation, OLD.last_seq + 1, NEW.last_seq);
+  RETURN NULL;
+END $$;
+CREATE TRIGGER after_append AFTER UPDATE ON head FOR EACH ROW WHEN (NEW.last_seq > OLD.last_seq)
+  EXECUTE FUNCTION after_append();
+
+GRANT EXECUTE ON FUNCTION lists, took TO bt_station;
+GRANT EXECUTE ON FUNCTION publish, recall, release TO bt_stores;
+GRANT EXECUTE ON FUNCTION my_stations TO bt_stores;
+GRANT SELECT ON list, took, recall_waiting TO bt_reader, bt_stores;
+
+CREATE FUNCTION add_keeper(p_role name, p_site text DEFAULT NULL) RETURNS void
+LANGUAGE plpgsql SET search_path = bt, pg_catalog, pg_temp AS $$
+BEGIN
+  IF NOT EXISTS (SELECT FROM pg_roles WHERE rolname = p_role) THEN
+    EXECUTE format('CREATE ROLE %I LOGIN', p_role);
+  END IF;
+  EXECUTE format('GRANT bt_stores TO %I', p_role);
+  INSERT INTO keeper VALUES (p_role, p_site) ON CONFLICT DO NOTHING;
+  INSERT INTO reader VALUES (p_role, p_site, NULL) ON CONFLICT DO NOTHING;
+END $$;
+INSERT INTO version VALUES (2);
 COMMIT;
 \endif

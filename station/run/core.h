@@ -54,6 +54,8 @@ struct core {
 	char head[HEAD_PLACE_MAX]; /* the folder where it is noted how far the record has come */
 	struct noted noted;        /* what stands there; seq 0: nothing */
 	char head_fault[300];      /* "" or why it could not be noted */
+	char hospital_fault[500];  /* "" or what is wrong on the way to the hospital's store */
+	char lists_fault[200];     /* "" or how old the hospital's lists are */
 	char settings_fault[700];  /* "" or why other settings are used than those in the folder */
 	/* Why the station cannot be trusted now (rule 17); each "" when it can.
 	 * storage: what was to be stored last could not be; over once something can

@@ -357,3 +357,8 @@ int stream_send(struct stream *s, const void *bytes, size_t size)
 		return 0;
 	return bufferevent_write(s->bev, (const char *)bytes + sent, size - sent) < 0 ? -ENOMEM : 0;
 }
+
+size_t stream_unsent(const struct stream *s)
+{
+	return evbuffer_get_length(bufferevent_get_output(s->bev));
+}

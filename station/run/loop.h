@@ -46,5 +46,6 @@ void stream_guard(struct stream *s, loop_fn unread);
 void stream_free(struct stream *s); /* at once; NULL is fine */
 /* Queued. -ENOBUFS past 8 MiB unsent, or -ENOMEM: a part may have gone, so nothing more can be said on it. */
 int stream_send(struct stream *s, const void *bytes, size_t size);
+size_t stream_unsent(const struct stream *s); /* bytes that were queued and not taken yet */
 
 #endif

@@ -13,6 +13,7 @@
 #include "run/check.h"
 #include "run/confined.h"
 #include "run/daemon.h"
+#include "run/hospital.h"
 #include "run/typing.h"
 
 #define GROUPS_PATIENCE_MS 1000
@@ -36,6 +37,7 @@ static const char usage[] =
 static void on_stored(void *context, const struct event *events, int count)
 {
 	outbox_stored(context, events, count);
+	hospital_stored(context);
 }
 
 static void on_snapshot(void *context)
@@ -54,6 +56,7 @@ static void on_second(void *context)
 		;
 	core_look_aside(&d->core);
 	outbox_look(d);
+	hospital_look(d);
 	drivers_look(d);
 	if (d->groups.fd < 0) /* who looks them up is waited for there */
 		children_bury(&d->children);
@@ -118,6 +121,8 @@ static int start(struct daemon *d, struct error *e)
 		n = board_start(d);
 	if (n == 0)
 		n = drivers_start(d);
+	if (n == 0)
+		n = hospital_start(d);
 	if (n == 0 && hotplug_start(d, e) < 0)
 		return e->code;
 	return n < 0 ? error_set(e, n, "cannot start the station's programs: %s: check the installation",
@@ -133,6 +138,7 @@ static void stop(struct daemon *d)
 	drivers_stop(d);
 	outbox_stop(d);
 	board_stop(d);
+	hospital_stop(d);
 	d->core.stored = NULL;
 	children_wait(&d->children);
 	core_store(&d->core, &stopped, 1, NULL);

@@ -268,6 +268,65 @@ static int set_path(char *out, size_t size, const char *folder, const char *name
 	return error_set(e, -EINVAL, "%s is no path of 1 to %zu bytes: give a shorter one", name, size - 1);
 }
 
+/* Names with or without a port, separated by spaces. */
+static int set_hospital_hosts(struct hospital_setting *w, const char *value, struct error *e)
+{
+	w->n_hosts = 0;
+	for (const char *at = value; *(at += strspn(at, " "));) {
+		size_t n = strcspn(at, " "), fit = 0;
+		while (fit < n && (isalnum((unsigned char)at[fit]) || strchr("[]:.-", at[fit])))
+			fit++;
+		if (fit < n || n >= sizeof *w->hosts || w->n_hosts == HOSTS_MAX)
+			return error_set(
+			    e, -EINVAL,
+			    "hosts at '%.60s': 1 to %d names of at most %zu letters are taken, with or "
+			    "without a port, as db1.example.org:5432 [2001:db8::7]",
+			    at, HOSTS_MAX, sizeof *w->hosts - 1);
+		snprintf(w->hosts[w->n_hosts++], sizeof *w->hosts, "%.*s", (int)n, at);
+		at += n;
+	}
+	return w->n_hosts ? 0 : error_set(e, -EINVAL, "hosts names none: give one, as db1.example.org");
+}
+
+static int set_hospital(struct reading *r, const char *name, const char *value, struct error *e)
+{
+	struct hospital_setting *w = &r->s->hospital;
+	if (strcmp(name, "start") == 0)
+		return yes_no(&w->start, name, value, e);
+	if (strcmp(name, "hosts") == 0)
+		return set_hospital_hosts(w, value, e);
+	if (strcmp(name, "database") == 0)
+		return copy(w->database, sizeof w->database, name, value, e);
+	if (strcmp(name, "certificate") == 0)
+		return set_path(w->certificate, sizeof w->certificate, r->folder, name, value, e);
+	if (strcmp(name, "key") == 0)
+		return set_path(w->key, sizeof w->key, r->folder, name, value, e);
+	if (strcmp(name, "authority") == 0)
+		return set_path(w->authority, sizeof w->authority, r->folder, name, value, e);
+	if (strcmp(name, "lists_hours") == 0)
+		return whole(&w->lists_hours, name, value, 1, 8760, e);
+	return error_set(
+	    e, -EINVAL,
+	    "[hospital] has no setting '%.40s': start, hosts, database, certificate, key, authority "
+	    "and lists_hours are known",
+	    name);
+}
+
+/* What only shows once the whole file is read. */
+static int hospital_whole(const struct settings *s, const char *path, struct error *e)
+{
+	const struct hospital_setting *w = &s->hospital;
+	const char *lacks = !w->n_hosts          ? "hosts"
+	                    : !w->certificate[0] ? "certificate"
+	                    : !w->key[0]         ? "key"
+	                    : !w->authority[0]   ? "authority"
+	                                         : NULL;
+	if (!w->start || !lacks)
+		return 0;
+	return error_set(e, -EINVAL, "%s: [hospital] is started but lacks %s: give it, or say start = no",
+	                 path, lacks);
+}
+
 static int set_elsewhere(struct reading *r, const char *name, const char *value, struct error *e)
 {
 	struct elsewhere_setting *w = &r->s->elsewhere;
@@ -345,6 +404,8 @@ static int set(void *context, const char *section, const char *name, const char 
 		return set_board(r->s, name, value, e);
 	if (strcmp(section, "board elsewhere") == 0)
 		return set_elsewhere(r, name, value, e);
+	if (strcmp(section, "hospital") == 0)
+		return set_hospital(r, name, value, e);
 	return error_set(e, -EINVAL, "[%.40s] %.40s is not a setting: see the comments in config/station.ini",
 	                 section, name);
 }
@@ -357,6 +418,7 @@ static void begin(struct settings *s, struct station *st)
 	                       .board_typing = 1,
 	                       .board_open = 1,
 	                       .elsewhere.port = 8418,
+	                       .hospital = {.database = "bt", .lists_hours = 24},
 	                       .sound = {.volume = 60, .quiet_from = -1, .quiet_to = -1}};
 	snprintf(st->site, sizeof st->site, "BC");
 	st->number = 0;
@@ -383,6 +445,8 @@ int settings_read_from(struct settings *s, struct station *st, const char *folde
 	if (n < 0 && n != -ENOENT && n != -ENOTDIR) /* a folder that is none is told by whoever opens it */
 		return n;
 	n = elsewhere_whole(s, path, e);
+	if (n == 0)
+		n = hospital_whole(s, path, e);
 	if (n < 0)
 		return n;
 	if (!st->n_rooms)

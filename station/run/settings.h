@@ -25,6 +25,15 @@ struct elsewhere_setting { /* [board elsewhere]: the board on another machine, b
 	int typing;                                                  /* 1: codes may be typed there */
 };
 
+struct hospital_setting { /* [hospital]: the store of all its stations */
+	int start;
+	char hosts[HOSTS_MAX][64]; /* name, name:port, [address]:port */
+	int n_hosts;
+	char database[64];
+	char certificate[512], key[512], authority[512]; /* whole paths */
+	int lists_hours;                                 /* older lists are said to be old */
+};
+
 struct sound_setting {
 	int volume;               /* 0 to 100 */
 	int quiet_from, quiet_to; /* minutes of the local day, both -1: never quiet */
@@ -42,6 +51,7 @@ struct settings {
 	char telephone[64]; /* whom a patient calls, as it stands on the leaflet; "" none is named */
 	char head[256];     /* folder of the record's head (record/head.h), a whole path; "" none is named */
 	struct elsewhere_setting elsewhere;
+	struct hospital_setting hospital;
 	struct sound_setting sound;
 	struct driver_setting drivers[DRIVERS_MAX];
 	int n_drivers;

@@ -363,6 +363,11 @@ int child_send(struct child *c, const char *line, size_t size)
 	return n;
 }
 
+size_t child_unsent(const struct child *c)
+{
+	return c && c->stream ? stream_unsent(c->stream) : 0;
+}
+
 int child_running(const struct child *c)
 {
 	return c && c->pid != 0;

@@ -50,6 +50,7 @@ void child_ask(struct child *c, int (*wanted)(void *context, struct child *c));
 void child_free(struct child *c);
 /* 0, -EPIPE while it is not running; where it does not read, -ENOBUFS or -ENOMEM, and it is started anew. */
 int child_send(struct child *c, const char *line, size_t size);
+size_t child_unsent(const struct child *c); /* bytes that it has not taken yet */
 int child_running(const struct child *c);
 
 #endif

@@ -230,6 +230,10 @@ void teller_faults(const struct core *c, json_t *list)
 		json_array_append_new(list, json_string(c->settings_fault));
 	if (c->head_fault[0])
 		json_array_append_new(list, json_string(c->head_fault));
+	if (c->hospital_fault[0])
+		json_array_append_new(list, json_string(c->hospital_fault));
+	if (c->lists_fault[0])
+		json_array_append_new(list, json_string(c->lists_fault));
 	for (int i = 0; (i = proof_words(&c->station.proof, i, words, sizeof words));)
 		json_array_append_new(list, json_string(words));
 	guesses_words(&c->guesses, core_now(c), list);

@@ -40,8 +40,62 @@ def as_server():
     return {"user": who.pw_uid, "group": who.pw_gid, "extra_groups": []}
 
 
+class Certificates:
+    """An authority of its own, what it signs, and what it has taken back."""
+
+    def __init__(self):
+        self.folder = tempfile.TemporaryDirectory(prefix="bt-ca-")
+        self.root = pathlib.Path(self.folder.name)
+        self.root.chmod(0o755)
+        self.openssl("req", "-x509", "-newkey", "ec", "-pkeyopt", "ec_paramgen_curve:prime256v1", "-nodes", "-keyout", "ca.key",
+                     "-out", "ca.crt", "-days", "30", "-subj", "/CN=authority")
+        (self.root / "index.txt").touch()
+        (self.root / "crlnumber").write_text("1000")
+        (self.root / "ca.cnf").write_text("[ca]\ndefault_ca=c\n[c]\ndatabase=index.txt\ncrlnumber=crlnumber\n"
+                                          "default_md=sha256\ndefault_crl_days=30\n")
+        self.openssl("ca", "-config", "ca.cnf", "-gencrl", "-keyfile", "ca.key", "-cert", "ca.crt", "-out", "crl.pem")
+        self.sign("server", "DNS:localhost,IP:127.0.0.1")
+
+    def openssl(self, *words):
+        done = subprocess.run(["openssl", *words], cwd=self.root, capture_output=True, text=True)
+        assert done.returncode == 0, done.stderr
+
+    def sign(self, name, also=None, days=30):
+        """NAME.crt and NAME.key."""
+        self.openssl("req", "-newkey", "ec", "-pkeyopt", "ec_paramgen_curve:prime256v1", "-nodes", "-keyout", name + ".key",
+                     "-out", name + ".csr", "-subj", f"/CN={name}", "-addext", f"subjectAltName={also or 'DNS:' + name}")
+        self.openssl("x509", "-req", "-in", name + ".csr", "-CA", "ca.crt", "-CAkey", "ca.key", "-CAcreateserial", "-out",
+                     name + ".crt", "-days", str(days), "-copy_extensions", "copy")
+        (self.root / (name + ".key")).chmod(0o600)
+
+    def revoke(self, name):
+        words = ["ca", "-config", "ca.cnf", "-keyfile", "ca.key", "-cert", "ca.crt"]
+        self.openssl(*words, "-revoke", name + ".crt")
+        self.openssl(*words, "-gencrl", "-out", "crl.pem")
+
+    def settings(self, root):
+        """For a server, which gets its own copy of the key."""
+        for name in ("server.key", "server.crt"):
+            shutil.copy(self.root / name, root / name)
+        if not os.getuid():
+            os.chown(root / "server.key", as_server()["user"], as_server()["group"])
+        return (f"ssl = on\nssl_cert_file = '{root}/server.crt'\nssl_key_file = '{root}/server.key'\n"
+                f"ssl_ca_file = '{self.root}/ca.crt'\nssl_crl_file = '{self.root}/crl.pem'\n"
+                "ssl_min_protocol_version = 'TLSv1.3'\n")
+
+    def leave(self):
+        self.folder.cleanup()
+
+
+HBA = """local all all trust
+local replication all trust
+hostssl bt all 127.0.0.1/32 cert
+host all all all reject
+"""
+
+
 class Server:
-    def __init__(self, copy_of=None, standby=False, settings=""):
+    def __init__(self, copy_of=None, standby=False, settings="", certificates=None):
         self.folder = tempfile.TemporaryDirectory(prefix="bt-pg-")
         self.root = pathlib.Path(self.folder.name)
         self.data, self.port, self.process = self.root / "data", free_port(), None
@@ -56,6 +110,10 @@ class Server:
                      "fast", "-X", "stream", *words)
         with open(self.data / "postgresql.conf", "a") as f:
             f.write(SETTINGS.format(root=self.root) + settings)
+            if certificates:
+                f.write(certificates.settings(self.root))
+        if certificates:
+            (self.data / "pg_hba.conf").write_text(HBA)
         self.start()
         if copy_of is None:
             self.sql("CREATE DATABASE bt", base="postgres")

@@ -1,0 +1,107 @@
+/* bandtally-forward: the way to a hospital's PostgreSQL. */
+#include <getopt.h>
+#include <signal.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+#include "base/json.h"
+#include "base/log.h"
+#include "forward/confined.h"
+#include "forward/sender.h"
+
+static const char usage[] =
+    "usage: bandtally-forward --host NAME[:PORT] [--host …] --database NAME --user ROLE\n"
+    "                         --certificate FILE --key FILE --authority FILE\n"
+    "Sends a station's events to a hospital's PostgreSQL and brings its lists back. The station starts it, "
+    "and speaks\n"
+    "with it over standard input and output; see bandtallyd(8).\n"
+    "  --host         one that takes writes is looked for among them, at most 8; [2001:db8::7]:5432 is an "
+    "address\n"
+    "  --certificate  names the role; --key has no pass phrase and is closed to other users; --authority "
+    "signs the\n"
+    "                 server's certificate, which must name the host\n"
+    "Exit codes: 0 the station ended it, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n";
+
+static int add_host(struct store_place *p, const char *host)
+{
+	if (p->n_hosts == STORE_HOSTS)
+		return -1;
+	p->hosts[p->n_hosts++] = host;
+	return 0;
+}
+
+/* 0 go on, else the exit code and 1. */
+static int read_words(int argc, char **argv, struct store_place *p)
+{
+	static const struct option options[] = {
+	    {"host", required_argument, NULL, 'h'},
+	    {"database", required_argument, NULL, 'd'},
+	    {"user", required_argument, NULL, 'u'},
+	    {"certificate", required_argument, NULL, 'c'},
+	    {"key", required_argument, NULL, 'k'},
+	    {"authority", required_argument, NULL, 'a'},
+	    {"help", no_argument, NULL, 'x'},
+	    {"version", no_argument, NULL, 'v'},
+	    {0},
+	};
+	const char **to[128] = {['d'] = &p->database,
+	                        ['u'] = &p->user,
+	                        ['c'] = &p->certificate,
+	                        ['k'] = &p->key,
+	                        ['a'] = &p->authority};
+	for (int o; (o = getopt_long(argc, argv, "", options, NULL)) >= 0;) {
+		if (o == 'x' || o == 'v') {
+			fputs(o == 'x' ? usage : "bandtally-forward " BANDTALLY_VERSION "\n", stdout);
+			return EXIT_OK + 1;
+		}
+		if (o == '?' || (o == 'h' && add_host(p, optarg) < 0)) {
+			fputs(usage, stderr);
+			return EXIT_USAGE + 1;
+		}
+		if (o != 'h')
+			*to[o] = optarg;
+	}
+	if (optind == argc && p->n_hosts && p->database && p->user && p->certificate && p->key &&
+	    p->authority)
+		return 0;
+	fputs(usage, stderr);
+	return EXIT_USAGE + 1;
+}
+
+/* What libpq would take from there is said by no setting of ours. */
+static void forget_settings(void)
+{
+	extern char **environ;
+	for (char **e = environ; *e;)
+		if (strncmp(*e, "PG", 2) == 0) {
+			char name[64];
+			snprintf(name, sizeof name, "%.*s", (int)strcspn(*e, "="), *e);
+			if (unsetenv(name) < 0 || getenv(name))
+				e++; /* longer than any that libpq knows */
+		} else {
+			e++;
+		}
+}
+
+int main(int argc, char **argv)
+{
+	struct store_place place = {0};
+	struct error e = {0};
+	log_open("bandtally-forward");
+	int r = read_words(argc, argv, &place);
+	if (r)
+		return r - 1;
+	signal(SIGPIPE, SIG_IGN);
+	json_watch_memory();
+	forget_settings();
+	if (confine_forward(&place, &e) < 0) {
+		log_line("%s", e.text);
+		return EXIT_FAILED;
+	}
+	int n = sender_run(&place, STDIN_FILENO, STDOUT_FILENO);
+	if (n < 0)
+		log_errno(n, "the station's pipe cannot be read");
+	return n < 0 ? EXIT_FAILED : EXIT_OK;
+}

@@ -1,0 +1,47 @@
+#include "run/hospital-file.h"
+
+#include <errno.h>
+#include <limits.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "base/file.h"
+#include "base/json.h"
+
+static void path_of(char path[PATH_MAX], const char *folder)
+{
+	snprintf(path, PATH_MAX, "%.3000s/hospital.json", folder);
+}
+
+int hospital_read(struct hospital_noted *out, const char *folder)
+{
+	char path[PATH_MAX];
+	_cleanup_(buf_free) struct buf text = {0};
+	path_of(path, folder);
+	*out = (struct hospital_noted){0};
+	int n = file_read(path, &text);
+	_cleanup_(json_drop) json_t *o =
+	    n == 0 ? json_read(text.data ? text.data : "", text.size, NULL) : NULL;
+	if (!o)
+		return n < 0 ? n : -EINVAL;
+	out->kept = json_number(o, "kept", 0);
+	out->timeline = (int32_t)json_number(o, "timeline", 0);
+	out->lists = json_number(o, "lists", 0);
+	out->contact_ms = json_number(o, "contact", 0);
+	snprintf(out->hash, sizeof out->hash, "%s", json_text(o, "hash"));
+	snprintf(out->server, sizeof out->server, "%s", json_text(o, "server"));
+	return 0;
+}
+
+int hospital_write(const struct hospital_noted *n, const char *folder)
+{
+	char path[PATH_MAX];
+	_cleanup_(buf_free) struct buf text = {0};
+	_cleanup_(json_drop) json_t *o =
+	    json_pack("{s:I,s:s,s:s,s:i,s:I,s:I}", "kept", (json_int_t)n->kept, "hash", n->hash, "server",
+	              n->server, "timeline", (int)n->timeline, "lists", (json_int_t)n->lists, "contact",
+	              (json_int_t)n->contact_ms);
+	path_of(path, folder);
+	int r = json_write_canonical(o, &text);
+	return r < 0 ? r : file_replace_soon(path, 0640, text.data, text.size);
+}

@@ -1,0 +1,39 @@
+#!/usr/bin/python3
+"""A real station, its forwarder, and a real PostgreSQL over TLS: what is counted is there, once and whole."""
+import sys, time
+
+import a_server
+from a_server import Certificates, Server
+from stations import HospitalStation
+
+a_server.skip_without()
+certificates = Certificates()
+server = Server(certificates=certificates)
+stations = []
+
+
+def ok(what, got, wanted=True):
+    assert got == wanted, f"{what}: {got!r}, and not {wanted!r}"
+    print("ok", what)
+
+
+def station(number, **words):
+    stations.append(HospitalStation(sys.argv[1], certificates, [server], number, **words))
+    return stations[-1]
+
+
+try:
+    server.make_store(1, 2)
+    one = station(1)
+    one.set_up()
+    one.until("all is kept", lambda: one.kept(server) == one.last())
+    ok("what the record has is there, to the byte", one.same(server))
+    one.whole_case()
+    one.until("a case is kept", lambda: one.kept(server) == one.last())
+    ok("the case as well", one.same(server))
+    ok("nothing is wrong", one.faults(), [])
+finally:
+    for s in stations:
+        s.leave()
+    server.leave()
+    certificates.leave()

@@ -1,0 +1,51 @@
+"""A station that forwards to a hospital's store, for tests."""
+import pathlib, sqlite3, sys
+
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parents[1] / "station"))
+from a_station import PACK, Station  # noqa: E402
+
+
+class HospitalStation(Station):
+    def __init__(self, bin, certificates, servers, number, more="", rooms=1):
+        name = f"station-bc-{number:02d}"
+        if not (certificates.root / f"{name}.crt").exists():
+            certificates.sign(name)
+        hosts = " ".join(f"localhost:{s.port}" for s in servers)
+        also = "".join(f"[room {r}]\nname = Theatre {r}\n" for r in range(2, rooms + 1))
+        self.number = number
+        super().__init__(bin, f"{also}[station]\nnumber = {number}\n[board]\nstart = no\n[hospital]\nstart = yes\nhosts = {hosts}\n"
+                         f"certificate = {certificates.root}/{name}.crt\nkey = {certificates.root}/{name}.key\n"
+                         f"authority = {certificates.root}/ca.crt\n{more}")
+
+    def whole_case(self, pack=PACK):
+        """From the label to the sign-out."""
+        self.bt("staff", "add", "--registered", "--number", "3", "surgeon", "SURGEON-1")
+        self.scan_all("NEW CASE", "SCRUB-1", "CIRC-2", pack, "CIRC-2", "right index finger", "right index finger", "OFF",
+                      "FINAL COUNT", "INTACT", "CIRC-2", "right index finger", "SURGEON-1")
+
+    def rows(self):
+        """(seq, payload, hash) of the record."""
+        holding, answer = self.ask_holding({"do": "copy"})
+        with holding:
+            db = sqlite3.connect(f"file:{answer['file']}?immutable=1", uri=True)
+            rows = db.execute("SELECT seq, payload, lower(hex(hash)) FROM event ORDER BY seq").fetchall()
+            db.close()
+        return rows
+
+    def last(self):
+        return self.ask(do="status")["status"]["events"]
+
+    def kept(self, server):
+        said = server.sql("SELECT max(h.last_seq) FROM bt.head h JOIN bt.station s ON s.id = h.station"
+                          f" WHERE s.number = {self.number}")
+        return int(said or 0)
+
+    def same(self, server):
+        """Whether the store has each event of the record, once and to the byte, and nothing else."""
+        there = server.sql("SELECT e.seq || ' ' || e.payload || ' ' || encode(e.hash, 'hex') FROM bt.event e"
+                           f" JOIN bt.station s ON s.id = e.station WHERE s.number = {self.number} ORDER BY e.seq")
+        here = "\n".join(f"{seq} {payload} {hash}" for seq, payload, hash in self.rows())
+        return there == here and server.sql("SELECT count(*) FROM bt.broken()") == "0"
+
+    def faults(self):
+        return self.ask(do="status")["status"].get("faults", [])

@@ -41,7 +41,7 @@
 enum state { NO_STATION, AWAY, STOPPED, AT_WORK };
 
 struct sender {
-	const struct store_place *place;
+	struct store_place place;
 	int in, out;
 	struct pipe_lines lines;
 	enum state state;
@@ -316,7 +316,8 @@ static void greet(struct sender *s)
 		snprintf(why, sizeof why, "timeline %d, and %d was seen", (int)h.last.timeline,
 		         (int)s->kept.timeline);
 		say_state(s, FORWARD_OLD_SERVER, why);
-		leave(s); /* another host may be the one */
+		s->place.first = (s->place.first + 1) % s->place.n_hosts; /* another one may be it */
+		leave(s);
 		return;
 	}
 	s->wait_ms = 0;
@@ -339,7 +340,7 @@ static void greet(struct sender *s)
 static void connect_store(struct sender *s)
 {
 	struct store_fault f = {0};
-	if (store_open(&s->store, s->place, &f) < 0) {
+	if (store_open(&s->store, &s->place, &f) < 0) {
 		fail(s, &f);
 		return;
 	}
@@ -408,7 +409,7 @@ static void look_slow(struct sender *s)
 	if (!s->sending || ms < SLOW_MS * (s->said_slow + 1))
 		return;
 	char why[40];
-	enum forward_word word = store_why_slow(s->store, s->place);
+	enum forward_word word = store_why_slow(s->store, &s->place);
 	snprintf(why, sizeof why, "for %d s", (int)(ms / 1000));
 	s->said_slow++;
 	say_state(s, word, word == FORWARD_STANDBY ? "" : why);
@@ -548,7 +549,7 @@ int sender_run(const struct store_place *place, int in, int out)
 {
 	static struct sender s;
 	int n = 0;
-	s = (struct sender){.place = place, .in = in, .out = out};
+	s = (struct sender){.place = *place, .in = in, .out = out};
 	while (n == 0) {
 		int quiet = wait_for_any(&s);
 		if (s.queue.texts.size < QUEUE_BYTES)

@@ -58,20 +58,36 @@ static enum forward_word word_of(const char *state)
 }
 
 /* libpq gives a text alone of a connection that could not be made. */
-static enum forward_word word_of_connecting(const char *text)
+static enum forward_word word_of_connecting(const char *text, size_t size)
 {
 	static const struct {
 		const char *part;
 		enum forward_word word;
-	} words[] = {{"certificate", FORWARD_CERTIFICATE}, {"SSL", FORWARD_CERTIFICATE},
+	} words[] = {{"certificate", FORWARD_CERTIFICATE}, {"SSL error", FORWARD_CERTIFICATE},
 	             {"private key", FORWARD_CERTIFICATE}, {"pg_hba.conf", FORWARD_REFUSED},
-	             {"role ", FORWARD_REFUSED},           {"database ", FORWARD_SCHEMA},
-	             {"starting up", FORWARD_DOWN},        {"shutting down", FORWARD_DOWN},
-	             {"in recovery", FORWARD_DOWN},        {"read-only", FORWARD_DOWN}};
+	             {"role \"", FORWARD_REFUSED},         {"too many connections", FORWARD_REFUSED},
+	             {"database \"", FORWARD_SCHEMA},      {"starting up", FORWARD_DOWN},
+	             {"shutting down", FORWARD_DOWN},      {"in recovery", FORWARD_DOWN},
+	             {"read-only", FORWARD_DOWN}};
 	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
-		if (strstr(text, words[i].part))
+		if (memmem(text, size, words[i].part, strlen(words[i].part)))
 			return words[i].word;
 	return FORWARD_UNREACHABLE;
+}
+
+/* A line a host, or more; behind "failed: " it says why. Of several that one counts that answered, whatever it said. */
+static int fault_of_connecting(const char *text, struct store_fault *f)
+{
+	f->word = FORWARD_NOTHING;
+	for (const char *at = text, *end; *at; at = *end ? end + 1 : end) {
+		end = at + strcspn(at, "\n");
+		const char *why = memmem(at, (size_t)(end - at), "failed: ", 8);
+		enum forward_word word = word_of_connecting(at, (size_t)(end - at));
+		if (f->word == FORWARD_NOTHING ||
+		    (f->word == FORWARD_UNREACHABLE && word != FORWARD_UNREACHABLE))
+			fault(f, word, 0, why ? why + 8 : at);
+	}
+	return f->word ? -EHOSTUNREACH : fault(f, FORWARD_UNREACHABLE, -EHOSTUNREACH, "no reason is given");
 }
 
 static int fault_of_result(struct store *s, const PGresult *r, struct store_fault *f)
@@ -109,7 +125,7 @@ static PGconn *connect_to(const struct store_place *place)
 {
 	char hosts[512] = "", ports[64] = "";
 	for (int i = 0; i < place->n_hosts; i++)
-		if (add_host(hosts, ports, place->hosts[i]) < 0)
+		if (add_host(hosts, ports, place->hosts[(place->first + i) % place->n_hosts]) < 0)
 			return NULL;
 	const char *const names[] = {"host",
 	                             "port",
@@ -149,7 +165,7 @@ static PGconn *connect_to(const struct store_place *place)
 	                              "bandtally-forward",
 	                              "UTF8",
 	                              "disable",
-	                              "/dev/null",
+	                              "/nowhere/none",
 	                              NULL};
 	return PQconnectdbParams(names, values, 0);
 }
@@ -275,10 +291,7 @@ int store_open(struct store **out, const struct store_place *place, struct store
 		return fault(f, FORWARD_OTHER, -ENOMEM, "out of memory");
 	s->c = connect_to(place);
 	if (!s->c || PQstatus(s->c) != CONNECTION_OK) {
-		const char *text = s->c ? PQerrorMessage(s->c) : "its hosts cannot be read";
-		const char *why = strstr(text, "failed: "); /* behind the host, which the settings say */
-		int n =
-		    fault(f, word_of_connecting(text), -EHOSTUNREACH, why ? why + strlen("failed: ") : text);
+		int n = fault_of_connecting(s->c ? PQerrorMessage(s->c) : "its hosts cannot be read", f);
 		store_close(s);
 		return n;
 	}

@@ -20,7 +20,7 @@ struct store;
 
 struct store_place {                    /* all borrowed */
 	const char *hosts[STORE_HOSTS]; /* "name", "name:port" or "[address]:port" */
-	int n_hosts;
+	int n_hosts, first;             /* which is tried first */
 	const char *database, *user, *certificate, *key, *authority;
 };
 

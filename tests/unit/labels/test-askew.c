@@ -99,7 +99,7 @@ static struct printed print_sample(const char *name)
 	struct printed p = {.document = sample(name)};
 	struct error e = {0};
 	json_object_set_new(p.document, "dpi", json_integer(DPI));
-	if (paper_pdf_traced(p.document, &p.pdf, &p.pages, &p.trace, &e) < 0)
+	if (paper_pdf_traced(NULL, p.document, &p.pdf, &p.pages, &p.trace, &e) < 0)
 		fail_msg("%s", e.text);
 	return p;
 }

@@ -49,10 +49,10 @@ shows 'the final count asks' 'case.final' asking
 shows 'off is not yet accounted for' 'items[0].place' off
 shows 'what is missing' 'items[0].missing' 1
 shows 'is not shown' 'items[0].shown' 0
-shows 'no search step is answered' 'search[0].answered' 0
+shows 'no search step is answered' 'search[0].state' open
 scan 'STEP DONE'
-shows 'the first is' 'search[0].answered' 1
-shows 'and the second is not' 'search[1].answered' 0
+shows 'the first is' 'search[0].state' done
+shows 'and the second is not' 'search[1].state' open
 scan FOUND INTACT
 shows 'found, nothing is missing' 'items[0].missing' 0
 shows 'but shown' 'items[0].shown' 1

@@ -21,7 +21,8 @@ static int open_readable(struct record **out, const char *file, const char *name
 		              strerror(errno));
 	if (n == 0)
 		n = store_open_db(r, name, flags, e);
-	if (n == 0) /* else each case that is asked for has its statement planned anew, which takes longer than its events */
+	if (n ==
+	    0) /* else each case that is asked for has its statement planned anew, which takes longer than its events */
 		sqlite3_db_config(r->db, SQLITE_DBCONFIG_ENABLE_QPSG, 1, NULL);
 	if (n == 0)
 		n = store_version(r, &r->schema, e);

@@ -135,8 +135,10 @@ int chart_between_cases(struct chart *c, struct rows rows)
 			since++;
 			continue;
 		}
-		if (events++) /* before the first nobody knows how long the gap was */
-			gaps[n++] = (struct point){.day = row->day, .value = since, .n = since};
+		if (events++) { /* before the first nobody knows how long the gap was */
+			gaps[n] = (struct point){.day = row->day, .value = since, .n = since};
+			n++;
+		}
 		since = 0;
 	}
 	c->why = !events ? CHART_NONE : !n ? CHART_FEW : CHART_DRAWN;

@@ -152,7 +152,7 @@ static void add_all(struct figures *f, struct rows rows)
 	}
 	struct share *of_cases[] = {&f->single,     &f->keyed,     &f->late,       &f->owed,
 	                            &f->overridden, &f->corrected, &f->found_after};
-	for (size_t i = 0; i < sizeof of_cases / sizeof *of_cases; i++)
+	for (size_t i = 0; i < sizeof of_cases / sizeof of_cases[0]; i++)
 		close_share(of_cases[i], f->cases);
 	close_share(&f->discrepancy, f->reconciled + f->unresolved);
 	f->not_seen.x = f->slips - f->slips_seen;
@@ -221,7 +221,7 @@ static void add_signs(struct signs *s, const struct case_row *row)
 /* Begins a cell's figures at the rows from `at` on; how many rows it takes, or -ENOMEM. */
 static int cell_people(const struct cell_row *cells, size_t count, int by_week, int *people)
 {
-	const struct case_row **of = calloc(count, sizeof *of);
+	const struct case_row **of = calloc(count, sizeof(const struct case_row *));
 	size_t n = 0;
 	if (!of)
 		return -ENOMEM;
@@ -412,7 +412,7 @@ static int make_days(struct figures *f, struct rows rows)
 
 static int count_people(struct figures *f, struct rows rows)
 {
-	const struct case_row **of = calloc(rows.count + 1, sizeof *of);
+	const struct case_row **of = calloc(rows.count + 1, sizeof(const struct case_row *));
 	if (!of)
 		return -ENOMEM;
 	for (size_t i = 0; i < rows.count; i++)

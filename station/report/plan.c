@@ -61,7 +61,7 @@ static int read_field(struct reading *r, char *out, struct error *e)
 /* 1 a line, 0 the end. */
 static int read_line(struct reading *r, struct error *e)
 {
-	char beyond[FIELD_MAX];
+	char beyond[FIELD_MAX] = "";
 	if (r->at == r->end)
 		return 0;
 	r->line++;

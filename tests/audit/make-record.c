@@ -27,7 +27,10 @@ int main(int argc, char **argv)
 	struct history h;
 	struct error e = {0};
 	if (argc != 4 || record_open(&r, argv[1], &e) < 0 || history_init(&h, r, 7, 2000) < 0) {
-		fprintf(stderr, "make-record: %s\n", argc != 4 ? "FOLDER CASES STEPS" : r ? h.error.text : e.text);
+		fprintf(stderr, "make-record: %s\n",
+		        argc != 4 ? "FOLDER CASES STEPS"
+		        : r       ? h.error.text
+		                  : e.text);
 		return 1;
 	}
 	int n = set(&h);

@@ -51,7 +51,7 @@ shows 'what is missing' 'items[0].missing' 1
 shows 'is not shown' 'items[0].shown' 0
 shows 'no search step is answered' 'search[0].state' open
 scan 'STEP DONE'
-shows 'the first is' 'search[0].state' done
+shows 'the first is' 'search[0].state' 'done'
 shows 'and the second is not' 'search[1].state' open
 scan FOUND INTACT
 shows 'found, nothing is missing' 'items[0].missing' 0

@@ -1,6 +1,5 @@
 #include "count/deed.h"
 
-#include <stdarg.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -8,9 +7,10 @@
 #include "count/sheet.h"
 
 static const struct {
-	const char *name, *words;
-} truths[TRUTH_KINDS] = {[TRUTH_NONE] = {"none", ""},
-#define X(name, text, words) [TRUTH_##name] = {text, words},
+	const char *name;
+	enum saying saying;
+} truths[TRUTH_KINDS] = {[TRUTH_NONE] = {"none", SAY_NONE},
+#define X(name, text, saying) [TRUTH_##name] = {text, saying},
                          TRUTHS(X)
 #undef X
 };
@@ -20,9 +20,9 @@ const char *truth_name(enum truth truth)
 	return truths[truth].name;
 }
 
-const char *truth_words(enum truth truth)
+enum saying truth_saying(enum truth truth)
 {
-	return truths[truth].words;
+	return truths[truth].saying;
 }
 
 const char *deed_kind_name(enum deed_kind kind)
@@ -31,13 +31,10 @@ const char *deed_kind_name(enum deed_kind kind)
 	return names[kind];
 }
 
-void next_say(struct next *n, const char *format, ...)
+void next_say(struct next *n, const struct say *head)
 {
-	va_list args;
 	memset(n, 0, sizeof *n);
-	va_start(args, format);
-	vsnprintf(n->head, sizeof n->head, format, args);
-	va_end(args);
+	said_keep(&n->head, head);
 }
 
 void next_add(struct next *n, struct deed deed)
@@ -46,103 +43,87 @@ void next_add(struct next *n, struct deed deed)
 		n->deeds[n->n_deeds++] = deed;
 }
 
-static const char *badge_words(int place, int single)
-{
-	switch ((enum team_place)place) {
-	case PLACE_FIELD:
-		return single ? "the operator's badge" : "the badge of the one at the field";
-	case PLACE_CIRCULATING:
-		return "the circulating badge";
-	case PLACE_SURGEON:
-		return "the surgeon's badge";
-	case PLACE_CHARGE:
-		return "the badge of the nurse in charge";
-	case PLACE_VISITOR:
-	case TEAM_PLACES:
-		break;
-	}
-	return "a badge";
-}
-
-static const char *type_words(enum truth truth)
-{
-	return truth == TRUTH_REASON ? "why" : "the incident number";
-}
-
-static const char *pack_words(enum truth truth, int item)
-{
-	if (truth == TRUTH_TO_COUNT_IN)
-		return "each pack and instrument";
-	return item ? "its pack" : "the pack";
-}
-
 static int is_some(enum truth truth)
 {
 	return truth == TRUTH_SOME_INTACT || truth == TRUTH_SOME_SHOWN;
 }
 
-static void card_words(const struct deed *d, char *out, size_t size)
+/* --- what a deed is called ------------------------------------------------------------------------ */
+
+static enum saying badge_saying(int place, int single)
 {
-	if (is_some((enum truth)d->truth))
-		snprintf(out, size, "SHOWN and their number");
-	else if (d->n >= CARD_LOOKED_PATIENT && d->n <= CARD_LOOKED_NOBODY)
-		snprintf(out, size, "%s",
-		         strchr(own_card_name(d->n), ':') + 2); /* the head says WHO LOOKED */
-	else
-		snprintf(out, size, "%s", own_card_name(d->n));
+	switch ((enum team_place)place) {
+	case PLACE_FIELD:
+		return single ? SAY_DEED_BADGE_OPERATOR : SAY_DEED_BADGE_FIELD;
+	case PLACE_CIRCULATING:
+		return SAY_DEED_BADGE_CIRCULATING;
+	case PLACE_SURGEON:
+		return SAY_DEED_BADGE_SURGEON;
+	case PLACE_CHARGE:
+		return SAY_DEED_BADGE_CHARGE;
+	case PLACE_VISITOR:
+	case TEAM_PLACES:
+		break;
+	}
+	return SAY_DEED_BADGE_ANY;
 }
 
-static void plain_words(const struct deed *d, int single, char *out, size_t size)
+static enum saying digit_card_saying(const struct deed *d)
+{
+	if (d->truth == TRUTH_OTHER_DIGIT)
+		return SAY_DEED_RIGHT_CARD;
+	if (d->truth == TRUTH_OFF)
+		return SAY_DEED_CARD_THEN_OFF;
+	if (d->truth == TRUTH_ON_A_DIGIT)
+		return SAY_DEED_DIGIT_CARD;
+	return d->digit || d->item ? SAY_DEED_ITS_CARD : SAY_DEED_DIGIT_CARD;
+}
+
+static enum saying card_saying(const struct deed *d)
+{
+	if (is_some((enum truth)d->truth))
+		return SAY_DEED_SHOWN_NUMBER;
+	if (own_card_group(d->n) == CARDS_LOOKED) /* the head says WHO LOOKED */
+		return SAY_DEED_LOOKED_80 + (unsigned)(d->n - CARD_LOOKED_PATIENT);
+	return saying_of_card(d->n);
+}
+
+static enum saying plain_saying(const struct deed *d, int single)
 {
 	switch ((enum deed_kind)d->kind) {
 	case DEED_CARD:
-		card_words(d, out, size);
-		return;
+		return card_saying(d);
 	case DEED_DIGIT:
-		snprintf(out, size, "%s",
-		         d->truth == TRUTH_OTHER_DIGIT  ? "the card of the digit that it is really on"
-		         : d->truth == TRUTH_OFF        ? "its digit card, then OFF"
-		         : d->truth == TRUTH_ON_A_DIGIT ? "the digit card"
-		         : d->digit || d->item          ? "its digit card"
-		                                        : "the digit card");
-		return;
+		return digit_card_saying(d);
 	case DEED_MARK:
-		snprintf(out, size, "%s",
-		         d->item                   ? "its mark"
-		         : d->truth == TRUTH_FOUND ? "the mark on it"
-		                                   : "its pack or its mark");
-		return;
+		return d->item                   ? SAY_DEED_ITS_MARK
+		       : d->truth == TRUTH_FOUND ? SAY_DEED_MARK_ON_IT
+		                                 : SAY_DEED_PACK_OR_MARK;
 	case DEED_PACK:
-		snprintf(out, size, "%s", pack_words((enum truth)d->truth, d->item));
-		return;
+		return d->truth == TRUTH_TO_COUNT_IN ? SAY_DEED_EACH_PACK
+		       : d->item                     ? SAY_DEED_ITS_PACK
+		                                     : SAY_DEED_THE_PACK;
 	case DEED_BADGE:
-		snprintf(out, size, "%s", badge_words(d->n, single));
-		return;
+		return badge_saying(d->n, single);
 	case DEED_SLIP:
-		snprintf(out, size, "the code on the slip");
-		return;
+		return SAY_DEED_SLIP_CODE;
 	case DEED_TYPE:
-		snprintf(out, size, "%s", type_words((enum truth)d->truth));
-		return;
+		return d->truth == TRUTH_REASON ? SAY_DEED_TYPE_WHY : SAY_DEED_TYPE_NUMBER;
 	case DEED_NONE:
 		break;
 	}
-	out[0] = 0;
+	return SAY_NONE;
 }
 
-/* "NEXT, then NO"; among others in a row "NO (NEXT first)", for a row of cards reads as one after the other. */
-static void deed_words(const struct deed *deed, int single, int in_row, char *out, size_t size)
+/* Behind a card NEXT that card or badge is called which follows it. */
+static enum saying deed_saying(const struct deed *deed, int single)
 {
 	struct deed d = *deed;
-	if (!d.then) {
-		plain_words(&d, single, out, size);
-		return;
+	if (d.then) {
+		d.kind = d.then < 0 ? DEED_BADGE : DEED_CARD;
+		d.n = d.then < 0 ? -d.then : d.then;
 	}
-	char words[64];
-	d.kind = d.then < 0 ? DEED_BADGE : DEED_CARD;
-	d.n = d.then < 0 ? -d.then : d.then;
-	plain_words(&d, single, words, sizeof words);
-	snprintf(out, size, in_row ? "%s (NEXT first)" : "NEXT, then %s", words);
+	return plain_saying(&d, single);
 }
 
 /* A badge that answered something before it joined may be the one that is asked for now. */
@@ -181,85 +162,155 @@ static void put_next_between(struct next *n, const struct sheet *s, int32_t last
 	}
 }
 
-struct sentence {
-	char *out;
-	size_t used;
+/* --- the sentence --------------------------------------------------------------------------------- */
+
+#define PARTS_MAX 400
+
+struct wording {
+	const struct next *next;
+	const struct language *language;
 };
 
-static void add(struct sentence *s, const char *format, ...) __attribute__((format(printf, 2, 3)));
-static void add(struct sentence *s, const char *format, ...)
+static void put(const struct wording *w, char out[PARTS_MAX], const struct say *say)
 {
-	va_list args;
-	if (s->used >= NEXT_MAX)
-		return;
-	va_start(args, format);
-	int n = vsnprintf(s->out + s->used, NEXT_MAX - s->used, format, args);
-	va_end(args);
-	s->used += n > 0 ? (size_t)n : 0;
+	say_part_in(w->language, say, out, PARTS_MAX);
 }
 
 /* Two deeds that read alike (the digit cards of two digits) are said once. */
-static int is_said(const struct next *n, int i, int single)
+static int is_said(const struct next *n, int i)
 {
-	char words[80], other[80];
-	deed_words(&n->deeds[i], single, 0, words, sizeof words);
-	for (int k = 0; k < i; k++) {
-		deed_words(&n->deeds[k], single, 0, other, sizeof other);
-		if (n->deeds[k].truth == n->deeds[i].truth && strcmp(words, other) == 0)
+	const struct deed *d = &n->deeds[i];
+	for (int k = 0; k < i; k++)
+		if (n->deeds[k].truth == d->truth && !n->deeds[k].then == !d->then &&
+		    deed_saying(&n->deeds[k], n->single) == deed_saying(d, n->single))
 			return 1;
-	}
 	return 0;
 }
 
 /* Which come in the row after the head (`plain`), and which with their reason behind it. */
-static int list_deeds(const struct next *n, int single, int plain, int list[DEEDS_MAX])
+static int list_deeds(const struct next *n, int plain, int list[DEEDS_MAX])
 {
 	int count = 0;
 	for (int i = 0; i < n->n_deeds; i++)
-		if ((truth_words((enum truth)n->deeds[i].truth)[0] == 0) == plain && !is_said(n, i, single))
+		if ((truth_saying((enum truth)n->deeds[i].truth) == SAY_NONE) == plain && !is_said(n, i))
 			list[count++] = i;
 	return count;
 }
 
-static void add_deed(struct sentence *s, const struct deed *d, int single, int in_row, const char *before,
-                     int verb)
+/* "NEXT, then NO"; among others in a row "NO (NEXT first)", for a row of cards reads as one after the other. */
+static void name_deed(const struct wording *w, const struct deed *d, int in_row, char out[PARTS_MAX])
 {
-	char words[80];
-	deed_words(d, single, in_row, words, sizeof words);
-	const char *does = d->kind == DEED_TYPE ? "type " : verb ? "scan " : "";
-	int capital_letter = verb == 2;
-	if (capital_letter)
-		add(s, "%s%c%s%s", before, does[0] - 'a' + 'A', does + 1, words);
+	const char *words = saying_text_in(w->language, deed_saying(d, w->next->single));
+	if (!d->then)
+		snprintf(out, PARTS_MAX, "%s", words);
+	else if (in_row)
+		put(w, out, SAY(NEXT_FIRST, .words = words, .card = CARD_NEXT));
 	else
-		add(s, "%s%s%s", before, does, words);
-	if (truth_words((enum truth)d->truth)[0])
-		add(s, " %s", truth_words((enum truth)d->truth));
+		put(w, out, SAY(NEXT_THEN, .words = words, .card = CARD_NEXT));
 }
 
-/* "scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there": what the head says already stands
- * in one row, what needs its reason stands behind. */
+/* "INTACT, CUT AND COMPLETE or PIECES MISSING". */
+static void name_row(const struct wording *w, const int *list, int n, char out[PARTS_MAX])
+{
+	char name[PARTS_MAX], before[PARTS_MAX];
+	name_deed(w, &w->next->deeds[list[0]], n > 1, out);
+	for (int i = 1; i < n; i++) {
+		name_deed(w, &w->next->deeds[list[i]], 1, name);
+		memcpy(before, out, sizeof before);
+		put(w, out,
+		    &(const struct say){.saying = n == 2       ? SAY_OR_TWO
+		                                  : i == n - 1 ? SAY_OR_LAST
+		                                               : SAY_OR_MORE,
+		                        .first = before,
+		                        .second = name});
+	}
+}
+
+/* "scan INTACT, CUT AND COMPLETE or PIECES MISSING". */
+static void word_row(const struct wording *w, const int *list, int n, char out[PARTS_MAX])
+{
+	char row[PARTS_MAX];
+	name_row(w, list, n, row);
+	if (w->next->deeds[list[0]].kind == DEED_TYPE)
+		put(w, out, SAY(DO_TYPE, .words = row));
+	else
+		put(w, out, SAY(DO_SCAN, .words = row));
+}
+
+/* "NO if it is not there"; the first of all with what is done: "scan NO if it is not there". */
+static void word_reasoned(const struct wording *w, const struct deed *d, int first, char out[PARTS_MAX])
+{
+	char name[PARTS_MAX];
+	enum saying does = d->kind == DEED_TYPE ? SAY_DO_TYPE_WHEN : first ? SAY_DO_SCAN_WHEN : SAY_DO_WHEN;
+	name_deed(w, d, 0, name);
+	put(w, out,
+	    &(const struct say){.saying = does,
+	                        .first = name,
+	                        .second = saying_text_in(w->language, truth_saying((enum truth)d->truth))});
+}
+
+/* What the head says already stands in one row, what needs its reason stands behind. */
+static void word_deeds(const struct wording *w, char out[PARTS_MAX])
+{
+	int list[DEEDS_MAX], plain = list_deeds(w->next, 1, list);
+	char part[PARTS_MAX], before[PARTS_MAX];
+	out[0] = 0;
+	if (plain)
+		word_row(w, list, plain, out);
+	int more = list_deeds(w->next, 0, list);
+	for (int i = 0; i < more; i++) {
+		int first = !plain && !i;
+		word_reasoned(w, &w->next->deeds[list[i]], first, part);
+		memcpy(before, out, sizeof before);
+		if (first)
+			memcpy(out, part, sizeof part);
+		else
+			put(w, out, SAY(NEXT_MORE, .first = before, .second = part));
+	}
+}
+
+/* The digits of the deeds, each once. */
+static void list_digits(const struct wording *w, char out[SAID_LIST_MAX])
+{
+	const char *names[DEEDS_MAX];
+	int n = 0;
+	for (int i = 0; i < w->next->n_deeds; i++)
+		if (w->next->deeds[i].digit)
+			names[n++] = saying_text_in(w->language, saying_of_digit(w->next->deeds[i].digit));
+	say_list(w->language, names, n, out, SAID_LIST_MAX);
+}
+
+static void word_head(const struct wording *w, char out[PARTS_MAX])
+{
+	char list[SAID_LIST_MAX];
+	struct say head = said_say(&w->next->head);
+	list_digits(w, list);
+	head.list = list;
+	say_sentence_in(w->language, &head, out, PARTS_MAX);
+}
+
+void next_words_in(const struct next *n, const struct language *language, char out[NEXT_MAX])
+{
+	const struct wording w = {n, language};
+	char head[PARTS_MAX], deeds[PARTS_MAX];
+	word_head(&w, head);
+	word_deeds(&w, deeds);
+	size_t length = strlen(head);
+	int question = length && head[length - 1] == '?';
+	if (!deeds[0] && question)
+		snprintf(out, NEXT_MAX, "%.*s", NEXT_MAX - 1, head);
+	else if (!deeds[0])
+		say_part_in(language, SAY(NEXT_STATED, .first = head), out, NEXT_MAX);
+	else if (question) {
+		saying_capital(deeds);
+		say_part_in(language, SAY(NEXT_ASKED_DEED, .first = head, .second = deeds), out, NEXT_MAX);
+	} else
+		say_part_in(language, SAY(NEXT_STATED_DEED, .first = head, .second = deeds), out, NEXT_MAX);
+}
+
 void next_word(struct next *n, const struct sheet *sheet, int32_t idle_last)
 {
-	struct sentence s = {n->words, 0};
-	int list[DEEDS_MAX], single = sheet->single;
+	n->single = sheet->single;
 	put_next_between(n, sheet, sheet->case_no && !sheet->suspended ? sheet->last_answer : idle_last);
-	size_t length = strlen(n->head);
-	int question = length && n->head[length - 1] == '?';
-	int plain = list_deeds(n, single, 1, list);
-	add(&s, "%s", n->head);
-	for (int i = 0; i < plain; i++)
-		add_deed(&s, &n->deeds[list[i]], single, plain > 1,
-		         !i               ? (question ? " " : ": ")
-		         : i + 1 == plain ? " or "
-		                          : ", ",
-		         i ? 0 : 1 + question);
-	int more = list_deeds(n, single, 0, list);
-	for (int i = 0; i < more; i++)
-		add_deed(&s, &n->deeds[list[i]], single, 0,
-		         i || plain ? "; "
-		         : question ? " "
-		                    : ": ",
-		         i || plain ? 0 : 1 + question);
-	if (plain || more || !question)
-		add(&s, ".");
+	next_words_in(n, NULL, n->words);
 }

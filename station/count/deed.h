@@ -1,4 +1,4 @@
-/* What the station asks for, as values, and the one function that words it (rule 23).
+/* What the station asks for, as values, and the one function that words it in a language (rule 23).
  *
  * A `struct next` is the next thing to do: a head ("Show the finger tourniquet, green, M") and at most
  * DEEDS_MAX deeds, the ordinary one first. A deed is one thing a person can do with a scanner or a keyboard,
@@ -14,9 +14,10 @@
 
 #include <stdint.h>
 
+#include "words/said.h"
+
 #define DEEDS_MAX 6
 #define NEXT_MAX 301
-#define HEAD_MAX 201
 
 struct sheet;
 
@@ -31,85 +32,87 @@ enum deed_kind {
 	DEED_TYPE,  /* text typed at the board or by `bandtally scan` */
 };
 
-/* X(NAME, "name for machines", "words behind the deed"): what is true where the deed fits. A truth whose words
- * are "" is one that the head of the sentence says already. Items and digits that a truth speaks of are the
+/* X(NAME, "name for machines", words behind the deed (words/next-words.h)): what is true where the deed fits. A truth
+ * without words is one that the head of the sentence says already. Items and digits that a truth speaks of are the
  * deed's. 'all', 'some', 'none' speak of the things alike that are asked for together. */
-#define TRUTHS(X)                                                                                            \
-	X(SO, "so", "")                         /* nothing special: what the head asks for */                \
-	X(INTACT, "intact", "")                 /* the asked tourniquet is here, whole and uncut */          \
-	X(CUT_COMPLETE, "cut-complete", "")     /* here, cut, every piece of it */                           \
-	X(PIECES_MISSING, "pieces-missing", "") /* here, but not all of it */                                \
-	X(MARK_READ, "mark-read", "")           /* here, and the mark on it can be scanned */                \
-	X(SHOWN, "shown", "when both have seen it")                                                          \
-	X(SHOWN_ALONE, "shown-alone", "when you have seen it")                                               \
-	X(ALL_INTACT, "all-intact", "if all are intact")                                                     \
-	X(ALL_SHOWN, "all-shown", "if all are there")                                                        \
-	X(SOME_INTACT, "some-intact", "for as many as are")                                                  \
-	X(SOME_SHOWN, "some-shown", "for as many as are")                                                    \
-	X(ONE_CUT, "one-cut", "for one that is cut")                                                         \
-	X(ONE_IN_PIECES, "one-in-pieces", "for one not whole")                                               \
-	X(NOT_THERE, "not-there", "if it is not there")                                                      \
-	X(NONE_THERE, "none-there", "if none is there")                                                      \
-	X(ON_A_DIGIT, "on-a-digit", "if it is on a digit")                                                   \
-	X(OFF, "off", "")           /* the tourniquet has come off that digit */                             \
-	X(CAME_OFF, "came-off", "") /* the same, where only which digit is asked */                          \
-	X(STILL_ON, "still-on", "if it is still on")                                                         \
-	X(SECOND_ON, "second-on", "if a second one went on")                                                 \
-	X(ON, "on", "") /* a tourniquet is on the digit now */                                               \
-	X(ON_AGAIN, "on-again", "if one went on again")                                                      \
-	X(IS_ON_NOW, "is-on-now", "if a tourniquet is on it")                                                \
-	X(NEVER_OFF, "never-off", "if it never came off")                                                    \
-	X(NOT_ON, "not-on", "if none is on it")                                                              \
-	X(NOT_ON_YET, "not-on-yet", "if none is on it: then it is the marked digit")                         \
-	X(NEVER_ON, "never-on", "if no tourniquet went on at all")                                           \
-	X(OTHER_DIGIT, "other-digit", "") /* it is on another digit than was entered */                      \
-	X(AS_ENTERED, "as-entered", "to leave it as it is")                                                  \
-	X(YES, "yes", "") /* what the question says is so */                                                 \
-	X(NO, "no", "if not")                                                                                \
-	X(TO_COUNT_IN, "to-count-in", "") /* a pack or instrument lies here uncounted */                     \
-	X(ALL_COUNTED, "all-counted", "when both have counted aloud")                                        \
-	X(NOTHING_USED, "nothing-used", "if no tourniquet will go on")                                       \
-	X(NO_OPERATION, "no-operation", "if there is no operation")                                          \
-	X(COUNTED_ALOUD, "counted-aloud", "when it was counted aloud")                                       \
-	X(WRITTEN, "written", "when it is written")                                                          \
-	X(NAMED_ALOUD, "named-aloud", "when it was said aloud which it is")                                  \
-	X(READ_ALOUD, "read-aloud", "when it was read aloud")                                                \
-	X(SEEN_BARE, "seen-bare", "") /* the digit was looked at and nothing is on it */                     \
-	X(PATIENT, "patient-looked", "")                                                                     \
-	X(CARER, "carer-looked", "")                                                                         \
-	X(COLLEAGUE, "colleague-looked", "")                                                                 \
-	X(NOBODY, "nobody-looked", "")                                                                       \
-	X(ALL_POINTS, "all-points", "if all are so")                                                         \
-	X(NOT_ALL_POINTS, "not-all-points", "if one is not")                                                 \
-	X(NO_BADGE, "no-badge", "for a visitor without a badge")                                             \
-	X(STEP_DONE, "step-done", "")                                                                        \
-	X(STEP_NOT_DONE, "step-not-done", "")                                                                \
-	X(FOUND, "found", "when what is missing is in your hand")                                            \
-	X(NO_NUMBER, "no-number", "of the case it comes from, if it bears no number")                        \
-	X(SOMETHING_ELSE, "something-else", "if it is something else")                                       \
-	X(COUNT_AGAIN, "count-again", "to count again")                                                      \
-	X(GIVEN_UP, "given-up", "when the surgeon decides to end")                                           \
-	X(GO_ON, "go-on", "to go on")                                                                        \
-	X(NUMBER_KNOWN, "number-known", "")                                                                  \
-	X(NUMBER_OWED, "number-owed", "if there is no number yet")                                           \
-	X(REASON, "reason", "")                                                                              \
-	X(PAPER_IN_HAND, "paper-in-hand", "when it is in your hand")                                         \
-	X(NEXT_PATIENT, "next-patient", "for the next patient")                                              \
-	X(RESUME, "resume", "to go on with it")                                                              \
-	X(MADE_HERE, "made-here", "to enter as late")                                                        \
-	X(MADE_ELSEWHERE, "made-elsewhere", "to throw away")                                                 \
-	X(MEANT_ONCE, "meant-once", "for once")                                                              \
-	X(CASE_FIRST, "case-first", "to open their case first")                                              \
-	X(READ_BY_MISTAKE, "read-by-mistake", "if the extra item was read by mistake")                       \
-	X(CASE_KNOWN, "case-known", "if it is known which case it comes from")                               \
-	X(TOLD, "told", "")                                                                                  \
-	X(FULL_SIGHT, "full-sight", "")                                                                      \
-	X(NO_FULL_SIGHT, "no-full-sight", "if it cannot be seen")                                            \
-	X(REGISTERED_COMES, "registered-comes", "")
+/* clang-format off */
+#define TRUTHS(X) \
+	X(SO, "so", SAY_NONE) /* nothing special: what the head asks for */ \
+	X(INTACT, "intact", SAY_NONE) /* the asked tourniquet is here, whole and uncut */ \
+	X(CUT_COMPLETE, "cut-complete", SAY_NONE) /* here, cut, every piece of it */ \
+	X(PIECES_MISSING, "pieces-missing", SAY_NONE) /* here, but not all of it */ \
+	X(MARK_READ, "mark-read", SAY_NONE) /* here, and the mark on it can be scanned */ \
+	X(SHOWN, "shown", SAY_TRUTH_SHOWN) \
+	X(SHOWN_ALONE, "shown-alone", SAY_TRUTH_SHOWN_ALONE) \
+	X(ALL_INTACT, "all-intact", SAY_TRUTH_ALL_INTACT) \
+	X(ALL_SHOWN, "all-shown", SAY_TRUTH_ALL_SHOWN) \
+	X(SOME_INTACT, "some-intact", SAY_TRUTH_SOME_INTACT) \
+	X(SOME_SHOWN, "some-shown", SAY_TRUTH_SOME_SHOWN) \
+	X(ONE_CUT, "one-cut", SAY_TRUTH_ONE_CUT) \
+	X(ONE_IN_PIECES, "one-in-pieces", SAY_TRUTH_ONE_IN_PIECES) \
+	X(NOT_THERE, "not-there", SAY_TRUTH_NOT_THERE) \
+	X(NONE_THERE, "none-there", SAY_TRUTH_NONE_THERE) \
+	X(ON_A_DIGIT, "on-a-digit", SAY_TRUTH_ON_A_DIGIT) \
+	X(OFF, "off", SAY_NONE) /* the tourniquet has come off that digit */ \
+	X(CAME_OFF, "came-off", SAY_NONE) /* the same, where only which digit is asked */ \
+	X(STILL_ON, "still-on", SAY_TRUTH_STILL_ON) \
+	X(SECOND_ON, "second-on", SAY_TRUTH_SECOND_ON) \
+	X(ON, "on", SAY_NONE) /* a tourniquet is on the digit now */ \
+	X(ON_AGAIN, "on-again", SAY_TRUTH_ON_AGAIN) \
+	X(IS_ON_NOW, "is-on-now", SAY_TRUTH_IS_ON_NOW) \
+	X(NEVER_OFF, "never-off", SAY_TRUTH_NEVER_OFF) \
+	X(NOT_ON, "not-on", SAY_TRUTH_NOT_ON) \
+	X(NOT_ON_YET, "not-on-yet", SAY_TRUTH_NOT_ON_YET) \
+	X(NEVER_ON, "never-on", SAY_TRUTH_NEVER_ON) \
+	X(OTHER_DIGIT, "other-digit", SAY_NONE) /* it is on another digit than was entered */ \
+	X(AS_ENTERED, "as-entered", SAY_TRUTH_AS_ENTERED) \
+	X(YES, "yes", SAY_NONE) /* what the question says is so */ \
+	X(NO, "no", SAY_TRUTH_NO) \
+	X(TO_COUNT_IN, "to-count-in", SAY_NONE) /* a pack or instrument lies here uncounted */ \
+	X(ALL_COUNTED, "all-counted", SAY_TRUTH_ALL_COUNTED) \
+	X(NOTHING_USED, "nothing-used", SAY_TRUTH_NOTHING_USED) \
+	X(NO_OPERATION, "no-operation", SAY_TRUTH_NO_OPERATION) \
+	X(COUNTED_ALOUD, "counted-aloud", SAY_TRUTH_COUNTED_ALOUD) \
+	X(WRITTEN, "written", SAY_TRUTH_WRITTEN) \
+	X(NAMED_ALOUD, "named-aloud", SAY_TRUTH_NAMED_ALOUD) \
+	X(READ_ALOUD, "read-aloud", SAY_TRUTH_READ_ALOUD) \
+	X(SEEN_BARE, "seen-bare", SAY_NONE) /* the digit was looked at and nothing is on it */ \
+	X(PATIENT, "patient-looked", SAY_NONE) \
+	X(CARER, "carer-looked", SAY_NONE) \
+	X(COLLEAGUE, "colleague-looked", SAY_NONE) \
+	X(NOBODY, "nobody-looked", SAY_NONE) \
+	X(ALL_POINTS, "all-points", SAY_TRUTH_ALL_POINTS) \
+	X(NOT_ALL_POINTS, "not-all-points", SAY_TRUTH_NOT_ALL_POINTS) \
+	X(NO_BADGE, "no-badge", SAY_TRUTH_NO_BADGE) \
+	X(STEP_DONE, "step-done", SAY_NONE) \
+	X(STEP_NOT_DONE, "step-not-done", SAY_NONE) \
+	X(FOUND, "found", SAY_TRUTH_FOUND) \
+	X(NO_NUMBER, "no-number", SAY_TRUTH_NO_NUMBER) \
+	X(SOMETHING_ELSE, "something-else", SAY_TRUTH_SOMETHING_ELSE) \
+	X(COUNT_AGAIN, "count-again", SAY_TRUTH_COUNT_AGAIN) \
+	X(GIVEN_UP, "given-up", SAY_TRUTH_GIVEN_UP) \
+	X(GO_ON, "go-on", SAY_TRUTH_GO_ON) \
+	X(NUMBER_KNOWN, "number-known", SAY_NONE) \
+	X(NUMBER_OWED, "number-owed", SAY_TRUTH_NUMBER_OWED) \
+	X(REASON, "reason", SAY_NONE) \
+	X(PAPER_IN_HAND, "paper-in-hand", SAY_TRUTH_PAPER_IN_HAND) \
+	X(NEXT_PATIENT, "next-patient", SAY_TRUTH_NEXT_PATIENT) \
+	X(RESUME, "resume", SAY_TRUTH_RESUME) \
+	X(MADE_HERE, "made-here", SAY_TRUTH_MADE_HERE) \
+	X(MADE_ELSEWHERE, "made-elsewhere", SAY_TRUTH_MADE_ELSEWHERE) \
+	X(MEANT_ONCE, "meant-once", SAY_TRUTH_MEANT_ONCE) \
+	X(CASE_FIRST, "case-first", SAY_TRUTH_CASE_FIRST) \
+	X(READ_BY_MISTAKE, "read-by-mistake", SAY_TRUTH_READ_BY_MISTAKE) \
+	X(CASE_KNOWN, "case-known", SAY_TRUTH_CASE_KNOWN) \
+	X(TOLD, "told", SAY_NONE) \
+	X(FULL_SIGHT, "full-sight", SAY_NONE) \
+	X(NO_FULL_SIGHT, "no-full-sight", SAY_TRUTH_NO_FULL_SIGHT) \
+	X(REGISTERED_COMES, "registered-comes", SAY_NONE)
+/* clang-format on */
 
 enum truth {
 	TRUTH_NONE = 0,
-#define X(name, text, words) TRUTH_##name,
+#define X(name, text, saying) TRUTH_##name,
 	TRUTHS(X)
 #undef X
 	    TRUTH_KINDS
@@ -126,21 +129,25 @@ struct deed {
 };
 
 struct next {
-	char head[HEAD_MAX];  /* without its full stop */
-	char words[NEXT_MAX]; /* the whole sentence, as the board shows it */
+	struct said head;     /* its name and values */
+	uint8_t single;       /* of a sheet that one person counts: 'the operator's badge' */
+	char words[NEXT_MAX]; /* the whole sentence in English */
 	int n_deeds;
 	struct deed deeds[DEEDS_MAX];
 };
 
-/* Begins: sets the head (printf) and forgets the deeds. */
-void next_say(struct next *n, const char *format, ...) __attribute__((format(printf, 2, 3)));
+/* Begins: sets the head and forgets the deeds. {list} of a head are the digits of its deeds. */
+void next_say(struct next *n, const struct say *head);
 /* Adds a deed; one beyond DEEDS_MAX is left out: the ordinary ones come first. */
 void next_add(struct next *n, struct deed deed);
-/* Words it. A deed that would repeat the last scan becomes NEXT: the sheet's, or where it is no case's `idle_last`. */
+/* The deeds are there. One that would repeat the last scan becomes NEXT: the sheet's, or where it is no case's `idle_last`. */
 void next_word(struct next *n, const struct sheet *s, int32_t idle_last);
+
+/* The whole sentence in a language, as the board shows it. */
+void next_words_in(const struct next *n, const struct language *language, char out[NEXT_MAX]);
 
 const char *deed_kind_name(enum deed_kind kind); /* "card", "digit", … */
 const char *truth_name(enum truth truth);        /* "not-there", … */
-const char *truth_words(enum truth truth);
+enum saying truth_saying(enum truth truth);      /* the words behind the deed, or SAY_NONE */
 
 #endif

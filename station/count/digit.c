@@ -58,28 +58,19 @@ void digit_cross_boot(struct digit *d, struct moment last, struct moment started
 	d->since = started;
 }
 
-static void doubt_minutes_text(const struct digit *d, struct moment now, int64_t min, char *out, size_t size)
+enum saying digit_minutes(const struct digit *d, struct moment now, int32_t *minutes, int32_t *most)
 {
-	if (d->doubt_gap)
-		snprintf(out, size, "at least %" PRId64 " min; by wall clock %" PRId64 " min", min,
-		         digit_open_ms(d, now) / 60000);
-	else
-		snprintf(out, size, "%" PRId64 " min", min);
+	int off = d->state == DIGIT_OFF && !d->doubted;
+	*minutes = (int32_t)((off ? d->known_ms : digit_stretch_ms(d, now)) / 60000);
+	*most = (int32_t)((d->doubted ? digit_open_ms(d, now) : digit_by_wall_ms(d, now)) / 60000);
+	if (!(d->doubted ? d->doubt_gap : d->gap))
+		return SAY_MINUTES;
+	return d->doubted || digit_wall_holds(d, now) ? SAY_MINUTES_AT_LEAST : SAY_MINUTES_NO_WALL;
 }
 
 void digit_minutes_text(const struct digit *d, struct moment now, char *out, size_t size)
 {
-	int off = d->state == DIGIT_OFF && !d->doubted;
-	int64_t min = (off ? d->known_ms : digit_stretch_ms(d, now)) / 60000;
-	if (d->doubted) {
-		doubt_minutes_text(d, now, min, out, size);
-		return;
-	}
-	int64_t wall = digit_by_wall_ms(d, now) / 60000;
-	if (!d->gap)
-		snprintf(out, size, "%" PRId64 " min", min);
-	else if (digit_wall_holds(d, now))
-		snprintf(out, size, "at least %" PRId64 " min; by wall clock %" PRId64 " min", min, wall);
-	else
-		snprintf(out, size, "at least %" PRId64 " min; the wall clock cannot be trusted", min);
+	struct say say = {0};
+	say.saying = digit_minutes(d, now, &say.minutes, &say.most);
+	say_part(&say, out, size);
 }

@@ -11,6 +11,8 @@
 #include <stddef.h>
 #include <stdint.h>
 
+#include "words/said.h"
+
 #define DIGIT_NUMBER_MAX 24 /* 1-5 right hand from the thumb, 6-10 left hand, 11-20 feet, 21-24 others */
 
 struct moment {
@@ -80,6 +82,8 @@ void digit_cross_boot(struct digit *d, struct moment last, struct moment started
 /* The present stretch, or the last one where it is off: "32 min", "1 min", "at least 95 min; by wall clock 140 min",
  * "at least 9 min; the wall clock cannot be trusted". Whole minutes, rounded down. */
 void digit_minutes_text(const struct digit *d, struct moment now, char *out, size_t size);
+/* The same as a sentence with its values {minutes} and {most}. */
+enum saying digit_minutes(const struct digit *d, struct moment now, int32_t *minutes, int32_t *most);
 
 /* --- by the longer of both clocks (digit-wall.c) ------------------------------------------------- */
 

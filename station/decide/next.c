@@ -17,7 +17,7 @@ static void ask_alike(struct next *n, const struct sheet *s, int item, int numbe
 {
 	const struct item *it = sheet_item_const(s, item);
 	int tourniquet = role_has(it->thing.role, TRAIT_CONDITION);
-	next_say(n, "Lay %d × %s side by side", number, it->thing.name);
+	next_say(n, SAY(HEAD_LAY, .n = number, .item = it->thing.name));
 	next_add(n, deed_card_of_item(number <= 10 ? own_card_saying(CARDS_SHOWN, number) : CARD_YES, item,
 	                              tourniquet ? TRUTH_ALL_INTACT : TRUTH_ALL_SHOWN));
 	if (tourniquet) {
@@ -45,14 +45,16 @@ static void name_item(struct next *n, const struct sheet *s, int item)
 	const struct item *it = sheet_item_const(s, item);
 	int before = sheet_alike_shown(s, item), all = sheet_alike(s, item);
 	if (role_has(it->thing.role, TRAIT_CONDITION) && it->pieces > 1)
-		next_say(n, "Show all %d pieces of the %s", it->pieces, it->thing.name);
+		next_say(n, SAY(HEAD_SHOW_PIECES, .n = it->pieces, .item = it->thing.name));
 	else if (before)
-		next_say(n, "Show the %s, %d of %d, beside the %s", it->thing.name, before + 1, all,
-		         before == 1 ? "first" : "others");
+		next_say(n, before == 1 ? SAY(HEAD_SHOW_BESIDE_FIRST, .item = it->thing.name, .n = before + 1,
+		                              .all = all)
+		                        : SAY(HEAD_SHOW_BESIDE_OTHERS, .item = it->thing.name,
+		                              .n = before + 1, .all = all));
 	else if (it->thing.identity_kind == IDENTITY_MARK && all > 1)
-		next_say(n, "Show the %s marked %s", it->thing.name, it->thing.identity);
+		next_say(n, SAY(HEAD_SHOW_MARKED, .item = it->thing.name, .code = it->thing.identity));
 	else
-		next_say(n, "Show the %s", it->thing.name);
+		next_say(n, SAY(HEAD_SHOW, .item = it->thing.name));
 }
 
 static void ask_item(struct next *n, const struct sheet *s, int item)
@@ -75,20 +77,20 @@ static void ask_item(struct next *n, const struct sheet *s, int item)
 static void ask_question(struct next *n, const struct station *st, const struct sheet *s)
 {
 	const struct asked *q = &s->asked;
-	const char *words = question_words((enum question)q->what);
 	if (question_of_stored((enum question)q->what)) {
 		stored_step(st, s->room, (enum question)q->what, 1, n);
 		return;
 	}
 	if (q->what == Q_FOUND && q->item)
-		next_say(n, "Found: is it the %s?", sheet_item_const(s, q->item)->thing.name);
+		next_say(n, SAY(HEAD_FOUND_IS, .item = sheet_item_const(s, q->item)->thing.name));
 	else if (q->what == Q_POINT)
-		next_say(n, "Sign-out %d of %d: %s Is it so?", (int)q->n, st->policy.n_points,
-		         st->policy.points[q->n - 1]);
+		next_say(n, SAY(HEAD_POINT, .n = q->n, .all = st->policy.n_points,
+		                .step = st->policy.points[q->n - 1]));
 	else if (q->digit)
-		next_say(n, "%s: %s", own_digit_name(q->digit), words);
+		next_say(n, SAY(HEAD_ASKED_OF_DIGIT, .digit = q->digit,
+		                .question = question_saying((enum question)q->what)));
 	else
-		next_say(n, "%s", words);
+		next_say(n, SAY(HEAD_ASKED, .question = question_saying((enum question)q->what)));
 	answer_deeds(n, s, q);
 }
 
@@ -100,8 +102,15 @@ static void ask_debt(struct next *n, const struct sheet *s, const struct debt *d
 	enum team_place payer = debt_payer(s, kind);
 	const struct item *it = sheet_item_const(s, d->item);
 	int names = it && kind != DEBT_LISTING; /* that one has no name yet */
-	next_say(n, "Owed%s%s: %s%s%s", d->digit ? ", " : "", d->digit ? own_digit_name(d->digit) : "",
-	         debt_words(kind), names ? ": " : "", names ? it->thing.name : "");
+	if (d->digit && names)
+		next_say(n, SAY(HEAD_OWED_DIGIT_ITEM, .digit = d->digit, .what = debt_saying(kind),
+		                .item = it->thing.name));
+	else if (d->digit)
+		next_say(n, SAY(HEAD_OWED_DIGIT, .digit = d->digit, .what = debt_saying(kind)));
+	else if (names)
+		next_say(n, SAY(HEAD_OWED_ITEM, .what = debt_saying(kind), .item = it->thing.name));
+	else
+		next_say(n, SAY(HEAD_OWED, .what = debt_saying(kind)));
 	switch (kind) {
 	case DEBT_LISTING:
 		next_add(n, DEED_OF_ITEM(PACK, d->item, TO_COUNT_IN));
@@ -159,7 +168,8 @@ static void found_or_misread(struct next *n, const struct sheet *s)
 static void ask_search(struct next *n, const struct station *st, const struct sheet *s)
 {
 	int step = s->search_done;
-	next_say(n, "Search %d of %d: %s", step + 1, st->policy.n_search, st->policy.search[step]);
+	next_say(
+	    n, SAY(HEAD_SEARCH, .n = step + 1, .all = st->policy.n_search, .step = st->policy.search[step]));
 	int look = step + 1 == st->policy.look_step && sheet_digits_had(s) == 1;
 	for (int i = 0; look && i < s->n_digits; i++)
 		if (s->digits[i].had)
@@ -172,7 +182,7 @@ static void ask_search(struct next *n, const struct station *st, const struct sh
 
 static void ask_search_end(struct next *n, const struct sheet *s)
 {
-	next_say(n, "Each step of the search is answered");
+	next_say(n, SAY(HEAD_SEARCH_END));
 	found_or_misread(n, s);
 	next_add(n, DEED_OF_CARD(END_UNRESOLVED, GIVEN_UP));
 	next_add(n, DEED_OF_CARD(FINAL_COUNT, COUNT_AGAIN));
@@ -180,14 +190,12 @@ static void ask_search_end(struct next *n, const struct sheet *s)
 
 static void ask_sign_out(struct next *n, const struct station *st, const struct sheet *s)
 {
-	const char *who = s->single ? "operator's" : "surgeon's";
 	if (s->point_no)
-		next_say(n, "Sign-out held: point %d is NO. When it is resolved, the sign-out begins again",
-		         (int)s->point_no);
+		next_say(n, SAY(HEAD_HELD, .n = s->point_no));
 	else if (s->points_yes && s->points_yes == st->policy.n_points)
-		next_say(n, "Each point is answered YES. Sign-out by the %s badge", who);
+		next_say(n, s->single ? SAY(HEAD_POINTS_YES_SINGLE) : SAY(HEAD_POINTS_YES));
 	else
-		next_say(n, "Read the sign-out points aloud");
+		next_say(n, SAY(HEAD_READ_POINTS));
 	deeds_surgeon(n, s);
 	if (st->policy.n_points && s->points_yes != st->policy.n_points) {
 		struct deed visitor = n->deeds[1];
@@ -206,11 +214,11 @@ static void ask_team(struct next *n, const struct sheet *s, enum team_place plac
 {
 	int on = sheet_first_digit_on(s);
 	if (on)
-		next_say(n, "A tourniquet is on the %s. Who counts", own_digit_name(on));
+		next_say(n, SAY(HEAD_WHO_COUNTS, .digit = on));
 	else if (place == PLACE_CIRCULATING)
-		next_say(n, "Who circulates");
+		next_say(n, SAY(HEAD_WHO_CIRCULATES));
 	else
-		next_say(n, s->single ? "Who works alone" : "Before scrubbing");
+		next_say(n, s->single ? SAY(HEAD_WHO_WORKS_ALONE) : SAY(HEAD_BEFORE_SCRUBBING));
 	next_add(n, DEED_OF_BADGE(place, SO));
 	if (place == PLACE_FIELD)
 		next_add(n, DEED_OF_CARD(VISITOR_1, NO_BADGE));
@@ -220,15 +228,15 @@ static void ask_count_in(struct next *n, const struct sheet *s)
 {
 	struct deed pack = {.kind = DEED_PACK, .truth = TRUTH_TO_COUNT_IN};
 	if (!sheet_holds_any(s)) {
-		next_say(n, "Count in");
+		next_say(n, SAY(HEAD_COUNT_IN));
 		next_add(n, pack);
 		next_add(n, DEED_OF_CARD(CANCEL, NO_OPERATION));
 	} else if (s->single) {
-		next_say(n, "When the tourniquet goes on, before gloving");
+		next_say(n, SAY(HEAD_WHEN_ON_SINGLE));
 		next_add(n, DEED_OF_DIGIT(0, ON));
 		next_add(n, DEED_OF_CARD(FINAL_COUNT, NOTHING_USED));
 	} else {
-		next_say(n, "Count in");
+		next_say(n, SAY(HEAD_COUNT_IN));
 		next_add(n, pack);
 		next_add(n, DEED_OF_BADGE(PLACE_CIRCULATING, ALL_COUNTED));
 	}
@@ -236,31 +244,20 @@ static void ask_count_in(struct next *n, const struct sheet *s)
 
 static void ask_off_of(struct next *n, const struct sheet *s)
 {
-	char on[HEAD_MAX - 40] = "";
-	size_t used = 0;
-	for (int i = 0; i < s->n_digits && used < sizeof on; i++)
-		if (digit_is_on(&s->digits[i]))
-			used += (size_t)snprintf(on + used, sizeof on - used, "%s%s", used ? ", " : "",
-			                         own_digit_name(s->digits[i].number));
-	if (sheet_digits_on(s) > 1)
-		next_say(n, "On: %s. When one is off", on);
-	else
-		next_say(n, "When the tourniquet is off the %s", on);
+	next_say(n, sheet_digits_on(s) > 1 ? SAY(HEAD_WHEN_ONE_OFF, .list = NULL)
+	                                   : SAY(HEAD_WHEN_OFF, .list = NULL));
 	deeds_digits_on(n, s, TRUTH_OFF);
 }
 
 static void ask_reminder(struct next *n, const struct sheet *s, int digit, struct moment now)
 {
-	char min[80];
 	const struct digit *d = sheet_digit_const(s, digit);
-	digit_minutes_text(d, now, min, sizeof min);
-	if (d->state == DIGIT_OFF)
-		next_say(n, "Account for the tourniquet of the %s. Heard", own_digit_name(digit));
-	else if (s->single)
-		next_say(n, "Tourniquet on the %s for %s. Heard", own_digit_name(digit), min);
-	else
-		next_say(n, "Tourniquet on the %s for %s. Tell the surgeon, then", own_digit_name(digit),
-		         min);
+	struct say head = {.saying = d->state == DIGIT_OFF ? SAY_HEAD_REMIND_OFF
+	                             : s->single           ? SAY_HEAD_REMIND_SINGLE
+	                                                   : SAY_HEAD_REMIND,
+	                   .digit = digit};
+	head.what = digit_minutes(d, now, &head.minutes, &head.most);
+	next_say(n, &head);
 	next_add(n, DEED_OF_BADGE(s->single ? PLACE_FIELD : 0, TOLD));
 }
 
@@ -270,13 +267,13 @@ static void ask_idle(struct next *n, const struct station *st, const struct shee
 	if (question_of_stored((enum question)after->asked))
 		stored_step(st, after->room, (enum question)after->asked, 0, n);
 	else if (after->asked) {
-		next_say(n, "%s", question_words((enum question)after->asked));
+		next_say(n, SAY(HEAD_ASKED, .question = question_saying((enum question)after->asked)));
 		answer_deeds(n, s, &(struct asked){.what = after->asked});
 	} else {
 		if (after->suspended)
-			next_say(n, "Case %d is suspended", (int)after->suspended);
+			next_say(n, SAY(HEAD_SUSPENDED, .case_no = after->suspended));
 		else
-			next_say(n, after->unseen ? "The paper" : "Next patient");
+			next_say(n, after->unseen ? SAY(HEAD_PAPER) : SAY(HEAD_NEXT_PATIENT));
 		if (after->suspended)
 			next_add(n, DEED_OF_CARD(SUSPEND, RESUME));
 		if (after->unseen)
@@ -294,7 +291,7 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 	case WANT_NOTHING: /* next_after() */
 		return;
 	case WANT_RESUME:
-		next_say(n, "Case %d is suspended", (int)s->case_no);
+		next_say(n, SAY(HEAD_SUSPENDED, .case_no = s->case_no));
 		next_add(n, DEED_OF_CARD(SUSPEND, RESUME));
 		next_add(n, DEED_OF_CARD(NEW_CASE, NEXT_PATIENT));
 		return;
@@ -314,17 +311,16 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 		ask_team(n, s, w->place);
 		return;
 	case WANT_FINAL_AGREED:
-		next_say(n, "Agree the final count aloud");
+		next_say(n, SAY(HEAD_AGREE_FINAL));
 		next_add(n, DEED_OF_BADGE(s->single ? PLACE_FIELD : PLACE_CIRCULATING, SO));
 		return;
 	case WANT_LOOK:
 		if (s->dressing_on)
-			next_say(n, "Dressing down, look at the bare %s", own_digit_name(w->digit));
+			next_say(n, SAY(HEAD_LOOK_DRESSING, .digit = w->digit));
 		else if (s->patient_left)
-			next_say(n, "The patient has left: go and look at the bare %s",
-			         own_digit_name(w->digit));
+			next_say(n, SAY(HEAD_LOOK_LEFT, .digit = w->digit));
 		else
-			next_say(n, "Look at the bare %s before the dressing", own_digit_name(w->digit));
+			next_say(n, SAY(HEAD_LOOK, .digit = w->digit));
 		next_add(n, DEED_OF_DIGIT(w->digit, SEEN_BARE));
 		next_add(n, DEED_OF_CARD(NO, IS_ON_NOW));
 		n->deeds[1].digit = (uint8_t)w->digit;
@@ -333,7 +329,7 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 		ask_debt(n, s, &w->debt);
 		return;
 	case WANT_WHO_LOOKED:
-		next_say(n, "%s", question_words(Q_WHO_LOOKED));
+		next_say(n, SAY(HEAD_ASKED, .question = question_saying(Q_WHO_LOOKED)));
 		answer_deeds(n, s, &(struct asked){.what = Q_WHO_LOOKED});
 		return;
 	case WANT_SIGN_OUT:
@@ -349,12 +345,11 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 		ask_off_of(n, s);
 		return;
 	case WANT_FINAL:
-		next_say(n, s->patient_left ? "The patient has left, and the count is owed"
-		                            : "Before the dressing");
+		next_say(n, s->patient_left ? SAY(HEAD_FINAL_LEFT) : SAY(HEAD_FINAL));
 		next_add(n, DEED_OF_CARD(FINAL_COUNT, SO));
 		return;
 	case WANT_ON:
-		next_say(n, "When the tourniquet is on");
+		next_say(n, SAY(HEAD_WHEN_ON));
 		next_add(n, DEED_OF_DIGIT(0, ON));
 		next_add(n, DEED_OF_CARD(FINAL_COUNT, NOTHING_USED));
 		return;
@@ -369,7 +364,6 @@ void next_after(const struct station *st, const struct sheet *s, struct moment n
 		ask_idle(n, st, s, after);
 	else
 		ask_want(n, st, s, now, &w);
-	sentence_capital(n->head);
 	next_word(n, s, after->last);
 }
 

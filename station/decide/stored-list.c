@@ -131,25 +131,22 @@ static void ask_row(const struct station *st, const struct held *first, int time
 {
 	char name[80];
 	name_of(st, first, name, sizeof name);
-	if (times == 2)
-		next_say(next, "%s came twice in a row. Meant twice?", name);
-	else
-		next_say(next, "%s came %d times in a row. Meant %d times?", name, times, times);
+	next_say(next,
+	         times == 2 ? SAY(HEAD_TWICE, .code = name) : SAY(HEAD_TIMES, .code = name, .n = times));
 	next_add(next, (struct deed){.kind = DEED_CARD, .n = CARD_YES, .truth = TRUTH_YES});
 	next_add(next, (struct deed){.kind = DEED_CARD, .n = CARD_NO, .truth = TRUTH_MEANT_ONCE});
 }
 
 static void ask_all(const struct station *st, const struct held *list, int n, int in_case, struct next *next)
 {
-	char names[110], time[6];
-	const char *where = in_case ? ", for this case" : "";
+	char names[110];
 	stored_names(st, list, n, names, sizeof names);
-	if (n == 1)
-		next_say(next, "A scan was stored: %s (made %s). Made in this room%s?", names,
-		         moment_hm(list->made, time), where);
-	else
-		next_say(next, "%d scans were stored: %s (oldest %s). Made in this room%s?", n, names,
-		         moment_hm(oldest(list, n), time), where);
+	struct say head = {.saying = in_case ? (n == 1 ? SAY_HEAD_STORED_ONE_HERE : SAY_HEAD_STORED_HERE)
+	                                     : (n == 1 ? SAY_HEAD_STORED_ONE : SAY_HEAD_STORED),
+	                   .n = n,
+	                   .code = names,
+	                   .time = moment_minute_of_day(oldest(list, n))};
+	next_say(next, &head);
 	if (!in_case && stored_wants_case(list, n))
 		next_add(next,
 		         (struct deed){.kind = DEED_CARD, .n = CARD_NEW_CASE, .truth = TRUTH_CASE_FIRST});

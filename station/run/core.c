@@ -470,7 +470,7 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 		c->outcome.enter = 0;
 		reply->verdict = VERDICT_REFUSED;
 		snprintf(reply->said, sizeof reply->said, "NOT ENTERED: the station %.300s.", e.text);
-		next_say(&reply->next, "Count by hand on the paper sheet until this is mended");
+		next_say(&reply->next, SAY(HEAD_BY_HAND));
 		next_word(&reply->next, &c->outcome.sheet, 0);
 		c->outcome.told_room = 0;
 	}

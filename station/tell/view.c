@@ -263,7 +263,7 @@ json_t *view_deeds(const struct next *next)
 		json_t *o = json_object();
 		put(o, "kind", deed_kind_name((enum deed_kind)d->kind));
 		put(o, "truth", truth_name((enum truth)d->truth));
-		put(o, "words", truth_words((enum truth)d->truth));
+		put(o, "words", saying_text(truth_saying((enum truth)d->truth)));
 		if (d->kind == DEED_CARD)
 			put(o, "card", own_card_name(d->n));
 		if (d->then > 0)

@@ -43,8 +43,13 @@ static const struct value {
 	{name, sizeof name - 1, type, offsetof(struct say, member), KEPT_##type(member), size},
     VALUES(X)
 #undef X
+#define LOOSE_NUMBER(member) offsetof(struct said, member)
+#define LOOSE_TIME(member) LOOSE_NUMBER(member)
+#define LOOSE_SAYING(member) LOOSE_NUMBER(member)
+#define LOOSE_TEXT(member) HAS_NOT
+#define LOOSE_WORDS(member) HAS_NOT
 #define X(type, member, name, size)                                                                          \
-	{name, sizeof name - 1, type, offsetof(struct say, member), HAS_NOT, size},
+	{name, sizeof name - 1, type, offsetof(struct say, member), LOOSE_##type(member), size},
         LOOSE_VALUES(X)
 #undef X
 };
@@ -238,7 +243,7 @@ void say_part_in(const struct language *language, const struct say *say, char *o
 }
 
 /* a to z, and the letters from U+00E0 to U+00FE but the division sign: 'ü' as well. */
-static void capital(char *text)
+void saying_capital(char *text)
 {
 	unsigned char *p = (unsigned char *)text;
 	if (p[0] >= 'a' && p[0] <= 'z')
@@ -250,7 +255,7 @@ static void capital(char *text)
 void say_sentence_in(const struct language *language, const struct say *say, char *out, size_t size)
 {
 	say_part_in(language, say, out, size);
-	capital(out);
+	saying_capital(out);
 }
 
 void say_sentence(const struct say *say, char *out, size_t size)

@@ -40,17 +40,25 @@ struct language; /* language.h; NULL is English */
 
 /* A sentence as a call names it: the texts are borrowed, NULL is "", and they may be longer than they are kept. */
 #define SAID_TEXT(member, size) const char *member;
-#define SAID_WORDS(member, size) SAID_TEXT(member, size)
+#define SAID_WORDS(member, size) const char *member;
 struct say {
 	VALUES(X)
 	LOOSE_VALUES(X)
 };
 #undef SAID_TEXT
 
-/* The same as it is kept. */
+/* The same as it is kept: by a record the VALUES, by a reply the loose numbers as well. */
 #define SAID_TEXT(member, size) char member[size];
+#define SAID_LOOSE_NUMBER(member, size) SAID_NUMBER(member, size)
+#define SAID_LOOSE_TIME(member, size) SAID_TIME(member, size)
+#define SAID_LOOSE_SAYING(member, size) SAID_SAYING(member, size)
+#define SAID_LOOSE_TEXT(member, size)
+#define SAID_LOOSE_WORDS(member, size)
 struct said {
 	VALUES(X)
+#undef X
+#define X(type, member, name, size) SAID_LOOSE_##type(member, size)
+	LOOSE_VALUES(X)
 };
 #undef SAID_TEXT
 #undef SAID_WORDS
@@ -74,6 +82,9 @@ void say_sentence_in(const struct language *language, const struct say *say, cha
 
 /* The same as it stands in the middle of another sentence, or in a table. */
 void say_part_in(const struct language *language, const struct say *say, char *out, size_t size);
+
+/* The first letter as a capital, where it has one. */
+void saying_capital(char *text);
 
 void say_sentence(const struct say *say, char *out, size_t size); /* in English */
 void say_part(const struct say *say, char *out, size_t size);

@@ -8,11 +8,13 @@
 #define BANDTALLY_WORDS_SENTENCES_H
 
 #include "words/name-words.h"
+#include "words/next-words.h"
 #include "words/sayings.h"
 
 /* clang-format off */
 #define SENTENCES(X, N) \
-	NAME_WORDS(X, N)
+	NAME_WORDS(X, N) \
+	NEXT_WORDS(X, N)
 /* clang-format on */
 
 #endif

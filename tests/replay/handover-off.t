@@ -30,7 +30,7 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: item-on, case 1, item 2, digit right thumb
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
-next: On: right thumb, right index finger. When one is off: scan its digit card, then OFF.
+next: On: right thumb and right index finger. When one is off: scan its digit card, then OFF.
   event: digit-on, case 1, digit right index finger, first
   event: item-on, case 1, item 1, digit right index finger
 > digit right thumb

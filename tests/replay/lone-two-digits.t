@@ -22,7 +22,7 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: count-agreed, case 1, initial, person SURG-3, n SURG-3
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
-next: On: right thumb, right index finger. When one is off: scan its digit card, then OFF.
+next: On: right thumb and right index finger. When one is off: scan its digit card, then OFF.
   event: digit-on, case 1, digit right index finger, first
   event: item-on, case 1, item 1, digit right index finger
 + 10 min

@@ -30,7 +30,7 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
   event: item-on, case 1, item 2, digit right index finger
 > digit left index finger
 accepted: Tourniquet on, left index finger, from 10:00; no forceps on it. The clock runs.
-next: On: right index finger, left index finger. When one is off: scan its digit card, then OFF.
+next: On: right index finger and left index finger. When one is off: scan its digit card, then OFF.
   event: digit-on, case 1, digit left index finger, first
   event: item-on, case 1, item 1, digit left index finger
 > card OFF

@@ -104,7 +104,8 @@ static void says_its_deeds(const struct next *n, int single)
 	assert_true(strlen(n->words) < NEXT_MAX - 1); /* nothing of it was cut */
 	for (int i = 0; i < n->n_deeds; i++) {
 		const struct deed *d = &n->deeds[i];
-		const char *said = deed_said(d, single), *why = truth_words((enum truth)d->truth);
+		const char *said = deed_said(d, single),
+		           *why = saying_text(truth_saying((enum truth)d->truth));
 		if (!strstr(n->words, said) || !strstr(n->words, why))
 			fail_msg("'%s' does not say '%s %s'", n->words, said, why);
 		if (d->then && !strstr(n->words, "(NEXT first)") && !strstr(n->words, "NEXT, then "))
@@ -146,11 +147,11 @@ static void a_deed_that_would_repeat_the_last_scan_becomes_next(void **state)
 	(void)state;
 	struct sheet s = {.case_no = 1, .last_answer = CARD_YES};
 	struct next n;
-	next_say(&n, "Is it so?");
+	next_say(&n, SAY(HEAD_FOUND_IS, .item = "needle"));
 	next_add(&n, (struct deed){.kind = DEED_CARD, .n = CARD_YES, .truth = TRUTH_YES});
 	next_add(&n, (struct deed){.kind = DEED_CARD, .n = CARD_NO, .truth = TRUTH_NO});
 	next_word(&n, &s, 0);
-	assert_string_equal(n.words, "Is it so? Scan NEXT, then YES; NO if not.");
+	assert_string_equal(n.words, "Found: is it the needle? Scan NEXT, then YES; NO if not.");
 	assert_int_equal(n.deeds[0].n, CARD_NEXT);
 	assert_int_equal(n.deeds[0].then, CARD_YES);
 	assert_int_equal(n.deeds[1].n, CARD_NO);
@@ -163,10 +164,10 @@ static void a_badge_that_would_repeat_becomes_next_and_keeps_its_place(void **st
 	struct sheet s = {.case_no = 1, .last_answer = -3};
 	struct next n;
 	s.team.at[PLACE_CIRCULATING] = 3;
-	next_say(&n, "Agree it aloud");
+	next_say(&n, SAY(HEAD_AGREE_FINAL));
 	next_add(&n, (struct deed){.kind = DEED_BADGE, .n = PLACE_CIRCULATING, .truth = TRUTH_SO});
 	next_word(&n, &s, 0);
-	assert_string_equal(n.words, "Agree it aloud: scan NEXT, then the circulating badge.");
+	assert_string_equal(n.words, "Agree the final count aloud: scan NEXT, then the circulating badge.");
 	assert_int_equal(n.deeds[0].n, CARD_NEXT);
 	assert_int_equal(n.deeds[0].then, -PLACE_CIRCULATING);
 }
@@ -176,12 +177,13 @@ static void more_deeds_than_there_is_room_for_are_left_out(void **state)
 	(void)state;
 	struct sheet s = {0};
 	struct next n;
-	next_say(&n, "Which digit");
+	next_say(&n, SAY(HEAD_FINAL));
 	for (int d = 1; d <= DEEDS_MAX + 3; d++)
 		next_add(&n, (struct deed){.kind = DEED_DIGIT, .digit = (uint8_t)d, .truth = TRUTH_OFF});
 	next_word(&n, &s, 0);
 	assert_int_equal(n.n_deeds, DEEDS_MAX);
-	assert_string_equal(n.words, "Which digit: scan its digit card, then OFF."); /* once for all */
+	assert_string_equal(n.words,
+	                    "Before the dressing: scan its digit card, then OFF."); /* once for all */
 }
 
 /* --- what is wanted ----------------------------------------------------------------------------- */

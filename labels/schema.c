@@ -19,10 +19,14 @@ static int refuse(const char *path, const char *why, const char *todo, struct er
 static int check_text(const char *text, int min, int max, const char *path, struct error *e)
 {
 	int n = 0;
-	for (const char *p = text, *end = text + strlen(text); p < end; n++)
-		if (!name_may_hold(name_next(&p, end)))
+	const char *end = text + strlen(text);
+	bool isolates = name_isolates(text, end);
+	for (const char *p = text; p < end; n++) {
+		int32_t c = name_next(&p, end);
+		if (!name_may_hold(c) && !(isolates && name_is_isolate(c)))
 			return refuse(path, "it holds a control or text-direction character",
 			              "leave that out", e);
+	}
 	char todo[40];
 	snprintf(todo, sizeof todo, "give %d to %d characters", min, max);
 	if (n < min)

@@ -79,6 +79,21 @@ bool name_may_hold(int32_t character)
 	return (character >= 0x20 && character < 0x7f) || (character >= 0 && !why_not(character));
 }
 
+bool name_is_isolate(int32_t c)
+{
+	return c == 0x2068 || c == 0x2069;
+}
+
+bool name_isolates(const char *text, const char *end)
+{
+	int open = 0;
+	while (text < end && open >= 0) {
+		int32_t c = name_next(&text, end);
+		open += c == 0x2068 ? 1 : c == 0x2069 ? -1 : 0;
+	}
+	return open == 0;
+}
+
 /* Spaces of any width (category Zs), the joiners, and the braille cell without a dot. */
 static bool is_blank(int32_t c)
 {
@@ -139,6 +154,7 @@ json_t *name_told(const char *text, size_t bytes_max)
 	json_free_t give_back;
 	json_get_alloc_funcs(&take, &give_back);
 	char *told = take((size_t)(end - text) * REPLACEMENT_BYTES + 1);
+	bool isolates = name_isolates(text, end);
 	size_t n = 0;
 	for (const char *at = text; told && at < end;) {
 		size_t plain = ordinary(at, end);
@@ -150,7 +166,7 @@ json_t *name_told(const char *text, size_t bytes_max)
 		int32_t c = name_next(&at, end);
 		if (c < 0 && is_cut(from, end))
 			break;
-		int kept = name_may_hold(c);
+		int kept = name_may_hold(c) || (isolates && name_is_isolate(c));
 		size_t size = kept ? (size_t)(at - from) : REPLACEMENT_BYTES;
 		memcpy(told + n, kept ? from : REPLACEMENT, size);
 		n += size;

@@ -5,6 +5,9 @@
  * (category Cf), and what has no meaning (noncharacters, private use). The joiners U+200C and U+200D pass: words of several
  * languages need them.
  *
+ * What this program says itself may hold U+2068 … U+2069 around a name (station/words): in pairs they turn nothing behind
+ * them, and name_told() lets them stand.
+ *
  * name_check() stands at each entry. What an earlier version let in is told by name_told(), so that nothing that is stored
  * keeps a paper or a page back.
  */
@@ -22,6 +25,10 @@
 int32_t name_next(const char **at, const char *end);
 
 bool name_may_hold(int32_t character);
+
+/* Whether each U+2068 (FIRST STRONG ISOLATE) in these bytes has its U+2069 behind it, and no U+2069 stands alone. */
+bool name_isolates(const char *text, const char *end);
+bool name_is_isolate(int32_t character); /* one of the two */
 
 /* Whether `text` is such a name of 1 to `bytes_max` bytes with something to read in it. 0, or -EINVAL with one sentence that
  * begins with `what`, as in "name holds U+202E …: leave it out". */

@@ -10,11 +10,18 @@
 
 enum verdict { VERDICT_ACCEPTED = 0, VERDICT_REFUSED, VERDICT_QUESTION };
 
+#define REPLY_PARTS 8
+
 struct reply {
 	enum verdict verdict;
-	char said[SAID_MAX]; /* what happened */
-	struct next next;    /* the next thing to do */
+	char said[SAID_MAX];            /* what happened, in English */
+	struct said parts[REPLY_PARTS]; /* the same as sentences, in their order */
+	int n_parts;                    /* 0: it has no other words than the English */
+	struct next next;               /* the next thing to do */
 };
+
+/* What happened, in a language: as it is told to people in a room. */
+void reply_words_in(const struct reply *r, const struct language *language, char out[SAID_MAX]);
 
 struct outcome {
 	struct event events[OUTCOME_EVENTS_MAX];

@@ -1,9 +1,11 @@
 #include "decide/phrases.h"
 
 #include <stdio.h>
+#include <string.h>
 
 #include "base/clock.h"
 #include "code/own-codes.h"
+#include "decide/outcome.h"
 
 void sentence_capital(char *sentence)
 {
@@ -82,4 +84,20 @@ const char *sheet_open_words(const struct sheet *s, char out[OPEN_WORDS_MAX])
 			                         own_digit_name(s->digits[i].number));
 	shout(out);
 	return out;
+}
+
+void reply_words_in(const struct reply *r, const struct language *language, char out[SAID_MAX])
+{
+	size_t used = 0;
+	if (!language || !r->n_parts) {
+		memcpy(out, r->said, SAID_MAX);
+		return;
+	}
+	for (int i = 0; i < r->n_parts && used + 2 < SAID_MAX; i++) {
+		struct say say = said_say(&r->parts[i]);
+		if (i)
+			out[used++] = ' ';
+		say_sentence_in(language, &say, out + used, SAID_MAX - used);
+		used += strlen(out + used);
+	}
 }

@@ -57,6 +57,7 @@ static void enter_all(struct turn *t)
 	if (stored_first_row(list, n, &from)) {
 		stored_ask_here(t, Q_TWICE);
 		t->out->reply.verdict = VERDICT_QUESTION;
+		t->out->reply.n_parts = 0;
 		snprintf(t->out->reply.said, sizeof t->out->reply.said, "Not entered yet.");
 		return;
 	}

@@ -239,6 +239,7 @@ void stored_take(struct turn *t)
 	else if (rest.count)
 		snprintf(unheld, sizeof unheld, " NOT held: %s. Enter it from the paper sheet.", rest.said);
 	t->out->reply.verdict = kept ? VERDICT_QUESTION : VERDICT_REFUSED;
+	t->out->reply.n_parts = 0;
 	snprintf(t->out->reply.said, sizeof t->out->reply.said, "%d stored scan%s came.%s%s",
 	         t->in->n_stored + t->in->lost, t->in->n_stored + t->in->lost == 1 ? "" : "s", clocks,
 	         unheld);

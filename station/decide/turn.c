@@ -2,6 +2,7 @@
 
 #include <stdarg.h>
 #include <stdio.h>
+#include <string.h>
 
 #include "decide/phrases.h"
 
@@ -82,8 +83,41 @@ static void say(struct turn *t, enum verdict verdict, const char *format, va_lis
 {
 	struct reply *r = &t->out->reply;
 	r->verdict = verdict;
+	r->n_parts = 0;
 	vsnprintf(r->said, sizeof r->said, format, args);
 	sentence_capital(r->said);
+}
+
+/* Where there is no room for a further part, what is told in other languages than English ends before it. */
+static void add_part(struct reply *r, const struct say *what)
+{
+	if (r->n_parts < REPLY_PARTS)
+		said_keep(&r->parts[r->n_parts++], what);
+}
+
+static void say_in_words(struct turn *t, enum verdict verdict, const struct say *what)
+{
+	struct reply *r = &t->out->reply;
+	r->verdict = verdict;
+	r->n_parts = 0;
+	say_sentence(what, r->said, sizeof r->said);
+	add_part(r, what);
+}
+
+void turn_say(struct turn *t, const struct say *what)
+{
+	say_in_words(t, VERDICT_ACCEPTED, what);
+}
+
+void turn_say_more(struct turn *t, const struct say *what)
+{
+	struct reply *r = &t->out->reply;
+	size_t used = strlen(r->said);
+	if (used + 2 < sizeof r->said) {
+		r->said[used++] = ' ';
+		say_sentence(what, r->said + used, sizeof r->said - used);
+	}
+	add_part(r, what);
 }
 
 void turn_accept(struct turn *t, const char *format, ...)
@@ -98,7 +132,7 @@ void turn_accept(struct turn *t, const char *format, ...)
 void turn_refuse_fault(struct turn *t, const struct say *why, const struct say *kept)
 {
 	struct event e = {.kind = EV_REFUSED};
-	t->out->reply.verdict = VERDICT_REFUSED;
+	say_in_words(t, VERDICT_REFUSED, kept);
 	say_sentence(why, t->out->reply.said, sizeof t->out->reply.said);
 	said_keep(&e.said, kept);
 	turn_emit(t, &e);
@@ -121,6 +155,13 @@ void turn_ask(struct turn *t, struct asked q, const char *format, ...)
 	va_start(args, format);
 	say(t, VERDICT_QUESTION, format, args);
 	va_end(args);
+	EMIT(t, .kind = EV_ASKED, .what = q.what, .item = q.item, .digit = q.digit, .person = q.person,
+	     .n = q.n);
+}
+
+void turn_ask_saying(struct turn *t, struct asked q, const struct say *what)
+{
+	say_in_words(t, VERDICT_QUESTION, what);
 	EMIT(t, .kind = EV_ASKED, .what = q.what, .item = q.item, .digit = q.digit, .person = q.person,
 	     .n = q.n);
 }

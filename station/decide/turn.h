@@ -55,6 +55,10 @@ void turn_found_after(struct turn *t, int32_t case_no, const struct thing *what)
 
 /* --- what is said ------------------------------------------------------------------------------- */
 
+/* Accepted: what happened. */
+void turn_say(struct turn *t, const struct say *what);
+/* One sentence more, behind what was said. */
+void turn_say_more(struct turn *t, const struct say *what);
 void turn_accept(struct turn *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
 void turn_refuse(struct turn *t, const struct say *why);
 /* The reply says what is wrong with a code or a text; the record keeps only that something was. */
@@ -63,6 +67,7 @@ void turn_refuse_fault(struct turn *t, const struct say *why, const struct say *
 void turn_refuse_unasked(struct turn *t);
 void turn_ask(struct turn *t, struct asked question, const char *format, ...)
     __attribute__((format(printf, 3, 4)));
+void turn_ask_saying(struct turn *t, struct asked question, const struct say *what);
 /* What is asked here, of the case or of the room, is answered; nothing where no question is open. */
 void turn_close_question(struct turn *t);
 

@@ -127,7 +127,8 @@ void board_show(struct daemon *d)
 		return;
 	int failed = 0;
 	for (int i = 0; i < d->core.station.n_rooms; i++) {
-		json_t *view = teller_room(&d->core, d->core.station.rooms[i].number);
+		json_t *view = teller_room_in(&d->core, d->core.station.rooms[i].number,
+		                              core_language(&d->core, d->core.station.rooms[i].number));
 		put_faults(d, view, d->core.station.rooms[i].number);
 		failed |= send_object(d, "view", view) < 0;
 	}

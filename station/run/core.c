@@ -387,6 +387,11 @@ void core_close(struct core *c)
 	c->seal = NULL;
 }
 
+const struct language *core_language(const struct core *c, int32_t room)
+{
+	return languages_find(&c->languages, station_language(&c->station, room));
+}
+
 static void remember(struct core *c, int32_t room, const struct reply *reply, struct moment at)
 {
 	int index = core_room_index(c, room);
@@ -401,6 +406,7 @@ static void remember(struct core *c, int32_t room, const struct reply *reply, st
 	memmove(&list[1], &list[0], sizeof *list * (RECENT_MAX - 1));
 	list[0] = (struct recent){.at = at, .verdict = reply->verdict};
 	memcpy(list[0].said, reply->said, sizeof list[0].said);
+	reply_words_in(reply, core_language(c, room), list[0].told);
 }
 
 void core_tell(struct core *c, int32_t room, enum verdict verdict, const char *said)
@@ -469,6 +475,7 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 	if (n < 0) {
 		c->outcome.enter = 0;
 		reply->verdict = VERDICT_REFUSED;
+		reply->n_parts = 0;
 		snprintf(reply->said, sizeof reply->said, "NOT ENTERED: the station %.300s.", e.text);
 		next_say(&reply->next, SAY(HEAD_BY_HAND));
 		next_word(&reply->next, &c->outcome.sheet, 0);

@@ -22,7 +22,8 @@
 struct recent { /* the replies to the last scans of a room, for the board; a reminder is none */
 	struct moment at;
 	enum verdict verdict;
-	char said[SAID_MAX];
+	char said[SAID_MAX]; /* in English */
+	char told[SAID_MAX]; /* in the room's language, as it was then */
 };
 
 #define HALVES_MAX 32
@@ -129,6 +130,7 @@ int32_t core_tick(struct core *c);
 int core_store(struct core *c, struct event *events, int count, struct error *e);
 
 struct moment core_now(const struct core *c);
+const struct language *core_language(const struct core *c, int32_t room); /* NULL English */
 
 const char *verdict_name(enum verdict verdict); /* as replies and views call it */
 /* 1 within the quiet hours; never while the wall clock is known to be wrong. */

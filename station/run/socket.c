@@ -138,7 +138,7 @@ static json_t *reply_json(const struct reply *r)
 	json_object_set_new(o, "verdict", json_string(verdict_name(r->verdict)));
 	json_object_set_new(o, "said", name_told(r->said, sizeof r->said));
 	json_object_set_new(o, "next", name_told(r->next.words, sizeof r->next.words));
-	json_object_set_new(o, "deeds", view_deeds(&r->next));
+	json_object_set_new(o, "deeds", view_deeds(&r->next, NULL));
 	return o;
 }
 

@@ -206,13 +206,14 @@ static struct view_source source_of(const struct core *c)
 	    .station = &c->station, .day = &c->day, .now = core_now(c), .distrust = c->distrust};
 }
 
-static int last_scans(const struct core *c, int32_t room, struct view_scan out[RECENT_MAX])
+static int last_scans(const struct core *c, int32_t room, const struct language *language,
+                      struct view_scan out[RECENT_MAX])
 {
 	int n = 0, index = core_room_index(c, room);
 	for (; index >= 0 && n < RECENT_MAX && c->recent[index][n].said[0]; n++) {
 		const struct recent *r = &c->recent[index][n];
-		out[n] =
-		    (struct view_scan){.at = r->at, .verdict = verdict_name(r->verdict), .said = r->said};
+		out[n] = (struct view_scan){
+		    .at = r->at, .verdict = verdict_name(r->verdict), .said = language ? r->told : r->said};
 	}
 	return n;
 }
@@ -253,6 +254,11 @@ static const char *distrust_of(const struct core *c, int32_t case_no, char out[D
 
 json_t *teller_room(const struct core *c, int32_t number)
 {
+	return teller_room_in(c, number, NULL);
+}
+
+json_t *teller_room_in(const struct core *c, int32_t number, const struct language *language)
+{
 	struct sheet idle;
 	struct view_source from = source_of(c);
 	char distrust[DISTRUST_MAX];
@@ -260,13 +266,13 @@ json_t *teller_room(const struct core *c, int32_t number)
 	struct view_scan recent[RECENT_MAX];
 	struct next next;
 	from.distrust = distrust_of(c, s->case_no, distrust);
-	from.language = languages_find(&c->languages, station_language(&c->station, number));
+	from.language = language;
 	next_step(&c->station, s, number, from.now, &next);
 	const struct view_room_source room = {.room = number,
 	                                      .next = &next,
 	                                      .sign_out = ready_to_sign_out(s),
 	                                      .recent = recent,
-	                                      .n_recent = last_scans(c, number, recent),
+	                                      .n_recent = last_scans(c, number, language, recent),
 	                                      .sound = sound_of(c)};
 	return view_room(&from, &room);
 }

@@ -19,7 +19,8 @@ json_t *teller_slip(const struct core *c, int32_t case_no, int32_t slip, enum sl
 json_t *teller_case(const struct core *c, int32_t case_no, struct error *e);
 
 /* As tell/view.h states them. New references; NULL where there is no such room. */
-json_t *teller_room(const struct core *c, int32_t room);
+json_t *teller_room(const struct core *c, int32_t room); /* in English */
+json_t *teller_room_in(const struct core *c, int32_t room, const struct language *language);
 json_t *teller_status(const struct core *c);
 
 /* Takes the last DAY_CASES cases up to `last_case` from the record. 0, or a negative errno with `e`. */

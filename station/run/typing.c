@@ -160,7 +160,9 @@ void typing_keyed(struct daemon *d, const json_t *keyed)
 	} else {
 		const struct reply *reply = enter(d, room, code);
 		json_object_set_new(answer, "verdict", json_string(verdict_name(reply->verdict)));
-		json_object_set_new(answer, "said", name_told(reply->said, sizeof reply->said));
+		char said[SAID_MAX];
+		reply_words_in(reply, core_language(&d->core, room), said);
+		json_object_set_new(answer, "said", name_told(said, sizeof said));
 	}
 	board_say(d, "reply", answer);
 	board_show(d);

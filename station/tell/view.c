@@ -241,7 +241,12 @@ static json_t *may_be_on(const struct sheet *s)
 	return list;
 }
 
-static json_t *cards(const struct next *next)
+static const char *card_name(const struct language *l, int card)
+{
+	return saying_text_in(l, saying_of_card(card));
+}
+
+static json_t *cards(const struct next *next, const struct language *l)
 {
 	json_t *list = json_array();
 	for (int i = 0; i < next->n_deeds; i++) {
@@ -249,13 +254,13 @@ static json_t *cards(const struct next *next)
 			continue;
 		json_t *o = json_object();
 		put_n(o, "number", next->deeds[i].n);
-		put(o, "words", own_card_name(next->deeds[i].n));
+		put(o, "words", card_name(l, next->deeds[i].n));
 		json_array_append_new(list, o);
 	}
 	return list;
 }
 
-json_t *view_deeds(const struct next *next)
+json_t *view_deeds(const struct next *next, const struct language *l)
 {
 	json_t *list = json_array();
 	for (int i = 0; i < next->n_deeds; i++) {
@@ -263,15 +268,15 @@ json_t *view_deeds(const struct next *next)
 		json_t *o = json_object();
 		put(o, "kind", deed_kind_name((enum deed_kind)d->kind));
 		put(o, "truth", truth_name((enum truth)d->truth));
-		put(o, "words", saying_text(truth_saying((enum truth)d->truth)));
+		put(o, "words", saying_text_in(l, truth_saying((enum truth)d->truth)));
 		if (d->kind == DEED_CARD)
-			put(o, "card", own_card_name(d->n));
+			put(o, "card", card_name(l, d->n));
 		if (d->then > 0)
-			put(o, "then", own_card_name(d->then));
+			put(o, "then", card_name(l, d->then));
 		if (d->kind == DEED_BADGE)
 			put(o, "place", d->n ? place_name((enum team_place)d->n) : "");
 		if (d->digit)
-			put(o, "digit", own_digit_name(d->digit));
+			put(o, "digit", saying_text_in(l, saying_of_digit(d->digit)));
 		if (d->item)
 			put_n(o, "item", d->item);
 		json_array_append_new(list, o);
@@ -452,6 +457,7 @@ json_t *view_room(const struct view_source *from, const struct view_room_source 
 		return NULL;
 	int suspended = station_suspended_in(st, room->room);
 	const struct sheet *s = station_shown(st, room->room, &idle);
+	char words[NEXT_MAX];
 	json_t *o = json_object();
 	put_n(o, "v", 1);
 	put(o, "language", language_code(from->language));
@@ -463,9 +469,10 @@ json_t *view_room(const struct view_source *from, const struct view_room_source 
 	json_object_set_new(o, "case", case_of(s, room->sign_out));
 	put_n(o, "suspended_case", suspended >= 0 ? st->sheets[suspended].case_no : 0);
 	json_object_set_new(o, "ended", ended(from, room->room));
-	put(o, "next", from->distrust[0] ? "Count by hand on the paper sheet." : room->next->words);
-	json_object_set_new(o, "cards", cards(room->next));
-	json_object_set_new(o, "deeds", view_deeds(room->next));
+	next_words_in(room->next, from->language, words);
+	put(o, "next", from->distrust[0] ? saying_text_in(from->language, SAY_BY_HAND) : words);
+	json_object_set_new(o, "cards", cards(room->next, from->language));
+	json_object_set_new(o, "deeds", view_deeds(room->next, from->language));
 	put_sheet(o, from, s);
 	json_object_set_new(o, "points", points(&st->policy));
 	json_object_set_new(o, "recent", recent(room, from->now));

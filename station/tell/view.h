@@ -77,7 +77,7 @@ struct view_status_source {  /* of the whole station besides */
 json_t *view_room(const struct view_source *from, const struct view_room_source *room);
 json_t *view_status(const struct view_source *from, const struct view_status_source *status);
 
-json_t *view_deeds(const struct next *next); /* as above, a new reference */
+json_t *view_deeds(const struct next *next, const struct language *language); /* as above, a new reference */
 
 const char *slip_state_name(enum slip_state state);
 const char *slip_kind_name(enum slip_kind kind);

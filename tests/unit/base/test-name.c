@@ -126,9 +126,31 @@ static void what_a_device_says_is_mended_in_its_place(void **state)
 	assert_string_equal(text, "?[2J \xc3\xa9 ? live?bandtallyd: cut ?");
 }
 
+static void is_told_as(const char *text, const char *as)
+{
+	json_t *o = name_told(text, strlen(text));
+	assert_string_equal(json_string_value(o), as);
+	json_decref(o);
+}
+
+#define ISOLATE "\xe2\x81\xa8"
+#define POP "\xe2\x81\xa9"
+#define INSTEAD "\xef\xbf\xbd"
+
+static void a_direction_that_ends_where_it_began_is_told_and_no_other(void **state)
+{
+	(void)state;
+	is_told_as("a " ISOLATE "b" POP " c", "a " ISOLATE "b" POP " c");
+	is_told_as("a " ISOLATE "b", "a " INSTEAD "b");
+	is_told_as("a" POP ISOLATE "b", "a" INSTEAD INSTEAD "b");
+	is_told_as("a \xe2\x80\xae" ISOLATE "b" POP, "a " INSTEAD ISOLATE "b" POP);
+	assert_int_equal(name_check("name", ISOLATE "b" POP, 80, NULL), -EINVAL);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test(a_direction_that_ends_where_it_began_is_told_and_no_other),
 	    cmocka_unit_test(a_name_is_letters_that_can_be_seen_of_any_language),
 	    cmocka_unit_test(what_cannot_be_seen_or_turns_the_text_is_refused_by_its_number),
 	    cmocka_unit_test(a_name_is_utf_8_and_has_something_to_read_and_an_end),

@@ -1,13 +1,11 @@
-/* The two coupon values of North America, (8110) and (8112): nested fields, most behind a digit that gives
- * their length. No operating room sees them, but a symbol that carries one beside a product must still be
- * judged. Source: GS1 US, North American Coupon Application Guideline, as the linters of the GS1 dictionary
- * have it. */
-#include "code/gs1-rules.h"
+#include "code/gs1-coupon.h"
 
 #include <errno.h>
+#include <stdbool.h>
 #include <string.h>
 
 #include "code/date.h"
+#include "code/gs1-sets.h"
 
 /* A reader that walks the digits; the first fault stays. */
 struct walk {

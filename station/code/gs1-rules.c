@@ -6,6 +6,8 @@
 
 #include "code/check-digit.h"
 #include "code/date.h"
+#include "code/gs1-coupon.h"
+#include "code/gs1-sets.h"
 
 /* One part of a value, while it is judged. */
 struct part {
@@ -32,10 +34,7 @@ static bool is_in(const char *set, char c)
 
 static int not_digit(const struct part *p)
 {
-	for (size_t i = 0; i < p->n; i++)
-		if (!is_digit(p->v[i]))
-			return fault_set(p->f, i, "only digits are allowed here");
-	return 0;
+	return gs1_set_check('N', p->v, p->n, p->f);
 }
 
 static int must_be_long(const struct part *p, size_t n, const char *what)
@@ -47,51 +46,7 @@ static int must_be_long(const struct part *p, size_t n, const char *what)
 
 static int character_of(const struct part *p, const char *set, const char *of)
 {
-	for (size_t i = 0; i < p->n; i++) {
-		unsigned char c = (unsigned char)p->v[i];
-		if (is_in(set, p->v[i]))
-			continue;
-		if (c > ' ' && c < 0x7f)
-			return fault_set(p->f, i, "'%c' is not one of %s", c, of);
-		return fault_set(p->f, i, "byte 0x%02x is not one of %s", c, of);
-	}
-	return 0;
-}
-
-#define LETTERS "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
-#define LETTERS_SMALL "abcdefghijklmnopqrstuvwxyz"
-#define DIGITS "0123456789"
-
-/* base64url ends in '=' so that its length is a multiple of 3, in three lengths of remainder. */
-static int base64(const struct part *p)
-{
-	struct part body = *p;
-	while (body.n && body.v[body.n - 1] == '=')
-		body.n--;
-	size_t pads = p->n - body.n;
-	int r = character_of(&body, LETTERS LETTERS_SMALL DIGITS "-_", "the characters of base64url");
-	if (r < 0)
-		return r;
-	if (pads > 2 || (pads && p->n % 3))
-		return fault_set(p->f, body.n, "'=' does not fill the length up to a multiple of 3");
-	return 0;
-}
-
-int gs1_set_check(char set, const char *value, size_t size, struct code_fault *fault)
-{
-	const struct part p = {value, size, 0, fault};
-	switch (set) {
-	case 'N':
-		return not_digit(&p);
-	case 'X':
-		return character_of(&p, "!\"%&'()*+,-./" DIGITS ":;<=>?" LETTERS "_" LETTERS_SMALL,
-		                    "the 82 characters of GS1");
-	case 'Y':
-		return character_of(&p, "#-/" DIGITS LETTERS, "the 39 characters allowed here");
-	case 'Z':
-		return base64(&p);
-	}
-	return fault_set(fault, 0, "there is no character set %c", set);
+	return gs1_only(p->v, p->n, set, of, p->f);
 }
 
 static int check_digit(const struct part *p)
@@ -184,7 +139,7 @@ static int iban(const struct part *p)
 		return fault_set(p->f, 0, "an IBAN is longer");
 	if (p->n > 34)
 		return fault_set(p->f, 0, "an IBAN has 34 characters at most");
-	int r = character_of(p, DIGITS LETTERS, "the capital letters and digits of an IBAN");
+	int r = character_of(p, GS1_DIGITS GS1_LETTERS, "the capital letters and digits of an IBAN");
 	if (r < 0)
 		return r;
 	/* Kosovo has IBANs, but no code of ISO 3166. */
@@ -372,7 +327,7 @@ int gs1_rule_check(enum gs1_rule rule, const char *value, size_t size, int32_t t
 	case RULE_IBAN:
 		return iban(&p);
 	case RULE_IMPORTER:
-		return one_of(&p, LETTERS LETTERS_SMALL DIGITS "-_",
+		return one_of(&p, GS1_LETTERS GS1_LETTERS_SMALL GS1_DIGITS "-_",
 		              "the importer's index is one letter or digit");
 	case RULE_COUNTRY:
 		return country(&p, false);

@@ -57,13 +57,6 @@ enum gs1_rule {
 int gs1_rule_check(enum gs1_rule rule, const char *value, size_t size, int32_t today,
                    struct code_fault *fault);
 
-/* The same for a character set 'N', 'X', 'Y' or 'Z'. */
-int gs1_set_check(char set, const char *value, size_t size, struct code_fault *fault);
-
-/* gs1-coupon.c */
-int gs1_coupon(const char *value, size_t size, int32_t today, struct code_fault *fault);
-int gs1_coupon_offer(const char *value, size_t size, struct code_fault *fault);
-
 /* gs1-lists.c: the lists that the rules rest on. */
 bool gs1_is_country(const char *digits);            /* three digits of ISO 3166-1 */
 bool gs1_is_country_letters(const char *pair);      /* two letters of ISO 3166-1 */

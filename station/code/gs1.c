@@ -4,6 +4,8 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "code/gs1-sets.h"
+
 #define AGAIN "scan it again; if it stays so, put this pack aside"
 
 static bool is_digit(char c)

@@ -1,9 +1,5 @@
 /* Through a power cut only the wall clock spans the gap (rule 14), and anyone can set it. So reminders go by the longer of
  * both clocks, and what the wall clock says is said only where it does not contradict the other. */
-#include <inttypes.h>
-#include <stdio.h>
-
-#include "base/clock.h"
 #include "count/digit.h"
 
 #define SLACK_MS 60000 /* a wall clock is put right by seconds all the time */
@@ -38,7 +34,7 @@ void by_wall_reminded(struct digit *d, struct moment at)
 	d->by_wall.back = 0;
 }
 
-void by_wall_cross(struct digit *d, struct moment last, struct moment started)
+static void by_wall_cross(struct digit *d, struct moment last, struct moment started)
 {
 	struct by_wall *w = &d->by_wall;
 	int64_t cut = started.wall_ms - last.wall_ms, seen = 0;
@@ -54,6 +50,25 @@ void by_wall_cross(struct digit *d, struct moment last, struct moment started)
 	}
 	w->cuts = 1;
 	w->back |= cut < 0;
+}
+
+void digit_cross_boot(struct digit *d, struct moment last, struct moment started)
+{
+	if (d->doubted) {
+		if (last.boot == d->doubt_since.boot && last.boot_ms > d->doubt_since.boot_ms)
+			d->doubt_known_ms += last.boot_ms - d->doubt_since.boot_ms;
+		d->doubt_gap = 1;
+		d->doubt_since = started;
+	}
+	by_wall_cross(d, last, started);
+	if (!digit_is_on(d) && d->state != DIGIT_OFF)
+		return;
+	if (digit_is_on(d)) {
+		if (last.boot == d->since.boot && last.boot_ms > d->since.boot_ms)
+			d->known_ms += last.boot_ms - d->since.boot_ms;
+		d->gap = 1;
+	}
+	d->since = started;
 }
 
 static int is_off(const struct digit *d)
@@ -102,16 +117,4 @@ int64_t digit_open_ms(const struct digit *d, struct moment now)
 	if (is_off(d))
 		ms += d->by_wall.off_ms + longer(moment_between_ms(d->since, now), 0);
 	return d->by_wall.cuts ? longer(ms, now.wall_ms - d->on_wall_ms) : ms;
-}
-
-void digit_off_text(const struct digit *d, struct moment now, char *out, size_t size)
-{
-	char minutes[80], at[6];
-	digit_minutes_text(d, now, minutes, sizeof minutes);
-	clock_text_hm(now.wall_ms, now.utc_min, at);
-	if (digit_wall_holds(d, now))
-		snprintf(out, size, "at %s, after %s", at, minutes);
-	else
-		snprintf(out, size, "after %s%s", minutes,
-		         d->gap ? "" : "; the wall clock cannot be trusted");
 }

@@ -76,15 +76,6 @@ int64_t digit_stretch_ms(const struct digit *d, struct moment now);
 int64_t digit_longest_ms(const struct digit *d, struct moment now);
 int64_t digit_total_ms(const struct digit *d, struct moment now);
 
-/* A new boot began at `started`; the last moment that the old one is known to have reached is `last`. */
-void digit_cross_boot(struct digit *d, struct moment last, struct moment started);
-
-/* The present stretch, or the last one where it is off: "32 min", "1 min", "at least 95 min; by wall clock 140 min",
- * "at least 9 min; the wall clock cannot be trusted". Whole minutes, rounded down. */
-void digit_minutes_text(const struct digit *d, struct moment now, char *out, size_t size);
-/* The same as a sentence with its values {minutes} and {most}. */
-enum saying digit_minutes(const struct digit *d, struct moment now, int32_t *minutes, int32_t *most);
-
 /* --- by the longer of both clocks (digit-wall.c) ------------------------------------------------- */
 
 /* What an event changes of by_wall; the clock itself is the caller's. */
@@ -92,7 +83,9 @@ void by_wall_start(struct digit *d);                 /* a stretch begins */
 void by_wall_off(struct digit *d, struct moment at); /* it ended */
 void by_wall_earlier(struct digit *d, int64_t ms);   /* it had ended so much earlier */
 void by_wall_reminded(struct digit *d, struct moment at);
-void by_wall_cross(struct digit *d, struct moment last, struct moment started); /* before digit_cross_boot */
+
+/* A new boot began at `started`; the last moment that the old one is known to have reached is `last`. */
+void digit_cross_boot(struct digit *d, struct moment last, struct moment started);
 
 /* 0 where the wall clock says less than the clock that no one can set: then it was set back. */
 int digit_wall_holds(const struct digit *d, struct moment now);
@@ -104,6 +97,14 @@ int64_t digit_by_wall_ms(const struct digit *d, struct moment now);
 /* Since it went on, counted on while it is off: by the longer of both clocks where a power cut lies between. Less than
  * the truth only where the wall clock was set while the power was off. */
 int64_t digit_open_ms(const struct digit *d, struct moment now);
+
+/* --- in words (digit-text.c) ---------------------------------------------------------------------- */
+
+/* The present stretch, or the last one where it is off: "32 min", "1 min", "at least 95 min; by wall clock 140 min",
+ * "at least 9 min; the wall clock cannot be trusted". Whole minutes, rounded down. */
+void digit_minutes_text(const struct digit *d, struct moment now, char *out, size_t size);
+/* The same as a sentence with its values {minutes} and {most}. */
+enum saying digit_minutes(const struct digit *d, struct moment now, int32_t *minutes, int32_t *most);
 
 /* When and after how long it came off: "at 10:26, after 14 min". A time of day that cannot be true is left out. */
 void digit_off_text(const struct digit *d, struct moment now, char *out, size_t size);

@@ -5,8 +5,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "count/unanswered.h"
-#include "count/unfollowed.h"
+#include "count/heard.h"
+#include "count/settled.h"
 
 void station_deinit(struct station *st)
 {

@@ -6,66 +6,10 @@
 #include "base/clock.h"
 #include "code/own-codes.h"
 
-static int place_of(const struct station *st, int32_t room)
-{
-	for (int i = 0; i < st->n_rooms; i++)
-		if (st->rooms[i].number == room)
-			return i;
-	return -1;
-}
-
-/* Each scan leaves one of these, a refused one as well; time passing, printing and faults leave none. */
-static int is_of_a_scan(const struct event *e)
-{
-	if (e->flags & EVENT_FIRST)
-		return 1;
-	switch (e->kind) {
-	case EV_CASE_OPENED:
-	case EV_NEXT:
-	case EV_REFUSED:
-	case EV_SCANNER_ROOM:
-	case EV_FOUND_AFTER:
-		return 1;
-	case EV_ASKED:
-		return !e->case_no;
-	case EV_SLIP_STATE:
-		return e->what == SLIP_SEEN;
-	default:
-		return 0;
-	}
-}
-
-static int is_later(struct moment at, struct moment than)
-{
-	return at.boot > than.boot || (at.boot == than.boot && at.boot_ms > than.boot_ms);
-}
-
-static void heard_scan(struct station *st, int32_t room, struct moment at)
-{
-	int i = place_of(st, room);
-	if (i < 0)
-		return;
-	if (is_later(at, st->heard[i].scan))
-		st->heard[i].scan = at;
-	st->heard[i].reminder = (struct moment){0};
-}
-
-void heard_apply(struct station *st, const struct event *e)
-{
-	int i = place_of(st, e->room);
-	if (e->kind == EV_REMINDED && i >= 0 && !st->heard[i].reminder.boot)
-		st->heard[i].reminder = e->at;
-	if (!is_of_a_scan(e))
-		return;
-	heard_scan(st, e->room, e->at);
-	if (e->kind == EV_SCANNER_ROOM) /* whoever scanned that room's card stands in it */
-		heard_scan(st, e->n, e->at);
-}
-
 struct moment station_last_scan(const struct station *st, int32_t room)
 {
 	static const struct moment never;
-	int i = place_of(st, room);
+	int i = station_room_index(st, room);
 	return i < 0 ? never : st->heard[i].scan;
 }
 
@@ -109,7 +53,7 @@ int station_unanswered(const struct station *st, struct moment now, struct unans
 	int n = 0;
 	for (int i = 0; i < SHEETS_MAX; i++) {
 		const struct sheet *s = &st->sheets[i];
-		int place = s->case_no ? place_of(st, s->room) : -1;
+		int place = s->case_no ? station_room_index(st, s->room) : -1;
 		if (place < 0 || !stands(st, &st->heard[place], now))
 			continue;
 		for (int d = 0; d < s->n_digits && n < UNANSWERED_MAX; d++)

@@ -20,7 +20,4 @@ int station_unanswered(const struct station *st, struct moment now, struct unans
 /* The last scan in a room as far as the record goes; boot 0 none. */
 struct moment station_last_scan(const struct station *st, int32_t room);
 
-/* What an event says of who is there; for station_apply(). */
-void heard_apply(struct station *st, const struct event *e);
-
 #endif

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "code/gs1-rules.h"
+#include "code/gs1-sets.h"
 #include "shared.h"
 
 static const struct {

@@ -1,0 +1,33 @@
+#include <stdio.h>
+
+#include "base/clock.h"
+#include "count/digit.h"
+
+enum saying digit_minutes(const struct digit *d, struct moment now, int32_t *minutes, int32_t *most)
+{
+	int off = d->state == DIGIT_OFF && !d->doubted;
+	*minutes = (int32_t)((off ? d->known_ms : digit_stretch_ms(d, now)) / 60000);
+	*most = (int32_t)((d->doubted ? digit_open_ms(d, now) : digit_by_wall_ms(d, now)) / 60000);
+	if (!(d->doubted ? d->doubt_gap : d->gap))
+		return SAY_MINUTES;
+	return d->doubted || digit_wall_holds(d, now) ? SAY_MINUTES_AT_LEAST : SAY_MINUTES_NO_WALL;
+}
+
+void digit_minutes_text(const struct digit *d, struct moment now, char *out, size_t size)
+{
+	struct say say = {0};
+	say.saying = digit_minutes(d, now, &say.minutes, &say.most);
+	say_part(&say, out, size);
+}
+
+void digit_off_text(const struct digit *d, struct moment now, char *out, size_t size)
+{
+	char minutes[80], at[6];
+	digit_minutes_text(d, now, minutes, sizeof minutes);
+	clock_text_hm(now.wall_ms, now.utc_min, at);
+	if (digit_wall_holds(d, now))
+		snprintf(out, size, "at %s, after %s", at, minutes);
+	else
+		snprintf(out, size, "after %s%s", minutes,
+		         d->gap ? "" : "; the wall clock cannot be trusted");
+}

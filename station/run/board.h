@@ -1,12 +1,12 @@
-/* The words for bandtally-board, and whether it could serve what they ask for. */
+/* What the board is shown: lines to bandtally-board, whether it runs (run/board-program.h) or not. */
 #ifndef BANDTALLY_RUN_BOARD_H
 #define BANDTALLY_RUN_BOARD_H
 
-#include "run/settings.h"
+#include "run/daemon.h"
 
-/* Lets bandtally-board, beside this program, read the certificate, key and clients of [board elsewhere]; it
- * says on stderr what is wrong. 0 where nothing is, or where none is to be started; -EINVAL where something
- * is; another negative errno where it cannot be asked. */
-int board_check(const struct settings *settings);
+void board_show(struct daemon *d); /* sends what changed */
+void board_alive(struct daemon *d);
+void board_renew(struct daemon *d); /* hands it the files of the board elsewhere, read again */
+void board_say(struct daemon *d, const char *key, json_t *value); /* one line; `value` is taken */
 
 #endif

@@ -1,8 +1,11 @@
-/* What core.c shares with stored.c, and nobody else. */
+/* What core.c shares with stored.c and core-scan.c, and nobody else. */
 #ifndef BANDTALLY_RUN_CORE_INTERNAL_H
 #define BANDTALLY_RUN_CORE_INTERNAL_H
 
 #include "run/core.h"
+
+/* As core_open_noting(), which asks besides about what is held. */
+int core_start(struct core *c, const char *folder, const char *head, struct error *e);
 
 /* Decides, stores, applies, and remembers the reply for the board. `*stored` (may be NULL): 1 where the record
  * took it. */

@@ -27,9 +27,9 @@
 #include "record/snapshot.h"
 #include "run/aside.h"
 #include "run/core-internal.h"
+#include "run/day-load.h"
 #include "run/prove.h"
 #include "run/sound.h"
-#include "run/teller.h"
 
 #define REFUSED_AGAIN_MS 1000
 #define HALF_WAIT_MS                                                                                         \
@@ -270,7 +270,7 @@ static int read_record(struct core *c, struct error *e)
 	if (n == 0)
 		n = load(c, e);
 	if (n == 0)
-		n = teller_day(&c->day, c->record, c->station.last_case_no, e);
+		n = day_load(&c->day, c->record, c->station.last_case_no, e);
 	return n;
 }
 
@@ -290,12 +290,7 @@ static int open_record(struct core *c, struct error *e)
 	return read_record(c, e);
 }
 
-int core_open(struct core *c, const char *folder, struct error *e)
-{
-	return core_open_noting(c, folder, NULL, e);
-}
-
-int core_open_noting(struct core *c, const char *folder, const char *head, struct error *e)
+int core_start(struct core *c, const char *folder, const char *head, struct error *e)
 {
 	memset(c, 0, sizeof *c);
 	if (strlen(folder) >= sizeof c->folder)
@@ -316,10 +311,8 @@ int core_open_noting(struct core *c, const char *folder, const char *head, struc
 	}
 	if (n == 0)
 		n = record_settings(c, e);
-	if (n == 0) {
+	if (n == 0)
 		weigh(c);
-		core_ask_held(c);
-	}
 	if (n < 0)
 		core_close(c);
 	return n;
@@ -646,18 +639,6 @@ int core_read(struct core *c, const struct scan *s, struct input *in)
 		could_not_ask(in, have_batch);
 	core_look_up(c, in);
 	return joined == JOINED;
-}
-
-const struct reply *core_scan(struct core *c, const struct scan *s)
-{
-	struct input in = {.at = core_now(c), .flags = s->flags};
-	snprintf(in.scanner, sizeof in.scanner, "%s", s->scanner);
-	in.room = station_scanner_room(&c->station, s->scanner, s->room, in.at);
-	core_read(c, s, &in);
-	core_carry_out(c, &in, NULL);
-	if (c->outcome.enter)
-		core_enter_held(c, in.room, c->outcome.enter);
-	return &c->outcome.reply;
 }
 
 const struct reply *core_typed(struct core *c, int32_t room, const char *text)

@@ -1,5 +1,5 @@
-/* The scanners' programs: what they write, and what is said of it. Which scanner is whose, the daemon knows.
- */
+#include "run/drivers.h"
+
 #include <errno.h>
 #include <stdio.h>
 #include <string.h>
@@ -10,10 +10,22 @@
 #include "base/name.h"
 #include "base/wire.h"
 #include "code/own-codes.h"
-#include "run/daemon.h"
+#include "run/board.h"
 
 #define OLD_S 10             /* a scan that is older than this when it comes was stored somewhere */
 #define FAULT_EVERY_MS 10000 /* a driver that goes mad fills neither the record nor the board */
+
+static int is_there(const struct driver_child *dc)
+{
+	const struct finder *finder = dc->daemon->finder;
+	return finder && finder->has(dc->daemon, dc);
+}
+
+static int start_again(struct driver_child *dc, int learn)
+{
+	const struct finder *finder = dc->daemon->finder;
+	return finder ? finder->restart(dc->daemon, dc, learn) : -ENODEV;
+}
 
 static int32_t minute_now(void)
 {
@@ -218,7 +230,7 @@ static void begin_check(struct driver_child *dc)
 		    "counted: scan the sheet once the case is over.");
 		return;
 	}
-	hotplug_restart(dc->daemon, dc, 1);
+	start_again(dc, 1);
 	core_tell(
 	    &dc->daemon->core, dc->room, VERDICT_QUESTION,
 	    "Scanner check: scan the sheet once from the first code to the last, the first one again too.");
@@ -311,14 +323,14 @@ static void end_check(struct driver_child *dc, int status)
 		         dc->uncertain[0] ? dc->uncertain : "the scanner was lost");
 	core_tell(&dc->daemon->core, dc->room, good && !dc->uncertain[0] ? VERDICT_ACCEPTED : VERDICT_REFUSED,
 	          text);
-	hotplug_restart(dc->daemon, dc, 0);
+	start_again(dc, 0);
 }
 
 /* A case was opened meanwhile by others: the scanner is needed. */
 static void break_off_check(struct driver_child *dc)
 {
 	char fresh[304];
-	if (hotplug_restart(dc->daemon, dc, 0) < 0)
+	if (start_again(dc, 0) < 0)
 		return; /* it has gone, which udev tells */
 	snprintf(fresh, sizeof fresh, "%s.new", dc->profile);
 	unlink(fresh);
@@ -350,7 +362,7 @@ static int wanted(void *context, struct child *c)
 {
 	struct driver_child *dc = context;
 	(void)c;
-	if (!dc->node[0] || hotplug_has(dc->daemon, dc))
+	if (!dc->node[0] || is_there(dc))
 		return 1;
 	tell_lost(dc);
 	board_show(dc->daemon);

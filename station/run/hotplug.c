@@ -1,6 +1,5 @@
-/* Scanners as they come and go. udev tells of devices, scanners.ini and a udev rule say which of them are
- * scanners and whose (base/scanners.h), and each gets one child. A lost message of the kernel's is made good
- * by looking at all devices again. */
+#include "run/hotplug.h"
+
 #include <errno.h>
 #include <libudev.h>
 #include <limits.h>
@@ -12,7 +11,8 @@
 
 #include "base/log.h"
 #include "base/scanners.h"
-#include "run/daemon.h"
+#include "run/board.h"
+#include "run/drivers.h"
 
 #define UNREAD_MAX                                                                                           \
 	(256 << 10) /* bytes of messages that the kernel keeps for us; libudev's own choice is 128 MiB */
@@ -189,7 +189,7 @@ static struct udev_device *device_of(struct hotplug *h, const char *node)
 	           : NULL;
 }
 
-int hotplug_has(struct daemon *d, const struct driver_child *dc)
+static int has(struct daemon *d, const struct driver_child *dc)
 {
 	struct udev_device *dev = d->hotplug ? device_of(d->hotplug, dc->node) : NULL;
 	int same = dev && strcmp(udev_device_get_syspath(dev), dc->syspath) == 0;
@@ -202,7 +202,7 @@ static void look_at_all(struct hotplug *h)
 	struct daemon *d = h->daemon;
 	for (int i = d->n_drivers - 1; i >= 0; i--) { /* backwards: what has no place leaves the list */
 		const struct driver_child *dc = &d->drivers[i];
-		if ((dc->child || dc->unplaced) && dc->node[0] && !hotplug_has(d, dc))
+		if ((dc->child || dc->unplaced) && dc->node[0] && !has(d, dc))
 			driver_remove(d, dc->node);
 	}
 	struct udev_enumerate *all = udev_enumerate_new(h->udev);
@@ -261,7 +261,7 @@ static void on_message(void *context)
 	udev_device_unref(dev);
 }
 
-int hotplug_restart(struct daemon *d, struct driver_child *dc, int learn)
+static int restart(struct daemon *d, struct driver_child *dc, int learn)
 {
 	struct udev_device *dev = d->hotplug && dc->node[0] ? device_of(d->hotplug, dc->node) : NULL;
 	if (!dev)
@@ -272,6 +272,8 @@ int hotplug_restart(struct daemon *d, struct driver_child *dc, int learn)
 	udev_device_unref(dev);
 	return 0;
 }
+
+static const struct finder finder = {has, restart};
 
 int hotplug_start(struct daemon *d, struct error *e)
 {
@@ -289,6 +291,7 @@ int hotplug_start(struct daemon *d, struct error *e)
 	h->udev = udev_new();
 	h->monitor = h->udev ? udev_monitor_new_from_netlink(h->udev, "udev") : NULL;
 	d->hotplug = h;
+	d->finder = &finder;
 	if (!h->monitor || udev_monitor_filter_add_match_subsystem_devtype(h->monitor, "input", NULL) < 0 ||
 	    udev_monitor_filter_add_match_subsystem_devtype(h->monitor, "tty", NULL) < 0 ||
 	    udev_monitor_enable_receiving(h->monitor) < 0) {
@@ -316,4 +319,5 @@ void hotplug_stop(struct daemon *d)
 	udev_unref(h->udev);
 	free(h);
 	d->hotplug = NULL;
+	d->finder = NULL;
 }

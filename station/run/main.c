@@ -9,11 +9,15 @@
 
 #include "base/log.h"
 #include "run/activated.h"
+#include "run/board-program.h"
 #include "run/board.h"
 #include "run/check.h"
 #include "run/confined.h"
-#include "run/daemon.h"
+#include "run/drivers.h"
 #include "run/hospital.h"
+#include "run/hotplug.h"
+#include "run/outbox.h"
+#include "run/socket.h"
 #include "run/typing.h"
 
 #define GROUPS_PATIENCE_MS 1000

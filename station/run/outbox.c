@@ -1,6 +1,5 @@
-/* Slips on their way to paper. A slip is queued by an event in the same transaction as what caused it;
- * everything after that is recorded as a further event, so that a restart knows what was under way. 'reported
- * done' is not 'seen': only the slip's own code, read back, says that the paper exists (DESIGN section 8). */
+#include "run/outbox.h"
+
 #include <errno.h>
 #include <inttypes.h>
 #include <limits.h>
@@ -10,7 +9,7 @@
 
 #include "base/log.h"
 #include "base/name.h"
-#include "run/daemon.h"
+#include "run/board.h"
 #include "run/teller.h"
 
 #define PRINT_LINE_MAX (1u << 20)

@@ -1,3 +1,5 @@
+#include "run/socket.h"
+
 #include <dirent.h>
 #include <errno.h>
 #include <inttypes.h>
@@ -16,7 +18,8 @@
 #include "base/name.h"
 #include "code/date.h"
 #include "count/unfollowed.h"
-#include "run/daemon.h"
+#include "run/board.h"
+#include "run/outbox.h"
 #include "run/peer.h"
 #include "run/teller.h"
 #include "run/typing.h"

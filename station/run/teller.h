@@ -23,9 +23,6 @@ json_t *teller_room(const struct core *c, int32_t room); /* in English */
 json_t *teller_room_in(const struct core *c, int32_t room, const struct language *language);
 json_t *teller_status(const struct core *c);
 
-/* Takes the last DAY_CASES cases up to `last_case` from the record. 0, or a negative errno with `e`. */
-int teller_day(struct day *d, struct record *r, int32_t last_case, struct error *e);
-
 /* What is wrong besides, for every board and the status: the settings, and cases in rooms that are in them no more. */
 void teller_faults(const struct core *c, json_t *list);
 

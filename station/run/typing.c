@@ -7,6 +7,7 @@
 #include "base/clock.h"
 #include "base/log.h"
 #include "base/name.h"
+#include "run/board.h"
 #include "run/daemon.h"
 
 #define CODE_MAX 4096

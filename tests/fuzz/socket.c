@@ -17,8 +17,11 @@
 #include "base/json.h"
 #include "base/log.h"
 #include "base/name.h"
+#include "run/board.h"
 #include "run/daemon.h"
+#include "run/outbox.h"
 #include "run/peer.h"
+#include "run/socket.h"
 
 #define INPUT_MAX 8192
 #define ROUNDS_MAX 400

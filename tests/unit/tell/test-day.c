@@ -10,7 +10,7 @@
 #include <cmocka.h>
 
 #include "count/sheet.h"
-#include "run/teller.h"
+#include "run/day-load.h"
 #include "tell/day.h"
 #include "tests/unit/record/folder.h"
 #include "tests/unit/record/history.h"
@@ -49,7 +49,7 @@ static void read_both(void)
 {
 	memset(&lived, 0, sizeof lived);
 	assert_int_equal(record_each(record, 0, live, &lived, &e), 0);
-	assert_int_equal(teller_day(&loaded, record, h.st.last_case_no, &e), 0);
+	assert_int_equal(day_load(&loaded, record, h.st.last_case_no, &e), 0);
 }
 
 static void an_ordinary_case_has_two_counts_with_their_people(void **state)

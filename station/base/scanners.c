@@ -8,6 +8,31 @@
 
 #include "base/ini.h"
 
+const struct scanner_family scanner_families[SCANNER_MODES] = {
+#define X(name, mode, subsystem, node, with_keys, driver, learns)                                            \
+	[SCANNER_##name] = {mode, subsystem, node, with_keys, driver, learns},
+    SCANNER_FAMILIES(X)
+#undef X
+};
+
+static const struct option {
+	const char *key;
+	enum scanner_mode mode;
+	enum { NUMBER, WORD, BYTES } form;
+	int32_t low, high;
+	const char *words; /* separated by spaces; of BYTES: what may stand instead */
+} options[SCANNER_OPTION_KINDS] = {
+#define X(name, family, key, form, low, high, words)                                                         \
+	[SCANNER_OPTION_##name] = {key, SCANNER_##family, form, low, high, words},
+    SCANNER_OPTIONS(X)
+#undef X
+};
+
+const char *scanner_option_key(enum scanner_option option)
+{
+	return options[option].key;
+}
+
 static bool word_valid(const char *s, size_t most)
 {
 	size_t n = strlen(s);
@@ -45,59 +70,60 @@ static int take_number(int32_t *out, const char *value, long least, long most, s
 	return 0;
 }
 
-/* The place of a word in a list that NULL ends, or -EINVAL. */
-static int take_word(const char *const *words, const char *value, const char *wanted, struct error *e)
-{
-	for (int i = 0; words[i]; i++)
-		if (strcmp(words[i], value) == 0)
-			return i;
-	return error_set(e, -EINVAL, "\"%.40s\" is not known here: write %s", value, wanted);
-}
-
-/* What stands round each code, as scan-serial takes it. */
-static int take_around(char out[17], const char *value, bool none, struct error *e)
+static bool is_word_of(const char *words, const char *value)
 {
 	size_t n = strlen(value);
-	if (!(none && strcmp(value, "none") == 0) &&
-	    (n == 0 || n > 16 || n % 2 || strspn(value, "0123456789abcdefABCDEF") != n))
-		return error_set(e, -EINVAL, "\"%.40s\": write 1 to 8 bytes as pairs of hexadecimal digits%s",
-		                 value, none ? ", or none" : "");
-	memcpy(out, value, n + 1);
+	for (const char *at = words; *at; at += strcspn(at, " "), at += *at == ' ')
+		if (n && strcspn(at, " ") == n && strncmp(at, value, n) == 0)
+			return true;
+	return false;
+}
+
+static int take_option(char out[SCANNER_OPTION_MAX], const struct option *o, const char *value,
+                       struct error *e)
+{
+	size_t n = strlen(value);
+	int32_t number;
+	int r = 0;
+	switch (o->form) {
+	case NUMBER:
+		if ((r = take_number(&number, value, o->low, o->high, e)) == 0)
+			snprintf(out, SCANNER_OPTION_MAX, "%d", number);
+		return r;
+	case WORD:
+		if (!is_word_of(o->words, value))
+			return error_set(e, -EINVAL, "\"%.40s\" is not known here: write one of %s", value,
+			                 o->words);
+		break;
+	case BYTES: /* what stands round each code, as its driver takes it */
+		if (!is_word_of(o->words, value) &&
+		    (n == 0 || n > 16 || n % 2 || strspn(value, "0123456789abcdefABCDEF") != n))
+			return error_set(e, -EINVAL,
+			                 "\"%.40s\": write 1 to 8 bytes as pairs of hexadecimal digits%s%s",
+			                 value, *o->words ? ", or " : "", o->words);
+		break;
+	}
+	snprintf(out, SCANNER_OPTION_MAX, "%s", value);
 	return 0;
 }
 
-static int take_port_setting(struct scanner_setting *s, const char *name, const char *value, struct error *e)
+static int take_mode(enum scanner_mode *mode, const char *value, struct error *e)
 {
-	static const char *const parities[] = {"none", "even", "odd", NULL};
-	if (strcmp(name, "baud") == 0)
-		return take_number(&s->baud, value, 300, 921600, e);
-	if (strcmp(name, "bits") == 0)
-		return take_number(&s->bits, value, 7, 8, e);
-	if (strcmp(name, "stop") == 0)
-		return take_number(&s->stop, value, 1, 2, e);
-	if (strcmp(name, "prefix") == 0)
-		return take_around(s->prefix, value, false, e);
-	if (strcmp(name, "suffix") == 0)
-		return take_around(s->suffix, value, true, e);
-	if (strcmp(name, "parity") != 0)
-		return error_set(
-		    e, -EINVAL,
-		    "\"%.40s\" is not known here: write vendor, product, serial, port, room, mode, "
-		    "layout, baud, bits, parity, stop, prefix or suffix",
-		    name);
-	int r = take_word(parities, value, "none, even or odd", e);
-	if (r >= 0)
-		snprintf(s->parity, sizeof s->parity, "%s", parities[r]);
-	return r < 0 ? r : 0;
+	char modes[80] = "";
+	for (int m = 0; m < SCANNER_MODES; m++) {
+		if (strcmp(scanner_families[m].mode, value) == 0) {
+			*mode = (enum scanner_mode)m;
+			return 0;
+		}
+		size_t used = strlen(modes);
+		snprintf(modes + used, sizeof modes - used, "%s%s", used ? " or " : "",
+		         scanner_families[m].mode);
+	}
+	return error_set(e, -EINVAL, "\"%.40s\" is not known here: write %s", value, modes);
 }
 
 static int take_value(struct scanner_setting *s, const char *name, const char *value, struct error *e)
 {
-	static const char *const modes[] = {
-	    [SCANNER_KEYBOARD] = "keyboard", [SCANNER_SERIAL] = "serial", NULL};
-	static const char *const layouts[] = {"us", "gb", "de", "fr", "ch", "es", "it",
-	                                      "se", "no", "dk", "fi", "pt", NULL};
-	int r;
 	if (strcmp(name, "vendor") == 0)
 		return take_id(s->vendor, value, e);
 	if (strcmp(name, "product") == 0)
@@ -108,18 +134,17 @@ static int take_value(struct scanner_setting *s, const char *name, const char *v
 		return take_text(s->port, value, e);
 	if (strcmp(name, "room") == 0)
 		return take_number(&s->room, value, 1, 99, e);
-	if (strcmp(name, "mode") == 0) {
-		r = take_word(modes, value, "keyboard or serial", e);
-		s->mode = r < 0 ? s->mode : (enum scanner_mode)r;
-		return r < 0 ? r : 0;
-	}
-	if (strcmp(name, "layout") == 0) {
-		r = take_word(layouts, value, "one of us gb de fr ch es it se no dk fi pt", e);
-		if (r >= 0)
-			memcpy(s->layout, layouts[r], sizeof s->layout);
-		return r < 0 ? r : 0;
-	}
-	return take_port_setting(s, name, value, e);
+	if (strcmp(name, "mode") == 0)
+		return take_mode(&s->mode, value, e);
+	for (int i = 0; i < SCANNER_OPTION_KINDS; i++)
+		if (strcmp(name, options[i].key) == 0)
+			return take_option(s->options[i], &options[i], value, e);
+#define X(name, family, key, ...) ", " key
+	return error_set(e, -EINVAL,
+	                 "\"%.40s\" is not known here: write one of vendor, product, serial, port, room, "
+	                 "mode" SCANNER_OPTIONS(X),
+	                 name);
+#undef X
 }
 
 /* The section's place, begun where it is new. */
@@ -158,14 +183,13 @@ static int check(const char *path, const struct scanner_setting *s, struct error
 	if (s->room == 0)
 		return error_set(e, -EINVAL, "%s: [scanner %s] has no room: write room = 1 or its number",
 		                 path, s->name);
-	if (s->mode == SCANNER_KEYBOARD
-	        ? s->baud || s->bits || s->stop || s->parity[0] || s->prefix[0] || s->suffix[0]
-	        : s->layout[0] != '\0')
-		return error_set(
-		    e, -EINVAL,
-		    "%s: [scanner %s] has settings of the other mode: layout is for keyboard, baud, "
-		    "bits, parity, stop, prefix and suffix are for serial",
-		    path, s->name);
+	for (int i = 0; i < SCANNER_OPTION_KINDS; i++)
+		if (s->options[i][0] && options[i].mode != s->mode)
+			return error_set(e, -EINVAL,
+			                 "%s: [scanner %s] has %s, which is for mode = %s: leave it out, or "
+			                 "write that mode",
+			                 path, s->name, options[i].key,
+			                 scanner_families[options[i].mode].mode);
 	return 0;
 }
 
@@ -205,12 +229,16 @@ static int matches(const struct scanner_setting *s, const struct scanner_device 
 
 static bool is_candidate(const struct scanner_device *d, enum scanner_mode *mode)
 {
-	const char *last = d->node ? strrchr(d->node, '/') : NULL;
-	*mode = same(d->subsystem, "tty") ? SCANNER_SERIAL : SCANNER_KEYBOARD;
-	if (*mode == SCANNER_SERIAL)
-		return last != NULL;
-	return same(d->subsystem, "input") && last && strncmp(last, "/event", 6) == 0 &&
-	       same(d->has_keys, "1");
+	const char *slash = d->node ? strrchr(d->node, '/') : NULL;
+	for (int m = 0; m < SCANNER_MODES && slash; m++) {
+		const struct scanner_family *f = &scanner_families[m];
+		if (same(d->subsystem, f->subsystem) && strncmp(slash + 1, f->node, strlen(f->node)) == 0 &&
+		    (!f->with_keys || same(d->has_keys, "1"))) {
+			*mode = (enum scanner_mode)m;
+			return true;
+		}
+	}
+	return false;
 }
 
 static void name_by_ids(const struct scanner_device *d, struct scanner_found *out)
@@ -291,7 +319,8 @@ int scanners_section(const struct scanner_device *d, const char *name, int32_t r
 		r = buf_printf(out, "serial = %s\n", d->serial);
 	if (r == 0)
 		r = buf_printf(out, "room = %d\n", room);
-	if (r == 0 && same(d->subsystem, "tty"))
-		r = buf_add_text(out, "mode = serial\n");
+	for (int m = SCANNER_KEYBOARD + 1; m < SCANNER_MODES && r == 0; m++)
+		if (same(d->subsystem, scanner_families[m].subsystem))
+			r = buf_printf(out, "mode = %s\n", scanner_families[m].mode);
 	return r;
 }

@@ -17,14 +17,8 @@
  *     serial = SN0001                  optional: udev's ID_SERIAL_SHORT
  *     port = pci-0000:00:14.0-usb-0:1.2   optional: udev's ID_PATH up to the interface ("…-usb-0:1.2:1.0")
  *     room = 1                         1 to 99
- *     mode = keyboard                  optional: keyboard (event node) or serial (tty)
- *     layout = de                      optional, keyboard without a learned profile: what it is set to
- *     baud = 9600                      optional, serial, and so are the rest:
- *     bits = 8                         7 or 8
- *     parity = none                    none, even or odd
- *     stop = 1                         1 or 2
- *     prefix = 02                      what it sends before each code, 1 to 8 bytes as hexadecimal digits
- *     suffix = 0d0a                    and behind it; none: silence ends a code; else CR or LF does
+ *     mode = keyboard                  optional: of SCANNER_FAMILIES below; keyboard where it is left out
+ *     layout = de                      optional, as are all of SCANNER_OPTIONS below: each is for one mode
  */
 #ifndef BANDTALLY_BASE_SCANNERS_H
 #define BANDTALLY_BASE_SCANNERS_H
@@ -38,10 +32,48 @@
 #define SCANNERS_MAX 64
 #define SCANNERS_TEXT_MAX 127
 
+/* The families that are found as they are plugged in. A further one is a row here, rows of its options, and its driver.
+ * X(NAME, "its mode in scanners.ini", "udev's subsystem", "how its node begins", with keys only, "driver", learns): whether
+ * udev must say that it has keys, and whether the sheet of the scanner check teaches it a profile. */
+/* clang-format off */
+#define SCANNER_FAMILIES(X) \
+	X(KEYBOARD, "keyboard", "input", "event", true, "scan-handheld", true) \
+	X(SERIAL, "serial", "tty", "", false, "scan-serial", false)
+
+/* What a section may say, and its driver is told as "--KEY VALUE": X(NAME, FAMILY, "key", form, lowest, highest, words) */
+#define SCANNER_OPTIONS(X) \
+	X(LAYOUT, KEYBOARD, "layout", WORD, 0, 0, "us gb de fr ch es it se no dk fi pt") /* it is set to this; no profile yet */ \
+	X(BAUD, SERIAL, "baud", NUMBER, 300, 921600, "") \
+	X(BITS, SERIAL, "bits", NUMBER, 7, 8, "") \
+	X(PARITY, SERIAL, "parity", WORD, 0, 0, "none even odd") \
+	X(STOP, SERIAL, "stop", NUMBER, 1, 2, "") \
+	X(PREFIX, SERIAL, "prefix", BYTES, 0, 0, "")     /* before each code, 1 to 8 bytes as hexadecimal digits: 02 */ \
+	X(SUFFIX, SERIAL, "suffix", BYTES, 0, 0, "none") /* behind it: 0d0a; none: silence ends a code; else CR or LF does */
+/* clang-format on */
+
 enum scanner_mode {
-	SCANNER_KEYBOARD, /* an event node: scan-handheld */
-	SCANNER_SERIAL,   /* a tty: scan-serial */
+#define X(name, ...) SCANNER_##name,
+	SCANNER_FAMILIES(X)
+#undef X
+	    SCANNER_MODES
 };
+
+enum scanner_option {
+#define X(name, ...) SCANNER_OPTION_##name,
+	SCANNER_OPTIONS(X)
+#undef X
+	    SCANNER_OPTION_KINDS
+};
+#define SCANNER_OPTION_MAX 17
+
+struct scanner_family {
+	const char *mode, *subsystem, *node;
+	bool with_keys;
+	const char *driver;
+	bool learns;
+};
+extern const struct scanner_family scanner_families[SCANNER_MODES];
+const char *scanner_option_key(enum scanner_option option);
 
 struct scanner_setting {
 	char name[33];
@@ -49,10 +81,7 @@ struct scanner_setting {
 	char serial[SCANNERS_TEXT_MAX + 1], port[SCANNERS_TEXT_MAX + 1]; /* "" any */
 	int32_t room;
 	enum scanner_mode mode;
-	char layout[3];              /* "" not said */
-	int32_t baud, bits, stop;    /* 0 not said */
-	char parity[5];              /* "" not said */
-	char prefix[17], suffix[17]; /* hexadecimal; suffix "none": silence ends a code; "" not said */
+	char options[SCANNER_OPTION_KINDS][SCANNER_OPTION_MAX]; /* "" not said; only those of its mode */
 };
 
 struct scanners {

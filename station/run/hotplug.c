@@ -56,9 +56,10 @@ static struct scanner_device about(struct udev_device *dev)
 static int start_driver(struct hotplug *h, const struct scanner_device *dev, const char *syspath,
                         const struct scanner_found *f, int learn)
 {
-	char profile_name[SCANNER_PROFILE_NAME_MAX], folder[300], profile[296], fresh[304], baud[12],
-	    bits[12], stop[12];
-	char *words[18];
+	char profile_name[SCANNER_PROFILE_NAME_MAX], folder[300], profile[296], fresh[304];
+	char keys[SCANNER_OPTION_KINDS][24];
+	char *words[5 + 2 * SCANNER_OPTION_KINDS + 1];
+	const struct scanner_family *family = &scanner_families[f->mode];
 	int n = 0;
 	const struct scanner_setting *s = f->setting;
 	scanner_profile_name(dev, profile_name);
@@ -66,44 +67,30 @@ static int start_driver(struct hotplug *h, const struct scanner_device *dev, con
 	mkdir(folder, 0750);
 	snprintf(profile, sizeof profile, "%.200s/profiles/%.80s", h->daemon->core.folder, profile_name);
 	snprintf(fresh, sizeof fresh, "%s.new", profile);
-	words[n++] = f->mode == SCANNER_SERIAL ? "scan-serial" : "scan-handheld";
+	words[n++] = (char *)family->driver;
 	words[n++] = "--device";
 	words[n++] = (char *)dev->node;
-	if (f->mode == SCANNER_KEYBOARD && learn) {
+	int learned = family->learns && !learn && access(profile, R_OK) == 0;
+	if (family->learns && learn) {
 		words[n++] = "--learn";
 		words[n++] = fresh;
-	} else if (f->mode == SCANNER_KEYBOARD && access(profile, R_OK) == 0) {
+	} else if (learned) {
 		words[n++] = "--profile";
 		words[n++] = profile;
-	} else if (f->mode == SCANNER_KEYBOARD && s && s->layout[0]) {
-		words[n++] = "--layout";
-		words[n++] = (char *)s->layout;
 	}
-#define NUMBER(option, value, text)                                                                          \
-	if (f->mode == SCANNER_SERIAL && s && (value)) {                                                     \
-		snprintf(text, sizeof text, "%d", (int)(value));                                             \
-		words[n++] = option;                                                                         \
-		words[n++] = text;                                                                           \
-	}
-	NUMBER("--baud", s->baud, baud)
-	NUMBER("--bits", s->bits, bits)
-	NUMBER("--stop", s->stop, stop)
-#undef NUMBER
-#define WORD(option, value)                                                                                  \
-	if (f->mode == SCANNER_SERIAL && s && (value)[0]) {                                                  \
-		words[n++] = option;                                                                         \
-		words[n++] = (char *)(value);                                                                \
-	}
-	WORD("--parity", s->parity)
-	WORD("--prefix", s->prefix)
-	WORD("--suffix", s->suffix)
-#undef WORD
+	for (int i = 0; i < SCANNER_OPTION_KINDS && s && !learned && !(family->learns && learn); i++)
+		if (s->options[i][0]) {
+			snprintf(keys[i], sizeof keys[i], "--%.20s",
+			         scanner_option_key((enum scanner_option)i));
+			words[n++] = keys[i];
+			words[n++] = (char *)s->options[i];
+		}
 	words[n] = NULL;
 	return driver_add(h->daemon,
 	                  &(struct driver_place){.name = f->name,
 	                                         .node = dev->node,
 	                                         .syspath = syspath,
-	                                         .profile = f->mode == SCANNER_KEYBOARD ? profile : "",
+	                                         .profile = family->learns ? profile : "",
 	                                         .room = f->room,
 	                                         .learning = learn},
 	                  words);
@@ -207,8 +194,8 @@ static void look_at_all(struct hotplug *h)
 	}
 	struct udev_enumerate *all = udev_enumerate_new(h->udev);
 	struct udev_list_entry *entry;
-	udev_enumerate_add_match_subsystem(all, "input");
-	udev_enumerate_add_match_subsystem(all, "tty");
+	for (int m = 0; m < SCANNER_MODES; m++)
+		udev_enumerate_add_match_subsystem(all, scanner_families[m].subsystem);
 	udev_enumerate_scan_devices(all);
 	udev_list_entry_foreach(entry, udev_enumerate_get_list_entry(all))
 	{
@@ -273,6 +260,15 @@ static int restart(struct daemon *d, struct driver_child *dc, int learn)
 	return 0;
 }
 
+static bool follow_families(struct udev_monitor *monitor)
+{
+	for (int m = 0; m < SCANNER_MODES; m++)
+		if (udev_monitor_filter_add_match_subsystem_devtype(monitor, scanner_families[m].subsystem,
+		                                                    NULL) < 0)
+			return false;
+	return true;
+}
+
 static const struct finder finder = {has, restart};
 
 int hotplug_start(struct daemon *d, struct error *e)
@@ -292,9 +288,7 @@ int hotplug_start(struct daemon *d, struct error *e)
 	h->monitor = h->udev ? udev_monitor_new_from_netlink(h->udev, "udev") : NULL;
 	d->hotplug = h;
 	d->finder = &finder;
-	if (!h->monitor || udev_monitor_filter_add_match_subsystem_devtype(h->monitor, "input", NULL) < 0 ||
-	    udev_monitor_filter_add_match_subsystem_devtype(h->monitor, "tty", NULL) < 0 ||
-	    udev_monitor_enable_receiving(h->monitor) < 0) {
+	if (!h->monitor || !follow_families(h->monitor) || udev_monitor_enable_receiving(h->monitor) < 0) {
 		/* Without udev (a container, a rescue system) scanners come from [driver …] in station.ini
 		 * alone. */
 		log_line("udev does not answer: scanners are not found by themselves: use [driver NAME] in "

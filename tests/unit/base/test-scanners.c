@@ -57,7 +57,7 @@ static void a_listed_scanner_is_its_rooms(void **state)
 	other.path = "pci-0000:00:14.0-usb-0:1.2:1.0";
 	assert_int_equal(scanners_decide(&s, &other, &found, &e), SCANNER_YES);
 	assert_int_equal(found.room, 2);
-	assert_string_equal(found.setting->layout, "de");
+	assert_string_equal(found.setting->options[SCANNER_OPTION_LAYOUT], "de");
 	other.path = "pci-0000:00:14.0-usb-0:1.23:1.0"; /* another port that begins alike */
 	assert_int_equal(scanners_decide(&s, &other, &found, &e), SCANNER_NO);
 }
@@ -147,9 +147,9 @@ static void a_serial_line_is_found_by_its_mode(void **state)
 	    .subsystem = "tty", .node = "/dev/ttyACM0", .vendor = "1209", .product = "b0c2"};
 	assert_int_equal(scanners_decide(&s, &line, &found, &e), SCANNER_YES);
 	assert_int_equal(found.mode, SCANNER_SERIAL);
-	assert_string_equal(found.setting->parity, "even");
-	assert_string_equal(found.setting->prefix, "02");
-	assert_string_equal(found.setting->suffix, "0D0a");
+	assert_string_equal(found.setting->options[SCANNER_OPTION_PARITY], "even");
+	assert_string_equal(found.setting->options[SCANNER_OPTION_PREFIX], "02");
+	assert_string_equal(found.setting->options[SCANNER_OPTION_SUFFIX], "0D0a");
 	line.product = "b0c0"; /* listed as a keyboard */
 	assert_int_equal(scanners_decide(&s, &line, &found, &e), SCANNER_NO);
 }
@@ -172,6 +172,13 @@ static void what_is_wrong_is_said_with_its_line(void **state)
 	}
 	assert_int_equal(read_text("[scanner a]\nvendor = 1209\nproduct = b0c0\nroom = 1\nbaud = 9600\n"),
 	                 -EINVAL);
+	assert_non_null(strstr(e.text, "has baud, which is for mode = serial"));
+	e = (struct error){0};
+	assert_int_equal(read_text("[scanner a]\nmode = radio\n"), -EINVAL);
+	assert_non_null(strstr(e.text, "write keyboard or serial"));
+	e = (struct error){0};
+	assert_int_equal(read_text("[scanner a]\ncolour = red\n"), -EINVAL);
+	assert_non_null(strstr(e.text, "room, mode, layout, baud, bits, parity, stop, prefix, suffix"));
 	assert_int_equal(scanners_read("/nonexistent/scanners.ini", &s, &e), -ENOENT);
 }
 

@@ -429,15 +429,17 @@ static int store_profile(struct handheld *h, const struct profile *p, struct err
 
 static int say_learned(struct handheld *h, const struct profile *p, struct wire *out)
 {
-	_cleanup_(buf_free) struct buf words = {0}, undecided = {0};
+	_cleanup_(buf_free) struct buf words = {0}, undecided = {0}, still = {0};
 	int open = profile_undecided(p, &h->maps, &undecided);
 	int r = open < 0 ? open : profile_describe(p, &words);
 	if (r == 0 && open > 0)
-		r = buf_printf(&words,
-		               "; undecided: %s: set the scanner up by its manual and scan the sheet again",
+		r = buf_printf(&still,
+		               "undecided: %s: set the scanner up by its manual and scan the sheet again",
 		               undecided.data);
+	if (r == 0 && open > 0)
+		r = buf_printf(&words, "; %s", still.data);
 	if (r == 0)
-		r = wire_fault(out, open ? "uncertain" : "learned", words.data);
+		r = wire_fault_uncertain(out, open ? "uncertain" : "learned", words.data, still.data);
 	return r;
 }
 

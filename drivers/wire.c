@@ -109,11 +109,18 @@ int wire_hello(struct wire *w, const char *driver, const char *device)
 	return wire_hello_uncertain(w, driver, device, NULL);
 }
 
+int wire_fault_uncertain(struct wire *w, const char *code, const char *sentence, const char *uncertain)
+{
+	json_t *body = json_pack("{s:o,s:o}", "code", plain_text(code, WIRE_WORD_MAX), "text",
+	                         plain_text(sentence, WIRE_TEXT_MAX));
+	if (uncertain)
+		json_object_set_new(body, "uncertain", plain_text(uncertain, WIRE_TEXT_MAX));
+	return send(w, "fault", body);
+}
+
 int wire_fault(struct wire *w, const char *code, const char *sentence)
 {
-	return send(w, "fault",
-	            json_pack("{s:o,s:o}", "code", plain_text(code, WIRE_WORD_MAX), "text",
-	                      plain_text(sentence, WIRE_TEXT_MAX)));
+	return wire_fault_uncertain(w, code, sentence, NULL);
 }
 
 static int too_long(struct wire *w, const struct wire_scan *scan)

@@ -33,6 +33,8 @@ int wire_hello(struct wire *w, const char *driver, const char *device);
 int wire_hello_uncertain(struct wire *w, const char *driver, const char *device, const char *uncertain);
 int wire_scan(struct wire *w, const struct wire_scan *scan); /* also WIRE_TOO_LONG */
 int wire_fault(struct wire *w, const char *code, const char *sentence);
+/* The same, and what the driver still does not know; NULL where nothing. */
+int wire_fault_uncertain(struct wire *w, const char *code, const char *sentence, const char *uncertain);
 
 /* Sends a line that someone else wrote, when the reader accepts it; otherwise -EINVAL and `e`. */
 int wire_pass_on(struct wire *w, const char *line, size_t size, struct error *e);

@@ -121,6 +121,8 @@ static int read_fault(const json_t *fault, struct wire_line *out, struct error *
 	int r = take(fault, "code", false, out->code, sizeof out->code, e);
 	if (r == 0 && !word_valid(out->code))
 		r = refuse(e, "\"code\" is no plain word", "use a-z, 0-9 and '-'");
+	if (r == 0)
+		r = take(fault, "uncertain", true, out->uncertain, sizeof out->uncertain, e);
 	return r ? r : take(fault, "text", false, out->text, sizeof out->text, e);
 }
 

@@ -8,6 +8,7 @@
  *   "scan"   {"aim": "]C1", "data": text}          one presentation of one code
  *            {"aim": "]C1", "hex": digits}         where the bytes are no UTF-8 or hold a NUL
  *   "fault"  {"code": word, "text": sentence}      what went wrong, for a person
+ *            and "uncertain": sentence             at the end of a scanner check: what it does not know yet
  *
  * "aim" is the symbology identifier of ISO/IEC 15424, absent where the device does not send one. A scan that
  * was read from a picture also says "file". A scan may say "ms", the reading of CLOCK_BOOTTIME at its last key
@@ -40,7 +41,7 @@ struct wire_line {
 	enum wire_kind kind;
 	char driver[WIRE_WORD_MAX + 1];    /* hello */
 	char device[WIRE_DEVICE_MAX + 1];  /* hello; may be empty */
-	char uncertain[WIRE_TEXT_MAX + 1]; /* hello; empty where it knows how its device sends */
+	char uncertain[WIRE_TEXT_MAX + 1]; /* hello, fault; empty where it knows how its device sends */
 	char aim[WIRE_AIM_SIZE + 1];       /* scan; empty where the device sends none */
 	char data[WIRE_LINE_MAX];          /* scan; `data_size` bytes, 1 or more, followed by a NUL */
 	size_t data_size;

@@ -256,13 +256,6 @@ static void take_scan(struct driver_child *dc, const struct wire_line *w)
 	board_show(d);
 }
 
-/* Of a scanner check's result, what is still open; all of it where it failed. */
-static void what_is_open(struct driver_child *dc, const char *result)
-{
-	const char *open = strstr(result, "undecided: ");
-	snprintf(dc->uncertain, sizeof dc->uncertain, "%.199s", open ? open : result);
-}
-
 /* --- lines -------------------------------------------------------------------------------------- */
 
 static void on_line(void *context, struct child *c, const char *line, size_t size)
@@ -295,7 +288,9 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 		return;
 	case WIRE_FAULT:
 		if (dc->learning && strcmp(w.code, "uncertain") == 0)
-			what_is_open(dc, w.text);
+			/* what is still open, or all of it where the check failed */
+			snprintf(dc->uncertain, sizeof dc->uncertain, "%.199s",
+			         w.uncertain[0] ? w.uncertain : w.text);
 		dc->said_why = strcmp(w.code, "lost") == 0 || strcmp(w.code, "open") == 0;
 		if (dc->node[0] && strcmp(w.code, "lost") == 0)
 			tell_lost(dc);

@@ -50,6 +50,13 @@ static void hello_and_fault_are_read(void **state)
 	assert_int_equal(read_text("{\"v\":1,\"fault\":{\"code\":\"too-long\",\"text\":\"a: b: c\"}}"), 0);
 	assert_int_equal(seen.kind, WIRE_FAULT);
 	assert_string_equal(seen.code, "too-long");
+	assert_string_equal(seen.uncertain, "");
+	assert_int_equal(
+	    read_text("{\"v\":1,\"fault\":{\"code\":\"uncertain\",\"text\":\"layout de; which: say it\","
+	              "\"uncertain\":\"which: say it\"}}"),
+	    0);
+	assert_string_equal(seen.uncertain, "which: say it");
+	assert_string_equal(seen.text, "layout de; which: say it");
 }
 
 static void every_other_line_is_refused_with_a_sentence(void **state)
@@ -83,6 +90,7 @@ static void every_other_line_is_refused_with_a_sentence(void **state)
 	    "{\"v\":1,\"hello\":{\"driver\":\"Two Words\"}}",
 	    "{\"v\":1,\"fault\":{\"code\":\"lost\"}}",
 	    "{\"v\":1,\"fault\":{\"code\":\"\",\"text\":\"x\"}}",
+	    "{\"v\":1,\"fault\":{\"code\":\"lost\",\"text\":\"x\",\"uncertain\":1}}",
 	    "{\"v\":1,\"scan\":{\"data\":\"1\"}} x",
 	    "{\"v\":1,\"scan\":{\"data\":\"1\"}}{\"v\":1}",
 	};
@@ -138,6 +146,24 @@ static void whatever_the_bytes_of_a_code_they_arrive_unchanged(void **state)
 		assert_memory_equal(seen.data, data, size);
 		assert_string_equal(seen.file, round % 2 ? "a \"name\"?.png" : "");
 	}
+	close(end[0]);
+	close(end[1]);
+}
+
+static void what_a_driver_does_not_know_yet_arrives_beside_its_sentence(void **state)
+{
+	(void)state;
+	int end[2];
+	char line[2 * WIRE_LINE_MAX];
+	assert_int_equal(pipe(end), 0);
+	struct wire w = {.fd = end[1]};
+	assert_int_equal(wire_fault_uncertain(&w, "uncertain", "layout de; GS: not sent", "GS: not sent"), 0);
+	assert_int_equal(wire_read_line(line, written(end[0], line), &seen, &why), 0);
+	assert_string_equal(seen.text, "layout de; GS: not sent");
+	assert_string_equal(seen.uncertain, "GS: not sent");
+	assert_int_equal(wire_fault(&w, "learned", "layout de"), 0);
+	assert_int_equal(wire_read_line(line, written(end[0], line), &seen, &why), 0);
+	assert_string_equal(seen.uncertain, "");
 	close(end[0]);
 	close(end[1]);
 }
@@ -199,6 +225,7 @@ int main(void)
 	    cmocka_unit_test(every_other_line_is_refused_with_a_sentence),
 	    cmocka_unit_test(a_line_of_4096_bytes_is_read_and_one_more_is_not),
 	    cmocka_unit_test(whatever_the_bytes_of_a_code_they_arrive_unchanged),
+	    cmocka_unit_test(what_a_driver_does_not_know_yet_arrives_beside_its_sentence),
 	    cmocka_unit_test(a_code_too_long_for_a_line_is_a_fault_and_never_cut),
 	    cmocka_unit_test(a_reader_that_has_gone_is_an_answer),
 	    cmocka_unit_test(one_line_passes_on_and_two_in_one_do_not),

@@ -22,8 +22,8 @@ struct paper_kind {
 #define PAPERS(X)                                                                                            \
 	X(slip)                                                                                              \
 	X(discrepancy)                                                                                       \
-	X(pack_labels) X(badges) X(digit_cards) X(cards) X(scanner_check) X(count_sheet) X(briefing)         \
-	    X(leaflet) X(report)
+	X(pack_labels)                                                                                       \
+	X(badges) X(digit_cards) X(cards) X(scanner_check) X(count_sheet) X(briefing) X(leaflet) X(report)
 #define X(name) extern const struct paper_kind paper_##name;
 PAPERS(X)
 #undef X

@@ -30,7 +30,7 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
   event: item-on, case 1, item 2, digit right index finger
 > digit right middle finger
 accepted: Tourniquet on, right middle finger, from 10:00; no forceps on it. The clock runs.
-next: On: right index finger, right middle finger. When one is off: scan its digit card, then OFF.
+next: On: right index finger and right middle finger. When one is off: scan its digit card, then OFF.
   event: digit-on, case 1, digit right middle finger, first
   event: item-on, case 1, item 1, digit right middle finger
 > card HANDOVER
@@ -61,7 +61,7 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
   event: asked, case 1, handover-agree, person SCRUB-1, n 5
 > badge CIRC-2
 accepted: Handover count agreed aloud by SCRUB-5 and CIRC-2, recorded by CIRC-2.
-next: On: right index finger, right middle finger. When one is off: scan its digit card, then OFF.
+next: On: right index finger and right middle finger. When one is off: scan its digit card, then OFF.
   event: count-agreed, case 1, handover, person SCRUB-5, other CIRC-2, n CIRC-2, first
   event: paid, case 1, handover, person CIRC-2, agreed-aloud
   event: asked, case 1, nothing more
@@ -100,7 +100,7 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
   event: asked, case 1, handover-agree, person CIRC-2, n 4
 > badge SUPPORT-4
 accepted: Handover count agreed aloud by SCRUB-5 and SUPPORT-4, recorded by SUPPORT-4.
-next: On: right index finger, right middle finger. When one is off: scan its digit card, then OFF.
+next: On: right index finger and right middle finger. When one is off: scan its digit card, then OFF.
   event: count-agreed, case 1, handover, person SCRUB-5, other SUPPORT-4, n SUPPORT-4, first
   event: paid, case 1, handover, person SUPPORT-4, agreed-aloud
   event: asked, case 1, nothing more

@@ -4,7 +4,20 @@
 #include "decide/joining.h"
 #include "decide/want.h"
 
-static void agreed(struct turn *t, enum count_kind kind, int32_t recorded_by, const char *what)
+static void say_agreed(struct turn *t, enum count_kind kind, int32_t field, int32_t circulating,
+                       int32_t recorder)
+{
+	static const enum saying sayings[] = {[COUNT_INITIAL] = SAY_R_AGREED_INITIAL,
+	                                      [COUNT_FINAL] = SAY_R_AGREED_FINAL,
+	                                      [COUNT_HANDOVER] = SAY_R_AGREED_HANDOVER,
+	                                      [COUNT_ADDED] = SAY_R_AGREED_ADDED};
+	turn_say(t, &(const struct say){.saying = sayings[kind],
+	                                .person = turn_name_of(t, field),
+	                                .other_person = turn_name_of(t, circulating),
+	                                .recorder = turn_name_of(t, recorder)});
+}
+
+static void agreed(struct turn *t, enum count_kind kind, int32_t recorded_by)
 {
 	int32_t field = t->s->team.at[PLACE_FIELD], circulating = t->s->team.at[PLACE_CIRCULATING];
 	if (kind == COUNT_FINAL && t->s->discrepancy) /* what was missing has left this sheet */
@@ -16,9 +29,7 @@ static void agreed(struct turn *t, enum count_kind kind, int32_t recorded_by, co
 	if (kind == COUNT_INITIAL && debts_has(&t->s->debts, DEBT_COUNT))
 		turn_pay(t, DEBT_COUNT, 0, 0, PAID_AGREED_LATE);
 	turn_close_question(t);
-	turn_accept(t, "%s agreed aloud by %s and %s, recorded by %s.", what,
-	            staff_name(&t->station->staff, field), staff_name(&t->station->staff, circulating),
-	            staff_name(&t->station->staff, recorded_by));
+	say_agreed(t, kind, field, circulating, recorded_by);
 }
 
 /* The count that the board asks for (want.c). */
@@ -44,16 +55,12 @@ void listing_named_aloud(struct turn *t)
 	const struct debt *d = debts_find(&t->s->debts, DEBT_LISTING);
 	turn_pay(t, DEBT_LISTING, d->item, 0, PAID_NAMED);
 	turn_close_question(t);
-	turn_accept(
-	    t,
-	    "Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.");
+	turn_say(t, SAY(R_NAMED_ALOUD));
 }
 
 /* The circulating badge, or under a policy of both badges the second of the two. */
 void count_agree(struct turn *t, int32_t badge)
 {
-	static const char *const names[] = {"", "Initial count", "Final count", "Handover count",
-	                                    "What was added"};
 	enum count_kind kind = pending(t);
 	enum saying why = team_may_not_agree(&t->s->team, &t->station->staff);
 	if (kind == COUNT_HANDOVER) {
@@ -73,18 +80,19 @@ void count_agree(struct turn *t, int32_t badge)
 		return;
 	}
 	if (t->station->policy.both_badges && t->s->asked.what != Q_FIELD_TOO) {
-		turn_ask(t, (struct asked){.what = Q_FIELD_TOO, .n = (int32_t)kind, .person = badge},
-		         "%s: circulating badge read.", names[kind]);
+		turn_ask_saying(t, (struct asked){.what = Q_FIELD_TOO, .n = (int32_t)kind, .person = badge},
+		                kind == COUNT_INITIAL ? SAY(R_READ_INITIAL)
+		                : kind == COUNT_FINAL ? SAY(R_READ_FINAL)
+		                                      : SAY(R_READ_ADDED));
 		return;
 	}
 	int32_t recorded = t->s->asked.what == Q_FIELD_TOO ? t->s->asked.person : badge;
-	agreed(t, kind, recorded, names[kind]);
+	agreed(t, kind, recorded);
 }
 
 /* A lone operator's badge states the count that is owed (rule 8: 'single-person' throughout). */
 void count_state_alone(struct turn *t, enum debt_kind kind)
 {
-	static const char *const words[] = {"the initial count", "what was added", "the handover count"};
 	int32_t who = t->s->team.at[PLACE_FIELD];
 	int which = kind == DEBT_ADDED ? 1 : kind == DEBT_HANDOVER ? 2 : 0;
 	EMIT(t, .kind = EV_COUNT_AGREED,
@@ -93,7 +101,9 @@ void count_state_alone(struct turn *t, enum debt_kind kind)
 	                          : COUNT_INITIAL,
 	     .person = who, .n = who);
 	turn_pay(t, kind, 0, 0, which ? PAID_BY_OPERATOR : PAID_BY_OPERATOR_LATE);
-	turn_accept(t, "%s counted: %s, single-person count.", turn_name_of(t, who), words[which]);
+	turn_say(t, which == 1   ? SAY(R_ALONE_ADDED, .person = turn_name_of(t, who))
+	            : which == 2 ? SAY(R_ALONE_HANDOVER, .person = turn_name_of(t, who))
+	                         : SAY(R_ALONE_INITIAL, .person = turn_name_of(t, who)));
 }
 
 /* Its last line was answered in another way than by the operator's scan. */
@@ -101,7 +111,7 @@ void count_state_final(struct turn *t, int32_t badge)
 {
 	final_state_alone(t);
 	if (t->s->final == FINAL_AGREED)
-		turn_accept(t, "%s counted: the final count, single-person count.", turn_name_of(t, badge));
+		turn_say(t, SAY(R_ALONE_FINAL, .person = turn_name_of(t, badge)));
 	else
 		turn_refuse(t, SAY(FINAL_UNFINISHED));
 }
@@ -131,6 +141,5 @@ void handover_agree(struct turn *t, int32_t badge)
 	EMIT(t, .kind = EV_COUNT_AGREED, .what = COUNT_HANDOVER, .person = field, .other = badge, .n = badge);
 	turn_pay(t, DEBT_HANDOVER, 0, 0, PAID_AGREED);
 	turn_close_question(t);
-	turn_accept(t, "Handover count agreed aloud by %s and %s, recorded by %s.", turn_name_of(t, field),
-	            turn_name_of(t, badge), turn_name_of(t, badge));
+	say_agreed(t, COUNT_HANDOVER, field, badge, badge);
 }

@@ -25,7 +25,7 @@
 static void leave(struct turn *t)
 {
 	turn_close_question(t);
-	turn_accept(t, "Left as it is.");
+	turn_say(t, SAY(R_LEFT_AS_IT_IS));
 }
 
 /* The question stands; the fact on the card is lost to nobody: it is refused in words. */
@@ -48,7 +48,7 @@ static void off_yes(struct turn *t)
 static void off_no(struct turn *t)
 {
 	turn_close_question(t);
-	turn_accept(t, "Still on. The clock runs.");
+	turn_say(t, SAY(R_STILL_ON));
 }
 
 static void off_off(struct turn *t)
@@ -90,15 +90,15 @@ static void is_on_no(struct turn *t)
 	turn_close_question(t);
 	if (sheet_is_empty(t->s)) {
 		EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_NOTHING_OPENED);
-		turn_accept(t, "Not on: %s. Case %d ended as cancelled; nothing was counted in.",
-		            own_digit_name(digit), (int)case_no);
+		turn_say(t, SAY(R_NOT_ON, .digit = digit));
+		turn_say_more(t, SAY(R_ENDED_EMPTY, .case_no = case_no));
 	} else if (!had && !t->s->initial_agreed) {
 		EMIT(t, .kind = EV_DIGIT_MARKED, .digit = (uint8_t)digit);
-		turn_accept(t, "Marked digit: %s.", own_digit_name(digit));
+		turn_say(t, SAY(R_MARKED, .digit = digit));
 	} else if (had && search_is_look_step(t) && sheet_digits_had(t->s) == 1) {
 		search_answered(t, 1);
 	} else {
-		turn_accept(t, "Not on: %s.", own_digit_name(digit));
+		turn_say(t, SAY(R_NOT_ON, .digit = digit));
 	}
 }
 
@@ -108,8 +108,8 @@ static void is_on_misread(struct turn *t)
 	if (d && d->state == DIGIT_OFF)
 		digit_never_off(t, d->number);
 	else /* the wrong card was read: its clock belongs to another digit */
-		turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = t->s->asked.digit}, "Misread: the %s.",
-		         own_digit_name(t->s->asked.digit));
+		turn_ask_saying(t, (struct asked){.what = Q_MOVE_TO, .digit = t->s->asked.digit},
+		                SAY(R_MISREAD_THE, .digit = t->s->asked.digit));
 }
 
 static void right_digit_yes(struct turn *t)
@@ -117,14 +117,14 @@ static void right_digit_yes(struct turn *t)
 	int digit = t->s->asked.digit;
 	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_RIGHT_DIGIT);
 	turn_close_question(t);
-	turn_accept(t, "The %s is right, says the team.", own_digit_name(digit));
+	turn_say(t, SAY(R_DIGIT_RIGHT, .digit = digit));
 }
 
 static void right_digit_no(struct turn *t)
 {
 	int digit = t->s->asked.digit;
-	turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit}, "Not the %s.",
-	         own_digit_name(digit));
+	turn_ask_saying(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit},
+	                SAY(R_NOT_THE, .digit = digit));
 }
 
 static void move_yes(struct turn *t)
@@ -145,9 +145,7 @@ static void move_no(struct turn *t)
 	}
 	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_OTHER_DIGIT);
 	turn_close_question(t);
-	turn_accept(t,
-	            "Left as it is: it went on the %s, which is not the marked digit. Tell the surgeon now.",
-	            own_digit_name(digit));
+	turn_say(t, SAY(R_NOT_MARKED_ONE, .digit = digit));
 }
 
 static enum answered move_digit(struct turn *t)
@@ -190,8 +188,7 @@ static enum answered dropped_thing(struct turn *t, int item)
 	}
 	EMIT(t, .kind = EV_ITEM_DROPPED, .item = (uint8_t)item);
 	turn_close_question(t);
-	turn_accept(t, "Dropped: %s. It stays in the room and in the count.",
-	            sheet_item(t->s, item)->thing.name);
+	turn_say(t, SAY(R_DROPPED, .item = sheet_item(t->s, item)->thing.name));
 	return ANSWERED;
 }
 
@@ -205,8 +202,8 @@ static enum answered add_thing(struct turn *t, int item)
 	if (!t->in->thing.identity[0]) {
 		if (!sheet_is_counting(t->s))
 			return ANSWERED_NOT;
-		turn_ask(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item, .n = CARD_ADD},
-		         "%s: one is on the sheet.", known->thing.name);
+		turn_ask_saying(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item, .n = CARD_ADD},
+		                SAY(R_ONE_ON_SHEET, .item = known->thing.name));
 		return ANSWERED;
 	}
 	turn_close_question(t);
@@ -218,22 +215,20 @@ static void rolls_on_yes(struct turn *t)
 	int item = t->s->asked.item;
 	turn_close_question(t);
 	turn_owe(t, DEBT_SURGEON, item, 0);
-	turn_accept(t,
-	            "Noted. A tourniquet that rolls on may carry infection or tumour along and tear a flap.");
+	turn_say(t, SAY(R_ROLLS_ON));
 }
 
 static void rolls_on_no(struct turn *t)
 {
 	turn_close_question(t);
-	turn_accept(t, "No open wound, flap, infection or tumour on the digit, says the team.");
+	turn_say(t, SAY(R_NO_WOUND));
 }
 
 static void no_code_is(struct turn *t, enum role role, enum saying called)
 {
 	turn_close_question(t);
 	item_add_unlisted(t, role, called);
-	turn_accept(t, "Counted in: %s. Say aloud what it is and write it on the paper sheet.",
-	            t->s->items[t->s->n_items - 1].thing.name);
+	turn_say(t, SAY(R_NO_CODE_IN, .item = t->s->items[t->s->n_items - 1].thing.name));
 }
 
 static void no_code_yes(struct turn *t)
@@ -257,8 +252,7 @@ static void extra_yes(struct turn *t)
 static void extra_no(struct turn *t)
 {
 	turn_close_question(t);
-	turn_accept(t, "Extra item, origin not known: isolate it, keep it in the room. A misread: "
-	               "scan MISREAD, then its code.");
+	turn_say(t, SAY(R_EXTRA_UNKNOWN));
 	final_progress(t);
 }
 
@@ -269,7 +263,7 @@ static void counted_in_yes(struct turn *t)
 	int item = t->s->asked.item, adds = t->s->asked.n == CARD_ADD;
 	if (adds) {
 		turn_close_question(t);
-		turn_accept(t, "Left as it is: %s.", sheet_item_const(t->s, item)->thing.name);
+		turn_say(t, SAY(R_LEFT_ITEM, .item = sheet_item_const(t->s, item)->thing.name));
 	} else {
 		item_isolated(t, item);
 	}
@@ -296,7 +290,7 @@ static void listed_already_yes(struct turn *t)
 {
 	struct thing th = sheet_item_const(t->s, t->s->asked.item)->thing;
 	turn_close_question(t);
-	turn_accept(t, "Listed once: %s.", th.name);
+	turn_say(t, SAY(R_LISTED_ONCE, .item = th.name));
 }
 
 static void listed_already_no(struct turn *t)
@@ -375,10 +369,7 @@ static enum answered found_slip(struct turn *t)
 		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)extra);
 		final_progress(t);
 	}
-	turn_accept(t,
-	            "Found after the end: entered for case %d. Look at that patient's digit now and tell the "
-	            "surgeon.",
-	            (int)case_no);
+	turn_say(t, SAY(R_FOUND_FOR_CASE, .case_no = case_no));
 	return ANSWERED;
 }
 
@@ -433,7 +424,7 @@ static enum answered witness_badge(struct turn *t, const struct person *p, enum 
 static void handover_no(struct turn *t)
 {
 	turn_close_question(t);
-	turn_accept(t, "No handover.");
+	turn_say(t, SAY(R_NO_HANDOVER));
 }
 
 static enum answered handover_agree_badge(struct turn *t, const struct person *p, enum team_place place)

@@ -13,8 +13,7 @@
 static void acknowledge(struct turn *t, int32_t badge, int digit)
 {
 	EMIT(t, .kind = EV_ACKNOWLEDGED, .digit = (uint8_t)digit, .person = badge);
-	turn_accept(t, "Reminder for the %s acknowledged by %s.", own_digit_name(digit),
-	            turn_name_of(t, badge));
+	turn_say(t, SAY(R_TOLD, .digit = digit, .person = turn_name_of(t, badge)));
 }
 
 static void surgeon_answers(struct turn *t, int32_t badge, const struct debt *d)
@@ -22,14 +21,9 @@ static void surgeon_answers(struct turn *t, int32_t badge, const struct debt *d)
 	int decides = d->kind == DEBT_SURGEON;
 	turn_pay(t, (enum debt_kind)d->kind, d->item, d->digit, decides ? PAID_DECIDED : PAID_ANSWERED);
 	if (decides)
-		turn_accept(
-		    t,
-		    "%s decides: it is used although it rolls on over an open wound, flap, infection or "
-		    "tumour. The slip says so.",
-		    turn_name_of(t, badge));
+		turn_say(t, SAY(R_DECIDES, .person = turn_name_of(t, badge)));
 	else
-		turn_accept(t, "%s answers for the item that the station refused. The slip says so.",
-		            turn_name_of(t, badge));
+		turn_say(t, SAY(R_ANSWERS_FOR, .person = turn_name_of(t, badge)));
 }
 
 /* Pays the debt that the board names, which is the first one. */
@@ -46,7 +40,7 @@ static void pay_first(struct turn *t, int32_t badge, const struct debt *owed)
 		return;
 	case DEBT_NAME:
 		turn_pay(t, DEBT_NAME, 0, 0, PAID_NAME_WRITTEN);
-		turn_accept(t, "Visitor's name written, says %s.", turn_name_of(t, badge));
+		turn_say(t, SAY(R_VISITOR_WRITTEN, .person = turn_name_of(t, badge)));
 		return;
 	case DEBT_EXPIRY_READ:
 		expiry_read(t, badge);
@@ -152,8 +146,8 @@ void badge_take(struct turn *t)
 	if (!turn_has_case(t) && room && room->single) {
 		turn_open_case(t, "");
 		person_join(t, p->number, PLACE_FIELD);
-		turn_accept(t, "Case %d opened in %s. %s works alone: single-person count.",
-		            (int)t->s->case_no, room->name, p->name);
+		turn_say(t, SAY(R_CASE_OPENED_ALONE, .case_no = t->s->case_no, .room = room->name,
+		                .person = p->name));
 		return;
 	}
 	if (!turn_has_case(t)) {

@@ -14,8 +14,7 @@ void card_unlisted(struct turn *t)
 	}
 	item_add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED);
 	turn_close_question(t);
-	turn_accept(
-	    t, "Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.");
+	turn_say(t, SAY(R_UNLISTED));
 }
 
 void card_unreadable(struct turn *t)
@@ -27,9 +26,7 @@ void card_unreadable(struct turn *t)
 	int before = t->s->initial_agreed;
 	item_add_unlisted(t, ROLE_FORCEPS, SAY_FORCEPS_UNREADABLE);
 	turn_close_question(t);
-	turn_accept(
-	    t, before ? "Added: 1 further artery forceps, mark unreadable. If it is counted in already: UNDO."
-	              : "Counted in: 1 artery forceps, mark unreadable. At the end it is shown.");
+	turn_say(t, before ? SAY(R_FORCEPS_MORE) : SAY(R_FORCEPS_IN));
 }
 
 void card_forceps_moved(struct turn *t)
@@ -39,9 +36,7 @@ void card_forceps_moved(struct turn *t)
 		if (role_has(it->thing.role, TRAIT_CLAMPS) && it->place == ITEM_ON) {
 			int digit = it->digit;
 			EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)i);
-			turn_accept(
-			    t, "Forceps moved away: tourniquet without forceps on the %s. The clock runs.",
-			    own_digit_name(digit));
+			turn_say(t, SAY(R_FORCEPS_MOVED, .digit = digit));
 			return;
 		}
 	}
@@ -75,6 +70,7 @@ void card_offcut(struct turn *t)
 	else if (it->place == ITEM_ACCOUNTED)
 		EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)i);
 	EMIT(t, .kind = EV_ITEM_MORE, .item = (uint8_t)i, .n = 1);
-	turn_accept(t, "Offcut counted: %s, now %d pieces.%s", it->thing.name, it->pieces,
-	            agreed ? " The final count starts again." : "");
+	turn_say(t, SAY(R_OFFCUT, .item = it->thing.name, .n = it->pieces));
+	if (agreed)
+		turn_say_more(t, SAY(R_FINAL_AGAIN));
 }

@@ -24,8 +24,8 @@ static void card_new_case(struct turn *t)
 		return;
 	}
 	turn_open_case(t, "");
-	turn_accept(t, "Case %d opened in %s.", (int)t->s->case_no,
-	            station_room_name(t->station, t->in->room));
+	turn_say(t, SAY(R_CASE_OPENED, .case_no = t->s->case_no,
+	                .room = station_room_name(t->station, t->in->room)));
 }
 
 static void card_suspend(struct turn *t)
@@ -39,7 +39,7 @@ static void card_suspend(struct turn *t)
 	} else if (suspended >= 0) {
 		*t->s = t->station->sheets[suspended];
 		EMIT(t, .kind = EV_RESUMED);
-		turn_accept(t, "Case %d goes on.", (int)t->s->case_no);
+		turn_say(t, SAY(R_GOES_ON, .case_no = t->s->case_no));
 	} else {
 		turn_refuse(t, SAY(NO_CASE_TO_SUSPEND, .room = station_room_name(t->station, t->in->room)));
 	}
@@ -55,9 +55,9 @@ static enum answered card_of_room(struct turn *t)
 		card_suspend(t);
 	else if (card == CARD_NEXT) {
 		EMIT(t, .kind = EV_NEXT);
-		turn_accept(t, "Next.");
+		turn_say(t, SAY(R_NEXT));
 	} else if (card == CARD_FOUND && !turn_has_case(t))
-		turn_ask(t, (struct asked){.what = Q_FOUND}, "Found after the end of a case.");
+		turn_ask_saying(t, (struct asked){.what = Q_FOUND}, SAY(R_FOUND_AFTER));
 	else
 		return ANSWERED_NOT;
 	return ANSWERED;
@@ -110,33 +110,32 @@ static void card_off(struct turn *t)
 	else if (on == 1 && sheet_digits_had(t->s) <= 1)
 		digit_take_off(t, sheet_first_digit_on(t->s));
 	else
-		turn_ask(t, (struct asked){.what = Q_WHICH_OFF},
-		         "More than one digit had a tourniquet in this case.");
+		turn_ask_saying(t, (struct asked){.what = Q_WHICH_OFF}, SAY(R_MORE_THAN_ONE));
 }
 
 static void card_add(struct turn *t)
 {
-	turn_ask(t, (struct asked){.what = Q_ADD}, "Adding.");
+	turn_ask_saying(t, (struct asked){.what = Q_ADD}, SAY(R_ADDING));
 }
 
 static void card_returned(struct turn *t)
 {
-	turn_ask(t, (struct asked){.what = Q_RETURNED}, "Returned unopened.");
+	turn_ask_saying(t, (struct asked){.what = Q_RETURNED}, SAY(R_RETURNED));
 }
 
 static void card_no_code(struct turn *t)
 {
-	turn_ask(t, (struct asked){.what = Q_NO_CODE}, "An item without a code.");
+	turn_ask_saying(t, (struct asked){.what = Q_NO_CODE}, SAY(R_NO_CODE));
 }
 
 static void card_dropped(struct turn *t)
 {
-	turn_ask(t, (struct asked){.what = Q_DROPPED}, "Dropped.");
+	turn_ask_saying(t, (struct asked){.what = Q_DROPPED}, SAY(R_DROPPED_WHAT));
 }
 
 static void card_wrong_number(struct turn *t)
 {
-	turn_ask(t, (struct asked){.what = Q_ISOLATE}, "Wrong number in the pack.");
+	turn_ask_saying(t, (struct asked){.what = Q_ISOLATE}, SAY(R_WRONG_NUMBER));
 }
 
 static void card_minutes(struct turn *t)
@@ -146,7 +145,7 @@ static void card_minutes(struct turn *t)
 
 static void card_handover(struct turn *t)
 {
-	turn_ask(t, (struct asked){.what = Q_HANDOVER_OUT}, "Handover.");
+	turn_ask_saying(t, (struct asked){.what = Q_HANDOVER_OUT}, SAY(R_HANDOVER));
 }
 
 /* Where no digit is to be seen now. */
@@ -194,12 +193,13 @@ static void card_interrupted(struct turn *t)
 	if (t->s->asked.what == Q_FIELD_TOO)
 		turn_close_question(t);
 	EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)item);
-	turn_accept(t, "Interrupted: %s is counted again.", t->s->items[item - 1].thing.name);
+	turn_say(t, SAY(R_INTERRUPTED, .item = t->s->items[item - 1].thing.name));
 }
 
 static void card_looked(struct turn *t)
 {
-	static const char *const words[] = {"", "", "the patient", "a carer", "a colleague", "nobody else"};
+	static const enum saying words[] = {SAY_NONE,       SAY_NONE,           SAY_R_BY_PATIENT,
+	                                    SAY_R_BY_CARER, SAY_R_BY_COLLEAGUE, SAY_R_BY_NOBODY};
 	int card = t->in->card;
 	enum who_looked who = card == CARD_LOOKED_PATIENT     ? LOOKED_PATIENT
 	                      : card == CARD_LOOKED_CARER     ? LOOKED_CARER
@@ -211,12 +211,12 @@ static void card_looked(struct turn *t)
 	}
 	if (t->s->who_looked == who) {
 		turn_close_question(t);
-		turn_accept(t, "Entered once already: looked at the bare digit as well: %s.", words[who]);
+		turn_say(t, SAY(R_LOOKED_ALREADY, .what = words[who]));
 		return;
 	}
 	EMIT(t, .kind = EV_WHO_LOOKED, .what = (uint8_t)who);
 	turn_close_question(t);
-	turn_accept(t, "Looked at the bare digit as well: %s.", words[who]);
+	turn_say(t, SAY(R_LOOKED_TOO, .what = words[who]));
 }
 
 static void card_cancel(struct turn *t)
@@ -230,7 +230,7 @@ static void card_awake(struct turn *t)
 {
 	int awake = !t->s->awake;
 	EMIT(t, .kind = EV_AWAKE, .n = awake);
-	turn_accept(t, awake ? "The patient is awake: quiet sounds, plain words." : "Usual sounds again.");
+	turn_say(t, awake ? SAY(R_AWAKE) : SAY(R_USUAL_SOUNDS));
 }
 
 static void card_dressing(struct turn *t)
@@ -240,7 +240,7 @@ static void card_dressing(struct turn *t)
 		return;
 	}
 	EMIT(t, .kind = EV_DRESSING_ON, .n = 1);
-	turn_accept(t, "Noted: a dressing is on. It comes down for the look at the bare digit.");
+	turn_say(t, SAY(R_DRESSING_ON));
 }
 
 /* A visitor's card is a badge of one whom the circulating badge vouches for; once in the team it stands for that
@@ -262,8 +262,8 @@ static void card_visitor(struct turn *t)
 			visitor_join(t, visitor, PLACE_FIELD);
 		return;
 	}
-	turn_ask(t, (struct asked){.what = Q_VISITOR_IS_SURGEON, .person = visitor}, "%s.",
-	         staff_name(&t->station->staff, visitor));
+	turn_ask_saying(t, (struct asked){.what = Q_VISITOR_IS_SURGEON, .person = visitor},
+	                SAY(R_PERSON, .person = staff_name(&t->station->staff, visitor)));
 }
 
 /* What a YES does not do that the board waits for; SAY_NONE where it is none of these. */
@@ -317,7 +317,7 @@ static void card_of_line(struct turn *t)
 	else if (card == CARD_PIECES_MISSING && t->s->final == FINAL_AGREED)
 		final_contradicted(t);
 	else if (card == CARD_NO && sheet_wants(t->station, t->s).kind == WANT_LOOK)
-		digit_ask_is_on(t, sheet_next_look(t->s), "");
+		digit_ask_is_on(t, sheet_next_look(t->s), SAY_NONE);
 	else if (card == CARD_NO && t->station->policy.n_points && ready_to_sign_out(t->s))
 		sign_out_ask_points(t);
 	else

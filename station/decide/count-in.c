@@ -75,8 +75,8 @@ void count_in_list_late(struct turn *t, const struct thing *what, int item, cons
 		turn_close_question(t);
 	turn_pay(t, DEBT_LISTING, item, 0, improvised ? PAID_IMPROVISED : PAID_PACK);
 	if (!why) {
-		turn_accept(t, "Listed: the tourniquet%s is %s.",
-		            sheet_item_const(t->s, item)->place == ITEM_ON ? " that is on" : "", th.name);
+		turn_say(t, sheet_item_const(t->s, item)->place == ITEM_ON ? SAY(R_LISTED_ON, .item = th.name)
+		                                                           : SAY(R_LISTED, .item = th.name));
 		return;
 	}
 	turn_owe(t, DEBT_REASON, item, 0);
@@ -177,8 +177,8 @@ static void list_now(struct turn *t, int item, const struct say *why)
 {
 	int like = needs_add(t);
 	if (like) {
-		turn_ask(t, (struct asked){.what = Q_LISTED_ALREADY, .item = (uint8_t)like},
-		         "%s: one is listed.", t->in->thing.name);
+		turn_ask_saying(t, (struct asked){.what = Q_LISTED_ALREADY, .item = (uint8_t)like},
+		                SAY(R_ONE_IS_LISTED, .item = t->in->thing.name));
 		return;
 	}
 	count_in_list_late(t, &t->in->thing, item, why);

@@ -27,8 +27,8 @@ static void on_case_label(struct turn *t)
 	}
 	snprintf(label, sizeof label, "%07d", (int)t->in->number);
 	turn_open_case(t, label);
-	turn_accept(t, "Case %d opened in %s, label %s.", (int)t->s->case_no,
-	            station_room_name(t->station, t->in->room), label);
+	turn_say(t, SAY(R_CASE_OPENED_LABEL, .case_no = t->s->case_no,
+	                .room = station_room_name(t->station, t->in->room), .label = t->in->number));
 }
 
 /* A card of another room is announced and asked: nothing is entered until the scanner's room is clear
@@ -43,13 +43,9 @@ static int other_room(struct turn *t)
 		struct event e = {.kind = EV_SCANNER_ROOM, .n = in->card_room, .what = (uint8_t)spare};
 		snprintf(e.text, sizeof e.text, "%s", in->scanner);
 		turn_emit_for_room(t, e);
-		turn_accept(
-		    t,
-		    spare ? "This scanner is now a spare of %s, until a card THIS ROOM or SPARE SCANNER "
-		            "of another "
-		            "room is scanned with it."
-		          : "This scanner now works for %s.",
-		    station_room_name(t->station, in->card_room));
+		turn_say(t, spare
+		                ? SAY(R_SPARE_SCANNER, .room = station_room_name(t->station, in->card_room))
+		                : SAY(R_SCANNER_WORKS, .room = station_room_name(t->station, in->card_room)));
 		return 1;
 	}
 	if (in->card_room == in->room)
@@ -135,14 +131,12 @@ static int which_sheet(const struct station *st, const struct input *in)
 /* A case that was cancelled and holds nothing any more has nothing to count. */
 static void end_if_empty(struct turn *t)
 {
-	size_t used = strlen(t->out->reply.said);
 	int32_t case_no = t->s->case_no;
 	if (!turn_has_case(t) || !t->s->cancelled || t->s->suspended || t->s->asked.what ||
 	    sheet_holds_any(t->s) || t->out->reply.verdict == VERDICT_REFUSED)
 		return;
 	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_SHEET_EMPTY);
-	snprintf(t->out->reply.said + used, SAID_MAX - used,
-	         " Case %d ended as cancelled; nothing is on its sheet.", (int)case_no);
+	turn_say_more(t, SAY(R_ENDED_NOTHING_LEFT, .case_no = case_no));
 }
 
 /* A question about what is on a patient, or about an extra item, does not go away because something else was scanned:
@@ -173,25 +167,31 @@ static int unseen_after(const struct station *st, int32_t room, const struct out
 	return unseen;
 }
 
-static const char *read_name(const struct turn *t, char out[LINE_NAME_MAX + 40])
+/* The same again is said as what it was: `once` says what became of it. */
+static void say_read_again(struct turn *t, enum saying once)
 {
 	const struct input *in = t->in;
-	const char *name = in->act == ACT_CARD    ? own_card_name(in->card)
-	                   : in->act == ACT_DIGIT ? own_digit_name(in->digit)
-	                   : in->act == ACT_BADGE ? staff_name(&t->station->staff, in->number)
-	                                          : in->thing.name;
-	if (in->act == ACT_SLIP)
-		snprintf(out, LINE_NAME_MAX + 40, "slip %07d", (int)in->number);
-	else
-		snprintf(out, LINE_NAME_MAX + 40, "%s", name);
-	return out;
+	struct say say = {.saying = once, .what = SAY_R_READ_THING, .item = in->thing.name};
+	if (in->act == ACT_CARD) {
+		say.what = SAY_SCAN_OF_CARD;
+		say.card = in->card;
+	} else if (in->act == ACT_DIGIT) {
+		say.what = SAY_SCAN_OF_DIGIT;
+		say.digit = in->digit;
+	} else if (in->act == ACT_BADGE) {
+		say.what = SAY_SCAN_OF_BADGE;
+		say.person = staff_name(&t->station->staff, in->number);
+	} else if (in->act == ACT_SLIP) {
+		say.what = SAY_SCAN_OF_SLIP;
+		say.slip = in->number;
+	}
+	turn_say(t, &say);
 }
 
 /* One read is one answer (rule 22): the same code within the repeat time, and the same card or badge right after
  * itself however late, is entered once. 1 where it was such a read. */
 static int read_again(struct turn *t)
 {
-	char name[LINE_NAME_MAX + 40];
 	int i = station_room_index(t->station, t->in->room);
 	int32_t answer = input_answer(t->in);
 	int32_t last = turn_has_case(t) ? t->s->last_answer : i >= 0 ? t->station->idle_last[i] : 0;
@@ -199,13 +199,11 @@ static int read_again(struct turn *t)
 	    !(turn_has_case(t) && sheet_item_by_identity(t->s, t->in->thing.identity)))
 		return 0; /* what it was entered as has been taken back since */
 	if (t->in->repeated == REPEATED_NOW)
-		turn_accept(t, "Read twice, entered once: %s.", read_name(t, name));
+		say_read_again(t, SAY_R_READ_TWICE);
 	else if (t->in->repeated == REPEATED_STILL)
-		turn_accept(t, "Entered once already: %s. If it is meant again: NEXT, then this.",
-		            read_name(t, name));
+		say_read_again(t, SAY_R_ENTERED_ALREADY);
 	else if (answer && answer == last && (t->in->act != ACT_CARD || t->in->card_room == t->in->room))
-		turn_accept(t, "Entered once already: %s. If it is meant again: NEXT, then this.",
-		            read_name(t, name));
+		say_read_again(t, SAY_R_ENTERED_ALREADY);
 	else
 		return 0;
 	return 1;
@@ -223,6 +221,12 @@ static void name_room(const struct station *st, int32_t room, struct outcome *ou
 	memcpy(said, reply->said, sizeof said);
 	snprintf(reply->said, sizeof reply->said, "%s: %.*s", station_room_name(st, room),
 	         (int)(SAID_MAX - ROOM_NAME_MAX - 4), said);
+	if (reply->n_parts == REPLY_PARTS)
+		reply->n_parts--;
+	if (reply->n_parts) {
+		memmove(&reply->parts[1], &reply->parts[0], sizeof *reply->parts * (size_t)reply->n_parts++);
+		said_keep(&reply->parts[0], SAY(R_ROOM, .room = station_room_name(st, room)));
+	}
 }
 
 static int32_t suspended_in(const struct station *st, int32_t room)

@@ -9,26 +9,24 @@
 
 static void digit_look_bare(struct turn *t, int digit)
 {
-	char time[6];
 	int32_t who = t->s->team.at[t->s->single ? PLACE_FIELD : PLACE_CIRCULATING];
 	if (t->s->dressing_on)
 		EMIT(t, .kind = EV_DRESSING_ON, .n = 0);
 	EMIT(t, .kind = EV_DIGIT_SEEN_BARE, .digit = (uint8_t)digit, .person = who);
 	turn_close_question(t);
 	if (t->s->single && !sheet_next_look(t->s)) {
-		turn_ask(t, (struct asked){.what = Q_WHO_LOOKED}, "%s seen bare at %s.",
-		         own_digit_name(digit), moment_hm(t->in->at, time));
+		turn_ask_saying(t, (struct asked){.what = Q_WHO_LOOKED},
+		                SAY(R_SEEN_BARE, .digit = digit, .time = moment_minute_of_day(t->in->at)));
 		return;
 	}
-	turn_accept(t, "%s seen bare at %s.", own_digit_name(digit), moment_hm(t->in->at, time));
+	turn_say(t, SAY(R_SEEN_BARE, .digit = digit, .time = moment_minute_of_day(t->in->at)));
 }
 
 static void ask_off(struct turn *t, int digit)
 {
-	char min[80];
-	digit_minutes_text(sheet_digit_const(t->s, digit), t->in->at, min, sizeof min);
-	turn_ask(t, (struct asked){.what = Q_OFF, .digit = (uint8_t)digit}, "Tourniquet on the %s for %s.",
-	         own_digit_name(digit), min);
+	struct say say = {.saying = SAY_R_ON_FOR, .digit = digit};
+	say.what = digit_minutes(sheet_digit_const(t->s, digit), t->in->at, &say.minutes, &say.most);
+	turn_ask_saying(t, (struct asked){.what = Q_OFF, .digit = (uint8_t)digit}, &say);
 }
 
 /* A digit that has or had a tourniquet. */
@@ -37,13 +35,13 @@ static void on_known_digit(struct turn *t, int digit, const struct digit *d)
 	if (d->state == DIGIT_ON)
 		ask_off(t, digit);
 	else if (digit_runs(d))
-		digit_ask_is_on(t, digit, "");
+		digit_ask_is_on(t, digit, SAY_NONE);
 	else if (t->s->final == FINAL_AGREED && !d->seen_bare)
 		digit_look_bare(t, digit);
 	else if (search_is_look_step(t))
-		digit_ask_is_on(t, digit, " Look at it and feel it, under the dressing too.");
+		digit_ask_is_on(t, digit, SAY_R_FEEL_IT);
 	else
-		digit_ask_is_on(t, digit, d->seen_bare ? " It was seen bare." : "");
+		digit_ask_is_on(t, digit, d->seen_bare ? SAY_R_WAS_SEEN_BARE : SAY_NONE);
 }
 
 /* A start without a doubt: both have counted, or a lone operator has scanned a pack, and one lies here unused. */
@@ -55,13 +53,11 @@ static int may_start(const struct sheet *s)
 /* A digit card that opened its case says so. */
 static void open_by_digit(struct turn *t, int digit)
 {
-	char besides[120];
 	int suspended = station_suspended_in(t->station, t->in->room);
-	size_t used = (size_t)snprintf(besides, sizeof besides, " Case %d is opened.", (int)t->s->case_no);
+	digit_ask_is_on(t, digit, SAY_NONE);
+	turn_say_more(t, SAY(R_CASE_IS_OPENED, .case_no = t->s->case_no));
 	if (suspended >= 0)
-		snprintf(besides + used, sizeof besides - used, " Case %d stays suspended.",
-		         (int)t->station->sheets[suspended].case_no);
-	digit_ask_is_on(t, digit, besides);
+		turn_say_more(t, SAY(R_STAYS_SUSPENDED, .case_no = t->station->sheets[suspended].case_no));
 }
 
 void digit_card_take(struct turn *t)
@@ -83,5 +79,5 @@ void digit_card_take(struct turn *t)
 	else if (may_start(t->s))
 		digit_start_on(t, digit);
 	else
-		digit_ask_is_on(t, digit, "");
+		digit_ask_is_on(t, digit, SAY_NONE);
 }

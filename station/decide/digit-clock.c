@@ -87,7 +87,6 @@ static void put_on(struct turn *t, int digit)
 
 void digit_start_on(struct turn *t, int digit)
 {
-	char time[6];
 	const struct digit *d = sheet_digit_const(t->s, digit);
 	int wrong = any_marked(t->s) && !(d && d->marked);
 	int counted = t->s->final != FINAL_NONE;
@@ -97,17 +96,17 @@ void digit_start_on(struct turn *t, int digit)
 	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
 	put_on(t, digit);
 	owe_what_is_missing(t, digit, wrong);
-	const char *forceps = sheet_item_on(t->s, digit, TRAIT_CLAMPS) ? "forceps on it" : "no forceps on it";
-	const char *again = counted ? " The final count starts again." : "";
+	const struct say *on = sheet_item_on(t->s, digit, TRAIT_CLAMPS)
+	                           ? SAY(R_ON_FORCEPS, .digit = digit, .time = moment_minute_of_day(at))
+	                           : SAY(R_ON_NO_FORCEPS, .digit = digit, .time = moment_minute_of_day(at));
 	if (wrong) {
-		turn_ask(t, (struct asked){.what = Q_RIGHT_DIGIT, .digit = (uint8_t)digit},
-		         "Tourniquet on, %s, from %s; %s. The clock runs.%s", own_digit_name(digit),
-		         moment_hm(at, time), forceps, again);
-		return;
+		turn_ask_saying(t, (struct asked){.what = Q_RIGHT_DIGIT, .digit = (uint8_t)digit}, on);
+	} else {
+		turn_close_question(t);
+		turn_say(t, on);
 	}
-	turn_close_question(t);
-	turn_accept(t, "Tourniquet on, %s, from %s; %s. The clock runs.%s", own_digit_name(digit),
-	            moment_hm(at, time), forceps, again);
+	if (counted)
+		turn_say_more(t, SAY(R_FINAL_AGAIN));
 }
 
 /* A card that cannot have been meant as a start without a doubt: the digit's clock runs at once as 'on?', and a
@@ -122,22 +121,20 @@ void digit_doubt_on(struct turn *t, int digit, struct moment at)
 	turn_owe(t, DEBT_ON, 0, digit);
 }
 
-void digit_ask_is_on(struct turn *t, int digit, const char *besides)
+void digit_ask_is_on(struct turn *t, int digit, enum saying besides)
 {
 	digit_doubt_on(t, digit, t->in->at);
-	turn_ask(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
-	         "%s: the clock runs as 'on?'.%s", own_digit_name(digit), besides);
+	turn_ask_saying(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
+	                SAY(R_ON_MAYBE, .digit = digit));
+	if (besides)
+		turn_say_more(t, &(const struct say){.saying = besides});
 }
 
 void digit_second_on(struct turn *t, int digit)
 {
 	put_on(t, digit);
 	turn_close_question(t);
-	turn_accept(
-	    t,
-	    "A second tourniquet on the %s. The clock runs until the last is off; for each scan the digit "
-	    "card, then OFF. If none went on: UNDO.",
-	    own_digit_name(digit));
+	turn_say(t, SAY(R_SECOND_ON, .digit = digit));
 }
 
 void digit_take_off(struct turn *t, int digit)
@@ -156,8 +153,7 @@ void digit_take_off(struct turn *t, int digit)
 		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)digit);
 	turn_close_question(t);
 	if (sheet_item_on(t->s, digit, TRAIT_TIMED)) {
-		turn_accept(t, "One of the tourniquets is off the %s. Another is still on; the clock runs.",
-		            own_digit_name(digit));
+		turn_say(t, SAY(R_ONE_OFF, .digit = digit));
 		return;
 	}
 	int forceps = sheet_item_on(t->s, digit, TRAIT_CLAMPS);
@@ -187,8 +183,7 @@ static void move_onto_used(struct turn *t, int from, int digit)
 		EMIT(t, .kind = EV_FORCEPS_ON, .item = (uint8_t)forceps, .digit = (uint8_t)digit);
 	owe_what_is_missing(t, digit, 0);
 	turn_close_question(t);
-	turn_accept(t, "Moved from the %s to the %s; the time is kept.", own_digit_name(from),
-	            own_digit_name(digit));
+	turn_say(t, SAY(R_MOVED, .digit = from, .other_digit = digit));
 }
 
 /* It was entered by the digit card and never listed: where no tourniquet went on, it was never here. */
@@ -217,13 +212,12 @@ void digit_never_on(struct turn *t, int digit)
 	turn_pay(t, DEBT_ON, 0, digit, PAID_NEVER_ON);
 	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_NEVER_ON);
 	turn_close_question(t);
-	turn_accept(t, "Taken away: no tourniquet was on the %s, says the team. The record keeps both.",
-	            own_digit_name(digit));
+	turn_say(t, SAY(R_NEVER_ON, .digit = digit));
 }
 
 void digit_never_off(struct turn *t, int digit)
 {
-	char min[80];
+	struct say say = {.saying = SAY_R_NEVER_OFF, .digit = digit};
 	int item = sheet_item_last_on(t->s, digit);
 	EMIT(t, .kind = EV_DIGIT_STILL_ON, .digit = (uint8_t)digit);
 	if (!item) { /* what was on it was taken for the one of another digit meanwhile */
@@ -234,9 +228,8 @@ void digit_never_off(struct turn *t, int digit)
 	turn_pay(t, DEBT_ON, 0, digit, PAID_NEVER_OFF);
 	owe_what_is_missing(t, digit, 0);
 	turn_close_question(t);
-	digit_minutes_text(sheet_digit_const(t->s, digit), t->in->at, min, sizeof min);
-	turn_accept(t, "OFF taken back: the tourniquet is still on the %s, for %s. The clock runs.",
-	            own_digit_name(digit), min);
+	say.what = digit_minutes(sheet_digit_const(t->s, digit), t->in->at, &say.minutes, &say.most);
+	turn_say(t, &say);
 }
 
 void digit_move_to(struct turn *t, int digit)
@@ -250,14 +243,13 @@ void digit_move_to(struct turn *t, int digit)
 	}
 	if (from == digit) {
 		turn_close_question(t);
-		turn_accept(t, "Left as it is: the %s.", own_digit_name(digit));
+		turn_say(t, SAY(R_LEFT_DIGIT, .digit = digit));
 		return;
 	}
 	if (to && digit_runs(to)) { /* its own card has started its clock: then nothing was on the other */
 		digit_never_on(t, from);
 		if (t->out->reply.verdict == VERDICT_ACCEPTED)
-			turn_accept(t, "Taken away: no tourniquet was on the %s. The clock of the %s runs.",
-			            own_digit_name(from), own_digit_name(digit));
+			turn_say(t, SAY(R_NEVER_ON_OTHER_RUNS, .digit = from, .other_digit = digit));
 		return;
 	}
 	if (to && to->had) {
@@ -269,6 +261,7 @@ void digit_move_to(struct turn *t, int digit)
 		EMIT(t, .kind = EV_DIGIT_NOT_SEEN, .digit = (uint8_t)digit);
 	turn_pay(t, DEBT_MARKED_DIGIT, 0, digit, PAID_MOVED);
 	turn_close_question(t);
-	turn_accept(t, "Moved from the %s to the %s; the time is kept.%s", own_digit_name(from),
-	            own_digit_name(digit), seen ? " The look is not: it is done again." : "");
+	turn_say(t, SAY(R_MOVED, .digit = from, .other_digit = digit));
+	if (seen)
+		turn_say_more(t, SAY(R_LOOK_AGAIN));
 }

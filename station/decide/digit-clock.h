@@ -13,7 +13,7 @@ void digit_start_on(struct turn *t, int digit);
 /* It runs as 'on?' from `at`, and says nothing; the second asks about that too, `besides` behind the sentence. A card that
  * cannot have been meant as a start without a doubt: one that had a tourniquet keeps its own clock beside it. */
 void digit_doubt_on(struct turn *t, int digit, struct moment at);
-void digit_ask_is_on(struct turn *t, int digit, const char *besides);
+void digit_ask_is_on(struct turn *t, int digit, enum saying besides);
 void digit_second_on(struct turn *t, int digit); /* a second tourniquet on a digit that has one */
 void digit_take_off(struct turn *t,
                     int digit); /* the latest that is on it; the last one stops its clock (rule 2) */

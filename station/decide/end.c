@@ -76,9 +76,9 @@ static void finish(struct turn *t, int32_t badge, int32_t witness)
 
 static void ask_point(struct turn *t, int32_t badge, int point)
 {
-	turn_ask(t, (struct asked){.what = Q_POINT, .person = badge, .n = point},
-	         "Sign-out point %d of %d: %s", point, t->station->policy.n_points,
-	         t->station->policy.points[point - 1]);
+	turn_ask_saying(t, (struct asked){.what = Q_POINT, .person = badge, .n = point},
+	                SAY(R_POINT, .n = point, .all = t->station->policy.n_points,
+	                    .step = t->station->policy.points[point - 1]));
 }
 
 /* NO where the points are to be answered together: then they are asked one by one, and the badge comes after.
@@ -92,8 +92,8 @@ void sign_out_ask_points(struct turn *t)
 static void sign(struct turn *t, int32_t badge)
 {
 	if (badge < 0 && !t->s->single)
-		turn_ask(t, (struct asked){.what = Q_WITNESS, .person = badge}, "%s signs out.",
-		         staff_name(&t->station->staff, badge));
+		turn_ask_saying(t, (struct asked){.what = Q_WITNESS, .person = badge},
+		                SAY(R_SIGNS_OUT, .person = staff_name(&t->station->staff, badge)));
 	else
 		finish(t, badge, 0);
 }
@@ -139,11 +139,11 @@ void sign_out_point(struct turn *t, int yes)
 	emit_point(t, point, yes);
 	turn_close_question(t);
 	if (!yes)
-		turn_accept(t, "Sign-out held at point %d: %s", point, t->station->policy.points[point - 1]);
+		turn_say(t, SAY(R_HELD_AT, .n = point, .step = t->station->policy.points[point - 1]));
 	else if (point < t->station->policy.n_points)
 		ask_point(t, badge, point + 1);
 	else if (!badge)
-		turn_accept(t, "Each sign-out point is answered YES.");
+		turn_say(t, SAY(R_POINTS_YES));
 	else
 		sign(t, badge);
 }
@@ -163,7 +163,7 @@ void case_cancel(struct turn *t)
 		return;
 	}
 	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_NOTHING_OPENED);
-	turn_accept(t, "Case %d ended as cancelled; nothing was counted in.", (int)case_no);
+	turn_say(t, SAY(R_ENDED_EMPTY, .case_no = case_no));
 }
 
 void case_end_unresolved(struct turn *t, const char *number)
@@ -200,7 +200,7 @@ enum answered case_surgeon_ends(struct turn *t, const struct person *p, enum tea
 	}
 	if (!place)
 		person_join(t, p->number, nobody ? PLACE_FIELD : PLACE_SURGEON);
-	turn_ask(t, (struct asked){.what = Q_INCIDENT, .person = p->number},
-	         "%s decides to end this case unresolved.", p->name);
+	turn_ask_saying(t, (struct asked){.what = Q_INCIDENT, .person = p->number},
+	                SAY(R_ENDS_UNRESOLVED, .person = p->name));
 	return ANSWERED;
 }

@@ -24,11 +24,8 @@ void expiry_owe(struct turn *t, int first, int last)
 		turn_owe(t, DEBT_EXPIRY_READ, t->s->debts.count < APART_MAX ? i : 0, 0);
 		owed = 1;
 	}
-	char *said = t->out->reply.said;
-	size_t used = strlen(said);
 	if (owed)
-		snprintf(said + used, SAID_MAX - used,
-		         " Its expiry cannot be judged, the wall clock is wrong: read the date aloud.");
+		turn_say_more(t, SAY(R_EXPIRY_UNJUDGED));
 }
 
 /* A tourniquet that nobody listed comes first where the board asks for it first (rule 19). */
@@ -40,9 +37,6 @@ int expiry_read(struct turn *t, int32_t badge)
 	for (; d; d = debts_find(&t->s->debts, DEBT_EXPIRY_READ))
 		turn_pay(t, DEBT_EXPIRY_READ, d->item, 0, PAID_READ);
 	turn_close_question(t);
-	turn_accept(
-	    t,
-	    "Expiry date read aloud, says %s. If it has passed: take the item off the field and use another.",
-	    staff_name(&t->station->staff, badge));
+	turn_say(t, SAY(R_EXPIRY_READ, .person = staff_name(&t->station->staff, badge)));
 	return 1;
 }

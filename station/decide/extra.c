@@ -18,15 +18,14 @@ void extra_turned_up(struct turn *t)
 		return;
 	}
 	struct say why;
-	char words[240];
 	EMIT(t, .kind = EV_EXTRA, .item = (uint8_t)(t->s->n_items + 1), .thing = *th, .n = 1);
+	const struct asked q = {.what = Q_EXTRA, .item = t->s->n_items};
 	if (thing_fault(t, th, &why)) {
-		say_part(&why, words, sizeof words);
-		turn_ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
-		         "Extra item: %s, beyond what is on the sheet; %s.", th->name, words);
+		why.why = why.saying;
+		why.saying = SAY_R_EXTRA_WHY;
+		turn_ask_saying(t, q, &why);
 	} else
-		turn_ask(t, (struct asked){.what = Q_EXTRA, .item = t->s->n_items},
-		         "Extra item: %s, beyond what is on the sheet.", th->name);
+		turn_ask_saying(t, q, SAY(R_EXTRA, .item = th->name));
 }
 
 /* What turned up was opened in this case. Facts first: one that would have been refused as well, and the surgeon answers
@@ -34,17 +33,15 @@ void extra_turned_up(struct turn *t)
 void extra_opened_here(struct turn *t, int item)
 {
 	struct say why;
-	char words[240];
 	struct thing th = sheet_item_const(t->s, item)->thing;
 	int refused = thing_fault(t, &th, &why);
 	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
 	EMIT(t, .kind = EV_ITEM_IN, .item = (uint8_t)(t->s->n_items + 1), .thing = th, .n = 1);
 	if (refused) {
 		turn_owe(t, DEBT_REASON, t->s->n_items, 0);
-		say_part(&why, words, sizeof words);
-		turn_accept(t,
-		            "Entered late: %s was opened in this case. But %s: the surgeon answers for it.",
-		            th.name, words);
+		why.why = why.saying;
+		why.saying = SAY_R_OPENED_LATE_WHY;
+		turn_say(t, &why);
 	} else
-		turn_accept(t, "Entered late: %s was opened in this case.", th.name);
+		turn_say(t, SAY(R_OPENED_LATE, .item = th.name));
 }

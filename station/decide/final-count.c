@@ -26,22 +26,21 @@ void final_begin(struct turn *t)
 	}
 	turn_close_question(t);
 	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
-	turn_accept(t, t->s->discrepancy ? "Counting again, line by line." : "Final count, line by line.");
+	turn_say(t, t->s->discrepancy ? SAY(R_COUNTING_AGAIN) : SAY(R_FINAL));
 	final_progress(t);
 }
 
 /* "Still missing: needle." of the first item that is not accounted for. */
-static void add_still(const struct sheet *s, char *said, size_t size)
+static void say_still(struct turn *t)
 {
-	for (int i = 0; i < s->n_items; i++) {
-		const struct item *it = &s->items[i];
+	for (int i = 0; i < t->s->n_items; i++) {
+		const struct item *it = &t->s->items[i];
 		if (!item_open(it))
 			continue;
-		snprintf(said, size, "Still %s: %s.",
-		         it->place == ITEM_EXTRA                     ? "extra"
-		         : it->condition == CONDITION_PIECES_MISSING ? "in pieces"
-		                                                     : "missing",
-		         it->thing.name);
+		turn_say_more(t, it->place == ITEM_EXTRA ? SAY(R_STILL_EXTRA, .item = it->thing.name)
+		                 : it->condition == CONDITION_PIECES_MISSING
+		                     ? SAY(R_STILL_IN_PIECES, .item = it->thing.name)
+		                     : SAY(R_STILL_MISSING, .item = it->thing.name));
 		return;
 	}
 }
@@ -53,15 +52,10 @@ static void open_discrepancy(struct turn *t)
 		turn_queue_slip(t, SLIP_DISCREPANCY, t->s->case_no);
 	}
 	int first = t->out->events[t->out->count - 1].kind == EV_SLIP_QUEUED;
-	char *said = t->out->reply.said;
-	size_t used = strlen(said);
-	if (used && used + 1 < SAID_MAX)
-		said[used++] = ' ';
 	if (first)
-		snprintf(said + used, SAID_MAX - used,
-		         "DISCREPANCY: say it aloud. The discrepancy slip prints now.");
+		turn_say_more(t, SAY(R_DISCREPANCY));
 	else
-		add_still(t->s, said + used, SAID_MAX - used);
+		say_still(t);
 }
 
 /* After each answer: is a line still to be asked, is something missing, or can the count be agreed? */
@@ -111,19 +105,20 @@ static void emit_shown(struct turn *t, int item, int n, enum evidence evidence, 
 	turn_emit(t, &e);
 }
 
-static const char *how_words(const struct turn *t, const struct item *it)
+static enum saying how_saying(const struct turn *t, const struct item *it)
 {
-	return it->evidence == EVIDENCE_MARK             ? "its mark was read"
-	       : it->condition == CONDITION_CUT_COMPLETE ? "shown cut and complete"
-	       : it->condition == CONDITION_INTACT       ? "shown intact"
-	       : t->s->single                            ? "shown, one person"
-	                                                 : "shown to both";
+	return it->evidence == EVIDENCE_MARK             ? SAY_R_HOW_MARK
+	       : it->condition == CONDITION_CUT_COMPLETE ? SAY_R_HOW_CUT
+	       : it->condition == CONDITION_INTACT       ? SAY_R_HOW_INTACT
+	       : t->s->single                            ? SAY_R_HOW_ONE_PERSON
+	                                                 : SAY_R_HOW_BOTH;
 }
 
 /* Where a thing goes that was accounted for: no sharp is left lying. */
-static const char *goes_words(const struct thing *th)
+static void say_where_it_goes(struct turn *t, const struct thing *th)
 {
-	return role_has(th->role, TRAIT_SHARP) ? " Into the sharps container now." : "";
+	if (role_has(th->role, TRAIT_SHARP))
+		turn_say_more(t, SAY(R_SHARPS));
 }
 
 static void shown(struct turn *t, int item, int n, enum evidence evidence, enum condition condition,
@@ -134,11 +129,17 @@ static void shown(struct turn *t, int item, int n, enum evidence evidence, enum 
 	emit_shown(t, item, n, evidence, condition, remark);
 	const struct item *it = sheet_item_const(t->s, item);
 	if (it->place != ITEM_ACCOUNTED)
-		turn_accept(t, "%s: %d of %d shown%s.", it->thing.name, it->shown, it->pieces,
-		            condition == CONDITION_PIECES_MISSING ? ", pieces missing" : "");
-	else
-		turn_accept(t, "%s %s: %s, %d of %d.%s", found ? "Found," : "Accounted for:", it->thing.name,
-		            how_words(t, it), it->shown, it->pieces, goes_words(&it->thing));
+		turn_say(t, condition == CONDITION_PIECES_MISSING
+		                ? SAY(R_SHOWN_PIECES_MISSING, .item = it->thing.name, .n = it->shown,
+		                      .all = it->pieces)
+		                : SAY(R_SHOWN_OF, .item = it->thing.name, .n = it->shown, .all = it->pieces));
+	else {
+		turn_say(t, found ? SAY(R_FOUND_SHOWN, .item = it->thing.name, .what = how_saying(t, it),
+		                        .n = it->shown, .all = it->pieces)
+		                  : SAY(R_ACCOUNTED, .item = it->thing.name, .what = how_saying(t, it),
+		                        .n = it->shown, .all = it->pieces));
+		say_where_it_goes(t, &it->thing);
+	}
 	final_progress(t);
 }
 
@@ -172,7 +173,8 @@ static void answer_missing(struct turn *t, int item)
 		if (sheet_is_asked(t->s, i) &&
 		    (i == item || item_is_alike(&first, sheet_item_const(t->s, i))))
 			emit_missing(t, i);
-	turn_accept(t, "NOT THERE: %s, %d of %d.", first.thing.name, shown_before, pieces + shown_before);
+	turn_say(t,
+	         SAY(R_NOT_THERE, .item = first.thing.name, .n = shown_before, .all = pieces + shown_before));
 	final_progress(t);
 }
 
@@ -248,14 +250,14 @@ static void answer_number(struct turn *t, int item, int number)
 	if (left > 0)
 		emit_surplus(t, item, left);
 	const struct item *now = sheet_item_const(t->s, item);
-	if (number == asked)
-		turn_accept(t, "Accounted for: %s: %s, %d of %d.%s", first.thing.name, how_words(t, now),
-		            number, asked, goes_words(&first.thing));
-	else if (number > asked)
-		turn_accept(t, "%s: %d shown, %d more than are on the sheet.", first.thing.name, number,
-		            number - asked);
+	if (number == asked) {
+		turn_say(t, SAY(R_ACCOUNTED, .item = first.thing.name, .what = how_saying(t, now),
+		                .n = number, .all = asked));
+		say_where_it_goes(t, &first.thing);
+	} else if (number > asked)
+		turn_say(t, SAY(R_SHOWN_MORE, .item = first.thing.name, .n = number, .most = number - asked));
 	else
-		turn_accept(t, "%s: %d of %d shown.", first.thing.name, number, asked);
+		turn_say(t, SAY(R_SHOWN_OF, .item = first.thing.name, .n = number, .all = asked));
 	final_progress(t);
 }
 

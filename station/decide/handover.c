@@ -41,14 +41,15 @@ static void take_over(struct turn *t, const struct person *p, int32_t out, int u
 	person_join(t, badge, taken);
 	if (taken == PLACE_SURGEON) {
 		turn_close_question(t);
-		turn_accept(t, "%s takes over from %s as %s.", p->name, turn_name_of(t, out),
-		            place_words(taken));
+		turn_say(t, SAY(R_TAKES_OVER_AS, .person = p->name, .other_person = turn_name_of(t, out),
+		                .place = place_saying(taken)));
 		return;
 	}
 	EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_HANDOVER);
 	turn_owe(t, DEBT_HANDOVER, 0, 0);
-	turn_ask(t, next_of_handover(t, out, badge), "%s takes over from %s, %s.", p->name,
-	         turn_name_of(t, out), place_words(taken));
+	turn_ask_saying(t, next_of_handover(t, out, badge),
+	                SAY(R_TAKES_OVER_PLACE, .person = p->name, .other_person = turn_name_of(t, out),
+	                    .place = place_saying(taken)));
 }
 
 /* The leaver is not here to scan out: who takes over scans first, and of two who count the one who stays says which place it
@@ -63,8 +64,8 @@ static enum answered handover_of_absent(struct turn *t, const struct person *p)
 		return ANSWERED_NOT;
 	}
 	if (two)
-		turn_ask(t, (struct asked){.what = Q_HANDOVER_STAYS, .person = p->number}, "%s takes over.",
-		         p->name);
+		turn_ask_saying(t, (struct asked){.what = Q_HANDOVER_STAYS, .person = p->number},
+		                SAY(R_TAKES_OVER, .person = p->name));
 	else
 		take_over(t, p, team->at[place], 1);
 	return ANSWERED;
@@ -91,8 +92,8 @@ enum answered handover_out(struct turn *t, const struct person *p, enum team_pla
 		turn_refuse(t, SAY(NO_PLACE_TO_HAND_OVER, .person = turn_name_of(t, badge)));
 		return ANSWERED;
 	}
-	turn_ask(t, (struct asked){.what = Q_HANDOVER_IN, .person = badge}, "%s hands over (%s).",
-	         turn_name_of(t, badge), place_words(place));
+	turn_ask_saying(t, (struct asked){.what = Q_HANDOVER_IN, .person = badge},
+	                SAY(R_HANDS_OVER, .person = turn_name_of(t, badge), .place = place_saying(place)));
 	return ANSWERED;
 }
 
@@ -112,8 +113,7 @@ enum answered handover_seen_on(struct turn *t)
 	struct asked q = t->s->asked;
 	if (!d || !digit_runs(d)) { /* no answer, but a fact: it is asked about after the handover (rule 3) */
 		digit_doubt_on(t, digit, t->in->at);
-		turn_accept(t, "%s: the clock runs as 'on?'. First finish the handover.",
-		            own_digit_name(digit));
+		turn_say(t, SAY(R_FINISH_HANDOVER, .digit = digit));
 		return ANSWERED;
 	}
 	if (d->state != DIGIT_ON) {
@@ -125,7 +125,7 @@ enum answered handover_seen_on(struct turn *t)
 		return ANSWERED;
 	}
 	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = (uint8_t)digit, .n = 1);
-	turn_accept(t, "Tourniquet seen on the %s.", own_digit_name(digit));
+	turn_say(t, SAY(R_SEEN_ON, .digit = digit));
 	struct asked next = next_of_handover(t, q.person, q.n);
 	EMIT(t, .kind = EV_ASKED, .what = next.what, .digit = next.digit, .person = next.person, .n = next.n);
 	return ANSWERED;
@@ -135,6 +135,5 @@ void handover_without_sight(struct turn *t)
 {
 	struct asked q = t->s->asked;
 	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = q.digit, .n = 0);
-	turn_ask(t, next_of_handover(t, q.person, q.n),
-	         "Handover without full sight of the %s. The slip says so.", own_digit_name(q.digit));
+	turn_ask_saying(t, next_of_handover(t, q.person, q.n), SAY(R_WITHOUT_SIGHT, .digit = q.digit));
 }

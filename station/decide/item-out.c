@@ -15,7 +15,7 @@ void item_give_back(struct turn *t, int item)
 	}
 	EMIT(t, .kind = EV_ITEM_RETURNED, .item = (uint8_t)item);
 	turn_close_question(t);
-	turn_accept(t, "Returned unopened: %s. It may be used in another case.", it->thing.name);
+	turn_say(t, SAY(R_GIVEN_BACK, .item = it->thing.name));
 	final_progress(t);
 }
 
@@ -44,8 +44,8 @@ void item_isolate(struct turn *t, int item)
 {
 	const struct item *known = sheet_item_const(t->s, item);
 	if (known && !t->in->thing.identity[0] && known->place == ITEM_HERE) {
-		turn_ask(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item},
-		         "%s: one is on the sheet.", known->thing.name);
+		turn_ask_saying(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item},
+		                SAY(R_ONE_ON_SHEET, .item = known->thing.name));
 		return;
 	}
 	if (known && known->place != ITEM_HERE && t->in->thing.identity[0]) {
@@ -74,6 +74,6 @@ void item_strike(struct turn *t, int item)
 	if (t->s->initial_agreed && !extra)
 		turn_owe(t, DEBT_ADDED, 0, 0);
 	turn_close_question(t);
-	turn_accept(t, "Struck as a misread: %s. The record keeps it.", it->thing.name);
+	turn_say(t, SAY(R_STRUCK, .item = it->thing.name));
 	final_progress(t);
 }

@@ -12,7 +12,7 @@ void person_join(struct turn *t, int32_t number, enum team_place place)
 	if (debts_has(&t->s->debts, DEBT_TEAM) && t->s->team.at[PLACE_FIELD] &&
 	    (t->s->single || t->s->team.at[PLACE_CIRCULATING]))
 		turn_pay(t, DEBT_TEAM, 0, 0, PAID_BADGED);
-	turn_accept(t, "%s: %s.", turn_name_of(t, number), place_words(place));
+	turn_say(t, SAY(R_PLACE, .person = turn_name_of(t, number), .place = place_saying(place)));
 }
 
 /* One of the two who count is registered (rule 8): the second place waits for one who is. */

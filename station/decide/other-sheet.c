@@ -59,9 +59,9 @@ int other_sheet_ask_where(struct turn *t)
 	int item = sheet_item_by_identity(there, t->in->thing.identity);
 	if (sheet_item_const(there, item)->place != ITEM_HERE || there->final == FINAL_ASKING)
 		return 0;
-	turn_ask(t, (struct asked){.what = Q_HERE_NOW, .item = (uint8_t)item, .n = other},
-	         "%s is on the open sheet of case %d in %s.", t->in->thing.name, (int)other,
-	         station_room_name(t->station, there->room));
+	turn_ask_saying(t, (struct asked){.what = Q_HERE_NOW, .item = (uint8_t)item, .n = other},
+	                SAY(R_HERE_NOW, .item = t->in->thing.name, .case_no = other,
+	                    .room = station_room_name(t->station, there->room)));
 	return 1;
 }
 

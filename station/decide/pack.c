@@ -69,12 +69,8 @@ static void found_of_ended_case(struct turn *t)
 		turn_close_question(t);
 	turn_found_after(t, case_no, th);
 	EMIT(t, .kind = EV_ITEM_USED, .case_no = case_no, .thing = *th, .n = 1);
-	turn_accept(t,
-	            "FOUND: %s comes from case %d%s. Look at that patient's digit now and tell the surgeon. "
-	            "Keep it out "
-	            "of this field.",
-	            th->name, (int)case_no,
-	            t->in->used_back ? ", which counted it as accounted for" : ", where it was missing");
+	turn_say(t, t->in->used_back ? SAY(R_FOUND_COUNTED_THERE, .item = th->name, .case_no = case_no)
+	                             : SAY(R_FOUND_MISSING_THERE, .item = th->name, .case_no = case_no));
 }
 
 static void without_case(struct turn *t)

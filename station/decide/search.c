@@ -17,8 +17,8 @@ void search_answered(struct turn *t, int done)
 	struct event e = {.kind = EV_SEARCH_STEP, .n = step, .what = (uint8_t)(done ? 1 : 2)};
 	snprintf(e.text, sizeof e.text, "%s", t->station->policy.search[step - 1]);
 	turn_emit(t, &e);
-	turn_accept(t, "Search step %d %s: %s.%s", step, done ? "done" : "NOT done", e.text,
-	            done ? "" : " Type why, or write it on the slip.");
+	turn_say(t, done ? SAY(R_STEP_DONE, .n = step, .step = e.text)
+	                 : SAY(R_STEP_NOT_DONE, .n = step, .step = e.text));
 }
 
 void search_step(struct turn *t, int done)
@@ -44,12 +44,11 @@ void search_ask_found(struct turn *t, int after)
 {
 	for (int i = after + 1; i <= t->s->n_items; i++)
 		if (is_missing(&t->s->items[i - 1])) {
-			turn_ask(t, (struct asked){.what = Q_FOUND, .item = (uint8_t)i}, "Found.");
+			turn_ask_saying(t, (struct asked){.what = Q_FOUND, .item = (uint8_t)i}, SAY(R_FOUND));
 			return;
 		}
-	turn_ask(t, (struct asked){.what = Q_FOUND}, "%s",
-	         after ? "None of what is missing in this case."
-	               : "Nothing is missing in this case. It may be of an earlier one.");
+	turn_ask_saying(t, (struct asked){.what = Q_FOUND},
+	                after ? SAY(R_NONE_OF_MISSING) : SAY(R_NOTHING_MISSING));
 }
 
 void search_found(struct turn *t)
@@ -75,5 +74,5 @@ void search_end_unresolved(struct turn *t)
 	else if (t->s->search_done < t->station->policy.n_search)
 		turn_refuse(t, SAY(SEARCH_STEP_OPEN, .step = t->station->policy.search[t->s->search_done]));
 	else
-		turn_ask(t, (struct asked){.what = Q_SURGEON_ENDS}, "Each step of the search is answered.");
+		turn_ask_saying(t, (struct asked){.what = Q_SURGEON_ENDS}, SAY(R_STEPS_ANSWERED));
 }

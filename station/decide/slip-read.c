@@ -45,10 +45,10 @@ static void seen_elsewhere(struct turn *t, const struct slip *slip)
 		                   .room = station_room_name(t->station, slip->room)));
 		return;
 	}
-	EMIT(t, .kind = EV_ASKED, .what = Q_SLIP_HERE, .n = slip->number, .item = (uint8_t)t->in->copy);
-	t->out->reply.verdict = VERDICT_QUESTION;
-	snprintf(t->out->reply.said, SAID_MAX, "Slip %07d is of case %d in %s.", (int)slip->number,
-	         (int)slip->case_no, station_room_name(t->station, slip->room));
+	turn_ask_saying(t,
+	                (struct asked){.what = Q_SLIP_HERE, .n = slip->number, .item = (uint8_t)t->in->copy},
+	                SAY(R_SLIP_OF, .slip = slip->number, .case_no = slip->case_no,
+	                    .room = station_room_name(t->station, slip->room)));
 }
 
 /* The paper proves itself: its own code was read back, so it exists (DESIGN section 8). */

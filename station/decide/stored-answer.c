@@ -63,8 +63,7 @@ static void enter_all(struct turn *t)
 	}
 	stored_ask_here(t, Q_NONE);
 	t->out->enter = n;
-	turn_accept(t, n == 1 ? "%d stored scan is entered as late." : "%d stored scans are entered as late.",
-	            n);
+	turn_say(t, SAY(R_STORED_LATE, .n = n));
 }
 
 /* Nothing is held for the room any more where its last scan was entered or thrown away since it was asked. */

@@ -224,7 +224,7 @@ void stored_take(struct turn *t)
 	struct not_held rest = {0};
 	char clocks[120], unheld[230] = "";
 	if (!t->in->n_stored && !t->in->lost) {
-		turn_accept(t, "Stored scans wait for an answer.");
+		turn_say(t, SAY(R_STORED_WAIT));
 		return;
 	}
 	int kept = hold_each(t, &rest);

@@ -63,7 +63,6 @@ static int before_off(const struct turn *t, const struct digit *d)
 /* Its clock was started as 'on?' when it came; had it come at its time, the count agreed, it would be on. */
 int held_start(struct turn *t)
 {
-	char made[6];
 	int digit = t->in->digit;
 	const struct digit *d = turn_has_case(t) ? sheet_digit_const(t->s, digit) : NULL;
 	if (!t->in->held || !d || answer_is_digit(t))
@@ -79,9 +78,8 @@ int held_start(struct turn *t)
 	 * any more, and the card's counts. */
 	int bounded = t->in->at.boot_ms >= 0 && moment_between_ms(t->in->at, d->since) > 0;
 	digit_doubt_on(t, digit, bounded ? d->since : t->in->at);
-	turn_ask(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
-	         "%s: scanned at %s, before what was entered since.", own_digit_name(digit),
-	         moment_hm(t->in->at, made));
+	turn_ask_saying(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
+	                SAY(R_SCANNED_BEFORE, .digit = digit, .time = moment_minute_of_day(t->in->at)));
 	return 1;
 }
 

@@ -33,16 +33,20 @@ static int due(const struct policy *p, const struct digit *d, int64_t minutes, s
 	         now.boot_ms - last->boot_ms >= (int64_t)p->next_reminder_min * 60000));
 }
 
+static void remind_on(struct turn *t, const struct digit *d)
+{
+	struct say say = {.saying = SAY_R_REMIND, .digit = d->number};
+	say.what = digit_minutes(d, t->in->at, &say.minutes, &say.most);
+	turn_say(t, &say);
+}
+
 static void remind(struct turn *t, const struct digit *d, int64_t minutes)
 {
-	char text[80];
-	digit_minutes_text(d, t->in->at, text, sizeof text);
 	EMIT(t, .kind = EV_REMINDED, .digit = d->number, .n = (int32_t)minutes);
 	if (d->state == DIGIT_OFF && !d->doubted)
-		turn_accept(t, "Reminder: the tourniquet of the %s is off and not yet accounted for.",
-		            own_digit_name(d->number));
+		turn_say(t, SAY(R_REMIND_OFF, .digit = d->number));
 	else
-		turn_accept(t, "Reminder: tourniquet on the %s for %s.", own_digit_name(d->number), text);
+		remind_on(t, d);
 }
 
 static int remind_sheet(const struct station *st, const struct input *in, struct outcome *out, int index)

@@ -113,11 +113,14 @@ void turn_say_more(struct turn *t, const struct say *what)
 {
 	struct reply *r = &t->out->reply;
 	size_t used = strlen(r->said);
+	int whole = r->n_parts || !used; /* what has words in English alone is told in English alone */
 	if (used + 2 < sizeof r->said) {
-		r->said[used++] = ' ';
+		if (used)
+			r->said[used++] = ' ';
 		say_sentence(what, r->said + used, sizeof r->said - used);
 	}
-	add_part(r, what);
+	if (whole)
+		add_part(r, what);
 }
 
 void turn_accept(struct turn *t, const char *format, ...)
@@ -234,13 +237,12 @@ void turn_open_case(struct turn *t, const char *label)
 /* Where the paper itself proves less, that is said. */
 void turn_slip_seen(struct turn *t, const struct slip *slip, const struct paper *paper)
 {
-	const char *how = t->in->flags & EVENT_KEYED
-	                      ? "typed: somebody read the code of this paper, no scanner did"
-	                      : "seen: this paper came out";
 	EMIT(t, .kind = EV_SLIP_STATE, .case_no = slip->case_no, .n = slip->number, .what = SLIP_SEEN,
 	     .other = paper->copy);
-	turn_accept(
-	    t, "Slip %07d of case %d, copy %d, %s.%s", (int)slip->number, (int)slip->case_no,
-	    (int)paper->copy, how,
-	    paper->proof ? "" : " Its code is of an earlier version, which anybody could have worked out.");
+	turn_say(t,
+	         t->in->flags & EVENT_KEYED
+	             ? SAY(R_SLIP_TYPED, .slip = slip->number, .case_no = slip->case_no, .copy = paper->copy)
+	             : SAY(R_SLIP_SEEN, .slip = slip->number, .case_no = slip->case_no, .copy = paper->copy));
+	if (!paper->proof)
+		turn_say_more(t, SAY(R_SLIP_OLD_CODE));
 }

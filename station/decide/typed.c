@@ -35,11 +35,7 @@ static int correct_after(struct turn *t)
 	snprintf(e.text, sizeof e.text, "%s", t->in->text + used);
 	turn_emit(t, &e);
 	turn_queue_slip(t, SLIP_ADDENDUM, case_no);
-	turn_accept(
-	    t,
-	    "Correction of case %d entered beside what it corrects. An addendum slip prints: put it in "
-	    "the notes.",
-	    case_no);
+	turn_say(t, SAY(R_CORRECTED, .case_no = case_no));
 	return 1;
 }
 
@@ -64,7 +60,7 @@ void typed_take(struct turn *t)
 		struct event e = {.kind = EV_SEARCH_WHY, .n = t->s->search_not_done};
 		snprintf(e.text, sizeof e.text, "%s", t->in->text);
 		turn_emit(t, &e);
-		turn_accept(t, "Why step %d of the search was not done is entered.", (int)e.n);
+		turn_say(t, SAY(R_WHY_ENTERED, .n = e.n));
 		return;
 	}
 	for (int i = 0; i < t->station->n_owed; i++)
@@ -74,7 +70,7 @@ void typed_take(struct turn *t)
 			snprintf(e.text, sizeof e.text, "%s", t->in->text);
 			turn_emit(t, &e);
 			turn_queue_slip(t, SLIP_ADDENDUM, case_no);
-			turn_accept(t, "Incident number of case %d entered.", (int)case_no);
+			turn_say(t, SAY(R_NUMBER_ENTERED, .case_no = case_no));
 			return;
 		}
 	turn_refuse(t, SAY(NO_TEXT_ASKED));

@@ -26,18 +26,17 @@ void card_minutes_ago(struct turn *t, int minutes)
 		return;
 	}
 	EMIT(t, .kind = EV_DIGIT_EARLIER, .digit = d->number, .n = minutes, .what = (uint8_t)(off ? 2 : 1));
-	turn_accept(t, "%s %d min earlier, %s.",
-	            off                          ? "Off"
-	            : d->state == DIGIT_MAYBE_ON ? "'On?' from"
-	                                         : "On",
-	            minutes, own_digit_name(d->number));
+	turn_say(t, off ? SAY(R_OFF_EARLIER, .minutes = minutes, .digit = d->number)
+	            : d->state == DIGIT_MAYBE_ON
+	                ? SAY(R_MAYBE_EARLIER, .minutes = minutes, .digit = d->number)
+	                : SAY(R_ON_EARLIER, .minutes = minutes, .digit = d->number));
 }
 
 void card_misread(struct turn *t)
 {
 	int digit = last_timed(t->s);
-	turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit},
-	         digit ? "Misread: the %s, or a pack." : "Misread%s.", digit ? own_digit_name(digit) : "");
+	turn_ask_saying(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit},
+	                digit ? SAY(R_MISREAD_DIGIT, .digit = digit) : SAY(R_MISREAD));
 }
 
 /* What a step was, as people say it; its event has a name for machines. */
@@ -83,8 +82,8 @@ static void undo_asks(struct turn *t, const struct step *step)
 	if (t->s->asked.what == Q_IS_ON)
 		turn_refuse(t, SAY(UNDO_STOPS_NO_CLOCK, .digit = t->s->asked.digit));
 	else
-		turn_ask(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)last_timed(t->s)},
-		         "The clock of the %s runs on: UNDO does not stop it.", own_digit_name(step->digit));
+		turn_ask_saying(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)last_timed(t->s)},
+		                SAY(R_CLOCK_RUNS_ON, .digit = step->digit));
 }
 
 void card_undo(struct turn *t)

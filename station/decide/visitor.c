@@ -16,8 +16,9 @@ void visitor_is(struct turn *t, int yes)
 		turn_refuse(t, SAY(IS_THE_SURGEON, .person = turn_name_of(t, t->s->team.at[PLACE_SURGEON])));
 		return;
 	}
-	turn_ask(t, (struct asked){.what = Q_VISITOR, .person = visitor, .n = yes ? PLACE_SURGEON : 0},
-	         "%s%s.", turn_name_of(t, visitor), yes ? ", operating surgeon" : "");
+	turn_ask_saying(t, (struct asked){.what = Q_VISITOR, .person = visitor, .n = yes ? PLACE_SURGEON : 0},
+	                yes ? SAY(R_PERSON_SURGEON, .person = turn_name_of(t, visitor))
+	                    : SAY(R_PERSON, .person = turn_name_of(t, visitor)));
 }
 
 /* The circulating badge vouches; one who circulates and has not badged in does so with it. */

@@ -43,13 +43,14 @@ static const struct value {
 	{name, sizeof name - 1, type, offsetof(struct say, member), KEPT_##type(member), size},
     VALUES(X)
 #undef X
-#define LOOSE_NUMBER(member) offsetof(struct said, member)
-#define LOOSE_TIME(member) LOOSE_NUMBER(member)
-#define LOOSE_SAYING(member) LOOSE_NUMBER(member)
-#define LOOSE_TEXT(member) HAS_NOT
-#define LOOSE_WORDS(member) HAS_NOT
+#define LOOSE_NUMBER(member, size) offsetof(struct said, member)
+#define LOOSE_TIME(member, size) LOOSE_NUMBER(member, size)
+#define LOOSE_SAYING(member, size) LOOSE_NUMBER(member, size)
+#define LOOSE_DIGIT(member, size) LOOSE_NUMBER(member, size)
+#define LOOSE_TEXT(member, size) (size ? (int16_t)offsetof(struct said, member) : HAS_NOT)
+#define LOOSE_WORDS(member, size) HAS_NOT
 #define X(type, member, name, size)                                                                          \
-	{name, sizeof name - 1, type, offsetof(struct say, member), LOOSE_##type(member), size},
+	{name, sizeof name - 1, type, offsetof(struct say, member), LOOSE_##type(member, size), size},
         LOOSE_VALUES(X)
 #undef X
 };

@@ -9,12 +9,14 @@
 
 #include "words/name-words.h"
 #include "words/next-words.h"
+#include "words/reply-words.h"
 #include "words/sayings.h"
 
 /* clang-format off */
 #define SENTENCES(X, N) \
 	NAME_WORDS(X, N) \
-	NEXT_WORDS(X, N)
+	NEXT_WORDS(X, N) \
+	REPLY_WORDS(X, N)
 /* clang-format on */
 
 #endif

@@ -66,9 +66,11 @@
 	X(TEXT, lot, "lot", 0) \
 	X(SAYING, month, "month", 0) \
 	X(SAYING, more, "more", 0)                 /* what follows `then` */ \
+	X(DIGIT, other_digit, "other_digit", 0) \
 	X(NUMBER, page, "page", 0) \
 	X(NUMBER, pages, "pages", 0) \
 	X(TEXT, printer, "printer", 0) \
+	X(TEXT, recorder, "recorder", 33)          /* whose badge recorded it */ \
 	X(WORDS, second, "second", 0) \
 	X(TEXT, text, "text", 0)                   /* as it was typed, scanned or set */ \
 	X(TIME, to, "to", 0)                       /* of the day */ \

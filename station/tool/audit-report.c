@@ -14,6 +14,7 @@
 #include "tell/outline.h"
 #include "tool/audit.h"
 #include "tool/client.h"
+#include "tool/document.h"
 #include "tool/print.h"
 #include "tool/report-document.h"
 
@@ -175,7 +176,7 @@ static int give(const struct words *w, const json_t *doc)
 	_cleanup_(buf_free) struct buf text = {0};
 	if (pdf || svg)
 		return print_document(doc, pdf ? "--pdf" : "--svg", pdf ? pdf : svg);
-	int n = words_given(w, options, "json") ? json_write_canonical(doc, &text) : report_csv(doc, &text);
+	int n = words_given(w, options, "json") ? json_write_canonical(doc, &text) : document_csv(doc, &text);
 	if (n < 0) {
 		struct error e;
 		error_set(&e, n, "cannot make the report: %s: close other programs", strerror(-n));
@@ -195,7 +196,6 @@ static int make(struct record *r, const char *path, const struct words *w, struc
 	struct recorded *settings = calloc(1, sizeof *settings);
 	struct figures *f = NULL;
 	const char *list = words_value(w, options, "list");
-	char when[26];
 	int n = settings
 	            ? record_each_setting(r, take_setting, settings, e)
 	            : error_set(e, -ENOMEM, "cannot make the report: out of memory: close other programs");
@@ -203,7 +203,7 @@ static int make(struct record *r, const char *path, const struct words *w, struc
 		n = read_plan(&plan, list, settings, e);
 	if (n == 0)
 		n = get_summary(&s, r, path, w, e);
-	int64_t from = clock_now().boot_ms, now = clock_now().wall_ms;
+	int64_t from = clock_now().boot_ms;
 	struct event last = {0};
 	if (n == 0 && s.seq && record_event_at(r, s.seq, &last) < 0)
 		last.at = (struct moment){0};
@@ -217,10 +217,9 @@ static int make(struct record *r, const char *path, const struct words *w, struc
 		                          .plan = list ? &plan : NULL},
 		    e);
 	}
-	clock_text_full(now, clock_utc_min(now), when);
 	if (n == 0)
 		*doc = report_document(&(struct report_source){
-		    .figures = f, .settings = settings, .seq = s.seq, .chain = s.chain, .time = when});
+		    .figures = f, .settings = settings, .seq = s.seq, .chain = s.chain});
 	if (n == 0 && !*doc)
 		n = error_set(e, -ENOMEM, "cannot make the report: out of memory: close other programs");
 	if (n == 0)

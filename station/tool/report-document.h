@@ -3,7 +3,6 @@
 #ifndef BANDTALLY_TOOL_REPORT_DOCUMENT_H
 #define BANDTALLY_TOOL_REPORT_DOCUMENT_H
 
-#include "base/buf.h"
 #include "base/json.h"
 #include "count/recorded.h"
 #include "record/store.h"
@@ -14,13 +13,9 @@ struct report_source {
 	const struct recorded *settings; /* as the record has them last: names of site, rooms, search steps */
 	int64_t seq;                     /* the last event, and its hash */
 	struct chain chain;
-	const char *time; /* when it is made, RFC 3339 */
 };
 
 /* A new reference, NULL without memory. */
 json_t *report_document(const struct report_source *from);
-
-/* The same as lines of CSV (RFC 4180): section, kind, name, label, value, lower, upper, signal. 0 or -ENOMEM. */
-int report_csv(const json_t *document, struct buf *out);
 
 #endif

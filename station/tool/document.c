@@ -1,0 +1,184 @@
+#include "tool/document.h"
+
+#include <errno.h>
+#include <stdarg.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "base/clock.h"
+
+#define SENTENCE_MAX 600
+
+int document_begin(struct document *d, const char *site, const char *title, const char *period)
+{
+	char when[26];
+	int64_t now = clock_now().wall_ms;
+	clock_text_full(now, clock_utc_min(now), when);
+	*d = (struct document){.sections = json_array()};
+	d->whole =
+	    json_pack("{s:i,s:s,s:s,s:s,s:s,s:s,s:[],s:o}", "v", 1, "kind", "report", "time", when, "site",
+	              *site ? site : "?", "title", title, "period", period, "about", "sections", d->sections);
+	return d->whole ? 0 : -ENOMEM;
+}
+
+static void add_text(json_t *to, const char *key, const char *format, va_list more)
+{
+	char text[SENTENCE_MAX];
+	vsnprintf(text, sizeof text, format, more);
+	json_array_append_new(json_object_get(to, key), json_string(text));
+}
+
+void document_about(struct document *d, const char *format, ...)
+{
+	va_list more;
+	va_start(more, format);
+	add_text(d->whole, "about", format, more);
+	va_end(more);
+}
+
+void document_section(struct document *d, const char *name, const char *title)
+{
+	d->section = json_pack("{s:s,s:s,s:[],s:[],s:[],s:[]}", "name", name, "title", title, "says",
+	                       "figures", "tables", "charts");
+	json_array_append_new(d->sections, d->section);
+}
+
+void document_says(struct document *d, const char *format, ...)
+{
+	va_list more;
+	va_start(more, format);
+	add_text(d->section, "says", format, more);
+	va_end(more);
+}
+
+void document_chart_says(struct document *d, const char *format, ...)
+{
+	va_list more;
+	va_start(more, format);
+	add_text(d->chart, "says", format, more);
+	va_end(more);
+}
+
+json_t *document_figure(struct document *d, const char *name, const char *label, const char *value)
+{
+	json_t *x = json_pack("{s:s,s:s,s:s}", "name", name, "label", label, "value", value);
+	json_array_append_new(json_object_get(d->section, "figures"), x);
+	return x;
+}
+
+void document_number(struct document *d, const char *name, const char *label, int64_t value)
+{
+	char text[24];
+	snprintf(text, sizeof text, "%lld", (long long)value);
+	json_object_set_new(document_figure(d, name, label, text), "x", json_integer(value));
+}
+
+json_t *document_table(struct document *d, const char *name, const char *heads)
+{
+	json_t *list = json_array(), *x = json_pack("{s:s,s:o,s:[]}", "name", name, "heads", list, "rows");
+	for (const char *at = heads; *at;) {
+		size_t n = strcspn(at, "|");
+		json_array_append_new(list, json_stringn(at, n));
+		at += n + (at[n] == '|');
+	}
+	json_array_append_new(json_object_get(d->section, "tables"), x);
+	return json_object_get(x, "rows");
+}
+
+json_t *document_row(json_t *rows)
+{
+	json_t *cells = json_array();
+	json_array_append_new(rows, json_pack("{s:o}", "cells", cells));
+	return cells;
+}
+
+void document_cell(json_t *cells, const char *text)
+{
+	json_array_append_new(cells, json_string(*text ? text : "–"));
+}
+
+/* --- as CSV ------------------------------------------------------------------------------------------------------------- */
+
+static int csv_text(struct buf *out, const char *text, int last)
+{
+	int quoted = strpbrk(text, ",\"\r\n") != NULL, n = quoted ? buf_add_text(out, "\"") : 0;
+	for (; n == 0 && *text; text++)
+		n = *text == '"' ? buf_add_text(out, "\"\"") : buf_add(out, text, 1);
+	if (n == 0 && quoted)
+		n = buf_add_text(out, "\"");
+	return n == 0 ? buf_add_text(out, last ? "\r\n" : ",") : n;
+}
+
+static int csv_line(struct buf *out, const char *const fields[8])
+{
+	int n = 0;
+	for (int i = 0; n == 0 && i < 8; i++)
+		n = csv_text(out, fields[i] ? fields[i] : "", i == 7);
+	return n;
+}
+
+static const char *thousandths(const json_t *x, const char *key, char out[32])
+{
+	const json_t *value = json_object_get(x, key);
+	if (!value)
+		return "";
+	snprintf(out, 32, "%.3f", (double)json_integer_value(value) / 1000);
+	return out;
+}
+
+static int csv_charts(struct buf *out, const json_t *section)
+{
+	size_t i, k;
+	const json_t *c, *p;
+	int n = 0;
+	char value[32], lower[32], upper[32];
+	json_array_foreach(json_object_get(section, "charts"), i, c)
+	    json_array_foreach(json_object_get(c, "points"), k, p) n =
+	        n < 0 ? n
+	              : csv_line(out, (const char *const[8]){
+	                                  json_text(section, "name"),
+	                                  json_truth(p, "running") ? "running" : "point",
+	                                  json_text(c, "name"), json_text(p, "label"),
+	                                  thousandths(p, "value", value), thousandths(p, "lower", lower),
+	                                  thousandths(p, "upper", upper), json_text(p, "signal")});
+	return n;
+}
+
+static int csv_tables(struct buf *out, const json_t *section)
+{
+	size_t i, k, m;
+	const json_t *t, *r, *c;
+	int n = 0;
+	char name[100];
+	json_array_foreach(json_object_get(section, "tables"), i, t)
+	    json_array_foreach(json_object_get(t, "rows"), k, r)
+	        json_array_foreach(json_object_get(r, "cells"), m, c)
+	{
+		snprintf(name, sizeof name, "%s row %d", json_text(t, "name"), (int)k + 1);
+		n = n < 0
+		        ? n
+		        : csv_line(out, (const char *const[8]){
+		                            json_text(section, "name"), "cell", name,
+		                            json_string_value(json_array_get(json_object_get(t, "heads"), m)),
+		                            json_string_value(c), NULL, NULL, NULL});
+	}
+	return n;
+}
+
+int document_csv(const json_t *document, struct buf *out)
+{
+	size_t i, k;
+	const json_t *s, *x;
+	int n = buf_add_text(out, "section,kind,name,label,value,lower,upper,signal\r\n");
+	json_array_foreach(json_object_get(document, "sections"), i, s)
+	{
+		json_array_foreach(json_object_get(s, "figures"), k, x) n =
+		    n < 0 ? n
+		          : csv_line(out, (const char *const[8]){json_text(s, "name"), "figure",
+		                                                 json_text(x, "name"), json_text(x, "label"),
+		                                                 json_text(x, "value"), NULL, NULL, NULL});
+		n = n < 0 ? n : csv_tables(out, s);
+		n = n < 0 ? n : csv_charts(out, s);
+	}
+	return n;
+}

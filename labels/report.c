@@ -31,7 +31,7 @@ static const struct field table_fields[] = {
 static const struct field section_fields[] = {
 	TEXT("name", REQUIRED, 1, 40, ""),
 	TEXT("title", REQUIRED, 1, 80, ""),
-	TEXTS("says", REQUIRED, 0, 12, 600, "sentences in front of the figures"),
+	TEXTS("says", REQUIRED, 0, 60, 600, "sentences in front of the figures"),
 	OBJECTS("figures", REQUIRED, 0, 40, figure_fields, ""),
 	OBJECTS("tables", REQUIRED, 0, 6, table_fields, ""),
 	OBJECTS("charts", REQUIRED, 0, 6, chart_fields, ""),

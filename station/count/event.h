@@ -142,7 +142,9 @@ enum event_field {
 	X(SEALED, "sealed",                           STATION, PASSING, F_REF | F_SEAL) \
 	/* n: which incarnation begins here, head: of the second place, and behind which numbers of cases, \
 	 * slips and items it goes on */ \
-	X(INCARNATION, "incarnation", STATION, PASSING, F_N | WHAT_IS(INCARNATION) | F_HEAD)
+	X(INCARNATION, "incarnation", STATION, PASSING, F_N | WHAT_IS(INCARNATION) | F_HEAD) \
+	/* an auditor asked for people's names in case n, or for what badge `person` did; text: why */ \
+	X(AUDITED, "audited", STATION, PASSING, F_PERSON | F_N | F_TEXT)
 /* clang-format on */
 
 enum event_kind {

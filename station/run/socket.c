@@ -508,6 +508,21 @@ static json_t *do_settle(struct client *c, const json_t *q)
 	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
 }
 
+/* Who asks for people's names, or for what a badge did, is on record with the reason. */
+static json_t *do_audited(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	struct event ev = {.kind = EV_AUDITED};
+	const char *why = json_text(q, "why");
+	if (take(q, "case", 0, NUMBER_MAX, &ev.n, &e) < 0 ||
+	    take(q, "person", 0, NUMBER_MAX, &ev.person, &e) < 0)
+		return no(e.text);
+	if (name_check("the reason", why, EVENT_TEXT_MAX - 1, &e) < 0)
+		return no(e.text);
+	snprintf(ev.text, sizeof ev.text, "%s", why);
+	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
+}
+
 static json_t *do_retry(struct client *c, const json_t *q)
 {
 	struct error e = {0};
@@ -669,6 +684,7 @@ static const struct {
     {"retry", RIGHT_COUNT | RIGHT_STORES, do_retry},
     {"copy", RIGHT_AUDIT, do_copy},
     {"backed-up", RIGHT_AUDIT, do_backed_up},
+    {"audited", RIGHT_AUDIT, do_audited},
 };
 
 static json_t *handle(struct client *c, const char *line, size_t size)

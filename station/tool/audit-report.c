@@ -14,7 +14,6 @@
 #include "tell/outline.h"
 #include "tool/audit.h"
 #include "tool/client.h"
-#include "tool/document.h"
 #include "tool/print.h"
 #include "tool/report-document.h"
 
@@ -172,20 +171,9 @@ static int read_plan(struct plan *p, const char *file, struct recorded *settings
 
 static int give(const struct words *w, const json_t *doc)
 {
-	const char *pdf = words_value(w, options, "pdf"), *svg = words_value(w, options, "svg");
-	_cleanup_(buf_free) struct buf text = {0};
-	if (pdf || svg)
-		return print_document(doc, pdf ? "--pdf" : "--svg", pdf ? pdf : svg);
-	int n = words_given(w, options, "json") ? json_write_canonical(doc, &text) : document_csv(doc, &text);
-	if (n < 0) {
-		struct error e;
-		error_set(&e, n, "cannot make the report: %s: close other programs", strerror(-n));
-		return client_fail(&e);
-	}
-	fputs(text.data, stdout);
-	if (words_given(w, options, "json"))
-		putchar('\n');
-	return EXIT_OK;
+	const char *svg = words_value(w, options, "svg");
+	return svg ? print_document(doc, "--svg", svg)
+	           : audit_give(doc, words_given(w, options, "json"), words_value(w, options, "pdf"));
 }
 
 static int make(struct record *r, const char *path, const struct words *w, struct source_span span, int room,

@@ -253,11 +253,17 @@ static int audit_settle(const struct words *w)
 	return EXIT_OK;
 }
 
+static const struct {
+	const char *name;
+	int (*run)(int argc, char **argv);
+} own[] = {{"report", audit_report}, {"case", audit_case}};
+
 int tool_audit(int argc, char **argv)
 {
 	struct words w;
-	if (argc > 1 && strcmp(argv[1], "report") == 0)
-		return audit_report(argc - 1, argv + 1);
+	for (size_t i = 0; argc > 1 && i < sizeof own / sizeof *own; i++)
+		if (strcmp(argv[1], own[i].name) == 0)
+			return own[i].run(argc - 1, argv + 1);
 	int r = words_read(&w, argc, argv, audit_options, audit_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;

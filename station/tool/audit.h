@@ -4,6 +4,7 @@
 
 #include <limits.h>
 
+#include "base/json.h"
 #include "record/keys.h"
 #include "record/store.h"
 #include "tool/words.h"
@@ -28,5 +29,9 @@ int audit_slip(const struct words *w); /* the command */
 
 /* Commands with options of their own; argv[0] is their name. */
 int audit_report(int argc, char **argv);
+int audit_case(int argc, char **argv);
+
+/* A document as JSON or CSV on stdout, or on paper where `pdf` names a file. An exit code. */
+int audit_give(const json_t *doc, int json, const char *pdf);
 
 #endif

@@ -6,8 +6,10 @@
 #include <string.h>
 
 #include "base/clock.h"
+#include "base/name.h"
 
 #define SENTENCE_MAX 600
+#define CELL_MAX 199
 
 int document_begin(struct document *d, const char *site, const char *title, const char *period)
 {
@@ -94,7 +96,7 @@ json_t *document_row(json_t *rows)
 
 void document_cell(json_t *cells, const char *text)
 {
-	json_array_append_new(cells, json_string(*text ? text : "–"));
+	json_array_append_new(cells, *text ? name_told(text, CELL_MAX) : json_string("–"));
 }
 
 /* --- as CSV ------------------------------------------------------------------------------------------------------------- */

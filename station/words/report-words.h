@@ -165,6 +165,54 @@
 #define RW_CHART_FALSE "Of charts of a steady one, so long, %s %% show at least one signal." /* share */
 #define RW_CHART_SIGNALS "Signals here: %d. Each names its rule beside the point: L beyond a line, R a run of nine." /* signals */
 #define RW_CHART_NO_SIGNALS "Signals here: none."
+
+/* one case, in time order */
+#define RW_CASE_TITLE "One case, in time order"
+#define RW_CASE_OF "case %d" /* number */
+#define RW_CASE_PEOPLE_PLACES "People stand by their place. With --people and a reason their names are given, and that somebody asked is recorded."
+#define RW_CASE_PEOPLE_NAMES "People's names are given, for this reason, which is recorded: %s" /* reason */
+#define RW_CASE_EVENTS "Every event of it"
+#define RW_CASE_TIME "Time"
+#define RW_CASE_WHAT "What"
+#define RW_CASE_WHO "Who"
+#define RW_CASE_OF_WHAT "Of what"
+#define RW_CASE_HOW "How"
+#define RW_CASE_KEYED "typed"
+#define RW_CASE_LATE "late"
+#define RW_CASE_UNDONE "taken back"
+#define RW_CASE_STATION "station"
+#define RW_CASE_SOMEBODY "somebody"
+#define RW_CASE_OLD_WORDS "in the words of an earlier version, which may name somebody: see --people"
+#define RW_CASE_MORE "%d further events have no place on paper: see --json or 'bandtally audit export'." /* events */
+#define RW_CASE_DUE "Due, and not done"
+#define RW_CASE_DUE_NONE "Nothing that the station asked for was left open."
+#define RW_CASE_DUE_DEBT "Owed, and not paid: %s" /* what is owed */
+#define RW_CASE_DUE_LOOK "Not seen bare after the final count: %s" /* digit */
+#define RW_CASE_DUE_REMINDER "Reminder at %s, %s, that no badge acknowledged" /* time, digit */
+#define RW_CASE_DUE_SLIP "Slip %d was not seen" /* slip */
+#define RW_CASE_DUE_END "The case has not ended"
+
+/* a sample */
+#define RW_SAMPLE_TITLE_SLIPS "Sample of slips, to be found among the papers"
+#define RW_SAMPLE_TITLE_LIST "Sample of planned operations, to be found in the record"
+#define RW_SAMPLE_OF "%d of %d, seed %lld" /* how many, of how many, seed */
+#define RW_SAMPLE_AGAIN "The same seed and the same record, or list, draw the same ones again."
+#define RW_SAMPLE_BOUND "%d of %d right still allows up to %s %% wrong (one-sided 95 %% bound, exact): it proves no more." /* n, n, share */
+#define RW_SAMPLE_TICK "Tick what was found; what was not stays without a tick, and is looked for."
+#define RW_SAMPLE_SLIP "Slip"
+#define RW_SAMPLE_CASE "Case"
+#define RW_SAMPLE_ROOM "Room"
+#define RW_SAMPLE_DATE "Date"
+#define RW_SAMPLE_SLOT "Slot"
+#define RW_SAMPLE_RECORDED "Cases recorded that day"
+#define RW_SAMPLE_STATE "The record says"
+#define RW_SAMPLE_SEEN "seen"
+#define RW_SAMPLE_NOT_SEEN "not seen"
+#define RW_SAMPLE_VOID "no such slip"
+#define RW_SAMPLE_PAPER "Paper found"
+#define RW_SAMPLE_HELD "Signed and held"
+#define RW_SAMPLE_FOUND "Found"
+#define RW_SAMPLE_BOX "[   ]"
 /* clang-format on */
 
 #endif

@@ -1,0 +1,354 @@
+/* audit case: one case in time order, every event of it, and what was due and not done. */
+#include <errno.h>
+#include <stdarg.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+#include "base/clock.h"
+#include "code/own-codes.h"
+#include "count/debt.h"
+#include "tell/story.h"
+#include "tool/audit.h"
+#include "tool/client.h"
+#include "tool/document.h"
+#include "tool/print.h"
+#include "words/report-words.h"
+
+#define DETAIL_MAX 200
+#define PLACES_MAX 64
+
+static const char options[] = "file= people= json csv pdf=";
+static const char usage[] =
+    "usage: bandtally audit case CASE [--people REASON] (--json | --csv | --pdf FILE) [--file RECORD]\n"
+    "One case in time order: every scan, refusal, question, reminder, print and gap, and what was due and "
+    "not\n"
+    "done. People stand by their place; with --people their names are given, and the running station "
+    "records\n"
+    "that somebody asked, and why.\n"
+    "Exit codes: 0 made, 1 failed, 2 wrong usage.\n";
+
+struct events {
+	struct event *list;
+	int count, room;
+};
+
+static int keep(void *context, const struct event *e)
+{
+	struct events *all = context;
+	if (all->count == all->room) {
+		int room = all->room ? 2 * all->room : 256;
+		struct event *more = realloc(all->list, (size_t)room * sizeof *more);
+		if (!more)
+			return -ENOMEM;
+		all->list = more;
+		all->room = room;
+	}
+	all->list[all->count++] = *e;
+	return 0;
+}
+
+/* Who is where, and what each item is called, as far as the case has come. */
+struct known {
+	int people; /* names are given */
+	struct {
+		int32_t number;
+		uint8_t place;
+		char name[EVENT_TEXT_MAX];
+	} places[PLACES_MAX];
+	int n_places;
+	char items[ITEMS_MAX + 1][LINE_NAME_MAX];
+};
+
+static void learn(struct known *k, const struct event *e)
+{
+	if (e->kind == EV_JOINED && k->n_places < PLACES_MAX) {
+		k->places[k->n_places].number = e->person;
+		k->places[k->n_places].place = e->what;
+		snprintf(k->places[k->n_places++].name, EVENT_TEXT_MAX, "%s", e->text);
+	}
+	if (event_fields(e->kind) & F_THING && e->item && e->item <= ITEMS_MAX)
+		snprintf(k->items[e->item], LINE_NAME_MAX, "%s", e->thing.name);
+}
+
+static void add(char *out, const char *text)
+{
+	size_t used = strlen(out);
+	if (*text)
+		snprintf(out + used, DETAIL_MAX - used, "%s%s", used ? ", " : "", text);
+}
+
+static void add_person(const struct known *k, int32_t number, char *out)
+{
+	for (int i = k->n_places; number && i-- > 0;)
+		if (k->places[i].number == number) {
+			add(out, k->people ? k->places[i].name : place_words(k->places[i].place));
+			return;
+		}
+	if (number)
+		add(out, "?");
+}
+
+static void tell_who(const struct known *k, const struct event *e, char *out)
+{
+	uint32_t f = event_fields(e->kind);
+	out[0] = 0;
+	if (f & F_PERSON)
+		add_person(k, e->person, out);
+	if (e->kind == EV_COUNT_AGREED || e->kind == EV_SIGNED_OUT)
+		add_person(k, e->other, out);
+	if (!*out && e->flags & EVENT_FIRST && e->answer < 0)
+		add_person(k, -e->answer, out);
+}
+
+/* A name in a sentence, by its place where that is known. */
+static const char *without_name(const struct known *k, const char *name)
+{
+	if (k->people || !name || !*name)
+		return name;
+	for (int i = k->n_places; i-- > 0;)
+		if (strcmp(k->places[i].name, name) == 0)
+			return place_words(k->places[i].place);
+	return RW_CASE_SOMEBODY;
+}
+
+static void add_said(const struct known *k, const struct event *e, char *out)
+{
+	char text[DETAIL_MAX];
+	struct say say = said_say(&e->said);
+	say.person = without_name(k, say.person);
+	say.other_person = without_name(k, say.other_person);
+	say_part(&say, text, sizeof text);
+	add(out, text);
+}
+
+static void tell_of_what(const struct known *k, const struct event *e, char *out)
+{
+	uint32_t f = event_fields(e->kind);
+	char text[DETAIL_MAX] = "";
+	const char *name = event_list_name((enum event_list)(f >> F_LIST_OF_WHAT & 63), e->what);
+	out[0] = 0;
+	if (e->digit)
+		add(out, own_digit_name(e->digit));
+	if (e->item && e->item <= ITEMS_MAX)
+		add(out, k->items[e->item]);
+	add(out, name ? name : "");
+	if (f & F_N && e->n && e->kind != EV_COUNT_AGREED) {
+		snprintf(text, sizeof text, "%d", (int)e->n);
+		add(out, text);
+	}
+	if (f & F_SAID && e->said.saying)
+		add_said(k, e, out);
+	else if (e->kind == EV_REFUSED && !k->people && *e->text) /* in words that may name somebody */
+		add(out, RW_CASE_OLD_WORDS);
+	else if (f & F_TEXT && e->kind != EV_JOINED)
+		add(out, e->text);
+}
+
+static int is_undone(const struct events *all, int at)
+{
+	for (int i = at + 1; i < all->count; i++)
+		if (all->list[i].kind == EV_UNDONE && all->list[i].ref == all->list[at].seq)
+			return 1;
+	return 0;
+}
+
+static void tell_how(const struct events *all, int at, char *out)
+{
+	const struct event *e = &all->list[at];
+	out[0] = 0;
+	if (e->flags & EVENT_KEYED)
+		add(out, RW_CASE_KEYED);
+	if (e->flags & EVENT_LATE)
+		add(out, RW_CASE_LATE);
+	if (is_undone(all, at))
+		add(out, RW_CASE_UNDONE);
+}
+
+static void tell_events(struct document *d, const struct events *all, struct known *k, int rows_max)
+{
+	char when[26], who[DETAIL_MAX], what[DETAIL_MAX], how[DETAIL_MAX];
+	document_section(d, "events", RW_CASE_EVENTS);
+	if (all->count > rows_max)
+		document_says(d, RW_CASE_MORE, all->count - rows_max);
+	json_t *rows = document_table(
+	    d, "events", RW_CASE_TIME "|" RW_CASE_WHAT "|" RW_CASE_WHO "|" RW_CASE_OF_WHAT "|" RW_CASE_HOW);
+	for (int i = 0; i < all->count && i < rows_max; i++) {
+		const struct event *e = &all->list[i];
+		learn(k, e);
+		clock_text_full(e->at.wall_ms, e->at.utc_min, when);
+		when[10] = ' ';
+		when[19] = 0;
+		tell_who(k, e, who);
+		tell_of_what(k, e, what);
+		tell_how(all, i, how);
+		json_t *cells = document_row(rows);
+		document_cell(cells, when);
+		document_cell(cells, event_name(e->kind));
+		document_cell(cells, e->case_no ? who : RW_CASE_STATION);
+		document_cell(cells, what);
+		document_cell(cells, how);
+	}
+}
+
+/* --- what was due ---------------------------------------------------------------------------------------------- */
+
+__attribute__((format(printf, 2, 3))) static void due(json_t *rows, const char *format, ...)
+{
+	char text[DETAIL_MAX];
+	va_list more;
+	va_start(more, format);
+	vsnprintf(text, sizeof text, format, more);
+	va_end(more);
+	if (json_array_size(rows) < DOCUMENT_ROWS_MAX)
+		document_cell(document_row(rows), text);
+}
+
+static void tell_digit(json_t *rows, const struct story_digit *digit)
+{
+	char hm[6];
+	if (digit->n_stretches && !time_is_set(digit->bare)) {
+		due(rows, RW_CASE_DUE_LOOK, own_digit_name(digit->number));
+	}
+	for (int i = 0; i < digit->n_reminders; i++) {
+		if (time_is_set(digit->reminders[i].acknowledged))
+			continue;
+		clock_text_hm(digit->reminders[i].at.wall_ms, digit->reminders[i].at.utc_min, hm);
+		due(rows, RW_CASE_DUE_REMINDER, hm, own_digit_name(digit->number));
+	}
+}
+
+static int slip_was_seen(const struct events *all, int32_t slip)
+{
+	for (int i = 0; i < all->count; i++)
+		if (all->list[i].kind == EV_SLIP_STATE && all->list[i].n == slip &&
+		    all->list[i].what == SLIP_SEEN)
+			return 1;
+	return 0;
+}
+
+static void tell_due(struct document *d, const struct events *all, const struct story *s)
+{
+	document_section(d, "due", RW_CASE_DUE);
+	json_t *rows = document_table(d, "due", RW_CASE_WHAT);
+	for (int i = 0; i < s->n_debts; i++)
+		if (!time_is_set(s->debts[i].paid)) {
+			due(rows, RW_CASE_DUE_DEBT, debt_words(s->debts[i].debt.kind));
+		}
+	for (int i = 0; i < s->n_digits; i++)
+		tell_digit(rows, &s->digits[i]);
+	for (int i = 0; i < all->count; i++)
+		if (all->list[i].kind == EV_SLIP_QUEUED && all->list[i].other <= 1 &&
+		    !slip_was_seen(all, all->list[i].n)) {
+			due(rows, RW_CASE_DUE_SLIP, (int)all->list[i].n);
+		}
+	if (!s->ended) {
+		due(rows, "%s", RW_CASE_DUE_END);
+	}
+	if (!json_array_size(rows))
+		due(rows, "%s", RW_CASE_DUE_NONE);
+}
+
+/* --- all of it ------------------------------------------------------------------------------------------------------ */
+
+static int take_site(void *context, const struct event *e)
+{
+	if (e->kind == EV_SETTING)
+		recorded_apply(context, e);
+	return 0;
+}
+
+static int write_case(struct record *r, const struct words *w, int32_t case_no, const struct events *all,
+                      json_t **doc, struct error *e)
+{
+	const char *why = words_value(w, options, "people");
+	struct recorded *settings = calloc(1, sizeof *settings);
+	struct known *k = calloc(1, sizeof *k);
+	struct story *story = NULL;
+	struct document d = {0};
+	char of[40];
+	int n =
+	    settings && k ? story_make(&story, all->list, all->count, all->list[all->count - 1].at) : -ENOMEM;
+	if (n == 0)
+		n = record_each_setting(r, take_site, settings, e);
+	snprintf(of, sizeof of, RW_CASE_OF, (int)case_no);
+	if (n == 0)
+		n = document_begin(&d, *settings->site_name ? settings->site_name : settings->site,
+		                   RW_CASE_TITLE, of);
+	if (n == 0) {
+		k->people = why != NULL;
+		if (why)
+			document_about(&d, RW_CASE_PEOPLE_NAMES, why);
+		else
+			document_about(&d, "%s", RW_CASE_PEOPLE_PLACES);
+		tell_due(&d, all, story);
+		tell_events(&d, all, k, words_given(w, options, "pdf") ? DOCUMENT_ROWS_MAX : all->count);
+		*doc = d.whole;
+	}
+	free(story);
+	free(settings);
+	free(k);
+	return n == -ENOMEM ? error_set(e, n, "cannot tell the case: out of memory: close other programs")
+	                    : n;
+}
+
+/* Before anything is shown: only a running station can record it. */
+static int record_the_look(int32_t case_no, const char *why, struct error *e)
+{
+	_cleanup_(json_drop) json_t *a =
+	    client_ask(json_pack("{s:s,s:i,s:s}", "do", "audited", "case", (int)case_no, "why", why), e);
+	return a ? 0 : e->code;
+}
+
+int audit_give(const json_t *doc, int json, const char *pdf)
+{
+	_cleanup_(buf_free) struct buf text = {0};
+	struct error e;
+	if (pdf)
+		return print_document(doc, "--pdf", pdf);
+	int n = json ? json_write_canonical(doc, &text) : document_csv(doc, &text);
+	if (n == 0 && json)
+		n = buf_add_text(&text, "\n");
+	if (n < 0) {
+		error_set(&e, n, "cannot write it: %s: close other programs", strerror(-n));
+		return client_fail(&e);
+	}
+	fputs(text.data, stdout);
+	return EXIT_OK;
+}
+
+int audit_case(int argc, char **argv)
+{
+	struct words w;
+	struct error e = {0};
+	struct record *record = NULL;
+	struct events all = {0};
+	_cleanup_(json_drop) json_t *doc = NULL;
+	char path[PATH_MAX];
+	int held = -1, case_no = 0, r = words_read(&w, argc, argv, options, usage);
+	if (r)
+		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	if (w.n_rest != 1)
+		return w.n_rest ? words_beyond(w.rest[1], usage) : words_missing("CASE, its number,", usage);
+	if (words_number("CASE", w.rest[0], 1, SLIP_NUMBER_MAX, &case_no, usage) < 0)
+		return EXIT_USAGE;
+	const char *why = words_value(&w, options, "people"), *pdf = words_value(&w, options, "pdf");
+	int json = words_given(&w, options, "json");
+	if (json + words_given(&w, options, "csv") + (pdf != NULL) != 1)
+		return words_missing("one of --json, --csv and --pdf", usage);
+	int n = why ? record_the_look(case_no, why, &e) : 0;
+	if (n == 0)
+		n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);
+	if (n == 0)
+		n = record_each(record, case_no, keep, &all, &e);
+	if (n == 0 && !all.count)
+		n = error_set(&e, -ENOENT,
+		              "case %d: the record has none of that number: see 'bandtally case list'",
+		              case_no);
+	if (n == 0)
+		n = write_case(record, &w, case_no, &all, &doc, &e);
+	audit_done(record, held);
+	free(all.list);
+	return n < 0 ? client_fail(&e) : audit_give(doc, json, pdf);
+}

@@ -59,6 +59,23 @@ int record_slip_of(struct record *r, int32_t slip, int32_t copy, struct slip *ou
 	return n < 0 ? n : 1;
 }
 
+int record_last_slip(struct record *r, int32_t *slip)
+{
+	sqlite3_stmt *s = NULL;
+	*slip = 0;
+	int n = store_prepare(r, &s,
+	                      "SELECT max(CAST(substr(key, 6) AS INTEGER)) FROM event"
+	                      " WHERE key <> '' AND key >= 'slip:' AND key < 'slip;'",
+	                      NULL);
+	if (n < 0)
+		return n;
+	int code = sqlite3_step(s);
+	if (code == SQLITE_ROW)
+		*slip = sqlite3_column_int(s, 0);
+	sqlite3_finalize(s);
+	return code == SQLITE_ROW ? 0 : store_fault(r, code, "read the record", NULL);
+}
+
 struct batch_search {
 	int64_t number;
 	struct batch *out;

@@ -95,6 +95,8 @@ int record_each_case(struct record *r, int64_t after, int limit, record_case_fn 
 /* Look-ups for a scan. 1 found, 0 not; a negative errno where the record could not be asked: nobody knows then. */
 int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back);
 int record_batch_of(struct record *r, int64_t item_number, struct batch *out);
+/* The highest number that a slip has, 0 where there is none. 0 or a negative errno. */
+int record_last_slip(struct record *r, int32_t *slip);
 /* A slip with its last state, SLIP_SEEN once it was, and one copy of it; `paper->queued` 0 where that is not known. */
 int record_slip_of(struct record *r, int32_t slip, int32_t copy, struct slip *out, struct paper *paper);
 

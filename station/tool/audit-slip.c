@@ -35,12 +35,22 @@ static size_t trim(char *line)
 	return n;
 }
 
+/* A row a slip: its line, its number where it was signed, and what is to be said of it. */
+static void tell_row(int line, const json_t *payload, const char *words)
+{
+	int64_t slip = json_number(payload, "slip", 0);
+	printf("%5d  ", line);
+	printf(slip ? "%07lld" : "      ?", (long long)slip);
+	printf("  %s\n", words);
+}
+
 int audit_slips(struct record *r, const struct keys *keys, const char *file, struct error *e)
 {
+	int table = strcmp(file, "-") == 0;
 	char *line = NULL, words[SLIP_CHECK_WORDS];
 	size_t room = 0;
 	int number = 0, all = 0, bad = 0;
-	FILE *f = fopen(file, "re");
+	FILE *f = table ? stdin : fopen(file, "re");
 	if (!f)
 		return error_set(e, -errno, "cannot read the slips %.300s: %s: check the path", file,
 		                 strerror(errno));
@@ -52,14 +62,16 @@ int audit_slips(struct record *r, const struct keys *keys, const char *file, str
 			continue;
 		int n = slip_check(r, keys, line, words, &payload, &why);
 		all++;
-		if (n == SLIP_HELD)
-			continue;
-		bad++;
-		printf("%.200s line %d: slip %lld: %s\n", file, number,
-		       (long long)json_number(payload, "slip", 0), n < 0 ? why.text : words);
+		bad += n != SLIP_HELD;
+		if (table)
+			tell_row(number, payload, n < 0 ? why.text : words);
+		else if (n != SLIP_HELD)
+			printf("%.200s line %d: slip %lld: %s\n", file, number,
+			       (long long)json_number(payload, "slip", 0), n < 0 ? why.text : words);
 	}
 	free(line);
-	fclose(f);
+	if (!table)
+		fclose(f);
 	printf("%d of %d slips signed and held\n", all - bad, all);
 	return bad;
 }

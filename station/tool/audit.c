@@ -27,8 +27,12 @@ const char audit_usage[] =
     "this\n"
     "       bandtally audit slip --file SLIPS           station, and whether the record holds it; SLIPS and "
     "--slips:\n"
-    "                                                   one text a line\n"
+    "                                                   one text a line; '-' is stdin, and gives a row for "
+    "each\n"
     "       bandtally audit report …                 what a month, quarter or year shows: see its --help\n"
+    "       bandtally audit case CASE …              one case in time order: see its --help\n"
+    "       bandtally audit sample COUNT …           slips or planned operations to look for: see its "
+    "--help\n"
     "       bandtally audit settle EVENT WHAT        somebody dealt with an event that stands on the board: "
     "one that\n"
     "                                                the station could not follow, another key, another "
@@ -256,7 +260,7 @@ static int audit_settle(const struct words *w)
 static const struct {
 	const char *name;
 	int (*run)(int argc, char **argv);
-} own[] = {{"report", audit_report}, {"case", audit_case}};
+} own[] = {{"report", audit_report}, {"case", audit_case}, {"sample", audit_sample}};
 
 int tool_audit(int argc, char **argv)
 {

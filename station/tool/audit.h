@@ -21,7 +21,8 @@ void audit_done(struct record *r, int held);
 int audit_keys(struct keys *keys, const struct words *w, const char *record, char from[PATH_MAX],
                struct error *e);
 
-/* Each JWS of a file, one a line: prints those that are not held and how many there were. How many were not held, or a
+/* Each JWS of a file, one a line: prints those that are not held, or of "-", which is stdin, a row for each, and how many
+ * there were. How many were not held, or a
  * negative errno. */
 int audit_slips(struct record *r, const struct keys *keys, const char *file, struct error *e);
 
@@ -30,6 +31,7 @@ int audit_slip(const struct words *w); /* the command */
 /* Commands with options of their own; argv[0] is their name. */
 int audit_report(int argc, char **argv);
 int audit_case(int argc, char **argv);
+int audit_sample(int argc, char **argv);
 
 /* A document as JSON or CSV on stdout, or on paper where `pdf` names a file. An exit code. */
 int audit_give(const json_t *doc, int json, const char *pdf);

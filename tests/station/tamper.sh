@@ -173,6 +173,10 @@ grep -q '3 of 3 slips signed and held' "$root/out" || fail "slips were not looke
 slips >"$root/out" || fail "its slips: $(cat "$root/out")"
 bt audit slip "$(head -n 1 "$root/slips")" >"$root/out" || fail "one slip: $(cat "$root/out")"
 grep -q '^signed and held: slip 1, copy 1, of case 1$' "$root/out" || fail "$(cat "$root/out")"
+{ cat "$root/slips"; head -n 1 "$root/slips" | sed 's/.$//'; } >"$root/four"
+bt audit slip --file - <"$root/four" >"$root/out" && fail 'a broken text passed'
+[ "$(grep -c '^ *[1-3]  [0-9]*  ' "$root/out")" = 3 ] || fail "not a row for each slip: $(cat "$root/out")"
+grep -q '^ *4  ' "$root/out" && grep -qx '3 of 4 slips signed and held' "$root/out" || fail "of four: $(cat "$root/out")"
 
 # --- rows, one column after the other
 change payload;         sees 'a text edited' 'its hash does not follow' verify

@@ -1,0 +1,255 @@
+/* audit sample: slips to be found among the papers, or planned operations to be found in the record. */
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/clock.h"
+#include "base/file.h"
+#include "report/days.h"
+#include "report/plan.h"
+#include "report/sample.h"
+#include "report/stats.h"
+#include "tool/audit.h"
+#include "tool/client.h"
+#include "tool/document.h"
+#include "words/report-words.h"
+
+#define SAMPLE_MAX DOCUMENT_ROWS_MAX
+
+static const char options[] = "file= seed= list= json csv pdf=";
+static const char usage[] = "usage: bandtally audit sample COUNT --seed S [--list CSV] (--json | --csv | "
+                            "--pdf FILE) [--file RECORD]\n"
+                            "Draws COUNT slips of the record, to be found among the papers; with a theatre "
+                            "list COUNT of its planned\n"
+                            "operations, to be found in the record. The same seed draws the same ones again. "
+                            "On paper it is a sheet to\n"
+                            "tick, and says what it would still allow if all were right.\n"
+                            "Exit codes: 0 made, 1 failed, 2 wrong usage.\n";
+
+struct drawing {
+	int32_t count, population;
+	int64_t seed;
+	int32_t *drawn; /* from 0 */
+	struct document d;
+	json_t *rows;
+};
+
+static int too_many(const struct drawing *g, const char *of, struct error *e)
+{
+	return error_set(e, -ERANGE, "%d cannot be drawn of %d %s: draw fewer", (int)g->count,
+	                 (int)g->population, of);
+}
+
+/* The head of the sheet, once it is known of how many. */
+static int begin(struct drawing *g, const char *site, const char *title, const char *heads, const char *of,
+                 struct error *e)
+{
+	char period[80], share[16];
+	if (g->count > g->population)
+		return too_many(g, of, e);
+	g->drawn = calloc((size_t)g->count, sizeof *g->drawn);
+	snprintf(period, sizeof period, RW_SAMPLE_OF, (int)g->count, (int)g->population, (long long)g->seed);
+	if (!g->drawn || document_begin(&g->d, site, title, period) < 0)
+		return error_set(e, -ENOMEM, "cannot draw a sample: out of memory: close other programs");
+	sample_draw((uint64_t)g->seed, g->population, g->count, g->drawn);
+	snprintf(share, sizeof share, "%.1f", 100 * stats_none_bound(g->count));
+	document_about(&g->d, "%s", RW_SAMPLE_AGAIN);
+	document_about(&g->d, RW_SAMPLE_BOUND, (int)g->count, (int)g->count, share);
+	document_section(&g->d, "sample", title);
+	document_says(&g->d, "%s", RW_SAMPLE_TICK);
+	g->rows = document_table(&g->d, "sample", heads);
+	return 0;
+}
+
+/* --- from slips to the record ---------------------------------------------------------------------------------- */
+
+struct slip_day {
+	int32_t number;
+	char *when;
+};
+
+static int find_day(void *context, const struct event *e)
+{
+	struct slip_day *d = context;
+	if (e->kind != EV_SLIP_QUEUED || e->n != d->number)
+		return 0;
+	clock_text_date(e->at.wall_ms, e->at.utc_min, d->when);
+	return 1;
+}
+
+static int add_slip(struct record *r, const struct recorded *settings, json_t *rows, int32_t number,
+                    struct error *e)
+{
+	struct slip slip;
+	struct paper paper;
+	char text[40], when[11] = "";
+	int n = record_slip_of(r, number, 1, &slip, &paper);
+	if (n < 0)
+		return error_set(e, n,
+		                 "slip %d: the record could not be asked: %s: see 'bandtally audit verify'",
+		                 (int)number, strerror(-n));
+	if (n == 1)
+		n = record_each(r, slip.case_no, find_day, &(struct slip_day){number, when}, e) < 0 ? -EIO
+		                                                                                    : 1;
+	if (n < 0)
+		return n;
+	const struct room *room = n == 1 ? recorded_room(settings, slip.room) : NULL;
+	json_t *cells = document_row(rows);
+	snprintf(text, sizeof text, "%07d", (int)number);
+	document_cell(cells, text);
+	snprintf(text, sizeof text, n == 1 ? "%d" : "", (int)slip.case_no);
+	document_cell(cells, text);
+	document_cell(cells, room ? room->name : "");
+	document_cell(cells, when);
+	document_cell(cells, n != 1                    ? RW_SAMPLE_VOID
+	                     : slip.state == SLIP_SEEN ? RW_SAMPLE_SEEN
+	                                               : RW_SAMPLE_NOT_SEEN);
+	document_cell(cells, RW_SAMPLE_BOX);
+	document_cell(cells, RW_SAMPLE_BOX);
+	return 0;
+}
+
+/* Numbers are given out one after another, so that those that are no slip are drawn as well, and asked about. */
+static int sample_slips(struct drawing *g, struct record *r, const struct recorded *settings,
+                        const char *site, struct error *e)
+{
+	int32_t last = 0;
+	int n = record_last_slip(r, &last);
+	g->population = last;
+	if (n < 0)
+		return error_set(e, n, "the record's slips could not be counted: %s: try again",
+		                 strerror(-n));
+	n = begin(g, site, RW_SAMPLE_TITLE_SLIPS,
+	          RW_SAMPLE_SLIP "|" RW_SAMPLE_CASE "|" RW_SAMPLE_ROOM "|" RW_SAMPLE_DATE "|" RW_SAMPLE_STATE
+	                         "|" RW_SAMPLE_PAPER "|" RW_SAMPLE_HELD,
+	          "slips", e);
+	for (int32_t i = 0; n == 0 && i < g->count; i++)
+		n = add_slip(r, settings, g->rows, g->drawn[i] + 1, e);
+	return n;
+}
+
+/* --- from a theatre list to the record --------------------------------------------------------------------------- */
+
+struct day_count {
+	int32_t day, room;
+	int count;
+};
+
+static int count_case(void *context, const struct case_edges *c)
+{
+	struct day_count *d = context;
+	d->count +=
+	    c->room == d->room && clock_date_number(c->opened_ms, clock_utc_min(c->opened_ms)) == d->day;
+	return 0;
+}
+
+static int add_slot(struct record *r, const struct recorded *settings, json_t *rows,
+                    const struct plan_slot *slot, struct error *e)
+{
+	struct day_count d = {.day = slot->day, .room = slot->room};
+	int64_t after = 0;
+	char text[24];
+	const struct room *room = recorded_room(settings, slot->room);
+	int n = 0;
+	do
+		n = record_each_case(r, after, 100000, count_case, &d, &after, e);
+	while (n == 0 && after);
+	if (n < 0)
+		return n;
+	json_t *cells = document_row(rows);
+	day_text(slot->day, text);
+	document_cell(cells, text);
+	document_cell(cells, room ? room->name : "");
+	snprintf(text, sizeof text, "%d", slot->slot);
+	document_cell(cells, text);
+	snprintf(text, sizeof text, "%d", d.count);
+	document_cell(cells, text);
+	document_cell(cells, RW_SAMPLE_BOX);
+	return 0;
+}
+
+static int is_room(void *context, int32_t room)
+{
+	return recorded_room(context, room) != NULL;
+}
+
+static int sample_plan(struct drawing *g, struct record *r, struct recorded *settings, const char *site,
+                       const char *file, struct error *e)
+{
+	_cleanup_(buf_free) struct buf text = {0};
+	struct plan p = {0};
+	int n = file_read(file, &text);
+	if (n < 0)
+		return error_set(e, n, "the theatre list %.300s cannot be read: %s: check the path", file,
+		                 strerror(-n));
+	n = plan_read(&p, text.data ? text.data : "", text.size, is_room, settings, e);
+	size_t planned = 0;
+	for (size_t i = 0; n == 0 && i < p.count; i++)
+		if (p.slots[i].digit)
+			p.slots[planned++] = p.slots[i];
+	g->population = (int32_t)planned;
+	if (n == 0)
+		n = begin(g, site, RW_SAMPLE_TITLE_LIST,
+		          RW_SAMPLE_DATE "|" RW_SAMPLE_ROOM "|" RW_SAMPLE_SLOT "|" RW_SAMPLE_RECORDED
+		                         "|" RW_SAMPLE_FOUND,
+		          "planned operations", e);
+	for (int32_t i = 0; n == 0 && i < g->count; i++)
+		n = add_slot(r, settings, g->rows, &p.slots[g->drawn[i]], e);
+	plan_deinit(&p);
+	return n;
+}
+
+/* --- all of it ------------------------------------------------------------------------------------------------------- */
+
+static int take_setting(void *context, const struct event *e)
+{
+	if (e->kind == EV_SETTING)
+		recorded_apply(context, e);
+	return 0;
+}
+
+static int draw(struct drawing *g, struct record *r, const char *list, struct error *e)
+{
+	struct recorded *settings = calloc(1, sizeof *settings);
+	int n = settings ? record_each_setting(r, take_setting, settings, e)
+	                 : error_set(e, -ENOMEM, "cannot draw a sample: out of memory: close other programs");
+	const char *site = n < 0 ? "" : *settings->site_name ? settings->site_name : settings->site;
+	if (n == 0)
+		n = list ? sample_plan(g, r, settings, site, list, e) : sample_slips(g, r, settings, site, e);
+	free(settings);
+	free(g->drawn);
+	return n;
+}
+
+int audit_sample(int argc, char **argv)
+{
+	struct words w;
+	struct error e = {0};
+	struct record *record = NULL;
+	struct drawing g = {0};
+	char path[PATH_MAX];
+	int held = -1, count = 0, seed = 0, r = words_read(&w, argc, argv, options, usage);
+	if (r)
+		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	if (w.n_rest != 1)
+		return w.n_rest ? words_beyond(w.rest[1], usage) : words_missing("COUNT, how many,", usage);
+	if (words_number("COUNT", w.rest[0], 1, SAMPLE_MAX, &count, usage) < 0)
+		return EXIT_USAGE;
+	if (!words_given(&w, options, "seed"))
+		return words_missing("--seed, a number by which anybody can draw the same again,", usage);
+	if (words_number("--seed", words_value(&w, options, "seed"), 0, 999999999, &seed, usage) < 0)
+		return EXIT_USAGE;
+	const char *pdf = words_value(&w, options, "pdf");
+	int json = words_given(&w, options, "json");
+	if (json + words_given(&w, options, "csv") + (pdf != NULL) != 1)
+		return words_missing("one of --json, --csv and --pdf", usage);
+	g.count = count;
+	g.seed = seed;
+	int n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);
+	if (n == 0)
+		n = draw(&g, record, words_value(&w, options, "list"), &e);
+	audit_done(record, held);
+	_cleanup_(json_drop) json_t *doc = g.d.whole;
+	return n < 0 ? client_fail(&e) : audit_give(doc, json, pdf);
+}

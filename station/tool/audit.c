@@ -31,6 +31,8 @@ const char audit_usage[] =
     "each\n"
     "       bandtally audit report …                 what a month, quarter or year shows: see its --help\n"
     "       bandtally audit case CASE …              one case in time order: see its --help\n"
+    "       bandtally audit export …                 every event, or one case as HL7 FHIR R4: see its "
+    "--help\n"
     "       bandtally audit sample COUNT …           slips or planned operations to look for: see its "
     "--help\n"
     "       bandtally audit settle EVENT WHAT        somebody dealt with an event that stands on the board: "
@@ -82,10 +84,10 @@ void audit_done(struct record *r, int held)
 		close(held);
 }
 
-int audit_keys(struct keys *keys, const struct words *w, const char *record, char from[PATH_MAX],
-               struct error *e)
+int audit_keys_of(struct keys *keys, const char *key, const char *record, char from[PATH_MAX],
+                  struct error *e)
 {
-	const char *key = words_value(w, audit_options, "key"), *name = strrchr(record, '/');
+	const char *name = strrchr(record, '/');
 	snprintf(from, PATH_MAX, "%s", key ? key : "");
 	if (!key)
 		snprintf(from, PATH_MAX, "%s/" KEYS_FILE, client_folder);
@@ -95,6 +97,12 @@ int audit_keys(struct keys *keys, const struct words *w, const char *record, cha
 		return 0;
 	int n = keys_read(keys, from, e);
 	return n < 0 ? n : 1;
+}
+
+int audit_keys(struct keys *keys, const struct words *w, const char *record, char from[PATH_MAX],
+               struct error *e)
+{
+	return audit_keys_of(keys, words_value(w, audit_options, "key"), record, from, e);
 }
 
 /* What a start would do with it: each event may be as it was written, and yet not fit. It is followed while the chain is
@@ -260,7 +268,8 @@ static int audit_settle(const struct words *w)
 static const struct {
 	const char *name;
 	int (*run)(int argc, char **argv);
-} own[] = {{"report", audit_report}, {"case", audit_case}, {"sample", audit_sample}};
+} own[] = {
+    {"report", audit_report}, {"case", audit_case}, {"sample", audit_sample}, {"export", audit_export}};
 
 int tool_audit(int argc, char **argv)
 {

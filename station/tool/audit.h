@@ -18,6 +18,8 @@ void audit_done(struct record *r, int held);
 
 /* The station's public keys: --key, else those of the data folder, else those that lie beside the record. 1 and where they
  * are from, 0 where there are none, negative errno with `e`. */
+int audit_keys_of(struct keys *keys, const char *key, const char *record, char from[PATH_MAX],
+                  struct error *e);
 int audit_keys(struct keys *keys, const struct words *w, const char *record, char from[PATH_MAX],
                struct error *e);
 
@@ -32,6 +34,7 @@ int audit_slip(const struct words *w); /* the command */
 int audit_report(int argc, char **argv);
 int audit_case(int argc, char **argv);
 int audit_sample(int argc, char **argv);
+int audit_export(int argc, char **argv);
 
 /* A document as JSON or CSV on stdout, or on paper where `pdf` names a file. An exit code. */
 int audit_give(const json_t *doc, int json, const char *pdf);

@@ -14,6 +14,7 @@
 #define CASE_DIGITS 6 /* of one case; more are counted in `digits_left_out` */
 #define CASE_PEOPLE 8
 #define CASE_FOUND 4
+#define CASE_THINGS 8
 
 enum case_mark {
 	CASE_SINGLE = 1 << 0,       /* one operator: single-person throughout */
@@ -45,7 +46,7 @@ struct case_digit {
 };
 
 struct case_row {
-	int64_t first_seq;           /* of its first event */
+	int64_t first_seq, last_seq; /* of its events */
 	int64_t opened_ms, ended_ms; /* wall clock; ended 0: open */
 	int32_t case_no, room;
 	int32_t day;                 /* civil day of its opening, yyyymmdd */
@@ -65,7 +66,20 @@ struct case_row {
 	uint16_t steps, keyed, late, corrected, refused; /* scans and answers, and how many were so */
 	uint8_t fast_answers, fast_looks, close_badges, keyed_bursts,
 	    even_scans; /* signs, by tell/outline.h's limits */
+	uint8_t n_things,
+	    things_left_out; /* items, those returned included; left out: it may hold anything */
+	/* case_thing_mark() of what each is, its lot and its identity */
+	uint32_t lines[CASE_THINGS], lots[CASE_THINGS], identities[CASE_THINGS];
 };
+
+/* What a trace looks for first: few texts share one, and what is found is read in the record itself. FNV-1a. */
+static inline uint32_t case_thing_mark(const char *text)
+{
+	uint32_t mark = 2166136261u;
+	for (; *text; text++)
+		mark = (mark ^ (uint8_t)*text) * 16777619u;
+	return mark;
+}
 
 struct pack_batch { /* numbers that stores gave to packs of one line */
 	int64_t at_ms;

@@ -305,9 +305,22 @@ static void close_digit(const struct digit *d, struct moment at, struct case_row
 	row->marks |= gap ? CASE_POWER_CUT : 0;
 }
 
+static void take_thing(const struct thing *th, struct case_row *row)
+{
+	if (row->n_things == CASE_THINGS) {
+		row->things_left_out = 1;
+		return;
+	}
+	row->lines[row->n_things] = case_thing_mark(th->line);
+	row->identities[row->n_things] = case_thing_mark(th->identity);
+	row->lots[row->n_things++] = case_thing_mark(th->lot);
+}
+
 static void close_item(const struct outline *o, const struct item *it, int number, struct case_row *row)
 {
 	int pack = it->thing.identity_kind == IDENTITY_PACK;
+	if (it->place != ITEM_STRUCK)
+		take_thing(&it->thing, row);
 	switch ((enum item_place)it->place) {
 	case ITEM_RETURNED:
 		count_up(&row->returned);
@@ -361,6 +374,7 @@ int outline_make(struct outline *o, const struct event *events, int count, struc
 		return n;
 	memset(row, 0, sizeof *row);
 	row->first_seq = events[0].seq;
+	row->last_seq = events[count - 1].seq;
 	row->case_no = events[0].case_no;
 	row->first_reminder_min = (int16_t)first_reminder_min;
 	for (int i = 0; i < count; i++)

@@ -3,15 +3,12 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <sys/stat.h>
-#include <unistd.h>
 
 #include "base/clock.h"
 #include "base/file.h"
 #include "record/summary.h"
 #include "report/days.h"
 #include "report/plan.h"
-#include "tell/outline.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/print.h"
@@ -74,75 +71,6 @@ static int read_span(const struct words *w, struct source_span *span)
 	return day_exists(span->from) && day_exists(span->to) && span->from <= span->to;
 }
 
-/* --- the summary ------------------------------------------------------------------------------------------------- */
-
-static void *fold_begin(void)
-{
-	return outline_new();
-}
-
-static void fold_end(void *own)
-{
-	outline_free(own);
-}
-
-static int fold_row(void *own, const struct event *events, int count, struct moment now,
-                    int first_reminder_min, struct case_row *row)
-{
-	return outline_make(own, events, count, now, first_reminder_min, row);
-}
-
-static const struct summary_fold fold = {OUTLINE_FOLD, fold_begin, fold_end, fold_row};
-
-/* One file a record, by the hash of its first event. "" where it is not to be kept, or there is no place for it. */
-static void find_cache(const struct words *w, struct record *r, char out[PATH_MAX])
-{
-	const char *given = words_value(w, options, "summary"), *cache = getenv("XDG_CACHE_HOME"),
-	           *home = getenv("HOME");
-	struct chain first;
-	char folder[PATH_MAX - 64], hex[2 * CHAIN_BYTES + 1];
-	out[0] = 0;
-	if (given) {
-		snprintf(out, PATH_MAX, "%s", strcmp(given, "none") == 0 ? "" : given);
-		return;
-	}
-	if (record_hash_at(r, 1, &first) != 1 || (!(cache && *cache == '/') && !(home && *home == '/')))
-		return;
-	chain_hex(&first, hex);
-	if (cache && *cache == '/')
-		snprintf(folder, sizeof folder, "%s", cache);
-	else
-		snprintf(folder, sizeof folder, "%s/.cache", home);
-	mkdir(folder, 0700);
-	snprintf(out, PATH_MAX, "%s/bandtally", folder);
-	mkdir(out, 0700);
-	snprintf(out, PATH_MAX, "%s/bandtally/summary-%.16s", folder, hex);
-}
-
-static double seconds_since(int64_t boot_ms)
-{
-	return (double)(clock_now().boot_ms - boot_ms) / 1000;
-}
-
-static int get_summary(struct summary *s, struct record *r, const char *path, const struct words *w,
-                       struct error *e)
-{
-	char cache[PATH_MAX];
-	int64_t from = clock_now().boot_ms;
-	find_cache(w, r, cache);
-	int n = summary_get(s, r, path, cache, &fold, e);
-	if (n < 0)
-		return n;
-	if (s->anew)
-		fprintf(stderr, "bandtally: the summary in %s was not used: %s: it is made anew\n", cache,
-		        s->anew);
-	if (n == 1)
-		fprintf(stderr, "bandtally: %s\n", e->text);
-	fprintf(stderr, "summary: %zu cases, %d of them as they were, %lld events told in %.2f s\n", s->count,
-	        s->kept, (long long)s->told, seconds_since(from));
-	return 0;
-}
-
 /* --- what else it needs --------------------------------------------------------------------------------------------- */
 
 static int take_setting(void *context, const struct event *e)
@@ -190,7 +118,7 @@ static int make(struct record *r, const char *path, const struct words *w, struc
 	if (n == 0 && list)
 		n = read_plan(&plan, list, settings, e);
 	if (n == 0)
-		n = get_summary(&s, r, path, w, e);
+		n = audit_summary(&s, r, path, words_value(w, options, "summary"), e);
 	int64_t from = clock_now().boot_ms;
 	struct event last = {0};
 	if (n == 0 && s.seq && record_event_at(r, s.seq, &last) < 0)
@@ -211,7 +139,8 @@ static int make(struct record *r, const char *path, const struct words *w, struc
 	if (n == 0 && !*doc)
 		n = error_set(e, -ENOMEM, "cannot make the report: out of memory: close other programs");
 	if (n == 0)
-		fprintf(stderr, "report: %d cases in %.2f s\n", f->cases, seconds_since(from));
+		fprintf(stderr, "report: %d cases in %.2f s\n", f->cases,
+		        (double)(clock_now().boot_ms - from) / 1000);
 	figures_free(f);
 	summary_deinit(&s);
 	plan_deinit(&plan);

@@ -31,6 +31,7 @@ const char audit_usage[] =
     "each\n"
     "       bandtally audit report …                 what a month, quarter or year shows: see its --help\n"
     "       bandtally audit case CASE …              one case in time order: see its --help\n"
+    "       bandtally audit trace …                  where a line, lot, item or badge was: see its --help\n"
     "       bandtally audit export …                 every event, or one case as HL7 FHIR R4: see its "
     "--help\n"
     "       bandtally audit sample COUNT …           slips or planned operations to look for: see its "
@@ -268,8 +269,11 @@ static int audit_settle(const struct words *w)
 static const struct {
 	const char *name;
 	int (*run)(int argc, char **argv);
-} own[] = {
-    {"report", audit_report}, {"case", audit_case}, {"sample", audit_sample}, {"export", audit_export}};
+} own[] = {{"report", audit_report},
+           {"case", audit_case},
+           {"sample", audit_sample},
+           {"export", audit_export},
+           {"trace", audit_trace}};
 
 int tool_audit(int argc, char **argv)
 {

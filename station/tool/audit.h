@@ -35,6 +35,12 @@ int audit_report(int argc, char **argv);
 int audit_case(int argc, char **argv);
 int audit_sample(int argc, char **argv);
 int audit_export(int argc, char **argv);
+int audit_trace(int argc, char **argv);
+
+/* The summary of a record that is open from `path`, kept where `given` says ("none": nowhere; NULL: beneath ~/.cache); says
+ * on stderr how long it took, and what was the matter with the one that was kept. 0 or a negative errno with `e`. */
+struct summary;
+int audit_summary(struct summary *s, struct record *r, const char *path, const char *given, struct error *e);
 
 /* A document as JSON or CSV on stdout, or on paper where `pdf` names a file. An exit code. */
 int audit_give(const json_t *doc, int json, const char *pdf);

@@ -192,6 +192,49 @@
 #define RW_CASE_DUE_SLIP "Slip %d was not seen" /* slip */
 #define RW_CASE_DUE_END "The case has not ended"
 
+/* a trace */
+#define RW_TRACE_TITLE "Trace"
+#define RW_TRACE_OF_LINE "line %s" /* key */
+#define RW_TRACE_OF_LOT "lot %s" /* lot, as it was scanned */
+#define RW_TRACE_OF_LINE_LOT "line %s, lot %s" /* key, lot */
+#define RW_TRACE_OF_ITEM "item %s" /* identity */
+#define RW_TRACE_OF_BADGE "badge %d" /* number */
+#define RW_TRACE_OF_OVERRIDES "overrides, late entries and corrections"
+#define RW_TRACE_COMPARED "A lot is compared as it was scanned, letter for letter; one that reads much the same on its label may be another."
+#define RW_TRACE_NONE "The record has none. That is no proof that there was none: what nobody scanned is not in it."
+#define RW_TRACE_FORWARD "Forward: where it was used"
+#define RW_TRACE_BACK "Back: where it came from"
+#define RW_TRACE_CASE "Case"
+#define RW_TRACE_DAY "Date"
+#define RW_TRACE_ROOM "Room"
+#define RW_TRACE_THING "Thing"
+#define RW_TRACE_NOW "Where it is now"
+#define RW_TRACE_SLIPS "Slips"
+#define RW_TRACE_WHAT "What"
+#define RW_TRACE_LABELLED "numbers %lld to %lld given out" /* first, last */
+#define RW_TRACE_QUARANTINED "quarantined: %s" /* why */
+#define RW_TRACE_RELEASED "released: %s" /* why */
+#define RW_TRACE_LATER "%d further rows have no place on paper: ask for less." /* rows */
+#define RW_TRACE_PLACE_HERE "counted in, on the field"
+#define RW_TRACE_PLACE_ON "on a digit when this was read or when the case ended"
+#define RW_TRACE_PLACE_OFF "off, not accounted for"
+#define RW_TRACE_PLACE_ACCOUNTED "accounted for in this case"
+#define RW_TRACE_PLACE_RETURNED "returned unopened"
+#define RW_TRACE_PLACE_ISOLATED "isolated: wrong number in its pack"
+#define RW_TRACE_PLACE_STRUCK "struck as a misread"
+#define RW_TRACE_PLACE_EXTRA "extra, at a count"
+#define RW_TRACE_HEARD "When each room was last heard of"
+#define RW_TRACE_HEARD_MIND "A room that recorded nothing since may have used it unseen."
+#define RW_TRACE_HEARD_LAST "Last case"
+#define RW_TRACE_NEVER "never"
+#define RW_TRACE_WITHDRAWN "Withdrawn on %s; what it did afterwards" /* day */
+#define RW_TRACE_NOT_WITHDRAWN "This badge was not withdrawn: there is no use after that."
+#define RW_TRACE_SCANNERS "Which scanner read a code is not in the record, so a scanner cannot be traced."
+#define RW_TRACE_OVERRIDDEN "Overridden"
+#define RW_TRACE_LATE "Late"
+#define RW_TRACE_CORRECTED "Corrected"
+#define RW_TRACE_YES "yes"
+
 /* a sample */
 #define RW_SAMPLE_TITLE_SLIPS "Sample of slips, to be found among the papers"
 #define RW_SAMPLE_TITLE_LIST "Sample of planned operations, to be found in the record"

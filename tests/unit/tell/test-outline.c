@@ -33,8 +33,11 @@ static void happened(int seconds, struct event e)
 static struct event item_in(int item, enum role role, enum identity_kind kind)
 {
 	struct event e = {.kind = EV_ITEM_IN, .item = (uint8_t)item, .n = 1, .flags = EVENT_FIRST};
-	e.thing = (struct thing){
-	    .line = "L", .name = "a thing", .role = (uint8_t)role, .identity_kind = (uint8_t)kind};
+	e.thing = (struct thing){.line = "L",
+	                         .lot = "T1",
+	                         .name = "a thing",
+	                         .role = (uint8_t)role,
+	                         .identity_kind = (uint8_t)kind};
 	snprintf(e.thing.identity, sizeof e.thing.identity, kind ? "thing-%d" : "", item);
 	return e;
 }
@@ -138,6 +141,10 @@ static void an_ordinary_case_is_one_row(void **state)
 	assert_int_equal(row.by_shown, 1);
 	assert_int_equal(row.by_mark, 1);
 	assert_int_equal(row.packs_opened, 1);
+	assert_int_equal(row.n_things, 2);
+	assert_int_equal(row.lines[1], case_thing_mark("L"));
+	assert_int_equal(row.lots[0], case_thing_mark("T1"));
+	assert_int_not_equal(row.lots[0], case_thing_mark("T2"));
 	assert_int_equal(row.slips, 1);
 	assert_int_equal(row.slips_seen, 1);
 	assert_int_equal(row.people[0], 11);

@@ -219,6 +219,7 @@ static void draw_point(const struct plot *p, int i)
 	cairo_set_line_width(cr, pt(0.3));
 	cairo_arc(cr, pt(x), pt(y), pt(1.7), 0, 2 * M_PI);
 	cairo_stroke(cr);
+	canvas_clear(p->c, x + 1.7, y - 4.1, 2.6, 3.6); /* whatever line runs there, the rule is read */
 	canvas_text(p->c, &s, x + 1.8, y - 4, 6, strcmp(signal, "line") == 0 ? "L" : "R");
 }
 

@@ -155,6 +155,8 @@ static void add_all(struct figures *f, struct rows rows)
 	for (size_t i = 0; i < sizeof of_cases / sizeof of_cases[0]; i++)
 		close_share(of_cases[i], f->cases);
 	close_share(&f->discrepancy, f->reconciled + f->unresolved);
+	f->unresolved_share.x = f->unresolved;
+	close_share(&f->unresolved_share, f->reconciled + f->unresolved);
 	f->not_seen.x = f->slips - f->slips_seen;
 	close_share(&f->not_seen, f->slips);
 }

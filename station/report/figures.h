@@ -92,7 +92,8 @@ struct figures {
 	int cases, people, held_back; /* 1: the whole has too few: nothing below is to be shown */
 	int open, reconciled, unresolved, cancelled;
 	int clock, power_cuts, unfollowed, patient_left, numbers_owed;
-	struct share single, keyed, late, owed, overridden, corrected, discrepancy, not_seen, found_after;
+	struct share single, keyed, late, owed, overridden, corrected, discrepancy, unresolved_share,
+	    not_seen, found_after;
 	int slips, slips_seen;
 	int discrepancies, closed, steps_done, steps_not_done;
 	struct found_where found;

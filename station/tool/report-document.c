@@ -236,7 +236,7 @@ static void tell_unresolved(struct writing *w)
 	const struct figures *f = w->f;
 	char dates[DATES_MAX * 12 + 1] = "", text[16];
 	document_section(&w->d, "unresolved", RW_UNRESOLVED);
-	document_number(&w->d, "unresolved-cases", RW_CASES_UNRESOLVED, f->unresolved);
+	share(w, "unresolved-share", RW_UNRESOLVED_SHARE, &f->unresolved_share);
 	document_number(&w->d, "numbers-owed", RW_UNRESOLVED_NUMBERS, f->numbers_owed);
 	if (chart(w, "days-between", RW_CHART_DAYS, RW_CHART_DAYS_UNIT, "linear", &f->days_chart, 1)) {
 		document_chart_says(&w->d, "%s", RW_CHART_DAYS_HOW);

@@ -79,6 +79,7 @@
 
 /* unresolved */
 #define RW_UNRESOLVED "Unresolved cases"
+#define RW_UNRESOLVED_SHARE "Of those that ended with a count"
 #define RW_UNRESOLVED_DATES "Their dates, because fewer than %d intervals make no limits: %s" /* intervals, dates */
 #define RW_UNRESOLVED_NUMBERS "Incident numbers still owed"
 

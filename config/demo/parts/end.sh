@@ -12,6 +12,21 @@ check_record() {
 	[ "$(ls "$folder/slips" | wc -l)" = 3 ] || surprise "there are $(ls "$folder/slips" | wc -l) slips instead of 3"
 }
 
+# A report of half a year, which the count itself went through case by case, in its own folder: none of it ever was.
+half_year() {
+	[ -x "${half_year:=$bin/../tests/half-year}" ] || return 0
+	heading 'A report of half a year of an invented hospital'
+	mkdir "$folder/half-year"
+	"$half_year" "$folder/half-year" 5 >"$folder/half-year/said" || surprise 'the half year could not be played'
+	sed 's/^/    /' "$folder/half-year/said"
+	report=$folder/half-year/report.pdf
+	"$bin/bandtally" --data "$folder/half-year" audit report --from 2026-11-30 --to 2027-05-30 --summary none \
+		--list "$folder/half-year/list.csv" --pdf "$report" 2>"$folder/half-year/took" || surprise 'there is no report'
+	sed 's/^/    /' "$folder/half-year/took"
+	pdftotext -layout "$report" - | grep -q 'Cases between those with a discrepancy' || surprise 'the report has no chart'
+	echo "    $report"
+}
+
 check_board() {
 	[ -x "$bin/bandtally-board" ] || return 0
 	until_true 10 grep -q 'the board is at ' "$folder/station.log" || surprise 'the board did not start'
@@ -37,5 +52,6 @@ summary() {
 		    labels:   $folder/paper
 		    pictures: $folder/pictures
 	END
+	[ -z "${report:-}" ] || echo "    report:   $report"
 }
 pages_of() { pdfinfo "$folder/paper/$1.pdf" | awk '/^Pages:/ { print $2 }'; }

@@ -250,8 +250,6 @@ static int slip(struct history *h, int32_t room, int32_t number)
 	return history_take(h, &in);
 }
 
-/* cN card with meaning N (enum own_card), bN badge, dN digit, g a tourniquet that was never used, f the
- * forceps of this case, wN minutes pass, t an incident number is typed, s the last slip is read back. */
 static const char by_the_book[] = "c1 b1 b2 g f b2 d2 w32 d2 c40 w8 c50 c41 f b2 d2 b3 s";
 static const char lone[] = "b3 g d2 w20 d2 c40 c50 c41 d2 c82 b3 s";
 static const char unresolved[] =
@@ -259,7 +257,7 @@ static const char unresolved[] =
     "c60 c15 c60 c15 c60 c5 b2 b3";
 static const char cancelled[] = "c1 c3 c10";
 
-static int word(struct history *h, int32_t room, const char *w, int32_t identity)
+int history_word(struct history *h, int32_t room, const char *w, int32_t identity)
 {
 	int number = atoi(w + 1);
 	switch (w[0]) {
@@ -294,7 +292,7 @@ static int play(struct history *h, int32_t room, const char *script)
 	h->played_in = room;
 	for (const char *w = script; w && n == 0; w = strchr(w, ' ')) {
 		w += *w == ' ';
-		n = word(h, room, w, identity);
+		n = history_word(h, room, w, identity);
 		if (n == 0 && h->mixed && h->in_script == 1 && any(h, 6) == 0)
 			n = history_step(h);
 	}

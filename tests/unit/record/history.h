@@ -41,6 +41,10 @@ int history_flush(struct history *h); /* stores what a batch keeps back */
 void history_scrub(struct moment *m);
 struct sheet history_scrubbed(const struct sheet *s);
 
+/* One scan: cN card with meaning N (enum own_card), bN badge, dN digit, g a tourniquet and f forceps of this case's number,
+ * wN minutes pass, t an incident number is typed, s the last slip is read back. */
+int history_word(struct history *h, int32_t room, const char *word, int32_t identity);
+
 /* One finger, tourniquet and forceps, two people: sixteen scans in 40 minutes, to the slip that was seen. */
 int history_case(struct history *h, int32_t room);
 

@@ -190,6 +190,7 @@ static void no_event_has_the_one_sided_bound_and_no_limits(void **state)
 		add(20260302, 1);
 	make(NULL, 0);
 	assert_int_equal(f->discrepancy.x, 0);
+	assert_true(f->unresolved_share.n == 300 && f->unresolved_share.high == f->discrepancy.high);
 	assert_true(fabs(f->discrepancy.high - 0.00993608) < 1e-7); /* 0 of 300: 0.994 % */
 	assert_int_equal(f->cases_chart.why, CHART_NONE);
 	assert_int_equal(f->slips_chart.why, CHART_FEW);

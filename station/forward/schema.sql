@@ -403,3 +403,160 @@ END $$;
 INSERT INTO version VALUES (2);
 COMMIT;
 \endif
+
+------------------------------------------------------------------------------------------------------------------------
+-- 3: a row a case, which append keeps up, so that a report need not read the events.
+SELECT NOT EXISTS (SELECT FROM bt.version WHERE step = 3) AS to_do \gset
+\if :to_do
+BEGIN;
+SET LOCAL ROLE bt_owner;
+SET LOCAL search_path = bt;
+
+-- Made of the case's events, and anew whenever one of these comes: its beginning, its end, and what comes to it afterwards.
+CREATE TABLE case_summary (
+  station int NOT NULL, case_no int NOT NULL, room int NOT NULL, single bool NOT NULL,
+  opened_ms bigint NOT NULL, ended_ms bigint, outcome text,     -- null: open; reconciled, unresolved, cancelled
+  events int NOT NULL, items int NOT NULL, lots text[] NOT NULL, -- counted in, extra ones too
+  digits int NOT NULL, stretches int NOT NULL, longest_s int,   -- with a tourniquet on; the longest stretch, null none has ended
+  at_least bool NOT NULL,                                       -- there was a power cut in it, or it was still on
+  discrepancies int NOT NULL, refused int NOT NULL, keyed int NOT NULL, late int NOT NULL, undone int NOT NULL,
+  slips int NOT NULL, slips_seen int NOT NULL, found_after int NOT NULL,
+  PRIMARY KEY (station, case_no)) WITH (fillfactor = 80);
+CREATE INDEX case_opened ON case_summary (opened_ms);
+CREATE INDEX case_lots ON case_summary USING gin (lots);
+
+-- The stretches of a case's tourniquets. What a card UNDO took back is left out with the events that it names.
+CREATE FUNCTION stretches(p_station int, p_case int, OUT digits int, OUT count int, OUT longest_s int, OUT at_least bool)
+LANGUAGE plpgsql STABLE SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE e record; on_ms bigint[] := array_fill(NULL::bigint, ARRAY[24]); on_boot int[] := array_fill(0, ARRAY[24]);
+  was_ms bigint[] := on_ms; last_s int[] := array_fill(0, ARRAY[24]); had bool[] := array_fill(false, ARRAY[24]); ms bigint;
+  all_s int[] := '{}';
+BEGIN
+  at_least := false;
+  FOR e IN
+    WITH of_case AS (
+      SELECT v.seq, v.kind, v.payload, v.wall_ms FROM event v WHERE v.station = p_station AND v.case_no = p_case
+        AND v.kind IN ('digit-on', 'digit-maybe-on', 'digit-off', 'digit-not-on', 'digit-never-on', 'digit-still-on',
+                       'digit-earlier', 'digit-moved', 'undone')),
+    back AS (SELECT (payload::json->>'ref')::bigint AS first, seq AS until FROM of_case WHERE kind = 'undone')
+    SELECT o.kind, o.wall_ms, x.* FROM of_case o,
+      json_to_record(o.payload::json) x(digit int, other int, n int, what text, boot int, boot_ms bigint)
+    WHERE o.kind <> 'undone' AND NOT EXISTS (SELECT FROM back b WHERE o.seq >= b.first AND o.seq < b.until)
+    ORDER BY o.seq
+  LOOP
+    CONTINUE WHEN e.digit IS NULL OR e.digit NOT BETWEEN 1 AND 24;
+    CASE e.kind
+    WHEN 'digit-on', 'digit-maybe-on' THEN
+      IF on_ms[e.digit] IS NULL THEN on_ms[e.digit] := e.boot_ms; on_boot[e.digit] := e.boot; was_ms[e.digit] := e.wall_ms; END IF;
+      had[e.digit] := had[e.digit] OR e.kind = 'digit-on';
+    WHEN 'digit-not-on', 'digit-never-on' THEN on_ms[e.digit] := NULL;
+    WHEN 'digit-off' THEN
+      IF on_ms[e.digit] IS NOT NULL THEN
+        ms := CASE WHEN on_boot[e.digit] = e.boot THEN e.boot_ms - on_ms[e.digit] ELSE greatest(0, e.wall_ms - was_ms[e.digit]) END;
+        at_least := at_least OR on_boot[e.digit] <> e.boot;
+        all_s := all_s || (ms / 1000)::int; last_s[e.digit] := cardinality(all_s); on_ms[e.digit] := NULL; had[e.digit] := true;
+      END IF;
+    WHEN 'digit-still-on' THEN -- the clock never stopped
+      IF last_s[e.digit] > 0 AND on_ms[e.digit] IS NULL THEN
+        on_ms[e.digit] := e.boot_ms - (all_s[last_s[e.digit]]::bigint * 1000); on_boot[e.digit] := e.boot;
+        was_ms[e.digit] := e.wall_ms - (all_s[last_s[e.digit]]::bigint * 1000); all_s[last_s[e.digit]] := -1;
+      END IF;
+    WHEN 'digit-earlier' THEN
+      IF e.what = 'off' OR e.what = '2' THEN
+        IF last_s[e.digit] > 0 THEN all_s[last_s[e.digit]] := greatest(0, all_s[last_s[e.digit]] - e.n * 60); END IF;
+      ELSIF on_ms[e.digit] IS NOT NULL THEN
+        on_ms[e.digit] := on_ms[e.digit] - e.n * 60000; was_ms[e.digit] := was_ms[e.digit] - e.n * 60000;
+      END IF;
+    WHEN 'digit-moved' THEN
+      IF e.other BETWEEN 1 AND 24 THEN
+        on_ms[e.other] := on_ms[e.digit]; on_boot[e.other] := on_boot[e.digit]; was_ms[e.other] := was_ms[e.digit];
+        last_s[e.other] := last_s[e.digit]; had[e.other] := had[e.digit];
+        on_ms[e.digit] := NULL; last_s[e.digit] := 0; had[e.digit] := false;
+      END IF;
+    ELSE NULL;
+    END CASE;
+  END LOOP;
+  SELECT count(*) INTO digits FROM unnest(had) h WHERE h;
+  SELECT count(*), max(s) INTO count, longest_s FROM unnest(all_s) s WHERE s >= 0;
+  at_least := at_least OR EXISTS (SELECT FROM unnest(on_ms) o WHERE o IS NOT NULL);
+END $$;
+
+-- What the rows of these cases must be.
+CREATE FUNCTION summary_of(p_station int, p_case int[]) RETURNS SETOF case_summary
+LANGUAGE sql STABLE SET search_path = bt, pg_catalog, pg_temp AS $$
+  SELECT p_station, a.case_no, a.room, a.single, a.opened_ms, a.ended_ms, a.outcome, a.events, a.items, a.lots,
+    coalesce(d.digits, 0), coalesce(d.count, 0), d.longest_s, coalesce(d.at_least, false),
+    a.discrepancies, a.refused, a.keyed, a.late, a.undone, a.slips, a.slips_seen, a.found_after
+  FROM (
+    SELECT e.case_no, max(e.room) FILTER (WHERE e.kind = 'case-opened') AS room,
+      coalesce(bool_or((e.payload::json->>'n') = '1') FILTER (WHERE e.kind = 'case-opened'), false) AS single,
+      min(e.wall_ms) FILTER (WHERE e.kind = 'case-opened') AS opened_ms,
+      max(e.wall_ms) FILTER (WHERE e.kind = 'case-ended') AS ended_ms,
+      max(e.payload::json->>'what') FILTER (WHERE e.kind = 'case-ended') AS outcome,
+      count(*)::int AS events,
+      coalesce(sum((e.payload::json->>'n')::int) FILTER (WHERE e.kind IN ('item-in', 'extra-item')), 0)::int AS items,
+      coalesce(array_agg(DISTINCT e.payload::json->'thing'->>'lot')
+        FILTER (WHERE e.kind IN ('item-in', 'extra-item') AND e.payload LIKE '%"lot":%'), '{}') AS lots,
+      count(*) FILTER (WHERE e.kind = 'discrepancy' AND e.payload LIKE '%"n":1,%')::int AS discrepancies,
+      count(*) FILTER (WHERE e.kind = 'refused')::int AS refused,
+      count(*) FILTER (WHERE e.payload LIKE '%,"keyed":true,%' AND e.payload LIKE '%,"first":true,%')::int AS keyed,
+      count(*) FILTER (WHERE e.payload LIKE '%,"late":true,%' AND e.payload LIKE '%,"first":true,%')::int AS late,
+      count(*) FILTER (WHERE e.kind = 'undone')::int AS undone,
+      count(DISTINCT e.payload::json->>'n') FILTER (WHERE e.kind = 'slip-queued')::int AS slips,
+      count(DISTINCT e.payload::json->>'n') FILTER (WHERE e.kind = 'slip-state' AND e.payload LIKE '%"what":"seen"%')::int
+        AS slips_seen,
+      count(*) FILTER (WHERE e.kind = 'found-after')::int AS found_after,
+      count(*) FILTER (WHERE e.kind LIKE 'digit-%') AS of_digits
+    FROM event e WHERE e.station = p_station AND e.case_no = ANY (p_case) AND e.case_no > 0 GROUP BY e.case_no) a
+  LEFT JOIN LATERAL stretches(p_station, a.case_no) d ON a.of_digits > 0
+  WHERE a.opened_ms IS NOT NULL $$;
+CREATE FUNCTION summarise(p_station int, p_case int[]) RETURNS void
+LANGUAGE sql SET search_path = bt, pg_catalog, pg_temp AS $$
+  INSERT INTO case_summary SELECT * FROM summary_of(p_station, p_case)
+  ON CONFLICT (station, case_no) DO UPDATE SET
+    room = excluded.room, single = excluded.single, opened_ms = excluded.opened_ms, ended_ms = excluded.ended_ms,
+    outcome = excluded.outcome, events = excluded.events, items = excluded.items, lots = excluded.lots,
+    digits = excluded.digits, stretches = excluded.stretches, longest_s = excluded.longest_s, at_least = excluded.at_least,
+    discrepancies = excluded.discrepancies, refused = excluded.refused, keyed = excluded.keyed, late = excluded.late,
+    undone = excluded.undone, slips = excluded.slips, slips_seen = excluded.slips_seen, found_after = excluded.found_after $$;
+
+CREATE OR REPLACE FUNCTION after_append() RETURNS trigger LANGUAGE plpgsql SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE touched int[];
+BEGIN
+  PERFORM note_used(NEW.station, NEW.incarnation, OLD.last_seq + 1, NEW.last_seq);
+  SELECT array_agg(DISTINCT e.case_no) INTO touched FROM event e
+    WHERE e.station = NEW.station AND e.incarnation = NEW.incarnation AND e.seq BETWEEN OLD.last_seq + 1 AND NEW.last_seq
+      AND e.case_no > 0 AND e.kind IN ('case-opened', 'case-ended', 'slip-queued', 'slip-state', 'found-after', 'correction');
+  IF touched IS NOT NULL THEN PERFORM summarise(NEW.station, touched); END IF;
+  RETURN NULL;
+END $$;
+
+ALTER TABLE case_summary ENABLE ROW LEVEL SECURITY;
+CREATE POLICY of_reader ON case_summary FOR SELECT TO bt_reader USING (station = ANY ((SELECT my_stations())::int[]));
+GRANT SELECT ON case_summary TO bt_reader;
+
+-- For reports: each case with its station, and a row a month and room.
+CREATE VIEW cases WITH (security_invoker) AS
+  SELECT s.site, s.number AS station_number, c.* FROM case_summary c JOIN station s ON s.id = c.station;
+CREATE VIEW months WITH (security_invoker) AS
+  SELECT s.site, s.number AS station_number, c.room, date_trunc('month', to_timestamp(c.opened_ms / 1000.0)) AS month,
+    count(*) AS cases, count(*) FILTER (WHERE c.outcome = 'reconciled') AS reconciled,
+    count(*) FILTER (WHERE c.outcome = 'unresolved') AS unresolved, count(*) FILTER (WHERE c.discrepancies > 0) AS with_discrepancy,
+    count(*) FILTER (WHERE c.slips_seen < c.slips) AS slips_not_seen, sum(c.found_after) AS found_after,
+    percentile_cont(0.5) WITHIN GROUP (ORDER BY c.longest_s / 60.0) AS minutes_median,
+    percentile_cont(0.95) WITHIN GROUP (ORDER BY c.longest_s / 60.0) AS minutes_p95, max(c.longest_s) / 60 AS minutes_longest
+  FROM case_summary c JOIN station s ON s.id = c.station GROUP BY 1, 2, 3, 4;
+GRANT SELECT ON cases, months TO bt_reader;
+
+-- Where the summary is otherwise than the events say: nowhere. Reads all events of all cases; for the night.
+CREATE FUNCTION summary_differs() RETURNS TABLE (station int, case_no int)
+LANGUAGE sql STABLE SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+  SELECT coalesce(c.station, m.station), coalesce(c.case_no, m.case_no) FROM case_summary c
+  FULL JOIN (SELECT o.* FROM station s, summary_of(s.id,
+      (SELECT array_agg(DISTINCT e.case_no) FROM event e WHERE e.station = s.id AND e.case_no > 0)) o) m
+    ON c.station = m.station AND c.case_no = m.case_no
+  WHERE c IS DISTINCT FROM m ORDER BY 1, 2 $$;
+GRANT EXECUTE ON FUNCTION summary_differs TO bt_reader;
+INSERT INTO version VALUES (3);
+COMMIT;
+\endif

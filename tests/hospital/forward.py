@@ -24,6 +24,7 @@ def station(number, **words):
 
 try:
     server.make_store(1, 2)
+    server.sql("SELECT bt.add_reader('auditor')")
     one = station(1)
     one.set_up()
     one.until("all is kept", lambda: one.kept(server) == one.last())
@@ -32,6 +33,11 @@ try:
     one.until("a case is kept", lambda: one.kept(server) == one.last())
     ok("the case as well", one.same(server))
     ok("nothing is wrong", one.faults(), [])
+    ok("the case stands in one row", server.sql("SELECT room, single, outcome, items, lots, digits, stretches, at_least,"
+       " discrepancies, slips, found_after FROM bt.cases", "auditor"), "1|f|reconciled|1|{T26}|1|1|f|0|1|0")
+    ok("and is what its events say", server.sql("SELECT count(*) FROM bt.summary_differs()"), "0")
+    server.sql("UPDATE bt.case_summary SET longest_s = 999")
+    ok("a row that says otherwise is shown", server.sql("SELECT case_no FROM bt.summary_differs()", "auditor"), "1")
 finally:
     for s in stations:
         s.leave()

@@ -237,13 +237,16 @@ static int take(struct store *s, struct store_fault *f)
 	return !PQisBusy(s->c);
 }
 
-/* The answer, or NULL with `f`. */
+/* The answer, or NULL with `f`. Its row may come although the transaction fails as it ends, and the error behind it: only when
+ * nothing else comes the answer holds. */
 static PGresult *result_of(struct store *s, struct store_fault *f)
 {
-	PGresult *r = PQgetResult(s->c), *more;
-	while ((more = PQgetResult(s->c)))
-		PQclear(more);
-	if (r && PQresultStatus(r) == PGRES_TUPLES_OK)
+	PGresult *r = PQgetResult(s->c);
+	for (PGresult *more; (more = PQgetResult(s->c));) {
+		PQclear(r);
+		r = more;
+	}
+	if (r && PQresultStatus(r) == PGRES_TUPLES_OK && PQstatus(s->c) == CONNECTION_OK)
 		return r;
 	fault_of_result(s, r, f);
 	PQclear(r);

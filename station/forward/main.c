@@ -9,6 +9,7 @@
 #include "base/json.h"
 #include "base/log.h"
 #include "forward/confined.h"
+#include "forward/relay.h"
 #include "forward/sender.h"
 
 static const char usage[] =
@@ -22,7 +23,17 @@ static const char usage[] =
     "  --certificate  names the role; --key has no pass phrase and is closed to other users; --authority "
     "signs the\n"
     "                 server's certificate, which must name the host\n"
+    "Or, from a hospital's store to its region's, where --user may read the one and send to the other:\n"
+    "       bandtally-forward --from NAME[:PORT] [--from …] [--once] and all of the above\n"
+    "  --once         ends when all that is there was sent; else it looks again every five seconds\n"
     "Exit codes: 0 the station ended it, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n";
+
+#define RELAY_EVERY_MS 5000
+
+struct wish {
+	struct store_place to, from; /* from: only its hosts are its own */
+	int once;
+};
 
 static int add_host(struct store_place *p, const char *host)
 {
@@ -32,42 +43,75 @@ static int add_host(struct store_place *p, const char *host)
 	return 0;
 }
 
+static int wrong(void)
+{
+	fputs(usage, stderr);
+	return EXIT_USAGE + 1;
+}
+
 /* 0 go on, else the exit code and 1. */
-static int read_words(int argc, char **argv, struct store_place *p)
+static int read_word(struct wish *w, int word)
+{
+	struct store_place *p = &w->to;
+	switch (word) {
+	case 'h':
+		return add_host(p, optarg) < 0 ? wrong() : 0;
+	case 'f':
+		return add_host(&w->from, optarg) < 0 ? wrong() : 0;
+	case 'd':
+		p->database = optarg;
+		return 0;
+	case 'u':
+		p->user = optarg;
+		return 0;
+	case 'c':
+		p->certificate = optarg;
+		return 0;
+	case 'k':
+		p->key = optarg;
+		return 0;
+	case 'a':
+		p->authority = optarg;
+		return 0;
+	case 'o':
+		w->once = 1;
+		return 0;
+	case 'x':
+	case 'v':
+		fputs(word == 'x' ? usage : "bandtally-forward " BANDTALLY_VERSION "\n", stdout);
+		return EXIT_OK + 1;
+	default:
+		return wrong();
+	}
+}
+
+static int read_words(int argc, char **argv, struct wish *w)
 {
 	static const struct option options[] = {
 	    {"host", required_argument, NULL, 'h'},
+	    {"from", required_argument, NULL, 'f'},
 	    {"database", required_argument, NULL, 'd'},
 	    {"user", required_argument, NULL, 'u'},
 	    {"certificate", required_argument, NULL, 'c'},
 	    {"key", required_argument, NULL, 'k'},
 	    {"authority", required_argument, NULL, 'a'},
+	    {"once", no_argument, NULL, 'o'},
 	    {"help", no_argument, NULL, 'x'},
 	    {"version", no_argument, NULL, 'v'},
 	    {0},
 	};
-	const char **to[128] = {['d'] = &p->database,
-	                        ['u'] = &p->user,
-	                        ['c'] = &p->certificate,
-	                        ['k'] = &p->key,
-	                        ['a'] = &p->authority};
-	for (int o; (o = getopt_long(argc, argv, "", options, NULL)) >= 0;) {
-		if (o == 'x' || o == 'v') {
-			fputs(o == 'x' ? usage : "bandtally-forward " BANDTALLY_VERSION "\n", stdout);
-			return EXIT_OK + 1;
-		}
-		if (o == '?' || (o == 'h' && add_host(p, optarg) < 0)) {
-			fputs(usage, stderr);
-			return EXIT_USAGE + 1;
-		}
-		if (o != 'h')
-			*to[o] = optarg;
-	}
-	if (optind == argc && p->n_hosts && p->database && p->user && p->certificate && p->key &&
-	    p->authority)
-		return 0;
-	fputs(usage, stderr);
-	return EXIT_USAGE + 1;
+	const struct store_place *p = &w->to;
+	for (int o, r; (o = getopt_long(argc, argv, "", options, NULL)) >= 0;)
+		if ((r = read_word(w, o)))
+			return r;
+	if (optind < argc || !p->n_hosts || !p->database || !p->user || !p->certificate || !p->key ||
+	    !p->authority)
+		return wrong();
+	struct store_place from = *p;
+	memcpy(from.hosts, w->from.hosts, sizeof from.hosts);
+	from.n_hosts = w->from.n_hosts;
+	w->from = from;
+	return 0;
 }
 
 /* What libpq would take from there is said by no setting of ours. */
@@ -87,20 +131,22 @@ static void forget_settings(void)
 
 int main(int argc, char **argv)
 {
-	struct store_place place = {0};
+	struct wish w = {0};
 	struct error e = {0};
 	log_open("bandtally-forward");
-	int r = read_words(argc, argv, &place);
+	int r = read_words(argc, argv, &w);
 	if (r)
 		return r - 1;
 	signal(SIGPIPE, SIG_IGN);
 	json_watch_memory();
 	forget_settings();
-	if (confine_forward(&place, &e) < 0) {
+	if (confine_forward(&w.to, &e) < 0) {
 		log_line("%s", e.text);
 		return EXIT_FAILED;
 	}
-	int n = sender_run(&place, STDIN_FILENO, STDOUT_FILENO);
+	if (w.from.n_hosts)
+		return relay_run(&w.from, &w.to, w.once ? 0 : RELAY_EVERY_MS) < 0 ? EXIT_FAILED : EXIT_OK;
+	int n = sender_run(&w.to, STDIN_FILENO, STDOUT_FILENO);
 	if (n < 0)
 		log_errno(n, "the station's pipe cannot be read");
 	return n < 0 ? EXIT_FAILED : EXIT_OK;

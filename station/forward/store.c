@@ -541,3 +541,67 @@ int store_has_news(struct store *s, struct store_fault *f)
 		PQfreemem(n);
 	return any;
 }
+
+/* --- from a store that is read ---------------------------------------------------------------------- */
+
+static void take_hash(char out[LINE_HASH + 1], const char *text)
+{
+	memset(out, '0', LINE_HASH);
+	out[LINE_HASH] = 0;
+	if (strlen(text) == 2 + LINE_HASH)
+		memcpy(out, text + 2, LINE_HASH);
+}
+
+int store_heads(struct store *s, struct store_head *out, int most, struct store_fault *f)
+{
+	struct words w = {0};
+	say_number(&w, OID_INT4, most);
+	PGresult *r =
+	    answer(s,
+	           "SELECT s.number, h.incarnation, h.base_seq, h.last_seq, h.last_hash,"
+	           " (SELECT e.hash FROM bt.event e WHERE e.station = h.station AND e.seq = h.base_seq"
+	           " AND e.incarnation < h.incarnation ORDER BY e.incarnation DESC LIMIT 1)"
+	           " FROM bt.head h JOIN bt.station s ON s.id = h.station"
+	           " ORDER BY s.number, h.incarnation LIMIT $1",
+	           &w, f);
+	if (!r)
+		return -EREMOTEIO;
+	int n = PQntuples(r);
+	for (int i = 0; i < n; i++) {
+		out[i] = (struct store_head){.number = (int32_t)number_of(r, i, 0),
+		                             .incarnation = (int32_t)number_of(r, i, 1),
+		                             .base_seq = number_of(r, i, 2),
+		                             .last_seq = number_of(r, i, 3)};
+		take_hash(out[i].last_hash, PQgetvalue(r, i, 4));
+		take_hash(out[i].base_hash, PQgetvalue(r, i, 5));
+	}
+	PQclear(r);
+	return n;
+}
+
+int store_read(struct store *s, const struct store_head *of, struct queue *q, int most, struct store_fault *f)
+{
+	struct words w = {0};
+	say_number(&w, OID_INT4, of->number);
+	say_number(&w, OID_INT4, of->incarnation);
+	say_number(&w, OID_INT8, q->after + (int64_t)q->count);
+	say_number(&w, OID_INT4, most);
+	PGresult *r =
+	    answer(s,
+	           "SELECT e.payload, encode(e.hash, 'hex'), e.seq FROM bt.event e"
+	           " WHERE e.station = (SELECT id FROM bt.station WHERE number = $1) AND e.incarnation = $2"
+	           " AND e.seq > $3 ORDER BY e.seq LIMIT $4",
+	           &w, f);
+	if (!r)
+		return -EREMOTEIO;
+	int rows = PQntuples(r), n = 0;
+	for (int i = 0; i < rows && n == 0; i++) {
+		struct line_event e = {.text = PQgetvalue(r, i, 0),
+		                       .size = (size_t)PQgetlength(r, i, 0),
+		                       .hash = PQgetvalue(r, i, 1),
+		                       .seq = number_of(r, i, 2)};
+		n = e.seq == q->after + (int64_t)q->count + 1 ? queue_add(q, &e) : -EBADMSG;
+	}
+	PQclear(r);
+	return n < 0 ? fault(f, FORWARD_CHANGED, n, "an event is missing in the store that is read") : rows;
+}

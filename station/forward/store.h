@@ -94,4 +94,17 @@ int store_took(struct store *s, int32_t number, int64_t version, struct store_fa
 /* 1 where the server said since the last call that there is something new in the lists; negative where it is gone. */
 int store_has_news(struct store *s, struct store_fault *f);
 
+/* --- from a store that is read: a hospital that forwards to its region --- */
+
+struct store_head { /* an incarnation of a station, and how far it is kept */
+	int32_t number, incarnation;
+	int64_t base_seq, last_seq;
+	char base_hash[LINE_HASH + 1], last_hash[LINE_HASH + 1]; /* of 0: zeros */
+};
+/* All that the role may read, in the order of stations and incarnations: at most `most`. How many, or a negative errno. */
+int store_heads(struct store *s, struct store_head *out, int most, struct store_fault *f);
+/* Puts the events behind the queue's end into it, at most `most`. How many, or a negative errno. */
+int store_read(struct store *s, const struct store_head *of, struct queue *q, int most,
+               struct store_fault *f);
+
 #endif

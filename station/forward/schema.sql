@@ -412,7 +412,7 @@ BEGIN;
 SET LOCAL ROLE bt_owner;
 SET LOCAL search_path = bt;
 
--- Made of the case's events, and anew whenever one of these comes: its beginning, its end, and what comes to it afterwards.
+-- Made of the case's events when it begins, when it ends, and at each event that comes to it afterwards.
 CREATE TABLE case_summary (
   station int NOT NULL, case_no int NOT NULL, room int NOT NULL, single bool NOT NULL,
   opened_ms bigint NOT NULL, ended_ms bigint, outcome text,     -- null: open; reconciled, unresolved, cancelled
@@ -524,9 +524,12 @@ CREATE OR REPLACE FUNCTION after_append() RETURNS trigger LANGUAGE plpgsql SET s
 DECLARE touched int[];
 BEGIN
   PERFORM note_used(NEW.station, NEW.incarnation, OLD.last_seq + 1, NEW.last_seq);
-  SELECT array_agg(DISTINCT e.case_no) INTO touched FROM event e
+  SELECT array_agg(t.case_no) INTO touched FROM (
+    SELECT e.case_no, bool_or(e.kind IN ('case-opened', 'case-ended')) AS edge FROM event e
     WHERE e.station = NEW.station AND e.incarnation = NEW.incarnation AND e.seq BETWEEN OLD.last_seq + 1 AND NEW.last_seq
-      AND e.case_no > 0 AND e.kind IN ('case-opened', 'case-ended', 'slip-queued', 'slip-state', 'found-after', 'correction');
+      AND e.case_no > 0 GROUP BY e.case_no) t
+    WHERE t.edge OR EXISTS (SELECT FROM case_summary c WHERE c.station = NEW.station AND c.case_no = t.case_no
+      AND c.ended_ms IS NOT NULL);
   IF touched IS NOT NULL THEN PERFORM summarise(NEW.station, touched); END IF;
   RETURN NULL;
 END $$;
@@ -548,14 +551,14 @@ CREATE VIEW months WITH (security_invoker) AS
   FROM case_summary c JOIN station s ON s.id = c.station GROUP BY 1, 2, 3, 4;
 GRANT SELECT ON cases, months TO bt_reader;
 
--- Where the summary is otherwise than the events say: nowhere. Reads all events of all cases; for the night.
+-- Where the row of a case that has ended is otherwise than its events say: nowhere. Reads all events; for the night.
 CREATE FUNCTION summary_differs() RETURNS TABLE (station int, case_no int)
 LANGUAGE sql STABLE SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
   SELECT coalesce(c.station, m.station), coalesce(c.case_no, m.case_no) FROM case_summary c
   FULL JOIN (SELECT o.* FROM station s, summary_of(s.id,
       (SELECT array_agg(DISTINCT e.case_no) FROM event e WHERE e.station = s.id AND e.case_no > 0)) o) m
     ON c.station = m.station AND c.case_no = m.case_no
-  WHERE c IS DISTINCT FROM m ORDER BY 1, 2 $$;
+  WHERE c IS DISTINCT FROM m AND (c.ended_ms IS NOT NULL OR m.ended_ms IS NOT NULL) ORDER BY 1, 2 $$;
 GRANT EXECUTE ON FUNCTION summary_differs TO bt_reader;
 INSERT INTO version VALUES (3);
 COMMIT;

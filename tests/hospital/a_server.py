@@ -95,7 +95,7 @@ host all all all reject
 
 
 class Server:
-    def __init__(self, copy_of=None, standby=False, settings="", certificates=None):
+    def __init__(self, copy_of=None, standby="", settings="", certificates=None):
         self.folder = tempfile.TemporaryDirectory(prefix="bt-pg-")
         self.root = pathlib.Path(self.folder.name)
         self.data, self.port, self.process = self.root / "data", free_port(), None
@@ -105,9 +105,9 @@ class Server:
         if copy_of is None:
             self.run("initdb", "-D", self.data, "-U", "admin", "-E", "UTF8", "--locale=C.UTF-8", "-A", "trust", "--no-sync")
         else:
-            words = ["-R"] if standby else []
-            self.run("pg_basebackup", "-h", copy_of.root, "-p", str(copy_of.port), "-U", "admin", "-D", self.data, "-c",
-                     "fast", "-X", "stream", *words)
+            # standby: the name by which the primary knows it
+            name = f"host={copy_of.root} port={copy_of.port} user=admin application_name={standby or 'copy'}"
+            self.run("pg_basebackup", "-d", name, "-D", self.data, "-c", "fast", "-X", "stream", *(["-R"] if standby else []))
         with open(self.data / "postgresql.conf", "a") as f:
             f.write(SETTINGS.format(root=self.root) + settings)
             if certificates:

@@ -34,8 +34,8 @@ def recall(one, two):
     event = said_last(one)[-1]
     ok("with line, lot, reason, origin and version", (event["thing"]["line"], event["thing"]["lot"], event["text"]),
        ("GREEN-M", "T26", f"valve (hospital list of stores, no. {version})"))
-    said = one.ask(do="scan", code=PACK)
-    ok("a pack of that lot is refused", said["verdict"], "refused")
+    said = one.try_pack(PACK)
+    ok("a pack of that lot is refused for that reason", (said["verdict"], "valve" in said["said"]), ("refused", True))
     one.until("the store hears that it was taken over", lambda: stores("SELECT count(*) FROM bt.recall_waiting") == "0")
     two.stop()
     stores("SELECT bt.recall('BC', 'GREEN-L', '', 'colour')")
@@ -77,8 +77,8 @@ def twice(one, two):
     ok("the count went on", [s.last() > 80 for s in (one, two)], [True, True])
     server.start()
     for s in (one, two):
-        s.until("both are told", lambda s=s: "was counted in two cases" in s.said())
-        s.until("all is kept", lambda s=s: s.kept(server) == s.last())
+        s.until("both are told", lambda s=s: "was counted in two cases" in s.said(), 60)
+        s.until("all is kept", lambda s=s: s.kept(server) == s.last(), 60)
         ok("once and whole", s.same(server))
     ok("the store has noted it", server.sql("SELECT count(*) FROM bt.incident WHERE what = 'twice'"), "1")
 

@@ -78,7 +78,7 @@ def replaced():
     """A standby that lacks the last transactions is promoted; then the old primary comes back."""
     first = server()
     first.make_store(2)
-    second = server(copy_of=first, standby=True)
+    second = server(copy_of=first, standby="second")
     f = feeder(Chain(2).fill(5000), [first, second])
     f.until_kept("the first machine keeps all")
     second.kill()  # it falls behind

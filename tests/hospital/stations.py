@@ -12,16 +12,39 @@ class HospitalStation(Station):
             certificates.sign(name)
         hosts = " ".join(f"localhost:{s.port}" for s in servers)
         also = "".join(f"[room {r}]\nname = Theatre {r}\n" for r in range(2, rooms + 1))
-        self.number = number
+        self.number, self.known = number, {}
         super().__init__(bin, f"{also}[station]\nnumber = {number}\n[board]\nstart = no\n[hospital]\nstart = yes\nhosts = {hosts}\n"
                          f"certificate = {certificates.root}/{name}.crt\nkey = {certificates.root}/{name}.key\n"
                          f"authority = {certificates.root}/ca.crt\n{more}")
 
-    def whole_case(self, pack=PACK):
+    def codes_of(self, room):
+        """What is scanned in a room, by what it means; asked for once."""
+        if room not in self.known:
+            self.bt("staff", "add", "--registered", "--number", "3", "surgeon", "SURGEON-1")
+            self.known[room] = {}
+            for words in (("digits", "--room", str(room)), ("cards", "--room", str(room)), ("badges",)):
+                for line in self.bt("label", *words, "--list")[1].splitlines():
+                    if line.count("\t") >= 2:
+                        code, _, meaning = line.split("\t")[:3]
+                        self.known[room][meaning] = code
+        return self.known[room]
+
+    def whole_case(self, pack=PACK, room=1):
         """From the label to the sign-out."""
-        self.bt("staff", "add", "--registered", "--number", "3", "surgeon", "SURGEON-1")
-        self.scan_all("NEW CASE", "SCRUB-1", "CIRC-2", pack, "CIRC-2", "right index finger", "right index finger", "OFF",
-                      "FINAL COUNT", "INTACT", "CIRC-2", "right index finger", "SURGEON-1")
+        codes = self.codes_of(room)
+        for x in ("NEW CASE", "SCRUB-1", "CIRC-2", pack, "CIRC-2", "right index finger", "right index finger", "OFF",
+                  "FINAL COUNT", "INTACT", "CIRC-2", "right index finger", "SURGEON-1"):
+            said = self.ask(do="scan", code=codes.get(x, x), room=room)
+            assert said.get("verdict") in ("accepted", "question"), f"{x}: {said}"
+
+    def try_pack(self, pack, room=1):
+        """What is said of it in a case that is then cancelled."""
+        codes = self.codes_of(room)
+        self.ask(do="scan", code=codes["NEW CASE"], room=room)
+        said = self.ask(do="scan", code=pack, room=room)
+        for card in ("CANCEL", "YES"):
+            self.ask(do="scan", code=codes[card], room=room)
+        return said
 
     def rows(self):
         """(seq, payload, hash) of the record."""

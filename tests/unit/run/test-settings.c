@@ -228,6 +228,32 @@ static void a_board_elsewhere_that_lacks_something_is_not_started_in_silence(voi
 	assert_int_equal(read_text("[board elsewhere]\nport = 9000\n"), 0);
 }
 
+static void the_hospital_is_told_by_its_machines_and_files(void **state)
+{
+	char key[64];
+	(void)state;
+	assert_int_equal(read_text("[room 1]\nname = A\n"), 0);
+	assert_int_equal(s.hospital.start, 0);
+	assert_int_equal(
+	    read_text("[hospital]\nstart = yes\nhosts = db1.example.org [2001:db8::7]:5433\n"
+	              "certificate = /etc/h.pem\nkey = h.key\nauthority = ca.pem\nlists_hours = 8\n"),
+	    0);
+	assert_int_equal(s.hospital.n_hosts, 2);
+	assert_string_equal(s.hospital.hosts[1], "[2001:db8::7]:5433");
+	assert_string_equal(s.hospital.database, "bt");
+	assert_string_equal(s.hospital.certificate, "/etc/h.pem");
+	snprintf(key, sizeof key, "%s/h.key", folder);
+	assert_string_equal(s.hospital.key, key);
+	assert_int_equal(s.hospital.lists_hours, 8);
+	assert_int_equal(read_text("[hospital]\nstart = yes\nhosts = db1\ncertificate = c\nkey = k\n"),
+	                 -EINVAL);
+	assert_non_null(
+	    strstr(e.text, "[hospital] is started but lacks authority: give it, or say start = no"));
+	refused("hospital", "hosts = postgres://db1", "with or without a port");
+	refused("hospital", "lists_hours = 0", "from 1 to 8760");
+	refused("hospital", "password = x", "[hospital] has no setting 'password'");
+}
+
 static void a_wrong_setting_of_the_board_elsewhere_is_refused_with_its_line(void **state)
 {
 	(void)state;
@@ -265,6 +291,7 @@ int main(void)
 	    cmocka_unit_test(a_change_of_the_clocks_moves_quiet_hours_with_the_wall_clock),
 	    cmocka_unit_test(the_board_elsewhere_is_told_address_names_and_files),
 	    cmocka_unit_test(a_board_elsewhere_that_lacks_something_is_not_started_in_silence),
+	    cmocka_unit_test(the_hospital_is_told_by_its_machines_and_files),
 	    cmocka_unit_test(a_wrong_setting_of_the_board_elsewhere_is_refused_with_its_line),
 	};
 	if (!mkdtemp(folder) || setenv("TZ", "Europe/London", 1) != 0)

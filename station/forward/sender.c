@@ -287,7 +287,15 @@ static void say_remarks(struct sender *s, const struct store_hello *h)
 		say_state(s, FORWARD_INCIDENT, h->incident);
 	else if (off > CLOCK_OFF_MS)
 		say_state(s, FORWARD_CLOCK, why);
-	else
+	else if (s->said == FORWARD_INCIDENT || s->said == FORWARD_CLOCK)
+		say_state(s, FORWARD_NOTHING, "");
+}
+
+/* Something was kept, or everything is: what was wrong is over, and the next wait is short again. */
+static void is_well(struct sender *s)
+{
+	s->wait_ms = 0;
+	if (s->said != FORWARD_INCIDENT && s->said != FORWARD_CLOCK)
 		say_state(s, FORWARD_NOTHING, "");
 }
 
@@ -320,7 +328,6 @@ static void greet(struct sender *s)
 		leave(s);
 		return;
 	}
-	s->wait_ms = 0;
 	if (tell_lost(s, &h, &f) < 0) {
 		fail(s, &f);
 	} else if (h.status == STORE_BEHIND) {
@@ -399,8 +406,7 @@ static void take_answer(struct sender *s)
 	}
 	queue_drop(&s->queue, sent);
 	tell_kept(s, &a.last);
-	if (s->said == FORWARD_SLOW || s->said == FORWARD_STANDBY)
-		say_state(s, FORWARD_NOTHING, "");
+	is_well(s);
 }
 
 static void look_slow(struct sender *s)
@@ -446,6 +452,8 @@ static void read_lists(struct sender *s)
 		say(s, "lists", json_pack("{s:I}", "version", (json_int_t)last));
 	if (n)
 		s->lists_ms = 0; /* there may be more */
+	else if (!s->queue.count)
+		is_well(s);
 }
 
 static void tell_took(struct sender *s)

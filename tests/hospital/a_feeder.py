@@ -11,6 +11,7 @@ class Feeder:
             certificates.sign(name)
         self.chain, self.incarnation, self.kept, self.lists = chain, incarnation, kept or {}, lists
         self.states, self.forks, self.entries, self.told = [], [], [], []  # told: each event that was said to be kept
+        self.made_of, self.made, self.when_kept = None, [], lambda: None
         self.lock, self.after, self.to, self.contact = threading.Lock(), 0, 0, 0
         self.words = [f"{bin}/bandtally-forward", *(w for p in ports for w in ("--host", f"localhost:{p}")), "--database", "bt",
                       "--user", name, "--certificate", certificates.root / f"{name}.crt", "--key",
@@ -43,13 +44,20 @@ class Feeder:
 
     def feed(self):
         """What is wanted and there."""
+        self.lines()
         with self.lock:
             to = min(self.to, len(self.chain.events))
             for at in range(self.after, to, 500):
-                self.write(b"".join(b'{"event":%s,"hash":"%s","seq":%d}\n' % (self.chain.events[i].encode(),
-                                                                              self.chain.hashes[i].encode(), i + 1)
-                                    for i in range(at, min(at + 500, to))))
+                self.write(b"".join(self.made[at:min(at + 500, to)]))
             self.after = max(self.after, to)
+
+    def lines(self):
+        """Each event as the station writes it; made before it is wanted, so that it takes no time then."""
+        if self.made_of is not self.chain:
+            self.made_of, self.made = self.chain, []
+        for i in range(len(self.made), len(self.chain.events)):
+            self.made.append(b'{"event":%s,"hash":"%s","seq":%d}\n' % (self.chain.events[i].encode(),
+                                                                       self.chain.hashes[i].encode(), i + 1))
 
     def hear(self):
         for line in self.process.stdout:
@@ -62,6 +70,8 @@ class Feeder:
             elif "kept" in said:
                 self.kept = said["kept"]
                 self.told.append(self.kept["seq"])
+                if self.kept["seq"] == len(self.chain.events):
+                    self.when_kept()
             elif "state" in said:
                 self.states.append(said["state"]["code"])
             elif "fork" in said:
@@ -86,6 +96,12 @@ class Feeder:
             assert time.monotonic() < end, f"not within {seconds} s: {what}: {self.kept} {self.states} {said}"
             time.sleep(0.02)
         print("ok", what, flush=True)
+
+    def until_kept_quietly(self, seconds=60):
+        end = time.monotonic() + seconds
+        while self.kept.get("seq") != len(self.chain.events):
+            assert time.monotonic() < end and self.process.poll() is None, f"not kept: {self.kept} {self.states} {self.said}"
+            time.sleep(0.002)
 
     def until_kept(self, what, seconds=60):
         self.until(what, lambda: self.kept.get("seq") == len(self.chain.events), seconds)

@@ -6,6 +6,8 @@ struct say input_unknown_code(const struct input *in)
 		return *SAY(CODE_OF_STORES, .item_number = in->number);
 	if (in->what == SAY_CODE_OF_TRAY)
 		return *SAY(CODE_OF_TRAY, .tray_number = in->number);
+	if (in->what == SAY_CODE_OF_PAPER_SHEET)
+		return *SAY(CODE_OF_PAPER_SHEET, .n = in->number);
 	if (in->what == SAY_CODE_OF_CHECK)
 		return *SAY(CODE_OF_CHECK);
 	if (in->what == SAY_CODE_OF_NO_CARD)

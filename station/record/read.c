@@ -201,27 +201,49 @@ static int end_of(struct record *r, sqlite3_stmt *ended, int32_t case_no, struct
 	return code == SQLITE_ROW || code == SQLITE_DONE ? end : store_fault(r, code, "read the record", e);
 }
 
-/* One that cannot be read is listed with what stands beside its text. */
-static int one_case(struct record *r, sqlite3_stmt *opened, sqlite3_stmt *ended, struct event *ev,
-                    struct case_edges *c, struct error *e)
+/* Its slips stand among its events; a further copy is queued again under the same number. */
+static int slips_of(struct record *r, sqlite3_stmt *queued, struct case_edges *c, struct event *ev,
+                    struct error *e)
 {
-	int n = store_read_row(opened, ev, e);
+	int code;
+	sqlite3_bind_int(queued, 1, c->case_no);
+	while ((code = sqlite3_step(queued)) == SQLITE_ROW) {
+		if (store_read_row(queued, ev, NULL) < 0 || ev->other != 1)
+			continue;
+		if (c->n_slips < CASE_SLIPS_MAX)
+			c->slips[c->n_slips] = (int32_t)ev->n;
+		c->n_slips++;
+	}
+	sqlite3_reset(queued);
+	return code == SQLITE_DONE ? 0 : store_fault(r, code, "read the record", e);
+}
+
+struct case_reading {
+	sqlite3_stmt *opened, *ended, *queued;
+};
+
+/* One that cannot be read is listed with what stands beside its text. */
+static int one_case(struct record *r, const struct case_reading *s, struct event *ev, struct case_edges *c,
+                    struct error *e)
+{
+	int n = store_read_row(s->opened, ev, e);
 	if (n < 0 && n != -EINVAL)
 		return n;
-	*c = (struct case_edges){.case_no = sqlite3_column_int(opened, 2)};
+	*c = (struct case_edges){.case_no = sqlite3_column_int(s->opened, 2)};
 	if (n == 0) {
 		c->room = ev->room;
 		c->opened_ms = ev->at.wall_ms;
 	}
-	n = end_of(r, ended, c->case_no, ev, e);
+	n = end_of(r, s->ended, c->case_no, ev, e);
 	c->end = n;
-	return n < 0 ? n : 0;
+	c->ended_ms = n > 0 && ev->kind == EV_CASE_ENDED ? ev->at.wall_ms : 0;
+	return n < 0 ? n : slips_of(r, s->queued, c, ev, e);
 }
 
 int record_each_case(struct record *r, int64_t after, int limit, record_case_fn each, void *context,
                      int64_t *last, struct error *e)
 {
-	sqlite3_stmt *opened = NULL, *ended = NULL;
+	struct case_reading s = {0};
 	struct event *ev = malloc(sizeof *ev);
 	struct case_edges c;
 	int code = SQLITE_DONE, given = 0;
@@ -229,27 +251,34 @@ int record_each_case(struct record *r, int64_t after, int limit, record_case_fn 
 	*last = 0;
 	if (n == 0)
 		n = store_prepare(
-		    r, &opened,
+		    r, &s.opened,
 		    "SELECT payload, seq, case_no FROM event WHERE kind = 'case-opened' AND seq > ?"
 		    " ORDER BY seq",
 		    e);
 	if (n == 0)
 		n = store_prepare(
-		    r, &ended,
+		    r, &s.ended,
 		    "SELECT payload FROM event WHERE case_no = ? AND case_no > 0 AND kind || '' = "
 		    "'case-ended' ORDER BY seq DESC LIMIT 1",
 		    e);
 	if (n == 0)
-		sqlite3_bind_int64(opened, 1, after);
-	while (n == 0 && given < limit && (code = sqlite3_step(opened)) == SQLITE_ROW) {
-		n = one_case(r, opened, ended, ev, &c, e);
+		n = store_prepare(
+		    r, &s.queued,
+		    "SELECT payload FROM event WHERE case_no = ? AND case_no > 0 AND kind || '' = "
+		    "'slip-queued' ORDER BY seq",
+		    e);
+	if (n == 0)
+		sqlite3_bind_int64(s.opened, 1, after);
+	while (n == 0 && given < limit && (code = sqlite3_step(s.opened)) == SQLITE_ROW) {
+		n = one_case(r, &s, ev, &c, e);
 		if (n == 0)
 			n = each(context, &c);
-		*last = ++given == limit ? sqlite3_column_int64(opened, 1) : 0;
+		*last = ++given == limit ? sqlite3_column_int64(s.opened, 1) : 0;
 	}
 	free(ev);
-	sqlite3_finalize(opened);
-	sqlite3_finalize(ended);
+	sqlite3_finalize(s.opened);
+	sqlite3_finalize(s.ended);
+	sqlite3_finalize(s.queued);
 	if (n == 0 && code != SQLITE_DONE && code != SQLITE_ROW)
 		return store_fault(r, code, "read the record", e);
 	return n < 0 ? n : 0;

@@ -83,10 +83,14 @@ int record_each_case_edge(struct record *r, record_event_fn each, void *context,
 
 /* A page of cases, in the order in which they were opened: at most `limit`, from the one behind the event `after` on (0
  * from the first). `*last` is the `after` of the next page, 0 where this was the last. */
+#define CASE_SLIPS_MAX 4
 struct case_edges {
 	int32_t case_no, room;
 	int64_t opened_ms; /* wall clock */
 	int end;           /* enum case_end, 0 open */
+	int64_t ended_ms;  /* wall clock; 0 open, or it cannot be read */
+	int32_t slips[CASE_SLIPS_MAX]; /* the numbers of its first slips, without further copies */
+	int n_slips;                   /* of all of them */
 };
 typedef int (*record_case_fn)(void *context, const struct case_edges *c);
 int record_each_case(struct record *r, int64_t after, int limit, record_case_fn each, void *context,

@@ -283,6 +283,8 @@ static json_t *do_status(struct client *c, const json_t *q)
 	}
 	json_t *status = teller_status(&c->d->core);
 	json_object_set_new(status, "drivers", drivers);
+	if (c->d->board_port)
+		json_object_set_new(status, "board_port", json_integer(c->d->board_port));
 	json_object_set_new(status, "search", search_steps(&c->d->core.station.policy));
 	json_object_set_new(status, "telephone",
 	                    name_told(c->d->core.settings.telephone, sizeof c->d->core.settings.telephone));
@@ -311,6 +313,14 @@ static int list_case(void *context, const struct case_edges *x)
 	json_object_set_new(o, "room", json_integer(x->room));
 	json_object_set_new(o, "opened_ms", json_integer(x->opened_ms));
 	json_object_set_new(o, "state", json_string(case_end_name(x->end)));
+	if (x->ended_ms)
+		json_object_set_new(o, "ended_ms", json_integer(x->ended_ms));
+	json_t *slips = json_array();
+	for (int i = 0; i < x->n_slips && i < CASE_SLIPS_MAX; i++)
+		json_array_append_new(slips, json_integer(x->slips[i]));
+	json_object_set_new(o, "slips", slips);
+	if (x->n_slips > CASE_SLIPS_MAX)
+		json_object_set_new(o, "slips_more", json_integer(x->n_slips - CASE_SLIPS_MAX));
 	return json_array_append_new(list, o) < 0 ? -ENOMEM : 0;
 }
 

@@ -132,3 +132,18 @@ int client_fail(const struct error *e)
 	fprintf(stderr, "bandtally: %s\n", e->text);
 	return EXIT_FAILED;
 }
+
+void print_json(const json_t *v)
+{
+	struct buf b = {0};
+	if (json_write_canonical(v, &b) == 0)
+		puts(b.data);
+	buf_free(&b);
+}
+
+void print_list(const char *title, const json_t *list)
+{
+	size_t i;
+	const json_t *x;
+	json_array_foreach((json_t *)list, i, x) printf("%s: %s\n", title, json_string_value(x));
+}

@@ -21,4 +21,8 @@ json_t *client_ask_again(int fd, json_t *request, struct error *e);
 /* Prints "bandtally: <sentence>" on stderr and returns EXIT_FAILED. */
 int client_fail(const struct error *e);
 
+/* One JSON value on a line, and a list of sentences behind their title. */
+void print_json(const json_t *v);
+void print_list(const char *title, const json_t *list);
+
 #endif

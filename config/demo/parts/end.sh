@@ -7,7 +7,7 @@ check_record() {
 	echo "$out" | sed 's/^/    /'
 	events=$(echo "$out" | awk 'NR == 1 { print $1 }')
 	must case list | sed 's/^/    /'
-	[ "$(asks case list | grep -c ' reconciled$')" = 2 ] || surprise 'not both cases ended reconciled'
+	[ "$(asks case list | grep -c '^reconciled ')" = 2 ] || surprise 'not both cases ended reconciled'
 	asks print list | grep -q . && surprise "a slip was not seen: $(asks print list)"
 	[ "$(ls "$folder/slips" | wc -l)" = 3 ] || surprise "there are $(ls "$folder/slips" | wc -l) slips instead of 3"
 }

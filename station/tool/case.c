@@ -1,0 +1,139 @@
+/* case: the cases in the record, for a terminal. */
+#include <stdio.h>
+#include <string.h>
+
+#include "base/clock.h"
+#include "tool/client.h"
+#include "tool/tool.h"
+#include "tool/words.h"
+
+static const char case_usage[] =
+    "usage: bandtally case list [--json]\n"
+    "       bandtally case show CASE [--json]\n"
+    "The cases in the record, and what one of them says. Times are this machine's local time.\n"
+    "example: bandtally case list | grep -v '^reconciled'\n"
+    "         bandtally case show 41\n";
+
+static void print_slips(const json_t *x)
+{
+	size_t i;
+	const json_t *n;
+	int more = (int)json_number(x, "slips_more", 0);
+	json_array_foreach((json_t *)json_object_get(x, "slips"), i, n)
+	    printf("%s%06d", i ? " " : "", (int)json_integer_value(n));
+	if (more)
+		printf(" and %d more", more);
+}
+
+/* How it ended comes first, so that a list can be looked through, and sorted, by it. */
+static void print_row(const json_t *x)
+{
+	char day[11], from[6], to[6] = "";
+	int64_t opened = json_number(x, "opened_ms", 0), ended = json_number(x, "ended_ms", 0);
+	int16_t zone = clock_utc_min(opened);
+	clock_text_date(opened, zone, day);
+	clock_text_hm(opened, zone, from);
+	if (ended)
+		clock_text_hm(ended, clock_utc_min(ended), to);
+	printf("%-12s %7d %4d  %s  %5s  %5s  ", json_text(x, "state"), (int)json_number(x, "case", 0),
+	       (int)json_number(x, "room", 0), day, from, to);
+	print_slips(x);
+	puts("");
+}
+
+static void print_cases(const json_t *page, int as_json, int first)
+{
+	size_t i;
+	const json_t *x;
+	if (!as_json && first)
+		printf("%-12s %7s %4s  %-10s  %5s  %5s  %s\n", "outcome", "case", "room", "day", "from", "to",
+		       "slips");
+	json_array_foreach((json_t *)page, i, x)
+	{
+		if (!as_json) {
+			print_row(x);
+			continue;
+		}
+		fputs(first && !i ? "[\n" : ",\n", stdout);
+		json_dumpf(x, stdout, JSON_SORT_KEYS | JSON_COMPACT);
+	}
+	if (as_json && first && !json_array_size(page))
+		fputs("[", stdout);
+}
+
+/* Page by page: there may be more than one answer, or the memory of this program, holds. */
+static int case_list(int as_json)
+{
+	struct error e = {0};
+	int64_t after = 0;
+	int first = 1;
+	do {
+		_cleanup_(json_drop) json_t *a =
+		    client_ask(json_pack("{s:s,s:I}", "do", "cases", "after", (json_int_t)after), &e);
+		if (!a)
+			return client_fail(&e);
+		print_cases(json_object_get(a, "cases"), as_json, first);
+		after = json_number(a, "after", 0);
+		first = 0;
+	} while (after);
+	if (as_json)
+		puts("\n]");
+	return EXIT_OK;
+}
+
+static void print_case(const json_t *c)
+{
+	size_t i;
+	const json_t *x;
+	printf("%s\ncase %d, %s, opened %s%s%s\n", json_text(c, "outcome"),
+	       (int)json_number(c, "case_number", 0), json_text(c, "room"), json_text(c, "opened"),
+	       json_text(c, "ended")[0] ? ", ended " : ", open", json_text(c, "ended"));
+	if (json_array_size(json_object_get(c, "items")))
+		printf("  %-44s %-10s %-13s evidence\n", "item", "counted in", "accounted for");
+	json_array_foreach((json_t *)json_object_get(c, "items"), i, x)
+	{
+		const char *condition = json_text(x, "condition"), *note = json_text(x, "note");
+		printf("  %-44s %-10d %-13d %s%s%s%s%s\n", json_text(x, "line"), (int)json_number(x, "in", 0),
+		       (int)json_number(x, "out", 0), json_text(x, "evidence"), *condition ? ", " : "",
+		       condition, *note ? "; " : "", note);
+	}
+	json_array_foreach((json_t *)json_object_get(c, "digits"), i, x)
+	{
+		const json_t *bare = json_object_get(x, "bare");
+		printf("  %s: longest %s, %s %s\n", json_text(x, "name"), json_text(x, "longest"),
+		       bare ? "seen bare" : "NOT SEEN BARE", json_text(bare, "when"));
+	}
+	json_array_foreach((json_t *)json_object_get(c, "counts"), i, x)
+	    printf("  %s count %s, recorded by %s\n", json_text(x, "kind"), json_text(x, "when"),
+	           json_text(x, "recorded_by"));
+}
+
+int tool_case(int argc, char **argv)
+{
+	struct words w;
+	struct error e = {0};
+	int r = words_read(&w, argc, argv, "json", case_usage);
+	if (r)
+		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	int as_json = words_given(&w, "json", "json");
+	if (w.n_rest == 1 && strcmp(w.rest[0], "list") == 0)
+		return case_list(as_json);
+	if (!w.n_rest || strcmp(w.rest[0], "show") != 0)
+		return words_missing("list or show", case_usage);
+	if (w.n_rest < 2)
+		return words_missing("CASE, the number of the case,", case_usage);
+	if (w.n_rest > 2)
+		return words_beyond(w.rest[2], case_usage);
+	int case_no = 0;
+	if (words_number("CASE", w.rest[1], 1, SLIP_NUMBER_MAX, &case_no, case_usage) < 0)
+		return EXIT_USAGE;
+	_cleanup_(json_drop) json_t *a =
+	    client_ask(json_pack("{s:s,s:i}", "do", "case", "case", case_no), &e);
+	if (!a)
+		return client_fail(&e);
+	if (as_json)
+		print_json(json_object_get(a, "case"));
+	else
+		print_case(json_object_get(a, "case"));
+	return EXIT_OK;
+}

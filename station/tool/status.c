@@ -1,0 +1,121 @@
+/* status: the station itself, for a terminal. */
+#include <stdio.h>
+
+#include "base/clock.h"
+#include "tool/client.h"
+#include "tool/tool.h"
+#include "tool/words.h"
+
+static const char status_usage[] = "usage: bandtally status [--json]\n"
+                                   "The station: rooms, the board's address, scanners, slips that were not "
+                                   "seen, numbers owed, printer, the age of the last\n"
+                                   "backup, and what is wrong.\n"
+                                   "example: bandtally status\n";
+
+static void print_backup(const json_t *backup, int64_t events)
+{
+	char when[26];
+	int64_t ms = json_number(backup, "ms", 0), min = (clock_now().wall_ms - ms) / 60000;
+	if (!ms) {
+		puts("backup: no backup was ever checked: see 'bandtally backup --help'");
+		return;
+	}
+	clock_text_full(ms, clock_utc_min(ms), when);
+	printf("backup: the last that was checked was made ");
+	if (min < 0)
+		printf("at %s, by a clock that was set since", when);
+	else if (min < 120)
+		printf("%d min ago", (int)min);
+	else if (min < 48 * 60)
+		printf("%d h ago", (int)(min / 60));
+	else
+		printf("%d days ago", (int)(min / 1440));
+	printf(" (%s), with %lld of %lld events\n", when, (long long)json_number(backup, "events", 0),
+	       (long long)events);
+}
+
+/* What the station does not list it counts. */
+static void print_further(const json_t *s)
+{
+	int older = (int)json_number(s, "slips_older", 0), more = (int)json_number(s, "owed_more", 0);
+	if (older)
+		printf("and %d older slip%s, not seen yet\n", older, older > 1 ? "s" : "");
+	if (more)
+		printf("and %d further case%s: incident number owed\n", more, more > 1 ? "s" : "");
+}
+
+/* Where the page on the wall is. */
+static void print_board(const json_t *s)
+{
+	int port = (int)json_number(s, "board_port", 0);
+	if (port)
+		printf("board: http://127.0.0.1:%d/ on this machine (to type there: 'bandtally board --room "
+		       "N')\n",
+		       port);
+	else
+		puts("board: does not run: see start in [board] of station.ini, and the station's messages");
+}
+
+static void print_scanners(const json_t *s)
+{
+	size_t i;
+	const json_t *x;
+	if (!json_array_size(json_object_get(s, "drivers")))
+		puts("scanners: none is known: plug one in, or name it in scanners.ini (man 5 "
+		     "bandtally-scanners)");
+	json_array_foreach((json_t *)json_object_get(s, "drivers"), i, x)
+	{
+		const char *fault = json_text(x, "fault"), *device = json_text(x, "device");
+		printf("scanner %s, room %d%s%s: %s%s%s\n", json_text(x, "name"),
+		       (int)json_number(x, "room", 0), *device ? ", " : "", device,
+		       json_truth(x, "running") ? "running" : "not running", *fault ? ": " : "", fault);
+	}
+}
+
+static void print_status(const json_t *s)
+{
+	size_t i;
+	const json_t *x;
+	printf("site %s, %s; %d events, last case %d, %d lines, %d badges\n", json_text(s, "site"),
+	       json_text(s, "site_name"), (int)json_number(s, "events", 0),
+	       (int)json_number(s, "last_case", 0), (int)json_number(s, "lines", 0),
+	       (int)json_number(s, "staff", 0));
+	json_array_foreach((json_t *)json_object_get(s, "rooms"), i, x)
+	{
+		int case_no = (int)json_number(x, "case", 0);
+		printf("room %d, %s: ", (int)json_number(x, "number", 0), json_text(x, "name"));
+		printf(case_no ? "case %d\n" : "no case\n", case_no);
+	}
+	print_board(s);
+	print_scanners(s);
+	json_array_foreach((json_t *)json_object_get(s, "slips"), i, x)
+	    printf("slip %07d of case %d, %s: %s, not seen yet\n", (int)json_number(x, "number", 0),
+	           (int)json_number(x, "case", 0), json_text(x, "kind"), json_text(x, "state"));
+	json_array_foreach((json_t *)json_object_get(s, "owed"), i, x)
+	    printf("case %d: incident number owed\n", (int)json_number(x, "case", 0));
+	print_further(s);
+	printf("printer: %s\n", json_text(s, "printer")[0]
+	                            ? json_text(s, "printer")
+	                            : "none; slips are written as PDF into the data folder");
+	print_backup(json_object_get(s, "backup"), json_number(s, "events", 0));
+	print_list("FAULT", json_object_get(s, "faults"));
+	if (json_text(s, "distrust")[0])
+		printf("DO NOT TRUST THE STATION NOW: %s\n", json_text(s, "distrust"));
+}
+
+int tool_status(int argc, char **argv)
+{
+	struct words w;
+	struct error e = {0};
+	int r = words_read(&w, argc, argv, "json", status_usage);
+	if (r)
+		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "status"), &e);
+	if (!a)
+		return client_fail(&e);
+	if (words_given(&w, "json", "json"))
+		print_json(json_object_get(a, "status"));
+	else
+		print_status(json_object_get(a, "status"));
+	return EXIT_OK;
+}

@@ -25,6 +25,8 @@
 /* What the witnesses said in so many frames is weighed together: one may read a frame that the other cannot.
  */
 #define FRAMES_TOGETHER 4
+/* Cards that are apart for less than this are the same two. */
+#define ASKED_FOR_ONE_MS 3000
 /* Descriptors that stay for the process itself. */
 #define DESCRIPTORS_KEPT 16
 
@@ -75,6 +77,7 @@ struct camera {
 	struct readings together; /* of one picture, or of the last frames */
 	struct readings frame[FRAMES_TOGETHER];
 	struct steady steady;
+	int64_t two_ms; /* when two cards were last in view together, 0 never */
 };
 
 static void *camera_new(void)
@@ -308,6 +311,18 @@ static void only_in_view(const struct readings *now, struct codes *codes)
 	codes->count = kept;
 }
 
+/* Once for each time that two are shown together. */
+static int ask_for_one(struct camera *c, struct wire *out, int64_t now_ms, struct error *e)
+{
+	bool anew = c->steady.two_cards && (!c->two_ms || now_ms - c->two_ms > ASKED_FOR_ONE_MS);
+	if (c->steady.two_cards)
+		c->two_ms = now_ms;
+	int r = anew ? wire_fault(out, "two-cards",
+	                          "two cards are in view and neither is entered: show one alone")
+	             : 0;
+	return r < 0 ? error_set(e, r, "a fault was not sent: %s: start the driver again", strerror(-r)) : 0;
+}
+
 static int watch(struct camera *c, struct wire *out, struct error *e)
 {
 	int64_t picture_ms = clock_now().boot_ms;
@@ -330,7 +345,9 @@ static int watch(struct camera *c, struct wire *out, struct error *e)
 			                 c->path);
 		only_in_view(&c->frame[number % FRAMES_TOGETHER], &codes);
 		steady_frame(&c->steady, &c->steady_rules, &codes, now_ms, &tell);
-		r = send_codes(out, &tell, NULL, now_ms, e);
+		r = ask_for_one(c, out, now_ms, e);
+		if (r == 0)
+			r = send_codes(out, &tell, NULL, now_ms, e);
 		if (r < 0)
 			return r;
 		number++;

@@ -1,11 +1,14 @@
 #include "drivers/steady.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 /* Out of view for this long, a code that was not yet told has to stand still anew. */
 #define FLICKER_MS 400
 /* On a slow machine frames are far apart: one in which a code was not read proves no absence. */
 #define MISSES_LEAST 2
+/* A card that was read so lately is still in view, though the last frames missed it. */
+#define TOGETHER_MS 300
 
 static void drop(struct steady *s, size_t i)
 {
@@ -51,20 +54,35 @@ static struct presentation *begin(struct steady *s)
 	return p;
 }
 
-static bool take(struct presentation *p, const struct steady_rules *rules, const struct reading *r,
-                 int64_t now_ms)
+static void see(struct presentation *p, const struct steady_rules *rules, const struct reading *r,
+                int64_t now_ms)
 {
 	bool second_copy = p->frames > 0 && p->seen_ms == now_ms;
 	if (second_copy)
-		return false;
+		return;
 	p->frames = p->frames > 0 && still(&p->code.box, &r->box, rules->still_px) ? p->frames + 1 : 1;
 	p->code = *r;
 	p->seen_ms = now_ms;
 	p->misses = 0;
-	if (p->told || p->frames < rules->frames)
+}
+
+/* An answer, a digit or a badge of this house: BT, two letters of the site, 1 to 3, digits (station/code/own-codes.h). */
+static bool is_card(const struct reading *r)
+{
+	if (r->size < 11 || memcmp(r->data, "BT", 2) != 0 || r->data[4] < '1' || r->data[4] > '3')
 		return false;
-	p->told = true;
+	for (size_t i = 5; i < r->size; i++)
+		if (r->data[i] < '0' || r->data[i] > '9')
+			return false;
 	return true;
+}
+
+static int cards_since(const struct steady *s, int64_t from_ms)
+{
+	int cards = 0;
+	for (size_t i = 0; i < s->count; i++)
+		cards += s->item[i].seen_ms >= from_ms && is_card(&s->item[i].code);
+	return cards;
 }
 
 void steady_frame(struct steady *s, const struct steady_rules *rules, const struct codes *codes,
@@ -75,8 +93,17 @@ void steady_frame(struct steady *s, const struct steady_rules *rules, const stru
 		struct presentation *p = find(s, codes->item[i]);
 		if (!p)
 			p = begin(s);
-		if (p && take(p, rules, codes->item[i], now_ms))
-			tell->item[tell->count++] = codes->item[i];
+		if (p)
+			see(p, rules, codes->item[i], now_ms);
+	}
+	bool one_card = cards_since(s, now_ms - TOGETHER_MS) < 2;
+	s->two_cards = cards_since(s, now_ms) > 1;
+	for (size_t i = 0; i < codes->count; i++) {
+		struct presentation *p = find(s, codes->item[i]);
+		if (!p || p->told || p->frames < rules->frames || (!one_card && is_card(&p->code)))
+			continue;
+		p->told = true;
+		tell->item[tell->count++] = codes->item[i];
 	}
 	forget(s, rules, now_ms);
 }

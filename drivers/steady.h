@@ -3,10 +3,14 @@
  * A code is told once it was seen in `frames` frames while it stood still, and not again while it stays in
  * view; after it was away for `away_ms`, and for two frames, it is a new presentation. Two copies of one code
  * that are in view together are one presentation.
+ *
+ * Of two cards of ours (answer, digit, badge) in view together nobody knows which is meant: neither is told until one of them
+ * was out of view for a moment. Packs and instruments may lie side by side.
  */
 #ifndef BANDTALLY_DRIVERS_STEADY_H
 #define BANDTALLY_DRIVERS_STEADY_H
 
+#include <stdbool.h>
 #include <stdint.h>
 
 #include "drivers/witness.h"
@@ -28,6 +32,7 @@ struct steady {
 		bool told;
 	} item[STEADY_CODES_MAX];
 	size_t count;
+	bool two_cards; /* in the last frame: people are to be asked for one */
 };
 
 /* Takes the codes of one frame at `now_ms`, which never goes back. Writes to `tell` those that count as

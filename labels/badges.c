@@ -34,10 +34,15 @@ static int draw_badge(struct canvas *c, const json_t *badge, const char *site, d
 	struct style small = {.size_pt = 7.5}, role = {.size_pt = 9.5}, name = {.size_pt = 24, .bold = true};
 	struct style tag = {.size_pt = 8, .bold = true, .align = ALIGN_CENTRE, .white = registered};
 	struct style text = {.size_pt = 8, .mono = true, .align = ALIGN_CENTRE};
-	const char *tag_words = registered ? "REGISTERED" : "NOT REGISTERED";
+	/* Of a surgeon nobody asks it, and 'not' would be an insult. */
+	const char *tag_words = !json_object_get(badge, "registered") ? ""
+	                        : registered                          ? "REGISTERED"
+	                                                              : "NOT REGISTERED";
 	double tag_w = canvas_text_width(c, &tag, tag_words) + 4,
 	       tag_h = canvas_text_height(c, &tag, tag_w, tag_words) + 1.2;
-	if (registered)
+	if (!*tag_words)
+		tag_w = 0;
+	else if (registered)
 		canvas_box(c, x + 5 + inner - tag_w, y + 4.5, tag_w, tag_h);
 	else
 		canvas_frame(c, x + 5 + inner - tag_w, y + 4.5, tag_w, tag_h, 0.4);
@@ -83,7 +88,7 @@ static int badges_draw(struct canvas *c, const json_t *document, struct error *e
 static const struct field badge_fields[] = {
 	TEXT("name", REQUIRED, 1, 40, ""),
 	TEXT("role", REQUIRED, 1, 60, ""),
-	BOOL("registered", REQUIRED, ""),
+	BOOL("registered", OPTIONAL, "left out where it is not asked: no tag"),
 	CODE("code", REQUIRED, OWN_BADGE, ""),
 	END};
 static const struct field fields[] = {

@@ -35,7 +35,8 @@ static const char backup_usage[] =
     "For root, the station's user and the group bandtally-audit; FILE is outside the data folder, best on "
     "another "
     "disk.\n"
-    "The station's key is not in it: keep a copy of station.key apart, locked away.\n";
+    "The station's key is not in it: keep a copy of station.key apart, locked away.\n"
+    "example: bandtally backup /media/backup/record-monday.db\n";
 
 /* What is copied: a copy that the station makes, which lives as long as `held`, or the record of one that is down. */
 static int find_source(char path[PATH_MAX], int *held, struct error *e)
@@ -96,7 +97,8 @@ static const char restore_usage[] =
     "FILE is read from its first event to its last before anything is touched. The record that was there "
     "stays in "
     "the data\n"
-    "folder under another name, unchanged. For root and the station's user.\n";
+    "folder under another name, unchanged. For root and the station's user.\n"
+    "example: bandtally restore --check /media/backup/record-monday.db\n";
 
 static void print_restored(const char *aside)
 {

@@ -2,6 +2,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "count/event.h"
 #include "tool/client.h"
 #include "tool/label.h"
 
@@ -212,10 +213,11 @@ int label_badges(const struct words *w, const json_t *status)
 		    (struct own_code){.kind = OWN_BADGE, .number = (int32_t)json_number(x, "number", 0)});
 		if (list)
 			printf("%s\t0\t%s\n", code, json_text(x, "name"));
-		json_array_append_new(badges,
-		                      json_pack("{s:s,s:s,s:b,s:s}", "name", json_text(x, "name"), "role",
-		                                kinds[kind >= 1 && kind <= 3 ? kind : 0], "registered",
-		                                json_truth(x, "registered"), "code", code));
+		json_t *badge = json_pack("{s:s,s:s,s:s}", "name", json_text(x, "name"), "role",
+		                          kinds[kind >= 1 && kind <= 3 ? kind : 0], "code", code);
+		if (kind == STAFF_PRACTITIONER)
+			json_object_set_new(badge, "registered", json_boolean(json_truth(x, "registered")));
+		json_array_append_new(badges, badge);
 	}
 	json_object_set_new(doc, "badges", badges);
 	return label_print(w, doc);

@@ -23,7 +23,7 @@ static const struct {
     {"catalogue", tool_catalogue, "what is counted: import, export, check"},
     {"staff", tool_staff, "who has a badge: add, list, withdraw"},
     {"stock", tool_stock, "quarantine and release"},
-    {"label", tool_label, "pack labels, digit cards, cards, badges, scanner check"},
+    {"label", tool_label, "all that is printed before a case: cards, labels, paper count sheets, leaflets"},
     {"print", tool_print, "slips on their way to paper: list, retry"},
     {"backup", tool_backup, "a copy of the record in a file, read back and proven"},
     {"restore", tool_restore, "put a backup in the place of the record; or only look at one"},
@@ -36,6 +36,9 @@ static void usage(FILE *out)
 	for (size_t i = 0; i < sizeof commands / sizeof *commands; i++)
 		fprintf(out, "  %-10s %s\n", commands[i].name, commands[i].what);
 	fprintf(out,
+	        "First steps: catalogue import, staff add, label badges, label digits, label cards, label "
+	        "paper-sheet.\n"
+	        "example: bandtally label cards --room 1 --pdf cards.pdf\n"
 	        "DIR is the station's data folder (default %s).\n"
 	        "Exit codes: 0 done or accepted, 1 failed, 2 wrong usage, 3 the station refused, 4 it asks "
 	        "something first.\n",

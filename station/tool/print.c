@@ -9,7 +9,8 @@
 
 static const char print_usage[] =
     "usage: bandtally print list\n"
-    "       bandtally print retry SLIP      prints a further copy of a slip that was not seen\n";
+    "       bandtally print retry SLIP      prints a further copy of a slip that was not seen\n"
+    "example: bandtally print retry 127\n";
 
 int tool_print(int argc, char **argv)
 {

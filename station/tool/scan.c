@@ -18,7 +18,9 @@ static const char scan_usage[] =
     "--json: the whole answer: verdict, said, next, and deeds, what is asked for as values.\n"
     "--late: it happened earlier and is entered from the paper sheet. '<GS>' in CODE stands for the "
     "separator.\n"
-    "Exit codes: 0 accepted, 3 refused, 4 the station asks something first, 1 failed, 2 wrong usage.\n";
+    "Exit codes: 0 accepted, 3 refused, 4 the station asks something first, 1 failed, 2 wrong usage.\n"
+    "example: bandtally scan --room 1 'PBC 0000 0000 0178'     a pack label that does not scan, typed as it "
+    "is printed\n";
 
 /* '<GS>' as people can type it. */
 static json_t *code_json(const char *typed)

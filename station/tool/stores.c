@@ -109,7 +109,8 @@ static const char staff_usage[] =
     "usage: bandtally staff add [--registered] [--number N] practitioner|surgeon|charge NAME\n"
     "       bandtally staff list [--json]\n"
     "       bandtally staff withdraw NUMBER\n"
-    "NAME is what board and slip show: a role code or a name, as the site wants it.\n";
+    "NAME is what board and slip show: a role code or a name, as the site wants it.\n"
+    "example: bandtally staff add --registered practitioner SCRUB-1\n";
 static const char *const staff_kinds[] = {"", "practitioner", "surgeon", "charge"};
 
 static int staff_list(int as_json)

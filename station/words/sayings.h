@@ -358,6 +358,7 @@
 	X(SCANNER_PARTIAL, "scanner-partial", "a part of a code was thrown away: scan it again") \
 	X(SCANNER_DROPPED, "scanner-dropped", "keys were lost, and a code with them: scan it again") \
 	X(SCANNER_GARBLED, "scanner-garbled", "a code came garbled: scan it again") \
+	X(SCANNER_TWO_CARDS, "scanner-two-cards", "two cards were in view and neither was entered: show one alone") \
 	X(SCANNER_TOO_LONG, "scanner-too-long", "a code was too long") \
 	X(SCANNER_UNREADABLE, "scanner-unreadable", "a picture cannot be read") \
 	X(SCANNER_OTHER, "scanner-other", "a fault that the journal names")

@@ -144,6 +144,20 @@ static void readings_in_one_place_are_counted_and_elsewhere_listed(void **state)
 static const struct steady_rules rules = {.frames = 3, .away_ms = 1500, .still_px = 20};
 static struct steady table;
 
+/* Two codes in one frame; how many are told. */
+static size_t frame_of_two(int64_t now_ms, const char *a, const char *b)
+{
+	struct codes tell;
+	seen.count = codes.count = 0;
+	codes.item[codes.count++] = read_as(WITNESS_ZXING, SYMBOLOGY_CODE128, "]C0", a, 1);
+	struct reading *r = read_as(WITNESS_ZXING, SYMBOLOGY_CODE128, "]C0", b, 1);
+	r->box.left += 400;
+	r->box.right += 400;
+	codes.item[codes.count++] = r;
+	steady_frame(&table, &rules, &codes, now_ms, &tell);
+	return tell.count;
+}
+
 static size_t frame(int64_t now_ms, const char *data, int x)
 {
 	struct codes tell;
@@ -214,6 +228,73 @@ static void a_code_that_was_gone_for_two_frames_is_a_new_one(void **state)
 	assert_int_equal(frame(2150, "A", 0), 1);
 }
 
+#define CARD_OFF_CODE "BTBC10104051"
+#define DIGIT_CODE "BTBC2010165"
+
+static void of_two_cards_together_neither_is_a_scan(void **state)
+{
+	(void)state;
+	for (int t = 0; t < 2000; t += 50) {
+		assert_int_equal(frame_of_two(t, CARD_OFF_CODE, DIGIT_CODE), 0);
+		assert_true(table.two_cards);
+	}
+	/* One is taken away: the other counts, but not in the blink in which a frame missed the first. */
+	assert_int_equal(frame(2000, DIGIT_CODE, 0), 0);
+	assert_false(table.two_cards);
+	assert_int_equal(frame_of_two(2050, CARD_OFF_CODE, DIGIT_CODE), 0);
+}
+
+static void a_card_alone_is_a_scan_once_the_other_has_gone(void **state)
+{
+	(void)state;
+	size_t told = 0;
+	for (int t = 0; t < 500; t += 50)
+		assert_int_equal(frame_of_two(t, CARD_OFF_CODE, "BTBC10101138"), 0);
+	for (int t = 500; t < 1500; t += 50) {
+		struct codes tell;
+		seen.count = codes.count = 0;
+		codes.item[codes.count++] =
+		    read_as(WITNESS_ZXING, SYMBOLOGY_CODE128, "]C0", CARD_OFF_CODE, 1);
+		steady_frame(&table, &rules, &codes, t, &tell);
+		told += tell.count;
+		assert_true(t >= 800 || told == 0);
+	}
+	assert_int_equal(told, 1);
+}
+
+/* It lies in the field and was entered: another beside it is not, and it is not entered again. */
+static void a_card_that_lies_there_is_not_entered_again_for_another(void **state)
+{
+	(void)state;
+	size_t told = 0;
+	for (int t = 0; t < 4000; t += 50) {
+		struct codes tell;
+		seen.count = codes.count = 0;
+		codes.item[codes.count++] =
+		    read_as(WITNESS_ZXING, SYMBOLOGY_CODE128, "]C0", CARD_OFF_CODE, 1);
+		if (t >= 1000 && t < 3000) {
+			struct reading *r = read_as(WITNESS_ZXING, SYMBOLOGY_CODE128, "]C0", DIGIT_CODE, 1);
+			r->box.left += 400;
+			r->box.right += 400;
+			codes.item[codes.count++] = r;
+		}
+		steady_frame(&table, &rules, &codes, t, &tell);
+		told += tell.count;
+	}
+	assert_int_equal(told, 1);
+}
+
+static void packs_may_lie_side_by_side(void **state)
+{
+	(void)state;
+	size_t told = 0;
+	for (int t = 0; t < 500; t += 50)
+		told +=
+		    frame_of_two(t, "0109506000134352", "BTBC40700000410184215324"); /* a pack, and a slip */
+	assert_int_equal(told, 2);
+	assert_false(table.two_cards);
+}
+
 static void three_sightings_far_apart_are_no_scan(void **state)
 {
 	(void)state;
@@ -269,6 +350,10 @@ int main(void)
 	    cmocka_unit_test_setup(a_code_in_motion_is_no_scan_until_it_stands_still, empty_table),
 	    cmocka_unit_test_setup(a_short_absence_is_no_second_scan_and_a_long_one_is, empty_table),
 	    cmocka_unit_test_setup(a_code_that_was_gone_for_two_frames_is_a_new_one, empty_table),
+	    cmocka_unit_test_setup(of_two_cards_together_neither_is_a_scan, empty_table),
+	    cmocka_unit_test_setup(a_card_alone_is_a_scan_once_the_other_has_gone, empty_table),
+	    cmocka_unit_test_setup(a_card_that_lies_there_is_not_entered_again_for_another, empty_table),
+	    cmocka_unit_test_setup(packs_may_lie_side_by_side, empty_table),
 	    cmocka_unit_test_setup(three_sightings_far_apart_are_no_scan, empty_table),
 	    cmocka_unit_test_setup(on_a_slow_machine_a_still_code_is_one_scan_too, empty_table),
 	    cmocka_unit_test_setup(a_code_that_is_printed_twice_in_one_picture_counts_once, nothing_seen),

@@ -398,12 +398,22 @@ static void clear_idle(struct station *st, int32_t room)
 		st->idle_asked[i] = Q_NONE;
 }
 
+static void enter_paper(struct station *st, const struct event *e)
+{
+	int32_t number = paper_sheet_of(e->text);
+	int i = station_room_index(st, e->room);
+	if (number && i >= 0)
+		paper_sheets_enter(&st->papers[i], number, e->case_no);
+}
+
 static int apply_case_event(struct station *st, const struct event *e)
 {
 	int index =
 	    e->kind == EV_CASE_OPENED ? station_free_sheet(st) : station_sheet_of_case(st, e->case_no);
 	if (e->kind == EV_CASE_OPENED && index >= 0 && e->case_no > st->last_case_no)
 		st->last_case_no = e->case_no;
+	if (e->kind == EV_CASE_OPENED && index >= 0)
+		enter_paper(st, e);
 	if (e->kind == EV_CASE_OPENED || e->kind == EV_RESUMED)
 		clear_idle(st, e->room);
 	if (index < 0) { /* the case has ended: only what acts on it afterwards comes here (rules 16, 21) */

@@ -4,6 +4,7 @@
 #define BANDTALLY_COUNT_STATION_H
 
 #include "count/held.h"
+#include "count/paper-sheet.h"
 #include "count/policy.h"
 #include "count/proof.h"
 #include "count/recorded.h"
@@ -91,6 +92,7 @@ struct station {
 	uint8_t idle_copy[ROOMS_MAX];  /* and its copy */
 	int32_t idle_last
 	    [ROOMS_MAX]; /* as sheet.last_answer, of a room whose case ended or was suspended by it */
+	struct paper_sheets papers[ROOMS_MAX]; /* paper count sheets that were entered */
 	struct carried carried[CARRIED_MAX];
 	int n_carried;
 	struct held held[HELD_MAX]; /* of all rooms, in the order in which they came */

@@ -31,6 +31,28 @@ static void on_case_label(struct turn *t)
 	                .room = station_room_name(t->station, t->in->room), .label = t->in->number));
 }
 
+/* FROM PAPER: what was counted on this sheet while the station was silent is entered as a case of its own. */
+static void on_paper_sheet(struct turn *t)
+{
+	char label[PAPER_LABEL_MAX];
+	const char *room = station_room_name(t->station, t->in->room);
+	int i = station_room_index(t->station, t->in->room);
+	if (turn_has_case(t)) {
+		turn_refuse(t, SAY(CASE_IS_OPEN, .case_no = t->s->case_no, .room = room));
+		return;
+	}
+	if (i >= 0 && paper_sheets_has(&t->station->papers[i], t->in->number)) {
+		turn_refuse(t, SAY(PAPER_SHEET_ENTERED, .n = t->in->number, .room = room));
+		return;
+	}
+	paper_sheet_label(t->in->number, label);
+	turn_open_case(t, label);
+	turn_accept(t,
+	            "Case %d opened in %s, from paper sheet %d: enter it from top to bottom. Each line is "
+	            "marked late.",
+	            (int)t->s->case_no, room, (int)t->in->number);
+}
+
 /* A card of another room is announced and asked: nothing is entered until the scanner's room is clear
  * (rule 18). THIS ROOM answers it; SPARE SCANNER binds a scanner until a further card. 1 where the card was
  * dealt with.
@@ -87,6 +109,10 @@ static void take(struct turn *t)
 		return;
 	case ACT_CASE_LABEL:
 		on_case_label(t);
+		return;
+	case ACT_PAPER_SHEET:
+		if (!other_room(t))
+			on_paper_sheet(t);
 		return;
 	case ACT_SLIP:
 		slip_take(t);

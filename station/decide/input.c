@@ -113,8 +113,7 @@ static void from_own(struct input *in, const struct station *st, const struct co
 		return;
 	}
 	case OWN_PAPER_SHEET:
-		in->act = ACT_UNKNOWN;
-		in->what = SAY_CODE_OF_PAPER_SHEET;
+		in->act = ACT_PAPER_SHEET;
 		return;
 	case OWN_SCANNER_CHECK:
 		in->act = ACT_UNKNOWN;

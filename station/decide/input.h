@@ -11,16 +11,17 @@
 #include "count/paper.h"
 
 enum act {
-	ACT_TICK = 0,   /* time has passed, nothing was scanned */
-	ACT_CARD,       /* card, card_room */
-	ACT_DIGIT,      /* digit, card_room */
-	ACT_BADGE,      /* number */
-	ACT_CASE_LABEL, /* number */
-	ACT_SLIP,       /* number, copy, proof; slip, paper, newer, unanswered */
-	ACT_THING,      /* thing, pieces; line, parts */
-	ACT_TRAY,       /* as ACT_THING; line->contents are counted in */
-	ACT_UNKNOWN,    /* a code that nothing here knows: what, or text is the code, shortened */
-	ACT_BROKEN,     /* a code that contradicts itself: text is why */
+	ACT_TICK = 0,    /* time has passed, nothing was scanned */
+	ACT_CARD,        /* card, card_room */
+	ACT_DIGIT,       /* digit, card_room */
+	ACT_BADGE,       /* number */
+	ACT_CASE_LABEL,  /* number */
+	ACT_PAPER_SHEET, /* number: of the sheet, card_room */
+	ACT_SLIP,        /* number, copy, proof; slip, paper, newer, unanswered */
+	ACT_THING,       /* thing, pieces; line, parts */
+	ACT_TRAY,        /* as ACT_THING; line->contents are counted in */
+	ACT_UNKNOWN,     /* a code that nothing here knows: what, or text is the code, shortened */
+	ACT_BROKEN,      /* a code that contradicts itself: text is why */
 	ACT_FOREIGN, /* a code of another site: text is its letters; or text is "": of station `number` of this one */
 	ACT_PATIENT, /* a wristband: nothing of it is kept (rule 20) */
 	ACT_TYPED,   /* free text that answers a question (an incident number) */

@@ -20,6 +20,9 @@ static void key_of(const struct input *in, char out[READ_KEY_MAX])
 	case ACT_CASE_LABEL:
 		snprintf(out, READ_KEY_MAX, "case %d", (int)in->number);
 		return;
+	case ACT_PAPER_SHEET:
+		snprintf(out, READ_KEY_MAX, "paper %d %d", (int)in->card_room, (int)in->number);
+		return;
 	case ACT_SLIP:
 		snprintf(out, READ_KEY_MAX, "slip %d %d", (int)in->number, (int)in->copy);
 		return;

@@ -24,6 +24,7 @@ static enum held_kind kind_of(enum act act)
 		return HELD_THING;
 	case ACT_TRAY:
 		return HELD_TRAY;
+	case ACT_PAPER_SHEET:
 	case ACT_TICK:
 	case ACT_TYPED:
 	case ACT_UNKNOWN:
@@ -127,6 +128,7 @@ static struct say unusable(const struct input *in)
 	case ACT_CARD:
 	case ACT_DIGIT:
 	case ACT_BADGE:
+	case ACT_PAPER_SHEET:
 	case ACT_CASE_LABEL:
 	case ACT_SLIP:
 	case ACT_THING:

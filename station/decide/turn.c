@@ -38,6 +38,13 @@ static int begins_step(const struct turn *t, const struct event *e)
 	       t->s->case_no == e->case_no;
 }
 
+/* Whether what is entered of this case stands on a paper count sheet. */
+static int is_from_paper(const struct turn *t, int32_t case_no)
+{
+	int i = station_room_index(t->station, t->in->room);
+	return case_no && i >= 0 && t->station->papers[i].case_no == case_no;
+}
+
 void turn_emit(struct turn *t, const struct event *e)
 {
 	if (t->out->count == OUTCOME_EVENTS_MAX) {
@@ -54,6 +61,8 @@ void turn_emit(struct turn *t, const struct event *e)
 	if (!kept->at.boot)
 		kept->at = t->in->at;
 	kept->flags |= t->in->flags;
+	if (is_from_paper(t, kept->case_no))
+		kept->flags |= EVENT_LATE;
 	if (begins_step(t, kept))
 		kept->flags |= EVENT_FIRST;
 	if (kept->flags & EVENT_FIRST || e->kind == EV_CASE_ENDED || e->kind == EV_SUSPENDED)
@@ -229,6 +238,8 @@ void turn_open_case(struct turn *t, const char *label)
 	const struct room *room = station_room(t->station, t->in->room);
 	struct event e = {.kind = EV_CASE_OPENED, .n = room && room->single};
 	snprintf(e.text, sizeof e.text, "%s", label);
+	if (paper_sheet_of(label))
+		e.flags = EVENT_LATE;
 	turn_emit(t, &e);
 	if (t->station->clock_wrong)
 		EMIT(t, .kind = EV_CLOCK_WRONG, .n = 1);

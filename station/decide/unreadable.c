@@ -6,8 +6,6 @@ struct say input_unknown_code(const struct input *in)
 		return *SAY(CODE_OF_STORES, .item_number = in->number);
 	if (in->what == SAY_CODE_OF_TRAY)
 		return *SAY(CODE_OF_TRAY, .tray_number = in->number);
-	if (in->what == SAY_CODE_OF_PAPER_SHEET)
-		return *SAY(CODE_OF_PAPER_SHEET, .n = in->number);
 	if (in->what == SAY_CODE_OF_CHECK)
 		return *SAY(CODE_OF_CHECK);
 	if (in->what == SAY_CODE_OF_NO_CARD)
@@ -60,6 +58,7 @@ void unreadable_take(struct turn *t)
 	case ACT_DIGIT:
 	case ACT_BADGE:
 	case ACT_CASE_LABEL:
+	case ACT_PAPER_SHEET:
 	case ACT_SLIP:
 	case ACT_THING:
 	case ACT_TRAY:

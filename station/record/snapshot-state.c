@@ -43,6 +43,7 @@ static const struct snapshot_part parts[] = {
 	ARRAY(idle_n, PART_BY_ROOM),
 	ARRAY(idle_copy, PART_BY_ROOM),
 	ARRAY(idle_last, PART_BY_ROOM),
+	ARRAY(papers, PART_BY_ROOM),
 	COUNTED(carried, n_carried),
 	PART(n_carried, PART_STATE),
 	COUNTED(held, n_held),

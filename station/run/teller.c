@@ -224,6 +224,20 @@ static struct view_sound sound_of(const struct core *c)
 	return (struct view_sound){.volume = s->volume, .quiet = core_quiet(c), .speech = s->speech};
 }
 
+/* Paper count sheets that must have been taken before one that was entered. */
+static void papers_words(const struct station *st, json_t *list)
+{
+	char words[200];
+	for (int i = 0; i < st->n_rooms; i++)
+		for (int32_t n = 0; (n = paper_sheets_owed(&st->papers[i], n));) {
+			snprintf(words, sizeof words,
+			         "Paper sheet %d of %s is owed: scan its code and enter it; CANCEL if it was "
+			         "not used",
+			         (int)n, st->rooms[i].name);
+			json_array_append_new(list, json_string(words));
+		}
+}
+
 void teller_faults(const struct core *c, json_t *list)
 {
 	char words[600];
@@ -237,6 +251,7 @@ void teller_faults(const struct core *c, json_t *list)
 		json_array_append_new(list, json_string(c->lists_fault));
 	for (int i = 0; (i = proof_words(&c->station.proof, i, words, sizeof words));)
 		json_array_append_new(list, json_string(words));
+	papers_words(&c->station, list);
 	guesses_words(&c->guesses, core_now(c), list);
 	for (int i = 0; (i = rooms_gone_words(&c->station, i, core_now(c), words, sizeof words));)
 		json_array_append_new(list, json_string(words));

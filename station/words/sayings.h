@@ -23,6 +23,8 @@
 	/* cases and cards */ \
 	X(CASE_IS_OPEN, "case-is-open", \
 	  "Case {case} is open in {room}: end it, or scan SUSPEND or CANCEL.") \
+	X(PAPER_SHEET_ENTERED, "paper-sheet-entered", \
+	  "Paper sheet {n} of {room} was entered already: scan the code of the sheet that is in your hand.") \
 	X(NO_CASE_TO_SUSPEND, "no-case-to-suspend", "No case is open or suspended in {room}.") \
 	X(SUSPENDED_THEN_CARD, "suspended-then-card", \
 	  "Case {case} is suspended in {room}: to go on with it scan SUSPEND, then {card}.") \
@@ -385,7 +387,6 @@
 	X(CODE_OF_STORES, "code-of-stores", \
 	  "stores' item number {item_number}, which the record does not know") \
 	X(CODE_OF_TRAY, "code-of-tray", "tray number {tray_number}") \
-	X(CODE_OF_PAPER_SHEET, "code-of-paper-sheet", "paper count sheet {n}") \
 	X(CODE_OF_CHECK, "code-of-check", "a line of the scanner-check sheet, outside a scanner check") \
 	X(CODE_OF_NO_CARD, "code-of-no-card", "card {n}, which this version does not have") \
 	X(OTHER_SITE, "other-site", "another site ({site})") \

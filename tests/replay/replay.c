@@ -412,6 +412,9 @@ static void scan(struct play *p, char *line)
 	} else if (strcmp(line, "case") == 0) {
 		in.act = ACT_CASE_LABEL;
 		in.number = atoi(rest);
+	} else if (strcmp(line, "paper") == 0) {
+		in.act = ACT_PAPER_SHEET;
+		in.number = atoi(rest);
 	} else if (strcmp(line, "typed") == 0 || strcmp(line, "unknown") == 0) {
 		in.act = line[0] == 't' ? ACT_TYPED : ACT_UNKNOWN;
 		snprintf(in.text, sizeof in.text, "%s", rest);

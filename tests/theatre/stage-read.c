@@ -89,6 +89,7 @@ static void input_of(struct stage *g, const struct entry *e, struct input *in)
 		break;
 	case ACT_TICK:
 	case ACT_CASE_LABEL:
+	case ACT_PAPER_SHEET:
 	case ACT_TRAY:
 	case ACT_UNKNOWN:
 	case ACT_BROKEN:

@@ -67,6 +67,7 @@ void same_station(const struct station *a, const struct station *b)
 	assert_int_equal(a->backup_ms, b->backup_ms);
 	assert_memory_equal(a->idle_asked, b->idle_asked, sizeof a->idle_asked);
 	assert_memory_equal(a->idle_last, b->idle_last, sizeof a->idle_last);
+	assert_memory_equal(a->papers, b->papers, sizeof a->papers);
 	assert_int_equal(a->boot, b->boot);
 	/* `last` is when the station was last known to live: what a power cut is measured from. */
 	assert_int_equal(a->last.boot, b->last.boot);

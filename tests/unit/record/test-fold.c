@@ -44,6 +44,8 @@ static void rest_text(const struct station *st, struct buf *out)
 {
 	for (int i = 0; i < st->n_rooms; i++) {
 		buf_printf(out, "%d %d %d", st->idle_asked[i], (int)st->idle_n[i], (int)st->idle_last[i]);
+		buf_printf(out, " paper %d %x %d", (int)st->papers[i].highest,
+		           (unsigned)st->papers[i].entered, (int)st->papers[i].case_no);
 		moment_text(&st->heard[i].scan, out);
 		moment_text(&st->heard[i].reminder, out);
 	}

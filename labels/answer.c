@@ -2,6 +2,8 @@
 
 #include <errno.h>
 #include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 #include <cups/ipp.h>
@@ -212,11 +214,35 @@ static void take_reason(struct slice said, size_t *first, struct printer_said *o
 	out->history_is_missing |= same(said, "cups-ipp-missing-job-history");
 }
 
+void answer_media_size(const char *media, double *width_mm, double *height_mm)
+{
+	const char *size = strrchr(media, '_');
+	char *end = NULL;
+	*width_mm = *height_mm = 0;
+	if (!size)
+		return;
+	double w = strtod(size + 1, &end), h = *end == 'x' ? strtod(end + 1, &end) : 0;
+	double unit = strcmp(end, "mm") == 0 ? 1 : strcmp(end, "in") == 0 ? 25.4 : 0;
+	if (w * unit >= 50 && w * unit <= 1000 && h * unit >= 50 && h * unit <= 1000) {
+		*width_mm = w * unit;
+		*height_mm = h * unit;
+	}
+}
+
+static void keep_media(struct slice said, char out[64])
+{
+	if (said.size < 64) {
+		memcpy(out, said.bytes, said.size);
+		out[said.size] = 0;
+	}
+}
+
 void answer_printer(const struct buf *answer, const char *media, struct printer_said *out)
 {
 	struct walk w = {.all = {answer->data, answer->size}, .at = HEAD_BYTES};
 	size_t first = REASONS_COUNT;
 	bool stopped = false;
+	char ready[64] = "";
 	*out = (struct printer_said){0};
 	for (int step; (step = next(&w)) > STEP_END;) {
 		if (step != STEP_VALUE || w.group != IPP_TAG_PRINTER)
@@ -225,12 +251,21 @@ void answer_printer(const struct buf *answer, const char *media, struct printer_
 			take_reason(w.value, &first, out);
 		else if (keyword(&w, "media-supported"))
 			out->has_media |= *media && same(w.value, media);
+		else if (keyword(&w, "media-ready")) {
+			out->says_ready = true;
+			out->is_ready |= *media && same(w.value, media);
+			if (!ready[0])
+				keep_media(w.value, ready);
+		} else if (keyword(&w, "media-default"))
+			keep_media(w.value, out->other);
 		else if (keyword(&w, "print-scaling-supported"))
 			out->fits |= same(w.value, "auto-fit");
 		else if (same(w.name, "printer-state"))
 			stopped = number(&w, IPP_TAG_ENUM, IPP_PSTATE_IDLE, IPP_PSTATE_STOPPED) ==
 			          IPP_PSTATE_STOPPED;
 	}
+	if (ready[0])
+		snprintf(out->other, sizeof out->other, "%s", ready);
 	if (stopped && !out->trouble)
 		out->trouble = "the printer is stopped: look at its display";
 }

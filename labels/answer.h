@@ -31,7 +31,14 @@ struct printer_said {
 	const char *trouble; /* what people read and do, NULL nothing is known to be wrong */
 	bool history_is_missing;
 	bool has_media, fits; /* it knows the size `media`, and how to make a page smaller */
+	bool says_ready;      /* it says what lies in its trays */
+	bool is_ready;        /* `media` does */
+	char other[64]; /* the first size that does, else the one that it takes by itself; "" not said */
 };
+
+/* The size that a name of RFC 8011 (PWG 5101.1) ends in, "na_letter_8.5x11in", in millimetres; 0 where it says none, or no size
+ * of a sheet (50 to 1,000 mm). */
+void answer_media_size(const char *media, double *width_mm, double *height_mm);
 
 /* Of a whole answer. `media` may be "". */
 void answer_printer(const struct buf *answer, const char *media, struct printer_said *out);

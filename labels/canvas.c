@@ -201,6 +201,16 @@ int canvas_finish(struct canvas *c, struct error *e)
 	return 0;
 }
 
+/* Where the paper is larger, a line to cut along. */
+static void cut_marks(struct canvas *c, double width_mm, double height_mm)
+{
+	bool right = width_mm > c->width_mm + 2, below = height_mm > c->height_mm + 2;
+	if (right)
+		canvas_dashed(c, c->width_mm, 0, c->width_mm, below ? c->height_mm : height_mm);
+	if (below)
+		canvas_dashed(c, 0, c->height_mm, right ? c->width_mm : width_mm, c->height_mm);
+}
+
 void canvas_page(struct canvas *c, double width_mm, double height_mm)
 {
 	if (c->page > 0 && !c->dry)
@@ -210,11 +220,13 @@ void canvas_page(struct canvas *c, double width_mm, double height_mm)
 	c->height_mm = ceil(height_mm / 25.4 * c->dpi - 1e-6) * 25.4 / c->dpi;
 	if (c->dry)
 		return;
-	cairo_pdf_surface_set_size(c->surface, pt(c->width_mm), pt(c->height_mm));
+	double width = fmax(c->width_mm, c->sheet_width_mm), height = fmax(c->height_mm, c->sheet_height_mm);
+	cairo_pdf_surface_set_size(c->surface, pt(width), pt(height));
 	cairo_set_source_rgb(c->cr, 0, 0, 0);
+	cut_marks(c, width, height);
 	if (c->trace && c->page < TRACE_PAGES) {
-		c->trace->page_width_mm[c->page] = c->width_mm;
-		c->trace->page_height_mm[c->page] = c->height_mm;
+		c->trace->page_width_mm[c->page] = width;
+		c->trace->page_height_mm[c->page] = height;
 	}
 }
 
@@ -222,6 +234,8 @@ static void set_style(struct canvas *c, const struct style *s, double width_mm, 
 {
 	pango_font_description_set_family_static(c->font, s->mono ? "DejaVu Sans Mono" : "DejaVu Sans");
 	pango_font_description_set_weight(c->font, s->bold ? PANGO_WEIGHT_BOLD : PANGO_WEIGHT_NORMAL);
+	pango_font_description_set_stretch(c->font, s->condensed ? PANGO_STRETCH_SEMI_CONDENSED
+	                                                         : PANGO_STRETCH_NORMAL);
 	pango_font_description_set_absolute_size(c->font, s->size_pt * PANGO_SCALE);
 	pango_layout_set_font_description(c->layout, c->font);
 	PangoAttrList *attributes = pango_layout_get_attributes(c->layout);
@@ -251,7 +265,8 @@ static uint64_t hash(uint64_t h, const void *data, size_t size) /* FNV-1a */
 
 static uint64_t memo_key(const struct style *s, double width_mm, const char *text)
 {
-	const double numbers[] = {s->size_pt, s->spacing_pt, s->leading, width_mm, s->bold, s->mono};
+	const double numbers[] = {s->size_pt, s->spacing_pt, s->leading,  width_mm,
+	                          s->bold,    s->mono,       s->condensed};
 	uint64_t h = hash(14695981039346656037u, numbers, sizeof numbers);
 	return hash(h, text, strlen(text)) | 1;
 }

@@ -22,6 +22,7 @@ enum mark_kind {
 	MARK_TEXT = 1, /* the laid-out lines of a text */
 	MARK_CODE,     /* a barcode without its quiet zone */
 	MARK_QUIET,    /* the same with its quiet zone */
+	MARK_SPACE,    /* left free on purpose, for a label that is stuck there */
 };
 struct mark {
 	enum mark_kind kind;
@@ -47,6 +48,7 @@ enum align { ALIGN_LEFT = 0, ALIGN_CENTRE, ALIGN_RIGHT };
 struct style {
 	double size_pt;
 	bool bold, mono, white;
+	bool condensed; /* letters of nine tenths of their width */
 	enum align align;
 	double spacing_pt; /* between letters */
 	double leading;    /* of the line, as a factor; 0 as the font has it */
@@ -57,7 +59,9 @@ struct canvas {
 	cairo_t *cr;
 	PangoLayout *layout;
 	PangoFontDescription *font;
-	double width_mm, height_mm;
+	double width_mm, height_mm; /* of the page that is drawn on */
+	double sheet_width_mm,
+	    sheet_height_mm; /* of larger paper, from whose corner the page is cut; 0 none */
 	int dpi, page;
 	bool dry; /* measure only: pages are counted, nothing is drawn or traced */
 	struct buf *out;

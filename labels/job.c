@@ -5,6 +5,7 @@
 #include <string.h>
 #include <unistd.h>
 
+#include "labels/answer.h"
 #include "labels/send.h"
 
 /* PWG 5101.1 names. The size of a roll or a label is what its queue says. */
@@ -32,9 +33,28 @@ int job_make(struct job *j, const struct languages *languages, const json_t *doc
 	int r = paper_pdf(languages, document, &j->pdf, &j->pages, e);
 	if (r < 0)
 		return r;
+	j->document = json_incref((json_t *)document);
+	j->languages = languages;
 	paper_title(document, j->title);
 	snprintf(j->media, sizeof j->media, "%s", media_of(document));
 	return 0;
+}
+
+void job_lay_on(struct job *j, const char *media)
+{
+	struct sheet_size sheet;
+	struct buf pdf = {0};
+	struct error e;
+	answer_media_size(media, &sheet.width_mm, &sheet.height_mm);
+	if (sheet.width_mm <= 0 || !json_object_get(j->document, "slip"))
+		return;
+	if (paper_pdf_on(j->languages, j->document, sheet, &pdf, &j->pages, NULL, &e) < 0) {
+		buf_free(&pdf);
+		return; /* what was made before is printed */
+	}
+	buf_free(&j->pdf);
+	j->pdf = pdf;
+	snprintf(j->media, sizeof j->media, "%s", media);
 }
 
 static int write_all(int fd, const char *data, size_t size)

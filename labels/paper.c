@@ -4,7 +4,7 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "labels/canvas.h"
+#include "labels/flow.h"
 #include "labels/sheets.h"
 
 static const struct paper_kind *const kinds[] = {
@@ -71,7 +71,7 @@ int paper_fields(const char *name, struct buf *out, struct error *e)
 void paper_title(const json_t *d, char out[PAPER_TITLE_MAX])
 {
 	if (json_object_get(d, "slip"))
-		snprintf(out, PAPER_TITLE_MAX, "bandtally slip %06lld copy %lld",
+		snprintf(out, PAPER_TITLE_MAX, "bandtally slip %07lld copy %lld",
 		         (long long)json_number(d, "slip", 0), (long long)json_number(d, "copy", 0));
 	else
 		snprintf(out, PAPER_TITLE_MAX, "bandtally %.20s %.25s", json_text(d, "kind"),
@@ -84,31 +84,75 @@ static int dpi_of(const json_t *d, const struct paper_kind *kind)
 	return (int)json_number(d, "dpi", roll ? 203 : kind->dpi);
 }
 
-int paper_pdf_traced(const struct languages *languages, const json_t *d, struct buf *pdf, int *pages,
-                     struct trace *trace, struct error *e)
+/* Whether a page of that paper can be cut from the sheet. */
+static bool has_room(const char *paper, struct sheet_size sheet)
 {
-	const struct paper_kind *kind;
+	const struct look *l = look_of(paper);
+	return l && !l->roll && l->width_mm <= sheet.width_mm + 0.5 && l->height_mm <= sheet.height_mm + 0.5;
+}
+
+/* The paper that a document is drawn on; NULL: the sheet has room for none of them, or nothing is known of it. */
+static const char *paper_on(const json_t *d, struct sheet_size sheet)
+{
+	static const char *const smaller[] = {"a5", "a6"};
+	const char *own = json_text(d, "paper");
+	if (!json_object_get(d, "slip"))
+		return NULL;
+	own = *own ? own : "a5";
+	if (has_room(own, sheet) || look_of(own)->roll)
+		return look_of(own)->roll ? NULL : own;
+	for (size_t i = 0; i < sizeof smaller / sizeof *smaller; i++)
+		if (has_room(smaller[i], sheet))
+			return smaller[i];
+	return NULL;
+}
+
+static int draw(const struct languages *languages, const json_t *d, const struct paper_kind *kind,
+                struct sheet_size sheet, struct buf *pdf, int *pages, struct trace *trace, struct error *e)
+{
 	char title[PAPER_TITLE_MAX];
 	struct canvas c;
-	size_t before = pdf->size;
-	int r = check(d, &kind, e);
-	if (r < 0)
-		return r;
 	paper_title(d, title);
-	r = canvas_init(&c, pdf, dpi_of(d, kind), title, json_text(d, "time"), trace, e);
+	int r = canvas_init(&c, pdf, dpi_of(d, kind), title, json_text(d, "time"), trace, e);
 	if (r < 0)
 		return r;
 	c.language = languages ? languages_find(languages, json_text(d, "language")) : NULL;
+	c.sheet_width_mm = sheet.width_mm;
+	c.sheet_height_mm = sheet.height_mm;
 	r = kind->draw(&c, d, e);
 	int finished = canvas_finish(&c, r < 0 ? NULL : e);
 	*pages = c.page;
 	canvas_deinit(&c);
-	if (r < 0 || finished < 0) {
+	return r < 0 ? r : finished;
+}
+
+int paper_pdf_on(const struct languages *languages, const json_t *d, struct sheet_size sheet, struct buf *pdf,
+                 int *pages, struct trace *trace, struct error *e)
+{
+	const struct paper_kind *kind;
+	size_t before = pdf->size;
+	int r = check(d, &kind, e);
+	if (r < 0)
+		return r;
+	const char *paper = paper_on(d, sheet);
+	if (!paper)
+		sheet = (struct sheet_size){0};
+	_cleanup_(json_drop) json_t *on = paper ? json_copy((json_t *)d) : json_incref((json_t *)d);
+	if (paper)
+		json_object_set_new(on, "paper", json_string(paper));
+	r = draw(languages, on, kind, sheet, pdf, pages, trace, e);
+	if (r < 0) {
 		pdf->size = before;
 		if (pdf->data)
 			pdf->data[before] = '\0';
 	}
-	return r < 0 ? r : finished;
+	return r;
+}
+
+int paper_pdf_traced(const struct languages *languages, const json_t *d, struct buf *pdf, int *pages,
+                     struct trace *trace, struct error *e)
+{
+	return paper_pdf_on(languages, d, (struct sheet_size){0}, pdf, pages, trace, e);
 }
 
 int paper_pdf(const struct languages *languages, const json_t *d, struct buf *pdf, int *pages,

@@ -64,12 +64,21 @@ int paper_pdf(const struct languages *languages, const json_t *document, struct 
 typedef int (*paper_picture_fn)(void *context, const char *name, const struct buf *svg);
 int paper_pictures(const json_t *document, paper_picture_fn each, void *context, struct error *e);
 
-/* As paper_pdf(), and what was drawn where (labels/canvas.h), for tests. */
+/* The same on other paper than the document's, as it lies in a printer: a page is drawn in the upper left corner of a larger
+ * sheet, with a line to cut along, and a slip is told again on the largest of its papers that the sheet has room for. Where
+ * it has room for none, or the size is 0, as paper_pdf(). */
+struct sheet_size {
+	double width_mm, height_mm;
+};
 struct trace;
+int paper_pdf_on(const struct languages *languages, const json_t *document, struct sheet_size sheet,
+                 struct buf *pdf, int *pages, struct trace *trace, struct error *e); /* trace: for tests, or NULL */
+
+/* As paper_pdf(), and what was drawn where (labels/canvas.h), for tests. */
 int paper_pdf_traced(const struct languages *languages, const json_t *document, struct buf *pdf, int *pages,
                      struct trace *trace, struct error *e);
 
-/* What a print system may call the job, and the PDF itself: 'bandtally slip 000123 copy 1', or 'bandtally',
+/* What a print system may call the job, and the PDF itself: 'bandtally slip 0000123 copy 1', or 'bandtally',
  * the kind and the document's time. Never anything about a patient. The document must have passed
  * paper_check(). */
 #define PAPER_TITLE_MAX 80

@@ -31,6 +31,8 @@ const char *job_state_name(enum job_state state)
 void job_deinit(struct job *j)
 {
 	buf_free(&j->pdf);
+	json_decref(j->document);
+	j->document = NULL;
 }
 
 bool job_is_over(const struct job *j)
@@ -218,10 +220,12 @@ static int had_before(struct job *j, http_t *h, int *status)
  * also finds out that a printer hangs before anything is sent to it. */
 static int ask_printer(const struct job *j, http_t *h, struct printer_said *said)
 {
-	static const char *const wanted[] = {"printer-state", "printer-state-reasons", "media-supported",
-	                                     "print-scaling-supported"};
+	static const char *const wanted[] = {"printer-state",   "printer-state-reasons",
+	                                     "media-supported", "media-ready",
+	                                     "media-default",   "print-scaling-supported"};
 	struct buf answer _cleanup_(buf_free) = {0};
-	int status = ask(j, h, request(j, IPP_OP_GET_PRINTER_ATTRIBUTES), wanted, 4, &answer);
+	int status = ask(j, h, request(j, IPP_OP_GET_PRINTER_ATTRIBUTES), wanted,
+	                 sizeof wanted / sizeof *wanted, &answer);
 	*said = (struct printer_said){0};
 	if (is_good(status))
 		answer_printer(&answer, j->media, said);
@@ -251,6 +255,12 @@ static int print_job(struct job *j, http_t *h)
 	int status = ask_printer(j, h, &printer);
 	if (!is_good(status))
 		return status;
+	/* Other paper in the tray is used from its corner, and never the middle. */
+	if (j->media[0] && printer.other[0] &&
+	    (printer.says_ready ? !printer.is_ready : !printer.has_media)) {
+		job_lay_on(j, printer.other);
+		printer.has_media = strcmp(j->media, printer.other) == 0;
+	}
 	/* From here on an answer that is lost does not mean that nothing arrived. */
 	j->look_first = true;
 	status = exchange(h, &j->printer, job_request(j, &printer), &j->pdf, &answer);

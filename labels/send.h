@@ -41,8 +41,10 @@ struct job {
 	int64_t id;
 	struct printer printer;
 	char title[PAPER_TITLE_MAX];
-	char media[40]; /* PWG name, "" where the printer's own size is right */
-	struct buf pdf; /* the job's own */
+	char media[64];   /* PWG name, "" where the printer's own size is right */
+	json_t *document; /* the job's own, and what is made of it */
+	const struct languages *languages; /* borrowed, for as long as the job is */
+	struct buf pdf;
 	int pages;
 	int cups;        /* the printer's number for it, 0 not known */
 	bool sent;       /* the printer took it */
@@ -55,6 +57,10 @@ struct job {
 /* Makes PDF, title and media from a document; the rest of the job is as it was. 0, or negative errno and one
  * sentence. */
 int job_make(struct job *j, const struct languages *languages, const json_t *document, struct error *e);
+
+/* Makes the PDF anew for a sheet that lies in the printer, where its own does not: media becomes that. Where the sheet has no
+ * known size, or has room for none of the document's papers, nothing changes. */
+void job_lay_on(struct job *j, const char *media);
 
 /* Writes the PDF whole under that name or not at all: state WRITTEN, or FAILED with a sentence. */
 void job_write(struct job *j, const char *path);

@@ -32,8 +32,9 @@ int slip_draw(struct canvas *c, const json_t *document, struct error *e); /* sli
 
 /* What a document of each kind has. */
 /* clang-format off */
-#define ALL_KINDS \
-	INT("v", REQUIRED, 1, 1, "the form of these tables"), \
+#define ALL_KINDS ALL_OF_FORM(1)
+#define ALL_OF_FORM(v) \
+	INT("v", REQUIRED, v, v, "the form of this table"), \
 	TEXT("kind", REQUIRED, 1, 20, "the kind, as it stands at the head of this table"), \
 	FIELD("time", TIME, REQUIRED, .says = "when the document was written (RFC 3339): the creation date of the PDF, so that " \
 	      "the same document is the same file"), \

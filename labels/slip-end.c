@@ -1,66 +1,37 @@
-/* The foot of a slip: what it is for, and the two codes. They come last on purpose: once the slip's own code
+/* The foot of a slip: the search, what the paper is for, and the two codes. They come last on purpose: once the slip's own code
  * was read from the last page, all pages were printed. */
-#include "labels/slip.h"
-
 #include <errno.h>
 #include <stdio.h>
 #include <string.h>
 
+#include "labels/slip.h"
+
 #define BAR_HEIGHT_MM 12.7
+#define GAP_MM 4.0
 
-void slip_cautions(struct slip *s)
-{
-	static const char *const usual[] = {
-	    "A count that agrees can still be wrong: the look at the bare digit is a check of its own.",
-	    "Off does not mean accounted for: the tourniquet itself has to be shown.",
-	    "In any doubt later, take the dressing down and look at the digit.",
-	    "Reminder times are set by local policy. Pressure is neither measured nor judged.",
-	    "Names are those that badges claimed. Two papers with one slip number are one slip.",
-	    ("Intended use: to record and support the count that people make. It does not replace that "
-	     "count. Local policy and the licensed practitioner decide."),
-	};
-	struct flow *f = &s->flow;
-	size_t i;
-	json_t *text;
-	flow_section(f, "CAUTIONS AND INTENDED USE", 8);
-	for (i = 0; i < sizeof usual / sizeof *usual; i++) {
-		flow_text(f, &f->look->small, usual[i]);
-		flow_space(f, 0.5);
-	}
-	json_array_foreach(json_object_get(s->document, "cautions"), i, text)
-	{
-		flow_text(f, &f->look->small, json_string_value(text));
-		flow_space(f, 0.5);
-	}
-	flow_section_end(f);
-}
-
-/* A code as it will stand on the page: in dots, its caption below. */
+/* A code as it will stand on the page, in dots. */
 struct placed {
 	const struct barcode *code;
-	int module_dots, width_dots, height_dots;
+	int module_dots, height_dots;
 	double width_mm, height_mm;
-	const char *caption, *text;
 };
 
-static int fit(struct slip *s, const struct barcode *b, const char *caption, const char *text,
-               struct placed *p, struct error *e)
+static int fit(struct slip *s, const struct barcode *b, struct placed *p, struct error *e)
 {
 	struct canvas *c = s->flow.c;
 	p->code = b;
-	p->caption = caption;
-	p->text = text;
 	p->module_dots = barcode_module_dots(b->kind, c->dpi);
 	/* On large paper the summary is printed larger: easier for a camera. */
-	while (b->rows > 1 && canvas_mm(c, p->module_dots + 1) < 0.62 &&
-	       canvas_mm(c, barcode_width_dots(b, p->module_dots + 1)) < s->flow.width * 0.45)
+	while (b->rows > 1 && s->flow.look->width_mm > 200 && canvas_mm(c, p->module_dots + 1) < 0.52)
+		p->module_dots++;
+	while (b->rows == 1 && s->flow.look->wide && !json_object_get(s->document, "search") &&
+	       canvas_mm(c, p->module_dots + 1) <= 0.4)
 		p->module_dots++;
 	while (p->module_dots > 1 && canvas_mm(c, barcode_width_dots(b, p->module_dots)) > s->flow.width)
 		p->module_dots--;
-	p->width_dots = barcode_width_dots(b, p->module_dots);
 	p->height_dots =
 	    b->rows == 1 ? canvas_dots(c, BAR_HEIGHT_MM) : barcode_height_dots(b, p->module_dots);
-	p->width_mm = canvas_mm(c, p->width_dots);
+	p->width_mm = canvas_mm(c, barcode_width_dots(b, p->module_dots));
 	p->height_mm = canvas_mm(c, p->height_dots);
 	if (p->width_mm > s->flow.width || canvas_mm(c, p->module_dots) < 0.24)
 		return error_set(
@@ -71,67 +42,179 @@ static int fit(struct slip *s, const struct barcode *b, const char *caption, con
 	return 0;
 }
 
-static double caption_height(struct slip *s, const struct placed *p, double width)
+/* --- texts ---------------------------------------------------------------------------------------- */
+
+/* What only an auditor reads: which event it tells up to, when this copy was made, and in whose words. */
+static void record_words(const struct slip *s, char *out, size_t size)
 {
-	struct canvas *c = s->flow.c;
-	return canvas_text_height(c, &s->look.code, width, p->text) +
-	       canvas_text_height(c, &s->look.small, width, p->caption) + 1;
+	const char *time = json_text(s->document, "time"), *version = json_text(s->document, "version");
+	char text[120], date[11], hm[6];
+	out[0] = 0;
+	slip_join(out, size, " · ", json_text(s->document, "record"));
+	snprintf(date, sizeof date, "%.10s", time);
+	snprintf(hm, sizeof hm, "%.5s", strlen(time) > 11 ? time + 11 : "");
+	slip_part(text, sizeof text, SW_P_WRITTEN, (const char *const[]){"date", date, "time", hm, NULL});
+	slip_join(out, size, " · ", text);
+	slip_part(text, sizeof text, SW_P_VERSION, (const char *const[]){"version", version, NULL});
+	slip_join(out, size, " · ", *version ? text : "");
 }
 
-static void draw_code(struct slip *s, const struct placed *p, double x, double y, double width)
+static void caution_words(const struct slip *s, char *out, size_t size)
 {
-	struct canvas *c = s->flow.c;
-	struct style caption = s->look.small, text = s->look.code;
-	caption.align = ALIGN_CENTRE;
-	text.size_pt += 1;
-	int left = canvas_dots(c, x + (width - p->width_mm) / 2);
-	y += canvas_text(c, &caption, x, y, width, p->caption) + 0.6;
-	barcode_draw(p->code, c, left, canvas_dots(c, y), p->module_dots, p->height_dots);
-	canvas_text(c, &text, x, y + p->height_mm + 0.4, width, p->text);
+	size_t i;
+	json_t *text;
+	snprintf(out, size, "%s", slip_text(SW_P_CAUTION));
+	json_array_foreach(json_object_get(s->document, "cautions"), i, text)
+	    slip_join(out, size, " ", json_string_value(text));
 }
 
-void slip_codes(struct slip *s, struct error *e)
+static const char *scan_words(const struct slip *s)
+{
+	bool shouts = *json_text(s->document, "shout") != 0;
+	return slip_text(shouts ? SW_P_SCAN_NOW : SW_P_SCAN);
+}
+
+/* --- blocks --------------------------------------------------------------------------------------- */
+
+/* Bars in the middle of that width, with what to do above and the text to type below; returns the height. */
+static double own_at(struct slip *s, const struct placed *p, double x, double y, double width, bool dry)
+{
+	struct canvas *c = s->flow.c;
+	struct style say = s->look.strong, code = s->look.code;
+	say.align = code.align = ALIGN_CENTRE;
+	const char *words = scan_words(s), *text = json_text(s->document, "code");
+	double w = width > p->width_mm ? width : p->width_mm;
+	double above = canvas_text_height(c, &say, w, words) + 0.8;
+	double below = canvas_text_height(c, &code, w, text);
+	if (!dry) {
+		canvas_text(c, &say, x, y, w, words);
+		barcode_draw(p->code, c, canvas_dots(c, x + (w - p->width_mm) / 2), canvas_dots(c, y + above),
+		             p->module_dots, p->height_dots);
+		canvas_text(c, &code, x, y + above + p->height_mm + 0.6, w, text);
+	}
+	return above + p->height_mm + 0.6 + below;
+}
+
+static double jws_at(struct slip *s, const struct placed *p, double x, double y, double width, bool dry)
+{
+	struct canvas *c = s->flow.c;
+	struct style say = s->look.small;
+	say.align = ALIGN_CENTRE;
+	double w = width > p->width_mm ? width : p->width_mm;
+	if (!dry) {
+		barcode_draw(p->code, c, canvas_dots(c, x + (w - p->width_mm) / 2), canvas_dots(c, y),
+		             p->module_dots, p->height_dots);
+		canvas_text(c, &say, x, y + p->height_mm, w, slip_text(SW_P_PROOF));
+	}
+	return p->height_mm + canvas_text_height(c, &say, w, slip_text(SW_P_PROOF));
+}
+
+static double small_at(struct slip *s, const char *text, double x, double y, double width, bool dry)
+{
+	if (!dry)
+		canvas_text(s->flow.c, &s->look.small, x, y, width, text);
+	return canvas_text_height(s->flow.c, &s->look.small, width, text);
+}
+
+/* At the foot of the page; a roll is cut below it. */
+static void to_the_foot(struct flow *f, double h)
+{
+	flow_need(f, h);
+	if (!f->look->roll && f->bottom - h > f->y)
+		f->y = f->bottom - h;
+}
+
+struct foot {
+	struct placed own, jws;
+	char caution[2400], record[400];
+};
+
+/* What it is for and what an auditor reads, in one paragraph where both codes stand above it. */
+static void joined(const struct foot *t, char *out, size_t size)
+{
+	snprintf(out, size, "%s", t->caution);
+	slip_join(out, size, " ", t->record);
+}
+
+/* The search at the left of both codes, which stand one above the other. */
+static bool beside_search(struct slip *s, const struct foot *t)
 {
 	struct flow *f = &s->flow;
-	struct placed own, jws;
-	const char *unsigned_words = "This paper carries no signed summary.",
-	           *record = json_text(s->document, "record");
-	char of_record[80] = "";
-	if (*record)
-		snprintf(of_record, sizeof of_record, "Record: %s", record);
-	if (fit(s, &s->own, "When this paper is in your hand, scan this code", json_text(s->document, "code"),
-	        &own, e) < 0)
-		return;
-	if (s->has_jws && fit(s, &s->jws, "Signed summary (JWS): check with the station's public key",
-	                      of_record, &jws, e) < 0)
-		return;
-	flow_space(f, 3);
-	double gap = 4, own_w = own.width_mm > 50 ? own.width_mm : 50;
-	if (own_w > f->width)
-		own_w = f->width;
-	bool beside = s->has_jws && own_w + gap + jws.width_mm <= f->width;
-	double own_h = own.height_mm + caption_height(s, &own, own_w) + 1.5;
-	double jws_w = beside ? f->width - own_w - gap : f->width;
-	double jws_h = s->has_jws ? jws.height_mm + caption_height(s, &jws, jws_w) : 0;
-	flow_need(f, beside ? (own_h > jws_h ? own_h : jws_h) : own_h);
-	double y = f->y;
-	if (beside) {
-		draw_code(s, &own, f->x, y + (jws_h > own_h ? (jws_h - own_h) / 2 : 0), own_w);
-		draw_code(s, &jws, f->x + own_w + gap, y, jws_w);
-		f->y += own_h > jws_h ? own_h : jws_h;
-		return;
-	}
+	double right = t->own.width_mm > t->jws.width_mm ? t->own.width_mm : t->jws.width_mm;
+	double left = f->width - right - GAP_MM;
+	char small[2900];
+	if (!f->look->wide || !s->has_jws || !json_object_get(s->document, "search") ||
+	    left < 45 * f->look->body.size_pt / 9)
+		return false;
+	joined(t, small, sizeof small);
+	double search = slip_search_at(s, f->x, left, true);
+	double below = small_at(s, small, 0, 0, f->width, true) + 1;
+	double codes = own_at(s, &t->own, 0, 0, right, true) + 1 + jws_at(s, &t->jws, 0, 0, right, true);
+	double upper = search > codes ? search : codes, h = upper + below;
+	if (h > f->look->height_mm - 2 * f->look->margin_mm - 24)
+		return false;
+	to_the_foot(f, h);
+	slip_search_at(s, f->x, left, false);
+	double x = f->x + f->width - right, y = f->y + upper - codes;
+	y += own_at(s, &t->own, x, y, right, false) + 1;
+	jws_at(s, &t->jws, x, y, right, false);
+	small_at(s, small, f->x, f->y + upper + 1, f->width, false);
+	f->y += h;
+	return true;
+}
+
+/* What the paper is for at the left, above its own code; the summary at the right. */
+static bool side_by_side(struct slip *s, const struct foot *t)
+{
+	struct flow *f = &s->flow;
+	double left = f->width - t->jws.width_mm - GAP_MM;
+	if (!s->has_jws || left < t->own.width_mm)
+		return false;
+	double small =
+	    small_at(s, t->caution, 0, 0, left, true) + 0.6 + small_at(s, t->record, 0, 0, left, true);
+	double own = own_at(s, &t->own, 0, 0, left, true), jws = jws_at(s, &t->jws, 0, 0, 0, true);
+	double h = small + 1.5 + own > jws ? small + 1.5 + own : jws;
+	to_the_foot(f, h);
+	double y = f->y + small_at(s, t->caution, f->x, f->y, left, false) + 0.6;
+	small_at(s, t->record, f->x, y, left, false);
+	own_at(s, &t->own, f->x, f->y + h - own, left, false);
+	jws_at(s, &t->jws, f->x + f->width - t->jws.width_mm, f->y + h - jws, 0, false);
+	f->y += h;
+	return true;
+}
+
+static void one_below_the_other(struct slip *s, const struct foot *t)
+{
+	struct flow *f = &s->flow;
+	double own = own_at(s, &t->own, 0, 0, f->width, true);
+	flow_text(f, &f->look->small, t->caution);
+	flow_space(f, 0.6);
+	flow_text(f, &f->look->small, t->record);
+	flow_space(f, 1.5);
 	if (s->has_jws) {
-		flow_need(f, jws_h + 3 + own_h);
-		draw_code(s, &jws, f->x, f->y, jws_w);
-		f->y += jws_h + 3;
-	} else {
-		flow_text(f, &f->look->small, unsigned_words);
-		if (*of_record)
-			flow_text(f, &f->look->small, of_record);
-		flow_space(f, 2);
+		double jws = jws_at(s, &t->jws, 0, 0, f->width, true);
+		to_the_foot(f, own + 1.5 + jws);
+		f->y += own_at(s, &t->own, f->x, f->y, f->width, false) + 1.5;
+		f->y += jws_at(s, &t->jws, f->x, f->y, f->width, false);
+		return;
 	}
-	flow_need(f, own_h);
-	draw_code(s, &own, f->x, f->y, f->width);
-	f->y += own_h;
+	flow_text(f, &f->look->small, slip_text(SW_P_UNSIGNED));
+	flow_space(f, 1);
+	to_the_foot(f, own);
+	f->y += own_at(s, &t->own, f->x, f->y, f->width, false);
+}
+
+void slip_foot(struct slip *s, struct error *e)
+{
+	struct foot t = {0};
+	if (fit(s, &s->own, &t.own, e) < 0 || (s->has_jws && fit(s, &s->jws, &t.jws, e) < 0))
+		return;
+	caution_words(s, t.caution, sizeof t.caution);
+	record_words(s, t.record, sizeof t.record);
+	flow_space(&s->flow, 1.5);
+	if (beside_search(s, &t))
+		return;
+	slip_search(s);
+	if (!side_by_side(s, &t))
+		one_below_the_other(s, &t);
 }

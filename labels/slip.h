@@ -5,28 +5,30 @@
 #include "base/json.h"
 #include "labels/barcode.h"
 #include "labels/flow.h"
+#include "words/slip-words.h"
 
 struct slip {
 	struct flow flow;
 	const json_t *document;
-	struct look look;   /* of the paper, with the margin that a frame needs */
-	double frame_mm;    /* thickness of the frame, 0 none */
-	const char *banner; /* reversed heading; NULL where the slip has a plain one */
+	struct look look; /* of the paper, with the margin that a frame needs */
+	double frame_mm;  /* thickness of the frame of what shouts, 0 none */
+	bool alone;       /* it has one page */
 	struct barcode own, jws;
 	bool has_jws;
 };
 
-/* Slip-parts, in the order in which they are printed. Each draws nothing where the document has none. */
-void slip_items(struct slip *s);
-void slip_digits(struct slip *s);
-void slip_counts(struct slip *s);
-void slip_sign_out(struct slip *s);
-void slip_search(struct slip *s);
-void slip_debts(struct slip *s);
-void slip_people(struct slip *s);
-void slip_entries(struct slip *s);
-void slip_gaps_and_notes(struct slip *s);
-void slip_cautions(struct slip *s);
-void slip_codes(struct slip *s, struct error *e);
+/* Parts, in the order in which they are printed. Each draws nothing where the document has none. */
+void slip_lines(
+    struct slip *s); /* slip-head.c: the digits and their minutes, or what is missing and what to do */
+void slip_place(struct slip *s);          /* room, case and time beside the space for the patient's label */
+void slip_items(struct slip *s);          /* slip-table.c */
+void slip_blanks(struct slip *s);         /* slip-rows.c: lines to write on */
+void slip_shouted_digits(struct slip *s); /* the digits of a slip that shouts */
+void slip_rows(struct slip *s);
+void slip_foot(struct slip *s, struct error *e); /* slip-end.c: the search, the cautions and both codes */
+
+/* The steps of the search (slip-rows.c), at x in a column of that width; returns its height, draws nothing where `dry`. */
+double slip_search_at(struct slip *s, double x, double width, bool dry);
+void slip_search(struct slip *s); /* over the whole width, on as many pages as it takes */
 
 #endif

@@ -124,6 +124,22 @@ static int set_room(struct station *st, const char *section, const char *name, c
 	return 0;
 }
 
+/* "70 x 33": millimetres. */
+static int patient_label(struct settings *s, const char *value, struct error *e)
+{
+	char width[40], height[40];
+	const char *cross = strchr(value, 'x');
+	if (!cross || strlen(value) >= sizeof width)
+		return error_set(e, -EINVAL,
+		                 "patient_label is '%.40s': give width x height in mm, as in 70 x 33", value);
+	snprintf(width, sizeof width, "%.*s", (int)(cross - value), value);
+	snprintf(height, sizeof height, "%s", cross + 1 + strspn(cross + 1, " "));
+	for (size_t n = strlen(width); n && width[n - 1] == ' '; n--)
+		width[n - 1] = 0;
+	int r = whole(&s->label_width_mm, "the width of patient_label", width, 20, 180, e);
+	return r < 0 ? r : whole(&s->label_height_mm, "the height of patient_label", height, 10, 120, e);
+}
+
 static int set_printer(struct settings *s, const char *name, const char *value, struct error *e)
 {
 	static const char *const papers[] = {"roll80", "a6", "a5", "a4"};
@@ -136,12 +152,15 @@ static int set_printer(struct settings *s, const char *name, const char *value, 
 		           ? 0
 		           : error_set(e, -EINVAL, "dpi must be 203, 300 or 600");
 	}
+	if (strcmp(name, "patient_label") == 0)
+		return patient_label(s, value, e);
 	for (size_t i = 0; strcmp(name, "paper") == 0 && i < sizeof papers / sizeof *papers; i++)
 		if (strcmp(value, papers[i]) == 0)
 			return copy(s->paper, sizeof s->paper, name, value, e);
-	return error_set(e, -EINVAL,
-	                 "[printer] %.40s = %.40s: queue, dpi and paper (roll80, a6, a5, a4) are known", name,
-	                 value);
+	return error_set(
+	    e, -EINVAL,
+	    "[printer] %.40s = %.40s: queue, dpi, patient_label and paper (roll80, a6, a5, a4) are known",
+	    name, value);
 }
 
 static int set_driver(struct settings *s, const char *section, const char *name, const char *value,

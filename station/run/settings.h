@@ -44,7 +44,8 @@ struct settings {
 	char printer[200]; /* queue name or ipp:// address; "" writes slips as PDF into the data folder */
 	char paper[8];     /* roll80, a6, a5, a4 */
 	int dpi;
-	int board; /* 1: start bandtally-board */
+	int label_width_mm, label_height_mm; /* of the patient's label; 0 not said */
+	int board;                           /* 1: start bandtally-board */
 	int board_port;
 	int board_typing;   /* 1: codes may be typed on its page, with a ticket */
 	int board_open;     /* 1: it shows the count to all who reach it, 0: with a ticket */

@@ -55,9 +55,9 @@ int teller_language(const struct core *c, int32_t case_no, int32_t slip, char *o
 	return n == -ENOMEM ? error_set(e, n, "slip %d: out of memory: try again", (int)slip) : n;
 }
 
-/* Up to the slip's own event, whose number `*seq` becomes; of slip 0 as the record stands now. */
+/* Up to the slip's own event, whose number `*seq` becomes, and its time `*at`; of slip 0 as the record stands now. */
 static int read_story(struct story **out, const struct core *c, int32_t case_no, int32_t slip, int64_t *seq,
-                      const struct language **language, struct error *e)
+                      struct moment *at, const struct language **language, struct error *e)
 {
 	struct collected all = {0};
 	int n = record_each(c->record, case_no, collect, &all, e);
@@ -67,9 +67,9 @@ static int read_story(struct story **out, const struct core *c, int32_t case_no,
 		              (int)case_no);
 	*seq = own ? own->seq : record_last(c->record, NULL);
 	*language = own ? languages_find(&c->languages, own->text) : NULL;
+	*at = own ? own->at : core_now(c);
 	if (n == 0)
-		n = story_make(out, all.events, own ? (int)(own - all.events) + 1 : all.count,
-		               own ? own->at : core_now(c));
+		n = story_make(out, all.events, own ? (int)(own - all.events) + 1 : all.count, *at);
 	free(all.events);
 	if (n == -ENOENT)
 		return error_set(e, n, "there is no case %d in the record: see 'bandtally case list'",
@@ -111,6 +111,7 @@ struct told {
 	struct story *story;
 	struct past past;
 	int64_t seq;
+	struct moment at;
 	struct chain chain;
 	struct paper paper;
 	const struct language *language;
@@ -129,7 +130,7 @@ static int read_paper(struct paper *p, const struct core *c, int32_t slip, int c
 static int tell(struct told *t, const struct core *c, int32_t case_no, int32_t slip, int copy,
                 struct error *e)
 {
-	int n = read_story(&t->story, c, case_no, slip, &t->seq, &t->language, e);
+	int n = read_story(&t->story, c, case_no, slip, &t->seq, &t->at, &t->language, e);
 	if (n == 0)
 		n = record_chain_at(c->record, t->seq, &t->chain, e);
 	if (n == 0)
@@ -165,8 +166,11 @@ static json_t *make(const struct core *c, int32_t case_no, int32_t slip, enum sl
 	                                 .station = told.paper.station,
 	                                 .past = &told.past,
 	                                 .language = told.language,
+	                                 .now = told.at,
 	                                 .paper = c->settings.paper,
 	                                 .dpi = c->settings.dpi,
+	                                 .label_width_mm = c->settings.label_width_mm,
+	                                 .label_height_mm = c->settings.label_height_mm,
 	                                 .time = when,
 	                                 .version = BANDTALLY_VERSION,
 	                                 .seq = told.seq,

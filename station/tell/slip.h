@@ -23,10 +23,11 @@ struct slip_source {
 	const struct language *language; /* of the slip's own event; NULL English */
 	const struct past *past; /* what stood at the slip's own event: site, rooms, names, points, search */
 	/* this copy */
-	const char *paper; /* roll80, a6, a5, a4 */
-	int dpi;
-	const char *time;    /* when it is written, RFC 3339 */
-	const char *version; /* of the program in whose words */
+	struct moment now;                        /* of its own event, and of a case that is shown: now */
+	const char *paper;                        /* roll80, a6, a5, a4 */
+	int dpi, label_width_mm, label_height_mm; /* of the patient's label; 0 the paper's own space */
+	const char *time;                         /* when it is written, RFC 3339 */
+	const char *version;                      /* of the program in whose words */
 	/* the event that first queued the slip, up to which the story was told */
 	int64_t seq;
 	const char *chain; /* its hash in hex */

@@ -8,6 +8,9 @@
 
 #include "base/clock.h"
 #include "code/own-codes.h"
+#include "tell/amiss.h"
+#include "tell/entry.h"
+#include "words/slip-words.h"
 
 static const struct moment none;
 
@@ -35,12 +38,13 @@ static void mark_undone(struct telling *t, int undo)
 #define ADD(story, list, limit)                                                                              \
 	((story)->n_##list < (limit) ? &(story)->list[(story)->n_##list++] : ((story)->left_out++, NULL))
 
-static void add_entry(struct story *s, const char *how, const struct event *e, const char *text)
+static void add_entry(struct story *s, enum story_how how, const struct event *e, const char *text)
 {
 	struct story_entry *x = ADD(s, entries, STORY_ENTRIES);
 	if (!x)
 		return;
-	x->how = how;
+	x->how = (uint8_t)how;
+	x->after = s->ended != 0;
 	x->at = e->at;
 	snprintf(x->text, sizeof x->text, "%s", text);
 }
@@ -64,13 +68,6 @@ static struct story_digit *digit_of(struct story *s, int number)
 	return d;
 }
 
-static const char *item_name(const struct telling *t, const struct sheet *s, int item)
-{
-	(void)t;
-	const struct item *it = sheet_item_const(s, item);
-	return it ? it->thing.name : "an item";
-}
-
 static void tell_person(struct telling *t, const struct event *e)
 {
 	struct story *s = t->story;
@@ -80,8 +77,8 @@ static void tell_person(struct telling *t, const struct event *e)
 				s->people[i].to = e->at;
 				if (e->n) {
 					char text[80];
-					snprintf(text, sizeof text, "%s did not scan out", s->people[i].name);
-					add_entry(s, "overridden", e, text);
+					SLIP_SAY(text, DID_NOT_SCAN_OUT, "person", s->people[i].name);
+					add_entry(s, ENTRY_OVERRIDDEN, e, text);
 				}
 			}
 		return;
@@ -101,6 +98,17 @@ static void tell_earlier(struct story_stretch *x, int on, int64_t ms)
 		x->on.wall_ms -= ms;
 	else
 		x->off.wall_ms -= known >= 0 && ms > known ? known : ms;
+}
+
+static void tell_minutes_ago(struct story *s, const struct event *e)
+{
+	char text[240], minutes[12];
+	snprintf(minutes, sizeof minutes, "%d", (int)e->n);
+	if (e->what == 1)
+		SLIP_PART(text, ON_EARLIER, "digit", own_digit_name(e->digit), "n", minutes);
+	else
+		SLIP_PART(text, OFF_EARLIER, "digit", own_digit_name(e->digit), "n", minutes);
+	add_entry(s, ENTRY_CORRECTED, e, text);
 }
 
 static void tell_digit(struct telling *t, const struct event *e)
@@ -136,16 +144,15 @@ static void tell_digit(struct telling *t, const struct event *e)
 		if (d->n_stretches)
 			d->n_stretches--;
 		d->doubted = none;
-		snprintf(text, sizeof text, "%s: no tourniquet had gone on", own_digit_name(e->digit));
-		add_entry(s, "corrected", e, text);
+		SLIP_PART(text, NEVER_WENT_ON, "digit", own_digit_name(e->digit));
+		add_entry(s, ENTRY_CORRECTED, e, text);
 		return;
 	case EV_DIGIT_STILL_ON:
 		if (d->n_stretches)
 			d->stretches[d->n_stretches - 1].off = none;
 		d->doubted = none;
-		snprintf(text, sizeof text, "%s: OFF had been scanned, and it was still on",
-		         own_digit_name(e->digit));
-		add_entry(s, "corrected", e, text);
+		SLIP_PART(text, WAS_STILL_ON, "digit", own_digit_name(e->digit));
+		add_entry(s, ENTRY_CORRECTED, e, text);
 		return;
 	case EV_DIGIT_OFF:
 		if (d->n_stretches)
@@ -154,14 +161,11 @@ static void tell_digit(struct telling *t, const struct event *e)
 	case EV_DIGIT_EARLIER:
 		if (d->n_stretches)
 			tell_earlier(&d->stretches[d->n_stretches - 1], e->what == 1, (int64_t)e->n * 60000);
-		snprintf(text, sizeof text, "%s: %s was %d min earlier than scanned",
-		         own_digit_name(e->digit), e->what == 1 ? "on" : "off", (int)e->n);
-		add_entry(s, "corrected", e, text);
+		tell_minutes_ago(s, e);
 		return;
 	case EV_DIGIT_MOVED:
-		snprintf(text, sizeof text, "entered for the %s, was the %s; the time is kept",
-		         own_digit_name(e->digit), own_digit_name(e->other));
-		add_entry(s, "corrected", e, text);
+		SLIP_PART(text, MOVED, "digit", own_digit_name(e->digit), "other", own_digit_name(e->other));
+		add_entry(s, ENTRY_CORRECTED, e, text);
 		struct story_digit *to = digit_of(s, e->other);
 		if (to) {
 			uint8_t number = to->number;
@@ -204,6 +208,8 @@ static void tell_digit(struct telling *t, const struct event *e)
 static void tell_remark(struct story_item *it, const struct event *e)
 {
 	struct say say = said_say(&e->said);
+	it->shown = e->at;
+	it->where = !say.saying && e->text[0];
 	if (say.saying)
 		say_part(&say, it->found, sizeof it->found);
 	else
@@ -238,13 +244,11 @@ static void tell_item(struct telling *t, const struct event *e, const struct she
 		tell_remark(it, e);
 		return;
 	case EV_ITEM_STRUCK:
-		snprintf(text, sizeof text, "struck as a misread: %s", item_name(t, before, e->item));
-		add_entry(s, "corrected", e, text);
+		SLIP_PART(text, STRUCK_ITEM, "item", entry_item(e, before, before));
+		add_entry(s, ENTRY_CORRECTED, e, text);
 		return;
 	case EV_ITEM_ISOLATED:
-		snprintf(text, sizeof text,
-		         "Wrong number in its pack, isolated, not in the count: %s. Tell stores.",
-		         item_name(t, before, e->item));
+		SLIP_PART(text, NOTE_ISOLATED, "item", entry_item(e, before, before));
 		add_note(s, text);
 		return;
 	default:
@@ -262,46 +266,25 @@ static void tell_count(struct telling *t, const struct event *e)
 	if (e->what == COUNT_HANDOVER)
 		for (int i = 0; i < t->story->n_digits; i++)
 			if (t->story->digits[i].without_sight) {
-				snprintf(x->note, sizeof x->note, "without full sight of the %s",
-				         own_digit_name(t->story->digits[i].number));
+				x->unseen |= 1u << t->story->digits[i].number;
 				t->story->digits[i].without_sight = 0;
 			}
-}
-
-static void tell_missing(struct story *s, const struct sheet *sheet)
-{
-	size_t used = 0;
-	for (int i = 0; i < sheet->n_items && used + 1 < sizeof s->missing_text; i++) {
-		const struct item *it = &sheet->items[i];
-		const char *how = it->place == ITEM_EXTRA                     ? "extra"
-		                  : it->condition == CONDITION_PIECES_MISSING ? "pieces missing"
-		                                                              : "not there";
-		if (!item_open(it) ||
-		    (!it->missing && it->place != ITEM_EXTRA && it->condition != CONDITION_PIECES_MISSING))
-			continue;
-		char where[160] = "";
-		if (role_has(it->thing.role, TRAIT_TIMED))
-			sheet_where_words(sheet, i + 1, where, sizeof where);
-		int n = snprintf(s->missing_text + used, sizeof s->missing_text - used,
-		                 "%s%s: %s, %d of %d shown%s%s", used ? "; " : "", it->thing.name, how,
-		                 it->shown, it->pieces, *where ? "; " : "", where);
-		used += n > 0 ? (size_t)n : 0;
-	}
-	if (used >= sizeof s->missing_text)
-		s->missing_text[sizeof s->missing_text - 1] = 0;
 }
 
 static void tell_discrepancy(struct telling *t, const struct event *e, const struct sheet *after)
 {
 	struct story *s = t->story;
 	if (!e->n) {
-		s->closed = e->at;
+		if (s->n_discrepancies)
+			s->discrepancies[s->n_discrepancies - 1].closed = e->at;
 		return;
 	}
-	s->discrepancy = e->at;
-	s->closed = none;
 	s->n_steps = 0;
-	tell_missing(s, after);
+	struct story_discrepancy *x = ADD(s, discrepancies, STORY_DISCREPANCIES);
+	if (!x)
+		return;
+	x->opened = e->at;
+	amiss_words(after, x->what, sizeof x->what);
 }
 
 static void tell_debt(struct telling *t, const struct event *e)
@@ -321,6 +304,7 @@ static void tell_debt(struct telling *t, const struct event *e)
 	for (int i = 0; i < s->n_debts; i++)
 		if (memcmp(&s->debts[i].debt, &debt, sizeof debt) == 0 && !time_is_set(s->debts[i].paid)) {
 			s->debts[i].paid = e->at;
+			s->debts[i].after = s->ended != 0;
 			s->debts[i].by = e->person;
 			snprintf(s->debts[i].how, sizeof s->debts[i].how, "%s",
 			         e->text[0] ? e->text : paid_words((enum paid_how)e->other));
@@ -338,11 +322,40 @@ static void tell_point(struct story *s, const struct event *e)
 	snprintf(p->text, sizeof p->text, "%.120s", e->text);
 }
 
+/* After the end, on the case that it came from (rule 21). */
+static void tell_found(struct story *s, const struct event *e)
+{
+	struct story_found *x = ADD(s, found, STORY_FOUND);
+	if (!x)
+		return;
+	x->at = e->at;
+	x->thing = e->thing;
+	snprintf(x->text, sizeof x->text, "%s", e->text);
+}
+
+static void tell_end(struct story *s, const struct event *e)
+{
+	s->ended = e->what;
+	s->ended_at = e->at;
+	snprintf(s->end_text, sizeof s->end_text, "%s",
+	         e->text[0] ? e->text : end_words((enum end_why)e->other));
+}
+
+static void tell_slip(struct story *s, const struct event *e)
+{
+	if (e->what == SLIP_RECONCILIATION)
+		s->last_slip = e->n;
+	for (int i = 0; i < s->n_slips; i++)
+		if (s->slips[i].number == e->n)
+			return; /* a further copy */
+	struct story_slip *x = ADD(s, slips, STORY_SLIPS);
+	if (x)
+		*x = (struct story_slip){.number = e->n, .kind = e->what, .at = e->at};
+}
+
 static void tell_case(struct telling *t, const struct event *e)
 {
 	struct story *s = t->story;
-	char text[240], hm[6];
-	clock_text_hm(e->at.wall_ms, e->at.utc_min, hm);
 	switch (e->kind) {
 	case EV_CASE_OPENED:
 		s->case_no = e->case_no;
@@ -352,58 +365,16 @@ static void tell_case(struct telling *t, const struct event *e)
 		snprintf(s->label, sizeof s->label, "%.15s", e->text);
 		return;
 	case EV_CASE_ENDED:
-		s->ended = e->what;
-		s->ended_at = e->at;
-		snprintf(s->end_text, sizeof s->end_text, "%s",
-		         e->text[0] ? e->text : end_words((enum end_why)e->other));
-		return;
-	case EV_SUSPENDED:
-		snprintf(text, sizeof text, "Suspended at %s; clocks and reminders went on.", hm);
-		add_note(s, text);
-		return;
-	case EV_RESUMED:
-		snprintf(text, sizeof text, "Went on at %s.", hm);
-		add_note(s, text);
-		return;
-	case EV_CANCELLED:
-		snprintf(text, sizeof text, "Cancelled at %s; a pack had been opened, so a count was owed.",
-		         hm);
-		add_note(s, text);
-		return;
-	case EV_PATIENT_LEFT:
-		snprintf(text, sizeof text, "The patient left the room at %s.", hm);
-		add_note(s, text);
-		return;
-	case EV_DRESSING_ON:
-		if (e->n)
-			snprintf(text, sizeof text,
-			         "At %s a dressing was on before the look at the bare digit.", hm);
-		else
-			snprintf(text, sizeof text, "The dressing came down for the look at %s.", hm);
-		add_note(s, text);
-		return;
-	case EV_CLOCK_WRONG:
-		if (e->n)
-			snprintf(text, sizeof text,
-			         "The wall clock was wrong, and said %s: times of day from here on cannot be "
-			         "trusted.",
-			         hm);
-		else
-			snprintf(text, sizeof text, "The wall clock was right again at %s.", hm);
-		add_note(s, text);
+		tell_end(s, e);
 		return;
 	case EV_CORRECTION:
-		add_entry(s, "corrected", e, e->text);
+		add_entry(s, ENTRY_CORRECTED, e, e->text);
 		return;
 	case EV_FOUND_AFTER:
-		snprintf(text, sizeof text,
-		         "FOUND AFTER THE END, %s: %.100s %.60s. Look at this patient's digit now.", hm,
-		         e->thing.name, e->thing.called ? saying_text(e->thing.called) : e->text);
-		add_note(s, text);
+		tell_found(s, e);
 		return;
 	case EV_SLIP_QUEUED:
-		if (e->what == SLIP_RECONCILIATION)
-			s->last_slip = e->n;
+		tell_slip(s, e);
 		return;
 	case EV_POINT:
 		tell_point(s, e);
@@ -419,14 +390,52 @@ static void tell_case(struct telling *t, const struct event *e)
 	}
 }
 
-static void tell_flags(struct telling *t, const struct event *e)
+/* What else must be on paper: a sentence of its own. */
+static void tell_note(struct story *s, const struct event *e)
+{
+	char text[240], hm[6];
+	enum slip_word word;
+	switch (e->kind) {
+	case EV_SUSPENDED:
+		word = SW_NOTE_SUSPENDED;
+		break;
+	case EV_RESUMED:
+		word = SW_NOTE_RESUMED;
+		break;
+	case EV_CANCELLED:
+		word = SW_NOTE_CANCELLED;
+		break;
+	case EV_PATIENT_LEFT:
+		word = SW_NOTE_LEFT;
+		break;
+	case EV_DRESSING_ON:
+		word = e->n ? SW_NOTE_DRESSING : SW_NOTE_DRESSING_DOWN;
+		break;
+	case EV_CLOCK_WRONG:
+		word = e->n ? SW_NOTE_CLOCK_WRONG : SW_NOTE_CLOCK_RIGHT;
+		break;
+	default:
+		return;
+	}
+	clock_text_hm(e->at.wall_ms, e->at.utc_min, hm);
+	slip_part(text, sizeof text, word, (const char *const[]){"time", hm, NULL});
+	add_note(s, text);
+}
+
+static void tell_flags(struct telling *t, const struct event *e, const struct sheet *before,
+                       const struct sheet *after)
 {
 	char text[240];
-	const char *digit = e->digit ? own_digit_name(e->digit) : "";
-	if (!(e->flags & (EVENT_LATE | EVENT_KEYED)) || !(e->flags & EVENT_FIRST))
+	struct story_steps *all = &t->story->scans;
+	if (!(e->flags & EVENT_FIRST) || !entry_words(e, t->story, before, after, text, sizeof text))
 		return;
-	snprintf(text, sizeof text, "%s%s%s", event_name(e->kind), *digit ? ", " : "", digit);
-	add_entry(t->story, e->flags & EVENT_LATE ? "late" : "keyed", e, text);
+	if (!all->all++)
+		all->first = e->at;
+	all->last = e->at;
+	all->late += (e->flags & EVENT_LATE) != 0;
+	all->keyed += !(e->flags & EVENT_LATE) && e->flags & EVENT_KEYED;
+	if (e->flags & (EVENT_LATE | EVENT_KEYED))
+		add_entry(t->story, e->flags & EVENT_LATE ? ENTRY_LATE : ENTRY_KEYED, e, text);
 }
 
 static void tell(struct telling *t, const struct event *e, const struct sheet *before,
@@ -478,9 +487,17 @@ static void tell(struct telling *t, const struct event *e, const struct sheet *b
 	default:
 		tell_item(t, e, before);
 		tell_case(t, e);
+		tell_note(t->story, e);
 		break;
 	}
-	tell_flags(t, e);
+	tell_flags(t, e, before, after);
+}
+
+static void minutes_text(int64_t ms, int at_least, char *out, size_t size)
+{
+	char n[24];
+	snprintf(n, sizeof n, "%" PRId64, ms / 60000);
+	slip_part(out, size, at_least ? SW_AT_LEAST : SW_MINUTES, (const char *const[]){"n", n, NULL});
 }
 
 /* The minutes of a stretch come from its clock, not from the difference of two wall times (rule 14). */
@@ -492,9 +509,9 @@ static void tell_clocks(struct telling *t, const struct sheet *sheet, struct mom
 		d->doubted = 0; /* what is only asked about is no stretch yet */
 		if (!sd)
 			continue;
-		snprintf(sd->total, sizeof sd->total, "%" PRId64 " min", digit_total_ms(d, now) / 60000);
-		snprintf(sd->longest, sizeof sd->longest, "%s%" PRId64 " min", d->gap ? "at least " : "",
-		         digit_longest_ms(d, now) / 60000);
+		sd->longest_ms = digit_longest_ms(d, now);
+		minutes_text(digit_total_ms(d, now), d->gap || d->by_wall.gaps, sd->total, sizeof sd->total);
+		minutes_text(sd->longest_ms, d->gap || d->by_wall.gaps, sd->longest, sizeof sd->longest);
 		if (!sd->n_stretches)
 			continue;
 		struct story_stretch *x = &sd->stretches[sd->n_stretches - 1];
@@ -502,29 +519,29 @@ static void tell_clocks(struct telling *t, const struct sheet *sheet, struct mom
 	}
 }
 
-static void tell_undone(struct telling *t, const struct event *e)
+static void tell_undone(struct telling *t, const struct event *e, const struct sheet *sheet)
 {
-	char text[120];
-	const struct step *step = &t->replay->undo[0];
-	snprintf(text, sizeof text, "taken back: %s%s%s", event_name((enum event_kind)step->kind),
-	         step->digit ? ", " : "", step->digit ? own_digit_name(step->digit) : "");
-	add_entry(t->story, "corrected", e, text);
+	char text[240], what[200];
+	for (int i = 0; i < t->count; i++)
+		if (t->events[i].seq == e->ref &&
+		    entry_words(&t->events[i], t->story, sheet, sheet, what, sizeof what)) {
+			SLIP_PART(text, TAKEN_BACK, "text", what);
+			add_entry(t->story, ENTRY_CORRECTED, e, text);
+		}
 }
 
 /* The slip says which events are not in it (rule 26). What the station itself does in time is of no case. */
 static void follow(struct telling *t, const struct event *e)
 {
-	char text[160];
+	char text[200], seq[24];
 	if (e->kind == EV_UNREADABLE && !e->case_no)
 		return;
 	if (e->kind == EV_UNREADABLE && !t->story->case_no)
 		t->story->case_no = e->case_no;
 	if (e->kind != EV_UNREADABLE && station_apply(t->replay, e) == 0)
 		return;
-	snprintf(text, sizeof text,
-	         "EVENT %" PRId64
-	         " (%s) COULD NOT BE FOLLOWED: what it changed is not on this slip. Count by hand.",
-	         e->seq, event_name(e->kind));
+	snprintf(seq, sizeof seq, "%" PRId64, e->seq);
+	SLIP_PART(text, NOTE_NOT_FOLLOWED, "seq", seq);
 	add_note(t->story, text);
 }
 
@@ -537,7 +554,7 @@ static void tell_all(struct telling *t)
 		const struct event *e = &t->events[i];
 		struct sheet before = t->replay->sheets[0];
 		if (e->kind == EV_UNDONE)
-			tell_undone(t, e);
+			tell_undone(t, e, &before);
 		follow(t, e);
 		const struct sheet *after = &t->replay->sheets[0];
 		if (after->case_no)

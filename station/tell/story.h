@@ -15,6 +15,9 @@
 #define STORY_STEPS 30
 #define STORY_ENTRIES 100
 #define STORY_NOTES 19 /* and one that says how much did not fit */
+#define STORY_SLIPS 20
+#define STORY_DISCREPANCIES 10
+#define STORY_FOUND 10
 
 /* A time of which nothing is known is all zero: time_is_set(). */
 static inline int time_is_set(struct moment at)
@@ -32,7 +35,7 @@ struct story_count {
 	uint8_t kind;
 	struct moment at;
 	int32_t field, circulating, recorded_by;
-	char note[80];
+	uint32_t unseen; /* digits that a handover did not see fully, by their numbers: 1 << number */
 };
 struct story_stretch {
 	struct moment on, off; /* off not set: still on */
@@ -53,16 +56,18 @@ struct story_digit {
 	struct moment bare;
 	int32_t bare_by;
 	char longest[80], total[80];
+	int64_t longest_ms;
 };
 struct story_debt {
 	struct debt debt;
+	uint8_t after; /* it was paid after the case had ended */
 	struct moment owed, paid;
 	int32_t by;
 	char how[EVENT_TEXT_MAX];
 };
 struct story_step {
 	struct moment at;
-	uint8_t done;
+	uint8_t done; /* 1 done, 2 not */
 	char text[POLICY_TEXT_MAX];
 	char why[EVENT_TEXT_MAX]; /* why it was not done; "" not said */
 };
@@ -70,15 +75,36 @@ struct story_point { /* of the sign-out, as it was put */
 	char text[POLICY_TEXT_MAX];
 	uint8_t answer; /* 1 yes, 2 no */
 };
+enum story_how { ENTRY_LATE = 1, ENTRY_KEYED, ENTRY_OVERRIDDEN, ENTRY_CORRECTED };
 struct story_entry {
-	const char *how; /* late, keyed, overridden, corrected */
+	uint8_t how;   /* enum story_how */
+	uint8_t after; /* the case had ended */
 	struct moment at;
 	char text[240];
 };
+struct story_steps { /* what people did, one a scan or a text */
+	int all, late, keyed;
+	struct moment first, last;
+};
 struct story_item {
-	struct moment in;
+	struct moment in, shown;
 	uint8_t added;
+	uint8_t where; /* `found` is where it was found; 0: it is remarked of it */
 	char found[EVENT_TEXT_MAX];
+};
+struct story_slip { /* that was queued */
+	int32_t number;
+	uint8_t kind; /* enum slip_kind */
+	struct moment at;
+};
+struct story_discrepancy {
+	struct moment opened, closed; /* closed: not set where it is open */
+	char what[400];               /* what was missing, extra or in pieces when it opened */
+};
+struct story_found { /* after the end (rule 21) */
+	struct moment at;
+	struct thing thing;
+	char text[EVENT_TEXT_MAX];
 };
 
 struct story {
@@ -86,11 +112,11 @@ struct story {
 	int32_t case_no, room;
 	uint8_t single, ended; /* enum case_end, 0 open */
 	char label[16], end_text[EVENT_TEXT_MAX];
-	struct moment opened, ended_at, signed_at, discrepancy, closed;
+	struct moment opened, ended_at, signed_at;
 	int32_t witness;              /* of a visiting surgeon; 0 none */
 	int32_t signed_by, last_slip; /* last_slip: the reconciliation slip that addenda add to, 0 none yet */
-	char missing_text[400];
-	int n_people, n_counts, n_digits, n_debts, n_steps, n_entries, n_notes;
+	int n_people, n_counts, n_digits, n_debts, n_steps, n_entries, n_notes, n_slips, n_discrepancies,
+	    n_found;
 	struct story_person people[STORY_PEOPLE];
 	struct story_count counts[STORY_COUNTS];
 	struct story_digit digits[DIGITS_MAX];
@@ -99,6 +125,10 @@ struct story {
 	struct story_step steps[STORY_STEPS];
 	struct story_entry entries[STORY_ENTRIES];
 	char notes[STORY_NOTES][240];
+	struct story_slip slips[STORY_SLIPS];
+	struct story_discrepancy discrepancies[STORY_DISCREPANCIES];
+	struct story_found found[STORY_FOUND];
+	struct story_steps scans;
 	int left_out;        /* events that no list above had a place for; the record has them */
 	uint8_t points_told; /* the events say which points were put; those of format 1 do not */
 	int n_points;

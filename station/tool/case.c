@@ -81,31 +81,35 @@ static int case_list(int as_json)
 	return EXIT_OK;
 }
 
+/* As the paper says it. */
 static void print_case(const json_t *c)
 {
-	size_t i;
-	const json_t *x;
-	printf("%s\ncase %d, %s, opened %s%s%s\n", json_text(c, "outcome"),
-	       (int)json_number(c, "case_number", 0), json_text(c, "room"), json_text(c, "opened"),
-	       json_text(c, "ended")[0] ? ", ended " : ", open", json_text(c, "ended"));
+	size_t i, k;
+	const json_t *x, *fact;
+	printf("%s %s\ncase %d, %s, %s, %s\n",
+	       json_text(c, json_text(c, "shout")[0] ? "shout" : "heading_words"), json_text(c, "outcome"),
+	       (int)json_number(c, "case_number", 0), json_text(c, "room"), json_text(c, "day"),
+	       json_text(c, "hours"));
+	json_array_foreach((json_t *)json_object_get(c, "amiss"), i, x)
+	    printf("  %s: %s%s%s\n", json_text(x, "label"), json_text(x, "text"),
+	           json_text(x, "note")[0] ? ", " : "", json_text(x, "note"));
+	json_array_foreach((json_t *)json_object_get(c, "after"), i, x)
+	    printf("  %s\n", json_string_value(x));
+	json_array_foreach((json_t *)json_object_get(c, "digits"), i, x)
+	    printf("  %s, %s\n", json_text(x, "says"), json_text(x, "detail"));
 	if (json_array_size(json_object_get(c, "items")))
 		printf("  %-44s %-10s %-13s evidence\n", "item", "counted in", "accounted for");
 	json_array_foreach((json_t *)json_object_get(c, "items"), i, x)
 	{
-		const char *condition = json_text(x, "condition"), *note = json_text(x, "note");
-		printf("  %-44s %-10d %-13d %s%s%s%s%s\n", json_text(x, "line"), (int)json_number(x, "in", 0),
-		       (int)json_number(x, "out", 0), json_text(x, "evidence"), *condition ? ", " : "",
-		       condition, *note ? "; " : "", note);
+		const char *amiss = json_text(x, "amiss"), *evidence = json_text(x, "evidence");
+		printf("  %-44s %-10d %-13d %s%s%s", json_text(x, "line"), (int)json_number(x, "in", 0),
+		       (int)json_number(x, "out", 0), amiss, *amiss && *evidence ? ", " : "", evidence);
+		json_array_foreach((json_t *)json_object_get(x, "facts"), k, fact)
+		    printf("; %s", json_string_value(fact));
+		puts("");
 	}
-	json_array_foreach((json_t *)json_object_get(c, "digits"), i, x)
-	{
-		const json_t *bare = json_object_get(x, "bare");
-		printf("  %s: longest %s, %s %s\n", json_text(x, "name"), json_text(x, "longest"),
-		       bare ? "seen bare" : "NOT SEEN BARE", json_text(bare, "when"));
-	}
-	json_array_foreach((json_t *)json_object_get(c, "counts"), i, x)
-	    printf("  %s count %s, recorded by %s\n", json_text(x, "kind"), json_text(x, "when"),
-	           json_text(x, "recorded_by"));
+	json_array_foreach((json_t *)json_object_get(c, "rows"), i, x)
+	    printf("  %s: %s\n", json_text(x, "label"), json_text(x, "says"));
 }
 
 int tool_case(int argc, char **argv)

@@ -133,7 +133,7 @@ codes() { # of every page of the newest document
 
 print --printer "$direct" <"$samples/slip-a5.json"
 code=$?
-ok "a slip goes straight to a printer and is reported done" '[ $code = 0 ] && grep -q "^done: .*slip 000001 copy 1" $D/out'
+ok "a slip goes straight to a printer and is reported done" '[ $code = 0 ] && grep -q "^done: .*slip 0000001 copy 1" $D/out'
 "$program" --pdf "$D/slip.pdf" <"$samples/slip-a5.json"
 ok "what arrives there is the same file, byte for byte" 'cmp -s $D/ctl/doc.* $D/slip.pdf'
 
@@ -156,7 +156,7 @@ cat >"$D/jobs.test" <<X
 }
 X
 ok "the queue's job bears slip and copy, and nothing else" \
-	'ipptool -tv "ipp://127.0.0.1:$cups_port/printers/slips" "$D/jobs.test" >"$D/jobs" 2>&1; grep -q "job-name (name[^)]*) = bandtally slip 000001 copy 1$" "$D/jobs"'
+	'ipptool -tv "ipp://127.0.0.1:$cups_port/printers/slips" "$D/jobs.test" >"$D/jobs" 2>&1; grep -q "job-name (name[^)]*) = bandtally slip 0000001 copy 1$" "$D/jobs"'
 
 # The child of the daemon.
 coproc SERVE { exec "$program" --serve "$D" 2>"$D/log/serve"; }

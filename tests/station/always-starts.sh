@@ -69,7 +69,7 @@ item=$(add_event "{\"boot\":1,\"boot_ms\":5,\"case\":$case_no,\"digit\":77,\"kin
 start
 expect 0 "event $item (digit-on) of case $case_no could not be followed" bt sheet
 expect 0 'count by hand on the paper sheet; it does not end reconciled' bt sheet
-expect 0 "EVENT $item (unreadable) COULD NOT BE FOLLOWED" bt case show "$case_no" --json
+expect 0 "EVENT $item COULD NOT BE FOLLOWED" bt case show "$case_no" --json
 cancel=$(code_of CANCEL) yes=$(code_of YES)
 bt scan "$cancel" >/dev/null || true
 bt scan "$yes" >/dev/null

@@ -50,7 +50,7 @@ soon 'YES of another room answers nothing here' 'bt sheet --room 2 --json | grep
 bt sheet --json | grep -q '"awake":false' || fail 'YES of another room entered what was held'
 send "$yes"
 soon 'YES enters them' 'bt sheet --json | grep -q "\"awake\":true"'
-bt case show 1 --json | grep -q '"how":"late"' || fail 'the entries are not marked late'
+bt case show 1 --json | grep -q '"label":"Late"' || fail 'the entries are not marked late'
 echo 'ok they are marked late'
 soon 'what one of them asks is asked then' 'bt sheet --json | grep -q "\"question\":\"is-on\""'
 sleep 1.2

@@ -4,6 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "code/own-codes.h"
+
 const char *const sample_names[] = {"slip-a4",
                                     "slip-a5",
                                     "slip-a6",
@@ -73,23 +75,15 @@ static json_t *repeat(json_t *one, int n)
 
 json_t *fullest_slip(const char *kind, const char *paper)
 {
-	json_t *item = json_pack("{s:o,s:o,s:o,s:o,s:i,s:i,s:o,s:o,s:o}", "line", text(60), "identity",
-	                         text(60), "lot", text(20), "expiry", text(20), "in", 999, "out", 998,
-	                         "evidence", text(160), "condition", text(80), "note", text(200));
-	json_t *stretch = json_pack("{s:o,s:o,s:o}", "on", text(40), "off", text(40), "minutes", text(80));
-	json_t *digit =
-	    json_pack("{s:o,s:o,s:o,s:o,s:o,s:o,s:o,s:{s:o,s:o,s:o},s:o}", "name", text(60), "tourniquet",
-	              text(100), "forceps", text(100), "stretches", repeat(stretch, 20), "longest", text(80),
-	              "total", text(80), "reminders", repeat(text(100), 60), "bare", "by", text(60), "when",
-	              text(40), "witness", text(80), "note", text(200));
-	json_t *count = json_pack("{s:s,s:o,s:o,s:o,s:o}", "kind", "handover", "when", text(40), "agreed",
-	                          repeat(text(60), 2), "recorded_by", text(60), "note", text(200));
-	json_t *point = json_pack("{s:o,s:s}", "text", text(200), "answer", "open");
-	json_t *step = json_pack("{s:o,s:s}", "text", text(120), "answer", "");
-	json_t *debt = json_pack("{s:o}", "text", text(200));
-	json_t *person = json_pack("{s:o,s:o,s:o,s:o}", "name", text(60), "place", text(60), "from", text(40),
-	                           "to", text(40));
-	json_t *entry = json_pack("{s:s,s:o,s:o}", "how", "overridden", "when", text(40), "text", text(300));
+	json_t *item = json_pack("{s:o,s:o,s:i,s:i,s:o,s:o,s:o}", "line", text(60), "facts",
+	                         repeat(text(60), 6), "in", 999, "out", 998, "evidence", text(160), "amiss",
+	                         text(60), "notes", repeat(text(200), 3));
+	json_t *digit = json_pack("{s:o,s:o,s:o,s:o}", "name", text(60), "says", text(160), "detail",
+	                          text(600), "bare", text(40));
+	json_t *amiss = json_pack("{s:o,s:o,s:o}", "label", text(40), "text", text(300), "note", text(120));
+	json_t *row = json_pack("{s:o,s:o,s:o}", "label", text(40), "says", text(700), "write", text(60));
+	json_t *step = json_pack("{s:o,s:s,s:o,s:b}", "text", text(120), "state", "not done", "says",
+	                         text(220), "write", 1);
 	json_t *d = sample("slip-a5");
 	char jws[1601];
 	for (size_t i = 0; i < 1600; i++)
@@ -98,30 +92,39 @@ json_t *fullest_slip(const char *kind, const char *paper)
 	json_object_set_new(d, "kind", json_string(kind));
 	json_object_set_new(d, "paper", json_string(paper));
 	json_object_del(d, "dpi"); /* the paper's own */
-	if (strcmp(kind, "discrepancy") == 0)
+	if (strcmp(kind, "discrepancy") == 0) {
 		json_object_del(d, "heading");
+		json_object_set_new(d, "shout", text(40));
+		json_object_set_new(d, "shout_note", text(80));
+	} else {
+		json_object_set_new(d, "looked", repeat(text(60), 24));
+	}
+	json_object_set_new(d, "copy", json_integer(2));
+	char code[OWN_CODE_MAX];
+	own_code_write(
+	    &(const struct own_code){.kind = OWN_SLIP, .site = "BC", .number = 1, .copy = 2, .proof = 1},
+	    code);
+	json_object_set_new(d, "code", json_string(code));
 	json_object_set_new(d, "site", text(60));
 	json_object_set_new(d, "room", text(60));
 	json_object_set_new(d, "case_number", json_integer(999999999));
+	json_object_set_new(d, "case", text(60));
 	json_object_set_new(d, "case_label", text(60));
-	json_object_set_new(d, "outcome", text(400));
-	json_object_set_new(d, "opened", text(40));
-	json_object_set_new(d, "ended", text(40));
-	json_object_set_new(d, "single", json_true());
-	json_object_set_new(d, "items", repeat(item, 40));
+	json_object_set_new(d, "day", text(40));
+	json_object_set_new(d, "hours", text(60));
+	json_object_set_new(d, "heading_words", text(300));
+	json_object_set_new(d, "outcome", text(600));
+	json_object_set_new(d, "after", repeat(text(400), 10));
+	json_object_set_new(d, "elsewhere", text(700));
+	json_object_set_new(d, "single", text(160));
+	json_object_set_new(d, "amiss", repeat(amiss, 5));
+	json_object_set_new(d, "items", repeat(item, 12));
+	json_object_set_new(d, "extra", text(60));
 	json_object_set_new(d, "digits", repeat(digit, 6));
-	json_object_set_new(d, "counts", repeat(count, 40));
-	json_object_set_new(
-	    d, "sign_out",
-	    json_pack("{s:o,s:o,s:o}", "by", text(60), "when", text(40), "points", repeat(point, 20)));
+	json_object_set_new(d, "rows", repeat(row, 20));
 	json_object_set_new(d, "search",
-	                    json_pack("{s:o,s:o,s:o,s:o}", "opened", text(40), "closed", text(40), "reason",
-	                              text(300), "steps", repeat(step, 30)));
-	json_object_set_new(d, "debts", repeat(debt, 60));
-	json_object_set_new(d, "people", repeat(person, 40));
-	json_object_set_new(d, "entries", repeat(entry, 200));
-	json_object_set_new(d, "gaps", repeat(text(200), 20));
-	json_object_set_new(d, "notes", repeat(text(300), 20));
+	                    json_pack("{s:o,s:o,s:o,s:o}", "title", text(120), "steps", repeat(step, 30),
+	                              "incident", text(120), "write", text(60)));
 	json_object_set_new(d, "cautions", repeat(text(200), 6));
 	json_object_set_new(d, "jws", json_string(jws));
 	return d;

@@ -8,7 +8,7 @@
 json_t *sample(const char *name);        /* labels/samples/NAME.json; stops the test when it cannot be read */
 extern const char *const sample_names[]; /* all of them; ends in NULL */
 
-/* Every text as long as it may be, 40 items, 6 digits, of everything else as much as is allowed. */
+/* Every text as long as it may be, several of everything, on many pages. */
 json_t *fullest_slip(const char *kind, const char *paper);
 
 #endif

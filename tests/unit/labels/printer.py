@@ -6,7 +6,7 @@
 The printer speaks as much IPP (RFC 8010, 8011) as the program asks for. Checked is what a print system may do to a
 slip: a job that it gave up is sent again, and one whose answer was lost is not printed twice.
 """
-import http.server, json, pathlib, ssl, struct, subprocess, sys, tempfile, threading
+import http.server, json, pathlib, re, ssl, struct, subprocess, sys, tempfile, threading
 
 PRINT_JOB, GET_JOB, GET_JOBS, GET_PRINTER = 0x02, 0x09, 0x0A, 0x0B
 ABORTED, COMPLETED = 8, 9
@@ -34,7 +34,7 @@ class Printer(http.server.ThreadingHTTPServer):
 
     def __init__(self, tls="", folder=""):
         super().__init__(("127.0.0.1", 0), Answers)
-        self.jobs, self.printed, self.lose_answer, self.tls = [], [], False, tls
+        self.jobs, self.printed, self.lose_answer, self.tls, self.media = [], [], False, tls, b""
         if tls:
             self.context = ssl.SSLContext(ssl.PROTOCOL_TLS_SERVER)
             self.context.load_cert_chain(*certificate(folder))
@@ -88,6 +88,8 @@ class Answers(http.server.BaseHTTPRequestHandler):
         printer, groups, status = self.server, b"", 0
         if operation == PRINT_JOB:
             printer.printed.append(title_in(body))
+            printer.pages = body[body.find(b"%PDF"):]
+            printer.asked_media = printer.media in body
             printer.jobs.append({"id": len(printer.jobs) + 1, "name": title_in(body), "state": COMPLETED})
             groups = job_group(printer.jobs[-1])
             if printer.lose_answer:
@@ -101,6 +103,8 @@ class Answers(http.server.BaseHTTPRequestHandler):
             asked = struct.unpack(">i", body[body.find(b"job-id") + 8:][:4])[0]
             found = [j for j in printer.jobs if j["id"] == asked]
             groups, status = (job_group(found[0]), 0) if found else (b"", 0x0406)
+        elif operation == GET_PRINTER and printer.media:
+            groups = b"\x04" + attribute(0x44, "media-default", printer.media) + attribute(0x44, "media-ready", printer.media)
         answer = (struct.pack(">HHI", 0x0200, status, number) + b"\x01"
                   + attribute(0x47, "attributes-charset", b"utf-8")
                   + attribute(0x48, "attributes-natural-language", b"en") + groups + b"\x03")
@@ -159,6 +163,13 @@ def main(program, samples):
         ok("a slip whose answer was lost comes to its end", serve(program, folder, printer, document) == "done",
            printer.printed)
         ok("and is on paper once", len(printer.printed) == 1, printer.printed)
+        # 216 x 279 mm lie in the tray: the slip is cut from the corner of that, and never stands in its middle.
+        printer = Printer()
+        printer.media = b"na_letter_8.5x11in"
+        ok("a slip of A5 is printed on letter paper", serve(program, folder, printer, document) == "done"
+           and printer.asked_media, printer.printed)
+        box = re.search(rb"/MediaBox \[ ?0 0 ([\d.]+) ([\d.]+) ?\]", printer.pages)
+        ok("as a page of that size", box and [round(float(x)) for x in box.groups()] == [612, 792], box and box.groups())
         for tls, sentence in (("first", "a printer in TLS prints it"), ("upgrade", "so does one that asks for TLS")):
             printer = Printer(tls, folder)
             ok(sentence, serve(program, folder, printer, document) == "done" and len(printer.printed) == 1, printer.printed)

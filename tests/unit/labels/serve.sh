@@ -16,7 +16,7 @@ document=$(tr -d '\n' <"$samples/slip-a5.json")
 {
 	echo 'this is no line'
 	echo '{"v":1,"job":{"to":{"pdf":"x"}}}'
-	echo "{\"v\":1,\"job\":{\"id\":1,\"to\":{\"pdf\":\"$D/1.pdf\"},\"document\":{\"v\":1,\"kind\":\"slip\"}}}"
+	echo "{\"v\":1,\"job\":{\"id\":1,\"to\":{\"pdf\":\"$D/1.pdf\"},\"document\":{\"v\":2,\"kind\":\"slip\"}}}"
 	echo "{\"v\":1,\"job\":{\"id\":2,\"to\":{\"pdf\":\"$D/none/2.pdf\"},\"document\":$document}}"
 	echo "{\"v\":1,\"job\":{\"id\":3,\"to\":{},\"document\":$document}}"
 	echo "{\"v\":1,\"job\":{\"id\":4,\"to\":{\"printer\":\"a b\"},\"document\":$document}}"
@@ -35,7 +35,7 @@ ok "a file that cannot be written fails with the reason" 'said 2 failed "cannot 
 ok "a job that goes nowhere fails" 'said 3 failed "neither a file nor a printer"'
 ok "a printer that is no name fails" 'said 4 failed "no queue"'
 ok "an 'again' that is no number fails" 'said 5 failed "no job number"'
-ok "a job after all that is written" 'said 6 written "2 pages" && [ -s $D/6.pdf ]'
+ok "a job after all that is written" 'said 6 written "1 page" && [ -s $D/6.pdf ]'
 ok "nothing half written is left" '[ $(ls $D | grep -c part) = 0 ]'
 
 "$program" --pdf "$D/c.pdf" <"$samples/slip-a5.json"

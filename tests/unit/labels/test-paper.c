@@ -23,7 +23,8 @@ static void refused(json_t *d, const char *part)
 	struct error e = {0};
 	struct buf pdf = {0};
 	int pages;
-	assert_int_equal(paper_check(d, &e), -EINVAL);
+	if (paper_check(d, &e) != -EINVAL)
+		fail_msg("it is not refused where it should say '%s'", part);
 	if (!strstr(e.text, part))
 		fail_msg("'%s' does not say '%s'", e.text, part);
 	assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EINVAL);
@@ -63,11 +64,11 @@ static void a_document_that_is_not_to_the_letter_is_refused_by_name(void **state
 	(void)state;
 	refused(with("slip-a5", "patient_name", json_string("x")), "'patient_name': no such field");
 	refused(with("slip-a5", "kind", json_string("letter")), "'letter' is no kind of document");
-	refused(with("slip-a5", "v", json_integer(2)), "'v'");
+	refused(with("slip-a5", "v", json_integer(1)), "'v'");
 	refused(with("slip-a5", "slip", json_string("123")), "'slip': it is no whole number");
 	refused(with("slip-a5", "copy", json_integer(100)), "'copy': it is out of range");
 	refused(with("slip-a5", "outcome", json_string("")), "'outcome': it is too short");
-	refused(with("slip-a5", "ended", json_null()), "'ended': it is no text");
+	refused(with("slip-a5", "hours", json_null()), "'hours': it is no text");
 	refused(with("slip-a5", "room", json_string("Theatre\t2")), "'room': it holds a control");
 	refused(with("slip-a5", "room",
 	             json_string("Theatre \xe2\x80\xae"
@@ -79,7 +80,7 @@ static void a_document_that_is_not_to_the_letter_is_refused_by_name(void **state
 	refused(with("slip-a5", "jws", json_string("a b")), "'jws': it is no compact JWS");
 	refused(with("slip-a5", "adds_to", json_integer(1)), "only an addendum");
 	refused(without("addendum-a5", "adds_to"), "say which slip");
-	refused(without("slip-a5", "outcome"), "'outcome': it is missing");
+	refused(without("slip-a5", "rows"), "'rows': it is missing");
 	refused(without("discrepancy-a5", "search"), "'search': it is missing");
 	refused(with("badges", "paper", json_string("a5")), "'paper'");
 	char long_text[62];
@@ -87,7 +88,7 @@ static void a_document_that_is_not_to_the_letter_is_refused_by_name(void **state
 	long_text[61] = '\0';
 	refused(with("slip-a5", "site", json_string(long_text)), "'site': it is too long");
 	json_t *d = sample("slip-a5");
-	json_object_set_new(json_array_get(json_object_get(d, "items"), 1), "in", json_integer(1000));
+	json_object_set_new(json_array_get(json_object_get(d, "items"), 1), "in", json_integer(10000));
 	refused(d, "'items[1].in'");
 	refused(json_array(), "kind");
 }
@@ -162,11 +163,16 @@ static void stands_clear(const char *what, const struct trace *t, double edge_mm
 		    (m->x_mm < edge_mm - 0.01 || m->y_mm < edge_mm - 0.01 ||
 		     m->x_mm + m->width_mm > t->page_width_mm[m->page] - edge_mm + 0.01 ||
 		     m->y_mm + m->height_mm > t->page_height_mm[m->page] - edge_mm + 0.01))
-			fail_msg("%s, page %d: '%s' is not within the page", what, m->page, m->text);
+			fail_msg("%s, page %d: '%s' is not within the page: %.1f, %.1f, %.1f x %.1f mm", what,
+			         m->page, m->text, m->x_mm, m->y_mm, m->width_mm, m->height_mm);
 		for (size_t k = i + 1; k < t->count && t->marks[k].page == m->page; k++) {
 			const struct mark *o = &t->marks[k];
 			if (m->kind == MARK_CODE || o->kind == MARK_CODE)
 				continue; /* its quiet zone is looked at instead */
+			if ((m->kind == MARK_SPACE || o->kind == MARK_SPACE) &&
+			    (strcmp(m->text, "Patient's label") == 0 ||
+			     strcmp(o->text, "Patient's label") == 0))
+				continue; /* it names the space that it stands in */
 			if (meet(m, o))
 				fail_msg("%s, page %d: '%s' lies on '%s'", what, m->page, m->text, o->text);
 		}
@@ -213,18 +219,17 @@ static void the_fullest_slip_is_never_cut_off_on_any_paper(void **state)
 			make(d, &t, &pdf, &pages);
 			stands_clear(what, &t, 3.9);
 			assert_true(pages > 1);
-			assert_int_equal(count_text(&t, "Slip 000001"), pages);
+			assert_int_equal(count_text(&t, "Slip 0000001"), pages);
 			for (int i = 1; i <= pages; i++) {
-				snprintf(line, sizeof line, "copy 1  ·  page %d of %d", i, pages);
+				snprintf(line, sizeof line, "COPY 2  ·  page %d of %d", i, pages);
 				assert_int_equal(count_text(&t, line), 1);
+				snprintf(line, sizeof line, "goes on: page %d of %d", i + 1, pages);
+				assert_int_equal(count_text(&t, line), i < pages);
 			}
-			assert_int_equal(count_text(&t, "MISSING 1"), 40);
-			assert_int_equal(count_text(&t, "overridden, "), 200);
-			assert_int_equal(count_text(&t, "Seen bare: "), 6);
-			assert_int_equal(count_text(&t, "reminders"), 6);
-			assert_int_equal(count_text(&t, "skin before"), 6);
-			assert_int_equal(count_text(&t, "STILL OWED"), 60);
-			assert_int_equal(count_text(&t, "NOT ANSWERED"), 20);
+			assert_int_equal(count_text(&t, "998"), 12);
+			assert_int_equal(count_text(&t, "all items"), k == 0); /* not on paper that shouts */
+			assert_int_equal(count_text(&t, "surgeon told"), k == 0);
+			assert_int_equal(count_text(&t, "A count that agrees can still be wrong"), 1);
 			trace_deinit(&t);
 			buf_free(&pdf);
 			json_decref(d);
@@ -421,60 +426,190 @@ static void the_same_document_is_the_same_file(void **state)
 	}
 }
 
+static int has_text(const struct trace *t, const char *part)
+{
+	int n = 0;
+	for (size_t i = 0; i < t->count; i++)
+		n += t->marks[i].kind == MARK_TEXT && strstr(t->marks[i].text, part) != NULL;
+	return n;
+}
+
 static void count_and_look_are_printed_apart_and_nothing_is_called_safe(void **state)
 {
 	(void)state;
 	struct trace t = trace_of("slip-a5");
-	assert_int_equal(count_text(&t, "Record: event "), 1);
-	assert_int_equal(count_text(&t, "shown to both"), 1);
-	assert_int_equal(count_text(&t, "Seen bare: 10:32, by CIRC-2"), 1);
-	assert_int_equal(count_text(&t, "agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2"), 2);
-	for (size_t i = 0; i < t.count; i++) /* rule 15 */
-		assert_true(!strstr(t.marks[i].text, "safe") && !strstr(t.marks[i].text, "all clear"));
+	assert_int_equal(count_text(&t, "Right index finger: 32 min"), 1);
+	assert_int_equal(count_text(&t, "10:00 to 10:32, seen bare at 10:32 by CIRC-2"), 1);
+	assert_int_equal(count_text(&t, "shown to both, intact"), 1);
+	assert_int_equal(has_text(&t, "agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2"), 1);
+	assert_int_equal(has_text(&t, "event 78, hash "), 1);
+	for (int i = 0; sample_names[i]; i++) { /* rule 15 */
+		struct trace each = trace_of(sample_names[i]);
+		assert_int_equal(has_text(&each, "safe") + has_text(&each, "all clear"), 0);
+		trace_deinit(&each);
+	}
 	trace_deinit(&t);
 	t = trace_of("single-a6");
-	assert_int_equal(count_text(&t, "SINGLE-PERSON COUNT"), 1);
-	assert_int_equal(count_text(&t, "single-person count by SURG-3"), 2);
-	assert_int_equal(count_text(&t, "agreed aloud"), 0);
+	assert_int_equal(count_text(&t, "Single-person count: "), 1);
+	assert_int_equal(has_text(&t, "from gloving"), 1);
+	assert_int_equal(has_text(&t, "single-person count by SURG-3"), 1);
+	assert_int_equal(has_text(&t, "agreed aloud by"), 0);
 	trace_deinit(&t);
-	t = trace_of("discrepancy-a5");
-	assert_int_equal(count_text(&t, "Record: event "), 1);
-	assert_string_equal(t.marks[3].text,
-	                    "This paper supports the count that people make. It never replaces it.");
-	assert_string_equal(t.marks[4].text, "DISCREPANCY"); /* the first thing below the head of the page */
-	assert_int_equal(count_text(&t, "NOT SEEN BARE"), 1);
-	assert_int_equal(count_text(&t, "incident number: number owed"), 1);
-	assert_int_equal(count_text(&t, "MISSING 1"), 1);
-	trace_deinit(&t);
+}
+
+/* The height in points of the text that begins so; 0 where there is none. */
+static double size_of(const struct trace *t, const char *begin)
+{
+	for (size_t i = 0; i < t->count; i++)
+		if (t->marks[i].kind == MARK_TEXT && strncmp(t->marks[i].text, begin, strlen(begin)) == 0)
+			return t->marks[i].size_pt;
+	return 0;
+}
+
+static size_t place_of(const struct trace *t, const char *begin)
+{
+	for (size_t i = 0; i < t->count; i++)
+		if (t->marks[i].kind == MARK_TEXT && strncmp(t->marks[i].text, begin, strlen(begin)) == 0)
+			return i;
+	fail_msg("'%s' is not on it", begin);
+	return 0;
+}
+
+/* A doctor reads from the top: what is missing, where it may be, what to do, before anything else and larger. */
+static void what_is_missing_where_and_what_to_do_come_first(void **state)
+{
+	(void)state;
+	static const struct {
+		const char *name, *shout, *what, *where, *deed;
+	} papers_that_shout[] = {{"discrepancy-a5", "DISCREPANCY", "1 artery forceps, curved",
+	                          "the right index finger", "Say it aloud"},
+	                         {"unresolved-a4", "UNRESOLVED", "1 finger tourniquet, green, M",
+	                          "the left great (big) toe",
+	                          "Take the dressing down. Look at and feel the left great (big) toe now."},
+	                         {"addendum-a5", "FOUND LATER", "an item without a number", "the left thumb",
+	                          "Look at this patient's left thumb now: take the dressing down."}};
+	for (size_t i = 0; i < sizeof papers_that_shout / sizeof *papers_that_shout; i++) {
+		struct trace t = trace_of(papers_that_shout[i].name);
+		size_t shout = place_of(&t, papers_that_shout[i].shout),
+		       what = place_of(&t, papers_that_shout[i].what);
+		size_t where = place_of(&t, papers_that_shout[i].where),
+		       deed = place_of(&t, papers_that_shout[i].deed);
+		assert_true(t.marks[shout].white);
+		assert_true(shout < what && what < where && where < deed);
+		assert_true(deed < place_of(&t, "Patient's label"));
+		assert_int_equal(t.marks[deed].page, 1);
+		double size = size_of(&t, papers_that_shout[i].deed);
+		for (size_t k = 0; k < t.count; k++)
+			assert_true(k == shout || t.marks[k].kind != MARK_TEXT || t.marks[k].size_pt <= size);
+		trace_deinit(&t);
+	}
+}
+
+static void the_digit_and_its_minutes_are_the_largest_where_nothing_is_amiss(void **state)
+{
+	(void)state;
+	static const char *const names[] = {"slip-a4", "slip-a5", "slip-a6", "slip-roll80", "found-a5"};
+	for (size_t i = 0; i < sizeof names / sizeof *names; i++) {
+		struct trace t = trace_of(names[i]);
+		double size = size_of(&t, "Right index finger: ");
+		assert_true(size > 0);
+		for (size_t k = 0; k < t.count; k++)
+			assert_true(t.marks[k].kind != MARK_TEXT || t.marks[k].size_pt <= size);
+		assert_true(size_of(&t, "Reconciled.") < size * 0.55); /* a small word */
+		trace_deinit(&t);
+	}
+}
+
+/* What fits on one sheet is not lost in part. */
+static void the_ordinary_case_takes_one_page(void **state)
+{
+	(void)state;
+	static const struct {
+		const char *name;
+		int pages;
+	} most[] = {{"slip-a4", 1},   {"slip-a5", 1},        {"slip-a6", 2},       {"slip-roll80", 1},
+	            {"late-a5", 1},   {"discrepancy-a5", 1}, {"unresolved-a4", 1}, {"addendum-a5", 1},
+	            {"single-a6", 2}, {"found-a5", 2}};
+	for (size_t i = 0; i < sizeof most / sizeof *most; i++) {
+		struct trace t = trace_of(most[i].name);
+		int pages = t.marks[t.count - 1].page;
+		if (pages > most[i].pages)
+			fail_msg("%s takes %d pages", most[i].name, pages);
+		if (strcmp(most[i].name, "slip-roll80") == 0 && t.page_height_mm[1] > 250)
+			fail_msg("%s is %.1f mm long", most[i].name, t.page_height_mm[1]);
+		trace_deinit(&t);
+	}
+}
+
+/* Smaller letters are not read at arm's length: 7 point on narrow paper, else 7.5. */
+static void nothing_on_a_slip_is_smaller_than_its_paper_allows(void **state)
+{
+	(void)state;
+	for (int i = 0; sample_names[i]; i++) {
+		json_t *d = sample(sample_names[i]);
+		const char *paper = json_text(d, "paper");
+		double least = strcmp(paper, "a4") == 0 ? 8.5 : strcmp(paper, "a5") == 0 ? 7.5 : 7;
+		bool is_slip = json_object_get(d, "slip") != NULL;
+		struct trace t = trace_of(sample_names[i]);
+		for (size_t k = 0; is_slip && k < t.count; k++)
+			if (t.marks[k].kind == MARK_TEXT && t.marks[k].size_pt < least - 0.01)
+				fail_msg("%s: '%s' is set in %.1f point", sample_names[i], t.marks[k].text,
+				         t.marks[k].size_pt);
+		trace_deinit(&t);
+		json_decref(d);
+	}
+}
+
+/* The space for the patient's label has the size that the site says, and lines are long enough to write on. */
+static void the_site_says_how_large_the_patients_label_is(void **state)
+{
+	(void)state;
+	static const char *const names[] = {"slip-a5", "slip-a6", "slip-roll80", "discrepancy-a5"};
+	for (size_t i = 0; i < sizeof names / sizeof *names; i++) {
+		json_t *d =
+		    with(names[i], "patient_label", json_pack("{s:i,s:i}", "width_mm", 68, "height_mm", 41));
+		struct trace t = {0};
+		struct buf pdf = {0};
+		int pages, found = 0;
+		make(d, &t, &pdf, &pages);
+		stands_clear(names[i], &t, 3.9);
+		for (size_t k = 0; k < t.count; k++)
+			found += t.marks[k].kind == MARK_SPACE && fabs(t.marks[k].width_mm - 68) < 0.1 &&
+			         fabs(t.marks[k].height_mm - 41) < 0.1;
+		assert_int_equal(found, 1);
+		trace_deinit(&t);
+		buf_free(&pdf);
+		json_decref(d);
+	}
+	refused(with("slip-a5", "patient_label", json_pack("{s:i,s:i}", "width_mm", 5, "height_mm", 41)),
+	        "'patient_label.width_mm': it is out of range");
 }
 
 /* A slip is read first where it differs from the ordinary one: what is there must not look like it. */
 static void what_is_not_ordinary_is_printed_so(void **state)
 {
 	(void)state;
-	json_t *d = with("slip-a5", "heading", json_string("cancelled"));
+	json_t *d = with("slip-a5", "heading_words", json_string("Case cancelled."));
 	struct trace t = {0};
 	struct buf pdf = {0};
 	int pages;
 	make(d, &t, &pdf, &pages);
-	assert_int_equal(count_text(&t, "Case cancelled"), 1);
+	assert_int_equal(count_text(&t, "Case cancelled."), 1);
 	assert_int_equal(count_text(&t, "Reconciled"), 0);
+	assert_int_equal(has_text(&t, "COPY"), 0); /* the first copy needs no word */
 	trace_deinit(&t);
 	json_decref(d);
 
-	d = sample("slip-a5");
-	json_t *digit = json_array_get(json_object_get(d, "digits"), 0);
-	json_t *stretch = json_array_get(json_object_get(digit, "stretches"), 0);
-	json_object_del(stretch, "off");
-	t = (struct trace){0};
-	make(d, &t, &pdf, &pages);
-	int still = 0;
-	for (size_t i = 0; i < t.count; i++)
-		still += strstr(t.marks[i].text, "STILL ON") != NULL;
-	assert_int_equal(still, 1);
+	t = trace_of("found-a5");
+	size_t after = place_of(&t, "After a discrepancy at ");
+	assert_non_null(strstr(t.marks[after].text, "found 10:"));
+	assert_int_equal(t.marks[after].page, 1);
+	assert_int_equal(has_text(&t, "incident number"), 0); /* none is owed */
+	trace_deinit(&t);
+	t = trace_of("unresolved-a4");
+	assert_int_equal(has_text(&t, "incident number, owed"), 1);
 	trace_deinit(&t);
 	buf_free(&pdf);
-	json_decref(d);
 }
 
 /* In a black field stands what came back where it is not what went in, and nothing else. */
@@ -526,13 +661,48 @@ static void the_longest_summary_fits_every_paper(void **state)
 		}
 }
 
+/* What lies in the tray is used from its corner: nothing stands beyond the slip's own size. */
+static void other_paper_is_used_from_its_corner(void **state)
+{
+	(void)state;
+	static const struct sheet_size letter = {215.9, 279.4}, a4 = {210, 297}, card = {76.2, 127};
+	static const struct {
+		const char *name;
+		const struct sheet_size *sheet;
+		double page_mm[2], within_mm[2];
+	} all[] = {
+	    {"slip-a5", &letter, {215.9, 279.4}, {148, 210}},
+	    {"slip-a5", &a4, {210, 297}, {148, 210}},
+	    {"discrepancy-a5", &a4, {210, 297}, {148, 210}},
+	    {"slip-a6", &letter, {215.9, 279.4}, {105, 148}},
+	    {"slip-a4", &letter, {215.9, 279.4}, {148, 210}}, /* too small for its own: the next smaller one */
+	    {"slip-a5", &card, {148, 210}, {148, 210}},       /* for any: as it is */
+	    {"slip-roll80", &a4, {80, 0}, {80, 300}}};
+	for (size_t i = 0; i < sizeof all / sizeof *all; i++) {
+		struct trace t = {0};
+		struct buf pdf = {0};
+		struct error e = {0};
+		int pages;
+		json_t *d = sample(all[i].name);
+		assert_int_equal(paper_pdf_on(NULL, d, *all[i].sheet, &pdf, &pages, &t, &e), 0);
+		assert_true(fabs(t.page_width_mm[1] - all[i].page_mm[0]) < 0.2);
+		assert_true(all[i].page_mm[1] <= 0 || fabs(t.page_height_mm[1] - all[i].page_mm[1]) < 0.2);
+		for (size_t k = 0; k < t.count; k++)
+			assert_true(t.marks[k].x_mm + t.marks[k].width_mm < all[i].within_mm[0] &&
+			            t.marks[k].y_mm + t.marks[k].height_mm < all[i].within_mm[1]);
+		trace_deinit(&t);
+		buf_free(&pdf);
+		json_decref(d);
+	}
+}
+
 static void the_job_is_called_after_slip_and_copy_only(void **state)
 {
 	(void)state;
 	char title[PAPER_TITLE_MAX];
 	json_t *d = sample("slip-a5");
 	paper_title(d, title);
-	assert_string_equal(title, "bandtally slip 000001 copy 1");
+	assert_string_equal(title, "bandtally slip 0000001 copy 1");
 	json_decref(d);
 }
 
@@ -567,9 +737,15 @@ int main(void)
 	    cmocka_unit_test(nothing_is_smaller_than_can_be_read),
 	    cmocka_unit_test(the_same_document_is_the_same_file),
 	    cmocka_unit_test(count_and_look_are_printed_apart_and_nothing_is_called_safe),
+	    cmocka_unit_test(what_is_missing_where_and_what_to_do_come_first),
+	    cmocka_unit_test(the_digit_and_its_minutes_are_the_largest_where_nothing_is_amiss),
+	    cmocka_unit_test(the_ordinary_case_takes_one_page),
+	    cmocka_unit_test(nothing_on_a_slip_is_smaller_than_its_paper_allows),
+	    cmocka_unit_test(the_site_says_how_large_the_patients_label_is),
 	    cmocka_unit_test(what_is_not_ordinary_is_printed_so),
 	    cmocka_unit_test(a_count_that_differs_stands_in_a_black_field),
 	    cmocka_unit_test(the_longest_summary_fits_every_paper),
+	    cmocka_unit_test(other_paper_is_used_from_its_corner),
 	    cmocka_unit_test(the_job_is_called_after_slip_and_copy_only),
 	};
 	return cmocka_run_group_tests(tests, open_fonts, close_fonts);

@@ -142,6 +142,7 @@ static enum slip_word word_of(const struct event *e)
 	case EV_SETTING:
 	case EV_SCANNER_ROOM:
 	case EV_CLOCK_WRONG:
+	case EV_AUDITED:
 	case EV_BACKED_UP:
 	case EV_SLIP_QUEUED:
 	case EV_SLIP_STATE:

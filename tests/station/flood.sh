@@ -33,7 +33,7 @@ X
 printf '[scans]\nburst_ms = 0\n' >"$data/policy.ini"
 exec 9<>"$root/lines"
 start
-soon 'the scanner is there' 'bt status | grep -q "scanner mad, room 1: running"'
+soon 'the scanner is there' 'bt status | grep -q "scanner mad, room 1.*: running"'
 code() { bt label cards --list | awk -F '\t' -v m="$1" '$3 == m { print $1 }'; }
 new=$(code 'NEW CASE') awake=$(code 'AWAKE PATIENT')
 bt scan --room 2 "$(bt label cards --room 2 --list | awk -F '\t' '$3 == "NEW CASE" { print $1 }')" >/dev/null || fail 'no case in room 2'

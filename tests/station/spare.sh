@@ -21,7 +21,7 @@ room = 1
 X
 printf '[scans]\nburst_ms = 0\n' >"$data/policy.ini"
 exec 9<>"$root/lines"
-there() { soon 'the scanner is there' "bt status | grep -q 'scanner spare, room $1: running'"; }
+there() { soon 'the scanner is there' "bt status | grep -q 'scanner spare, room $1.*: running'"; }
 card() { bt label cards --room "$1" --list | awk -F '\t' -v m="$2" '$3 == m { print $1 }'; }
 send() { printf '{"v":1,"scan":{"aim":"]C0","data":"%s"}}\n' "$1" >&9; }
 start

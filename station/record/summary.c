@@ -12,20 +12,22 @@
 #include "base/file.h"
 #include "record/store-internal.h"
 
-#define SUMMARY_MARK "btsum-1"
+#define SUMMARY_MARK "btsum-2"
 #define PARTS_MAX 4
 
 struct head_of_file {
 	char mark[8];
 	uint32_t fold, row_size;
-	int64_t seq, count;
+	int64_t seq, count, stops;
 	struct chain chain, rows; /* of the event; over the rows */
 };
 
-static struct chain hash_rows(const struct case_row *rows, size_t count)
+static struct chain hash_all(const struct summary *s)
 {
 	struct chain c = {0};
-	chain_run_add(&c, (const char *)rows, count * sizeof *rows);
+	chain_run_add(&c, (const char *)s->rows, s->count * sizeof *s->rows);
+	if (s->n_stops)
+		chain_run_add(&c, (const char *)s->stops, s->n_stops * sizeof *s->stops);
 	return c;
 }
 
@@ -43,12 +45,20 @@ static int read_whole(const char *path, void *out, size_t size, size_t at)
 
 static int rows_of(struct summary *s, const char *cache, const struct head_of_file *h)
 {
-	s->rows = calloc((size_t)h->count + 1, sizeof *s->rows);
-	if (!s->rows)
+	size_t rows = (size_t)h->count * sizeof *s->rows, stops = (size_t)h->stops * sizeof *s->stops;
+	s->rows = malloc(rows + sizeof *s->rows);
+	s->stops = malloc(stops + sizeof *s->stops);
+	if (!s->rows || !s->stops)
 		return -ENOMEM;
-	int n = read_whole(cache, s->rows, (size_t)h->count * sizeof *s->rows, sizeof *h);
-	struct chain c = hash_rows(s->rows, n == 0 ? (size_t)h->count : 0);
-	return n == 0 && memcmp(&c, &h->rows, sizeof c) != 0 ? -EILSEQ : n;
+	int n = read_whole(cache, s->rows, rows, sizeof *h);
+	if (n == 0)
+		n = read_whole(cache, s->stops, stops, sizeof *h + rows);
+	if (n < 0)
+		return n;
+	s->count = (size_t)h->count;
+	s->n_stops = (size_t)h->stops;
+	struct chain c = hash_all(s);
+	return memcmp(&c, &h->rows, sizeof c) != 0 ? -EILSEQ : 0;
 }
 
 /* Why it is not used; NULL where it is, or where there is none. */
@@ -59,18 +69,16 @@ static const char *read_cache(struct summary *s, const char *cache, const struct
 	if (!*cache || access(cache, F_OK) < 0)
 		return NULL;
 	if (read_whole(cache, &h, sizeof h, 0) < 0 || strncmp(h.mark, SUMMARY_MARK, sizeof h.mark) != 0 ||
-	    h.count < 0 || h.count > INT32_MAX)
+	    h.count < 0 || h.count > INT32_MAX || h.stops < 0 || h.stops > INT32_MAX)
 		return "it is no summary";
 	if (h.fold != fold->version || h.row_size != sizeof(struct case_row))
 		return "another version made it";
 	if (record_hash_at(s->record, h.seq, &now) != 1 || memcmp(&now, &h.chain, sizeof now) != 0)
 		return "it is of another record, or of what this one was before";
 	if (rows_of(s, cache, &h) < 0) {
-		free(s->rows);
-		s->rows = NULL;
+		summary_deinit(s);
 		return "it is damaged";
 	}
-	s->count = (size_t)h.count;
 	s->seq = h.seq;
 	return NULL;
 }
@@ -83,12 +91,15 @@ static int write_cache(const struct summary *s, const char *cache, const struct 
 	                         .row_size = sizeof(struct case_row),
 	                         .seq = s->seq,
 	                         .count = (int64_t)s->count,
+	                         .stops = (int64_t)s->n_stops,
 	                         .chain = s->chain,
-	                         .rows = hash_rows(s->rows, s->count)};
+	                         .rows = hash_all(s)};
 	_cleanup_(buf_free) struct buf all = {0};
 	int n = buf_add(&all, &h, sizeof h);
 	if (n == 0)
 		n = buf_add(&all, s->rows, s->count * sizeof *s->rows);
+	if (n == 0 && s->n_stops)
+		n = buf_add(&all, s->stops, s->n_stops * sizeof *s->stops);
 	if (n == 0)
 		n = file_replace_soon(cache, 0600, all.data, all.size);
 	if (n == 0)
@@ -280,6 +291,54 @@ static int work_all(struct summary *s, const struct work *w, struct error *e)
 	return n;
 }
 
+/* --- what was stopped --------------------------------------------------------------------------------------- */
+
+/* By the index of what outlives its case, which has these and leaves out the marks in time. */
+static const char later_stops[] =
+    "SELECT seq FROM event WHERE seq > ?1 AND " LASTING
+    " AND +case_no = 0 AND +kind IN ('quarantined', 'released', 'staff-withdrawn')"
+    " ORDER BY seq";
+
+static int list_stops(struct summary *s, struct error *e)
+{
+	sqlite3_stmt *st = NULL;
+	int n = store_prepare(s->record, &st, later_stops, e), code = SQLITE_DONE;
+	if (n < 0)
+		return n;
+	sqlite3_bind_int64(st, 1, s->seq);
+	while (n == 0 && (code = sqlite3_step(st)) == SQLITE_ROW) {
+		int64_t *more = realloc(s->stops, (s->n_stops + 1) * sizeof *more);
+		if (!more) {
+			n = error_set(e, -ENOMEM,
+			              "cannot make the summary: out of memory: close other programs");
+			break;
+		}
+		s->stops = more;
+		s->stops[s->n_stops++] = sqlite3_column_int64(st, 0);
+	}
+	sqlite3_finalize(st);
+	return n == 0 && code != SQLITE_DONE ? store_fault(s->record, code, "read the record", e) : n;
+}
+
+int summary_each_stop(struct summary *s, enum event_kind kind, record_event_fn each, void *context,
+                      struct error *e)
+{
+	struct event ev;
+	int n = 0;
+	for (size_t i = 0; n == 0 && i < s->n_stops; i++) {
+		n = record_event_at(s->record, s->stops[i], &ev);
+		if (n == -EINVAL) /* it cannot be read: what it stopped is not known */
+			n = 0;
+		else if (n < 0)
+			return error_set(e, n,
+			                 "event %" PRId64 " cannot be read: %s: see 'bandtally audit verify'",
+			                 s->stops[i], strerror(-n));
+		else if (ev.kind == kind)
+			n = each(context, &ev);
+	}
+	return n < 0 ? n : 0;
+}
+
 /* --- all of it -------------------------------------------------------------------------------------------------- */
 
 struct reminders {
@@ -354,6 +413,8 @@ int summary_get(struct summary *s, struct record *r, const char *file, const cha
 	if (n == 0)
 		n = take_out(s, &list, e);
 	if (n == 0 && end > 0)
+		n = list_stops(s, e);
+	if (n == 0 && end > 0)
 		n = tell_cases(s, file, fold, &list, e);
 	free(list.cases);
 	if (n == 0 && end > 0)
@@ -368,7 +429,8 @@ int summary_get(struct summary *s, struct record *r, const char *file, const cha
 void summary_deinit(struct summary *s)
 {
 	free(s->rows);
-	*s = (struct summary){0};
+	free(s->stops);
+	*s = (struct summary){.record = s->record};
 }
 
 /* --- its answers ---------------------------------------------------------------------------------------------------- */

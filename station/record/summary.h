@@ -28,6 +28,10 @@ struct summary {
 	struct chain chain;    /* its hash */
 	struct case_row *rows; /* in the order in which the cases were opened */
 	size_t count;
+	/* The numbers of the events by which things and badges were stopped or let go: quarantined, released,
+	 * staff-withdrawn. In order; no index of the record has them. */
+	int64_t *stops;
+	size_t n_stops;
 	int64_t told; /* how many events were gone through for it now */
 	int kept;     /* how many rows stood in the file already */
 	const char
@@ -39,6 +43,10 @@ struct summary {
 int summary_get(struct summary *s, struct record *r, const char *file, const char *cache,
                 const struct summary_fold *fold, struct error *e);
 void summary_deinit(struct summary *s);
+
+/* Each of its stops of one kind, in order. */
+int summary_each_stop(struct summary *s, enum event_kind kind, record_event_fn each, void *context,
+                      struct error *e);
 
 /* Its answers to a report; valid as long as the summary. */
 struct source summary_source(struct summary *s);

@@ -284,9 +284,9 @@ static int tell_back(struct tracing *t, struct error *e)
 	b.rows = document_table(&t->d, "back", RW_TRACE_DAY "|" RW_TRACE_WHAT);
 	int n = record_each_station(t->record, EV_LABELLED, take_batch, &b, e);
 	if (n == 0)
-		n = record_each_station(t->record, EV_QUARANTINED, take_quarantine, &b, e);
+		n = summary_each_stop(t->summary, EV_QUARANTINED, take_quarantine, &b, e);
 	if (n == 0)
-		n = record_each_station(t->record, EV_RELEASED, take_quarantine, &b, e);
+		n = summary_each_stop(t->summary, EV_RELEASED, take_quarantine, &b, e);
 	return n;
 }
 
@@ -338,7 +338,7 @@ static int trace_badge(struct tracing *t, struct error *e)
 {
 	struct withdrawn w = {.badge = t->badge};
 	char title[80];
-	int n = record_each_station(t->record, EV_STAFF_WITHDRAWN, take_withdrawn, &w, e);
+	int n = summary_each_stop(t->summary, EV_STAFF_WITHDRAWN, take_withdrawn, &w, e);
 	document_about(&t->d, "%s", RW_TRACE_SCANNERS);
 	snprintf(title, sizeof title, RW_TRACE_WITHDRAWN, w.day);
 	document_section(&t->d, "badge", w.seq ? title : RW_TRACE_TITLE);

@@ -97,6 +97,9 @@ static void is_whole(struct scene *s, const struct summary *got)
 	assert_int_equal(got->count, anew.count);
 	assert_int_equal(got->seq, record_end(s->read));
 	assert_memory_equal(got->rows, anew.rows, anew.count * sizeof *anew.rows);
+	assert_int_equal(got->n_stops, anew.n_stops);
+	if (anew.n_stops)
+		assert_memory_equal(got->stops, anew.stops, anew.n_stops * sizeof *anew.stops);
 	summary_deinit(&anew);
 }
 
@@ -121,6 +124,35 @@ static void it_grows_with_the_record(void **state)
 	struct summary again = get(s, s->cache, &fold);
 	is_whole(s, &again);
 	summary_deinit(&again);
+}
+
+static int count_stop(void *context, const struct event *e)
+{
+	assert_int_equal(e->kind, EV_QUARANTINED);
+	++*(int *)context;
+	return 0;
+}
+
+static int count_all(void *context, const struct event *e)
+{
+	*(int *)context += e->kind == EV_QUARANTINED;
+	return 0;
+}
+
+static void it_knows_what_was_stopped(void **state)
+{
+	struct scene *s = *state;
+	for (int round = 0; round < 2; round++) {
+		int stops = 0, want = 0;
+		go_on(s, 700);
+		struct summary got = get(s, s->cache, &fold);
+		assert_int_equal(summary_each_stop(&got, EV_QUARANTINED, count_stop, &stops, &s->e), 0);
+		assert_int_equal(record_each(s->read, 0, count_all, &want, &s->e), 0);
+		assert_true(want > 0);
+		assert_int_equal(stops, want);
+		is_whole(s, &got);
+		summary_deinit(&got);
+	}
 }
 
 /* Nothing was scanned meanwhile, but time went on. */
@@ -247,6 +279,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test_setup_teardown(it_grows_with_the_record, begin, end),
+	    cmocka_unit_test_setup_teardown(it_knows_what_was_stopped, begin, end),
 	    cmocka_unit_test_setup_teardown(the_clock_of_an_open_case_runs_on, begin, end),
 	    cmocka_unit_test_setup_teardown(a_damaged_file_is_thrown_away, begin, end),
 	    cmocka_unit_test_setup_teardown(that_of_another_record_or_version_is_thrown_away, begin, end),

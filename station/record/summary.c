@@ -375,6 +375,8 @@ static int tell_cases(struct summary *s, const char *file, const struct summary_
 	struct reminders reminders = {0};
 	struct event last;
 	struct work w = {.file = file, .fold = fold, .list = list};
+	if (!list->count)
+		return 0;
 	int n = record_event_at(s->record, record_end(s->record), &last);
 	if (n < 0 && n != -EINVAL)
 		return error_set(e, n,

@@ -38,6 +38,7 @@ socket settle                                          root
 socket retry                                           count stores root
 socket copy                                            audit root
 socket backed-up                                       audit root
+socket audited                                         audit root
 command scan {awake}                                   count root
 command scan --text 'case 1: a note'                   count root
 command sheet                                          count audit root
@@ -63,6 +64,13 @@ command print list                                     count stores audit root
 command print retry 1                                  count stores root
 command audit verify                                   audit root
 command audit slip no-slip                             audit root    # not signed|no slip|not a
+command audit report --summary none --year 2026 --json    audit root
+command audit case 1 --json                            audit root
+command audit case 1 --people a-test --json            audit root
+command audit sample 1 --seed 1 --json                 audit root    # cannot be drawn|kind
+command audit trace --summary none --lot NONE --json      audit root
+command audit trace --summary none --badge 1 --why x --json  audit root
+command audit export --json                            audit root
 command audit settle 999999 dealt-with                 root          # is not among
 command backup {own}/copy.db                           audit root
 command restore --check {backup}                       count stores audit none root

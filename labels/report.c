@@ -55,7 +55,7 @@ static void begin_page(struct flow *f, void *context)
 {
 	const struct report *r = context;
 	const struct look *l = f->look;
-	double top = l->margin_mm, m = l->margin_mm;
+	double top = l->margin_mm;
 	char text[40];
 	struct style right = l->small, foot = l->small;
 	right.align = ALIGN_RIGHT;
@@ -66,7 +66,7 @@ static void begin_page(struct flow *f, void *context)
 	canvas_line(f->c, f->x, top, f->x + f->width, top, 0.35);
 	snprintf(text, sizeof text, "made %.10s %.5s", json_text(r->document, "time"),
 	         json_text(r->document, "time") + 11);
-	f->bottom = f->c->height_mm - m - 5;
+	f->bottom = f->c->height_mm - l->margin_mm - 5;
 	canvas_text(f->c, &foot, f->x, f->bottom + 1.5, f->width, text);
 	f->y = top + 2;
 }

@@ -98,8 +98,8 @@ static int add_slip(struct record *r, const struct recorded *settings, json_t *r
 	json_t *cells = document_row(rows);
 	snprintf(text, sizeof text, "%07d", (int)number);
 	document_cell(cells, text);
-	snprintf(text, sizeof text, n == 1 ? "%d" : "", (int)slip.case_no);
-	document_cell(cells, text);
+	snprintf(text, sizeof text, "%d", (int)slip.case_no);
+	document_cell(cells, n == 1 ? text : "");
 	document_cell(cells, room ? room->name : "");
 	document_cell(cells, when);
 	document_cell(cells, n != 1                    ? RW_SAMPLE_VOID

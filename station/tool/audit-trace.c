@@ -45,7 +45,7 @@ struct tracing {
 	char identity[IDENTITY_MAX];
 	int badge, overrides;
 	struct record *record;
-	struct summary *summary;
+	struct summary summary;
 	const struct recorded *settings;
 	struct document d;
 	struct events events; /* of the case that is being told */
@@ -192,8 +192,8 @@ static int tell_forward(struct tracing *t, struct error *e)
 	json_t *rows = document_table(&t->d, "forward",
 	                              RW_TRACE_CASE "|" RW_TRACE_DAY "|" RW_TRACE_ROOM "|" RW_TRACE_THING
 	                                            "|" RW_TRACE_NOW "|" RW_TRACE_SLIPS);
-	for (size_t i = 0; n == 0 && i < t->summary->count; i++) {
-		const struct case_row *row = &t->summary->rows[i];
+	for (size_t i = 0; n == 0 && i < t->summary.count; i++) {
+		const struct case_row *row = &t->summary.rows[i];
 		if (!may_hold(t, row))
 			continue;
 		if (json_array_size(rows) < DOCUMENT_ROWS_MAX)
@@ -217,9 +217,9 @@ static void tell_heard(struct tracing *t)
 	for (int i = 0; i < t->settings->n_rooms; i++) {
 		const struct room *room = &t->settings->rooms[i];
 		int32_t last = 0;
-		for (size_t k = 0; k < t->summary->count; k++)
-			if (t->summary->rows[k].room == room->number && t->summary->rows[k].day > last)
-				last = t->summary->rows[k].day;
+		for (size_t k = 0; k < t->summary.count; k++)
+			if (t->summary.rows[k].room == room->number && t->summary.rows[k].day > last)
+				last = t->summary.rows[k].day;
 		json_t *cells = document_row(rows);
 		document_cell(cells, room_of(t, room->number, text));
 		day_text(last, text);
@@ -284,9 +284,9 @@ static int tell_back(struct tracing *t, struct error *e)
 	b.rows = document_table(&t->d, "back", RW_TRACE_DAY "|" RW_TRACE_WHAT);
 	int n = record_each_station(t->record, EV_LABELLED, take_batch, &b, e);
 	if (n == 0)
-		n = summary_each_stop(t->summary, EV_QUARANTINED, take_quarantine, &b, e);
+		n = summary_each_stop(&t->summary, EV_QUARANTINED, take_quarantine, &b, e);
 	if (n == 0)
-		n = summary_each_stop(t->summary, EV_RELEASED, take_quarantine, &b, e);
+		n = summary_each_stop(&t->summary, EV_RELEASED, take_quarantine, &b, e);
 	return n;
 }
 
@@ -338,7 +338,7 @@ static int trace_badge(struct tracing *t, struct error *e)
 {
 	struct withdrawn w = {.badge = t->badge};
 	char title[80];
-	int n = summary_each_stop(t->summary, EV_STAFF_WITHDRAWN, take_withdrawn, &w, e);
+	int n = summary_each_stop(&t->summary, EV_STAFF_WITHDRAWN, take_withdrawn, &w, e);
 	document_about(&t->d, "%s", RW_TRACE_SCANNERS);
 	snprintf(title, sizeof title, RW_TRACE_WITHDRAWN, w.day);
 	document_section(&t->d, "badge", w.seq ? title : RW_TRACE_TITLE);
@@ -348,8 +348,8 @@ static int trace_badge(struct tracing *t, struct error *e)
 	}
 	json_t *rows = document_table(&t->d, "badge",
 	                              RW_TRACE_CASE "|" RW_TRACE_DAY "|" RW_TRACE_ROOM "|" RW_TRACE_WHAT);
-	for (size_t i = 0; n == 0 && i < t->summary->count; i++) {
-		const struct case_row *row = &t->summary->rows[i];
+	for (size_t i = 0; n == 0 && i < t->summary.count; i++) {
+		const struct case_row *row = &t->summary.rows[i];
 		if (row->end != CASE_OPEN && row->last_seq <= w.seq)
 			continue;
 		n = read_case(t, row->case_no, e);
@@ -372,8 +372,8 @@ static void trace_overrides(struct tracing *t)
 	json_t *rows = document_table(&t->d, "overrides",
 	                              RW_TRACE_CASE "|" RW_TRACE_DAY "|" RW_TRACE_ROOM "|" RW_TRACE_OVERRIDDEN
 	                                            "|" RW_TRACE_LATE "|" RW_TRACE_CORRECTED);
-	for (size_t i = 0; i < t->summary->count; i++) {
-		const struct case_row *row = &t->summary->rows[i];
+	for (size_t i = 0; i < t->summary.count; i++) {
+		const struct case_row *row = &t->summary.rows[i];
 		if ((!(row->marks & CASE_OVERRIDDEN) && !row->late && !row->corrected) || !has_room(rows, t))
 			continue;
 		json_t *cells = document_row(rows);
@@ -417,14 +417,12 @@ static void tell_of(const struct tracing *t, char *out, size_t size)
 
 static int trace(struct tracing *t, const char *path, const char *kept, struct error *e)
 {
-	struct summary s = {0};
 	struct recorded *settings = calloc(1, sizeof *settings);
 	char of[120];
 	int n = settings ? record_each_setting(t->record, take_setting, settings, e) : -ENOMEM;
 	if (n == 0)
-		n = audit_summary(&s, t->record, path, kept, e);
+		n = audit_summary(&t->summary, t->record, path, kept, e);
 	int64_t from = clock_now().boot_ms;
-	t->summary = &s;
 	t->settings = settings;
 	tell_of(t, of, sizeof of);
 	if (n == 0)
@@ -436,7 +434,7 @@ static int trace(struct tracing *t, const char *path, const char *kept, struct e
 		n = t->badge ? trace_badge(t, e) : trace_thing(t, e);
 	if (n == 0)
 		fprintf(stderr, "trace: %.3f s\n", (double)(clock_now().boot_ms - from) / 1000);
-	summary_deinit(&s);
+	summary_deinit(&t->summary);
 	free(settings);
 	free(t->events.list);
 	return n == -ENOMEM ? error_set(e, n, "cannot trace: out of memory: close other programs") : n;

@@ -340,6 +340,42 @@ int confine_loosely(const struct confine_place *places, size_t count, struct err
 	return r < 0 ? r : wall(forbid(1), "seccomp", e);
 }
 
+/* Since version 4; the headers of Debian 12 do not know them. */
+#define NET_ABI 4
+#define NET_BIND (UINT64_C(1) << 0)
+#define NET_CONNECT (UINT64_C(1) << 1)
+#define NET_RULE 2
+
+static int limit_ports(const uint16_t *ports, size_t count)
+{
+	struct {
+		uint64_t files, net;
+	} attr = {.net = NET_BIND | NET_CONNECT};
+	int r = 0, fd = (int)syscall(SYS_landlock_create_ruleset, &attr, sizeof attr, 0);
+	if (fd < 0)
+		return -errno;
+	for (size_t i = 0; i < count && r == 0; i++) {
+		struct {
+			uint64_t access, port;
+		} rule = {NET_CONNECT, ports[i]};
+		r = syscall(SYS_landlock_add_rule, fd, NET_RULE, &rule, 0) < 0 ? -errno : 0;
+	}
+	if (r == 0)
+		r = syscall(SYS_landlock_restrict_self, fd, 0) < 0 ? -errno : 0;
+	close(fd);
+	return r;
+}
+
+int confine_ports(const uint16_t *ports, size_t count, struct error *e)
+{
+	if (landlock_abi() < NET_ABI)
+		return 0;
+	int r = wall(prctl(PR_SET_NO_NEW_PRIVS, 1, 0, 0, 0) < 0 ? -errno : 0, "the kernel", e);
+	if (r == 0)
+		r = wall(limit_ports(ports, count), "Landlock", e);
+	return r < 0 ? r : 1;
+}
+
 int confine_parent(const struct confine_place *places, size_t count, struct error *e)
 {
 	int r = first_wall(places, count, e);

@@ -44,6 +44,11 @@ struct confine_place {
  * 0, or a negative errno with `e` filled: then the process must not go on. */
 int confine_loosely(const struct confine_place *places, size_t count, struct error *e);
 
+/* From now on it can open TCP connections to these ports alone, and wait for none, where the kernel can say so (Landlock,
+ * version 4, Linux 6.7; before that nothing changes). Before confine_loosely(), which it goes with. 1 where it holds, 0 where the
+ * kernel cannot, or a negative errno with `e`. */
+int confine_ports(const uint16_t *ports, size_t count, struct error *e);
+
 /* For a process that starts others, which inherit it, and may confine themselves further: it may do what it could before,
  * but look into no other process, change nothing of the system, and type into no terminal. Of the files it has the
  * `count` places. Programs of another architecture do not run any more. 0, or a negative errno with `e` filled: then it

@@ -140,7 +140,7 @@ int main(int argc, char **argv)
 	signal(SIGPIPE, SIG_IGN);
 	json_watch_memory();
 	forget_settings();
-	if (confine_forward(&w.to, &e) < 0) {
+	if (confine_forward(&w.to, &w.from, &e) < 0) {
 		log_line("%s", e.text);
 		return EXIT_FAILED;
 	}

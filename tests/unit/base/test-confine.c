@@ -1,5 +1,6 @@
 /* A program whose libraries open files as they please, and one that starts others: what they may do inside, and what fails
  * there and works outside. The strict form has its test with the drivers (test-sandbox). */
+#include <arpa/inet.h>
 #include <errno.h>
 #include <fcntl.h>
 #include <pthread.h>
@@ -237,6 +238,61 @@ static void a_child_confines_itself_further(void **state)
 	assert_int_equal(in_child(confine_again, PARENT), confine_has_landlock() ? EACCES : 0);
 }
 
+static int port_of(int listening)
+{
+	struct sockaddr_in is;
+	socklen_t size = sizeof is;
+	return getsockname(listening, (struct sockaddr *)&is, &size) < 0 ? 0 : ntohs(is.sin_port);
+}
+
+static int open_port(void)
+{
+	struct sockaddr_in at = {.sin_family = AF_INET, .sin_addr.s_addr = htonl(INADDR_LOOPBACK)};
+	int fd = socket(AF_INET, SOCK_STREAM, 0);
+	if (bind(fd, (struct sockaddr *)&at, sizeof at) < 0 || listen(fd, 1) < 0)
+		fail_msg("no port: %s", strerror(errno));
+	return fd;
+}
+
+static int connect_to(int port)
+{
+	struct sockaddr_in at = {.sin_family = AF_INET,
+	                         .sin_addr.s_addr = htonl(INADDR_LOOPBACK),
+	                         .sin_port = htons((uint16_t)port)};
+	int fd = socket(AF_INET, SOCK_STREAM, 0);
+	int r = connect(fd, (struct sockaddr *)&at, sizeof at) < 0 ? errno : 0;
+	close(fd);
+	return r;
+}
+
+/* 0 as it must be, 1 where a port is open that must not be, 2 where one is closed, 77 where the kernel cannot. */
+static int try_ports(int mine, int others)
+{
+	uint16_t ports[] = {(uint16_t)mine};
+	if (connect_to(mine) != 0 || connect_to(others) != 0)
+		return 3;
+	int r = confine_ports(ports, 1, NULL);
+	if (r == 0)
+		return 77;
+	return r < 0 || connect_to(mine) != 0 ? 2 : connect_to(others) != EACCES;
+}
+
+static void connections_go_to_the_given_ports_alone(void **state)
+{
+	int a = open_port(), b = open_port(), status;
+	(void)state;
+	pid_t pid = fork();
+	if (pid == 0)
+		_exit(try_ports(port_of(a), port_of(b)));
+	assert_int_equal(waitpid(pid, &status, 0), pid);
+	close(a);
+	close(b);
+	assert_true(WIFEXITED(status));
+	if (WEXITSTATUS(status) == 77)
+		skip();
+	assert_int_equal(WEXITSTATUS(status), 0);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -246,6 +302,7 @@ int main(void)
 	    cmocka_unit_test(a_parent_starts_programs_that_open_devices_and_its_own_files),
 	    cmocka_unit_test(a_parent_touches_nobody_else_and_writes_nowhere_else),
 	    cmocka_unit_test(a_child_confines_itself_further),
+	    cmocka_unit_test(connections_go_to_the_given_ports_alone),
 	};
 	char in[80];
 	if (!mkdtemp(folder))

@@ -10,7 +10,7 @@ bin=$root/bin
 mkdir "$bin" "$root/reports"
 cp "$real/bandtallyd" "$real/bandtally" "$bin"
 echo secret >"$root/other"
-for program in bandtally-print bandtally-board scan-handheld scan-serial scan-camera; do
+for program in bandtally-print bandtally-board bandtally-forward scan-handheld scan-serial scan-camera; do
 	cat >"$bin/$program" <<X
 #!/bin/sh
 export REPORT=$root/reports/$program DATA=$data SLIP=$data/slips/slip-0000041-copy-1.pdf OTHER=$root/other
@@ -43,6 +43,12 @@ name = Theatre 1
 [board]
 start = yes
 port = 0
+[hospital]
+start = yes
+hosts = localhost:1
+certificate = hospital.pem
+key = hospital.key
+authority = hospital-ca.pem
 [driver hand]
 command = $bin/scan-handheld --events $root/keys
 room = 1
@@ -82,6 +88,15 @@ for program in scan-handheld scan-serial scan-camera bandtally-board; do
 	is "$program" signal signal-thread limit trace type fork vfork clone clone3 exec execveat thread socket EPERM
 	is "$program" memory key settings other record folder make overwrite second-name put-aside unlink EPERM
 done
+
+soon 'bandtally-forward was taken over' 'over bandtally-forward'
+is bandtally-forward signal signal-thread limit trace type fork vfork clone exec execveat second-name EPERM
+is bandtally-forward clone3 ENOSYS
+is bandtally-forward thread 'done'
+is bandtally-forward socket refused
+if ! grep -q 'has no Landlock' "$root/log"; then
+	is bandtally-forward memory key settings other record folder make overwrite put-aside unlink EACCES
+fi
 
 bt catalogue import "$source/config/catalogue.csv" >/dev/null
 bt staff add --registered --number 1 practitioner SCRUB-1 >/dev/null # in the place of the one that was added outside

@@ -9,13 +9,25 @@
 
 #define ERROR_TEXT_MAX 512
 
+/* Where a negative errno was born: for the journal, and whoever reads it beside the source. */
+struct origin {
+	const char *file; /* "sheet-apply.c"; NULL not known. Never freed */
+	int line;
+};
+/* The code, whose origin is this line; `at` NULL: nobody asks. return ERROR_AT(at, -EINVAL); */
+#define ERROR_AT(at, code) origin_note((at), (code), __FILE_NAME__, __LINE__)
+int origin_note(struct origin *at, int code, const char *file, int line);
+
 struct error {
 	int code;                  /* negative errno */
+	struct origin at;          /* the call of error_set(), or what it was told of */
 	char text[ERROR_TEXT_MAX]; /* "what: why: what to do", UTF-8 */
 };
 
 /* Writes the sentence and returns `code`, so that callers can write `return error_set(e, -EINVAL, …)`. */
-int error_set(struct error *e, int code, const char *format, ...) __attribute__((format(printf, 3, 4)));
+#define error_set(e, code, ...) error_set_at((e), (code), __FILE_NAME__, __LINE__, __VA_ARGS__)
+int error_set_at(struct error *e, int code, const char *file, int line, const char *format, ...)
+    __attribute__((format(printf, 5, 6)));
 
 /* Exit codes of every program (the manual pages list them). */
 enum exit_code {

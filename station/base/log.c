@@ -51,3 +51,10 @@ void log_block(const char *lines)
 	}
 	fputc('\n', stderr);
 }
+
+void log_error(const struct error *e)
+{
+	const char *name = strerrorname_np(-e->code);
+	log_line("%s (%s at %s:%d)", e->text, name ? name : "no error", e->at.file ? e->at.file : "?",
+	         e->at.line);
+}

@@ -61,18 +61,18 @@ static void trial_begin(struct trial *t, const struct station *st, int32_t case_
 }
 
 /* `places`: how many further cases may be opened. */
-static int trial_step(struct trial *t, const struct event *ev, int *places)
+static int trial_step(struct trial *t, const struct event *ev, int *places, struct origin *at)
 {
 	if (ev->kind == EV_CASE_OPENED) {
 		if (t->open || --*places < 0)
-			return t->open ? -EINVAL : -ENOSPC;
+			return ERROR_AT(at, t->open ? -EINVAL : -ENOSPC);
 		t->open = 1;
 		t->undo = (struct step){0};
 		memset(&t->before, 0, sizeof t->before);
 	}
 	if (!t->open) /* it has ended: what acts on it afterwards changes no sheet */
 		return 0;
-	int n = station_step(&t->sheet, &t->before, &t->undo, ev);
+	int n = station_step(&t->sheet, &t->before, &t->undo, ev, at);
 	if (n == 0 && ev->kind == EV_CASE_ENDED) {
 		t->open = 0;
 		++*places;
@@ -89,30 +89,35 @@ static int is_done(const struct event *events, int i)
 	return 0;
 }
 
-static int does_not_fit(const struct event *ev, int n, struct error *e)
+static int does_not_fit(const struct event *ev, int n, struct origin at, struct error *e)
 {
 	if (n == -ENOSPC)
-		return error_set(
-		    e, n,
-		    "cannot store this (%s): there is no room for it on the sheet or for the case: "
-		    "write it on the paper sheet and count by hand",
-		    event_name(ev->kind));
-	return error_set(
-	    e, n,
-	    "cannot store this (%s): it does not fit what is on the sheet: write it on the paper sheet, "
-	    "and tell whoever looks after the station",
-	    event_name(ev->kind));
+		error_set(e, n,
+		          "cannot store this (%s): there is no room for it on the sheet or for the case: "
+		          "write it on the paper sheet and count by hand",
+		          event_name(ev->kind));
+	else
+		error_set(e, n,
+		          "cannot store this (%s): it does not fit what is on the sheet: write it on the "
+		          "paper sheet, "
+		          "and tell whoever looks after the station",
+		          event_name(ev->kind));
+	if (e)
+		e->at = at;
+	return n;
 }
 
 static int case_fits(const struct station *st, const struct event *events, int from, int count, int *places,
                      struct error *e)
 {
 	struct trial t;
+	struct origin at = {0};
 	trial_begin(&t, st, events[from].case_no);
 	for (int i = from; i < count; i++) {
-		int n = events[i].case_no == events[from].case_no ? trial_step(&t, &events[i], places) : 0;
+		int n =
+		    events[i].case_no == events[from].case_no ? trial_step(&t, &events[i], places, &at) : 0;
 		if (n < 0)
-			return does_not_fit(&events[i], n, e);
+			return does_not_fit(&events[i], n, at, e);
 	}
 	return 0;
 }
@@ -120,13 +125,14 @@ static int case_fits(const struct station *st, const struct event *events, int f
 static int held_fit(const struct station *st, const struct event *events, int count, struct error *e)
 {
 	struct held list[HELD_MAX];
+	struct origin at;
 	int n_held = st->n_held;
 	memcpy(list, st->held, sizeof list);
 	for (int i = 0; i < count; i++) {
 		int held = events[i].kind == EV_HELD || events[i].kind == EV_HELD_ANSWERED;
 		int n = held ? held_apply(list, &n_held, HELD_MAX, &events[i]) : 0;
 		if (n < 0)
-			return does_not_fit(&events[i], n, e);
+			return does_not_fit(&events[i], ERROR_AT(&at, n), at, e);
 	}
 	return 0;
 }

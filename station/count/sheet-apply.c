@@ -87,10 +87,10 @@ static void clock_stop(struct sheet *s, struct digit *d, struct moment at)
 }
 
 /* OFF was wrong: the stretch that it ended goes on. */
-static int still_on(struct sheet *s, struct digit *d)
+static int still_on(struct sheet *s, struct digit *d, struct origin *at)
 {
 	if (d->state != DIGIT_OFF)
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	d->total_ms -= d->known_ms;
 	d->state = DIGIT_ON;
 	s->last_timed_off = 0;
@@ -101,10 +101,10 @@ static int still_on(struct sheet *s, struct digit *d)
 }
 
 /* What lay on it, or had come off it, lies here as it was counted in. */
-static int never_on(struct sheet *s, struct digit *d)
+static int never_on(struct sheet *s, struct digit *d, struct origin *at)
 {
 	if (!digit_is_on(d) && d->state != DIGIT_OFF)
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	if (d->state == DIGIT_OFF)
 		d->total_ms -= d->known_ms;
 	d->stretches = (uint8_t)(d->stretches ? d->stretches - 1 : 0);
@@ -125,11 +125,11 @@ static int never_on(struct sheet *s, struct digit *d)
 	return 0;
 }
 
-static int apply_digit(struct sheet *s, const struct event *e)
+static int apply_digit(struct sheet *s, const struct event *e, struct origin *at)
 {
 	struct digit *d = digit_make(s, e->digit);
 	if (!d)
-		return s->n_digits == DIGITS_MAX ? -ENOSPC : -EINVAL;
+		return ERROR_AT(at, s->n_digits == DIGITS_MAX ? -ENOSPC : -EINVAL);
 	switch (e->kind) {
 	case EV_DIGIT_MARKED:
 		d->marked = 1;
@@ -151,9 +151,9 @@ static int apply_digit(struct sheet *s, const struct event *e)
 		d->doubt_wall_ms = e->at.wall_ms;
 		return 0;
 	case EV_DIGIT_STILL_ON:
-		return still_on(s, d);
+		return still_on(s, d, at);
 	case EV_DIGIT_NEVER_ON:
-		return never_on(s, d);
+		return never_on(s, d, at);
 	case EV_DIGIT_NOT_ON:
 		if (d->doubted) {
 			doubt_over(d);
@@ -181,15 +181,15 @@ static int apply_digit(struct sheet *s, const struct event *e)
 		d->seen_on = 1;
 		return 0;
 	default:
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	}
 }
 
-static int apply_earlier(struct sheet *s, const struct event *e)
+static int apply_earlier(struct sheet *s, const struct event *e, struct origin *at)
 {
 	struct digit *d = sheet_digit(s, e->digit);
 	if (!d)
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	int64_t ms = (int64_t)e->n * 60000;
 	if (e->what == 1) { /* it went on earlier */
 		d->known_ms += ms;
@@ -207,13 +207,13 @@ static int apply_earlier(struct sheet *s, const struct event *e)
 }
 
 /* MISREAD: what was entered for one digit belongs to another, with its time. */
-static int apply_moved(struct sheet *s, const struct event *e)
+static int apply_moved(struct sheet *s, const struct event *e, struct origin *at)
 {
 	struct digit *from = sheet_digit(s, e->digit), *to = digit_make(s, e->other);
 	if (!from || !to || from == to)
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	if (digit_is_on(to) || to->had)
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	uint8_t number = to->number, marked = to->marked, from_number = from->number,
 	        from_marked = from->marked;
 	*to = *from;
@@ -240,10 +240,10 @@ static void put_thing(struct item *it, const struct thing *thing)
 		snprintf(it->thing.name, sizeof it->thing.name, "%s", saying_text(thing->called));
 }
 
-static int apply_item_in(struct sheet *s, const struct event *e)
+static int apply_item_in(struct sheet *s, const struct event *e, struct origin *at)
 {
 	if (s->n_items == ITEMS_MAX)
-		return -ENOSPC;
+		return ERROR_AT(at, -ENOSPC);
 	struct item *it = &s->items[s->n_items++];
 	put_thing(it, &e->thing);
 	it->pieces = (int16_t)(e->n > 0 ? e->n : 1);
@@ -253,16 +253,16 @@ static int apply_item_in(struct sheet *s, const struct event *e)
 	return 0;
 }
 
-static int apply_shown(struct sheet *s, struct item *it, const struct event *e)
+static int apply_shown(struct sheet *s, struct item *it, const struct event *e, struct origin *at)
 {
 	if (!item_counts(it))
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	it->evidence = e->what;
 	it->condition = (uint8_t)e->other;
 	it->shown = (int16_t)e->n;
 	it->missing = (int16_t)(it->pieces - it->shown);
 	if (it->missing < 0)
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	if (it->missing == 0 && it->condition != CONDITION_PIECES_MISSING) {
 		struct digit *d = sheet_digit(s, it->digit);
 		if (d)
@@ -275,11 +275,11 @@ static int apply_shown(struct sheet *s, struct item *it, const struct event *e)
 	return 0;
 }
 
-static int apply_item(struct sheet *s, const struct event *e)
+static int apply_item(struct sheet *s, const struct event *e, struct origin *at)
 {
 	struct item *it = sheet_item(s, e->item);
 	if (!it)
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	switch (e->kind) {
 	case EV_ITEM_LISTED:
 		put_thing(it, &e->thing);
@@ -299,7 +299,7 @@ static int apply_item(struct sheet *s, const struct event *e)
 		it->place = ITEM_HERE;
 		return 0;
 	case EV_ITEM_SHOWN:
-		return apply_shown(s, it, e);
+		return apply_shown(s, it, e, at);
 	case EV_ITEM_NOT_SHOWN:
 		it->missing = (int16_t)e->n;
 		return 0;
@@ -325,7 +325,7 @@ static int apply_item(struct sheet *s, const struct event *e)
 		void_final(s);
 		return 0;
 	default:
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	}
 }
 
@@ -354,7 +354,7 @@ static void count_begin(struct sheet *s, int kind)
 			unaccount(&s->items[i]);
 }
 
-static int apply_count(struct sheet *s, const struct event *e)
+static int apply_count(struct sheet *s, const struct event *e, struct origin *at)
 {
 	switch (e->kind) {
 	case EV_COUNT_STARTED:
@@ -374,7 +374,7 @@ static int apply_count(struct sheet *s, const struct event *e)
 	case EV_COUNT_AGAIN: {
 		struct item *it = sheet_item(s, e->item);
 		if (!it)
-			return -EINVAL;
+			return ERROR_AT(at, -EINVAL);
 		unaccount(it);
 		return 0;
 	}
@@ -392,16 +392,16 @@ static int apply_count(struct sheet *s, const struct event *e)
 		s->search_not_done = 0;
 		return 0;
 	default:
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	}
 }
 
-static int apply_people(struct sheet *s, const struct event *e)
+static int apply_people(struct sheet *s, const struct event *e, struct origin *at)
 {
 	switch (e->kind) {
 	case EV_JOINED:
 		if (e->what >= TEAM_PLACES)
-			return -EINVAL;
+			return ERROR_AT(at, -EINVAL);
 		s->team.at[e->what] = e->person;
 		return 0;
 	case EV_LEFT:
@@ -418,7 +418,7 @@ static int apply_people(struct sheet *s, const struct event *e)
 	case EV_REMINDED: {
 		struct digit *d = sheet_digit(s, e->digit);
 		if (!d)
-			return -EINVAL;
+			return ERROR_AT(at, -EINVAL);
 		d->reminded = 1;
 		d->reminded_min = e->n;
 		by_wall_reminded(d, e->at);
@@ -427,16 +427,16 @@ static int apply_people(struct sheet *s, const struct event *e)
 	case EV_ACKNOWLEDGED: {
 		struct digit *d = sheet_digit(s, e->digit);
 		if (!d)
-			return -EINVAL;
+			return ERROR_AT(at, -EINVAL);
 		d->reminded = 0;
 		return 0;
 	}
 	default:
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	}
 }
 
-static int apply_case(struct sheet *s, const struct event *e)
+static int apply_case(struct sheet *s, const struct event *e, struct origin *at)
 {
 	switch (e->kind) {
 	case EV_CASE_OPENED:
@@ -480,11 +480,11 @@ static int apply_case(struct sheet *s, const struct event *e)
 		s->point_no = 0;
 		return 0;
 	default:
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	}
 }
 
-static int apply_ledger(struct sheet *s, const struct event *e)
+static int apply_ledger(struct sheet *s, const struct event *e, struct origin *at)
 {
 	struct debt debt = {.kind = e->what, .item = e->item, .digit = e->digit};
 	switch (e->kind) {
@@ -496,45 +496,45 @@ static int apply_ledger(struct sheet *s, const struct event *e)
 		return 0;
 	case EV_ASKED:
 		if (e->what >= QUESTION_KINDS)
-			return -EINVAL;
+			return ERROR_AT(at, -EINVAL);
 		s->asked = (struct asked){e->what, e->item, e->digit, e->person, e->n, e->at};
 		if (!e->what)
 			s->asked = (struct asked){0};
 		return 0;
 	default:
-		return -EINVAL;
+		return ERROR_AT(at, -EINVAL);
 	}
 }
 
-static int apply(struct sheet *s, const struct event *e)
+static int apply(struct sheet *s, const struct event *e, struct origin *at)
 {
 	switch (event_group(e->kind)) {
 	case EVENTS_OF_CASE:
-		return apply_case(s, e);
+		return apply_case(s, e, at);
 	case EVENTS_OF_PEOPLE:
-		return apply_people(s, e);
+		return apply_people(s, e, at);
 	case EVENTS_OF_PACK:
-		return apply_item_in(s, e);
+		return apply_item_in(s, e, at);
 	case EVENTS_OF_ITEM:
-		return apply_item(s, e);
+		return apply_item(s, e, at);
 	case EVENTS_OF_DIGIT:
-		return e->kind == EV_DIGIT_EARLIER ? apply_earlier(s, e)
-		       : e->kind == EV_DIGIT_MOVED ? apply_moved(s, e)
-		                                   : apply_digit(s, e);
+		return e->kind == EV_DIGIT_EARLIER ? apply_earlier(s, e, at)
+		       : e->kind == EV_DIGIT_MOVED ? apply_moved(s, e, at)
+		                                   : apply_digit(s, e, at);
 	case EVENTS_OF_COUNT:
-		return apply_count(s, e);
+		return apply_count(s, e, at);
 	case EVENTS_OF_LEDGER:
-		return apply_ledger(s, e);
+		return apply_ledger(s, e, at);
 	case EVENTS_OF_STATION:
 	case EVENTS_OF_NOTE:
 		return 0;
 	}
-	return -EINVAL;
+	return ERROR_AT(at, -EINVAL);
 }
 
-int sheet_apply(struct sheet *s, const struct event *e)
+int sheet_apply(struct sheet *s, const struct event *e, struct origin *at)
 {
-	int r = apply(s, e);
+	int r = apply(s, e, at);
 	if (r == 0 && s->case_no && e->flags & EVENT_FIRST)
 		s->last_answer = e->answer;
 	else if (r == 0 && e->kind == EV_NEXT)

@@ -175,8 +175,9 @@ enum end_why {
 };
 
 /* Changes the sheet by one event of its case. Events come from decide() or from the record; one that does not
- * fit (an item that is not there, a full sheet) gives -EINVAL or -ENOSPC and changes nothing. */
-int sheet_apply(struct sheet *s, const struct event *e);
+ * fit (an item that is not there, a full sheet) gives -EINVAL or -ENOSPC, `at` where it was found out (may be NULL), and
+ * changes nothing. */
+int sheet_apply(struct sheet *s, const struct event *e, struct origin *at);
 
 /* Looking things up. Items are numbered from 1; NULL and 0 mean none. */
 struct digit *sheet_digit(struct sheet *s, int number);

@@ -363,11 +363,12 @@ static void pay_number(struct station *st, int32_t case_no)
 	st->more_owed -= st->more_owed > 0;
 }
 
-int station_step(struct sheet *s, struct sheet *before, struct step *undo, const struct event *e)
+int station_step(struct sheet *s, struct sheet *before, struct step *undo, const struct event *e,
+                 struct origin *at)
 {
 	if (e->kind == EV_UNDONE) {
 		if (!e->ref || undo->seq != e->ref)
-			return -EINVAL;
+			return ERROR_AT(at, -EINVAL);
 		uint8_t unfollowed = s->unfollowed;
 		*s = *before;
 		s->unfollowed |= unfollowed;
@@ -377,7 +378,7 @@ int station_step(struct sheet *s, struct sheet *before, struct step *undo, const
 	struct sheet was = *s;
 	if (s->unfollowed && !s->room) /* the event that said it could not be read */
 		s->room = e->room;
-	int r = sheet_apply(s, e);
+	int r = sheet_apply(s, e, at);
 	if (r < 0) {
 		*s = was;
 		return r;
@@ -423,7 +424,7 @@ static int apply_case_event(struct station *st, const struct event *e)
 	}
 	if (e->kind == EV_CASE_ENDED && debts_has(&st->sheets[index].debts, DEBT_INCIDENT))
 		owe_number(st, e);
-	return station_step(&st->sheets[index], &st->before[index], &st->undo[index], e);
+	return station_step(&st->sheets[index], &st->before[index], &st->undo[index], e, NULL);
 }
 
 /* What was given out before must not be given out again, though this record does not know it. */

@@ -137,7 +137,8 @@ int station_fits(struct station *st, const struct event *events, int count, stru
 
 /* One event of a case that is open, or is opened by it, on its sheet; `before` and `undo` are what UNDO would take back.
  * 0 or as sheet_apply(); changes nothing then. */
-int station_step(struct sheet *s, struct sheet *before, struct step *undo, const struct event *e);
+int station_step(struct sheet *s, struct sheet *before, struct step *undo, const struct event *e,
+                 struct origin *at);
 
 /* Room for `more` further lines or lots in quarantine. 0 or -ENOMEM. */
 int station_reserve_quarantines(struct station *st, size_t more);

@@ -299,6 +299,7 @@ static void say_next(const struct station *st, const struct input *in, struct ou
 void decide(const struct station *st, const struct input *in, struct outcome *out)
 {
 	out->count = out->enter = 0;
+	out->misfit = (struct misfit){0};
 	out->told_room = 0;
 	out->told[0] = 0;
 	memset(&out->reply, 0, sizeof out->reply);

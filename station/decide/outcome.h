@@ -23,13 +23,21 @@ struct reply {
 /* What happened, in a language: as it is told to people in a room. */
 void reply_words_in(const struct reply *r, const struct language *language, char out[SAID_MAX]);
 
+/* An event that did not fit the sheet, so that nothing of the scan is kept: for the journal. */
+struct misfit {
+	int code; /* negative errno; 0 none */
+	enum event_kind kind;
+	struct origin at;
+};
+
 struct outcome {
 	struct event events[OUTCOME_EVENTS_MAX];
 	int count;
 	struct reply reply;
 	int enter; /* so many held scans of the room are to be entered now, each by held_input() and decide() */
 	struct sheet sheet; /* the case's sheet as it will be; case_no 0 where there is none */
-	int32_t told_room;  /* another room whose board says `told`; 0 none */
+	struct misfit misfit;
+	int32_t told_room; /* another room whose board says `told`; 0 none */
 	char told[SAID_MAX];
 };
 

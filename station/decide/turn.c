@@ -1,5 +1,6 @@
 #include "decide/turn.h"
 
+#include <errno.h>
 #include <stdarg.h>
 #include <stdio.h>
 #include <string.h>
@@ -45,12 +46,28 @@ static int is_from_paper(const struct turn *t, int32_t case_no)
 	return case_no && i >= 0 && t->station->papers[i].case_no == case_no;
 }
 
+/* The first one counts. */
+static void does_not_fit(struct turn *t, enum event_kind kind, int code, struct origin at)
+{
+	if (!t->failed)
+		t->out->misfit = (struct misfit){code, kind, at};
+	t->failed = 1;
+}
+
+static int has_room(struct turn *t, enum event_kind kind)
+{
+	struct origin at;
+	if (t->out->count < OUTCOME_EVENTS_MAX)
+		return 1;
+	does_not_fit(t, kind, ERROR_AT(&at, -ENOSPC), at);
+	return 0;
+}
+
 void turn_emit(struct turn *t, const struct event *e)
 {
-	if (t->out->count == OUTCOME_EVENTS_MAX) {
-		t->failed = 1;
+	struct origin at = {0};
+	if (!has_room(t, e->kind))
 		return;
-	}
 	struct event *kept = &t->out->events[t->out->count];
 	*kept = *e;
 	kept->room = t->in->room;
@@ -69,17 +86,17 @@ void turn_emit(struct turn *t, const struct event *e)
 		/* What was stored comes out of its time: the last scan of the people here stays the last. */
 		kept->answer = t->in->held ? t->s->last_answer : input_answer(t->in);
 	t->out->count++;
-	if ((kept->case_no && kept->case_no == t->s->case_no) || e->kind == EV_CASE_OPENED)
-		if (sheet_apply(t->s, kept) < 0)
-			t->failed = 1;
+	if ((kept->case_no && kept->case_no == t->s->case_no) || e->kind == EV_CASE_OPENED) {
+		int n = sheet_apply(t->s, kept, &at);
+		if (n < 0)
+			does_not_fit(t, e->kind, n, at);
+	}
 }
 
 void turn_emit_for_room(struct turn *t, struct event e)
 {
-	if (t->out->count == OUTCOME_EVENTS_MAX) {
-		t->failed = 1;
+	if (!has_room(t, e.kind))
 		return;
-	}
 	e.room = t->in->room;
 	if (!e.at.boot)
 		e.at = t->in->at;
@@ -186,9 +203,10 @@ void turn_close_question(struct turn *t)
 
 void turn_owe(struct turn *t, enum debt_kind kind, int item, int digit)
 {
+	struct origin at;
 	if (t->s->debts.count == DEBTS_MAX &&
 	    !debts_owes(&t->s->debts, (struct debt){(uint8_t)kind, (uint8_t)item, (uint8_t)digit}))
-		t->failed = 1; /* nothing that is owed falls off the list */
+		does_not_fit(t, EV_OWED, ERROR_AT(&at, -ENOSPC), at); /* nothing owed falls off the list */
 	EMIT(t, .kind = EV_OWED, .what = (uint8_t)kind, .item = (uint8_t)item, .digit = (uint8_t)digit);
 }
 

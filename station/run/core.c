@@ -144,7 +144,7 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 		n = append(c, events, count, sealed ? &seal : NULL, e ? e : &own);
 	if (n < 0) {
 		if (!e)
-			log_line("%s", own.text);
+			log_error(&own);
 		return n;
 	}
 	for (int i = 0; i < count; i++) {
@@ -455,6 +455,17 @@ static int store_outcome(struct core *c, struct outcome *o, struct error *e)
 	return n;
 }
 
+/* People read that it was not entered; who mends the station, where that was found out. */
+static void log_misfit(const struct misfit *m)
+{
+	struct error e;
+	if (!m->code)
+		return;
+	error_set(&e, m->code, "not entered: an event %s does not fit the sheet", event_name(m->kind));
+	e.at = m->at;
+	log_error(&e);
+}
+
 const struct reply *core_carry_out(struct core *c, struct input *in, int *stored)
 {
 	struct error e = {0};
@@ -462,7 +473,10 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 	int newer = is_unheard_of(c, in);
 	reads_look(&c->reads, in, c->station.policy.repeat_ms);
 	decide(&c->station, in, &c->outcome);
+	log_misfit(&c->outcome.misfit);
 	int n = store_outcome(c, &c->outcome, &e);
+	if (n < 0)
+		log_error(&e);
 	if (stored)
 		*stored = n == 0;
 	if (n < 0) {

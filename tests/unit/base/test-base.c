@@ -107,6 +107,22 @@ static void settings_are_read_strictly(void **state)
 	buf_free(&out);
 }
 
+static void an_error_says_where_it_was_born(void **state)
+{
+	struct error e = {0};
+	struct origin at = {0};
+	(void)state;
+	int line = __LINE__ + 1;
+	assert_int_equal(error_set(&e, -EINVAL, "%d is odd: it cannot be halved: give another", 3), -EINVAL);
+	assert_string_equal(e.at.file, "test-base.c");
+	assert_int_equal(e.at.line, line);
+	assert_int_equal(error_set(NULL, -ENOENT, "nobody asks"), -ENOENT);
+	assert_int_equal(ERROR_AT(&at, -ENOSPC), -ENOSPC);
+	assert_string_equal(at.file, "test-base.c");
+	assert_true(at.line > line);
+	assert_int_equal(ERROR_AT(NULL, -ENOSPC), -ENOSPC);
+}
+
 static void times_are_written_in_local_civil_time(void **state)
 {
 	(void)state;
@@ -131,6 +147,7 @@ int main(void)
 	    cmocka_unit_test(canonical_json_sorts_and_escapes_as_rfc_8785_says),
 	    cmocka_unit_test(what_is_not_one_json_value_is_refused),
 	    cmocka_unit_test(settings_are_read_strictly),
+	    cmocka_unit_test(an_error_says_where_it_was_born),
 	    cmocka_unit_test(times_are_written_in_local_civil_time),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -42,8 +42,11 @@ enum rule {
 #define X(number, name, text) RULE_##name = number,
 	RULES(X)
 #undef X
-	    RULE_MAX = 26
 };
+/* Numbered from 1 without a gap. */
+#define X(number, name, text) +1
+enum { RULE_MAX = 0 RULES(X) };
+#undef X
 
 const char *rule_text(enum rule rule);
 

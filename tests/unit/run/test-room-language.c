@@ -1,0 +1,192 @@
+/* What a room is told in its language: through the daemon's heart, with a language that no sentence of English can pass for
+ * (every vowel has an accent), and with German as it is shipped. */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "code/own-codes.h"
+#include "run/core.h"
+#include "run/teller.h"
+#include "tests/unit/record/folder.h"
+
+static struct core core;
+static char folder[FOLDER_MAX];
+
+static void open_with(const char *settings)
+{
+	char path[FOLDER_MAX + 16];
+	struct error e = {0};
+	folder_make(folder);
+	snprintf(path, sizeof path, "%s/station.ini", folder);
+	FILE *f = fopen(path, "we");
+	assert_non_null(f);
+	fputs(settings, f);
+	fclose(f);
+	if (core_open(&core, folder, &e) < 0)
+		fail_msg("%s", e.text);
+	assert_string_equal(core.settings_fault, "");
+}
+
+static void over(void)
+{
+	core_close(&core);
+	folder_remove(folder);
+}
+
+static const struct reply *scan(struct own_code code)
+{
+	char text[OWN_CODE_MAX];
+	snprintf(code.site, sizeof code.site, "%s", core.station.site);
+	code.room = code.room ? code.room : 1;
+	assert_int_equal(own_code_write(&code, text), 0);
+	return core_scan(
+	    &core, &(const struct scan){
+	               .scanner = "hand", .room = code.room, .aim = "", .data = text, .size = strlen(text)});
+}
+
+static const struct reply *card(enum own_card meaning)
+{
+	return scan((struct own_code){.kind = OWN_CARD, .meaning = (int)meaning});
+}
+
+static const struct reply *digit(int number)
+{
+	return scan((struct own_code){.kind = OWN_DIGIT, .digit = number});
+}
+
+/* As the board of room 1 has it; a new reference. */
+static json_t *view(void)
+{
+	return teller_room_in(&core, 1, core_language(&core, 1));
+}
+
+static void is_next(const char *next)
+{
+	json_t *v = view();
+	assert_string_equal(json_text(v, "next"), next);
+	json_decref(v);
+}
+
+static void is_said(const char *said)
+{
+	json_t *v = view();
+	assert_string_equal(json_text(json_array_get(json_object_get(v, "recent"), 0), "said"), said);
+	json_decref(v);
+}
+
+static void a_room_is_told_in_its_language_and_the_command_line_in_english(void **state)
+{
+	(void)state;
+	open_with("[site]\nletters = BC\nlanguage = de\n[room 1]\nname = Saal 1\n[room 2]\nlanguage = en\n");
+	is_next("Nächster Patient: NEUER FALL scannen.");
+	assert_string_equal(card(CARD_OFF)->said, "No case is open in Saal 1: OFF has nothing to act on.");
+	is_said("In Saal 1 ist kein Fall offen: AB hat nichts, worauf es wirkt.");
+	card(CARD_NEW_CASE);
+	is_said("Fall 1 in Saal 1 eröffnet.");
+	assert_string_equal(digit(2)->next.words, "Right index finger: Is a tourniquet on it now? Scan YES; "
+	                                          "NO if none is on it: then it is the marked digit.");
+	is_next("Rechter Zeigefinger: Liegt jetzt ein Tourniquet an? JA scannen; NEIN, wenn keines anliegt: "
+	        "dann ist es der markierte Finger.");
+	json_t *english = teller_room(&core, 1), *other = teller_room_in(&core, 2, core_language(&core, 2));
+	assert_string_equal(json_text(english, "next"),
+	                    "Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: "
+	                    "then it is the marked digit.");
+	assert_string_equal(json_text(other, "language"), "en");
+	json_decref(english);
+	json_decref(other);
+	over();
+}
+
+/* Letters that are not English: of the pseudo language every word with a vowel has one. */
+static int has_accents(const char *text)
+{
+	for (; *text; text++)
+		if ((unsigned char)*text == 0xc3)
+			return 1;
+	return 0;
+}
+
+static void nothing_that_is_scanned_is_answered_in_another_language(void **state)
+{
+	static const enum own_card cards[] = {
+	    CARD_OFF, CARD_NEW_CASE, CARD_YES,       CARD_INTACT,      CARD_FINAL_COUNT, CARD_HANDOVER,
+	    CARD_NO,  CARD_MISREAD,  CARD_NO,        CARD_ADD,         CARD_NO,          CARD_DROPPED,
+	    CARD_NO,  CARD_FOUND,    CARD_STEP_DONE, CARD_1_MINUTE_AGO};
+	(void)state;
+	setenv("BANDTALLY_WORDS", BANDTALLY_WORDS_OF_TESTS, 1);
+	open_with("[site]\nletters = BC\n[room 1]\nname = Saal 1\nlanguage = xx\n");
+	for (size_t i = 0; i < sizeof cards / sizeof *cards; i++) {
+		const struct reply *r = card(cards[i]);
+		json_t *v = view();
+		const char *said = json_text(json_array_get(json_object_get(v, "recent"), 0), "said");
+		if (r->n_parts == 0 || !has_accents(said))
+			fail_msg("%s is answered '%s', of '%s'", own_card_name((int)cards[i]), said, r->said);
+		if (!has_accents(json_text(v, "next")))
+			fail_msg("after %s comes '%s'", own_card_name((int)cards[i]), json_text(v, "next"));
+		json_decref(v);
+	}
+	over();
+	unsetenv("BANDTALLY_WORDS");
+}
+
+static void take_language(struct event *e, const char *language)
+{
+	*e = (struct event){
+	    .kind = EV_SLIP_QUEUED, .case_no = 1, .room = 1, .n = 1, .what = SLIP_DISCREPANCY, .other = 1};
+	snprintf(e->text, sizeof e->text, "%s", language);
+}
+
+static void a_slip_keeps_the_language_that_it_was_queued_in(void **state)
+{
+	struct event e;
+	struct error why = {0};
+	char language[LANGUAGE_CODE_MAX];
+	(void)state;
+	open_with("[site]\nletters = BC\n[room 1]\nname = Saal 1\nlanguage = de\n");
+	card(CARD_NEW_CASE);
+	take_language(&e, station_language(&core.station, 1));
+	if (core_store(&core, &e, 1, &why) < 0)
+		fail_msg("%s", why.text);
+	core.station.rooms[0].language[0] = 0; /* the room's is another since */
+	assert_int_equal(teller_language(&core, 1, 1, language, sizeof language, &why), 0);
+	assert_string_equal(language, "de");
+	json_t *slip = teller_slip(&core, 1, 1, SLIP_DISCREPANCY, 1, &why);
+	assert_string_equal(json_text(slip, "language"), "de");
+	json_decref(slip);
+	over();
+}
+
+static void a_language_that_is_not_installed_is_refused_by_its_name(void **state)
+{
+	char path[FOLDER_MAX + 16];
+	struct settings s;
+	static struct station st;
+	struct error e = {0};
+	(void)state;
+	folder_make(folder);
+	snprintf(path, sizeof path, "%s/station.ini", folder);
+	FILE *f = fopen(path, "we");
+	assert_non_null(f);
+	fputs("[room 1]\nlanguage = tlh\n", f);
+	fclose(f);
+	assert_true(settings_read(&s, &st, folder, &e) < 0);
+	assert_non_null(strstr(e.text, "language is 'tlh'"));
+	folder_remove(folder);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test(a_room_is_told_in_its_language_and_the_command_line_in_english),
+	    cmocka_unit_test(nothing_that_is_scanned_is_answered_in_another_language),
+	    cmocka_unit_test(a_slip_keeps_the_language_that_it_was_queued_in),
+	    cmocka_unit_test(a_language_that_is_not_installed_is_refused_by_its_name),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

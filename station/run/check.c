@@ -10,12 +10,14 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "base/log.h"
 #include "record/head.h"
 #include "record/seal.h"
 #include "record/snapshot.h"
 #include "record/store.h"
 #include "run/aside.h"
 #include "tell/rooms.h"
+#include "words/languages.h"
 
 static int is_held(const char *folder)
 {
@@ -199,4 +201,22 @@ int check_folder(const char *folder, const char *head, struct settings *settings
 	station_deinit(st);
 	free(st);
 	return n;
+}
+
+void check_languages(void)
+{
+	struct languages all;
+	struct error e = {0};
+	if (languages_read(&all, languages_folder(), &e) < 0)
+		log_line("%s", e.text);
+	for (int i = 0; i < all.n; i++) {
+		const struct language *l = all.list[i];
+		const char *who = language_read_by(l);
+		printf("language %s: %s", language_code(l), *who ? who : "nobody is named who has read it");
+		if (language_lacks(l))
+			printf("; %d of its %d sentences are said in English", language_lacks(l),
+			       SAYING_KINDS - 1);
+		putchar('\n');
+	}
+	languages_free(&all);
 }

@@ -8,4 +8,7 @@
 int check_folder(const char *folder, const char *head, struct settings *settings, const char **said,
                  struct error *e);
 
+/* Of each language that is installed who has read it, a line each to standard output. */
+void check_languages(void);
+
 #endif

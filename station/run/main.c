@@ -169,6 +169,7 @@ static int check_all(const char *folder, const char *head)
 		return EXIT_FAILED;
 	}
 	puts(said);
+	check_languages();
 	return EXIT_OK;
 }
 

@@ -74,6 +74,7 @@ printf 'damage' | dd of="$data/record.db" bs=1 seek=0 conv=notrunc 2>/dev/null
 expect 1 'the record is damaged' "$bin/bandtallyd" --data "$data" --check
 cp "$root/copy.db" "$data/record.db"
 expect 0 'settings and record are sound' "$bin/bandtallyd" --data "$data" --check
+expect 0 'language de: not yet read by a practitioner$' "$bin/bandtallyd" --data "$data" --check
 printf '[reminders]\nfirst_reminder_min = soon\n' >"$data/policy.ini"
 expect 1 "policy.ini line 2: first_reminder_min is 'soon': it must be a whole number" "$bin/bandtallyd" --data "$data" --check
 rm "$data/policy.ini"

@@ -494,6 +494,7 @@ static json_t *rooms(const struct station *st)
 		json_t *o = json_object();
 		put_n(o, "number", st->rooms[i].number);
 		put(o, "name", st->rooms[i].name);
+		put(o, "language", station_language(st, st->rooms[i].number));
 		put_n(o, "case", index >= 0 ? st->sheets[index].case_no : 0);
 		json_object_set_new(o, "single", json_boolean(st->rooms[i].single));
 		json_array_append_new(list, o);

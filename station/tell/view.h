@@ -26,7 +26,7 @@
  *   owed [{case, since_ms wall clock}] with an incident number owed and owed_more how many besides, awake,
  *   sound {volume 0 to 100, quiet: it is now within the quiet hours, speech: replies are spoken} }
  *
- * status: { …, language of the site, rooms, cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
+ * status: { …, language of the site, rooms [{number, name, language, case, single}], cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
  *   backup {ms, events} of the last one that was read back whole, or null,
  *   slips, slips_older, owed, owed_more, clock and elsewhere as above, elsewhere of all rooms }
  */

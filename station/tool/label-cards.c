@@ -2,9 +2,11 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "base/log.h"
 #include "count/event.h"
 #include "tool/client.h"
 #include "tool/label.h"
+#include "words/languages.h"
 
 enum needed { ALWAYS = 0, TEAM, ALONE }; /* by which kind of room */
 
@@ -96,21 +98,30 @@ static const struct card_page {
 };
 static const enum own_card_group number_groups[] = {CARDS_SHOWN, CARDS_EARLIER};
 
+/* Of the room's papers; what cannot be read is said, and they are in English. */
+static const struct language *label_language(struct languages *all, const struct label_room *room)
+{
+	struct error e = {0};
+	if (languages_read(all, languages_folder(), &e) < 0)
+		log_line("%s", e.text);
+	return languages_find(all, room->language);
+}
+
 static bool needs(enum needed needed, const struct label_room *room)
 {
 	return needed == ALWAYS || (needed == ALONE) == room->alone;
 }
 
-static json_t *card_of(const json_t *status, const struct label_room *room, int meaning, const char *then,
-                       bool list)
+static json_t *card_of(const json_t *status, const struct label_room *room, const struct language *l,
+                       int meaning, const char *then, bool list)
 {
 	char code[OWN_CODE_MAX];
 	label_code(code, json_text(status, "site"),
 	           (struct own_code){.kind = OWN_CARD, .room = room->number, .meaning = meaning});
 	if (list)
 		printf("%s\t%d\t%s\n", code, room->number, own_card_name(meaning));
-	json_t *card = json_pack("{s:s,s:s,s:s}", "words", own_card_name(meaning), "use",
-	                         own_card_use(meaning), "code", code);
+	json_t *card = json_pack("{s:s,s:s,s:s}", "words", saying_text_in(l, saying_of_card(meaning)), "use",
+	                         saying_text_in(l, saying_of_use(meaning)), "code", code);
 	if (then)
 		json_object_set_new(card, "then", json_string(then));
 	return card;
@@ -118,46 +129,50 @@ static json_t *card_of(const json_t *status, const struct label_room *room, int 
 
 /* Left away where no card of it is needed. */
 static void put_cards(json_t *page, const char *name, const struct slot *slots, const json_t *status,
-                      const struct label_room *room, bool list)
+                      const struct label_room *room, const struct language *l, bool list)
 {
 	json_t *cards = json_array();
 	for (; slots->meaning; slots++)
 		if (needs(slots->needed, room))
 			json_array_append_new(cards,
-			                      card_of(status, room, slots->meaning, slots->then, list));
+			                      card_of(status, room, l, slots->meaning, slots->then, list));
 	if (json_array_size(cards))
 		json_object_set(page, name, cards);
 	json_decref(cards);
 }
 
 static json_t *page_of(const struct card_page *p, const json_t *status, const struct label_room *room,
-                       bool list)
+                       const struct language *l, bool list)
 {
 	json_t *page =
 	    json_pack("{s:s,s:b,s:s}", "title", p->title, "in_order", p->in_order, "note", p->note);
-	put_cards(page, "left", p->left, status, room, list);
-	put_cards(page, "right", p->right, status, room, list);
-	put_cards(page, "ends", p->ends, status, room, list);
+	put_cards(page, "left", p->left, status, room, l, list);
+	put_cards(page, "right", p->right, status, room, l, list);
+	put_cards(page, "ends", p->ends, status, room, l, list);
 	return page;
 }
 
-static json_t *numbers_of(const json_t *status, const struct label_room *room, bool list)
+static json_t *numbers_of(const json_t *status, const struct label_room *room, const struct language *l,
+                          bool list)
 {
 	json_t *numbers = json_array();
 	for (size_t g = 0; g < sizeof number_groups / sizeof *number_groups; g++)
 		for (int m = own_card_next(0); m; m = own_card_next(m))
 			if (own_card_group(m) == number_groups[g])
-				json_array_append_new(numbers, card_of(status, room, m, NULL, list));
+				json_array_append_new(numbers, card_of(status, room, l, m, NULL, list));
 	return numbers;
 }
 
+/* In the language in which the board asks for them: who is to scan a card must find it by its name. */
 int label_cards(const struct words *w, const json_t *status, const struct label_room *room)
 {
+	struct languages languages;
+	const struct language *l = label_language(&languages, room);
 	bool list = words_given(w, LABEL_OPTIONS, "list");
 	json_t *doc = label_document("cards", json_text(status, "site_name")), *all = json_array();
 	for (size_t i = 0; i < sizeof pages / sizeof *pages; i++)
 		if (needs(pages[i].needed, room))
-			json_array_append_new(all, page_of(&pages[i], status, room, list));
+			json_array_append_new(all, page_of(&pages[i], status, room, l, list));
 	json_object_set_new(doc, "room", json_string(room->name));
 	json_object_set_new(doc, "single", json_boolean(room->camera));
 	json_object_set_new(doc, "pages", all);
@@ -167,12 +182,17 @@ int label_cards(const struct words *w, const json_t *status, const struct label_
 	    json_string(
 	        "SHOWN: so many of what is asked for lie here, side by side. MINUTES AGO: it went on or "
 	        "came off so much earlier than it was entered."));
-	json_object_set_new(doc, "numbers", numbers_of(status, room, list));
+	json_object_set_new(doc, "numbers", numbers_of(status, room, l, list));
+	if (l)
+		json_object_set_new(doc, "language", json_string(language_code(l)));
+	languages_free(&languages);
 	return label_print(w, doc);
 }
 
 int label_digits(const struct words *w, const json_t *status, const struct label_room *room)
 {
+	struct languages languages;
+	const struct language *l = label_language(&languages, room);
 	bool list = words_given(w, LABEL_OPTIONS, "list");
 	json_t *doc = label_document("digit-cards", json_text(status, "site_name")), *cards = json_array();
 	for (int d = 1; d <= OWN_DIGITS; d++) {
@@ -181,12 +201,15 @@ int label_digits(const struct words *w, const json_t *status, const struct label
 		           (struct own_code){.kind = OWN_DIGIT, .room = room->number, .digit = d});
 		if (list)
 			printf("%s\t%d\t%s\n", code, room->number, own_digit_name(d));
-		json_array_append_new(
-		    cards, json_pack("{s:i,s:s,s:s}", "digit", d, "name", own_digit_name(d), "code", code));
+		json_array_append_new(cards, json_pack("{s:i,s:s,s:s}", "digit", d, "name",
+		                                       saying_text_in(l, saying_of_digit(d)), "code", code));
 	}
 	json_object_set_new(doc, "room", json_string(room->name));
 	json_object_set_new(doc, "single", json_boolean(room->camera));
 	json_object_set_new(doc, "cards", cards);
+	if (l)
+		json_object_set_new(doc, "language", json_string(language_code(l)));
+	languages_free(&languages);
 	return label_print(w, doc);
 }
 

@@ -107,6 +107,7 @@ int label_room_of(const json_t *status, int number, struct label_room *room, str
 		                            .name = json_text(x, "name"),
 		                            .alone = json_truth(x, "single"),
 		                            .camera = has_camera(status, this)};
+		snprintf(room->language, sizeof room->language, "%s", json_text(x, "language"));
 		return 0;
 	}
 	return error_set(e, -ENOENT, "room %d is not in station.ini: see 'bandtally status'", number);

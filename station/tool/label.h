@@ -6,15 +6,17 @@
 #include "base/json.h"
 #include "code/own-codes.h"
 #include "tool/words.h"
+#include "words/language.h"
 
 #define LABEL_OPTIONS "pdf= printer= room= line= lot= expiry= count= list width= height= dpi= first="
 extern const char label_usage[];
 
 struct label_room {
 	int number;
-	const char *name; /* borrowed from the status */
-	bool alone;       /* a room of a single operator */
-	bool camera;      /* a camera scans for it */
+	const char *name;                 /* borrowed from the status */
+	bool alone;                       /* a room of a single operator */
+	bool camera;                      /* a camera scans for it */
+	char language[LANGUAGE_CODE_MAX]; /* of its papers */
 };
 
 /* The station's status: its site, rooms, scanners. A new reference, NULL with `e`. */

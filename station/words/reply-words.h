@@ -40,22 +40,13 @@
 	X(R_CASE_OPENED_LABEL, "reply-case-opened-label", "Case {case} opened in {room}, label {label}.") \
 	X(R_CASE_OPENED_ALONE, "reply-case-opened-alone", \
 	  "Case {case} opened in {room}. {person} works alone: single-person count.") \
-	X(R_SUSPENDED, "reply-suspended", "Case {case} is suspended.") \
-	X(R_CLOCKS_GO_ON, "reply-clocks-go-on", "Clocks and reminders go on.") \
 	X(R_GOES_ON, "reply-goes-on", "Case {case} goes on.") \
-	X(R_CASE, "reply-case", "Case {case}.") \
-	X(R_CANCELLED, "reply-cancelled", "Case {case} is cancelled.") \
-	X(R_COUNT_STILL_OWED, "reply-count-still-owed", "A count is still owed.") \
-	X(R_PACK_WAS_OPENED, "reply-pack-was-opened", "A pack was opened, so a count is still owed.") \
 	X(R_ENDED_EMPTY, "reply-ended-empty", "Case {case} ended as cancelled; nothing was counted in.") \
 	X(R_NOT_ON, "reply-not-on", "Not on: {digit}.") \
 	X(R_NEXT, "reply-next", "Next.") \
 	X(R_FOUND_AFTER, "reply-found-after", "Found after the end of a case.") \
 	X(R_AWAKE, "reply-awake", "The patient is awake: quiet sounds, plain words.") \
 	X(R_USUAL_SOUNDS, "reply-usual-sounds", "Usual sounds again.") \
-	X(R_PATIENT_LEAVES, "reply-patient-leaves", "Patient leaves.") \
-	X(R_PATIENT_HAS_LEFT, "reply-patient-has-left", "The patient has left the room.") \
-	X(R_TELL_WARD, "reply-tell-ward", "Tell the surgeon and the ward now.") \
 	X(R_SPARE_SCANNER, "reply-spare-scanner", \
 	  "This scanner is now a spare of {room}, until a card THIS ROOM or SPARE SCANNER of another room is scanned with it.") \
 	X(R_SCANNER_WORKS, "reply-scanner-works", "This scanner now works for {room}.") \
@@ -64,8 +55,6 @@
 	X(R_WHY_ENTERED, "reply-why-entered", "Why step {n} of the search was not done is entered.") \
 	X(R_NUMBER_ENTERED, "reply-number-entered", "Incident number of case {case} entered.") \
 	X(R_LEFT_AS_IT_IS, "reply-left-as-it-is", "Left as it is.") \
-	/* what is not as it must be before the patient goes */ \
-	X(R_IS_ON, "reply-is-on", "A TOURNIQUET IS ON: {digit}.") \
 	/* on and off */ \
 	X(R_REMIND_OFF, "reply-remind-off", "Reminder: the tourniquet of the {digit} is off and not yet accounted for.") \
 	X(R_REMIND, "reply-remind", "Reminder: tourniquet on the {digit} for {what}.") \

@@ -135,6 +135,44 @@ static void nothing_that_is_scanned_is_answered_in_another_language(void **state
 	unsetenv("BANDTALLY_WORDS");
 }
 
+/* Whether each digit and each letter of ASCII lies between U+2068 and U+2069: in its own direction. */
+static void stands_apart(const char *text)
+{
+	int inside = 0;
+	for (const char *at = text; *at; at++) {
+		if (strncmp(at, ISOLATE_BEGIN, ISOLATE_BYTES) == 0)
+			inside++;
+		else if (strncmp(at, ISOLATE_END, ISOLATE_BYTES) == 0)
+			inside--;
+		else if (!inside && ((*at >= '0' && *at <= '9') || (*at >= 'A' && *at <= 'Z') ||
+		                     (*at >= 'a' && *at <= 'z')))
+			fail_msg("'%s' stands in the direction of others in '%s'", at, text);
+	}
+	assert_int_equal(inside, 0);
+}
+
+static void names_and_numbers_keep_their_direction_in_a_language_from_right_to_left(void **state)
+{
+	(void)state;
+	setenv("BANDTALLY_WORDS", BANDTALLY_WORDS_OF_TESTS, 1);
+	open_with("[site]\nletters = BC\n[room 1]\nname = Saal 1\nlanguage = he\n");
+	card(CARD_OFF);
+	card(CARD_NEW_CASE);
+	digit(2);
+	card(CARD_NO);
+	for (int i = 0; i < 3; i++) {
+		json_t *v = view(), *recent = json_array_get(json_object_get(v, "recent"), (size_t)i);
+		stands_apart(json_text(recent, "said"));
+		stands_apart(json_text(v, "next"));
+		json_decref(v);
+	}
+	card(CARD_NEW_CASE);
+	is_said("מקרה " ISOLATE_BEGIN "1" ISOLATE_END " פתוח ב" ISOLATE_BEGIN "Saal 1" ISOLATE_END
+	        ": לסיים אותו, או לסרוק השהיה או ביטול.");
+	over();
+	unsetenv("BANDTALLY_WORDS");
+}
+
 static void take_language(struct event *e, const char *language)
 {
 	*e = (struct event){
@@ -185,6 +223,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(a_room_is_told_in_its_language_and_the_command_line_in_english),
 	    cmocka_unit_test(nothing_that_is_scanned_is_answered_in_another_language),
+	    cmocka_unit_test(names_and_numbers_keep_their_direction_in_a_language_from_right_to_left),
 	    cmocka_unit_test(a_slip_keeps_the_language_that_it_was_queued_in),
 	    cmocka_unit_test(a_language_that_is_not_installed_is_refused_by_its_name),
 	};

@@ -72,7 +72,8 @@ struct sheet_size {
 };
 struct trace;
 int paper_pdf_on(const struct languages *languages, const json_t *document, struct sheet_size sheet,
-                 struct buf *pdf, int *pages, struct trace *trace, struct error *e); /* trace: for tests, or NULL */
+                 struct buf *pdf, int *pages, struct trace *trace,
+                 struct error *e); /* trace: for tests, or NULL */
 
 /* As paper_pdf(), and what was drawn where (labels/canvas.h), for tests. */
 int paper_pdf_traced(const struct languages *languages, const json_t *document, struct buf *pdf, int *pages,

@@ -41,8 +41,8 @@ struct job {
 	int64_t id;
 	struct printer printer;
 	char title[PAPER_TITLE_MAX];
-	char media[64];   /* PWG name, "" where the printer's own size is right */
-	json_t *document; /* the job's own, and what is made of it */
+	char media[64];                    /* PWG name, "" where the printer's own size is right */
+	json_t *document;                  /* the job's own, and what is made of it */
 	const struct languages *languages; /* borrowed, for as long as the job is */
 	struct buf pdf;
 	int pages;

@@ -4,9 +4,9 @@
 #include <string.h>
 
 static const char *const texts[SW_KINDS] = {
-#define X(name, text) [SW_##name] = text,
-    SLIP_WORDS(X)
-#undef X
+#define W(name, text) [SW_##name] = text,
+    SLIP_WORDS(W)
+#undef W
 };
 
 static size_t add(char *out, size_t used, size_t size, const char *text, size_t length)

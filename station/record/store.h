@@ -86,9 +86,9 @@ int record_each_case_edge(struct record *r, record_event_fn each, void *context,
 #define CASE_SLIPS_MAX 4
 struct case_edges {
 	int32_t case_no, room;
-	int64_t opened_ms; /* wall clock */
-	int end;           /* enum case_end, 0 open */
-	int64_t ended_ms;  /* wall clock; 0 open, or it cannot be read */
+	int64_t opened_ms;             /* wall clock */
+	int end;                       /* enum case_end, 0 open */
+	int64_t ended_ms;              /* wall clock; 0 open, or it cannot be read */
 	int32_t slips[CASE_SLIPS_MAX]; /* the numbers of its first slips, without further copies */
 	int n_slips;                   /* of all of them */
 };

@@ -66,9 +66,10 @@ static void print_scanners(const json_t *s)
 	json_array_foreach((json_t *)json_object_get(s, "drivers"), i, x)
 	{
 		const char *fault = json_text(x, "fault"), *device = json_text(x, "device");
-		printf("scanner %s, room %d%s%s: %s%s%s\n", json_text(x, "name"),
-		       (int)json_number(x, "room", 0), *device ? ", " : "", device,
+		printf("scanner %s, room %d: %s%s%s\n", json_text(x, "name"), (int)json_number(x, "room", 0),
 		       json_truth(x, "running") ? "running" : "not running", *fault ? ": " : "", fault);
+		if (*device)
+			printf("    %s\n", device);
 	}
 }
 

@@ -26,7 +26,7 @@ burst_ms = 200
 X
 exec 9<>"$root/lines"
 start
-soon 'the scanner is there' 'bt status | grep -q "scanner cordless, room 1, .*: running"'
+soon 'the scanner is there' 'bt status | grep -q "scanner cordless, room 1.*: running"'
 code() { bt label cards --room "${2:-1}" --list | awk -F '\t' -v m="$1" '$3 == m { print $1 }'; }
 digit() { bt label digits --list | awk -F '\t' -v m="$1" '$3 == m { print $1 }'; }
 new=$(code 'NEW CASE') awake=$(code 'AWAKE PATIENT') yes=$(code YES) no=$(code NO) yes2=$(code YES 2)

@@ -226,11 +226,24 @@ static void must_be_signed_under_its_own_event(int32_t slip, int copy)
 	assert_true(seq < record_last(core.record, NULL));
 }
 
+/* What a row of the paper says, "" without it. */
+static const char *row(const json_t *slip, const char *label)
+{
+	size_t i;
+	const json_t *r;
+	json_array_foreach(json_object_get(slip, "rows"), i, r)
+	{
+		if (strcmp(json_text(r, "label"), label) == 0)
+			return json_text(r, "says");
+	}
+	return "";
+}
+
 static void what_came_later_is_on_no_earlier_paper(void **state)
 {
 	(void)state;
 	play_a_case();
-	assert_int_equal(json_array_size(json_object_get(first[1], "entries")), 0);
+	assert_string_equal(row(first[1], "Corrected"), "");
 	all_must_be_the_same_but_for_their_copy();
 	core_typed(&core, 1, "case 1: once more");
 	store((struct event){
@@ -268,11 +281,7 @@ static void what_stood_then_is_on_the_paper(void **state)
 {
 	(void)state;
 	play_a_case();
-	const json_t *sign_out = json_object_get(first[2], "sign_out");
-	const json_t *points = json_object_get(sign_out, "points");
-	assert_int_equal(json_array_size(points), 5);
-	assert_string_equal(json_text(json_array_get(points, 0), "text"), core.station.policy.points[0]);
-	assert_string_equal(json_text(sign_out, "by"), "SURG-3");
+	assert_non_null(strstr(row(first[2], "Sign-out"), "all 5 points yes, SURG-3"));
 	assert_true(*json_text(first[1], "version"));
 	assert_string_equal(json_text(first[1], "room"), "Theatre 1");
 	assert_string_equal(json_text(first[1], "site"), "Example Hand Unit");
@@ -286,7 +295,8 @@ static void what_stood_then_is_on_the_paper(void **state)
 	_cleanup_(json_drop) json_t *next = copy_of(4, SLIP_ADDENDUM, 1);
 	assert_string_equal(json_text(next, "room"), "Bay 7");
 	assert_string_equal(json_text(next, "site"), "Another Unit");
-	assert_string_equal(json_text(json_object_get(next, "sign_out"), "by"), "NEW-3");
+	assert_non_null(
+	    strstr(json_text(json_array_get(json_object_get(next, "amiss"), 1), "text"), "once more"));
 	drop();
 }
 
@@ -329,7 +339,7 @@ static void a_slip_of_another_case_is_not_told_of_this_one(void **state)
 	assert_non_null(shown);
 	assert_null(json_object_get(shown, "slip"));
 	assert_null(json_object_get(shown, "jws"));
-	assert_int_equal(json_array_size(json_object_get(shown, "entries")), 1);
+	assert_non_null(strstr(row(shown, "Corrected"), "it was the left hand"));
 	drop();
 }
 

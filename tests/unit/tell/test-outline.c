@@ -38,7 +38,8 @@ static struct event item_in(int item, enum role role, enum identity_kind kind)
 	                         .name = "a thing",
 	                         .role = (uint8_t)role,
 	                         .identity_kind = (uint8_t)kind};
-	snprintf(e.thing.identity, sizeof e.thing.identity, kind ? "thing-%d" : "", item);
+	if (kind)
+		snprintf(e.thing.identity, sizeof e.thing.identity, "thing-%d", item);
 	return e;
 }
 

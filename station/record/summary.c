@@ -6,6 +6,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include "base/clock.h"
@@ -45,7 +46,11 @@ static int read_whole(const char *path, void *out, size_t size, size_t at)
 
 static int rows_of(struct summary *s, const char *cache, const struct head_of_file *h)
 {
+	struct stat st;
 	size_t rows = (size_t)h->count * sizeof *s->rows, stops = (size_t)h->stops * sizeof *s->stops;
+	/* A number that was changed asks for no memory that the file could not fill. */
+	if (stat(cache, &st) < 0 || (size_t)st.st_size != sizeof *h + rows + stops)
+		return -EILSEQ;
 	s->rows = malloc(rows + sizeof *s->rows);
 	s->stops = malloc(stops + sizeof *s->stops);
 	if (!s->rows || !s->stops)

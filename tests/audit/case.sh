@@ -41,14 +41,15 @@ name = Theatre 1
 [board]
 start = no
 X
+case_no=$(asked "SELECT min(case_no) FROM event WHERE kind = 'case-opened'")
 "$bin/bandtallyd" --data "$root/data" 2>"$root/log" &
 daemon=$!
+trap 'kill $daemon 2>/dev/null || true; rm -rf "$root"' EXIT
 tries=200
 until bt status >/dev/null 2>&1; do
 	[ $((tries -= 1)) -gt 0 ] || fail "the station does not start: $(cat "$root/log")"
 	sleep 0.05
 done
-case_no=$(bt case list | sed -n '1s/^[^0-9]*\([0-9]*\).*/\1/p')
 bt audit case "$case_no" --people 'inquest 7' --csv >"$root/out" || fail 'the names were not given'
 kill "$daemon"
 wait "$daemon" || true

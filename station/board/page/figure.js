@@ -80,10 +80,11 @@ export const limbsOf = (digits) => Object.keys(limbs).filter((name) => digits.so
 
 // Draws into `box`: the limbs side by side, hands over feet where there are more than two.
 export function drawFigure(box, view, passed_ms) {
-	const digits = view?.digits ?? [], names = limbsOf(digits), W = box.clientWidth, H = box.clientHeight || W * 0.9;
+	const style = getComputedStyle(box), digits = view?.digits ?? [], names = limbsOf(digits);
+	const W = box.clientWidth, H = (box.clientHeight || W * 0.9) - parseFloat(style.paddingTop);
 	if (!names.length || !W || H < 20)
 		return void box.replaceChildren();
-	const rest = parseFloat(getComputedStyle(box).fontSize), columns = names.length > 2 ? 2 : names.length, rows = Math.ceil(names.length / 2);
+	const rest = parseFloat(style.fontSize), columns = names.length > 2 ? 2 : names.length, rows = Math.ceil(names.length / 2);
 	const column = W / columns, high = H / rows, scale = Math.max(0.05, Math.min((high - rest * 1.3) / BOX.h, column * 0.98 / room));
 	const root = svg('svg', { viewBox: `0 0 ${W} ${H}`, width: W, height: H, role: 'img' });
 	root.append(svg('title', {}, describe(digits, passed_ms) || t('no-digit')));

@@ -83,7 +83,7 @@ static int take_option(char out[SCANNER_OPTION_MAX], const struct option *o, con
                        struct error *e)
 {
 	size_t n = strlen(value);
-	int32_t number;
+	int32_t number = 0;
 	int r = 0;
 	switch (o->form) {
 	case NUMBER:

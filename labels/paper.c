@@ -129,7 +129,7 @@ static int draw(const struct languages *languages, const json_t *d, const struct
 int paper_pdf_on(const struct languages *languages, const json_t *d, struct sheet_size sheet, struct buf *pdf,
                  int *pages, struct trace *trace, struct error *e)
 {
-	const struct paper_kind *kind;
+	const struct paper_kind *kind = NULL;
 	size_t before = pdf->size;
 	int r = check(d, &kind, e);
 	if (r < 0)

@@ -16,7 +16,7 @@
 #include "tool/print.h"
 #include "words/report-words.h"
 
-#define DETAIL_MAX 200
+#define DETAIL_MAX 640 /* a digit, an item, a state and a whole reply */
 #define PLACES_MAX 64
 
 static const char options[] = "file= people= json csv pdf=";
@@ -72,11 +72,12 @@ static void learn(struct known *k, const struct event *e)
 		snprintf(k->items[e->item], LINE_NAME_MAX, "%s", e->thing.name);
 }
 
+/* All of it, or nothing: half a sentence would say something else. */
 static void add(char *out, const char *text)
 {
-	size_t used = strlen(out);
-	if (*text)
-		snprintf(out + used, DETAIL_MAX - used, "%s%s", used ? ", " : "", text);
+	size_t used = strlen(out), room = DETAIL_MAX - used;
+	if (*text && snprintf(out + used, room, "%s%s", used ? ", " : "", text) >= (int)room)
+		out[used] = 0;
 }
 
 static void add_person(const struct known *k, int32_t number, char *out)

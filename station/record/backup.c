@@ -318,7 +318,11 @@ static int put_there(const char *fresh, const char *folder, char aside[PATH_MAX]
 	struct stat st;
 	snprintf(record, sizeof record, "%.3900s/" RECORD_FILE, folder);
 	aside[0] = 0;
-	if (lstat(record, &st) == 0) {
+	int there = lstat(record, &st) == 0;
+	if (!there && errno != ENOENT)
+		return error_set(e, -errno, "cannot look whether %s is there: %s: check the folder", record,
+		                 strerror(errno));
+	if (there) {
 		name_aside(folder, aside);
 		int n = keep_aside(record, aside);
 		if (n < 0)

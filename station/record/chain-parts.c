@@ -264,8 +264,11 @@ static int gather(struct parts *all, int64_t *events, struct chain *chain, struc
 		*chain = p->chain;
 		first = n_unreadable ? first : p->first_unreadable;
 		n_unreadable += p->n_unreadable;
-		result = p->result < 0 ? error_set(e, p->result, "%s", p->error.text)
-		                       : add_marks(marks, &p->marks);
+		if (p->result < 0)
+			result = error_set(e, p->result, "%s", p->error.text);
+		else if (add_marks(marks, &p->marks) < 0)
+			result =
+			    error_set(e, -ENOMEM, "cannot look through the record: out of memory: try again");
 	}
 	if (result == 0 && n_unreadable)
 		return error_set(e, -EBADMSG,

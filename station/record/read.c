@@ -189,15 +189,18 @@ int record_each_case_edge(struct record *r, record_event_fn each, void *context,
 
 /* --- the cases, page by page ---------------------------------------------------------------------- */
 
-/* The end stands among the last events of its case. */
+/* The end stands among the last events of its case. One that cannot be read is no good end. */
 static int end_of(struct record *r, sqlite3_stmt *ended, int32_t case_no, struct event *ev, struct error *e)
 {
 	int end = 0;
 	sqlite3_bind_int(ended, 1, case_no);
 	int code = sqlite3_step(ended);
+	int n = code == SQLITE_ROW ? store_read_row(ended, ev, e) : 0;
 	if (code == SQLITE_ROW)
-		end = store_read_row(ended, ev, NULL) == 0 ? ev->what : END_UNRESOLVED;
+		end = n == 0 ? ev->what : END_UNRESOLVED;
 	sqlite3_reset(ended);
+	if (n == -ENOMEM) /* which says nothing of the case */
+		return n;
 	return code == SQLITE_ROW || code == SQLITE_DONE ? end : store_fault(r, code, "read the record", e);
 }
 
@@ -205,16 +208,19 @@ static int end_of(struct record *r, sqlite3_stmt *ended, int32_t case_no, struct
 static int slips_of(struct record *r, sqlite3_stmt *queued, struct case_edges *c, struct event *ev,
                     struct error *e)
 {
-	int code;
+	int code, n = 0;
 	sqlite3_bind_int(queued, 1, c->case_no);
-	while ((code = sqlite3_step(queued)) == SQLITE_ROW) {
-		if (store_read_row(queued, ev, NULL) < 0 || ev->other != 1)
+	while ((code = sqlite3_step(queued)) == SQLITE_ROW &&
+	       (n = store_read_row(queued, ev, e)) != -ENOMEM) {
+		if (n < 0 || ev->other != 1)
 			continue;
 		if (c->n_slips < CASE_SLIPS_MAX)
 			c->slips[c->n_slips] = (int32_t)ev->n;
 		c->n_slips++;
 	}
 	sqlite3_reset(queued);
+	if (n == -ENOMEM)
+		return n;
 	return code == SQLITE_DONE ? 0 : store_fault(r, code, "read the record", e);
 }
 

@@ -33,9 +33,10 @@ static int read_seed(const char *path, unsigned char *seed, unsigned *state)
 	int n = fstat(fd, &st) < 0 ? -errno : 0;
 	if (n == 0 && st.st_mode & 077)
 		*state |= KEY_OTHERS;
-	if (n == 0 &&
-	    (!S_ISREG(st.st_mode) || read(fd, seed, crypto_sign_SEEDBYTES) != crypto_sign_SEEDBYTES ||
-	     read(fd, &more, 1) > 0))
+	ssize_t got = n == 0 && S_ISREG(st.st_mode) ? read(fd, seed, crypto_sign_SEEDBYTES) : 0;
+	if (got < 0) /* which says nothing of the key */
+		n = -errno;
+	else if (n == 0 && (got != crypto_sign_SEEDBYTES || read(fd, &more, 1) > 0))
 		n = -EUCLEAN;
 	close(fd);
 	return n;

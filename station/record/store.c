@@ -89,7 +89,9 @@ int store_version(struct record *r, int *version, struct error *e)
 {
 	sqlite3_stmt *s = NULL;
 	int code = sqlite3_prepare_v2(r->db, "PRAGMA user_version", -1, &s, NULL);
-	if (code == SQLITE_OK && sqlite3_step(s) == SQLITE_ROW)
+	if (code != SQLITE_OK)
+		return store_fault(r, code, "read the record", e);
+	if (sqlite3_step(s) == SQLITE_ROW)
 		*version = sqlite3_column_int(s, 0);
 	code = sqlite3_finalize(s);
 	return code == SQLITE_OK ? 0 : store_fault(r, code, "read the record", e);
@@ -203,7 +205,9 @@ int store_check_tail(struct record *r, struct error *e)
 	char *text = NULL;
 	size_t size = 0;
 	int rows = 0, no_memory = 0;
-	while (code == SQLITE_OK && sqlite3_step(s) == SQLITE_ROW && rows < 2) {
+	if (code != SQLITE_OK)
+		return store_fault(r, code, "read the record", e);
+	while (sqlite3_step(s) == SQLITE_ROW && rows < 2) {
 		struct chain *to = rows ? &before : &now;
 		const void *hash = sqlite3_column_blob(s, 2);
 		if (hash && sqlite3_column_bytes(s, 2) == CHAIN_BYTES)

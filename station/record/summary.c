@@ -397,6 +397,8 @@ static int tell_cases(struct summary *s, const char *file, const struct summary_
 	n = record_each_setting(s->record, keep_reminder, &reminders, e);
 	w.reminders = reminders.list;
 	w.n_reminders = reminders.count;
+	if (n == -ENOMEM)
+		error_set(e, n, "cannot make the summary: out of memory: close other programs");
 	if (n == 0)
 		n = work_all(s, &w, e);
 	free(reminders.list);

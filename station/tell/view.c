@@ -133,7 +133,12 @@ static json_t *digits(const struct policy *p, const struct sheet *s, struct mome
 	return list;
 }
 
-static json_t *team(const struct station *st, const struct sheet *s)
+static const char *called(const struct view_source *from, int32_t number)
+{
+	return person_text_in(from->language, staff_name(&from->station->staff, number));
+}
+
+static json_t *team(const struct view_source *from, const struct sheet *s)
 {
 	json_t *list = json_array();
 	for (int p = PLACE_FIELD; p < TEAM_PLACES; p++) {
@@ -142,7 +147,7 @@ static json_t *team(const struct station *st, const struct sheet *s)
 		json_t *o = json_object();
 		put(o, "place",
 		    s->single && p == PLACE_FIELD ? "operator, alone" : place_words((enum team_place)p));
-		put(o, "name", staff_name(&st->staff, s->team.at[p]));
+		put(o, "name", called(from, s->team.at[p]));
 		json_array_append_new(list, o);
 	}
 	return list;
@@ -155,7 +160,6 @@ static json_t *agreed(const struct view_source *from, const struct sheet *s)
 	                                    "count of what was added"};
 	json_t *list = json_array();
 	const struct day_case *d = s->case_no ? day_case(from->day, s->case_no) : NULL;
-	const struct staff *staff = &from->station->staff;
 	for (int i = 0; d && i < d->n_counts; i++) {
 		const struct day_count *k = &d->counts[i];
 		char at[6];
@@ -166,9 +170,9 @@ static json_t *agreed(const struct view_source *from, const struct sheet *s)
 		clock_text_hm(k->at_ms, from->now.utc_min, at);
 		put(o, "count", kinds[k->kind]);
 		put(o, "at", at);
-		put(o, "field", staff_name(staff, k->field));
-		put(o, "circulating", k->circulating ? staff_name(staff, k->circulating) : "");
-		put(o, "recorded", staff_name(staff, k->recorded_by));
+		put(o, "field", called(from, k->field));
+		put(o, "circulating", k->circulating ? called(from, k->circulating) : "");
+		put(o, "recorded", called(from, k->recorded_by));
 		json_array_append_new(list, o);
 	}
 	return list;
@@ -440,7 +444,7 @@ static void put_sheet(json_t *o, const struct view_source *from, const struct sh
 	put_n(o, "asked_item", s->final == FINAL_ASKING ? sheet_next_open(s) : 0);
 	json_object_set_new(o, "items", items(s));
 	json_object_set_new(o, "digits", digits(&from->station->policy, s, from->now));
-	json_object_set_new(o, "team", team(from->station, s));
+	json_object_set_new(o, "team", team(from, s));
 	json_object_set_new(o, "agreed", agreed(from, s));
 	json_object_set_new(o, "debts", debts(s));
 	json_object_set_new(o, "may_be_on", may_be_on(s));

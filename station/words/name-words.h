@@ -18,6 +18,12 @@
 	OWN_CARDS(CARD_NAME_ROW) \
 	OWN_CARDS(CARD_USE_ROW) \
 	OWN_CARD_GROUPS(CARD_GROUP_ROW) \
+	/* who has no badge of this site */ \
+	X(PERSON_VISITOR_1, "person-visitor-1", "visitor 1") \
+	X(PERSON_VISITOR_2, "person-visitor-2", "visitor 2") \
+	X(PERSON_VISITOR_3, "person-visitor-3", "visitor 3") \
+	X(PERSON_VISITOR_4, "person-visitor-4", "visitor 4") \
+	X(PERSON_UNKNOWN, "person-unknown", "badge unknown") \
 	/* of two; of more: what is before the last but one, and the last */ \
 	X(LIST_TWO, "list-two", "{first} and {second}") \
 	X(LIST_MORE, "list-more", "{first}, {second}") \

@@ -20,7 +20,7 @@ static const struct {
 #undef X
 };
 
-enum type { NUMBER, DIGITS, DIGIT, CARD, DATE, TIME, SAYING, TEXT, WORDS };
+enum type { NUMBER, DIGITS, DIGIT, CARD, DATE, TIME, SAYING, TEXT, PERSON, WORDS };
 
 #define HAS_NOT (-1)
 
@@ -39,6 +39,7 @@ static const struct value {
 #define KEPT_TIME(member) KEPT_NUMBER(member)
 #define KEPT_SAYING(member) KEPT_NUMBER(member)
 #define KEPT_TEXT(member) KEPT_NUMBER(member)
+#define KEPT_PERSON(member) KEPT_NUMBER(member)
 #define X(type, member, name, size)                                                                          \
 	{name, sizeof name - 1, type, offsetof(struct say, member), KEPT_##type(member), size},
     VALUES(X)
@@ -48,6 +49,7 @@ static const struct value {
 #define LOOSE_SAYING(member, size) LOOSE_NUMBER(member, size)
 #define LOOSE_DIGIT(member, size) LOOSE_NUMBER(member, size)
 #define LOOSE_TEXT(member, size) (size ? (int16_t)offsetof(struct said, member) : HAS_NOT)
+#define LOOSE_PERSON(member, size) LOOSE_TEXT(member, size)
 #define LOOSE_WORDS(member, size) HAS_NOT
 #define X(type, member, name, size)                                                                          \
 	{name, sizeof name - 1, type, offsetof(struct say, member), LOOSE_##type(member, size), size},
@@ -56,6 +58,11 @@ static const struct value {
 };
 
 #define VALUES_COUNT (sizeof values / sizeof *values)
+
+static int is_text(const struct value *v)
+{
+	return v->type == TEXT || v->type == PERSON;
+}
 
 static int32_t number_of(const struct say *say, const struct value *v)
 {
@@ -89,7 +96,7 @@ void said_keep(struct said *said, const struct say *say)
 		int32_t n = number_of(say, v);
 		if (v->kept == HAS_NOT)
 			continue;
-		if (v->type == TEXT)
+		if (is_text(v))
 			copy((char *)said + v->kept, v->size, text_of(say, v), strlen(text_of(say, v)));
 		else
 			memcpy((char *)said + v->kept, &n, sizeof n);
@@ -102,7 +109,7 @@ int said_same(const struct said *a, const struct said *b)
 		if (v->kept == HAS_NOT)
 			continue;
 		const char *x = (const char *)a + v->kept, *y = (const char *)b + v->kept;
-		if (v->type == TEXT ? strcmp(x, y) != 0 : memcmp(x, y, sizeof(int32_t)) != 0)
+		if (is_text(v) ? strcmp(x, y) != 0 : memcmp(x, y, sizeof(int32_t)) != 0)
 			return 0;
 	}
 	return 1;
@@ -115,7 +122,7 @@ struct say said_say(const struct said *said)
 		if (v->kept == HAS_NOT)
 			continue;
 		const char *text = (const char *)said + v->kept;
-		if (v->type == TEXT)
+		if (is_text(v))
 			memcpy((char *)&say + v->borrowed, &text, sizeof text);
 		else
 			memcpy((char *)&say + v->borrowed, text, sizeof(int32_t));
@@ -185,6 +192,9 @@ static void put_value(struct sentence *s, const struct value *v, int depth)
 		return;
 	case WORDS:
 		put(s, text_of(s->say, v), strlen(text_of(s->say, v)));
+		return;
+	case PERSON:
+		put_isolated(s, person_text_in(s->language, text_of(s->say, v)));
 		return;
 	case TEXT:
 		put_isolated(s, text_of(s->say, v));
@@ -352,4 +362,28 @@ enum saying saying_of_use(int meaning)
 #undef X
 	}
 	return SAY_NONE;
+}
+
+/* Records hold these names: they are never changed. */
+static const struct {
+	const char *name;
+	enum saying saying;
+} without_badge[] = {
+    {"visitor 1", SAY_PERSON_VISITOR_1},   {"visitor 2", SAY_PERSON_VISITOR_2},
+    {"visitor 3", SAY_PERSON_VISITOR_3},   {"visitor 4", SAY_PERSON_VISITOR_4},
+    {"badge unknown", SAY_PERSON_UNKNOWN},
+};
+
+enum saying saying_of_person(const char *name)
+{
+	for (size_t i = 0; i < sizeof without_badge / sizeof *without_badge; i++)
+		if (strcmp(without_badge[i].name, name) == 0)
+			return without_badge[i].saying;
+	return SAY_NONE;
+}
+
+const char *person_text_in(const struct language *language, const char *name)
+{
+	enum saying saying = saying_of_person(name);
+	return saying ? saying_text_in(language, saying) : name;
 }

@@ -40,20 +40,24 @@ struct language; /* language.h; NULL is English */
 
 /* A sentence as a call names it: the texts are borrowed, NULL is "", and they may be longer than they are kept. */
 #define SAID_TEXT(member, size) const char *member;
+#define SAID_PERSON(member, size) const char *member;
 #define SAID_WORDS(member, size) const char *member;
 struct say {
 	VALUES(X)
 	LOOSE_VALUES(X)
 };
 #undef SAID_TEXT
+#undef SAID_PERSON
 
 /* The same as it is kept: by a record the VALUES, by a reply the loose numbers as well. */
 #define SAID_TEXT(member, size) char member[size];
+#define SAID_PERSON(member, size) SAID_TEXT(member, size)
 #define SAID_LOOSE_NUMBER(member, size) SAID_NUMBER(member, size)
 #define SAID_LOOSE_TIME(member, size) SAID_TIME(member, size)
 #define SAID_LOOSE_SAYING(member, size) SAID_SAYING(member, size)
 #define SAID_LOOSE_DIGIT(member, size) SAID_DIGIT(member, size)
 #define SAID_LOOSE_TEXT(member, size) char member[(size) + !(size)]; /* of 0 it is not kept */
+#define SAID_LOOSE_PERSON(member, size) SAID_LOOSE_TEXT(member, size)
 #define SAID_LOOSE_WORDS(member, size)
 struct said {
 	VALUES(X)
@@ -62,6 +66,7 @@ struct said {
 	LOOSE_VALUES(X)
 };
 #undef SAID_TEXT
+#undef SAID_PERSON
 #undef SAID_WORDS
 #undef X
 
@@ -102,6 +107,12 @@ void say_list(const struct language *language, const char *const *parts, int n, 
 enum saying saying_of_digit(int number); /* 1 to 24 */
 enum saying saying_of_card(int meaning); /* enum own_card: the words on it */
 enum saying saying_of_use(int meaning);  /* the line below them */
+
+/* Who has no badge, by the name that the record keeps ("visitor 1"); SAY_NONE for everybody else. */
+enum saying saying_of_person(const char *name);
+
+/* What to call somebody: `name`, or what the language says for one who has no badge. Borrowed. */
+const char *person_text_in(const struct language *language, const char *name);
 
 /* The name by which a record keeps it; NULL where the number has none: 0 never has, nor has a sentence that no record
  * holds. */

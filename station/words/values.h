@@ -7,6 +7,8 @@
  *   DIGIT   a finger or toe, 1 to 24          CARD    enum own_card, as it is printed
  *   DATE    yyyymmdd                          TIME    of the day, in minutes from midnight
  *   SAYING  enum saying: what is said beside the sentence or inside it, of the same values
+ *   PERSON  a name as its badge shows it, kept as TEXT is; one without a badge is kept by a name (saying_of_person) and told
+ *           in the language of the sentence
  *   TEXT    what people typed, or a setting or a catalogue says: fewer than `size` bytes
  *   WORDS   what was said already in the language of the sentence: a list, a part
  *
@@ -35,9 +37,9 @@
 	X(NUMBER, n, "n", 0)                       /* how many: it decides between one and many */ \
 	X(NUMBER, other_case, "other_case", 0) \
 	X(NUMBER, other_copy, "other_copy", 0) \
-	X(TEXT, other_person, "other_person", 33) \
+	X(PERSON, other_person, "other_person", 33) \
 	X(TEXT, other_room, "other_room", 33) \
-	X(TEXT, person, "person", 33)              /* as its badge is shown */ \
+	X(PERSON, person, "person", 33) \
 	X(SAYING, place, "place", 0) \
 	X(SAYING, question, "question", 0) \
 	X(TEXT, reason, "reason", 81)              /* as somebody typed it */ \
@@ -70,7 +72,7 @@
 	X(NUMBER, page, "page", 0) \
 	X(NUMBER, pages, "pages", 0) \
 	X(TEXT, printer, "printer", 0) \
-	X(TEXT, recorder, "recorder", 33)          /* whose badge recorded it */ \
+	X(PERSON, recorder, "recorder", 33) \
 	X(WORDS, second, "second", 0) \
 	X(TEXT, text, "text", 0)                   /* as it was typed, scanned or set */ \
 	X(TIME, to, "to", 0)                       /* of the day */ \

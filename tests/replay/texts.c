@@ -54,7 +54,7 @@ const char *texts_unknown(const struct buf *known, const struct event *e)
 #define LOOK_DATE(member)
 #define LOOK_TIME(member)
 #define LOOK_SAYING(member)
-#define LOOK_FAULT(member)
+#define LOOK_PERSON(member) LOOK_TEXT(member)
 #define X(type, member, name, size) LOOK_##type(member)
 	VALUES(X)
 	return found;

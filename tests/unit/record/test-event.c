@@ -52,7 +52,6 @@ static void fill_line(struct line *l)
 	}
 }
 
-/* The fault is in no record. */
 static void fill_said(struct said *said)
 {
 	const enum saying longest_saying = SAY_YES_IS_NO_SIGN_OUT_SINGLE;
@@ -64,7 +63,7 @@ static void fill_said(struct said *said)
 #define FILL_TIME(member) FILL_NUMBER(member)
 #define FILL_SAYING(member) said->member = longest_saying;
 #define FILL_TEXT(member) fill(said->member, sizeof said->member, 'W');
-#define FILL_FAULT(member)
+#define FILL_PERSON(member) FILL_TEXT(member)
 #define X(type, member, name, size) FILL_##type(member)
 	VALUES(X)
 #undef X

@@ -125,6 +125,20 @@ static void a_value_from_left_to_right_keeps_its_direction(void **state)
 	language_free(l);
 }
 
+/* Card VISITOR 2 is somebody whom records call "visitor 2"; a badge that shows the same word is a name like any other. */
+static void who_has_no_badge_is_called_in_the_language(void **state)
+{
+	char why[300];
+	struct language *l = with(SAY_PERSON_VISITOR_2, "xyz", 0, why);
+	(void)state;
+	says(l, SAY(R_PERSON, .person = "visitor 2"), "\xe2\x81\xa8xyz\xe2\x81\xa9.");
+	says(l, SAY(R_PERSON, .person = "visitor 20"), "\xe2\x81\xa8visitor 20\xe2\x81\xa9.");
+	says(NULL, SAY(R_PERSON, .person = "visitor 2"), "Visitor 2.");
+	assert_string_equal(person_text_in(l, "visitor 2"), "xyz");
+	assert_string_equal(person_text_in(l, "SCRUB-1"), "SCRUB-1");
+	language_free(l);
+}
+
 static void an_isolate_is_never_left_open_where_a_sentence_is_cut(void **state)
 {
 	char why[300], text[16];
@@ -351,6 +365,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(a_sentence_is_said_in_its_language_and_others_in_english),
 	    cmocka_unit_test(a_value_from_left_to_right_keeps_its_direction),
+	    cmocka_unit_test(who_has_no_badge_is_called_in_the_language),
 	    cmocka_unit_test(an_isolate_is_never_left_open_where_a_sentence_is_cut),
 	    cmocka_unit_test(each_number_has_its_form),
 	    cmocka_unit_test(a_translation_with_other_values_is_refused_and_english_is_said),

@@ -97,3 +97,9 @@ int32_t clock_date_number(int64_t wall_ms, int16_t utc_min)
 	struct tm t = civil(wall_ms, utc_min);
 	return (t.tm_year + 1900) * 10000 + (t.tm_mon + 1) * 100 + t.tm_mday;
 }
+
+int32_t clock_minute_of_day(int64_t wall_ms, int16_t utc_min)
+{
+	int64_t minutes = wall_ms / 60000 + utc_min;
+	return (int32_t)((minutes % 1440 + 1440) % 1440);
+}

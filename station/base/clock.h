@@ -34,6 +34,8 @@ void clock_text_hm(int64_t wall_ms, int16_t utc_min, char out[6]);    /* "10:41"
 void clock_text_date(int64_t wall_ms, int16_t utc_min, char out[11]); /* "2026-11-25" */
 void clock_text_full(int64_t wall_ms, int16_t utc_min, char out[26]); /* "2026-11-25T10:41:07+00:00" */
 
+int32_t clock_minute_of_day(int64_t wall_ms, int16_t utc_min); /* 0 to 1439 */
+
 /* The civil date as a number, 20261125, for comparing with expiry dates. */
 int32_t clock_date_number(int64_t wall_ms, int16_t utc_min);
 

@@ -21,8 +21,7 @@ const char *moment_hm(struct moment at, char out[6])
 
 int32_t moment_minute_of_day(struct moment at)
 {
-	int64_t minutes = at.wall_ms / 60000 + at.utc_min;
-	return (int32_t)((minutes % 1440 + 1440) % 1440);
+	return clock_minute_of_day(at.wall_ms, at.utc_min);
 }
 
 /* "1 finger tourniquet of 1 shown intact; 1 artery forceps of 1 shown": only what was seen (rule 15). */

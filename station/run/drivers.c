@@ -30,8 +30,7 @@ static int start_again(struct driver_child *dc, int learn)
 static int32_t minute_now(void)
 {
 	int64_t now = clock_now().wall_ms;
-	int64_t local = now / 60000 + clock_utc_min(now);
-	return (int32_t)(local % (24 * 60));
+	return clock_minute_of_day(now, clock_utc_min(now));
 }
 
 /* Kept as a name with values: what the driver says of it in its own words is for the board and the journal. */
@@ -78,10 +77,7 @@ static void tell_own_fault(struct driver_child *dc, enum saying what)
 /* In the driver's, which has a word for it. */
 static void tell_drivers_fault(struct driver_child *dc, const struct wire_line *w)
 {
-	char name[sizeof "scanner-" + WIRE_WORD_MAX];
-	snprintf(name, sizeof name, "scanner-%s", w->code);
-	int what = saying_from_name(name);
-	tell_fault(dc, what < 0 ? SAY_SCANNER_OTHER : (enum saying)what, w->text);
+	tell_fault(dc, saying_of_drivers_word(w->code), w->text);
 }
 
 /* What was told of it is over. What is not known of how it sends is not, before it is learned. */

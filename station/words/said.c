@@ -387,3 +387,16 @@ const char *person_text_in(const struct language *language, const char *name)
 	enum saying saying = saying_of_person(name);
 	return saying ? saying_text_in(language, saying) : name;
 }
+
+enum saying saying_of_drivers_word(const char *word)
+{
+	static const enum saying drivers[] = {
+#define X(name, key, ...) SAY_##name,
+	    SAYINGS_OF_DRIVERS(X, X)
+#undef X
+	};
+	for (size_t i = 0; i < sizeof drivers / sizeof *drivers; i++)
+		if (strcmp(sayings[drivers[i]].name + strlen("scanner-"), word) == 0)
+			return drivers[i];
+	return SAY_SCANNER_OTHER;
+}

@@ -114,6 +114,9 @@ enum saying saying_of_person(const char *name);
 /* What to call somebody: `name`, or what the language says for one who has no badge. Borrowed. */
 const char *person_text_in(const struct language *language, const char *name);
 
+/* What a driver's word for a fault says; SAY_SCANNER_OTHER of a word that is none of the list's. */
+enum saying saying_of_drivers_word(const char *word);
+
 /* The name by which a record keeps it; NULL where the number has none: 0 never has, nor has a sentence that no record
  * holds. */
 const char *saying_name(int64_t saying);

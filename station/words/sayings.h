@@ -336,8 +336,7 @@
 	  "Slip {slip}, copy {copy}, was not printed yet: a typed or copied code proves no paper. Wait " \
 	  "for it.")
 
-/* What is wrong with a scanner. A driver's word for a fault (base/wire.h) is the name of a saying here behind "scanner-";
- * of any other word the driver's own text stands on the board and in the journal. */
+/* What is wrong with a scanner. */
 #define SAYINGS_SCANNERS(X, N) \
 	X(SCANNER_TOLD, "scanner-told", "Scanner {scanner} of {room}: {what} {then}") \
 	X(SCANNER_WITHOUT_ROOM, "scanner-without-room", \
@@ -351,6 +350,10 @@
 	  "sent a line that is too long: it was thrown away") \
 	X(SCANNER_LINE_ODD, "scanner-line-odd", \
 	  "sent a line that is not of our format: it was thrown away") \
+	SAYINGS_OF_DRIVERS(X, N)
+
+/* What a driver's word for a fault says: its name behind "scanner-" (base/wire.h). Of any other word it is the last of them. */
+#define SAYINGS_OF_DRIVERS(X, N) \
 	X(SCANNER_LOST, "scanner-lost", "lost") \
 	X(SCANNER_OPEN, "scanner-open", "cannot be opened") \
 	X(SCANNER_SANDBOX, "scanner-sandbox", "its program cannot be confined") \

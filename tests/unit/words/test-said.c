@@ -204,6 +204,17 @@ static void no_two_sentences_have_one_key(void **state)
 				fail_msg("two sentences have the key '%s'", list[i].name);
 }
 
+/* What the station says itself of a scanner is no driver's to say. */
+static void a_driver_has_its_own_words_and_no_others(void **state)
+{
+	static const char *const others[] = {"told", "ended", "lost-at", "line-odd", "", "scanner-partial", "Partial"};
+	(void)state;
+	assert_int_equal(saying_of_drivers_word("partial"), SAY_SCANNER_PARTIAL);
+	assert_int_equal(saying_of_drivers_word("two-cards"), SAY_SCANNER_TWO_CARDS);
+	for (size_t i = 0; i < LENGTH(others); i++)
+		assert_int_equal(saying_of_drivers_word(others[i]), SAY_SCANNER_OTHER);
+}
+
 static void every_name_is_found_again(void **state)
 {
 	(void)state;
@@ -325,6 +336,7 @@ int main(int argc, char **argv)
 	    cmocka_unit_test(no_two_values_have_one_name),
 	    cmocka_unit_test(no_two_sentences_have_one_key),
 	    cmocka_unit_test(digits_and_cards_are_called_what_their_codes_say),
+	    cmocka_unit_test(a_driver_has_its_own_words_and_no_others),
 	    cmocka_unit_test(every_name_is_found_again),
 	    cmocka_unit_test(each_text_names_only_values),
 	    cmocka_unit_test(what_records_may_hold_names_values_that_they_hold),

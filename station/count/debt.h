@@ -19,7 +19,11 @@
 	X(NAME, "visitor-name")                                                                              \
 	X(INCIDENT, "incident-number")                                                                       \
 	X(HANDOVER, "handover")                                                                              \
-	X(EXPIRY_READ, "expiry-read")
+	X(EXPIRY_READ, "expiry-read")                                                                        \
+	/* of a case that has ended (count/after-end.h) */                                                   \
+	X(CALLED, "patient-called-back")                                                                     \
+	X(LOOK, "digit-seen-bare")                                                                           \
+	X(WARD, "ward-told")
 
 enum debt_kind {
 	DEBT_NONE = 0,
@@ -51,7 +55,8 @@ enum debt_kind {
 	X(BY_OPERATOR_LATE, "by-operator-late", "stated by the operator after the tourniquet went on")       \
 	X(DECIDED, "surgeon-decided", "the surgeon's decision")                                              \
 	X(ANSWERED, "surgeon-answers", "the surgeon answers for it")                                         \
-	X(NAME_WRITTEN, "name-written", "name written by the circulating practitioner")
+	X(NAME_WRITTEN, "name-written", "name written by the circulating practitioner")                      \
+	X(ENTERED_AFTER, "entered-after", "entered after the end")
 
 enum paid_how {
 	PAID_TYPED = 0,

@@ -107,7 +107,8 @@ enum deed_kind {
 	X(TOLD, "told", SAY_NONE) \
 	X(FULL_SIGHT, "full-sight", SAY_NONE) \
 	X(NO_FULL_SIGHT, "no-full-sight", SAY_TRUTH_NO_FULL_SIGHT) \
-	X(REGISTERED_COMES, "registered-comes", SAY_NONE)
+	X(REGISTERED_COMES, "registered-comes", SAY_NONE) \
+	X(AFTER_DONE, "after-done", SAY_TRUTH_AFTER_DONE) /* what is owed after the end of a case */
 /* clang-format on */
 
 enum truth {

@@ -335,7 +335,9 @@ static void apply_idle_last(struct station *st, const struct event *e)
 	int i = station_room_index(st, e->room);
 	if (i < 0)
 		return;
-	if (e->kind == EV_CASE_ENDED || e->kind == EV_SUSPENDED || (e->kind == EV_ASKED && !e->case_no))
+	int after_end = e->kind == EV_PAID && debt_is_after_end((enum debt_kind)e->what);
+	if (e->kind == EV_CASE_ENDED || e->kind == EV_SUSPENDED || after_end ||
+	    (e->kind == EV_ASKED && !e->case_no))
 		st->idle_last[i] = e->answer;
 	else if (e->kind == EV_CASE_OPENED || e->kind == EV_RESUMED || e->kind == EV_NEXT ||
 	         (e->kind == EV_SLIP_STATE && e->what == SLIP_SEEN))
@@ -420,6 +422,7 @@ static int apply_case_event(struct station *st, const struct event *e)
 	if (index < 0) { /* the case has ended: only what acts on it afterwards comes here (rules 16, 21) */
 		if (e->kind == EV_PAID && e->what == DEBT_INCIDENT)
 			pay_number(st, e->case_no);
+		after_end_apply(st, e);
 		return e->kind == EV_CASE_OPENED ? -ENOSPC : 0;
 	}
 	if (e->kind == EV_CASE_ENDED && debts_has(&st->sheets[index].debts, DEBT_INCIDENT))

@@ -3,6 +3,7 @@
 #ifndef BANDTALLY_COUNT_STATION_H
 #define BANDTALLY_COUNT_STATION_H
 
+#include "count/after-end.h"
 #include "count/held.h"
 #include "count/paper-sheet.h"
 #include "count/policy.h"
@@ -84,7 +85,9 @@ struct station {
 	struct slip unseen[UNSEEN_MAX];  /* slips that no scanner has read back: the latest of them */
 	int n_unseen, older_unseen;      /* `older`: those before, which only the record tells */
 	struct owed_number owed[OWED_MAX];
-	int n_owed, more_owed; /* `more`: for which there was no place */
+	int n_owed, more_owed;                 /* `more`: for which there was no place */
+	struct after_end after[AFTER_END_MAX]; /* what is owed to patients of ended cases */
+	int n_after, more_after;               /* `more`: for which there was no place */
 	int32_t last_case_no, last_slip_no;
 	int64_t last_item_no;          /* of stores' labels */
 	uint8_t idle_asked[ROOMS_MAX]; /* a question in a room without a case: enum question */

@@ -2,6 +2,7 @@
 
 #include <string.h>
 
+#include "decide/after-end.h"
 #include "decide/agree.h"
 #include "decide/count-in.h"
 #include "decide/deeds.h"
@@ -365,6 +366,7 @@ static enum answered found_slip(struct turn *t)
 	if (extra)
 		what = sheet_item_const(t->s, extra)->thing;
 	turn_found_after(t, case_no, &what);
+	after_end_found(t, case_no);
 	if (extra) { /* it is settled by that: it is none of this case */
 		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)extra);
 		final_progress(t);

@@ -58,6 +58,9 @@ static void pay_first(struct turn *t, int32_t badge, const struct debt *owed)
 	case DEBT_ON:
 	case DEBT_MARKED_DIGIT:
 	case DEBT_INCIDENT:
+	case DEBT_CALLED:
+	case DEBT_LOOK:
+	case DEBT_WARD:
 	case DEBT_KINDS:
 		break;
 	}

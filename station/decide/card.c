@@ -1,6 +1,7 @@
 /* Cards, as they are scanned: what each does where it answers no question (answer.h). */
 #include "decide/card.h"
 
+#include "decide/after-end.h"
 #include "decide/answer.h"
 #include "decide/badge.h"
 #include "decide/card-item.h"
@@ -58,6 +59,8 @@ static enum answered card_of_room(struct turn *t)
 		turn_say(t, SAY(R_NEXT));
 	} else if (card == CARD_FOUND && !turn_has_case(t))
 		turn_ask_saying(t, (struct asked){.what = Q_FOUND}, SAY(R_FOUND_AFTER));
+	else if (card == CARD_STEP_DONE)
+		return after_end_done(t);
 	else
 		return ANSWERED_NOT;
 	return ANSWERED;

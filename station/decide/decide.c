@@ -286,11 +286,14 @@ static void say_next(const struct station *st, const struct input *in, struct ou
 		int idle = e->kind == EV_ASKED && !e->case_no;
 		if (idle)
 			after.asked = e->what;
-		if (idle || e->kind == EV_CASE_ENDED || e->kind == EV_SUSPENDED)
+		int owed = e->kind == EV_PAID && debt_is_after_end((enum debt_kind)e->what);
+		if (idle || owed || e->kind == EV_CASE_ENDED || e->kind == EV_SUSPENDED)
 			after.last = e->answer;
 		if (e->kind == EV_NEXT || (e->kind == EV_SLIP_STATE && e->what == SLIP_SEEN))
 			after.last = 0;
 	}
+	if (after_end_first(st, room, out->events, out->count, &after.owed))
+		after.looks = after_end_looks(st, after.owed.case_no, out->events, out->count);
 	next_after(st, s, in->at, &after, &out->reply.next);
 	if (room == in->room)
 		stored_next(st, room, out);

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "count/rule.h"
+#include "decide/after-end.h"
 #include "decide/joining.h"
 #include "decide/phrases.h"
 
@@ -169,6 +170,7 @@ void case_cancel(struct turn *t)
 void case_end_unresolved(struct turn *t, const char *number)
 {
 	char words[SAID_MAX];
+	struct after_unresolved after = after_of_sheet(t->s);
 	int32_t case_no = t->s->case_no, surgeon = t->s->asked.person, witness = t->s->asked.n;
 	sheet_accounted_words(t->s, words, sizeof words);
 	sentence_capital(words);
@@ -178,6 +180,7 @@ void case_end_unresolved(struct turn *t, const char *number)
 		turn_pay_typed(t, DEBT_INCIDENT, number);
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = surgeon, .other = witness);
 	turn_end_case(t, END_UNRESOLVED, *number ? END_TYPED : END_NUMBER_OWED, number);
+	after_end_unresolved(t, &after);
 	turn_accept(t, "Case %d ended UNRESOLVED, incident number %s. %.280s.", (int)case_no,
 	            *number ? number : "owed", words);
 }

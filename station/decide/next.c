@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "code/own-codes.h"
+#include "decide/after-end.h"
 #include "decide/answer.h"
 #include "decide/deeds.h"
 #include "decide/phrases.h"
@@ -133,6 +134,9 @@ static void ask_debt(struct next *n, const struct sheet *s, const struct debt *d
 	case DEBT_HANDOVER:
 	case DEBT_EXPIRY_READ:
 	case DEBT_INCIDENT:
+	case DEBT_CALLED:
+	case DEBT_LOOK:
+	case DEBT_WARD:
 	case DEBT_KINDS:
 		break;
 	}
@@ -270,7 +274,9 @@ static void ask_idle(struct next *n, const struct station *st, const struct shee
 		next_say(n, SAY(HEAD_ASKED, .question = question_saying((enum question)after->asked)));
 		answer_deeds(n, s, &(struct asked){.what = after->asked});
 	} else {
-		if (after->suspended)
+		if (after->owed.case_no && !after->suspended)
+			after_end_ask(n, &after->owed, after->looks);
+		else if (after->suspended)
 			next_say(n, SAY(HEAD_SUSPENDED, .case_no = after->suspended));
 		else
 			next_say(n, after->unseen ? SAY(HEAD_PAPER) : SAY(HEAD_NEXT_PATIENT));
@@ -279,7 +285,7 @@ static void ask_idle(struct next *n, const struct station *st, const struct shee
 		if (after->unseen)
 			next_add(n, (struct deed){.kind = DEED_SLIP, .truth = TRUTH_PAPER_IN_HAND});
 		next_add(n, DEED_OF_CARD(NEW_CASE, NEXT_PATIENT));
-		if (!after->unseen && !after->suspended)
+		if (!after->unseen && !after->suspended && !after->owed.case_no)
 			n->deeds[0].truth = TRUTH_SO;
 	}
 }
@@ -379,5 +385,7 @@ void next_step(const struct station *st, const struct sheet *s, int32_t room, st
 		here.asked = st->idle_asked[i];
 		here.last = st->idle_last[i];
 	}
+	if (after_end_first(st, room, NULL, 0, &here.owed))
+		here.looks = after_end_looks(st, here.owed.case_no, NULL, 0);
 	next_after(st, s, now, &here, n);
 }

@@ -3,6 +3,7 @@
 
 #include <string.h>
 
+#include "decide/after-end.h"
 #include "decide/answer.h"
 #include "decide/count-in.h"
 #include "decide/extra.h"
@@ -68,6 +69,7 @@ static void found_of_ended_case(struct turn *t)
 	if (turn_asked(t) == Q_FOUND)
 		turn_close_question(t);
 	turn_found_after(t, case_no, th);
+	after_end_found(t, case_no);
 	EMIT(t, .kind = EV_ITEM_USED, .case_no = case_no, .thing = *th, .n = 1);
 	turn_say(t, t->in->used_back ? SAY(R_FOUND_COUNTED_THERE, .item = th->name, .case_no = case_no)
 	                             : SAY(R_FOUND_MISSING_THERE, .item = th->name, .case_no = case_no));

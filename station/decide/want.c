@@ -51,6 +51,9 @@ enum team_place debt_payer(const struct sheet *s, enum debt_kind kind)
 	case DEBT_ON:
 	case DEBT_MARKED_DIGIT:
 	case DEBT_INCIDENT:
+	case DEBT_CALLED:
+	case DEBT_LOOK:
+	case DEBT_WARD:
 	case DEBT_KINDS:
 		break;
 	}

@@ -183,6 +183,10 @@ static void take_owed(const struct event *e, struct case_row *row)
 	case DEBT_INCIDENT:
 		row->marks |= CASE_NUMBER_OWED;
 		return; /* it is no debt that holds the case */
+	case DEBT_CALLED:
+	case DEBT_LOOK:
+	case DEBT_WARD:
+		return; /* of a case that has ended (count/after-end.h) */
 	case DEBT_LISTING:
 	case DEBT_REASON:
 	case DEBT_SURGEON:

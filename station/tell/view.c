@@ -371,6 +371,27 @@ static json_t *owed(const struct station *st)
 	return list;
 }
 
+/* What is owed to patients of ended cases, that of the case that waits longest first, as it is to be done. */
+static json_t *after_end(const struct view_source *from, int32_t room)
+{
+	json_t *list = json_array();
+	const struct station *st = from->station;
+	for (int i = 0; i < st->n_after; i++) {
+		const struct after_end *a = &st->after[i];
+		char at[18];
+		if (room && a->room != room)
+			continue;
+		json_t *o = json_object();
+		wall_text(a->wall_ms, from->now, at);
+		put_n(o, "case", a->case_no);
+		put(o, "what", debt_name((enum debt_kind)a->what));
+		put(o, "digit", a->digit ? own_digit_name(a->digit) : "");
+		put(o, "at", at);
+		json_array_append_new(list, o);
+	}
+	return list;
+}
+
 /* The case that ended last in a room, of those that are kept; null none. */
 static json_t *ended(const struct view_source *from, int32_t room)
 {
@@ -473,6 +494,7 @@ json_t *view_room(const struct view_source *from, const struct view_room_source 
 	json_object_set_new(o, "case", case_of(s, room->sign_out));
 	put_n(o, "suspended_case", suspended >= 0 ? st->sheets[suspended].case_no : 0);
 	json_object_set_new(o, "ended", ended(from, room->room));
+	json_object_set_new(o, "after", after_end(from, room->room));
 	next_words_in(room->next, from->language, words);
 	put(o, "next", from->distrust[0] ? saying_text_in(from->language, SAY_BY_HAND) : words);
 	json_object_set_new(o, "cards", cards(room->next, from->language));
@@ -537,6 +559,7 @@ json_t *view_status(const struct view_source *from, const struct view_status_sou
 	json_object_set_new(o, "rooms", rooms(st));
 	json_object_set_new(o, "cases", cases_of_day(from));
 	json_object_set_new(o, "elsewhere", elsewhere(from, 0));
+	json_object_set_new(o, "after", after_end(from, 0));
 	put_clock(o, from);
 	json_object_set_new(o, "backup", backup(st));
 	json_object_set_new(o, "slips", slips(st));

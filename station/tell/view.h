@@ -3,7 +3,8 @@
  * room view: { v 1, language "en" of the room's sentences, at_ms wall clock, utc_min how far the civil time here is ahead of UTC,
  *   room {number, name, single}, distrust "" or why not to trust the station,
  *   case {number, label, opened, final none asking agreed, …} or null, ended {case, outcome, at "10:43", ago_ms} the case
- *   that ended here last or null, next "the next thing to do", question "" or its name,
+ *   that ended here last or null, after [{case, what, digit name or "", at "10:43"}] what is owed to patients of cases
+ *   that ended (count/after-end.h), what by its name as a debt, next "the next thing to do", question "" or its name,
  *   deeds [{kind, truth, words, card, digit, place, item}] what is asked for, the ordinary one first: kind and
  *   truth by their names (count/deed.h), the rest where the kind has it, cards [{number, words}] those among them,
  *   items [{number, name, lot, identity, place here on off accounted returned isolated struck extra, and in words
@@ -28,7 +29,7 @@
  *
  * status: { …, language of the site, rooms [{number, name, language, case, single}], cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
  *   backup {ms, events} of the last one that was read back whole, or null,
- *   slips, slips_older, owed, owed_more, clock and elsewhere as above, elsewhere of all rooms }
+ *   slips, slips_older, owed, owed_more, after, clock and elsewhere as above, after and elsewhere of all rooms }
  */
 #ifndef BANDTALLY_TELL_VIEW_H
 #define BANDTALLY_TELL_VIEW_H

@@ -72,6 +72,11 @@
 	X(HEAD_FINAL_LEFT, "head-final-left", "The patient has left, and the count is owed") \
 	X(HEAD_FINAL, "head-final", "Before the dressing") \
 	X(HEAD_SUSPENDED, "head-suspended", "Case {case} is suspended") \
+	X(HEAD_AFTER_CALLED, "head-after-called", "Case {case}: call that patient back now, if not here any more") \
+	X(HEAD_AFTER_LOOK, "head-after-look", "Case {case}: look at that patient's digit now") \
+	X(HEAD_AFTER_LOOK_AT, "head-after-look-at", "Case {case}: look at that patient's {digit} now") \
+	X(HEAD_AFTER_LOOKS, "head-after-looks", "Case {case}: look at that patient's digits now") \
+	X(HEAD_AFTER_WARD, "head-after-ward", "Case {case}: tell the ward now") \
 	X(HEAD_PAPER, "head-paper", "The paper") \
 	X(HEAD_NEXT_PATIENT, "head-next-patient", "Next patient") \
 	X(HEAD_BY_HAND, "head-by-hand", "Count by hand on the paper sheet until this is mended") \
@@ -174,6 +179,7 @@
 	X(TRUTH_CASE_FIRST, "truth-case-first", "to open their case first") \
 	X(TRUTH_READ_BY_MISTAKE, "truth-read-by-mistake", "if the extra item was read by mistake") \
 	X(TRUTH_CASE_KNOWN, "truth-case-known", "if it is known which case it comes from") \
+	X(TRUTH_AFTER_DONE, "truth-after-done", "when it was done") \
 	X(TRUTH_NO_FULL_SIGHT, "truth-no-full-sight", "if it cannot be seen")
 /* clang-format on */
 

@@ -44,6 +44,11 @@
 	X(R_ENDED_EMPTY, "reply-ended-empty", "Case {case} ended as cancelled; nothing was counted in.") \
 	X(R_NOT_ON, "reply-not-on", "Not on: {digit}.") \
 	X(R_NEXT, "reply-next", "Next.") \
+	X(R_AFTER_CALLED, "reply-after-called", "Case {case}: patient called back, or still here, entered.") \
+	X(R_AFTER_LOOK, "reply-after-look", "Case {case}: that patient's digit seen bare, entered.") \
+	X(R_AFTER_LOOK_AT, "reply-after-look-at", "Case {case}: {digit} seen bare, entered.") \
+	X(R_AFTER_LOOKS, "reply-after-looks", "Case {case}: each of that patient's digits seen bare, entered.") \
+	X(R_AFTER_WARD, "reply-after-ward", "Case {case}: ward told, entered.") \
 	X(R_FOUND_AFTER, "reply-found-after", "Found after the end of a case.") \
 	X(R_AWAKE, "reply-awake", "The patient is awake: quiet sounds, plain words.") \
 	X(R_USUAL_SOUNDS, "reply-usual-sounds", "Usual sounds again.") \

@@ -501,7 +501,10 @@
 	X(DEBT_NAME, "debt-name", "a visitor's name on the slip") \
 	X(DEBT_INCIDENT, "debt-incident", "the incident number") \
 	X(DEBT_HANDOVER, "debt-handover", "the handover count") \
-	X(DEBT_EXPIRY_READ, "debt-expiry-read", "an expiry date that the station cannot judge")
+	X(DEBT_EXPIRY_READ, "debt-expiry-read", "an expiry date that the station cannot judge") \
+	X(DEBT_CALLED, "debt-patient-called-back", "that patient called back, or still here") \
+	X(DEBT_LOOK, "debt-digit-seen-bare", "that digit seen bare") \
+	X(DEBT_WARD, "debt-ward-told", "the ward told")
 
 /* Where somebody stands in the team (count/team.h). */
 #define SAYINGS_PLACES(X, N) \

@@ -39,7 +39,7 @@ export function view(more = {}, theCase = {}) {
 			number: 41, single: false, initial_agreed: true, final: 'none', discrepancy: false, cancelled: false,
 			patient_left: false, dressing_on: false, sign_out: false, points_yes: 0, point_no: 0, ...theCase,
 		},
-		suspended_case: 0, ended: null, next: '', question: '', asked_digit: 0, cards: [], deeds: [], may_be_on: [], items: [], asked_item: 0, digits: [],
+		suspended_case: 0, ended: null, after: [], next: '', question: '', asked_digit: 0, cards: [], deeds: [], may_be_on: [], items: [], asked_item: 0, digits: [],
 		team: [field, circulating], agreed: [], debts: [], search: [], points, recent: [], slips: [], owed: [], awake: false, faults: [],
 		last_scan_ms: more.recent?.[0]?.ago_ms ?? null, elsewhere: [], clock: '', ...more,
 	};
@@ -63,6 +63,7 @@ const offUndo = cards('OFF', 'FORCEPS MOVED', 'HANDOVER', 'UNDO');
 const now_ms = 1795602240000, day_ms = 86400000;
 const slipsOf = (...cases) => cases.map((c, i) => ({ number: 1000 + c, case: c, room: 1, copy: 1, kind: i % 2 ? 'discrepancy' : 'reconciliation', state: 'sent', since_ms: now_ms - (42 - c) * day_ms }));
 const owedOf = (...cases) => cases.map((c) => ({ case: c, since_ms: now_ms - (42 - c) * day_ms }));
+const afterUnresolved = [['digit-seen-bare', 'right index finger'], ['digit-seen-bare', 'left ring finger'], ['ward-told', '']].map(([what, digit]) => ({ case: 40, what, digit, at: '10:20' }));
 export const scenes = {
 	idle: view({ case: null, next: 'Next patient: scan NEW CASE.', cards: cards('NEW CASE'), team: [] }),
 	'idle-slip': view({
@@ -233,4 +234,17 @@ export const scenes = {
 	'six-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], debts: ['a tourniquet is on that is not listed: scan its pack, or say aloud what it is'], slips: slipsOf(38, 39, 40), owed: owedOf(37, 36), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
 	'twelve-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], faults: ['Scanner hall-1 of Theatre 1: it was unplugged: plug it in, or scan THIS ROOM with another'], debts: ['a tourniquet is on that is not listed: scan its pack, or say aloud what it is', 'the visitor\'s name is written on the card'], slips: slipsOf(38, 39, 40, 35, 34, 33), owed: owedOf(37, 36, 31), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
 	'idle-twelve-notes': view({ case: null, team: [], cards: cards('NEW CASE'), next: 'Next patient: scan NEW CASE.', slips: slipsOf(38, 39, 40, 35, 34, 33, 32, 30), owed: owedOf(37, 36, 31, 29), recent: [scan(3000, 'refused', 'No case is open in Theatre 1: if it is on a digit, scan that digit card; else NEW CASE first.')] }),
+	'look-now': view({
+		case: null, team: [], cards: cards('STEP DONE', 'NEW CASE'), after: afterUnresolved, ended: { case: 40, outcome: 'unresolved', at: '10:20', ago_ms: 240000 },
+		next: 'Case 40: look at that patient\'s right index finger, left ring finger now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.',
+		slips: slipsOf(40), owed: owedOf(40), recent: [scan(6000, 'accepted', 'Case 40 ended UNRESOLVED, incident number owed. Finger tourniquet, ring, medium: 1 of 2 not accounted for; artery forceps: 1 of 1 mark read.')],
+	}),
+	'look-now-more': view({
+		case: null, team: [], cards: cards('STEP DONE', 'NEW CASE'), after: [{ case: 31, what: 'patient-called-back', digit: '', at: '2026-11-20 16:10' }, { case: 31, what: 'digit-seen-bare', digit: '', at: '2026-11-20 16:10' }, { case: 31, what: 'ward-told', digit: '', at: '2026-11-20 16:10' }, ...afterUnresolved],
+		next: 'Case 31: call that patient back now, if not here any more: scan STEP DONE when it was done; NEW CASE for the next patient.', recent: [scan(2000, 'refused', 'No case is open in Theatre 1: scan NEW CASE first.')], slips: slipsOf(38, 39, 40, 35, 34, 33, 32, 30), owed: owedOf(37, 36, 31, 29),
+	}),
+	'on-look-now': view({
+		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo, items: bothOn, digits: [onIndex], after: afterUnresolved,
+		recent: [scan(4000, 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
+	}),
 };

@@ -142,6 +142,29 @@ await it('a case that has ended says so in large letters until its slip was seen
 	await page.close();
 });
 
+await it('what is owed to a patient whose case has ended has the wall while no case is open, and one line above the next step while one is', async () => {
+	const page = await open();
+	for (const screen of Object.values(walls)) {
+		await page.setViewportSize(screen);
+		await show(page, scenes['look-now']);
+		assert.match(await text(page, 'shout'), /^Look at that patient's digits now right index finger, left ring finger Case 40, since 10:20\. Stays until it is entered: digit seen bare ward told/);
+		assert.ok(!await page.isVisible('#done'), 'it has not ended as others do');
+		assert.match(await text(page, 'said'), /^Accepted: Case 40 ended UNRESOLVED/);
+		await show(page, scenes['on-look-now']);
+		assert.ok(!await page.isVisible('#shout'));
+		assert.equal(await text(page, 'after'), 'Case 40: Look at that patient\'s digits now: right index finger, left ring finger');
+		const [line, next] = await page.evaluate(() => ['after', 'next'].map((i) => document.getElementById(i).getBoundingClientRect().toJSON()));
+		assert.ok(line.height > 10 && line.bottom <= next.top + 1);
+	}
+	await show(page, scenes['look-now-more']);
+	assert.match(await text(page, 'shout'), /^Call that patient back now Case 31, since 2026-11-20 16:10\. Stays until it is entered: patient called back, or still here digit seen bare ward told and 1 further case$/);
+	await show(page, { ...scenes['look-now'], after: scenes['look-now'].after.slice(-1), next: 'tell them' });
+	assert.match(await text(page, 'shout'), /^Tell the ward now Case 40, since 10:20\. Stays until it is entered: ward told$/);
+	await show(page, { ...scenes['look-now'], after: [], next: 'done' });
+	assert.ok(!await page.isVisible('#shout'));
+	await page.close();
+});
+
 await it('the time of day is the station\'s, where the room is', async () => {
 	const page = await open();
 	await show(page, { ...scenes.on, utc_min: 330, next: 'in India' });

@@ -152,7 +152,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: asked, case 1, incident, person SURG-3
 > card NOT DONE
 accepted: Case 1 ended UNRESOLVED, incident number owed. Finger tourniquet, green, M: 1 of 1 shown intact; artery forceps, curved: 0 of 1 not accounted for.
-next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number
   event: signed-out, case 1, person SURG-3
@@ -161,14 +161,16 @@ next: The paper: scan the code on the slip when it is in your hand; NEW CASE for
   event: case-ended, case 1, unresolved, number-owed
   event: slip-queued, case 1, reconciliation, copy 1, n 2, "en"
 prints: reconciliation slip 2
+  event: owed, case 1, digit-seen-bare, digit right thumb
+  event: owed, case 1, ward-told
   event: slip-state, case 1, written, copy 1, n 2
 > slip 1
 accepted: Slip 0000001 of case 1, copy 1, seen: this paper came out.
-next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: slip-state, case 1, seen, copy 1, n 1
 > slip 2
 accepted: Slip 0000002 of case 1, copy 1, seen: this paper came out.
-next: Next patient: scan NEW CASE.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; NEW CASE for the next patient.
   event: slip-state, case 1, seen, copy 1, n 2
 > card NEW CASE
 accepted: Case 2 opened in Theatre 1.
@@ -193,6 +195,8 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
 addendum: case 1
   event: slip-queued, case 1, addendum, copy 1, n 3, "en"
 prints: addendum slip 3
+  event: owed, case 1, patient-called-back
+  event: owed, case 1, ward-told
   event: item-used, case 1, FORCEPS:9 "artery forceps, curved" forceps known by its mark, n 1
   event: slip-state, case 1, written, copy 1, n 3
 > show

@@ -152,7 +152,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: asked, case 1, incident, person SURG-3
 > typed INC-25
 accepted: Case 1 ended UNRESOLVED, incident number INC-25. Finger tourniquet, green, M: 0 of 1 not accounted for; artery forceps, curved: 1 of 1 mark read.
-next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number
   event: paid, case 1, incident-number, "INC-25"
@@ -162,10 +162,12 @@ next: The paper: scan the code on the slip when it is in your hand; NEW CASE for
   event: case-ended, case 1, unresolved, "INC-25"
   event: slip-queued, case 1, reconciliation, copy 1, n 2, "en"
 prints: reconciliation slip 2
+  event: owed, case 1, digit-seen-bare, digit right thumb
+  event: owed, case 1, ward-told
   event: slip-state, case 1, written, copy 1, n 2
 > pack GREEN-M 250 lot T26 expiry 20280331
 refused: That is the wrapper or bag of the finger tourniquet, green, M that case 1 did not account for: it proves only itself. Is the item itself in your hand? Then scan FOUND and the slip of case 1.
-next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: refused, "That is the wrapper or bag of the finger tourniquet, green, M that case 1 did not account for: it proves only itself. Is the item itself in your hand? Then scan FOUND and the slip of case 1."
 > card FOUND
 question: Found after the end of a case.
@@ -173,12 +175,14 @@ next: What was found? Scan the mark on it when what is missing is in your hand; 
   event: asked, found
 > slip 2
 accepted: Found after the end: entered for case 1. Look at that patient's digit now and tell the surgeon.
-next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: call that patient back now, if not here any more: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, nothing more
   event: found-after, case 1, no line "an item without a number"
 addendum: case 1
   event: slip-queued, case 1, addendum, copy 1, n 3, "en"
 prints: addendum slip 3
+  event: owed, case 1, patient-called-back
+  event: owed, case 1, ward-told
   event: slip-state, case 1, written, copy 1, n 3
 > card NEW CASE
 accepted: Case 2 opened in Theatre 1.

@@ -141,7 +141,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: asked, case 1, incident, person SURG-3
 > card NOT DONE
 accepted: Case 1 ended UNRESOLVED, incident number owed. Finger tourniquet, green, M: 1 of 1 shown with pieces missing.
-next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's left great (big) toe now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number
   event: signed-out, case 1, person SURG-3
@@ -149,10 +149,12 @@ next: The paper: scan the code on the slip when it is in your hand; NEW CASE for
   event: case-ended, case 1, unresolved, number-owed
   event: slip-queued, case 1, reconciliation, copy 1, n 2, "en"
 prints: reconciliation slip 2
+  event: owed, case 1, digit-seen-bare, digit left great (big) toe
+  event: owed, case 1, ward-told
   event: slip-state, case 1, written, copy 1, n 2
 > typed INC-2026-0042
 accepted: Incident number of case 1 entered.
-next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's left great (big) toe now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: paid, case 1, incident-number, "INC-2026-0042"
   event: slip-queued, case 1, addendum, copy 1, n 3, "en"
 prints: addendum slip 3

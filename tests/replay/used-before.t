@@ -93,16 +93,19 @@ next: What was found? Scan the mark on it when what is missing is in your hand; 
   event: asked, found
 > slip 1
 accepted: Found after the end: entered for case 1. Look at that patient's digit now and tell the surgeon.
-next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: call that patient back now, if not here any more: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, nothing more
   event: found-after, case 1, no line "an item without a number"
 addendum: case 1
   event: slip-queued, case 1, addendum, copy 1, n 2, "en"
 prints: addendum slip 2
+  event: owed, case 1, patient-called-back
+  event: owed, case 1, digit-seen-bare
+  event: owed, case 1, ward-told
   event: slip-state, case 1, written, copy 1, n 2
 > slip 2
 accepted: Slip 0000002 of case 1, copy 1, seen: this paper came out.
-next: Next patient: scan NEW CASE.
+next: Case 1: call that patient back now, if not here any more: scan STEP DONE when it was done; NEW CASE for the next patient.
   event: slip-state, case 1, seen, copy 1, n 2
 > card NEW CASE
 accepted: Case 2 opened in Theatre 1.

@@ -166,7 +166,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: asked, case 1, incident, person SURG-3
 > card NOT DONE
 accepted: Case 1 ended UNRESOLVED, incident number owed. Finger tourniquet, green, M: 0 of 1 not accounted for.
-next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number
   event: signed-out, case 1, person SURG-3
@@ -174,4 +174,6 @@ next: The paper: scan the code on the slip when it is in your hand; NEW CASE for
   event: case-ended, case 1, unresolved, number-owed
   event: slip-queued, case 1, reconciliation, copy 1, n 2, "en"
 prints: reconciliation slip 2
+  event: owed, case 1, digit-seen-bare, digit right thumb
+  event: owed, case 1, ward-told
   event: slip-state, case 1, written, copy 1, n 2

@@ -361,6 +361,10 @@ static void put_state(struct writer *w, struct world *world)
 		put(w, st->idle_n[0] != 0);
 		put(w, st->idle_copy[0]);
 		put_answer(w, st->idle_last[0]);
+		for (int i = 0; !st->sheets[0].case_no && i < st->n_after; i++) {
+			put(w, st->after[i].what);
+			put_digit(w, st->after[i].digit);
+		}
 	}
 	if (!world_has_card(w->world, CARD_UNDO) || !st->undo[0].seq)
 		return;

@@ -20,7 +20,13 @@ struct snapshot *snapshot_take(const struct world *w)
 	                       .idle_last = st->idle_last[0],
 	                       .undo = before ? st->undo[0] : (struct step){0},
 	                       .n_held = st->n_held,
+	                       .n_after = st->n_after,
 	                       .sheet = st->sheets[0]};
+	if (st->sheets[0].case_no) /* it changes nothing there, and would be as many states again */
+		s->n_after = 0;
+	else if (st->n_after > SNAPSHOT_AFTER_MAX)
+		exit(1);
+	memcpy(s->after, st->after, sizeof *s->after * (size_t)s->n_after);
 	memcpy(s->held, st->held, sizeof *s->held * (size_t)st->n_held);
 	if (before)
 		s->more[0] = st->before[0];
@@ -40,7 +46,7 @@ void snapshot_begin(struct world *w)
 	st->idle_n[0] = st->idle_last[0] = 0;
 	st->idle_copy[0] = 0;
 	st->last = w->inputs[0].in.at;
-	st->n_owed = st->n_held = 0;
+	st->n_owed = st->n_held = st->n_after = 0;
 	st->last_case_no = 0;
 	st->n_unseen = 1;
 	st->last_slip_no = 1;
@@ -64,6 +70,8 @@ void snapshot_put(const struct snapshot *s, struct world *w)
 	st->idle_last[0] = s->idle_last;
 	st->undo[0] = s->undo;
 	st->n_held = s->n_held;
+	st->n_after = s->n_after;
+	memcpy(st->after, s->after, sizeof *s->after * (size_t)s->n_after);
 	memcpy(st->held, s->held, sizeof *s->held * (size_t)s->n_held);
 	if (s->has_before)
 		st->before[0] = s->more[0];

@@ -4,12 +4,17 @@
 
 #include "walk.h"
 
+/* Of one case: the digits of a small room, and what is told and called back. */
+#define SNAPSHOT_AFTER_MAX 8
+
 struct snapshot {
 	uint8_t idle_asked, idle_copy, has_before, has_other;
 	int32_t idle_n, idle_last;
 	struct step undo;
 	struct held held[HELD_ROOM_MAX];
 	int n_held;
+	struct after_end after[SNAPSHOT_AFTER_MAX];
+	int n_after;
 	struct sheet sheet;
 	struct sheet more[]; /* before the last step, where UNDO can take it back; then the other room's */
 };

@@ -5,7 +5,7 @@ import { drawFigure, limbsOf } from './figure.js';
 import { drawElsewhere } from './elsewhere.js';
 import { drawNotes, notesOf } from './notes.js';
 import { drawSheet, searching, searchSummary, signingOut, stepsOf } from './sheet.js';
-import { drawShout } from './shout.js';
+import { drawShout, owedLine } from './shout.js';
 import { fit } from './fit.js';
 import { Link } from './link.js';
 import { setUpChoices } from './choices.js';
@@ -69,7 +69,7 @@ function strong(text, cards) {
 
 // The case that ended here last, until its slip is in somebody's hand.
 function ended(v) {
-	const e = v?.case ? null : v?.ended;
+	const e = v?.case || v?.after?.length ? null : v?.ended;
 	return e && (e.ago_ms + passed() < SAID_MS.accepted || v.slips.some((s) => s.case === e.case)) ? e : null;
 }
 
@@ -121,6 +121,7 @@ function drawNow(v, bad) {
 	const last = lastSaid(v), kind = kindOf(v, bad, last), end = bad ? null : ended(v), clocks = drawClocks($('clocks'), v, passed());
 	$('now').dataset.kind = kind;
 	$('now').dataset.stands = end || (!bad && stands(v, kind)) ? 'yes' : 'no';
+	say($('after'), bad ? '' : owedLine(v));
 	drawSaid(v, bad, last);
 	$('done').hidden = !end;
 	say($('done'), end ? t(`ended-${end.outcome}`, { case: end.case, time: end.at }) : '');

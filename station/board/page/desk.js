@@ -62,6 +62,7 @@ function draw() {
 		el('tbody', {}, ...status.cases.map((c) => el('tr', {}, ...[`case ${c.case}`, c.room, c.opened, c.ended || 'not ended', c.outcome].map((text) => el('td', {}, /unresolved/.test(text) ? el('b', {}, text) : text)))))) : el('p', {}, 'No case today.'));
 	put($('slips'), list('slip', (status?.slips ?? []).map((s) => `Slip ${s.number}, case ${s.case}, ${s.kind}: ${s.state}`).concat(status?.slips_older ? [`And ${status.slips_older} older`] : []), 'Each slip was read back, or none was made.'));
 	put($('owed'), list('owed', [...(status?.owed ?? []).map((n) => `Case ${n.case}: incident number`),
+		...(status?.after ?? []).map((a) => `Case ${a.case}, since ${a.at}: ${t(`owed-${a.what}`)}${a.digit ? `, ${a.digit}` : ''}`),
 		...all.flatMap(({ view: v }) => v.debts.map((d) => `${v.room.name}, case ${v.case?.number}: ${d}`))], 'Nothing is owed that the station knows of.'));
 	put($('faults'), list('fault', [...new Set([...(status?.clock ? [status.clock] : []), ...(status?.faults ?? []), ...all.flatMap(({ view: v }) => v.faults ?? []), ...(status && !status.printer ? ['No printer is set: slips are written as PDF.'] : [])])], 'None that the station knows of.'));
 }

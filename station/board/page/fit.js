@@ -3,13 +3,14 @@
 import { $, deep } from './dom.js';
 
 // In this order; each stays gone for the ones after it.
-const GIVE_WAY = ['intended', 'agreed', 'cards', 'team', 'since', 'notes-turn', 'old-reply', 'figure', 'notes', 'next', 'clocks', 'sheet', 'faults', 'type'];
+const GIVE_WAY = ['intended', 'agreed', 'cards', 'team', 'since', 'notes-turn', 'old-reply', 'figure', 'notes', 'next', 'shout', 'clocks', 'sheet', 'faults', 'type'];
 const ORDERS = {
+	idle: ['intended', 'sheet', 'notes-turn', 'old-reply', 'next', 'shout', 'notes', 'faults', 'type'],
 	search: ['agreed', 'notes-turn', 'cards', 'notes', 'old-reply', 'figure', 'sheet', 'shout', 'next', 'faults', 'type'],
 	points: ['agreed', 'cards', 'team', 'notes-turn', 'old-reply', 'next', 'figure', 'notes', 'sheet', 'faults', 'type'], // they are what is to be read
 };
 // How much of the sheet is to be seen before what is less needed stands beside it.
-const MOST_MM = { points: 190, search: 30, count: 112, case: 112, idle: 0 };
+const MOST_MM = { points: 190, search: 30, count: 112, case: 112, idle: 20 };
 
 function overflows() {
 	return $('main').scrollHeight > $('main').clientHeight + 1;
@@ -25,8 +26,8 @@ function least(box) {
 function enough(mm, gone, order) {
 	if (overflows())
 		return false;
-	const part = gone > order.indexOf('figure') + 1 ? 0 : gone > order.indexOf('figure') ? 0.5 : 1, most = MOST_MM[document.documentElement.dataset.part] * mm;
-	const need = gone > order.indexOf('sheet') || !most ? 0 : Math.max(least($('sheet')), part * Math.min(deep($('sheet')), most));
+	const drawing = order.includes('figure') ? order.indexOf('figure') : order.length, part = gone > drawing + 1 ? 0 : gone > drawing ? 0.5 : 1, most = MOST_MM[document.documentElement.dataset.part] * mm;
+	const need = gone > order.indexOf('sheet') ? 0 : Math.max(least($('sheet')), part * Math.min(deep($('sheet')), most));
 	return !need || $('middle').clientHeight + 1 >= need;
 }
 

@@ -1,5 +1,7 @@
-// What is seen from the door: in a discrepancy its one word, what is not found, and where it may be.
+// What is seen from the door: in a discrepancy its one word, what is not found, and where it may be; while no case is open,
+// what is owed to the patient of one that has ended.
 import { el, put } from './dom.js';
+import { shape } from './shapes.js';
 import { tally } from './sheet.js';
 import { list, plain, t } from './words.js';
 
@@ -15,9 +17,35 @@ function itemsText(items, all, number) {
 	}));
 }
 
+const ORDER = ['patient-called-back', 'digit-seen-bare', 'ward-told'];
+
+// The case that has waited longest: what is to be done first, on which digits, what else, and how many cases wait besides.
+function owed(view) {
+	const first = view?.after?.[0]?.case, of = (view?.after ?? []).filter((a) => a.case === first);
+	return first && {
+		of: first, at: of[0].at, what: ORDER.find((w) => of.some((a) => a.what === w)), left: ORDER.filter((w) => of.some((a) => a.what === w)),
+		digits: of.map((a) => a.digit).filter(Boolean), more: new Set(view.after.map((a) => a.case)).size - 1,
+	};
+}
+
+const deed = (o) => t(`after-${o.what}`, { n: o.digits.length || 1 });
+
+// While a case is open it is one line above what comes next.
+export function owedLine(view) {
+	const o = view?.case && owed(view);
+	return o ? t('after-open', { case: o.of, what: o.digits.length && o.what === 'digit-seen-bare' ? `${deed(o)}: ${list(o.digits)}` : deed(o) }) : '';
+}
+
+function shoutOwed(box, o) {
+	put(box, el('p', { class: 'word deed' }, deed(o)), ...(o.digits.length ? [el('p', {}, list(o.digits))] : []),
+		el('p', { class: 'rest' }, t('after-case', { case: o.of, time: o.at }), ...o.left.map((w) => el('span', {}, shape('open'), t(`owed-${w}`))), o.more ? t('after-more', { n: o.more }) : ''));
+}
+
 export function drawShout(box, view) {
-	const open = !!view?.case?.discrepancy;
-	box.hidden = !open;
+	const open = !!view?.case?.discrepancy, o = view?.case ? null : owed(view);
+	box.hidden = !open && !o;
+	if (o)
+		return void shoutOwed(box, o);
 	if (!open)
 		return void put(box);
 	const awake = view.awake, lost = view.items.filter(missing), extra = view.items.filter((i) => i.place === 'extra');

@@ -90,6 +90,16 @@ const texts = {
 	'steps-not-done': '{n} not done',
 	'steps-to-go': '{n} to go',
 
+	'after-patient-called-back': 'Call that patient back now',
+	'after-digit-seen-bare': ['Look at that patient\'s digit now', 'Look at that patient\'s digits now'],
+	'after-ward-told': 'Tell the ward now',
+	'owed-patient-called-back': 'patient called back, or still here',
+	'owed-digit-seen-bare': 'digit seen bare',
+	'owed-ward-told': 'ward told',
+	'after-case': 'Case {case}, since {time}. Stays until it is entered:',
+	'after-more': ['and {n} further case', 'and {n} further cases'],
+	'after-open': 'Case {case}: {what}',
+
 	'sign-out': 'Sign-out: read aloud',
 	'point-yes': 'yes',
 	'point-no': 'NO: held',

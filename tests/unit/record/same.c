@@ -25,6 +25,8 @@ static void same_lists(const struct station *a, const struct station *b)
 	assert_memory_equal(a->unseen, b->unseen, (size_t)a->n_unseen * sizeof *a->unseen);
 	assert_int_equal(a->n_owed, b->n_owed);
 	assert_memory_equal(a->owed, b->owed, (size_t)a->n_owed * sizeof *a->owed);
+	assert_int_equal(a->n_after, b->n_after);
+	assert_memory_equal(a->after, b->after, (size_t)a->n_after * sizeof *a->after);
 	assert_int_equal(a->n_carried, b->n_carried);
 	for (int i = 0; i < a->n_carried; i++) {
 		assert_string_equal(a->carried[i].scanner, b->carried[i].scanner);

@@ -39,7 +39,9 @@ static enum slip_kind kind_of(const json_t *document)
 static int open_cut(struct core *c, const char *folder, struct cut *cut, struct error *e)
 {
 	snprintf(c->folder, sizeof c->folder, "%s", folder);
-	int n = settings_read(&c->settings, &c->station, folder, e);
+	int n = languages_read(&c->languages, languages_folder(), e);
+	if (n == 0)
+		n = settings_read(&c->settings, &c->station, folder, e);
 	if (n == 0)
 		n = record_open(&c->record, folder, e);
 	if (n == 0)

@@ -17,8 +17,10 @@
 #define CASE_THINGS 8
 
 enum case_mark {
-	CASE_SINGLE = 1 << 0,       /* one operator: single-person throughout */
-	CASE_CLOCK = 1 << 1,        /* the wall clock could not be trusted while it was open */
+	CASE_SINGLE = 1 << 0, /* one operator: single-person throughout */
+	CASE_CLOCK =
+	    1
+	    << 1, /* its times are no measure: the wall clock could not be trusted, or it was entered from paper */
 	CASE_DISCREPANCY = 1 << 2,  /* opened at a count */
 	CASE_CLOSED = 1 << 3,       /* and closed again: what was missing was found, or counted right */
 	CASE_OWED = 1 << 4,         /* something was owed before it could end */

@@ -8,6 +8,7 @@
 #include "base/base64.h"
 #include "base/clock.h"
 #include "code/own-codes.h"
+#include "words/slip-words.h"
 
 #define URN_MAX 46
 
@@ -190,6 +191,8 @@ static void add_procedure(struct writing *w)
 	              procedure_status(s), "identifier", identifier(w->from->systems->case_number, number),
 	              "code", text_of("Procedure on a digit under a digital tourniquet"), "subject",
 	              subject(w), "performedPeriod", period(s->opened, s->ended_at));
+	if (s->paper_sheet) /* the record knows when it was entered, not when it was done */
+		json_object_del(x, "performedPeriod");
 	for (int i = 0; i < s->n_digits; i++)
 		if (s->digits[i].n_stretches)
 			json_array_append_new(sites, text_of(own_digit_name(s->digits[i].number)));
@@ -237,8 +240,15 @@ static void add_stretch(struct writing *w, const struct story_digit *d, const st
 	    off ? "final" : "preliminary", "code", text_of("minutes the tourniquet was on the digit"),
 	    "subject", subject(w), "partOf", reference(w->procedure), "device", reference(w->station),
 	    "effectivePeriod", period(x->on, x->off), "bodySite", text_of(own_digit_name(d->number)));
-	/* Across a power cut the wall clock may have been anything: then there is no number to give. */
-	if (off && (x->on.boot == x->off.boot || x->off.wall_ms >= x->on.wall_ms))
+	/* Across a power cut the wall clock may have been anything, and of what was entered from a paper sheet the times stand
+	 * on the sheet: then there is no number to give. */
+	if (w->s->paper_sheet) {
+		json_object_del(o, "effectivePeriod");
+		char sheet[12], words[60];
+		snprintf(sheet, sizeof sheet, "%d", (int)w->s->paper_sheet);
+		SLIP_PART(words, MINUTES_ON_PAPER, "n", sheet);
+		json_object_set_new(o, "dataAbsentReason", text_of(words));
+	} else if (off && (x->on.boot == x->off.boot || x->off.wall_ms >= x->on.wall_ms))
 		json_object_set_new(o, "valueQuantity", minutes(w, d->number, x));
 	else
 		json_object_set_new(

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "base/clock.h"
+#include "count/paper-sheet.h"
 #include "count/station.h"
 
 struct outline {
@@ -222,7 +223,7 @@ static void take(struct outline *o, const struct event *e, struct case_row *row)
 		row->room = e->room;
 		row->opened_ms = e->at.wall_ms;
 		row->day = clock_date_number(e->at.wall_ms, e->at.utc_min);
-		row->marks |= e->n == 1 ? CASE_SINGLE : 0;
+		row->marks |= (e->n == 1 ? CASE_SINGLE : 0) | (paper_sheet_of(e->text) ? CASE_CLOCK : 0);
 		return;
 	case EV_JOINED:
 		take_person(e, row);

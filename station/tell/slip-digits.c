@@ -67,6 +67,17 @@ static const char *minutes_of(const struct story_digit *d)
 	return d->n_stretches == 1 && d->stretches[0].minutes[0] ? d->stretches[0].minutes : d->total;
 }
 
+/* Entered from a paper count sheet, when the hands had done other things: their times stand there. */
+static const char *told_minutes(const struct making *m, const struct story_digit *d, char on_paper[60])
+{
+	char sheet[12];
+	if (!m->s->paper_sheet)
+		return minutes_of(d);
+	snprintf(sheet, sizeof sheet, "%d", (int)m->s->paper_sheet);
+	slip_part(on_paper, 60, SW_MINUTES_ON_PAPER, (const char *const[]){"n", sheet, NULL});
+	return on_paper;
+}
+
 static int seen_bare(const struct making *m, const struct story_digit *d)
 {
 	const struct digit *now = sheet_digit_const(&m->s->sheet, d->number);
@@ -78,7 +89,10 @@ static void detail_of(const struct making *m, const struct story_digit *d, char 
 {
 	char times[1000], hm[SLIP_HM];
 	enum slip_word also = m->s->single ? entry_looked(m->s->sheet.who_looked) : SW_KINDS;
-	stretches_of(d, times, sizeof times);
+	if (m->s->paper_sheet)
+		snprintf(times, sizeof times, "%s", slip_text(SW_ENTERED_AFTERWARDS));
+	else
+		stretches_of(d, times, sizeof times);
 	slip_hm(d->bare, hm);
 	const char *const values[] = {"times",  times,
 	                              "time",   hm,
@@ -86,7 +100,11 @@ static void detail_of(const struct making *m, const struct story_digit *d, char 
 	                              "also",   also == SW_KINDS ? "" : slip_text(also),
 	                              NULL};
 	if (seen_bare(m, d))
-		slip_part(out, size, also == SW_KINDS ? SW_SEEN_BARE : SW_SEEN_BARE_ALSO, values);
+		slip_part(out, size,
+		          m->s->paper_sheet
+		              ? (also == SW_KINDS ? SW_SEEN_BARE_UNTIMED : SW_SEEN_BARE_UNTIMED_ALSO)
+		              : (also == SW_KINDS ? SW_SEEN_BARE : SW_SEEN_BARE_ALSO),
+		          values);
 	else if (is_on(d))
 		snprintf(out, size, "%s", times);
 	else
@@ -96,8 +114,9 @@ static void detail_of(const struct making *m, const struct story_digit *d, char 
 static void put_digit(const struct making *m, json_t *list, const struct story_digit *d)
 {
 	json_t *o = json_object();
-	char says[200], detail[1200], hm[SLIP_HM];
-	const char *const values[] = {"digit", own_digit_name(d->number), "minutes", minutes_of(d), NULL};
+	char says[200], detail[1200], hm[SLIP_HM], paper[60];
+	const char *const values[] = {"digit", own_digit_name(d->number), "minutes",
+	                              told_minutes(m, d, paper), NULL};
 	slip_sentence(says, sizeof says,
 	              !is_on(d)     ? SW_DIGIT
 	              : m->s->ended ? SW_DIGIT_ON
@@ -109,7 +128,7 @@ static void put_digit(const struct making *m, json_t *list, const struct story_d
 	json_object_set_new(o, "detail", slip_told(detail, 600));
 	if (seen_bare(m, d)) {
 		slip_hm(d->bare, hm);
-		slip_put(o, "bare", hm, 40);
+		slip_put(o, "bare", m->s->paper_sheet ? slip_text(SW_BARE_ON_PAPER) : hm, 40);
 	}
 	json_array_append_new(list, o);
 }
@@ -197,13 +216,18 @@ void slip_outcome_digits(const struct making *m, char *out, size_t size)
 	for (int i = 0; i < m->s->n_digits; i++) {
 		const struct story_digit *d = &m->s->digits[i];
 		const struct digit *now = sheet_digit_const(&m->s->sheet, d->number);
-		char hm[SLIP_HM], one[200];
+		char hm[SLIP_HM], one[200], paper[60];
 		slip_hm(d->bare, hm);
 		const char *const values[] = {
-		    "digit", own_digit_name(d->number), "minutes", minutes_of(d), "time", hm, NULL};
+		    "digit", own_digit_name(d->number), "minutes", told_minutes(m, d, paper), "time", hm,
+		    NULL};
 		if (!now || !now->had || !d->n_stretches)
 			continue;
-		slip_part(one, sizeof one, now->seen_bare ? SW_OUTCOME_BARE : SW_OUTCOME_NOT_BARE, values);
+		slip_part(one, sizeof one,
+		          !now->seen_bare     ? SW_OUTCOME_NOT_BARE
+		          : m->s->paper_sheet ? SW_OUTCOME_BARE_UNTIMED
+		                              : SW_OUTCOME_BARE,
+		          values);
 		slip_list(out, size, one);
 	}
 }

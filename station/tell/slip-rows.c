@@ -193,7 +193,7 @@ static void put_marked(const struct making *m, enum story_how how, int n, enum s
                        enum slip_word label)
 {
 	const struct story_steps *x = &m->s->scans;
-	char text[200], count[12], from[SLIP_HM], to[SLIP_HM];
+	char text[300], count[12], sheet[12], from[SLIP_HM], to[SLIP_HM];
 	if (n != x->all || n < 2) {
 		put_some(m, how, label);
 		return;
@@ -201,14 +201,16 @@ static void put_marked(const struct making *m, enum story_how how, int n, enum s
 	snprintf(count, sizeof count, "%d", n);
 	slip_hm(x->first, from);
 	slip_hm(x->last, to);
-	slip_part(text, sizeof text, all_of, (const char *const[]){"n", count, "from", from, "to", to, NULL});
+	snprintf(sheet, sizeof sheet, "%d", (int)m->s->paper_sheet);
+	slip_part(text, sizeof text, all_of,
+	          (const char *const[]){"n", count, "sheet", sheet, "from", from, "to", to, NULL});
 	slip_row(m, label, text, NULL);
 }
 
 static void put_entries(const struct making *m)
 {
 	const struct story_steps *x = &m->s->scans;
-	put_marked(m, ENTRY_LATE, x->late, SW_ALL_LATE, SW_ROW_LATE);
+	put_marked(m, ENTRY_LATE, x->late, m->s->paper_sheet ? SW_ALL_FROM_PAPER : SW_ALL_LATE, SW_ROW_LATE);
 	put_marked(m, ENTRY_KEYED, x->keyed, SW_ALL_TYPED, SW_ROW_TYPED);
 	put_some(m, ENTRY_OVERRIDDEN, SW_ROW_OVERRIDDEN);
 	put_some(m, ENTRY_CORRECTED, SW_ROW_CORRECTED);

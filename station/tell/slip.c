@@ -192,9 +192,10 @@ static void put_when(const struct making *m)
 	slip_hm(end, to);
 	slip_day(slip_date(end), other);
 	slip_part(text, sizeof text,
-	          slip_date(end) != slip_date(m->s->opened) ? SW_HOURS_TO_DAY
-	          : ended                                   ? SW_HOURS
-	                                                    : SW_OPEN_AT,
+	          m->s->paper_sheet && ended                  ? SW_HOURS_OF_ENTRY
+	          : slip_date(end) != slip_date(m->s->opened) ? SW_HOURS_TO_DAY
+	          : ended                                     ? SW_HOURS
+	                                                      : SW_OPEN_AT,
 	          (const char *const[]){"from", from, "to", to, "day", other, NULL});
 	slip_put(m->o, "day", day, 40);
 	slip_put(m->o, "hours", text, 60);
@@ -208,7 +209,11 @@ static void put_place(const struct making *m)
 	json_object_set_new(m->o, "room", slip_told(past_room_name(m->from->past, m->s->room), 60));
 	json_object_set_new(m->o, "case_number", json_integer(m->s->case_no));
 	slip_put(m->o, "case", text, 60);
-	if (m->s->label[0]) {
+	if (m->s->paper_sheet) {
+		snprintf(number, sizeof number, "%d", (int)m->s->paper_sheet);
+		SLIP_PART(text, FROM_PAPER, "n", number);
+		slip_put(m->o, "case_label", text, 60);
+	} else if (m->s->label[0]) {
 		SLIP_PART(text, LABELLED, "label", m->s->label);
 		slip_put(m->o, "case_label", text, 60);
 	}

@@ -8,6 +8,7 @@
 
 #include "base/clock.h"
 #include "code/own-codes.h"
+#include "count/paper-sheet.h"
 #include "tell/amiss.h"
 #include "tell/entry.h"
 #include "words/slip-words.h"
@@ -363,6 +364,7 @@ static void tell_case(struct telling *t, const struct event *e)
 		s->single = e->n == 1;
 		s->opened = e->at;
 		snprintf(s->label, sizeof s->label, "%.15s", e->text);
+		s->paper_sheet = paper_sheet_of(s->label);
 		return;
 	case EV_CASE_ENDED:
 		tell_end(s, e);

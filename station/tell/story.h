@@ -111,6 +111,7 @@ struct story {
 	struct sheet sheet; /* as it was when the case ended, or is now */
 	int32_t case_no, room;
 	uint8_t single, ended; /* enum case_end, 0 open */
+	int32_t paper_sheet;   /* that it was entered from; 0 it was counted as it happened */
 	char label[16], end_text[EVENT_TEXT_MAX];
 	struct moment opened, ended_at, signed_at;
 	int32_t witness;              /* of a visiting surgeon; 0 none */

@@ -30,7 +30,7 @@
 #define RW_CASES_CANCELLED "Cancelled"
 #define RW_CASES_OPEN "Still open"
 #define RW_CASES_LEFT "Patient left before the end"
-#define RW_CASES_CLOCK "Wall clock could not be trusted"
+#define RW_CASES_CLOCK "Times are no measure: clock not to be trusted, or entered from paper"
 #define RW_CASES_CLOCK_NOTE "In the totals, and in no chart, week or month."
 
 /* minutes on a digit */

@@ -32,10 +32,12 @@
 	W(NOTHING_IN, "Nothing was counted in.") \
 	W(CASE, "case {case}") \
 	W(LABELLED, "label {label}") \
+	W(FROM_PAPER, "from paper sheet {n}") \
 	W(DAY, "{day} {month} {year}") \
 	W(HOURS, "{from} to {to}") \
 	W(HOURS_TO_DAY, "{from} to {to}, {day}") \
 	W(OPEN_AT, "{from}, open at {to}") \
+	W(HOURS_OF_ENTRY, "entered {from} to {to}") \
 	W(MONTH_1, "Jan") W(MONTH_2, "Feb") W(MONTH_3, "Mar") W(MONTH_4, "Apr") W(MONTH_5, "May") W(MONTH_6, "Jun") \
 	W(MONTH_7, "Jul") W(MONTH_8, "Aug") W(MONTH_9, "Sep") W(MONTH_10, "Oct") W(MONTH_11, "Nov") W(MONTH_12, "Dec") \
 	W(SINGLE, "Single-person count: no second person agreed it aloud. Timed from gloving.") \
@@ -55,6 +57,12 @@
 	W(STRETCHES, "{list}; the longest {longest}") \
 	W(SEEN_BARE, "{times}, seen bare at {time} by {person}") \
 	W(SEEN_BARE_ALSO, "{times}, seen bare at {time} by {person}; {also}") \
+	/* of a case that was entered from a paper count sheet, on which its times stand */ \
+	W(MINUTES_ON_PAPER, "minutes on paper sheet {n}") \
+	W(ENTERED_AFTERWARDS, "entered afterwards") \
+	W(BARE_ON_PAPER, "on paper") \
+	W(SEEN_BARE_UNTIMED, "{times}, seen bare by {person}") \
+	W(SEEN_BARE_UNTIMED_ALSO, "{times}, seen bare by {person}; {also}") \
 	W(NOT_SEEN_BARE, "{times}, NOT SEEN BARE after the final count") \
 	W(NOT_YET_BARE, "{times}, not yet seen bare") \
 	W(PATIENT_LOOKED, "the patient looked as well") \
@@ -109,6 +117,7 @@
 	W(OUTCOME_NOT, "{item}: {shown} of {pieces}, NOT ALL ACCOUNTED FOR") \
 	W(OUTCOME_EXTRA, "{item}: {n} extra") \
 	W(OUTCOME_BARE, "{digit}: {minutes}, seen bare at {time}") \
+	W(OUTCOME_BARE_UNTIMED, "{digit}: {minutes}, seen bare") \
 	W(OUTCOME_NOT_BARE, "{digit}: {minutes}, NOT SEEN BARE")
 
 /* What is missing, where it may be, and what to do. */
@@ -228,6 +237,7 @@
 	W(ENTRY, "{time} {text}") \
 	W(ALL_TYPED, "All {n} entries of this case were typed, {from} to {to}.") \
 	W(ALL_LATE, "All {n} entries of this case were entered late, {from} to {to}.") \
+	W(ALL_FROM_PAPER, "All {n} entries come from paper sheet {sheet}, where the times of this case stand; those on this slip, {from} to {to}, are of the entry.") \
 	W(TAKEN_BACK, "taken back: {text}") \
 	W(DID_NOT_SCAN_OUT, "{person} did not scan out") \
 	W(NEVER_WENT_ON, "{digit}: no tourniquet had gone on") \

@@ -196,6 +196,20 @@ static void a_power_cut_leaves_at_least_so_long(void **state)
 	assert_true(row.marks & CASE_POWER_CUT);
 }
 
+/* Ten o'clock is when somebody entered it, and no minutes of a finger. */
+static void the_times_of_a_paper_sheet_are_no_measure(void **state)
+{
+	(void)state;
+	begin();
+	on_and_off(2, 100, 1900);
+	end(2000);
+	make(20);
+	assert_false(row.marks & CASE_CLOCK);
+	snprintf(events[0].text, sizeof events[0].text, "paper-3");
+	make(20);
+	assert_true(row.marks & CASE_CLOCK);
+}
+
 static void what_was_taken_back_is_not_told(void **state)
 {
 	(void)state;
@@ -316,6 +330,7 @@ int main(void)
 	    cmocka_unit_test(the_reminder_of_its_day_says_what_is_past_it),
 	    cmocka_unit_test(what_is_still_on_is_at_least_so_long),
 	    cmocka_unit_test(a_power_cut_leaves_at_least_so_long),
+	    cmocka_unit_test(the_times_of_a_paper_sheet_are_no_measure),
 	    cmocka_unit_test(what_was_taken_back_is_not_told),
 	    cmocka_unit_test(a_discrepancy_says_when_in_the_search_it_was_found),
 	    cmocka_unit_test(debts_and_the_incident_number_are_apart),

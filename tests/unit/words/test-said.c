@@ -207,7 +207,8 @@ static void no_two_sentences_have_one_key(void **state)
 /* What the station says itself of a scanner is no driver's to say. */
 static void a_driver_has_its_own_words_and_no_others(void **state)
 {
-	static const char *const others[] = {"told", "ended", "lost-at", "line-odd", "", "scanner-partial", "Partial"};
+	static const char *const others[] = {"told", "ended",           "lost-at", "line-odd",
+	                                     "",     "scanner-partial", "Partial"};
 	(void)state;
 	assert_int_equal(saying_of_drivers_word("partial"), SAY_SCANNER_PARTIAL);
 	assert_int_equal(saying_of_drivers_word("two-cards"), SAY_SCANNER_TWO_CARDS);

@@ -353,7 +353,7 @@ static enum answered found_thing(struct turn *t, int item)
 /* The slip of the case that it comes from: for an item that bears no number (rule 21). */
 static enum answered found_slip(struct turn *t)
 {
-	int32_t case_no = t->in->slip_case;
+	int32_t case_no = t->in->known.slip_case;
 	if (t->s->asked.item || !case_no)
 		return ANSWERED_NOT;
 	if (station_sheet_of_case(t->station, case_no) >= 0) {
@@ -462,13 +462,14 @@ static void slip_here_yes(struct turn *t)
 {
 	const struct input *in = t->in;
 	int i = station_room_index(t->station, in->room);
-	if (in->unasked)
+	if (in->known.unasked)
 		turn_refuse_unasked(t);
-	else if (in->slip.number != t->station->idle_n[i] || !in->paper.queued || in->paper.seen)
+	else if (in->known.slip.number != t->station->idle_n[i] || !in->known.paper.queued ||
+	         in->known.paper.seen)
 		leave(t);
 	else {
 		turn_close_question(t);
-		turn_slip_seen(t, &in->slip, &in->paper);
+		turn_slip_seen(t, &in->known.slip, &in->known.paper);
 	}
 }
 

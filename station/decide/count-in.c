@@ -45,8 +45,8 @@ static int refusal(const struct turn *t, struct say *why)
 	int32_t other = station_identity_open(t->station, th->identity);
 	if (thing_fault(t, th, why))
 		return 1;
-	if (t->in->used_in && th->single_use)
-		*why = *SAY(USED_BEFORE, .item = th->name, .case_no = t->in->used_in);
+	if (t->in->known.used_in && th->single_use)
+		*why = *SAY(USED_BEFORE, .item = th->name, .case_no = t->in->known.used_in);
 	else if (other && other != t->s->case_no &&
 	         !(sheet_owes_listing(t->s) && other_sheet_turned_up(t->station, other, th)))
 		*why =

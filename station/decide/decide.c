@@ -221,7 +221,7 @@ static int read_again(struct turn *t)
 	int i = station_room_index(t->station, t->in->room);
 	int32_t answer = input_answer(t->in);
 	int32_t last = turn_has_case(t) ? t->s->last_answer : i >= 0 ? t->station->idle_last[i] : 0;
-	if (t->in->repeated == REPEATED_STILL && !t->in->used_in &&
+	if (t->in->repeated == REPEATED_STILL && !t->in->known.used_in &&
 	    !(turn_has_case(t) && sheet_item_by_identity(t->s, t->in->thing.identity)))
 		return 0; /* what it was entered as has been taken back since */
 	if (t->in->repeated == REPEATED_NOW)

@@ -13,8 +13,9 @@ void extra_turned_up(struct turn *t)
 		other_sheet_refuse(t, other);
 		return;
 	}
-	if (t->in->used_in && th->identity_kind != IDENTITY_MARK) {
-		turn_refuse(t, SAY(WRAPPER_OF_ANOTHER_CASE, .item = th->name, .case_no = t->in->used_in));
+	if (t->in->known.used_in && th->identity_kind != IDENTITY_MARK) {
+		turn_refuse(t,
+		            SAY(WRAPPER_OF_ANOTHER_CASE, .item = th->name, .case_no = t->in->known.used_in));
 		return;
 	}
 	struct say why;

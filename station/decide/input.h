@@ -35,6 +35,20 @@ enum repeated {
 	REPEATED_STILL, /* of a thing that was the last one read here, however long ago: where it is still entered */
 };
 
+/* What only the record knows of a code, and of the papers that bear it; all zero: nothing. */
+struct known {
+	int32_t used_in;   /* ended case in which this identity was used, 0 none */
+	uint8_t used_back; /* 1 where nobody looks for it: accounted for there, or isolated */
+	int32_t slip_case; /* ACT_SLIP: the case of this slip, 0 none */
+	int32_t slip_room;
+	/* ACT_SLIP, and YES to Q_SLIP_HERE: that slip, number 0 not known; and the very paper */
+	struct slip slip;
+	struct paper paper;
+	uint8_t newer; /* ACT_SLIP: the record does not know the paper, and this station's key proves it */
+	uint8_t unanswered; /* ACT_SLIP: too many that are not ours were read with this scanner just now */
+	uint8_t unasked;    /* 1: the record could not be asked */
+};
+
 struct input {
 	enum act act;
 	struct moment at;
@@ -50,17 +64,8 @@ struct input {
 	struct thing thing;
 	const struct line *line;                     /* of the thing; NULL where the catalogue has none */
 	const struct line *parts[LINE_CONTENTS_MAX]; /* ACT_TRAY: the lines of line->contents */
-	int32_t used_in;                             /* ended case in which this identity was used, 0 none */
-	uint8_t used_back; /* 1 where nobody looks for it: accounted for there, or isolated */
-	uint8_t repeated;  /* enum repeated (decide/reads.h) */
-	int32_t slip_case; /* ACT_SLIP: the case of this slip as the record knows it, 0 none */
-	int32_t slip_room;
-	/* ACT_SLIP, and YES to Q_SLIP_HERE: that slip as the record knows it, number 0 not known; and the very paper */
-	struct slip slip;
-	struct paper paper;
-	uint8_t newer; /* ACT_SLIP: the record does not know the paper, and this station's key proves it */
-	uint8_t unanswered; /* ACT_SLIP: too many that are not ours were read with this scanner just now */
-	uint8_t unasked;    /* 1: the record could not be asked what is known of it */
+	struct known known;
+	uint8_t repeated; /* enum repeated (decide/reads.h) */
 	enum saying
 	    what; /* ACT_UNKNOWN: enum saying SAY_CODE_…, of `number` or `card`; 0 `text` is the code */
 	char text[EVENT_TEXT_MAX];

@@ -52,15 +52,15 @@ static void seen_again(struct turn *t, int item)
 static int comes_from_ended_case(const struct turn *t)
 {
 	const struct input *in = t->in;
-	return in->used_in &&
-	       (!in->used_back || (in->thing.identity_kind == IDENTITY_MARK && in->thing.single_use));
+	return in->known.used_in &&
+	       (!in->known.used_back || (in->thing.identity_kind == IDENTITY_MARK && in->thing.single_use));
 }
 
 /* It acts on its own case, whatever is open here; nothing of it is entered on this sheet. */
 static void found_of_ended_case(struct turn *t)
 {
 	const struct thing *th = &t->in->thing;
-	int32_t case_no = t->in->used_in;
+	int32_t case_no = t->in->known.used_in;
 	if (t->in->thing.identity_kind !=
 	    IDENTITY_MARK) { /* a label or wrapper proves only itself (rule 11) */
 		turn_refuse(t, SAY(WRAPPER_OF_MISSING, .item = th->name, .case_no = case_no));
@@ -71,8 +71,9 @@ static void found_of_ended_case(struct turn *t)
 	turn_found_after(t, case_no, th);
 	after_end_found(t, case_no);
 	EMIT(t, .kind = EV_ITEM_USED, .case_no = case_no, .thing = *th, .n = 1);
-	turn_say(t, t->in->used_back ? SAY(R_FOUND_COUNTED_THERE, .item = th->name, .case_no = case_no)
-	                             : SAY(R_FOUND_MISSING_THERE, .item = th->name, .case_no = case_no));
+	turn_say(t, t->in->known.used_back
+	                ? SAY(R_FOUND_COUNTED_THERE, .item = th->name, .case_no = case_no)
+	                : SAY(R_FOUND_MISSING_THERE, .item = th->name, .case_no = case_no));
 }
 
 static void without_case(struct turn *t)
@@ -80,8 +81,9 @@ static void without_case(struct turn *t)
 	const struct thing *th = &t->in->thing;
 	if (turn_asked(t) == Q_FOUND) {
 		turn_close_question(t);
-		if (t->in->used_in)
-			turn_refuse(t, SAY(WRAPPER_OF_ENDED, .item = th->name, .case_no = t->in->used_in));
+		if (t->in->known.used_in)
+			turn_refuse(t,
+			            SAY(WRAPPER_OF_ENDED, .item = th->name, .case_no = t->in->known.used_in));
 		else
 			turn_refuse(t, th->name[0] ? SAY(WHICH_CASE_OF, .item = th->name) : SAY(WHICH_CASE));
 		return;
@@ -98,7 +100,7 @@ void thing_take(struct turn *t)
 {
 	int on_this_sheet = turn_has_case(t) ? sheet_item_by_identity(t->s, t->in->thing.identity) : 0;
 	int late = turn_has_case(t) && sheet_owes_listing(t->s) && role_has(t->in->thing.role, TRAIT_TIMED);
-	if (!on_this_sheet && !late && t->in->unasked) {
+	if (!on_this_sheet && !late && t->in->known.unasked) {
 		turn_refuse_unasked(t);
 		return;
 	}

@@ -70,7 +70,7 @@ static int is_last_of_room(const struct reads *r, const struct read *of)
 static int is_same_thing_still(const struct reads *r, const struct read *k, const struct input *in)
 {
 	return in->act == ACT_THING && in->thing.identity[0] &&
-	       (in->used_in || in->thing.identity_kind == IDENTITY_MARK) && is_last_of_room(r, k);
+	       (in->known.used_in || in->thing.identity_kind == IDENTITY_MARK) && is_last_of_room(r, k);
 }
 
 void reads_look(const struct reads *r, struct input *in, int32_t repeat_ms)

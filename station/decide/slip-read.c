@@ -6,23 +6,23 @@
 
 int input_is_lost(const struct station *st, const struct input *in)
 {
-	return in->newer && in->slip.number != in->number && in->number <= st->last_slip_no;
+	return in->known.newer && in->known.slip.number != in->number && in->number <= st->last_slip_no;
 }
 
 /* A paper whose digits this station did not give it. */
 static void refuse_strange(struct turn *t)
 {
 	const struct input *in = t->in;
-	int known = in->slip.number == in->number;
+	int known = in->known.slip.number == in->number;
 	if (input_is_lost(t->station, in))
 		turn_refuse(t, SAY(SLIP_BEFORE_RESTORE, .slip = in->number, .copy = in->copy));
-	else if (in->newer)
+	else if (in->known.newer)
 		turn_refuse(t, SAY(SLIP_NEWER, .slip = in->number, .copy = in->copy));
-	else if (in->paper.queued && !in->proof)
+	else if (in->known.paper.queued && !in->proof)
 		turn_refuse(t, SAY(SLIP_LONGER_CODE, .slip = in->number, .copy = in->copy));
 	else if (!known && !in->proof)
 		turn_refuse(t, SAY(SLIP_NOT_IN_RECORD, .slip = in->number));
-	else if (known && !in->paper.queued)
+	else if (known && !in->known.paper.queued)
 		turn_refuse(t, SAY(SLIP_NO_SUCH_COPY, .slip = in->number, .copy = in->copy));
 	else
 		turn_refuse(t, SAY(SLIP_NOT_OURS, .slip = in->number, .copy = in->copy));
@@ -30,7 +30,7 @@ static void refuse_strange(struct turn *t)
 
 static void refuse_second(struct turn *t)
 {
-	const struct paper *paper = &t->in->paper;
+	const struct paper *paper = &t->in->known.paper;
 	if (paper->seen == paper->copy)
 		turn_refuse(t, SAY(SLIP_SEEN_BEFORE, .slip = t->in->number, .copy = paper->copy));
 	else
@@ -54,11 +54,11 @@ static void seen_elsewhere(struct turn *t, const struct slip *slip)
 /* The paper proves itself: its own code was read back, so it exists (DESIGN section 8). */
 void slip_take(struct turn *t)
 {
-	const struct slip *slip = &t->in->slip;
-	const struct paper *paper = &t->in->paper;
-	if (t->in->unanswered)
+	const struct slip *slip = &t->in->known.slip;
+	const struct paper *paper = &t->in->known.paper;
+	if (t->in->known.unanswered)
 		turn_refuse(t, SAY(SLIPS_NOT_ANSWERED));
-	else if (t->in->unasked)
+	else if (t->in->known.unasked)
 		turn_refuse_unasked(t);
 	else if (slip->number != t->in->number || !paper_is_ours(paper, t->in->proof))
 		refuse_strange(t);

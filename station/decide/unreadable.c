@@ -31,7 +31,7 @@ static void refuse_unknown(struct turn *t)
 void unreadable_take(struct turn *t)
 {
 	const char *text = t->in->text;
-	if (t->in->unasked) {
+	if (t->in->known.unasked) {
 		turn_refuse_unasked(t);
 		return;
 	}

@@ -14,9 +14,6 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 /* What a scan says, as an input; in->at is set. 1 where it was joined to the half of a pack that came before. */
 int core_read(struct core *c, const struct scan *s, struct input *in);
 
-/* What only the record knows of it. */
-void core_look_up(struct core *c, struct input *in);
-
 /* Enters what was decided to be entered: n scans that are held for the room, each in a turn of its own. What it
  * says of all stands in the last outcome's reply. */
 void core_enter_held(struct core *c, int32_t room, int n);

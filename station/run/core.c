@@ -1,8 +1,8 @@
 /* A scan, from the bytes that its driver wrote to the sentence that people read.
  *
  * core_scan() asks which room the scanner works for, core_read() what the code says (code/), whether it is half of a pack's
- * data whose other half waits here, and what the record knows of it; then the input is complete and nothing below it looks
- * anything up. core_carry_out() asks reads whether this code was read a moment ago, decide() what it means, and stores
+ * data whose other half waits (decide/halves.h), and what the record knows of it (run/known.h); then the input is complete
+ * and nothing below it looks anything up. core_carry_out() asks reads whether this code was read a moment ago, decide() what it means, and stores
  * the events; only what is on disk is applied to the station and told (rule 12). Where storing fails the reply that was
  * decided is thrown away: it would speak of what did not happen. The outcome lies in the core, since it is large and one
  * thread has one at a time; a pointer to its reply is good until the next scan.
@@ -21,8 +21,6 @@
 #include "base/clock.h"
 #include "base/log.h"
 #include "base/release.h"
-#include "count/wall.h"
-#include "decide/input.h"
 #include "decide/slip-read.h"
 #include "record/snapshot.h"
 #include "run/aside.h"
@@ -32,8 +30,6 @@
 #include "run/sound.h"
 
 #define REFUSED_AGAIN_MS 1000
-#define HALF_WAIT_MS                                                                                         \
-	30000 /* the second symbol of a pack comes within half a minute, or the first is forgotten */
 
 struct moment core_now(const struct core *c)
 {
@@ -414,7 +410,8 @@ void core_tell(struct core *c, int32_t room, enum verdict verdict, const char *s
 /* The first paper that shows it, or one of numbers that have not been passed by yet. */
 static int is_unheard_of(const struct core *c, const struct input *in)
 {
-	return in->act == ACT_SLIP && in->newer && !in->unanswered && !input_is_lost(&c->station, in) &&
+	return in->act == ACT_SLIP && in->known.newer && !in->known.unanswered &&
+	       !input_is_lost(&c->station, in) &&
 	       (!c->station.proof.begun || in->number > c->station.last_slip_no);
 }
 
@@ -498,162 +495,7 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 	return reply;
 }
 
-/* --- two symbols of one pack -------------------------------------------------------------------- */
-
-static int half_waits(const struct half *h, struct moment now)
-{
-	return h->scanner[0] && moment_between_ms(h->at, now) < HALF_WAIT_MS;
-}
-
-static struct half *half_find(struct core *c, const char *scanner)
-{
-	for (int i = 0; i < HALVES_MAX; i++)
-		if (strcmp(c->halves[i].scanner, scanner) == 0)
-			return &c->halves[i];
-	return NULL;
-}
-
-/* A free place, or that of the one that has waited longest: its room is told. */
-static struct half *half_place(struct core *c, struct moment now)
-{
-	char said[SAID_MAX];
-	struct half *oldest = &c->halves[0];
-	for (int i = 0; i < HALVES_MAX; i++) {
-		if (!half_waits(&c->halves[i], now))
-			return &c->halves[i];
-		if (c->halves[i].at.boot_ms < oldest->at.boot_ms)
-			oldest = &c->halves[i];
-	}
-	snprintf(
-	    said, sizeof said,
-	    "NOT ENTERED: the first of two codes that scanner %s read is forgotten, too many others wait "
-	    "for their second: scan both again.",
-	    oldest->scanner);
-	core_tell(c, oldest->room, VERDICT_REFUSED, said);
-	return oldest;
-}
-
-enum joined { JOINED_NOT, JOINED, JOINED_WAITS };
-
-/* Joins this code to the half that waits for it; JOINED_WAITS where `code` must itself wait for its other half. */
-static enum joined join_halves(struct core *c, const char *scanner, int32_t room, struct code *code,
-                               struct moment now)
-{
-	struct half *h = half_find(c, scanner);
-	struct code_fault fault;
-	if (h && half_waits(h, now)) {
-		struct code both = h->code;
-		if (code_join(&both, code, &fault) == 0 && both.product[0]) {
-			*code = both;
-			*h = (struct half){0};
-			return JOINED;
-		}
-	}
-	if (h)
-		*h = (struct half){0};
-	if (!code_is_half(code))
-		return JOINED_NOT;
-	h = half_place(c, now);
-	h->room = room;
-	snprintf(h->scanner, sizeof h->scanner, "%s", scanner);
-	h->code = *code;
-	h->at = now;
-	return JOINED_WAITS;
-}
-
-/* --- from bytes to input ------------------------------------------------------------------------ */
-
-static void could_not_ask(struct input *in, int n)
-{
-	in->unasked = 1;
-	log_line("the record could not be asked about a code: %s", strerror(-n));
-}
-
-/* Where the record does not know the paper the key does, if it was printed here: the record is an older one. */
-static int look_up_slip(struct core *c, struct input *in, int32_t number, int32_t copy)
-{
-	int n = record_slip_of(c->record, number, copy, &in->slip, &in->paper);
-	if (n < 0 || in->act != ACT_SLIP)
-		return n;
-	in->slip_case = in->slip.case_no;
-	in->slip_room = in->slip.room;
-	in->newer = !in->paper.queued && in->proof &&
-	            in->proof == slip_proof(c->seal, c->station.site, c->station.number, number, copy);
-	return n;
-}
-
-/* YES to a slip that was read in another room. Records of format 1 do not say which copy it was: the last. */
-static int look_up_asked(struct core *c, struct input *in, int room_index)
-{
-	int32_t number = c->station.idle_n[room_index], copy = c->station.idle_copy[room_index];
-	int n = look_up_slip(c, in, number, copy);
-	return n == 1 && !copy ? look_up_slip(c, in, number, in->slip.copy) : n;
-}
-
-/* What is typed comes from people, whatever name they give. */
-static const char *guesser_of(const struct input *in)
-{
-	return in->flags & EVENT_KEYED ? "keyed" : in->scanner;
-}
-
-static void look_at_guesses(struct core *c, struct input *in)
-{
-	struct event e = {.kind = EV_SCANNER_FAULT, .room = in->room};
-	if (in->held) /* it was looked at when it came */
-		return;
-	in->unanswered = guesses_silent(&c->guesses, guesser_of(in), core_now(c)) != 0;
-	if (in->unanswered || in->newer || in->unasked || paper_is_ours(&in->paper, in->proof))
-		return;
-	if (!guesses_note(&c->guesses, guesser_of(in), core_now(c)))
-		return;
-	const struct say *say = SAY(SLIP_CODES_TRIED, .scanner = guesser_of(in));
-	char words[SAID_MAX];
-	say_sentence(say, words, sizeof words);
-	said_keep(&e.said, say);
-	log_line("%s", words);
-	core_store(c, &e, 1, NULL);
-}
-
-void core_look_up(struct core *c, struct input *in)
-{
-	int n = 0, i = core_room_index(c, in->room);
-	if (in->act == ACT_THING || in->act == ACT_TRAY)
-		n = record_item_used(c->record, in->thing.identity, &in->used_in, &in->used_back);
-	if (in->act == ACT_SLIP)
-		n = look_up_slip(c, in, in->number, in->copy);
-	if (in->act == ACT_CARD && i >= 0 && c->station.idle_asked[i] == Q_SLIP_HERE)
-		n = look_up_asked(c, in, i);
-	if (n < 0)
-		could_not_ask(in, n);
-	if (in->act == ACT_SLIP)
-		look_at_guesses(c, in);
-}
-
-int core_read(struct core *c, const struct scan *s, struct input *in)
-{
-	struct code code;
-	struct code_fault fault;
-	struct batch batch;
-	int have_batch = 0;
-	int32_t today = clock_date_number(wall_latest_ms(&c->station, in->at), in->at.utc_min);
-	if (code_read(&code, s->aim, s->data, s->size, today, &fault) < 0) {
-		input_from_fault(in, &fault);
-		return 0;
-	}
-	enum joined joined = join_halves(c, s->scanner, in->room, &code, in->at);
-	if (joined == JOINED_WAITS) {
-		in->act = ACT_HALF;
-		snprintf(in->text, sizeof in->text, "%s", code.wants);
-		return 0;
-	}
-	if (code.kind == CODE_OWN && code.own.kind == OWN_ITEM && code.own.station == c->station.number)
-		have_batch = record_batch_of(c->record, code.own.number, &batch);
-	input_from_code(in, &c->station, &code, have_batch == 1 ? &batch : NULL);
-	if (have_batch < 0)
-		could_not_ask(in, have_batch);
-	core_look_up(c, in);
-	return joined == JOINED;
-}
+/* --- what is typed, and time ---------------------------------------------------------------------- */
 
 const struct reply *core_typed(struct core *c, int32_t room, const char *text)
 {

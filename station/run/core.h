@@ -8,6 +8,7 @@
 #include "base/json.h"
 #include "code/code.h"
 #include "decide/decide.h"
+#include "decide/halves.h"
 #include "decide/reads.h"
 #include "record/head.h"
 #include "record/seal.h"
@@ -26,15 +27,6 @@ struct recent { /* the replies to the last scans of a room, for the board; a rem
 	char told[SAID_MAX]; /* in the room's language, as it was then */
 };
 
-#define HALVES_MAX 32
-
-struct half { /* first symbol of a pack whose data come in two */
-	char scanner[33];
-	int32_t room;
-	struct code code;
-	struct moment at;
-};
-
 struct core {
 	char folder[256];
 	struct station station;
@@ -44,7 +36,7 @@ struct core {
 	struct seal *seal;
 	struct outcome outcome;                      /* of the last scan */
 	struct recent recent[ROOMS_MAX][RECENT_MAX]; /* newest first, by the room's place in the station */
-	struct half halves[HALVES_MAX];
+	struct halves halves;
 	struct reads reads; /* of the last seconds */
 	struct event refused
 	    [ROOMS_MAX]; /* the last refusal that was stored of each room, by its place in the station */

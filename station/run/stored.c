@@ -5,6 +5,7 @@
 #include "code/own-codes.h"
 #include "decide/stored-enter.h"
 #include "run/core-internal.h"
+#include "run/known.h"
 
 static struct moment made_at(struct moment now, int64_t made_ms)
 {
@@ -89,7 +90,7 @@ void core_enter_held(struct core *c, int32_t room, int n)
 	int stored = 1;
 	while (n-- > 0 && stored && held_input(&c->station, room, core_now(c), &in)) {
 		in.more = n > 0;
-		core_look_up(c, &in);
+		known_ask(c, &in);
 		const struct reply *r = core_carry_out(c, &in, &stored);
 		e.done += r->verdict != VERDICT_REFUSED;
 		if (r->verdict == VERDICT_REFUSED && !e.refused++)

@@ -190,10 +190,10 @@ static void look_up_slip(struct play *p, struct input *in)
 	struct paper paper = {.copy = yes ? p->st.idle_copy[i] : in->copy};
 	for (int e = 0; e < p->n_events; e++)
 		paper_follow(&slip, &paper, &p->events[e]);
-	in->slip = slip.case_no ? slip : (struct slip){0};
-	in->paper = paper;
-	in->slip_case = in->act == ACT_SLIP ? slip.case_no : 0;
-	in->newer =
+	in->known.slip = slip.case_no ? slip : (struct slip){0};
+	in->known.paper = paper;
+	in->known.slip_case = in->act == ACT_SLIP ? slip.case_no : 0;
+	in->known.newer =
 	    in->act == ACT_SLIP && !paper.queued && in->proof && in->proof == proof_of(in->number, in->copy);
 }
 
@@ -202,8 +202,8 @@ static void carry_out(struct play *p, struct input *in)
 	static const char *const verdicts[] = {"accepted", "refused", "question"};
 	for (int i = 0; in->thing.identity[0] && i < p->n_used; i++)
 		if (strcmp(p->used[i].identity, in->thing.identity) == 0) {
-			in->used_in = p->used[i].case_no;
-			in->used_back = (uint8_t)p->used[i].back;
+			in->known.used_in = p->used[i].case_no;
+			in->known.used_back = (uint8_t)p->used[i].back;
 		}
 	look_up_slip(p, in);
 	reads_look(&p->reads, in, p->st.policy.repeat_ms);

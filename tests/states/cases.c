@@ -123,8 +123,8 @@ static void pack(struct day *d, struct input *in, const char *key, int number)
 		in->parts[i] = catalogue_by_key(&d->st.catalogue, l->contents[i].key);
 	for (int i = 0; th->identity[0] && i < d->n_used; i++)
 		if (strcmp(d->used[i].identity, th->identity) == 0) {
-			in->used_in = d->used[i].case_no;
-			in->used_back = d->used[i].back;
+			in->known.used_in = d->used[i].case_no;
+			in->known.used_back = d->used[i].back;
 		}
 }
 
@@ -156,8 +156,8 @@ static void any_slip(struct day *d, struct input *in)
 	if (d->n_slips <= (int)back)
 		return;
 	in->number = d->slips[d->n_slips - 1 - (int)back].number;
-	in->slip_case = d->slips[d->n_slips - 1 - (int)back].case_no;
-	in->slip_room = d->slips[d->n_slips - 1 - (int)back].room;
+	in->known.slip_case = d->slips[d->n_slips - 1 - (int)back].case_no;
+	in->known.slip_room = d->slips[d->n_slips - 1 - (int)back].room;
 }
 
 static void any_card(struct day *d, struct input *in)

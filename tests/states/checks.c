@@ -111,7 +111,7 @@ static uint32_t check_items(const struct step_taken *s)
 	for (int i = 0; i < s->out->count; i++) {
 		const struct event *e = &s->out->events[i];
 		if (e->kind == EV_ITEM_IN && scanned && s->before->asked.what != Q_ISOLATE) {
-			if (s->in->used_in && th->single_use)
+			if (s->in->known.used_in && th->single_use)
 				broken |= bit(RULE_ONE_SHEET);
 			int on = sheet_item_by_identity(s->before, th->identity);
 			if (on && s->before->items[on - 1].place != ITEM_RETURNED)

@@ -154,8 +154,9 @@ static const struct input *uncounted(const struct ends *e, int tourniquet)
 {
 	for (int i = 0; e->now.packs && i < e->world.n_inputs; i++) {
 		const struct input *in = &e->world.inputs[i].in;
-		if (in->act != ACT_THING || in->room != 1 || in->used_in || in->thing.role == ROLE_REFUSED ||
-		    (in->thing.expiry && in->thing.expiry < 20200101) || !in->thing.identity[0])
+		if (in->act != ACT_THING || in->room != 1 || in->known.used_in ||
+		    in->thing.role == ROLE_REFUSED || (in->thing.expiry && in->thing.expiry < 20200101) ||
+		    !in->thing.identity[0])
 			continue;
 		if ((!tourniquet || in->thing.role == ROLE_TOURNIQUET) &&
 		    !station_identity_open(&e->world.station, in->thing.identity))

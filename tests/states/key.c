@@ -92,7 +92,8 @@ static const struct input *input_of(const struct world *w, const char *identity)
 static int is_class(const struct world *w, const char *a, const char *b)
 {
 	const struct input *x = input_of(w, a), *y = input_of(w, b);
-	return x && y && x->line == y->line && x->thing.expiry == y->thing.expiry && x->used_in == y->used_in;
+	return x && y && x->line == y->line && x->thing.expiry == y->thing.expiry &&
+	       x->known.used_in == y->known.used_in;
 }
 
 static void put_identity(struct writer *w, const char *identity)
@@ -109,7 +110,7 @@ static void put_identity(struct writer *w, const char *identity)
 		n->identities[n->n_identities++] = identity;
 	const struct input *in = input_of(w->world, identity);
 	put(w, before);
-	put(w, in ? in->used_in : -1);
+	put(w, in ? in->known.used_in : -1);
 }
 
 /* The last card or badge: see sheet.last_answer. */

@@ -10,17 +10,18 @@
 static inline void known_slip(const struct station *st, struct input *in, int32_t number, int32_t copy)
 {
 	const struct slip *kept = station_slip(st, number);
-	in->paper = (struct paper){.copy = copy, .proof = KNOWN_PROOF, .queued = 1, .made = 1};
+	in->known.paper = (struct paper){.copy = copy, .proof = KNOWN_PROOF, .queued = 1, .made = 1};
 	if (kept) {
-		in->slip = *kept;
-		in->paper.queued = copy >= 1 && copy <= kept->copy;
-		in->paper.made = copy < kept->copy || kept->state == SLIP_WRITTEN ||
-		                 kept->state == SLIP_SENT || kept->state == SLIP_DONE;
-	} else if (in->slip_case) {
-		in->slip = (struct slip){.number = number, .case_no = in->slip_case, .state = SLIP_SEEN};
-		in->paper.seen = 1;
+		in->known.slip = *kept;
+		in->known.paper.queued = copy >= 1 && copy <= kept->copy;
+		in->known.paper.made = copy < kept->copy || kept->state == SLIP_WRITTEN ||
+		                       kept->state == SLIP_SENT || kept->state == SLIP_DONE;
+	} else if (in->known.slip_case) {
+		in->known.slip =
+		    (struct slip){.number = number, .case_no = in->known.slip_case, .state = SLIP_SEEN};
+		in->known.paper.seen = 1;
 	} else {
-		in->paper.queued = 0;
+		in->known.paper.queued = 0;
 	}
 	in->proof = KNOWN_PROOF;
 }

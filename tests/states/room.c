@@ -39,7 +39,7 @@ static struct line line_of(const char *key, const char *name, enum role role, en
 
 static void add_thing(struct world *w, const char *key, const char *identity, int32_t used_in, int32_t expiry)
 {
-	struct input in = {.act = ACT_THING, .used_in = used_in, .used_back = used_in != 0};
+	struct input in = {.act = ACT_THING, .known = {.used_in = used_in, .used_back = used_in != 0}};
 	char name[64];
 	in.line = catalogue_by_key(&w->station.catalogue, key);
 	struct thing *th = &in.thing;
@@ -240,9 +240,9 @@ void world_init(struct world *w, const struct room_plan *p)
 	if (p->stored)
 		add_stored(w);
 	add(w, (struct input){.act = ACT_TYPED, .text = "INC-1"}, "typed number");
-	add(w, (struct input){.act = ACT_SLIP, .number = 1, .copy = 1, .slip_case = 90}, "slip 1");
+	add(w, (struct input){.act = ACT_SLIP, .number = 1, .copy = 1, .known = {.slip_case = 90}}, "slip 1");
 	if (p->copies)
-		add(w, (struct input){.act = ACT_SLIP, .number = 1, .copy = 2, .slip_case = 90},
+		add(w, (struct input){.act = ACT_SLIP, .number = 1, .copy = 2, .known = {.slip_case = 90}},
 		    "slip 1, copy 2");
 	if (p->size)
 		add(w, (struct input){.act = ACT_TYPED, .text = "60 mm"}, "typed size");

@@ -67,7 +67,7 @@ SPOIL(nothing_owed) /* 3 */
 }
 SPOIL(used_again) /* 4 */
 {
-	if (in->act == ACT_THING && in->used_in && before->case_no && o->count && find(o, EV_REFUSED))
+	if (in->act == ACT_THING && in->known.used_in && before->case_no && o->count && find(o, EV_REFUSED))
 		push(o, &o->events[0],
 		     (struct event){.kind = EV_ITEM_IN,
 		                    .item = (uint8_t)(before->n_items + 1),

@@ -576,7 +576,7 @@ static void begin(struct world *w)
 	for (int room = 1; p->begin >= BEGIN_TEAM && room <= 1 + p->other_room; room++)
 		begin_team(w, room);
 	for (int i = 0; p->begin >= BEGIN_COUNTED && i < w->n_inputs; i++)
-		if (w->inputs[i].in.act == ACT_THING && !w->inputs[i].in.used_in)
+		if (w->inputs[i].in.act == ACT_THING && !w->inputs[i].in.known.used_in)
 			scan_at_the_beginning(w, 1, w->inputs[i].in);
 	if (p->begin >= BEGIN_COUNTED && !p->single)
 		scan_at_the_beginning(w, 1, (struct input){.act = ACT_BADGE, .number = 3});

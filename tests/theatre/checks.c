@@ -146,11 +146,11 @@ static void check_charged(struct stage *g, const struct entry *e, const struct i
 		const struct event *v = &g->out.events[i];
 		int op = case_of_event(g, v);
 		if (v->kind == EV_EXTRA &&
-		    (in->used_back || !station_identity_open(&g->st, in->thing.identity)) &&
-		    (in->used_back || !in->used_in))
+		    (in->known.used_back || !station_identity_open(&g->st, in->thing.identity)) &&
+		    (in->known.used_back || !in->known.used_in))
 			continue; /* it stands on no sheet, and no case misses it: nobody can know whose it is */
 		int charges = v->kind == EV_EXTRA || (v->kind == EV_DISCREPANCY && v->n == 1) ||
-		              (v->kind == EV_FOUND_AFTER && v->case_no != in->used_in);
+		              (v->kind == EV_FOUND_AFTER && v->case_no != in->known.used_in);
 		if (charges && op >= 0 && op != r->of)
 			FAIL(g, INNOCENCE, "%s:%d belongs to case %d, and case %d is charged (%s): %s",
 			     r->line, (int)r->number, (int)g->world.operations[r->of].case_no,

@@ -14,13 +14,13 @@ static void look_up(const struct stage *g, struct input *in)
 {
 	for (int i = 0; in->thing.identity[0] && i < g->n_used; i++) /* the latest counts, as in the record */
 		if (strcmp(g->used[i].identity, in->thing.identity) == 0) {
-			in->used_in = g->used[i].case_no;
-			in->used_back = g->used[i].back;
+			in->known.used_in = g->used[i].case_no;
+			in->known.used_back = g->used[i].back;
 		}
 	for (int i = 0; in->act == ACT_SLIP && i < g->n_slips; i++)
 		if (g->slips[i].number == in->number) {
-			in->slip_case = g->slips[i].case_no;
-			in->slip_room = g->slips[i].room;
+			in->known.slip_case = g->slips[i].case_no;
+			in->known.slip_room = g->slips[i].room;
 		}
 }
 
@@ -327,7 +327,7 @@ static int is_repeat(const struct stage *g, const struct entry *e, int room, con
 {
 	if (e->group < 0 || g->entered[e->group] != room + 1)
 		return 0;
-	if (in->act == ACT_THING && in->thing.identity[0] && !in->used_in &&
+	if (in->act == ACT_THING && in->thing.identity[0] && !in->known.used_in &&
 	    !station_identity_open(&g->st,
 	                           in->thing.identity)) /* what it was entered as has been taken back */
 		return 0;

@@ -547,8 +547,8 @@ static struct input used_before(const struct table *t, const char *name, int bac
 		if (strcmp(t->w.inputs[i].name, name) == 0)
 			in = t->w.inputs[i].in;
 	assert_int_equal(in.act, ACT_THING);
-	in.used_in = 4;
-	in.used_back = (uint8_t)back;
+	in.known.used_in = 4;
+	in.known.used_back = (uint8_t)back;
 	return in;
 }
 

@@ -125,11 +125,11 @@ int history_take(struct history *h, struct input *in)
 	in->at = h->now;
 	snprintf(in->scanner, sizeof in->scanner, "hand-%d", (int)in->room);
 	if (!h->batch && in->thing.identity[0])
-		record_item_used(h->record, in->thing.identity, &in->used_in, &in->used_back);
+		record_item_used(h->record, in->thing.identity, &in->known.used_in, &in->known.used_back);
 	if (!h->batch && in->act == ACT_SLIP)
-		if (record_slip_of(h->record, in->number, in->copy, &in->slip, &in->paper) == 1) {
-			in->slip_case = in->slip.case_no;
-			in->slip_room = in->slip.room;
+		if (record_slip_of(h->record, in->number, in->copy, &in->known.slip, &in->known.paper) == 1) {
+			in->known.slip_case = in->known.slip.case_no;
+			in->known.slip_room = in->known.slip.room;
 		}
 	decide(&h->st, in, &h->out);
 	return history_store(h, h->out.events, h->out.count);
@@ -244,8 +244,8 @@ static int slip(struct history *h, int32_t room, int32_t number)
 	const struct slip *s = station_slip(&h->st, number);
 	struct input in = {.act = ACT_SLIP, .room = room, .number = number, .copy = 1};
 	if (s) {
-		in.slip_case = s->case_no;
-		in.slip_room = s->room;
+		in.known.slip_case = s->case_no;
+		in.known.slip_room = s->room;
 	}
 	return history_take(h, &in);
 }

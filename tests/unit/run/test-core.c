@@ -183,7 +183,7 @@ static void a_half_is_forgotten_after_half_a_minute(void **state)
 	(void)state;
 	begin_case();
 	scan("(17)330331(10)T26");
-	core.halves[0].at.boot_ms -= 30001;
+	core.halves.list[0].at.boot_ms -= 30001;
 	must_say(scan(GREEN), "Counted in");
 	assert_string_equal(kept_of(EV_ITEM_IN)->thing.lot, "");
 }
@@ -198,7 +198,7 @@ static void a_half_that_gives_way_to_others_is_told(void **state)
 		snprintf(name, sizeof name, "s%d", i);
 		by(name, "(17)330331(10)T26");
 		if (i < HALVES_MAX)
-			core.halves[i].at.boot_ms -= HALVES_MAX - i; /* s0 waits longest */
+			core.halves.list[i].at.boot_ms -= HALVES_MAX - i; /* s0 waits longest */
 	}
 	for (int i = 0; i < RECENT_MAX; i++)
 		told += strstr(core.recent[0][i].said, "scanner s0 read is forgotten") != NULL;

@@ -38,5 +38,7 @@ int32_t clock_minute_of_day(int64_t wall_ms, int16_t utc_min); /* 0 to 1439 */
 
 /* The civil date as a number, 20261125, for comparing with expiry dates. */
 int32_t clock_date_number(int64_t wall_ms, int16_t utc_min);
+/* The time of the day in minutes, 0 to 1439. */
+int32_t clock_minute_of_day(int64_t wall_ms, int16_t utc_min);
 
 #endif

@@ -1,10 +1,6 @@
 #include "count/unanswered.h"
 
-#include <inttypes.h>
-#include <stdio.h>
-
 #include "base/clock.h"
-#include "code/own-codes.h"
 
 struct moment station_last_scan(const struct station *st, int32_t room)
 {
@@ -22,30 +18,29 @@ static int stands(const struct station *st, const struct heard *h, struct moment
 }
 
 /* A time of day only where it can be true. */
-static void since_text(const struct station *st, struct moment scan, struct moment now, char out[40])
+static enum saying since(const struct station *st, struct moment scan, struct moment now, struct say *say)
 {
-	char date[11] = "", hm[6];
-	if (st->clock_wrong || scan.wall_ms > now.wall_ms) {
-		snprintf(out, 40, "no scan since the reminder");
-		return;
-	}
-	clock_text_hm(scan.wall_ms, now.utc_min, hm);
-	if (clock_date_number(scan.wall_ms, now.utc_min) != clock_date_number(now.wall_ms, now.utc_min))
-		clock_text_date(scan.wall_ms, now.utc_min, date);
-	snprintf(out, 40, "no scan since %s%s%s", date, *date ? " " : "", hm);
+	if (st->clock_wrong || scan.wall_ms > now.wall_ms)
+		return SAY_NO_SCAN_SINCE_REMINDER;
+	say->time = clock_minute_of_day(scan.wall_ms, now.utc_min);
+	say->date = clock_date_number(scan.wall_ms, now.utc_min);
+	return say->date == clock_date_number(now.wall_ms, now.utc_min) ? SAY_NO_SCAN_SINCE
+	                                                                : SAY_NO_SCAN_SINCE_DAY;
 }
 
 static void tell(const struct station *st, const struct sheet *s, const struct digit *d, struct moment now,
                  struct unanswered *out)
 {
-	char since[40];
-	int64_t min = digit_open_ms(d, now) / 60000;
-	since_text(st, station_last_scan(st, s->room), now, since);
-	out->room = s->room;
-	snprintf(out->text, sizeof out->text, "%s: %s%s %s%" PRId64 " min, %s",
-	         station_room_name(st, s->room), own_digit_name(d->number),
-	         d->state == DIGIT_OFF ? ", off and not accounted for," : "",
-	         d->by_wall.cuts && !digit_wall_holds(d, now) ? "at least " : "", min, since);
+	int off = d->state == DIGIT_OFF, least = d->by_wall.cuts && !digit_wall_holds(d, now);
+	struct say say = {.room = station_room_name(st, s->room),
+	                  .digit = d->number,
+	                  .minutes = (int32_t)(digit_open_ms(d, now) / 60000)};
+	say.what = since(st, station_last_scan(st, s->room), now, &say);
+	if (least)
+		say.saying = off ? SAY_NOBODY_OFF_LEAST : SAY_NOBODY_ON_LEAST;
+	else
+		say.saying = off ? SAY_NOBODY_OFF : SAY_NOBODY_ON;
+	*out = (struct unanswered){s->room, say};
 }
 
 int station_unanswered(const struct station *st, struct moment now, struct unanswered out[UNANSWERED_MAX])

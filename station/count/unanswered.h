@@ -7,11 +7,11 @@
 #include "count/station.h"
 
 #define UNANSWERED_MAX 16
-#define UNANSWERED_TEXT_MAX 200
 
 struct unanswered {
 	int32_t room;
-	char text[UNANSWERED_TEXT_MAX]; /* "Bay 3: left ring finger 41 min, no scan since 02:10" */
+	struct say
+	    say; /* "Bay 3: left ring finger 41 min, no scan since 02:10"; its room's name is the station's */
 };
 
 /* Those that stand at `now`, in the order of the open sheets; how many, at most UNANSWERED_MAX. */

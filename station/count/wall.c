@@ -1,7 +1,5 @@
 #include "count/wall.h"
 
-#include <stdio.h>
-
 #include "base/clock.h"
 
 #define LAG_MS 60000
@@ -19,24 +17,15 @@ int64_t wall_latest_ms(const struct station *st, struct moment now)
 	return now.wall_ms > st->wall_ms ? now.wall_ms : st->wall_ms;
 }
 
-void wall_words(const struct station *st, struct moment now, char *out, size_t size)
+struct say wall_says(const struct station *st, struct moment now)
 {
-	char date[11], hm[6], last_date[11], last_hm[6];
-	out[0] = 0;
+	struct say say = {0};
 	if (!st->clock_wrong)
-		return;
-	clock_text_date(now.wall_ms, now.utc_min, date);
-	clock_text_hm(now.wall_ms, now.utc_min, hm);
-	clock_text_date(st->wall_ms, now.utc_min, last_date);
-	clock_text_hm(st->wall_ms, now.utc_min, last_hm);
-	if (now.wall_ms < st->wall_ms)
-		snprintf(out, size,
-		         "The wall clock is wrong: %s %s, though the record reaches to %s %s. Read expiry "
-		         "dates aloud; have the clock set.",
-		         date, hm, last_date, last_hm);
-	else
-		snprintf(out, size,
-		         "The wall clock is wrong: %s %s, before this program was made. Read expiry dates "
-		         "aloud; have the clock set.",
-		         date, hm);
+		return say;
+	say.saying = now.wall_ms < st->wall_ms ? SAY_CLOCK_BEHIND : SAY_CLOCK_BEFORE_PROGRAM;
+	say.date = clock_date_number(now.wall_ms, now.utc_min);
+	say.time = clock_minute_of_day(now.wall_ms, now.utc_min);
+	say.other_date = clock_date_number(st->wall_ms, now.utc_min);
+	say.to = clock_minute_of_day(st->wall_ms, now.utc_min);
+	return say;
 }

@@ -19,7 +19,7 @@ int wall_is_wrong(const struct station *st, struct moment now);
  * century of a year of two digits, the cases of the day. */
 int64_t wall_latest_ms(const struct station *st, struct moment now);
 
-/* What the board says of it, and what to do; "" where nothing was said. */
-void wall_words(const struct station *st, struct moment now, char *out, size_t size);
+/* What the board says of it, and what to do; SAY_NONE where nothing was said. */
+struct say wall_says(const struct station *st, struct moment now);
 
 #endif

@@ -5,23 +5,23 @@
 
 #include "base/clock.h"
 #include "base/name.h"
-#include "code/own-codes.h"
 #include "count/unanswered.h"
 #include "count/wall.h"
 
 /* Names are for programs, which compare them; words are for people, who read them. */
 static const struct {
-	const char *name, *words;
+	const char *name;
+	enum saying words;
 } places[] = {
-    [0] = {"", ""},
-    [ITEM_HERE] = {"here", "counted in"},
-    [ITEM_ON] = {"on", "on a digit"},
-    [ITEM_OFF] = {"off", "off, not yet accounted for"},
-    [ITEM_ACCOUNTED] = {"accounted", "accounted for"},
-    [ITEM_RETURNED] = {"returned", "returned unopened"},
-    [ITEM_ISOLATED] = {"isolated", "isolated"},
-    [ITEM_STRUCK] = {"struck", "struck"},
-    [ITEM_EXTRA] = {"extra", "extra"},
+    [0] = {"", SAY_NONE},
+    [ITEM_HERE] = {"here", SAY_B_COUNTED_IN},
+    [ITEM_ON] = {"on", SAY_B_IS_ON_NOWHERE},
+    [ITEM_OFF] = {"off", SAY_B_IS_OFF},
+    [ITEM_ACCOUNTED] = {"accounted", SAY_B_ACCOUNTED_FOR},
+    [ITEM_RETURNED] = {"returned", SAY_B_IS_RETURNED},
+    [ITEM_ISOLATED] = {"isolated", SAY_B_AT_ISOLATED},
+    [ITEM_STRUCK] = {"struck", SAY_B_AT_STRUCK},
+    [ITEM_EXTRA] = {"extra", SAY_B_AT_EXTRA},
 };
 
 const char *slip_state_name(enum slip_state state)
@@ -53,9 +53,14 @@ static void put_n(json_t *o, const char *key, int64_t n)
 	json_object_set_new(o, key, json_integer(n));
 }
 
-static json_t *items(const struct sheet *s)
+static void put_words(json_t *o, const char *key, const struct view_source *from, enum saying words)
 {
-	static const char *const conditions[] = {"", "intact", "cut and complete", "pieces missing"};
+	put(o, key, words ? saying_text_in(from->language, words) : "");
+}
+
+static json_t *items(const struct view_source *from, const struct sheet *s)
+{
+	static const char *const conditions[] = {"", "intact", "cut-complete", "pieces-missing"};
 	json_t *list = json_array();
 	for (int i = 0; i < s->n_items; i++) {
 		const struct item *it = &s->items[i];
@@ -67,7 +72,7 @@ static json_t *items(const struct sheet *s)
 		put(o, "role", role_name((enum role)it->thing.role));
 		int place = it->place <= ITEM_EXTRA ? it->place : 0;
 		put(o, "place", places[place].name);
-		put(o, "place_words", places[place].words);
+		put_words(o, "place_words", from, places[place].words);
 		put(o, "condition", conditions[it->condition & 3]);
 		put_n(o, "pieces", it->pieces);
 		put_n(o, "shown", it->shown);
@@ -102,18 +107,21 @@ static int32_t next_reminder(const struct policy *p, const struct digit *d)
 	return p->next_reminder_min ? d->reminded_min + p->next_reminder_min : 0;
 }
 
-static json_t *digits(const struct policy *p, const struct sheet *s, struct moment now)
+static json_t *digits(const struct view_source *from, const struct sheet *s)
 {
 	static const char *const states[] = {"bare", "maybe-on", "on", "off"};
+	const struct moment now = from->now;
 	json_t *list = json_array();
 	for (int i = 0; i < s->n_digits; i++) {
 		const struct digit *d = &s->digits[i];
 		char text[80], at[18];
 		json_t *o = json_object();
-		digit_minutes_text(d, now, text, sizeof text);
+		struct say ran = {0};
+		ran.saying = digit_minutes(d, now, &ran.minutes, &ran.most);
+		say_part_in(from->language, &ran, text, sizeof text);
 		wall_text(d->doubted ? d->doubt_wall_ms : d->on_wall_ms, now, at);
 		put_n(o, "number", d->number);
-		put(o, "name", own_digit_name(d->number));
+		put_words(o, "name", from, saying_of_digit(d->number));
 		put(o, "state", states[d->doubted ? DIGIT_MAYBE_ON : d->state]);
 		put(o, "text", text);
 		put(o, "on_at", at);
@@ -121,7 +129,7 @@ static json_t *digits(const struct policy *p, const struct sheet *s, struct mome
 		put_n(o, "by_wall_ms", digit_by_wall_ms(d, now));
 		put_n(o, "total_ms", digit_total_ms(d, now));
 		put_n(o, "longest_ms", digit_longest_ms(d, now));
-		put_n(o, "next_reminder_min", next_reminder(p, d));
+		put_n(o, "next_reminder_min", next_reminder(&from->station->policy, d));
 		json_object_set_new(o, "marked", json_boolean(d->marked));
 		json_object_set_new(o, "seen_bare", json_boolean(d->seen_bare));
 		json_object_set_new(o, "reminded", json_boolean(d->reminded));
@@ -144,9 +152,11 @@ static json_t *team(const struct view_source *from, const struct sheet *s)
 	for (int p = PLACE_FIELD; p < TEAM_PLACES; p++) {
 		if (!s->team.at[p])
 			continue;
+		int alone = s->single && p == PLACE_FIELD;
 		json_t *o = json_object();
-		put(o, "place",
-		    s->single && p == PLACE_FIELD ? "operator, alone" : place_words((enum team_place)p));
+		put(o, "place", alone ? "operator" : place_name((enum team_place)p));
+		put_words(o, "place_words", from,
+		          alone ? SAY_PLACE_OPERATOR : place_saying((enum team_place)p));
 		put(o, "name", called(from, s->team.at[p]));
 		json_array_append_new(list, o);
 	}
@@ -156,8 +166,7 @@ static json_t *team(const struct view_source *from, const struct sheet *s)
 /* What was agreed and still holds: a final count that was voided does not. */
 static json_t *agreed(const struct view_source *from, const struct sheet *s)
 {
-	static const char *const kinds[] = {"", "initial count", "final count", "handover count",
-	                                    "count of what was added"};
+	static const char *const kinds[] = {"", "initial", "final", "handover", "added"};
 	json_t *list = json_array();
 	const struct day_case *d = s->case_no ? day_case(from->day, s->case_no) : NULL;
 	for (int i = 0; d && i < d->n_counts; i++) {
@@ -200,16 +209,24 @@ static json_t *cases_of_day(const struct view_source *from)
 	return list;
 }
 
-static json_t *debts(const struct sheet *s)
+static json_t *debt(const struct view_source *from, enum saying what, enum saying next)
+{
+	json_t *o = json_object();
+	put(o, "name", saying_key(what));
+	put_words(o, "words", from, what);
+	json_object_set_new(o, "next", json_boolean(what == next));
+	return o;
+}
+
+/* `next`: what the head of what comes next says is owed. */
+static json_t *debts(const struct view_source *from, const struct sheet *s, enum saying next)
 {
 	json_t *list = json_array();
 	if (s->unfollowed)
-		json_array_append_new(
-		    list,
-		    json_string("the station could not follow an event of this case: count by hand on the "
-		                "paper sheet; it does not end reconciled"));
+		json_array_append_new(list, debt(from, SAY_DEBT_UNFOLLOWED, next));
 	for (int i = 0; i < s->debts.count; i++)
-		json_array_append_new(list, json_string(debt_words((enum debt_kind)s->debts.list[i].kind)));
+		json_array_append_new(list,
+		                      debt(from, debt_saying((enum debt_kind)s->debts.list[i].kind), next));
 	return list;
 }
 
@@ -240,7 +257,7 @@ static json_t *may_be_on(const struct sheet *s)
 			may = item_open(&s->items[i - 1]) && s->items[i - 1].missing &&
 			      sheet_may_be_on(s, i, d);
 		if (may)
-			json_array_append_new(list, json_string(own_digit_name(d)));
+			json_array_append_new(list, json_integer(d));
 	}
 	return list;
 }
@@ -320,8 +337,10 @@ static json_t *elsewhere(const struct view_source *from, int32_t but)
 		if (found[i].room == but)
 			continue;
 		json_t *o = json_object();
+		char text[300];
+		say_sentence_in(from->language, &found[i].say, text, sizeof text);
 		put_n(o, "room", found[i].room);
-		put(o, "text", found[i].text);
+		put(o, "text", text);
 		json_array_append_new(list, o);
 	}
 	return list;
@@ -329,8 +348,9 @@ static json_t *elsewhere(const struct view_source *from, int32_t but)
 
 static void put_clock(json_t *o, const struct view_source *from)
 {
-	char words[300];
-	wall_words(from->station, from->now, words, sizeof words);
+	char words[400];
+	const struct say says = wall_says(from->station, from->now);
+	say_sentence_in(from->language, &says, words, sizeof words);
 	put(o, "clock", words);
 }
 
@@ -385,7 +405,7 @@ static json_t *after_end(const struct view_source *from, int32_t room)
 		wall_text(a->wall_ms, from->now, at);
 		put_n(o, "case", a->case_no);
 		put(o, "what", debt_name((enum debt_kind)a->what));
-		put(o, "digit", a->digit ? own_digit_name(a->digit) : "");
+		put_n(o, "digit", a->digit);
 		put(o, "at", at);
 		json_array_append_new(list, o);
 	}
@@ -458,16 +478,17 @@ static json_t *room_of(const struct room *room)
 	return o;
 }
 
-static void put_sheet(json_t *o, const struct view_source *from, const struct sheet *s)
+static void put_sheet(json_t *o, const struct view_source *from, const struct sheet *s,
+                      const struct next *next)
 {
 	put(o, "question", s->asked.what ? question_name((enum question)s->asked.what) : "");
 	put_n(o, "asked_digit", s->asked.digit);
 	put_n(o, "asked_item", s->final == FINAL_ASKING ? sheet_next_open(s) : 0);
-	json_object_set_new(o, "items", items(s));
-	json_object_set_new(o, "digits", digits(&from->station->policy, s, from->now));
+	json_object_set_new(o, "items", items(from, s));
+	json_object_set_new(o, "digits", digits(from, s));
 	json_object_set_new(o, "team", team(from, s));
 	json_object_set_new(o, "agreed", agreed(from, s));
-	json_object_set_new(o, "debts", debts(s));
+	json_object_set_new(o, "debts", debts(from, s, next->head.what));
 	json_object_set_new(o, "may_be_on", may_be_on(s));
 	json_object_set_new(o, "search", search(from, s));
 	json_object_set_new(o, "awake", json_boolean(s->awake));
@@ -499,7 +520,7 @@ json_t *view_room(const struct view_source *from, const struct view_room_source 
 	put(o, "next", from->distrust[0] ? saying_text_in(from->language, SAY_BY_HAND) : words);
 	json_object_set_new(o, "cards", cards(room->next, from->language));
 	json_object_set_new(o, "deeds", view_deeds(room->next, from->language));
-	put_sheet(o, from, s);
+	put_sheet(o, from, s, room->next);
 	json_object_set_new(o, "points", points(&st->policy));
 	json_object_set_new(o, "recent", recent(room, from->now));
 	json_object_set_new(o, "last_scan_ms", last_scan(from, room->room));

@@ -9,15 +9,15 @@
  *   truth by their names (count/deed.h), the rest where the kind has it, cards [{number, words}] those among them,
  *   items [{number, name, lot, identity, place here on off accounted returned isolated struck extra, and in words
  *           place_words, pieces, shown, missing, digit, dropped, unlisted, added,
- *           condition}],
+ *           condition "" intact cut-complete pieces-missing}],
  *   digits [{number, name, state, stretch_ms, by_wall_ms, text, total_ms, longest_ms, on_at "10:12" wall clock, with its
  *            date if not today, next_reminder_min 0 none, marked, seen_bare, reminded, tourniquet,
  *            forceps, gap}]
  *            stretch_ms as of at_ms; the clock runs on where state is "on" or "maybe-on". With gap it is the least, and
  *            by_wall_ms is the same stretch by the wall clock; 0 where there is no gap or that cannot be trusted
- *   team [{place, name}],
- *   agreed [{count, at "10:05", field, circulating ("" alone), recorded}] the counts that hold, in their order,
- *   debts [words], search [{text, state open done not-done}] while a discrepancy is open, may_be_on [names of digits]
+ *   team [{place by its name, operator: of one who works alone, place_words, name}],
+ *   agreed [{count initial final handover added, at "10:05", field, circulating ("" alone), recorded}] the counts that hold, in their order,
+ *   debts [{name of its sentence, words, next: what comes next says it already}], search [{text, state open done not-done}] while a discrepancy is open, may_be_on [numbers of digits]
  *   where what is missing may be,
  *   points [text] and points_yes at the sign-out, recent [{ago_ms, verdict, said}] replies to scans, newest first,
  *   last_scan_ms how long ago something was scanned here, refused and typed too; null never,

@@ -93,10 +93,11 @@ static void print_view(const json_t *view)
 	else
 		puts(", no case");
 	json_array_foreach((json_t *)json_object_get(view, "team"), i, x)
-	    printf("  %s: %s\n", json_text(x, "place"), json_text(x, "name"));
+	    printf("  %s: %s\n", json_text(x, "place_words"), json_text(x, "name"));
 	print_items(view);
 	print_digits(view);
-	print_list("owed", json_object_get(view, "debts"));
+	json_array_foreach((json_t *)json_object_get(view, "debts"), i, x)
+	    printf("owed: %s\n", json_text(x, "words"));
 	if (json_text(view, "distrust")[0])
 		printf("DO NOT TRUST THE STATION NOW: %s\n", json_text(view, "distrust"));
 	printf("next: %s\n", json_text(view, "next"));

@@ -46,6 +46,7 @@ static const struct value {
 #undef X
 #define LOOSE_NUMBER(member, size) offsetof(struct said, member)
 #define LOOSE_TIME(member, size) LOOSE_NUMBER(member, size)
+#define LOOSE_DATE(member, size) LOOSE_NUMBER(member, size)
 #define LOOSE_SAYING(member, size) LOOSE_NUMBER(member, size)
 #define LOOSE_DIGIT(member, size) LOOSE_NUMBER(member, size)
 #define LOOSE_TEXT(member, size) (size ? (int16_t)offsetof(struct said, member) : HAS_NOT)

@@ -55,6 +55,7 @@ struct say {
 #define SAID_LOOSE_NUMBER(member, size) SAID_NUMBER(member, size)
 #define SAID_LOOSE_TIME(member, size) SAID_TIME(member, size)
 #define SAID_LOOSE_SAYING(member, size) SAID_SAYING(member, size)
+#define SAID_LOOSE_DATE(member, size) SAID_DATE(member, size)
 #define SAID_LOOSE_DIGIT(member, size) SAID_DIGIT(member, size)
 #define SAID_LOOSE_TEXT(member, size) char member[(size) + !(size)]; /* of 0 it is not kept */
 #define SAID_LOOSE_PERSON(member, size) SAID_LOOSE_TEXT(member, size)

@@ -7,6 +7,7 @@
 #ifndef BANDTALLY_WORDS_SENTENCES_H
 #define BANDTALLY_WORDS_SENTENCES_H
 
+#include "words/board-words.h"
 #include "words/name-words.h"
 #include "words/next-words.h"
 #include "words/reply-words.h"
@@ -16,7 +17,8 @@
 #define SENTENCES(X, N) \
 	NAME_WORDS(X, N) \
 	NEXT_WORDS(X, N) \
-	REPLY_WORDS(X, N)
+	REPLY_WORDS(X, N) \
+	BOARD_WORDS(X, N)
 /* clang-format on */
 
 #endif

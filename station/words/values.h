@@ -68,6 +68,7 @@
 	X(TEXT, lot, "lot", 0) \
 	X(SAYING, month, "month", 0) \
 	X(SAYING, more, "more", 0)                 /* what follows `then` */ \
+	X(DATE, other_date, "other_date", 0) \
 	X(DIGIT, other_digit, "other_digit", 0) \
 	X(NUMBER, page, "page", 0) \
 	X(NUMBER, pages, "pages", 0) \

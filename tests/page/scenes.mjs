@@ -10,11 +10,12 @@ const digit = (number, name, state, more = {}) => ({
 	number, name, state, text: '', on_at: '10:12', stretch_ms: 0, total_ms: 0, longest_ms: 0, marked: false, seen_bare: false,
 	reminded: false, gap: false, forceps: false, next_reminder_min: 0, ...more,
 });
+const debt = (name, next = false) => ({ name: `debt-${name}`, next });
 export const min = (n) => n * 60000 + 5000;
 
 const tourniquet = (place, more) => item(1, 'Finger tourniquet, ring, medium', 'tourniquet', place, more);
 const forceps = (place, more) => item(2, 'Artery forceps', 'forceps', place, more);
-const field = { place: 'at the field', name: 'Scrub A' }, circulating = { place: 'circulating', name: 'Circulating B' };
+const field = { place: 'field', name: 'Scrub A' }, circulating = { place: 'circulating', name: 'Circulating B' };
 
 export const points = [
 	'The name of the procedure is recorded.',
@@ -57,13 +58,13 @@ export const status = (more = {}) => ({
 
 const onIndex = digit(2, 'right index finger', 'on', { stretch_ms: min(12), next_reminder_min: 20, forceps: true, marked: true });
 const bothOn = [tourniquet('on', { digit: 2 }), forceps('on', { digit: 2 })];
-const agreed = ['initial count', 'final count'].map((count, i) => ({ count, at: ['10:10', '10:40'][i], field: 'Scrub A', circulating: 'Circulating B', recorded: 'Circulating B' }));
+const agreed = ['initial', 'final'].map((count, i) => ({ count, at: ['10:10', '10:40'][i], field: 'Scrub A', circulating: 'Circulating B', recorded: 'Circulating B' }));
 const offUndo = cards('OFF', 'FORCEPS MOVED', 'HANDOVER', 'UNDO');
 
 const now_ms = 1795602240000, day_ms = 86400000;
 const slipsOf = (...cases) => cases.map((c, i) => ({ number: 1000 + c, case: c, room: 1, copy: 1, kind: i % 2 ? 'discrepancy' : 'reconciliation', state: 'sent', since_ms: now_ms - (42 - c) * day_ms }));
 const owedOf = (...cases) => cases.map((c) => ({ case: c, since_ms: now_ms - (42 - c) * day_ms }));
-const afterUnresolved = [['digit-seen-bare', 'right index finger'], ['digit-seen-bare', 'left ring finger'], ['ward-told', '']].map(([what, digit]) => ({ case: 40, what, digit, at: '10:20' }));
+const afterUnresolved = [['digit-seen-bare', 2], ['digit-seen-bare', 9], ['ward-told', 0]].map(([what, digit]) => ({ case: 40, what, digit, at: '10:20' }));
 export const scenes = {
 	idle: view({ case: null, next: 'Next patient: scan NEW CASE.', cards: cards('NEW CASE'), team: [] }),
 	'idle-slip': view({
@@ -93,11 +94,11 @@ export const scenes = {
 	'maybe-on': view({
 		next: 'Left great (big) toe: Is a tourniquet on it now? Scan YES or NO.', question: 'is-on', asked_digit: 16, cards: cards('YES', 'NO'),
 		items: [tourniquet('here')], digits: [digit(16, 'left great (big) toe', 'maybe-on', { stretch_ms: 70000 })],
-		debts: ['say whether a tourniquet is on: scan the digit card, then YES or NO'], recent: [scan(70000, 'question', 'Is a tourniquet on it now? Scan YES or NO.')],
+		debts: [debt('on')], recent: [scan(70000, 'question', 'Is a tourniquet on it now? Scan YES or NO.')],
 	}),
 	'debts-faults': view({
 		next: 'Owed: the initial count was not agreed before the tourniquet went on: agree it aloud now.', cards: offUndo, items: bothOn, digits: [{ ...onIndex, gap: true }],
-		debts: ['the initial count was not agreed before the tourniquet went on: agree it aloud now', 'a tourniquet is on that is not listed: scan its pack, or say aloud what it is'],
+		debts: [debt('count', true), debt('listing')],
 		faults: ['Scanner hall-1 of Theatre 1: it was unplugged: plug it in, or scan THIS ROOM with another'], suspended_case: 40,
 		recent: [scan(45000, 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}, { initial_agreed: false }),
@@ -153,7 +154,7 @@ export const scenes = {
 	}, { final: 'asking', discrepancy: true }),
 	'who-looked': view({
 		room: { number: 1, name: 'Minor injuries 3', single: true }, next: 'Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBODY.', question: 'who-looked',
-		cards: cards('WHO LOOKED: PATIENT', 'WHO LOOKED: CARER', 'WHO LOOKED: COLLEAGUE', 'WHO LOOKED: NOBODY'), team: [{ place: 'operator, alone', name: 'Operator C' }],
+		cards: cards('WHO LOOKED: PATIENT', 'WHO LOOKED: CARER', 'WHO LOOKED: COLLEAGUE', 'WHO LOOKED: NOBODY'), team: [{ place: 'operator', name: 'Operator C' }],
 		items: [tourniquet('accounted', { digit: 6, shown: 1, condition: 'intact' })], digits: [digit(6, 'left thumb', 'off', { total_ms: min(9), seen_bare: true })],
 		recent: [scan(2000, 'question', 'Left thumb seen bare at 10:41.')],
 	}, { single: true, final: 'agreed' }),
@@ -169,7 +170,7 @@ export const scenes = {
 	}, { final: 'agreed', sign_out: true, points_yes: 2, point_no: 3 }),
 	discrepancy: view({
 		next: 'Search 3 of 11: look at and feel the digit, under the dressing too: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
-		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(2, 2), may_be_on: ['right index finger'],
+		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(2, 2), may_be_on: [2],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })],
 		recent: [scan(6000, 'accepted', 'Search step 2 NOT done: count again, both together. Type why, or write it on the slip.'), scan(31000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 0 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
 		slips: [{ number: 1044, case: 41, room: 1, copy: 1, kind: 'discrepancy', state: 'sent' }],
@@ -181,8 +182,8 @@ export const scenes = {
 		recent: [scan(2000, 'accepted', 'Initial count agreed aloud by Scrub A and Circulating B, recorded by Circulating B.')],
 	}),
 	alone: view({
-		agreed: [{ count: 'initial count', at: '10:11', field: 'Operator C', circulating: '', recorded: 'Operator C' }],
-		room: { number: 1, name: 'Minor injuries 3', single: true }, team: [{ place: 'operator, alone', name: 'Operator C' }], awake: true,
+		agreed: [{ count: 'initial', at: '10:11', field: 'Operator C', circulating: '', recorded: 'Operator C' }],
+		room: { number: 1, name: 'Minor injuries 3', single: true }, team: [{ place: 'operator', name: 'Operator C' }], awake: true,
 		next: 'When the tourniquet is off the left thumb: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on', { digit: 6 })],
 		digits: [digit(6, 'left thumb', 'on', { stretch_ms: min(4) })], recent: [scan(min(4), 'accepted', 'Tourniquet on, left thumb, from 10:12; from gloving. The clock runs.')],
 	}, { single: true }),
@@ -198,26 +199,26 @@ export const scenes = {
 	'discrepancy-two': view({
 		next: 'Search 4 of 11: drapes, floor, shoes: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
 		items: [tourniquet('accounted', { digit: 2, shown: 1, condition: 'intact' }), item(2, 'Finger tourniquet, ring, medium', 'tourniquet', 'off', { digit: 9, missing: 1 }), item(3, 'Artery forceps', 'forceps', 'accounted', { shown: 1 })],
-		search: search(3, 2), may_be_on: ['right index finger', 'left ring finger'],
+		search: search(3, 2), may_be_on: [2, 9],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true }), digit(9, 'left ring finger', 'off', { total_ms: min(9) })],
 		recent: [scan(1000, 'refused', 'OFF changes nothing: no tourniquet is on a digit. If one is on, scan its digit card.')],
-		debts: ['the visitor\'s name is written on the card'], slips: slipsOf(41, 42, 39, 38, 37, 36),
+		debts: [debt('name')], slips: slipsOf(41, 42, 39, 38, 37, 36),
 	}, { final: 'asking', discrepancy: true }),
 	'discrepancy-limbs': view({
 		next: 'Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
 		items: [2, 9, 14, 16].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', i ? 'off' : 'accounted', { digit: d, missing: +!!i, shown: +!i })),
-		search: search(0), may_be_on: ['right index finger', 'left ring finger', 'right fourth toe', 'left great (big) toe'],
+		search: search(0), may_be_on: [2, 9, 14, 16],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) }), digit(9, 'left ring finger', 'off', { total_ms: min(9) }), digit(14, 'right fourth toe', 'off', { total_ms: min(31) }), digit(16, 'left great (big) toe', 'off', { total_ms: min(7) })],
 		recent: [scan(1000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 1 of 4. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
 	}, { final: 'asking', discrepancy: true }),
 	'discrepancy-awake': view({
 		awake: true, next: 'Search 3 of 11: look at and feel the digit, under the dressing too: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
-		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(2), may_be_on: ['right index finger'],
+		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(2), may_be_on: [2],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(6000, 'accepted', 'Search step 2 done: count again, both together.')],
 	}, { final: 'asking', discrepancy: true }),
 	'search-complete': view({
 		next: 'Each step of the search is answered: scan FOUND when what is missing is in your hand; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.', cards: cards('FOUND', 'END UNRESOLVED', 'FINAL COUNT'),
-		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(11, 8), may_be_on: ['right index finger'],
+		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(11, 8), may_be_on: [2],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(6000, 'accepted', 'Search step 11 done: patient told, or who will tell.')],
 	}, { final: 'asking', discrepancy: true }),
 	'on-fresh': view({
@@ -231,16 +232,16 @@ export const scenes = {
 		recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
 	}),
 	'one-note': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], slips: slipsOf(38), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
-	'six-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], debts: ['a tourniquet is on that is not listed: scan its pack, or say aloud what it is'], slips: slipsOf(38, 39, 40), owed: owedOf(37, 36), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
-	'twelve-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], faults: ['Scanner hall-1 of Theatre 1: it was unplugged: plug it in, or scan THIS ROOM with another'], debts: ['a tourniquet is on that is not listed: scan its pack, or say aloud what it is', 'the visitor\'s name is written on the card'], slips: slipsOf(38, 39, 40, 35, 34, 33), owed: owedOf(37, 36, 31), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
+	'six-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], debts: [debt('surgeon')], slips: slipsOf(38, 39, 40), owed: owedOf(37, 36), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
+	'twelve-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], faults: ['Scanner hall-1 of Theatre 1: it was unplugged: plug it in, or scan THIS ROOM with another'], debts: [debt('listing'), debt('name')], slips: slipsOf(38, 39, 40, 35, 34, 33), owed: owedOf(37, 36, 31), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
 	'idle-twelve-notes': view({ case: null, team: [], cards: cards('NEW CASE'), next: 'Next patient: scan NEW CASE.', slips: slipsOf(38, 39, 40, 35, 34, 33, 32, 30), owed: owedOf(37, 36, 31, 29), recent: [scan(3000, 'refused', 'No case is open in Theatre 1: if it is on a digit, scan that digit card; else NEW CASE first.')] }),
 	'look-now': view({
 		case: null, team: [], cards: cards('STEP DONE', 'NEW CASE'), after: afterUnresolved, ended: { case: 40, outcome: 'unresolved', at: '10:20', ago_ms: 240000 },
-		next: 'Case 40: look at that patient\'s right index finger, left ring finger now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.',
+		next: 'Case 40: look at that patient\'s digits now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.',
 		slips: slipsOf(40), owed: owedOf(40), recent: [scan(6000, 'accepted', 'Case 40 ended UNRESOLVED, incident number owed. Finger tourniquet, ring, medium: 1 of 2 not accounted for; artery forceps: 1 of 1 mark read.')],
 	}),
 	'look-now-more': view({
-		case: null, team: [], cards: cards('STEP DONE', 'NEW CASE'), after: [{ case: 31, what: 'patient-called-back', digit: '', at: '2026-11-20 16:10' }, { case: 31, what: 'digit-seen-bare', digit: '', at: '2026-11-20 16:10' }, { case: 31, what: 'ward-told', digit: '', at: '2026-11-20 16:10' }, ...afterUnresolved],
+		case: null, team: [], cards: cards('STEP DONE', 'NEW CASE'), after: [{ case: 31, what: 'patient-called-back', digit: 0, at: '2026-11-20 16:10' }, { case: 31, what: 'digit-seen-bare', digit: 0, at: '2026-11-20 16:10' }, { case: 31, what: 'ward-told', digit: 0, at: '2026-11-20 16:10' }, ...afterUnresolved],
 		next: 'Case 31: call that patient back now, if not here any more: scan STEP DONE when it was done; NEW CASE for the next patient.', recent: [scan(2000, 'refused', 'No case is open in Theatre 1: scan NEW CASE first.')], slips: slipsOf(38, 39, 40, 35, 34, 33, 32, 30), owed: owedOf(37, 36, 31, 29),
 	}),
 	'on-look-now': view({

@@ -175,13 +175,13 @@ await it('the time of day is the station\'s, where the room is', async () => {
 await it('three notes stand, those of the open case first, and the others are counted with the age of the oldest', async () => {
 	const page = await open(), notes = () => page.evaluate(() => [...document.querySelectorAll('#note .note')].map((n) => [...n.querySelectorAll('span')].map((x) => x.textContent).join(' ')));
 	await show(page, scenes['one-note']);
-	assert.deepEqual(await notes(), ['Slip 1038, case 38: sent, not seen yet.']);
+	assert.deepEqual(await notes(), ['Slip 0001038, case 38: sent, not seen yet.']);
 	await show(page, scenes['idle-twelve-notes']);
 	assert.deepEqual(await notes(), ['Case 37: incident number owed.', 'Case 36: incident number owed.', 'Case 31: incident number owed. and 9 more, oldest 13 days']);
 	await show(page, { ...scenes['idle-twelve-notes'], slips_older: 140, next: 'and older ones' });
 	assert.match((await notes()).at(-1), /and 149 more, oldest 13 days$/);
 	await show(page, scenes['twelve-notes']);
-	assert.match((await notes()).join('|'), /^Scanner hall-1 [^|]*\|Still to do: a tourniquet is on that is not listed[^|]*\|Still to do: the visitor's name/);
+	assert.match((await notes()).join('|'), /^Scanner hall-1 [^|]*\|Still to do: which tourniquet it is, not listed\.[^|]*\|Still to do: a visitor's name/);
 	await page.close();
 });
 
@@ -583,7 +583,7 @@ await it('the desk sees every room, slips not seen, what is owed and what failed
 	await page.goto(`${station.address}desk`);
 	await page.waitForSelector('#rooms td');
 	const all = await page.evaluate(() => document.body.innerText);
-	for (const words of [/Theatre 1/, /Theatre 2/, /case 41/, /right index finger: at least 12 min/, /Slip 1043, case 39, reconciliation: sent/, /Case 38: incident number/, /the initial count was not agreed/, /Scanner hall-1/, /No printer is set/, /never replaces it/,
+	for (const words of [/Theatre 1/, /Theatre 2/, /case 41/, /right index finger: at least 12 min/, /Slip 0001043, case 39, reconciliation: sent/, /Case 38: incident number/, /the initial count was not agreed/, /Scanner hall-1/, /No printer is set/, /never replaces it/,
 		/case 40\s+Theatre 2\s+09:12\s+09:58\s+reconciled/, /case 41\s+Theatre 1\s+10:05\s+not ended\s+open/])
 		assert.match(all, words);
 	assert.equal(await page.evaluate(() => document.querySelectorAll('input, button, a, form').length), 0);

@@ -14,7 +14,8 @@ import { shape } from './shapes.js';
 import { sound, waits } from './sound.js';
 import { stray, watchStrays } from './strays.js';
 import { turn } from './pages.js';
-import { ago, hour, t, verdict } from './words.js';
+import { speak } from './sentences.js';
+import { ago, hour, key, label, reply, t } from './words.js';
 
 // The reply to the last scan stands over the next step until it is old news; while it is fresh everything gives way to it.
 const SAID_MS = { accepted: 90000, question: 300000, refused: 300000 };
@@ -55,7 +56,7 @@ function drawStrip(v, bad) {
 	say($('place'), !v ? t('board') : c ? t('place', { room: v.room.name, case: c.number }) : v.room.name);
 	const facts = c ? [c.single && t('single-person'), c.patient_left && t('patient-left'), c.cancelled && t('cancelled'), v.awake && t('awake')].filter(Boolean) : [];
 	say($('kind'), facts.join(' · '));
-	say($('since'), bad && v ? t('last-word', { ago: ago(passed()) }) : typeof v?.last_scan_ms === 'number' ? t('last-scan', { ago: ago(v.last_scan_ms + passed()) }) : v ? t('no-scan') : '');
+	say($('since'), bad && v ? t('last-word', ago(passed())) : typeof v?.last_scan_ms === 'number' ? t('last-scan', ago(v.last_scan_ms + passed())) : v ? t('no-scan') : '');
 	say($('hour'), v ? hour(v.at_ms + passed(), v.utc_min ?? 0) : '');
 }
 
@@ -110,11 +111,11 @@ function drawSaid(v, bad, last) {
 	if (bad)
 		put($('said'), v ? t('may-be-old') : '');
 	else
-		put($('said'), ...(last ? [el('b', {}, `${t('reply', { verdict: verdict(last.verdict, v.awake) })} `), last.said] : []));
+		put($('said'), ...(last ? [el('b', {}, `${reply(last.verdict, v.awake)} `), last.said] : []));
 }
 
 function onParts(d) {
-	return [el('b', {}, t(d.state === 'on' ? 'on' : 'maybe-on', { digit: d.name })), t(d.next_reminder_min ? 'since-reminder' : 'since', { time: d.on_at, n: d.next_reminder_min })];
+	return [el('b', {}, t(d.state === 'on' ? 'on' : 'maybe-on', { digit: d.number })), t(d.next_reminder_min ? 'since-reminder' : 'since', { time: d.on_at, n: d.next_reminder_min })];
 }
 
 function drawNow(v, bad) {
@@ -134,8 +135,8 @@ function drawNow(v, bad) {
 
 function drawTeam(v, bad) {
 	const c = !bad && v?.case, held = c && !searching(v) ? v.agreed.at(-1) : null;
-	say($('team'), !c ? '' : searching(v) ? searchSummary(v) : v.team.length ? v.team.map((m) => t('member', m)).join(' · ') : t('nobody-badged'));
-	say($('agreed'), held ? t(held.circulating ? 'agreed' : 'agreed-alone', { ...held, time: held.at }) : '');
+	say($('team'), !c ? '' : searching(v) ? searchSummary(v) : v.team.length ? v.team.map((m) => t('member', { place: `place-${m.place}`, person: m.name })).join(' · ') : t('nobody-badged'));
+	say($('agreed'), held ? t(held.circulating ? 'agreed' : 'agreed-alone', { what: key(`count-${held.count}`), time: held.at, person: held.field, other_person: held.circulating, recorder: held.recorded }) : '');
 }
 
 function draw() {
@@ -186,8 +187,22 @@ function hearScan(before, v) {
 	sound(v.recent[0].verdict, v);
 }
 
-put($('type'), shape('keys'), el('span', {}, t('type-a-code')));
-put($('settings'), shape('light'), el('span', {}, t('light-and-sound')));
+function labels() {
+	label();
+	put($('type'), shape('keys'), el('span', {}, t('type-a-code')));
+	put($('settings'), shape('light'), el('span', {}, t('light-and-sound')));
+}
+labels();
+
+// In the room's language, as soon as it is here.
+async function hearLanguage(v) {
+	if (!await speak(v.language))
+		return;
+	state.views++;
+	labels();
+	draw();
+}
+
 // A dialog that nobody touches gives the board back.
 const IDLE_MS = 60000;
 let idle = 0;
@@ -208,6 +223,7 @@ const link = new Link(`/events${asked ? `?room=${encodeURIComponent(asked)}` : '
 		Object.assign(state, { view: v, views: state.views + 1, at });
 		hearScan(before, v);
 		draw();
+		void hearLanguage(v);
 	},
 	status(s) { state.status = s; },
 	closed() { Object.assign(state, { view: null, status: null, typing: 'off' }); draw(); }, // what was seen before goes

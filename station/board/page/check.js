@@ -2,7 +2,6 @@
 // GTINs by the GS1 General Specifications, modulo 10.
 const lengths = { 1: 12, 2: 11, 3: 13, 4: 24, 5: 16, 6: 9, 7: 13 };
 const earlier = { 4: 16, 5: 14 }; // without the station, and a slip's six digits
-const names = { 1: 'card', 2: 'digit card', 3: 'badge', 4: 'slip', 5: 'case label', 6: 'scanner check', 7: 'tray' };
 
 export function mod97(text) {
 	let r = 0;
@@ -18,19 +17,21 @@ export function mod10(digits) {
 	return sum % 10 === 0;
 }
 
-const say = (state, text) => ({ state, text });
+// What is to be said of it: a name of the page's sentences, and its values.
+const say = (state, name, values) => ({ state, name, values });
 
 // A card that fits now is called by what it says.
 const called = (code, cards) => (code[4] === '1' && cards.find((c) => c.number === +code.slice(7, 10))?.words) || '';
+const kind = (code, words) => ({ what: `board-code-${code[4]}${words ? '-named' : ''}`, words });
 
-function ours(code, whole, before, name) {
+function ours(code, whole, before, values) {
 	if (code.length === before && mod97(code) === 1)
-		return say('right', `${name} of an earlier version: check digits agree`);
+		return say('right', 'judged-earlier', values);
 	if (code.length < whole)
-		return say('part', `${name}: ${whole - code.length} more`);
+		return say('part', 'judged-short', { ...values, n: whole - code.length });
 	if (code.length > whole)
-		return say('wrong', `${name}: ${code.length - whole} too many`);
-	return mod97(code) === 1 ? say('right', `${name}: check digits agree`) : say('wrong', `${name}: check digits do not agree. Look again.`);
+		return say('wrong', 'judged-long', { ...values, n: code.length - whole });
+	return mod97(code) === 1 ? say('right', 'judged-right', values) : say('wrong', 'judged-wrong', values);
 }
 
 // state: empty, part (go on), right, wrong (do not send), unknown (has no check digit that is known here)
@@ -38,20 +39,20 @@ function ours(code, whole, before, name) {
 export function judge(typed, free, cards = []) {
 	const code = typed.trim().toUpperCase();
 	if (!code)
-		return say('empty', 'Type what stands under the barcode.');
+		return say('empty', 'judged-none');
 	if (free)
-		return say('unknown', 'Free text: read it again before it is sent.');
+		return say('unknown', 'judged-free');
 	if (/^BT?$|^BT[A-Z]{1,2}$/.test(code))
-		return say('part', 'A code of ours: go on.');
+		return say('part', 'judged-ours');
 	if (/^BT[A-Z]{2}[1-7]\d*$/.test(code))
-		return ours(code, lengths[code[4]], earlier[code[4]], [names[code[4]], called(code, cards)].filter(Boolean).join(' '));
+		return ours(code, lengths[code[4]], earlier[code[4]], kind(code, called(code, cards)));
 	if (/^[PR][A-Z]{2}\d*$/.test(code))
-		return ours(code, 15, 13, 'item label');
+		return ours(code, 15, 13, { what: 'board-code-item' });
 	if (/^\d+$/.test(code)) {
 		if ([8, 12, 13, 14].includes(code.length))
-			return mod10(code) ? say('right', 'Trade item number: check digit agrees') :
-				code.length === 14 ? say('wrong', 'The check digit does not agree. Look again.') : say('part', 'Not whole yet, or mistyped.');
-		return code.length < 14 ? say('part', `${code.length} digits`) : say('unknown', 'No check digit is known for this.');
+			return mod10(code) ? say('right', 'trade-right') :
+				code.length === 14 ? say('wrong', 'trade-wrong') : say('part', 'trade-part');
+		return code.length < 14 ? say('part', 'trade-digits', { n: code.length }) : say('unknown', 'no-check');
 	}
-	return say('unknown', 'No check digit is known for this. Read it again.');
+	return say('unknown', 'no-check-read');
 }

@@ -1,6 +1,7 @@
 // Light and sound: a dark room, and whether the board is heard. Kept in this browser only, and not as a cookie.
-import { $, el, say } from './dom.js';
+import { $, el } from './dom.js';
 import { hasNoVoice, names, sound, wake } from './sound.js';
+import { t } from './words.js';
 
 const KEY = 'light';
 
@@ -26,14 +27,13 @@ export function setUpChoices(state) {
 	try {
 		show(localStorage.getItem(KEY) ?? '');
 	} catch { /* as above */ }
-	box.replaceChildren(el('form', { method: 'dialog' },
-		el('h2', { id: 'choices-title' }, 'Light and sound'), el('button', { class: 'key close' }, 'Close'),
-		el('p', {}, 'Light'), el('div', { class: 'row' }, button('Light room', choose('light')), button('Dark room', choose('dark')), button('As the screen', choose(''))),
-		el('p', {}, 'Hear a sound'), el('div', { class: 'row' }, ...names.map((n) => button(n, async () => { await wake(); sound(n, state.view); })))));
-	const voice = el('p', { id: 'voice' });
-	box.firstChild.append(voice);
+	const fill = () => box.replaceChildren(el('form', { method: 'dialog' },
+		el('h2', { id: 'choices-title' }, t('light-and-sound')), el('button', { class: 'key close' }, t('close')),
+		el('p', {}, t('light')), el('div', { class: 'row' }, button(t('light-room'), choose('light')), button(t('dark-room'), choose('dark')), button(t('as-the-screen'), choose(''))),
+		el('p', {}, t('hear-a-sound')), el('div', { class: 'row' }, ...names.map((n) => button(t(`sound-${n}`), async () => { await wake(); sound(n, state.view); }))),
+		el('p', { id: 'voice' }, !state.view?.sound?.speech ? '' : t(hasNoVoice() ? 'no-voice' : 'spoken'))));
 	$('settings').addEventListener('click', () => {
-		say(voice, !state.view?.sound?.speech ? '' : hasNoVoice() ? 'Replies are to be spoken, but this browser has no voice.' : 'Replies are spoken, unless the patient is awake.');
+		fill();
 		box.showModal();
 	});
 	document.addEventListener('pointerdown', () => void wake(), { once: true });

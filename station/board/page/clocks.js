@@ -1,15 +1,15 @@
 // The minutes of each digit that has a tourniquet on: the largest figures on the wall while one is on. The longest first.
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
-import { doubt, ran_min, runs, t } from './words.js';
+import { digitName, doubt, ran_min, runs, t } from './words.js';
 
 export const running = (view, passed_ms) => (view?.digits ?? []).filter(runs).sort((a, b) => ran_min(b, passed_ms) - ran_min(a, passed_ms));
 
 function clock(d, passed_ms, named) {
-	const how = [d.state === 'maybe-on' && 'on?', doubt(d)].filter(Boolean).join(' ');
+	const how = doubt(d);
 	return el('div', { class: `clock ${d.state}${d.reminded ? ' reminded' : ''}` },
 		el('p', { class: 'time' }, ...(d.reminded ? [shape('reminder')] : []), el('b', { class: 'number' }, `${ran_min(d, passed_ms)}`), el('span', { class: 'unit' }, t('min'))),
-		...(how ? [el('p', { class: 'how' }, how)] : []), ...(named ? [el('p', { class: 'whose' }, d.name)] : []));
+		...(how ? [el('p', { class: 'how' }, t(`how${how}`))] : []), ...(named ? [el('p', { class: 'whose' }, digitName(d.number))] : []));
 }
 
 // How large they can be: by how many there are, and how many figures the longest has.

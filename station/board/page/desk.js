@@ -5,7 +5,8 @@ import { Link } from './link.js';
 import { shape } from './shapes.js';
 import { sound } from './sound.js';
 import { summary } from './sheet.js';
-import { ago, digitWords, t } from './words.js';
+import { part, speak } from './sentences.js';
+import { ago, digitName, digitWords, key, label, list, slipValues, t } from './words.js';
 
 const rooms = new Map(); // number -> { view, at }
 let status = null;
@@ -16,27 +17,31 @@ function trouble() {
 	if (link.refused)
 		return link.refused;
 	if (getComputedStyle(document.documentElement).getPropertyValue('--whole').trim() !== '1')
-		return 'This page loaded only in part. Load it again; do not rely on it.';
+		return t('desk-not-styled');
 	if (silent)
-		return `No word from the station for ${Math.floor(silent / 1000)} s. What stands here may no longer be true; in the rooms: count by hand.`;
+		return t('desk-silent', { n: Math.floor(silent / 1000) });
 	if (!link.heard)
-		return 'Waiting for the station.';
-	return status?.distrust ? `${status.distrust}. In the rooms: count by hand.` : '';
+		return t('desk-waiting');
+	return status?.distrust ? t('desk-distrust', { words: status.distrust }) : '';
 }
+
+const said = ({ what, n }) => part(what, { n });
 
 function roomRow({ view: v, at }) {
 	const passed = performance.now() - at, c = v.case;
 	const digits = v.digits.map((d) => {
 		const w = digitWords(d, passed);
-		return w && el('div', {}, `${d.name}: ${w}${d.reminded ? ', reminder' : ''}`);
+		return w && el('div', {}, t(d.reminded ? 'told-reminder' : 'told-digit', { digit: d.number, words: w }));
 	}).filter(Boolean);
 	const cell = (cls, ...what) => el('td', { class: cls }, ...what);
-	const kind = c ? [`case ${c.number}`, c.single && 'single-person count', c.discrepancy && 'discrepancy', c.patient_left && 'patient has left'].filter(Boolean).join(', ') : 'no case open';
-	return el('tr', {}, cell('', el('b', {}, v.room.name)), cell('', kind + (v.suspended_case ? `; case ${v.suspended_case} suspended` : '')),
-		cell('time', ...digits), cell('', c ? summary(v) : ''), cell('', v.distrust ? `${v.distrust}. Count by hand.` : v.next), cell('', typeof v.last_scan_ms === 'number' ? ago(v.last_scan_ms + passed) : 'none'));
+	const kind = c ? list([t('desk-case', { case: c.number }), c.single && t('single-person'), c.discrepancy && t('desk-in-discrepancy'), c.patient_left && t('desk-left')].filter(Boolean)) : t('desk-no-case');
+	return el('tr', {}, cell('', el('b', {}, v.room.name)), cell('', v.suspended_case ? t('desk-suspended', { words: kind, case: v.suspended_case }) : kind),
+		cell('time', ...digits), cell('', c ? summary(v) : ''), cell('', v.distrust ? t('desk-room-distrust', { words: v.distrust }) : v.next), cell('', said(typeof v.last_scan_ms === 'number' ? ago(v.last_scan_ms + passed) : { what: key('desk-none') })));
 }
 
-const list = (kind, texts, none) => (texts.length ? el('ul', {}, ...texts.map((text) => el('li', {}, shape(kind), el('span', {}, text)))) : el('p', {}, none));
+const rows = (kind, texts, none) => (texts.length ? el('ul', {}, ...texts.map((text) => el('li', {}, shape(kind), el('span', {}, text)))) : el('p', {}, none));
+
+const heads = (...names) => names.map((name) => el('th', { scope: 'col' }, t(`head-${name}`)));
 
 // The desk sounds for one thing only, and as loudly as its rooms are set to.
 let heard = 0;
@@ -53,26 +58,35 @@ function draw() {
 	say($('trouble'), bad);
 	drawElsewhere($('elsewhere'), status?.elsewhere);
 	hear(!bad && status?.elsewhere?.length);
-	say($('place'), status?.site_name ? `Count desk · ${status.site_name}` : 'Count desk');
-	say($('facts'), status ? `${status.open_cases} open, last case ${status.last_case}` : '');
+	say($('place'), status?.site_name ? t('desk-of', { text: status.site_name }) : t('desk'));
+	say($('facts'), status ? t('desk-facts', { n: status.open_cases, case: status.last_case }) : '');
 	say($('intended'), t('intended'));
-	put($('rooms'), all.length ? el('table', {}, el('thead', {}, el('tr', {}, ...['Room', 'Case', 'Digits', 'Accounted for', 'Next in the room', 'Last scan'].map((text) => el('th', { scope: 'col' }, text)))),
-		el('tbody', {}, ...all.map(roomRow))) : el('p', {}, 'No room is known yet.'));
-	put($('cases'), status?.cases?.length ? el('table', {}, el('thead', {}, el('tr', {}, ...['Case', 'Room', 'Opened', 'Ended', 'Outcome'].map((text) => el('th', { scope: 'col' }, text)))),
-		el('tbody', {}, ...status.cases.map((c) => el('tr', {}, ...[`case ${c.case}`, c.room, c.opened, c.ended || 'not ended', c.outcome].map((text) => el('td', {}, /unresolved/.test(text) ? el('b', {}, text) : text)))))) : el('p', {}, 'No case today.'));
-	put($('slips'), list('slip', (status?.slips ?? []).map((s) => `Slip ${s.number}, case ${s.case}, ${s.kind}: ${s.state}`).concat(status?.slips_older ? [`And ${status.slips_older} older`] : []), 'Each slip was read back, or none was made.'));
-	put($('owed'), list('owed', [...(status?.owed ?? []).map((n) => `Case ${n.case}: incident number`),
-		...(status?.after ?? []).map((a) => `Case ${a.case}, since ${a.at}: ${t(`owed-${a.what}`)}${a.digit ? `, ${a.digit}` : ''}`),
-		...all.flatMap(({ view: v }) => v.debts.map((d) => `${v.room.name}, case ${v.case?.number}: ${d}`))], 'Nothing is owed that the station knows of.'));
-	put($('faults'), list('fault', [...new Set([...(status?.clock ? [status.clock] : []), ...(status?.faults ?? []), ...all.flatMap(({ view: v }) => v.faults ?? []), ...(status && !status.printer ? ['No printer is set: slips are written as PDF.'] : [])])], 'None that the station knows of.'));
+	put($('rooms'), all.length ? el('table', {}, el('thead', {}, el('tr', {}, ...heads('room', 'case', 'digits', 'accounted', 'next', 'last'))),
+		el('tbody', {}, ...all.map(roomRow))) : el('p', {}, t('desk-no-room')));
+	put($('cases'), status?.cases?.length ? el('table', {}, el('thead', {}, el('tr', {}, ...heads('case', 'room', 'opened', 'ended', 'outcome'))),
+		el('tbody', {}, ...status.cases.map((c) => el('tr', {}, ...[t('desk-case', { case: c.case }), c.room, c.opened, c.ended || t('desk-not-ended')].map((text) => el('td', {}, text)), el('td', {}, el(c.outcome === 'unresolved' ? 'b' : 'span', {}, t(`end-${c.outcome}`))))))) : el('p', {}, t('desk-no-case-today')));
+	put($('slips'), rows('slip', (status?.slips ?? []).map((s) => t('desk-slip', slipValues(s))).concat(status?.slips_older ? [t('desk-older', { n: status.slips_older })] : []), t('desk-all-seen')));
+	put($('owed'), rows('owed', [...(status?.owed ?? []).map((n) => t('desk-incident', { case: n.case })),
+		...(status?.after ?? []).map((a) => t('desk-after', { case: a.case, time: a.at, text: a.digit ? `${t(`owed-${a.what}`)}, ${digitName(a.digit)}` : t(`owed-${a.what}`) })),
+		...all.flatMap(({ view: v }) => v.debts.map((d) => t('desk-debt', { room: v.room.name, case: v.case?.number, what: d.name })))], t('desk-nothing-owed')));
+	put($('faults'), rows('fault', [...new Set([...(status?.clock ? [status.clock] : []), ...(status?.faults ?? []), ...all.flatMap(({ view: v }) => v.faults ?? []), ...(status && !status.printer ? [t('no-printer')] : [])])], t('desk-no-fault')));
 }
 
+// In the site's language, as soon as it is here.
+async function hearLanguage() {
+	if (!await speak(status?.language))
+		return;
+	label();
+	draw();
+}
+
+label();
 const link = new Link('/events?desk=1', {
 	alive() {},
 	hello() {},
 	closed() { rooms.clear(); status = null; draw(); },
 	view(view, at) { rooms.set(view.room.number, { view, at }); draw(); },
-	status(s) { status = s; draw(); },
+	status(s) { status = s; draw(); void hearLanguage(); },
 });
 setInterval(draw, 250);
 draw();

@@ -2,7 +2,7 @@
 // language. Only those are drawn on which something is, or was. Each limb stands in a box of 100 by 124; y runs down. The
 // tourniquet is a band across the root of its digit, the forceps hang on the band; minutes and names stand beside in words.
 import { svg } from './dom.js';
-import { digitWords, list, runs, t } from './words.js';
+import { digitWords, runs, t } from './words.js';
 
 const BOX = { w: 100, h: 124 }, room = 110; // the little finger's edge stands out of its box
 // Right side, thumb or great toe first: root x, y, tip x, y, width.
@@ -102,9 +102,7 @@ export function drawFigure(box, view, passed_ms) {
 
 export function describe(digits, passed_ms) {
 	return digits.map((d) => {
-		const w = digitWords(d, passed_ms), what = w && (d.state === 'on' ? t('told-on', { digit: d.name, time: w }) : t('told-digit', { digit: d.name, what: w }));
-		return what && (d.forceps ? t('told-forceps', { what }) : what);
+		const words = digitWords(d, passed_ms);
+		return words && t(`told-${d.state === 'on' ? 'on' : 'digit'}${d.forceps ? '-forceps' : ''}`, { digit: d.number, words });
 	}).filter(Boolean).join('; ');
 }
-
-export const onDigits = (view) => list(view.digits.filter(runs).map((d) => d.name));

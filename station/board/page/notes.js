@@ -2,7 +2,7 @@
 // then what is owed besides. The rest are counted.
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
-import { age, minutes, runs, t } from './words.js';
+import { age, runs, slipValues, t, whole } from './words.js';
 
 const TURN_MS = 5000, MOST = 3;
 
@@ -18,11 +18,11 @@ export function notesOf(view, status, passed_ms, { soundWaits, stray, typingOver
 		add('fault', t('stray'));
 	for (const d of view?.digits ?? [])
 		if (d.gap && runs(d))
-			add('fault', d.by_wall_ms ? t('gap-by-wall', { digit: d.name, time: d.on_at, n: parseInt(minutes(d.stretch_ms + passed_ms), 10) }) : t('gap-at-least', { digit: d.name, n: parseInt(minutes(d.stretch_ms + passed_ms), 10) }));
-	for (const d of (view?.debts ?? []).filter((x) => !view.next.includes(x))) // what comes next says it already
-		add('owed', t('owed', { what: d }));
+			add('fault', t(d.by_wall_ms ? 'gap-by-wall' : 'gap-at-least', { digit: d.number, time: d.on_at, n: whole(d.stretch_ms + passed_ms) }));
+	for (const d of (view?.debts ?? []).filter((x) => !x.next))
+		add('owed', t('owed', { what: d.name }));
 	const here = (s) => s.case === view?.case?.number, slips = view?.slips ?? [];
-	const slip = (s) => add('slip', t(s.kind === 'reconciliation' ? 'slip-of' : 'slip-of-kind', { slip: s.number, case: s.case, state: s.state, kind: s.kind === 'reconciliation' ? '' : t(`kind-${s.kind}`) }), s.since_ms);
+	const slip = (s) => add('slip', t(s.kind === 'reconciliation' ? 'slip-of' : 'slip-of-kind', slipValues(s)), s.since_ms);
 	slips.filter(here).forEach(slip);
 	if (typingOver)
 		add('quiet', t('typing-over'));
@@ -42,7 +42,7 @@ export function notesOf(view, status, passed_ms, { soundWaits, stray, typingOver
 export function chosen(list, now_ms, further) {
 	const some = list.slice(0, MOST), rest = list.slice(MOST), n = rest.length + further;
 	const oldest = Math.min(...rest.map((r) => r.at_ms || Infinity));
-	return { some, more: !n ? '' : Number.isFinite(oldest) ? t('and-more-oldest', { n, age: age(now_ms - oldest) }) : t('and-more', { n }) };
+	return { some, more: !n ? '' : Number.isFinite(oldest) ? t('and-more-oldest', { n, words: age(now_ms - oldest) }) : t('and-more', { n }) };
 }
 
 const node = (n, ...after) => el('p', { class: `note ${n.kind}` }, shape(n.kind), el('span', {}, n.text), ...after);

@@ -28,6 +28,8 @@ export async function speak(code) {
 	return other;
 }
 
+export const has = (key) => key in english.words;
+
 function form(key, n) {
 	const forms = spoken.words[key] ?? english.words[key];
 	if (forms === undefined)

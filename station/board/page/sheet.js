@@ -2,7 +2,7 @@
 // each digit that has no clock above. And, when they are due, the discrepancy search and the sign-out in its place.
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
-import { digitWords, plain, runs, t } from './words.js';
+import { digitName, digitWords, list, plain, runs, t } from './words.js';
 
 const isMissing = (i) => i.missing > 0 && ['here', 'on', 'off'].includes(i.place);
 export const counts = (i) => ['here', 'on', 'off', 'accounted'].includes(i.place);
@@ -15,7 +15,7 @@ function standing(i, view) {
 	if (isMissing(i))
 		return plain('is-missing', view.awake);
 	switch (i.place) {
-	case 'on': return !d ? t('is-on-nowhere') : view.digits.filter(runs).length > 1 ? t('is-on', { digit: d.name }) : t('is-on-it');
+	case 'on': return !d ? t('is-on-nowhere') : view.digits.filter(runs).length > 1 ? t('is-on', { digit: d.number }) : t('is-on-it');
 	case 'off': return t('is-off'); // of equal ones nobody knows which was on which digit
 	case 'extra': return t('is-extra');
 	case 'isolated': return t('is-away');
@@ -24,7 +24,7 @@ function standing(i, view) {
 	}
 }
 
-const remarks = (i) => [i.name, i.condition, i.unlisted && t('not-listed'), i.dropped && t('dropped'), i.added && t('added')].filter(Boolean).join(', ');
+const remarks = (i) => list([i.name, i.condition && t(`condition-${i.condition}`), i.unlisted && t('not-listed'), i.dropped && t('dropped'), i.added && t('added')].filter(Boolean));
 
 // Equal lines become one with their number, in the order in which they were counted in; what needs a person first.
 function lines(view) {
@@ -51,7 +51,7 @@ function lineNode(l, counting) {
 function digitNodes(view) {
 	return view.digits.filter((d) => !runs(d)).map((d) => {
 		const w = digitWords(d, 0);
-		return w && el('tr', { class: 'of-digit' }, el('th', { scope: 'row', colspan: 3 }, `${d.name} `, el('b', {}, w)));
+		return w && el('tr', { class: 'of-digit' }, el('th', { scope: 'row', colspan: 3 }, `${digitName(d.number)} `, el('b', {}, w)));
 	}).filter(Boolean);
 }
 
@@ -82,8 +82,8 @@ function stepNode(s, i, at) {
 
 export function searchSummary(view) {
 	const n = (state) => view.search.filter((s) => s.state === state).length;
-	return ['done', 'not-done', 'open'].map((state) => [state, n(state)]).filter(([, k]) => k)
-		.map(([state, k]) => t(`steps-${state === 'open' ? 'to-go' : state}`, { n: k })).join(', ');
+	return list(['done', 'not-done', 'open'].map((state) => [state, n(state)]).filter(([, k]) => k)
+		.map(([state, k]) => t(`steps-${state === 'open' ? 'to-go' : state}`, { n: k })));
 }
 
 function searchNodes(view) {

@@ -3,7 +3,7 @@
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
 import { tally } from './sheet.js';
-import { list, plain, t } from './words.js';
+import { digitName, list, plain, t } from './words.js';
 
 const missing = (i) => i.missing > 0 && ['here', 'on', 'off'].includes(i.place);
 
@@ -13,7 +13,7 @@ function itemsText(items, all, number) {
 	return list(names.map((name) => {
 		const n = items.filter((i) => i.name === name).reduce((k, i) => k + number(i), 0);
 		const of = all.filter((i) => i.name === name).reduce((k, i) => k + (i.pieces || 1), 0);
-		return of > n ? t('one-of', { item: name, n, all: of }) : n > 1 ? `${n} × ${name}` : name;
+		return of > n ? t('one-of', { item: name, n, all: of }) : n > 1 ? t('times', { item: name, n }) : name;
 	}));
 }
 
@@ -24,7 +24,7 @@ function owed(view) {
 	const first = view?.after?.[0]?.case, of = (view?.after ?? []).filter((a) => a.case === first);
 	return first && {
 		of: first, at: of[0].at, what: ORDER.find((w) => of.some((a) => a.what === w)), left: ORDER.filter((w) => of.some((a) => a.what === w)),
-		digits: of.map((a) => a.digit).filter(Boolean), more: new Set(view.after.map((a) => a.case)).size - 1,
+		digits: of.map((a) => a.digit).filter(Boolean).map(digitName), more: new Set(view.after.map((a) => a.case)).size - 1,
 	};
 }
 
@@ -33,7 +33,7 @@ const deed = (o) => t(`after-${o.what}`, { n: o.digits.length || 1 });
 // While a case is open it is one line above what comes next.
 export function owedLine(view) {
 	const o = view?.case && owed(view);
-	return o ? t('after-open', { case: o.of, what: o.digits.length && o.what === 'digit-seen-bare' ? `${deed(o)}: ${list(o.digits)}` : deed(o) }) : '';
+	return o ? t('after-open', { case: o.of, words: o.digits.length && o.what === 'digit-seen-bare' ? `${deed(o)}: ${list(o.digits)}` : deed(o) }) : '';
 }
 
 function shoutOwed(box, o) {
@@ -51,9 +51,9 @@ export function drawShout(box, view) {
 	const awake = view.awake, lost = view.items.filter(missing), extra = view.items.filter((i) => i.place === 'extra');
 	const counted = view.items.filter((i) => ['here', 'on', 'off', 'accounted'].includes(i.place));
 	const facts = [
-		lost.length && plain('not-found', awake, { items: itemsText(lost, counted, (i) => i.missing) }),
-		extra.length && t('extra-found', { items: itemsText(extra, extra, (i) => i.pieces || 1) }),
-		view.may_be_on?.length && plain('may-be-on', awake, { digits: list(view.may_be_on) }),
+		lost.length && plain('not-found', awake, { list: itemsText(lost, counted, (i) => i.missing) }),
+		extra.length && t('extra-found', { list: itemsText(extra, extra, (i) => i.pieces || 1) }),
+		view.may_be_on?.length && plain('may-be-on', awake, { list: list(view.may_be_on.map(digitName)) }),
 	].filter(Boolean);
 	put(box, el('p', { class: 'word' }, plain('discrepancy', awake)), ...(facts.length ? facts : [t('counted-again', tally(view))]).map((f) => el('p', {}, f)));
 }

@@ -1,3 +1,5 @@
+import { t } from './words.js';
+
 // Five sounds of our own, told apart by rhythm as well as by pitch. Each is a list of [start s, pitch Hz, length s].
 const tunes = {
 	accepted: [[0, 659, 0.09]],
@@ -26,7 +28,7 @@ const lasts_s = (name) => Math.max(...tunes[name].map(([start, , length]) => sta
 
 // The reply in words, by the browser's voice. A count that is spoken at an awake patient's ear frightens, so then
 // there is none. A newer reply ends the older one. A browser without a voice says so once, in its log.
-const spoken = { accepted: '', refused: 'Refused. ', question: 'Question. ' };
+const spoken = ['accepted', 'refused', 'question'];
 let due = 0, voiceless = false;
 export const hasNoVoice = () => voiceless;
 
@@ -47,13 +49,13 @@ function say(text, level) {
 
 function speak(name, view, level) {
 	const last = view?.recent?.[0];
-	if (!(name in spoken) || !window.speechSynthesis)
+	if (!spoken.includes(name) || !window.speechSynthesis)
 		return;
 	clearTimeout(due);
 	speechSynthesis.cancel();
 	if (!view?.sound?.speech || view.awake || level === 0 || last?.verdict !== name)
 		return;
-	const text = `${spoken[name]}${last.said}${name === 'question' ? ` ${view.next}` : ''}`;
+	const text = `${name === 'accepted' ? '' : `${t(name)}. `}${last.said}${name === 'question' ? ` ${view.next}` : ''}`;
 	due = setTimeout(() => say(text, level), lasts_s(name) * 1000);
 }
 

@@ -98,6 +98,11 @@ export function drawFigure(box, view, passed_ms) {
 		root.append(side);
 	});
 	box.replaceChildren(root);
+	for (const side of root.querySelectorAll('.side')) // a longer name stands closer, as high as the others
+		if (side.getComputedTextLength() > column * 0.96) {
+			side.setAttribute('textLength', column * 0.96);
+			side.setAttribute('lengthAdjust', 'spacingAndGlyphs');
+		}
 }
 
 export function describe(digits, passed_ms) {

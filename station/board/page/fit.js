@@ -10,7 +10,7 @@ const ORDERS = {
 	points: ['agreed', 'cards', 'team', 'notes-turn', 'old-reply', 'next', 'figure', 'notes', 'sheet', 'faults', 'type'], // they are what is to be read
 };
 // How much of the sheet is to be seen before what is less needed stands beside it.
-const MOST_MM = { points: 190, search: 30, count: 112, case: 112, idle: 20 };
+const MOST_MM = { points: 190, search: 30, count: 112, case: 112, idle: 112 };
 
 function overflows() {
 	return $('main').scrollHeight > $('main').clientHeight + 1;

@@ -36,8 +36,18 @@ static const struct card {
 	const char *use;
 } cards[] = {
 #define X(number, name, words, group, says, use) {number, words, CARDS_##group, says, use},
-    OWN_CARDS(X)
+    OWN_CARDS(X) OWN_STORES_CARDS(X)
 #undef X
+/* A card for each number that a room can have. */
+#define TO(n)                                                                                                \
+	{CARD_TO_ROOM + n, "TO ROOM " #n, CARDS_TO_ROOM, n, "packs go to this room: scan each after this"},
+#define TO_TEN(t)                                                                                            \
+	TO(t##0)                                                                                             \
+	TO(t##1) TO(t##2) TO(t##3) TO(t##4) TO(t##5) TO(t##6) TO(t##7) TO(t##8) TO(t##9)
+        TO(1) TO(2) TO(3) TO(4) TO(5) TO(6) TO(7) TO(8) TO(9) TO_TEN(1) TO_TEN(2) TO_TEN(3) TO_TEN(4)
+            TO_TEN(5) TO_TEN(6) TO_TEN(7) TO_TEN(8) TO_TEN(9)
+#undef TO_TEN
+#undef TO
 };
 
 static const struct card *card_of(int meaning)
@@ -66,12 +76,12 @@ enum own_card_group own_card_group(int meaning)
 
 const char *own_card_group_title(enum own_card_group group)
 {
-	static const char *const titles[CARDS_GROUPS] = {[CARDS_NONE] = "",
+	static const char *const titles[CARDS_ALL_GROUPS] = {[CARDS_NONE] = "",
 #define X(name, title) [CARDS_##name] = title,
-	                                                 OWN_CARD_GROUPS(X)
+	                                                     OWN_CARD_GROUPS(X) OWN_STORES_CARD_GROUPS(X)
 #undef X
 	};
-	return titles[group < CARDS_GROUPS ? group : CARDS_NONE];
+	return titles[group < CARDS_ALL_GROUPS ? group : CARDS_NONE];
 }
 
 int own_card_says(int meaning)
@@ -87,13 +97,29 @@ int own_card_saying(enum own_card_group group, int number)
 	return 0;
 }
 
-int own_card_next(int meaning)
+bool own_card_is_of_stores(int meaning)
+{
+	return own_card_group(meaning) >= CARDS_GROUPS;
+}
+
+static int next_card(int meaning, bool of_stores)
 {
 	int next = 0;
 	for (size_t i = 0; i < sizeof cards / sizeof *cards; i++)
-		if (cards[i].meaning > meaning && (!next || cards[i].meaning < next))
+		if (cards[i].meaning > meaning && (!next || cards[i].meaning < next) &&
+		    cards[i].group != CARDS_TO_ROOM && (cards[i].group >= CARDS_GROUPS) == of_stores)
 			next = cards[i].meaning;
 	return next;
+}
+
+int own_card_next(int meaning)
+{
+	return next_card(meaning, false);
+}
+
+int own_stores_card_next(int meaning)
+{
+	return next_card(meaning, true);
 }
 
 const char *own_digit_name(int number)

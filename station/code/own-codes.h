@@ -160,7 +160,44 @@ void own_code_shown(const char *text, char out[OWN_CODE_SHOWN_MAX]);
 	X(209, SHOWN_9, "SHOWN 9", SHOWN, 9, "so many of what is asked for are here") \
 	X(210, SHOWN_10, "SHOWN 10", SHOWN, 10, "so many of what is asked for are here")
 
+/* The cards of a stores bench, in the same way; what they do is decided in station/stock. Behind them, from
+ * CARD_TO_ROOM + 1 on, stands one for each room that packs are issued to. */
+#define OWN_STORES_CARDS(X) \
+	X(301, RECEIVE, "RECEIVE", DELIVERY, 0, "a delivery: scan the box or the pack after this") \
+	X(302, CONFIRM, "CONFIRM", DELIVERY, 0, "a second person confirms what was typed: scan the pack after this") \
+	X(303, NOBODY_TO_CONFIRM, "NOBODY TO CONFIRM", DELIVERY, 0, "what was typed waits for a second person, and is not issued") \
+	X(310, PRINT_LABELS, "PRINT LABELS", LABELS, 0, "labels for packs that bear no code: scan the box after this") \
+	X(311, SPOILT_LABEL, "SPOILT LABEL", LABELS, 0, "a label that cannot be used: scan it after this, or type its number") \
+	X(312, DESTROYED_LABEL, "DESTROYED LABEL", LABELS, 0, "a label that was torn up: scan it after this, or type its number") \
+	X(321, RETURNED_PACK, "RETURNED PACK", SHELF, 0, "a pack comes back unopened: scan it after this") \
+	X(322, COUNT_SHELF, "COUNT SHELF", SHELF, 0, "what lies on the shelf is counted: scan one pack of it after this") \
+	X(323, WRITE_OFF, "WRITE OFF", SHELF, 0, "packs that are thrown away: scan one of them after this") \
+	X(330, QUARANTINE, "QUARANTINE", RECALL, 0, "a line or a lot is not used any more: scan one pack of it after this") \
+	X(331, RELEASE, "RELEASE", RECALL, 0, "a line or a lot may be used again: scan one pack of it after this") \
+	X(340, DONE, "DONE", SHELF, 0, "this is finished") \
+	X(351, NUMBER_1, "NUMBER 1", NUMBERS, 1, "so many boxes, packs or labels") \
+	X(352, NUMBER_2, "NUMBER 2", NUMBERS, 2, "so many boxes, packs or labels") \
+	X(353, NUMBER_3, "NUMBER 3", NUMBERS, 3, "so many boxes, packs or labels") \
+	X(354, NUMBER_4, "NUMBER 4", NUMBERS, 4, "so many boxes, packs or labels") \
+	X(355, NUMBER_5, "NUMBER 5", NUMBERS, 5, "so many boxes, packs or labels") \
+	X(356, NUMBER_6, "NUMBER 6", NUMBERS, 6, "so many boxes, packs or labels") \
+	X(357, NUMBER_8, "NUMBER 8", NUMBERS, 8, "so many boxes, packs or labels") \
+	X(358, NUMBER_10, "NUMBER 10", NUMBERS, 10, "so many boxes, packs or labels") \
+	X(359, NUMBER_20, "NUMBER 20", NUMBERS, 20, "so many boxes, packs or labels") \
+	X(360, NUMBER_50, "NUMBER 50", NUMBERS, 50, "so many boxes, packs or labels") \
+	X(361, NUMBER_100, "NUMBER 100", NUMBERS, 100, "so many boxes, packs or labels")
+#define CARD_TO_ROOM 400
+#define CARD_TO_ROOM_MAX 99
+
 /* The groups that stand together on paper: X(NAME, "title"). */
+#define OWN_STORES_CARD_GROUPS(X) \
+	X(DELIVERY, "What comes in") \
+	X(LABELS, "Labels") \
+	X(SHELF, "The shelf") \
+	X(RECALL, "Quarantine") \
+	X(NUMBERS, "How many") \
+	X(TO_ROOM, "To a room")
+
 #define OWN_CARD_GROUPS(X) \
 	X(CASE, "The case") \
 	X(ANSWERS, "Answers, and taking back") \
@@ -209,12 +246,23 @@ enum own_card {
 #undef X
 };
 
+enum own_stores_card {
+#define X(number, name, words, group, says, use) CARD_##name = number,
+	OWN_STORES_CARDS(X)
+#undef X
+};
+
 enum own_card_group {
 	CARDS_NONE = 0, /* of a number that is no card */
 #define X(name, title) CARDS_##name,
 	OWN_CARD_GROUPS(X)
 #undef X
-	    CARDS_GROUPS
+	    CARDS_GROUPS,
+	CARDS_BEFORE_STORES = CARDS_GROUPS - 1,
+#define X(name, title) CARDS_##name,
+	OWN_STORES_CARD_GROUPS(X)
+#undef X
+	    CARDS_ALL_GROUPS
 };
 
 /* The words on the card ("CUT AND COMPLETE"), and the line below them; "" for a number that is no card. Static, never
@@ -229,6 +277,9 @@ int own_card_says(int meaning);
 int own_card_saying(enum own_card_group group, int number);
 /* The card after `meaning` in order of number, 0 after the last: `for (m = own_card_next(0); m; …)`. */
 int own_card_next(int meaning);
+/* The same of a stores bench: its cards, without those to a room; and whether a card is one of a bench. */
+int own_stores_card_next(int meaning);
+bool own_card_is_of_stores(int meaning);
 
 /* A digit in words ("right index finger", "left great (big) toe"), "" outside 1..24. Static, never NULL. */
 const char *own_digit_name(int number);

@@ -24,12 +24,15 @@ enum column {
 	COL_SIZE,
 	COL_CONTENTS,
 	COL_INSTEAD,
+	COL_LABEL,
+	COL_LABEL_PLACE,
+	COL_MINIMUM,
 	COLUMNS
 };
 
 static const char *const column_names[COLUMNS] = {
-    "key",      "name",     "role", "codes",    "marked",  "visible",  "single_use",
-    "identity", "rolls_on", "xray", "per_pack", "size_mm", "contents", "instead",
+    "key",  "name",     "role",    "codes",    "marked",  "visible", "single_use",  "identity", "rolls_on",
+    "xray", "per_pack", "size_mm", "contents", "instead", "label",   "label_place", "minimum",
 };
 
 #define CELL_MAX 300
@@ -164,7 +167,23 @@ static const char *const wanted[COLUMNS] = {
     [COL_SIZE] = "two whole numbers of millimetres, as in 45-60, or nothing",
     [COL_CONTENTS] = "at most 12 keys, each once, as in FORCEPS-CURVED*2, separated by spaces",
     [COL_INSTEAD] = "a text of at most 80 bytes",
+    [COL_LABEL] = "no, before or after (sterilising)",
+    [COL_LABEL_PLACE] = "a text of at most 80 bytes",
+    [COL_MINIMUM] = "a whole number from 0 to 100000, or nothing",
 };
+
+static const char *const label_whens[] = {
+    [LABEL_NEVER] = "no", [LABEL_BEFORE_STERILISING] = "before", [LABEL_AFTER_STERILISING] = "after"};
+
+static int read_label(struct line *line, const char *cell)
+{
+	for (int i = LABEL_NEVER; i <= LABEL_AFTER_STERILISING; i++)
+		if (strcmp(*cell ? cell : "no", label_whens[i]) == 0) {
+			line->label = (int16_t)i;
+			return 0;
+		}
+	return -EINVAL;
+}
 
 static int set_flag(int *flag, const char *cell)
 {
@@ -214,6 +233,15 @@ static int read_cell(struct line *line, enum column column, char *cell)
 		return read_contents(line, cell);
 	case COL_INSTEAD:
 		return copy(line->instead, sizeof line->instead, cell);
+	case COL_LABEL:
+		return read_label(line, cell);
+	case COL_LABEL_PLACE:
+		return copy(line->label_place, sizeof line->label_place, cell);
+	case COL_MINIMUM:
+		if ((n = *cell ? whole(cell, 0, LINE_MINIMUM_MAX) : 0) < 0)
+			return -EINVAL;
+		line->minimum = (int32_t)n;
+		return 0;
 	case COLUMNS:
 		break;
 	}
@@ -492,6 +520,12 @@ static int add_cell(struct buf *out, const struct line *line, enum column column
 		return add_contents(out, line);
 	case COL_INSTEAD:
 		return add_text(out, line->instead);
+	case COL_LABEL:
+		return add_text(out, label_whens[line->label]);
+	case COL_LABEL_PLACE:
+		return add_text(out, line->label_place);
+	case COL_MINIMUM:
+		return line->minimum ? buf_printf(out, "%d", (int)line->minimum) : 0;
 	case COLUMNS:
 		break;
 	}

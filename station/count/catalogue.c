@@ -7,6 +7,8 @@
 
 #include "code/code.h"
 
+#define GTIN_DIGITS 14
+
 void catalogue_deinit(struct catalogue *c)
 {
 	free(c->lines);
@@ -46,53 +48,76 @@ const struct line *catalogue_by_key(const struct catalogue *c, const char *key)
 	return NULL;
 }
 
-/* "8004:95060001*" matches every asset whose number begins so. */
-static int code_matches(const char *wanted, const char *text)
+/* How much of a code names the product, and how many packs it stands for: "09506000134567*10" is the code of a box of ten.
+ * What is no product number may bear a star of its own. */
+static size_t code_base(const char *wanted, int32_t *packs)
 {
-	size_t n = strlen(wanted);
-	if (n && wanted[n - 1] == '*')
-		return strncmp(wanted, text, n - 1) == 0;
-	return strcmp(wanted, text) == 0;
+	size_t n = strcspn(wanted, "*");
+	int product = wanted[0] == '+' || (n == GTIN_DIGITS && strspn(wanted, "0123456789") == n);
+	char *end;
+	long many = product && wanted[n] && wanted[n + 1] ? strtol(wanted + n + 1, &end, 10) : 0;
+	*packs = 1;
+	if (many < 1 || many > LINE_UNITS_MAX || *end)
+		return strlen(wanted);
+	*packs = (int32_t)many;
+	return n;
 }
 
-static const struct line *by_text(const struct catalogue *c, const char *text)
+/* "8004:95060001*" matches every asset whose number begins so. */
+static int code_matches(const char *wanted, const char *text, size_t length, int32_t *packs)
 {
-	for (size_t i = 0; text[0] && i < c->count; i++)
+	size_t n = code_base(wanted, packs);
+	if (n && wanted[n - 1] == '*')
+		return length >= n - 1 && strncmp(wanted, text, n - 1) == 0;
+	return n == length && strncmp(wanted, text, n) == 0;
+}
+
+static const struct line *by_text(const struct catalogue *c, const char *text, size_t length, int32_t *packs)
+{
+	for (size_t i = 0; length && i < c->count; i++)
 		for (int k = 0; k < LINE_CODES_MAX && c->lines[i].codes[k][0]; k++)
-			if (code_matches(c->lines[i].codes[k], text))
+			if (code_matches(c->lines[i].codes[k], text, length, packs))
 				return &c->lines[i];
 	return NULL;
 }
 
-const struct line *catalogue_by_code(const struct catalogue *c, const struct code *code)
+const struct line *catalogue_packs_by_code(const struct catalogue *c, const struct code *code, int32_t *packs)
 {
 	char text[CODE_VALUE_MAX + 8];
 	switch (code->kind) {
 	case CODE_GS1:
 		if (code->giai[0]) {
 			snprintf(text, sizeof text, "8004:%s", code->giai);
-			return by_text(c, text);
+			return by_text(c, text, strlen(text), packs);
 		}
 		if (code->grai[0]) {
 			snprintf(text, sizeof text, "8003:%s", code->grai);
-			return by_text(c, text);
+			return by_text(c, text, strlen(text), packs);
 		}
-		return by_text(c, code->product);
+		return by_text(c, code->product, strlen(code->product), packs);
 	case CODE_HIBC:
 	case CODE_TRADE_ITEM:
-		return by_text(c, code->product);
+		return by_text(c, code->product, strlen(code->product), packs);
 	case CODE_OWN:
 		return NULL;
 	case CODE_PLAIN:
-		return by_text(c, code->plain);
+		return by_text(c, code->plain, strlen(code->plain), packs);
 	}
 	return NULL;
 }
 
+const struct line *catalogue_by_code(const struct catalogue *c, const struct code *code)
+{
+	int32_t packs;
+	return catalogue_packs_by_code(c, code, &packs);
+}
+
 const struct line *catalogue_owner(const struct catalogue *c, const struct line *line)
 {
+	int32_t packs;
 	for (int k = 0; k < LINE_CODES_MAX && line->codes[k][0]; k++) {
-		const struct line *other = by_text(c, line->codes[k]);
+		const char *text = line->codes[k];
+		const struct line *other = by_text(c, text, code_base(text, &packs), &packs);
 		if (other && strcmp(other->key, line->key) != 0)
 			return other;
 	}
@@ -122,6 +147,12 @@ static int line_check(const struct catalogue *c, const struct line *line, struct
 		    e, -EINVAL,
 		    "line '%s': a %s line must say what to use instead: fill the column 'instead'", line->key,
 		    kind);
+	if (line->label != LABEL_NEVER && !line->label_place[0])
+		return error_set(
+		    e, -EINVAL,
+		    "line '%s': it is labelled, and nothing says where: fill the column 'label_place' "
+		    "(film side, clear of the seal, the peel corner, the indicator and the maker's text)",
+		    line->key);
 	if (line->per_pack < 1)
 		return error_set(e, -EINVAL, "line '%s': per_pack must be 1 or more", line->key);
 	if (catalogue_owner(c, line))

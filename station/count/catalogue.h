@@ -19,6 +19,9 @@ struct code;
 #define LINE_CODES_MAX 6
 #define LINE_CODE_MAX 41
 #define LINE_INSTEAD_MAX 81
+#define LINE_LABEL_MAX 81
+#define LINE_UNITS_MAX 10000
+#define LINE_MINIMUM_MAX 100000
 #define LINE_CONTENTS_MAX 12
 #define IDENTITY_MAX 57
 #define LOT_MAX 31
@@ -30,6 +33,9 @@ enum identity_kind {
 	IDENTITY_PACK,     /* serial or stores' number on the wrapper: proves that a pack was opened */
 	IDENTITY_MARK,     /* on the item itself, before sterilisation: proves the item */
 };
+
+/* Without a word on it no pack of a line is labelled. */
+enum label_when { LABEL_NEVER = 0, LABEL_BEFORE_STERILISING, LABEL_AFTER_STERILISING };
 
 struct line_part { /* a tray holds `count` of line `key` */
 	char key[LINE_KEY_MAX];
@@ -48,8 +54,12 @@ struct line {
 	int shows_on_xray;
 	int16_t per_pack;                 /* pieces a pack holds, at least 1 */
 	int16_t size_min_mm, size_max_mm; /* stated digit circumference, 0 where the maker states none */
-	char instead[LINE_INSTEAD_MAX];   /* TRAIT_REFUSED: what to use instead */
-	/* What finds this line: a GTIN-14; an HIBC product ("+A9991234" + unit); "8004:" and a GIAI, or the
+	int16_t label;                    /* enum label_when: whether stores label its packs */
+	int32_t minimum;                  /* packs that stores want to have, 0 not said */
+	char label_place
+	    [LINE_LABEL_MAX];           /* where the label goes on the pack: "film side, clear of the seal" */
+	char instead[LINE_INSTEAD_MAX]; /* TRAIT_REFUSED: what to use instead */
+	/* What finds this line: a GTIN-14, with "*10" behind it where that is the code of a box of ten packs; an HIBC product ("+A9991234" + unit); "8004:" and a GIAI, or the
 	 * start of one and '*'; or any other text that is printed on the item. */
 	char codes[LINE_CODES_MAX][LINE_CODE_MAX];
 	struct line_part contents[LINE_CONTENTS_MAX]; /* TRAIT_LIST */
@@ -78,10 +88,16 @@ const struct line *catalogue_owner(const struct catalogue *c, const struct line 
 const struct line *catalogue_by_key(const struct catalogue *c, const char *key); /* NULL when absent */
 const struct line *catalogue_by_code(const struct catalogue *c, const struct code *code);
 
+/* The same, and how many packs the code stands for: the level of packaging is what the catalogue says of this code, never
+ * what its digits look like. */
+const struct line *catalogue_packs_by_code(const struct catalogue *c, const struct code *code,
+                                           int32_t *packs);
+
 /* Reads a catalogue file: CSV by RFC 4180 with a head line that names the columns
- *   key,name,role,codes,marked,visible,single_use,identity,rolls_on,xray,per_pack,size_mm,contents,instead
+ *   key,name,role,codes,marked,visible,single_use,identity,rolls_on,xray,per_pack,size_mm,contents,instead,
+ *   label,label_place,minimum
  * role: a name of count/role.h; identity: none pack mark; yes/no for the flags; codes and
- * contents separated by spaces (contents "KEY*2"); size_mm "45-60" or empty. Every line is checked; the first
+ * contents separated by spaces (contents "KEY*2"); size_mm "45-60" or empty; label: no before after. Every line is checked; the first
  * fault is told with its line number and nothing is taken. `lines` is the caller's to free(). */
 int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_t *count, struct error *e);
 

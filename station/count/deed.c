@@ -83,6 +83,8 @@ static enum saying card_saying(const struct deed *d)
 {
 	if (is_some((enum truth)d->truth))
 		return SAY_DEED_SHOWN_NUMBER;
+	if (d->truth == TRUTH_ROOM_OF)
+		return SAY_DEED_TO_ROOM;
 	if (own_card_group(d->n) == CARDS_LOOKED) /* the head says WHO LOOKED */
 		return SAY_DEED_LOOKED_80 + (unsigned)(d->n - CARD_LOOKED_PATIENT);
 	return saying_of_card(d->n);
@@ -96,11 +98,13 @@ static enum saying plain_saying(const struct deed *d, int single)
 	case DEED_DIGIT:
 		return digit_card_saying(d);
 	case DEED_MARK:
-		return d->item                   ? SAY_DEED_ITS_MARK
+		return d->truth == TRUTH_LABEL   ? SAY_DEED_EACH_LABEL
+		       : d->item                 ? SAY_DEED_ITS_MARK
 		       : d->truth == TRUTH_FOUND ? SAY_DEED_MARK_ON_IT
 		                                 : SAY_DEED_PACK_OR_MARK;
 	case DEED_PACK:
 		return d->truth == TRUTH_TO_COUNT_IN ? SAY_DEED_EACH_PACK
+		       : d->truth == TRUTH_TO_ISSUE  ? SAY_DEED_PACK_OF_EACH
 		       : d->item                     ? SAY_DEED_ITS_PACK
 		                                     : SAY_DEED_THE_PACK;
 	case DEED_BADGE:
@@ -108,7 +112,9 @@ static enum saying plain_saying(const struct deed *d, int single)
 	case DEED_SLIP:
 		return SAY_DEED_SLIP_CODE;
 	case DEED_TYPE:
-		return d->truth == TRUTH_REASON ? SAY_DEED_TYPE_WHY : SAY_DEED_TYPE_NUMBER;
+		return d->truth == TRUTH_TYPED    ? SAY_DEED_TYPE_IT
+		       : d->truth == TRUTH_REASON ? SAY_DEED_TYPE_WHY
+		                                  : SAY_DEED_TYPE_NUMBER;
 	case DEED_NONE:
 		break;
 	}

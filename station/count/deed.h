@@ -108,7 +108,25 @@ enum deed_kind {
 	X(FULL_SIGHT, "full-sight", SAY_NONE) \
 	X(NO_FULL_SIGHT, "no-full-sight", SAY_TRUTH_NO_FULL_SIGHT) \
 	X(REGISTERED_COMES, "registered-comes", SAY_NONE) \
-	X(AFTER_DONE, "after-done", SAY_TRUTH_AFTER_DONE) /* what is owed after the end of a case */
+	X(AFTER_DONE, "after-done", SAY_TRUTH_AFTER_DONE) /* what is owed after the end of a case */ \
+	TRUTHS_OF_STORES(X)
+
+/* At a stores bench (station/stock), and nowhere else. */
+#define TRUTHS_OF_STORES(X) \
+	X(TYPED, "typed", SAY_NONE) \
+	X(LEFT, "left", SAY_TRUTH_LEFT) \
+	X(NOBODY_HERE, "nobody-here", SAY_TRUTH_NOBODY_HERE) \
+	X(TO_ISSUE, "to-issue", SAY_NONE) \
+	X(ALL_DONE, "all-done", SAY_TRUTH_ALL_DONE) \
+	X(ROOM_OF, "room-of", SAY_NONE) \
+	X(NO_NOTICE, "no-notice", SAY_TRUTH_NO_NOTICE) \
+	X(LABEL, "label", SAY_NONE) \
+	X(ONE_SPOILT, "one-spoilt", SAY_TRUTH_ONE_SPOILT) \
+	X(TO_LABEL, "to-label", SAY_TRUTH_TO_LABEL) \
+	X(CAME_BACK, "came-back", SAY_TRUTH_CAME_BACK) \
+	X(TO_COUNT, "to-count", SAY_TRUTH_TO_COUNT) \
+	X(NOT_TO_USE, "not-to-use", SAY_TRUTH_NOT_TO_USE) \
+	X(FOUND_HERE, "found-here", SAY_TRUTH_FOUND_HERE)
 /* clang-format on */
 
 enum truth {

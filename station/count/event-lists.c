@@ -6,6 +6,7 @@
 #include "count/held.h"
 #include "count/recorded.h"
 #include "count/station.h"
+#include "count/stock-lists.h"
 #include "words/said.h"
 
 static const char *const bound[] = {[1] = "spare"};
@@ -83,6 +84,23 @@ static const char *const incarnations[] = {[INCARNATION_BEHIND] = "behind",
                                            [INCARNATION_ASIDE] = "aside",
                                            [INCARNATION_PAPER] = "paper"};
 
+static const char *const received[] = {[RECEIVED_CODED] = "coded",
+                                       [RECEIVED_CONFIRMED] = "confirmed",
+                                       [RECEIVED_NOT_CONFIRMED] = "not-confirmed"};
+static const char *const labels[] = {
+    [LABEL_READ] = "read", [LABEL_SPOILT] = "spoilt", [LABEL_DESTROYED] = "destroyed"};
+static const char *const took[] = {[TOOK_OPENED] = "opened",
+                                   [TOOK_RETURNED] = "returned",
+                                   [TOOK_ISOLATED] = "isolated",
+                                   [TOOK_MISSING] = "missing",
+                                   [TOOK_FOUND] = "found"};
+static const char *const written[] = {[WRITTEN_SAID] = "said", [WRITTEN_NOT_SEALED] = "not-sealed"};
+static const char *const bench[] = {
+#define X(name, text) [BENCH_##name] = (text),
+    BENCH_QUESTIONS(X)
+#undef X
+};
+
 static const struct {
 	const char *const *names;
 	int count;
@@ -111,6 +129,11 @@ static const struct {
     LIST(HOW, hows),
     LIST(END_WHY, end_whys),
     LIST(INCARNATION, incarnations),
+    LIST(RECEIVED, received),
+    LIST(LABEL, labels),
+    LIST(TOOK, took),
+    LIST(WRITTEN, written),
+    LIST(BENCH, bench),
 #undef LIST
 };
 

@@ -34,6 +34,11 @@ enum event_list {
 	LIST_HOW,         /* enum paid_how */
 	LIST_END_WHY,     /* enum end_why */
 	LIST_INCARNATION, /* enum incarnation_why */
+	LIST_RECEIVED,    /* enum received_how */
+	LIST_LABEL,       /* enum label_fate */
+	LIST_TOOK,        /* enum case_took */
+	LIST_WRITTEN,     /* enum written_why */
+	LIST_BENCH,       /* enum bench_question */
 	LIST_SAYING,      /* enum saying; no record holds its numbers */
 	EVENT_LISTS
 };

@@ -16,26 +16,28 @@
 #include "words/said.h"
 
 #define EVENT_TEXT_MAX 201
+#define NOTICE_MAX 41
 
 /* Fields, for the list below. */
 enum event_field {
-	F_ITEM = 1 << 0,   /* item: number on this sheet, from 1 */
-	F_DIGIT = 1 << 1,  /* digit: 1..24 */
-	F_PERSON = 1 << 2, /* person: number of a badge */
-	F_OTHER = 1 << 3,  /* other: a second badge, digit or item, as the kind says */
-	F_N = 1 << 4,      /* n: a number, as the kind says */
-	F_WHAT = 1 << 5,   /* what: one of an enum, as the kind says */
-	F_REF = 1 << 6,    /* ref: the event that this one names */
-	F_TEXT = 1 << 7,   /* text */
-	F_LINE = 1 << 8,   /* line: the whole line of the catalogue */
-	F_THING = 1 << 9,  /* thing: what is known of an item */
-	F_STAFF = 1 << 10, /* staff */
-	F_BATCH = 1 << 11, /* batch: stores' labels */
-	F_KEY = 1 << 12,   /* key: a public key of the station */
-	F_SEAL = 1 << 13,  /* seal: a signature over the record's head */
-	F_HEAD = 1 << 14,  /* head: how far a record had come */
-	F_PROOF = 1 << 15, /* proof: the six digits of a slip's code (count/paper.h) */
-	F_SAID = 1 << 16,  /* said: a sentence, by its name and values; it need not be there */
+	F_ITEM = 1 << 0,    /* item: number on this sheet, from 1 */
+	F_DIGIT = 1 << 1,   /* digit: 1..24 */
+	F_PERSON = 1 << 2,  /* person: number of a badge */
+	F_OTHER = 1 << 3,   /* other: a second badge, digit or item, as the kind says */
+	F_N = 1 << 4,       /* n: a number, as the kind says */
+	F_WHAT = 1 << 5,    /* what: one of an enum, as the kind says */
+	F_REF = 1 << 6,     /* ref: the event that this one names */
+	F_TEXT = 1 << 7,    /* text */
+	F_LINE = 1 << 8,    /* line: the whole line of the catalogue */
+	F_THING = 1 << 9,   /* thing: what is known of an item */
+	F_STAFF = 1 << 10,  /* staff */
+	F_BATCH = 1 << 11,  /* batch: stores' labels */
+	F_KEY = 1 << 12,    /* key: a public key of the station */
+	F_SEAL = 1 << 13,   /* seal: a signature over the record's head */
+	F_HEAD = 1 << 14,   /* head: how far a record had come */
+	F_PROOF = 1 << 15,  /* proof: the six digits of a slip's code (count/paper.h) */
+	F_SAID = 1 << 16,   /* said: a sentence, by its name and values; it need not be there */
+	F_NOTICE = 1 << 17, /* notice: the reference of a maker's or an authority's notice */
 };
 
 /* Above those bits: of which enum `what` and `other` are, where they are of one (enum event_list). */
@@ -56,9 +58,24 @@ enum event_field {
 	X(LINE_SET, "line-set",                       STATION, PASSING, F_LINE) \
 	X(STAFF_SET, "staff-set",                     STATION, PASSING, F_STAFF) \
 	X(STAFF_WITHDRAWN, "staff-withdrawn",         STATION, PASSING, F_PERSON) \
-	X(QUARANTINED, "quarantined",                 STATION, PASSING, F_TEXT | F_THING) /* thing: line and perhaps lot, text: why */ \
-	X(RELEASED, "released",                       STATION, PASSING, F_TEXT | F_THING) \
-	X(LABELLED, "labelled",                       STATION, PASSING, F_BATCH) \
+	/* thing: line and perhaps lot, text: why, person and other: who did it, and the second person of a release */ \
+	X(QUARANTINED, "quarantined",                 STATION, PASSING, F_TEXT | F_THING | F_NOTICE | F_PERSON) \
+	X(RELEASED, "released",                       STATION, PASSING, F_TEXT | F_THING | F_PERSON | F_OTHER) \
+	X(LABELLED, "labelled",                       STATION, PASSING, F_BATCH | F_N) /* n: 1 each label is to be read back */ \
+	/* stores (station/stock): batch is line, lot, expiry, and first the number of the one that is meant where it has one; n: \
+	 * packs; other: the room where they are or go, 0 the shelf; person: whose badge stands at the bench */ \
+	X(BENCH_ASKED, "bench-asked",                 STATION, PASSING, F_BATCH | F_N | WHAT_IS(BENCH) | F_OTHER | F_PERSON | F_TEXT) \
+	X(BENCH_PERSON, "bench-person",               STATION, PASSING, F_PERSON) \
+	X(RECEIVED, "received",                       STATION, PASSING, F_BATCH | F_N | WHAT_IS(RECEIVED) | F_OTHER | F_PERSON) /* other: the second */ \
+	X(CONFIRMED, "stock-confirmed",               STATION, PASSING, F_BATCH | F_N | F_OTHER | F_PERSON) /* other: the second */ \
+	X(LABEL_FATE, "label-fate",                   STATION, PASSING, F_BATCH | WHAT_IS(LABEL) | OTHER_IS(LABEL) | F_PERSON) /* other: what it was */ \
+	X(LABELS_CLOSED, "labels-closed",             STATION, PASSING, F_BATCH | F_PERSON) /* the box was read again */ \
+	X(ISSUED, "issued",                           STATION, PASSING, F_BATCH | F_N | F_OTHER | F_PERSON) \
+	X(PUT_BACK, "put-back",                       STATION, PASSING, F_BATCH | F_N | F_OTHER | F_PERSON) /* sealed, dry and clean */ \
+	X(WRITTEN_OFF, "written-off",                 STATION, PASSING, F_BATCH | F_N | WHAT_IS(WRITTEN) | F_OTHER | F_PERSON | F_TEXT) /* text: why */ \
+	X(STOCK_COUNTED, "stock-counted",             STATION, PASSING, F_BATCH | F_N | F_OTHER | F_PERSON) /* n lie there */ \
+	/* at the end of case `other`, of the room; for an item that was found after it, then */ \
+	X(CASE_TOOK, "case-took",                     STATION, PASSING, F_BATCH | F_N | WHAT_IS(TOOK) | F_OTHER) \
 	X(SCANNER_FAULT, "scanner-fault",             STATION, PASSING, F_SAID | F_TEXT) /* text: of a driver */ \
 	/* what a file says from here on (count/recorded.h says what the fields are) */ \
 	X(SETTING, "setting",                         STATION, PASSING, WHAT_IS(SETTING) | F_OTHER | F_N | F_TEXT) \
@@ -203,7 +220,7 @@ struct person {
 	uint8_t withdrawn;
 };
 
-struct batch { /* stores gave these item numbers to one line and lot */
+struct batch { /* one line and lot, and which item numbers of it: 0 none */
 	char line[LINE_KEY_MAX];
 	char lot[LOT_MAX];
 	int32_t expiry;
@@ -269,6 +286,7 @@ struct event {
 	uint8_t station; /* number of the station at its site, 0 to 99 */
 	uint8_t format;  /* of the record that it was read from (record/event.h); 0: not from a record */
 	char text[EVENT_TEXT_MAX];
+	char notice[NOTICE_MAX];
 	union { /* by F_LINE, F_THING, F_STAFF, F_BATCH, F_KEY, F_SEAL, F_HEAD, F_SAID */
 		struct line line;
 		struct thing thing;

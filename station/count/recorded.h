@@ -19,12 +19,18 @@
 
 struct station;
 
+enum room_kind {
+	ROOM_OF_CASES = 0, /* where operations are */
+	ROOM_OF_STORES,    /* a stores bench (station/stock) */
+};
+
 struct room {
 	int32_t number; /* 1..99 as on its cards */
 	char name[ROOM_NAME_MAX];
 	uint8_t single; /* a room where one operator works alone */
 	char language
 	    [LANGUAGE_CODE_MAX]; /* of its board and papers, "" the site's; no event has it, for each slip has its own */
+	uint8_t kind;            /* enum room_kind */
 };
 
 /* X(number, NAME, "name in the record"): what is none of the policy's (count/policy.h has those)

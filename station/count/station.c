@@ -205,6 +205,7 @@ static int apply_quarantined(struct station *st, const struct event *e)
 	memcpy(q->line, e->thing.line, sizeof q->line);
 	memcpy(q->lot, e->thing.lot, sizeof q->lot);
 	memcpy(q->why, e->text, sizeof q->why);
+	memcpy(q->notice, e->notice, sizeof q->notice);
 	return 0;
 }
 

@@ -31,6 +31,7 @@ struct quarantine { /* a line, or one lot of it */
 	char line[LINE_KEY_MAX];
 	char lot[LOT_MAX]; /* "" the whole line */
 	char why[EVENT_TEXT_MAX];
+	char notice[NOTICE_MAX]; /* the reference of a notice; "" none */
 };
 
 struct owed_number { /* a case that ended with 'incident number owed' (rule 16) */

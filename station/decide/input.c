@@ -141,7 +141,7 @@ void input_from_code(struct input *in, const struct station *st, const struct co
 		from_own(in, st, code, batch);
 		return;
 	}
-	const struct line *line = catalogue_by_code(&st->catalogue, code);
+	const struct line *line = catalogue_packs_by_code(&st->catalogue, code, &in->packs);
 	if (line) {
 		thing_of_line(in, st, line);
 		memcpy(in->thing.lot, code->lot, sizeof in->thing.lot);

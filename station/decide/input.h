@@ -62,7 +62,8 @@ struct input {
 	int32_t copy;
 	int32_t proof; /* of a slip; 0 on papers of record format 1 */
 	struct thing thing;
-	const struct line *line;                     /* of the thing; NULL where the catalogue has none */
+	const struct line *line; /* of the thing; NULL where the catalogue has none */
+	int32_t packs;           /* that its code stands for: more than 1, a box of them */
 	const struct line *parts[LINE_CONTENTS_MAX]; /* ACT_TRAY: the lines of line->contents */
 	struct known known;
 	uint8_t repeated; /* enum repeated (decide/reads.h) */

@@ -8,6 +8,8 @@ struct say input_unknown_code(const struct input *in)
 		return *SAY(CODE_OF_TRAY, .tray_number = in->number);
 	if (in->what == SAY_CODE_OF_CHECK)
 		return *SAY(CODE_OF_CHECK);
+	if (in->what == SAY_CODE_OF_BOX)
+		return *SAY(CODE_OF_BOX);
 	if (in->what == SAY_CODE_OF_NO_CARD)
 		return *SAY(CODE_OF_NO_CARD, .n = in->card);
 	return *SAY(CODE_AS_READ, .code = in->text);

@@ -149,6 +149,28 @@ static const struct field thing_2[] = {
 	{0},
 };
 
+static const struct field line_2[] = {
+	{NAME("codes"), .form = FORM_CODES, LIES(struct line, codes)},
+	{NAME("contents"), .form = FORM_CONTENTS, LIES(struct line, contents), .low = 1, .high = 500},
+	{NAME("identity"), .form = FORM_IDENTITY, LIES(struct line, identity)},
+	TEXT(struct line, "instead", instead),
+	TEXT(struct line, "key", key),
+	NUMBER(struct line, "label", label, 0, LABEL_AFTER_STERILISING),
+	TEXT(struct line, "label_place", label_place),
+	YES_NO(struct line, "marked", marked),
+	NUMBER(struct line, "minimum", minimum, 0, LINE_MINIMUM_MAX),
+	TEXT(struct line, "name", name),
+	NUMBER(struct line, "per_pack", per_pack, 1, 500),
+	{NAME("role"), .form = FORM_ROLE, LIES(struct line, role)},
+	YES_NO(struct line, "rolls_on", rolls_on),
+	YES_NO(struct line, "single_use", single_use),
+	NUMBER(struct line, "size_max_mm", size_max_mm, 0, 9999),
+	NUMBER(struct line, "size_min_mm", size_min_mm, 0, 9999),
+	YES_NO(struct line, "visible", visible),
+	YES_NO(struct line, "xray", shows_on_xray),
+	{0},
+};
+
 static const struct field staff_2[] = {
 	ENUM(struct person, "kind", kind, LIST_STAFF),
 	TEXT(struct person, "name", name),
@@ -187,8 +209,9 @@ static const struct field event_2[] = {
 	FLAG("keyed", EVENT_KEYED),
 	{NAME("kind"), .form = FORM_KIND, LIES(struct event, kind)},
 	FLAG("late", EVENT_LATE),
-	PART(F_LINE, "line", line, line_table),
+	PART(F_LINE, "line", line, line_2),
 	SOME_HAVE(F_N, "n", n, INT_MIN, INT_MAX),
+	{NAME("notice"), .form = FORM_TEXT, LIES(struct event, notice), .only = F_NOTICE},
 	KIND_SAYS(F_OTHER, F_LIST_OF_OTHER, "other", other, INT_MIN, INT_MAX),
 	SOME_HAVE(F_PERSON, "person", person, INT_MIN, INT_MAX),
 	SOME_HAVE(F_PROOF, "proof", proof, 0, 999999),
@@ -232,6 +255,9 @@ static const struct {
     {EV_REFUSED, F_SAID},
     {EV_ITEM_SHOWN, F_SAID},
     {EV_SCANNER_FAULT, F_SAID},
+    {EV_QUARANTINED, F_NOTICE | F_PERSON},
+    {EV_RELEASED, F_PERSON | F_OTHER},
+    {EV_LABELLED, F_N},
 };
 
 uint32_t event_fields_in(int format, enum event_kind kind)

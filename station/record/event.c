@@ -240,6 +240,14 @@ const char *event_key(const struct event *e, char room[24])
 	case EV_SLIP_QUEUED:
 		snprintf(room, 24, "slip:%d", (int)e->n);
 		return room;
+	case EV_LABEL_FATE:
+	case EV_ISSUED:
+	case EV_PUT_BACK:
+	case EV_WRITTEN_OFF:
+		if (!e->batch.first)
+			return "";
+		snprintf(room, 24, "label:%08d", (int)e->batch.first);
+		return room;
 	default:
 		return "";
 	}

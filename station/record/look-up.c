@@ -30,6 +30,13 @@ int record_item_used(struct record *r, const char *identity, int32_t *case_no, u
 	return n;
 }
 
+int record_label_last(struct record *r, int64_t item_number, struct event *out)
+{
+	char key[24];
+	snprintf(key, sizeof key, "label:%08d", (int)item_number);
+	return by_key(r, key, out);
+}
+
 struct slip_search {
 	struct slip *slip;
 	struct paper *paper;

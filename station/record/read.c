@@ -101,6 +101,28 @@ int record_each_station(struct record *r, enum event_kind kind, record_event_fn 
 	return n;
 }
 
+int record_each_of_kinds(struct record *r, int64_t after, const enum event_kind *kinds, int count,
+                         record_event_fn each, void *context, struct error *e)
+{
+	_cleanup_(buf_free) struct buf sql = {0};
+	sqlite3_stmt *s = NULL;
+	int n =
+	    buf_printf(&sql, "SELECT payload, seq FROM event WHERE case_no = 0 AND seq > ? AND kind IN (");
+	for (int i = 0; i < count && n == 0; i++)
+		n = buf_printf(&sql, "%s'%s'", i ? "," : "", event_name(kinds[i]));
+	if (n == 0)
+		n = buf_add_text(&sql, ") ORDER BY seq");
+	if (n < 0)
+		return error_set(e, n, "cannot read the record: out of memory: try again");
+	n = store_prepare(r, &s, sql.data, e);
+	if (n == 0) {
+		sqlite3_bind_int64(s, 1, after);
+		n = store_each_row(r, s, each, context, e);
+	}
+	sqlite3_finalize(s);
+	return n;
+}
+
 int record_each_key(struct record *r, record_event_fn each, void *context, struct error *e)
 {
 	sqlite3_stmt *s = NULL;

@@ -27,11 +27,11 @@ struct snapshot_head { /* no gaps: its bytes are what is signed */
 	uint8_t build[BUILD_BYTES];
 	int64_t seq;
 	struct chain chain;
-	uint64_t size;
+	uint64_t size, annex; /* annex: of the bytes, those at the end that are another room's */
 	uint8_t digest[crypto_hash_sha256_BYTES];
 };
 _Static_assert(sizeof(struct snapshot_head) ==
-                   16 + 8 + BUILD_BYTES + 8 + CHAIN_BYTES + 8 + crypto_hash_sha256_BYTES,
+                   16 + 8 + BUILD_BYTES + 8 + CHAIN_BYTES + 16 + crypto_hash_sha256_BYTES,
                "a gap would be signed with whatever lies in it");
 
 static const char magic[16] = "bt-snapshot\n";
@@ -79,7 +79,7 @@ struct snapshot_writer {
 };
 
 int snapshot_begin(struct snapshot_writer **out, const struct record *r, const struct seal *seal,
-                   const char *folder, const struct station *st)
+                   const char *folder, const struct station *st, const struct buf *annex)
 {
 	struct snapshot_writer *w = calloc(1, sizeof *w);
 	if (!w)
@@ -94,6 +94,9 @@ int snapshot_begin(struct snapshot_writer **out, const struct record *r, const s
 	snprintf(w->path, sizeof w->path, "%.4000s/" SNAPSHOT_FILE, folder);
 	snprintf(w->new_path, sizeof w->new_path, "%.4000s/" SNAPSHOT_FILE ".new", folder);
 	int n = snapshot_pack(st, &w->state);
+	if (n == 0 && annex && annex->size)
+		n = buf_add(&w->state, annex->data, annex->size);
+	w->head.annex = annex ? annex->size : 0;
 	if (n < 0) {
 		snapshot_free(w);
 		return n;
@@ -187,7 +190,7 @@ static const char *head_fault(const struct snapshot_head *h, const uint8_t mac[S
 	if (h->fold != SNAPSHOT_FOLD || h->rooms_max != ROOMS_MAX ||
 	    memcmp(h->build, build, sizeof build) != 0 || memcmp(build, none, sizeof none) == 0)
 		return "it is of another version";
-	return h->size > SIZE_MAX_BYTES ? "it is too long" : NULL;
+	return h->size > SIZE_MAX_BYTES || h->annex > h->size ? "it is too long" : NULL;
 }
 
 /* 1 where the record has this event with this hash. */
@@ -236,7 +239,8 @@ static char *read_state(int fd, const struct snapshot_head *h, const char **why)
 }
 
 /* NULL where `st` has it. */
-static const char *take(int fd, struct record *r, const struct seal *seal, struct station *st, int64_t *seq)
+static const char *take(int fd, struct record *r, const struct seal *seal, struct station *st,
+                        struct buf *annex, int64_t *seq)
 {
 	struct snapshot_head h;
 	uint8_t mac[SEAL_MAC_BYTES];
@@ -251,32 +255,35 @@ static const char *take(int fd, struct record *r, const struct seal *seal, struc
 	char *state = read_state(fd, &h, &why);
 	if (!state)
 		return why;
-	int n = snapshot_unpack(st, state, h.size);
+	size_t own = h.size - h.annex;
+	int n = annex && h.annex ? buf_add(annex, state + own, h.annex) : 0;
+	if (n == 0)
+		n = snapshot_unpack(st, state, own);
 	free(state);
 	*seq = h.seq;
 	return n == 0 ? NULL : n == -ESTALE ? "the rooms are others" : strerror(-n);
 }
 
-static int look(struct record *r, const struct seal *seal, const char *path, struct station *st, int64_t *seq,
-                const char **why)
+static int look(struct record *r, const struct seal *seal, const char *path, struct station *st,
+                struct buf *annex, int64_t *seq, const char **why)
 {
 	int fd = open(path, O_RDONLY | O_NOFOLLOW | O_CLOEXEC);
 	*why = NULL;
 	if (fd < 0 && errno == ENOENT)
 		return 0;
-	*why = fd < 0 ? strerror(errno) : take(fd, r, seal, st, seq);
+	*why = fd < 0 ? strerror(errno) : take(fd, r, seal, st, annex, seq);
 	if (fd >= 0)
 		close(fd);
 	return !*why;
 }
 
 int snapshot_load(struct record *r, const struct seal *seal, const char *folder, struct station *st,
-                  int64_t *seq)
+                  struct buf *annex, int64_t *seq)
 {
 	char path[PATH_MAX];
 	const char *why;
 	snprintf(path, sizeof path, "%.4000s/" SNAPSHOT_FILE, folder);
-	int taken = look(r, seal, path, st, seq, &why);
+	int taken = look(r, seal, path, st, annex, seq, &why);
 	if (why) {
 		log_line("the snapshot is thrown away, and the record read from its beginning: %s", why);
 		unlink(path);
@@ -290,5 +297,5 @@ int snapshot_look(struct record *r, const struct seal *seal, const char *folder,
 	char path[PATH_MAX];
 	const char *why;
 	snprintf(path, sizeof path, "%.4000s/" SNAPSHOT_FILE, folder);
-	return look(r, seal, path, st, seq, &why);
+	return look(r, seal, path, st, NULL, seq, &why);
 }

@@ -4,7 +4,9 @@
  * The file `snapshot` in the data folder: a head, its HMAC by the station's key (seal_mac(), purpose "snapshot"), and the
  * state as this very program holds it. The head names the event up to which it goes (number and hash as in the record),
  * the number of the fold, the program (its build id: how a struct lies in memory is its own affair), and size and
- * SHA-256 of the state. No setting is in it: those are the files' of the day.
+ * SHA-256 of the state. No setting is in it: those are the files' of the day. Behind the station's state stands an annex:
+ * what stores made of the same record (station/stock), as bytes of their own. Whoever changes what stock_apply() makes of an
+ * event raises SNAPSHOT_FOLD as well.
  */
 #ifndef BANDTALLY_RECORD_SNAPSHOT_H
 #define BANDTALLY_RECORD_SNAPSHOT_H
@@ -17,13 +19,14 @@
 
 /* The number of the fold: raise it with every change of what station_apply() makes of an event. tests/unit/record/fold.txt
  * holds what the kept records come to, and a test says where raising it was forgotten. */
-#define SNAPSHOT_FOLD 4
+#define SNAPSHOT_FOLD 5
 
 /* Fills in what the snapshot of the folder knows; the settings of `st` are its own and stay. 1 and the number of its
  * event; 0 where there is none, or one that is not for this record, key, program or these rooms: it is taken away, and
- * the journal says why. Then, and on -ENOMEM, `st` is as it was: as before the first event. */
+ * the journal says why. Then, and on -ENOMEM, `st` is as it was: as before the first event. The annex is appended to `annex`,
+ * unless that is NULL. */
 int snapshot_load(struct record *r, const struct seal *s, const char *folder, struct station *st,
-                  int64_t *seq);
+                  struct buf *annex, int64_t *seq);
 
 /* The same, which takes nothing away and tells nobody. */
 int snapshot_look(struct record *r, const struct seal *s, const char *folder, struct station *st,
@@ -33,7 +36,8 @@ int snapshot_look(struct record *r, const struct seal *s, const char *folder, st
  * borrowed until the end. */
 struct snapshot_writer;
 int snapshot_begin(struct snapshot_writer **out, const struct record *r, const struct seal *seal,
-                   const char *folder, const struct station *st); /* 0 or -ENOMEM */
+                   const char *folder, const struct station *st,
+                   const struct buf *annex); /* annex: NULL none; 0 or -ENOMEM */
 
 /* One turn, of a millisecond or so: how many ms until the next, at least 1; 0 it is written; or a negative errno. Who cannot
  * wait calls it again at once. */

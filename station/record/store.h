@@ -69,6 +69,10 @@ int record_each(struct record *r, int32_t case_no, record_event_fn each, void *c
 int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
                         struct error *e);
 
+/* Each event of these kinds that belongs to no case and whose number is behind `after`, in order. */
+int record_each_of_kinds(struct record *r, int64_t after, const enum event_kind *kinds, int count,
+                         record_event_fn each, void *context, struct error *e);
+
 /* Each key that the record names: it is told with the start that found it, so that nothing else is read. */
 int record_each_key(struct record *r, record_event_fn each, void *context, struct error *e);
 
@@ -101,6 +105,8 @@ int record_item_used(struct record *r, const char *identity, int32_t *case_no, u
 int record_batch_of(struct record *r, int64_t item_number, struct batch *out);
 /* The highest number that a slip has, 0 where there is none. 0 or a negative errno. */
 int record_last_slip(struct record *r, int32_t *slip);
+/* The last event of a label (EV_LABEL_FATE, EV_ISSUED, EV_PUT_BACK, EV_WRITTEN_OFF). */
+int record_label_last(struct record *r, int64_t item_number, struct event *out);
 /* A slip with its last state, SLIP_SEEN once it was, and one copy of it; `paper->queued` 0 where that is not known. */
 int record_slip_of(struct record *r, int32_t slip, int32_t copy, struct slip *out, struct paper *paper);
 

@@ -18,4 +18,24 @@ int core_read(struct core *c, const struct scan *s, struct input *in);
  * says of all stands in the last outcome's reply. */
 void core_enter_held(struct core *c, int32_t room, int n);
 
+/* --- bench.c ----------------------------------------------------------------------------------------- */
+
+/* What follows the record besides the station: read at a start behind the event `after`. 0 or a negative errno with `e`. */
+int stock_read(struct core *c, int64_t after, struct error *e);
+
+/* As decide(), for a scan at a stores bench; and what is asked there by the time its events are stored. */
+void bench_turn(struct core *c, const struct input *in);
+
+/* What was scanned, where it was typed at a bench that asks for text. */
+void bench_read(const struct core *c, const struct scan *s, struct input *in);
+
+/* What stores must know of this outcome of a room with cases: added to it, before it is stored. */
+void stock_takes(struct core *c, struct outcome *o);
+
+/* After the outcome was stored: what a bench asks next, and what a room must know of what lies in stores. */
+void stock_tells(struct core *c, const struct input *in);
+
+/* Whether this sheet has what the event put in quarantine: 1, with what its room must hear. */
+int stock_recalls(const struct sheet *s, const struct event *q, char words[SAID_MAX]);
+
 #endif

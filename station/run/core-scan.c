@@ -63,6 +63,7 @@ const struct reply *core_scan(struct core *c, const struct scan *s)
 	snprintf(in.scanner, sizeof in.scanner, "%s", s->scanner);
 	in.room = station_scanner_room(&c->station, s->scanner, s->room, in.at);
 	core_read(c, s, &in);
+	bench_read(c, s, &in);
 	core_carry_out(c, &in, NULL);
 	if (c->outcome.enter)
 		core_enter_held(c, in.room, c->outcome.enter);

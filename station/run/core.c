@@ -31,15 +31,6 @@
 
 #define REFUSED_AGAIN_MS 1000
 
-struct moment core_now(const struct core *c)
-{
-	struct instant now = clock_now();
-	return (struct moment){.boot = c->station.boot,
-	                       .boot_ms = now.boot_ms,
-	                       .wall_ms = now.wall_ms,
-	                       .utc_min = clock_utc_min(now.wall_ms)};
-}
-
 const char *verdict_name(enum verdict verdict)
 {
 	static const char *const names[] = {"accepted", "refused", "question"};
@@ -120,6 +111,15 @@ static int append(struct core *c, struct event *events, int count, struct event 
 	return n;
 }
 
+/* In each room whose open case has what was put in quarantine, at once. */
+static void tell_recall(struct core *c, const struct event *e)
+{
+	char words[SAID_MAX];
+	for (int i = 0; i < SHEETS_MAX; i++)
+		if (stock_recalls(&c->station.sheets[i], e, words))
+			core_tell(c, c->station.sheets[i].room, VERDICT_QUESTION, words);
+}
+
 int core_store(struct core *c, struct event *events, int count, struct error *e)
 {
 	struct error own = {0};
@@ -137,6 +137,8 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 		seal.station = c->station.number;
 	int n = station_fits(&c->station, events, count, e ? e : &own);
 	if (n == 0)
+		n = stock_fits(&c->stock, events, count, e ? e : &own);
+	if (n == 0)
 		n = append(c, events, count, sealed ? &seal : NULL, e ? e : &own);
 	if (n < 0) {
 		if (!e)
@@ -146,8 +148,10 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 	for (int i = 0; i < count; i++) {
 		day_take(&c->day, &events[i]);
 		tell_forgotten(c, &events[i]);
-		if (station_apply(&c->station, &events[i]) < 0)
+		if (station_apply(&c->station, &events[i]) < 0 || stock_apply(&c->stock, &events[i]) < 0)
 			diverged(c, &events[i]);
+		if (events[i].kind == EV_QUARANTINED)
+			tell_recall(c, &events[i]);
 	}
 	if (sealed)
 		station_apply(&c->station, &seal);
@@ -251,10 +255,16 @@ void core_look_aside(struct core *c)
 
 static int load(struct core *c, struct error *e)
 {
+	_cleanup_(buf_free) struct buf annex = {0};
 	c->snapshot_seq = 0;
-	if (snapshot_load(c->record, c->seal, c->folder, &c->station, &c->snapshot_seq) == 1)
-		return record_load_from(c->record, c->snapshot_seq, &c->station, e);
-	return record_load(c->record, &c->station, e);
+	if (snapshot_load(c->record, c->seal, c->folder, &c->station, &annex, &c->snapshot_seq) != 1) {
+		int n = record_load(c->record, &c->station, e);
+		return n < 0 ? n : stock_read(c, 0, e);
+	}
+	/* Bytes that were signed and are not understood would be a fault of ours: it is read from its beginning. */
+	int64_t after = stock_unpack(&c->stock, annex.data, annex.size) == 0 ? c->snapshot_seq : 0;
+	int n = record_load_from(c->record, c->snapshot_seq, &c->station, e);
+	return n < 0 ? n : stock_read(c, after, e);
 }
 
 /* Everything that reads the record before the first event of this start. */
@@ -331,7 +341,10 @@ static void snapshot_start(struct core *c)
 	if (c->doubt.diverged[0] || !c->seal)
 		return;
 	c->snapshot_seq = record_last(c->record, NULL);
-	int n = snapshot_begin(&c->snapshot, c->record, c->seal, c->folder, &c->station);
+	_cleanup_(buf_free) struct buf annex = {0};
+	int n = stock_pack(&c->stock, &annex);
+	if (n == 0)
+		n = snapshot_begin(&c->snapshot, c->record, c->seal, c->folder, &c->station, &annex);
 	if (n < 0)
 		log_errno(n, "no snapshot is written");
 }
@@ -372,6 +385,7 @@ void core_close(struct core *c)
 	seal_close(c->seal);
 	station_deinit(&c->station);
 	languages_free(&c->languages);
+	stock_deinit(&c->stock);
 	c->record = NULL;
 	c->seal = NULL;
 }
@@ -469,10 +483,17 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 	struct reply *reply = &c->outcome.reply;
 	int newer = is_unheard_of(c, in);
 	reads_look(&c->reads, in, c->station.policy.repeat_ms);
-	decide(&c->station, in, &c->outcome);
-	log_misfit(&c->outcome.misfit);
+	if (core_is_bench(c, in->room)) {
+		bench_turn(c, in);
+	} else {
+		decide(&c->station, in, &c->outcome);
+		log_misfit(&c->outcome.misfit);
+		stock_takes(c, &c->outcome);
+	}
 	int n = store_outcome(c, &c->outcome, &e);
-	if (n < 0)
+	if (n == 0)
+		stock_tells(c, in);
+	else if (n < 0)
 		log_error(&e);
 	if (stored)
 		*stored = n == 0;

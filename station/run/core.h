@@ -15,6 +15,7 @@
 #include "record/store.h"
 #include "run/settings.h"
 #include "run/slip-proof.h"
+#include "stock/bench.h"
 #include "tell/day.h"
 #include "words/languages.h"
 
@@ -31,6 +32,7 @@ struct core {
 	char folder[256];
 	struct station station;
 	struct languages languages; /* all that are installed, read at the start */
+	struct stock stock;         /* of the same record */
 	struct settings settings;
 	struct record *record;
 	struct seal *seal;
@@ -120,6 +122,13 @@ int32_t core_tick(struct core *c);
  * errno: -EINVAL and what station_fits() gives where they would not fit or not read back, and that is no reason to
  * distrust the station; else the record cannot be written, and the board says so. */
 int core_store(struct core *c, struct event *events, int count, struct error *e);
+
+/* Whether the room is a stores bench; and what comes next there. */
+int core_is_bench(const struct core *c, int32_t room);
+int32_t core_bench_room(const struct core *c); /* the first bench; 0 there is none */
+void core_bench_next(const struct core *c, int32_t room, struct next *out);
+/* yyyymmdd, of the station's day. */
+int32_t core_today(const struct core *c);
 
 struct moment core_now(const struct core *c);
 const struct language *core_language(const struct core *c, int32_t room); /* NULL English */

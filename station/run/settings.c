@@ -100,6 +100,17 @@ static struct room *room_make(struct station *st, int number)
 	return r;
 }
 
+static int set_kind(struct room *r, const char *value, struct error *e)
+{
+	if (strcmp(value, "cases") != 0 && strcmp(value, "stores") != 0)
+		return error_set(e, -EINVAL,
+		                 "kind is '%.40s': it must be cases, where operations are, or stores, a "
+		                 "stores bench",
+		                 value);
+	r->kind = value[0] == 's' ? ROOM_OF_STORES : ROOM_OF_CASES;
+	return 0;
+}
+
 static int set_room(struct station *st, const char *section, const char *name, const char *value,
                     struct error *e)
 {
@@ -114,9 +125,12 @@ static int set_room(struct station *st, const char *section, const char *name, c
 		return copy_name(r->name, sizeof r->name, name, value, e);
 	if (strcmp(name, "language") == 0)
 		return set_language(r->language, value, e);
+	if (strcmp(name, "kind") == 0)
+		return set_kind(r, value, e);
 	if (strcmp(name, "single_operator") != 0)
 		return error_set(
-		    e, -EINVAL, "[room] has no setting '%.40s': name, language and single_operator are known",
+		    e, -EINVAL,
+		    "[room] has no setting '%.40s': name, kind, language and single_operator are known",
 		    name);
 	if (yes_no(&single, name, value, e) < 0)
 		return -EINVAL;

@@ -491,6 +491,8 @@ static json_t *do_label(struct client *c, const json_t *q)
 	snprintf(ev.batch.line, sizeof ev.batch.line, "%s", line->key);
 	ev.batch.first = first;
 	ev.batch.last = first + count - 1;
+	ev.room = core_bench_room(&c->d->core);
+	ev.n = ev.room != 0;
 	json_t *o = yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
 	json_object_set_new(o, "first", json_integer(first));
 	json_object_set_new(o, "name", name_told(line->name, LINE_NAME_MAX));
@@ -548,9 +550,11 @@ static json_t *do_board(struct client *c, const json_t *q)
 	struct error e = {0};
 	char address[ADDRESS_MAX];
 	int32_t room = c->d->core.station.rooms[0].number;
-	enum ticket_group group = c->rights & RIGHT_COUNT ? TICKET_COUNT : TICKET_AUDIT;
-	if (take(q, "room", 1, ROOM_MAX, &room, &e) < 0 ||
-	    typing_address(c->d, json_truth(q, "desk") ? ROOM_DESK : room, group, json_truth(q, "elsewhere"),
+	if (take(q, "room", 1, ROOM_MAX, &room, &e) < 0)
+		return no(e.text);
+	unsigned types = core_is_bench(&c->d->core, room) ? RIGHT_STORES : RIGHT_COUNT;
+	if (typing_address(c->d, json_truth(q, "desk") ? ROOM_DESK : room,
+	                   c->rights & types ? TICKET_COUNT : TICKET_AUDIT, json_truth(q, "elsewhere"),
 	                   address, &e) < 0)
 		return no(e.text);
 	json_t *o = yes();
@@ -674,28 +678,38 @@ static const struct {
 	const char *name;
 	unsigned rights;
 	json_t *(*fn)(struct client *c, const json_t *q);
+	unsigned at_bench; /* instead, where the room that is asked about is a stores bench; 0 the same */
 } requests[] = {
-    {"scan", RIGHT_COUNT, do_scan},
-    {"type", RIGHT_COUNT, do_type},
-    {"sheet", RIGHT_COUNT | RIGHT_AUDIT, do_sheet},
-    {"board", RIGHT_COUNT | RIGHT_AUDIT, do_board},
-    {"status", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_status},
-    {"case", RIGHT_COUNT | RIGHT_AUDIT, do_case},
-    {"cases", RIGHT_COUNT | RIGHT_AUDIT, do_cases},
-    {"lines", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_lines},
-    {"catalogue", RIGHT_STORES, do_catalogue},
-    {"staff", RIGHT_ALL, do_staff},
-    {"withdraw", RIGHT_ALL, do_withdraw},
-    {"list-staff", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_list_staff},
-    {"quarantine", RIGHT_STORES, do_quarantine},
-    {"release", RIGHT_STORES, do_quarantine},
-    {"label", RIGHT_STORES, do_label},
-    {"settle", RIGHT_ALL, do_settle},
-    {"retry", RIGHT_COUNT | RIGHT_STORES, do_retry},
-    {"copy", RIGHT_AUDIT, do_copy},
-    {"backed-up", RIGHT_AUDIT, do_backed_up},
-    {"audited", RIGHT_AUDIT, do_audited},
+    {"scan", RIGHT_COUNT, do_scan, RIGHT_STORES},
+    {"type", RIGHT_COUNT, do_type, RIGHT_STORES},
+    {"sheet", RIGHT_COUNT | RIGHT_AUDIT, do_sheet, RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT},
+    {"board", RIGHT_COUNT | RIGHT_AUDIT, do_board, RIGHT_STORES | RIGHT_AUDIT},
+    {"status", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_status, 0},
+    {"case", RIGHT_COUNT | RIGHT_AUDIT, do_case, 0},
+    {"cases", RIGHT_COUNT | RIGHT_AUDIT, do_cases, 0},
+    {"lines", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_lines, 0},
+    {"catalogue", RIGHT_STORES, do_catalogue, 0},
+    {"staff", RIGHT_ALL, do_staff, 0},
+    {"withdraw", RIGHT_ALL, do_withdraw, 0},
+    {"list-staff", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_list_staff, 0},
+    {"quarantine", RIGHT_STORES, do_quarantine, 0},
+    {"release", RIGHT_STORES, do_quarantine, 0},
+    {"label", RIGHT_STORES, do_label, 0},
+    {"settle", RIGHT_ALL, do_settle, 0},
+    {"retry", RIGHT_COUNT | RIGHT_STORES, do_retry, 0},
+    {"copy", RIGHT_AUDIT, do_copy, 0},
+    {"backed-up", RIGHT_AUDIT, do_backed_up, 0},
+    {"audited", RIGHT_AUDIT, do_audited, 0},
 };
+
+static unsigned rights_needed(const struct client *c, size_t i, const json_t *q)
+{
+	const json_t *room = json_object_get(q, "room");
+	int64_t number = room ? json_integer_value(room) : c->d->core.station.rooms[0].number;
+	int bench = requests[i].at_bench && number >= 1 && number <= ROOM_MAX &&
+	            core_is_bench(&c->d->core, (int32_t)number);
+	return bench ? requests[i].at_bench : requests[i].rights;
+}
 
 static json_t *handle(struct client *c, const char *line, size_t size)
 {
@@ -709,7 +723,7 @@ static json_t *handle(struct client *c, const char *line, size_t size)
 	for (size_t i = 0; i < sizeof requests / sizeof *requests; i++) {
 		if (strcmp(requests[i].name, json_text(q, "do")) != 0)
 			continue;
-		if (!(c->rights & requests[i].rights))
+		if (!(c->rights & rights_needed(c, i, q)))
 			return no(NOT_ALLOWED);
 		return requests[i].fn(c, q);
 	}

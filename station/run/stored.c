@@ -29,12 +29,28 @@ static void hold(struct core *c, const char *scanner, int32_t room, const struct
 		core_carry_out(c, &in, NULL);
 }
 
+/* Nothing there is timed, and each label counts once however it came. */
+static void at_bench(struct core *c, const struct scan *scans, int n, int32_t room)
+{
+	for (int i = 0; i < n; i++) {
+		struct input in = {.at = core_now(c), .flags = scans[i].flags, .room = room};
+		snprintf(in.scanner, sizeof in.scanner, "%s", scans[i].scanner);
+		core_read(c, &scans[i], &in);
+		bench_read(c, &scans[i], &in);
+		core_carry_out(c, &in, NULL);
+	}
+}
+
 /* A card that says where the scanner works is no entry of a case: what comes behind it belongs to its room. */
 void core_stored(struct core *c, const struct scan *scans, int n, int lost)
 {
 	static struct input list[STORED_MAX]; /* some 30 kB; one thread */
 	struct moment now = core_now(c);
 	int32_t room = station_scanner_room(&c->station, scans[0].scanner, scans[0].room, now);
+	if (core_is_bench(c, room)) {
+		at_bench(c, scans, n, room);
+		return;
+	}
 	int kept = 0;
 	for (int i = 0; i < n && i < STORED_MAX; i++) {
 		struct input in = {.at = made_at(now, scans[i].made_ms), .room = room};

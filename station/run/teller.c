@@ -7,6 +7,7 @@
 
 #include "base/clock.h"
 #include "decide/next.h"
+#include "stock/view.h"
 #include "tell/rooms.h"
 #include "tell/slip.h"
 #include "tell/view.h"
@@ -286,14 +287,21 @@ json_t *teller_room_in(const struct core *c, int32_t number, const struct langua
 	struct next next;
 	from.distrust = distrust_of(c, s->case_no, distrust);
 	from.language = language;
-	next_step(&c->station, s, number, from.now, &next);
+	if (core_is_bench(c, number))
+		core_bench_next(c, number, &next);
+	else
+		next_step(&c->station, s, number, from.now, &next);
 	const struct view_room_source room = {.room = number,
 	                                      .next = &next,
 	                                      .sign_out = ready_to_sign_out(s),
 	                                      .recent = recent,
 	                                      .n_recent = last_scans(c, number, language, recent),
 	                                      .sound = sound_of(c)};
-	return view_room(&from, &room);
+	json_t *view = view_room(&from, &room);
+	if (view && core_is_bench(c, number))
+		json_object_set_new(view, "stores",
+		                    stock_view(&c->stock, &c->station, number, core_today(c)));
+	return view;
 }
 
 json_t *teller_status(const struct core *c)

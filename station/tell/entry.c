@@ -138,6 +138,17 @@ static enum slip_word word_of(const struct event *e)
 	case EV_QUARANTINED:
 	case EV_RELEASED:
 	case EV_LABELLED:
+	case EV_BENCH_ASKED:
+	case EV_BENCH_PERSON:
+	case EV_RECEIVED:
+	case EV_CONFIRMED:
+	case EV_LABEL_FATE:
+	case EV_LABELS_CLOSED:
+	case EV_ISSUED:
+	case EV_PUT_BACK:
+	case EV_WRITTEN_OFF:
+	case EV_STOCK_COUNTED:
+	case EV_CASE_TOOK:
 	case EV_SCANNER_FAULT:
 	case EV_SETTING:
 	case EV_SCANNER_ROOM:

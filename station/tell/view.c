@@ -544,6 +544,7 @@ static json_t *rooms(const struct station *st)
 		put(o, "language", station_language(st, st->rooms[i].number));
 		put_n(o, "case", index >= 0 ? st->sheets[index].case_no : 0);
 		json_object_set_new(o, "single", json_boolean(st->rooms[i].single));
+		json_object_set_new(o, "stores", json_boolean(st->rooms[i].kind == ROOM_OF_STORES));
 		json_array_append_new(list, o);
 	}
 	return list;

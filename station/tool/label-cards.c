@@ -112,21 +112,6 @@ static bool needs(enum needed needed, const struct label_room *room)
 	return needed == ALWAYS || (needed == ALONE) == room->alone;
 }
 
-static json_t *card_of(const json_t *status, const struct label_room *room, const struct language *l,
-                       int meaning, const char *then, bool list)
-{
-	char code[OWN_CODE_MAX];
-	label_code(code, json_text(status, "site"),
-	           (struct own_code){.kind = OWN_CARD, .room = room->number, .meaning = meaning});
-	if (list)
-		printf("%s\t%d\t%s\n", code, room->number, own_card_name(meaning));
-	json_t *card = json_pack("{s:s,s:s,s:s}", "words", saying_text_in(l, saying_of_card(meaning)), "use",
-	                         saying_text_in(l, saying_of_use(meaning)), "code", code);
-	if (then)
-		json_object_set_new(card, "then", json_string(then));
-	return card;
-}
-
 /* Left away where no card of it is needed. */
 static void put_cards(json_t *page, const char *name, const struct slot *slots, const json_t *status,
                       const struct label_room *room, const struct language *l, bool list)
@@ -135,7 +120,7 @@ static void put_cards(json_t *page, const char *name, const struct slot *slots, 
 	for (; slots->meaning; slots++)
 		if (needs(slots->needed, room))
 			json_array_append_new(cards,
-			                      card_of(status, room, l, slots->meaning, slots->then, list));
+			                      label_card(status, room, l, slots->meaning, slots->then, list));
 	if (json_array_size(cards))
 		json_object_set(page, name, cards);
 	json_decref(cards);
@@ -159,16 +144,13 @@ static json_t *numbers_of(const json_t *status, const struct label_room *room, c
 	for (size_t g = 0; g < sizeof number_groups / sizeof *number_groups; g++)
 		for (int m = own_card_next(0); m; m = own_card_next(m))
 			if (own_card_group(m) == number_groups[g])
-				json_array_append_new(numbers, card_of(status, room, l, m, NULL, list));
+				json_array_append_new(numbers, label_card(status, room, l, m, NULL, list));
 	return numbers;
 }
 
-/* In the language in which the board asks for them: who is to scan a card must find it by its name. */
-int label_cards(const struct words *w, const json_t *status, const struct label_room *room)
+static json_t *cards_of(const json_t *status, const struct label_room *room, const struct language *l,
+                        bool list)
 {
-	struct languages languages;
-	const struct language *l = label_language(&languages, room);
-	bool list = words_given(w, LABEL_OPTIONS, "list");
 	json_t *doc = label_document("cards", json_text(status, "site_name")), *all = json_array();
 	for (size_t i = 0; i < sizeof pages / sizeof *pages; i++)
 		if (needs(pages[i].needed, room))
@@ -183,6 +165,17 @@ int label_cards(const struct words *w, const json_t *status, const struct label_
 	        "SHOWN: so many of what is asked for lie here, side by side. MINUTES AGO: it went on or "
 	        "came off so much earlier than it was entered."));
 	json_object_set_new(doc, "numbers", numbers_of(status, room, l, list));
+	return doc;
+}
+
+/* In the language in which the board asks for them: who is to scan a card must find it by its name. */
+int label_cards(const struct words *w, const json_t *status, const struct label_room *room)
+{
+	struct languages languages;
+	const struct language *l = label_language(&languages, room);
+	bool list = words_given(w, LABEL_OPTIONS, "list");
+	json_t *doc =
+	    room->stores ? label_stores_cards(status, room, l, list) : cards_of(status, room, l, list);
 	if (l)
 		json_object_set_new(doc, "language", json_string(language_code(l)));
 	languages_free(&languages);

@@ -106,7 +106,8 @@ int label_room_of(const json_t *status, int number, struct label_room *room, str
 		*room = (struct label_room){.number = this,
 		                            .name = json_text(x, "name"),
 		                            .alone = json_truth(x, "single"),
-		                            .camera = has_camera(status, this)};
+		                            .camera = has_camera(status, this),
+		                            .stores = json_truth(x, "stores")};
 		snprintf(room->language, sizeof room->language, "%s", json_text(x, "language"));
 		return 0;
 	}

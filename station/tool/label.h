@@ -16,6 +16,7 @@ struct label_room {
 	const char *name;                 /* borrowed from the status */
 	bool alone;                       /* a room of a single operator */
 	bool camera;                      /* a camera scans for it */
+	bool stores;                      /* a stores bench */
 	char language[LANGUAGE_CODE_MAX]; /* of its papers */
 };
 
@@ -32,6 +33,12 @@ int label_print(const struct words *w, json_t *document);
 
 int label_digits(const struct words *w, const json_t *status, const struct label_room *room);
 int label_cards(const struct words *w, const json_t *status, const struct label_room *room);
+/* The document of a stores bench's cards; with `list` each is printed as a line. A new reference. */
+json_t *label_stores_cards(const json_t *status, const struct label_room *room, const struct language *l,
+                           bool list);
+/* One card of a room as the document has it; with `list` it is printed as a line. */
+json_t *label_card(const json_t *status, const struct label_room *room, const struct language *l, int meaning,
+                   const char *then, bool list);
 int label_badges(const struct words *w, const json_t *status);
 int label_scanner_check(const struct words *w, const json_t *status);
 int label_briefing(const struct words *w, const json_t *status, const struct label_room *room);

@@ -24,6 +24,9 @@
 	X(PERSON_VISITOR_3, "person-visitor-3", "visitor 3") \
 	X(PERSON_VISITOR_4, "person-visitor-4", "visitor 4") \
 	X(PERSON_UNKNOWN, "person-unknown", "badge unknown") \
+	OWN_STORES_CARDS(CARD_NAME_ROW) \
+	OWN_STORES_CARDS(CARD_USE_ROW) \
+	OWN_STORES_CARD_GROUPS(CARD_GROUP_ROW) \
 	/* of two; of more: what is before the last but one, and the last */ \
 	X(LIST_TWO, "list-two", "{first} and {second}") \
 	X(LIST_MORE, "list-more", "{first}, {second}") \

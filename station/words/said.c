@@ -347,7 +347,7 @@ enum saying saying_of_card(int meaning)
 #define X(number, name, words, group, says, use)                                                             \
 	case CARD_##name:                                                                                    \
 		return SAY_CARD_##name;
-		OWN_CARDS(X)
+		OWN_CARDS(X) OWN_STORES_CARDS(X)
 #undef X
 	}
 	return SAY_NONE;
@@ -359,7 +359,7 @@ enum saying saying_of_use(int meaning)
 #define X(number, name, words, group, says, use)                                                             \
 	case CARD_##name:                                                                                    \
 		return SAY_USE_##name;
-		OWN_CARDS(X)
+		OWN_CARDS(X) OWN_STORES_CARDS(X)
 #undef X
 	}
 	return SAY_NONE;

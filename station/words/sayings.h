@@ -8,6 +8,8 @@
 #ifndef BANDTALLY_WORDS_SAYINGS_H
 #define BANDTALLY_WORDS_SAYINGS_H
 
+#include "words/stock-words.h"
+
 /* clang-format off */
 #define SAYINGS(X, N) \
 	SAYINGS_REFUSALS(X, N) \
@@ -16,7 +18,8 @@
 	SAYINGS_NAMES(X, N) \
 	SAYINGS_QUESTIONS(X, N) \
 	SAYINGS_DEBTS(X, N) \
-	SAYINGS_PLACES(X, N)
+	SAYINGS_PLACES(X, N) \
+	SAYINGS_STOCK(X, N)
 
 /* What was scanned or typed is not entered: why, and what to do. */
 #define SAYINGS_REFUSALS(X, N) \
@@ -390,6 +393,7 @@
 	X(CODE_OF_STORES, "code-of-stores", \
 	  "stores' item number {item_number}, which the record does not know") \
 	X(CODE_OF_TRAY, "code-of-tray", "tray number {tray_number}") \
+	X(CODE_OF_BOX, "code-of-box", "the code of a box of several: open it and scan the pack") \
 	X(CODE_OF_CHECK, "code-of-check", "a line of the scanner-check sheet, outside a scanner check") \
 	X(CODE_OF_NO_CARD, "code-of-no-card", "card {n}, which this version does not have") \
 	X(OTHER_SITE, "other-site", "another site ({site})") \

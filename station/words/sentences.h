@@ -12,13 +12,15 @@
 #include "words/next-words.h"
 #include "words/reply-words.h"
 #include "words/sayings.h"
+#include "words/stock-words.h"
 
 /* clang-format off */
 #define SENTENCES(X, N) \
 	NAME_WORDS(X, N) \
 	NEXT_WORDS(X, N) \
 	REPLY_WORDS(X, N) \
-	BOARD_WORDS(X, N)
+	BOARD_WORDS(X, N) \
+	STOCK_WORDS(X, N)
 /* clang-format on */
 
 #endif

@@ -32,11 +32,14 @@
 	X(DIGITS, item_number, "item_number", 8)   /* that stores gave */ \
 	X(TEXT, key, "key", 25)                    /* of a line of the catalogue */ \
 	X(DIGITS, label, "label", 7)               /* of a case */ \
+	X(DIGITS, last_number, "last_number", 8)   /* the last of several that stores gave */ \
+	X(TEXT, lot, "lot", 31) \
 	X(NUMBER, minutes, "minutes", 0) \
 	X(NUMBER, most, "most", 0)                 /* minutes, at most */ \
 	X(NUMBER, n, "n", 0)                       /* how many: it decides between one and many */ \
 	X(NUMBER, other_case, "other_case", 0) \
 	X(NUMBER, other_copy, "other_copy", 0) \
+	X(DATE, other_date, "other_date", 0) \
 	X(PERSON, other_person, "other_person", 33) \
 	X(TEXT, other_room, "other_room", 33) \
 	X(PERSON, person, "person", 33) \
@@ -64,21 +67,28 @@
 	X(WORDS, first, "first", 0) \
 	X(TIME, from, "from", 0)                   /* of the day */ \
 	X(TEXT, identity, "identity", 0)           /* of an item, as its mark or its pack has it */ \
+	X(NUMBER, issued, "issued", 0)             /* packs, to rooms */ \
+	X(NUMBER, labelled, "labelled", 0)         /* packs: labels that were read back */ \
 	X(WORDS, list, "list", 0)                  /* say_list() */ \
-	X(TEXT, lot, "lot", 0) \
 	X(SAYING, month, "month", 0) \
 	X(SAYING, more, "more", 0)                 /* what follows `then` */ \
-	X(DATE, other_date, "other_date", 0) \
+	X(NUMBER, opened, "opened", 0)             /* packs */ \
 	X(DIGIT, other_digit, "other_digit", 0) \
+	X(TEXT, other_lot, "other_lot", 0) \
 	X(NUMBER, page, "page", 0) \
 	X(NUMBER, pages, "pages", 0) \
 	X(TEXT, printer, "printer", 0) \
-	X(PERSON, recorder, "recorder", 33) \
+	X(NUMBER, received, "received", 0)         /* packs */ \
+	X(TEXT, recorder, "recorder", 33)          /* whose badge recorded it */ \
+	X(NUMBER, returned, "returned", 0)         /* packs, unopened */ \
 	X(WORDS, second, "second", 0) \
 	X(TEXT, text, "text", 0)                   /* as it was typed, scanned or set */ \
 	X(TIME, to, "to", 0)                       /* of the day */ \
+	X(NUMBER, unaccounted, "unaccounted", 0)   /* packs */ \
 	X(TEXT, version, "version", 0)             /* of this program */ \
+	X(TEXT, where, "where", 0)                 /* on a pack, as the catalogue says */ \
 	X(WORDS, words, "words", 0) \
+	X(NUMBER, written_off, "written_off", 0)   /* packs */ \
 	X(NUMBER, year, "year", 0)
 /* clang-format on */
 

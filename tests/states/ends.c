@@ -473,6 +473,9 @@ static int holds(const struct ends *e, const struct deed *d)
 	case TRUTH_MEANT_ONCE:
 	case TRUTH_CASE_FIRST:
 		return 1;
+#define X(name, text, words) case TRUTH_##name:
+		TRUTHS_OF_STORES(X)
+#undef X
 	case TRUTH_NONE:
 	case TRUTH_KINDS:
 		break;

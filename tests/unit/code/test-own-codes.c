@@ -3,6 +3,7 @@
 
 #include <ctype.h>
 #include <errno.h>
+#include <stdio.h>
 
 #include "code/code.h"
 
@@ -202,7 +203,32 @@ static void every_card_says_where_it_belongs_and_what_it_is_for(void **state)
 	assert_int_equal(own_card_saying(CARDS_SHOWN, 11), 0);
 	assert_int_equal(own_card_saying(CARDS_EARLIER, 5), CARD_5_MINUTES_AGO);
 	assert_string_equal(own_card_group_title(CARDS_NONE), "");
-	assert_string_equal(own_card_group_title(CARDS_GROUPS), "");
+	assert_string_equal(own_card_group_title(CARDS_ALL_GROUPS), "");
+}
+
+static void the_cards_of_a_stores_bench_are_others_than_those_of_a_room(void **state)
+{
+	(void)state;
+	int cards = 0;
+	for (int m = own_stores_card_next(0); m; m = own_stores_card_next(m), cards++) {
+		assert_true(own_card_is_of_stores(m) && own_card_name(m)[0] && own_card_use(m)[0]);
+		assert_true(own_card_group_title(own_card_group(m))[0]);
+		for (int k = own_card_next(0); k; k = own_card_next(k)) {
+			assert_false(own_card_is_of_stores(k));
+			assert_string_not_equal(own_card_name(m), own_card_name(k));
+		}
+		if (own_card_group(m) == CARDS_NUMBERS)
+			assert_int_equal(own_card_saying(CARDS_NUMBERS, own_card_says(m)), m);
+	}
+	assert_int_equal(cards, 23);
+	for (int room = 1; room <= CARD_TO_ROOM_MAX; room++) {
+		char name[16];
+		snprintf(name, sizeof name, "TO ROOM %d", room);
+		assert_string_equal(own_card_name(CARD_TO_ROOM + room), name);
+		assert_int_equal(own_card_says(CARD_TO_ROOM + room), room);
+	}
+	assert_string_equal(own_card_name(CARD_TO_ROOM), "");
+	assert_string_equal(own_card_name(CARD_TO_ROOM + CARD_TO_ROOM_MAX + 1), "");
 }
 
 static void every_card_and_digit_has_its_own_words(void **state)
@@ -249,6 +275,7 @@ int main(void)
 	    cmocka_unit_test(a_code_cut_short_says_so),
 	    cmocka_unit_test(fields_that_do_not_fit_are_not_printed),
 	    cmocka_unit_test(every_card_says_where_it_belongs_and_what_it_is_for),
+	    cmocka_unit_test(the_cards_of_a_stores_bench_are_others_than_those_of_a_room),
 	    cmocka_unit_test(every_card_and_digit_has_its_own_words),
 	    cmocka_unit_test(no_letter_of_ours_moves_between_keyboards),
 	};

@@ -51,13 +51,23 @@ static const struct {
     {LIST_STAFF, "practitioner surgeon charge"},
     {LIST_SETTING,
      "site site-name zone room point search-step first-reminder-min next-reminder-min nobody-min repeat-ms "
-     "room-hold-min gap-s burst-ms alive-s look-step both-badges one-by-one"},
+     "room-hold-min gap-s burst-ms alive-s look-step both-badges one-by-one earlier-first"},
     {LIST_HOW, "agreed-aloud agreed-aloud-late named-aloud was-on moved never-here never-on "
                "never-off not-on is-on right-digit other-digit read-aloud improvised "
                "pack-scanned badged-in by-operator by-operator-late surgeon-decided "
                "surgeon-answers name-written entered-after"},
     {LIST_END_WHY, "nothing-opened sheet-empty number-owed not-followed"},
     {LIST_INCARNATION, "behind other no-head aside paper"},
+    {LIST_RECEIVED, "coded confirmed not-confirmed"},
+    {LIST_LABEL, "read spoilt destroyed"},
+    {LIST_TOOK, "opened returned isolated missing found"},
+    {LIST_WRITTEN, "said not-sealed"},
+    {LIST_BENCH,
+     "receive-what lot expiry how-many so-many typed-by second confirm-what print-what print-many "
+     "label-which "
+     "box-again issue return-what return-from sealed count-what count-many write-what write-many write-why "
+     "quarantine-what quarantine-lot quarantine-why notice release-what release-first release-second found "
+     "found-of"},
 };
 
 static void every_name_keeps_its_number(void **state)

@@ -66,7 +66,7 @@ static void write_it(struct scene *s)
 {
 	struct snapshot_writer *w = NULL;
 	int n, turns = 0;
-	assert_int_equal(snapshot_begin(&w, s->record, s->seal, s->folder, &s->h.st), 0);
+	assert_int_equal(snapshot_begin(&w, s->record, s->seal, s->folder, &s->h.st, NULL), 0);
 	while ((n = snapshot_step(w)) > 0)
 		turns++;
 	assert_int_equal(n, 0);
@@ -91,7 +91,7 @@ static void starts_alike(struct scene *s)
 	int64_t seq = 0;
 	settings_of(&s->h, &with);
 	settings_of(&s->h, &without);
-	assert_int_equal(snapshot_load(s->record, s->seal, s->folder, &with, &seq), 1);
+	assert_int_equal(snapshot_load(s->record, s->seal, s->folder, &with, NULL, &seq), 1);
 	assert_true(seq > 0 && seq <= record_last(s->record, NULL));
 	assert_int_equal(record_load_from(s->record, seq, &with, &s->e), 0);
 	assert_int_equal(record_load(s->record, &without, &s->e), 0);
@@ -164,7 +164,7 @@ static void is_thrown_away(struct scene *s, const char *what)
 {
 	int64_t seq;
 	settings_of(&s->h, &with);
-	if (snapshot_load(s->record, s->seal, s->folder, &with, &seq) != 0)
+	if (snapshot_load(s->record, s->seal, s->folder, &with, NULL, &seq) != 0)
 		fail_msg("taken all the same: %s", what);
 	if (!is_empty(&with) || is_there(s->path))
 		fail_msg("something is left: %s", what);
@@ -312,7 +312,7 @@ static void settings_are_the_files_and_a_further_room_begins_anew(void **state)
 	with.n_rooms = 2;
 	with.policy.first_reminder_min = 77;
 	memcpy(with.site, "XX", 3);
-	assert_int_equal(snapshot_load(s.record, s.seal, s.folder, &with, &seq), 1);
+	assert_int_equal(snapshot_load(s.record, s.seal, s.folder, &with, NULL, &seq), 1);
 	assert_int_equal(with.policy.first_reminder_min, 77);
 	assert_string_equal(with.site, "XX");
 	assert_int_equal(with.n_rooms, 2);
@@ -359,18 +359,18 @@ static void a_large_one_is_written_in_many_turns(void **state)
 		snprintf(line.name, sizeof line.name, "swab %d", i);
 		assert_int_equal(catalogue_set(&s.h.st.catalogue, &line, &s.e), 0);
 	}
-	assert_int_equal(snapshot_begin(&w, s.record, s.seal, s.folder, &s.h.st), 0);
+	assert_int_equal(snapshot_begin(&w, s.record, s.seal, s.folder, &s.h.st, NULL), 0);
 	while ((n = snapshot_step(w)) > 0)
 		turns++;
 	assert_int_equal(n, 0);
 	assert_true(turns > 100);
 	snapshot_free(w);
-	assert_int_equal(snapshot_begin(&w, s.record, s.seal, s.folder, &s.h.st), 0);
+	assert_int_equal(snapshot_begin(&w, s.record, s.seal, s.folder, &s.h.st, NULL), 0);
 	snapshot_step(w);
 	snapshot_free(w); /* in the middle: the one before stays */
 	int64_t seq;
 	settings_of(&s.h, &with);
-	assert_int_equal(snapshot_load(s.record, s.seal, s.folder, &with, &seq), 1);
+	assert_int_equal(snapshot_load(s.record, s.seal, s.folder, &with, NULL, &seq), 1);
 	assert_int_equal(with.catalogue.count, s.h.st.catalogue.count);
 	station_deinit(&with);
 	end(&s);

@@ -1,0 +1,277 @@
+/* What goes to rooms and comes back, what is counted on the shelf, and what is thrown away. */
+#include <errno.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "stock/turn.h"
+
+#define REASON_MAX 81
+
+/* --- to a room ------------------------------------------------------------------------------------- */
+
+void shelf_card(struct bench_turn *t)
+{
+	int32_t room = own_card_says(t->in->card);
+	const struct room *r = station_room(t->st, room);
+	if (!r || r->kind != ROOM_OF_CASES)
+		bench_refuse(t, SAY(STOCK_NO_ROOM, .n = room));
+	else
+		bench_ask(t, (struct bench_asked){.what = BENCH_ISSUE, .other = room}, NULL);
+}
+
+static void refuse_few(struct bench_turn *t, const struct batch *b, int32_t most, int32_t n)
+{
+	bench_refuse(
+	    t, SAY(STOCK_TOO_FEW, .most = most, .n = n, .item = bench_line_name(t, b->line), LOT_VALUES(b)));
+}
+
+/* Stores rule 3. */
+static void issue(struct bench_turn *t, const struct batch *b, int32_t packs)
+{
+	struct batch lot_of = *b;
+	lot_of.first = lot_of.last = 0;
+	const struct stock_lot *lot = stock_lot_of(t->s, &lot_of);
+	const char *name = bench_line_name(t, b->line);
+	enum saying why = lot ? stock_withheld(t->st, lot, t->in->today) : SAY_NONE;
+	if (why) {
+		bench_refuse(t, SAY(STOCK_WITHHELD, .item = name, .why = why, LOT_VALUES(b)));
+		return;
+	}
+	if (!lot || lot->shelf < packs) {
+		refuse_few(t, b, lot ? lot->shelf : 0, packs);
+		return;
+	}
+	const struct stock_lot *earlier = stock_earlier(t->s, t->st, b->line, b->expiry, t->in->today);
+	BENCH_EMIT(t, .kind = EV_ISSUED, .batch = *b, .n = packs, .other = t->asked->other,
+	           .person = bench_person(t));
+	struct say said = *SAY(STOCK_ISSUED, .room = station_room_name(t->st, t->asked->other), .n = packs,
+	                       .item = name, LOT_VALUES(b));
+	if (earlier) {
+		said.then = SAY_THEN_EARLIER;
+		said.other_lot = earlier->lot;
+		said.other_date = earlier->expiry;
+	}
+	bench_accept(t, &said);
+}
+
+static void issue_label(struct bench_turn *t)
+{
+	int32_t number = (int32_t)t->in->batch.first;
+	if (label_refused(t))
+		return;
+	if (t->in->label.state == LABEL_PRINTED)
+		bench_refuse(t, SAY(LABEL_NOT_READ, .item_number = number));
+	else if (t->in->label.state == LABEL_ISSUED_TO && t->in->label.room == t->asked->other)
+		bench_refuse(t, SAY(LABEL_ISSUED_ALREADY, .item_number = number,
+		                    .room = station_room_name(t->st, t->asked->other)));
+	else if (t->in->label.state == LABEL_ISSUED_TO)
+		bench_refuse(t, SAY(LABEL_IN_ROOM, .item_number = number,
+		                    .other_room = station_room_name(t->st, t->in->label.room)));
+	else
+		issue(t, &t->in->batch, 1);
+}
+
+static void answer_issue(struct bench_turn *t)
+{
+	struct batch b;
+	if (t->in->act == BENCH_CARD && own_card_group(t->in->card) == CARDS_TO_ROOM) {
+		shelf_card(t);
+		return;
+	}
+	if (t->in->act == BENCH_LABEL) {
+		issue_label(t);
+		return;
+	}
+	if (!bench_means(t, 0, &b))
+		return;
+	const struct line *l = bench_line(t, b.line);
+	if (l && l->label != LABEL_NEVER)
+		bench_refuse(t, SAY(ISSUED_BY_LABEL, .item = l->name));
+	else
+		issue(t, &b, t->in->act == BENCH_PACK ? t->in->packs : 1);
+}
+
+/* --- back from a room ------------------------------------------------------------------------------ */
+
+static void answer_return_what(struct bench_turn *t)
+{
+	struct batch b;
+	if (t->in->act == BENCH_LABEL) {
+		if (label_refused(t))
+			return;
+		if (t->in->label.state != LABEL_ISSUED_TO)
+			bench_refuse(
+			    t, SAY(STOCK_OF_THIS_ROOM_ONLY, .item_number = (int32_t)t->in->batch.first));
+		else
+			label_scanned(t);
+		return;
+	}
+	if (bench_means(t, 0, &b))
+		bench_ask(t, (struct bench_asked){.what = BENCH_RETURN_FROM, .batch = b, .n = 1}, NULL);
+}
+
+static void answer_return_from(struct bench_turn *t)
+{
+	int32_t room = t->in->act == BENCH_CARD && own_card_group(t->in->card) == CARDS_TO_ROOM
+	                   ? own_card_says(t->in->card)
+	                   : 0;
+	struct bench_asked q = *t->asked;
+	if (!room) {
+		bench_unfit(t);
+		return;
+	}
+	if (!station_room(t->st, room)) {
+		bench_refuse(t, SAY(STOCK_NO_ROOM, .n = room));
+		return;
+	}
+	q.what = BENCH_SEALED;
+	q.other = room;
+	bench_ask(t, q, NULL);
+}
+
+/* Stores rule 6. What is not sealed, dry and clean is thrown away there. */
+static void answer_sealed(struct bench_turn *t)
+{
+	const struct bench_asked *q = t->asked;
+	const char *name = bench_line_name(t, q->batch.line);
+	if (t->in->act != BENCH_CARD || (t->in->card != CARD_YES && t->in->card != CARD_NO)) {
+		bench_unfit(t);
+		return;
+	}
+	bench_close(t);
+	if (t->in->card == CARD_YES) {
+		BENCH_EMIT(t, .kind = EV_PUT_BACK, .batch = q->batch, .n = q->n, .other = q->other,
+		           .person = bench_person(t));
+		bench_accept(t, SAY(STOCK_PUT_BACK, .item = name, LOT_VALUES(&q->batch)));
+		return;
+	}
+	BENCH_EMIT(t, .kind = EV_WRITTEN_OFF, .batch = q->batch, .n = q->n, .what = WRITTEN_NOT_SEALED,
+	           .other = q->other, .person = bench_person(t));
+	bench_accept(t, SAY(STOCK_NOT_SEALED, .item = name, LOT_VALUES(&q->batch)));
+}
+
+/* --- the shelf counted ----------------------------------------------------------------------------- */
+
+static void answer_count_what(struct bench_turn *t)
+{
+	struct batch b;
+	if (!bench_means(t, 0, &b))
+		return;
+	b.first = b.last = 0;
+	bench_ask(t, (struct bench_asked){.what = BENCH_COUNT_MANY, .batch = b}, NULL);
+}
+
+static void answer_count_many(struct bench_turn *t)
+{
+	const struct batch *b = &t->asked->batch;
+	const struct stock_lot none = {0}, *lot = stock_lot_of(t->s, b);
+	int32_t n = bench_number(t, BENCH_PACKS_MAX);
+	if (n < 0)
+		return;
+	if (!lot)
+		lot = &none;
+	bench_close(t);
+	BENCH_EMIT(t, .kind = EV_STOCK_COUNTED, .batch = *b, .n = n, .person = bench_person(t));
+	bench_accept(t, SAY(STOCK_COUNTED, .n = n, .item = bench_line_name(t, b->line), .most = lot->shelf,
+	                    .received = lot->received, .labelled = lot->labelled, .issued = lot->issued,
+	                    .opened = lot->opened, .returned = lot->returned, .written_off = lot->written_off,
+	                    .unaccounted = lot->unaccounted + lot->shelf - n, LOT_VALUES(b)));
+}
+
+/* --- thrown away ----------------------------------------------------------------------------------- */
+
+static void ask_why(struct bench_turn *t, const struct batch *b, int32_t n, int32_t place)
+{
+	bench_ask(t, (struct bench_asked){.what = BENCH_WRITE_WHY, .batch = *b, .n = n, .other = place},
+	          NULL);
+}
+
+static void answer_write_what(struct bench_turn *t)
+{
+	struct batch b;
+	if (t->in->act == BENCH_LABEL) {
+		if (!label_refused(t))
+			ask_why(t, &t->in->batch, 1,
+			        t->in->label.state == LABEL_ISSUED_TO ? t->in->label.room : 0);
+		return;
+	}
+	if (!bench_means(t, 0, &b))
+		return;
+	bench_ask(t, (struct bench_asked){.what = BENCH_WRITE_MANY, .batch = b}, NULL);
+}
+
+static void answer_write_many(struct bench_turn *t)
+{
+	const struct batch *b = &t->asked->batch;
+	const struct stock_lot *lot = stock_lot_of(t->s, b);
+	int32_t n = bench_number(t, BENCH_PACKS_MAX);
+	if (n < 0)
+		return;
+	if (n == 0) {
+		bench_close(t);
+		bench_accept(t, SAY(STOCK_LEFT));
+	} else if (!lot || lot->shelf < n) {
+		refuse_few(t, b, lot ? lot->shelf : 0, n);
+	} else {
+		ask_why(t, b, n, 0);
+	}
+}
+
+static void answer_write_why(struct bench_turn *t)
+{
+	const struct bench_asked *q = t->asked;
+	struct batch lot_of = q->batch;
+	lot_of.first = lot_of.last = 0;
+	const struct stock_lot *lot = stock_lot_of(t->s, &lot_of);
+	if (!bench_text(t, REASON_MAX))
+		return;
+	if (!q->other && (!lot || lot->shelf < q->n)) { /* taken at another bench meanwhile */
+		refuse_few(t, &q->batch, lot ? lot->shelf : 0, q->n);
+		bench_close(t);
+		return;
+	}
+	struct event e = {.kind = EV_WRITTEN_OFF,
+	                  .what = WRITTEN_SAID,
+	                  .batch = q->batch,
+	                  .n = q->n,
+	                  .other = q->other,
+	                  .person = bench_person(t)};
+	snprintf(e.text, sizeof e.text, "%s", t->in->text);
+	bench_close(t);
+	bench_emit(t, &e);
+	bench_accept(t, SAY(STOCK_WRITTEN_OFF, .n = q->n, .item = bench_line_name(t, q->batch.line),
+	                    .reason = t->in->text, LOT_VALUES(&q->batch)));
+}
+
+void shelf_answer(struct bench_turn *t)
+{
+	switch ((enum bench_question)t->asked->what) {
+	case BENCH_ISSUE:
+		answer_issue(t);
+		return;
+	case BENCH_RETURN_WHAT:
+		answer_return_what(t);
+		return;
+	case BENCH_RETURN_FROM:
+		answer_return_from(t);
+		return;
+	case BENCH_SEALED:
+		answer_sealed(t);
+		return;
+	case BENCH_COUNT_WHAT:
+		answer_count_what(t);
+		return;
+	case BENCH_COUNT_MANY:
+		answer_count_many(t);
+		return;
+	case BENCH_WRITE_WHAT:
+		answer_write_what(t);
+		return;
+	case BENCH_WRITE_MANY:
+		answer_write_many(t);
+		return;
+	default:
+		answer_write_why(t);
+		return;
+	}
+}

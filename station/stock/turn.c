@@ -1,0 +1,216 @@
+/* What all turns at a bench need. */
+#include "stock/turn.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/name.h"
+
+/* --- what happened, and what is said --------------------------------------------------------------- */
+
+void bench_emit(struct bench_turn *t, const struct event *e)
+{
+	if (t->out->count == BENCH_EVENTS_MAX)
+		return;
+	struct event *ev = &t->out->events[t->out->count++];
+	*ev = *e;
+	ev->at = t->in->at;
+	ev->room = t->in->room;
+	ev->flags |= t->in->flags;
+}
+
+static void say(struct bench_turn *t, enum bench_verdict verdict, const struct say *what)
+{
+	t->out->verdict = verdict;
+	say_sentence(what, t->out->said, sizeof t->out->said);
+}
+
+void bench_accept(struct bench_turn *t, const struct say *what)
+{
+	say(t, BENCH_ACCEPTED, what);
+}
+
+void bench_refuse(struct bench_turn *t, const struct say *why)
+{
+	struct event e = {.kind = EV_REFUSED};
+	t->out->count = 0; /* nothing of what is refused is entered */
+	said_keep(&e.said, why);
+	bench_emit(t, &e);
+	say(t, BENCH_REFUSED, why);
+}
+
+static struct event asked_event(const struct bench_asked *q)
+{
+	struct event e = {.kind = EV_BENCH_ASKED,
+	                  .what = q->what,
+	                  .batch = q->batch,
+	                  .n = q->n,
+	                  .other = q->other,
+	                  .person = q->person};
+	memcpy(e.text, q->text, sizeof e.text);
+	return e;
+}
+
+void bench_ask(struct bench_turn *t, struct bench_asked question, const struct say *what)
+{
+	struct event e = asked_event(&question);
+	bench_emit(t, &e);
+	struct say asked = bench_question_say(t->st, &question);
+	say(t, BENCH_ASKS, what ? what : &asked);
+}
+
+void bench_close(struct bench_turn *t)
+{
+	if (t->asked->what)
+		BENCH_EMIT(t, .kind = EV_BENCH_ASKED);
+}
+
+/* --- what sentences speak of ----------------------------------------------------------------------- */
+
+enum saying of_lot(const struct batch *b)
+{
+	if (b->lot[0])
+		return b->expiry ? SAY_OF_LOT : SAY_OF_LOT_ALONE;
+	return b->expiry ? SAY_OF_EXPIRY : SAY_OF_NO_LOT;
+}
+
+const struct line *bench_line(const struct bench_turn *t, const char *key)
+{
+	return catalogue_by_key(&t->st->catalogue, key);
+}
+
+const char *bench_line_name(const struct bench_turn *t, const char *key)
+{
+	const struct line *l = bench_line(t, key);
+	return l ? l->name : key;
+}
+
+int32_t bench_person(const struct bench_turn *t)
+{
+	const struct person *p = staff_find(&t->st->staff, t->bench->person);
+	return p && !p->withdrawn ? p->number : 0;
+}
+
+struct batch lot_batch(const struct stock_lot *l)
+{
+	struct batch b = {.expiry = l->expiry};
+	memcpy(b.line, l->line, sizeof b.line);
+	memcpy(b.lot, l->lot, sizeof b.lot);
+	return b;
+}
+
+/* --- what an input says ---------------------------------------------------------------------------- */
+
+int bench_unfit(struct bench_turn *t)
+{
+	struct say q = bench_question_say(t->st, t->asked);
+	q.question = q.saying;
+	q.saying = SAY_STOCK_ASKED_FIRST;
+	bench_refuse(t, &q);
+	return 0;
+}
+
+int32_t bench_number(struct bench_turn *t, int32_t most)
+{
+	char *end;
+	if (t->in->act == BENCH_CARD && own_card_group(t->in->card) == CARDS_NUMBERS)
+		return own_card_says(t->in->card);
+	if (t->in->act != BENCH_TYPED) {
+		bench_unfit(t);
+		return -EINVAL;
+	}
+	errno = 0;
+	long n = strtol(t->in->text, &end, 10);
+	if (!*t->in->text || *end || n < 0 || errno || strspn(t->in->text, "0123456789") == 0) {
+		bench_refuse(t, SAY(STOCK_NO_NUMBER, .code = t->in->text, .most = most));
+		return -EINVAL;
+	}
+	if (n > most) {
+		bench_refuse(t,
+		             SAY(STOCK_TOO_MANY, .n = n > INT32_MAX ? INT32_MAX : (int32_t)n, .most = most));
+		return -EINVAL;
+	}
+	return (int32_t)n;
+}
+
+int bench_text(struct bench_turn *t, size_t size)
+{
+	struct error e;
+	if (t->in->act != BENCH_TYPED)
+		return bench_unfit(t);
+	if (name_check("", t->in->text, size - 1, &e) == 0)
+		return 1;
+	bench_refuse(t, SAY(STOCK_NO_TEXT));
+	return 0;
+}
+
+int bench_badge(struct bench_turn *t)
+{
+	if (t->in->act != BENCH_BADGE)
+		return bench_unfit(t);
+	const struct person *p = staff_find(&t->st->staff, t->in->number);
+	if (p && !p->withdrawn)
+		return 1;
+	bench_refuse(t, p ? SAY(BADGE_WITHDRAWN, .badge = t->in->number)
+	                  : SAY(BADGE_UNKNOWN, .badge = t->in->number));
+	return 0;
+}
+
+/* Where its code or what was typed does not say lot or expiry: the one lot that stores have of it. How many fit. */
+static int lots_of(const struct bench_turn *t, const struct batch *b, const struct stock_lot **lot)
+{
+	int fit = 0;
+	for (size_t i = 0; i < t->s->n_lots; i++) {
+		const struct stock_lot *l = &t->s->lots[i];
+		if (strcmp(l->line, b->line) != 0 || (b->lot[0] && strcmp(l->lot, b->lot) != 0) ||
+		    (b->expiry && l->expiry != b->expiry))
+			continue;
+		fit++;
+		*lot = l;
+	}
+	return fit;
+}
+
+/* KEY or KEY/LOT */
+static int typed_means(struct bench_turn *t, struct batch *b)
+{
+	const char *slash = strchr(t->in->text, '/');
+	size_t n = slash ? (size_t)(slash - t->in->text) : strlen(t->in->text);
+	struct error e;
+	if (n && n < sizeof b->line) {
+		memcpy(b->line, t->in->text, n);
+		if (bench_line(t, b->line) && (!slash || name_check("", slash + 1, LOT_MAX - 1, &e) == 0)) {
+			snprintf(b->lot, sizeof b->lot, "%s", slash ? slash + 1 : "");
+			return 1;
+		}
+	}
+	bench_refuse(t, SAY(STOCK_NOT_KNOWN, .key = t->in->text));
+	return 0;
+}
+
+int bench_means(struct bench_turn *t, int unknown, struct batch *out)
+{
+	*out = (struct batch){0};
+	if (t->in->act == BENCH_TYPED) {
+		if (!typed_means(t, out))
+			return 0;
+	} else if (t->in->act == BENCH_PACK || t->in->act == BENCH_LABEL) {
+		*out = t->in->batch;
+	} else {
+		return bench_unfit(t);
+	}
+	if (unknown || out->first)
+		return 1;
+	const struct stock_lot *lot = NULL;
+	const char *name = bench_line_name(t, out->line);
+	int fit = lots_of(t, out, &lot);
+	if (fit == 1)
+		*out = lot_batch(lot);
+	else if (fit)
+		bench_refuse(t, SAY(STOCK_WHICH_LOT, .n = fit, .item = name, .key = out->line));
+	else
+		bench_refuse(t, SAY(STOCK_NONE_OF_IT, .item = name, LOT_VALUES(out)));
+	return fit == 1;
+}

@@ -1,0 +1,92 @@
+/* label cards, of a stores bench. */
+#include <string.h>
+
+#include "tool/label.h"
+
+#define SIDE_MAX 7 /* cards in a column */
+
+static const struct bench_page {
+	const char *title, *note;
+	int left[SIDE_MAX], right[SIDE_MAX];
+} pages[] = {
+    {"What comes in, and its labels",
+     "Scan the box or pack that came; the board asks how many. What its code does not say is typed, and a "
+     "second person "
+     "compares it. Each label is read back before its pack is issued.",
+     {CARD_RECEIVE, CARD_CONFIRM, CARD_NOBODY_TO_CONFIRM, CARD_YES, CARD_NO, CARD_DONE},
+     {CARD_PRINT_LABELS, CARD_SPOILT_LABEL, CARD_DESTROYED_LABEL}},
+    {"The shelf, and what must not be used",
+     "A pack that comes back unopened is looked at before it goes to another room: sealed, dry, clean. "
+     "Release needs two "
+     "people.",
+     {CARD_RETURNED_PACK, CARD_COUNT_SHELF, CARD_WRITE_OFF},
+     {CARD_QUARANTINE, CARD_RELEASE, CARD_FOUND, CARD_THIS_ROOM, CARD_SPARE_SCANNER}},
+};
+
+static json_t *page_made(const char *title, const char *note, json_t *left, json_t *right)
+{
+	json_t *page = json_pack("{s:s,s:b,s:s}", "title", title, "in_order", 0, "note", note);
+	json_object_set_new(page, "left", left);
+	if (json_array_size(right))
+		json_object_set(page, "right", right);
+	json_decref(right);
+	return page;
+}
+
+static json_t *side(const json_t *status, const struct label_room *room, const struct language *l,
+                    const int *cards, bool list)
+{
+	json_t *all = json_array();
+	for (int i = 0; i < SIDE_MAX && cards[i]; i++)
+		json_array_append_new(all, label_card(status, room, l, cards[i], NULL, list));
+	return all;
+}
+
+/* A card for each room where operations are, as many pages as they take. */
+static void put_rooms(json_t *all, const json_t *status, const struct label_room *room,
+                      const struct language *l, bool list)
+{
+	size_t i, n = 0;
+	json_t *x, *sides[2] = {json_array(), json_array()};
+	json_array_foreach(json_object_get(status, "rooms"), i, x)
+	{
+		if (json_truth(x, "stores"))
+			continue;
+		if (n == (size_t)2 * SIDE_MAX) {
+			json_array_append_new(
+			    all, page_made("To a room", "Then each pack; DONE.", sides[0], sides[1]));
+			sides[0] = json_array();
+			sides[1] = json_array();
+			n = 0;
+		}
+		json_array_append_new(sides[n++ / SIDE_MAX],
+		                      label_card(status, room, l,
+		                                 CARD_TO_ROOM + (int)json_number(x, "number", 0),
+		                                 json_text(x, "name"), list));
+	}
+	json_array_append_new(all, page_made("To a room", "Then each pack; DONE.", sides[0], sides[1]));
+}
+
+json_t *label_stores_cards(const json_t *status, const struct label_room *room, const struct language *l,
+                           bool list)
+{
+	json_t *doc = label_document("cards", json_text(status, "site_name")), *all = json_array(),
+	       *numbers = json_array();
+	for (size_t i = 0; i < sizeof pages / sizeof *pages; i++) {
+		json_t *left = side(status, room, l, pages[i].left, list);
+		json_array_append_new(all, page_made(pages[i].title, pages[i].note, left,
+		                                     side(status, room, l, pages[i].right, list)));
+	}
+	put_rooms(all, status, room, l, list);
+	for (int m = own_stores_card_next(0); m; m = own_stores_card_next(m))
+		if (own_card_group(m) == CARDS_NUMBERS)
+			json_array_append_new(numbers, label_card(status, room, l, m, NULL, list));
+	json_object_set_new(doc, "room", json_string(room->name));
+	json_object_set_new(doc, "single", json_boolean(room->camera));
+	json_object_set_new(doc, "pages", all);
+	json_object_set_new(doc, "numbers_title", json_string("How many"));
+	json_object_set_new(doc, "numbers_note",
+	                    json_string("So many boxes, packs or labels; any other number is typed."));
+	json_object_set_new(doc, "numbers", numbers);
+	return doc;
+}

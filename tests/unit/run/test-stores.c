@@ -1,0 +1,305 @@
+/* A stores bench on a real record: what survives a power cut, what the record knows of a label, what a case tells stores, and
+ * who hears of a recall. */
+#include "tests/unit/code/cmocka-all.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <unistd.h>
+
+#include "code/own-codes.h"
+#include "run/core.h"
+#include "run/teller.h"
+#include "tests/unit/record/folder.h"
+
+#define GREEN "(01)09506000134352(17)330331(10)"
+#define BOX "(01)09506000134369(17)330331(10)"
+
+static struct core core;
+static char folder[FOLDER_MAX];
+
+static void open_core(void)
+{
+	struct error e = {0};
+	if (core_open(&core, folder, &e) < 0)
+		fail_msg("%s", e.text);
+}
+
+/* As a power cut would: nothing is written at the end. */
+static void again(void)
+{
+	core_close(&core);
+	open_core();
+}
+
+static void write_settings(void)
+{
+	char path[FOLDER_MAX + 20];
+	snprintf(path, sizeof path, "%s/station.ini", folder);
+	FILE *f = fopen(path, "w");
+	assert_non_null(f);
+	fputs("[site]\nletters = BC\n[room 1]\nname = Theatre 1\n[room 2]\nname = Theatre 2\n"
+	      "[room 9]\nname = Stores\nkind = stores\n",
+	      f);
+	fclose(f);
+}
+
+static void fill(void)
+{
+	static const char csv[] =
+	    "key,name,role,codes,marked,visible,single_use,identity,label,label_place,minimum\n"
+	    "GREEN-M,\"finger tourniquet, green, M\",tourniquet,09506000134352 "
+	    "09506000134369*10,yes,yes,yes,pack,no,,4\n"
+	    "PLAIN-M,\"finger tourniquet, orange, M\",tourniquet,09506000134376,yes,yes,yes,none,after,film "
+	    "side,\n";
+	static const struct person people[] = {{1, "SCRUB-1", STAFF_PRACTITIONER, 1, 0},
+	                                       {2, "CIRC-2", STAFF_PRACTITIONER, 1, 0},
+	                                       {3, "SURG-3", STAFF_SURGEON, 1, 0}};
+	struct line *lines = NULL;
+	size_t count = 0;
+	struct error e = {0};
+	if (catalogue_read_csv(csv, sizeof csv - 1, &lines, &count, &e) < 0)
+		fail_msg("%s", e.text);
+	for (size_t i = 0; i < count; i++)
+		assert_int_equal(
+		    core_store(&core, &(struct event){.kind = EV_LINE_SET, .line = lines[i]}, 1, &e), 0);
+	free(lines);
+	for (size_t i = 0; i < sizeof people / sizeof *people; i++)
+		assert_int_equal(
+		    core_store(&core, &(struct event){.kind = EV_STAFF_SET, .staff = people[i]}, 1, &e), 0);
+}
+
+static int setup(void **state)
+{
+	(void)state;
+	folder_make(folder);
+	write_settings();
+	open_core();
+	fill();
+	return 0;
+}
+
+static int teardown(void **state)
+{
+	(void)state;
+	core_close(&core);
+	folder_remove(folder);
+	return 0;
+}
+
+/* Typed, since one who types means each code. */
+static const char *scan(int32_t room, const char *text)
+{
+	return core_scan(&core, &(struct scan){.scanner = "hand",
+	                                       .room = room,
+	                                       .aim = "",
+	                                       .data = text,
+	                                       .size = strlen(text),
+	                                       .flags = EVENT_KEYED})
+	    ->said;
+}
+
+static const char *own(int32_t room, struct own_code code)
+{
+	char text[OWN_CODE_MAX];
+	memcpy(code.site, core.station.site, 3);
+	code.room = code.kind == OWN_CARD || code.kind == OWN_DIGIT ? room : 0;
+	assert_int_equal(own_code_write(&code, text), 0);
+	return scan(room, text);
+}
+
+static const char *card(int32_t room, int meaning)
+{
+	return own(room, (struct own_code){.kind = OWN_CARD, .meaning = meaning});
+}
+
+static const char *badge(int32_t room, int number)
+{
+	return own(room, (struct own_code){.kind = OWN_BADGE, .number = number});
+}
+
+static const char *label(int32_t room, int number)
+{
+	char code[OWN_CODE_MAX], text[40];
+	struct own_code own = {.kind = OWN_ITEM, .role = 'P', .number = number};
+	memcpy(own.site, core.station.site, 3);
+	assert_int_equal(own_code_write(&own, code), 0);
+	snprintf(text, sizeof text, "(91)%s", code);
+	return scan(room, text);
+}
+
+static void must_say(const char *said, const char *words)
+{
+	if (!strstr(said, words))
+		fail_msg("'%s' does not say '%s'", said, words);
+}
+
+static const struct stock_lot *lot(const char *line, const char *text, int32_t expiry)
+{
+	struct batch b = {.expiry = expiry};
+	snprintf(b.line, sizeof b.line, "%s", line);
+	snprintf(b.lot, sizeof b.lot, "%s", text);
+	const struct stock_lot *l = stock_lot_of(&core.stock, &b);
+	assert_non_null(l);
+	return l;
+}
+
+static void print_labels(void)
+{
+	card(9, CARD_RECEIVE);
+	scan(9, "PLAIN-M/A7");
+	must_say(scan(9, "2033-03-31"), "How many came");
+	must_say(scan(9, "4"), "Whose hands typed");
+	badge(9, 1);
+	must_say(badge(9, 2), "Received: 4 packs of finger tourniquet, orange, M, lot A7");
+	card(9, CARD_PRINT_LABELS);
+	scan(9, "PLAIN-M");
+	must_say(scan(9, "4"), "Labels 00000001 to 00000004");
+}
+
+static void a_power_cut_between_print_and_read_back_loses_no_label(void **state)
+{
+	(void)state;
+	print_labels();
+	must_say(label(9, 1), "Label 00000001 read back. 3 are open.");
+	again();
+	assert_int_equal(lot("PLAIN-M", "A7", 20330331)->printed, 3);
+	must_say(label(9, 1), "was read back already");
+	must_say(label(9, 2), "2 are open");
+	core_snapshot_last(&core); /* and from a snapshot */
+	again();
+	assert_true(core.snapshot_seq > 0);
+	must_say(label(9, 3), "1 is open");
+	must_say(label(9, 4), "each is read back");
+	must_say(scan(9, "PLAIN-M"), "Done.");
+	again();
+	assert_int_equal(core.stock.n_printings, 0);
+	assert_int_equal(lot("PLAIN-M", "A7", 20330331)->labelled, 4);
+	must_say(label(9, 5), "numbered by none of this record");
+}
+
+static void an_open_question_survives_a_restart(void **state)
+{
+	(void)state;
+	must_say(scan(9, BOX "T26"), "How many came, of 10 in each?");
+	again();
+	must_say(card(9, CARD_NUMBER_2), "Received: 20 packs");
+	assert_int_equal(lot("GREEN-M", "T26", 20330331)->shelf, 20);
+}
+
+/* An ordinary case of theatre 1 with one pack. */
+static void operate(const char *pack)
+{
+	card(1, CARD_NEW_CASE);
+	badge(1, 1);
+	badge(1, 2);
+	must_say(scan(1, pack), "Counted in");
+}
+
+static void what_a_case_opened_and_gave_back_moves_the_stock(void **state)
+{
+	(void)state;
+	scan(9, BOX "T26");
+	card(9, CARD_NUMBER_1);
+	card(9, CARD_TO_ROOM + 1);
+	scan(9, GREEN "T26");
+	scan(9, GREEN "T26");
+	card(9, CARD_DONE);
+	operate(GREEN "T26(21)S1");
+	card(1, CARD_RETURNED_UNOPENED);
+	scan(1, GREEN "T26(21)S1");
+	card(1, CARD_CANCEL);
+	card(1, CARD_YES);
+	assert_int_equal(station_sheet_of_room(&core.station, 1), -1);
+	const struct stock_lot *l = lot("GREEN-M", "T26", 20330331);
+	assert_int_equal(l->returned, 1);
+	assert_int_equal(l->opened, 0);
+	assert_int_equal(stock_in_room(&core.stock, l, 1), 2); /* it lies there still */
+	again();
+	assert_int_equal(lot("GREEN-M", "T26", 20330331)->returned, 1);
+}
+
+static void a_box_is_no_item_of_a_case(void **state)
+{
+	(void)state;
+	card(1, CARD_NEW_CASE);
+	badge(1, 1);
+	badge(1, 2);
+	must_say(scan(1, BOX "T26"), "the code of a box of several: open it and scan the pack");
+	assert_int_equal(core.station.sheets[0].n_items, 0);
+}
+
+static void a_later_pack_is_accepted_and_the_earlier_one_named(void **state)
+{
+	(void)state;
+	scan(9, "(01)09506000134352(17)320131(10)T20");
+	card(9, CARD_NUMBER_1);
+	operate(GREEN "T26(21)S1");
+	must_say(core.outcome.reply.said, "An earlier one lies in stores: lot T20, expiry 2032-01-31.");
+	core.station.policy.earlier_first = 0;
+	scan(1, GREEN "T26(21)S2");
+	card(1, CARD_ADD);
+	assert_null(strstr(scan(1, GREEN "T26(21)S3"), "An earlier one"));
+}
+
+static void a_recall_is_told_at_once_in_the_room_that_has_one(void **state)
+{
+	(void)state;
+	operate(GREEN "T26(21)S1");
+	card(9, CARD_QUARANTINE);
+	scan(9, GREEN "T26");
+	card(9, CARD_YES);
+	scan(9, "recalled by the maker");
+	must_say(scan(9, "FSN-7"), "In quarantine");
+	must_say(core.recent[0][0].said,
+	         "RECALL: finger tourniquet, green, M, lot T26, is in quarantine since now");
+	must_say(core.recent[0][0].said, "Case 1 has one on its sheet.");
+	assert_string_equal(core.recent[1][0].said, ""); /* theatre 2 has none */
+	must_say(scan(1, GREEN "T26(21)S2"), "in quarantine");
+}
+
+static void the_view_of_a_bench_says_what_is_to_be_done(void **state)
+{
+	(void)state;
+	print_labels();
+	json_t *view = teller_room(&core, 9), *stores = json_object_get(view, "stores");
+	assert_non_null(stores);
+	assert_int_equal(json_array_size(json_object_get(stores, "stock")), 1);
+	assert_int_equal(
+	    json_array_size(json_object_get(json_array_get(json_object_get(stores, "labels"), 0), "open")),
+	    4);
+	assert_string_equal(json_text(json_array_get(json_object_get(stores, "low"), 0), "key"), "GREEN-M");
+	must_say(json_text(view, "next"), "Read back: 4 labels");
+	json_decref(view);
+	view = teller_room(&core, 1);
+	assert_null(json_object_get(view, "stores"));
+	json_decref(view);
+}
+
+static void cards_of_a_room_have_no_use_at_a_bench_and_the_other_way(void **state)
+{
+	(void)state;
+	must_say(card(9, CARD_NEW_CASE), "Nothing is asked now that NEW CASE would answer");
+	must_say(own(9, (struct own_code){.kind = OWN_DIGIT, .digit = 2}), "has no use at a stores bench");
+	card(1, CARD_NEW_CASE);
+	int events = (int)record_last(core.record, NULL);
+	const char *said = card(1, CARD_RECEIVE);
+	assert_int_equal(core.outcome.reply.verdict, VERDICT_REFUSED);
+	assert_true(said[0] && record_last(core.record, NULL) <= events + 1);
+}
+
+int main(void)
+{
+#define T(test) cmocka_unit_test_setup_teardown(test, setup, teardown)
+	const struct CMUnitTest tests[] = {
+	    T(a_power_cut_between_print_and_read_back_loses_no_label),
+	    T(an_open_question_survives_a_restart),
+	    T(what_a_case_opened_and_gave_back_moves_the_stock),
+	    T(a_box_is_no_item_of_a_case),
+	    T(a_later_pack_is_accepted_and_the_earlier_one_named),
+	    T(a_recall_is_told_at_once_in_the_room_that_has_one),
+	    T(the_view_of_a_bench_says_what_is_to_be_done),
+	    T(cards_of_a_room_have_no_use_at_a_bench_and_the_other_way),
+	};
+#undef T
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

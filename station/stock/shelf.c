@@ -9,11 +9,16 @@
 
 /* --- to a room ------------------------------------------------------------------------------------- */
 
+static int is_of_cases(const struct bench_turn *t, int32_t room)
+{
+	const struct room *r = station_room(t->st, room);
+	return r && r->kind == ROOM_OF_CASES;
+}
+
 void shelf_card(struct bench_turn *t)
 {
 	int32_t room = own_card_says(t->in->card);
-	const struct room *r = station_room(t->st, room);
-	if (!r || r->kind != ROOM_OF_CASES)
+	if (!is_of_cases(t, room))
 		bench_refuse(t, SAY(STOCK_NO_ROOM, .n = room));
 	else
 		bench_ask(t, (struct bench_asked){.what = BENCH_ISSUE, .other = room}, NULL);
@@ -120,7 +125,7 @@ static void answer_return_from(struct bench_turn *t)
 		bench_unfit(t);
 		return;
 	}
-	if (!station_room(t->st, room)) {
+	if (!is_of_cases(t, room)) {
 		bench_refuse(t, SAY(STOCK_NO_ROOM, .n = room));
 		return;
 	}

@@ -307,6 +307,7 @@ static void a_pack_that_comes_back_is_looked_at_first(void **state)
 	stores_card(&s, CARD_DONE);
 	stores_card(&s, CARD_RETURNED_PACK);
 	stores_pack(&s, "GREEN-M", "T26", FAR, 1);
+	refused(stores_card(&s, CARD_TO_ROOM + BENCH_ROOM), "no room of this station where operations are");
 	must_say(stores_card(&s, CARD_TO_ROOM + 1), "Is it sealed, dry and clean?");
 	must_say(stores_card(&s, CARD_YES), "On the shelf again");
 	stores_card(&s, CARD_RETURNED_PACK);

@@ -37,6 +37,25 @@ int record_label_last(struct record *r, int64_t item_number, struct event *out)
 	return by_key(r, key, out);
 }
 
+int record_slip_of_case(struct record *r, int32_t case_no, int32_t *slip)
+{
+	struct event ev = {.kind = EV_STOPPED};
+	sqlite3_stmt *s = NULL;
+	int n = store_prepare(r, &s,
+	                      "SELECT payload, seq FROM event WHERE case_no = ? AND kind = 'slip-queued'"
+	                      " ORDER BY seq LIMIT 1",
+	                      NULL);
+	if (n == 0) {
+		sqlite3_bind_int(s, 1, case_no);
+		n = store_each_row(r, s, keep_one, &ev, NULL);
+	}
+	sqlite3_finalize(s);
+	if (n < 0 || ev.kind != EV_SLIP_QUEUED)
+		return n < 0 ? n : 0;
+	*slip = ev.n;
+	return 1;
+}
+
 struct slip_search {
 	struct slip *slip;
 	struct paper *paper;

@@ -21,8 +21,10 @@
 #include "run/board.h"
 #include "run/outbox.h"
 #include "run/peer.h"
+#include "run/stock-lists.h"
 #include "run/teller.h"
 #include "run/typing.h"
+#include "stock/view.h"
 #include "tell/view.h"
 
 #define REQUEST_MAX (2u << 20) /* a whole catalogue comes in one line */
@@ -470,6 +472,55 @@ static json_t *do_quarantine(struct client *c, const json_t *q)
 	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
 }
 
+static int take_lot(const struct client *c, const json_t *q, struct batch *of, struct error *e)
+{
+	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, json_text(q, "line"));
+	if (!line)
+		return error_set(e, -ENOENT,
+		                 "the catalogue has no such line: see 'bandtally catalogue export'");
+	snprintf(of->line, sizeof of->line, "%s", line->key);
+	return take_text(q, "lot", of->lot, sizeof of->lot, e);
+}
+
+static json_t *answer_with(const char *name, json_t *value, const struct error *e)
+{
+	if (!value)
+		return no(e->text);
+	json_t *o = yes();
+	json_object_set_new(o, name, value);
+	return o;
+}
+
+static json_t *do_stock(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	struct batch of = {0};
+	struct core *core = &c->d->core;
+	if (*json_text(q, "line") && take_lot(c, q, &of, &e) < 0)
+		return no(e.text);
+	return answer_with("stock",
+	                   stock_list(&core->stock, &core->station, of.line, of.lot, core_today(core)), &e);
+}
+
+static json_t *do_recall(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	struct batch of = {0};
+	if (take_lot(c, q, &of, &e) < 0)
+		return no(e.text);
+	return answer_with("recall", stock_recall_list(&c->d->core, &of, &e), &e);
+}
+
+static json_t *do_used(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	struct batch of = {0};
+	int32_t since = 0;
+	if (take_lot(c, q, &of, &e) < 0 || take_day(q, "since", &since, &e) < 0)
+		return no(e.text);
+	return answer_with("used", stock_used(&c->d->core, &of, since, &e), &e);
+}
+
 static json_t *do_label(struct client *c, const json_t *q)
 {
 	struct error e = {0};
@@ -694,6 +745,9 @@ static const struct {
     {"list-staff", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_list_staff, 0},
     {"quarantine", RIGHT_STORES, do_quarantine, 0},
     {"release", RIGHT_STORES, do_quarantine, 0},
+    {"stock", RIGHT_STORES | RIGHT_AUDIT, do_stock, 0},
+    {"recall", RIGHT_STORES | RIGHT_AUDIT, do_recall, 0},
+    {"used", RIGHT_STORES | RIGHT_AUDIT, do_used, 0},
     {"label", RIGHT_STORES, do_label, 0},
     {"settle", RIGHT_ALL, do_settle, 0},
     {"retry", RIGHT_COUNT | RIGHT_STORES, do_retry, 0},

@@ -7,6 +7,7 @@
 #include "count/catalogue.h"
 #include "count/event.h"
 #include "tool/client.h"
+#include "tool/stock-lists.h"
 #include "tool/tool.h"
 #include "tool/words.h"
 
@@ -200,36 +201,73 @@ int tool_staff(int argc, char **argv)
 
 /* --- stock -------------------------------------------------------------------------------------- */
 
-static const char stock_options[] = "lot= why=";
-static const char stock_usage[] =
-    "usage: bandtally stock quarantine LINE [--lot LOT] --why TEXT\n"
-    "       bandtally stock release LINE [--lot LOT]\n"
-    "A line, or one lot of it, that may not be counted in until it is released.\n";
+static const char stock_options[] = "lot= why= since= json";
+static const char stock_usage[] = "usage: bandtally stock list [LINE] [--lot LOT] [--json]\n"
+                                  "       bandtally stock earliest [LINE] [--json]\n"
+                                  "       bandtally stock recall LINE [--lot LOT] [--json]\n"
+                                  "       bandtally stock found LINE [--since YYYYMMDD] [--json]\n"
+                                  "       bandtally stock quarantine LINE [--lot LOT] --why TEXT\n"
+                                  "       bandtally stock release LINE [--lot LOT]\n"
+                                  "list says what lies where; earliest what may be used, first what expires "
+                                  "first; recall where a line or a lot\n"
+                                  "lies, which cases used it and which rooms have not scanned since; found "
+                                  "which cases had a line, for what came\n"
+                                  "back in a tray and no case misses. A line in quarantine, or one lot of "
+                                  "it, may not be counted in until it is\n"
+                                  "released. What comes in and goes out is scanned at a stores bench, or "
+                                  "typed: bandtally scan --room BENCH CODE.\n"
+                                  "example: bandtally stock recall GREEN-M --lot T26\n";
+
+static int stock_hold(const char *what, const char *line, const char *lot, const char *why)
+{
+	struct error e = {0};
+	int quarantine = strcmp(what, "quarantine") == 0;
+	if (quarantine && (!why || !*why))
+		return words_missing("--why", stock_usage);
+	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s,s:s,s:s,s:s}", "do", what, "line", line,
+	                                                      "lot", lot ? lot : "", "why", why ? why : ""),
+	                                            &e);
+	if (!a)
+		return client_fail(&e);
+	printf("%s: %s%s%s\n", quarantine ? "in quarantine" : "released", line, lot ? ", lot " : "",
+	       lot ? lot : "");
+	return EXIT_OK;
+}
+
+/* What needs no line; -1 none of them. */
+static int stock_of_all(const char *what, const char *line, const char *lot, int as_json)
+{
+	if (strcmp(what, "list") == 0)
+		return stock_print_list(line, lot, as_json);
+	return strcmp(what, "earliest") == 0 ? stock_print_earliest(line, as_json) : -1;
+}
 
 int tool_stock(int argc, char **argv)
 {
+	static const char *const known[] = {"list", "earliest", "recall", "found", "quarantine", "release"};
 	struct words w;
-	struct error e = {0};
-	int r = words_read(&w, argc, argv, stock_options, stock_usage);
+	int since = 0, n = 0, r = words_read(&w, argc, argv, stock_options, stock_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
-	int quarantine = w.n_rest && strcmp(w.rest[0], "quarantine") == 0;
+	const char *what = w.n_rest ? w.rest[0] : "", *line = w.n_rest > 1 ? w.rest[1] : NULL;
 	const char *lot = words_value(&w, stock_options, "lot"), *why = words_value(&w, stock_options, "why");
-	if (!quarantine && !(w.n_rest && strcmp(w.rest[0], "release") == 0))
-		return words_missing("quarantine or release", stock_usage);
-	if (w.n_rest < 2)
-		return words_missing("LINE, its key in the catalogue,", stock_usage);
+	int as_json = words_given(&w, stock_options, "json");
+	while (n < 6 && strcmp(known[n], what) != 0)
+		n++;
+	if (n == 6)
+		return words_missing("list, earliest, recall, found, quarantine or release", stock_usage);
 	if (w.n_rest > 2)
 		return words_beyond(w.rest[2], stock_usage);
-	if (quarantine && (!why || !*why))
-		return words_missing("--why", stock_usage);
-	_cleanup_(json_drop) json_t *a =
-	    client_ask(json_pack("{s:s,s:s,s:s,s:s}", "do", w.rest[0], "line", w.rest[1], "lot",
-	                         lot ? lot : "", "why", why ? why : ""),
-	               &e);
-	if (!a)
-		return client_fail(&e);
-	printf("%s: %s%s%s\n", quarantine ? "in quarantine" : "released", w.rest[1], lot ? ", lot " : "",
-	       lot ? lot : "");
-	return EXIT_OK;
+	if (words_number("--since", words_value(&w, stock_options, "since"), 19000101, 99991231, &since,
+	                 stock_usage) < 0)
+		return EXIT_USAGE;
+	r = stock_of_all(what, line, lot, as_json);
+	if (r >= 0)
+		return r;
+	if (!line)
+		return words_missing("LINE, its key in the catalogue,", stock_usage);
+	if (strcmp(what, "recall") == 0)
+		return stock_print_recall(line, lot, as_json);
+	return strcmp(what, "found") == 0 ? stock_print_found(line, since, as_json)
+	                                  : stock_hold(what, line, lot, why);
 }

@@ -28,6 +28,8 @@ bt stock quarantine GREEN-M --lot T26 --why 'recalled by the maker' >/dev/null
 must 'a lot in quarantine is refused, with the reason' 'recalled by the maker' "$(scan '(01)09506000134352(17)330331(10)T26(21)S1')"
 must 'another lot is counted in' 'Counted in' "$(scan '(01)09506000134352(17)330331(10)T27(21)S2')"
 bt stock release GREEN-M --lot T26 >/dev/null
+must 'a recall says what is held and who has one open' 'open now: case 1 in Theatre 1' "$(bt stock recall GREEN-M --lot T27)"
+must 'without a bench a recall does not claim that no case used one' 'no case has told stores what it took' "$(bt stock recall GREEN-M --lot T27)"
 must 'what was released is counted in' 'Counted in' "$(scan '(01)09506000134352(17)330331(10)T26(21)S1')"
 bt label pack --line GREEN-M --lot A --count 3 --pdf "$root/a.pdf" >/dev/null
 bt label pack --line GREEN-M --lot B --count 2 --pdf "$root/b.pdf" >/dev/null

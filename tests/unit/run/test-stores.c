@@ -8,6 +8,7 @@
 
 #include "code/own-codes.h"
 #include "run/core.h"
+#include "run/stock-lists.h"
 #include "run/teller.h"
 #include "tests/unit/record/folder.h"
 
@@ -186,13 +187,18 @@ static void an_open_question_survives_a_restart(void **state)
 	assert_int_equal(lot("GREEN-M", "T26", 20330331)->shelf, 20);
 }
 
-/* An ordinary case of theatre 1 with one pack. */
+/* An ordinary case with one pack. */
+static void operate_in(int32_t room, const char *pack)
+{
+	card(room, CARD_NEW_CASE);
+	badge(room, 1);
+	badge(room, 2);
+	must_say(scan(room, pack), "Counted in");
+}
+
 static void operate(const char *pack)
 {
-	card(1, CARD_NEW_CASE);
-	badge(1, 1);
-	badge(1, 2);
-	must_say(scan(1, pack), "Counted in");
+	operate_in(1, pack);
 }
 
 static void what_a_case_opened_and_gave_back_moves_the_stock(void **state)
@@ -257,6 +263,75 @@ static void a_recall_is_told_at_once_in_the_room_that_has_one(void **state)
 	must_say(scan(1, GREEN "T26(21)S2"), "in quarantine");
 }
 
+/* An ordinary case that ends reconciled. */
+static void use_up(int32_t room, const char *pack)
+{
+	operate_in(room, pack);
+	badge(room, 2);
+	own(room, (struct own_code){.kind = OWN_DIGIT, .digit = 2});
+	own(room, (struct own_code){.kind = OWN_DIGIT, .digit = 2});
+	card(room, CARD_OFF);
+	card(room, CARD_FINAL_COUNT);
+	card(room, CARD_INTACT);
+	badge(room, 2);
+	own(room, (struct own_code){.kind = OWN_DIGIT, .digit = 2});
+	badge(room, 3);
+	if (station_sheet_of_room(&core.station, room) >= 0)
+		fail_msg("the case of room %d goes on: %s", (int)room, core.outcome.reply.said);
+}
+
+static const json_t *first_of(const json_t *o, const char *list)
+{
+	return json_array_get(json_object_get(o, list), 0);
+}
+
+static void a_recall_lists_the_cases_that_used_one_and_the_rooms_that_are_silent(void **state)
+{
+	(void)state;
+	struct error e = {0};
+	struct batch of = {.line = "GREEN-M", .lot = "T26"};
+	use_up(1, GREEN "T26(21)S1");
+	use_up(1, GREEN "T27(21)S2");
+	operate_in(2, GREEN "T26(21)S3");
+	scan(9, GREEN "T026");
+	card(9, CARD_NUMBER_1);
+	json_t *list = stock_recall_list(&core, &of, &e);
+	assert_non_null(list);
+	assert_false(json_truth(list, "held"));
+	assert_int_equal(json_array_size(json_object_get(list, "silent")), 0); /* of no time yet */
+	json_decref(list);
+	sleep(1); /* the wall clock of the record tells them apart */
+	assert_int_equal(core_store(&core,
+	                            &(struct event){.kind = EV_QUARANTINED,
+	                                            .text = "recalled",
+	                                            .thing = {.line = "GREEN-M", .lot = "T26"}},
+	                            1, &e),
+	                 0);
+	sleep(1);
+	card(2, CARD_NO);
+	list = stock_recall_list(&core, &of, &e);
+	assert_non_null(list);
+	assert_true(json_truth(list, "held"));
+	assert_int_equal(json_array_size(json_object_get(list, "cases")), 1);
+	assert_int_equal(json_number(first_of(list, "cases"), "case", 0), 1);
+	assert_int_equal(json_number(first_of(list, "cases"), "packs", 0), 1);
+	assert_int_equal(json_number(first_of(list, "cases"), "day", 0), core_today(&core));
+	assert_int_equal(json_number(first_of(list, "cases"), "slip", 0), 1);
+	assert_int_equal(json_number(first_of(list, "open"), "case", 0), 3);
+	assert_string_equal(json_string_value(first_of(list, "near")), "T026");
+	assert_int_equal(json_array_size(json_object_get(list, "silent")), 1);
+	assert_int_equal(json_number(first_of(list, "silent"), "room", 0), 1);
+	json_decref(list);
+	of.lot[0] = 0;
+	list = stock_used(&core, &of, 0, &e);
+	assert_int_equal(json_array_size(json_object_get(list, "cases")), 2);
+	assert_int_equal(json_number(list, "told_since", 0), core_today(&core));
+	json_decref(list);
+	list = stock_used(&core, &of, core_today(&core) + 1, &e);
+	assert_int_equal(json_array_size(json_object_get(list, "cases")), 0);
+	json_decref(list);
+}
+
 static void the_view_of_a_bench_says_what_is_to_be_done(void **state)
 {
 	(void)state;
@@ -297,6 +372,7 @@ int main(void)
 	    T(a_box_is_no_item_of_a_case),
 	    T(a_later_pack_is_accepted_and_the_earlier_one_named),
 	    T(a_recall_is_told_at_once_in_the_room_that_has_one),
+	    T(a_recall_lists_the_cases_that_used_one_and_the_rooms_that_are_silent),
 	    T(the_view_of_a_bench_says_what_is_to_be_done),
 	    T(cards_of_a_room_have_no_use_at_a_bench_and_the_other_way),
 	};

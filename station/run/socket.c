@@ -452,6 +452,22 @@ static json_t *do_withdraw(struct client *c, const json_t *q)
 	return yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
 }
 
+/* Two people release, who are known by their badges: stores rule 5. */
+static int take_two(const struct client *c, const json_t *q, struct event *ev, struct error *e)
+{
+	const struct staff *staff = &c->d->core.station.staff;
+	if (take(q, "by", 1, BADGE_MAX, &ev->person, e) < 0 ||
+	    take(q, "and", 1, BADGE_MAX, &ev->other, e) < 0)
+		return -EINVAL;
+	const struct person *by = staff_find(staff, ev->person), *and = staff_find(staff, ev->other);
+	if (!ev->person || !ev->other || ev->person == ev->other)
+		return error_set(e, -EINVAL, "not released: two people release: give the badges of both");
+	if (!by || by->withdrawn || !and || and->withdrawn)
+		return error_set(e, -EINVAL,
+		                 "not released: one of the badges is not in use: see 'bandtally staff list'");
+	return 0;
+}
+
 static json_t *do_quarantine(struct client *c, const json_t *q)
 {
 	struct error e = {0};
@@ -465,6 +481,8 @@ static json_t *do_quarantine(struct client *c, const json_t *q)
 	/* What was let in before must find its way out. */
 	if ((release ? take_text : take_name)(q, "lot", ev.thing.lot, sizeof ev.thing.lot, &e) < 0 ||
 	    take_name(q, "why", ev.text, sizeof ev.text, &e) < 0)
+		return no(e.text);
+	if (release && take_two(c, q, &ev, &e) < 0)
 		return no(e.text);
 	if (!release && !ev.text[0])
 		return no("not put in quarantine: no reason is given: say why, the people at the table will "

@@ -4,7 +4,8 @@
  *   {"do":"cases","after":n}: some of them, and in the answer the "after" of the next page where there is one
  *   {"do":"catalogue","lines":[…]}  {"do":"lines"}
  *   {"do":"staff","staff":{…}}  {"do":"withdraw","number":7}  {"do":"list-staff"}
- *   {"do":"quarantine"|"release","line":…,"lot":…,"why":…}
+ *   {"do":"quarantine","line":…,"lot":…,"why":…}  {"do":"release","line":…,"lot":…,"by":1,"and":2}: badges of two people
+ *   {"do":"stock","line":…,"lot":…}  {"do":"recall","line":…,"lot":…}  {"do":"used","line":…,"lot":…,"since":20280331}
  *   {"do":"label","line":…,"lot":…,"expiry":…,"count":n}
  *   {"do":"board","room":1,"elsewhere":true} or "desk":true: an "address" with a ticket (run/typing.h)
  *    {"do":"copy"}, then perhaps {"do":"backed-up"} of it  {"do":"retry","slip":n}

@@ -201,13 +201,13 @@ int tool_staff(int argc, char **argv)
 
 /* --- stock -------------------------------------------------------------------------------------- */
 
-static const char stock_options[] = "lot= why= since= json";
+static const char stock_options[] = "lot= why= since= by= and= json";
 static const char stock_usage[] = "usage: bandtally stock list [LINE] [--lot LOT] [--json]\n"
                                   "       bandtally stock earliest [LINE] [--json]\n"
                                   "       bandtally stock recall LINE [--lot LOT] [--json]\n"
                                   "       bandtally stock found LINE [--since YYYYMMDD] [--json]\n"
                                   "       bandtally stock quarantine LINE [--lot LOT] --why TEXT\n"
-                                  "       bandtally stock release LINE [--lot LOT]\n"
+                                  "       bandtally stock release LINE [--lot LOT] --by BADGE --and BADGE\n"
                                   "list says what lies where; earliest what may be used, first what expires "
                                   "first; recall where a line or a lot\n"
                                   "lies, which cases used it and which rooms have not scanned since; found "
@@ -218,19 +218,38 @@ static const char stock_usage[] = "usage: bandtally stock list [LINE] [--lot LOT
                                   "typed: bandtally scan --room BENCH CODE.\n"
                                   "example: bandtally stock recall GREEN-M --lot T26\n";
 
-static int stock_hold(const char *what, const char *line, const char *lot, const char *why)
+static int stock_quarantine(const char *line, const char *lot, const char *why)
 {
 	struct error e = {0};
-	int quarantine = strcmp(what, "quarantine") == 0;
-	if (quarantine && (!why || !*why))
+	if (!why || !*why)
 		return words_missing("--why", stock_usage);
-	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s,s:s,s:s,s:s}", "do", what, "line", line,
-	                                                      "lot", lot ? lot : "", "why", why ? why : ""),
+	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s,s:s,s:s,s:s}", "do", "quarantine", "line",
+	                                                      line, "lot", lot ? lot : "", "why", why),
 	                                            &e);
 	if (!a)
 		return client_fail(&e);
-	printf("%s: %s%s%s\n", quarantine ? "in quarantine" : "released", line, lot ? ", lot " : "",
-	       lot ? lot : "");
+	printf("in quarantine: %s%s%s\n", line, lot ? ", lot " : "", lot ? lot : "");
+	return EXIT_OK;
+}
+
+static int stock_release(const struct words *w, const char *line, const char *lot)
+{
+	struct error e = {0};
+	int by = 0, and = 0;
+	if (words_number("--by", words_value(w, stock_options, "by"), 1, BADGE_NUMBER_MAX, &by, stock_usage) <
+	        0 ||
+	    words_number("--and", words_value(w, stock_options, "and"), 1, BADGE_NUMBER_MAX, &and,
+	                 stock_usage) < 0)
+		return EXIT_USAGE;
+	if (!by || !and)
+		return words_missing("--by and --and, the badges of two people,", stock_usage);
+	_cleanup_(json_drop) json_t *a =
+	    client_ask(json_pack("{s:s,s:s,s:s,s:i,s:i}", "do", "release", "line", line, "lot",
+	                         lot ? lot : "", "by", by, "and", and),
+	               &e);
+	if (!a)
+		return client_fail(&e);
+	printf("released: %s%s%s\n", line, lot ? ", lot " : "", lot ? lot : "");
 	return EXIT_OK;
 }
 
@@ -268,6 +287,7 @@ int tool_stock(int argc, char **argv)
 		return words_missing("LINE, its key in the catalogue,", stock_usage);
 	if (strcmp(what, "recall") == 0)
 		return stock_print_recall(line, lot, as_json);
-	return strcmp(what, "found") == 0 ? stock_print_found(line, since, as_json)
-	                                  : stock_hold(what, line, lot, why);
+	if (strcmp(what, "found") == 0)
+		return stock_print_found(line, since, as_json);
+	return strcmp(what, "release") == 0 ? stock_release(&w, line, lot) : stock_quarantine(line, lot, why);
 }

@@ -52,7 +52,9 @@ refused 1 "'why' holds U+000A, a line break, as its character 9: leave it out" \
 by the maker"
 refused 1 "'lot' holds U+202E" bt stock quarantine GREEN-M --lot "T$turn" --why 'recalled by the maker'
 refused 1 "'lot' holds U+202E" bt label pack --line GREEN-M --lot "T$turn" --count 1 --pdf "$root/x.pdf"
-bt stock release GREEN-M --lot "T$turn" >/dev/null || fail 'a lot that was let in before cannot be released'
+bt staff add practitioner STORES-1 >/dev/null
+bt staff add practitioner STORES-2 >/dev/null
+bt stock release GREEN-M --lot "T$turn" --by 1 --and 2 >/dev/null || fail 'a lot that was let in before cannot be released'
 [ ! -e "$root/x.pdf" ] || fail 'a label was printed'
 stop
 

@@ -44,7 +44,7 @@ start sh -c 'umask 0027 && exec setpriv --reuid nobody --regid games --clear-gro
 echo 'ok what a killed station left is gone'
 bt audit verify | grep -q 'events, numbered without a gap' || fail 'root cannot verify the record'
 as bt-auditor audit verify | grep 'events, numbered without a gap' || fail 'the auditor cannot verify the record'
-! as bt-auditor stock release GREEN-M 2>/dev/null || fail 'an auditor may do what is for stores'
+! as bt-auditor stock release GREEN-M --by 1 --and 2 2>/dev/null || fail 'an auditor may do what is for stores'
 ! as bt-visitor audit verify 2>/dev/null || fail 'somebody in no group may have a copy'
 soon 'the copy goes once it was read' '[ -z "$(ls "$data/copies")" ]'
 [ "$(stat -c %a "$data/copies")" = 711 ] || fail "the folder of copies can be listed: $(stat -c %a "$data/copies")"

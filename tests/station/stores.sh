@@ -27,7 +27,14 @@ scan "$(card 'NEW CASE')" >/dev/null
 bt stock quarantine GREEN-M --lot T26 --why 'recalled by the maker' >/dev/null
 must 'a lot in quarantine is refused, with the reason' 'recalled by the maker' "$(scan '(01)09506000134352(17)330331(10)T26(21)S1')"
 must 'another lot is counted in' 'Counted in' "$(scan '(01)09506000134352(17)330331(10)T27(21)S2')"
-bt stock release GREEN-M --lot T26 >/dev/null
+for name in STORES-1 STORES-2 STORES-3; do bt staff add practitioner $name >/dev/null; done
+bt staff withdraw 3
+for badges in '--by 1 --and 1' '--by 1 --and 3' '--by 1 --and 9'; do
+	# shellcheck disable=SC2086
+	must "nobody releases with $badges" 'not released' "$(bt stock release GREEN-M --lot T26 $badges 2>&1 || true)"
+done
+must 'what one alone would release is refused still' 'recalled by the maker' "$(scan '(01)09506000134352(17)330331(10)T26(21)S1')"
+bt stock release GREEN-M --lot T26 --by 1 --and 2 >/dev/null
 must 'a recall says what is held and who has one open' 'open now: case 1 in Theatre 1' "$(bt stock recall GREEN-M --lot T27)"
 must 'without a bench a recall does not claim that no case used one' 'no case has told stores what it took' "$(bt stock recall GREEN-M --lot T27)"
 must 'what was released is counted in' 'Counted in' "$(scan '(01)09506000134352(17)330331(10)T26(21)S1')"

@@ -33,6 +33,9 @@ socket withdraw                                        root
 socket list-staff                                      count stores audit root
 socket quarantine                                      stores root
 socket release                                         stores root
+socket stock                                           stores audit root
+socket recall                                          stores audit root
+socket used                                            stores audit root
 socket label                                           stores root
 socket settle                                          root
 socket retry                                           count stores root
@@ -54,7 +57,11 @@ command staff add practitioner SCRUB-9                 root
 command staff list                                     count stores audit root
 command staff withdraw 2                               root
 command stock quarantine GREEN-M --why 'torn pouches'  stores root
-command stock release GREEN-M                          stores root
+command stock release GREEN-M --by 8 --and 9           stores root          # is not in use
+command stock list                                     stores audit root
+command stock earliest                                 stores audit root
+command stock recall GREEN-M                           stores audit root
+command stock found GREEN-M                            stores audit root
 command label pack --line GREEN-M --count 1 --pdf {own}/pack.pdf  stores root
 command label digits --list                            count stores audit root
 command label cards --pdf {own}/cards.pdf              count stores audit root

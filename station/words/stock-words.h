@@ -15,6 +15,8 @@
 	X(DEED_EACH_LABEL, "deed-each-label", "each label") \
 	X(DEED_PACK_OF_EACH, "deed-pack-of-each", "each pack") \
 	X(DEED_TO_ROOM, "deed-to-room", "TO ROOM with its number") \
+	X(CARD_OF_ROOM, "card-of-room", "TO ROOM {n}") \
+	X(USE_OF_ROOM, "use-of-room", "packs go to this room: scan each after this") \
 	X(DEED_TYPE_IT, "deed-type-it", "it") \
 	X(TRUTH_LEFT, "truth-left", "to leave it") \
 	X(TRUTH_NOBODY_HERE, "truth-nobody-here", "if nobody is there") \

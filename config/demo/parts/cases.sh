@@ -2,7 +2,7 @@
 # Two cases, scan by scan. Each scan: what is held before the camera, what the station must say to it.
 
 # The pictures were read, so the lists that the station prints may tell what each code stands for.
-meaning() { asks label "$1" --room 1 --list | awk -F '\t' -v code="$data" '$1 == code { print $3 }'; }
+meaning() { asks label "$(echo "$1" | sed 's/stores/cards/')" --room "$room" --list | awk -F '\t' -v code="$data" '$1 == code { print $3 }'; }
 
 heading() {
 	scan=0

@@ -46,7 +46,7 @@ summary() {
 	cat <<-END
 		    $scans scans, each read from a picture of the paper; $pictures pictures
 		    2 cases: one reconciled at once, one after a discrepancy that was searched and found
-		    printed: 4 pack and 4 return bag labels, $(pages_of digits) digit sheets, $(pages_of cards) card sheets, $(pages_of badges) badge sheet, 3 slips
+		    printed: 6 pack and 6 return bag labels, $(pages_of digits) digit sheets, $(pages_of cards) card sheets, $(pages_of badges) badge sheet, 3 slips
 		    $events events in the record, verified; $signatures slip signatures read from paper, verified
 		    slips:    $folder/slips
 		    labels:   $folder/paper

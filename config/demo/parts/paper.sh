@@ -23,7 +23,7 @@ next_picture() {
 # picture is as large as such a card is; where on the sheet it stands is found by its words.
 look_at() {
 	case $1 in
-	cards) box='9 2 92 40' ;;
+	cards | stores) box='9 2 92 40' ;;
 	digits) box='middle 1 50 86' ;;
 	badges) box='4 3 84 34' ;;
 	esac

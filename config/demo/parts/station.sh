@@ -8,7 +8,7 @@ board_port() {
 
 write_settings() {
 	[ -x "$bin/bandtally-board" ] && board=yes || board=no
-	mkfifo "$folder/camera"
+	mkfifo "$folder/camera" "$folder/bench"
 	cp "$source/config/policy.ini" "$folder/policy.ini"
 	cat >"$folder/station.ini" <<-END
 		[site]
@@ -22,9 +22,17 @@ write_settings() {
 		name = Minor procedures
 		single_operator = yes
 
+		[room 9]
+		name = Stores
+		kind = stores
+
 		[driver demo-camera]
 		command = scan-replay --speed 0 $folder/camera
 		room = 1
+
+		[driver bench-camera]
+		command = scan-replay --speed 0 $folder/bench
+		room = 9
 
 		[board]
 		start = $board
@@ -35,15 +43,15 @@ write_settings() {
 }
 
 start_station() {
-	exec 9<>"$folder/camera"
-	"$bin/bandtallyd" --data "$folder" 2>>"$folder/station.log" 9<&- &
+	exec 9<>"$folder/camera" 8<>"$folder/bench"
+	"$bin/bandtallyd" --data "$folder" 2>>"$folder/station.log" 9<&- 8<&- &
 	station=$!
 	until_true 10 asks status >/dev/null || surprise "the station did not start: $(tail -n 1 "$folder/station.log")"
 	until_true 10 scanner_is_there || surprise "the station's scanner did not start"
 }
 
 asks() { "$bin/bandtally" --data "$folder" "$@" 2>/dev/null; }
-scanner_is_there() { asks status | grep -q 'scanner demo-camera, room 1: running'; }
+scanner_is_there() { [ "$(asks status | grep -c 'scanner .*-camera, room .: running')" = 2 ]; }
 
 # until_true SECONDS COMMAND…
 until_true() {
@@ -65,9 +73,9 @@ stop_station() {
 	return "$ended"
 }
 
-# answered SINCE_MS: whether the room's newest reply came after that moment; then $verdict, $said and $next hold it.
+# answered SINCE_MS: whether the newest reply of $room came after that moment; then $verdict, $said and $next hold it.
 answered() {
-	view=$(asks sheet --room 1 --json) || return 1
+	view=$(asks sheet --room "$room" --json) || return 1
 	ago=$(printf '%s' "$view" | sed -n 's/.*"recent":\[{"ago_ms":\([0-9]*\),.*/\1/p')
 	now=$(printf '%s' "$view" | sed -n 's/.*"at_ms":\([0-9]*\).*/\1/p')
 	[ -n "$ago" ] && [ $((now - ago)) -ge "$1" ] || return 1
@@ -79,7 +87,7 @@ answered() {
 # send VERDICT PATTERN: hands what the camera read to the station, as the camera wrote it, and checks the reply.
 send() {
 	since=$(date +%s%3N)
-	printf '%s\n' "$lines" >&9
+	if [ "$room" = 9 ]; then printf '%s\n' "$lines" >&8; else printf '%s\n' "$lines" >&9; fi
 	until_true 10 answered "$since" || surprise "the station gave no reply to $data"
 	printf '    %s%s:%s %s\n' "$(colour_of "$verdict")" "$verdict" "$plain" "$said"
 	printf '    %snext: %s%s\n' "$faint" "$next" "$plain"

@@ -112,9 +112,10 @@ static enum saying plain_saying(const struct deed *d, int single)
 	case DEED_SLIP:
 		return SAY_DEED_SLIP_CODE;
 	case DEED_TYPE:
-		return d->truth == TRUTH_TYPED    ? SAY_DEED_TYPE_IT
-		       : d->truth == TRUTH_REASON ? SAY_DEED_TYPE_WHY
-		                                  : SAY_DEED_TYPE_NUMBER;
+		return d->truth == TRUTH_NOT_SCANNED                               ? SAY_DEED_TYPE_KEY
+		       : d->truth == TRUTH_TYPED || d->truth == TRUTH_OTHER_NUMBER ? SAY_DEED_TYPE_IT
+		       : d->truth == TRUTH_REASON                                  ? SAY_DEED_TYPE_WHY
+		                                                                   : SAY_DEED_TYPE_NUMBER;
 	case DEED_NONE:
 		break;
 	}

@@ -114,6 +114,8 @@ enum deed_kind {
 /* At a stores bench (station/stock), and nowhere else. */
 #define TRUTHS_OF_STORES(X) \
 	X(TYPED, "typed", SAY_NONE) \
+	X(NOT_SCANNED, "not-scanned", SAY_TRUTH_NOT_SCANNED) \
+	X(OTHER_NUMBER, "other-number", SAY_TRUTH_OTHER_NUMBER) \
 	X(LEFT, "left", SAY_TRUTH_LEFT) \
 	X(NOBODY_HERE, "nobody-here", SAY_TRUTH_NOBODY_HERE) \
 	X(TO_ISSUE, "to-issue", SAY_NONE) \

@@ -83,13 +83,13 @@ static void add_numbers(struct next *n)
 	next_add(n, CARD(NUMBER_2, SO));
 	next_add(n, CARD(NUMBER_5, SO));
 	next_add(n, CARD(NUMBER_10, SO));
-	next_add(n, DO(TYPE, TYPED));
+	next_add(n, DO(TYPE, OTHER_NUMBER));
 }
 
 static void add_what(struct next *n, enum truth why)
 {
 	next_add(n, (struct deed){.kind = DEED_PACK, .truth = (uint8_t)why});
-	next_add(n, DO(TYPE, TYPED));
+	next_add(n, DO(TYPE, NOT_SCANNED));
 }
 
 static void add_deeds(enum bench_question q, struct next *n)

@@ -18,6 +18,9 @@
 	X(CARD_OF_ROOM, "card-of-room", "TO ROOM {n}") \
 	X(USE_OF_ROOM, "use-of-room", "packs go to this room: scan each after this") \
 	X(DEED_TYPE_IT, "deed-type-it", "it") \
+	X(DEED_TYPE_KEY, "deed-type-key", "its key") \
+	X(TRUTH_NOT_SCANNED, "truth-not-scanned", "if it cannot be scanned") \
+	X(TRUTH_OTHER_NUMBER, "truth-other-number", "for another number") \
 	X(TRUTH_LEFT, "truth-left", "to leave it") \
 	X(TRUTH_NOBODY_HERE, "truth-nobody-here", "if nobody is there") \
 	X(TRUTH_ALL_DONE, "truth-all-done", "when all is done") \

@@ -224,6 +224,41 @@ static void what_a_case_opened_and_gave_back_moves_the_stock(void **state)
 	assert_int_equal(lot("GREEN-M", "T26", 20330331)->returned, 1);
 }
 
+/* What lies counted in goes on, comes off and is accounted for: the case ends reconciled. */
+static void end_case(int32_t room)
+{
+	badge(room, 2);
+	own(room, (struct own_code){.kind = OWN_DIGIT, .digit = 2});
+	own(room, (struct own_code){.kind = OWN_DIGIT, .digit = 2});
+	card(room, CARD_OFF);
+	card(room, CARD_FINAL_COUNT);
+	card(room, CARD_INTACT);
+	badge(room, 2);
+	own(room, (struct own_code){.kind = OWN_DIGIT, .digit = 2});
+	badge(room, 3);
+	if (station_sheet_of_room(&core.station, room) >= 0)
+		fail_msg("the case of room %d goes on: %s", (int)room, core.outcome.reply.said);
+}
+
+static void use_up(int32_t room, const char *pack)
+{
+	operate_in(room, pack);
+	end_case(room);
+}
+
+static void a_pack_with_a_wrong_number_in_it_is_told_apart_from_one_that_was_used(void **state)
+{
+	(void)state;
+	operate(GREEN "T26(21)S1");
+	card(1, CARD_WRONG_NUMBER_IN_PACK);
+	scan(1, GREEN "T26(21)S1");
+	must_say(scan(1, GREEN "T26(21)S2"), "Counted in");
+	end_case(1);
+	const struct stock_lot *l = lot("GREEN-M", "T26", 20330331);
+	assert_int_equal(l->isolated, 1);
+	assert_int_equal(l->opened, 1);
+}
+
 static void a_box_is_no_item_of_a_case(void **state)
 {
 	(void)state;
@@ -261,23 +296,6 @@ static void a_recall_is_told_at_once_in_the_room_that_has_one(void **state)
 	must_say(core.recent[0][0].said, "Case 1 has one on its sheet.");
 	assert_string_equal(core.recent[1][0].said, ""); /* theatre 2 has none */
 	must_say(scan(1, GREEN "T26(21)S2"), "in quarantine");
-}
-
-/* An ordinary case that ends reconciled. */
-static void use_up(int32_t room, const char *pack)
-{
-	operate_in(room, pack);
-	badge(room, 2);
-	own(room, (struct own_code){.kind = OWN_DIGIT, .digit = 2});
-	own(room, (struct own_code){.kind = OWN_DIGIT, .digit = 2});
-	card(room, CARD_OFF);
-	card(room, CARD_FINAL_COUNT);
-	card(room, CARD_INTACT);
-	badge(room, 2);
-	own(room, (struct own_code){.kind = OWN_DIGIT, .digit = 2});
-	badge(room, 3);
-	if (station_sheet_of_room(&core.station, room) >= 0)
-		fail_msg("the case of room %d goes on: %s", (int)room, core.outcome.reply.said);
 }
 
 static const json_t *first_of(const json_t *o, const char *list)
@@ -369,6 +387,7 @@ int main(void)
 	    T(a_power_cut_between_print_and_read_back_loses_no_label),
 	    T(an_open_question_survives_a_restart),
 	    T(what_a_case_opened_and_gave_back_moves_the_stock),
+	    T(a_pack_with_a_wrong_number_in_it_is_told_apart_from_one_that_was_used),
 	    T(a_box_is_no_item_of_a_case),
 	    T(a_later_pack_is_accepted_and_the_earlier_one_named),
 	    T(a_recall_is_told_at_once_in_the_room_that_has_one),

@@ -32,8 +32,7 @@ static bool take(struct walk *w, size_t size, const char *what)
 	if (w->result < 0)
 		return false;
 	if (left(w) < size) {
-		if (w->result == 0)
-			w->result = fault_set(w->f, w->at, "the coupon's %s is cut short", what);
+		w->result = fault_set(w->f, w->at, "the coupon's %s is cut short", what);
 		return false;
 	}
 	w->at += size;
@@ -48,8 +47,7 @@ static int digit(struct walk *w, int least, int most, const char *what)
 	int d = w->v[w->at - 1] - '0';
 	if (d >= least && d <= most)
 		return d;
-	if (w->result == 0)
-		w->result = fault_set(w->f, w->at - 1, "the coupon's %s cannot be %d", what, d);
+	w->result = fault_set(w->f, w->at - 1, "the coupon's %s cannot be %d", what, d);
 	return -1;
 }
 

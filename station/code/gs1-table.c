@@ -55,14 +55,6 @@ const struct gs1_ai *gs1_ai(const char *digits, size_t size)
 	return ai && strlen(ai->first) == size ? ai : NULL;
 }
 
-size_t gs1_length_min(const struct gs1_ai *ai)
-{
-	size_t sum = 0;
-	for (int i = 0; i < GS1_PARTS_MAX && ai->parts[i].max && !ai->parts[i].optional; i++)
-		sum += ai->parts[i].min;
-	return sum;
-}
-
 size_t gs1_length_max(const struct gs1_ai *ai)
 {
 	size_t sum = 0;

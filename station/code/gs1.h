@@ -86,8 +86,7 @@ const struct gs1_ai *gs1_find(const char *data, size_t size);
 const struct gs1_ai *gs1_ai(const char *digits, size_t size);
 /* The n-th row of the table, NULL behind the last. */
 const struct gs1_ai *gs1_row(size_t n);
-/* Least and most characters that a value of it can have. */
-size_t gs1_length_min(const struct gs1_ai *ai);
+/* The most characters that a value of it can have. */
 size_t gs1_length_max(const struct gs1_ai *ai);
 
 /* Judges one value: lengths, character sets, rules. `fault->at` counts from the start of the value, and

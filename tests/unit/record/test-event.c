@@ -364,6 +364,30 @@ static void what_is_no_event_is_refused_with_a_reason(void **state)
 	    "\"seq\":1,"
 	    "\"v\":1}",
 	    "{\"kind\":\"staff-set\",\"seq\":1,\"staff\":{\"kind\":4},\"v\":1}",
+	    "{\"kind\":\"line-set\",\"line\":{\"codes\":\"1\",\"per_pack\":1,\"role\":\"other\"},\"seq\":1,"
+	    "\"v\":2}",
+	    "{\"kind\":\"line-set\",\"line\":{\"codes\":[\"1\",\"2\",\"3\",\"4\",\"5\",\"6\",\"7\",\"8\","
+	    "\"9\",\"10\",\"11\",\"12\",\"13\",\"14\",\"15\",\"16\",\"17\"],\"per_pack\":1,\"role\":"
+	    "\"other\"},\"seq\":1,\"v\":2}",
+	    "{\"kind\":\"line-set\",\"line\":{\"codes\":["
+	    "\"1234567890123456789012345678901234567890123456789012345678901234567890123456789012345678901234"
+	    "567890\"],\"per_pack\":1,\"role\":\"other\"},\"seq\":1,\"v\":2}",
+	    "{\"kind\":\"line-set\",\"line\":{\"contents\":[\"A\"],\"per_pack\":1,\"role\":\"tray\"},\"seq\":"
+	    "1,\"v\":2}",
+	    "{\"kind\":\"line-set\",\"line\":{\"contents\":{\"A\":-1},\"per_pack\":1,\"role\":\"tray\"},"
+	    "\"seq\":1,\"v\":2}",
+	    "{\"kind\":\"line-set\",\"line\":{\"contents\":{\"A\":0},\"per_pack\":1,\"role\":\"tray\"},"
+	    "\"seq\":1,\"v\":2}",
+	    "{\"kind\":\"line-set\",\"line\":{\"contents\":{"
+	    "\"A234567890123456789012345678901234567890123456789012345678901234567890\":1},\"per_pack\":1,"
+	    "\"role\":\"tray\"},\"seq\":1,\"v\":2}",
+	    "{\"kind\":\"line-set\",\"line\":{\"identity\":7,\"per_pack\":1,\"role\":\"other\"},\"seq\":1,"
+	    "\"v\":2}",
+	    "{\"kind\":\"line-set\",\"line\":{\"identity\":\"face\",\"per_pack\":1,\"role\":\"other\"},"
+	    "\"seq\":1,\"v\":2}",
+	    "{\"kind\":\"line-set\",\"line\":{\"name\":7,\"per_pack\":1,\"role\":\"other\"},\"seq\":1,\"v\":"
+	    "2}",
+	    "{\"kind\":\"line-set\",\"line\":{\"per_pack\":\"1\",\"role\":\"other\"},\"seq\":1,\"v\":2}",
 	    "{\"batch\":{\"first\":100000000},\"kind\":\"labelled\",\"seq\":1,\"v\":1}",
 	};
 	for (size_t i = 0; i < sizeof bad / sizeof *bad; i++) {

@@ -153,6 +153,27 @@ static int is_empty(const struct station *st)
 	return !st->catalogue.count && !st->staff.count && !st->n_quarantines;
 }
 
+/* A state that ends anywhere else, or goes on, is none, and leaves a station that knows nothing. */
+static void a_state_that_is_cut_or_goes_on_is_refused(void **state)
+{
+	static struct scene s;
+	_cleanup_(buf_free) struct buf all = {0};
+	(void)state;
+	begin(&s, 31);
+	go_on(&s, STEPS);
+	assert_int_equal(snapshot_pack(&s.h.st, &all), 0);
+	size_t whole = all.size;
+	assert_int_equal(buf_add(&all, "", 1), 0);
+	for (size_t size = 0; size <= whole + 1; size += size < 2000 || size + 200 > whole ? 1 : 97) {
+		settings_of(&s.h, &with);
+		int n = snapshot_unpack(&with, all.data, size);
+		if (n != (size == whole ? 0 : -EINVAL) || (n < 0) != is_empty(&with))
+			fail_msg("%zu bytes of %zu: %d", size, whole, n);
+		station_deinit(&with);
+	}
+	end(&s);
+}
+
 static int is_there(const char *path)
 {
 	struct stat st;
@@ -381,6 +402,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(a_start_with_it_knows_what_one_without_knows),
 	    cmocka_unit_test(at_every_cut_the_state_comes_back_to_the_last_byte),
+	    cmocka_unit_test(a_state_that_is_cut_or_goes_on_is_refused),
 	    cmocka_unit_test(any_that_was_changed_is_thrown_away),
 	    cmocka_unit_test(one_of_another_version_is_thrown_away),
 	    cmocka_unit_test(one_of_another_station_or_record_is_thrown_away),

@@ -1,4 +1,5 @@
 /* What a case's events are folded into. */
+#include <errno.h>
 #include <setjmp.h>
 #include <stdarg.h>
 #include <stddef.h>
@@ -171,6 +172,136 @@ static void how_a_debt_was_paid_is_told_alike_in_both_formats(void **state)
 	}
 }
 
+/* One after the other until a list is full, and one more: that is counted, and the record has it. */
+static void a_list_that_is_full_counts_what_it_leaves_out(void **state)
+{
+	static const struct {
+		struct event first, then; /* then: kind EV_STARTED, none */
+		int room;
+		size_t count; /* its place in the story */
+		int each;     /* another each time: 1 the digit, 2 the number, 3 the person */
+	} lists[] = {
+	    {{.kind = EV_JOINED, .what = PLACE_FIELD},
+	     {0},
+	     STORY_PEOPLE,
+	     offsetof(struct story, n_people),
+	     3},
+	    {{.kind = EV_COUNT_AGREED, .what = COUNT_ADDED},
+	     {0},
+	     STORY_COUNTS,
+	     offsetof(struct story, n_counts),
+	     0},
+	    {{.kind = EV_OWED, .what = DEBT_ON, .digit = 2},
+	     {.kind = EV_PAID, .what = DEBT_ON, .digit = 2, .other = PAID_IS_ON},
+	     STORY_DEBTS,
+	     offsetof(struct story, n_debts),
+	     0},
+	    {{.kind = EV_SEARCH_STEP, .what = 1}, {0}, STORY_STEPS, offsetof(struct story, n_steps), 0},
+	    {{.kind = EV_DISCREPANCY, .n = 1},
+	     {.kind = EV_DISCREPANCY},
+	     STORY_DISCREPANCIES,
+	     offsetof(struct story, n_discrepancies),
+	     0},
+	    {{.kind = EV_FOUND_AFTER}, {0}, STORY_FOUND, offsetof(struct story, n_found), 0},
+	    {{.kind = EV_SLIP_QUEUED, .what = SLIP_RECONCILIATION, .other = 1},
+	     {0},
+	     STORY_SLIPS,
+	     offsetof(struct story, n_slips),
+	     2},
+	    {{.kind = EV_DIGIT_MAYBE_ON}, {0}, DIGITS_MAX, offsetof(struct story, n_digits), 1},
+	    {{.kind = EV_UNREADABLE}, {0}, STORY_NOTES, offsetof(struct story, n_notes), 0},
+	};
+	(void)state;
+	for (size_t i = 0; i < sizeof lists / sizeof *lists; i++) {
+		int left_out = 0;
+		n_events = 0;
+		happened(0, 60, (struct event){.kind = EV_CASE_OPENED});
+		for (int n = 1; n <= lists[i].room + 1; n++) {
+			struct event e = lists[i].first;
+			e.digit = lists[i].each == 1 ? (uint8_t)n : e.digit;
+			e.n = lists[i].each == 2 ? n : e.n;
+			e.person = lists[i].each == 3 ? n : e.person;
+			happened(n, 60, e);
+			struct story *s = told();
+			int stand = *(const int *)(const void *)((const char *)s + lists[i].count);
+			if (stand != (n <= lists[i].room ? n : lists[i].room))
+				fail_msg("list %d: %d of %d stand", (int)i, stand, n);
+			if (n > lists[i].room && s->left_out <= left_out)
+				fail_msg("list %d: the %dth is not counted", (int)i, n);
+			left_out = s->left_out;
+			free(s);
+			if (lists[i].then.kind != EV_STARTED)
+				happened(n, 60, lists[i].then);
+		}
+	}
+}
+
+static void a_digit_keeps_its_first_stretches_and_reminders(void **state)
+{
+	(void)state;
+	for (int i = 0; i < STORY_STRETCHES; i++) {
+		happened(2 + 2 * i, 60, (struct event){.kind = EV_DIGIT_OFF, .digit = 2});
+		happened(3 + 2 * i, 60, (struct event){.kind = EV_DIGIT_ON, .digit = 2});
+	}
+	for (int i = 0; i <= STORY_REMINDERS; i++)
+		happened(60, 60, (struct event){.kind = EV_REMINDED, .digit = 2, .n = i});
+	happened(61, 60, (struct event){.kind = EV_ACKNOWLEDGED, .digit = 2, .person = 3});
+	struct story *s = told();
+	assert_int_equal(s->digits[0].n_stretches, STORY_STRETCHES);
+	assert_int_equal(s->digits[0].n_reminders, STORY_REMINDERS);
+	assert_int_equal(s->digits[0].reminders[STORY_REMINDERS - 1].by, 3);
+	assert_int_equal(s->left_out, 2); /* a stretch and a reminder */
+	free(s);
+}
+
+/* A record that was damaged before this event: it has nothing to act on, and makes nothing up. */
+static void what_acts_on_nothing_tells_nothing(void **state)
+{
+	static const struct event alone[] = {
+	    {.kind = EV_DIGIT_NOT_ON, .digit = 3},
+	    {.kind = EV_DIGIT_NEVER_ON, .digit = 3},
+	    {.kind = EV_DIGIT_STILL_ON, .digit = 3},
+	    {.kind = EV_DIGIT_OFF, .digit = 3},
+	    {.kind = EV_ACKNOWLEDGED, .digit = 3},
+	    {.kind = EV_DIGIT_EARLIER, .digit = 3, .n = 5, .what = 1},
+	    {.kind = EV_DISCREPANCY, .n = 0},
+	    {.kind = EV_SEARCH_WHY, .n = 1, .text = "because"},
+	    {.kind = EV_ITEM_SHOWN, .item = 0},
+	    {.kind = EV_ITEM_SHOWN, .item = ITEMS_MAX + 1},
+	    {.kind = EV_POINT, .n = 0, .what = 1},
+	    {.kind = EV_POINT, .n = POLICY_LIST_MAX + 1, .what = 1},
+	    {.kind = EV_LEFT, .person = 9},
+	    {.kind = EV_PAID, .what = DEBT_ON, .digit = 3},
+	};
+	(void)state;
+	for (size_t i = 0; i < sizeof alone / sizeof *alone; i++) {
+		n_events = 0;
+		happened(0, 60, (struct event){.kind = EV_CASE_OPENED});
+		happened(1, 60, alone[i]);
+		struct story *s = told();
+		if ((s->n_digits && (s->digits[0].n_stretches || s->digits[0].n_reminders)) ||
+		    s->n_discrepancies || s->n_steps || s->n_points || s->n_people || s->n_debts ||
+		    s->left_out)
+			fail_msg("event %d made something up", (int)i);
+		for (int k = 0; k < ITEMS_MAX; k++)
+			assert_false(time_is_set(s->items[k].shown));
+		free(s);
+	}
+	struct story *none = NULL;
+	assert_int_equal(story_make(&none, events, 0, events[0].at), -ENOENT);
+	assert_null(none);
+	/* of another case's station nothing is told; of this one which event is not in it */
+	n_events = 0;
+	happened(0, 60, (struct event){.kind = EV_UNREADABLE});
+	happened(1, 60, (struct event){.kind = EV_UNREADABLE});
+	events[1].case_no = 0;
+	struct story *s = told();
+	assert_int_equal(s->case_no, 1);
+	assert_int_equal(s->n_notes, 1);
+	assert_non_null(strstr(s->notes[0], "1"));
+	free(s);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -181,6 +312,9 @@ int main(void)
 	    cmocka_unit_test_setup(a_wall_clock_that_was_set_back_gives_no_time, setup),
 	    cmocka_unit_test_setup(what_finds_no_place_on_the_paper_is_counted_there, setup),
 	    cmocka_unit_test(how_a_debt_was_paid_is_told_alike_in_both_formats),
+	    cmocka_unit_test(a_list_that_is_full_counts_what_it_leaves_out),
+	    cmocka_unit_test_setup(a_digit_keeps_its_first_stretches_and_reminders, setup),
+	    cmocka_unit_test(what_acts_on_nothing_tells_nothing),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -323,6 +323,59 @@ static void what_cannot_be_followed_is_marked(void **state)
 	assert_true(row.marks & CASE_UNFOLLOWED);
 }
 
+static void packs_that_go_back_or_aside_are_counted_so(void **state)
+{
+	(void)state;
+	begin();
+	happened(60, (struct event){.kind = EV_ITEM_RETURNED, .item = 1, .flags = EVENT_FIRST});
+	happened(70, (struct event){.kind = EV_ITEM_ISOLATED, .item = 2, .flags = EVENT_FIRST});
+	happened(80, (struct event){.kind = EV_PATIENT_LEFT, .flags = EVENT_FIRST});
+	make(20);
+	assert_int_equal(row.returned, 1);
+	assert_int_equal(row.packs_returned, 1);
+	assert_int_equal(row.isolated, 1);
+	assert_true(row.marks & CASE_PATIENT_LEFT);
+}
+
+/* A row has its places; what is beyond is counted, and nobody is in it twice. */
+static void what_a_row_has_no_place_for_is_left_out_and_counted(void **state)
+{
+	(void)state;
+	begin();
+	for (int i = 0; i < 2 * CASE_PEOPLE; i++)
+		happened(60, (struct event){.kind = EV_JOINED, .person = 12 + i / 2, .what = PLACE_SURGEON});
+	for (int digit = 1; digit <= CASE_DIGITS + 2; digit++)
+		happened(70 + digit, (struct event){.kind = EV_DIGIT_ON, .digit = (uint8_t)digit});
+	for (int item = 3; item <= CASE_THINGS + 3; item++)
+		happened(90, item_in(item, ROLE_OTHER, IDENTITY_NONE));
+	make(20);
+	for (int i = 0; i < CASE_PEOPLE; i++)
+		assert_int_equal(row.people[i], 11 + i);
+	assert_int_equal(row.n_digits, CASE_DIGITS);
+	assert_int_equal(row.digits_left_out, 2);
+	assert_int_equal(row.n_things, CASE_THINGS);
+	assert_int_equal(row.things_left_out, 1); /* whatever their number */
+}
+
+static void what_is_of_no_mark_leaves_none(void **state)
+{
+	(void)state;
+	begin();
+	happened(60,
+	         (struct event){.kind = EV_LEFT, .person = 11, .what = PLACE_FIELD, .flags = EVENT_FIRST});
+	happened(70, (struct event){.kind = EV_CLOCK_WRONG, .n = 0});
+	happened(80, (struct event){.kind = EV_UNREADABLE});
+	events[n_events - 1].case_no = 0; /* of the station */
+	happened(90, (struct event){.kind = EV_SLIP_STATE, .n = 4, .what = SLIP_SENT, .other = 1});
+	happened(91, (struct event){.kind = EV_SLIP_STATE, .n = 4, .what = SLIP_SEEN, .other = 1});
+	make(20);
+	assert_int_equal(row.marks, 0);
+	assert_int_equal(row.slips_seen, 0); /* none was queued */
+	happened(95, (struct event){.kind = EV_UNREADABLE});
+	make(20);
+	assert_int_equal(row.marks, CASE_UNFOLLOWED);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -337,6 +390,9 @@ int main(void)
 	    cmocka_unit_test(hurried_hands_leave_signs),
 	    cmocka_unit_test(after_the_end_things_are_still_told),
 	    cmocka_unit_test(what_cannot_be_followed_is_marked),
+	    cmocka_unit_test(packs_that_go_back_or_aside_are_counted_so),
+	    cmocka_unit_test(what_a_row_has_no_place_for_is_left_out_and_counted),
+	    cmocka_unit_test(what_is_of_no_mark_leaves_none),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -37,14 +37,14 @@ static struct story *told(void)
 	return s;
 }
 
-static json_t *on_paper(void)
+static json_t *on_slip(enum slip_kind kind)
 {
 	static struct station none;
 	struct past past;
 	struct story *s = told();
 	past_init(&past, n_events, &none);
 	const struct slip_source from = {.story = s,
-	                                 .kind = SLIP_RECONCILIATION,
+	                                 .kind = kind,
 	                                 .number = 1,
 	                                 .copy = 1,
 	                                 .past = &past,
@@ -58,6 +58,11 @@ static json_t *on_paper(void)
 	free(s);
 	assert_non_null(document);
 	return document;
+}
+
+static json_t *on_paper(void)
+{
+	return on_slip(SLIP_RECONCILIATION);
 }
 
 /* Of the first digit on the paper, before whether it was seen bare. */
@@ -302,6 +307,115 @@ static void what_acts_on_nothing_tells_nothing(void **state)
 	free(s);
 }
 
+/* As many bands on as many digits from the right index finger on; off, and shown, where that is asked for. */
+static void bands(int n, int off, int shown)
+{
+	n_events = 0;
+	happened(0, 60, (struct event){.kind = EV_CASE_OPENED});
+	for (uint8_t i = 1; i <= n; i++) {
+		struct event in = {.kind = EV_ITEM_IN, .item = i, .n = 1};
+		in.thing = (struct thing){.line = "L", .name = "finger tourniquet", .role = ROLE_TOURNIQUET};
+		happened(1, 60, in);
+		happened(5, 60, (struct event){.kind = EV_DIGIT_ON, .digit = (uint8_t)(i + 1)});
+		happened(5, 60, (struct event){.kind = EV_ITEM_ON, .item = i, .digit = (uint8_t)(i + 1)});
+		if (off) {
+			happened(9, 60, (struct event){.kind = EV_DIGIT_OFF, .digit = (uint8_t)(i + 1)});
+			happened(9, 60,
+			         (struct event){.kind = EV_ITEM_OFF, .item = i, .digit = (uint8_t)(i + 1)});
+		}
+		if (shown)
+			happened(10, 60,
+			         (struct event){.kind = EV_ITEM_SHOWN,
+			                        .item = i,
+			                        .n = 1,
+			                        .what = EVIDENCE_SHOWN,
+			                        .other = CONDITION_INTACT});
+	}
+}
+
+/* The row of that name, of those that say at the top what is not as it should be, says all these words. */
+static void amiss_must_say(enum slip_kind kind, const char *label, const char *words, const char *more)
+{
+	_cleanup_(json_drop) json_t *document = on_slip(kind);
+	const char *text = "";
+	size_t i;
+	json_t *row;
+	json_array_foreach(json_object_get(document, "amiss"), i, row)
+	{
+		if (strcmp(json_text(row, "label"), label) == 0)
+			text = json_text(row, "text");
+	}
+	if (!strstr(text, words) || !strstr(text, more) || !*text)
+		fail_msg("%s: '%s' without '%s' or '%s'", label, text, words, more);
+}
+
+static void ends_unresolved(enum end_why why)
+{
+	happened(13, 60,
+	         (struct event){.kind = EV_CASE_ENDED, .what = END_UNRESOLVED, .other = (int32_t)why});
+}
+
+/* What people must do now stands at the top, with the digits by name, or by number where they are many. */
+static void the_paper_of_an_unresolved_case_says_what_to_do_now(void **state)
+{
+	static const struct {
+		int digits, off, shown;
+		const char *label, *says, *now, *where;
+	} facts[] = {
+	    {1, 0, 0, "ON now", "the right index finger", "Call the surgeon now", "right index finger"},
+	    {2, 0, 0, "ON now", " and the right middle finger", "Call the surgeon now", "both digits"},
+	    {3, 0, 0, "ON now", " and the right ring finger", "Call the surgeon now", "3 digits"},
+	    {1, 1, 1, "Not bare", "the right index finger", "Take the dressing down", "right index finger"},
+	    {3, 1, 1, "Not bare", " and the right ring finger", "Take the dressing down", "3 digits"},
+	    {2, 1, 0, "Not shown", "2 finger tourniquet", "Call the surgeon", "both digits"},
+	    {2, 1, 0, "May be on", " or the right middle finger", "", ""},
+	};
+	(void)state;
+	for (size_t i = 0; i < sizeof facts / sizeof *facts; i++) {
+		bands(facts[i].digits, facts[i].off, facts[i].shown);
+		ends_unresolved(END_NUMBER_OWED);
+		amiss_must_say(SLIP_RECONCILIATION, facts[i].label, facts[i].says, "");
+		if (*facts[i].where)
+			amiss_must_say(SLIP_RECONCILIATION, "Now", facts[i].now, facts[i].where);
+	}
+}
+
+static void the_paper_of_what_was_found_names_the_digits_that_had_one(void **state)
+{
+	static const char *const which[] = {"digits that were operated on", "right index finger",
+	                                    "two digits", "3 digits"};
+	(void)state;
+	for (int n = 0; n < 4; n++) {
+		bands(n, 1, 1);
+		ends_unresolved(END_NUMBER_OWED);
+		happened(14, 60,
+		         (struct event){.kind = EV_FOUND_AFTER,
+		                        .thing = {.name = "band", .role = ROLE_TOURNIQUET},
+		                        .text = "in the bin"});
+		amiss_must_say(SLIP_ADDENDUM, "Found", "band", "in the bin");
+		amiss_must_say(SLIP_ADDENDUM, "Now", "Look at this patient's", which[n]);
+		if (n)
+			amiss_must_say(SLIP_ADDENDUM, "Was on", "the right index finger", "");
+	}
+}
+
+static void the_paper_of_a_search_names_where_a_band_may_be(void **state)
+{
+	(void)state;
+	bands(3, 1, 0);
+	happened(10, 60, (struct event){.kind = EV_COUNT_STARTED, .what = COUNT_FINAL});
+	happened(11, 60, (struct event){.kind = EV_ITEM_NOT_SHOWN, .item = 1, .n = 1});
+	happened(12, 60, (struct event){.kind = EV_DISCREPANCY, .n = 1});
+	amiss_must_say(SLIP_DISCREPANCY, "Not found", "1 finger tourniquet", "");
+	amiss_must_say(SLIP_DISCREPANCY, "May be on", "the right index finger", " or the right ring finger");
+	amiss_must_say(SLIP_DISCREPANCY, "Now", "No dressing yet", "each of the 3 digits");
+	happened(13, 60, (struct event){.kind = EV_CASE_ENDED, .what = END_UNRESOLVED, .text = "INC-1"});
+	amiss_must_say(SLIP_DISCREPANCY, "Now", "Take the dressing down", "each of the 3 digits");
+	_cleanup_(json_drop) json_t *document = on_slip(SLIP_DISCREPANCY);
+	assert_string_equal(json_text(json_object_get(document, "search"), "incident"),
+	                    "Incident number INC-1");
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -315,6 +429,9 @@ int main(void)
 	    cmocka_unit_test(a_list_that_is_full_counts_what_it_leaves_out),
 	    cmocka_unit_test_setup(a_digit_keeps_its_first_stretches_and_reminders, setup),
 	    cmocka_unit_test(what_acts_on_nothing_tells_nothing),
+	    cmocka_unit_test(the_paper_of_an_unresolved_case_says_what_to_do_now),
+	    cmocka_unit_test(the_paper_of_what_was_found_names_the_digits_that_had_one),
+	    cmocka_unit_test(the_paper_of_a_search_names_where_a_band_may_be),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

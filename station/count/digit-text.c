@@ -1,6 +1,3 @@
-#include <stdio.h>
-
-#include "base/clock.h"
 #include "count/digit.h"
 
 enum saying digit_minutes(const struct digit *d, struct moment now, int32_t *minutes, int32_t *most)
@@ -18,16 +15,4 @@ void digit_minutes_text(const struct digit *d, struct moment now, char *out, siz
 	struct say say = {0};
 	say.saying = digit_minutes(d, now, &say.minutes, &say.most);
 	say_part(&say, out, size);
-}
-
-void digit_off_text(const struct digit *d, struct moment now, char *out, size_t size)
-{
-	char minutes[80], at[6];
-	digit_minutes_text(d, now, minutes, sizeof minutes);
-	clock_text_hm(now.wall_ms, now.utc_min, at);
-	if (digit_wall_holds(d, now))
-		snprintf(out, size, "at %s, after %s", at, minutes);
-	else
-		snprintf(out, size, "after %s%s", minutes,
-		         d->gap ? "" : "; the wall clock cannot be trusted");
 }

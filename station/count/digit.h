@@ -106,7 +106,4 @@ void digit_minutes_text(const struct digit *d, struct moment now, char *out, siz
 /* The same as a sentence with its values {minutes} and {most}. */
 enum saying digit_minutes(const struct digit *d, struct moment now, int32_t *minutes, int32_t *most);
 
-/* When and after how long it came off: "at 10:26, after 14 min". A time of day that cannot be true is left out. */
-void digit_off_text(const struct digit *d, struct moment now, char *out, size_t size);
-
 #endif

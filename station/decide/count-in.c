@@ -8,12 +8,6 @@
 #include "decide/item-in.h"
 #include "decide/other-sheet.h"
 
-static void date_text(int32_t yyyymmdd, char out[16])
-{
-	snprintf(out, 16, "%04d-%02d-%02d", (int)(yyyymmdd / 10000 % 10000), (int)(yyyymmdd / 100 % 100),
-	         (int)(yyyymmdd % 100));
-}
-
 /* What is wrong with the thing itself, as part of a sentence; 0 nothing. Rule 5. */
 int thing_fault(const struct turn *t, const struct thing *th, struct say *why)
 {
@@ -62,7 +56,6 @@ static int refusal(const struct turn *t, struct say *why)
  * refused is listed as what it is, and the refusal becomes a debt (rules 3 and 5). */
 void count_in_list_late(struct turn *t, const struct thing *what, int item, const struct say *why)
 {
-	char words[240];
 	struct thing th = *what;
 	int improvised = role_has(th.role, TRAIT_REFUSED);
 	if (improvised) { /* it is used as one, and printed as what it is */
@@ -80,39 +73,49 @@ void count_in_list_late(struct turn *t, const struct thing *what, int item, cons
 		return;
 	}
 	turn_owe(t, DEBT_REASON, item, 0);
-	say_part(why, words, sizeof words);
-	turn_accept(t, "Listed as what it is%s: %s%s. But %s: the surgeon answers for it.",
-	            sheet_item_const(t->s, item)->place == ITEM_ON ? ", because it is already on" : "",
-	            improvised ? "IMPROVISED, " : "", th.name, words);
+	int on = sheet_item_const(t->s, item)->place == ITEM_ON;
+	struct say say = *why;
+	say.why = why->saying;
+	say.item = th.name;
+	if (improvised)
+		say.saying = on ? SAY_R_LISTED_IMPROVISED_ON : SAY_R_LISTED_IMPROVISED;
+	else
+		say.saying = on ? SAY_R_LISTED_AS_ON : SAY_R_LISTED_AS;
+	turn_say(t, &say);
 }
 
-static void after_counting_in(struct turn *t, const struct thing *th, const char *what)
+/* What else is known of a thing that was counted in. */
+static void say_besides(struct turn *t, const struct thing *th)
 {
-	char detail[96] = "";
-	char date[16];
+	struct say misfit;
+	if (!th->identity[0] && role_has(th->role, TRAIT_ON_DIGIT))
+		turn_say_more(t, SAY(R_NO_OWN_NUMBER));
+	if (thing_size_misfit(t, th, &misfit))
+		turn_say_more(t, &misfit);
+}
+
+/* `n` of it, or of the instruments on its list where it is a tray. */
+static void after_counting_in(struct turn *t, const struct thing *th, const struct line *tray, int n)
+{
+	struct say say = {.n = n, .lot = th->lot, .date = th->expiry};
+	say.item = tray ? tray->name : th->name;
 	if (t->s->initial_agreed)
 		turn_owe(t, DEBT_ADDED, 0, 0);
-	if (th->lot[0] && th->expiry) {
-		date_text(th->expiry, date);
-		snprintf(detail, sizeof detail, " (lot %s, expires %s)", th->lot, date);
-	} else if (th->lot[0]) {
-		snprintf(detail, sizeof detail, " (lot %s)", th->lot);
-	}
-	const char *unknown = !th->identity[0] && role_has(th->role, TRAIT_ON_DIGIT)
-	                          ? " It bears no number of its own: the station cannot tell it from another."
-	                          : "";
-	char misfit[160] = "";
-	thing_size_misfit(t, th, misfit, sizeof misfit);
+	if (th->lot[0])
+		say.more = th->expiry ? SAY_R_LOT_EXPIRY : SAY_R_LOT;
+	if (t->s->initial_agreed)
+		say.saying = tray ? SAY_R_ADDED_TRAY : SAY_R_ADDED;
+	else
+		say.saying = tray ? SAY_R_IN_TRAY : SAY_R_IN;
 	int item = t->s->n_items;
 	if (th->rolls_on && role_has(th->role, TRAIT_TIMED)) {
-		turn_ask(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item}, "%s: %s%s.%s%s",
-		         t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown, misfit);
-		return;
+		turn_ask_saying(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item}, &say);
+	} else {
+		if (question_of_pack((enum question)t->s->asked.what))
+			turn_close_question(t);
+		turn_say(t, &say);
 	}
-	if (question_of_pack((enum question)t->s->asked.what))
-		turn_close_question(t);
-	turn_accept(t, "%s: %s%s.%s%s", t->s->initial_agreed ? "Added" : "Counted in", what, detail, unknown,
-	            misfit);
+	say_besides(t, th);
 }
 
 static void count_in_tray(struct turn *t)
@@ -135,9 +138,7 @@ static void count_in_tray(struct turn *t)
 		item_in_pack(t, &th, tray->contents[i].count);
 		total += tray->contents[i].count;
 	}
-	char what[LINE_NAME_MAX + 40];
-	snprintf(what, sizeof what, "%s, %d instruments from its list", tray->name, total);
-	after_counting_in(t, &t->in->thing, what);
+	after_counting_in(t, &t->in->thing, tray, total);
 }
 
 /* The item of a pack without a number of its own that stands on the sheet: only ADD says that this is a further
@@ -165,11 +166,9 @@ static enum saying if_on(const struct turn *t)
 
 void count_in_pack(struct turn *t, const struct thing *th, int pieces)
 {
-	char what[LINE_NAME_MAX + 16];
 	int first = t->s->n_items + 1;
-	snprintf(what, sizeof what, "%d %s", pieces, th->name);
 	item_in_pack(t, th, pieces);
-	after_counting_in(t, th, what);
+	after_counting_in(t, th, NULL, pieces);
 	expiry_owe(t, first, t->s->n_items);
 }
 

@@ -47,10 +47,7 @@ static void on_paper_sheet(struct turn *t)
 	}
 	paper_sheet_label(t->in->number, label);
 	turn_open_case(t, label);
-	turn_accept(t,
-	            "Case %d opened in %s, from paper sheet %d: enter it from top to bottom. Each line is "
-	            "marked late.",
-	            (int)t->s->case_no, room, (int)t->in->number);
+	turn_say(t, SAY(R_FROM_PAPER, .case_no = t->s->case_no, .room = room, .n = t->in->number));
 }
 
 /* A card of another room is announced and asked: nothing is entered until the scanner's room is clear

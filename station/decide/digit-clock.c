@@ -137,9 +137,17 @@ void digit_second_on(struct turn *t, int digit)
 	turn_say(t, SAY(R_SECOND_ON, .digit = digit));
 }
 
+/* A time of day that cannot be true is left out. */
+static struct say off_says(const struct digit *d, struct moment at)
+{
+	struct say say = {.digit = d->number, .time = moment_minute_of_day(at)};
+	say.what = digit_minutes(d, at, &say.minutes, &say.most);
+	say.saying = digit_wall_holds(d, at) ? SAY_R_OFF : d->gap ? SAY_R_OFF_AFTER : SAY_R_OFF_NO_WALL;
+	return say;
+}
+
 void digit_take_off(struct turn *t, int digit)
 {
-	char when[120];
 	const struct digit *d = sheet_digit_const(t->s, digit);
 	if (d->state == DIGIT_MAYBE_ON) {
 		EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
@@ -147,7 +155,7 @@ void digit_take_off(struct turn *t, int digit)
 		owe_what_is_missing(t, digit, 0);
 		turn_pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
 	}
-	digit_off_text(d, t->in->at, when, sizeof when);
+	const struct say off = off_says(d, t->in->at);
 	int item = sheet_item_on(t->s, digit, TRAIT_TIMED);
 	if (item)
 		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)digit);
@@ -160,7 +168,7 @@ void digit_take_off(struct turn *t, int digit)
 	if (forceps)
 		EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)forceps);
 	EMIT(t, .kind = EV_DIGIT_OFF, .digit = (uint8_t)digit);
-	turn_accept(t, "Off, %s, %s. Off is not yet accounted for.", own_digit_name(digit), when);
+	turn_say(t, &off);
 	if (t->s->single && !sheet_digits_on(t->s))
 		EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
 }

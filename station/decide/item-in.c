@@ -32,13 +32,12 @@ void item_add_unlisted(struct turn *t, enum role role, enum saying called)
 		turn_owe(t, DEBT_ADDED, 0, 0);
 }
 
-int thing_size_misfit(const struct turn *t, const struct thing *th, char *out, size_t size)
+int thing_size_misfit(const struct turn *t, const struct thing *th, struct say *out)
 {
 	const struct line *line = catalogue_by_key(&t->station->catalogue, th->line);
 	int mm = t->s->size_mm;
 	if (!mm || !line || !line->size_min_mm || (mm >= line->size_min_mm && mm <= line->size_max_mm))
 		return 0;
-	snprintf(out, size, " The maker states %d to %d mm for the %s: another size may be needed.",
-	         line->size_min_mm, line->size_max_mm, th->name);
+	*out = *SAY(R_MISFIT, .n = line->size_min_mm, .all = line->size_max_mm, .item = th->name);
 	return 1;
 }

@@ -11,6 +11,6 @@ void item_in_pack(struct turn *t, const struct thing *th, int pieces);
 void item_add_unlisted(struct turn *t, enum role role, enum saying called);
 
 /* Whether the stated circumference is outside what the maker states; the sentence begins with a space. */
-int thing_size_misfit(const struct turn *t, const struct thing *th, char *out, size_t size);
+int thing_size_misfit(const struct turn *t, const struct thing *th, struct say *out);
 
 #endif

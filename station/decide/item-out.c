@@ -21,7 +21,6 @@ void item_give_back(struct turn *t, int item)
 
 void item_isolated(struct turn *t, int item)
 {
-	char still[LINE_NAME_MAX + 40] = "nothing of it";
 	const struct item *it = sheet_item_const(t->s, item);
 	int counted = 0;
 	EMIT(t, .kind = EV_ITEM_ISOLATED, .item = (uint8_t)item);
@@ -29,12 +28,8 @@ void item_isolated(struct turn *t, int item)
 	for (int i = 0; i < t->s->n_items; i++)
 		if (item_counts(&t->s->items[i]) && item_is_alike(&t->s->items[i], it))
 			counted += t->s->items[i].pieces;
-	if (counted)
-		snprintf(still, sizeof still, "%d %s", counted, it->thing.name);
-	turn_accept(t,
-	            "Isolated, not in the count: %s. Still counted in: %s. Keep the whole pack in the room, "
-	            "tell stores.",
-	            it->thing.name, still);
+	turn_say(t, counted ? SAY(R_ISOLATED, .item = it->thing.name, .n = counted)
+	                    : SAY(R_ISOLATED_ALL, .item = it->thing.name));
 	final_progress(t);
 }
 

@@ -56,9 +56,8 @@ static void enter_all(struct turn *t)
 	int n = stored_list(t->station, t->in->room, t->out, list), from = 0;
 	if (stored_first_row(list, n, &from)) {
 		stored_ask_here(t, Q_TWICE);
+		turn_say(t, SAY(R_NOT_ENTERED_YET));
 		t->out->reply.verdict = VERDICT_QUESTION;
-		t->out->reply.n_parts = 0;
-		snprintf(t->out->reply.said, sizeof t->out->reply.said, "Not entered yet.");
 		return;
 	}
 	stored_ask_here(t, Q_NONE);

@@ -10,12 +10,14 @@
  * about pressure (section 1 of the design: the station never judges that). */
 static void state_size(struct turn *t, int mm)
 {
-	char misfit[160] = "";
+	struct say misfit;
 	EMIT(t, .kind = EV_SIZE_STATED, .n = mm);
+	turn_say(t, SAY(R_SIZE_STATED, .n = mm));
 	for (int i = 0; i < t->s->n_items; i++)
-		if (thing_size_misfit(t, &t->s->items[i].thing, misfit, sizeof misfit))
+		if (thing_size_misfit(t, &t->s->items[i].thing, &misfit)) {
+			turn_say_more(t, &misfit);
 			break;
-	turn_accept(t, "Circumference of the digit stated as %d mm.%s", mm, misfit);
+		}
 }
 
 /* "case 41: …" where no case is open: what was entered wrongly is corrected by a further event and an

@@ -40,32 +40,32 @@ void card_misread(struct turn *t)
 }
 
 /* What a step was, as people say it; its event has a name for machines. */
-static const char *step_words(const struct turn *t, const struct step *step)
+static enum saying step_saying(const struct turn *t, const struct step *step)
 {
 	static const struct {
 		enum event_kind kind;
-		const char *words;
-	} steps[] = {{EV_JOINED, "the badge"},
-	             {EV_COUNT_AGREED, "the count that was agreed"},
-	             {EV_DIGIT_DOUBTED, "'on?'"},
-	             {EV_DIGIT_MAYBE_ON, "'on?'"},
-	             {EV_PAID, "what was answered for"},
-	             {EV_ITEM_SHOWN, "accounted for"},
-	             {EV_ITEM_NOT_SHOWN, "not there"},
-	             {EV_DIGIT_ON, "tourniquet on"},
-	             {EV_ITEM_OFF, "off"},
-	             {EV_DIGIT_OFF, "off"},
-	             {EV_DIGIT_SEEN_BARE, "seen bare"},
-	             {EV_COUNT_STARTED, "the beginning of the count"},
-	             {EV_SEARCH_STEP, "the step of the search"}};
+		enum saying saying;
+	} steps[] = {{EV_JOINED, SAY_R_STEP_BADGE},
+	             {EV_COUNT_AGREED, SAY_R_STEP_COUNT},
+	             {EV_DIGIT_DOUBTED, SAY_R_STEP_MAYBE_ON},
+	             {EV_DIGIT_MAYBE_ON, SAY_R_STEP_MAYBE_ON},
+	             {EV_PAID, SAY_R_STEP_PAID},
+	             {EV_ITEM_SHOWN, SAY_R_STEP_SHOWN},
+	             {EV_ITEM_NOT_SHOWN, SAY_R_STEP_NOT_SHOWN},
+	             {EV_DIGIT_ON, SAY_R_STEP_ON},
+	             {EV_ITEM_OFF, SAY_R_STEP_OFF},
+	             {EV_DIGIT_OFF, SAY_R_STEP_OFF},
+	             {EV_DIGIT_SEEN_BARE, SAY_R_STEP_SEEN_BARE},
+	             {EV_COUNT_STARTED, SAY_R_STEP_BEGUN},
+	             {EV_SEARCH_STEP, SAY_R_STEP_SEARCH}};
 	if (step->kind == EV_ASKED)
-		return t->station->before[t->index].asked.what ? "the answer" : "the question";
+		return t->station->before[t->index].asked.what ? SAY_R_STEP_ANSWER : SAY_R_STEP_QUESTION;
 	if (step->kind == EV_ITEM_IN)
-		return t->s->initial_agreed ? "what was added" : "counted in";
+		return t->s->initial_agreed ? SAY_R_STEP_ADDED : SAY_R_STEP_IN;
 	for (size_t i = 0; i < sizeof steps / sizeof *steps; i++)
 		if ((int)steps[i].kind == step->kind)
-			return steps[i].words;
-	return "the last scan";
+			return steps[i].saying;
+	return SAY_R_STEP_LAST;
 }
 
 static int clocks(const struct sheet *s)
@@ -97,13 +97,12 @@ void card_undo(struct turn *t)
 		turn_refuse(t, SAY(NOTHING_TO_TAKE_BACK));
 		return;
 	}
-	const char *words = step_words(t, &step), *of = "";
-	if (step.digit)
-		of = own_digit_name(step.digit);
-	else if (step.item && sheet_item(t->s, step.item))
-		of = sheet_item(t->s, step.item)->thing.name;
-	char what[LINE_NAME_MAX];
-	snprintf(what, sizeof what, "%s", of); /* the sheet that it stands on is taken back as well */
+	char name[LINE_NAME_MAX] = ""; /* the sheet that it stands on is taken back as well */
+	const struct item *it = sheet_item(t->s, step.item);
+	if (!step.digit && it)
+		snprintf(name, sizeof name, "%s", it->thing.name);
+	struct say say = {.what = step_saying(t, &step), .digit = step.digit, .item = name};
+	say.saying = step.digit ? SAY_R_TAKEN_BACK_DIGIT : *name ? SAY_R_TAKEN_BACK_ITEM : SAY_R_TAKEN_BACK;
 	EMIT(t, .kind = EV_UNDONE, .ref = step.seq);
 	for (int i = 0; i < SHEETS_MAX; i++) { /* the item that is asked about there may be another one now */
 		const struct sheet *there = &t->station->sheets[i];
@@ -111,5 +110,5 @@ void card_undo(struct turn *t)
 			EMIT(t, .kind = EV_ASKED, .case_no = there->case_no, .what = Q_NONE);
 	}
 	*t->s = t->station->before[t->index];
-	turn_accept(t, "Taken back: %s%s%s. The record keeps both.", words, *what ? ", " : "", what);
+	turn_say(t, &say);
 }

@@ -210,7 +210,59 @@
 	X(R_STORED_WAIT, "reply-stored-wait", "Stored scans wait for an answer.") \
 	N(R_STORED_LATE, "reply-stored-late", \
 	  "{n} stored scan is entered as late.", \
-	  "{n} stored scans are entered as late.")
+	  "{n} stored scans are entered as late.") \
+	X(R_NOT_ENTERED_YET, "reply-not-entered-yet", "Not entered yet.") \
+	/* off, with the minutes: a time of day only where the wall clock holds */ \
+	X(R_OFF, "reply-off", "Off, {digit}, at {time}, after {what}. Off is not yet accounted for.") \
+	X(R_OFF_AFTER, "reply-off-after", "Off, {digit}, after {what}. Off is not yet accounted for.") \
+	X(R_OFF_NO_WALL, "reply-off-no-wall", \
+	  "Off, {digit}, after {what}; the wall clock cannot be trusted. Off is not yet accounted for.") \
+	/* counted in */ \
+	X(R_IN, "reply-in", "Counted in: {n} {item} {more}.") \
+	X(R_IN_TRAY, "reply-in-tray", "Counted in: {item}, {n} instruments from its list {more}.") \
+	X(R_ADDED, "reply-added", "Added: {n} {item} {more}.") \
+	X(R_ADDED_TRAY, "reply-added-tray", "Added: {item}, {n} instruments from its list {more}.") \
+	X(R_LOT, "reply-lot", "(lot {lot})") \
+	X(R_LOT_EXPIRY, "reply-lot-expiry", "(lot {lot}, expires {date})") \
+	X(R_NO_OWN_NUMBER, "reply-no-own-number", \
+	  "It bears no number of its own: the station cannot tell it from another.") \
+	X(R_MISFIT, "reply-misfit", \
+	  "The maker states {n} to {all} mm for the {item}: another size may be needed.") \
+	X(R_SIZE_STATED, "reply-size-stated", "Circumference of the digit stated as {n} mm.") \
+	X(R_LISTED_AS, "reply-listed-as", \
+	  "Listed as what it is: {item}. But {why}: the surgeon answers for it.") \
+	X(R_LISTED_AS_ON, "reply-listed-as-on", \
+	  "Listed as what it is, because it is already on: {item}. But {why}: the surgeon answers for it.") \
+	X(R_LISTED_IMPROVISED, "reply-listed-improvised", \
+	  "Listed as what it is: IMPROVISED, {item}. But {why}: the surgeon answers for it.") \
+	X(R_LISTED_IMPROVISED_ON, "reply-listed-improvised-on", \
+	  "Listed as what it is, because it is already on: IMPROVISED, {item}. But {why}: the surgeon answers for it.") \
+	X(R_ISOLATED, "reply-isolated", \
+	  "Isolated, not in the count: {item}. Still counted in: {n} {item}. Keep the whole pack in the room, tell stores.") \
+	X(R_ISOLATED_ALL, "reply-isolated-all", \
+	  "Isolated, not in the count: {item}. Still counted in: nothing of it. Keep the whole pack in the room, tell stores.") \
+	X(R_FROM_PAPER, "reply-from-paper", \
+	  "Case {case} opened in {room}, from paper sheet {n}: enter it from top to bottom. Each line is marked late.") \
+	/* taken back: which step it was */ \
+	X(R_TAKEN_BACK, "reply-taken-back", "Taken back: {what}. The record keeps both.") \
+	X(R_TAKEN_BACK_DIGIT, "reply-taken-back-digit", "Taken back: {what}, {digit}. The record keeps both.") \
+	X(R_TAKEN_BACK_ITEM, "reply-taken-back-item", "Taken back: {what}, {item}. The record keeps both.") \
+	X(R_STEP_BADGE, "reply-step-badge", "the badge") \
+	X(R_STEP_COUNT, "reply-step-count", "the count that was agreed") \
+	X(R_STEP_MAYBE_ON, "reply-step-maybe-on", "'on?'") \
+	X(R_STEP_PAID, "reply-step-paid", "what was answered for") \
+	X(R_STEP_SHOWN, "reply-step-shown", "accounted for") \
+	X(R_STEP_NOT_SHOWN, "reply-step-not-shown", "not there") \
+	X(R_STEP_ON, "reply-step-on", "tourniquet on") \
+	X(R_STEP_OFF, "reply-step-off", "off") \
+	X(R_STEP_SEEN_BARE, "reply-step-seen-bare", "seen bare") \
+	X(R_STEP_BEGUN, "reply-step-begun", "the beginning of the count") \
+	X(R_STEP_SEARCH, "reply-step-search", "the step of the search") \
+	X(R_STEP_ANSWER, "reply-step-answer", "the answer") \
+	X(R_STEP_QUESTION, "reply-step-question", "the question") \
+	X(R_STEP_ADDED, "reply-step-added", "what was added") \
+	X(R_STEP_IN, "reply-step-in", "counted in") \
+	X(R_STEP_LAST, "reply-step-last", "the last scan")
 /* clang-format on */
 
 #endif

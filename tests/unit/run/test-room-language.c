@@ -112,6 +112,18 @@ static int has_accents(const char *text)
 	return 0;
 }
 
+/* The reply as the board shows it, and what comes next. */
+static void is_in_no_english(const struct reply *r)
+{
+	json_t *v = view();
+	const char *said = json_text(json_array_get(json_object_get(v, "recent"), 0), "said");
+	if (r->n_parts == 0 || !has_accents(said))
+		fail_msg("it is answered '%s', of '%s'", said, r->said);
+	if (!has_accents(json_text(v, "next")))
+		fail_msg("after '%s' comes '%s'", r->said, json_text(v, "next"));
+	json_decref(v);
+}
+
 static void nothing_that_is_scanned_is_answered_in_another_language(void **state)
 {
 	static const enum own_card cards[] = {
@@ -121,16 +133,17 @@ static void nothing_that_is_scanned_is_answered_in_another_language(void **state
 	(void)state;
 	setenv("BANDTALLY_WORDS", BANDTALLY_WORDS_OF_TESTS, 1);
 	open_with("[site]\nletters = BC\n[room 1]\nname = Saal 1\nlanguage = xx\n");
-	for (size_t i = 0; i < sizeof cards / sizeof *cards; i++) {
-		const struct reply *r = card(cards[i]);
-		json_t *v = view();
-		const char *said = json_text(json_array_get(json_object_get(v, "recent"), 0), "said");
-		if (r->n_parts == 0 || !has_accents(said))
-			fail_msg("%s is answered '%s', of '%s'", own_card_name((int)cards[i]), said, r->said);
-		if (!has_accents(json_text(v, "next")))
-			fail_msg("after %s comes '%s'", own_card_name((int)cards[i]), json_text(v, "next"));
-		json_decref(v);
-	}
+	for (size_t i = 0; i < sizeof cards / sizeof *cards; i++)
+		is_in_no_english(card(cards[i]));
+	over();
+	open_with("[site]\nletters = BC\n[room 1]\nname = Saal 1\nlanguage = xx\n");
+	is_in_no_english(card(CARD_NEW_CASE));
+	is_in_no_english(digit(3));
+	is_in_no_english(card(CARD_YES));
+	is_in_no_english(digit(3));
+	is_in_no_english(card(CARD_OFF));
+	is_in_no_english(card(CARD_AWAKE_PATIENT));
+	is_in_no_english(card(CARD_UNDO));
 	over();
 	unsetenv("BANDTALLY_WORDS");
 }

@@ -338,7 +338,7 @@ static int snapshots(struct error *e)
 	int64_t seq = 0;
 	station = settings;
 	int n = record_load(record, &station, e);
-	if (n == 0 && (n = snapshot_begin(&w, record, seal, folder, &station)) == 0)
+	if (n == 0 && (n = snapshot_begin(&w, record, seal, folder, &station, NULL)) == 0)
 		while ((n = snapshot_step(w)) > 0)
 			;
 	snapshot_free(w);
@@ -349,7 +349,7 @@ static int snapshots(struct error *e)
 	int looked = snapshot_look(record, seal, folder, &station, &seq);
 	station_deinit(&station);
 	station = settings;
-	int loaded = looked ? snapshot_load(record, seal, folder, &station, &seq) : 0;
+	int loaded = looked ? snapshot_load(record, seal, folder, &station, NULL, &seq) : 0;
 	tell("%d", (int)station.last_case_no);
 	assert_true(loaded || station.catalogue.count == 0);
 	station_deinit(&station);

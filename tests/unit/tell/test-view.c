@@ -180,16 +180,16 @@ static void each_mark_of_an_item_and_a_digit_is_shown(void **state)
 static void counts_that_hold_are_shown_and_steps_of_a_search(void **state)
 {
 	static const struct shown open[] = {
-	    {"agreed.0.count", "initial count", 0}, {"agreed.0.at", "09:00", 0},
-	    {"agreed.0.circulating", "", 0},        {"agreed.1.count", "handover count", 0},
-	    {"search.0.state", "done", 0},          {"search.1.state", "not-done", 0},
-	    {"search.2.state", "open", 0},          {"case.discrepancy", NULL, 1},
-	    {"case.patient_left", NULL, 1},         {"case.cancelled", NULL, 1},
-	    {"case.dressing_on", NULL, 1},          {"case.sign_out", NULL, 0},
+	    {"agreed.0.count", "initial", 0}, {"agreed.0.at", "09:00", 0},
+	    {"agreed.0.circulating", "", 0},  {"agreed.1.count", "handover", 0},
+	    {"search.0.state", "done", 0},    {"search.1.state", "not-done", 0},
+	    {"search.2.state", "open", 0},    {"case.discrepancy", NULL, 1},
+	    {"case.patient_left", NULL, 1},   {"case.cancelled", NULL, 1},
+	    {"case.dressing_on", NULL, 1},    {"case.sign_out", NULL, 0},
 	};
-	static const struct shown agreed[] = {{"agreed.1.count", "final count", 0},
+	static const struct shown agreed[] = {{"agreed.1.count", "final", 0},
 	                                      {"case.single", NULL, 1},
-	                                      {"team.0.place", "operator, alone", 0},
+	                                      {"team.0.place", "operator", 0},
 	                                      {"awake", NULL, 1}};
 	(void)state;
 	struct sheet *s = a_case(2);
@@ -210,7 +210,7 @@ static void counts_that_hold_are_shown_and_steps_of_a_search(void **state)
 	_cleanup_(json_drop) json_t *o = seen(2);
 	MUST_SHOW(o, open);
 	assert_int_equal(json_array_size(at(o, "agreed")), 2); /* a voided final count does not hold */
-	assert_non_null(strstr(json_string_value(at(o, "debts.0")), "count by hand"));
+	assert_non_null(strstr(json_string_value(at(o, "debts.0.words")), "count by hand"));
 	s->final = FINAL_AGREED;
 	s->single = s->awake = 1;
 	s->team.at[PLACE_FIELD] = 1;
@@ -228,7 +228,7 @@ static void a_missing_band_may_be_on_each_digit_that_had_it(void **state)
 	s->n_items = 1;
 	_cleanup_(json_drop) json_t *one = seen(1);
 	assert_int_equal(json_array_size(at(one, "may_be_on")), 1);
-	assert_string_equal(json_string_value(at(one, "may_be_on.0")), own_digit_name(2));
+	assert_int_equal(json_integer_value(at(one, "may_be_on.0")), 2);
 	s->items[1] =
 	    (struct item){.place = ITEM_OFF, .digit = 3, .pieces = 1, .thing = {.role = ROLE_TOURNIQUET}};
 	s->n_items = 2; /* nobody can tell it from the first */
@@ -276,13 +276,13 @@ static void what_is_owed_is_shown_in_its_room_and_of_all_rooms(void **state)
 	_cleanup_(json_drop) json_t *o = seen(1);
 	MUST_SHOW(o, mine);
 	assert_int_equal(json_array_size(at(o, "after")), 1);
-	assert_string_equal(json_string_value(at(o, "after.0.digit")), own_digit_name(2));
+	assert_int_equal(json_integer_value(at(o, "after.0.digit")), 2);
 	day.cases[1].ended_ms = TEN + MIN; /* the clock was set back since */
 	_cleanup_(json_drop) json_t *back = seen(1);
 	assert_int_equal(json_integer_value(at(back, "ended.ago_ms")), 0);
 	_cleanup_(json_drop) json_t *all = view_status(&from, &(struct view_status_source){.printer = ""});
 	assert_int_equal(json_array_size(at(all, "after")), 2);
-	assert_string_equal(json_string_value(at(all, "after.1.digit")), "");
+	assert_int_equal(json_integer_value(at(all, "after.1.digit")), 0);
 	assert_int_equal(json_array_size(at(all, "cases")), 2); /* of today */
 	assert_string_equal(json_string_value(at(all, "cases.0.ended")), "");
 	assert_string_equal(json_string_value(at(all, "cases.1.ended")), "10:01");

@@ -1,0 +1,45 @@
+/* From bytes to an input: what the code says, joined to the half of its pack that waits, and what the record knows of it. */
+#include <stdio.h>
+
+#include "base/clock.h"
+#include "count/wall.h"
+#include "decide/input.h"
+#include "run/core-internal.h"
+#include "run/known.h"
+
+static void tell_forgotten(struct core *c, const struct half *half)
+{
+	char said[SAID_MAX];
+	if (!half->scanner[0])
+		return;
+	snprintf(
+	    said, sizeof said,
+	    "NOT ENTERED: the first of two codes that scanner %s read is forgotten, too many others wait "
+	    "for their second: scan both again.",
+	    half->scanner);
+	core_tell(c, half->room, VERDICT_REFUSED, said);
+}
+
+int core_read(struct core *c, const struct scan *s, struct input *in)
+{
+	static struct half forgotten; /* a kilobyte; one thread */
+	struct code code;
+	struct code_fault fault;
+	struct batch batch;
+	int32_t today = clock_date_number(wall_latest_ms(&c->station, in->at), in->at.utc_min);
+	if (code_read(&code, s->aim, s->data, s->size, today, &fault) < 0) {
+		input_from_fault(in, &fault);
+		return 0;
+	}
+	enum halves_join joined = halves_take(&c->halves, s->scanner, in->room, &code, in->at, &forgotten);
+	tell_forgotten(c, &forgotten);
+	if (joined == HALVES_WAITS) {
+		in->act = ACT_HALF;
+		snprintf(in->text, sizeof in->text, "%s", code.wants);
+		return 0;
+	}
+	int has_batch = known_batch(c, &code, &batch, in);
+	input_from_code(in, &c->station, &code, has_batch ? &batch : NULL);
+	known_ask(c, in);
+	return joined == HALVES_JOINED;
+}

@@ -150,7 +150,7 @@
 	W(DO_DECIDE, "Every step of the search is answered. The surgeon decides.") \
 	W(DO_TELL_ALL, "It may still be in or on the patient. Call the surgeon, tell the ward.") \
 	W(DO_OFF, "A tourniquet is on {digits}. Call the surgeon now, tell the ward.") \
-	W(DO_BARE, "Take the dressing down. Look at the bare {digits} now.") \
+	W(DO_BARE, "Take the dressing down. Look at {digits} now.") \
 	W(DO_LOOK_FOUND, "Look at this patient's {digits} now: take the dressing down. Tell the surgeon.") \
 	W(DO_TELL_FOUND, "Tell the surgeon now: look at this patient's digits.") \
 	W(DO_COUNT, "Counted by hand: look at the paper sheet. Look at each digit that was operated on.") \

@@ -340,10 +340,10 @@ void stock_takes(struct core *c, struct outcome *o)
 static void say_behind(struct reply *r, const struct say *say)
 {
 	char words[SAID_MAX];
-	size_t used = strlen(r->said);
+	size_t used = strlen(r->said), room = sizeof r->said - used;
 	say_sentence(say, words, sizeof words);
-	if (used + strlen(words) + 2 < sizeof r->said)
-		snprintf(r->said + used, sizeof r->said - used, " %s", words);
+	if (snprintf(r->said + used, room, " %s", words) >= (int)room)
+		r->said[used] = 0; /* all of it, or nothing */
 }
 
 /* A pack was counted in that is not the next to expire: it is accepted, and said. */

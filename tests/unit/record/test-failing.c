@@ -493,7 +493,7 @@ static const char *attempt(const struct doing *a, int after, int code, const str
 	if (n < 0 && !(a->traits & ONCE)) {
 		forget_told();
 		n = a->run(&e);
-		if (n < 0 || strcmp(told, o->told) != 0)
+		if (n < 0 || (o && strcmp(told, o->told) != 0))
 			is_wrong(a, failed, n, n < 0 ? e.text : told);
 	} else if (n >= 0 && o && strcmp(told, o->told) != 0 &&
 	           !(a->traits & MAY_DOUBT && n_doubts > o->doubts))

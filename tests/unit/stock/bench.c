@@ -74,7 +74,7 @@ int stores_apply(struct stores *s, const struct event *events, int count, char *
 {
 	struct error e = {0};
 	if (stock_fits(&s->stock, events, count, &e) < 0) {
-		snprintf(why, size, "%s", e.text);
+		snprintf(why, size, "%.*s", (int)size - 1, e.text);
 		return -EINVAL;
 	}
 	for (int i = 0; i < count; i++) {
@@ -90,7 +90,7 @@ int stores_apply(struct stores *s, const struct event *events, int count, char *
 	}
 	e = (struct error){0};
 	int rule = rule_stock_broken(&s->stock, &e);
-	snprintf(why, size, "%s", e.text);
+	snprintf(why, size, "%.*s", (int)size - 1, e.text);
 	return rule ? -EINVAL : 0;
 }
 

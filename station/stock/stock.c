@@ -476,8 +476,10 @@ int stock_unpack(struct stock *s, const void *bytes, size_t size)
 		struct batch b = batch_of(&l);
 		*lot_made(s, &b) = l;
 	}
-	memcpy(s->places, list[1], n[1] * sizeof *s->places);
-	memcpy(s->missing, list[2], n[2] * sizeof *s->missing);
+	if (n[1])
+		memcpy(s->places, list[1], n[1] * sizeof *s->places);
+	if (n[2])
+		memcpy(s->missing, list[2], n[2] * sizeof *s->missing);
 	memcpy(s->printings, list[3], n[3] * sizeof *s->printings);
 	memcpy(s->benches, list[4], sizeof s->benches);
 	s->n_places = n[1];

@@ -164,10 +164,9 @@ const char *stores_pack(struct stores *s, const char *line, const char *lot, int
 struct bench_input stores_label_in(const struct stores *s, int32_t number)
 {
 	struct bench_input in = stores_in(s, BENCH_LABEL);
-	const struct batch *b = &s->batches[number];
-	if (b->line[0]) {
-		put_line(s, &in, b->line);
-		in.batch = *b;
+	if (number < LABELS_KNOWN && s->batches[number].line[0]) {
+		put_line(s, &in, s->batches[number].line);
+		in.batch = s->batches[number];
 		in.label = s->labels[number];
 	}
 	in.batch.first = in.batch.last = number;

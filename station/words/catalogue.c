@@ -1,6 +1,14 @@
 #include "words/catalogue.h"
 
+#include <string.h>
+
 #define PLURALS_TOLD 200
+
+/* What the page says itself begins so; every other sentence reaches it said. */
+static bool is_of_page(const char *key)
+{
+	return strncmp(key, "board-", strlen("board-")) == 0 || strncmp(key, "digit-", strlen("digit-")) == 0;
+}
 
 static json_t *value_types(void)
 {
@@ -32,7 +40,8 @@ json_t *language_catalogue(const struct language *l)
 	for (int n = 0; n < PLURALS_TOLD; n++)
 		plural[n] = (char)('0' + language_plural(l, n));
 	for (int s = 1; s < SAYING_KINDS; s++)
-		json_object_set_new(words, saying_key(s), forms_of(l, (enum saying)s));
+		if (is_of_page(saying_key(s)))
+			json_object_set_new(words, saying_key(s), forms_of(l, (enum saying)s));
 	json_object_set_new(o, "code", json_string(language_code(l)));
 	json_object_set_new(o, "direction", json_string(language_is_rtl(l) ? "rtl" : "ltr"));
 	json_object_set_new(o, "plural", json_string(plural));

@@ -42,7 +42,6 @@ function value(name, values) {
 	switch (type) {
 	case 'SAYING': return v ? part(v, values) : '';
 	case 'DIGIT': return part(`digit-${v}`);
-	case 'CARD': return part(`card-${v}`);
 	case 'DIGITS': return isolated(zero(v, size));
 	case 'TIME': return isolated(typeof v === 'number' ? `${zero(Math.floor(v / 60), 2)}:${zero(v % 60, 2)}` : v);
 	case 'WORDS': return v;
@@ -50,22 +49,10 @@ function value(name, values) {
 	}
 }
 
-// As it stands in the middle of another sentence, or in a table. A saying that is not given leaves nothing, nor the space before it.
+// As it stands in the middle of another sentence. A saying that is not given leaves nothing, nor the space before it.
 export function part(key, values = {}) {
 	return form(key, values.n ?? 0).replace(/( ?)\{([a-z_]+)\}/g, (all, space, name) => {
 		const text = value(name, values);
 		return text || english.values[name]?.[0] !== 'SAYING' ? space + text : '';
 	});
-}
-
-// As a sentence of its own: with a capital.
-export function sentence(key, values = {}) {
-	const text = part(key, values);
-	return text.charAt(0).toLocaleUpperCase(spoken.code) + text.slice(1);
-}
-
-// "one", "one and another", "one, another and a third", of parts that were said already.
-export function list(parts) {
-	return parts.reduce((first, second, i) =>
-		part(parts.length === 2 ? 'list-two' : i === parts.length - 1 ? 'list-last' : 'list-more', { first, second }));
 }

@@ -5,9 +5,14 @@
 #define PLURALS_TOLD 200
 
 /* What the page says itself begins so; every other sentence reaches it said. */
+static const char *const of_page[] = {"board-", "debt-", "digit-", "place-"};
+
 static bool is_of_page(const char *key)
 {
-	return strncmp(key, "board-", strlen("board-")) == 0 || strncmp(key, "digit-", strlen("digit-")) == 0;
+	for (size_t i = 0; i < sizeof of_page / sizeof *of_page; i++)
+		if (strncmp(key, of_page[i], strlen(of_page[i])) == 0)
+			return true;
+	return false;
 }
 
 static json_t *value_types(void)

@@ -1,5 +1,5 @@
 /* A language as JSON, for the board's page, which makes its own sentences from names and values (board/page/sentences.js).
- * What the station says comes to it as text, so only those whose key begins with "board-" are here, and the digits' names:
+ * What the station says comes to it as text, so only those whose key begins with "board-" are here, and the names of debts, digits and places:
  *
  *   { "code": "de", "direction": "ltr" or "rtl",
  *     "plural": which form is for 0, 1, … 199, a digit each; of more it is that of 100 and the last two digits,

@@ -32,8 +32,10 @@ export const has = (key) => key in english.words;
 
 function form(key, n) {
 	const forms = spoken.words[key] ?? english.words[key];
-	if (forms === undefined)
-		throw new Error(`no sentence '${key}'`);
+	if (forms === undefined) { // the rest of the board is still to be seen
+		console.error(`no sentence '${key}'`);
+		return key;
+	}
 	return Array.isArray(forms) ? forms[Number(spoken.plural[n < 200 ? n : 100 + n % 100])] : forms;
 }
 

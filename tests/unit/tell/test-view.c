@@ -13,6 +13,7 @@
 #include "code/own-codes.h"
 #include "tell/rooms.h"
 #include "tell/view.h"
+#include "words/catalogue.h"
 
 #define MIN INT64_C(60000)
 #define TEN INT64_C(1795600800000) /* 2026-11-25, ten o'clock UTC */
@@ -362,6 +363,20 @@ static void a_state_without_a_name_is_none(void **state)
 	assert_string_equal(case_end_name(-1), "ended");
 }
 
+/* The view names them; the page, which may speak another language than the room, looks for their words there. */
+static void the_page_has_words_for_each_name_that_the_view_gives(void **state)
+{
+	(void)state;
+	json_t *catalogue = language_catalogue(NULL), *words = json_object_get(catalogue, "words");
+	for (int d = DEBT_NONE + 1; d < DEBT_KINDS; d++)
+		assert_non_null(json_object_get(words, saying_key(debt_saying((enum debt_kind)d))));
+	for (int p = 0; p < TEAM_PLACES; p++)
+		assert_non_null(json_object_get(words, saying_key(place_saying((enum team_place)p))));
+	assert_non_null(json_object_get(words, saying_key(SAY_PLACE_OPERATOR)));
+	assert_non_null(json_object_get(words, saying_key(saying_of_digit(1))));
+	json_decref(catalogue);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -373,6 +388,7 @@ int main(void)
 	    cmocka_unit_test_setup(a_deed_shows_what_it_asks_for, begin),
 	    cmocka_unit_test_setup(a_case_of_a_room_that_is_gone_is_told, begin),
 	    cmocka_unit_test(a_state_without_a_name_is_none),
+	    cmocka_unit_test(the_page_has_words_for_each_name_that_the_view_gives),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -21,11 +21,24 @@ export async function open(viewport = walls['1920x1080'], options = {}, path = '
 	station.view(scenes.idle);
 	const page = await b.newPage({ viewport, ...options });
 	page.faults = [];
+	await page.addInitScript(() => {
+		const now = performance.now.bind(performance);
+		window.later_ms = 0;
+		performance.now = () => now() + window.later_ms;
+	});
 	page.on('pageerror', (e) => page.faults.push(String(e)));
 	page.on('console', (m) => m.type() === 'error' && page.faults.push(m.text()));
 	await page.goto(path ? station.address + path : station.ticket());
 	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');
 	return page;
+}
+// Lets `ms` pass on the page's clock at once, and waits for the station's next beat there.
+export async function later(page, ms) {
+	await page.evaluate((passed) => {
+		window.later_ms += passed;
+		dispatchEvent(new Event('resize'));
+	}, ms);
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no');
 }
 export const text = (page, id) => page.evaluate((i) => document.getElementById(i).innerText.replace(/\s+/g, ' ').trim(), id);
 export async function show(page, v, wait = 120) {

@@ -270,7 +270,8 @@ check 'the first code of another hospital'"'"'s sheet begins none' sheet_says 3 
 teach
 echo "$new3" >&4
 check 'a card in the middle of a check is entered' sheet_says 3 '"case":{.*"number":3'
-check 'and ends it' sheet_says 3 'Scanner check not complete: .*a card, badge or digit ended the check'
+# The scanner's program says so, unless the station, which sees the case, was quicker.
+check 'and ends it' sheet_says 3 'Scanner check not complete: .*a card, badge or digit ended the check\|Scanner check ended: a case was opened'
 check 'the scanner goes on' status_says 'scanner taught, room 3: running$'
 check 'by what it had been taught' cmp $data/profiles/1209-b0c0-.ini /tmp/profile
 ready taught

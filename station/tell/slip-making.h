@@ -1,4 +1,5 @@
-/* What the parts of a slip's document share. Only slip*.c include this. */
+/* What the parts of a slip's document share: how names, times and rows are put, and what slip.c asks of each part. Only
+ * slip*.c include this. */
 #ifndef BANDTALLY_TELL_SLIP_MAKING_H
 #define BANDTALLY_TELL_SLIP_MAKING_H
 

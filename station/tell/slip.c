@@ -3,91 +3,8 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "base/clock.h"
-#include "base/name.h"
 #include "code/own-codes.h"
 #include "tell/slip-making.h"
-
-/* --- what the parts share ------------------------------------------------------------------------ */
-
-json_t *slip_told(const char *s, size_t limit)
-{
-	return name_told(s, limit);
-}
-
-void slip_put(json_t *o, const char *key, const char *s, size_t limit)
-{
-	if (s[0])
-		json_object_set_new(o, key, slip_told(s, limit));
-}
-
-void slip_hm(struct moment at, char hm[SLIP_HM])
-{
-	clock_text_hm(at.wall_ms, at.utc_min, hm);
-}
-
-void slip_day(int32_t yyyymmdd, char out[SLIP_DATE])
-{
-	char day[12], year[12];
-	int month = (int)(yyyymmdd / 100 % 100);
-	if (month < 1 || month > 12) { /* what an earlier version let in */
-		snprintf(out, SLIP_DATE, "%d", (int)yyyymmdd);
-		return;
-	}
-	snprintf(day, sizeof day, "%d", (int)(yyyymmdd % 100));
-	snprintf(year, sizeof year, "%d", (int)(yyyymmdd / 10000));
-	slip_part(out, SLIP_DATE, SW_DAY,
-	          (const char *const[]){"day", day, "month",
-	                                slip_text((enum slip_word)(SW_MONTH_1 + month - 1)), "year", year,
-	                                NULL});
-}
-
-int32_t slip_date(struct moment at)
-{
-	return clock_date_number(at.wall_ms, at.utc_min);
-}
-
-const char *slip_name(const struct making *m, int32_t number)
-{
-	return number ? staff_name(&m->from->past->staff, number) : slip_text(SW_NOBODY);
-}
-
-void slip_row(const struct making *m, enum slip_word label, const char *says, const char *write)
-{
-	json_t *o;
-	if (!says[0])
-		return;
-	o = json_object();
-	slip_put(o, "label", slip_text(label), 40);
-	slip_put(o, "says", says, ROW_MAX - 1);
-	if (write)
-		slip_put(o, "write", write, 60);
-	json_array_append_new(m->rows, o);
-}
-
-void slip_row_add(const struct making *m, enum slip_word label, char says[ROW_MAX], const char *more)
-{
-	if (strlen(says) + strlen(more) + 3 > ROW_MAX) {
-		slip_row(m, label, says, NULL);
-		says[0] = 0;
-	}
-	slip_list(says, ROW_MAX, more);
-}
-
-void slip_list(char *list, size_t size, const char *more)
-{
-	slip_join(list, size, "; ", more);
-}
-
-int slip_tells_all(const struct making *m)
-{
-	if (m->kind != SLIP_ADDENDUM)
-		return 1;
-	for (int i = 0; i < m->s->n_slips; i++)
-		if (m->s->slips[i].number != m->from->number)
-			return 0;
-	return 1;
-}
 
 /* --- outcome ------------------------------------------------------------------------------------- */
 
@@ -138,14 +55,14 @@ static const char *heading(const struct making *m)
 /* 'Reconciled' is a word for the auditor; what was counted and seen stands beside it. */
 static void put_heading(const struct making *m)
 {
-	const char *h = heading(m), *why = m->s->end_text;
+	const char *why = m->s->end_text;
 	char text[300];
 	if (m->kind == SLIP_DISCREPANCY || m->s->ended == END_UNRESOLVED || m->s->n_found)
 		return; /* it shouts instead */
-	if (strcmp(h, "cancelled") == 0 && why[0])
-		SLIP_PART(text, CANCELLED_WHY, "why", why);
-	else if (m->kind == SLIP_ADDENDUM)
+	if (m->kind == SLIP_ADDENDUM)
 		snprintf(text, sizeof text, "%s", json_text(m->o, "adds_words"));
+	else if (m->s->ended == END_CANCELLED && why[0])
+		SLIP_PART(text, CANCELLED_WHY, "why", why);
 	else
 		snprintf(text, sizeof text, "%s",
 		         slip_text(m->s->ended == END_RECONCILED  ? SW_RECONCILED

@@ -16,6 +16,7 @@
 #include "base/name.h"
 #include "labels/canvas.h"
 #include "labels/confined.h"
+#include "labels/pictures.h"
 #include "labels/send.h"
 #include "labels/serve.h"
 
@@ -99,7 +100,7 @@ static int write_picture(void *context, const char *name, const struct buf *svg)
 static int draw_pictures(const json_t *document, const char *folder, struct error *e)
 {
 	struct error why = {0};
-	int r = paper_pictures(document, write_picture, (void *)folder, &why);
+	int r = pictures_of(document, write_picture, (void *)folder, &why);
 	if (r < 0 && !*why.text)
 		return error_set(
 		    e, r,

@@ -59,11 +59,6 @@ int paper_fields(const char *kind, struct buf *out, struct error *e);
 int paper_pdf(const struct languages *languages, const json_t *document, struct buf *pdf, int *pages,
               struct error *e);
 
-/* Each chart of a report as a picture (SVG), which `each` takes with its name, of a-z and '-'. `each` gives 0 to go on. 0;
- * negative errno and one sentence: -EINVAL for a document that is no report, or as paper_pdf(). */
-typedef int (*paper_picture_fn)(void *context, const char *name, const struct buf *svg);
-int paper_pictures(const json_t *document, paper_picture_fn each, void *context, struct error *e);
-
 /* The same on other paper than the document's, as it lies in a printer: a page is drawn in the upper left corner of a larger
  * sheet, with a line to cut along, and a slip is told again on the largest of its papers that the sheet has room for. Where
  * it has room for none, or the size is 0, as paper_pdf(). */

@@ -101,8 +101,9 @@ static bool holds(const char *text, const char *braces, size_t size)
 static bool names_only(const char *text, const char *in, bool but_n)
 {
 	for (const char *at = text; (at = strchr(at, '{')); at++) {
-		size_t size = saying_braces(at);
-		if (!size || (!holds(in, at, size) && !(but_n && strncmp(at, "{n}", 3) == 0)))
+		size_t size;
+		if (saying_value(at, &size) < 0 ||
+		    (!holds(in, at, size) && !(but_n && strncmp(at, "{n}", 3) == 0)))
 			return false;
 	}
 	return true;

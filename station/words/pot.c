@@ -34,8 +34,8 @@ static void pseudo(const char *text, char *out, size_t size)
 	    "\xc3\x81", "\xc3\x87", "\xc3\x89", "\xc3\x8d", "\xc3\x91", "\xc3\x93", "\xc3\x9a", "\xc3\x9d"};
 	size_t used = 0, letters = 0;
 	while (*text && used + 8 < size) {
-		size_t braces = saying_braces(text);
-		if (braces) {
+		size_t braces;
+		if (saying_value(text, &braces) >= 0) {
 			used += (size_t)snprintf(out + used, size - used, "%.*s", (int)braces, text);
 			text += braces;
 			continue;

@@ -1,6 +1,5 @@
 #include "words/said.h"
 
-#include <errno.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -9,24 +8,13 @@
 
 #define DEPTH_MAX 3 /* a sentence, why, and what of it */
 
-static const struct {
-	const char *name, *one, *many;
-	int counts;
-} sayings[SAYING_KINDS] = {[SAY_NONE] = {"", "", "", 0},
-#define X(name, key, text) [SAY_##name] = {key, text, text, 0},
-#define N(name, key, one, many) [SAY_##name] = {key, one, many, 1},
-                           SAYINGS(X, N) SENTENCES(X, N)
-#undef N
-#undef X
-};
-
 enum type { NUMBER, DIGITS, DIGIT, CARD, DATE, TIME, SAYING, TEXT, PERSON, WORDS };
 
 #define HAS_NOT (-1)
 
+/* In the order of values.h, by which saying_value() knows them. */
 static const struct value {
-	const char *name;
-	uint8_t length, type;
+	uint8_t type;
 	uint16_t borrowed; /* in struct say */
 	int16_t kept;      /* in struct said, or HAS_NOT */
 	uint16_t size;     /* bytes that are kept of a text; how many digits */
@@ -40,8 +28,7 @@ static const struct value {
 #define KEPT_SAYING(member) KEPT_NUMBER(member)
 #define KEPT_TEXT(member) KEPT_NUMBER(member)
 #define KEPT_PERSON(member) KEPT_NUMBER(member)
-#define X(type, member, name, size)                                                                          \
-	{name, sizeof name - 1, type, offsetof(struct say, member), KEPT_##type(member), size},
+#define X(type, member, name, size) {type, offsetof(struct say, member), KEPT_##type(member), size},
     VALUES(X)
 #undef X
 #define LOOSE_NUMBER(member, size) offsetof(struct said, member)
@@ -52,8 +39,7 @@ static const struct value {
 #define LOOSE_TEXT(member, size) (size ? (int16_t)offsetof(struct said, member) : HAS_NOT)
 #define LOOSE_PERSON(member, size) LOOSE_TEXT(member, size)
 #define LOOSE_WORDS(member, size) HAS_NOT
-#define X(type, member, name, size)                                                                          \
-	{name, sizeof name - 1, type, offsetof(struct say, member), LOOSE_##type(member, size), size},
+#define X(type, member, name, size) {type, offsetof(struct say, member), LOOSE_##type(member, size), size},
         LOOSE_VALUES(X)
 #undef X
 };
@@ -204,23 +190,11 @@ static void put_value(struct sentence *s, const struct value *v, int depth)
 	put_isolated(s, made);
 }
 
-/* The value that stands in braces at `at`; NULL where there is none. `*size` is the length with the braces. */
+/* NULL where no value stands in braces there. */
 static const struct value *value_at(const char *at, size_t *size)
 {
-	size_t length = strcspn(at, "}");
-	for (const struct value *v = values; at[0] == '{' && v < values + VALUES_COUNT; v++)
-		if (v->length == length - 1 && memcmp(v->name, at + 1, v->length) == 0) {
-			*size = length + 1;
-			return v;
-		}
-	return NULL;
-}
-
-size_t saying_braces(const char *at)
-{
-	size_t size = 0;
-	value_at(at, &size);
-	return size;
+	int value = saying_value(at, size);
+	return value < 0 ? NULL : &values[value];
 }
 
 /* A saying that is not given leaves nothing, nor the space before its place. */
@@ -303,39 +277,6 @@ const char *saying_text_in(const struct language *language, enum saying saying)
 	return language_form(language, saying, 0);
 }
 
-const char *saying_text(enum saying saying)
-{
-	return sayings[saying].many;
-}
-
-const char *saying_english(enum saying saying, int many)
-{
-	return many ? sayings[saying].many : sayings[saying].one;
-}
-
-int saying_counts(enum saying saying)
-{
-	return sayings[saying].counts;
-}
-
-const char *saying_key(int64_t saying)
-{
-	return saying > 0 && saying < SAYING_KINDS ? sayings[saying].name : NULL;
-}
-
-const char *saying_name(int64_t saying)
-{
-	return saying < SAYINGS_KEPT ? saying_key(saying) : NULL;
-}
-
-int saying_from_name(const char *name)
-{
-	for (int i = 1; i < SAYINGS_KEPT; i++)
-		if (strcmp(sayings[i].name, name) == 0)
-			return i;
-	return -EINVAL;
-}
-
 enum saying saying_of_digit(int number)
 {
 	return number >= 1 && number <= OWN_DIGITS ? SAY_DIGIT_1 + (unsigned)number - 1 : SAY_NONE;
@@ -397,7 +338,7 @@ enum saying saying_of_drivers_word(const char *word)
 #undef X
 	};
 	for (size_t i = 0; i < sizeof drivers / sizeof *drivers; i++)
-		if (strcmp(sayings[drivers[i]].name + strlen("scanner-"), word) == 0)
+		if (strcmp(saying_key(drivers[i]) + strlen("scanner-"), word) == 0)
 			return drivers[i];
 	return SAY_SCANNER_OTHER;
 }

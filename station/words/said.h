@@ -14,18 +14,8 @@
 #include <stddef.h>
 #include <stdint.h>
 
-#include "words/sentences.h"
+#include "words/english.h"
 #include "words/values.h"
-
-enum saying {
-	SAY_NONE = 0,
-#define X(name, key, ...) SAY_##name,
-	SAYINGS(X, X) SAYINGS_KEPT, /* from here on no record holds any */
-	SAY_LAST_KEPT = SAYINGS_KEPT - 1,
-	SENTENCES(X, X)
-#undef X
-	    SAYING_KINDS
-};
 
 struct language; /* language.h; NULL is English */
 
@@ -98,7 +88,6 @@ void say_part(const struct say *say, char *out, size_t size);
 
 /* The text of a saying that has no values. */
 const char *saying_text_in(const struct language *language, enum saying saying);
-const char *saying_text(enum saying saying); /* in English */
 
 #define SAID_LIST_MAX 600
 /* "one", "one and another", "one, another and a third" of n parts that were said already. */
@@ -117,22 +106,5 @@ const char *person_text_in(const struct language *language, const char *name);
 
 /* What a driver's word for a fault says; SAY_SCANNER_OTHER of a word that is none of the list's. */
 enum saying saying_of_drivers_word(const char *word);
-
-/* The name by which a record keeps it; NULL where the number has none: 0 never has, nor has a sentence that no record
- * holds. */
-const char *saying_name(int64_t saying);
-
-/* The number of a name that a record keeps, or -EINVAL. */
-int saying_from_name(const char *name);
-
-/* Of any sentence, as catalogues and the board's page call it; NULL where there is none of the number. */
-const char *saying_key(int64_t saying);
-
-/* Its English, the form of one and of many, and whether it has both: {n} decides. */
-const char *saying_english(enum saying saying, int many);
-int saying_counts(enum saying saying);
-
-/* The value in braces at `at`: its length with the braces, 0 where there is none. */
-size_t saying_braces(const char *at);
 
 #endif

@@ -10,10 +10,12 @@
 #include "code/own-codes.h"
 #include "count/debt.h"
 #include "tell/story.h"
+#include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/document.h"
 #include "tool/print.h"
+#include "tool/words.h"
 #include "words/report-words.h"
 
 #define DETAIL_MAX 640 /* a digit, an item, a state and a whole reply */

@@ -9,8 +9,10 @@
 #include "count/event-lists.h"
 #include "record/event.h"
 #include "tell/fhir.h"
+#include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
+#include "tool/words.h"
 
 #define JWS_MAX 40
 #define JWS_BYTES_MAX 1600
@@ -226,7 +228,7 @@ static int find_signed(struct exported *x, const struct words *w, const char *pa
 			add_jws(x, x->events[i].seal.jws, "signed head of the record at the end of the case");
 	if (!slips)
 		return 0;
-	int n = audit_keys_of(&keys, words_value(w, options, "key"), path, from, e);
+	int n = audit_keys(&keys, words_value(w, options, "key"), path, from, e);
 	if (n == 0)
 		n = error_set(e, -ENOENT,
 		              "this station's public key is not here: give --key FILE, its " KEYS_FILE);

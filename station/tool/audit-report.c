@@ -9,10 +9,12 @@
 #include "record/summary.h"
 #include "report/days.h"
 #include "report/plan.h"
+#include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/print.h"
 #include "tool/report-document.h"
+#include "tool/words.h"
 
 static const char options[] = "file= summary= from= to= month= quarter= year= room= list= json csv pdf= svg=";
 static const char usage[] =

@@ -10,9 +10,11 @@
 #include "report/plan.h"
 #include "report/sample.h"
 #include "report/stats.h"
+#include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/document.h"
+#include "tool/words.h"
 #include "words/report-words.h"
 
 #define SAMPLE_MAX DOCUMENT_ROWS_MAX

@@ -6,6 +6,7 @@
 #include <unistd.h>
 
 #include "record/slip-check.h"
+#include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 
@@ -76,22 +77,21 @@ int audit_slips(struct record *r, const struct keys *keys, const char *file, str
 	return bad;
 }
 
-int audit_slip(const struct words *w)
+int audit_slip(const char *jws, const char *file, const char *key)
 {
 	struct error e = {0};
 	static struct keys keys;
 	struct record *r = NULL;
 	char path[PATH_MAX], from[PATH_MAX];
-	const char *file = words_value(w, audit_options, "file");
-	int alone = w->n_rest == 2, held = -1, bad = 0;
-	int n = audit_record(&r, alone ? file : NULL, path, &held, &e);
+	int held = -1, bad = 0;
+	int n = audit_record(&r, jws ? file : NULL, path, &held, &e);
 	if (n == 0)
-		n = audit_keys(&keys, w, path, from, &e);
+		n = audit_keys(&keys, key, path, from, &e);
 	if (n == 0)
 		n = error_set(&e, -ENOENT,
 		              "this station's public key is not here: give --key FILE, its " KEYS_FILE);
 	if (n > 0)
-		bad = alone ? tell(r, &keys, w->rest[1]) : audit_slips(r, &keys, file, &e);
+		bad = jws ? tell(r, &keys, jws) : audit_slips(r, &keys, file, &e);
 	audit_done(r, held);
 	if (n < 0 || bad < 0)
 		return client_fail(&e);

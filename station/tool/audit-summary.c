@@ -1,4 +1,5 @@
 /* The summary that reports and traces stand on, and where it is kept. */
+#include <limits.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>

@@ -9,9 +9,11 @@
 #include "record/summary.h"
 #include "report/days.h"
 #include "tell/story.h"
+#include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/document.h"
+#include "tool/words.h"
 #include "words/report-words.h"
 
 #define TEXT_MAX 200

@@ -10,13 +10,14 @@
 
 #include "record/head.h"
 #include "record/verify.h"
+#include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/tool.h"
 #include "tool/words.h"
 
-const char audit_options[] = "file= key= slips= head= each-seal indexes";
-const char audit_usage[] =
+static const char options[] = "file= key= slips= head= each-seal indexes";
+static const char usage[] =
     "usage: bandtally audit verify [--file RECORD] [--slips FILE] [--head FILE] [--each-seal] [--indexes]\n"
     "                              every event, its number, its text and the chain of hashes; the file's "
     "tables\n"
@@ -53,58 +54,6 @@ const char audit_usage[] =
     "Exit codes: 0 everything holds, each slip is signed and held; 1 something does not, or could not be "
     "looked at\n"
     "(the output says what); 2 wrong usage.\n";
-
-static int find_record(const char *given, char path[PATH_MAX], int *held, struct error *e)
-{
-	*held = -1;
-	if (given) {
-		snprintf(path, PATH_MAX, "%s", given);
-		return 0;
-	}
-	_cleanup_(json_drop) json_t *a = client_ask_holding(json_pack("{s:s}", "do", "copy"), held, e);
-	if (a) {
-		snprintf(path, PATH_MAX, "%s", json_text(a, "file"));
-		return 0;
-	}
-	if (e->code == -EPERM)
-		return e->code;
-	snprintf(path, PATH_MAX, "%s/" RECORD_FILE, client_folder);
-	return access(path, R_OK) == 0 ? 0 : e->code;
-}
-
-int audit_record(struct record **out, const char *given, char path[PATH_MAX], int *held, struct error *e)
-{
-	int n = find_record(given, path, held, e);
-	return n == 0 ? record_open_copy(out, path, e) : n;
-}
-
-void audit_done(struct record *r, int held)
-{
-	record_close(r);
-	if (held >= 0)
-		close(held);
-}
-
-int audit_keys_of(struct keys *keys, const char *key, const char *record, char from[PATH_MAX],
-                  struct error *e)
-{
-	const char *name = strrchr(record, '/');
-	snprintf(from, PATH_MAX, "%s", key ? key : "");
-	if (!key)
-		snprintf(from, PATH_MAX, "%s/" KEYS_FILE, client_folder);
-	if (!key && access(from, F_OK) < 0)
-		snprintf(from, PATH_MAX, "%.*s" KEYS_FILE, name ? (int)(name - record) + 1 : 0, record);
-	if (!key && access(from, F_OK) < 0)
-		return 0;
-	int n = keys_read(keys, from, e);
-	return n < 0 ? n : 1;
-}
-
-int audit_keys(struct keys *keys, const struct words *w, const char *record, char from[PATH_MAX],
-               struct error *e)
-{
-	return audit_keys_of(keys, words_value(w, audit_options, "key"), record, from, e);
-}
 
 /* What a start would do with it: each event may be as it was written, and yet not fit. It is followed while the chain is
  * looked at, by a handle of its own. */
@@ -198,8 +147,8 @@ static int verify_head(struct record *r, const char *file, struct error *e)
 static int verify_rest(struct record *r, const struct words *w, const struct keys *keys,
                        const struct following *f, struct error *e)
 {
-	const char *slips = words_value(w, audit_options, "slips");
-	int n = verify_head(r, words_value(w, audit_options, "head"), e), bad = n;
+	const char *slips = words_value(w, options, "slips");
+	int n = verify_head(r, words_value(w, options, "head"), e), bad = n;
 	if (n < 0)
 		return n;
 	if (f->result < 0 && client_fail(&f->e))
@@ -220,11 +169,11 @@ static int audit_verify(const struct words *w)
 	static struct keys keys;
 	struct verified v = {0};
 	struct following f = {0};
-	struct verify_how how = {.each_seal = words_given(w, audit_options, "each-seal"),
-	                         .indexes = words_given(w, audit_options, "indexes"),
+	struct verify_how how = {.each_seal = words_given(w, options, "each-seal"),
+	                         .indexes = words_given(w, options, "indexes"),
 	                         .found = say_found};
-	int held, n = audit_record(&r, words_value(w, audit_options, "file"), path, &held, &e);
-	int known = n == 0 ? audit_keys(&keys, w, path, from, &e) : n;
+	int held, n = audit_record(&r, words_value(w, options, "file"), path, &held, &e);
+	int known = n == 0 ? audit_keys(&keys, words_value(w, options, "key"), path, from, &e) : n;
 	how.keys = known > 0 ? &keys : NULL;
 	if (known >= 0)
 		follow_begin(&f, path);
@@ -253,10 +202,10 @@ static int audit_settle(const struct words *w)
 	int event = 0;
 	if (w->n_rest < 3)
 		return words_missing(w->n_rest < 2 ? "EVENT, its number," : "WHAT, which was done about it,",
-		                     audit_usage);
+		                     usage);
 	if (w->n_rest > 3)
-		return words_beyond(w->rest[3], audit_usage);
-	if (words_number("EVENT", w->rest[1], 1, 999999999, &event, audit_usage) < 0)
+		return words_beyond(w->rest[3], usage);
+	if (words_number("EVENT", w->rest[1], 1, 999999999, &event, usage) < 0)
 		return EXIT_USAGE;
 	_cleanup_(json_drop) json_t *a =
 	    client_ask(json_pack("{s:s,s:i,s:s}", "do", "settle", "event", event, "what", w->rest[2]), &e);
@@ -281,18 +230,18 @@ int tool_audit(int argc, char **argv)
 	for (size_t i = 0; argc > 1 && i < sizeof own / sizeof *own; i++)
 		if (strcmp(argv[1], own[i].name) == 0)
 			return own[i].run(argc - 1, argv + 1);
-	int r = words_read(&w, argc, argv, audit_options, audit_usage);
+	int r = words_read(&w, argc, argv, options, usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
 	if (w.n_rest == 1 && strcmp(w.rest[0], "verify") == 0)
 		return audit_verify(&w);
 	if (w.n_rest && strcmp(w.rest[0], "slip") == 0 &&
-	    (w.n_rest == 2 || (w.n_rest == 1 && words_given(&w, audit_options, "file"))))
-		return audit_slip(&w);
+	    (w.n_rest == 2 || (w.n_rest == 1 && words_given(&w, options, "file"))))
+		return audit_slip(w.n_rest == 2 ? w.rest[1] : NULL, words_value(&w, options, "file"),
+		                  words_value(&w, options, "key"));
 	if (w.n_rest && strcmp(w.rest[0], "settle") == 0)
 		return audit_settle(&w);
 	if (w.n_rest == 1 && strcmp(w.rest[0], "slip") == 0)
-		return words_missing("TEXT, that of the slip's QR code,", audit_usage);
-	return w.n_rest ? words_beyond(w.rest[w.n_rest - 1], audit_usage)
-	                : words_missing("verify or slip", audit_usage);
+		return words_missing("TEXT, that of the slip's QR code,", usage);
+	return w.n_rest ? words_beyond(w.rest[w.n_rest - 1], usage) : words_missing("verify or slip", usage);
 }

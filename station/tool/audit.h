@@ -1,34 +1,19 @@
-/* What audit.c and audit-slip.c share. */
+/* The commands of an audit, a file each, and what they make together. */
 #ifndef BANDTALLY_TOOL_AUDIT_H
 #define BANDTALLY_TOOL_AUDIT_H
 
-#include <limits.h>
-
+#include "base/error.h"
 #include "base/json.h"
 #include "record/keys.h"
 #include "record/store.h"
-#include "tool/words.h"
-
-extern const char audit_options[], audit_usage[];
-
-/* A record to read: the file that was given, a fresh copy from the station, which lives until `held` is closed, or the
- * record of a station that is down. */
-int audit_record(struct record **out, const char *given, char path[PATH_MAX], int *held, struct error *e);
-void audit_done(struct record *r, int held);
-
-/* The station's public keys: --key, else those of the data folder, else those that lie beside the record. 1 and where they
- * are from, 0 where there are none, negative errno with `e`. */
-int audit_keys_of(struct keys *keys, const char *key, const char *record, char from[PATH_MAX],
-                  struct error *e);
-int audit_keys(struct keys *keys, const struct words *w, const char *record, char from[PATH_MAX],
-               struct error *e);
 
 /* Each JWS of a file, one a line: prints those that are not held, or of "-", which is stdin, a row for each, and how many
- * there were. How many were not held, or a
- * negative errno. */
+ * there were. How many were not held, or a negative errno. */
 int audit_slips(struct record *r, const struct keys *keys, const char *file, struct error *e);
 
-int audit_slip(const struct words *w); /* the command */
+/* The command: one text, looked up in `file` or the station's record, or, where it is NULL, each of `file`. `key` may be
+ * NULL. An exit code. */
+int audit_slip(const char *jws, const char *file, const char *key);
 
 /* Commands with options of their own; argv[0] is their name. */
 int audit_report(int argc, char **argv);

@@ -1,0 +1,54 @@
+#include "tool/audit-record.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <string.h>
+#include <unistd.h>
+
+#include "base/json.h"
+#include "tool/client.h"
+
+static int find_record(const char *given, char path[PATH_MAX], int *held, struct error *e)
+{
+	*held = -1;
+	if (given) {
+		snprintf(path, PATH_MAX, "%s", given);
+		return 0;
+	}
+	_cleanup_(json_drop) json_t *a = client_ask_holding(json_pack("{s:s}", "do", "copy"), held, e);
+	if (a) {
+		snprintf(path, PATH_MAX, "%s", json_text(a, "file"));
+		return 0;
+	}
+	if (e->code == -EPERM)
+		return e->code;
+	snprintf(path, PATH_MAX, "%s/" RECORD_FILE, client_folder);
+	return access(path, R_OK) == 0 ? 0 : e->code;
+}
+
+int audit_record(struct record **out, const char *given, char path[PATH_MAX], int *held, struct error *e)
+{
+	int n = find_record(given, path, held, e);
+	return n == 0 ? record_open_copy(out, path, e) : n;
+}
+
+void audit_done(struct record *r, int held)
+{
+	record_close(r);
+	if (held >= 0)
+		close(held);
+}
+
+int audit_keys(struct keys *keys, const char *key, const char *record, char from[PATH_MAX], struct error *e)
+{
+	const char *name = strrchr(record, '/');
+	snprintf(from, PATH_MAX, "%s", key ? key : "");
+	if (!key)
+		snprintf(from, PATH_MAX, "%s/" KEYS_FILE, client_folder);
+	if (!key && access(from, F_OK) < 0)
+		snprintf(from, PATH_MAX, "%.*s" KEYS_FILE, name ? (int)(name - record) + 1 : 0, record);
+	if (!key && access(from, F_OK) < 0)
+		return 0;
+	int n = keys_read(keys, from, e);
+	return n < 0 ? n : 1;
+}

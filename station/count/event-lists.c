@@ -9,7 +9,7 @@
 #include "count/stock-lists.h"
 #include "words/said.h"
 
-static const char *const bound[] = {[1] = "spare"};
+static const char *const bound[] = {[CARRIED_SPARE] = "spare"};
 static const char *const slip_kinds[] = {[SLIP_RECONCILIATION] = "reconciliation",
                                          [SLIP_DISCREPANCY] = "discrepancy",
                                          [SLIP_ADDENDUM] = "addendum"};
@@ -27,7 +27,7 @@ static const char *const evidences[] = {[EVIDENCE_MARK] = "mark", [EVIDENCE_SHOW
 static const char *const conditions[] = {[CONDITION_INTACT] = "intact",
                                          [CONDITION_CUT_COMPLETE] = "cut-complete",
                                          [CONDITION_PIECES_MISSING] = "pieces-missing"};
-static const char *const on_off[] = {[1] = "on", [2] = "off"};
+static const char *const on_off[] = {[STRETCH_ON] = "on", [STRETCH_OFF] = "off"};
 static const char *const looked[] = {[LOOKED_TEAM] = "team",
                                      [LOOKED_PATIENT] = "patient",
                                      [LOOKED_CARER] = "carer",
@@ -37,8 +37,8 @@ static const char *const counts[] = {[COUNT_INITIAL] = "initial",
                                      [COUNT_FINAL] = "final",
                                      [COUNT_HANDOVER] = "handover",
                                      [COUNT_ADDED] = "added"};
-static const char *const done[] = {[1] = "done", [2] = "not-done"};
-static const char *const yes_no[] = {[1] = "yes", [2] = "no"};
+static const char *const done[] = {[STEP_DONE] = "done", [STEP_NOT_DONE] = "not-done"};
+static const char *const yes_no[] = {[POINT_YES] = "yes", [POINT_NO] = "no"};
 static const char *const debts[] = {
 #define X(name, text) [DEBT_##name] = (text),
     DEBTS(X)

@@ -11,18 +11,18 @@
 
 enum event_list {
 	LIST_NONE = 0,    /* no enum: a number */
-	LIST_BOUND,       /* a scanner that was carried: for a while (0), or as a spare */
+	LIST_BOUND,       /* enum carried_how */
 	LIST_SLIP_KIND,   /* enum slip_kind */
 	LIST_SLIP_STATE,  /* enum slip_state */
 	LIST_CASE_END,    /* enum case_end */
 	LIST_PLACE,       /* enum team_place */
 	LIST_EVIDENCE,    /* enum evidence */
 	LIST_CONDITION,   /* enum condition */
-	LIST_ON_OFF,      /* which end of a stretch: 1 on, 2 off */
+	LIST_ON_OFF,      /* enum stretch_end */
 	LIST_LOOKED,      /* enum who_looked */
 	LIST_COUNT,       /* enum count_kind */
-	LIST_DONE,        /* a step: 1 done, 2 not done */
-	LIST_YES_NO,      /* an answer: 1 yes, 2 no */
+	LIST_DONE,        /* enum step_answer */
+	LIST_YES_NO,      /* enum point_answer */
 	LIST_DEBT,        /* enum debt_kind */
 	LIST_QUESTION,    /* enum question */
 	LIST_HELD,        /* enum held_kind */

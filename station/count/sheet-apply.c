@@ -191,7 +191,7 @@ static int apply_earlier(struct sheet *s, const struct event *e, struct origin *
 	if (!d)
 		return ERROR_AT(at, -EINVAL);
 	int64_t ms = (int64_t)e->n * 60000;
-	if (e->what == 1) { /* it went on earlier */
+	if (e->what == STRETCH_ON) {
 		d->known_ms += ms;
 		d->on_wall_ms -= ms;
 		return 0;
@@ -386,7 +386,7 @@ static int apply_count(struct sheet *s, const struct event *e, struct origin *at
 	case EV_SEARCH_STEP:
 		if (e->n > s->search_done)
 			s->search_done = (uint8_t)e->n;
-		s->search_not_done = (uint8_t)(e->what == 2 ? e->n : 0);
+		s->search_not_done = (uint8_t)(e->what == STEP_NOT_DONE ? e->n : 0);
 		return 0;
 	case EV_SEARCH_WHY:
 		s->search_not_done = 0;
@@ -467,7 +467,7 @@ static int apply_case(struct sheet *s, const struct event *e, struct origin *at)
 		s->dressing_on = (uint8_t)(e->n != 0);
 		return 0;
 	case EV_POINT:
-		if (e->what == 1) {
+		if (e->what == POINT_YES) {
 			s->points_yes = (uint8_t)e->n;
 			s->point_no = 0;
 		} else {

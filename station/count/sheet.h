@@ -60,6 +60,11 @@ enum final_state { FINAL_NONE = 0, FINAL_ASKING, FINAL_AGREED };
 
 enum case_end { END_RECONCILED = 1, END_UNRESOLVED, END_CANCELLED };
 
+/* Answers, one event each: to a step of the search, to a point of the sign-out; and which end of a stretch was earlier. */
+enum step_answer { STEP_DONE = 1, STEP_NOT_DONE };
+enum point_answer { POINT_YES = 1, POINT_NO };
+enum stretch_end { STRETCH_ON = 1, STRETCH_OFF };
+
 enum who_looked { LOOKED_TEAM = 1, LOOKED_PATIENT, LOOKED_CARER, LOOKED_COLLEAGUE, LOOKED_NOBODY };
 
 /* X(NAME, "name in the record", what it is about): SAY_ASK_NAME is how the board asks it; its deeds follow. A further pack in

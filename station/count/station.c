@@ -316,7 +316,7 @@ static void apply_scanner_room(struct station *st, const struct event *e)
 		st->n_carried++;
 	snprintf(st->carried[i].scanner, sizeof st->carried[i].scanner, "%.32s", e->text);
 	st->carried[i].room = e->n;
-	st->carried[i].bound = e->what == 1;
+	st->carried[i].bound = e->what == CARRIED_SPARE;
 	st->carried[i].since = e->at;
 }
 

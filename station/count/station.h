@@ -45,6 +45,9 @@ struct step { /* the first event of the last step of a sheet */
 	uint8_t item, digit;
 };
 
+/* How it was carried: for as long as the policy says, or as a spare, until a further card. */
+enum carried_how { CARRIED_FOR_A_WHILE = 0, CARRIED_SPARE };
+
 /* Where a carried scanner works now (rule 18). */
 struct carried {
 	char scanner[33];

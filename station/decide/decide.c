@@ -59,7 +59,9 @@ static int other_room(struct turn *t)
 	const struct input *in = t->in;
 	if (in->act == ACT_CARD && (in->card == CARD_THIS_ROOM || in->card == CARD_SPARE_SCANNER)) {
 		int spare = in->card == CARD_SPARE_SCANNER;
-		struct event e = {.kind = EV_SCANNER_ROOM, .n = in->card_room, .what = (uint8_t)spare};
+		struct event e = {.kind = EV_SCANNER_ROOM,
+		                  .n = in->card_room,
+		                  .what = (uint8_t)(spare ? CARRIED_SPARE : CARRIED_FOR_A_WHILE)};
 		snprintf(e.text, sizeof e.text, "%s", in->scanner);
 		turn_emit_for_room(t, e);
 		turn_say(t, spare

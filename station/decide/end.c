@@ -42,7 +42,7 @@ static void add_seen_bare(const struct sheet *s, char *words, size_t size)
 
 static void emit_point(struct turn *t, int point, int yes)
 {
-	struct event e = {.kind = EV_POINT, .n = point, .what = (uint8_t)(yes ? 1 : 2)};
+	struct event e = {.kind = EV_POINT, .n = point, .what = (uint8_t)(yes ? POINT_YES : POINT_NO)};
 	snprintf(e.text, sizeof e.text, "%s", t->station->policy.points[point - 1]);
 	turn_emit(t, &e);
 }

@@ -14,7 +14,8 @@ int search_is_look_step(const struct turn *t)
 void search_answered(struct turn *t, int done)
 {
 	int step = t->s->search_done + 1;
-	struct event e = {.kind = EV_SEARCH_STEP, .n = step, .what = (uint8_t)(done ? 1 : 2)};
+	struct event e = {
+	    .kind = EV_SEARCH_STEP, .n = step, .what = (uint8_t)(done ? STEP_DONE : STEP_NOT_DONE)};
 	snprintf(e.text, sizeof e.text, "%s", t->station->policy.search[step - 1]);
 	turn_emit(t, &e);
 	turn_say(t, done ? SAY(R_STEP_DONE, .n = step, .step = e.text)

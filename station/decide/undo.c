@@ -25,7 +25,8 @@ void card_minutes_ago(struct turn *t, int minutes)
 		turn_refuse(t, SAY(ON_LESS_THAN_THAT, .digit = d->number, .most = most, .minutes = minutes));
 		return;
 	}
-	EMIT(t, .kind = EV_DIGIT_EARLIER, .digit = d->number, .n = minutes, .what = (uint8_t)(off ? 2 : 1));
+	EMIT(t, .kind = EV_DIGIT_EARLIER, .digit = d->number, .n = minutes,
+	     .what = (uint8_t)(off ? STRETCH_OFF : STRETCH_ON));
 	turn_say(t, off ? SAY(R_OFF_EARLIER, .minutes = minutes, .digit = d->number)
 	            : d->state == DIGIT_MAYBE_ON
 	                ? SAY(R_MAYBE_EARLIER, .minutes = minutes, .digit = d->number)

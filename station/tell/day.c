@@ -44,7 +44,8 @@ static void search_step(struct day_case *c, const struct event *e)
 {
 	if (c->n_steps == DAY_STEPS)
 		memmove(c->steps, c->steps + 1, (size_t)--c->n_steps * sizeof c->steps[0]);
-	c->steps[c->n_steps++] = (struct day_step){.seq = e->seq, .step = e->n, .not_done = e->what == 2};
+	c->steps[c->n_steps++] =
+	    (struct day_step){.seq = e->seq, .step = e->n, .not_done = e->what == STEP_NOT_DONE};
 }
 
 /* UNDO takes back the last step of a case, and names its first event. */

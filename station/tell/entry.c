@@ -102,7 +102,7 @@ static enum slip_word word_of(const struct event *e)
 	case EV_DIGIT_SEEN_ON:
 		return SW_E_SEEN_ON;
 	case EV_DIGIT_EARLIER:
-		return e->what == 1 ? SW_ON_EARLIER : SW_OFF_EARLIER;
+		return e->what == STRETCH_ON ? SW_ON_EARLIER : SW_OFF_EARLIER;
 	case EV_DIGIT_MOVED:
 		return SW_MOVED;
 	case EV_SIZE_STATED:

@@ -245,7 +245,7 @@ static void take(struct outline *o, const struct event *e, struct case_row *row)
 		take_discrepancy(e, row);
 		return;
 	case EV_SEARCH_STEP:
-		count_up(e->what == 1 ? &row->steps_done : &row->steps_not_done);
+		count_up(e->what == STEP_DONE ? &row->steps_done : &row->steps_not_done);
 		return;
 	case EV_OWED:
 		take_owed(e, row);

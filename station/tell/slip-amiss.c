@@ -102,7 +102,7 @@ static const char *open_step(const struct making *m)
 	const struct policy *p = &m->from->past->settings.policy;
 	const struct story *s = m->s;
 	for (int i = 0; i < s->n_steps && s->ended; i++)
-		if (s->steps[i].done != 1)
+		if (s->steps[i].done != STEP_DONE)
 			return s->steps[i].text;
 	return !s->ended && s->n_steps < p->n_search ? p->search[s->n_steps] : "";
 }
@@ -415,12 +415,12 @@ static void put_taken(json_t *list, const struct story_step *step)
 	char hm[SLIP_HM], says[300];
 	slip_hm(step->at, hm);
 	slip_part(says, sizeof says,
-	          step->done == 1 ? SW_STEP_DONE
-	          : step->why[0]  ? SW_STEP_NOT_DONE_WHY
-	                          : SW_STEP_NOT_DONE,
+	          step->done == STEP_DONE ? SW_STEP_DONE
+	          : step->why[0]          ? SW_STEP_NOT_DONE_WHY
+	                                  : SW_STEP_NOT_DONE,
 	          (const char *const[]){"time", hm, "why", step->why, NULL});
-	put_step(list, step->text, step->done == 1 ? "done" : "not done", says,
-	         step->done != 1 && !step->why[0]);
+	put_step(list, step->text, step->done == STEP_DONE ? "done" : "not done", says,
+	         step->done != STEP_DONE && !step->why[0]);
 }
 
 /* After the end only the steps that were taken, and the one that found it; while the search goes on all, to be ticked. */

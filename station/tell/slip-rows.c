@@ -72,7 +72,7 @@ static int points_yes(const struct making *m, int n)
 {
 	int yes = 0;
 	for (int i = 0; i < n; i++)
-		yes += !m->s->points_told || m->s->points[i].answer != 2;
+		yes += !m->s->points_told || m->s->points[i].answer != POINT_NO;
 	return yes;
 }
 
@@ -97,7 +97,7 @@ static void put_sign_out(const struct making *m)
 	    text, sizeof text, yes == n ? SW_ALL_POINTS : SW_SOME_POINTS,
 	    (const char *const[]){"n", yes == n ? all : ok, "all", all, "person", by, "time", hm, NULL});
 	for (int i = 0; i < n && yes < n; i++)
-		if (s->points[i].answer == 2) {
+		if (s->points[i].answer == POINT_NO) {
 			SLIP_PART(no, POINT_NO, "text", s->points[i].text);
 			slip_list(text, sizeof text, no);
 		}

@@ -105,7 +105,7 @@ static void tell_minutes_ago(struct story *s, const struct event *e)
 {
 	char text[240], minutes[12];
 	snprintf(minutes, sizeof minutes, "%d", (int)e->n);
-	if (e->what == 1)
+	if (e->what == STRETCH_ON)
 		SLIP_PART(text, ON_EARLIER, "digit", own_digit_name(e->digit), "n", minutes);
 	else
 		SLIP_PART(text, OFF_EARLIER, "digit", own_digit_name(e->digit), "n", minutes);
@@ -161,7 +161,8 @@ static void tell_digit(struct telling *t, const struct event *e)
 		return;
 	case EV_DIGIT_EARLIER:
 		if (d->n_stretches)
-			tell_earlier(&d->stretches[d->n_stretches - 1], e->what == 1, (int64_t)e->n * 60000);
+			tell_earlier(&d->stretches[d->n_stretches - 1], e->what == STRETCH_ON,
+			             (int64_t)e->n * 60000);
 		tell_minutes_ago(s, e);
 		return;
 	case EV_DIGIT_MOVED:

@@ -67,13 +67,13 @@ struct story_debt {
 };
 struct story_step {
 	struct moment at;
-	uint8_t done; /* 1 done, 2 not */
+	uint8_t done; /* enum step_answer */
 	char text[POLICY_TEXT_MAX];
 	char why[EVENT_TEXT_MAX]; /* why it was not done; "" not said */
 };
 struct story_point { /* of the sign-out, as it was put */
 	char text[POLICY_TEXT_MAX];
-	uint8_t answer; /* 1 yes, 2 no */
+	uint8_t answer; /* enum point_answer */
 };
 enum story_how { ENTRY_LATE = 1, ENTRY_KEYED, ENTRY_OVERRIDDEN, ENTRY_CORRECTED };
 struct story_entry {

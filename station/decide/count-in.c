@@ -191,7 +191,7 @@ void count_in_thing(struct turn *t)
 	int refused = refusal(t, &why), late = sheet_owes_listing(t->s);
 	if (late && role_has(th->role, TRAIT_TIMED | TRAIT_REFUSED))
 		list_now(t, late, refused ? &why : NULL);
-	else if (refused && other_sheet_ask_where(t))
+	else if (refused && other_sheet_ask_where(t) == ANSWERED)
 		return;
 	else if (refused) {
 		why.why = why.saying;

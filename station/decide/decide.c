@@ -51,10 +51,9 @@ static void on_paper_sheet(struct turn *t)
 }
 
 /* A card of another room is announced and asked: nothing is entered until the scanner's room is clear
- * (rule 18). THIS ROOM answers it; SPARE SCANNER binds a scanner until a further card. 1 where the card was
- * dealt with.
+ * (rule 18). THIS ROOM answers it; SPARE SCANNER binds a scanner until a further card.
  */
-static int other_room(struct turn *t)
+static enum answered card_of_other_room(struct turn *t)
 {
 	const struct input *in = t->in;
 	if (in->act == ACT_CARD && (in->card == CARD_THIS_ROOM || in->card == CARD_SPARE_SCANNER)) {
@@ -67,13 +66,13 @@ static int other_room(struct turn *t)
 		turn_say(t, spare
 		                ? SAY(R_SPARE_SCANNER, .room = station_room_name(t->station, in->card_room))
 		                : SAY(R_SCANNER_WORKS, .room = station_room_name(t->station, in->card_room)));
-		return 1;
+		return ANSWERED;
 	}
 	if (in->card_room == in->room)
-		return 0;
+		return ANSWERED_NOT;
 	turn_refuse(t, SAY(CARD_OF_OTHER_ROOM, .other_room = station_room_name(t->station, in->card_room),
 	                   .room = station_room_name(t->station, in->room)));
-	return 1;
+	return ANSWERED;
 }
 
 /* Cards that, entered once more, tell of one thing more. */
@@ -83,24 +82,24 @@ static int is_of_a_further_thing(int card)
 	       card == CARD_FORCEPS_MOVED || card == CARD_OFFCUT;
 }
 
-/* Whether a stored card was scanned again since it came is known to the program that ran then. 1 where it would matter. */
-static int is_uncertain(struct turn *t)
+/* Whether a stored card was scanned again since it came is known to the program that ran then: refused where it would matter. */
+static enum answered card_before_start(struct turn *t)
 {
 	if (!t->in->held || !t->in->outlived || !is_of_a_further_thing(t->in->card))
-		return 0;
+		return ANSWERED_NOT;
 	turn_refuse(t, SAY(STORED_BEFORE_START, .card = t->in->card));
-	return 1;
+	return ANSWERED;
 }
 
 static void take(struct turn *t)
 {
 	switch (t->in->act) {
 	case ACT_CARD:
-		if (!other_room(t) && !is_uncertain(t))
+		if (card_of_other_room(t) == ANSWERED_NOT && card_before_start(t) == ANSWERED_NOT)
 			card_take(t);
 		return;
 	case ACT_DIGIT:
-		if (!other_room(t) && !held_start(t))
+		if (card_of_other_room(t) == ANSWERED_NOT && held_start(t) == ANSWERED_NOT)
 			digit_card_take(t);
 		return;
 	case ACT_BADGE:
@@ -110,7 +109,7 @@ static void take(struct turn *t)
 		on_case_label(t);
 		return;
 	case ACT_PAPER_SHEET:
-		if (!other_room(t))
+		if (card_of_other_room(t) == ANSWERED_NOT)
 			on_paper_sheet(t);
 		return;
 	case ACT_SLIP:
@@ -214,15 +213,15 @@ static void say_read_again(struct turn *t, enum saying once)
 }
 
 /* One read is one answer (rule 22): the same code within the repeat time, and the same card or badge right after
- * itself however late, is entered once. 1 where it was such a read. */
-static int read_again(struct turn *t)
+ * itself however late, is entered once. */
+static enum answered read_again(struct turn *t)
 {
 	int i = station_room_index(t->station, t->in->room);
 	int32_t answer = input_answer(t->in);
 	int32_t last = turn_has_case(t) ? t->s->last_answer : i >= 0 ? t->station->idle_last[i] : 0;
 	if (t->in->repeated == REPEATED_STILL && !t->in->known.used_in &&
 	    !(turn_has_case(t) && sheet_item_by_identity(t->s, t->in->thing.identity)))
-		return 0; /* what it was entered as has been taken back since */
+		return ANSWERED_NOT; /* what it was entered as has been taken back since */
 	if (t->in->repeated == REPEATED_NOW)
 		say_read_again(t, SAY_R_READ_TWICE);
 	else if (t->in->repeated == REPEATED_STILL)
@@ -230,8 +229,8 @@ static int read_again(struct turn *t)
 	else if (answer && answer == last && (t->in->act != ACT_CARD || t->in->card_room == t->in->room))
 		say_read_again(t, SAY_R_ENTERED_ALREADY);
 	else
-		return 0;
-	return 1;
+		return ANSWERED_NOT;
+	return ANSWERED;
 }
 
 /* Every reply of a room says which, where another room has a case as well. */
@@ -317,7 +316,7 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 		turn_refuse(&t, SAY(ROOM_NOT_IN_SETTINGS, .n = in->room));
 	} else if (t.index < 0 && station_free_sheet(st) < 0 && in->act != ACT_STORED) {
 		turn_refuse(&t, SAY(TOO_MANY_CASES, .n = SHEETS_MAX));
-	} else if (read_again(&t)) {
+	} else if (read_again(&t) == ANSWERED) {
 		if (in->held)
 			held_entered(&t);
 		stored_ask(&t);

@@ -29,14 +29,13 @@ void expiry_owe(struct turn *t, int first, int last)
 }
 
 /* A tourniquet that nobody listed comes first where the board asks for it first (rule 19). */
-int expiry_read(struct turn *t, int32_t badge)
+void expiry_read(struct turn *t, int32_t badge)
 {
 	const struct debt *d = debts_find(&t->s->debts, DEBT_EXPIRY_READ);
 	if (!d || (debts_has(&t->s->debts, DEBT_LISTING) && t->s->debts.list[0].kind == DEBT_LISTING))
-		return 0;
+		return;
 	for (; d; d = debts_find(&t->s->debts, DEBT_EXPIRY_READ))
 		turn_pay(t, DEBT_EXPIRY_READ, d->item, 0, PAID_READ);
 	turn_close_question(t);
 	turn_say(t, SAY(R_EXPIRY_READ, .person = staff_name(&t->station->staff, badge)));
-	return 1;
 }

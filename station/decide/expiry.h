@@ -6,7 +6,7 @@
 
 void expiry_owe(struct turn *t, int first,
                 int last); /* of these items, while the wall clock cannot be believed */
-/* 1 where it was owed: the badge pays it. 0 also where a tourniquet that nobody listed is asked for first (rule 19). */
-int expiry_read(struct turn *t, int32_t badge);
+/* Where it is owed the badge pays it, but not before a tourniquet that nobody listed (rule 19). */
+void expiry_read(struct turn *t, int32_t badge);
 
 #endif

@@ -47,22 +47,21 @@ void other_sheet_take_from(struct turn *t, struct thing *th)
 	tell_case(t, other, said);
 }
 
-/* It lies unused on another open sheet, and its code was read here: only a person knows where it is (rule 24). 1 where
- * that is asked. */
-int other_sheet_ask_where(struct turn *t)
+/* It lies unused on another open sheet, and its code was read here: only a person knows where it is (rule 24). */
+enum answered other_sheet_ask_where(struct turn *t)
 {
 	int32_t other = station_identity_open(t->station, t->in->thing.identity);
 	int index = other && other != t->s->case_no ? station_sheet_of_case(t->station, other) : -1;
 	if (index < 0)
-		return 0;
+		return ANSWERED_NOT;
 	const struct sheet *there = &t->station->sheets[index];
 	int item = sheet_item_by_identity(there, t->in->thing.identity);
 	if (sheet_item_const(there, item)->place != ITEM_HERE || there->final == FINAL_ASKING)
-		return 0;
+		return ANSWERED_NOT;
 	turn_ask_saying(t, (struct asked){.what = Q_HERE_NOW, .item = (uint8_t)item, .n = other},
 	                SAY(R_HERE_NOW, .item = t->in->thing.name, .case_no = other,
 	                    .room = station_room_name(t->station, there->room)));
-	return 1;
+	return ANSWERED;
 }
 
 /* It stands on another open sheet: that room is told, nothing is entered here. */

@@ -11,8 +11,8 @@ int other_sheet_turned_up(const struct station *st, int32_t case_no, const struc
  * there, its number is not believed here, and `th` loses it. Nothing where it stands on no other. */
 void other_sheet_take_from(struct turn *t, struct thing *th);
 
-/* It lies unused on another open sheet, and its code was read here: only a person knows where it is. 1 where that is asked. */
-int other_sheet_ask_where(struct turn *t);
+/* It lies unused on another open sheet, and its code was read here: only a person knows where it is, and is asked. */
+enum answered other_sheet_ask_where(struct turn *t);
 
 /* The thing of the input belongs to that case: its room is told, nothing is entered here. */
 void other_sheet_refuse(struct turn *t, int32_t other);

@@ -61,26 +61,26 @@ static int before_off(const struct turn *t, const struct digit *d)
 }
 
 /* Its clock was started as 'on?' when it came; had it come at its time, the count agreed, it would be on. */
-int held_start(struct turn *t)
+enum answered held_start(struct turn *t)
 {
 	int digit = t->in->digit;
 	const struct digit *d = turn_has_case(t) ? sheet_digit_const(t->s, digit) : NULL;
 	if (!t->in->held || !d || answer_is_digit(t))
-		return 0;
+		return ANSWERED_NOT;
 	if (d->state == DIGIT_MAYBE_ON && (t->s->initial_agreed || (t->s->single && t->s->n_items))) {
 		turn_pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
 		digit_start_on(t, digit);
-		return 1;
+		return ANSWERED;
 	}
 	if (!before_off(t, d))
-		return 0;
+		return ANSWERED_NOT;
 	/* What goes on again after an OFF goes on no earlier than that; behind a power cut the OFF's own time is not known
 	 * any more, and the card's counts. */
 	int bounded = t->in->at.boot_ms >= 0 && moment_between_ms(t->in->at, d->since) > 0;
 	digit_doubt_on(t, digit, bounded ? d->since : t->in->at);
 	turn_ask_saying(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
 	                SAY(R_SCANNED_BEFORE, .digit = digit, .time = moment_minute_of_day(t->in->at)));
-	return 1;
+	return ANSWERED;
 }
 
 /* The digit whose tourniquet this turn takes off before it went on; 0 none. */

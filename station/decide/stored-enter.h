@@ -8,9 +8,8 @@
  * and slip_room are the caller's. 1, or 0 where none is held. */
 int held_input(const struct station *st, int32_t room, struct moment now, struct input *in);
 
-/* A held digit card whose clock runs as 'on?' since it came; had it come at its time, the count agreed, it would be on.
- * 1 where that is done. */
-int held_start(struct turn *t);
+/* A held digit card whose clock runs as 'on?' since it came; had it come at its time, the count agreed, it would be on. */
+enum answered held_start(struct turn *t);
 void held_entered(struct turn *t); /* after the turn of a held scan: it is held no longer */
 
 #endif

@@ -25,7 +25,8 @@ struct turn {
 	int failed; /* an event did not fit: the whole turn is refused */
 };
 
-/* Whether a scan answered the open question; one that did not goes on as any other scan. */
+/* Whether a scan was answered here: as what the open question asks for, or by what it means wherever it comes. One that was
+ * not goes on as any other scan. */
 enum answered { ANSWERED_NOT = 0, ANSWERED };
 
 int turn_has_case(const struct turn *t);

@@ -21,24 +21,24 @@ static void state_size(struct turn *t, int mm)
 }
 
 /* "case 41: …" where no case is open: what was entered wrongly is corrected by a further event and an
- * addendum slip; nothing is edited (rule 13). 1 where the text was one. */
-static int correct_after(struct turn *t)
+ * addendum slip; nothing is edited (rule 13). */
+static enum answered correct_after(struct turn *t)
 {
 	int case_no = 0, used = 0;
 	if (turn_has_case(t) || sscanf(t->in->text, "case %9d: %n", &case_no, &used) != 1 || !used ||
 	    !t->in->text[used])
-		return 0;
+		return ANSWERED_NOT;
 	if (case_no < 1 || case_no > t->station->last_case_no ||
 	    station_sheet_of_case(t->station, case_no) >= 0) {
 		turn_refuse(t, SAY(CASE_NOT_ENDED_HERE, .case_no = case_no));
-		return 1;
+		return ANSWERED;
 	}
 	struct event e = {.kind = EV_CORRECTION, .case_no = case_no};
 	snprintf(e.text, sizeof e.text, "%s", t->in->text + used);
 	turn_emit(t, &e);
 	turn_queue_slip(t, SLIP_ADDENDUM, case_no);
 	turn_say(t, SAY(R_CORRECTED, .case_no = case_no));
-	return 1;
+	return ANSWERED;
 }
 
 void typed_take(struct turn *t)
@@ -48,7 +48,7 @@ void typed_take(struct turn *t)
 		turn_refuse_fault(t, SAY(TYPED_NOT_KEPT_FOR, .fault = why.text), SAY(TYPED_NOT_KEPT));
 		return;
 	}
-	if (correct_after(t))
+	if (correct_after(t) == ANSWERED)
 		return;
 	int mm = 0, used = 0;
 	if (turn_has_case(t) && sscanf(t->in->text, "%3d mm%n", &mm, &used) == 1 && used &&

@@ -145,7 +145,7 @@ static int begin_new(const char *path, struct error *e)
 static int copy_pages(struct record *from, const char *path, struct error *e)
 {
 	int n = record_copy_start(from, path, e);
-	while (n == 0 && (n = record_copy_step(from, PAGES_AT_ONCE, e)) == 1)
+	while (n == 0 && (n = record_copy_step(from, PAGES_AT_ONCE, e)) == RECORD_COPY_GOES_ON)
 		n = 0;
 	return n;
 }

@@ -29,7 +29,7 @@ int record_copy_step(struct record *r, int pages, struct error *e)
 {
 	int code = sqlite3_backup_step(r->copy, pages);
 	if (code == SQLITE_OK)
-		return 1;
+		return RECORD_COPY_GOES_ON;
 	int n = sqlite3_backup_finish(r->copy);
 	r->copy = NULL;
 	/* The copy is a plain file that needs no -wal beside it. */
@@ -38,7 +38,7 @@ int record_copy_step(struct record *r, int pages, struct error *e)
 	sqlite3_close(r->copy_db);
 	r->copy_db = NULL;
 	if (code == SQLITE_DONE && n == SQLITE_OK)
-		return 0;
+		return RECORD_COPIED;
 	if (code == SQLITE_FULL || n == SQLITE_FULL)
 		return error_set(e, -ENOSPC,
 		                 "the copy of the record failed: the disk is full: free some space, or give "

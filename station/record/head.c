@@ -65,5 +65,5 @@ int head_compare(struct record *r, const struct head *head)
 	if (n < 0)
 		return n;
 	chain_hex(&there, hex);
-	return n == 0 ? HEAD_BEHIND : strcmp(hex, head->hash) == 0 ? HEAD_HELD : HEAD_OTHER;
+	return n == RECORD_HAS_NONE ? HEAD_BEHIND : strcmp(hex, head->hash) == 0 ? HEAD_HELD : HEAD_OTHER;
 }

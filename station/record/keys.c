@@ -150,11 +150,11 @@ int keys_check(const struct keys *all, const char *jws, json_t **payload, int *w
 		if ((any || is_header(&p, all->list[i].kid)) && signed_by(&p, &all->list[i]))
 			by = i;
 	if (by < 0 || decode(p.body, p.body_size, body, sizeof body, &size) < 0)
-		return 0;
+		return KEYS_SIGNED_NOT;
 	if (which)
 		*which = by;
 	*payload = json_read((const char *)body, size, e);
-	return *payload ? 1 : -EINVAL;
+	return *payload ? KEYS_SIGNED : -EINVAL;
 }
 
 int seal_check(const char *file, const char *jws, json_t **payload, struct error *e)

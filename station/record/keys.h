@@ -33,9 +33,10 @@ int keys_read(struct keys *all, const char *file, struct error *e);
 /* Writes the set, but only where it is another than the one that is there. 0 or a negative errno. */
 int keys_write(const struct keys *all, const char *file);
 
-/* Checks a compact JWS (RFC 7515, EdDSA). 1 signed by one of the keys: `payload` is a new reference, and `which` (or
- * NULL) the key's place; 0 by none of them; negative errno with `e` where it is no JWS at all. One whose header has no
+/* Checks a compact JWS (RFC 7515, EdDSA). Signed by one of the keys: `payload` is a new reference, and `which` (or
+ * NULL) the key's place; negative errno with `e` where it is no JWS at all. One whose header has no
  * `kid`, as earlier versions wrote it, is tried with each key. */
+enum keys_signed { KEYS_SIGNED_NOT = 0, KEYS_SIGNED };
 int keys_check(const struct keys *all, const char *jws, json_t **payload, int *which, struct error *e);
 
 /* The same with the keys of a file. */

@@ -16,14 +16,14 @@ static int by_key(struct record *r, const char *key, struct event *ev)
 	ev->case_no = ev->n = 0;
 	ev->kind = EV_STOPPED;
 	int n = store_each_row(r, r->by_key, keep_one, ev, NULL);
-	return n < 0 ? n : ev->kind == EV_UNREADABLE ? -EUCLEAN : ev->seq != 0;
+	return n < 0 ? n : ev->kind == EV_UNREADABLE ? -EUCLEAN : ev->seq ? RECORD_FOUND : RECORD_HAS_NONE;
 }
 
 int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back)
 {
 	struct event ev;
-	int n = identity[0] ? by_key(r, identity, &ev) : 0;
-	if (n == 1) {
+	int n = identity[0] ? by_key(r, identity, &ev) : RECORD_HAS_NONE;
+	if (n == RECORD_FOUND) {
 		*case_no = ev.case_no;
 		*back = ev.n == 1;
 	}
@@ -51,9 +51,9 @@ int record_slip_of_case(struct record *r, int32_t case_no, int32_t *slip)
 	}
 	sqlite3_finalize(s);
 	if (n < 0 || ev.kind != EV_SLIP_QUEUED)
-		return n < 0 ? n : 0;
+		return n < 0 ? n : RECORD_HAS_NONE;
 	*slip = ev.n;
-	return 1;
+	return RECORD_FOUND;
 }
 
 struct slip_search {
@@ -77,12 +77,12 @@ int record_slip_of(struct record *r, int32_t slip, int32_t copy, struct slip *ou
 	*out = (struct slip){0};
 	*paper = (struct paper){.copy = copy};
 	int n = by_key(r, key, &ev);
-	if (n != 1)
+	if (n != RECORD_FOUND)
 		return n;
 	*out = (struct slip){.number = slip, .case_no = ev.case_no, .room = ev.room};
 	sqlite3_bind_int(r->slips_of, 1, ev.case_no);
 	n = store_each_row(r, r->slips_of, follow_slip, &(struct slip_search){out, paper}, NULL);
-	return n < 0 ? n : 1;
+	return n < 0 ? n : RECORD_FOUND;
 }
 
 int record_last_slip(struct record *r, int32_t *slip)
@@ -124,5 +124,5 @@ int record_batch_of(struct record *r, int64_t number, struct batch *out)
 {
 	struct batch_search b = {.number = number, .out = out};
 	int n = store_each_row(r, r->batches, match_batch, &b, NULL);
-	return n < 0 ? n : !b.found && b.unreadable ? -EUCLEAN : b.found;
+	return n < 0 ? n : !b.found && b.unreadable ? -EUCLEAN : b.found ? RECORD_FOUND : RECORD_HAS_NONE;
 }

@@ -172,8 +172,8 @@ int record_hash_at(struct record *r, int64_t seq, struct chain *chain)
 	else if (code == SQLITE_ROW)
 		memset(chain, 0, sizeof *chain);
 	sqlite3_finalize(s);
-	return code == SQLITE_ROW    ? 1
-	       : code == SQLITE_DONE ? 0
+	return code == SQLITE_ROW    ? RECORD_FOUND
+	       : code == SQLITE_DONE ? RECORD_HAS_NONE
 	                             : store_fault(r, code, "read the record", NULL);
 }
 

@@ -14,7 +14,7 @@ static int check_event(struct record *r, int64_t seq, const char *hash, char wor
 	int n = record_hash_at(r, seq, &there);
 	if (n < 0)
 		return n;
-	if (n == 0) {
+	if (n == RECORD_HAS_NONE) {
 		snprintf(words, SLIP_CHECK_WORDS,
 		         "%s: it ends at event %lld, before event %lld that the slip names: an older record "
 		         "was put "
@@ -40,10 +40,10 @@ static int check_slip(struct record *r, const json_t *payload, char words[SLIP_C
 	int64_t number = json_number(payload, "slip", 0), copy = json_number(payload, "copy", 0),
 	        case_no = json_number(payload, "case", 0);
 	int fits = number > 0 && number <= INT32_MAX && copy > 0 && copy <= INT32_MAX;
-	int n = fits ? record_slip_of(r, (int32_t)number, (int32_t)copy, &slip, &paper) : 0;
+	int n = fits ? record_slip_of(r, (int32_t)number, (int32_t)copy, &slip, &paper) : RECORD_HAS_NONE;
 	if (n < 0)
 		return n;
-	if (n == 0 || slip.case_no != case_no || !paper.queued) {
+	if (n == RECORD_HAS_NONE || slip.case_no != case_no || !paper.queued) {
 		snprintf(words, SLIP_CHECK_WORDS, "%s: it knows no copy %lld of slip %lld of case %lld",
 		         other, (long long)copy, (long long)number, (long long)case_no);
 		return SLIP_OTHER;
@@ -58,10 +58,10 @@ int slip_check(struct record *r, const struct keys *keys, const char *jws, char 
 {
 	*payload = NULL;
 	int n = keys_check(keys, jws, payload, NULL, e);
-	if (n == 0)
+	if (n == KEYS_SIGNED_NOT)
 		snprintf(words, SLIP_CHECK_WORDS, "not signed by any key of this station");
-	if (n <= 0)
-		return n == 0 ? SLIP_UNSIGNED : n;
+	if (n != KEYS_SIGNED)
+		return n == KEYS_SIGNED_NOT ? SLIP_UNSIGNED : n;
 	n = check_event(r, json_number(*payload, "seq", 0), json_text(*payload, "chain"), words);
 	if (n == SLIP_HELD)
 		n = check_slip(r, *payload, words);

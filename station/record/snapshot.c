@@ -270,11 +270,11 @@ static int look(struct record *r, const struct seal *seal, const char *path, str
 	int fd = open(path, O_RDONLY | O_NOFOLLOW | O_CLOEXEC);
 	*why = NULL;
 	if (fd < 0 && errno == ENOENT)
-		return 0;
+		return SNAPSHOT_TAKEN_NOT;
 	*why = fd < 0 ? strerror(errno) : take(fd, r, seal, st, annex, seq);
 	if (fd >= 0)
 		close(fd);
-	return !*why;
+	return *why ? SNAPSHOT_TAKEN_NOT : SNAPSHOT_TAKEN;
 }
 
 int snapshot_load(struct record *r, const struct seal *seal, const char *folder, struct station *st,

@@ -21,10 +21,11 @@
  * holds what the kept records come to, and a test says where raising it was forgotten. */
 #define SNAPSHOT_FOLD 5
 
-/* Fills in what the snapshot of the folder knows; the settings of `st` are its own and stay. 1 and the number of its
- * event; 0 where there is none, or one that is not for this record, key, program or these rooms: it is taken away, and
+/* Fills in what the snapshot of the folder knows; the settings of `st` are its own and stay. Taken: with the number of
+ * its event. Not: there is none, or one that is not for this record, key, program or these rooms: it is taken away, and
  * the journal says why. Then, and on -ENOMEM, `st` is as it was: as before the first event. The annex is appended to `annex`,
  * unless that is NULL. */
+enum snapshot_taken { SNAPSHOT_TAKEN_NOT = 0, SNAPSHOT_TAKEN };
 int snapshot_load(struct record *r, const struct seal *s, const char *folder, struct station *st,
                   struct buf *annex, int64_t *seq);
 

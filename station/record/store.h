@@ -100,7 +100,8 @@ typedef int (*record_case_fn)(void *context, const struct case_edges *c);
 int record_each_case(struct record *r, int64_t after, int limit, record_case_fn each, void *context,
                      int64_t *last, struct error *e);
 
-/* Look-ups for a scan. 1 found, 0 not; a negative errno where the record could not be asked: nobody knows then. */
+/* Look-ups for a scan: whether it was found; a negative errno where the record could not be asked: nobody knows then. */
+enum record_found { RECORD_HAS_NONE = 0, RECORD_FOUND };
 int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back);
 int record_batch_of(struct record *r, int64_t item_number, struct batch *out);
 /* The highest number that a slip has, 0 where there is none. 0 or a negative errno. */
@@ -117,15 +118,16 @@ int64_t record_last(const struct record *r, struct chain *chain);
 
 /* The number of the last event that the file has, and the hash of one. */
 int64_t record_end(struct record *r); /* or a negative errno */
-/* 1, 0 where there is no such event, or a negative errno. */
+/* Whether there is such an event (enum record_found), or a negative errno. */
 int record_hash_at(struct record *r, int64_t seq, struct chain *chain);
 
 /* One event. 0, -ENOENT where there is none, -EINVAL where it cannot be read, or another negative errno. */
 int record_event_at(struct record *r, int64_t seq, struct event *ev);
 
 /* A copy of the record, made in short steps so that the count goes on meanwhile. Start one, then call step
- * until it returns 0 (done) or a negative errno; 1 means go on. Only one at a time. It is not synced: whoever keeps it
- * does that. */
+ * for as long as it says RECORD_COPY_GOES_ON; RECORD_COPIED is the end, or a negative errno. Only one at a time. It is not
+ * synced: whoever keeps it does that. */
+enum record_copied { RECORD_COPIED = 0, RECORD_COPY_GOES_ON };
 int record_copy_start(struct record *r, const char *file, struct error *e);
 int record_copy_step(struct record *r, int pages, struct error *e);
 void record_copy_stop(struct record *r); /* leaves the rest; the file is the caller's to remove */

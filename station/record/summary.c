@@ -78,7 +78,7 @@ static const char *read_cache(struct summary *s, const char *cache, const struct
 		return "it is no summary";
 	if (h.fold != fold->version || h.row_size != sizeof(struct case_row))
 		return "another version made it";
-	if (record_hash_at(s->record, h.seq, &now) != 1 || memcmp(&now, &h.chain, sizeof now) != 0)
+	if (record_hash_at(s->record, h.seq, &now) != RECORD_FOUND || memcmp(&now, &h.chain, sizeof now) != 0)
 		return "it is of another record, or of what this one was before";
 	if (rows_of(s, cache, &h) < 0) {
 		summary_deinit(s);

@@ -32,7 +32,7 @@ static const char *seal_fault(struct watch *w, const struct chain *head)
 	int which = 0;
 	const struct keys *keys = w->how->keys ? w->how->keys : &w->own;
 	_cleanup_(json_drop) json_t *payload = NULL;
-	if (keys_check(keys, w->ev.seal.jws, &payload, &which, &e) != 1)
+	if (keys_check(keys, w->ev.seal.jws, &payload, &which, &e) != KEYS_SIGNED)
 		return "is not signed by any key of this station";
 	if (strcmp(keys->list[which].kid, w->key.kid) != 0)
 		return "is signed by another key than the record names";

@@ -105,7 +105,7 @@ static int look_at_label(struct core *c, const struct input *in, struct bench_in
 	if (in->what == SAY_CODE_OF_STORES)
 		return 0;
 	int n = record_label_last(c->record, in->number, &last);
-	out->label = label_known_by(n == 1 ? &last : NULL);
+	out->label = label_known_by(n == RECORD_FOUND ? &last : NULL);
 	return n < 0 ? n : 0;
 }
 

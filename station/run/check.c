@@ -85,8 +85,9 @@ static int load(struct record *r, const struct seal *seal, const char *folder, s
                 struct error *e)
 {
 	int64_t seq = 0;
-	return seal && snapshot_look(r, seal, folder, st, &seq) == 1 ? record_load_from(r, seq, st, e)
-	                                                             : record_load(r, st, e);
+	return seal && snapshot_look(r, seal, folder, st, &seq) == SNAPSHOT_TAKEN
+	           ? record_load_from(r, seq, st, e)
+	           : record_load(r, st, e);
 }
 
 static int check_record(const char *folder, const char *head, const struct seal *seal, struct station *st,

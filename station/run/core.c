@@ -257,7 +257,8 @@ static int load(struct core *c, struct error *e)
 {
 	_cleanup_(buf_free) struct buf annex = {0};
 	c->snapshot_seq = 0;
-	if (snapshot_load(c->record, c->seal, c->folder, &c->station, &annex, &c->snapshot_seq) != 1) {
+	if (snapshot_load(c->record, c->seal, c->folder, &c->station, &annex, &c->snapshot_seq) !=
+	    SNAPSHOT_TAKEN) {
 		int n = record_load(c->record, &c->station, e);
 		return n < 0 ? n : stock_read(c, 0, e);
 	}

@@ -114,7 +114,7 @@ static void take_hashes(struct hospital *h, const json_t *list)
 		struct chain hash;
 		char hex[2 * CHAIN_BYTES + 1];
 		json_int_t seq = json_integer_value(json_array_get(list, i));
-		if (record_hash_at(h->d->core.record, seq, &hash) != 1)
+		if (record_hash_at(h->d->core.record, seq, &hash) != RECORD_FOUND)
 			continue;
 		chain_hex(&hash, hex);
 		json_array_append_new(told, json_pack("[I,s]", seq, hex));
@@ -127,7 +127,7 @@ static int is_ours(const struct hospital *h, int64_t seq, const char *hash)
 {
 	struct chain is;
 	char hex[2 * CHAIN_BYTES + 1];
-	if (seq < 1 || record_hash_at(h->d->core.record, seq, &is) != 1)
+	if (seq < 1 || record_hash_at(h->d->core.record, seq, &is) != RECORD_FOUND)
 		return 0;
 	chain_hex(&is, hex);
 	return strcmp(hex, hash) == 0;

@@ -80,5 +80,5 @@ int known_batch(struct core *c, const struct code *code, struct batch *batch, st
 	int n = record_batch_of(c->record, code->own.number, batch);
 	if (n < 0)
 		could_not_ask(in, n);
-	return n == 1;
+	return n == RECORD_FOUND;
 }

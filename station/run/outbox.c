@@ -90,18 +90,18 @@ static int send_job(struct daemon *d, const struct slip *s, int again)
 	return n < 0 ? n : child_send(d->print, line.data, line.size);
 }
 
-/* A slip that nobody has seen: the station's, or what the record has of an older one. 1, 0 where it was seen or is none, or a
- * negative errno. */
+/* A slip that nobody has seen: the station's, or what the record has of an older one. RECORD_HAS_NONE where it was seen as
+ * well. */
 static int unseen(struct daemon *d, int32_t number, struct slip *out)
 {
 	struct paper paper;
 	const struct slip *s = station_slip(&d->core.station, number);
-	int n = s ? 1 : record_slip_of(d->core.record, number, 1, out, &paper);
+	int n = s ? RECORD_FOUND : record_slip_of(d->core.record, number, 1, out, &paper);
 	if (s)
 		*out = *s;
 	if (n < 0)
 		log_errno(n, "the record could not be asked about slip %d", (int)number);
-	return n == 1 && out->state == SLIP_SEEN ? 0 : n;
+	return n == RECORD_FOUND && out->state == SLIP_SEEN ? RECORD_HAS_NONE : n;
 }
 
 /* The one that was queued first among those that wait; `after` the one that was looked at last. */
@@ -360,13 +360,13 @@ int outbox_retry(struct daemon *d, int32_t slip, struct error *e)
 	struct slip old;
 	struct paper paper;
 	const struct slip *s = station_slip(&d->core.station, slip);
-	int n = s ? 1
+	int n = s ? RECORD_FOUND
 	          : record_slip_of(d->core.record, slip, 1, &old,
 	                           &paper); /* the oldest fall out of the station's list */
 	if (n < 0)
 		return error_set(e, n, "the record could not be asked about slip %d: %s: try again",
 		                 (int)slip, strerror(-n));
-	if (n && !s && old.state != SLIP_SEEN)
+	if (n == RECORD_FOUND && !s && old.state != SLIP_SEEN)
 		s = &old;
 	if (!s)
 		return error_set(e, -ENOENT, "slip %d is not waiting to be seen: see 'bandtally print list'",

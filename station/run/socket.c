@@ -638,7 +638,7 @@ static void copy_step(void *context)
 	struct client *c = context;
 	struct error e = {0};
 	int n = record_copy_step(c->d->core.record, COPY_PAGES, &e);
-	if (n == 1) {
+	if (n == RECORD_COPY_GOES_ON) {
 		loop_after(c->d->loop, COPY_EVERY_MS, copy_step, c);
 		return;
 	}

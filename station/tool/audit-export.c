@@ -209,7 +209,7 @@ static int read_slips(struct exported *x, const struct keys *keys, const char *f
 	while (fgets(line, sizeof line, f)) {
 		_cleanup_(json_drop) json_t *payload = NULL;
 		line[strcspn(line, " \r\n")] = 0;
-		if (*line && keys_check(keys, line, &payload, NULL, NULL) == 1 &&
+		if (*line && keys_check(keys, line, &payload, NULL, NULL) == KEYS_SIGNED &&
 		    json_number(payload, "case", 0) == case_no)
 			add_jws(x, line, "signed summary of the slip");
 	}

@@ -39,7 +39,8 @@ static void find_cache(const char *given, struct record *r, char out[PATH_MAX])
 		snprintf(out, PATH_MAX, "%s", strcmp(given, "none") == 0 ? "" : given);
 		return;
 	}
-	if (record_hash_at(r, 1, &first) != 1 || (!(cache && *cache == '/') && !(home && *home == '/')))
+	if (record_hash_at(r, 1, &first) != RECORD_FOUND ||
+	    (!(cache && *cache == '/') && !(home && *home == '/')))
 		return;
 	chain_hex(&first, hex);
 	if (cache && *cache == '/')

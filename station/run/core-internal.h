@@ -11,8 +11,8 @@ int core_start(struct core *c, const char *folder, const char *head, struct erro
  * took it. */
 const struct reply *core_carry_out(struct core *c, struct input *in, int *stored);
 
-/* What a scan says, as an input; in->at is set. 1 where it was joined to the half of a pack that came before. */
-int core_read(struct core *c, const struct scan *s, struct input *in);
+/* What a scan says, as an input; in->at is set. HALVES_JOINED: to the half of a pack that came before. */
+enum halves_join core_read(struct core *c, const struct scan *s, struct input *in);
 
 /* Enters what was decided to be entered: n scans that are held for the room, each in a turn of its own. What it
  * says of all stands in the last outcome's reply. */

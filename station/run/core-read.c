@@ -20,7 +20,7 @@ static void tell_forgotten(struct core *c, const struct half *half)
 	core_tell(c, half->room, VERDICT_REFUSED, said);
 }
 
-int core_read(struct core *c, const struct scan *s, struct input *in)
+enum halves_join core_read(struct core *c, const struct scan *s, struct input *in)
 {
 	static struct half forgotten; /* a kilobyte; one thread */
 	struct code code;
@@ -29,17 +29,17 @@ int core_read(struct core *c, const struct scan *s, struct input *in)
 	int32_t today = clock_date_number(wall_latest_ms(&c->station, in->at), in->at.utc_min);
 	if (code_read(&code, s->aim, s->data, s->size, today, &fault) < 0) {
 		input_from_fault(in, &fault);
-		return 0;
+		return HALVES_WHOLE;
 	}
 	enum halves_join joined = halves_take(&c->halves, s->scanner, in->room, &code, in->at, &forgotten);
 	tell_forgotten(c, &forgotten);
 	if (joined == HALVES_WAITS) {
 		in->act = ACT_HALF;
 		snprintf(in->text, sizeof in->text, "%s", code.wants);
-		return 0;
+		return joined;
 	}
 	int has_batch = known_batch(c, &code, &batch, in);
 	input_from_code(in, &c->station, &code, has_batch ? &batch : NULL);
 	known_ask(c, in);
-	return joined == HALVES_JOINED;
+	return joined;
 }

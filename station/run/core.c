@@ -205,7 +205,7 @@ static int record_start(struct core *c, struct error *e)
 	n = prove_record(c, &all[count], e);
 	if (n < 0)
 		return n;
-	count += n;
+	count += n == PROVE_ANOTHER;
 	count += prove_key(c, &all[count]);
 	all[1].at = all[2].at = started.at;
 	n = core_store(c, all, count, e);
@@ -307,10 +307,12 @@ int core_start(struct core *c, const char *folder, const char *head, struct erro
 	c->station.released = RELEASED;
 	if (languages_read(&c->languages, languages_folder(), e) < 0)
 		log_line("%s", e->text); /* the count goes on, in English */
-	int sound = sound_read(&c->settings, &c->station, folder, c->settings_fault);
+	enum sound_from from = sound_read(&c->settings, &c->station, folder, c->settings_fault);
 	int n = open_record(c, e);
-	if (n == 0 && (!sound || sound_keep(folder, e) < 0))
-		log_line("%s", sound ? e->text : c->settings_fault);
+	if (n == 0 && from != SOUND_FROM_FOLDER)
+		log_line("%s", c->settings_fault);
+	else if (n == 0 && sound_keep(folder, e) < 0)
+		log_line("%s", e->text);
 	if (n == 0) {
 		look_aside(c);
 		prove_place(c, head);

@@ -48,7 +48,7 @@ static void look_at_guesses(struct core *c, struct input *in)
 	if (in->known.unanswered || in->known.newer || in->known.unasked ||
 	    paper_is_ours(&in->known.paper, in->proof))
 		return;
-	if (!guesses_note(&c->guesses, guesser_of(in), core_now(c)))
+	if (guesses_note(&c->guesses, guesser_of(in), core_now(c)) == GUESS_NOTED)
 		return;
 	const struct say *say = SAY(SLIP_CODES_TRIED, .scanner = guesser_of(in));
 	char words[SAID_MAX];

@@ -200,9 +200,9 @@ int prove_record(struct core *c, struct event *ev, struct error *e)
 	else if (found == HEAD_OTHER)
 		why = INCARNATION_OTHER;
 	if (!why)
-		return 0;
+		return PROVE_AS_NOTED;
 	begin_anew(c, why, ev);
-	return 1;
+	return PROVE_ANOTHER;
 }
 
 static int gave_a_number(const struct core *c)

@@ -22,8 +22,9 @@ int prove_sign(void *context, int64_t seq, const struct chain *head, char *jws);
  * settings name none; NULL: in the data folder. */
 void prove_place(struct core *c, const char *otherwise);
 
-/* Compares the record with what was noted. 1: it is an older or another one, and `ev` says so; 0 it is the one; or a
- * negative errno with `e`. */
+/* Compares the record with what was noted: it is the one, or an older or another one, and `ev` says so; or a negative errno
+ * with `e`. */
+enum prove_found { PROVE_AS_NOTED = 0, PROVE_ANOTHER };
 int prove_record(struct core *c, struct event *ev, struct error *e);
 
 /* The event that begins a new incarnation, because a paper of this station is newer than its record: an older one was put

@@ -57,7 +57,7 @@ static struct guesser *place_for(struct guesses *g, const char *scanner)
 	return x;
 }
 
-int guesses_note(struct guesses *g, const char *scanner, struct moment now)
+enum guessed guesses_note(struct guesses *g, const char *scanner, struct moment now)
 {
 	struct guesser *x = place_for(g, scanner);
 	if (x->n == GUESSES_IN_A_MINUTE) {
@@ -66,10 +66,10 @@ int guesses_note(struct guesses *g, const char *scanner, struct moment now)
 	}
 	x->wrong[x->n++] = now;
 	if (x->n < GUESSES_IN_A_MINUTE || !within_a_minute(x->wrong[0], now))
-		return 0;
+		return GUESS_NOTED;
 	x->silenced = x->wrong[0] = now;
 	x->n = 1; /* that is over when it is answered again: five more silence it anew */
-	return 1;
+	return GUESS_ONE_TOO_MANY;
 }
 
 int guesses_silent(const struct guesses *g, const char *scanner, struct moment now)

@@ -26,8 +26,9 @@ struct guesses {
 	} list[GUESSES_MAX];
 };
 
-/* A code that is not ours was read. 1 where that was the fifth in a minute: from now on it is not answered. */
-int guesses_note(struct guesses *g, const char *scanner, struct moment now);
+/* A code that is not ours was read. One too many is the fifth in a minute: from now on it is not answered. */
+enum guessed { GUESS_NOTED = 0, GUESS_ONE_TOO_MANY };
+enum guessed guesses_note(struct guesses *g, const char *scanner, struct moment now);
 
 /* 1 while slips are not answered at this scanner. */
 int guesses_silent(const struct guesses *g, const char *scanner, struct moment now);

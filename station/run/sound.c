@@ -18,14 +18,15 @@ static void begin_anew(struct station *st)
 	st->released = released;
 }
 
-int sound_read(struct settings *s, struct station *st, const char *folder, char fault[SOUND_FAULT_MAX])
+enum sound_from sound_read(struct settings *s, struct station *st, const char *folder,
+                           char fault[SOUND_FAULT_MAX])
 {
 	struct error e = {0}, kept = {0};
 	char place[PATH_MAX];
 	struct stat file;
 	fault[0] = 0;
 	if (settings_read(s, st, folder, &e) == 0)
-		return 1;
+		return SOUND_FROM_FOLDER;
 	begin_anew(st);
 	snprintf(place, sizeof place, "%.3800s/" SOUND_FOLDER, folder);
 	int there = stat(place, &file) == 0;
@@ -33,7 +34,7 @@ int sound_read(struct settings *s, struct station *st, const char *folder, char 
 		snprintf(fault, SOUND_FAULT_MAX,
 		         "%.400s. Until it is mended the station works with the settings that it had before",
 		         e.text);
-		return 0;
+		return SOUND_FROM_EARLIER;
 	}
 	begin_anew(st);
 	settings_default(s, st);
@@ -42,7 +43,7 @@ int sound_read(struct settings *s, struct station *st, const char *folder, char 
 	    "%.400s. There are no earlier settings: the station works with one room and as policy what is "
 	    "shipped, until it is mended",
 	    e.text);
-	return 0;
+	return SOUND_FROM_DEFAULTS;
 }
 
 static int keep_file(const char *folder, const char *name)

@@ -55,7 +55,7 @@ void core_stored(struct core *c, const struct scan *scans, int n, int lost)
 	for (int i = 0; i < n && i < STORED_MAX; i++) {
 		struct input in = {.at = made_at(now, scans[i].made_ms), .room = room};
 		snprintf(in.scanner, sizeof in.scanner, "%s", scans[i].scanner);
-		if (core_read(c, &scans[i], &in) && kept && list[kept - 1].act == ACT_HALF)
+		if (core_read(c, &scans[i], &in) == HALVES_JOINED && kept && list[kept - 1].act == ACT_HALF)
 			kept--;
 		list[kept++] = in;
 		if (!moves_scanner(&in))

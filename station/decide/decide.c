@@ -99,7 +99,7 @@ static void take(struct turn *t)
 			card_take(t);
 		return;
 	case ACT_DIGIT:
-		if (card_of_other_room(t) == ANSWERED_NOT && held_start(t) == ANSWERED_NOT)
+		if (card_of_other_room(t) == ANSWERED_NOT && stored_start(t) == ANSWERED_NOT)
 			digit_card_take(t);
 		return;
 	case ACT_BADGE:
@@ -318,7 +318,7 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 		turn_refuse(&t, SAY(TOO_MANY_CASES, .n = SHEETS_MAX));
 	} else if (read_again(&t) == ANSWERED) {
 		if (in->held)
-			held_entered(&t);
+			stored_entered(&t);
 		stored_ask(&t);
 	} else {
 		if (t.index >= 0 && t.s->suspended)
@@ -326,7 +326,7 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 		take(&t);
 		end_if_empty(&t);
 		if (in->held)
-			held_entered(&t);
+			stored_entered(&t);
 		stored_ask(&t);
 		ask_again(&t);
 	}
@@ -337,7 +337,7 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 		t.failed = 0;
 		turn_refuse(&t, SAY(SHEET_IS_FULL));
 		if (in->held)
-			held_entered(&t);
+			stored_entered(&t);
 	}
 	name_room(st, in->room, out);
 	say_next(st, in, out);

@@ -73,7 +73,7 @@ struct input {
 	const struct input *stored; /* ACT_STORED: in their order, each `at` the time at which it was made */
 	int n_stored;
 	int lost;     /* ACT_STORED: 1 where one came that is too long to be held */
-	int64_t held; /* event of the held scan that this is, 0 it is none (held_input) */
+	int64_t held; /* event of the held scan that this is, 0 it is none (stored_input) */
 	int outlived; /* and the station has started again since it came */
 	int more;     /* a further held scan is entered next */
 };

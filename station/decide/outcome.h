@@ -34,7 +34,7 @@ struct outcome {
 	struct event events[OUTCOME_EVENTS_MAX];
 	int count;
 	struct reply reply;
-	int enter; /* so many held scans of the room are to be entered now, each by held_input() and decide() */
+	int enter; /* so many held scans of the room are to be entered now, each by stored_input() and decide() */
 	struct sheet sheet; /* the case's sheet as it will be; case_no 0 where there is none */
 	struct misfit misfit;
 	int32_t told_room; /* another room whose board says `told`; 0 none */

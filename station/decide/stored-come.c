@@ -156,7 +156,7 @@ static void not_held(struct turn *t, struct not_held *list, struct say what)
 
 static void scan_not_held(struct turn *t, struct not_held *list, const struct held *h, enum saying why)
 {
-	struct say what = held_scan(t->station, h);
+	struct say what = stored_scan(t->station, h);
 	what.what = what.saying;
 	what.why = why;
 	what.saying = SAY_UNHELD_FOR;

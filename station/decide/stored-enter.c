@@ -27,7 +27,7 @@ static void thing_of(const struct station *st, const struct held *h, struct inpu
 		in->parts[i] = catalogue_by_key(&st->catalogue, in->line->contents[i].key);
 }
 
-int held_input(const struct station *st, int32_t room, struct moment now, struct input *in)
+int stored_input(const struct station *st, int32_t room, struct moment now, struct input *in)
 {
 	static const enum act acts[] = {ACT_TICK,       ACT_CARD, ACT_DIGIT, ACT_BADGE,
 	                                ACT_CASE_LABEL, ACT_SLIP, ACT_THING, ACT_TRAY};
@@ -61,7 +61,7 @@ static int before_off(const struct turn *t, const struct digit *d)
 }
 
 /* Its clock was started as 'on?' when it came; had it come at its time, the count agreed, it would be on. */
-enum answered held_start(struct turn *t)
+enum answered stored_start(struct turn *t)
 {
 	int digit = t->in->digit;
 	const struct digit *d = turn_has_case(t) ? sheet_digit_const(t->s, digit) : NULL;
@@ -98,7 +98,7 @@ static int off_before_on(const struct turn *t)
 	return 0;
 }
 
-void held_entered(struct turn *t)
+void stored_entered(struct turn *t)
 {
 	int digit = off_before_on(t);
 	if (digit) {

@@ -6,10 +6,10 @@
 
 /* The next of the scans that are held for a room, as an input of the present boot; used_in, used_back, slip_case
  * and slip_room are the caller's. 1, or 0 where none is held. */
-int held_input(const struct station *st, int32_t room, struct moment now, struct input *in);
+int stored_input(const struct station *st, int32_t room, struct moment now, struct input *in);
 
 /* A held digit card whose clock runs as 'on?' since it came; had it come at its time, the count agreed, it would be on. */
-enum answered held_start(struct turn *t);
-void held_entered(struct turn *t); /* after the turn of a held scan: it is held no longer */
+enum answered stored_start(struct turn *t);
+void stored_entered(struct turn *t); /* after the turn of a held scan: it is held no longer */
 
 #endif

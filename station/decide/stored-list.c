@@ -33,7 +33,7 @@ enum question stored_idle_question(const struct station *st, int32_t room, const
 }
 
 /* What it was, by itself: texts are the station's and the scan's. */
-struct say held_scan(const struct station *st, const struct held *h)
+struct say stored_scan(const struct station *st, const struct held *h)
 {
 	switch ((enum held_kind)h->kind) {
 	case HELD_CARD:
@@ -56,7 +56,7 @@ struct say held_scan(const struct station *st, const struct held *h)
 
 static void name_of(const struct station *st, const struct held *h, char *out, size_t size)
 {
-	struct say scan = held_scan(st, h);
+	struct say scan = stored_scan(st, h);
 	say_part(&scan, out, size);
 }
 

@@ -16,7 +16,7 @@ enum halves_join core_read(struct core *c, const struct scan *s, struct input *i
 
 /* Enters what was decided to be entered: n scans that are held for the room, each in a turn of its own. What it
  * says of all stands in the last outcome's reply. */
-void core_enter_held(struct core *c, int32_t room, int n);
+void core_enter_stored(struct core *c, int32_t room, int n);
 
 /* --- bench.c ----------------------------------------------------------------------------------------- */
 

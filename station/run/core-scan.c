@@ -13,7 +13,7 @@ int core_open_noting(struct core *c, const char *folder, const char *head, struc
 {
 	int n = core_start(c, folder, head, e);
 	if (n == 0)
-		core_ask_held(c);
+		core_ask_stored(c);
 	return n;
 }
 
@@ -26,6 +26,6 @@ const struct reply *core_scan(struct core *c, const struct scan *s)
 	bench_read(c, s, &in);
 	core_carry_out(c, &in, NULL);
 	if (c->outcome.enter)
-		core_enter_held(c, in.room, c->outcome.enter);
+		core_enter_stored(c, in.room, c->outcome.enter);
 	return &c->outcome.reply;
 }

@@ -106,7 +106,7 @@ const struct reply *core_scan(struct core *c, const struct scan *scan);
 void core_stored(struct core *c, const struct scan *scans, int n, int lost);
 
 /* Asks where scans are held and nothing is asked: a crash came between a YES and its last entry. */
-void core_ask_held(struct core *c);
+void core_ask_stored(struct core *c);
 
 /* Typed text that answers a question. */
 const struct reply *core_typed(struct core *c, int32_t room, const char *text);

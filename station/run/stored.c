@@ -69,7 +69,7 @@ void core_stored(struct core *c, const struct scan *scans, int n, int lost)
 	hold(c, scans[0].scanner, room, list, kept, lost);
 }
 
-void core_ask_held(struct core *c)
+void core_ask_stored(struct core *c)
 {
 	int32_t asked = 0;
 	for (int i = 0; i < c->station.n_held; i++) {
@@ -99,12 +99,12 @@ static void tell_all(struct reply *r, const struct entered *e)
 		r->verdict = VERDICT_REFUSED;
 }
 
-void core_enter_held(struct core *c, int32_t room, int n)
+void core_enter_stored(struct core *c, int32_t room, int n)
 {
 	struct entered e = {0};
 	struct input in;
 	int stored = 1;
-	while (n-- > 0 && stored && held_input(&c->station, room, core_now(c), &in)) {
+	while (n-- > 0 && stored && stored_input(&c->station, room, core_now(c), &in)) {
 		in.more = n > 0;
 		known_ask(c, &in);
 		const struct reply *r = core_carry_out(c, &in, &stored);

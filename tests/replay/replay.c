@@ -243,7 +243,7 @@ static void take(struct play *p, struct input *in)
 	carry_out(p, in);
 	struct input held;
 	p->entering = p->out.enter;
-	while (p->entering-- > 0 && held_input(&p->st, p->room, p->now, &held)) {
+	while (p->entering-- > 0 && stored_input(&p->st, p->room, p->now, &held)) {
 		held.more = p->entering > 0;
 		carry_out(p, &held);
 	}

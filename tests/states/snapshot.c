@@ -110,7 +110,7 @@ void snapshot_scan(struct world *w, const struct input *in, struct outcome *out)
 	decide_known(&w->station, in, out);
 	int enter = out->enter;
 	snapshot_apply(w, out, &at_end, &ended);
-	for (; enter > 0 && held_input(&w->station, 1, w->inputs[0].in.at, &held); enter--) {
+	for (; enter > 0 && stored_input(&w->station, 1, w->inputs[0].in.at, &held); enter--) {
 		held.more = enter > 1;
 		decide_known(&w->station, &held, out);
 		snapshot_apply(w, out, &at_end, &ended);

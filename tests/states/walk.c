@@ -475,7 +475,7 @@ static int step(struct walk *w, const struct node *from, int input)
 	if (is_beyond(&w->world, &w->world.inputs[input].in))
 		return 1;
 	uint32_t broken = turn(w, &w->world.inputs[input].in, &out);
-	for (int n = out.enter; n > 0 && held_input(st, 1, w->world.inputs[0].in.at, &held); n--) {
+	for (int n = out.enter; n > 0 && stored_input(st, 1, w->world.inputs[0].in.at, &held); n--) {
 		held.more = n > 1;
 		broken |= turn(w, &held, &out);
 	}

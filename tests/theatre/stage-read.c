@@ -213,7 +213,7 @@ static void enter(struct stage *g, const struct entry *e)
 static void enter_held(struct stage *g, const struct entry *e, int32_t room, int n)
 {
 	struct input in;
-	while (n-- > 0 && held_input(&g->st, room, g->now, &in)) {
+	while (n-- > 0 && stored_input(&g->st, room, g->now, &in)) {
 		in.more = n > 0;
 		look_up(g, &in);
 		reads_look(&g->reads, &in, g->st.policy.repeat_ms);

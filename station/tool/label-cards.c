@@ -16,84 +16,60 @@ struct slot {
 	const char *then; /* what is scanned after it, or before it, that is no card */
 };
 
+#define SLOT(card)                                                                                           \
+	{                                                                                                    \
+		CARD_##card, ALWAYS, NULL                                                                    \
+	}
+
 static const struct card_page {
 	const char *title, *note;
-	enum needed needed;
 	bool in_order;
-	struct slot left[7], right[7], ends[3];
+	struct slot left[12], right[9], ends[3];
 } pages[] = {
     {.title = "Every case, in the order of use",
-     .needed = TEAM,
      .in_order = true,
-     .left = {{CARD_NEW_CASE, ALWAYS,
+     .left = {{CARD_NEW_CASE, TEAM,
                "then two badges, pack and forceps; badge: count agreed; digit card: it is on"},
-              {CARD_OFF, ALWAYS, "the digit card first, then this"},
-              {CARD_FINAL_COUNT, ALWAYS, NULL},
-              {CARD_INTACT, ALWAYS, "then the mark on the forceps, or YES"},
-              {CARD_YES, ALWAYS,
-               "then badge: count agreed; digit card: seen bare; surgeon's badge; the slip"}},
-     .right = {{CARD_NO, ALWAYS, NULL},
-               {CARD_ADD, ALWAYS, NULL},
-               {CARD_HANDOVER, ALWAYS, NULL},
-               {CARD_UNDO, ALWAYS, NULL},
-               {CARD_NEXT, ALWAYS, NULL},
-               {CARD_MISREAD, ALWAYS, NULL}},
-     .note = "The left column is the ordinary case from top to bottom; the right one answers or mends at any "
-             "time. Laminate "
-             "it whole. Cards that end something are on other pages, framed."},
-    {.title = "Every case, in the order of use",
-     .needed = ALONE,
-     .in_order = true,
-     .left = {{CARD_OFF, ALWAYS, "before it: badge, pack, digit card (it is on); then digit card, and this"},
-              {CARD_INTACT, ALWAYS, "then the digit card: seen bare"},
-              {CARD_LOOKED_PATIENT, ALWAYS, "one of these four; then badge, and the slip"},
-              {CARD_LOOKED_CARER, ALWAYS, NULL},
-              {CARD_LOOKED_COLLEAGUE, ALWAYS, NULL},
-              {CARD_LOOKED_NOBODY, ALWAYS, NULL}},
-     .right = {{CARD_YES, ALWAYS, NULL},
-               {CARD_NO, ALWAYS, NULL},
-               {CARD_ADD, ALWAYS, NULL},
-               {CARD_UNDO, ALWAYS, NULL},
-               {CARD_NEXT, ALWAYS, NULL},
-               {CARD_MISREAD, ALWAYS, NULL}},
+              {CARD_OFF, TEAM, "the digit card first, then this"},
+              {CARD_FINAL_COUNT, TEAM, NULL},
+              {CARD_INTACT, TEAM, "then the mark on the forceps, or YES"},
+              {CARD_YES, TEAM, "then badge: count agreed; digit card: seen bare; surgeon's badge; the slip"},
+              {CARD_OFF, ALONE, "before it: badge, pack, digit card (it is on); then digit card, and this"},
+              {CARD_INTACT, ALONE, "then the digit card: seen bare"},
+              {CARD_LOOKED_PATIENT, ALONE, "one of these four; then badge, and the slip"},
+              {CARD_LOOKED_CARER, ALONE, NULL},
+              {CARD_LOOKED_COLLEAGUE, ALONE, NULL},
+              {CARD_LOOKED_NOBODY, ALONE, NULL}},
+     .right = {{CARD_YES, ALONE, NULL},
+               SLOT(NO),
+               SLOT(ADD),
+               {CARD_HANDOVER, TEAM, NULL},
+               SLOT(UNDO),
+               SLOT(NEXT),
+               SLOT(MISREAD)},
      .note = "The left column is the ordinary case from top to bottom; the right one answers or mends at any "
              "time. Laminate "
              "it whole. Cards that end something are on other pages, framed."},
     {.title = "Something is missing, extra or in pieces",
-     .left = {{CARD_MISSING, ALWAYS, NULL},
-              {CARD_PIECES_MISSING, ALWAYS, NULL},
-              {CARD_STEP_DONE, ALWAYS, NULL},
-              {CARD_NOT_DONE, ALWAYS, NULL},
-              {CARD_FOUND, ALWAYS, NULL}},
-     .right = {{CARD_DROPPED, ALWAYS, NULL},
-               {CARD_WRONG_NUMBER_IN_PACK, ALWAYS, NULL},
-               {CARD_INTERRUPTED, ALWAYS, NULL},
-               {CARD_CUT_AND_COMPLETE, ALWAYS, NULL},
-               {CARD_OFFCUT, ALWAYS, NULL}},
-     .ends = {{CARD_END_UNRESOLVED, ALWAYS, NULL}},
+     .left = {SLOT(MISSING), SLOT(PIECES_MISSING), SLOT(STEP_DONE), SLOT(NOT_DONE), SLOT(FOUND)},
+     .right = {SLOT(DROPPED), SLOT(WRONG_NUMBER_IN_PACK), SLOT(INTERRUPTED), SLOT(CUT_AND_COMPLETE),
+               SLOT(OFFCUT)},
+     .ends = {SLOT(END_UNRESOLVED)},
      .note = "The board leads through the search, step by step. Look at and feel the digit, under the "
              "dressing too."},
     {.title = "Now and then",
-     .left = {{CARD_RETURNED_UNOPENED, ALWAYS, NULL},
-              {CARD_UNLISTED_TOURNIQUET, ALWAYS, NULL},
-              {CARD_NO_CODE, ALWAYS, NULL},
-              {CARD_MARK_UNREADABLE, ALWAYS, NULL},
-              {CARD_FORCEPS_MOVED, ALWAYS, NULL}},
-     .right = {{CARD_DRESSING_ALREADY_ON, ALWAYS, NULL},
-               {CARD_AWAKE_PATIENT, ALWAYS, NULL},
+     .left = {SLOT(RETURNED_UNOPENED), SLOT(UNLISTED_TOURNIQUET), SLOT(NO_CODE), SLOT(MARK_UNREADABLE),
+              SLOT(FORCEPS_MOVED)},
+     .right = {SLOT(DRESSING_ALREADY_ON),
+               SLOT(AWAKE_PATIENT),
                {CARD_WITHOUT_FULL_SIGHT, TEAM, NULL},
                {CARD_FINAL_COUNT, ALONE, NULL},
-               {CARD_SUSPEND, ALWAYS, NULL}},
-     .ends = {{CARD_CANCEL, ALWAYS, NULL}, {CARD_PATIENT_LEAVES, ALWAYS, NULL}},
+               SLOT(SUSPEND)},
+     .ends = {SLOT(CANCEL), SLOT(PATIENT_LEAVES)},
      .note = "The two framed cards end something: a count is still owed for whatever was opened."},
     {.title = "Visitors, and scanners",
-     .left = {{CARD_SPARE_SCANNER, ALWAYS, NULL},
-              {CARD_THIS_ROOM, ALWAYS, NULL},
-              {CARD_NEW_CASE, ALONE, NULL}},
-     .right = {{CARD_VISITOR_1, ALWAYS, NULL},
-               {CARD_VISITOR_2, ALWAYS, NULL},
-               {CARD_VISITOR_3, ALWAYS, NULL},
-               {CARD_VISITOR_4, ALWAYS, NULL}},
+     .left = {SLOT(SPARE_SCANNER), SLOT(THIS_ROOM), {CARD_NEW_CASE, ALONE, NULL}},
+     .right = {SLOT(VISITOR_1), SLOT(VISITOR_2), SLOT(VISITOR_3), SLOT(VISITOR_4)},
      .note = "A visitor's name is written beside the code by the circulating practitioner."},
 };
 static const enum own_card_group number_groups[] = {CARDS_SHOWN, CARDS_EARLIER};
@@ -153,8 +129,7 @@ static json_t *cards_of(const json_t *status, const struct label_room *room, con
 {
 	json_t *doc = label_document("cards", json_text(status, "site_name")), *all = json_array();
 	for (size_t i = 0; i < sizeof pages / sizeof *pages; i++)
-		if (needs(pages[i].needed, room))
-			json_array_append_new(all, page_of(&pages[i], status, room, l, list));
+		json_array_append_new(all, page_of(&pages[i], status, room, l, list));
 	json_object_set_new(doc, "room", json_string(room->name));
 	json_object_set_new(doc, "single", json_boolean(room->camera));
 	json_object_set_new(doc, "pages", all);

@@ -4,17 +4,16 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <unistd.h>
 
 #include "base/clock.h"
 #include "code/own-codes.h"
 #include "count/debt.h"
 #include "tell/story.h"
+#include "tool/audit-give.h"
 #include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/document.h"
-#include "tool/print.h"
 #include "tool/words.h"
 #include "words/report-words.h"
 
@@ -30,26 +29,6 @@ static const char usage[] =
     "records\n"
     "that somebody asked, and why.\n"
     "Exit codes: 0 made, 1 failed, 2 wrong usage.\n";
-
-struct events {
-	struct event *list;
-	int count, room;
-};
-
-static int keep(void *context, const struct event *e)
-{
-	struct events *all = context;
-	if (all->count == all->room) {
-		int room = all->room ? 2 * all->room : 256;
-		struct event *more = realloc(all->list, (size_t)room * sizeof *more);
-		if (!more)
-			return -ENOMEM;
-		all->list = more;
-		all->room = room;
-	}
-	all->list[all->count++] = *e;
-	return 0;
-}
 
 /* Who is where, and what each item is called, as far as the case has come. */
 struct known {
@@ -149,7 +128,7 @@ static void tell_of_what(const struct known *k, const struct event *e, char *out
 		add(out, e->text);
 }
 
-static int is_undone(const struct events *all, int at)
+static int is_undone(const struct case_events *all, int at)
 {
 	for (int i = at + 1; i < all->count; i++)
 		if (all->list[i].kind == EV_UNDONE && all->list[i].ref == all->list[at].seq)
@@ -157,7 +136,7 @@ static int is_undone(const struct events *all, int at)
 	return 0;
 }
 
-static void tell_how(const struct events *all, int at, char *out)
+static void tell_how(const struct case_events *all, int at, char *out)
 {
 	const struct event *e = &all->list[at];
 	out[0] = 0;
@@ -169,7 +148,7 @@ static void tell_how(const struct events *all, int at, char *out)
 		add(out, RW_CASE_UNDONE);
 }
 
-static void tell_events(struct document *d, const struct events *all, struct known *k, int rows_max)
+static void tell_events(struct document *d, const struct case_events *all, struct known *k, int rows_max)
 {
 	char when[26], who[DETAIL_MAX], what[DETAIL_MAX], how[DETAIL_MAX];
 	document_section(d, "events", RW_CASE_EVENTS);
@@ -222,7 +201,7 @@ static void tell_digit(json_t *rows, const struct story_digit *digit)
 	}
 }
 
-static int slip_was_seen(const struct events *all, int32_t slip)
+static int slip_was_seen(const struct case_events *all, int32_t slip)
 {
 	for (int i = 0; i < all->count; i++)
 		if (all->list[i].kind == EV_SLIP_STATE && all->list[i].n == slip &&
@@ -231,7 +210,7 @@ static int slip_was_seen(const struct events *all, int32_t slip)
 	return 0;
 }
 
-static void tell_due(struct document *d, const struct events *all, const struct story *s)
+static void tell_due(struct document *d, const struct case_events *all, const struct story *s)
 {
 	document_section(d, "due", RW_CASE_DUE);
 	json_t *rows = document_table(d, "due", RW_CASE_WHAT);
@@ -255,14 +234,7 @@ static void tell_due(struct document *d, const struct events *all, const struct 
 
 /* --- all of it ------------------------------------------------------------------------------------------------------ */
 
-static int take_site(void *context, const struct event *e)
-{
-	if (e->kind == EV_SETTING)
-		recorded_apply(context, e);
-	return 0;
-}
-
-static int write_case(struct record *r, const struct words *w, int32_t case_no, const struct events *all,
+static int write_case(struct record *r, const struct words *w, int32_t case_no, const struct case_events *all,
                       json_t **doc, struct error *e)
 {
 	const char *why = words_value(w, options, "people");
@@ -274,7 +246,7 @@ static int write_case(struct record *r, const struct words *w, int32_t case_no, 
 	int n =
 	    settings && k ? story_make(&story, all->list, all->count, all->list[all->count - 1].at) : -ENOMEM;
 	if (n == 0)
-		n = record_each_setting(r, take_site, settings, e);
+		n = audit_settings(r, settings, e);
 	snprintf(of, sizeof of, RW_CASE_OF, (int)case_no);
 	if (n == 0)
 		n = document_begin(&d, *settings->site_name ? settings->site_name : settings->site,
@@ -296,37 +268,12 @@ static int write_case(struct record *r, const struct words *w, int32_t case_no, 
 	                    : n;
 }
 
-/* Before anything is shown: only a running station can record it. */
-static int record_the_look(int32_t case_no, const char *why, struct error *e)
-{
-	_cleanup_(json_drop) json_t *a =
-	    client_ask(json_pack("{s:s,s:i,s:s}", "do", "audited", "case", (int)case_no, "why", why), e);
-	return a ? 0 : e->code;
-}
-
-int audit_give(const json_t *doc, int json, const char *pdf)
-{
-	_cleanup_(buf_free) struct buf text = {0};
-	struct error e;
-	if (pdf)
-		return print_document(doc, "--pdf", pdf);
-	int n = json ? json_write_canonical(doc, &text) : document_csv(doc, &text);
-	if (n == 0 && json)
-		n = buf_add_text(&text, "\n");
-	if (n < 0) {
-		error_set(&e, n, "cannot write it: %s: close other programs", strerror(-n));
-		return client_fail(&e);
-	}
-	fputs(text.data, stdout);
-	return EXIT_OK;
-}
-
 int audit_case(int argc, char **argv)
 {
 	struct words w;
 	struct error e = {0};
 	struct record *record = NULL;
-	struct events all = {0};
+	struct case_events all = {0};
 	_cleanup_(json_drop) json_t *doc = NULL;
 	char path[PATH_MAX];
 	int held = -1, case_no = 0, r = words_read(&w, argc, argv, options, usage);
@@ -336,15 +283,15 @@ int audit_case(int argc, char **argv)
 		return w.n_rest ? words_beyond(w.rest[1], usage) : words_missing("CASE, its number,", usage);
 	if (words_number("CASE", w.rest[0], 1, SLIP_NUMBER_MAX, &case_no, usage) < 0)
 		return EXIT_USAGE;
-	const char *why = words_value(&w, options, "people"), *pdf = words_value(&w, options, "pdf");
-	int json = words_given(&w, options, "json");
-	if (json + words_given(&w, options, "csv") + (pdf != NULL) != 1)
-		return words_missing("one of --json, --csv and --pdf", usage);
-	int n = why ? record_the_look(case_no, why, &e) : 0;
+	const char *why = words_value(&w, options, "people");
+	r = audit_give_read(&w, options, usage);
+	if (r)
+		return r;
+	int n = why ? audit_record_look("case", case_no, why, &e) : 0;
 	if (n == 0)
 		n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);
 	if (n == 0)
-		n = record_each(record, case_no, keep, &all, &e);
+		n = case_events_read(&all, record, case_no, &e);
 	if (n == 0 && !all.count)
 		n = error_set(&e, -ENOENT,
 		              "case %d: the record has none of that number: see 'bandtally case list'",
@@ -352,6 +299,6 @@ int audit_case(int argc, char **argv)
 	if (n == 0)
 		n = write_case(record, &w, case_no, &all, &doc, &e);
 	audit_done(record, held);
-	free(all.list);
-	return n < 0 ? client_fail(&e) : audit_give(doc, json, pdf);
+	case_events_deinit(&all);
+	return n < 0 ? client_fail(&e) : audit_give(doc, &w, options);
 }

@@ -128,36 +128,13 @@ static int export_events(struct record *r, int json, struct error *e)
 /* --- one case ----------------------------------------------------------------------------------------------------- */
 
 struct exported {
-	struct event *events;
-	int count, room;
+	struct case_events events;
 	struct recorded settings;
 	struct fhir_systems systems;
 	char texts[JWS_MAX][JWS_BYTES_MAX + 1];
 	const char *jws[JWS_MAX], *what[JWS_MAX];
 	int n_jws;
 };
-
-static int keep(void *context, const struct event *e)
-{
-	struct exported *x = context;
-	if (x->count == x->room) {
-		int room = x->room ? 2 * x->room : 256;
-		struct event *more = realloc(x->events, (size_t)room * sizeof *more);
-		if (!more)
-			return -ENOMEM;
-		x->events = more;
-		x->room = room;
-	}
-	x->events[x->count++] = *e;
-	return 0;
-}
-
-static int take_setting(void *context, const struct event *e)
-{
-	if (e->kind == EV_SETTING)
-		recorded_apply(context, e);
-	return 0;
-}
 
 static int set_system(void *context, const char *section, const char *name, const char *value,
                       struct error *e)
@@ -223,9 +200,10 @@ static int find_signed(struct exported *x, const struct words *w, const char *pa
 	static struct keys keys;
 	char from[PATH_MAX];
 	const char *slips = words_value(w, options, "slips");
-	for (int i = 0; i < x->count; i++)
-		if (x->events[i].kind == EV_SEALED)
-			add_jws(x, x->events[i].seal.jws, "signed head of the record at the end of the case");
+	for (int i = 0; i < x->events.count; i++)
+		if (x->events.list[i].kind == EV_SEALED)
+			add_jws(x, x->events.list[i].seal.jws,
+			        "signed head of the record at the end of the case");
 	if (!slips)
 		return 0;
 	int n = audit_keys(&keys, words_value(w, options, "key"), path, from, e);
@@ -238,12 +216,12 @@ static int find_signed(struct exported *x, const struct words *w, const char *pa
 static int print_bundle(const struct exported *x, const struct story *story, struct error *e)
 {
 	json_t *bundle = fhir_bundle(&(struct fhir_source){.story = story,
-	                                                   .events = x->events,
-	                                                   .count = x->count,
+	                                                   .events = x->events.list,
+	                                                   .count = x->events.count,
 	                                                   .systems = &x->systems,
 	                                                   .site = x->settings.site,
 	                                                   .site_name = x->settings.site_name,
-	                                                   .made = x->events[x->count - 1].at,
+	                                                   .made = x->events.list[x->events.count - 1].at,
 	                                                   .jws = x->jws,
 	                                                   .what = x->what,
 	                                                   .n_jws = x->n_jws});
@@ -265,24 +243,25 @@ static int export_case(struct record *r, const struct words *w, const char *path
 	const char *systems = words_value(w, options, "systems");
 	if (!x)
 		return error_set(e, -ENOMEM, "cannot export: out of memory: close other programs");
-	int n = record_each_setting(r, take_setting, &x->settings, e);
+	int n = audit_settings(r, &x->settings, e);
 	default_systems(&x->systems, *x->settings.site ? x->settings.site : "xx");
 	if (n == 0 && systems)
 		n = ini_read(systems, set_system, &x->systems, e);
 	if (n == 0)
-		n = record_each(r, case_no, keep, x, e);
-	if (n == 0 && !x->count)
+		n = case_events_read(&x->events, r, case_no, e);
+	if (n == 0 && !x->events.count)
 		n = error_set(e, -ENOENT,
 		              "case %d: the record has none of that number: see 'bandtally case list'",
 		              (int)case_no);
 	if (n == 0)
 		n = find_signed(x, w, path, case_no, e);
 	if (n == 0)
-		n = story_make(&story, x->events, x->count, x->events[x->count - 1].at);
+		n = story_make(&story, x->events.list, x->events.count,
+		               x->events.list[x->events.count - 1].at);
 	if (n == 0)
 		n = print_bundle(x, story, e);
 	free(story);
-	free(x->events);
+	case_events_deinit(&x->events);
 	free(x);
 	return n;
 }

@@ -2,6 +2,7 @@
 
 #include <errno.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
 
@@ -51,4 +52,50 @@ int audit_keys(struct keys *keys, const char *key, const char *record, char from
 		return 0;
 	int n = keys_read(keys, from, e);
 	return n < 0 ? n : 1;
+}
+
+static int take_setting(void *context, const struct event *e)
+{
+	if (e->kind == EV_SETTING)
+		recorded_apply(context, e);
+	return 0;
+}
+
+int audit_settings(struct record *r, struct recorded *out, struct error *e)
+{
+	return record_each_setting(r, take_setting, out, e);
+}
+
+static int keep(void *context, const struct event *e)
+{
+	struct case_events *all = context;
+	if (all->count == all->room) {
+		int room = all->room ? 2 * all->room : 256;
+		struct event *more = realloc(all->list, (size_t)room * sizeof *more);
+		if (!more)
+			return -ENOMEM;
+		all->list = more;
+		all->room = room;
+	}
+	all->list[all->count++] = *e;
+	return 0;
+}
+
+int case_events_read(struct case_events *all, struct record *r, int32_t case_no, struct error *e)
+{
+	all->count = 0;
+	return record_each(r, case_no, keep, all, e);
+}
+
+void case_events_deinit(struct case_events *all)
+{
+	free(all->list);
+	*all = (struct case_events){0};
+}
+
+int audit_record_look(const char *what, int number, const char *why, struct error *e)
+{
+	_cleanup_(json_drop) json_t *a =
+	    client_ask(json_pack("{s:s,s:i,s:s}", "do", "audited", what, number, "why", why), e);
+	return a ? 0 : e->code;
 }

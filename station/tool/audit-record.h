@@ -1,11 +1,12 @@
-/* What the commands of an audit look at: a record that no station writes meanwhile, and the keys that its seals and slips
- * are held against. */
+/* What the commands of an audit look at: a record that no station writes meanwhile, the keys that its seals and slips are held
+ * against, its settings and the events of a case. */
 #ifndef BANDTALLY_TOOL_AUDIT_RECORD_H
 #define BANDTALLY_TOOL_AUDIT_RECORD_H
 
 #include <limits.h>
 
 #include "base/error.h"
+#include "count/recorded.h"
 #include "record/keys.h"
 #include "record/store.h"
 
@@ -17,5 +18,20 @@ void audit_done(struct record *r, int held);
 /* The station's public keys: `key`, else those of the data folder, else those that lie beside the record. 1 and where they
  * are from, 0 where there are none, negative errno with `e`. */
 int audit_keys(struct keys *keys, const char *key, const char *record, char from[PATH_MAX], struct error *e);
+
+/* What the record says last of each setting: site, rooms, policy. 0 or a negative errno with `e`. */
+int audit_settings(struct record *r, struct recorded *out, struct error *e);
+
+/* The events of one case, in order, as record_each() has them; all zero before the first. Each read forgets the case before. */
+struct case_events {
+	struct event *list;
+	int count, room;
+};
+int case_events_read(struct case_events *all, struct record *r, int32_t case_no, struct error *e);
+void case_events_deinit(struct case_events *all);
+
+/* Somebody looks at what names people: the running station records it, and why, before anything is shown. `what`: "case" or
+ * "person", and its number. 0 or a negative errno with `e`. */
+int audit_record_look(const char *what, int number, const char *why, struct error *e);
 
 #endif

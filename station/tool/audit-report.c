@@ -9,6 +9,7 @@
 #include "record/summary.h"
 #include "report/days.h"
 #include "report/plan.h"
+#include "tool/audit-give.h"
 #include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
@@ -75,13 +76,6 @@ static int read_span(const struct words *w, struct source_span *span)
 
 /* --- what else it needs --------------------------------------------------------------------------------------------- */
 
-static int take_setting(void *context, const struct event *e)
-{
-	if (e->kind == EV_SETTING)
-		recorded_apply(context, e);
-	return 0;
-}
-
 static int is_room(void *context, int32_t room)
 {
 	return recorded_room(context, room) != NULL;
@@ -102,8 +96,7 @@ static int read_plan(struct plan *p, const char *file, struct recorded *settings
 static int give(const struct words *w, const json_t *doc)
 {
 	const char *svg = words_value(w, options, "svg");
-	return svg ? print_document(doc, "--svg", svg)
-	           : audit_give(doc, words_given(w, options, "json"), words_value(w, options, "pdf"));
+	return svg ? print_document(doc, "--svg", svg) : audit_give(doc, w, options);
 }
 
 static int make(struct record *r, const char *path, const struct words *w, struct source_span span, int room,
@@ -115,7 +108,7 @@ static int make(struct record *r, const char *path, const struct words *w, struc
 	struct figures *f = NULL;
 	const char *list = words_value(w, options, "list");
 	int n = settings
-	            ? record_each_setting(r, take_setting, settings, e)
+	            ? audit_settings(r, settings, e)
 	            : error_set(e, -ENOMEM, "cannot make the report: out of memory: close other programs");
 	if (n == 0 && list)
 		n = read_plan(&plan, list, settings, e);

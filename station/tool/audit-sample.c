@@ -10,6 +10,7 @@
 #include "report/plan.h"
 #include "report/sample.h"
 #include "report/stats.h"
+#include "tool/audit-give.h"
 #include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
@@ -204,17 +205,10 @@ static int sample_plan(struct drawing *g, struct record *r, struct recorded *set
 
 /* --- all of it ------------------------------------------------------------------------------------------------------- */
 
-static int take_setting(void *context, const struct event *e)
-{
-	if (e->kind == EV_SETTING)
-		recorded_apply(context, e);
-	return 0;
-}
-
 static int draw(struct drawing *g, struct record *r, const char *list, struct error *e)
 {
 	struct recorded *settings = calloc(1, sizeof *settings);
-	int n = settings ? record_each_setting(r, take_setting, settings, e)
+	int n = settings ? audit_settings(r, settings, e)
 	                 : error_set(e, -ENOMEM, "cannot draw a sample: out of memory: close other programs");
 	const char *site = n < 0 ? "" : *settings->site_name ? settings->site_name : settings->site;
 	if (n == 0)
@@ -242,10 +236,9 @@ int audit_sample(int argc, char **argv)
 		return words_missing("--seed, a number by which anybody can draw the same again,", usage);
 	if (words_number("--seed", words_value(&w, options, "seed"), 0, 999999999, &seed, usage) < 0)
 		return EXIT_USAGE;
-	const char *pdf = words_value(&w, options, "pdf");
-	int json = words_given(&w, options, "json");
-	if (json + words_given(&w, options, "csv") + (pdf != NULL) != 1)
-		return words_missing("one of --json, --csv and --pdf", usage);
+	r = audit_give_read(&w, options, usage);
+	if (r)
+		return r;
 	g.count = count;
 	g.seed = seed;
 	int n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);
@@ -253,5 +246,5 @@ int audit_sample(int argc, char **argv)
 		n = draw(&g, record, words_value(&w, options, "list"), &e);
 	audit_done(record, held);
 	_cleanup_(json_drop) json_t *doc = g.d.whole;
-	return n < 0 ? client_fail(&e) : audit_give(doc, json, pdf);
+	return n < 0 ? client_fail(&e) : audit_give(doc, &w, options);
 }

@@ -9,6 +9,7 @@
 #include "record/summary.h"
 #include "report/days.h"
 #include "tell/story.h"
+#include "tool/audit-give.h"
 #include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
@@ -36,11 +37,6 @@ static const char usage[] =
     "nothing\n"
     "Exit codes: 0 made, also where nothing was found; 1 failed, 2 wrong usage.\n";
 
-struct events {
-	struct event *list;
-	int count, room;
-};
-
 /* What is looked for; "" and 0: not that. */
 struct tracing {
 	const char *line, *lot;
@@ -50,30 +46,9 @@ struct tracing {
 	struct summary summary;
 	const struct recorded *settings;
 	struct document d;
-	struct events events; /* of the case that is being told */
-	int further;          /* rows that found no place */
+	struct case_events events; /* of the case that is being told */
+	int further;               /* rows that found no place */
 };
-
-static int keep(void *context, const struct event *e)
-{
-	struct events *all = context;
-	if (all->count == all->room) {
-		int room = all->room ? 2 * all->room : 256;
-		struct event *more = realloc(all->list, (size_t)room * sizeof *more);
-		if (!more)
-			return -ENOMEM;
-		all->list = more;
-		all->room = room;
-	}
-	all->list[all->count++] = *e;
-	return 0;
-}
-
-static int read_case(struct tracing *t, int32_t case_no, struct error *e)
-{
-	t->events.count = 0;
-	return record_each(t->record, case_no, keep, &t->events, e);
-}
 
 static int has_room(const json_t *rows, struct tracing *t)
 {
@@ -173,7 +148,7 @@ static int tell_case(struct tracing *t, json_t *rows, const struct case_row *row
 {
 	struct story *story = NULL;
 	char slips[TEXT_MAX];
-	int n = read_case(t, row->case_no, e);
+	int n = case_events_read(&t->events, t->record, row->case_no, e);
 	if (n == 0 && t->events.count)
 		n = story_make(&story, t->events.list, t->events.count,
 		               t->events.list[t->events.count - 1].at);
@@ -354,7 +329,7 @@ static int trace_badge(struct tracing *t, struct error *e)
 		const struct case_row *row = &t->summary.rows[i];
 		if (row->end != CASE_OPEN && row->last_seq <= w.seq)
 			continue;
-		n = read_case(t, row->case_no, e);
+		n = case_events_read(&t->events, t->record, row->case_no, e);
 		if (n == 0)
 			tell_uses(t, rows, row, w.seq);
 	}
@@ -394,13 +369,6 @@ static void trace_overrides(struct tracing *t)
 
 /* --- all of it --------------------------------------------------------------------------------------------------------- */
 
-static int take_setting(void *context, const struct event *e)
-{
-	if (e->kind == EV_SETTING)
-		recorded_apply(context, e);
-	return 0;
-}
-
 static void tell_of(const struct tracing *t, char *out, size_t size)
 {
 	if (t->overrides)
@@ -421,7 +389,7 @@ static int trace(struct tracing *t, const char *path, const char *kept, struct e
 {
 	struct recorded *settings = calloc(1, sizeof *settings);
 	char of[120];
-	int n = settings ? record_each_setting(t->record, take_setting, settings, e) : -ENOMEM;
+	int n = settings ? audit_settings(t->record, settings, e) : -ENOMEM;
 	if (n == 0)
 		n = audit_summary(&t->summary, t->record, path, kept, e);
 	int64_t from = clock_now().boot_ms;
@@ -438,7 +406,7 @@ static int trace(struct tracing *t, const char *path, const char *kept, struct e
 		fprintf(stderr, "trace: %.3f s\n", (double)(clock_now().boot_ms - from) / 1000);
 	summary_deinit(&t->summary);
 	free(settings);
-	free(t->events.list);
+	case_events_deinit(&t->events);
 	return n == -ENOMEM ? error_set(e, n, "cannot trace: out of memory: close other programs") : n;
 }
 
@@ -470,18 +438,7 @@ static int read_words(const struct words *w, struct tracing *t)
 		return words_missing("one of --line, --lot, --item, --badge and --overrides", usage);
 	if (t->badge && !words_given(w, options, "why"))
 		return words_missing("--why, a reason, which is recorded,", usage);
-	if (words_given(w, options, "json") + words_given(w, options, "csv") +
-	        words_given(w, options, "pdf") !=
-	    1)
-		return words_missing("one of --json, --csv and --pdf", usage);
-	return 0;
-}
-
-static int record_the_look(const struct tracing *t, const char *why, struct error *e)
-{
-	_cleanup_(json_drop) json_t *a =
-	    client_ask(json_pack("{s:s,s:i,s:s}", "do", "audited", "person", t->badge, "why", why), e);
-	return a ? 0 : e->code;
+	return audit_give_read(w, options, usage);
 }
 
 int audit_trace(int argc, char **argv)
@@ -496,13 +453,12 @@ int audit_trace(int argc, char **argv)
 	r = read_words(&w, &t);
 	if (r)
 		return r;
-	int n = t.badge ? record_the_look(&t, words_value(&w, options, "why"), &e) : 0;
+	int n = t.badge ? audit_record_look("person", t.badge, words_value(&w, options, "why"), &e) : 0;
 	if (n == 0)
 		n = audit_record(&t.record, words_value(&w, options, "file"), path, &held, &e);
 	if (n == 0)
 		n = trace(&t, path, words_value(&w, options, "summary"), &e);
 	audit_done(t.record, held);
 	_cleanup_(json_drop) json_t *doc = t.d.whole;
-	return n < 0 ? client_fail(&e)
-	             : audit_give(doc, words_given(&w, options, "json"), words_value(&w, options, "pdf"));
+	return n < 0 ? client_fail(&e) : audit_give(doc, &w, options);
 }

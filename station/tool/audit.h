@@ -3,7 +3,6 @@
 #define BANDTALLY_TOOL_AUDIT_H
 
 #include "base/error.h"
-#include "base/json.h"
 #include "record/keys.h"
 #include "record/store.h"
 
@@ -26,8 +25,5 @@ int audit_trace(int argc, char **argv);
  * on stderr how long it took, and what was the matter with the one that was kept. 0 or a negative errno with `e`. */
 struct summary;
 int audit_summary(struct summary *s, struct record *r, const char *path, const char *given, struct error *e);
-
-/* A document as JSON or CSV on stdout, or on paper where `pdf` names a file. An exit code. */
-int audit_give(const json_t *doc, int json, const char *pdf);
 
 #endif

@@ -2,7 +2,7 @@
  *
  * A driver is a program of its own that the daemon starts as a child: stdin is /dev/null, stdout a pipe to
  * the daemon, stderr the daemon's. It reads one device, which it opens first; then main.c takes away
- * everything that reading needs no more (sandbox.h), says hello, and run() writes lines (wire.h) until the
+ * everything that reading needs no more (sandbox.h), says hello, and run() writes lines (wire-writer.h) until the
  * device ends. Which scanner is whose is the daemon's knowledge, never the line's.
  *
  * One file a device family defines `this_driver`; main.c is linked with it (house_driver in CMakeLists.txt).
@@ -14,7 +14,7 @@
 #define BANDTALLY_DRIVERS_DRIVER_H
 
 #include "base/error.h"
-#include "drivers/wire.h"
+#include "drivers/wire-writer.h"
 
 struct option; /* <getopt.h> */
 

@@ -7,7 +7,7 @@ if(UMOCKDEV_FOUND)
   # umockdev answers read() and ioctl() through a socket, which the sandbox rightly forbids; the sandboxed driver
   # itself runs in vm-scanner.
   add_executable(bare-scan-handheld ${CMAKE_SOURCE_DIR}/drivers/main.c ${CMAKE_SOURCE_DIR}/drivers/handheld.c
-                 ${CMAKE_SOURCE_DIR}/drivers/wire.c ${CMAKE_CURRENT_SOURCE_DIR}/handheld-bare.c)
+                 ${CMAKE_SOURCE_DIR}/drivers/wire-writer.c ${CMAKE_CURRENT_SOURCE_DIR}/handheld-bare.c)
   house_links(bare-scan-handheld LIBS handheld-base base PKG jansson)
   target_compile_definitions(bare-scan-handheld PRIVATE BANDTALLY_VERSION="${PROJECT_VERSION}")
   set_target_properties(bare-scan-handheld PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR}/tests)

@@ -13,7 +13,7 @@
 #include <cmocka.h>
 
 #include "base/wire.h"
-#include "drivers/wire.h"
+#include "drivers/wire-writer.h"
 
 static struct wire_line seen;
 static struct error why;

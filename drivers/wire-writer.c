@@ -1,4 +1,4 @@
-#include "drivers/wire.h"
+#include "drivers/wire-writer.h"
 
 #include <errno.h>
 #include <poll.h>

@@ -3,8 +3,8 @@
  * Each line goes out in one write and is read back by the daemon's own reader before it leaves, so that
  * nothing is sent that the daemon would refuse.
  */
-#ifndef BANDTALLY_DRIVERS_WIRE_H
-#define BANDTALLY_DRIVERS_WIRE_H
+#ifndef BANDTALLY_DRIVERS_WIRE_WRITER_H
+#define BANDTALLY_DRIVERS_WIRE_WRITER_H
 
 #include <stdbool.h>
 #include <stddef.h>

@@ -284,7 +284,7 @@ struct event {
 	int32_t proof;
 	uint8_t item, digit, what;
 	uint8_t station; /* number of the station at its site, 0 to 99 */
-	uint8_t format;  /* of the record that it was read from (record/event.h); 0: not from a record */
+	uint8_t format;  /* of the record that it was read from (record/event-json.h); 0: not from a record */
 	char text[EVENT_TEXT_MAX];
 	char notice[NOTICE_MAX];
 	union { /* by F_LINE, F_THING, F_STAFF, F_BATCH, F_KEY, F_SEAL, F_HEAD, F_SAID */

@@ -9,7 +9,7 @@
 #include <time.h>
 #include <unistd.h>
 
-#include "record/event.h"
+#include "record/event-json.h"
 #include "record/store-internal.h"
 
 #define NEW ".new"

@@ -8,8 +8,8 @@
 #include <string.h>
 #include <unistd.h>
 
+#include "record/event-json.h"
 #include "record/event-text.h"
-#include "record/event.h"
 #include "record/store-internal.h"
 
 #define THREADS_MAX 8

@@ -1,4 +1,4 @@
-/* What event.c, event-write.c, event-canonical.c, store.c and verify.c share. Nobody else includes it. */
+/* What event-json.c, event-write.c, event-canonical.c, store.c and verify.c share. Nobody else includes it. */
 #ifndef BANDTALLY_RECORD_EVENT_TEXT_H
 #define BANDTALLY_RECORD_EVENT_TEXT_H
 

@@ -3,9 +3,9 @@
 #include <string.h>
 
 #include "base/json.h"
+#include "record/event-json.h"
 #include "record/event-table.h"
 #include "record/event-text.h"
-#include "record/event.h"
 
 /* The fullest event: every text of every part at its length, each byte of it escaped as \u00xx. */
 #define EVENT_BYTES_MAX 12288

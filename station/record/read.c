@@ -5,8 +5,8 @@
 #include <string.h>
 
 #include "base/clock.h"
+#include "record/event-json.h"
 #include "record/event-text.h"
-#include "record/event.h"
 #include "record/store-internal.h"
 
 /* How many events a start stores at most with its own. */

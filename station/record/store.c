@@ -11,8 +11,8 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "record/event-json.h"
 #include "record/event-text.h"
-#include "record/event.h"
 #include "record/store-internal.h"
 
 static const char *const migrations[RECORD_SCHEMA] = {

@@ -7,7 +7,7 @@
 #include "base/clock.h"
 #include "base/ini.h"
 #include "count/event-lists.h"
-#include "record/event.h"
+#include "record/event-json.h"
 #include "tell/fhir.h"
 #include "tool/audit-record.h"
 #include "tool/audit.h"

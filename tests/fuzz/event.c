@@ -6,8 +6,8 @@
 #include <string.h>
 
 #include "base/json.h"
+#include "record/event-json.h"
 #include "record/event-text.h"
-#include "record/event.h"
 
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size);
 

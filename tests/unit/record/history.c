@@ -8,8 +8,8 @@
 #include "base/buf.h"
 #include "code/own-codes.h"
 #include "decide/next.h"
+#include "record/event-json.h"
 #include "record/event-text.h"
-#include "record/event.h"
 
 static uint32_t any(struct history *h, uint32_t below)
 {

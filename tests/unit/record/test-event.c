@@ -11,9 +11,9 @@
 #include <cmocka.h>
 
 #include "base/json.h"
+#include "record/event-json.h"
 #include "record/event-table.h"
 #include "record/event-text.h"
-#include "record/event.h"
 
 static const struct {
 	enum event_field field;

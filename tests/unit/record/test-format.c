@@ -13,8 +13,8 @@
 #include "count/held.h"
 #include "count/recorded.h"
 #include "count/station.h"
+#include "record/event-json.h"
 #include "record/event-text.h"
-#include "record/event.h"
 
 /* --- lists ------------------------------------------------------------------------------------------------- */
 

@@ -13,7 +13,7 @@
 #include <cmocka.h>
 #include <sqlite3.h>
 
-#include "record/event.h"
+#include "record/event-json.h"
 #include "tests/unit/record/folder.h"
 #include "tests/unit/record/history.h"
 

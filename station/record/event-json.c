@@ -1,4 +1,4 @@
-#include "record/event.h"
+#include "record/event-json.h"
 
 #include <errno.h>
 #include <inttypes.h>

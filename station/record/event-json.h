@@ -9,8 +9,8 @@
  * v: the format. Format 1, of version 0.1.0, had numbers for enums and no utc. Every format that was ever written is read
  * for ever (event-table.h); an event that was read is written again in its own format, a new one in the latest.
  */
-#ifndef BANDTALLY_RECORD_EVENT_H
-#define BANDTALLY_RECORD_EVENT_H
+#ifndef BANDTALLY_RECORD_EVENT_JSON_H
+#define BANDTALLY_RECORD_EVENT_JSON_H
 
 #include "base/buf.h"
 #include "count/event.h"

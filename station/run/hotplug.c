@@ -12,7 +12,7 @@
 #include "base/log.h"
 #include "base/scanners.h"
 #include "run/board.h"
-#include "run/drivers.h"
+#include "run/driver-children.h"
 
 #define UNREAD_MAX                                                                                           \
 	(256 << 10) /* bytes of messages that the kernel keeps for us; libudev's own choice is 128 MiB */

@@ -13,7 +13,7 @@
 #include "run/board.h"
 #include "run/check.h"
 #include "run/confined.h"
-#include "run/drivers.h"
+#include "run/driver-children.h"
 #include "run/hospital.h"
 #include "run/hotplug.h"
 #include "run/outbox.h"

@@ -1,7 +1,7 @@
 /* Scanners: the children of [driver …] in station.ini, and of the devices that were found (run/hotplug.h); what their lines
  * say, and what is wrong with them. */
-#ifndef BANDTALLY_RUN_DRIVERS_H
-#define BANDTALLY_RUN_DRIVERS_H
+#ifndef BANDTALLY_RUN_DRIVER_CHILDREN_H
+#define BANDTALLY_RUN_DRIVER_CHILDREN_H
 
 #include "run/daemon.h"
 

@@ -1,4 +1,4 @@
-#include "run/drivers.h"
+#include "run/driver-children.h"
 
 #include <errno.h>
 #include <stdio.h>

@@ -3,7 +3,7 @@
 #define BANDTALLY_FORWARD_CONFINED_H
 
 #include "base/error.h"
-#include "forward/store.h"
+#include "forward/hospital-store.h"
 
 /* `from`: hosts that are read, none of a station. 0, or a negative errno with `e` filled: then the program must not go on. */
 int confine_forward(const struct store_place *place, const struct store_place *from, struct error *e);

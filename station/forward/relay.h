@@ -3,7 +3,7 @@
 #ifndef BANDTALLY_FORWARD_RELAY_H
 #define BANDTALLY_FORWARD_RELAY_H
 
-#include "forward/store.h"
+#include "forward/hospital-store.h"
 
 #define RELAY_STATIONS 400 /* incarnations of all stations of a hospital */
 

@@ -5,7 +5,7 @@
 #ifndef BANDTALLY_FORWARD_SENDER_H
 #define BANDTALLY_FORWARD_SENDER_H
 
-#include "forward/store.h"
+#include "forward/hospital-store.h"
 
 /* Works until the station's end of `in` is closed. Returns 0 then, or a negative errno. */
 int sender_run(const struct store_place *place, int in, int out);

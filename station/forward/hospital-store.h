@@ -4,8 +4,8 @@
  * with store_answer(). A negative result comes with what went wrong in `f`: its word, and what server or network said. Whoever gets one closes the
  * store.
  */
-#ifndef BANDTALLY_FORWARD_STORE_H
-#define BANDTALLY_FORWARD_STORE_H
+#ifndef BANDTALLY_FORWARD_HOSPITAL_STORE_H
+#define BANDTALLY_FORWARD_HOSPITAL_STORE_H
 
 #include <stdint.h>
 

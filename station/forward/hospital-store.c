@@ -1,4 +1,4 @@
-#include "forward/store.h"
+#include "forward/hospital-store.h"
 
 #include <arpa/inet.h>
 #include <errno.h>

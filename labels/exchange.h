@@ -1,5 +1,5 @@
 /* One request to a printer, and its whole answer or none. libcups speaks HTTP and TLS here and writes the request; what comes
- * back is read by answer.h.
+ * back is read by printer-answer.h.
  *
  * Every wait has an end, also where bytes go on coming: connecting 3 s (8 s with TLS), then 4 s without a byte, 60 s until all
  * is sent, 8 s until all is answered. An answer has at most ANSWER_BYTES_MAX. Nobody is asked for a password, and no other address is
@@ -10,7 +10,7 @@
 
 #include <cups/cups.h>
 
-#include "labels/answer.h"
+#include "labels/printer-answer.h"
 #include "labels/send.h"
 
 http_t *exchange_open(const struct printer *p); /* the caller closes it; NULL where nothing answers there */

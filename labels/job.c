@@ -5,7 +5,7 @@
 #include <string.h>
 #include <unistd.h>
 
-#include "labels/answer.h"
+#include "labels/printer-answer.h"
 #include "labels/send.h"
 
 /* PWG 5101.1 names. The size of a roll or a label is what its queue says. */

@@ -6,7 +6,7 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "board/answer.h"
+#include "board/http-answer.h"
 
 #define NOT_TAKEN "The station does not take it: it was not counted: count by hand on the paper sheet.\n"
 

@@ -11,10 +11,10 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "board/answer.h"
 #include "board/assets.h"
 #include "board/catalogues.h"
 #include "board/hand-in.h"
+#include "board/http-answer.h"
 
 struct entrance {
 	struct server *server;

@@ -7,8 +7,8 @@
 #include <string.h>
 
 #include "base/secret.h"
-#include "board/answer.h"
 #include "board/cookies.h"
+#include "board/http-answer.h"
 
 struct one {
 	struct waiting *all;

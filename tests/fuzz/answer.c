@@ -7,7 +7,7 @@
 
 #include <cups/ipp.h>
 
-#include "labels/answer.h"
+#include "labels/printer-answer.h"
 
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size);
 

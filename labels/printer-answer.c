@@ -1,4 +1,4 @@
-#include "labels/answer.h"
+#include "labels/printer-answer.h"
 
 #include <errno.h>
 #include <stdint.h>

@@ -1,4 +1,4 @@
-#include "board/answer.h"
+#include "board/http-answer.h"
 
 #include <event2/buffer.h>
 #include <event2/http.h>

@@ -1,6 +1,6 @@
 /* Answers over HTTP: each bears the policy that allows nothing from elsewhere and nothing inline. */
-#ifndef BANDTALLY_BOARD_ANSWER_H
-#define BANDTALLY_BOARD_ANSWER_H
+#ifndef BANDTALLY_BOARD_HTTP_ANSWER_H
+#define BANDTALLY_BOARD_HTTP_ANSWER_H
 
 struct evhttp_request;
 

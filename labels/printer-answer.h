@@ -4,8 +4,8 @@
  * place. So each length is held against what is there, values come out only in their type and range (RFC 8011), and what is
  * absent, of another type or out of its range was not said. Collections are passed over, however deep they are.
  */
-#ifndef BANDTALLY_LABELS_ANSWER_H
-#define BANDTALLY_LABELS_ANSWER_H
+#ifndef BANDTALLY_LABELS_PRINTER_ANSWER_H
+#define BANDTALLY_LABELS_PRINTER_ANSWER_H
 
 #include <stdbool.h>
 

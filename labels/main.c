@@ -15,8 +15,8 @@
 #include "base/log.h"
 #include "base/name.h"
 #include "labels/canvas.h"
-#include "labels/confined.h"
 #include "labels/pictures.h"
+#include "labels/print-confined.h"
 #include "labels/send.h"
 #include "labels/serve.h"
 

@@ -5,7 +5,7 @@
  *   out  {"v":1,"job":{"id":7,"state":"sent","cups":123,"pages":1,"text":"…"}}
  *        {"v":1,"fault":{"code":"line","text":"…"}}        a line that names no job
  *
- * The program is confined first (labels/confined.h): it starts no other, and writes files beneath one folder alone.
+ * The program is confined first (labels/print-confined.h): it starts no other, and writes files beneath one folder alone.
  *
  * 'to' is a file, or a queue's name or ipp:// address. 'again' says that the job was sent before, as the
  * printer's job 123, or with 0 that its number was never learnt: the printer is asked first and the job is

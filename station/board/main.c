@@ -11,8 +11,8 @@
 #include <unistd.h>
 
 #include "base/log.h"
+#include "board/board-confined.h"
 #include "board/catalogues.h"
-#include "board/confined.h"
 #include "board/server.h"
 
 #define FDS_MAX 320

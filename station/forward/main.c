@@ -8,7 +8,7 @@
 
 #include "base/json.h"
 #include "base/log.h"
-#include "forward/confined.h"
+#include "forward/forward-confined.h"
 #include "forward/relay.h"
 #include "forward/sender.h"
 

@@ -12,7 +12,7 @@
 #include "run/board-program.h"
 #include "run/board.h"
 #include "run/check.h"
-#include "run/confined.h"
+#include "run/daemon-confined.h"
 #include "run/driver-children.h"
 #include "run/hospital.h"
 #include "run/hotplug.h"

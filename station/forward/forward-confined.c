@@ -1,4 +1,4 @@
-#include "forward/confined.h"
+#include "forward/forward-confined.h"
 
 #include <stdlib.h>
 #include <string.h>

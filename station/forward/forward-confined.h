@@ -1,6 +1,6 @@
 /* What is left to bandtally-forward: its three files, connections to the ports of its hosts, and the station's pipe. */
-#ifndef BANDTALLY_FORWARD_CONFINED_H
-#define BANDTALLY_FORWARD_CONFINED_H
+#ifndef BANDTALLY_FORWARD_FORWARD_CONFINED_H
+#define BANDTALLY_FORWARD_FORWARD_CONFINED_H
 
 #include "base/error.h"
 #include "forward/hospital-store.h"

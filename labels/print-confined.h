@@ -4,8 +4,8 @@
  * reads what fonts, names and CUPS need, writes beneath `folder` alone, and may connect; base/confine.h says what else is
  * gone. Nothing of the data folder is to be read but `folder`, unless that lies in /usr or /etc.
  */
-#ifndef BANDTALLY_LABELS_CONFINED_H
-#define BANDTALLY_LABELS_CONFINED_H
+#ifndef BANDTALLY_LABELS_PRINT_CONFINED_H
+#define BANDTALLY_LABELS_PRINT_CONFINED_H
 
 #include "base/error.h"
 

@@ -1,4 +1,4 @@
-#include "board/confined.h"
+#include "board/board-confined.h"
 
 #include <fcntl.h>
 #include <sys/ioctl.h>

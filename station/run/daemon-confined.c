@@ -1,4 +1,4 @@
-#include "run/confined.h"
+#include "run/daemon-confined.h"
 
 #include <errno.h>
 #include <stdlib.h>

@@ -1,4 +1,4 @@
-#include "labels/confined.h"
+#include "labels/print-confined.h"
 
 #include <errno.h>
 #include <string.h>

@@ -6,8 +6,8 @@
  *
  * base/confine.h says how.
  */
-#ifndef BANDTALLY_BOARD_CONFINED_H
-#define BANDTALLY_BOARD_CONFINED_H
+#ifndef BANDTALLY_BOARD_BOARD_CONFINED_H
+#define BANDTALLY_BOARD_BOARD_CONFINED_H
 
 #include "base/error.h"
 

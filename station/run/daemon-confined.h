@@ -7,8 +7,8 @@
  * starts has the same. A folder of the head that is made anew or mounted later needs a restart, and the board says that
  * nothing can be noted there meanwhile.
  */
-#ifndef BANDTALLY_RUN_CONFINED_H
-#define BANDTALLY_RUN_CONFINED_H
+#ifndef BANDTALLY_RUN_DAEMON_CONFINED_H
+#define BANDTALLY_RUN_DAEMON_CONFINED_H
 
 /* What could not be had is logged, once, and stops nothing: the count goes on. */
 void confine_station(const char *folder, const char *head);

@@ -6,7 +6,7 @@
 
 #include "base/json.h"
 #include "base/log.h"
-#include "words/catalogue.h"
+#include "words/page-catalogue.h"
 
 static int take(struct catalogues *out, const struct language *l)
 {

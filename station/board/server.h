@@ -5,7 +5,7 @@
  * same at both; a code is typed elsewhere only where that is switched on by itself.
  *
  *   GET /  /desk  and the files they name   embedded in the program (assets.h)
- *   GET /words/CODE.json                    a language's sentences (words/catalogue.h); English is embedded
+ *   GET /words/CODE.json                    a language's sentences (words/page-catalogue.h); English is embedded
  *   GET /events?room=N | ?desk=1            server-sent events: hello, status, view, alive
  *   GET /ticket/TICKET                      once and within a minute: 303 to the room's page, with a cookie
  *   POST /keyed {"room":1,"code":"…"}       a typed code, with that cookie; answers 200 {"verdict":…,"said":…}

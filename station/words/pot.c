@@ -6,7 +6,7 @@
 #include <string.h>
 
 #include "base/json.h"
-#include "words/catalogue.h"
+#include "words/page-catalogue.h"
 
 static void put_quoted(const char *text)
 {

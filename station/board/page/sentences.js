@@ -1,4 +1,4 @@
-// Sentences by name, with named values, in the room's language: the page's half of station/words (catalogue.h has the form).
+// Sentences by name, with named values, in the room's language: the page's half of station/words (page-catalogue.h has the form).
 // English is in the program, so that the page has words when nothing else answers.
 import english from './english.js';
 

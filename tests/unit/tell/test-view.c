@@ -13,7 +13,7 @@
 #include "code/own-codes.h"
 #include "tell/rooms.h"
 #include "tell/view.h"
-#include "words/catalogue.h"
+#include "words/page-catalogue.h"
 
 #define MIN INT64_C(60000)
 #define TEN INT64_C(1795600800000) /* 2026-11-25, ten o'clock UTC */

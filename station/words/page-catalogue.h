@@ -6,8 +6,8 @@
  *     "values": {name: [type, size]} as values.h has them,
  *     "words": {key: text, or [text of each form]} }
  */
-#ifndef BANDTALLY_WORDS_CATALOGUE_H
-#define BANDTALLY_WORDS_CATALOGUE_H
+#ifndef BANDTALLY_WORDS_PAGE_CATALOGUE_H
+#define BANDTALLY_WORDS_PAGE_CATALOGUE_H
 
 #include "base/json.h"
 #include "words/language.h"

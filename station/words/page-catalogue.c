@@ -1,4 +1,4 @@
-#include "words/catalogue.h"
+#include "words/page-catalogue.h"
 
 #include <string.h>
 

@@ -6,7 +6,7 @@
 #include "base/error.h"
 #include "base/log.h"
 #include "tool/client.h"
-#include "tool/code.h"
+#include "tool/code-command.h"
 #include "tool/tool.h"
 
 static const struct {

@@ -1,5 +1,5 @@
 /* `bandtally code` alone, for the tests that read whole files of codes through it. */
-#include "tool/code.h"
+#include "tool/code-command.h"
 
 int main(int argc, char **argv)
 {

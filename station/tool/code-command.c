@@ -1,4 +1,4 @@
-#include "tool/code.h"
+#include "tool/code-command.h"
 
 #include <errno.h>
 #include <getopt.h>

@@ -6,7 +6,7 @@
 #include "count/held.h"
 #include "count/recorded.h"
 #include "count/station.h"
-#include "count/stock-lists.h"
+#include "count/stock-enums.h"
 #include "words/said.h"
 
 static const char *const bound[] = {[CARRIED_SPARE] = "spare"};

@@ -12,7 +12,7 @@
 
 #include "base/buf.h"
 #include "count/station.h"
-#include "count/stock-lists.h"
+#include "count/stock-enums.h"
 
 #define PRINT_MAX 500    /* labels of one printing */
 #define PRINTINGS_MAX 16 /* that are not closed; how many the oldest benches can leave behind */

@@ -7,7 +7,7 @@
 #include "count/catalogue.h"
 #include "count/event.h"
 #include "tool/client.h"
-#include "tool/stock-lists.h"
+#include "tool/stock-print.h"
 #include "tool/tool.h"
 #include "tool/words.h"
 

@@ -149,7 +149,7 @@
 	X(STOCK_EXPIRED, "stock-expired", "it has expired") \
 	X(STOCK_IN_QUARANTINE, "stock-in-quarantine", "it is in quarantine")
 
-/* What a bench asks (count/stock-lists.h), without its deeds. */
+/* What a bench asks (count/stock-enums.h), without its deeds. */
 #define SAYINGS_BENCH(X, N) \
 	X(BENCH_RECEIVE_WHAT, "bench-receive-what", "What came? The box or pack, or its key typed") \
 	X(BENCH_LOT, "bench-lot", "Its code says no lot. What stands behind LOT on it? Type it, or 'none'") \

@@ -1,8 +1,8 @@
 /* What the record keeps of stores, as enums (station/stock says what is done with them). A name stands in records for ever:
  * it is never changed, and what is new comes at the end.
  */
-#ifndef BANDTALLY_COUNT_STOCK_LISTS_H
-#define BANDTALLY_COUNT_STOCK_LISTS_H
+#ifndef BANDTALLY_COUNT_STOCK_ENUMS_H
+#define BANDTALLY_COUNT_STOCK_ENUMS_H
 
 /* How it is known what came in. */
 enum received_how {

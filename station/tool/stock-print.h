@@ -1,6 +1,6 @@
 /* `bandtally stock` where it asks and changes nothing. */
-#ifndef BANDTALLY_TOOL_STOCK_LISTS_H
-#define BANDTALLY_TOOL_STOCK_LISTS_H
+#ifndef BANDTALLY_TOOL_STOCK_PRINT_H
+#define BANDTALLY_TOOL_STOCK_PRINT_H
 
 /* Each prints for a terminal, or as JSON, and returns the exit code. `line` NULL: all lines. `lot` NULL: all lots. */
 int stock_print_list(const char *line, const char *lot, int as_json);

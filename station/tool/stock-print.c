@@ -1,4 +1,4 @@
-#include "tool/stock-lists.h"
+#include "tool/stock-print.h"
 
 #include <stdio.h>
 

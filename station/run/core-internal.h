@@ -18,7 +18,7 @@ enum halves_join core_read(struct core *c, const struct scan *s, struct input *i
  * says of all stands in the last outcome's reply. */
 void core_enter_stored(struct core *c, int32_t room, int n);
 
-/* --- bench.c ----------------------------------------------------------------------------------------- */
+/* --- core-bench.c ----------------------------------------------------------------------------------------- */
 
 /* What follows the record besides the station: read at a start behind the event `after`. 0 or a negative errno with `e`. */
 int stock_read(struct core *c, int64_t after, struct error *e);

@@ -24,7 +24,7 @@
 #include "run/stock-lists.h"
 #include "run/teller.h"
 #include "run/typing.h"
-#include "stock/view.h"
+#include "stock/bench-view.h"
 #include "tell/view.h"
 
 #define REQUEST_MAX (2u << 20) /* a whole catalogue comes in one line */

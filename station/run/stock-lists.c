@@ -7,7 +7,7 @@
 #include "base/clock.h"
 #include "base/name.h"
 #include "run/core-internal.h"
-#include "stock/view.h"
+#include "stock/bench-view.h"
 
 static void put_n(json_t *o, const char *key, int64_t n)
 {

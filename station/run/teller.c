@@ -7,7 +7,7 @@
 
 #include "base/clock.h"
 #include "decide/next.h"
-#include "stock/view.h"
+#include "stock/bench-view.h"
 #include "tell/rooms.h"
 #include "tell/slip.h"
 #include "tell/view.h"

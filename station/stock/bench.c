@@ -1,7 +1,7 @@
 /* The turn of a scan at a bench: which file answers it. */
 #include "stock/bench.h"
 
-#include "stock/turn.h"
+#include "stock/bench-turn.h"
 
 /* --- which file answers ---------------------------------------------------------------------------- */
 

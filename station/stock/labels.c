@@ -4,7 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "stock/turn.h"
+#include "stock/bench-turn.h"
 
 #define ITEM_NUMBER_MAX 99999999 /* eight digits in its code */
 

@@ -2,7 +2,7 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "stock/turn.h"
+#include "stock/bench-turn.h"
 
 #define WHY_MAX 121
 

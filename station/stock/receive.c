@@ -6,7 +6,7 @@
 
 #include "base/name.h"
 #include "code/date.h"
-#include "stock/turn.h"
+#include "stock/bench-turn.h"
 
 #define SOON_DAYS 30
 #define LATER_DAYS 90

@@ -3,7 +3,7 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "stock/turn.h"
+#include "stock/bench-turn.h"
 
 #define REASON_MAX 81
 

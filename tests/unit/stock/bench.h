@@ -4,7 +4,7 @@
 #define BANDTALLY_TESTS_STORES_BENCH_H
 
 #include "stock/bench.h"
-#include "stock/rule.h"
+#include "stock/stores-rule.h"
 
 #define BENCH_TODAY 20280301
 #define BENCH_ROOM 9

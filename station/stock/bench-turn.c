@@ -1,5 +1,5 @@
 /* What all turns at a bench need. */
-#include "stock/turn.h"
+#include "stock/bench-turn.h"
 
 #include <errno.h>
 #include <stdio.h>

@@ -2,8 +2,8 @@
  * reached; rule_stock_broken() looks at one. Those of the count (count/rule.h) hold as well: facts first, one question, one
  * read is one answer, no dead end, no message says 'safe'.
  */
-#ifndef BANDTALLY_STOCK_RULE_H
-#define BANDTALLY_STOCK_RULE_H
+#ifndef BANDTALLY_STOCK_STORES_RULE_H
+#define BANDTALLY_STOCK_STORES_RULE_H
 
 #include "stock/stock.h"
 

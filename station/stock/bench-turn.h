@@ -1,6 +1,6 @@
 /* One scan at a bench in progress. Only the files of this folder include this. */
-#ifndef BANDTALLY_STOCK_TURN_H
-#define BANDTALLY_STOCK_TURN_H
+#ifndef BANDTALLY_STOCK_BENCH_TURN_H
+#define BANDTALLY_STOCK_BENCH_TURN_H
 
 #include "code/own-codes.h"
 #include "stock/bench.h"

@@ -1,4 +1,4 @@
-#include "stock/rule.h"
+#include "stock/stores-rule.h"
 
 #include <errno.h>
 

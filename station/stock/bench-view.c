@@ -1,4 +1,4 @@
-#include "stock/view.h"
+#include "stock/bench-view.h"
 
 #include <stdlib.h>
 #include <string.h>

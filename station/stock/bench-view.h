@@ -11,8 +11,8 @@
  *   missing [{case, key, name, lot, n}] that cases did not account for and nobody has found,
  *   labels [{first, last, key, name, lot, expiry, open [numbers], place, when "" before after}] that are to be read back }
  */
-#ifndef BANDTALLY_STOCK_VIEW_H
-#define BANDTALLY_STOCK_VIEW_H
+#ifndef BANDTALLY_STOCK_BENCH_VIEW_H
+#define BANDTALLY_STOCK_BENCH_VIEW_H
 
 #include "base/json.h"
 #include "stock/stock.h"

@@ -35,7 +35,7 @@ enum event_field {
 	F_KEY = 1 << 12,    /* key: a public key of the station */
 	F_SEAL = 1 << 13,   /* seal: a signature over the record's head */
 	F_HEAD = 1 << 14,   /* head: how far a record had come */
-	F_PROOF = 1 << 15,  /* proof: the six digits of a slip's code (count/paper.h) */
+	F_PROOF = 1 << 15,  /* proof: the six digits of a slip's code (count/slip-paper.h) */
 	F_SAID = 1 << 16,   /* said: a sentence, by its name and values; it need not be there */
 	F_NOTICE = 1 << 17, /* notice: the reference of a maker's or an authority's notice */
 };

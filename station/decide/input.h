@@ -8,7 +8,7 @@
 #define BANDTALLY_DECIDE_INPUT_H
 
 #include "code/code.h"
-#include "count/paper.h"
+#include "count/slip-paper.h"
 
 enum act {
 	ACT_TICK = 0,    /* time has passed, nothing was scanned */

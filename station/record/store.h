@@ -14,7 +14,7 @@
 #define BANDTALLY_RECORD_STORE_H
 
 #include "base/error.h"
-#include "count/paper.h"
+#include "count/slip-paper.h"
 #include "record/chain.h"
 
 #define RECORD_FILE "record.db"

@@ -6,8 +6,8 @@
  *
  * Pure, and made from events alone; whoever reads the record follows the slip's events from the first to the last.
  */
-#ifndef BANDTALLY_COUNT_PAPER_H
-#define BANDTALLY_COUNT_PAPER_H
+#ifndef BANDTALLY_COUNT_SLIP_PAPER_H
+#define BANDTALLY_COUNT_SLIP_PAPER_H
 
 #include "count/station.h"
 

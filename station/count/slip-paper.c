@@ -1,4 +1,4 @@
-#include "count/paper.h"
+#include "count/slip-paper.h"
 
 static void queued(struct slip *slip, struct paper *paper, const struct event *e)
 {

@@ -4,7 +4,7 @@
 #include <string.h>
 
 #include "labels/canvas.h"
-#include "labels/charts.h"
+#include "labels/chart-draw.h"
 #include "labels/paper.h"
 
 #define PICTURE_WIDTH_MM 180.0

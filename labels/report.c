@@ -3,7 +3,7 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "labels/charts.h"
+#include "labels/chart-draw.h"
 #include "labels/flow.h"
 #include "labels/sheets.h"
 

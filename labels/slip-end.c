@@ -4,7 +4,7 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "labels/slip.h"
+#include "labels/slip-draw.h"
 
 #define BAR_HEIGHT_MM 12.7
 #define GAP_MM 4.0

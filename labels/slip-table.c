@@ -3,7 +3,7 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "labels/slip.h"
+#include "labels/slip-draw.h"
 
 /* Texts one under the other in one column. */
 struct lines {

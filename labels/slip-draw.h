@@ -1,6 +1,6 @@
 /* What the parts of a slip share. Only slip*.c include this. */
-#ifndef BANDTALLY_LABELS_SLIP_H
-#define BANDTALLY_LABELS_SLIP_H
+#ifndef BANDTALLY_LABELS_SLIP_DRAW_H
+#define BANDTALLY_LABELS_SLIP_DRAW_H
 
 #include "base/json.h"
 #include "labels/barcode.h"
@@ -22,12 +22,12 @@ void slip_lines(
     struct slip *s); /* slip-head.c: the digits and their minutes, or what is missing and what to do */
 void slip_place(struct slip *s);          /* room, case and time beside the space for the patient's label */
 void slip_items(struct slip *s);          /* slip-table.c */
-void slip_blanks(struct slip *s);         /* slip-rows.c: lines to write on */
+void slip_blanks(struct slip *s);         /* slip-draw-rows.c: lines to write on */
 void slip_shouted_digits(struct slip *s); /* the digits of a slip that shouts */
 void slip_rows(struct slip *s);
 void slip_foot(struct slip *s, struct error *e); /* slip-end.c: the search, the cautions and both codes */
 
-/* The steps of the search (slip-rows.c), at x in a column of that width; returns its height, draws nothing where `dry`. */
+/* The steps of the search (slip-draw-rows.c), at x in a column of that width; returns its height, draws nothing where `dry`. */
 double slip_search_at(struct slip *s, double x, double width, bool dry);
 void slip_search(struct slip *s); /* over the whole width, on as many pages as it takes */
 

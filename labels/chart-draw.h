@@ -1,7 +1,7 @@
 /* One chart: points in their order, their centre and limits, drawn in black alone so that any printer and any eye reads it.
  * The same for paper and picture. Lengths in millimetres. */
-#ifndef BANDTALLY_LABELS_CHARTS_H
-#define BANDTALLY_LABELS_CHARTS_H
+#ifndef BANDTALLY_LABELS_CHART_DRAW_H
+#define BANDTALLY_LABELS_CHART_DRAW_H
 
 #include "base/json.h"
 #include "labels/canvas.h"

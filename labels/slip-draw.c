@@ -1,4 +1,4 @@
-#include "labels/slip.h"
+#include "labels/slip-draw.h"
 
 #include <errno.h>
 #include <stdio.h>

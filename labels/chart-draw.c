@@ -1,4 +1,4 @@
-#include "labels/charts.h"
+#include "labels/chart-draw.h"
 
 #include <math.h>
 #include <stdio.h>

@@ -2,7 +2,7 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "labels/slip.h"
+#include "labels/slip-draw.h"
 
 static const json_t *list(const struct slip *s, const char *name)
 {

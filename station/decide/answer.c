@@ -2,7 +2,6 @@
 
 #include <string.h>
 
-#include "decide/after-end.h"
 #include "decide/agree.h"
 #include "decide/count-in.h"
 #include "decide/deeds.h"
@@ -15,6 +14,7 @@
 #include "decide/item-in.h"
 #include "decide/item-out.h"
 #include "decide/other-sheet.h"
+#include "decide/owed-after-end.h"
 #include "decide/phrases.h"
 #include "decide/search.h"
 #include "decide/stored-answer.h"

@@ -1,7 +1,6 @@
 /* Cards, as they are scanned: what each does where it answers no question (answer.h). */
 #include "decide/card.h"
 
-#include "decide/after-end.h"
 #include "decide/answer.h"
 #include "decide/badge.h"
 #include "decide/card-item.h"
@@ -9,6 +8,7 @@
 #include "decide/end.h"
 #include "decide/final-count.h"
 #include "decide/handover.h"
+#include "decide/owed-after-end.h"
 #include "decide/phrases.h"
 #include "decide/search.h"
 #include "decide/undo.h"

@@ -4,8 +4,8 @@
 #include <string.h>
 
 #include "count/rule.h"
-#include "decide/after-end.h"
 #include "decide/joining.h"
+#include "decide/owed-after-end.h"
 #include "decide/phrases.h"
 
 /* Each item is marked used in its case, so that a later scan of it can be answered (rules 4, 21). */

@@ -4,9 +4,9 @@
 #include <string.h>
 
 #include "code/own-codes.h"
-#include "decide/after-end.h"
 #include "decide/answer.h"
 #include "decide/deeds.h"
+#include "decide/owed-after-end.h"
 #include "decide/phrases.h"
 #include "decide/stored-list.h"
 #include "decide/want.h"

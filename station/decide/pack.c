@@ -3,11 +3,11 @@
 
 #include <string.h>
 
-#include "decide/after-end.h"
 #include "decide/answer.h"
 #include "decide/count-in.h"
 #include "decide/extra.h"
 #include "decide/final-count.h"
+#include "decide/owed-after-end.h"
 #include "decide/want.h"
 
 /* A pack that is on the sheet without a number of its own; 0 none. */

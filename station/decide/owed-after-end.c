@@ -1,4 +1,4 @@
-#include "decide/after-end.h"
+#include "decide/owed-after-end.h"
 
 #include "decide/phrases.h"
 

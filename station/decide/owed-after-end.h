@@ -1,6 +1,6 @@
 /* What is owed to the patient of a case that has ended (count/after-end.h). */
-#ifndef BANDTALLY_DECIDE_AFTER_END_H
-#define BANDTALLY_DECIDE_AFTER_END_H
+#ifndef BANDTALLY_DECIDE_OWED_AFTER_END_H
+#define BANDTALLY_DECIDE_OWED_AFTER_END_H
 
 #include "count/after-end.h"
 #include "decide/turn.h"

@@ -6,7 +6,7 @@
  *
  * A sentence is found by its key (msgctxt) together with its English (msgid): a translation of an English that has changed
  * since is not found, and the English is said. So it is where a translation lacks a value that the English names, or names
- * another: that is refused at build (check.c), and here once more, for a file can come from elsewhere.
+ * another: that is refused at build (words-check.c), and here once more, for a file can come from elsewhere.
  *
  * Header fields of ours: X-Direction (rtl; else it is ltr), X-Read-By (who has read it), Language-Name (in itself).
  */

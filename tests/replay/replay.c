@@ -23,7 +23,7 @@
  *   catalogue BLADE-15,blade,blade      stores list a further line: key, name and role, one of each pack
  *   quarantine GREEN-M A why
  *   withdrawn SURG-3
- *   policy both_badges|one_by_one
+ *   policy one_by_one | policy repeat_ms 500     a number of policy.ini by its key; yes where none follows
  *   printer off | printer on   slips are queued and not written
  * Behind the reply stands what was decided, one line an event: "  event: …" (event-words.h), and how often
  * where the same comes several times running.
@@ -567,6 +567,22 @@ static void add_line(struct play *p, const char *row)
 	free(lines);
 }
 
+static void set_policy(struct policy *p, const char *line)
+{
+	char name[40] = "";
+	int value = 1;
+	if (sscanf(line, "%39s %d", name, &value) < 1)
+		die("no setting in a script", line);
+#define X(number, member_name, text, section, key, member, form, low, high, unset)                           \
+	if (strcmp(name, key) == 0) {                                                                        \
+		p->member = value;                                                                           \
+		return;                                                                                      \
+	}
+	POLICY_NUMBERS(X)
+#undef X
+	die("no such setting in a script", line);
+}
+
 static void command(struct play *p, char *line)
 {
 	char key[32] = "", lot[32] = "", why[100] = "";
@@ -588,10 +604,8 @@ static void command(struct play *p, char *line)
 	} else if (strcmp(line, "printer off") == 0 || strcmp(line, "printer on") == 0) {
 		p->printer_off = strcmp(line, "printer off") == 0;
 		put_on_paper(p);
-	} else if (strcmp(line, "policy both_badges") == 0) {
-		p->st.policy.both_badges = 1;
-	} else if (strcmp(line, "policy one_by_one") == 0) {
-		p->st.policy.points_one_by_one = 1;
+	} else if (strncmp(line, "policy ", 7) == 0) {
+		set_policy(&p->st.policy, line + 7);
 	} else {
 		die("no such line in a script", line);
 	}

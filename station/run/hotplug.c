@@ -96,12 +96,21 @@ static int start_driver(struct hotplug *h, const struct scanner_device *dev, con
 	                  words);
 }
 
+static int is_of_a_family(const struct scanner_device *d)
+{
+	for (int m = 0; m < SCANNER_MODES; m++)
+		if (strcmp(d->subsystem, scanner_families[m].subsystem) == 0 &&
+		    (!scanner_families[m].with_keys || d->has_keys))
+			return 1;
+	return 0;
+}
+
 /* What was just plugged in and is not taken: what to write so that it is. */
 static void tell_unlisted(const struct scanner_device *d, const char *action, int32_t room)
 {
 	_cleanup_(buf_free) struct buf section = {0};
 	char name[33];
-	if (!action || strcmp(action, "add") != 0 || (strcmp(d->subsystem, "tty") != 0 && !d->has_keys))
+	if (!action || strcmp(action, "add") != 0 || !is_of_a_family(d))
 		return;
 	snprintf(name, sizeof name, "usb-%.4s-%.4s", d->vendor ? d->vendor : "",
 	         d->product ? d->product : "");

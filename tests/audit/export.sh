@@ -96,6 +96,18 @@ if command -v node >/dev/null; then
 		[ "$code" = 0 ] || [ "$code" = 77 ] || fail "npm's jose says of it: $(cat "$root/out")"
 	done <"$root/jws"
 	[ "$code" = 77 ] || ok "npm's jose verifies both with the station's public key"
+	if [ "$code" != 77 ]; then
+		jws=$(tail -n 1 "$root/jws") # of the slip; the other is a seal
+		signs() { node "$here/../unit/record/jws.mjs" --sign "$1" "$root/station/station.pub.json" "$jws" ${2:+"$2"}; }
+		at audit slip "$(signs "$root/station/station.key")" >"$root/out" || fail "what npm's jose signs: $(cat "$root/out")"
+		grep -q '^signed and held: ' "$root/out" || fail "what npm's jose signs: $(cat "$root/out")"
+		for by in - '- none'; do # the same bytes by somebody else, and by nobody
+			# shellcheck disable=SC2086
+			at audit slip "$(signs $by)" >"$root/out" 2>&1 && fail "signed by nobody of ours, and taken: $by"
+			grep -q '^not signed by any key of this station' "$root/out" || fail "signed by $by: $(cat "$root/out")"
+		done
+		ok "what npm's jose signs with the station's key is the station's, and with another it is not"
+	fi
 	code=0
 	node "$here/fhir-witness.mjs" "$root/bundle.json" >"$root/out" || code=$?
 	[ "$code" = 0 ] || [ "$code" = 77 ] || fail "npm's fhir says of it: $(cat "$root/out")"

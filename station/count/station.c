@@ -24,6 +24,12 @@ const struct room *station_room(const struct station *st, int32_t number)
 	return NULL;
 }
 
+int station_room_is(const struct station *st, int32_t number, enum room_kind kind)
+{
+	const struct room *r = station_room(st, number);
+	return r && r->kind == kind;
+}
+
 int station_room_index(const struct station *st, int32_t room)
 {
 	for (int i = 0; i < st->n_rooms; i++)

@@ -3,6 +3,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "decide/audit-desk.h"
 #include "decide/badge.h"
 #include "decide/card.h"
 #include "decide/digit-card.h"
@@ -93,6 +94,11 @@ static enum answered card_before_start(struct turn *t)
 
 static void take(struct turn *t)
 {
+	if (station_room_is(t->station, t->in->room, ROOM_OF_AUDIT)) {
+		if (t->in->act != ACT_CARD || card_of_other_room(t) == ANSWERED_NOT)
+			audit_desk_take(t);
+		return;
+	}
 	switch (t->in->act) {
 	case ACT_CARD:
 		if (card_of_other_room(t) == ANSWERED_NOT && card_before_start(t) == ANSWERED_NOT)
@@ -126,6 +132,7 @@ static void take(struct turn *t)
 	case ACT_BROKEN:
 	case ACT_FOREIGN:
 	case ACT_PATIENT:
+	case ACT_SIGNED:
 	case ACT_HALF:
 		unreadable_take(t);
 		return;

@@ -18,6 +18,7 @@ enum act {
 	ACT_CASE_LABEL,  /* number */
 	ACT_PAPER_SHEET, /* number: of the sheet, card_room */
 	ACT_SLIP,        /* number, copy, proof; slip, paper, newer, unanswered */
+	ACT_SIGNED,      /* the signed summary of a slip; signature, and of one that is held slip, paper and slip_case */
 	ACT_THING,       /* thing, pieces; line, parts */
 	ACT_TRAY,        /* as ACT_THING; line->contents are counted in */
 	ACT_UNKNOWN,     /* a code that nothing here knows: what, or text is the code, shortened */
@@ -35,6 +36,14 @@ enum repeated {
 	REPEATED_STILL, /* of a thing that was the last one read here, however long ago: where it is still entered */
 };
 
+/* What the record says of a slip's signed summary. */
+enum signature {
+	SIGNATURE_NOT_ASKED = 0, /* it is, at an auditor's desk alone */
+	SIGNATURE_HELD,          /* signed by this station, and the record holds what was signed */
+	SIGNATURE_OTHER,         /* signed, but the record holds something else */
+	SIGNATURE_OF_NOBODY,     /* by no key of this station, or nothing that anybody signed */
+};
+
 /* What only the record knows of a code, and of the papers that bear it; all zero: nothing. */
 struct known {
 	int32_t used_in;   /* ended case in which this identity was used, 0 none */
@@ -47,6 +56,7 @@ struct known {
 	uint8_t newer; /* ACT_SLIP: the record does not know the paper, and this station's key proves it */
 	uint8_t unanswered; /* ACT_SLIP: too many that are not ours were read with this scanner just now */
 	uint8_t unasked;    /* 1: the record could not be asked */
+	uint8_t signature;  /* ACT_SIGNED: enum signature */
 };
 
 struct input {

@@ -366,7 +366,10 @@ void next_after(const struct station *st, const struct sheet *s, struct moment n
                 const struct station_view *after, struct next *n)
 {
 	struct want w = sheet_wants(st, s);
-	if (w.kind == WANT_NOTHING)
+	if (station_room_is(st, after->room, ROOM_OF_AUDIT)) {
+		next_say(n, SAY(HEAD_AUDIT_DESK));
+		next_add(n, (struct deed){.kind = DEED_SLIP, .truth = TRUTH_PAPER_IN_HAND});
+	} else if (w.kind == WANT_NOTHING)
 		ask_idle(n, st, s, after);
 	else
 		ask_want(n, st, s, now, &w);

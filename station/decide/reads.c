@@ -31,6 +31,7 @@ static void key_of(const struct input *in, char out[READ_KEY_MAX])
 		snprintf(out, READ_KEY_MAX, "%s/%s/%s", in->thing.line, in->thing.lot, in->thing.identity);
 		return;
 	case ACT_TICK:
+	case ACT_SIGNED:
 	case ACT_UNKNOWN:
 	case ACT_BROKEN:
 	case ACT_FOREIGN:

@@ -51,20 +51,28 @@ static void seen_elsewhere(struct turn *t, const struct slip *slip)
 	                    .room = station_room_name(t->station, slip->room)));
 }
 
+int slip_is_proven(struct turn *t)
+{
+	const struct known *known = &t->in->known;
+	if (known->unanswered)
+		turn_refuse(t, SAY(SLIPS_NOT_ANSWERED));
+	else if (known->unasked)
+		turn_refuse_unasked(t);
+	else if (known->slip.number != t->in->number || !paper_is_ours(&known->paper, t->in->proof))
+		refuse_strange(t);
+	else
+		return 1;
+	return 0;
+}
+
 /* The paper proves itself: its own code was read back, so it exists (DESIGN section 8). */
 void slip_take(struct turn *t)
 {
 	const struct slip *slip = &t->in->known.slip;
 	const struct paper *paper = &t->in->known.paper;
-	if (t->in->known.unanswered)
-		turn_refuse(t, SAY(SLIPS_NOT_ANSWERED));
-	else if (t->in->known.unasked)
-		turn_refuse_unasked(t);
-	else if (slip->number != t->in->number || !paper_is_ours(paper, t->in->proof))
-		refuse_strange(t);
-	else if (answer_slip(t) == ANSWERED)
+	if (!slip_is_proven(t) || answer_slip(t) == ANSWERED)
 		return;
-	else if (paper->seen)
+	if (paper->seen)
 		refuse_second(t);
 	else if (!paper->made)
 		turn_refuse(t, SAY(SLIP_NOT_PRINTED, .slip = slip->number, .copy = paper->copy));

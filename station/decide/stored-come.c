@@ -27,6 +27,7 @@ static enum held_kind kind_of(enum act act)
 	case ACT_PAPER_SHEET:
 	case ACT_TICK:
 	case ACT_TYPED:
+	case ACT_SIGNED:
 	case ACT_UNKNOWN:
 	case ACT_BROKEN:
 	case ACT_FOREIGN:
@@ -131,6 +132,7 @@ static struct say unusable(const struct input *in)
 	case ACT_PAPER_SHEET:
 	case ACT_CASE_LABEL:
 	case ACT_SLIP:
+	case ACT_SIGNED:
 	case ACT_THING:
 	case ACT_TRAY:
 		break;

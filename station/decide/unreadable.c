@@ -52,6 +52,9 @@ void unreadable_take(struct turn *t)
 	case ACT_PATIENT:
 		turn_refuse(t, SAY(PATIENTS_CODE));
 		return;
+	case ACT_SIGNED:
+		turn_refuse(t, SAY(SIGNED_FOR_AUDIT));
+		return;
 	case ACT_HALF:
 		turn_refuse_fault(t, SAY(HALF_OF_PACK_FOR, .fault = text), SAY(HALF_OF_PACK));
 		return;

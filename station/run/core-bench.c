@@ -12,8 +12,7 @@
 
 int core_is_bench(const struct core *c, int32_t room)
 {
-	const struct room *r = station_room(&c->station, room);
-	return r && r->kind == ROOM_OF_STORES;
+	return station_room_is(&c->station, room, ROOM_OF_STORES);
 }
 
 int32_t core_bench_room(const struct core *c)
@@ -132,6 +131,7 @@ static int is_of_bench(const struct core *c, const struct input *in)
 	case ACT_UNKNOWN:
 		return in->what == SAY_CODE_OF_STORES;
 	case ACT_TICK:
+	case ACT_SIGNED:
 	case ACT_BROKEN:
 	case ACT_FOREIGN:
 	case ACT_PATIENT:

@@ -1,10 +1,12 @@
 #include "run/known.h"
 
+#include <errno.h>
 #include <stdio.h>
 #include <string.h>
 
 #include "base/log.h"
 #include "decide/slip-read.h"
+#include "record/slip-check.h"
 
 static void could_not_ask(struct input *in, int n)
 {
@@ -71,6 +73,39 @@ void known_ask(struct core *c, struct input *in)
 		could_not_ask(in, n);
 	if (in->act == ACT_SLIP)
 		look_at_guesses(c, in);
+}
+
+static int is_held(struct core *c, const char *jws, struct input *in)
+{
+	static struct keys keys; /* some kilobytes; one thread */
+	char file[sizeof c->folder + sizeof KEYS_FILE + 1], words[SLIP_CHECK_WORDS] = "";
+	struct error e = {0};
+	_cleanup_(json_drop) json_t *payload = NULL;
+	snprintf(file, sizeof file, "%s/" KEYS_FILE, c->folder);
+	int n =
+	    keys_read(&keys, file, &e) < 0 ? -EIO : slip_check(c->record, &keys, jws, words, &payload, &e);
+	if (n < 0 || n == SLIP_OTHER) /* people at the desk hear that it is so, who looks into it why */
+		log_line("a slip was read at a desk: %s", n < 0 ? e.text : words);
+	in->known.slip.number = (int32_t)json_number(payload, "slip", 0);
+	in->known.paper.copy = (int32_t)json_number(payload, "copy", 0);
+	in->known.slip_case = (int32_t)json_number(payload, "case", 0);
+	return n;
+}
+
+void known_ask_signed(struct core *c, const struct scan *s, struct input *in)
+{
+	static char jws[CODE_BYTES_MAX + 1];
+	if (s->size >= sizeof jws || memchr(s->data, 0, s->size)) {
+		in->known.signature = SIGNATURE_OF_NOBODY;
+		return;
+	}
+	memcpy(jws, s->data, s->size);
+	jws[s->size] = 0;
+	int n = is_held(c, jws, in);
+	in->known.signature = n == SLIP_HELD    ? SIGNATURE_HELD
+	                      : n == SLIP_OTHER ? SIGNATURE_OTHER
+	                                        : SIGNATURE_OF_NOBODY;
+	in->known.unasked = n < 0 && n != -EINVAL;
 }
 
 int known_batch(struct core *c, const struct code *code, struct batch *batch, struct input *in)

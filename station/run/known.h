@@ -13,4 +13,7 @@ int known_batch(struct core *c, const struct code *code, struct batch *batch, st
  * code that is not ours counts as a guess of its scanner (decide/slip-read.h). */
 void known_ask(struct core *c, struct input *in);
 
+/* What the record says of a slip's signed summary, which is scanned at an auditor's desk. */
+void known_ask_signed(struct core *c, const struct scan *s, struct input *in);
+
 #endif

@@ -102,13 +102,18 @@ static struct room *room_make(struct station *st, int number)
 
 static int set_kind(struct room *r, const char *value, struct error *e)
 {
-	if (strcmp(value, "cases") != 0 && strcmp(value, "stores") != 0)
-		return error_set(e, -EINVAL,
-		                 "kind is '%.40s': it must be cases, where operations are, or stores, a "
-		                 "stores bench",
-		                 value);
-	r->kind = value[0] == 's' ? ROOM_OF_STORES : ROOM_OF_CASES;
-	return 0;
+	static const char *const kinds[] = {
+	    [ROOM_OF_CASES] = "cases", [ROOM_OF_STORES] = "stores", [ROOM_OF_AUDIT] = "audit"};
+	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
+		if (strcmp(value, kinds[i]) == 0) {
+			r->kind = (uint8_t)i;
+			return 0;
+		}
+	return error_set(
+	    e, -EINVAL,
+	    "kind is '%.40s': it must be cases, where operations are, stores, a stores bench, or "
+	    "audit, an auditor's desk",
+	    value);
 }
 
 static int set_room(struct station *st, const char *section, const char *name, const char *value,

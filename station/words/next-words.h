@@ -78,6 +78,7 @@
 	X(HEAD_AFTER_LOOKS, "head-after-looks", "Case {case}: look at that patient's digits now") \
 	X(HEAD_AFTER_WARD, "head-after-ward", "Case {case}: tell the ward now") \
 	X(HEAD_PAPER, "head-paper", "The paper") \
+	X(HEAD_AUDIT_DESK, "head-audit-desk", "Auditor's desk: the next slip") \
 	X(HEAD_NEXT_PATIENT, "head-next-patient", "Next patient") \
 	X(HEAD_BY_HAND, "head-by-hand", "Count by hand on the paper sheet until this is mended") \
 	X(BY_HAND, "by-hand", "Count by hand on the paper sheet.") \

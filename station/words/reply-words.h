@@ -262,7 +262,11 @@
 	X(R_STEP_QUESTION, "reply-step-question", "the question") \
 	X(R_STEP_ADDED, "reply-step-added", "what was added") \
 	X(R_STEP_IN, "reply-step-in", "counted in") \
-	X(R_STEP_LAST, "reply-step-last", "the last scan")
+	X(R_STEP_LAST, "reply-step-last", "the last scan") \
+	X(R_SIGNED_HELD, "reply-signed-held", \
+	  "Slip {slip}, copy {copy}, of case {case}: signed by this station, and the record holds what was signed.") \
+	X(R_CODE_FITS, "reply-code-fits", \
+	  "Slip {slip}, copy {copy}, of case {case}: this paper was made here. What was signed is in its other code.")
 /* clang-format on */
 
 #endif

@@ -19,7 +19,8 @@
 	SAYINGS_QUESTIONS(X, N) \
 	SAYINGS_DEBTS(X, N) \
 	SAYINGS_PLACES(X, N) \
-	SAYINGS_STOCK(X, N)
+	SAYINGS_STOCK(X, N) \
+	SAYINGS_SIGNED(X, N)
 
 /* What was scanned or typed is not entered: why, and what to do. */
 #define SAYINGS_REFUSALS(X, N) \
@@ -518,6 +519,16 @@
 	X(PLACE_CHARGE, "place-charge", "nurse in charge") \
 	X(PLACE_VISITOR, "place-visitor", "visiting") \
 	X(PLACE_NONE, "place-none", "not here")
+
+/* Of a slip's signed summary, and at an auditor's desk. */
+#define SAYINGS_SIGNED(X, N) \
+	X(SIGNED_FOR_AUDIT, "signed-for-audit", \
+	  "Not entered: this code of the slip is for the auditor. Scan the code beside it.") \
+	X(SIGNED_OTHER, "signed-other", \
+	  "Slip {slip} is signed, but the record holds something else. Keep the paper aside; \"bandtally audit slip\" says what.") \
+	X(SIGNED_BY_NOBODY, "signed-by-nobody", \
+	  "Not signed by any key of this station. Keep the paper aside, and find out where it comes from.") \
+	X(DESK_READS_SLIPS, "desk-reads-slips", "Not entered: at this desk only slips are read. Scan a code of a slip.")
 /* clang-format on */
 
 #endif

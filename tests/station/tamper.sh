@@ -24,15 +24,6 @@ code_of() { bt label cards --list | awk -F '\t' -v w="$1" '$3 == w { print $1 }'
 start
 bt staff add --registered practitioner SCRUB-1 >/dev/null
 new=$(code_of 'NEW CASE') cancel=$(code_of CANCEL) yes=$(code_of YES)
-type_text() { # as at the board
-	python3 - "$data/socket" "$1" <<'PY' | grep -q '"verdict":"accepted"' || fail "not taken: $1"
-import json, socket, sys
-s = socket.socket(socket.AF_UNIX)
-s.connect(sys.argv[1])
-s.sendall(json.dumps({"do": "type", "room": 1, "text": sys.argv[2]}).encode() + b'\n')
-print(s.makefile().readline())
-PY
-}
 cases=0
 whole_case() {
 	cases=$((cases + 1))

@@ -91,6 +91,7 @@ static void input_of(struct stage *g, const struct entry *e, struct input *in)
 	case ACT_CASE_LABEL:
 	case ACT_PAPER_SHEET:
 	case ACT_TRAY:
+	case ACT_SIGNED:
 	case ACT_UNKNOWN:
 	case ACT_BROKEN:
 	case ACT_FOREIGN:

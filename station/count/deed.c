@@ -37,6 +37,11 @@ void next_say(struct next *n, const struct say *head)
 	said_keep(&n->head, head);
 }
 
+void next_list(struct next *n, const struct say *thing)
+{
+	n->n_listed = said_list_add(n->listed, n->n_listed, SAID_LISTED_MAX, thing);
+}
+
 void next_add(struct next *n, struct deed deed)
 {
 	if (n->n_deeds < DEEDS_MAX)
@@ -291,7 +296,10 @@ static void word_head(const struct wording *w, char out[PARTS_MAX])
 {
 	char list[SAID_LIST_MAX];
 	struct say head = said_say(&w->next->head);
-	list_digits(w, list);
+	if (w->next->n_listed)
+		said_list(w->language, w->next->listed, w->next->n_listed, list, sizeof list);
+	else
+		list_digits(w, list);
 	head.list = list;
 	say_sentence_in(w->language, &head, out, PARTS_MAX);
 }

@@ -150,15 +150,18 @@ struct deed {
 };
 
 struct next {
-	struct said head;     /* its name and values */
+	struct said head; /* its name and values */
+	struct said listed[SAID_LISTED_MAX];
+	int n_listed;         /* things in its {list}; 0: the digits of the deeds are */
 	uint8_t single;       /* of a sheet that one person counts: 'the operator's badge' */
 	char words[NEXT_MAX]; /* the whole sentence in English */
 	int n_deeds;
 	struct deed deeds[DEEDS_MAX];
 };
 
-/* Begins: sets the head and forgets the deeds. {list} of a head are the digits of its deeds. */
+/* Begins: sets the head and forgets the deeds. {list} of a head are the digits of its deeds, or what next_list() adds. */
 void next_say(struct next *n, const struct say *head);
+void next_list(struct next *n, const struct say *thing);
 /* Adds a deed; one beyond DEEDS_MAX is left out: the ordinary ones come first. */
 void next_add(struct next *n, struct deed deed);
 /* The deeds are there. One that would repeat the last scan becomes NEXT: the sheet's, or where it is no case's `idle_last`. */

@@ -379,12 +379,11 @@ static enum answered found_slip(struct turn *t)
 
 static void leaves_yes(struct turn *t)
 {
-	char open[OPEN_WORDS_MAX];
 	EMIT(t, .kind = EV_PATIENT_LEFT);
 	turn_close_question(t);
-	sheet_open_words(t->s, open);
-	turn_accept(t, "The patient has left the room.%s%s", open,
-	            *open ? " Tell the surgeon and the ward now." : "");
+	turn_say(t, SAY(R_LEFT_ROOM));
+	if (say_open(t))
+		turn_say_more(t, SAY(R_TELL_SURGEON_AND_WARD));
 }
 
 static void who_looked_no(struct turn *t)

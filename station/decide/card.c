@@ -31,12 +31,12 @@ static void card_new_case(struct turn *t)
 
 static void card_suspend(struct turn *t)
 {
-	char on[80];
 	int suspended = station_suspended_in(t->station, t->in->room);
 	if (turn_has_case(t)) {
 		EMIT(t, .kind = EV_SUSPENDED);
-		turn_accept(t, "Case %d is suspended.%s Clocks and reminders go on.", (int)t->s->case_no,
-		            sheet_on_words(t->s, on));
+		turn_say(t, SAY(R_SUSPENDED, .case_no = t->s->case_no));
+		say_on(t);
+		turn_say_more(t, SAY(R_CLOCKS_GO_ON));
 	} else if (suspended >= 0) {
 		*t->s = t->station->sheets[suspended];
 		EMIT(t, .kind = EV_RESUMED);
@@ -172,8 +172,8 @@ static void card_not_done(struct turn *t)
 
 static void card_leaves(struct turn *t)
 {
-	char open[OPEN_WORDS_MAX];
-	turn_ask(t, (struct asked){.what = Q_LEAVES}, "Patient leaves.%s", sheet_open_words(t->s, open));
+	turn_ask_saying(t, (struct asked){.what = Q_LEAVES}, SAY(R_LEAVES));
+	say_open(t);
 }
 
 /* The line that was being answered is asked again. */
@@ -224,9 +224,8 @@ static void card_looked(struct turn *t)
 
 static void card_cancel(struct turn *t)
 {
-	char open[OPEN_WORDS_MAX];
-	turn_ask(t, (struct asked){.what = Q_CANCEL}, "Case %d.%s", (int)t->s->case_no,
-	         sheet_open_words(t->s, open));
+	turn_ask_saying(t, (struct asked){.what = Q_CANCEL}, SAY(R_CASE, .case_no = t->s->case_no));
+	say_open(t);
 }
 
 static void card_awake(struct turn *t)

@@ -255,7 +255,9 @@ static void name_room(const struct station *st, int32_t room, struct outcome *ou
 	if (reply->n_parts == REPLY_PARTS)
 		reply->n_parts--;
 	if (reply->n_parts) {
-		memmove(&reply->parts[1], &reply->parts[0], sizeof *reply->parts * (size_t)reply->n_parts++);
+		memmove(&reply->parts[1], &reply->parts[0], sizeof *reply->parts * (size_t)reply->n_parts);
+		memmove(&reply->listed[1], &reply->listed[0], (size_t)reply->n_parts++);
+		reply->listed[0] = 0;
 		said_keep(&reply->parts[0], SAY(R_ROOM, .room = station_room_name(st, room)));
 	}
 }
@@ -309,8 +311,10 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 	out->count = out->enter = 0;
 	out->misfit = (struct misfit){0};
 	out->told_room = 0;
-	out->told[0] = 0;
-	memset(&out->reply, 0, sizeof out->reply);
+	out->reply.verdict = VERDICT_ACCEPTED;
+	out->reply.said[0] = 0;
+	out->reply.n_parts = 0;
+	memset(&out->reply.next, 0, sizeof out->reply.next);
 	memset(&out->sheet, 0, sizeof out->sheet);
 	if (in->act == ACT_TICK) {
 		tick_take(st, in, out);

@@ -1,7 +1,6 @@
 #include "decide/end.h"
 
 #include <stdio.h>
-#include <string.h>
 
 #include "count/rule.h"
 #include "decide/joining.h"
@@ -29,17 +28,6 @@ void turn_end_case(struct turn *t, enum case_end how, enum end_why why, const ch
 	turn_queue_slip(t, SLIP_RECONCILIATION, case_no);
 }
 
-/* The look is a second piece of evidence, said beside the count and never merged with it (rule 11). */
-static void add_seen_bare(const struct sheet *s, char *words, size_t size)
-{
-	for (int i = 0; i < s->n_digits; i++) {
-		size_t used = strlen(words);
-		if (s->digits[i].seen_bare)
-			snprintf(words + used, size - used, "%s%s seen bare", used ? "; " : "",
-			         own_digit_name(s->digits[i].number));
-	}
-}
-
 static void emit_point(struct turn *t, int point, int yes)
 {
 	struct event e = {.kind = EV_POINT, .n = point, .what = (uint8_t)(yes ? POINT_YES : POINT_NO)};
@@ -54,25 +42,28 @@ static void answer_the_rest(struct turn *t)
 		emit_point(t, point, 1);
 }
 
+/* Said while the sheet is there. */
+static void say_ended(struct turn *t, enum saying how)
+{
+	turn_say(t, &(const struct say){.saying = how, .case_no = t->s->case_no});
+	say_accounted(t);
+	say_seen_bare(t);
+}
+
 static void finish(struct turn *t, int32_t badge, int32_t witness)
 {
-	char words[SAID_MAX];
-	int32_t case_no = t->s->case_no;
-	sheet_accounted_words(t->s, words, sizeof words);
-	add_seen_bare(t->s, words, sizeof words);
-	sentence_capital(words);
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = badge, .other = witness);
 	answer_the_rest(t);
 	if (t->s->unfollowed) { /* the station does not know all of it (rule 26) */
+		say_ended(t, SAY_R_ENDED_BY_HAND);
 		turn_end_case(t, END_UNRESOLVED, END_NOT_FOLLOWED, "");
-		turn_accept(t, "Case %d ended, counted by hand. What the station saw: %.280s.", (int)case_no,
-		            words);
-		return;
+	} else if (t->s->cancelled) {
+		say_ended(t, SAY_R_ENDED_CANCELLED);
+		turn_end_case(t, END_CANCELLED, END_TYPED, "");
+	} else {
+		say_ended(t, SAY_R_ENDED_RECONCILED);
+		turn_end_case(t, END_RECONCILED, END_TYPED, "");
 	}
-	enum case_end how = t->s->cancelled ? END_CANCELLED : END_RECONCILED;
-	turn_end_case(t, how, END_TYPED, "");
-	turn_accept(t, "Case %d ended %s. %.300s.", (int)case_no,
-	            how == END_CANCELLED ? "as cancelled" : "reconciled", words);
 }
 
 static void ask_point(struct turn *t, int32_t badge, int point)
@@ -154,13 +145,10 @@ void case_cancel(struct turn *t)
 	int32_t case_no = t->s->case_no;
 	turn_close_question(t);
 	if (sheet_holds_any(t->s)) {
-		char open[OPEN_WORDS_MAX];
 		EMIT(t, .kind = EV_CANCELLED);
-		if (*sheet_open_words(t->s, open))
-			turn_accept(t, "Case %d is cancelled.%s A count is still owed.", (int)case_no, open);
-		else
-			turn_accept(t, "Case %d is cancelled. A pack was opened, so a count is still owed.",
-			            (int)case_no);
+		turn_say(t, SAY(R_CANCELLED, .case_no = case_no));
+		int open = say_open(t);
+		turn_say_more(t, open ? SAY(R_COUNT_STILL_OWED) : SAY(R_COUNT_OWED_OPENED));
 		return;
 	}
 	EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_NOTHING_OPENED);
@@ -169,11 +157,11 @@ void case_cancel(struct turn *t)
 
 void case_end_unresolved(struct turn *t, const char *number)
 {
-	char words[SAID_MAX];
 	struct after_unresolved after = after_of_sheet(t->s);
 	int32_t case_no = t->s->case_no, surgeon = t->s->asked.person, witness = t->s->asked.n;
-	sheet_accounted_words(t->s, words, sizeof words);
-	sentence_capital(words);
+	turn_say(t, *number ? SAY(R_ENDED_UNRESOLVED, .case_no = case_no, .typed = number)
+	                    : SAY(R_ENDED_NUMBER_OWED, .case_no = case_no));
+	say_accounted(t);
 	turn_close_question(t);
 	turn_owe(t, DEBT_INCIDENT, 0, 0);
 	if (*number)
@@ -181,8 +169,6 @@ void case_end_unresolved(struct turn *t, const char *number)
 	EMIT(t, .kind = EV_SIGNED_OUT, .person = surgeon, .other = witness);
 	turn_end_case(t, END_UNRESOLVED, *number ? END_TYPED : END_NUMBER_OWED, number);
 	after_end_unresolved(t, &after);
-	turn_accept(t, "Case %d ended UNRESOLVED, incident number %s. %.280s.", (int)case_no,
-	            *number ? number : "owed", words);
 }
 
 enum answered case_surgeon_ends(struct turn *t, const struct person *p, enum team_place place)

@@ -1,7 +1,5 @@
 #include "decide/other-sheet.h"
 
-#include <stdio.h>
-
 /* It is no item of that case, whose count only asks whether it was opened there. */
 int other_sheet_turned_up(const struct station *st, int32_t case_no, const struct thing *th)
 {
@@ -11,20 +9,19 @@ int other_sheet_turned_up(const struct station *st, int32_t case_no, const struc
 }
 
 /* Says on the board of the room that has this case what was done about it here. */
-static void tell_case(struct turn *t, int32_t case_no, const char *said)
+static void tell_case(struct turn *t, int32_t case_no, const struct say *what)
 {
 	int index = station_sheet_of_case(t->station, case_no);
 	if (index < 0)
 		return;
 	t->out->told_room = t->station->sheets[index].room;
-	snprintf(t->out->told, sizeof t->out->told, "%s", said);
+	said_keep(&t->out->told, what);
 }
 
 /* Rule 4: what is on a digit here stands on no other open sheet. One that lies counted in there, unused, or has turned up
  * there, leaves that sheet; one that was used there cannot be the same thing, so that its number is not believed here. */
 void other_sheet_take_from(struct turn *t, struct thing *th)
 {
-	char said[SAID_MAX];
 	int32_t other = station_identity_open(t->station, th->identity);
 	int index = other && other != t->s->case_no ? station_sheet_of_case(t->station, other) : -1;
 	if (index < 0)
@@ -42,9 +39,9 @@ void other_sheet_take_from(struct turn *t, struct thing *th)
 	EMIT(t, .kind = EV_ITEM_STRUCK, .case_no = other, .item = (uint8_t)item);
 	if (there->discrepancy && sheet_open_items(there) == 1)
 		EMIT(t, .kind = EV_DISCREPANCY, .case_no = other, .n = 0);
-	snprintf(said, sizeof said, "%s is in use in case %d, %s: it is no longer on the sheet of case %d.",
-	         th->name, (int)t->s->case_no, station_room_name(t->station, t->in->room), (int)other);
-	tell_case(t, other, said);
+	tell_case(t, other,
+	          SAY(R_IN_USE_THERE, .item = th->name, .case_no = t->s->case_no,
+	              .room = station_room_name(t->station, t->in->room), .other_case = other));
 }
 
 /* It lies unused on another open sheet, and its code was read here: only a person knows where it is (rule 24). */
@@ -67,13 +64,12 @@ enum answered other_sheet_ask_where(struct turn *t)
 /* It stands on another open sheet: that room is told, nothing is entered here. */
 void other_sheet_refuse(struct turn *t, int32_t other)
 {
-	char said[SAID_MAX];
 	const struct sheet *there = &t->station->sheets[station_sheet_of_case(t->station, other)];
 	const char *room = station_room_name(t->station, there->room);
-	snprintf(said, sizeof said, "%s of case %d was scanned in %s: fetch it from there.",
-	         t->in->thing.name, (int)other, station_room_name(t->station, t->in->room));
 	turn_refuse(t, there->discrepancy
 	                   ? SAY(NOT_HERE_SOUGHT, .item = t->in->thing.name, .case_no = other, .room = room)
 	                   : SAY(NOT_HERE, .item = t->in->thing.name, .case_no = other, .room = room));
-	tell_case(t, other, said);
+	tell_case(t, other,
+	          SAY(R_SCANNED_THERE, .item = t->in->thing.name, .case_no = other,
+	              .room = station_room_name(t->station, t->in->room)));
 }

@@ -1,4 +1,8 @@
-/* What a decision gives: events to store and then to apply, and a reply to people. Plain values. */
+/* What a decision gives: events to store and then to apply, and a reply to people. Plain values.
+ *
+ * A reply is sentences by name, each with its values: it is made where it is read, in the language of the room. What a sentence
+ * lists ({list}) stands behind it, a part a thing, and is said within it.
+ */
 #ifndef BANDTALLY_DECIDE_OUTCOME_H
 #define BANDTALLY_DECIDE_OUTCOME_H
 
@@ -10,17 +14,25 @@
 
 enum verdict { VERDICT_ACCEPTED = 0, VERDICT_REFUSED, VERDICT_QUESTION };
 
-#define REPLY_PARTS 8
+#define REPLY_PARTS 24
 
 struct reply {
 	enum verdict verdict;
 	char said[SAID_MAX];            /* what happened, in English */
 	struct said parts[REPLY_PARTS]; /* the same as sentences, in their order */
+	uint8_t listed[REPLY_PARTS];    /* 1: of the {list} of the sentence before */
 	int n_parts;                    /* 0: it has no other words than the English */
 	struct next next;               /* the next thing to do */
 };
 
-/* What happened, in a language: as it is told to people in a room. */
+/* Begins: what was said before is forgotten. */
+void reply_say(struct reply *r, enum verdict verdict, const struct say *what);
+/* One sentence more. */
+void reply_add(struct reply *r, const struct say *what);
+/* One thing more in the {list} of the last sentence (said_list_add()). */
+void reply_list(struct reply *r, const struct say *thing);
+
+/* What happened, in a language: as it is told to people in a room. What does not fit is cut, and that is seen. */
 void reply_words_in(const struct reply *r, const struct language *language, char out[SAID_MAX]);
 
 /* An event that did not fit the sheet, so that nothing of the scan is kept: for the journal. */
@@ -38,7 +50,7 @@ struct outcome {
 	struct sheet sheet; /* the case's sheet as it will be; case_no 0 where there is none */
 	struct misfit misfit;
 	int32_t told_room; /* another room whose board says `told`; 0 none */
-	char told[SAID_MAX];
+	struct said told;
 };
 
 #endif

@@ -1,102 +1,153 @@
 #include "decide/phrases.h"
 
-#include <stdio.h>
 #include <string.h>
 
 #include "base/clock.h"
-#include "code/own-codes.h"
-#include "decide/outcome.h"
 
-void sentence_capital(char *sentence)
-{
-	if (sentence[0] >= 'a' && sentence[0] <= 'z')
-		sentence[0] = (char)(sentence[0] - 'a' + 'A');
-}
-
-const char *moment_hm(struct moment at, char out[6])
-{
-	clock_text_hm(at.wall_ms, at.utc_min, out);
-	return out;
-}
+#define LINES_MAX 6 /* of what was seen; of more than these, how many besides */
 
 int32_t moment_minute_of_day(struct moment at)
 {
 	return clock_minute_of_day(at.wall_ms, at.utc_min);
 }
 
-/* "1 finger tourniquet of 1 shown intact; 1 artery forceps of 1 shown": only what was seen (rule 15). */
-int sheet_accounted_words(const struct sheet *s, char *out, size_t size)
+/* --- what was seen ---------------------------------------------------------------------------------- */
+
+struct alike { /* things of one name that were seen in one way */
+	const char *name;
+	enum saying how;
+	int32_t shown, all;
+};
+
+static enum saying how_seen(const struct item *it)
 {
-	static const char *const conditions[] = {"", " intact", " cut and complete", " with pieces missing"};
-	size_t used = 0;
-	int items = 0;
-	out[0] = 0;
-	for (int i = 0; i < s->n_items && used + 1 < size; i++) {
+	static const enum saying shown[] = {SAY_R_SHOWN_OF, SAY_R_SAW_INTACT, SAY_R_SAW_CUT,
+	                                    SAY_R_SHOWN_PIECES_MISSING},
+	                         by_mark[] = {SAY_R_SAW_MARK, SAY_R_SAW_MARK_INTACT, SAY_R_SAW_MARK_CUT,
+	                                      SAY_R_SAW_MARK_PIECES};
+	if (it->place == ITEM_RETURNED)
+		return SAY_R_SAW_RETURNED;
+	if (it->evidence == EVIDENCE_MARK)
+		return by_mark[it->condition & 3];
+	return it->evidence == EVIDENCE_SHOWN ? shown[it->condition & 3] : SAY_R_SAW_NOT_ALL;
+}
+
+static int is_amiss(enum saying how)
+{
+	return how == SAY_R_SAW_NOT_ALL || how == SAY_R_SHOWN_PIECES_MISSING || how == SAY_R_SAW_MARK_PIECES;
+}
+
+static struct alike *line_of(struct alike *lines, int *n, const char *name, enum saying how)
+{
+	for (int i = 0; i < *n; i++)
+		if (lines[i].how == how && strcmp(lines[i].name, name) == 0)
+			return &lines[i];
+	lines[*n] = (struct alike){.name = name, .how = how};
+	return &lines[(*n)++];
+}
+
+static int lines_seen(const struct sheet *s, struct alike lines[ITEMS_MAX])
+{
+	int n = 0;
+	for (int i = 0; i < s->n_items; i++) {
 		const struct item *it = &s->items[i];
 		if (!item_counts(it) && it->place != ITEM_RETURNED)
 			continue;
-		const char *how = it->place == ITEM_RETURNED       ? "returned unopened"
-		                  : it->evidence == EVIDENCE_MARK  ? "mark read"
-		                  : it->evidence == EVIDENCE_SHOWN ? "shown"
-		                                                   : "not accounted for";
-		int n = snprintf(out + used, size - used, "%s%s: %d of %d %s%s", items ? "; " : "",
-		                 it->thing.name, it->place == ITEM_RETURNED ? it->pieces : it->shown,
-		                 it->pieces, how, conditions[it->condition & 3]);
-		used += n > 0 ? (size_t)n : 0;
-		items++;
+		struct alike *line = line_of(lines, &n, it->thing.name, how_seen(it));
+		line->shown += it->place == ITEM_RETURNED ? it->pieces : it->shown;
+		line->all += it->pieces;
 	}
-	return items;
+	return n;
 }
 
-static void shout(char *words)
+/* What is amiss stands first; the slip has what there is no place for. */
+void say_accounted(struct turn *t)
 {
-	for (char *c = words; *c; c++)
-		*c = (char)(*c >= 'a' && *c <= 'z' ? *c - 'a' + 'A' : *c);
+	struct alike lines[ITEMS_MAX];
+	int n = lines_seen(t->s, lines), said = 0, most = n > LINES_MAX ? LINES_MAX - 1 : n;
+	for (int amiss = 1; amiss >= 0; amiss--)
+		for (int i = 0; i < n; i++)
+			if (is_amiss(lines[i].how) == amiss && said < most) {
+				turn_say_more(t, &(const struct say){.saying = lines[i].how,
+				                                     .item = lines[i].name,
+				                                     .n = lines[i].shown,
+				                                     .all = lines[i].all});
+				said++;
+			}
+	if (said < n)
+		turn_say_more(t, SAY(R_SAW_MORE, .n = n - said));
 }
 
-/* " A TOURNIQUET IS ON THE LEFT THUMB.", or "". */
-const char *sheet_on_words(const struct sheet *s, char out[80])
-{
-	int on = sheet_first_digit_on(s);
-	const struct digit *d = sheet_digit_const(s, on);
-	snprintf(out, 80,
-	         !on                    ? "%s"
-	         : d->state == DIGIT_ON ? " A TOURNIQUET IS ON THE %s."
-	                                : " A TOURNIQUET MAY BE ON THE %s.",
-	         own_digit_name(on));
-	shout(out);
-	return out;
-}
+/* --- what is to be listed --------------------------------------------------------------------------- */
 
-/* What is not as it must be before the patient goes: " FORCEPS NOT ACCOUNTED FOR. LEFT THUMB NOT SEEN BARE.", or "". */
-const char *sheet_open_words(const struct sheet *s, char out[OPEN_WORDS_MAX])
+/* The digits that `is` one of, behind `head`; 1 where there is one. */
+static int list_digits(struct turn *t, enum saying head, int (*is)(const struct digit *d))
 {
-	char on[80];
-	size_t used = (size_t)snprintf(out, OPEN_WORDS_MAX, "%s", sheet_on_words(s, on));
-	for (int i = 0; i < s->n_items && used < OPEN_WORDS_MAX - 160; i++)
-		if (item_open(&s->items[i]) && s->items[i].place != ITEM_ON)
-			used += (size_t)snprintf(out + used, OPEN_WORDS_MAX - used, " %s NOT ACCOUNTED FOR.",
-			                         s->items[i].thing.name);
-	for (int i = 0; i < s->n_digits && used < OPEN_WORDS_MAX - 80; i++)
-		if (s->digits[i].had && !digit_is_on(&s->digits[i]) && !s->digits[i].seen_bare)
-			used += (size_t)snprintf(out + used, OPEN_WORDS_MAX - used, " %s NOT SEEN BARE.",
-			                         own_digit_name(s->digits[i].number));
-	shout(out);
-	return out;
-}
-
-void reply_words_in(const struct reply *r, const struct language *language, char out[SAID_MAX])
-{
-	size_t used = 0;
-	if (!language || !r->n_parts) {
-		memcpy(out, r->said, SAID_MAX);
-		return;
+	int n = 0;
+	for (int i = 0; i < t->s->n_digits; i++) {
+		if (!is(&t->s->digits[i]))
+			continue;
+		if (!n++)
+			turn_say_more(t, &(const struct say){.saying = head});
+		turn_list(t, SAY(SCAN_OF_DIGIT, .digit = t->s->digits[i].number));
 	}
-	for (int i = 0; i < r->n_parts && used + 2 < SAID_MAX; i++) {
-		struct say say = said_say(&r->parts[i]);
-		if (i)
-			out[used++] = ' ';
-		say_sentence_in(language, &say, out + used, SAID_MAX - used);
-		used += strlen(out + used);
-	}
+	return n > 0;
+}
+
+static int is_seen_bare(const struct digit *d)
+{
+	return d->seen_bare;
+}
+
+void say_seen_bare(struct turn *t)
+{
+	list_digits(t, SAY_R_SEEN_BARE_ALL, is_seen_bare);
+}
+
+static int is_on(const struct digit *d)
+{
+	return digit_is_on(d) && d->state == DIGIT_ON;
+}
+
+static int may_be_on(const struct digit *d)
+{
+	return digit_is_on(d) && d->state != DIGIT_ON;
+}
+
+int say_on(struct turn *t)
+{
+	int on = list_digits(t, SAY_R_OPEN_ON, is_on);
+	return list_digits(t, SAY_R_OPEN_MAY_BE_ON, may_be_on) || on;
+}
+
+static int is_not_seen_bare(const struct digit *d)
+{
+	return d->had && !digit_is_on(d) && !d->seen_bare;
+}
+
+static int is_unaccounted(const struct item *it)
+{
+	return item_open(it) && it->place != ITEM_ON;
+}
+
+/* Each name once, with how many there are of it. */
+static int list_unaccounted(struct turn *t)
+{
+	struct alike lines[ITEMS_MAX];
+	int n = 0;
+	for (int i = 0; i < t->s->n_items; i++)
+		if (is_unaccounted(&t->s->items[i]))
+			line_of(lines, &n, t->s->items[i].thing.name, SAY_R_READ_THING)->all++;
+	if (n)
+		turn_say_more(t, SAY(R_OPEN_ITEMS));
+	for (int i = 0; i < n; i++)
+		turn_list(t, lines[i].all > 1 ? SAY(R_TIMES, .item = lines[i].name, .n = lines[i].all)
+		                              : SAY(R_READ_THING, .item = lines[i].name));
+	return n > 0;
+}
+
+int say_open(struct turn *t)
+{
+	int on = say_on(t), items = list_unaccounted(t);
+	return list_digits(t, SAY_R_OPEN_NOT_BARE, is_not_seen_bare) || on || items;
 }

@@ -1,19 +1,20 @@
-/* Pieces of replies: times, and what a sheet holds, in words that people hear. Pure text. */
+/* What several kinds of scan say of a sheet, and times as sentences want them. */
 #ifndef BANDTALLY_DECIDE_PHRASES_H
 #define BANDTALLY_DECIDE_PHRASES_H
 
-#include "count/sheet.h"
+#include "decide/turn.h"
 
-void sentence_capital(char *sentence); /* its first letter, where that is one of a-z */
-const char *moment_hm(struct moment at, char out[6]);
 int32_t moment_minute_of_day(struct moment at); /* 0 to 1439, in the zone of that moment */
 
-/* "1 finger tourniquet of 1 shown intact; 1 artery forceps of 1 shown": only what was seen (rule 15). How many. */
-int sheet_accounted_words(const struct sheet *s, char *out, size_t size);
-/* " A TOURNIQUET IS ON THE LEFT THUMB.", or "". */
-const char *sheet_on_words(const struct sheet *s, char out[80]);
-#define OPEN_WORDS_MAX 320
-/* That, and " FORCEPS NOT ACCOUNTED FOR. LEFT THUMB NOT SEEN BARE.": what is not as it must be before the patient goes. */
-const char *sheet_open_words(const struct sheet *s, char out[OPEN_WORDS_MAX]);
+/* Each of these adds to what was said. */
+/* "Finger tourniquet: 1 of 1 shown intact. Artery forceps: 2 of 2 shown.": only what was seen (rule 15). */
+void say_accounted(struct turn *t);
+/* "Seen bare: left thumb.": a second piece of evidence, never merged with the count (rule 11). */
+void say_seen_bare(struct turn *t);
+/* "A TOURNIQUET IS ON: left thumb.": 1 where something was said. */
+int say_on(struct turn *t);
+/* That, and "NOT ACCOUNTED FOR: artery forceps. NOT SEEN BARE: left thumb.": what is not as it must be before the patient
+ * goes. 1 where something was said. */
+int say_open(struct turn *t);
 
 #endif

@@ -1,7 +1,5 @@
 #include "decide/stored-answer.h"
 
-#include <stdio.h>
-
 #include "decide/stored-list.h"
 
 static void stored_ask_here(struct turn *t, enum question q)
@@ -36,17 +34,18 @@ static void answered(struct turn *t, const struct held *h, enum held_answer what
 
 static void throw_away(struct turn *t, const struct held *list, int n)
 {
-	char names[150], thrown[60];
 	struct event e = {.kind = EV_REFUSED};
-	const struct say *say = SAY(THROWN_AWAY, .n = n);
-	stored_names(t->station, list, n, names, sizeof names);
+	struct say names[SAID_LISTED_MAX];
 	for (int i = 0; i < n; i++)
 		answered(t, &list[i], HELD_THROWN);
-	said_keep(&e.said, say); /* held-scan-answered says of each that it was one of them */
+	said_keep(&e.said,
+	          SAY(THROWN_AWAY, .n = n)); /* held-scan-answered says of each that it was one of them */
 	turn_emit(t, &e);
-	say_sentence(say, thrown, sizeof thrown);
 	stored_ask_here(t, Q_NONE);
-	turn_accept(t, "%s: %s. The record says so.", thrown, names);
+	turn_say(t, SAY(R_THROWN_AWAY, .n = n));
+	int named = stored_named(t->station, list, n, names);
+	for (int i = 0; i < named; i++)
+		turn_list(t, &names[i]);
 }
 
 /* All are entered, or it is asked first whether what came in a row was meant so. */

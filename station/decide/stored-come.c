@@ -1,6 +1,5 @@
 #include "decide/stored-come.h"
 
-#include <stdio.h>
 #include <string.h>
 
 #include "decide/phrases.h"
@@ -114,9 +113,9 @@ static struct say unusable(const struct input *in)
 		                   : *SAY(UNHELD_FOR, .what = SAY_SCAN_OF_FOREIGN, .why = SAY_OTHER_STATION,
 		                          .station = in->number);
 	case ACT_HALF:
-		return *SAY(UNHELD_FAULT, .what = SAY_SCAN_OF_HALF, .fault = in->text);
+		return *SAY(UNHELD, .what = SAY_SCAN_OF_HALF);
 	case ACT_BROKEN:
-		return *SAY(UNHELD_FAULT, .what = SAY_SCAN_MISREAD, .fault = in->text);
+		return *SAY(UNHELD, .what = SAY_SCAN_MISREAD);
 	case ACT_UNKNOWN:
 		say = input_unknown_code(in);
 		say.why = say.saying;
@@ -143,14 +142,14 @@ static struct say unusable(const struct input *in)
 /* What cannot be held is said and recorded, each with its reason. */
 struct not_held {
 	int count;
-	char said[160];
+	struct say first;
 };
 
 static void not_held(struct turn *t, struct not_held *list, struct say what)
 {
 	struct event e = {.kind = EV_REFUSED};
 	if (!list->count++)
-		say_part(&what, list->said, sizeof list->said);
+		list->first = what;
 	what.saying = what.saying == SAY_UNHELD_FOR ? SAY_NOT_HELD_FOR : SAY_NOT_HELD;
 	said_keep(&e.said, &what);
 	turn_emit(t, &e);
@@ -204,29 +203,31 @@ static int hold_each(struct turn *t, struct not_held *rest)
 	return kept;
 }
 
-/* " The clock runs as 'on?': left thumb from 10:14." */
-static void clocks_words(const struct turn *t, char *out, size_t size)
+static void say_clocks(struct turn *t)
 {
-	size_t used = 0;
-	char time[6];
-	out[0] = 0;
-	for (int i = 0; i < t->out->count && used + 1 < size; i++) {
+	for (int i = 0; i < t->out->count; i++) {
 		const struct event *e = &t->out->events[i];
-		if (e->kind != EV_DIGIT_MAYBE_ON && e->kind != EV_DIGIT_DOUBTED)
-			continue;
-		int k = snprintf(out + used, size - used, "%s%s from %s",
-		                 used ? ", " : " The clock runs as 'on?': ", own_digit_name(e->digit),
-		                 moment_hm(e->at, time));
-		used += k > 0 ? (size_t)k : 0;
+		if (e->kind == EV_DIGIT_MAYBE_ON || e->kind == EV_DIGIT_DOUBTED)
+			turn_say_more(
+			    t, SAY(R_ON_MAYBE_FROM, .digit = e->digit, .time = moment_minute_of_day(e->at)));
 	}
-	if (used && used + 1 < size)
-		snprintf(out + used, size - used, ".");
+}
+
+static void say_not_held(struct turn *t, const struct not_held *rest)
+{
+	if (!rest->count)
+		return;
+	enum saying why = rest->first.why;
+	int says_what_to_do = why == SAY_ANSWERED_WHAT || why == SAY_BEHIND_SUSPEND;
+	turn_say_more(t, rest->count > 1   ? SAY(R_NOT_HELD_FIRST, .n = rest->count)
+	                 : says_what_to_do ? SAY(R_NOT_HELD_SAID)
+	                                   : SAY(R_NOT_HELD));
+	turn_list(t, &rest->first);
 }
 
 void stored_take(struct turn *t)
 {
 	struct not_held rest = {0};
-	char clocks[120], unheld[230] = "";
 	if (!t->in->n_stored && !t->in->lost) {
 		turn_say(t, SAY(R_STORED_WAIT));
 		return;
@@ -235,16 +236,8 @@ void stored_take(struct turn *t)
 	start_digits(t);
 	if (t->in->lost)
 		not_held(t, &rest, *SAY(UNHELD, .what = SAY_SCAN_TOO_LONG));
-	clocks_words(t, clocks, sizeof clocks);
-	if (rest.count > 1)
-		snprintf(unheld, sizeof unheld,
-		         " %d NOT held, the first: %s. Enter them from the paper sheet.", rest.count,
-		         rest.said);
-	else if (rest.count)
-		snprintf(unheld, sizeof unheld, " NOT held: %s. Enter it from the paper sheet.", rest.said);
-	t->out->reply.verdict = kept ? VERDICT_QUESTION : VERDICT_REFUSED;
-	t->out->reply.n_parts = 0;
-	snprintf(t->out->reply.said, sizeof t->out->reply.said, "%d stored scan%s came.%s%s",
-	         t->in->n_stored + t->in->lost, t->in->n_stored + t->in->lost == 1 ? "" : "s", clocks,
-	         unheld);
+	reply_say(&t->out->reply, kept ? VERDICT_QUESTION : VERDICT_REFUSED,
+	          SAY(R_STORED_CAME, .n = t->in->n_stored + t->in->lost));
+	say_not_held(t, &rest);
+	say_clocks(t);
 }

@@ -1,6 +1,5 @@
 #include "decide/stored-list.h"
 
-#include <stdio.h>
 #include <string.h>
 
 #include "code/own-codes.h"
@@ -54,28 +53,22 @@ struct say stored_scan(const struct station *st, const struct held *h)
 	return (struct say){0};
 }
 
-static void name_of(const struct station *st, const struct held *h, char *out, size_t size)
-{
-	struct say scan = stored_scan(st, h);
-	say_part(&scan, out, size);
-}
+#define NAMES_MAX 110 /* bytes of English: what is to be done must stand behind them */
 
-/* "pack …; left thumb; OFF and 7 more". */
-void stored_names(const struct station *st, const struct held *list, int n, char *out, size_t size)
+int stored_named(const struct station *st, const struct held *list, int n, struct say out[SAID_LISTED_MAX])
 {
+	char name[80];
 	size_t used = 0;
-	out[0] = 0;
 	for (int i = 0; i < n; i++) {
-		char name[80];
-		name_of(st, &list[i], name, sizeof name);
-		size_t more = strlen(name) + 2, rest = n - i > 1 ? sizeof " and 24 more" : 1;
-		if (i && used + more + rest > size) {
-			snprintf(out + used, size - used, " and %d more", n - i);
-			return;
+		out[i] = stored_scan(st, &list[i]);
+		say_part(&out[i], name, sizeof name);
+		used += strlen(name) + 2;
+		if (i && (used > NAMES_MAX || (i == SAID_LISTED_MAX - 1 && n > SAID_LISTED_MAX))) {
+			out[i] = *SAY(LIST_FURTHER, .n = n - i);
+			return i + 1;
 		}
-		int k = snprintf(out + used, size - used, "%s%s", i ? "; " : "", name);
-		used += k > 0 ? (size_t)k : 0;
 	}
+	return n;
 }
 
 static struct moment oldest(const struct held *list, int n)
@@ -129,24 +122,26 @@ int stored_wants_case(const struct held *list, int n)
 
 static void ask_row(const struct station *st, const struct held *first, int times, struct next *next)
 {
-	char name[80];
-	name_of(st, first, name, sizeof name);
-	next_say(next,
-	         times == 2 ? SAY(HEAD_TWICE, .code = name) : SAY(HEAD_TIMES, .code = name, .n = times));
+	struct say head = stored_scan(st, first);
+	head.what = head.saying;
+	head.saying = times == 2 ? SAY_HEAD_TWICE : SAY_HEAD_TIMES;
+	head.n = times;
+	next_say(next, &head);
 	next_add(next, (struct deed){.kind = DEED_CARD, .n = CARD_YES, .truth = TRUTH_YES});
 	next_add(next, (struct deed){.kind = DEED_CARD, .n = CARD_NO, .truth = TRUTH_MEANT_ONCE});
 }
 
 static void ask_all(const struct station *st, const struct held *list, int n, int in_case, struct next *next)
 {
-	char names[110];
-	stored_names(st, list, n, names, sizeof names);
+	struct say names[SAID_LISTED_MAX];
 	struct say head = {.saying = in_case ? (n == 1 ? SAY_HEAD_STORED_ONE_HERE : SAY_HEAD_STORED_HERE)
 	                                     : (n == 1 ? SAY_HEAD_STORED_ONE : SAY_HEAD_STORED),
 	                   .n = n,
-	                   .code = names,
 	                   .time = moment_minute_of_day(oldest(list, n))};
 	next_say(next, &head);
+	int named = stored_named(st, list, n, names);
+	for (int i = 0; i < named; i++)
+		next_list(next, &names[i]);
 	if (!in_case && stored_wants_case(list, n))
 		next_add(next,
 		         (struct deed){.kind = DEED_CARD, .n = CARD_NEW_CASE, .truth = TRUTH_CASE_FIRST});

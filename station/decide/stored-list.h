@@ -30,8 +30,9 @@ int stored_wants_case(const struct held *list, int n);
 
 struct say stored_scan(const struct station *st,
                        const struct held *h); /* texts are the station's and the scan's */
-/* "pack …; left thumb; OFF and 7 more". */
-void stored_names(const struct station *st, const struct held *list, int n, char *out, size_t size);
+
+/* What a sentence lists of them: the first ones by name, and how many besides. How many things. */
+int stored_named(const struct station *st, const struct held *list, int n, struct say out[SAID_LISTED_MAX]);
 
 /* What comes next at Q_STORED or Q_TWICE, and in a room that has such a question as it will be after `out`. */
 void stored_step(const struct station *st, int32_t room, enum question q, int in_case, struct next *next);

@@ -1,11 +1,7 @@
 #include "decide/turn.h"
 
 #include <errno.h>
-#include <stdarg.h>
 #include <stdio.h>
-#include <string.h>
-
-#include "decide/phrases.h"
 
 int32_t input_answer(const struct input *in)
 {
@@ -105,63 +101,26 @@ void turn_emit_for_room(struct turn *t, struct event e)
 	t->out->events[t->out->count++] = e;
 }
 
-static void say(struct turn *t, enum verdict verdict, const char *format, va_list args)
-{
-	struct reply *r = &t->out->reply;
-	r->verdict = verdict;
-	r->n_parts = 0;
-	vsnprintf(r->said, sizeof r->said, format, args);
-	sentence_capital(r->said);
-}
-
-/* Where there is no room for a further part, what is told in other languages than English ends before it. */
-static void add_part(struct reply *r, const struct say *what)
-{
-	if (r->n_parts < REPLY_PARTS)
-		said_keep(&r->parts[r->n_parts++], what);
-}
-
-static void say_in_words(struct turn *t, enum verdict verdict, const struct say *what)
-{
-	struct reply *r = &t->out->reply;
-	r->verdict = verdict;
-	r->n_parts = 0;
-	say_sentence(what, r->said, sizeof r->said);
-	add_part(r, what);
-}
-
 void turn_say(struct turn *t, const struct say *what)
 {
-	say_in_words(t, VERDICT_ACCEPTED, what);
+	reply_say(&t->out->reply, VERDICT_ACCEPTED, what);
 }
 
 void turn_say_more(struct turn *t, const struct say *what)
 {
-	struct reply *r = &t->out->reply;
-	size_t used = strlen(r->said);
-	int whole = r->n_parts || !used; /* what has words in English alone is told in English alone */
-	if (used + 2 < sizeof r->said) {
-		if (used)
-			r->said[used++] = ' ';
-		say_sentence(what, r->said + used, sizeof r->said - used);
-	}
-	if (whole)
-		add_part(r, what);
+	reply_add(&t->out->reply, what);
 }
 
-void turn_accept(struct turn *t, const char *format, ...)
+void turn_list(struct turn *t, const struct say *thing)
 {
-	va_list args;
-	va_start(args, format);
-	say(t, VERDICT_ACCEPTED, format, args);
-	va_end(args);
+	reply_list(&t->out->reply, thing);
 }
 
 /* A refusal is kept too: an auditor wants to see what the station would not take. */
 void turn_refuse_fault(struct turn *t, const struct say *why, const struct say *kept)
 {
 	struct event e = {.kind = EV_REFUSED};
-	say_in_words(t, VERDICT_REFUSED, kept);
+	reply_say(&t->out->reply, VERDICT_REFUSED, kept);
 	say_sentence(why, t->out->reply.said, sizeof t->out->reply.said);
 	said_keep(&e.said, kept);
 	turn_emit(t, &e);
@@ -178,19 +137,9 @@ void turn_refuse_unasked(struct turn *t)
 	turn_refuse(t, SAY(RECORD_NOT_ASKED));
 }
 
-void turn_ask(struct turn *t, struct asked q, const char *format, ...)
-{
-	va_list args;
-	va_start(args, format);
-	say(t, VERDICT_QUESTION, format, args);
-	va_end(args);
-	EMIT(t, .kind = EV_ASKED, .what = q.what, .item = q.item, .digit = q.digit, .person = q.person,
-	     .n = q.n);
-}
-
 void turn_ask_saying(struct turn *t, struct asked q, const struct say *what)
 {
-	say_in_words(t, VERDICT_QUESTION, what);
+	reply_say(&t->out->reply, VERDICT_QUESTION, what);
 	EMIT(t, .kind = EV_ASKED, .what = q.what, .item = q.item, .digit = q.digit, .person = q.person,
 	     .n = q.n);
 }

@@ -4,7 +4,7 @@
  * file that knows this kind of scan (card.c, digit-card.c, badge.c, pack.c …). Whatever that file finds out it says with
  * turn_emit(): the event goes into the outcome and is applied to the copy at once, so that what comes later in the turn asks
  * the sheet as it is by then, and never the station's own, which stays as it was. A turn says one thing to people:
- * turn_accept(), turn_refuse() or turn_ask(), of which the last wins, and every turn ends with one of them. What was asked
+ * turn_say(), turn_refuse() or turn_ask_saying(), of which the last wins, and every turn ends with one of them. What was asked
  * stays open until an answer closes it (turn_close_question()); one question is open at a time (rule 19), so whoever asks in
  * the middle of another's question takes its place, and decide() asks again at the end what is still owed. A refusal is an
  * event too, for whoever audits. Where an event does not fit the sheet the turn has failed: nothing of it is kept.
@@ -60,14 +60,13 @@ void turn_found_after(struct turn *t, int32_t case_no, const struct thing *what)
 void turn_say(struct turn *t, const struct say *what);
 /* One sentence more, behind what was said. */
 void turn_say_more(struct turn *t, const struct say *what);
-void turn_accept(struct turn *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
+/* One thing more in the {list} of the last sentence. */
+void turn_list(struct turn *t, const struct say *thing);
 void turn_refuse(struct turn *t, const struct say *why);
 /* The reply says what is wrong with a code or a text; the record keeps only that something was. */
 void turn_refuse_fault(struct turn *t, const struct say *why, const struct say *kept);
 /* The record could not be asked: what nobody knows is not 'not used' (rules 4 and 5). */
 void turn_refuse_unasked(struct turn *t);
-void turn_ask(struct turn *t, struct asked question, const char *format, ...)
-    __attribute__((format(printf, 3, 4)));
 void turn_ask_saying(struct turn *t, struct asked question, const struct say *what);
 /* What is asked here, of the case or of the room, is answered; nothing where no question is open. */
 void turn_close_question(struct turn *t);

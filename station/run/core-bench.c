@@ -206,9 +206,9 @@ void bench_turn(struct core *c, const struct input *in)
 	o->count = out.count;
 	o->enter = 0;
 	o->told_room = 0;
-	o->told[0] = 0;
 	memset(&o->sheet, 0, sizeof o->sheet);
-	memset(&o->reply, 0, sizeof o->reply);
+	o->reply.n_parts = 0;
+	memset(&o->reply.next, 0, sizeof o->reply.next);
 	o->reply.verdict = (enum verdict)out.verdict;
 	snprintf(o->reply.said, sizeof o->reply.said, "%s", out.said);
 }
@@ -337,15 +337,6 @@ void stock_takes(struct core *c, struct outcome *o)
 
 /* --- who is told ----------------------------------------------------------------------------------- */
 
-static void say_behind(struct reply *r, const struct say *say)
-{
-	char words[SAID_MAX];
-	size_t used = strlen(r->said), room = sizeof r->said - used;
-	say_sentence(say, words, sizeof words);
-	if (snprintf(r->said + used, room, " %s", words) >= (int)room)
-		r->said[used] = 0; /* all of it, or nothing */
-}
-
 /* A pack was counted in that is not the next to expire: it is accepted, and said. */
 static void tell_earlier(struct core *c, const struct outcome *o, const struct event *in)
 {
@@ -354,8 +345,8 @@ static void tell_earlier(struct core *c, const struct outcome *o, const struct e
 	        ? NULL
 	        : stock_earlier(&c->stock, &c->station, in->thing.line, in->thing.expiry, core_today(c));
 	if (lot)
-		say_behind(&c->outcome.reply,
-		           SAY(EARLIER_IN_STORES, .other_lot = lot->lot, .other_date = lot->expiry));
+		reply_add(&c->outcome.reply,
+		          SAY(EARLIER_IN_STORES, .other_lot = lot->lot, .other_date = lot->expiry));
 }
 
 static int has_on_sheet(const struct sheet *s, const struct event *q)
@@ -368,15 +359,14 @@ static int has_on_sheet(const struct sheet *s, const struct event *q)
 	return 0;
 }
 
-int stock_recalls(const struct sheet *s, const struct event *q, char words[SAID_MAX])
+int stock_recalls(const struct sheet *s, const struct event *q, struct say *what)
 {
 	if (!s->case_no || !has_on_sheet(s, q))
 		return 0;
-	struct say say = *SAY(RECALL_HAS_IT, .item = q->thing.name, .lot = q->thing.lot,
-	                      .what = SAY_OF_ANY_LOT, .reason = q->text, .case_no = s->case_no);
+	*what = *SAY(RECALL_HAS_IT, .item = q->thing.name, .lot = q->thing.lot, .what = SAY_OF_ANY_LOT,
+	             .reason = q->text, .case_no = s->case_no);
 	if (q->thing.lot[0])
-		say.what = SAY_OF_LOT_ALL_EXPIRIES;
-	say_sentence(&say, words, SAID_MAX);
+		what->what = SAY_OF_LOT_ALL_EXPIRIES;
 	return 1;
 }
 

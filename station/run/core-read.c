@@ -10,15 +10,8 @@
 
 static void tell_forgotten(struct core *c, const struct half *half)
 {
-	char said[SAID_MAX];
-	if (!half->scanner[0])
-		return;
-	snprintf(
-	    said, sizeof said,
-	    "NOT ENTERED: the first of two codes that scanner %s read is forgotten, too many others wait "
-	    "for their second: scan both again.",
-	    half->scanner);
-	core_tell(c, half->room, VERDICT_REFUSED, said);
+	if (half->scanner[0])
+		core_tell(c, half->room, VERDICT_REFUSED, SAY(R_HALF_FORGOTTEN, .scanner = half->scanner));
 }
 
 /* A compact JWS (RFC 7515), as stands on a slip: three parts of base64url, the first a JSON object. */

@@ -88,13 +88,10 @@ static void tell_forgotten(struct core *c, const struct event *e)
 	const struct carried *falls = station_carried_falls(&c->station, e);
 	if (!falls)
 		return;
-	snprintf(
-	    said, sizeof said,
-	    "Scanner %s works for its own room again: too many scanners were carried to others. Scan the "
-	    "card of this room with it before anything else.",
-	    falls->scanner);
+	const struct say *back = SAY(R_SCANNER_BACK, .scanner = falls->scanner);
+	say_sentence(back, said, sizeof said);
 	log_line("%s", said);
-	core_tell(c, falls->room, VERDICT_QUESTION, said);
+	core_tell(c, falls->room, VERDICT_QUESTION, back);
 }
 
 static int append(struct core *c, struct event *events, int count, struct event *seal, struct error *e)
@@ -114,10 +111,10 @@ static int append(struct core *c, struct event *events, int count, struct event 
 /* In each room whose open case has what was put in quarantine, at once. */
 static void tell_recall(struct core *c, const struct event *e)
 {
-	char words[SAID_MAX];
+	struct say has;
 	for (int i = 0; i < SHEETS_MAX; i++)
-		if (stock_recalls(&c->station.sheets[i], e, words))
-			core_tell(c, c->station.sheets[i].room, VERDICT_QUESTION, words);
+		if (stock_recalls(&c->station.sheets[i], e, &has))
+			core_tell(c, c->station.sheets[i].room, VERDICT_QUESTION, &has);
 }
 
 int core_store(struct core *c, struct event *events, int count, struct error *e)
@@ -398,28 +395,37 @@ const struct language *core_language(const struct core *c, int32_t room)
 	return languages_find(&c->languages, station_language(&c->station, room));
 }
 
-static void remember(struct core *c, int32_t room, const struct reply *reply, struct moment at)
+/* Newest first; the same refusal again within a moment stands there once. */
+static void remember(struct core *c, int32_t room, const struct recent *r)
 {
 	int index = core_room_index(c, room);
 	if (index < 0)
 		return;
 	struct recent *list = c->recent[index];
-	if (reply->verdict == VERDICT_REFUSED && list[0].verdict == VERDICT_REFUSED &&
-	    moment_between_ms(list[0].at, at) < REFUSED_AGAIN_MS && strcmp(list[0].said, reply->said) == 0) {
-		list[0].at = at;
+	if (r->verdict == VERDICT_REFUSED && list[0].verdict == VERDICT_REFUSED &&
+	    moment_between_ms(list[0].at, r->at) < REFUSED_AGAIN_MS && strcmp(list[0].said, r->said) == 0) {
+		list[0].at = r->at;
 		return;
 	}
 	memmove(&list[1], &list[0], sizeof *list * (RECENT_MAX - 1));
-	list[0] = (struct recent){.at = at, .verdict = reply->verdict};
-	memcpy(list[0].said, reply->said, sizeof list[0].said);
-	reply_words_in(reply, core_language(c, room), list[0].told);
+	list[0] = *r;
 }
 
-void core_tell(struct core *c, int32_t room, enum verdict verdict, const char *said)
+void core_pass_on(struct core *c, int32_t room, const struct reply *reply)
 {
-	struct reply reply = {.verdict = verdict};
-	snprintf(reply.said, sizeof reply.said, "%s", said);
-	remember(c, room, &reply, core_now(c));
+	struct recent r = {.at = core_now(c), .verdict = reply->verdict};
+	memcpy(r.said, reply->said, sizeof r.said);
+	reply_words_in(reply, core_language(c, room), r.told);
+	remember(c, room, &r);
+	c->changes++;
+}
+
+void core_tell(struct core *c, int32_t room, enum verdict verdict, const struct say *what)
+{
+	struct recent r = {.at = core_now(c), .verdict = verdict};
+	say_sentence(what, r.said, sizeof r.said);
+	say_sentence_in(core_language(c, room), what, r.told, sizeof r.told);
+	remember(c, room, &r);
 	c->changes++;
 }
 
@@ -502,20 +508,20 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 		*stored = n == 0;
 	if (n < 0) {
 		c->outcome.enter = 0;
-		reply->verdict = VERDICT_REFUSED;
-		reply->n_parts = 0;
-		snprintf(reply->said, sizeof reply->said, "NOT ENTERED: the station %.300s.", e.text);
+		reply_say(reply, VERDICT_REFUSED, SAY(R_NOT_ENTERED));
+		say_sentence(SAY(R_NOT_ENTERED_FOR, .fault = e.text), reply->said, sizeof reply->said);
 		next_say(&reply->next, SAY(HEAD_BY_HAND));
 		next_word(&reply->next, &c->outcome.sheet, 0);
 		c->outcome.told_room = 0;
 	}
 	reads_note(&c->reads, in, reply->verdict);
-	remember(c, in->room, reply, core_now(c));
-	if (c->outcome.told_room)
-		core_tell(c, c->outcome.told_room, VERDICT_QUESTION, c->outcome.told);
+	core_pass_on(c, in->room, reply);
+	if (c->outcome.told_room) {
+		struct say told = said_say(&c->outcome.told);
+		core_tell(c, c->outcome.told_room, VERDICT_QUESTION, &told);
+	}
 	if (newer && n == 0)
 		begin_behind_paper(c, in);
-	c->changes++;
 	return reply;
 }
 

@@ -113,7 +113,7 @@ static void tell_cards_room(struct driver_child *dc, const struct code_read *s, 
 	struct core *c = &dc->daemon->core;
 	if (own_code_read(s->data, s->size, &own, NULL) == 0 && strcmp(own.site, c->station.site) == 0 &&
 	    own.room != dc->room && station_room(&c->station, own.room))
-		core_tell(c, own.room, reply->verdict, reply->said);
+		core_pass_on(c, own.room, reply);
 }
 
 static void enter(struct driver_child *dc, const struct code_read *s)
@@ -220,16 +220,11 @@ static int counts_for_a_case(const struct driver_child *dc)
 static void begin_check(struct driver_child *dc)
 {
 	if (counts_for_a_case(dc)) {
-		core_tell(
-		    &dc->daemon->core, dc->room, VERDICT_REFUSED,
-		    "Scanner check not begun: a case is open, and nothing that is read during a check is "
-		    "counted: scan the sheet once the case is over.");
+		core_tell(&dc->daemon->core, dc->room, VERDICT_REFUSED, SAY(R_CHECK_NOT_BEGUN));
 		return;
 	}
 	start_again(dc, 1);
-	core_tell(
-	    &dc->daemon->core, dc->room, VERDICT_QUESTION,
-	    "Scanner check: scan the sheet once from the first code to the last, the first one again too.");
+	core_tell(&dc->daemon->core, dc->room, VERDICT_QUESTION, SAY(R_CHECK_BEGUN));
 }
 
 static void take_scan(struct driver_child *dc, const struct wire_line *w)
@@ -300,20 +295,16 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
  * whole. */
 static void end_check(struct driver_child *dc, int status)
 {
-	char fresh[304], text[SAID_MAX];
+	char fresh[304];
 	snprintf(fresh, sizeof fresh, "%s.new", dc->profile);
-	int good = status == 0 && rename(fresh, dc->profile) == 0;
+	int good = status == 0 && rename(fresh, dc->profile) == 0, whole = good && !dc->uncertain[0];
 	if (!good)
 		unlink(fresh);
-	if (good && !dc->uncertain[0])
-		snprintf(text, sizeof text,
-		         "Scanner check done: this station now knows how this scanner sends.");
-	else
-		snprintf(text, sizeof text, "Scanner check %s: %s.",
-		         good ? "done, but not everything was learned" : "not complete",
-		         dc->uncertain[0] ? dc->uncertain : "the scanner was lost");
-	core_tell(&dc->daemon->core, dc->room, good && !dc->uncertain[0] ? VERDICT_ACCEPTED : VERDICT_REFUSED,
-	          text);
+	core_tell(&dc->daemon->core, dc->room, whole ? VERDICT_ACCEPTED : VERDICT_REFUSED,
+	          whole               ? SAY(R_CHECK_DONE)
+	          : !dc->uncertain[0] ? SAY(R_CHECK_LOST)
+	          : good              ? SAY(R_CHECK_PARTLY, .fault = dc->uncertain)
+	                              : SAY(R_CHECK_FAILED, .fault = dc->uncertain));
 	start_again(dc, 0);
 }
 
@@ -325,8 +316,7 @@ static void break_off_check(struct driver_child *dc)
 		return; /* it has gone, which udev tells */
 	snprintf(fresh, sizeof fresh, "%s.new", dc->profile);
 	unlink(fresh);
-	core_tell(&dc->daemon->core, dc->room, VERDICT_REFUSED,
-	          "Scanner check ended: a case was opened: scan the sheet again once it is over.");
+	core_tell(&dc->daemon->core, dc->room, VERDICT_REFUSED, SAY(R_CHECK_ENDED));
 }
 
 void drivers_look(struct daemon *d)

@@ -26,11 +26,13 @@ static int take_name(const char *what, const json_t *body, const char *key, char
 	return 0;
 }
 
-static void tell_rooms(struct core *c, const char *said)
+static void tell_rooms(struct core *c, const struct say *what)
 {
+	char said[SAID_MAX];
+	say_sentence(what, said, sizeof said);
 	log_line("%s", said);
 	for (int i = 0; i < c->station.n_rooms; i++)
-		core_tell(c, c->station.rooms[i].number, VERDICT_QUESTION, said);
+		core_tell(c, c->station.rooms[i].number, VERDICT_QUESTION, what);
 }
 
 /* Of this very line and lot, and not of the whole line. */
@@ -47,7 +49,7 @@ static int take_recall(struct core *c, const struct entry *x, struct error *e)
 {
 	int recall = strcmp(x->kind, "recall") == 0;
 	struct event ev = {.kind = recall ? EV_QUARANTINED : EV_RELEASED};
-	char why[120], said[SAID_MAX];
+	char why[120];
 	const struct line *line = catalogue_by_key(&c->station.catalogue, json_text(x->body, "line"));
 	if (!line)
 		return error_set(
@@ -63,10 +65,14 @@ static int take_recall(struct core *c, const struct entry *x, struct error *e)
 		return 0;
 	snprintf(ev.text, sizeof ev.text, FORWARD_ORIGIN, why, x->origin, x->version);
 	int n = core_store(c, &ev, 1, e);
-	snprintf(said, sizeof said, recall ? FORWARD_RECALLED : FORWARD_RELEASED, line->name,
-	         ev.thing.lot[0] ? ", lot " : "", ev.thing.lot, ev.text);
+	struct say told = {.saying = recall ? SAY_R_RECALL : SAY_R_RECALL_OVER,
+	                   .item = ev.thing.name,
+	                   .lot = ev.thing.lot,
+	                   .typed = ev.text};
+	if (ev.thing.lot[0])
+		told.saying = recall ? SAY_R_RECALL_LOT : SAY_R_RECALL_LOT_OVER;
 	if (n == 0)
-		tell_rooms(c, said);
+		tell_rooms(c, &told);
 	return n;
 }
 
@@ -134,16 +140,16 @@ static int take_withdrawn(struct core *c, const struct entry *x, struct error *e
 /* One item in two cases. Told where one of them is a case of this station. */
 static int take_twice(struct core *c, const struct entry *x, struct error *e)
 {
-	char said[SAID_MAX], identity[IDENTITY_MAX];
+	char identity[IDENTITY_MAX];
 	const json_t *a = json_object_get(x->body, "first"), *b = json_object_get(x->body, "second");
 	int64_t sa = json_number(a, "station", -1), sb = json_number(b, "station", -1);
 	if (take_name("its identity", x->body, "identity", identity, sizeof identity, e) < 0)
 		return -EINVAL;
 	if (sa != c->station.number && sb != c->station.number)
 		return 0;
-	snprintf(said, sizeof said, FORWARD_TWICE, identity, json_number(a, "case", 0), sa,
-	         json_number(b, "case", 0), sb);
-	tell_rooms(c, said);
+	int32_t case_a = (int32_t)json_number(a, "case", 0), case_b = (int32_t)json_number(b, "case", 0);
+	tell_rooms(c, SAY(R_ITEM_TWICE, .identity = identity, .case_no = case_a, .station = (int32_t)sa,
+	                  .other_case = case_b, .other_station = (int32_t)sb));
 	return 0;
 }
 

@@ -142,14 +142,14 @@ static json_t *silent(const struct core *c, const struct hold *h)
 
 static json_t *open_cases(const struct core *c, const struct batch *of)
 {
-	char words[SAID_MAX];
+	struct say has;
 	struct event q = {.kind = EV_QUARANTINED};
 	json_t *list = json_array();
 	memcpy(q.thing.line, of->line, sizeof q.thing.line);
 	memcpy(q.thing.lot, of->lot, sizeof q.thing.lot);
 	for (int i = 0; i < SHEETS_MAX; i++) {
 		const struct sheet *s = &c->station.sheets[i];
-		if (!stock_recalls(s, &q, words))
+		if (!stock_recalls(s, &q, &has))
 			continue;
 		json_t *o = json_object();
 		put_n(o, "case", s->case_no);

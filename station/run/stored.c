@@ -83,34 +83,47 @@ void core_ask_stored(struct core *c)
 /* What was entered, and of the first that was refused why. */
 struct entered {
 	int done, refused;
-	char why[220];
+	struct reply why;
 };
 
-static void tell_all(struct reply *r, const struct entered *e)
+static void add_all(struct reply *r, const struct reply *more)
 {
-	int all = e->done + e->refused;
-	if (!e->refused)
-		snprintf(r->said, sizeof r->said, "%d stored scan%s entered as late. %.220s", all,
-		         all == 1 ? " was" : "s were", r->verdict == VERDICT_QUESTION ? r->said : "");
-	else
-		snprintf(r->said, sizeof r->said,
-		         "%d of %d stored scans entered as late. NOT entered: %.220s", e->done, all, e->why);
-	if (e->refused)
-		r->verdict = VERDICT_REFUSED;
+	for (int i = 0; i < more->n_parts; i++) {
+		struct say part = said_say(&more->parts[i]);
+		if (more->listed[i])
+			reply_list(r, &part);
+		else
+			reply_add(r, &part);
+	}
+}
+
+/* Of the last one its question is told; of what was refused, why. */
+static void tell_all(struct reply *r, struct entered *e)
+{
+	int asks = r->verdict == VERDICT_QUESTION;
+	if (!e->refused) {
+		e->why = *r;
+		reply_say(r, r->verdict, SAY(R_STORED_ENTERED, .n = e->done));
+	} else {
+		reply_say(r, VERDICT_REFUSED, SAY(R_STORED_SOME, .n = e->done, .all = e->done + e->refused));
+	}
+	if (e->refused || asks)
+		add_all(r, &e->why);
 }
 
 void core_enter_stored(struct core *c, int32_t room, int n)
 {
-	struct entered e = {0};
+	static struct entered e; /* some 20 kB; one thread */
 	struct input in;
 	int stored = 1;
+	e.done = e.refused = 0;
 	while (n-- > 0 && stored && stored_input(&c->station, room, core_now(c), &in)) {
 		in.more = n > 0;
 		known_ask(c, &in);
 		const struct reply *r = core_carry_out(c, &in, &stored);
 		e.done += r->verdict != VERDICT_REFUSED;
 		if (r->verdict == VERDICT_REFUSED && !e.refused++)
-			snprintf(e.why, sizeof e.why, "%.219s", r->said);
+			e.why = *r;
 	}
 	if (stored)
 		tell_all(&c->outcome.reply, &e);

@@ -56,14 +56,8 @@
 	  "tell whoever looks after the store")
 
 /* What comes back: why and from where a line or lot went into quarantine ({why}, {origin}, {version}); and what the rooms are
- * told ({name}, ", lot " or "", {lot}, the former). */
+ * told stands in reply-words.h. */
 #define FORWARD_ORIGIN "%s (hospital list of %s, no. %" PRId64 ")"
-#define FORWARD_RECALLED "Recall: %s%s%s is in quarantine from now on: %s. Take out what lies ready"
-#define FORWARD_RELEASED "%s%s%s is out of quarantine: %s"
-/* {identity}, {case}, {station}, {case}, {station} */
-#define FORWARD_TWICE                                                                                        \
-	"Item %s was counted in two cases: case %" PRId64 " of station %" PRId64 " and case %" PRId64        \
-	" of station %" PRId64 ". One of them is a wrong number: look at both slips"
 /* {hours} */
 #define FORWARD_LISTS_OLD                                                                                    \
 	"The hospital's lists of recalls, staff and catalogue are %d h old: ask stores before something "    \

@@ -30,7 +30,9 @@
 	/* of two; of more: what is before the last but one, and the last */ \
 	X(LIST_TWO, "list-two", "{first} and {second}") \
 	X(LIST_MORE, "list-more", "{first}, {second}") \
-	X(LIST_LAST, "list-last", "{first} and {second}")
+	X(LIST_LAST, "list-last", "{first} and {second}") \
+	X(LIST_THINGS, "list-things", "{first}; {second}") \
+	N(LIST_FURTHER, "list-further", "{n} further", "{n} further")
 /* clang-format on */
 
 #endif

@@ -27,17 +27,17 @@
 	X(HEAD_POINT, "head-point", "Sign-out {n} of {all}: {step} Is it so?") \
 	X(HEAD_ASKED, "head-asked", "{question}") \
 	X(HEAD_ASKED_OF_DIGIT, "head-asked-of-digit", "{digit}: {question}") \
-	X(HEAD_STORED_ONE, "head-stored-one", "A scan was stored: {code} (made {time}). Made in this room?") \
+	X(HEAD_STORED_ONE, "head-stored-one", "A scan was stored: {list} (made {time}). Made in this room?") \
 	X(HEAD_STORED_ONE_HERE, "head-stored-one-here", \
-	  "A scan was stored: {code} (made {time}). Made in this room, for this case?") \
-	N(HEAD_STORED, "head-stored", "{n} scan was stored: {code} (made {time}). Made in this room?", \
-	  "{n} scans were stored: {code} (oldest {time}). Made in this room?") \
+	  "A scan was stored: {list} (made {time}). Made in this room, for this case?") \
+	N(HEAD_STORED, "head-stored", "{n} scan was stored: {list} (made {time}). Made in this room?", \
+	  "{n} scans were stored: {list} (oldest {time}). Made in this room?") \
 	N(HEAD_STORED_HERE, "head-stored-here", \
-	  "{n} scan was stored: {code} (made {time}). Made in this room, for this case?", \
-	  "{n} scans were stored: {code} (oldest {time}). Made in this room, for this case?") \
-	X(HEAD_TWICE, "head-twice", "{code} came twice in a row. Meant twice?") \
-	N(HEAD_TIMES, "head-times", "{code} came {n} time in a row. Meant {n} time?", \
-	  "{code} came {n} times in a row. Meant {n} times?") \
+	  "{n} scan was stored: {list} (made {time}). Made in this room, for this case?", \
+	  "{n} scans were stored: {list} (oldest {time}). Made in this room, for this case?") \
+	X(HEAD_TWICE, "head-twice", "{what} came twice in a row. Meant twice?") \
+	N(HEAD_TIMES, "head-times", "{what} came {n} time in a row. Meant {n} time?", \
+	  "{what} came {n} times in a row. Meant {n} times?") \
 	/* what is owed, searched, signed */ \
 	X(HEAD_OWED, "head-owed", "Owed: {what}") \
 	X(HEAD_OWED_DIGIT, "head-owed-digit", "Owed, {digit}: {what}") \

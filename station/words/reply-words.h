@@ -21,6 +21,7 @@
 	X(R_HOW_ONE_PERSON, "reply-how-one-person", "shown, one person") \
 	X(R_HOW_BOTH, "reply-how-both", "shown to both") \
 	X(R_SHARPS, "reply-sharps", "Into the sharps container now.") \
+	X(R_TIMES, "reply-times", "{n} × {item}") \
 	X(R_ENDED_NOTHING_LEFT, "reply-ended-nothing-left", \
 	  "Case {case} ended as cancelled; nothing is on its sheet.") \
 	X(R_READ_THING, "reply-read-thing", "{item}") \
@@ -42,6 +43,38 @@
 	  "Case {case} opened in {room}. {person} works alone: single-person count.") \
 	X(R_GOES_ON, "reply-goes-on", "Case {case} goes on.") \
 	X(R_ENDED_EMPTY, "reply-ended-empty", "Case {case} ended as cancelled; nothing was counted in.") \
+	X(R_ENDED_RECONCILED, "reply-ended-reconciled", "Case {case} ended reconciled.") \
+	X(R_ENDED_CANCELLED, "reply-ended-cancelled", "Case {case} ended as cancelled.") \
+	X(R_ENDED_BY_HAND, "reply-ended-by-hand", \
+	  "Case {case} ended, counted by hand: the station could not follow all of it.") \
+	X(R_ENDED_UNRESOLVED, "reply-ended-unresolved", \
+	  "Case {case} ended UNRESOLVED, incident number {typed}.") \
+	X(R_ENDED_NUMBER_OWED, "reply-ended-number-owed", \
+	  "Case {case} ended UNRESOLVED; its incident number is owed.") \
+	X(R_SUSPENDED, "reply-suspended", "Case {case} is suspended.") \
+	X(R_CLOCKS_GO_ON, "reply-clocks-go-on", "Clocks and reminders go on.") \
+	X(R_CASE, "reply-case", "Case {case}.") \
+	X(R_CANCELLED, "reply-cancelled", "Case {case} is cancelled.") \
+	X(R_COUNT_STILL_OWED, "reply-count-still-owed", "A count is still owed.") \
+	X(R_COUNT_OWED_OPENED, "reply-count-owed-opened", "A pack was opened, so a count is still owed.") \
+	X(R_LEAVES, "reply-leaves", "Patient leaves.") \
+	X(R_LEFT_ROOM, "reply-left-room", "The patient has left the room.") \
+	X(R_TELL_SURGEON_AND_WARD, "reply-tell-surgeon-and-ward", "Tell the surgeon and the ward now.") \
+	/* what was seen at the end, and what is not as it must be */ \
+	X(R_SAW_INTACT, "reply-saw-intact", "{item}: {n} of {all} shown intact.") \
+	X(R_SAW_CUT, "reply-saw-cut", "{item}: {n} of {all} shown cut and complete.") \
+	X(R_SAW_MARK, "reply-saw-mark", "{item}: {n} of {all}, mark read.") \
+	X(R_SAW_MARK_INTACT, "reply-saw-mark-intact", "{item}: {n} of {all}, mark read, intact.") \
+	X(R_SAW_MARK_CUT, "reply-saw-mark-cut", "{item}: {n} of {all}, mark read, cut and complete.") \
+	X(R_SAW_MARK_PIECES, "reply-saw-mark-pieces", "{item}: {n} of {all}, mark read, pieces missing.") \
+	X(R_SAW_RETURNED, "reply-saw-returned", "{item}: {n} returned unopened.") \
+	X(R_SAW_NOT_ALL, "reply-saw-not-all", "{item}: NOT accounted for, {n} of {all} shown.") \
+	N(R_SAW_MORE, "reply-saw-more", "The slip has {n} line more.", "The slip has {n} lines more.") \
+	X(R_SEEN_BARE_ALL, "reply-seen-bare-all", "Seen bare: {list}.") \
+	X(R_OPEN_ON, "reply-open-on", "A TOURNIQUET IS ON: {list}.") \
+	X(R_OPEN_MAY_BE_ON, "reply-open-may-be-on", "A TOURNIQUET MAY BE ON: {list}.") \
+	X(R_OPEN_ITEMS, "reply-open-items", "NOT ACCOUNTED FOR: {list}.") \
+	X(R_OPEN_NOT_BARE, "reply-open-not-bare", "NOT SEEN BARE: {list}.") \
 	X(R_NOT_ON, "reply-not-on", "Not on: {digit}.") \
 	X(R_NEXT, "reply-next", "Next.") \
 	X(R_AFTER_CALLED, "reply-after-called", "Case {case}: patient called back, or still here, entered.") \
@@ -140,6 +173,10 @@
 	  "Added: 1 further artery forceps, mark unreadable. If it is counted in already: UNDO.") \
 	X(R_FORCEPS_IN, "reply-forceps-in", "Counted in: 1 artery forceps, mark unreadable. At the end it is shown.") \
 	N(R_OFFCUT, "reply-offcut", "Offcut counted: {item}, now {n} piece.", "Offcut counted: {item}, now {n} pieces.") \
+	X(R_IN_USE_THERE, "reply-in-use-there", \
+	  "{item} is in use in case {case}, {room}: it is no longer on the sheet of case {other_case}.") \
+	X(R_SCANNED_THERE, "reply-scanned-there", \
+	  "{item} of case {case} was scanned in {room}: fetch it from there.") \
 	X(R_HERE_NOW, "reply-here-now", "{item} is on the open sheet of case {case} in {room}.") \
 	X(R_FOUND_MISSING_THERE, "reply-found-missing-there", \
 	  "FOUND: {item} comes from case {case}, where it was missing. Look at that patient's digit now and tell the surgeon. Keep it out of this field.") \
@@ -176,7 +213,8 @@
 	X(R_NONE_OF_MISSING, "reply-none-of-missing", "None of what is missing in this case.") \
 	X(R_NOTHING_MISSING, "reply-nothing-missing", "Nothing is missing in this case. It may be of an earlier one.") \
 	X(R_STEP_DONE, "reply-step-done", "Search step {n} done: {step}.") \
-	X(R_STEP_NOT_DONE, "reply-step-not-done", "Search step {n} NOT done: {step}. Type why, or write it on the slip.") \
+	X(R_STEP_NOT_DONE, "reply-step-not-done", \
+	  "Entered as NOT done: search step {n}, {step}. Type why, or write it on the slip.") \
 	X(R_STEPS_ANSWERED, "reply-steps-answered", "Each step of the search is answered.") \
 	/* the team and the sign-out */ \
 	X(R_DECIDES, "reply-decides", \
@@ -198,7 +236,7 @@
 	X(R_NO_HANDOVER, "reply-no-handover", "No handover.") \
 	X(R_POINT, "reply-point", "Sign-out point {n} of {all}: {step}") \
 	X(R_SIGNS_OUT, "reply-signs-out", "{person} signs out.") \
-	X(R_HELD_AT, "reply-held-at", "Sign-out held at point {n}: {step}") \
+	X(R_HELD_AT, "reply-held-at", "Entered as NO: the sign-out is held at point {n}: {step}") \
 	X(R_POINTS_YES, "reply-points-yes", "Each sign-out point is answered YES.") \
 	X(R_ENDS_UNRESOLVED, "reply-ends-unresolved", "{person} decides to end this case unresolved.") \
 	/* slips, and what was read or stored */ \
@@ -211,6 +249,22 @@
 	N(R_STORED_LATE, "reply-stored-late", \
 	  "{n} stored scan is entered as late.", \
 	  "{n} stored scans are entered as late.") \
+	N(R_STORED_CAME, "reply-stored-came", "{n} stored scan came.", "{n} stored scans came.") \
+	X(R_ON_MAYBE_FROM, "reply-on-maybe-from", "{digit}: the clock runs as 'on?' from {time}.") \
+	X(R_NOT_HELD, "reply-not-held", "NOT held: {list}. Enter it from the paper sheet.") \
+	X(R_NOT_HELD_SAID, "reply-not-held-said", "NOT held: {list}.") \
+	N(R_NOT_HELD_FIRST, "reply-not-held-first", \
+	  "{n} NOT held: {list}. Enter it from the paper sheet.", \
+	  "{n} NOT held, the first: {list}. Enter them from the paper sheet.") \
+	N(R_THROWN_AWAY, "reply-thrown-away", \
+	  "{n} stored scan was thrown away: {list}. The record says so.", \
+	  "{n} stored scans were thrown away: {list}. The record says so.") \
+	N(R_STORED_ENTERED, "reply-stored-entered", \
+	  "{n} stored scan was entered as late.", \
+	  "{n} stored scans were entered as late.") \
+	N(R_STORED_SOME, "reply-stored-some", \
+	  "{n} of {all} stored scans was entered as late. NOT entered:", \
+	  "{n} of {all} stored scans were entered as late. NOT entered:") \
 	X(R_NOT_ENTERED_YET, "reply-not-entered-yet", "Not entered yet.") \
 	/* off, with the minutes: a time of day only where the wall clock holds */ \
 	X(R_OFF, "reply-off", "Off, {digit}, at {time}, after {what}. Off is not yet accounted for.") \
@@ -243,6 +297,33 @@
 	  "Isolated, not in the count: {item}. Still counted in: nothing of it. Keep the whole pack in the room, tell stores.") \
 	X(R_FROM_PAPER, "reply-from-paper", \
 	  "Case {case} opened in {room}, from paper sheet {n}: enter it from top to bottom. Each line is marked late.") \
+	/* what no scan of the room was decided on */ \
+	X(R_NOT_ENTERED, "reply-not-entered", "NOT ENTERED: the station could not keep it.") \
+	X(R_NOT_ENTERED_FOR, "reply-not-entered-for", "NOT ENTERED: the station {fault}.") \
+	X(R_SCANNER_BACK, "reply-scanner-back", \
+	  "Scanner {scanner} works for its own room again: too many scanners were carried to others. Scan the card of this room with it before anything else.") \
+	X(R_HALF_FORGOTTEN, "reply-half-forgotten", \
+	  "NOT ENTERED: the first of two codes that scanner {scanner} read is forgotten, because too many others wait for their second. Scan both again.") \
+	X(R_RECALL, "reply-recall", \
+	  "Recall: {item} is in quarantine from now on: {typed}. Take out what lies ready.") \
+	X(R_RECALL_LOT, "reply-recall-lot", \
+	  "Recall: {item}, lot {lot}, is in quarantine from now on: {typed}. Take out what lies ready.") \
+	X(R_RECALL_OVER, "reply-recall-over", "{item} is out of quarantine: {typed}.") \
+	X(R_RECALL_LOT_OVER, "reply-recall-lot-over", "{item}, lot {lot}, is out of quarantine: {typed}.") \
+	X(R_ITEM_TWICE, "reply-item-twice", \
+	  "Item {identity} was counted in two cases: case {case} of station {station} and case {other_case} of station {other_station}. One of them is a wrong number: look at both slips.") \
+	X(R_CHECK_NOT_BEGUN, "reply-check-not-begun", \
+	  "Scanner check not begun, because a case is open: scan the sheet when the case is over.") \
+	X(R_CHECK_BEGUN, "reply-check-begun", \
+	  "Scanner check: scan the sheet once from the first code to the last, the first one again too.") \
+	X(R_CHECK_DONE, "reply-check-done", \
+	  "Scanner check done: this station now knows how this scanner sends.") \
+	X(R_CHECK_PARTLY, "reply-check-partly", \
+	  "Scanner check done, but not everything was learned: {fault}.") \
+	X(R_CHECK_FAILED, "reply-check-failed", "Scanner check not complete: {fault}.") \
+	X(R_CHECK_LOST, "reply-check-lost", "Scanner check not complete: the scanner was lost.") \
+	X(R_CHECK_ENDED, "reply-check-ended", \
+	  "Scanner check ended, because a case was opened: scan the sheet again when the case is over.") \
 	/* taken back: which step it was */ \
 	X(R_TAKEN_BACK, "reply-taken-back", "Taken back: {what}. The record keeps both.") \
 	X(R_TAKEN_BACK_DIGIT, "reply-taken-back-digit", "Taken back: {what}, {digit}. The record keeps both.") \

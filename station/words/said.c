@@ -257,17 +257,47 @@ void say_part(const struct say *say, char *out, size_t size)
 void say_list(const struct language *language, const char *const *parts, int n, char *out, size_t size)
 {
 	char before[SAID_LIST_MAX];
+	int commas = 0;
+	for (int i = 0; i < n; i++)
+		commas += strstr(parts[i], ", ") != NULL;
 	snprintf(out, size, "%s", n > 0 ? parts[0] : "");
 	for (int i = 1; i < n; i++) {
 		snprintf(before, sizeof before, "%s", out);
 		say_part_in(language,
-		            &(const struct say){.saying = n == 2       ? SAY_LIST_TWO
+		            &(const struct say){.saying = commas       ? SAY_LIST_THINGS
+		                                          : n == 2     ? SAY_LIST_TWO
 		                                          : i == n - 1 ? SAY_LIST_LAST
 		                                                       : SAY_LIST_MORE,
 		                                .first = before,
 		                                .second = parts[i]},
 		            out, size);
 	}
+}
+
+#define THING_MAX (SAID_LIST_MAX / SAID_LISTED_MAX)
+
+void said_list(const struct language *language, const struct said *things, int n, char *out, size_t size)
+{
+	char words[SAID_LISTED_MAX][THING_MAX];
+	const char *parts[SAID_LISTED_MAX];
+	for (int i = 0; i < n; i++) {
+		struct say say = said_say(&things[i]);
+		say_part_in(language, &say, words[i], THING_MAX);
+		parts[i] = words[i];
+	}
+	say_list(language, parts, n, out, size);
+}
+
+int said_list_add(struct said *things, int n, int most, const struct say *thing)
+{
+	if (n && n == (most < SAID_LISTED_MAX ? most : SAID_LISTED_MAX)) {
+		int further = things[n - 1].saying == SAY_LIST_FURTHER ? things[n - 1].n : 1;
+		said_keep(&things[n - 1], SAY(LIST_FURTHER, .n = further + 1));
+		return n;
+	}
+	if (most > 0)
+		said_keep(&things[n], thing);
+	return n + (most > 0);
 }
 
 /* --- names ---------------------------------------------------------------------------------------- */

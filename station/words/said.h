@@ -90,8 +90,16 @@ void say_part(const struct say *say, char *out, size_t size);
 const char *saying_text_in(const struct language *language, enum saying saying);
 
 #define SAID_LIST_MAX 600
-/* "one", "one and another", "one, another and a third" of n parts that were said already. */
+/* "one", "one and another", "one, another and a third" of n parts that were said already; "one, green; another" where one of
+ * them has a comma of its own. */
 void say_list(const struct language *language, const char *const *parts, int n, char *out, size_t size);
+
+/* The same of things that are kept. `size`: SAID_LIST_MAX is room for all. */
+#define SAID_LISTED_MAX 6
+void said_list(const struct language *language, const struct said *things, int n, char *out, size_t size);
+/* Keeps one thing more in a list of n, which has room for `most`, at most SAID_LISTED_MAX: where it is full its last thing
+ * says how many there are besides. How many it has now. */
+int said_list_add(struct said *things, int n, int most, const struct say *thing);
 
 /* The names of what has a number; SAY_NONE where there is none of it. */
 enum saying saying_of_digit(int number); /* 1 to 24 */

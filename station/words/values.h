@@ -74,9 +74,10 @@
 	X(SAYING, more, "more", 0)                 /* what follows `then` */ \
 	X(NUMBER, opened, "opened", 0)             /* packs */ \
 	X(DIGIT, other_digit, "other_digit", 0) \
-	X(TEXT, other_lot, "other_lot", 0) \
+	X(TEXT, other_lot, "other_lot", 31) \
 	X(NUMBER, page, "page", 0) \
 	X(NUMBER, pages, "pages", 0) \
+	X(NUMBER, other_station, "other_station", 0) /* of this site */ \
 	X(TEXT, printer, "printer", 0) \
 	X(NUMBER, received, "received", 0)         /* packs */ \
 	X(TEXT, recorder, "recorder", 33)          /* whose badge recorded it */ \
@@ -84,6 +85,7 @@
 	X(WORDS, second, "second", 0) \
 	X(TEXT, text, "text", 0)                   /* as it was typed, scanned or set */ \
 	X(TIME, to, "to", 0)                       /* of the day */ \
+	X(TEXT, typed, "typed", 81)                /* by somebody: a number */ \
 	X(NUMBER, unaccounted, "unaccounted", 0)   /* packs */ \
 	X(TEXT, version, "version", 0)             /* of this program */ \
 	X(TEXT, where, "where", 0)                 /* on a pack, as the catalogue says */ \

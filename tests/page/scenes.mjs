@@ -72,7 +72,7 @@ export const scenes = {
 		next: 'When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.',
 		ended: { case: 41, outcome: 'reconciled', at: '10:43', ago_ms: 8000 },
 		slips: [{ number: 1043, case: 41, room: 1, copy: 1, kind: 'reconciliation', state: 'reported done', since_ms: 1795602230000 }], owed: [{ case: 38, since_ms: 1795602240000 - 12 * 86400000 }],
-		recent: [scan(8000, 'accepted', 'Case 41 ended reconciled. 1 finger tourniquet of 1 shown intact; right index finger seen bare at 10:41.')],
+		recent: [scan(8000, 'accepted', 'Case 41 ended reconciled. Finger tourniquet, ring, medium: 1 of 1 shown intact. Seen bare: right index finger.')],
 	}),
 	'counting-in': view({
 		next: 'Scan further packs and instruments. When both have counted aloud: scan the circulating badge.', cards: cards('ADD', 'HANDOVER', 'UNDO'),
@@ -188,7 +188,7 @@ export const scenes = {
 		digits: [digit(6, 'left thumb', 'on', { stretch_ms: min(4) })], recent: [scan(min(4), 'accepted', 'Tourniquet on, left thumb, from 10:12; from gloving. The clock runs.')],
 	}, { single: true }),
 	distrust: view({
-		distrust: 'The disk is full: what is scanned now is not stored', next: 'Count by hand on the paper sheet.', items: bothOn, digits: [onIndex],
+		distrust: 'The disk is full: what is scanned now is not stored.', next: 'Count by hand on the paper sheet.', items: bothOn, digits: [onIndex],
 		recent: [scan(2000, 'refused', 'Not stored: the disk is full. Count by hand on the paper sheet.')],
 	}),
 	'gap-long': view({
@@ -238,7 +238,7 @@ export const scenes = {
 	'look-now': view({
 		case: null, team: [], cards: cards('STEP DONE', 'NEW CASE'), after: afterUnresolved, ended: { case: 40, outcome: 'unresolved', at: '10:20', ago_ms: 240000 },
 		next: 'Case 40: look at that patient\'s digits now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.',
-		slips: slipsOf(40), owed: owedOf(40), recent: [scan(6000, 'accepted', 'Case 40 ended UNRESOLVED, incident number owed. Finger tourniquet, ring, medium: 1 of 2 not accounted for; artery forceps: 1 of 1 mark read.')],
+		slips: slipsOf(40), owed: owedOf(40), recent: [scan(6000, 'accepted', 'Case 40 ended UNRESOLVED; its incident number is owed. Finger tourniquet, ring, medium: NOT accounted for, 1 of 2 shown. Artery forceps: 1 of 1, mark read.')],
 	}),
 	'look-now-more': view({
 		case: null, team: [], cards: cards('STEP DONE', 'NEW CASE'), after: [{ case: 31, what: 'patient-called-back', digit: 0, at: '2026-11-20 16:10' }, { case: 31, what: 'digit-seen-bare', digit: 0, at: '2026-11-20 16:10' }, { case: 31, what: 'ward-told', digit: 0, at: '2026-11-20 16:10' }, ...afterUnresolved],

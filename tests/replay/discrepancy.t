@@ -79,7 +79,7 @@ accepted: Search step 2 done: count again, both together.
 next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand.
   event: search-step, case 1, done, n 2, "count again, both together", first
 > card NOT DONE
-accepted: Search step 3 NOT done: look at and feel the digit, under the dressing too. Type why, or write it on the slip.
+accepted: Entered as NOT done: search step 3, look at and feel the digit, under the dressing too. Type why, or write it on the slip.
 next: Search 4 of 11: drapes, floor, shoes: scan STEP DONE or NOT DONE (NEXT first); FOUND when what is missing is in your hand.
   event: search-step, case 1, not done, n 3, "look at and feel the digit, under the dressing too", first
 > card FOUND
@@ -101,7 +101,7 @@ accepted: Right index finger seen bare at 10:13.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
   event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
 > badge SURG-3
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; artery forceps, curved: 1 of 1 mark read; right index finger seen bare.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Artery forceps, curved: 1 of 1, mark read. Seen bare: right index finger.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
   event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded."

@@ -151,7 +151,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: asked, case 1, incident, person SURG-3
 > card NOT DONE
-accepted: Case 1 ended UNRESOLVED, incident number owed. Finger tourniquet, green, M: 1 of 1 shown intact; artery forceps, curved: 0 of 1 not accounted for.
+accepted: Case 1 ended UNRESOLVED; its incident number is owed. Artery forceps, curved: NOT accounted for, 0 of 1 shown. Finger tourniquet, green, M: 1 of 1 shown intact.
 next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number
@@ -235,7 +235,7 @@ accepted: Left thumb seen bare at 10:02.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 2, digit left thumb, person CIRC-2, first
 > badge SURG-3
-accepted: Case 2 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; left thumb seen bare.
+accepted: Case 2 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: left thumb.
 next: Case 1: call that patient back now, if not here any more: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: joined, case 2, surgeon, person SURG-3, "SURG-3", first
   event: signed-out, case 2, person SURG-3

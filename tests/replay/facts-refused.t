@@ -81,7 +81,7 @@ accepted: Right ring finger seen bare at 10:00.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
   event: digit-seen-bare, case 1, digit right ring finger, person CIRC-2, first
 > badge SURG-3
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown cut and complete; right ring finger seen bare.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown cut and complete. Seen bare: right ring finger.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
   event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded."

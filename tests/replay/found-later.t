@@ -151,7 +151,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: asked, case 1, incident, person SURG-3
 > typed INC-25
-accepted: Case 1 ended UNRESOLVED, incident number INC-25. Finger tourniquet, green, M: 0 of 1 not accounted for; artery forceps, curved: 1 of 1 mark read.
+accepted: Case 1 ended UNRESOLVED, incident number INC-25. Finger tourniquet, green, M: NOT accounted for, 0 of 1 shown. Artery forceps, curved: 1 of 1, mark read.
 next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number

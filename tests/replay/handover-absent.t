@@ -71,7 +71,7 @@ accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > badge SURG-3
-accepted: Case 1 ended reconciled. Artery forceps, curved: 1 of 1 mark read.
+accepted: Case 1 ended reconciled. Artery forceps, curved: 1 of 1, mark read.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
   event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded."

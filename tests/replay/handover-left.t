@@ -116,7 +116,7 @@ next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO
   event: count-agreed, case 1, handover, person SCRUB-1, other CIRC-2, n CIRC-2, first
   event: paid, case 1, handover, person CIRC-2, agreed-aloud
 > badge SURG-3
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; right thumb seen bare.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: right thumb.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
   event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded."

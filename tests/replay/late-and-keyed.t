@@ -62,7 +62,7 @@ accepted: Left ring finger seen bare at 10:25.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit left ring finger, person CIRC-2, first
 > badge SURG-3
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; left ring finger seen bare.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: left ring finger.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: signed-out, case 1, person SURG-3

@@ -25,11 +25,11 @@ next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
   event: digit-on, case 1, digit left thumb, first
   event: item-on, case 1, item 1, digit left thumb
 > card PATIENT LEAVES
-question: Patient leaves. A TOURNIQUET IS ON THE LEFT THUMB.
+question: Patient leaves. A TOURNIQUET IS ON: left thumb.
 next: Does the patient leave the room now? Scan YES; NO if not.
   event: asked, case 1, leaves, first
 > card YES
-accepted: The patient has left the room. A TOURNIQUET IS ON THE LEFT THUMB. Tell the surgeon and the ward now.
+accepted: The patient has left the room. A TOURNIQUET IS ON: left thumb. Tell the surgeon and the ward now.
 next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
   event: patient-left, case 1, first
   event: asked, case 1, nothing more
@@ -37,7 +37,7 @@ next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
 item 1: finger tourniquet, green, M, on, 0 of 1
 left thumb: on, now 0 min, total 0 min, longest 0 min
 > card CANCEL
-question: Case 1. A TOURNIQUET IS ON THE LEFT THUMB.
+question: Case 1. A TOURNIQUET IS ON: left thumb.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 1, cancel, first
 > card NO

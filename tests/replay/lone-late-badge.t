@@ -60,7 +60,7 @@ accepted: Next.
 next: Read the sign-out points aloud: scan the operator's badge if all are so; NO if one is not.
   event: next, case 1
 > badge SURG-3
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; left thumb seen bare.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: left thumb.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
   event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded."

@@ -19,7 +19,7 @@ next: Read the sign-out points aloud: scan the operator's badge if all are so; N
   event: item-shown, case 1, mark, item 1, n 1, first
   event: count-agreed, case 1, final, person SURG-3, n SURG-3
 > badge SURG-3
-accepted: Case 1 ended reconciled. Artery forceps, curved: 1 of 1 mark read.
+accepted: Case 1 ended reconciled. Artery forceps, curved: 1 of 1, mark read.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
   event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded."

@@ -126,7 +126,7 @@ next: Read the sign-out points aloud: scan the operator's badge if all are so; N
   event: who-looked, case 1, nobody, first
   event: asked, case 1, nothing more
 > badge SURG-3
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; finger tourniquet, green, M: 1 of 1 shown intact; right thumb seen bare; right index finger seen bare.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 2 of 2 shown intact. Seen bare: right thumb and right index finger.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
   event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded."

@@ -55,7 +55,7 @@ accepted: Counted in: 1 artery forceps, mark unreadable. At the end it is shown.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 3, no line "artery forceps, mark unreadable" forceps unlisted, n 1, first
 > card PATIENT LEAVES
-question: Patient leaves. TOURNIQUET WITHOUT A CODE NOT ACCOUNTED FOR. ITEM WITHOUT A CODE, DESCRIBED ON PAPER NOT ACCOUNTED FOR. ARTERY FORCEPS, MARK UNREADABLE NOT ACCOUNTED FOR.
+question: Patient leaves. NOT ACCOUNTED FOR: tourniquet without a code; item without a code, described on paper; artery forceps, mark unreadable.
 next: Does the patient leave the room now? Scan YES; NO if not.
   event: asked, case 1, leaves, first
 > card NO
@@ -123,11 +123,11 @@ accepted: Left as it is.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 1, nothing more, first
 > card PATIENT LEAVES
-question: Patient leaves. TOURNIQUET WITHOUT A CODE NOT ACCOUNTED FOR. ITEM WITHOUT A CODE, DESCRIBED ON PAPER NOT ACCOUNTED FOR. ARTERY FORCEPS, MARK UNREADABLE NOT ACCOUNTED FOR.
+question: Patient leaves. NOT ACCOUNTED FOR: tourniquet without a code; item without a code, described on paper; artery forceps, mark unreadable.
 next: Does the patient leave the room now? Scan YES; NO if not.
   event: asked, case 1, leaves, first
 > card YES
-accepted: The patient has left the room. TOURNIQUET WITHOUT A CODE NOT ACCOUNTED FOR. ITEM WITHOUT A CODE, DESCRIBED ON PAPER NOT ACCOUNTED FOR. ARTERY FORCEPS, MARK UNREADABLE NOT ACCOUNTED FOR. Tell the surgeon and the ward now.
+accepted: The patient has left the room. NOT ACCOUNTED FOR: tourniquet without a code; item without a code, described on paper; artery forceps, mark unreadable. Tell the surgeon and the ward now.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: patient-left, case 1, first
   event: asked, case 1, nothing more

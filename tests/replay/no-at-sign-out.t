@@ -100,7 +100,7 @@ next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or the
   event: asked, case 1, nothing more
   event: asked, case 1, point, n 3
 > card NO
-accepted: Sign-out held at point 3: Each specimen is labelled with the patient's name, or there is none.
+accepted: Entered as NO: the sign-out is held at point 3: Each specimen is labelled with the patient's name, or there is none.
 next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NEXT, then NO if one is not.
   event: sign-out-point, case 1, no, n 3, "Each specimen is labelled with the patient's name, or there is none.", first
   event: asked, case 1, nothing more
@@ -158,7 +158,7 @@ next: Each point is answered YES. Sign-out by the surgeon's badge: scan the surg
   event: sign-out-point, case 1, yes, n 5, "Concerns for recovery have been handed over, colour and warmth of the digit among them.", first
   event: asked, case 1, nothing more
 > badge SURG-3
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; artery forceps, curved: 1 of 1 mark read; right thumb seen bare.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Artery forceps, curved: 1 of 1, mark read. Seen bare: right thumb.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
   event: item-used, case 1, item 1, GREEN-M:174 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1

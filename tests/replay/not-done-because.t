@@ -61,7 +61,7 @@ accepted: Search step 1 done: say it aloud and stop closing.
 next: Search 2 of 11: count again, both together: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
   event: search-step, case 1, done, n 1, "say it aloud and stop closing", first
 > card NOT DONE
-accepted: Search step 2 NOT done: count again, both together. Type why, or write it on the slip.
+accepted: Entered as NOT done: search step 2, count again, both together. Type why, or write it on the slip.
 next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE (NEXT first); FOUND when what is missing is in your hand.
   event: search-step, case 1, not done, n 2, "count again, both together", first
 > typed nobody is free to count
@@ -73,7 +73,7 @@ accepted: Search step 3 done: look at and feel the digit, under the dressing too
 next: Search 4 of 11: drapes, floor, shoes: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
   event: search-step, case 1, done, n 3, "look at and feel the digit, under the dressing too", first
 > card NOT DONE
-accepted: Search step 4 NOT done: drapes, floor, shoes. Type why, or write it on the slip.
+accepted: Entered as NOT done: search step 4, drapes, floor, shoes. Type why, or write it on the slip.
 next: Search 5 of 11: bins and linen: scan STEP DONE or NOT DONE (NEXT first); FOUND when what is missing is in your hand.
   event: search-step, case 1, not done, n 4, "drapes, floor, shoes", first
 > card STEP DONE

@@ -62,7 +62,7 @@ item 1: finger tourniquet, green, M, struck, 0 of 1
 item 2: finger tourniquet, green, M, on, 0 of 1
 left thumb: on, now 0 min, total 0 min, longest 0 min
 > card SUSPEND
-accepted: Theatre 1: Case 1 is suspended. A TOURNIQUET IS ON THE LEFT THUMB. Clocks and reminders go on.
+accepted: Theatre 1: Case 1 is suspended. A TOURNIQUET IS ON: left thumb. Clocks and reminders go on.
 next: Case 1 is suspended: scan NEXT, then SUSPEND to go on with it; NEW CASE for the next patient.
   event: suspended, case 1, first
 > digit left thumb of room 2
@@ -70,7 +70,7 @@ refused: Theatre 1: This is a card of Theatre 2; this scanner works for Theatre 
 next: Case 1 is suspended: scan NEXT, then SUSPEND to go on with it; NEW CASE for the next patient.
   event: refused, "This is a card of Theatre 2; this scanner works for Theatre 1. Nothing was entered. In Theatre 1: take that room's own card. In Theatre 2: scan THIS ROOM of Theatre 2, then this again."
 > stored 60 s: card SUSPEND; badge SCRUB-1
-question: Theatre 1: 2 stored scans came. NOT held: SUSPEND: the scans behind it would go to another case, scan it now if it is so. Enter it from the paper sheet.
+question: Theatre 1: 2 stored scans came. NOT held: SUSPEND: the scans behind it would go to another case, scan it now if it is so.
 next: A scan was stored: SCRUB-1 (made 09:59). Made in this room? Scan NEW CASE to open their case first; NO to throw away.
   event: refused, "A stored scan was NOT held: SUSPEND: the scans behind it would go to another case, scan it now if it is so"
   event: scan-held, badge, item 2, other 1, no line, n 1, "hand-1", 59 s before, by wall clock 59 s before

@@ -54,7 +54,7 @@ next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or the
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 3
 > card NO
-accepted: Sign-out held at point 3: Each specimen is labelled with the patient's name, or there is none.
+accepted: Entered as NO: the sign-out is held at point 3: Each specimen is labelled with the patient's name, or there is none.
 next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NEXT, then NO if one is not.
   event: sign-out-point, case 1, no, n 3, "Each specimen is labelled with the patient's name, or there is none.", first
   event: asked, case 1, nothing more

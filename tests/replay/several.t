@@ -83,7 +83,7 @@ accepted: Left index finger seen bare at 10:00.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
   event: digit-seen-bare, case 1, digit left index finger, person CIRC-2, first
 > badge SURG-3
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; finger tourniquet, green, M: 1 of 1 shown intact; right index finger seen bare; left index finger seen bare.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 2 of 2 shown intact. Seen bare: right index finger and left index finger.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: signed-out, case 1, person SURG-3, first
   event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded."

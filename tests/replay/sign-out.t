@@ -87,7 +87,7 @@ next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or the
   event: asked, case 1, nothing more
   event: asked, case 1, point, person SURG-3, n 3
 > card NO
-accepted: Sign-out held at point 3: Each specimen is labelled with the patient's name, or there is none.
+accepted: Entered as NO: the sign-out is held at point 3: Each specimen is labelled with the patient's name, or there is none.
 next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NEXT, then NO if one is not.
   event: sign-out-point, case 1, no, n 3, "Each specimen is labelled with the patient's name, or there is none.", first
   event: asked, case 1, nothing more
@@ -136,7 +136,7 @@ accepted: Next.
 next: Sign-out 5 of 5: Concerns for recovery have been handed over, colour and warmth of the digit among them. Is it so? Scan YES; NO if not.
   event: next, case 1
 > card YES
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; right thumb seen bare.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: right thumb.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: sign-out-point, case 1, yes, n 5, "Concerns for recovery have been handed over, colour and warmth of the digit among them.", first
   event: asked, case 1, nothing more

@@ -45,7 +45,7 @@ accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > badge SURG-3
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; finger tourniquet, orange, M: 1 of 1 returned unopened.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Finger tourniquet, orange, M: 1 returned unopened.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: signed-out, case 1, person SURG-3

@@ -37,7 +37,7 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 accepted: Read twice, entered once: 5 MINUTES AGO.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
 > card SUSPEND
-accepted: Case 1 is suspended. A TOURNIQUET IS ON THE RIGHT THUMB. Clocks and reminders go on.
+accepted: Case 1 is suspended. A TOURNIQUET IS ON: right thumb. Clocks and reminders go on.
 next: Case 1 is suspended: scan NEXT, then SUSPEND to go on with it; NEW CASE for the next patient.
   event: suspended, case 1, first
 >> card SUSPEND

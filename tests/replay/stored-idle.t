@@ -29,11 +29,11 @@ next: Who circulates: scan the circulating badge.
 > show
 item 1: finger tourniquet, green, M, here, 0 of 1
 > card CANCEL
-question: Case 1. FINGER TOURNIQUET, GREEN, M NOT ACCOUNTED FOR.
+question: Case 1. NOT ACCOUNTED FOR: finger tourniquet, green, M.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 1, cancel, first
 > card YES
-accepted: Case 1 is cancelled. FINGER TOURNIQUET, GREEN, M NOT ACCOUNTED FOR. A count is still owed.
+accepted: Case 1 is cancelled. NOT ACCOUNTED FOR: finger tourniquet, green, M. A count is still owed.
 next: Who circulates: scan the circulating badge.
   event: asked, case 1, nothing more, first
   event: cancelled, case 1
@@ -43,27 +43,27 @@ next: Case 1 is suspended: scan NEXT, then SUSPEND to go on with it; NEW CASE fo
   event: suspended, case 1, first
 > stored 60 s: card NEW CASE; badge SCRUB-1
 question: 2 stored scans came.
-next: 2 scans were stored: NEW CASE; SCRUB-1 (oldest 09:59). Made in this room? Scan YES to enter as late; NO to throw away.
+next: 2 scans were stored: NEW CASE and SCRUB-1 (oldest 09:59). Made in this room? Scan YES to enter as late; NO to throw away.
   event: scan-held, card, item 1, other 1, no line, n 1, "hand-1", 60 s before, by wall clock 60 s before
   event: scan-held, badge, item 2, other 1, no line, n 1, "hand-1", 59 s before, by wall clock 59 s before
   event: asked, stored
 > card SUSPEND
 accepted: Case 1 goes on.
-next: 2 scans were stored: NEW CASE; SCRUB-1 (oldest 09:59). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
+next: 2 scans were stored: NEW CASE and SCRUB-1 (oldest 09:59). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
   event: resumed, case 1, first
   event: asked, case 1, stored
 > card NEXT
 accepted: Next.
-next: 2 scans were stored: NEW CASE; SCRUB-1 (oldest 09:59). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
+next: 2 scans were stored: NEW CASE and SCRUB-1 (oldest 09:59). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
   event: next, case 1
 > card SUSPEND
 accepted: Case 1 is suspended. Clocks and reminders go on.
-next: 2 scans were stored: NEW CASE; SCRUB-1 (oldest 09:59). Made in this room? Scan YES to enter as late; NO to throw away.
+next: 2 scans were stored: NEW CASE and SCRUB-1 (oldest 09:59). Made in this room? Scan YES to enter as late; NO to throw away.
   event: suspended, case 1, first
   event: asked, case 1, nothing more
   event: asked, stored
 > card NO
-accepted: 2 stored scans were thrown away: NEW CASE; SCRUB-1. The record says so.
+accepted: 2 stored scans were thrown away: NEW CASE and SCRUB-1. The record says so.
 next: Case 1 is suspended: scan SUSPEND to go on with it; NEW CASE for the next patient.
   event: held-scan-answered, thrown away, ref scan-held 9 before, 2 times
   event: refused, "2 stored scans were thrown away"
@@ -73,8 +73,8 @@ accepted: Case 1 goes on.
 next: Who circulates: scan the circulating badge.
   event: resumed, case 1, first
 > stored 600 s: digit left thumb; 120 s card OFF
-question: 2 stored scans came. The clock runs as 'on?': left thumb from 09:50.
-next: 2 scans were stored: left thumb; OFF (oldest 09:50). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
+question: 2 stored scans came. Left thumb: the clock runs as 'on?' from 09:50.
+next: 2 scans were stored: left thumb and OFF (oldest 09:50). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
   event: scan-held, digit, item 1, digit left thumb, other 1, no line, "hand-1", 600 s before, by wall clock 600 s before
   event: scan-held, card, item 2, other 1, no line, n 40, "hand-1", 120 s before, by wall clock 120 s before
   event: digit-maybe-on, case 1, digit left thumb, first, late, 600 s before, by wall clock 600 s before

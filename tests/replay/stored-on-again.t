@@ -34,7 +34,7 @@ next: Before the dressing: scan FINAL COUNT.
   event: digit-off, case 1, digit left thumb
 + 1 min
 > stored 300 s: digit left thumb
-question: 1 stored scan came. The clock runs as 'on?': left thumb from 10:05.
+question: 1 stored scan came. Left thumb: the clock runs as 'on?' from 10:05.
 next: A scan was stored: left thumb (made 10:01). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
   event: scan-held, digit, item 1, digit left thumb, other 1, no line, "hand-1", 300 s before, by wall clock 300 s before
   event: digit-doubted, case 1, digit left thumb, first, late, 60 s before, by wall clock 60 s before

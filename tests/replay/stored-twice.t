@@ -39,7 +39,7 @@ next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
   event: asked, case 1, nothing more
 > stored 200 s: card OFF; card OFF; 100 s card AWAKE PATIENT; card AWAKE PATIENT; card AWAKE PATIENT
 question: 5 stored scans came.
-next: 5 scans were stored: OFF; OFF; AWAKE PATIENT; AWAKE PATIENT; AWAKE PATIENT (oldest 09:57). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
+next: 5 scans were stored: OFF, OFF, AWAKE PATIENT, AWAKE PATIENT and AWAKE PATIENT (oldest 09:57). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
   event: scan-held, card, item 1, other 1, no line, n 40, "hand-1", 200 s before, by wall clock 200 s before
   event: scan-held, card, item 2, other 1, no line, n 40, "hand-1", 199 s before, by wall clock 199 s before
   event: scan-held, card, item 3, other 1, no line, n 70, "hand-1", 100 s before, by wall clock 100 s before
@@ -122,7 +122,7 @@ right index finger: on, now 0 min, total 0 min, longest 0 min
 owed: listing
 owed: added
 > stored 90 s: card ADD; card DROPPED; card ADD; card DROPPED; card ADD; card DROPPED; card ADD; card DROPPED; card ADD; card DROPPED; card ADD; card DROPPED; card ADD; card DROPPED; card ADD; card DROPPED; card ADD; card DROPPED; card ADD; card DROPPED; card ADD; card DROPPED; card ADD; card DROPPED; card OFF; digit left index finger
-question: 26 stored scans came. The clock runs as 'on?': left index finger from 09:59. 2 NOT held, the first: OFF: too many wait for an answer. Enter them from the paper sheet.
+question: 26 stored scans came. 2 NOT held, the first: OFF: too many wait for an answer. Enter them from the paper sheet. Left index finger: the clock runs as 'on?' from 09:59.
 next: Which digit is it off? Scan its digit card; NO to leave it as it is.
   event: scan-held, card, item 1, other 1, no line, n 20, "hand-1", 90 s before, by wall clock 90 s before
   event: scan-held, card, item 2, other 1, no line, n 26, "hand-1", 89 s before, by wall clock 89 s before
@@ -154,7 +154,7 @@ next: Which digit is it off? Scan its digit card; NO to leave it as it is.
   event: owed, case 1, maybe-on, digit left index finger, 65 s before, by wall clock 65 s before
 > card NO
 accepted: Left as it is.
-next: 24 scans were stored: ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED; ADD; DROPPED and 10 more (oldest 09:59). Made in this room, for this case? Scan YES to enter as late; NEXT, then NO to throw away.
+next: 24 scans were stored: ADD, DROPPED, ADD, DROPPED, ADD and 19 further (oldest 09:59). Made in this room, for this case? Scan YES to enter as late; NEXT, then NO to throw away.
   event: asked, case 1, nothing more, first
   event: asked, case 1, stored
 > show

@@ -19,7 +19,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on 
   event: owed, case 1, maybe-on, digit right index finger
   event: asked, case 1, is-on, digit right index finger, n 1
 > stored 640 s: pack GREEN-M 101; digit left thumb
-question: 2 stored scans came. The clock runs as 'on?': left thumb from 09:49.
+question: 2 stored scans came. Left thumb: the clock runs as 'on?' from 09:49.
 next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
   event: scan-held, thing, item 1, other 1, GREEN-M:101 "finger tourniquet, green, M" tourniquet known by its pack single-use, "hand-1", 640 s before, by wall clock 640 s before
   event: scan-held, digit, item 2, digit left thumb, other 1, no line, "hand-1", 639 s before, by wall clock 639 s before

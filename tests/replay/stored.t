@@ -15,7 +15,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > stored 840 s: pack GREEN-M 101; badge CIRC-2; 640 s digit left thumb; 40 s card OFF
-question: 4 stored scans came. The clock runs as 'on?': left thumb from 09:49.
+question: 4 stored scans came. Left thumb: the clock runs as 'on?' from 09:49.
 next: 4 scans were stored: pack finger tourniquet, green, M; CIRC-2; left thumb; OFF (oldest 09:46). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
   event: scan-held, thing, item 1, other 1, GREEN-M:101 "finger tourniquet, green, M" tourniquet known by its pack single-use, "hand-1", 840 s before, by wall clock 840 s before
   event: scan-held, badge, item 2, other 1, no line, n 2, "hand-1", 839 s before, by wall clock 839 s before
@@ -66,7 +66,7 @@ accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > stored 30 s: digit left thumb
-question: 1 stored scan came. The clock runs as 'on?': left thumb from 09:59.
+question: 1 stored scan came. Left thumb: the clock runs as 'on?' from 09:59.
 next: A scan was stored: left thumb (made 09:59). Made in this room, for this case? Scan YES to enter as late; NO to throw away.
   event: scan-held, digit, item 1, digit left thumb, other 1, no line, "hand-1", 30 s before, by wall clock 30 s before
   event: digit-doubted, case 1, digit left thumb, first, late, 30 s before, by wall clock 30 s before
@@ -91,7 +91,7 @@ accepted: Left thumb seen bare at 10:00.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit left thumb, person CIRC-2, first
 > badge SURG-3
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; left thumb seen bare.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: left thumb.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: signed-out, case 1, person SURG-3

@@ -37,11 +37,11 @@ accepted: Case 1 goes on.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: resumed, case 1, first
 > card CANCEL
-question: Case 1. FINGER TOURNIQUET, GREEN, M NOT ACCOUNTED FOR.
+question: Case 1. NOT ACCOUNTED FOR: finger tourniquet, green, M.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 1, cancel, first
 > card YES
-accepted: Case 1 is cancelled. FINGER TOURNIQUET, GREEN, M NOT ACCOUNTED FOR. A count is still owed.
+accepted: Case 1 is cancelled. NOT ACCOUNTED FOR: finger tourniquet, green, M. A count is still owed.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 1, nothing more, first
   event: cancelled, case 1

@@ -103,7 +103,7 @@ accepted: Search step 7 done: tell the surgeon, who looks as well.
 next: Search 8 of 11: imaging, if the missing item shows on it: steel does, a tourniquet may not: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: search-step, case 1, done, n 7, "tell the surgeon, who looks as well", first
 > card NOT DONE
-accepted: Search step 8 NOT done: imaging, if the missing item shows on it: steel does, a tourniquet may not. Type why, or write it on the slip.
+accepted: Entered as NOT done: search step 8, imaging, if the missing item shows on it: steel does, a tourniquet may not. Type why, or write it on the slip.
 next: Search 9 of 11: tell the nurse in charge: scan STEP DONE or NOT DONE (NEXT first); FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: search-step, case 1, not done, n 8, "imaging, if the missing item shows on it: steel does, a tourniquet may not", first
 > card STEP DONE
@@ -140,7 +140,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: asked, case 1, incident, person SURG-3
 > card NOT DONE
-accepted: Case 1 ended UNRESOLVED, incident number owed. Finger tourniquet, green, M: 1 of 1 shown with pieces missing.
+accepted: Case 1 ended UNRESOLVED; its incident number is owed. Finger tourniquet, green, M: 1 of 1 shown, pieces missing.
 next: Case 1: look at that patient's left great (big) toe now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number

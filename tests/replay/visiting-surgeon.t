@@ -93,7 +93,7 @@ refused: The circulating badge is the witness of a visiting surgeon: scan it, or
 next: The visiting surgeon signs; the circulating badge is the witness: scan the circulating badge; NO to leave it as it is.
   event: refused, case 1, "The circulating badge is the witness of a visiting surgeon: scan it, or NO."
 > badge CIRC-2
-accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact; left thumb seen bare.
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: left thumb.
 next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: signed-out, case 1, person visitor 1, other 2

@@ -39,7 +39,7 @@ send "$new"
 soon 'one scan after a silence is entered' 'bt sheet | grep -q "case 1"'
 sleep 1.2
 send "$awake" "$one" "$thumb"
-soon 'three at once are held and the room is asked, by name' 'bt sheet --json | grep -q "3 scans were stored: AWAKE PATIENT; .*; left thumb (oldest"'
+soon 'three at once are held and the room is asked, by name' 'bt sheet --json | grep -q "3 scans were stored: AWAKE PATIENT[,;] .* left thumb (oldest"'
 bt sheet --json | grep -q '"awake":false' || fail 'a held scan was entered before anyone answered'
 bt sheet --json | grep -q '"question":"stored"' || fail 'it is not the question of the board'
 bt sheet --json | grep -q '"state":"maybe-on"' || fail 'the clock of the held digit does not run'
@@ -65,7 +65,7 @@ sleep 2.2 # NO again within two seconds is the same read; after that NEXT stands
 send "$(code NEXT)"
 sleep 0.6
 send "$no"
-soon 'NO throws them away and says so' 'bt sheet --json | grep -q "2 stored scans were thrown away: AWAKE PATIENT; AWAKE PATIENT"'
+soon 'NO throws them away and says so' 'bt sheet --json | grep -q "2 stored scans were thrown away: AWAKE PATIENT and AWAKE PATIENT"'
 bt sheet --json | grep -q '"awake":true' || fail 'a scan that was thrown away was entered'
 aged() { # SECONDS CODE: made so long ago
 	ms=$(awk -v s="$1" '{ printf "%d", ($1 - s) * 1000 }' /proc/uptime)

@@ -327,7 +327,7 @@ RULE(rule_11_a_look_is_of_one_digit_and_does_not_move_to_another)
 	assert_int_equal(scan(t, "SURG"), VERDICT_REFUSED);
 	SCANS(t, "right middle finger");
 	assert_int_equal(scan(t, "SURG"), VERDICT_ACCEPTED);
-	assert_true(says(t, "right middle finger seen bare"));
+	assert_true(says(t, "Seen bare: right middle finger."));
 }
 
 RULE(rule_10_a_piece_that_lacks_or_turns_up_after_the_agreement_begins_the_count_again)
@@ -373,7 +373,7 @@ RULE(rule_3_off_goes_on_with_the_case_that_is_suspended_while_it_was_on)
 	(void)state;
 	struct table *t = lay(&two_people);
 	SCANS(t, COUNTED, "right index finger", "SUSPEND");
-	assert_true(says(t, "A TOURNIQUET IS ON THE RIGHT INDEX FINGER"));
+	assert_true(says(t, "A TOURNIQUET IS ON: right index finger."));
 	assert_int_equal(scan(t, "FINAL COUNT"), VERDICT_REFUSED);
 	assert_true(says(t, "Case 1 is suspended"));
 	assert_int_equal(scan(t, "OFF"), VERDICT_ACCEPTED);
@@ -392,10 +392,10 @@ RULE(rule_16_who_takes_the_patient_away_is_told_what_is_open)
 	for (int k = 0; k < 2; k++) {
 		struct table *t = lay(&two_people);
 		SCANS(t, OFF, cards[k]);
-		assert_true(says(t, "TOURNIQUET NOT ACCOUNTED FOR. FORCEPS NOT ACCOUNTED FOR. "
-		                    "RIGHT INDEX FINGER NOT SEEN BARE."));
+		assert_true(says(t, "NOT ACCOUNTED FOR: tourniquet and forceps. NOT SEEN BARE: right index "
+		                    "finger."));
 		SCANS(t, "YES");
-		assert_true(says(t, "RIGHT INDEX FINGER NOT SEEN BARE."));
+		assert_true(says(t, "NOT SEEN BARE: right index finger."));
 		assert_true(says(t, k ? "A count is still owed" : "Tell the surgeon and the ward now."));
 		assert_int_equal(says(t, "The patient has left, and the count is owed"), !k);
 	}
@@ -442,7 +442,8 @@ RULE(rule_15_the_end_says_what_was_counted_and_seen_and_no_more)
 	struct table *t = lay(&two_people);
 	SCANS(t, AGREED, "right index finger", "SURG");
 	assert_true(says(
-	    t, "Tourniquet: 1 of 1 shown intact; forceps: 1 of 1 mark read; right index finger seen bare"));
+	    t,
+	    "Tourniquet: 1 of 1 shown intact. Forceps: 1 of 1, mark read. Seen bare: right index finger."));
 	assert_false(says(t, "safe") || says(t, "clear") || says(t, "OK"));
 }
 

@@ -144,6 +144,12 @@ static void nothing_that_is_scanned_is_answered_in_another_language(void **state
 	is_in_no_english(card(CARD_OFF));
 	is_in_no_english(card(CARD_AWAKE_PATIENT));
 	is_in_no_english(card(CARD_UNDO));
+	is_in_no_english(card(CARD_SUSPEND));
+	is_in_no_english(card(CARD_SUSPEND));
+	is_in_no_english(card(CARD_PATIENT_LEAVES));
+	is_in_no_english(card(CARD_YES));
+	is_in_no_english(card(CARD_CANCEL));
+	is_in_no_english(card(CARD_YES));
 	over();
 	unsetenv("BANDTALLY_WORDS");
 }

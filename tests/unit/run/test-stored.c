@@ -252,7 +252,7 @@ static void what_is_not_entered_is_said(void **state)
 	const struct reply *r = scan(card(1, CARD_YES, text));
 	assert_int_equal(r->verdict, VERDICT_REFUSED);
 	assert_non_null(
-	    strstr(r->said, "1 of 2 stored scans entered as late. NOT entered: No tourniquet is on"));
+	    strstr(r->said, "1 of 2 stored scans was entered as late. NOT entered: No tourniquet is on"));
 	assert_true(sheet()->awake);
 }
 

@@ -80,6 +80,27 @@ static void one_and_many_have_their_own_forms(void **state)
 	says(SAY(THROWN_AWAY, .n = 2), "2 stored scans were thrown away");
 }
 
+static void a_list_that_is_full_says_how_many_there_are_besides(void **state)
+{
+	static struct said things[SAID_LISTED_MAX];
+	char list[SAID_LIST_MAX];
+	int n = 0;
+	(void)state;
+	for (int i = 1; i <= 2; i++)
+		n = said_list_add(things, n, SAID_LISTED_MAX, SAY(SCAN_OF_SLIP, .slip = i));
+	said_list(NULL, things, n, list, sizeof list);
+	assert_string_equal(list, "slip 0000001 and slip 0000002");
+	for (int i = 3; i <= 9; i++)
+		n = said_list_add(things, n, SAID_LISTED_MAX, SAY(SCAN_OF_SLIP, .slip = i));
+	said_list(NULL, things, n, list, sizeof list);
+	assert_string_equal(list, "slip 0000001, slip 0000002, slip 0000003, slip 0000004, slip 0000005 and "
+	                          "4 further");
+	n = said_list_add(things, 2, 2, SAY(SCAN_OF_SLIP, .slip = 10));
+	said_list(NULL, things, n, list, sizeof list);
+	assert_string_equal(list, "slip 0000001 and 2 further");
+	assert_int_equal(said_list_add(things, 0, 0, SAY(SCAN_OF_SLIP, .slip = 11)), 0);
+}
+
 static void a_sentence_that_is_too_long_is_cut_behind_a_whole_letter(void **state)
 {
 	char text[12];
@@ -329,6 +350,7 @@ int main(int argc, char **argv)
 	    cmocka_unit_test(a_saying_that_stands_in_itself_ends),
 	    cmocka_unit_test(what_is_not_given_leaves_no_space),
 	    cmocka_unit_test(one_and_many_have_their_own_forms),
+	    cmocka_unit_test(a_list_that_is_full_says_how_many_there_are_besides),
 	    cmocka_unit_test(a_sentence_that_is_too_long_is_cut_behind_a_whole_letter),
 	    cmocka_unit_test(what_is_kept_says_the_same),
 	    cmocka_unit_test(what_says_the_same_of_the_same_is_the_same),

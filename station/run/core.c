@@ -429,7 +429,6 @@ void core_tell(struct core *c, int32_t room, enum verdict verdict, const struct 
 	c->changes++;
 }
 
-/* What could not be stored was not done (rule 12). */
 /* The first paper that shows it, or one of numbers that have not been passed by yet. */
 static int is_unheard_of(const struct core *c, const struct input *in)
 {
@@ -486,6 +485,7 @@ static void log_misfit(const struct misfit *m)
 	log_error(&e);
 }
 
+/* What could not be stored was not done (rule 12). */
 const struct reply *core_carry_out(struct core *c, struct input *in, int *stored)
 {
 	struct error e = {0};

@@ -60,7 +60,6 @@ static void apply_list(char list[][POLICY_TEXT_MAX], uint8_t *count, const struc
 
 void recorded_apply(struct recorded *r, const struct event *e)
 {
-	int32_t *number;
 	if (e->what < SETTING_KINDS)
 		r->known |= 1u << e->what;
 	switch ((enum setting)e->what) {
@@ -82,9 +81,14 @@ void recorded_apply(struct recorded *r, const struct event *e)
 		return;
 		POLICY_LISTS(X)
 #undef X
-	default:
-		if ((number = (int32_t *)policy_number(&r->policy, e->what)))
-			*number = e->n;
+#define X(number, name, text, section, key, member, form, low, high, unset)                                  \
+	case SETTING_##name:                                                                                 \
+		r->policy.member = e->n;                                                                     \
+		return;
+		POLICY_NUMBERS(X)
+#undef X
+	case SETTING_NONE:
+	case SETTING_KINDS: /* one of a later version */
 		return;
 	}
 }

@@ -20,10 +20,20 @@
 	X(8, NEVER_BELOW, "The shelf and what waits are never less than nothing: nobody takes there what does not lie there.") \
 	X(9, NOBODY_CHARGED, "What is found acts on the case that misses one of its kind; where none does, no case is charged.")
 /* clang-format on */
-#define STOCK_RULE_MAX 9
 
-/* The first rule that is broken in this state, with where in `e`; 0 none. */
-int rule_stock_broken(const struct stock *s, struct error *e);
+enum stores_rule {
+	STORES_RULE_NONE = 0,
+#define X(number, name, text) STORES_RULE_##name = number,
+	STOCK_RULES(X)
+#undef X
+};
+/* Numbered from 1 without a gap. */
+#define X(number, name, text) +1
+enum { STOCK_RULE_MAX = 0 STOCK_RULES(X) };
+#undef X
+
+/* The first rule that is broken in this state, with where in `e`. */
+enum stores_rule rule_stock_broken(const struct stock *s, struct error *e);
 
 const char *rule_stock_text(int number); /* "" where there is no such rule */
 

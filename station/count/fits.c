@@ -6,7 +6,7 @@
 
 static int no_memory(struct error *e)
 {
-	return error_set(e, -ENOMEM, "cannot store this: out of memory: try again; count by hand until then");
+	return error_set(e, -ENOMEM, "cannot store this: out of memory: try again");
 }
 
 static size_t count_of(const struct event *events, int count, enum event_kind kind)

@@ -22,9 +22,9 @@ int proof_waits(const struct proof *p, int64_t seq);
 void proof_settle(struct proof *p, int64_t seq);
 
 /* What people must be told, one sentence a call: `from` is 0 at first, then what the last call returned; 0 no more. */
-int proof_words(const struct proof *p, int from, char *out, size_t size);
+int proof_words(const struct proof *p, const struct language *language, int from, char *out, size_t size);
 
 /* Why the station cannot be trusted until somebody has dealt with it; 0 and "" where nothing is. */
-int proof_doubt(const struct proof *p, char *out, size_t size);
+int proof_doubt(const struct proof *p, const struct language *language, char *out, size_t size);
 
 #endif

@@ -1,7 +1,5 @@
 #include "count/sheet.h"
-#include "code/own-codes.h"
 
-#include <stdio.h>
 #include <string.h>
 
 static const struct {
@@ -216,31 +214,6 @@ int sheet_may_be_on(const struct sheet *s, int item, int digit)
 		    is_pair(s, item, i))
 			return 1;
 	return 0;
-}
-
-void sheet_where_words(const struct sheet *s, int item, char *out, size_t size)
-{
-	int digits = 0, alike = sheet_alike(s, item), said = 0;
-	size_t used = 0;
-	out[0] = 0;
-	for (int d = 1; d <= DIGIT_NUMBER_MAX; d++)
-		digits += sheet_may_be_on(s, item, d);
-	for (int d = 1; digits && d <= DIGIT_NUMBER_MAX && used < size; d++) {
-		if (!sheet_may_be_on(s, item, d))
-			continue;
-		if (!said)
-			used += (size_t)snprintf(
-			    out, size, digits > 1 ? "one of %d; they were on the " : "it was on the ", alike);
-		if (used < size)
-			used += (size_t)snprintf(out + used, size - used, "%s%s",
-			                         !said                ? ""
-			                         : said + 1 == digits ? " and the "
-			                                              : ", the ",
-			                         own_digit_name(d));
-		said++;
-	}
-	if (digits > 1 && used < size)
-		snprintf(out + used, size - used, ": look at each");
 }
 
 int sheet_missing(const struct sheet *s)

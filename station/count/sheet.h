@@ -206,9 +206,6 @@ int sheet_alike(const struct sheet *s, int item);       /* that are in the count
 int sheet_alike_open(const struct sheet *s, int item);  /* pieces of those still asked for in this count */
 int sheet_alike_shown(const struct sheet *s, int item); /* that were shown already in this count */
 int sheet_may_be_on(const struct sheet *s, int item, int digit); /* 1 where it, or one alike, was there */
-/* "it was on the left thumb", or of one of things alike "one of 2; they were on the left thumb and the right index
- * finger: look at each"; "" where it was on none. */
-void sheet_where_words(const struct sheet *s, int item, char *out, size_t size);
 int sheet_is_asked(const struct sheet *s, int item); /* 1 where the final count still asks for it */
 
 int item_counts(const struct item *i); /* 1 where it must be accounted for */

@@ -49,7 +49,7 @@ int station_others_have_a_case(const struct station *st, int32_t room)
 const char *station_room_name(const struct station *st, int32_t number)
 {
 	const struct room *r = station_room(st, number);
-	return r ? r->name : "a room that is not in station.ini";
+	return r ? r->name : saying_text(SAY_ROOM_NAMELESS);
 }
 
 const char *station_language(const struct station *st, int32_t room)

@@ -131,11 +131,12 @@ int station_apply(struct station *st, const struct event *e);
  * opened or ended where that is what the event did. `room`: 0 not known. */
 void station_not_followed(struct station *st, const struct unfollowed *u, int32_t room);
 
-/* "event 17 (line-set), event 20 (item-in) of case 3 could not be followed", and how many they are; 0 and "" none that is
- * open. case_no: those of that case, 0 of the station itself, or all of them, or those of all cases. */
+/* "event 17 (line-set) and event 20 (item-in) of case 3 could not be followed", and how many they are; 0 and "" none that is
+ * open. saying: SAY_UNFOLLOWED or one like it, of which they are the {list}. case_no: those of that case, 0 of the station itself, or all of them, or those of all cases. */
 #define UNFOLLOWED_ALL (-1)
 #define UNFOLLOWED_OF_CASES (-2)
-int station_unfollowed_words(const struct station *st, int32_t case_no, char *out, size_t size);
+int station_unfollowed_words(const struct station *st, const struct language *language, enum saying saying,
+                             int32_t case_no, char *out, size_t size);
 
 /* Whether station_apply() will take these events, one after the other: what is stored must be what can be applied.
  * Changes nothing but that there is room for them, so that memory cannot fail them afterwards. 0, or -EINVAL, -ENOSPC,

@@ -1,6 +1,5 @@
 #include "count/unfollowed.h"
 
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -68,31 +67,38 @@ static int is_among(const struct station *st, const struct unfollowed *u, int32_
 }
 
 #define NAMED_MAX 3
+#define EVENT_WORDS_MAX 80
 
-static size_t say(const struct unfollowed *u, const char *before, char *out, size_t size)
+static void name_event(const struct unfollowed *u, const struct language *language, char out[EVENT_WORDS_MAX])
 {
-	int n = u->case_no ? snprintf(out, size, "%sevent %lld (%s) of case %d", before, (long long)u->seq,
-	                              u->kind, (int)u->case_no)
-	                   : snprintf(out, size, "%sevent %lld (%s)", before, (long long)u->seq, u->kind);
-	return (size_t)n;
+	say_part_in(language,
+	            &(const struct say){.saying = u->case_no ? SAY_UNFOLLOWED_OF_CASE : SAY_UNFOLLOWED_EVENT,
+	                                .event = (int32_t)u->seq,
+	                                .text = u->kind,
+	                                .case_no = u->case_no},
+	            out, EVENT_WORDS_MAX);
 }
 
-int station_unfollowed_words(const struct station *st, int32_t case_no, char *out, size_t size)
+int station_unfollowed_words(const struct station *st, const struct language *language, enum saying saying,
+                             int32_t case_no, char *out, size_t size)
 {
-	size_t used = 0;
+	char names[NAMED_MAX + 1][EVENT_WORDS_MAX], list[SAID_LIST_MAX];
+	const char *parts[NAMED_MAX + 1] = {names[0], names[1], names[2], names[3]};
 	int n = 0, further = !case_no || case_no == UNFOLLOWED_ALL ? st->more_unfollowed : 0;
 	out[0] = 0;
 	for (int i = 0; i < st->n_unfollowed; i++) {
 		if (!is_among(st, &st->unfollowed[i], case_no))
 			continue;
-		if (n == NAMED_MAX || used >= size)
+		if (n == NAMED_MAX)
 			further++;
 		else
-			used += say(&st->unfollowed[i], n++ ? ", " : "", out + used, size - used);
+			name_event(&st->unfollowed[i], language, names[n++]);
 	}
-	if (further && used < size)
-		used += (size_t)snprintf(out + used, size - used, "%s%d further", n ? " and " : "", further);
-	if ((n || further) && used < size)
-		snprintf(out + used, size - used, " could not be followed");
+	if (!n && !further)
+		return 0;
+	if (further)
+		say_part_in(language, SAY(LIST_FURTHER, .n = further), names[n], EVENT_WORDS_MAX);
+	say_list(language, parts, n + (further > 0), list, sizeof list);
+	say_part_in(language, &(const struct say){.saying = saying, .list = list}, out, size);
 	return n + further;
 }

@@ -49,9 +49,7 @@ int store_fault(struct record *r, int code, const char *doing, struct error *e)
 {
 	switch (code & 0xff) {
 	case SQLITE_FULL:
-		return error_set(e, -ENOSPC,
-		                 "cannot %s: the disk is full: free some space; count by hand until then",
-		                 doing);
+		return error_set(e, -ENOSPC, "cannot %s: the disk is full: free some space", doing);
 	case SQLITE_READONLY:
 	case SQLITE_PERM:
 	case SQLITE_CANTOPEN:
@@ -67,14 +65,13 @@ int store_fault(struct record *r, int code, const char *doing, struct error *e)
 		                 "cannot %s: the record is damaged (%s): keep the file, restore a backup",
 		                 doing, r && r->db ? sqlite3_errmsg(r->db) : "not a database");
 	case SQLITE_NOMEM:
-		return error_set(e, -ENOMEM, "cannot %s: out of memory: try again; count by hand until then",
-		                 doing);
+		return error_set(e, -ENOMEM, "cannot %s: out of memory: try again", doing);
 	case SQLITE_BUSY:
 	case SQLITE_LOCKED:
 		return error_set(e, -EBUSY,
 		                 "cannot %s: another program holds the record: end it and try again", doing);
 	default:
-		return error_set(e, -EIO, "cannot %s: %s: check the disk; count by hand until then", doing,
+		return error_set(e, -EIO, "cannot %s: %s: check the disk", doing,
 		                 r && r->db ? sqlite3_errmsg(r->db) : sqlite3_errstr(code));
 	}
 }
@@ -361,8 +358,7 @@ static int write_text(struct record *r, struct event *ev, struct error *e)
 	if (n == 0)
 		n = event_read_exactly(&back, r->text.data, r->text.size, &r->again, &why);
 	if (n == -ENOMEM)
-		return error_set(e, n,
-		                 "cannot store this: out of memory: try again; count by hand until then");
+		return error_set(e, n, "cannot store this: out of memory: try again");
 	if (n < 0)
 		return error_set(
 		    e, -EINVAL,

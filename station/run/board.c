@@ -2,8 +2,6 @@
  * given views and gives back typed codes; it knows nothing else. */
 #include "run/board.h"
 
-#include <stdio.h>
-
 #include "base/name.h"
 #include "base/pem.h"
 #include "count/unanswered.h"
@@ -29,25 +27,46 @@ static int send_object(struct daemon *d, const char *key, json_t *value)
 	return send_line(d, key, value);
 }
 
-static void put_faults(const struct daemon *d, json_t *view, int32_t room)
+static void put_fault(json_t *list, const struct language *language, const struct say *what)
+{
+	char text[400];
+	say_sentence_in(language, what, text, sizeof text);
+	json_array_append_new(list, name_told(text, sizeof text));
+}
+
+/* In English in the driver's own words, which say more; in other languages in ours where there are any for it. */
+static void put_driver(const struct driver_child *dc, const struct room *of, const struct language *language,
+                       json_t *list)
+{
+	const char *room = of ? of->name : "";
+	if (language && dc->unplaced)
+		put_fault(list, language, SAY(SCANNER_WITHOUT_ROOM, .scanner = dc->name));
+	else if (language && of && dc->fault_says)
+		put_fault(list, language,
+		          SAY(SCANNER_TOLD, .scanner = dc->name, .room = room, .what = dc->fault_says,
+		              .time = dc->fault_minute));
+	else if (of)
+		put_fault(list, language,
+		          SAY(FAULT_SCANNER, .scanner = dc->name, .room = room, .fault = dc->fault));
+	else
+		put_fault(list, language,
+		          SAY(FAULT_SCANNER_NO_ROOM, .scanner = dc->name, .fault = dc->fault));
+}
+
+static void put_faults(const struct daemon *d, json_t *view, int32_t room, const struct language *language)
 {
 	json_t *list = json_array();
-	teller_faults(&d->core, list);
+	teller_faults(&d->core, language, list);
 	for (int i = 0; i < d->n_drivers; i++) {
 		const struct driver_child *dc = &d->drivers[i];
-		char text[300];
 		const struct room *of = station_room(&d->core.station, dc->room);
-		if (!dc->fault[0] || (room && of && of->number != room))
-			continue;
-		snprintf(text, sizeof text, "Scanner %s%s%s: %s", dc->name, of ? " of " : "",
-		         of ? of->name : "", dc->fault);
-		json_array_append_new(list, name_told(text, sizeof text));
+		if (dc->fault[0] && (!room || !of || of->number == room))
+			put_driver(dc, of, language, list);
 	}
 	for (int i = 0; i < UNSEEN_MAX; i++) {
 		const struct outbox_entry *x = &d->outbox[i];
 		if (x->slip && x->trouble[0] && (!room || x->room == room))
-			json_array_append_new(list,
-			                      json_sprintf("Printing slip %d: %s", (int)x->slip, x->trouble));
+			put_fault(list, language, SAY(FAULT_PRINTING, .slip = x->slip, .fault = x->trouble));
 	}
 	json_object_set_new(view, "faults", list);
 }
@@ -70,13 +89,15 @@ void board_show(struct daemon *d)
 		return;
 	int failed = 0;
 	for (int i = 0; i < d->core.station.n_rooms; i++) {
-		json_t *view = teller_room_in(&d->core, d->core.station.rooms[i].number,
-		                              core_language(&d->core, d->core.station.rooms[i].number));
-		put_faults(d, view, d->core.station.rooms[i].number);
+		int32_t room = d->core.station.rooms[i].number;
+		const struct language *language = core_language(&d->core, room);
+		json_t *view = teller_room_in(&d->core, room, language);
+		put_faults(d, view, room, language);
 		failed |= send_object(d, "view", view) < 0;
 	}
-	json_t *status = teller_status(&d->core);
-	put_faults(d, status, 0);
+	const struct language *language = languages_find(&d->core.languages, d->core.station.language);
+	json_t *status = teller_status(&d->core, language);
+	put_faults(d, status, 0, language);
 	failed |= send_object(d, "status", status) < 0;
 	/* Where its program does not run it is shown all when it starts. */
 	if (!failed || !child_running(d->board))

@@ -140,12 +140,12 @@ static int check_key(const char *folder, const struct seal *seal, const struct e
 static int check_state(const char *folder, const struct station *st, struct error *e)
 {
 	char words[600];
-	if (station_unfollowed_words(st, UNFOLLOWED_ALL, words, sizeof words))
+	if (station_unfollowed_words(st, NULL, SAY_UNFOLLOWED, UNFOLLOWED_ALL, words, sizeof words))
 		return error_set(
 		    e, -EUCLEAN,
 		    "%.400s: the station would start, and say: count by hand: see 'bandtally audit verify'",
 		    words);
-	if (rooms_gone_words(st, 0, st->last, words, sizeof words))
+	if (rooms_gone_words(st, NULL, 0, st->last, words, sizeof words))
 		return error_set(e, -ENOENT, "%.400s", words);
 	if (aside_find(folder, words, sizeof words))
 		return error_set(e, -EUCLEAN,

@@ -26,6 +26,7 @@
 #include "run/aside.h"
 #include "run/core-internal.h"
 #include "run/day-load.h"
+#include "run/doubt.h"
 #include "run/prove.h"
 #include "run/sound.h"
 
@@ -50,34 +51,17 @@ int core_room_index(const struct core *c, int32_t room)
 	return -1;
 }
 
-/* What the board says of all doubts; those that do not go away by themselves stand first. */
 static void weigh(struct core *c)
 {
-	char proof[500];
-	const char *const all[] = {c->doubt.aside, proof, c->doubt.record, c->doubt.diverged,
-	                           c->doubt.storage};
-	char words[300];
-	size_t used = 0;
-	proof_doubt(&c->station.proof, proof, sizeof proof);
-	c->doubt.record[0] = 0;
-	if (station_unfollowed_words(&c->station, 0, words, sizeof words))
-		snprintf(c->doubt.record, sizeof c->doubt.record,
-		         "%.299s: count by hand, and tell whoever looks after the station", words);
-	c->distrust[0] = 0;
-	for (size_t i = 0; i < sizeof all / sizeof *all; i++)
-		if (*all[i] && used < sizeof c->distrust)
-			used += (size_t)snprintf(c->distrust + used, sizeof c->distrust - used, "%s%s",
-			                         used ? "; " : "", all[i]);
+	core_distrust_in(c, NULL, 0, c->distrust);
 	c->changes++;
 }
 
 /* station_fits() tried each event, so this would be a fault of ours; the record is right. */
 static void diverged(struct core *c, const struct event *e)
 {
-	snprintf(c->doubt.diverged, sizeof c->doubt.diverged,
-	         "the station could not follow its own record at event %lld (%s): count by hand, and restart "
-	         "it when no case is open",
-	         (long long)e->seq, event_name(e->kind));
+	c->doubt.diverged = e->seq;
+	c->doubt.diverged_by = e->kind;
 	log_line("event %lld (%s) does not apply", (long long)e->seq, event_name(e->kind));
 }
 
@@ -232,14 +216,8 @@ static int record_settings(struct core *c, struct error *e)
 
 static void look_aside(struct core *c)
 {
-	char path[320];
-	c->doubt.aside[0] = 0;
-	if (aside_find(c->folder, path, sizeof path))
-		snprintf(c->doubt.aside, sizeof c->doubt.aside,
-		         "the record could not be read and lies in %.240s, and this is a new one: count by "
-		         "hand until "
-		         "whoever looks after the station has taken that file out of the data folder",
-		         path);
+	if (!aside_find(c->folder, c->doubt.aside, sizeof c->doubt.aside))
+		c->doubt.aside[0] = 0;
 }
 
 void core_look_aside(struct core *c)
@@ -290,8 +268,21 @@ static int open_record(struct core *c, struct error *e)
 	if (n < 0)
 		return n;
 	c->station.released = RELEASED;
-	sound_read(&c->settings, &c->station, c->folder, c->settings_fault);
+	c->settings_used = sound_read(&c->settings, &c->station, c->folder, c->settings_fault);
 	return read_record(c, e);
+}
+
+/* Those that are used are kept, where they are the folder's own. */
+static void tell_settings(const struct core *c, const char *folder, struct error *e)
+{
+	char words[700];
+	if (c->settings_used) {
+		say_sentence(&(const struct say){.saying = c->settings_used, .fault = c->settings_fault},
+		             words, sizeof words);
+		log_line("%s", words);
+	} else if (sound_keep(folder, e) < 0) {
+		log_line("%s", e->text);
+	}
 }
 
 int core_start(struct core *c, const char *folder, const char *head, struct error *e)
@@ -304,12 +295,10 @@ int core_start(struct core *c, const char *folder, const char *head, struct erro
 	c->station.released = RELEASED;
 	if (languages_read(&c->languages, languages_folder(), e) < 0)
 		log_line("%s", e->text); /* the count goes on, in English */
-	enum sound_from from = sound_read(&c->settings, &c->station, folder, c->settings_fault);
+	c->settings_used = sound_read(&c->settings, &c->station, folder, c->settings_fault);
 	int n = open_record(c, e);
-	if (n == 0 && from != SOUND_FROM_FOLDER)
-		log_line("%s", c->settings_fault);
-	else if (n == 0 && sound_keep(folder, e) < 0)
-		log_line("%s", e->text);
+	if (n == 0)
+		tell_settings(c, folder, e);
 	if (n == 0) {
 		look_aside(c);
 		prove_place(c, head);
@@ -338,7 +327,7 @@ static void snapshot_over(struct core *c)
  * has to mend: the next start takes longer. */
 static void snapshot_start(struct core *c)
 {
-	if (c->doubt.diverged[0] || !c->seal)
+	if (c->doubt.diverged || !c->seal)
 		return;
 	c->snapshot_seq = record_last(c->record, NULL);
 	_cleanup_(buf_free) struct buf annex = {0};
@@ -537,7 +526,7 @@ const struct reply *core_typed(struct core *c, int32_t room, const char *text)
 /* What the board says of those who guess ends by itself. */
 static void look_at_silenced(struct core *c)
 {
-	int n = guesses_words(&c->guesses, core_now(c), NULL);
+	int n = guesses_words(&c->guesses, NULL, core_now(c), NULL);
 	c->changes += n != c->silenced;
 	c->silenced = n;
 }

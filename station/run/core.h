@@ -20,6 +20,7 @@
 #include "words/languages.h"
 
 #define RECENT_MAX 8
+#define DISTRUST_MAX 2400
 
 struct recent { /* the replies to the last scans of a room, for the board; a reminder is none */
 	struct moment at;
@@ -48,19 +49,24 @@ struct core {
 	char boot_id[33];
 	char head[HEAD_PLACE_MAX]; /* the folder where it is noted how far the record has come */
 	struct noted noted;        /* what stands there; seq 0: nothing */
-	char head_fault[300];      /* "" or why it could not be noted */
-	char hospital_fault[500];  /* "" or what is wrong on the way to the hospital's store */
-	char lists_fault[200];     /* "" or how old the hospital's lists are */
-	char settings_fault[700];  /* "" or why other settings are used than those in the folder */
-	/* Why the station cannot be trusted now (rule 17); each "" when it can.
-	 * storage: what was to be stored last could not be; over once something can
-	 * diverged: it did not follow its own record; until it is started again
-	 * record: events that it could not follow when it started; until somebody dealt with them
-	 * aside: a record that could not be read is kept beside this one; until it is taken away */
+	int head_fault;            /* 0, or the negative errno for which it could not be noted */
+	enum saying hospital_says; /* what is wrong on the way to the hospital's store; SAY_NONE nothing */
+	char hospital_why[200];    /* what server or network said of it */
+	enum saying lists_say;     /* that its lists are old, or never came; SAY_NONE they are fresh */
+	int32_t lists_hours;       /* how old they are */
+	char settings_fault[500];  /* "" or why other settings are used than those in the folder */
+	enum saying settings_used; /* which, with that fault; SAY_NONE: those in the folder */
+	/* Why the station cannot be trusted now (rule 17); each "" or 0 when it can. Besides: the events that it could not
+	 * follow when it started, until somebody dealt with them (station.h).
+	 * storage: why what was to be stored last could not be; over once something can
+	 * diverged: the event of its own record that it did not follow; until it is started again
+	 * aside: where a record lies that could not be read; until it is taken away */
 	struct {
-		char storage[200], diverged[200], record[400], aside[500];
+		char storage[200], aside[320];
+		int64_t diverged;
+		enum event_kind diverged_by;
 	} doubt;
-	char distrust[2000];              /* all of them, as people read it */
+	char distrust[DISTRUST_MAX];      /* all of them, in English (doubt.h) */
 	uint64_t changes;                 /* counts what a viewer could see */
 	struct snapshot_writer *snapshot; /* that is being written, NULL none */
 	int64_t snapshot_seq;             /* of the last one that was begun */

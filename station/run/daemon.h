@@ -30,11 +30,13 @@ struct driver_child { /* a scanner; its place stays when it is unplugged, so tha
 	int n_batch, too_long; /* too_long: 1 where one of the batch was */
 	int64_t last_scan_ms;  /* when the last scan was made, CLOCK_BOOTTIME; 0 none yet */
 	struct child *child;
-	char device[256];    /* as its hello said */
-	char uncertain[200]; /* what is not known of how it sends, "" nothing; stays until it is learned */
-	char fault[200];     /* what is wrong with it now, "" nothing */
-	int64_t fault_ms;    /* when a fault of it was last recorded */
-	int32_t turned_away; /* bad lines since then */
+	char device[256];       /* as its hello said */
+	char uncertain[200];    /* what is not known of how it sends, "" nothing; stays until it is learned */
+	char fault[200];        /* what is wrong with it now, "" nothing: in English */
+	enum saying fault_says; /* the same as a sentence; SAY_NONE where there is none for it */
+	int32_t fault_minute;   /* of the day, when it was told */
+	int64_t fault_ms;       /* when a fault of it was last recorded */
+	int32_t turned_away;    /* bad lines since then */
 };
 
 struct daemon;

@@ -41,14 +41,22 @@ static void record_fault(struct driver_child *dc, const struct say *say)
 	core_store(&dc->daemon->core, &e, 1, NULL);
 }
 
+/* For the board. */
+static void set_fault(struct driver_child *dc, enum saying what, const char *text)
+{
+	snprintf(dc->fault, sizeof dc->fault, "%.199s", text);
+	name_mend(dc->fault); /* a device may have been let say it */
+	dc->fault_says = what == SAY_SCANNER_OTHER ? SAY_NONE : what;
+	dc->fault_minute = minute_now();
+	dc->daemon->core.changes++;
+}
+
 /* A fault is told on the board at once and kept in the record, at most one in ten seconds of each driver. */
 static void tell_fault(struct driver_child *dc, enum saying what, const char *text)
 {
 	struct daemon *d = dc->daemon;
 	int64_t now = clock_now().boot_ms;
-	snprintf(dc->fault, sizeof dc->fault, "%.199s", text);
-	name_mend(dc->fault); /* a device may have been let say it */
-	d->core.changes++;
+	set_fault(dc, what, text);
 	if (dc->fault_ms && now - dc->fault_ms < FAULT_EVERY_MS) {
 		dc->turned_away++;
 		return;
@@ -85,8 +93,7 @@ static void fault_over(struct driver_child *dc)
 {
 	if (strcmp(dc->fault, dc->uncertain) == 0)
 		return;
-	memcpy(dc->fault, dc->uncertain, sizeof dc->fault);
-	dc->daemon->core.changes++;
+	set_fault(dc, dc->uncertain[0] ? SAY_SCANNER_UNCERTAIN : SAY_NONE, dc->uncertain);
 }
 
 /* Gone with its device: once for each device, whether its program or udev says so first. */
@@ -270,8 +277,7 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 		dc->said_why = 0;
 		fault_over(dc);
 		if (dc->learning)
-			snprintf(dc->fault, sizeof dc->fault,
-			         "is being checked: nothing but cards, badges and digits is taken from it");
+			set_fault(dc, SAY_SCANNER_IS_CHECKED, saying_text(SAY_SCANNER_IS_CHECKED));
 		dc->daemon->core.changes++;
 		return;
 	case WIRE_SCAN:
@@ -459,8 +465,7 @@ int driver_unplaced(struct daemon *d, const struct driver_place *at, const char 
 	snprintf(dc->name, sizeof dc->name, "%.32s", at->name);
 	snprintf(dc->node, sizeof dc->node, "%.255s", at->node);
 	snprintf(dc->syspath, sizeof dc->syspath, "%.299s", at->syspath);
-	snprintf(dc->fault, sizeof dc->fault, "%.199s", why);
-	d->core.changes++;
+	set_fault(dc, SAY_NONE, why);
 	if (told)
 		return 0;
 	log_line("scanner %s: %s", dc->name, dc->fault);

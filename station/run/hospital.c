@@ -225,38 +225,32 @@ static void take_lists(struct hospital *h, const json_t *o)
 
 /* --- what people are told --------------------------------------------------------------------------- */
 
-/* The sentence with {why} replaced. */
-static size_t put_word(char *out, size_t size, enum forward_word word, const char *why)
-{
-	const char *text = forward_word_text(word), *at = strstr(text, "{why}");
-	int n = at ? snprintf(out, size, "%.*s%s%s", (int)(at - text), text, why, at + 5)
-	           : snprintf(out, size, "%s", text);
-	return n < 0 ? 0 : (size_t)n;
-}
-
-static void put_age(const struct hospital *h, char *out, size_t size)
+/* How old its lists are, where that is to be said; `*hours` 0 else. */
+static enum saying lists_say(const struct hospital *h, int32_t *hours)
 {
 	const struct hospital_setting *s = &h->d->core.settings.hospital;
-	int64_t hours = (clock_now().wall_ms - h->noted.contact_ms) / HOUR_MS;
-	out[0] = 0;
+	int64_t age = (clock_now().wall_ms - h->noted.contact_ms) / HOUR_MS;
+	*hours = 0;
 	if (!h->noted.contact_ms)
-		snprintf(out, size, FORWARD_LISTS_NEVER);
-	else if (hours >= s->lists_hours && !h->d->core.station.clock_wrong)
-		snprintf(out, size, FORWARD_LISTS_OLD, (int)(hours < 99999 ? hours : 99999));
+		return SAY_FAULT_LISTS_NEVER;
+	if (age < s->lists_hours || h->d->core.station.clock_wrong)
+		return SAY_NONE;
+	*hours = (int32_t)(age < 99999 ? age : 99999);
+	return SAY_FAULT_LISTS_OLD;
 }
 
 static void tell(struct hospital *h)
 {
 	struct core *c = &h->d->core;
-	char fault[sizeof c->hospital_fault], age[sizeof c->lists_fault];
-	fault[0] = 0;
-	if (h->word)
-		put_word(fault, sizeof fault, h->word, h->why);
-	put_age(h, age, sizeof age);
-	if (strcmp(fault, c->hospital_fault) == 0 && strcmp(age, c->lists_fault) == 0)
+	int32_t hours;
+	enum saying says = saying_of_forward((int)h->word), lists = lists_say(h, &hours);
+	if (says == c->hospital_says && strcmp(h->why, c->hospital_why) == 0 && lists == c->lists_say &&
+	    hours == c->lists_hours)
 		return;
-	memcpy(c->hospital_fault, fault, sizeof fault);
-	memcpy(c->lists_fault, age, sizeof age);
+	c->hospital_says = says;
+	memcpy(c->hospital_why, h->why, sizeof c->hospital_why);
+	c->lists_say = lists;
+	c->lists_hours = hours;
 	c->changes++;
 }
 
@@ -306,8 +300,8 @@ static void on_ended(void *context, struct child *c, int status)
 	struct hospital *h = context;
 	(void)c;
 	(void)status;
-	h->word = FORWARD_OTHER;
-	snprintf(h->why, sizeof h->why, "the program that goes there ended, and is started again");
+	h->word = FORWARD_ENDED;
+	h->why[0] = 0;
 	tell(h);
 }
 

@@ -237,18 +237,12 @@ void prove_note(struct core *c, const struct event *events, int count, int seale
 	memcpy(now.head.hash, hex, sizeof now.head.hash);
 	snprintf(path, sizeof path, "%.300s/" HEAD_FILE, c->head);
 	int n = head_write(&now, path, is_start_or_stop(events, count));
-	int was = c->head_fault[0] != 0;
-	c->head_fault[0] = 0;
+	int was = c->head_fault;
+	c->head_fault = n;
 	if (n == 0)
 		c->noted = now;
-	else
-		snprintf(c->head_fault, sizeof c->head_fault,
-		         "It cannot be noted how far the record has come, in %.150s: %s. An older record "
-		         "would not be "
-		         "noticed: check that folder",
-		         c->head, strerror(-n));
-	if (n < 0 && !was)
-		log_line("%s", c->head_fault);
+	else if (!was)
+		log_line("how far the record has come cannot be noted in %s: %s", c->head, strerror(-n));
 	if (sealed) /* a place that nobody who changes files of the station changes with them */
 		log_line("the record stands at event %lld, hash %.8s, incarnation %d",
 		         (long long)now.head.seq, hex, (int)now.incarnation);

@@ -80,7 +80,7 @@ int guesses_silent(const struct guesses *g, const char *scanner, struct moment n
 	return 0;
 }
 
-int guesses_words(const struct guesses *g, struct moment now, json_t *list)
+int guesses_words(const struct guesses *g, const struct language *language, struct moment now, json_t *list)
 {
 	char words[240];
 	int n = 0;
@@ -91,7 +91,7 @@ int guesses_words(const struct guesses *g, struct moment now, json_t *list)
 		n++;
 		if (!list)
 			continue;
-		say_sentence(SAY(SLIP_CODES_TRIED, .scanner = x->scanner), words, sizeof words);
+		say_sentence_in(language, SAY(SLIP_CODES_TRIED, .scanner = x->scanner), words, sizeof words);
 		json_array_append_new(list, json_string(words));
 	}
 	return n;

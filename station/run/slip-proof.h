@@ -34,6 +34,6 @@ enum guessed guesses_note(struct guesses *g, const char *scanner, struct moment 
 int guesses_silent(const struct guesses *g, const char *scanner, struct moment now);
 
 /* One sentence for each of them, for the board; how many there are. `list` may be NULL. */
-int guesses_words(const struct guesses *g, struct moment now, json_t *list);
+int guesses_words(const struct guesses *g, const struct language *language, struct moment now, json_t *list);
 
 #endif

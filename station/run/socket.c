@@ -283,7 +283,7 @@ static json_t *do_status(struct client *c, const json_t *q)
 		json_object_set_new(x, "fault", name_told(dc->fault, sizeof dc->fault));
 		json_array_append_new(drivers, x);
 	}
-	json_t *status = teller_status(&c->d->core);
+	json_t *status = teller_status(&c->d->core, NULL);
 	json_object_set_new(status, "drivers", drivers);
 	if (c->d->board_port)
 		json_object_set_new(status, "board_port", json_integer(c->d->board_port));

@@ -18,32 +18,24 @@ static void begin_anew(struct station *st)
 	st->released = released;
 }
 
-enum sound_from sound_read(struct settings *s, struct station *st, const char *folder,
-                           char fault[SOUND_FAULT_MAX])
+enum saying sound_read(struct settings *s, struct station *st, const char *folder,
+                       char fault[SOUND_FAULT_MAX])
 {
 	struct error e = {0}, kept = {0};
 	char place[PATH_MAX];
 	struct stat file;
 	fault[0] = 0;
 	if (settings_read(s, st, folder, &e) == 0)
-		return SOUND_FROM_FOLDER;
+		return SAY_NONE;
+	snprintf(fault, SOUND_FAULT_MAX, "%.*s", SOUND_FAULT_MAX - 1, e.text);
 	begin_anew(st);
 	snprintf(place, sizeof place, "%.3800s/" SOUND_FOLDER, folder);
 	int there = stat(place, &file) == 0;
-	if (there && settings_read_from(s, st, folder, place, &kept) == 0) {
-		snprintf(fault, SOUND_FAULT_MAX,
-		         "%.400s. Until it is mended the station works with the settings that it had before",
-		         e.text);
-		return SOUND_FROM_EARLIER;
-	}
+	if (there && settings_read_from(s, st, folder, place, &kept) == 0)
+		return SAY_FAULT_SETTINGS_KEPT;
 	begin_anew(st);
 	settings_default(s, st);
-	snprintf(
-	    fault, SOUND_FAULT_MAX,
-	    "%.400s. There are no earlier settings: the station works with one room and as policy what is "
-	    "shipped, until it is mended",
-	    e.text);
-	return SOUND_FROM_DEFAULTS;
+	return SAY_FAULT_SETTINGS_NONE;
 }
 
 static int keep_file(const char *folder, const char *name)

@@ -6,13 +6,14 @@
 #include <string.h>
 
 #include "base/clock.h"
+#include "base/name.h"
+#include "code/own-codes.h"
 #include "decide/next.h"
+#include "run/doubt.h"
 #include "stock/bench-view.h"
 #include "tell/rooms.h"
 #include "tell/slip.h"
 #include "tell/view.h"
-
-#define DISTRUST_MAX 2400
 
 /* --- stories and slips -------------------------------------------------------------------------- */
 
@@ -96,10 +97,12 @@ static int read_past(struct past *p, const struct core *c, int64_t to, struct er
 static int sign(const struct core *c, const struct slip_source *from, json_t *document)
 {
 	_cleanup_(buf_free) struct buf jws = {0};
-	char record[60];
+	char record[80], hash[9];
 	_cleanup_(json_drop) json_t *summary = slip_summary(from);
 	json_object_set_new(summary, "incarnation", json_integer(station_incarnation(&c->station)));
-	snprintf(record, sizeof record, "event %lld, hash %.8s", (long long)from->seq, from->chain);
+	snprintf(hash, sizeof hash, "%.8s", from->chain);
+	say_part_in(from->language, SAY(RECORD_AT, .event = (int32_t)from->seq, .code = hash), record,
+	            sizeof record);
 	json_object_set_new(document, "record", json_string(record));
 	int n = seal_jws(c->seal, summary, &jws);
 	if (n == 0)
@@ -205,10 +208,16 @@ json_t *teller_case(const struct core *c, int32_t case_no, struct error *e)
 
 /* --- views -------------------------------------------------------------------------------------- */
 
-static struct view_source source_of(const struct core *c)
+/* `distrust` is filled in. */
+static struct view_source source_of(const struct core *c, const struct language *language, int32_t case_no,
+                                    char distrust[DISTRUST_MAX])
 {
-	return (struct view_source){
-	    .station = &c->station, .day = &c->day, .now = core_now(c), .distrust = c->distrust};
+	core_distrust_in(c, language, case_no, distrust);
+	return (struct view_source){.station = &c->station,
+	                            .day = &c->day,
+	                            .now = core_now(c),
+	                            .distrust = distrust,
+	                            .language = language};
 }
 
 static int last_scans(const struct core *c, int32_t room, const struct language *language,
@@ -229,47 +238,43 @@ static struct view_sound sound_of(const struct core *c)
 	return (struct view_sound){.volume = s->volume, .quiet = core_quiet(c), .speech = s->speech};
 }
 
+static void put_fault(json_t *list, const struct language *language, const struct say *what)
+{
+	char words[700];
+	say_sentence_in(language, what, words, sizeof words);
+	json_array_append_new(list, name_told(words, sizeof words));
+}
+
 /* Paper count sheets that must have been taken before one that was entered. */
-static void papers_words(const struct station *st, json_t *list)
+static void put_papers(const struct station *st, const struct language *language, json_t *list)
 {
-	char words[200];
 	for (int i = 0; i < st->n_rooms; i++)
-		for (int32_t n = 0; (n = paper_sheets_owed(&st->papers[i], n));) {
-			snprintf(words, sizeof words,
-			         "Paper sheet %d of %s is owed: scan its code and enter it; CANCEL if it was "
-			         "not used",
-			         (int)n, st->rooms[i].name);
-			json_array_append_new(list, json_string(words));
-		}
+		for (int32_t n = 0; (n = paper_sheets_owed(&st->papers[i], n));)
+			put_fault(
+			    list, language,
+			    SAY(FAULT_PAPER_OWED, .n = n, .room = st->rooms[i].name, .card = CARD_CANCEL));
 }
 
-void teller_faults(const struct core *c, json_t *list)
+void teller_faults(const struct core *c, const struct language *language, json_t *list)
 {
-	char words[600];
-	if (c->settings_fault[0])
-		json_array_append_new(list, json_string(c->settings_fault));
-	if (c->head_fault[0])
-		json_array_append_new(list, json_string(c->head_fault));
-	if (c->hospital_fault[0])
-		json_array_append_new(list, json_string(c->hospital_fault));
-	if (c->lists_fault[0])
-		json_array_append_new(list, json_string(c->lists_fault));
-	for (int i = 0; (i = proof_words(&c->station.proof, i, words, sizeof words));)
+	char words[700];
+	if (c->settings_used)
+		put_fault(list, language,
+		          &(const struct say){.saying = c->settings_used, .fault = c->settings_fault});
+	if (c->head_fault)
+		put_fault(list, language,
+		          SAY(FAULT_HEAD, .text = c->head, .fault = strerror(-c->head_fault)));
+	if (c->hospital_says)
+		put_fault(list, language,
+		          &(const struct say){.saying = c->hospital_says, .fault = c->hospital_why});
+	if (c->lists_say)
+		put_fault(list, language, &(const struct say){.saying = c->lists_say, .n = c->lists_hours});
+	for (int i = 0; (i = proof_words(&c->station.proof, language, i, words, sizeof words));)
 		json_array_append_new(list, json_string(words));
-	papers_words(&c->station, list);
-	guesses_words(&c->guesses, core_now(c), list);
-	for (int i = 0; (i = rooms_gone_words(&c->station, i, core_now(c), words, sizeof words));)
+	put_papers(&c->station, language, list);
+	guesses_words(&c->guesses, language, core_now(c), list);
+	for (int i = 0; (i = rooms_gone_words(&c->station, language, i, core_now(c), words, sizeof words));)
 		json_array_append_new(list, json_string(words));
-}
-
-/* What is not known of one case makes nobody count another by hand (rule 24). */
-static const char *distrust_of(const struct core *c, int32_t case_no, char out[DISTRUST_MAX])
-{
-	char words[300];
-	if (!case_no || !station_unfollowed_words(&c->station, case_no, words, sizeof words))
-		return c->distrust;
-	snprintf(out, DISTRUST_MAX, "%s%s%s: count by hand", c->distrust, c->distrust[0] ? "; " : "", words);
-	return out;
 }
 
 json_t *teller_room(const struct core *c, int32_t number)
@@ -280,13 +285,11 @@ json_t *teller_room(const struct core *c, int32_t number)
 json_t *teller_room_in(const struct core *c, int32_t number, const struct language *language)
 {
 	struct sheet idle;
-	struct view_source from = source_of(c);
 	char distrust[DISTRUST_MAX];
 	const struct sheet *s = station_shown(&c->station, number, &idle);
+	struct view_source from = source_of(c, language, s->case_no, distrust);
 	struct view_scan recent[RECENT_MAX];
 	struct next next;
-	from.distrust = distrust_of(c, s->case_no, distrust);
-	from.language = language;
 	if (core_is_bench(c, number))
 		core_bench_next(c, number, &next);
 	else
@@ -304,16 +307,14 @@ json_t *teller_room_in(const struct core *c, int32_t number, const struct langua
 	return view;
 }
 
-json_t *teller_status(const struct core *c)
+json_t *teller_status(const struct core *c, const struct language *language)
 {
-	struct view_source from = source_of(c);
 	char distrust[DISTRUST_MAX];
-	from.distrust = distrust_of(c, UNFOLLOWED_OF_CASES, distrust);
-	from.language = languages_find(&c->languages, c->station.language);
+	struct view_source from = source_of(c, language, UNFOLLOWED_OF_CASES, distrust);
 	const struct view_status_source status = {.events = record_last(c->record, NULL),
 	                                          .printer = c->settings.printer};
 	json_t *o = view_status(&from, &status), *faults = json_array();
-	teller_faults(c, faults);
+	teller_faults(c, language, faults);
 	json_object_set_new(o, "faults", faults);
 	return o;
 }

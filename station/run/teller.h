@@ -21,9 +21,9 @@ json_t *teller_case(const struct core *c, int32_t case_no, struct error *e);
 /* As tell/view.h states them. New references; NULL where there is no such room. */
 json_t *teller_room(const struct core *c, int32_t room); /* in English */
 json_t *teller_room_in(const struct core *c, int32_t room, const struct language *language);
-json_t *teller_status(const struct core *c);
+json_t *teller_status(const struct core *c, const struct language *language);
 
 /* What is wrong besides, for every board and the status: the settings, and cases in rooms that are in them no more. */
-void teller_faults(const struct core *c, json_t *list);
+void teller_faults(const struct core *c, const struct language *language, json_t *list);
 
 #endif

@@ -57,8 +57,8 @@ int past_take(struct past *p, const struct event *e)
 	return 0;
 }
 
-const char *past_room_name(const struct past *p, int32_t room)
+const char *past_room_name(const struct past *p, const struct language *language, int32_t room)
 {
 	const struct room *r = recorded_room(&p->settings, room);
-	return r ? r->name : "a room that is not in station.ini";
+	return r ? r->name : saying_text_in(language, SAY_ROOM_NAMELESS);
 }

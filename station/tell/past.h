@@ -22,6 +22,6 @@ void past_deinit(struct past *p);
  * recorded it: it is nearest. 0 or -ENOMEM. */
 int past_take(struct past *p, const struct event *e);
 
-const char *past_room_name(const struct past *p, int32_t room);
+const char *past_room_name(const struct past *p, const struct language *language, int32_t room);
 
 #endif

@@ -1,38 +1,41 @@
 #include "tell/rooms.h"
 
-#include <stdio.h>
-
-#include "code/own-codes.h"
-
-static size_t say_digits(const struct sheet *s, struct moment now, char *out, size_t size)
+/* Those with a tourniquet, as a list; "" none. */
+static void list_digits(const struct sheet *s, const struct language *language, struct moment now,
+                        char list[SAID_LIST_MAX])
 {
-	size_t used = 0;
-	for (int i = 0; i < s->n_digits && used < size; i++) {
-		char minutes[80];
+	char words[DIGITS_MAX][100];
+	const char *parts[DIGITS_MAX];
+	int n = 0;
+	for (int i = 0; i < s->n_digits; i++) {
+		struct say say = {.saying = SAY_ROOM_GONE_DIGIT, .digit = s->digits[i].number};
 		if (!digit_runs(&s->digits[i]))
 			continue;
-		digit_minutes_text(&s->digits[i], now, minutes, sizeof minutes);
-		used += (size_t)snprintf(out + used, size - used, ", tourniquet on the %s, %s",
-		                         own_digit_name(s->digits[i].number), minutes);
+		say.what = digit_minutes(&s->digits[i], now, &say.minutes, &say.most);
+		say_part_in(language, &say, words[n], sizeof words[n]);
+		parts[n] = words[n];
+		n++;
 	}
-	return used;
+	say_list(language, parts, n, list, SAID_LIST_MAX);
 }
 
-int rooms_gone_words(const struct station *st, int from, struct moment now, char *out, size_t size)
+int rooms_gone_words(const struct station *st, const struct language *language, int from, struct moment now,
+                     char *out, size_t size)
 {
-	char digits[300];
+	char list[SAID_LIST_MAX];
 	out[0] = 0;
 	for (int i = from; i < SHEETS_MAX; i++) {
 		const struct sheet *s = &st->sheets[i];
 		if (!s->case_no || station_room(st, s->room))
 			continue;
-		digits[0] = 0;
-		say_digits(s, now, digits, sizeof digits);
-		snprintf(out, size,
-		         "Room %d (not in station.ini): case %d%.250s: count by hand there, and put the room "
-		         "back into "
-		         "station.ini",
-		         (int)s->room, (int)s->case_no, digits);
+		list_digits(s, language, now, list);
+		say_sentence_in(
+		    language,
+		    &(const struct say){.saying = *list ? SAY_FAULT_ROOM_GONE_ON : SAY_FAULT_ROOM_GONE,
+		                        .n = s->room,
+		                        .case_no = s->case_no,
+		                        .list = list},
+		    out, size);
 		return i + 1;
 	}
 	return 0;

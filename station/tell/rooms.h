@@ -4,8 +4,9 @@
 
 #include "count/station.h"
 
-/* "Room 2 (not in station.ini): case 1, tourniquet on the right index finger, 24 min: …" of the first such sheet from
+/* "Room 2 is not in station.ini, but case 1 is open there, with a tourniquet on: left thumb, 24 min. …" of the first such sheet from
  * `from` on. The place behind it, to go on from; 0 and "" none. */
-int rooms_gone_words(const struct station *st, int from, struct moment now, char *out, size_t size);
+int rooms_gone_words(const struct station *st, const struct language *language, int from, struct moment now,
+                     char *out, size_t size);
 
 #endif

@@ -123,7 +123,8 @@ static void put_place(const struct making *m)
 	char number[16], text[60];
 	snprintf(number, sizeof number, "%d", (int)m->s->case_no);
 	SLIP_PART(text, CASE, "case", number);
-	json_object_set_new(m->o, "room", slip_told(past_room_name(m->from->past, m->s->room), 60));
+	json_object_set_new(m->o, "room",
+	                    slip_told(past_room_name(m->from->past, m->from->language, m->s->room), 60));
 	json_object_set_new(m->o, "case_number", json_integer(m->s->case_no));
 	slip_put(m->o, "case", text, 60);
 	if (m->s->paper_sheet) {

@@ -1,7 +1,7 @@
 /* What a person may see, as JSON: one room for the board and for `bandtally sheet`; the station for `status`.
  *
  * room view: { v 1, language "en" of the room's sentences, at_ms wall clock, utc_min how far the civil time here is ahead of UTC,
- *   room {number, name, single}, distrust "" or why not to trust the station,
+ *   room {number, name, single}, distrust "" or why not to trust the station, in sentences behind which who shows them says to count by hand,
  *   case {number, label, opened, final none asking agreed, …} or null, ended {case, outcome, at "10:43", ago_ms} the case
  *   that ended here last or null, after [{case, what, digit name or "", at "10:43"}] what is owed to patients of cases
  *   that ended (count/after-end.h), what by its name as a debt, next "the next thing to do", question "" or its name,

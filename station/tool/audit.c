@@ -72,7 +72,8 @@ static void *follow(void *context)
 	struct station *st = calloc(1, sizeof *st);
 	f->result = st ? record_load(f->r, st, &f->e)
 	               : error_set(&f->e, -ENOMEM, "cannot follow the record: out of memory: try again");
-	if (f->result == 0 && station_unfollowed_words(st, UNFOLLOWED_ALL, words, sizeof words))
+	if (f->result == 0 &&
+	    station_unfollowed_words(st, NULL, SAY_UNFOLLOWED, UNFOLLOWED_ALL, words, sizeof words))
 		f->result =
 		    error_set(&f->e, -EUCLEAN,
 		              "%s: nothing was changed since it was written: make good what it was to do, "

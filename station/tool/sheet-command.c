@@ -99,7 +99,8 @@ static void print_view(const json_t *view)
 	json_array_foreach((json_t *)json_object_get(view, "debts"), i, x)
 	    printf("owed: %s\n", json_text(x, "words"));
 	if (json_text(view, "distrust")[0])
-		printf("DO NOT TRUST THE STATION NOW: %s\n", json_text(view, "distrust"));
+		printf("DO NOT TRUST THE STATION NOW: %s Count by hand on the paper sheet.\n",
+		       json_text(view, "distrust"));
 	printf("next: %s\n", json_text(view, "next"));
 }
 

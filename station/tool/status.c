@@ -101,7 +101,8 @@ static void print_status(const json_t *s)
 	print_backup(json_object_get(s, "backup"), json_number(s, "events", 0));
 	print_list("FAULT", json_object_get(s, "faults"));
 	if (json_text(s, "distrust")[0])
-		printf("DO NOT TRUST THE STATION NOW: %s\n", json_text(s, "distrust"));
+		printf("DO NOT TRUST THE STATION NOW: %s Count by hand on the paper sheet.\n",
+		       json_text(s, "distrust"));
 }
 
 int tool_status(int argc, char **argv)

@@ -250,8 +250,8 @@
 	X(B_DESK_SILENT, "board-desk-silent", \
 	  "No word from the station for {n} s. What stands here may no longer be true; in the rooms: count by hand.") \
 	X(B_DESK_WAITING, "board-desk-waiting", "Waiting for the station.") \
-	X(B_DESK_DISTRUST, "board-desk-distrust", "{words}. In the rooms: count by hand.") \
-	X(B_DESK_ROOM_DISTRUST, "board-desk-room-distrust", "{words}. Count by hand.") \
+	X(B_DESK_DISTRUST, "board-desk-distrust", "{words} In the rooms: count by hand.") \
+	X(B_DESK_ROOM_DISTRUST, "board-desk-room-distrust", "{words} Count by hand.") \
 	X(B_DESK_FACTS, "board-desk-facts", "{n} open, last case {case}") \
 	X(B_DESK_CASE, "board-desk-case", "case {case}") \
 	X(B_DESK_IN_DISCREPANCY, "board-desk-in-discrepancy", "discrepancy") \

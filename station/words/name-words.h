@@ -27,6 +27,7 @@
 	OWN_STORES_CARDS(CARD_NAME_ROW) \
 	OWN_STORES_CARDS(CARD_USE_ROW) \
 	OWN_STORES_CARD_GROUPS(CARD_GROUP_ROW) \
+	X(RECORD_AT, "record-at", "event {event}, hash {code}") \
 	/* of two; of more: what is before the last but one, and the last */ \
 	X(LIST_TWO, "list-two", "{first} and {second}") \
 	X(LIST_MORE, "list-more", "{first}, {second}") \

@@ -360,6 +360,18 @@ const char *person_text_in(const struct language *language, const char *name)
 	return saying ? saying_text_in(language, saying) : name;
 }
 
+enum saying saying_of_forward(int word)
+{
+	switch (word) {
+#define X(name, word, text)                                                                                  \
+	case FORWARD_##name:                                                                                 \
+		return SAY_FORWARD_##name;
+		FORWARD_WORDS(X)
+#undef X
+	}
+	return SAY_NONE;
+}
+
 enum saying saying_of_drivers_word(const char *word)
 {
 	static const enum saying drivers[] = {

@@ -112,6 +112,9 @@ enum saying saying_of_person(const char *name);
 /* What to call somebody: `name`, or what the language says for one who has no badge. Borrowed. */
 const char *person_text_in(const struct language *language, const char *name);
 
+/* What is wrong on the way to the hospital's store (enum forward_word); SAY_NONE of nothing. */
+enum saying saying_of_forward(int word);
+
 /* What a driver's word for a fault says; SAY_SCANNER_OTHER of a word that is none of the list's. */
 enum saying saying_of_drivers_word(const char *word);
 

@@ -8,6 +8,8 @@
 #define BANDTALLY_WORDS_SENTENCES_H
 
 #include "words/board-words.h"
+#include "words/fault-words.h"
+#include "words/forward-words.h"
 #include "words/name-words.h"
 #include "words/next-words.h"
 #include "words/reply-words.h"
@@ -20,6 +22,8 @@
 	NEXT_WORDS(X, N) \
 	REPLY_WORDS(X, N) \
 	BOARD_WORDS(X, N) \
+	FAULT_WORDS(X, N) \
+	FORWARD_WORDS(FORWARD_ROW) \
 	STOCK_WORDS(X, N)
 /* clang-format on */
 

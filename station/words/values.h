@@ -63,6 +63,7 @@
 	X(NUMBER, all, "all", 0)                   /* of how many */ \
 	X(NUMBER, day, "day", 0)                   /* of the month */ \
 	X(TEXT, device, "device", 0)               /* as it names itself */ \
+	X(NUMBER, event, "event", 0)               /* of the record */ \
 	X(WORDS, fault, "fault", 0)                /* what this program's parts say in English of a code or a text */ \
 	X(WORDS, first, "first", 0) \
 	X(TIME, from, "from", 0)                   /* of the day */ \
@@ -74,6 +75,7 @@
 	X(SAYING, more, "more", 0)                 /* what follows `then` */ \
 	X(NUMBER, opened, "opened", 0)             /* packs */ \
 	X(DIGIT, other_digit, "other_digit", 0) \
+	X(NUMBER, other_event, "other_event", 0) \
 	X(TEXT, other_lot, "other_lot", 31) \
 	X(NUMBER, page, "page", 0) \
 	X(NUMBER, pages, "pages", 0) \

@@ -48,10 +48,10 @@ stop
 line=$(add_event '{"boot":1,"boot_ms":5,"kind":"line-set","line":{"codes":["09506000134352"],"contents":{},"identity":"none","key":"BAND-M","marked":1,"name":"band","per_pack":1,"role":"tourniquet","visible":1},"v":1,"wall_ms":6}')
 expect 1 "event $line (line-set) could not be followed" check
 start
-expect 0 "DO NOT TRUST THE STATION NOW: event $line (line-set) could not be followed: count by hand" bt status
-expect 0 "event $line (line-set) could not be followed" bt sheet
+expect 0 "DO NOT TRUST THE STATION NOW: Event $line (line-set) could not be followed. .*Count by hand" bt status
+expect 0 "Event $line (line-set) could not be followed" bt sheet
 bt staff add --registered practitioner CIRC-2 >/dev/null
-expect 0 "event $line (line-set) could not be followed" bt status
+expect 0 "Event $line (line-set) could not be followed" bt status
 expect 1 "event $line (line-set) could not be followed" bt audit verify
 expect 2 'WHAT.* is missing' bt audit settle "$line"
 expect 1 'is not among' bt audit settle 999 'no such thing'
@@ -67,7 +67,7 @@ case_no=$(bt status --json | sed -n 's/.*"last_case":\([0-9]*\).*/\1/p')
 stop
 item=$(add_event "{\"boot\":1,\"boot_ms\":5,\"case\":$case_no,\"digit\":77,\"kind\":\"digit-on\",\"room\":1,\"v\":1,\"wall_ms\":6}")
 start
-expect 0 "event $item (digit-on) of case $case_no could not be followed" bt sheet
+expect 0 "Event $item (digit-on) of case $case_no could not be followed" bt sheet
 expect 0 'count by hand on the paper sheet; it does not end reconciled' bt sheet
 expect 0 "EVENT $item COULD NOT BE FOLLOWED" bt case show "$case_no" --json
 cancel=$(code_of CANCEL) yes=$(code_of YES)
@@ -100,9 +100,9 @@ start
 expect 0 'FAULT: .*policy.ini line 2' bt status
 stop
 rm "$data/policy.ini"
-expect 1 'Room 2 (not in station.ini): case .*tourniquet on the right index finger' check
+expect 1 'Room 2 is not in station.ini, but case .*tourniquet on: right index finger' check
 start
-expect 0 'Room 2 (not in station.ini): case .*tourniquet on the right index finger' bt status
+expect 0 'Room 2 is not in station.ini, but case .*tourniquet on: right index finger' bt status
 stop
 rm -r "$data/settings-sound"
 printf 'nonsense\n' >"$data/station.ini"
@@ -118,7 +118,7 @@ cp "$data/record.db" "$root/damaged.db"
 expect 1 'the record is damaged' check
 start
 cmp "$data"/record-damaged-*.db "$root/damaged.db" || fail 'the damaged record was changed'
-expect 0 'DO NOT TRUST.*lies in .*record-damaged-.*count by hand' bt status
+expect 0 'DO NOT TRUST.*lies in .*record-damaged-.*Count by hand' bt status
 expect 0 'DO NOT TRUST' bt sheet
 bt scan "$new" >/dev/null
 expect 0 'DO NOT TRUST' bt status

@@ -297,21 +297,21 @@ starts_ordinarily() {
 	echo "ok $1: ordinary"
 }
 change nothing;         starts_ordinarily 'what was whole'
-change tail-sealed;     starts_saying 'the end cut off behind a seal' 'an older record was put back' 3 2
+change tail-sealed;     starts_saying 'the end cut off behind a seal' 'An older record was put back' 3 2
                         verify >"$root/out" || fail "after the new incarnation: $(cat "$root/out")"
                         grep -q 'incarnation 2' "$root/out" || fail "$(cat "$root/out")"
                         sees 'the end cut off behind a seal, and gone on' 'another than the slip names' slips
-change payload-chained; starts_saying 'all hashes made anew' 'another record was put in place' 3 2
+change payload-chained; starts_saying 'all hashes made anew' 'Another record was put in place' 3 2
 put_back; cp "$root/older/record.db" "$data/"
-                        starts_saying 'an older copy' 'an older record was put back' 3 2
+                        starts_saying 'an older copy' 'An older record was put back' 3 2
 put_back; rm -r "$data/head"
                         starts_saying 'the head is gone' 'its head file is gone' 10003 2
 put_back; echo '{}' >"$data/head/head.json"
                         starts_saying 'the head is damaged' 'its head file is gone' 10003 2
 put_back; rm "$data/record.db"
-                        starts_saying 'the record is gone' 'an older record was put back' 3 2
+                        starts_saying 'the record is gone' 'An older record was put back' 3 2
 put_back; cp "$root/other/record.db" "$data/"
-                        starts_saying "another station's record" 'an older record was put back' 3 2
+                        starts_saying "another station's record" 'An older record was put back' 3 2
 
 # --- the first paper after an incarnation has a number of its own, and bears it
 put_back; cp "$root/older/record.db" "$data/"
@@ -345,5 +345,5 @@ starts_ordinarily 'another place is named: what was noted before is looked at'
 rm -r "$root/elsewhere"
 : >"$root/elsewhere"
 start >/dev/null
-bt status | grep -q 'FAULT: It cannot be noted how far the record has come' || fail 'nobody says that the place cannot be written'
+bt status | grep -q 'FAULT: How far the record has come cannot be noted' || fail 'nobody says that the place cannot be written'
 stop

@@ -48,7 +48,7 @@ function trouble() {
 	if (!state.view)
 		return asked ? t('no-such-room', { room: asked }) : t('no-room');
 	const why = state.view.distrust;
-	return why ? `${/[.:!?]$/.test(why) ? why : `${why}.`} ${/by hand/i.test(why) ? '' : t('by-hand')}`.trim() : '';
+	return why ? `${why} ${t('by-hand')}` : '';
 }
 
 function drawStrip(v, bad) {

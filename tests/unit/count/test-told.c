@@ -29,14 +29,14 @@ static void a_key_that_is_another_is_told_until_it_is_settled(void **state)
 		struct proof p = {0};
 		struct event key = {.kind = EV_KEY, .seq = 7, .n = facts[i].how | KEY_OTHERS | KEY_LINK};
 		proof_apply(&p, &key);
-		int at = proof_words(&p, 0, out, sizeof out);
+		int at = proof_words(&p, NULL, 0, out, sizeof out);
 		assert_non_null(strstr(out, facts[i].words));
 		assert_non_null(strstr(out, "from event 7 on"));
-		at = proof_words(&p, at, out, sizeof out);
+		at = proof_words(&p, NULL, at, out, sizeof out);
 		assert_non_null(strstr(out, "chmod 600"));
-		at = proof_words(&p, at, out, sizeof out);
+		at = proof_words(&p, NULL, at, out, sizeof out);
 		assert_non_null(strstr(out, "symbolic link"));
-		assert_int_equal(proof_words(&p, at, out, sizeof out), 0);
+		assert_int_equal(proof_words(&p, NULL, at, out, sizeof out), 0);
 		assert_true(proof_waits(&p, 7));
 		assert_false(proof_waits(&p, 0));
 		key = (struct event){.kind = EV_KEY, .seq = 8}; /* the next start, as it should be */
@@ -44,7 +44,7 @@ static void a_key_that_is_another_is_told_until_it_is_settled(void **state)
 		assert_true(proof_waits(&p, 7));
 		proof_settle(&p, 7);
 		assert_false(proof_waits(&p, 7));
-		assert_int_equal(proof_words(&p, 0, out, sizeof out), 0);
+		assert_int_equal(proof_words(&p, NULL, 0, out, sizeof out), 0);
 	}
 }
 
@@ -54,10 +54,10 @@ static void another_record_is_doubted_until_it_is_settled(void **state)
 		enum incarnation_why why;
 		const char *words; /* "" none: the file that lies aside tells it */
 	} facts[] = {
-	    {INCARNATION_BEHIND, "an older record was put back"},
-	    {INCARNATION_OTHER, "another record was put in place"},
+	    {INCARNATION_BEHIND, "An older record was put back"},
+	    {INCARNATION_OTHER, "Another record was put in place"},
 	    {INCARNATION_NO_HEAD, "its head file is gone"},
-	    {INCARNATION_PAPER, "a paper is newer"},
+	    {INCARNATION_PAPER, "A paper is newer"},
 	    {INCARNATION_ASIDE, ""},
 	};
 	char cut[30];
@@ -69,25 +69,25 @@ static void another_record_is_doubted_until_it_is_settled(void **state)
 		                  .n = 2,
 		                  .what = (uint8_t)facts[i].why,
 		                  .head = {.seq = 2345}};
-		assert_int_equal(proof_doubt(&p, out, sizeof out), 0);
+		assert_int_equal(proof_doubt(&p, NULL, out, sizeof out), 0);
 		proof_apply(&p, &e);
-		assert_int_equal(proof_doubt(&p, out, sizeof out), *facts[i].words != 0);
+		assert_int_equal(proof_doubt(&p, NULL, out, sizeof out), *facts[i].words != 0);
 		if (!strstr(out, facts[i].words) || !*out != !*facts[i].words)
 			fail_msg("why %d: '%s'", (int)facts[i].why, out);
-		assert_true(!*out || strstr(out, "that one had come to event 2345"));
+		assert_true(!*out || strstr(out, "The one before had come to event 2345"));
 		assert_true(!*out || strstr(out, "'bandtally audit settle 9 WHAT'"));
-		proof_doubt(&p, cut, sizeof cut);
+		proof_doubt(&p, NULL, cut, sizeof cut);
 		assert_memory_equal(cut, out, *out ? sizeof cut - 1 : 1);
 		e.head.seq = 0;
 		proof_apply(&p, &e);
-		proof_doubt(&p, out, sizeof out);
+		proof_doubt(&p, NULL, out, sizeof out);
 		assert_null(strstr(out, "had come to"));
 		assert_true(proof_waits(&p, 9));
 		proof_settle(&p, 8);
 		assert_true(proof_waits(&p, 9));
 		proof_settle(&p, 9);
 		assert_false(proof_waits(&p, 9));
-		assert_int_equal(proof_doubt(&p, out, sizeof out), 0);
+		assert_int_equal(proof_doubt(&p, NULL, out, sizeof out), 0);
 	}
 }
 
@@ -129,7 +129,8 @@ static void events_that_were_not_followed_are_named_three_at_a_time(void **state
 	char cut[20];
 	(void)state;
 	memset(&st, 0, sizeof st);
-	assert_int_equal(station_unfollowed_words(&st, UNFOLLOWED_ALL, out, sizeof out), 0);
+	assert_int_equal(station_unfollowed_words(&st, NULL, SAY_UNFOLLOWED, UNFOLLOWED_ALL, out, sizeof out),
+	                 0);
 	assert_string_equal(out, "");
 	station_not_followed(&st, &(struct unfollowed){.seq = 2, .kind = "alive"}, 0); /* changes nothing */
 	assert_int_equal(st.n_unfollowed, 0);
@@ -137,20 +138,25 @@ static void events_that_were_not_followed_are_named_three_at_a_time(void **state
 	station_not_followed(&st, &(struct unfollowed){.seq = 4, .case_no = 7, .kind = "case-opened"}, 1);
 	assert_int_equal(station_sheet_of_case(&st, 7) >= 0, 1);
 	assert_int_equal(st.last_case_no, 7);
-	assert_int_equal(station_unfollowed_words(&st, UNFOLLOWED_ALL, out, sizeof out), 2);
-	assert_string_equal(out, "event 3 (line-set), event 4 (case-opened) of case 7 could not be followed");
-	assert_int_equal(station_unfollowed_words(&st, 0, out, sizeof out), 1);
+	assert_int_equal(station_unfollowed_words(&st, NULL, SAY_UNFOLLOWED, UNFOLLOWED_ALL, out, sizeof out),
+	                 2);
+	assert_string_equal(out,
+	                    "event 3 (line-set) and event 4 (case-opened) of case 7 could not be followed");
+	assert_int_equal(station_unfollowed_words(&st, NULL, SAY_UNFOLLOWED, 0, out, sizeof out), 1);
 	assert_string_equal(out, "event 3 (line-set) could not be followed");
-	assert_int_equal(station_unfollowed_words(&st, 7, out, sizeof out), 1);
-	assert_int_equal(station_unfollowed_words(&st, UNFOLLOWED_OF_CASES, out, sizeof out), 1);
+	assert_int_equal(station_unfollowed_words(&st, NULL, SAY_UNFOLLOWED, 7, out, sizeof out), 1);
+	assert_int_equal(
+	    station_unfollowed_words(&st, NULL, SAY_UNFOLLOWED, UNFOLLOWED_OF_CASES, out, sizeof out), 1);
 	for (int i = 0; i < UNFOLLOWED_MAX; i++)
 		station_not_followed(&st, &(struct unfollowed){.seq = 10 + i, .kind = "staff-set"}, 0);
 	assert_int_equal(st.more_unfollowed, 2);
-	assert_int_equal(station_unfollowed_words(&st, UNFOLLOWED_ALL, out, sizeof out), UNFOLLOWED_MAX + 2);
-	assert_non_null(strstr(out, "event 10 (staff-set) and "));
+	assert_int_equal(station_unfollowed_words(&st, NULL, SAY_UNFOLLOWED, UNFOLLOWED_ALL, out, sizeof out),
+	                 UNFOLLOWED_MAX + 2);
+	assert_non_null(strstr(out, ", event 10 (staff-set) and "));
 	assert_null(strstr(out, "event 11 "));
 	assert_non_null(strstr(out, " further could not be followed"));
-	assert_int_equal(station_unfollowed_words(&st, UNFOLLOWED_ALL, cut, sizeof cut), UNFOLLOWED_MAX + 2);
+	assert_int_equal(station_unfollowed_words(&st, NULL, SAY_UNFOLLOWED, UNFOLLOWED_ALL, cut, sizeof cut),
+	                 UNFOLLOWED_MAX + 2);
 	assert_memory_equal(cut, out, sizeof cut - 1);
 	assert_true(unfollowed_has(&st, 3));
 	assert_true(unfollowed_has(&st, 999)); /* it may be one that is only counted */

@@ -11,7 +11,7 @@
 #include <cmocka.h>
 
 #include "forward/queue.h"
-#include "words/forward-words.h"
+#include "words/said.h"
 
 #define HASH "00112233445566778899aabbccddeeff00112233445566778899aabbccddeeff"
 #define LINE(text, seq) "{\"event\":" text ",\"hash\":\"" HASH "\",\"seq\":" seq "}"
@@ -99,7 +99,7 @@ static void every_word_has_its_sentence_and_is_found_by_its_name(void **state)
 	assert_string_equal(forward_word_name(FORWARD_NOTHING), "");
 	for (int w = FORWARD_UNREACHABLE; w <= FORWARD_OTHER; w++) {
 		assert_int_equal(forward_word_named(forward_word_name((enum forward_word)w)), w);
-		assert_true(strlen(forward_word_text((enum forward_word)w)) > 40);
+		assert_true(strlen(saying_english(saying_of_forward(w), 0)) > 40);
 	}
 	assert_int_equal(forward_word_named("no such"), FORWARD_NOTHING);
 	assert_int_equal(forward_word_named(""), FORWARD_NOTHING);

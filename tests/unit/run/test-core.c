@@ -327,12 +327,12 @@ static void a_paper_that_is_newer_than_the_record_is_never_foreign(void **state)
 	case_with_its_slip();
 	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 9, .copy = 1}),
 	         "Slip 0000009, copy 1, is of this station and newer than this record");
-	must_say(core.distrust, "a paper is newer than the record: an older one was put back");
+	must_say(core.distrust, "A paper is newer than the record: an older one was put back");
 	assert_int_equal(station_incarnation(&core.station), 2);
 	assert_int_equal(core.station.last_slip_no, 10009); /* behind it, and behind others that were lost */
 	must_say(slip(2), "Slip 0000001, copy 2, is of this station and newer than this record");
 	assert_int_equal(station_incarnation(&core.station), 2);
-	assert_int_equal(guesses_words(&core.guesses, core_now(&core), NULL), 0);
+	assert_int_equal(guesses_words(&core.guesses, NULL, core_now(&core), NULL), 0);
 	core.station.number = 7;
 	must_say(own((struct own_code){.kind = OWN_SLIP,
 	                               .number = 9,
@@ -356,7 +356,7 @@ static void a_paper_of_a_number_that_was_left_out_is_kept_and_no_further_doubt(v
 	assert_string_equal(core.distrust, "");
 	must_say(own((struct own_code){.kind = OWN_SLIP, .number = 10002, .copy = 1}),
 	         "newer than this record");
-	must_say(core.distrust, "a paper is newer than the record");
+	must_say(core.distrust, "A paper is newer than the record");
 	assert_int_equal(core.station.last_slip_no, 20002);
 }
 
@@ -426,14 +426,14 @@ static void who_guesses_is_not_answered_for_a_minute(void **state)
 	case_with_its_slip();
 	slip_is_written(1);
 	for (int i = 1; i <= GUESSES_IN_A_MINUTE; i++) {
-		assert_int_equal(guesses_words(&core.guesses, core_now(&core), NULL), 0);
+		assert_int_equal(guesses_words(&core.guesses, NULL, core_now(&core), NULL), 0);
 		must_say(slip_with(9, 1, i), "is not ours");
 	}
 	must_say(slip(1), "no slip is answered for a minute");
 	assert_non_null(kept_of(EV_REFUSED));
 	must_say(slip_with(9, 1, 9), "no slip is answered for a minute");
 	must_say(card(CARD_NEW_CASE), "opened"); /* everything else goes on */
-	teller_faults(&core, faults);
+	teller_faults(&core, NULL, faults);
 	must_say(json_string_value(json_array_get(faults, 0)), "Scanner hand-1: five slip codes");
 	card(CARD_CANCEL);
 	core.reads = (struct reads){0};

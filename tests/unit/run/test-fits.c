@@ -273,10 +273,13 @@ static void any_number_of_scanners_may_have_been_carried(void **state)
 static void what_it_could_not_follow_is_not_forgotten_with_the_next_event(void **state)
 {
 	(void)state;
-	snprintf(core.doubt.diverged, sizeof core.doubt.diverged, "it could not follow event 9");
+	core.doubt.diverged = 9;
+	core.doubt.diverged_by = EV_LINE_SET;
 	struct event staff = {.kind = EV_STAFF_SET, .staff = {1, "SCRUB-1", STAFF_PRACTITIONER, 1, 0}};
 	assert_int_equal(core_store(&core, &staff, 1, &e), 0);
-	assert_string_equal(core.distrust, "it could not follow event 9");
+	assert_string_equal(core.distrust,
+	                    "The station could not follow its own record at event 9 (line-set). "
+	                    "Restart it when no case is open.");
 }
 
 int main(void)

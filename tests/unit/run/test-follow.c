@@ -102,7 +102,7 @@ static void what_the_station_lost_is_said_until_somebody_dealt_with_it(void **st
 	char words[64];
 	(void)state;
 	int64_t seq = starts_after("line-set", 0, "", "no JSON at all");
-	snprintf(words, sizeof words, "event %lld (line-set) could not be followed", (long long)seq);
+	snprintf(words, sizeof words, "Event %lld (line-set) could not be followed", (long long)seq);
 	assert_non_null(strstr(core.distrust, words));
 	store((struct event){.kind = EV_STAFF_SET, .staff = {1, "SCRUB-1", STAFF_PRACTITIONER, 1, 0}});
 	assert_non_null(strstr(core.distrust, words));

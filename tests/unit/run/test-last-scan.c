@@ -139,7 +139,7 @@ static void what_nobody_answers_is_told_in_the_other_rooms_and_at_the_desk(void 
 	core.station.heard[0].reminder.boot_ms -= 4 * MIN;
 	assert_int_equal(told(teller_room(&core, 2), "Theatre 1: left ring finger 20 min, no scan since "),
 	                 1);
-	assert_int_equal(told(teller_status(&core), "Theatre 1: left ring finger"), 1);
+	assert_int_equal(told(teller_status(&core, NULL), "Theatre 1: left ring finger"), 1);
 	assert_int_equal(told(teller_room(&core, 1), ""), 0);
 	scan_card(CARD_NO, 1);
 	assert_int_equal(told(teller_room(&core, 2), ""), 0);
@@ -155,7 +155,7 @@ static void quiet_hours_are_not_told_by_a_clock_that_is_wrong(void **state)
 	core_tick(&core);
 	assert_int_equal(core.station.clock_wrong, 1);
 	assert_int_equal(core_quiet(&core), 0);
-	json_t *v = teller_room(&core, 2), *status = teller_status(&core);
+	json_t *v = teller_room(&core, 2), *status = teller_status(&core, NULL);
 	assert_non_null(strstr(json_string_value(json_object_get(v, "clock")), "The wall clock is wrong"));
 	assert_non_null(
 	    strstr(json_string_value(json_object_get(status, "clock")), "The wall clock is wrong"));

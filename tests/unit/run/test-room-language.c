@@ -1,5 +1,6 @@
 /* What a room is told in its language: through the daemon's heart, with a language that no sentence of English can pass for
  * (every vowel has an accent), and with German as it is shipped. */
+#include <errno.h>
 #include <setjmp.h>
 #include <stdarg.h>
 #include <stddef.h>
@@ -154,6 +155,29 @@ static void nothing_that_is_scanned_is_answered_in_another_language(void **state
 	unsetenv("BANDTALLY_WORDS");
 }
 
+static void doubts_and_faults_are_told_in_the_language_of_the_room(void **state)
+{
+	(void)state;
+	setenv("BANDTALLY_WORDS", BANDTALLY_WORDS_OF_TESTS, 1);
+	open_with("[site]\nletters = BC\n[room 1]\nname = Saal 1\nlanguage = xx\n");
+	core.doubt.diverged = 9;
+	core.doubt.diverged_by = EV_LINE_SET;
+	core.head_fault = -EACCES;
+	core.station.proof.changed = 7;
+	_cleanup_(json_drop) json_t *v = view(), *status = teller_status(&core, NULL), *faults = json_array();
+	assert_true(has_accents(json_text(v, "distrust")));
+	assert_string_equal(json_text(status, "distrust"),
+	                    "The station could not follow its own record at event 9 (line-set). Restart it "
+	                    "when no case is open.");
+	teller_faults(&core, core_language(&core, 1), faults);
+	assert_int_equal(json_array_size(faults), 2);
+	for (size_t i = 0; i < json_array_size(faults); i++)
+		if (!has_accents(json_string_value(json_array_get(faults, i))))
+			fail_msg("it is told '%s'", json_string_value(json_array_get(faults, i)));
+	over();
+	unsetenv("BANDTALLY_WORDS");
+}
+
 /* Whether each digit and each letter of ASCII lies between U+2068 and U+2069: in its own direction. */
 static void stands_apart(const char *text)
 {
@@ -242,6 +266,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(a_room_is_told_in_its_language_and_the_command_line_in_english),
 	    cmocka_unit_test(nothing_that_is_scanned_is_answered_in_another_language),
+	    cmocka_unit_test(doubts_and_faults_are_told_in_the_language_of_the_room),
 	    cmocka_unit_test(names_and_numbers_keep_their_direction_in_a_language_from_right_to_left),
 	    cmocka_unit_test(a_slip_keeps_the_language_that_it_was_queued_in),
 	    cmocka_unit_test(a_language_that_is_not_installed_is_refused_by_its_name),

@@ -70,10 +70,10 @@ static void the_fifth_wrong_one_in_a_minute_silences_its_scanner_for_a_minute(vo
 	assert_int_equal(guesses_note(&g, "hand-1", at(59)), 1);
 	assert_int_equal(guesses_silent(&g, "hand-1", at(59)), 1);
 	assert_int_equal(guesses_silent(&g, "hand-2", at(59)), 0);
-	assert_int_equal(guesses_words(&g, at(60), NULL), 1);
+	assert_int_equal(guesses_words(&g, NULL, at(60), NULL), 1);
 	assert_int_equal(guesses_silent(&g, "hand-1", at(118)), 1);
 	assert_int_equal(guesses_silent(&g, "hand-1", at(119)), 0);
-	assert_int_equal(guesses_words(&g, at(119), NULL), 0);
+	assert_int_equal(guesses_words(&g, NULL, at(119), NULL), 0);
 	/* Who goes on is silenced anew. */
 	for (int i = 0; i < 4; i++)
 		assert_int_equal(guesses_note(&g, "hand-1", at(120 + i)), 0);

@@ -333,19 +333,20 @@ static void a_case_of_a_room_that_is_gone_is_told(void **state)
 	struct sheet *s = a_case(2);
 	st.sheets[2] = (struct sheet){.case_no = 43, .room = 7};
 	st.sheets[4] = (struct sheet){.case_no = 44, .room = 8};
-	assert_int_equal(rooms_gone_words(&st, 0, now, out, sizeof out), 3);
-	assert_non_null(strstr(out, "Room 7 (not in station.ini): case 43: count by hand there"));
-	assert_int_equal(rooms_gone_words(&st, 3, now, out, sizeof out), 5);
+	assert_int_equal(rooms_gone_words(&st, NULL, 0, now, out, sizeof out), 3);
+	assert_non_null(
+	    strstr(out, "Room 7 is not in station.ini, but case 43 is open there: count by hand there"));
+	assert_int_equal(rooms_gone_words(&st, NULL, 3, now, out, sizeof out), 5);
 	assert_non_null(strstr(out, "Room 8"));
-	assert_int_equal(rooms_gone_words(&st, 5, now, out, sizeof out), 0);
+	assert_int_equal(rooms_gone_words(&st, NULL, 5, now, out, sizeof out), 0);
 	assert_string_equal(out, "");
 	s->room = 9;
 	s->digits[0] = (struct digit){.number = 2, .state = DIGIT_OFF, .since = ago(1)};
 	s->digits[1] =
 	    (struct digit){.number = 7, .state = DIGIT_ON, .since = ago(24), .on_wall_ms = TEN - 24 * MIN};
 	s->n_digits = 2;
-	assert_int_equal(rooms_gone_words(&st, 0, now, out, sizeof out), 1);
-	assert_non_null(strstr(out, ", 24 min: count by hand"));
+	assert_int_equal(rooms_gone_words(&st, NULL, 0, now, out, sizeof out), 1);
+	assert_non_null(strstr(out, "with a tourniquet on: "));
 	assert_null(strstr(out, own_digit_name(2)));
 }
 

@@ -15,7 +15,7 @@ export const min = (n) => n * 60000 + 5000;
 
 const tourniquet = (place, more) => item(1, 'Finger tourniquet, ring, medium', 'tourniquet', place, more);
 const forceps = (place, more) => item(2, 'Artery forceps', 'forceps', place, more);
-const field = { place: 'field', name: 'Scrub A' }, circulating = { place: 'circulating', name: 'Circulating B' };
+const field = { place: 'field', name: 'SCRUB-1' }, circulating = { place: 'circulating', name: 'CIRC-2' };
 
 export const points = [
 	'The name of the procedure is recorded.',
@@ -58,7 +58,7 @@ export const status = (more = {}) => ({
 
 const onIndex = digit(2, 'right index finger', 'on', { stretch_ms: min(12), next_reminder_min: 20, forceps: true, marked: true });
 const bothOn = [tourniquet('on', { digit: 2 }), forceps('on', { digit: 2 })];
-const agreed = ['initial', 'final'].map((count, i) => ({ count, at: ['10:10', '10:40'][i], field: 'Scrub A', circulating: 'Circulating B', recorded: 'Circulating B' }));
+const agreed = ['initial', 'final'].map((count, i) => ({ count, at: ['10:10', '10:40'][i], field: 'SCRUB-1', circulating: 'CIRC-2', recorded: 'CIRC-2' }));
 const offUndo = cards('OFF', 'FORCEPS MOVED', 'HANDOVER', 'UNDO');
 
 const now_ms = 1795602240000, day_ms = 86400000;
@@ -143,7 +143,7 @@ export const scenes = {
 	look: view({
 		next: 'Look at the bare right index finger before the dressing, then scan its digit card.', cards: cards('DRESSING ALREADY ON', 'UNDO'),
 		items: [tourniquet('accounted', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted', { shown: 1 })],
-		agreed, digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Final count agreed aloud by Scrub A and Circulating B, recorded by Circulating B.')],
+		agreed, digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.')],
 	}, { final: 'agreed' }),
 	recount: view({
 		next: 'Show the Finger tourniquet, ring, medium: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.', asked_item: 1,
@@ -154,7 +154,7 @@ export const scenes = {
 	}, { final: 'asking', discrepancy: true }),
 	'who-looked': view({
 		room: { number: 1, name: 'Minor injuries 3', single: true }, next: 'Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBODY.', question: 'who-looked',
-		cards: cards('WHO LOOKED: PATIENT', 'WHO LOOKED: CARER', 'WHO LOOKED: COLLEAGUE', 'WHO LOOKED: NOBODY'), team: [{ place: 'operator', name: 'Operator C' }],
+		cards: cards('WHO LOOKED: PATIENT', 'WHO LOOKED: CARER', 'WHO LOOKED: COLLEAGUE', 'WHO LOOKED: NOBODY'), team: [{ place: 'operator', name: 'OPERATOR-4' }],
 		items: [tourniquet('accounted', { digit: 6, shown: 1, condition: 'intact' })], digits: [digit(6, 'left thumb', 'off', { total_ms: min(9), seen_bare: true })],
 		recent: [scan(2000, 'question', 'Left thumb seen bare at 10:41.')],
 	}, { single: true, final: 'agreed' }),
@@ -179,11 +179,11 @@ export const scenes = {
 		next: 'When the tourniquet is on: scan the digit card.', cards: cards('ADD', 'FINAL COUNT', 'HANDOVER', 'UNDO'),
 		items: [tourniquet('here'), ...['Artery forceps', 'Scalpel handle no. 3', 'Toothed forceps', 'Iris scissors', 'Needle holder', 'Skin hook, double', 'Towel clip', 'Gauze swab 10 × 10 cm', 'Suture needle 5-0', 'Suture needle 6-0', 'Bipolar tip'].map((n, i) => item(i + 2, n, 'other', i % 4 === 3 ? 'accounted' : 'here', { pieces: i === 7 ? 20 : 1 + (i % 3), dropped: i === 4, added: i === 9, shown: i === 1 ? 1 : 0 })),
 			item(20, 'Gauze swab 10 × 10 cm', 'other', 'isolated', { pieces: 5 }), item(21, 'Finger tourniquet, ring, small', 'tourniquet', 'returned'), item(22, 'Nail elevator', 'other', 'extra')],
-		recent: [scan(2000, 'accepted', 'Initial count agreed aloud by Scrub A and Circulating B, recorded by Circulating B.')],
+		recent: [scan(2000, 'accepted', 'Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.')],
 	}),
 	alone: view({
-		agreed: [{ count: 'initial', at: '10:11', field: 'Operator C', circulating: '', recorded: 'Operator C' }],
-		room: { number: 1, name: 'Minor injuries 3', single: true }, team: [{ place: 'operator', name: 'Operator C' }], awake: true,
+		agreed: [{ count: 'initial', at: '10:11', field: 'OPERATOR-4', circulating: '', recorded: 'OPERATOR-4' }],
+		room: { number: 1, name: 'Minor injuries 3', single: true }, team: [{ place: 'operator', name: 'OPERATOR-4' }], awake: true,
 		next: 'When the tourniquet is off the left thumb: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on', { digit: 6 })],
 		digits: [digit(6, 'left thumb', 'on', { stretch_ms: min(4) })], recent: [scan(min(4), 'accepted', 'Tourniquet on, left thumb, from 10:12; from gloving. The clock runs.')],
 	}, { single: true }),

@@ -191,9 +191,9 @@ await it('three notes stand, those of the open case first, and the others are co
 await it('who agreed which count is said, and that a count was single-person', async () => {
 	const page = await open(), notes = () => page.evaluate(() => document.getElementById('agreed').textContent);
 	await show(page, scenes.look);
-	assert.equal(await notes(), 'final count agreed aloud 10:40 by Scrub A and Circulating B, recorded by Circulating B');
+	assert.equal(await notes(), 'final count agreed aloud 10:40 by SCRUB-1 and CIRC-2, recorded by CIRC-2');
 	await show(page, scenes.alone);
-	assert.equal(await notes(), 'initial count 10:11, single-person, by Operator C');
+	assert.equal(await notes(), 'initial count 10:11, single-person, by OPERATOR-4');
 	assert.doesNotMatch(await notes(), /agreed aloud/);
 	await page.close();
 });

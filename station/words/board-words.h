@@ -33,7 +33,7 @@
 	X(B_PATIENT_LEFT, "board-patient-left", "patient has left the room") \
 	X(B_CANCELLED, "board-cancelled", "cancelled, count owed") \
 	X(B_AWAKE, "board-awake", "patient awake") \
-	X(B_LAST_WORD, "board-last-word", "last word {what}") \
+	X(B_LAST_WORD, "board-last-word", "as of {time}, {what}") \
 	X(B_LAST_SCAN, "board-last-scan", "last scan {what}") \
 	X(B_NO_SCAN, "board-no-scan", "no scan yet") \
 	X(B_ACCEPTED, "board-accepted", "Accepted") \

@@ -259,6 +259,7 @@ await it('within 3 s of a lost heartbeat the page says so in words, says count b
 	const ms = Date.now() - began;
 	assert.match(await text(page, 'next'), /^No word from the station for \d+ s\. Count by hand on the paper sheet\.$/);
 	assert.match(await text(page, 'said'), /The figures below may be old/);
+	assert.match(await text(page, 'since'), /^as of 10:24, \d+ s ago$/, 'what is copied from the wall is copied with its time');
 	assert.deepEqual(await page.evaluate(() => window.heard), ['fault']);
 	assert.ok(ms <= 3000, `${ms} ms`);
 	assert.ok(!await page.isVisible('#keyed'));

@@ -51,12 +51,18 @@ function trouble() {
 	return why ? `${why} ${t('by-hand')}` : '';
 }
 
+// Until when what stands below was true, by the station's clock: what is copied from the wall by hand is copied with it.
+function lastWord(v) {
+	const silent = link.silence();
+	return t('last-word', { ...ago(silent), time: hour(v.at_ms + passed() - silent, v.utc_min ?? 0) });
+}
+
 function drawStrip(v, bad) {
 	const c = v?.case;
 	say($('place'), !v ? t('board') : c ? t('place', { room: v.room.name, case: c.number }) : v.room.name);
 	const facts = c ? [c.single && t('single-person'), c.patient_left && t('patient-left'), c.cancelled && t('cancelled'), v.awake && t('awake')].filter(Boolean) : [];
 	say($('kind'), facts.join(' · '));
-	say($('since'), bad && v ? t('last-word', ago(passed())) : typeof v?.last_scan_ms === 'number' ? t('last-scan', ago(v.last_scan_ms + passed())) : v ? t('no-scan') : '');
+	say($('since'), bad && v ? lastWord(v) : typeof v?.last_scan_ms === 'number' ? t('last-scan', ago(v.last_scan_ms + passed())) : v ? t('no-scan') : '');
 	say($('hour'), v ? hour(v.at_ms + passed(), v.utc_min ?? 0) : '');
 }
 

@@ -143,6 +143,10 @@
 	N(B_AND_LINES, "board-and-lines", "{n} further line, all accounted for", "{n} further lines, all accounted for") \
 	X(B_DISCREPANCY, "board-discrepancy", "DISCREPANCY") \
 	X(B_DISCREPANCY_AWAKE, "board-discrepancy-awake", "Counting again") \
+	X(B_STOP_CLOSING, "board-stop-closing", "STOP CLOSING") \
+	X(B_STOP_CLOSING_AWAKE, "board-stop-closing-awake", "Do not close yet") \
+	X(B_STILL_ON, "board-still-on", "STILL ON: {list}") \
+	X(B_STILL_ON_AWAKE, "board-still-on-awake", "Still on: {list}") \
 	X(B_NOT_FOUND, "board-not-found", "Not found: {list}") \
 	X(B_NOT_FOUND_AWAKE, "board-not-found-awake", "Still to find: {list}") \
 	X(B_EXTRA_FOUND, "board-extra-found", "Extra: {list}") \

@@ -204,6 +204,14 @@ export const scenes = {
 		recent: [scan(1000, 'refused', 'OFF changes nothing: no tourniquet is on a digit. If one is on, scan its digit card.')],
 		debts: [debt('name')], slips: slipsOf(41, 42, 39, 38, 37, 36),
 	}, { final: 'asking', discrepancy: true }),
+	// One is missing while another is still on: its minutes stand in the band of the search.
+	'discrepancy-on': view({
+		next: 'Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
+		items: [item(1, 'Finger tourniquet, ring, medium', 'tourniquet', 'off', { digit: 2, missing: 1 }), item(2, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: 9 }), item(3, 'Artery forceps', 'forceps', 'accounted', { shown: 1 })],
+		search: search(0), may_be_on: [2],
+		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true }), digit(9, 'left ring finger', 'on', { stretch_ms: min(31) })],
+		recent: [scan(1000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 1 of 2. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
+	}, { final: 'asking', discrepancy: true }),
 	'discrepancy-limbs': view({
 		next: 'Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
 		items: [2, 9, 14, 16].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', i ? 'off' : 'accounted', { digit: d, missing: +!!i, shown: +!i })),

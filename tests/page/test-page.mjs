@@ -93,7 +93,7 @@ await it('a discrepancy is its first word, then what is not found and where it m
 	for (const screen of Object.values(walls)) {
 		await page.setViewportSize(screen);
 		await show(page, scenes['discrepancy-two']);
-		assert.equal(await text(page, 'shout'), 'DISCREPANCY Not found: Finger tourniquet, ring, medium (1 of 2) May be on: right index finger, left ring finger');
+		assert.equal(await text(page, 'shout'), 'DISCREPANCY STOP CLOSING Not found: Finger tourniquet, ring, medium (1 of 2) May be on: right index finger, left ring finger');
 		assert.match(await text(page, 'next'), /^4\. drapes, floor, shoes$/);
 		assert.equal(await text(page, 'team'), '2 done, 1 not done, 8 to go');
 		assert.ok(!await page.isVisible('#figure'));
@@ -106,9 +106,23 @@ await it('a discrepancy is its first word, then what is not found and where it m
 	const size = () => page.evaluate(() => [parseFloat(getComputedStyle(document.querySelector('#shout .word')).fontSize), document.getElementById('shout').offsetHeight]);
 	const loud = await size();
 	await show(page, scenes['discrepancy-awake']);
-	assert.match(await text(page, 'shout'), /^Counting again Still to find: Finger tourniquet, ring, medium Look at: right index finger$/);
+	assert.match(await text(page, 'shout'), /^Counting again Do not close yet Still to find: Finger tourniquet, ring, medium Look at: right index finger$/);
 	assert.doesNotMatch(await page.evaluate(() => document.body.innerText), /discrepancy|missing|refused/i);
 	assert.deepEqual(await size(), loud, 'softer words stand as large');
+	await page.close();
+});
+
+await it('in a search STOP CLOSING and the minutes of what is still on stand in its band, at every size', async () => {
+	const page = await open();
+	for (const screen of Object.values(walls)) {
+		await page.setViewportSize(screen);
+		await show(page, scenes['discrepancy-on']);
+		assert.match(await text(page, 'shout'), /^DISCREPANCY STOP CLOSING STILL ON: left ring finger: 31 min Not found: /);
+		const seen = await page.evaluate(() => [...document.querySelectorAll('#shout .stop, #shout .word + p')].map((e) => { const r = e.getBoundingClientRect(); return [r.height > 10, r.left >= 0 && r.right <= innerWidth && r.bottom <= innerHeight]; }));
+		assert.deepEqual(seen, [[true, true], [true, true]]);
+	}
+	await later(page, 120_000);
+	assert.match(await text(page, 'shout'), /STILL ON: left ring finger: 33 min/);
 	await page.close();
 });
 
@@ -118,7 +132,7 @@ await it('what is missing keeps the board in its warning state, through the sear
 	assert.equal(await kind(), 'missing');
 	await show(page, scenes.recount);
 	assert.equal(await kind(), 'missing');
-	assert.equal(await text(page, 'shout'), 'DISCREPANCY Counted again: 0 of 2 shown');
+	assert.equal(await text(page, 'shout'), 'DISCREPANCY STOP CLOSING Counted again: 0 of 2 shown');
 	await show(page, scenes['sign-out-no']);
 	assert.equal(await kind(), 'missing');
 	await page.close();

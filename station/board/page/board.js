@@ -154,13 +154,13 @@ function draw() {
 		document.querySelectorAll('dialog[open]').forEach((d) => d.close());
 	drawStrip(v, bad);
 	drawElsewhere($('elsewhere'), v?.elsewhere);
-	drawShout($('shout'), bad ? null : v);
+	drawShout($('shout'), bad ? null : v, passed());
 	drawNow(v, bad);
 	drawSheet($('sheet'), v);
 	drawTeam(v, bad);
 	$('type').hidden = state.typing === 'off' || !v;
 	const notes = notesOf(v, state.status, passed(), { soundWaits: waits(), stray: stray(), typingOver: state.typing === 'over' });
-	const drawn = [state.views, bad, $('clocks').textContent, $('said').textContent, $('said').dataset.fresh, $('now').dataset.stands, ...notes.map((n) => n.text)].join('\n');
+	const drawn = [state.views, bad, $('clocks').textContent, $('shout').textContent, $('said').textContent, $('said').dataset.fresh, $('now').dataset.stands, ...notes.map((n) => n.text)].join('\n');
 	fit(wall, drawn, (turns) => drawNotes($('note'), notes, { flows: !wall, turns, now_ms: (v?.at_ms ?? 0) + passed(), further: (v?.slips_older ?? 0) + (v?.owed_more ?? 0) }));
 	turn($('sheet'), !wall);
 	drawFigure($('figure'), v, passed());

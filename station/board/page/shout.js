@@ -2,8 +2,9 @@
 // what is owed to the patient of one that has ended.
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
-import { tally } from './sheet.js';
-import { digitName, list, plain, t } from './words.js';
+import { running } from './clocks.js';
+import { searching, tally } from './sheet.js';
+import { digitName, digitWords, list, plain, t } from './words.js';
 
 const missing = (i) => i.missing > 0 && ['here', 'on', 'off'].includes(i.place);
 
@@ -41,7 +42,13 @@ function shoutOwed(box, o) {
 		el('p', { class: 'rest' }, t('after-case', { case: o.of, time: o.at }), ...o.left.map((w) => el('span', {}, shape('open'), t(`owed-${w}`))), o.more ? t('after-more', { n: o.more }) : ''));
 }
 
-export function drawShout(box, view) {
+// In the search this band is all that is read from the door: the minutes of what is on stand in it.
+function stillOn(view, passed_ms) {
+	const on = searching(view) ? running(view, passed_ms) : [];
+	return on.length && plain('still-on', view.awake, { list: list(on.map((d) => t('told-digit', { digit: d.number, words: digitWords(d, passed_ms) }))) });
+}
+
+export function drawShout(box, view, passed_ms) {
 	const open = !!view?.case?.discrepancy, o = view?.case ? null : owed(view);
 	box.hidden = !open && !o;
 	if (o)
@@ -51,9 +58,10 @@ export function drawShout(box, view) {
 	const awake = view.awake, lost = view.items.filter(missing), extra = view.items.filter((i) => i.place === 'extra');
 	const counted = view.items.filter((i) => ['here', 'on', 'off', 'accounted'].includes(i.place));
 	const facts = [
+		stillOn(view, passed_ms),
 		lost.length && plain('not-found', awake, { list: itemsText(lost, counted, (i) => i.missing) }),
 		extra.length && t('extra-found', { list: itemsText(extra, extra, (i) => i.pieces || 1) }),
 		view.may_be_on?.length && plain('may-be-on', awake, { list: list(view.may_be_on.map(digitName)) }),
 	].filter(Boolean);
-	put(box, el('p', { class: 'word' }, plain('discrepancy', awake)), ...(facts.length ? facts : [t('counted-again', tally(view))]).map((f) => el('p', {}, f)));
+	put(box, el('p', { class: 'word' }, el('span', {}, plain('discrepancy', awake)), el('span', { class: 'stop' }, plain('stop-closing', awake))), ...(facts.length ? facts : [t('counted-again', tally(view))]).map((f) => el('p', {}, f)));
 }

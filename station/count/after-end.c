@@ -91,18 +91,3 @@ int after_end_first(const struct station *st, int32_t room, const struct event *
 		}
 	return out->case_no != 0;
 }
-
-static int is_look(const struct after_end *a, int32_t case_no)
-{
-	return a->case_no == case_no && a->what == DEBT_LOOK;
-}
-
-int after_end_looks(const struct station *st, int32_t case_no, const struct event *events, int count)
-{
-	int n = 0;
-	for (int i = 0; i < st->n_after; i++)
-		n += is_look(&st->after[i], case_no) && !is_paid_by(&st->after[i], events, count);
-	for (int i = 0; i < count; i++)
-		n += is_new(&events[i]) && events[i].case_no == case_no && events[i].what == DEBT_LOOK;
-	return n;
-}

@@ -32,7 +32,4 @@ void after_end_apply(struct station *st, const struct event *e);
 int after_end_first(const struct station *st, int32_t room, const struct event *events, int count,
                     struct after_end *out);
 
-/* At how many digits of a case somebody still has to look once `events` are entered. */
-int after_end_looks(const struct station *st, int32_t case_no, const struct event *events, int count);
-
 #endif

@@ -299,8 +299,7 @@ static void say_next(const struct station *st, const struct input *in, struct ou
 		if (e->kind == EV_NEXT || (e->kind == EV_SLIP_STATE && e->what == SLIP_SEEN))
 			after.last = 0;
 	}
-	if (after_end_first(st, room, out->events, out->count, &after.owed))
-		after.looks = after_end_looks(st, after.owed.case_no, out->events, out->count);
+	after_end_first(st, room, out->events, out->count, &after.owed);
 	next_after(st, s, in->at, &after, &out->reply.next);
 	if (room == in->room)
 		stored_next(st, room, out);

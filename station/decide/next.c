@@ -275,7 +275,7 @@ static void ask_idle(struct next *n, const struct station *st, const struct shee
 		answer_deeds(n, s, &(struct asked){.what = after->asked});
 	} else {
 		if (after->owed.case_no && !after->suspended)
-			after_end_ask(n, &after->owed, after->looks);
+			after_end_ask(n, &after->owed);
 		else if (after->suspended)
 			next_say(n, SAY(HEAD_SUSPENDED, .case_no = after->suspended));
 		else
@@ -388,7 +388,6 @@ void next_step(const struct station *st, const struct sheet *s, int32_t room, st
 		here.asked = st->idle_asked[i];
 		here.last = st->idle_last[i];
 	}
-	if (after_end_first(st, room, NULL, 0, &here.owed))
-		here.looks = after_end_looks(st, here.owed.case_no, NULL, 0);
+	after_end_first(st, room, NULL, 0, &here.owed);
 	next_after(st, s, now, &here, n);
 }

@@ -18,7 +18,6 @@ struct station_view {
 	int32_t suspended; /* a case of this room that can be continued, 0 none */
 	struct after_end
 	    owed;  /* what is owed there first to the patient of an ended case; case_no 0: nothing */
-	int looks; /* at how many digits for it */
 };
 void next_after(const struct station *st, const struct sheet *s, struct moment now,
                 const struct station_view *after, struct next *n);

@@ -53,41 +53,28 @@ static void pay(struct turn *t, const struct after_end *a)
 	     .other = PAID_ENTERED_AFTER, .answer = input_answer(t->in));
 }
 
-static void pay_looks(struct turn *t, int32_t case_no)
-{
-	for (int i = 0; i < t->station->n_after; i++)
-		if (t->station->after[i].case_no == case_no && t->station->after[i].what == DEBT_LOOK)
-			pay(t, &t->station->after[i]);
-}
-
 enum answered after_end_done(struct turn *t)
 {
 	struct after_end a;
 	if (turn_has_case(t) || station_suspended_in(t->station, t->in->room) >= 0 ||
 	    !after_end_first(t->station, t->in->room, NULL, 0, &a))
 		return ANSWERED_NOT;
-	if (a.what == DEBT_LOOK) {
-		int looks = after_end_looks(t->station, a.case_no, NULL, 0);
-		pay_looks(t, a.case_no);
-		turn_say(t, looks > 1 ? SAY(R_AFTER_LOOKS, .case_no = a.case_no)
-		            : a.digit ? SAY(R_AFTER_LOOK_AT, .case_no = a.case_no, .digit = a.digit)
-		                      : SAY(R_AFTER_LOOK, .case_no = a.case_no));
-	} else {
-		pay(t, &a);
+	pay(t, &a);
+	if (a.what == DEBT_LOOK)
+		turn_say(t, a.digit ? SAY(R_AFTER_LOOK_AT, .case_no = a.case_no, .digit = a.digit)
+		                    : SAY(R_AFTER_LOOK, .case_no = a.case_no));
+	else
 		turn_say(t, a.what == DEBT_WARD ? SAY(R_AFTER_WARD, .case_no = a.case_no)
 		                                : SAY(R_AFTER_CALLED, .case_no = a.case_no));
-	}
 	return ANSWERED;
 }
 
-void after_end_ask(struct next *n, const struct after_end *a, int looks)
+void after_end_ask(struct next *n, const struct after_end *a)
 {
 	if (a->what == DEBT_CALLED)
 		next_say(n, SAY(HEAD_AFTER_CALLED, .case_no = a->case_no));
 	else if (a->what == DEBT_WARD)
 		next_say(n, SAY(HEAD_AFTER_WARD, .case_no = a->case_no));
-	else if (looks > 1)
-		next_say(n, SAY(HEAD_AFTER_LOOKS, .case_no = a->case_no));
 	else if (a->digit)
 		next_say(n, SAY(HEAD_AFTER_LOOK_AT, .case_no = a->case_no, .digit = a->digit));
 	else

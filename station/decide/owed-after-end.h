@@ -16,10 +16,10 @@ void after_end_unresolved(struct turn *t, const struct after_unresolved *of);
 
 void after_end_found(struct turn *t, int32_t case_no); /* something of that case was found */
 
-/* STEP DONE in a room without a case: what is owed first was done. */
+/* STEP DONE in a room without a case: what is owed first was done, of several digits the first of them. */
 enum answered after_end_done(struct turn *t);
 
-/* As the board asks for it; `looks`: at how many digits of that case. */
-void after_end_ask(struct next *n, const struct after_end *a, int looks);
+/* As the board asks for it. */
+void after_end_ask(struct next *n, const struct after_end *a);
 
 #endif

@@ -172,7 +172,8 @@
 	N(B_AFTER_LOOK, "board-after-digit-seen-bare", "Look at that patient's digit now", "Look at that patient's digits now") \
 	X(B_AFTER_WARD, "board-after-ward-told", "Tell the ward now") \
 	X(B_OWED_CALLED, "board-owed-patient-called-back", "patient called back, or still here") \
-	X(B_OWED_LOOK, "board-owed-digit-seen-bare", "digit seen bare") \
+	X(B_OWED_LOOK_AT, "board-owed-look-at", "{digit} seen bare") \
+	X(B_OWED_LOOK, "board-owed-look", "the digit seen bare") \
 	X(B_OWED_WARD, "board-owed-ward-told", "ward told") \
 	X(B_AFTER_CASE, "board-after-case", "Case {case}, since {time}. Stays until it is entered:") \
 	N(B_AFTER_MORE, "board-after-more", "and {n} further case", "and {n} further cases") \

@@ -75,7 +75,6 @@
 	X(HEAD_AFTER_CALLED, "head-after-called", "Case {case}: call that patient back now, if not here any more") \
 	X(HEAD_AFTER_LOOK, "head-after-look", "Case {case}: look at that patient's digit now") \
 	X(HEAD_AFTER_LOOK_AT, "head-after-look-at", "Case {case}: look at that patient's {digit} now") \
-	X(HEAD_AFTER_LOOKS, "head-after-looks", "Case {case}: look at that patient's digits now") \
 	X(HEAD_AFTER_WARD, "head-after-ward", "Case {case}: tell the ward now") \
 	X(HEAD_PAPER, "head-paper", "The paper") \
 	X(HEAD_AUDIT_DESK, "head-audit-desk", "Auditor's desk: the next slip") \

@@ -80,7 +80,6 @@
 	X(R_AFTER_CALLED, "reply-after-called", "Case {case}: patient called back, or still here, entered.") \
 	X(R_AFTER_LOOK, "reply-after-look", "Case {case}: that patient's digit seen bare, entered.") \
 	X(R_AFTER_LOOK_AT, "reply-after-look-at", "Case {case}: {digit} seen bare, entered.") \
-	X(R_AFTER_LOOKS, "reply-after-looks", "Case {case}: each of that patient's digits seen bare, entered.") \
 	X(R_AFTER_WARD, "reply-after-ward", "Case {case}: ward told, entered.") \
 	X(R_FOUND_AFTER, "reply-found-after", "Found after the end of a case.") \
 	X(R_AWAKE, "reply-awake", "The patient is awake: quiet sounds, plain words.") \

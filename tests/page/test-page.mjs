@@ -164,7 +164,7 @@ await it('what is owed to a patient whose case has ended has the wall while no c
 	for (const screen of Object.values(walls)) {
 		await page.setViewportSize(screen);
 		await show(page, scenes['look-now']);
-		assert.match(await text(page, 'shout'), /^Look at that patient's digits now right index finger, left ring finger Case 40, since 10:20\. Stays until it is entered: digit seen bare ward told/);
+		assert.match(await text(page, 'shout'), /^Look at that patient's digits now right index finger, left ring finger Case 40, since 10:20\. Stays until it is entered: right index finger seen bare left ring finger seen bare ward told/);
 		assert.ok(!await page.isVisible('#done'), 'it has not ended as others do');
 		assert.match(await text(page, 'said'), /^Accepted: Case 40 ended UNRESOLVED/);
 		await show(page, scenes['on-look-now']);
@@ -174,7 +174,7 @@ await it('what is owed to a patient whose case has ended has the wall while no c
 		assert.ok(line.height > 10 && line.bottom <= next.top + 1);
 	}
 	await show(page, scenes['look-now-more']);
-	assert.match(await text(page, 'shout'), /^Call that patient back now Case 31, since 2026-11-20 16:10\. Stays until it is entered: patient called back, or still here digit seen bare ward told and 1 further case$/);
+	assert.match(await text(page, 'shout'), /^Call that patient back now Case 31, since 2026-11-20 16:10\. Stays until it is entered: patient called back, or still here the digit seen bare ward told and 1 further case$/);
 	await show(page, { ...scenes['look-now'], after: scenes['look-now'].after.slice(-1), next: 'tell them' });
 	assert.match(await text(page, 'shout'), /^Tell the ward now Case 40, since 10:20\. Stays until it is entered: ward told$/);
 	await show(page, { ...scenes['look-now'], after: [], next: 'done' });

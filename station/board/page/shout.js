@@ -24,7 +24,7 @@ const ORDER = ['patient-called-back', 'digit-seen-bare', 'ward-told'];
 function owed(view) {
 	const first = view?.after?.[0]?.case, of = (view?.after ?? []).filter((a) => a.case === first);
 	return first && {
-		of: first, at: of[0].at, what: ORDER.find((w) => of.some((a) => a.what === w)), left: ORDER.filter((w) => of.some((a) => a.what === w)),
+		of: first, at: of[0].at, what: ORDER.find((w) => of.some((a) => a.what === w)), left: ORDER.flatMap((w) => of.filter((a) => a.what === w)),
 		digits: of.map((a) => a.digit).filter(Boolean).map(digitName), more: new Set(view.after.map((a) => a.case)).size - 1,
 	};
 }
@@ -37,9 +37,16 @@ export function owedLine(view) {
 	return o ? t('after-open', { case: o.of, words: o.digits.length && o.what === 'digit-seen-bare' ? `${deed(o)}: ${list(o.digits)}` : deed(o) }) : '';
 }
 
+// Each digit is looked at, and entered, by itself: a box for each.
+function tick(a) {
+	if (a.what !== 'digit-seen-bare')
+		return t(`owed-${a.what}`);
+	return a.digit ? t('owed-look-at', { digit: a.digit }) : t('owed-look');
+}
+
 function shoutOwed(box, o) {
 	put(box, el('p', { class: 'word deed' }, deed(o)), ...(o.digits.length ? [el('p', {}, list(o.digits))] : []),
-		el('p', { class: 'rest' }, t('after-case', { case: o.of, time: o.at }), ...o.left.map((w) => el('span', {}, shape('open'), t(`owed-${w}`))), o.more ? t('after-more', { n: o.more }) : ''));
+		el('p', { class: 'rest' }, t('after-case', { case: o.of, time: o.at }), ...o.left.map((a) => el('span', {}, shape('open'), tick(a))), o.more ? t('after-more', { n: o.more }) : ''));
 }
 
 // In the search this band is all that is read from the door: the minutes of what is on stand in it.

@@ -416,3 +416,13 @@ double canvas_edge_high(const struct canvas *c, int dots)
 {
 	return inside_high(dots * 72.0 / c->dpi);
 }
+
+const char *canvas_said(const struct canvas *c, enum saying saying)
+{
+	return saying_text_in(c->language, saying);
+}
+
+void canvas_say(const struct canvas *c, const struct say *say, char *out, size_t size)
+{
+	say_part_in(c->language, say, out, size);
+}

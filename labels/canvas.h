@@ -115,6 +115,10 @@ double canvas_edge_high(const struct canvas *c, int dots);
 int canvas_dots(const struct canvas *c, double mm); /* nearest whole dot */
 double canvas_mm(const struct canvas *c, int dots);
 
+/* The paper's own words, in its language; one that has no values is borrowed. */
+const char *canvas_said(const struct canvas *c, enum saying saying);
+void canvas_say(const struct canvas *c, const struct say *say, char *out, size_t size);
+
 void canvas_mark(struct canvas *c, const struct mark *m); /* into the trace, when there is one */
 
 #endif

@@ -12,14 +12,15 @@ static const json_t *list(const struct slip *s, const char *name)
 /* --- lines to write on ---------------------------------------------------------------------------- */
 
 /* A blank for each label over the whole width; on narrow paper the third has a line of its own. */
-static void blanks(struct flow *f, const enum slip_word *labels, int count, double row)
+static void blanks(struct flow *f, const enum saying *labels, int count, double row)
 {
 	int beside = !f->look->wide && count > 2 ? 2 : count;
 	flow_need(f, beside < count ? 2 * row : row);
 	for (int i = 0; i < count; i++) {
 		int of = i < beside ? beside : count - beside, at = i < beside ? i : i - beside;
 		double left = f->x + f->width * at / of, right = f->x + f->width * (at + 1) / of;
-		flow_blank(f, slip_text(labels[i]), left, right - (at + 1 < of ? 3 : 0), f->y + row - 1);
+		flow_blank(f, canvas_said(f->c, labels[i]), left, right - (at + 1 < of ? 3 : 0),
+		           f->y + row - 1);
 		if (at + 1 == of)
 			f->y += row;
 	}
@@ -27,7 +28,8 @@ static void blanks(struct flow *f, const enum slip_word *labels, int count, doub
 
 static void skin(struct slip *s)
 {
-	static const enum slip_word labels[] = {SW_P_SKIN_BEFORE, SW_P_SKIN_AFTER, SW_P_COLOUR};
+	static const enum saying labels[] = {SAY_SLIP_P_SKIN_BEFORE, SAY_SLIP_P_SKIN_AFTER,
+	                                     SAY_SLIP_P_COLOUR};
 	struct flow *f = &s->flow;
 	const json_t *digits = list(s, "digits");
 	size_t i;
@@ -49,24 +51,26 @@ static void skin(struct slip *s)
 /* Who looks at a digit because something was found writes it here. */
 static void looked(struct slip *s)
 {
-	static const enum slip_word feeling[] = {SW_P_FEELING},
-	                            told[] = {SW_P_SURGEON_TOLD, SW_P_WARD_TOLD, SW_P_PATIENT_TOLD};
+	static const enum saying feeling[] = {SAY_SLIP_P_FEELING},
+	                         told[] = {SAY_SLIP_P_SURGEON_TOLD, SAY_SLIP_P_WARD_TOLD,
+	                                   SAY_SLIP_P_PATIENT_TOLD};
 	struct flow *f = &s->flow;
 	const json_t *digits = list(s, "looked");
 	double row = f->look->write_mm * 0.82;
 	size_t i, n = json_array_size(digits);
-	flow_text(f, &f->look->strong, slip_text(SW_P_WRITE));
+	flow_text(f, &f->look->strong, canvas_said(f->c, SAY_SLIP_P_WRITE));
 	flow_line(f);
 	for (i = 0; i < (n ? n : 1); i++) {
 		char label[120];
 		const char *name = n ? json_string_value(json_array_get(digits, i)) : "";
-		slip_sentence(label, sizeof label, n ? SW_P_LOOKED_BY : SW_P_LOOKED_DIGITS,
-		              (const char *const[]){"digit", name, NULL});
+		canvas_say(f->c, n ? SAY(SLIP_P_LOOKED_BY, .text = name) : SAY(SLIP_P_LOOKED_DIGITS), label,
+		           sizeof label);
+		saying_capital(label);
 		double span = f->width * (f->look->wide ? 0.72 : 0.74), split = f->x + span;
 		double h = flow_blank_height(f, label, span - 3, row);
 		flow_need(f, h);
 		flow_blank(f, label, f->x, split - 3, f->y + h - 1);
-		flow_blank(f, slip_text(SW_P_AT), split, f->x + f->width, f->y + h - 1);
+		flow_blank(f, canvas_said(f->c, SAY_SLIP_P_AT), split, f->x + f->width, f->y + h - 1);
 		f->y += h;
 	}
 	blanks(f, feeling, 1, row);

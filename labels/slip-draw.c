@@ -6,40 +6,32 @@
 
 #include "labels/sheets.h"
 
-static long long number(const struct slip *s, const char *name)
+static int32_t number(const struct slip *s, const char *name)
 {
-	return (long long)json_number(s->document, name, 0);
-}
-
-/* A numbers' text is as long as a number can be. */
-static void numbered(char *out, size_t size, enum slip_word word, long long n, long long all)
-{
-	char a[24], b[24];
-	snprintf(a, sizeof a, "%lld", n);
-	snprintf(b, sizeof b, "%lld", all);
-	slip_part(out, size, word, (const char *const[]){"n", a, "all", b, NULL});
+	return (int32_t)json_number(s->document, name, 0);
 }
 
 static void head_left(struct slip *s, char *out, size_t size)
 {
-	char slip[SLIP_NUMBER_TEXT], text[60];
-	slip_number(number(s, "slip"), slip);
-	slip_part(out, size, SW_P_SLIP, (const char *const[]){"slip", slip, NULL});
-	if (number(s, "station")) {
-		numbered(text, sizeof text, SW_P_STATION, number(s, "station"), 0);
-		slip_join(out, size, "  ·  ", text);
-	}
+	int32_t slip = number(s, "slip"), station = number(s, "station");
+	char text[60];
+	canvas_say(s->flow.c, SAY(SLIP_P_SLIP, .slip = slip), out, size);
+	canvas_say(s->flow.c, SAY(SLIP_P_STATION, .n = station), text, sizeof text);
+	if (station)
+		said_join(out, size, "  ·  ", text);
 }
 
 /* What is ordinary is not said: the first copy, and one page of one are. */
 static void head_right(struct slip *s, char *out, size_t size)
 {
+	int32_t copy = number(s, "copy");
+	int pages = s->flow.pages ? s->flow.pages : 99;
 	char text[60];
 	out[0] = 0;
-	if (number(s, "copy") > 1)
-		numbered(out, size, SW_P_COPY, number(s, "copy"), 0);
-	numbered(text, sizeof text, SW_P_PAGE, s->flow.page, s->flow.pages ? s->flow.pages : 99);
-	slip_join(out, size, "  ·  ", text);
+	if (copy > 1)
+		canvas_say(s->flow.c, SAY(SLIP_P_COPY, .copy = copy), out, size);
+	canvas_say(s->flow.c, SAY(SLIP_P_PAGE, .page = s->flow.page, .pages = pages), text, sizeof text);
+	said_join(out, size, "  ·  ", text);
 }
 
 /* Every page says whose it is, how many there are, and that it goes on, so that a lost page is missed. */
@@ -61,8 +53,8 @@ static void begin_page(struct flow *f, void *context)
 	head_right(s, right, sizeof right);
 	snprintf(middle, sizeof middle, "%s", json_text(s->document, "site"));
 	if (f->page > 1) {
-		slip_join(middle, sizeof middle, "  ·  ", json_text(s->document, "room"));
-		slip_join(middle, sizeof middle, "  ·  ", json_text(s->document, "case"));
+		said_join(middle, sizeof middle, "  ·  ", json_text(s->document, "room"));
+		said_join(middle, sizeof middle, "  ·  ", json_text(s->document, "case"));
 	}
 	double lw = canvas_text_width(f->c, &l->strong, left) + 3,
 	       rw = canvas_text_width(f->c, &right_style, right) + 3;
@@ -78,7 +70,8 @@ static void begin_page(struct flow *f, void *context)
 	}
 	f->bottom = f->c->height_mm - m - foot;
 	if (f->pages && f->page < f->pages) {
-		numbered(left, sizeof left, SW_P_GOES_ON, f->page + 1, f->pages);
+		canvas_say(f->c, SAY(SLIP_P_GOES_ON, .page = f->page + 1, .pages = f->pages), left,
+		           sizeof left);
 		canvas_text(f->c, &next, f->x, f->bottom + 0.6, f->width, left);
 	}
 	f->y = top;

@@ -5,7 +5,6 @@
 #include "base/json.h"
 #include "labels/barcode.h"
 #include "labels/flow.h"
-#include "words/slip-words.h"
 
 struct slip {
 	struct flow flow;

@@ -48,30 +48,35 @@ static int fit(struct slip *s, const struct barcode *b, struct placed *p, struct
 static void record_words(const struct slip *s, char *out, size_t size)
 {
 	const char *time = json_text(s->document, "time"), *version = json_text(s->document, "version");
-	char text[120], date[11], hm[6];
+	int year = 0, month = 0, day = 0, hour = 0, minute = 0;
+	char text[120], written[60];
 	out[0] = 0;
-	slip_join(out, size, " · ", json_text(s->document, "record"));
-	snprintf(date, sizeof date, "%.10s", time);
-	snprintf(hm, sizeof hm, "%.5s", strlen(time) > 11 ? time + 11 : "");
-	slip_part(text, sizeof text, SW_P_WRITTEN, (const char *const[]){"date", date, "time", hm, NULL});
-	slip_join(out, size, " · ", text);
-	slip_part(text, sizeof text, SW_P_VERSION, (const char *const[]){"version", version, NULL});
-	slip_join(out, size, " · ", *version ? text : "");
+	said_join(out, size, " · ", json_text(s->document, "record"));
+	if (sscanf(time, "%4d-%2d-%2dT%2d:%2d", &year, &month, &day, &hour, &minute) == 5) {
+		enum saying named = (enum saying)((int)SAY_SLIP_MONTH_1 + month - 1);
+		canvas_say(s->flow.c, SAY(SLIP_DAY, .day = day, .month = named, .year = year), written,
+		           sizeof written);
+		canvas_say(s->flow.c, SAY(SLIP_P_WRITTEN, .words = written, .time = hour * 60 + minute), text,
+		           sizeof text);
+		said_join(out, size, " · ", text);
+	}
+	canvas_say(s->flow.c, SAY(SLIP_P_VERSION, .version = version), text, sizeof text);
+	said_join(out, size, " · ", *version ? text : "");
 }
 
 static void caution_words(const struct slip *s, char *out, size_t size)
 {
 	size_t i;
 	json_t *text;
-	snprintf(out, size, "%s", slip_text(SW_P_CAUTION));
+	snprintf(out, size, "%s", canvas_said(s->flow.c, SAY_SLIP_P_CAUTION));
 	json_array_foreach(json_object_get(s->document, "cautions"), i, text)
-	    slip_join(out, size, " ", json_string_value(text));
+	    said_join(out, size, " ", json_string_value(text));
 }
 
 static const char *scan_words(const struct slip *s)
 {
 	bool shouts = *json_text(s->document, "shout") != 0;
-	return slip_text(shouts ? SW_P_SCAN_NOW : SW_P_SCAN);
+	return canvas_said(s->flow.c, shouts ? SAY_SLIP_P_SCAN_NOW : SAY_SLIP_P_SCAN);
 }
 
 /* --- blocks --------------------------------------------------------------------------------------- */
@@ -104,9 +109,9 @@ static double jws_at(struct slip *s, const struct placed *p, double x, double y,
 	if (!dry) {
 		barcode_draw(p->code, c, canvas_dots(c, x + (w - p->width_mm) / 2), canvas_dots(c, y),
 		             p->module_dots, p->height_dots);
-		canvas_text(c, &say, x, y + p->height_mm, w, slip_text(SW_P_PROOF));
+		canvas_text(c, &say, x, y + p->height_mm, w, canvas_said(c, SAY_SLIP_P_PROOF));
 	}
-	return p->height_mm + canvas_text_height(c, &say, w, slip_text(SW_P_PROOF));
+	return p->height_mm + canvas_text_height(c, &say, w, canvas_said(c, SAY_SLIP_P_PROOF));
 }
 
 static double small_at(struct slip *s, const char *text, double x, double y, double width, bool dry)
@@ -133,7 +138,7 @@ struct foot {
 static void joined(const struct foot *t, char *out, size_t size)
 {
 	snprintf(out, size, "%s", t->caution);
-	slip_join(out, size, " ", t->record);
+	said_join(out, size, " ", t->record);
 }
 
 /* The search at the left of both codes, which stand one above the other. */
@@ -198,7 +203,7 @@ static void one_below_the_other(struct slip *s, const struct foot *t)
 		f->y += jws_at(s, &t->jws, f->x, f->y, f->width, false);
 		return;
 	}
-	flow_text(f, &f->look->small, slip_text(SW_P_UNSIGNED));
+	flow_text(f, &f->look->small, canvas_said(f->c, SAY_SLIP_P_UNSIGNED));
 	flow_space(f, 1);
 	to_the_foot(f, own);
 	f->y += own_at(s, &t->own, f->x, f->y, f->width, false);

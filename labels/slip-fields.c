@@ -18,7 +18,7 @@ static const struct field label_fields[] = {
 static const struct field amiss_fields[] = {
 	TEXT("label", REQUIRED, 1, 40, "'Not found', 'May be on', 'Now'"),
 	TEXT("text", REQUIRED, 1, 300, ""),
-	TEXT("note", OPTIONAL, 1, 120, "printed smaller beside it: '1 of 2 shown'"),
+	TEXT("note", OPTIONAL, 1, 300, "printed smaller beside it: '1 of 2 shown', 'not yet seen bare'"),
 	END};
 static const struct field item_fields[] = {
 	TEXT("line", REQUIRED, 1, 60, ""),

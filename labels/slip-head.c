@@ -185,7 +185,7 @@ static double number_of(const struct slip *s, const char *name, double otherwise
 static void patient_space(struct flow *f, double x, double y, double width, double height)
 {
 	canvas_dotted_frame(f->c, x, y, width, height);
-	canvas_text(f->c, &f->look->small, x + 1.5, y + 1, width - 3, slip_text(SW_P_PATIENT));
+	canvas_text(f->c, &f->look->small, x + 1.5, y + 1, width - 3, canvas_said(f->c, SAY_P_PATIENT));
 	canvas_mark(f->c,
 	            &(const struct mark){
 	                .kind = MARK_SPACE, .x_mm = x, .y_mm = y, .width_mm = width, .height_mm = height});
@@ -231,10 +231,10 @@ static void place_below(struct slip *s, double w, double h)
 	char left[200], right[200];
 	struct style st = f->look->place;
 	snprintf(left, sizeof left, "%s", json_text(s->document, "room"));
-	slip_join(left, sizeof left, ", ", json_text(s->document, "case"));
+	said_join(left, sizeof left, ", ", json_text(s->document, "case"));
 	snprintf(right, sizeof right, "%s", json_text(s->document, "day"));
-	slip_join(right, sizeof right, ", ", json_text(s->document, "hours"));
-	slip_join(right, sizeof right, ", ", json_text(s->document, "case_label"));
+	said_join(right, sizeof right, ", ", json_text(s->document, "hours"));
+	said_join(right, sizeof right, ", ", json_text(s->document, "case_label"));
 	flow_text(f, &st, left);
 	flow_text(f, &st, right);
 	flow_space(f, 1);

@@ -65,13 +65,25 @@ struct columns {
 	struct style count, head;
 };
 
+/* A word of the head is not broken, in whatever language it is. */
+static double at_least(struct canvas *c, const struct style *head, enum saying words, double mm)
+{
+	char text[80];
+	snprintf(text, sizeof text, "%s", canvas_said(c, words));
+	for (char *rest, *word = strtok_r(text, " ", &rest); word; word = strtok_r(NULL, " ", &rest)) {
+		double w = canvas_text_width(c, head, word) + 1;
+		mm = w > mm ? w : mm;
+	}
+	return mm;
+}
+
 static struct columns columns_of(const struct flow *f)
 {
 	struct columns k = {.count = f->look->place, .head = f->look->small_strong};
 	double em = f->look->small.size_pt / 7.5;
 	k.number = f->look->roll ? 0 : f->look->wide ? 6 * em : 5;
-	k.in = (f->look->roll ? 13 : 14.5) * em;
-	k.out = (f->look->roll ? 16.5 : 17.5) * em;
+	k.in = at_least(f->c, &k.head, SAY_SLIP_P_IN, (f->look->roll ? 13 : 14.5) * em);
+	k.out = at_least(f->c, &k.head, SAY_SLIP_P_OUT, (f->look->roll ? 16.5 : 17.5) * em);
 	double rest = f->width - k.number - k.in - k.out;
 	k.item = f->look->wide ? rest * 0.56 : rest;
 	k.evidence = f->look->wide ? rest - k.item : 0;
@@ -95,7 +107,7 @@ static void join_facts(const json_t *facts, char *out, size_t size)
 			n += (size_t)snprintf(one + n, sizeof one - n, "%s",
 			                      *at == ' ' && brief ? "\u00a0" : (char[]){*at, 0});
 		one[n] = 0;
-		slip_join(out, size, "  ·  ", one);
+		said_join(out, size, "  ·  ", one);
 	}
 }
 
@@ -106,7 +118,7 @@ static void join_notes(const json_t *item, char *out, size_t size)
 	json_t *note;
 	out[0] = 0;
 	json_array_foreach(json_object_get(item, "notes"), i, note)
-	    slip_join(out, size, "; ", json_string_value(note));
+	    said_join(out, size, "; ", json_string_value(note));
 }
 
 /* What is told of an item at great length (`long_told`) stands below its row over the whole width, and may run on. */
@@ -214,20 +226,21 @@ static void draw_item(struct flow *f, const struct columns *k, size_t i, const j
 static void heads(struct flow *f, const struct columns *k)
 {
 	double x = f->x + k->number + k->item, from = f->y;
-	const char *in = slip_text(SW_P_IN), *out = slip_text(SW_P_OUT);
+	const char *in = canvas_said(f->c, SAY_SLIP_P_IN), *out = canvas_said(f->c, SAY_SLIP_P_OUT);
 	const struct style *left = &f->look->small_strong;
 	double a = canvas_text_height(f->c, &k->head, k->in, in),
 	       b = canvas_text_height(f->c, &k->head, k->out, out);
 	double h = a > b ? a : b, line = canvas_text_height(f->c, left, -1, "0");
 	if (k->number > 0)
-		canvas_text(f->c, left, f->x, f->y + h - line, -1, slip_text(SW_P_NUMBER));
+		canvas_text(f->c, left, f->x, f->y + h - line, -1, canvas_said(f->c, SAY_SLIP_P_NUMBER));
 	canvas_text(f->c, left, f->x + k->number + (f->look->wide || f->look->roll ? 0 : 2), f->y + h - line,
-	            k->item - 2, slip_text(f->look->wide ? SW_P_ITEM : SW_P_ITEM_EVIDENCE));
+	            k->item - 2,
+	            canvas_said(f->c, f->look->wide ? SAY_SLIP_P_ITEM : SAY_SLIP_P_ITEM_EVIDENCE));
 	canvas_text(f->c, &k->head, x, f->y + h - a, k->in, in);
 	canvas_text(f->c, &k->head, x + k->in, f->y + h - b, k->out, out);
 	if (f->look->wide)
 		canvas_text(f->c, left, x + k->in + k->out + 2, f->y + h - line, k->evidence - 2,
-		            slip_text(SW_P_EVIDENCE));
+		            canvas_said(f->c, SAY_SLIP_P_EVIDENCE));
 	f->y += h + 0.8;
 	row_line(f, k, from, 0.45);
 }
@@ -259,7 +272,7 @@ static void sum(struct slip *s, const struct columns *k)
 	f->y += 0.6;
 	double middle = f->look->wide ? (row - text_h) / 2 : 0;
 	canvas_text(f->c, &f->look->strong, f->x + k->number, f->y + middle, k->item - 2,
-	            slip_text(SW_ALL_ITEMS));
+	            canvas_said(f->c, SAY_SLIP_ALL_ITEMS));
 	draw_count(f, &k->count, x, k->in, row, in, false);
 	draw_count(f, &k->count, x + k->in, k->out, row, out, false);
 	if (f->look->wide)
@@ -284,8 +297,8 @@ void slip_items(struct slip *s)
 		return;
 	flow_need(f, 24);
 	heads(f, &k);
-	slip_part(running, sizeof running, SW_P_CONTINUED,
-	          (const char *const[]){"section", slip_text(SW_P_ITEM), NULL});
+	const char *section = canvas_said(f->c, SAY_SLIP_P_ITEM);
+	canvas_say(f->c, SAY(SLIP_P_CONTINUED, .words = section), running, sizeof running);
 	f->running = running;
 	json_array_foreach((json_t *)items, i, item) draw_item(f, &k, i, item);
 	sum(s, &k);

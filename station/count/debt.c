@@ -73,12 +73,12 @@ const char *debt_words(enum debt_kind kind)
 	return saying_text(kinds[kind].saying);
 }
 
-const char *paid_words(enum paid_how how)
+enum saying paid_saying(enum paid_how how)
 {
-	static const char *const words[PAID_KINDS] = {[PAID_TYPED] = "",
-#define X(name, text, words) [PAID_##name] = (words),
-	                                              PAID_HOWS(X)
+	static const enum saying sayings[PAID_KINDS] = {[PAID_TYPED] = SAY_NONE,
+#define X(name, text) [PAID_##name] = SAY_PAID_##name,
+	                                                PAID_HOWS(X)
 #undef X
 	};
-	return how < PAID_KINDS ? words[how] : "";
+	return how < PAID_KINDS ? sayings[how] : SAY_NONE;
 }

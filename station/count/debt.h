@@ -33,34 +33,34 @@ enum debt_kind {
 	    DEBT_KINDS
 };
 
-/* X(NAME, "name in the record", "how it was paid, as people read it"). What somebody typed is kept as text instead. */
+/* X(NAME, "name in the record"); SAY_PAID_NAME is what people read. What somebody typed is kept as text instead. */
 #define PAID_HOWS(X)                                                                                         \
-	X(AGREED, "agreed-aloud", "agreed aloud")                                                            \
-	X(AGREED_LATE, "agreed-aloud-late", "agreed aloud after the tourniquet went on")                     \
-	X(NAMED, "named-aloud", "named aloud, not in the catalogue")                                         \
-	X(WAS_ON, "was-on", "it was on")                                                                     \
-	X(MOVED, "moved", "entered for the wrong digit and moved")                                           \
-	X(NEVER_HERE, "never-here", "it was never here")                                                     \
-	X(NEVER_ON, "never-on", "it was never on")                                                           \
-	X(NEVER_OFF, "never-off", "it never came off")                                                       \
-	X(NOT_ON, "not-on", "not on")                                                                        \
-	X(IS_ON, "is-on", "it is on")                                                                        \
-	X(RIGHT_DIGIT, "right-digit", "the team says that it is the right digit")                            \
-	X(OTHER_DIGIT, "other-digit", "it went on this digit, which is not the marked one")                  \
-	X(READ, "read-aloud", "read aloud")                                                                  \
-	X(IMPROVISED, "improvised", "improvised: its code was scanned")                                      \
-	X(PACK, "pack-scanned", "its pack was scanned")                                                      \
-	X(BADGED, "badged-in", "both have badged in")                                                        \
-	X(BY_OPERATOR, "by-operator", "counted by the operator")                                             \
-	X(BY_OPERATOR_LATE, "by-operator-late", "stated by the operator after the tourniquet went on")       \
-	X(DECIDED, "surgeon-decided", "the surgeon's decision")                                              \
-	X(ANSWERED, "surgeon-answers", "the surgeon answers for it")                                         \
-	X(NAME_WRITTEN, "name-written", "name written by the circulating practitioner")                      \
-	X(ENTERED_AFTER, "entered-after", "entered after the end")
+	X(AGREED, "agreed-aloud")                                                                            \
+	X(AGREED_LATE, "agreed-aloud-late")                                                                  \
+	X(NAMED, "named-aloud")                                                                              \
+	X(WAS_ON, "was-on")                                                                                  \
+	X(MOVED, "moved")                                                                                    \
+	X(NEVER_HERE, "never-here")                                                                          \
+	X(NEVER_ON, "never-on")                                                                              \
+	X(NEVER_OFF, "never-off")                                                                            \
+	X(NOT_ON, "not-on")                                                                                  \
+	X(IS_ON, "is-on")                                                                                    \
+	X(RIGHT_DIGIT, "right-digit")                                                                        \
+	X(OTHER_DIGIT, "other-digit")                                                                        \
+	X(READ, "read-aloud")                                                                                \
+	X(IMPROVISED, "improvised")                                                                          \
+	X(PACK, "pack-scanned")                                                                              \
+	X(BADGED, "badged-in")                                                                               \
+	X(BY_OPERATOR, "by-operator")                                                                        \
+	X(BY_OPERATOR_LATE, "by-operator-late")                                                              \
+	X(DECIDED, "surgeon-decided")                                                                        \
+	X(ANSWERED, "surgeon-answers")                                                                       \
+	X(NAME_WRITTEN, "name-written")                                                                      \
+	X(ENTERED_AFTER, "entered-after")
 
 enum paid_how {
 	PAID_TYPED = 0,
-#define X(name, text, words) PAID_##name,
+#define X(name, text) PAID_##name,
 	PAID_HOWS(X)
 #undef X
 	    PAID_KINDS
@@ -89,6 +89,6 @@ const struct debt *debts_find(const struct debts *d, enum debt_kind kind); /* th
 const char *debt_name(enum debt_kind kind);
 enum saying debt_saying(enum debt_kind kind); /* SAY_NONE of DEBT_NONE */
 const char *debt_words(enum debt_kind kind);
-const char *paid_words(enum paid_how how); /* "" for PAID_TYPED, or where it is none */
+enum saying paid_saying(enum paid_how how); /* SAY_NONE for PAID_TYPED, or where it is none */
 
 #endif

@@ -68,12 +68,12 @@ static const char *const settings[] = {
 #undef X
 };
 static const char *const hows[] = {
-#define X(name, text, words) [PAID_##name] = (text),
+#define X(name, text) [PAID_##name] = (text),
     PAID_HOWS(X)
 #undef X
 };
 static const char *const end_whys[] = {
-#define X(name, text, words) [END_##name] = (text),
+#define X(name, text) [END_##name] = (text),
     END_WHYS(X)
 #undef X
 };

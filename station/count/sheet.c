@@ -262,14 +262,14 @@ int sheet_holds_any(const struct sheet *s)
 	return 0;
 }
 
-const char *end_words(enum end_why why)
+enum saying end_saying(enum end_why why)
 {
-	static const char *const words[END_WHY_KINDS] = {[END_TYPED] = "",
-#define X(name, text, words) [END_##name] = (words),
-	                                                 END_WHYS(X)
+	static const enum saying sayings[END_WHY_KINDS] = {[END_TYPED] = SAY_NONE,
+#define X(name, text) [END_##name] = SAY_END_##name,
+	                                                   END_WHYS(X)
 #undef X
 	};
-	return why < END_WHY_KINDS ? words[why] : "";
+	return why < END_WHY_KINDS ? sayings[why] : SAY_NONE;
 }
 
 int ready_to_sign_out(const struct sheet *s)

@@ -163,17 +163,17 @@ struct sheet {
 	struct moment final_at; /* when the final count was last agreed */
 };
 
-/* X(NAME, "name in the record", "why a case ended so, as people read it"). What somebody typed is kept as text instead. */
+/* X(NAME, "name in the record"): why a case ended so; SAY_END_NAME is what people read. What somebody typed is kept as text
+ * instead. */
 #define END_WHYS(X)                                                                                          \
-	X(NOTHING_OPENED, "nothing-opened", "nothing was opened")                                            \
-	X(SHEET_EMPTY, "sheet-empty", "nothing is on the sheet")                                             \
-	X(NUMBER_OWED, "number-owed", "incident number owed")                                                \
-	X(NOT_FOLLOWED, "not-followed",                                                                      \
-	  "counted by hand: the station could not follow its own record of this case") /* rule 26 */
+	X(NOTHING_OPENED, "nothing-opened")                                                                  \
+	X(SHEET_EMPTY, "sheet-empty")                                                                        \
+	X(NUMBER_OWED, "number-owed")                                                                        \
+	X(NOT_FOLLOWED, "not-followed") /* rule 26 */
 
 enum end_why {
 	END_TYPED = 0,
-#define X(name, text, words) END_##name,
+#define X(name, text) END_##name,
 	END_WHYS(X)
 #undef X
 	    END_WHY_KINDS
@@ -221,7 +221,7 @@ int sheet_holds_any(const struct sheet *s); /* 1 where a pack was opened or a to
 
 int question_of_pack(enum question q);
 int question_of_stored(enum question q);
-const char *end_words(enum end_why why); /* "" for END_TYPED, or where it is none */
+enum saying end_saying(enum end_why why); /* SAY_NONE for END_TYPED, or where it is none */
 const char *question_name(enum question q);
 enum saying question_saying(enum question q); /* SAY_NONE of Q_NONE */
 const char *question_words(enum question q);

@@ -17,7 +17,7 @@ struct station_view {
 	int32_t last;      /* station.idle_last */
 	int32_t suspended; /* a case of this room that can be continued, 0 none */
 	struct after_end
-	    owed;  /* what is owed there first to the patient of an ended case; case_no 0: nothing */
+	    owed; /* what is owed there first to the patient of an ended case; case_no 0: nothing */
 };
 void next_after(const struct station *st, const struct sheet *s, struct moment now,
                 const struct station_view *after, struct next *n);

@@ -71,7 +71,8 @@ static int read_story(struct story **out, const struct core *c, int32_t case_no,
 	*language = own ? languages_find(&c->languages, own->text) : NULL;
 	*at = own ? own->at : core_now(c);
 	if (n == 0)
-		n = story_make(out, all.events, own ? (int)(own - all.events) + 1 : all.count, *at);
+		n = story_make(out, *language, all.events, own ? (int)(own - all.events) + 1 : all.count,
+		               *at);
 	free(all.events);
 	if (n == -ENOENT)
 		return error_set(e, n, "there is no case %d in the record: see 'bandtally case list'",

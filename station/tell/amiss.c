@@ -1,11 +1,5 @@
 #include "tell/amiss.h"
 
-#include <stdio.h>
-#include <string.h>
-
-#include "code/own-codes.h"
-#include "words/slip-words.h"
-
 static enum amiss_how how_of(const struct item *it, int ended)
 {
 	if (!item_open(it))
@@ -68,49 +62,52 @@ int amiss_list(const struct sheet *s, int ended, struct amiss out[ITEMS_MAX])
 	return n;
 }
 
-void amiss_digits_words(uint32_t digits, int with_or, char *out, size_t size)
+void amiss_digits_words(const struct language *language, uint32_t digits, int with_or, char *out, size_t size)
 {
-	char one[60], list[400];
-	out[0] = 0;
-	for (int d = 1; d <= DIGIT_NUMBER_MAX; d++) {
-		if (!(digits >> d & 1))
-			continue;
-		SLIP_PART(one, THE_DIGIT, "digit", own_digit_name(d));
-		snprintf(list, sizeof list, "%s", out);
-		if (!list[0] || digits >> d > 1)
-			slip_join(out, size, ", ", one);
-		else
-			slip_part(out, size, with_or ? SW_OR : SW_AND,
-			          (const char *const[]){"list", list, "last", one, NULL});
+	char names[DIGIT_NUMBER_MAX][60], list[400];
+	const char *parts[DIGIT_NUMBER_MAX];
+	int n = 0;
+	for (int d = 1; d <= DIGIT_NUMBER_MAX; d++)
+		if (digits >> d & 1) {
+			say_part_in(language, SAY(SLIP_THE_DIGIT, .digit = d), names[n], sizeof names[n]);
+			parts[n] = names[n];
+			n++;
+		}
+	if (!with_or || n < 2) {
+		say_list(language, parts, n, out, size);
+		return;
 	}
+	list[0] = 0;
+	for (int i = 0; i + 1 < n; i++)
+		said_join(list, sizeof list, ", ", parts[i]);
+	say_part_in(language, SAY(SLIP_OR, .first = list, .second = parts[n - 1]), out, size);
 }
 
-static enum slip_word word_of(enum amiss_how how)
+static enum saying word_of(enum amiss_how how)
 {
 	switch (how) {
 	case AMISS_MISSING:
 	case AMISS_OPEN:
-		return SW_WAS_MISSING;
+		return SAY_SLIP_WAS_MISSING;
 	case AMISS_PIECES:
-		return SW_WAS_IN_PIECES;
+		return SAY_SLIP_WAS_IN_PIECES;
 	case AMISS_EXTRA:
-		return SW_WAS_EXTRA;
+		return SAY_SLIP_WAS_EXTRA;
 	}
-	return SW_WAS_MISSING;
+	return SAY_SLIP_WAS_MISSING;
 }
 
-void amiss_words(const struct sheet *s, char *out, size_t size)
+void amiss_words(const struct language *language, const struct sheet *s, char *out, size_t size)
 {
 	struct amiss all[ITEMS_MAX];
 	int n = amiss_list(s, 0, all);
 	out[0] = 0;
 	for (int i = 0; i < n; i++) {
-		char one[160], number[12];
-		snprintf(number, sizeof number, "%d",
-		         all[i].how == AMISS_EXTRA ? all[i].pieces : all[i].missing);
-		slip_part(one, sizeof one, word_of(all[i].how),
-		          (const char *const[]){"item", sheet_item_const(s, all[i].item)->thing.name, "n",
-		                                number, NULL});
-		slip_join(out, size, "; ", one);
+		char one[160];
+		const struct say say = {.saying = word_of(all[i].how),
+		                        .item = sheet_item_const(s, all[i].item)->thing.name,
+		                        .n = all[i].how == AMISS_EXTRA ? all[i].pieces : all[i].missing};
+		say_part_in(language, &say, one, sizeof one);
+		said_join(out, size, "; ", one);
 	}
 }

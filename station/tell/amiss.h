@@ -3,6 +3,7 @@
 #define BANDTALLY_TELL_AMISS_H
 
 #include "count/sheet.h"
+#include "words/language.h"
 
 enum amiss_how {
 	AMISS_MISSING = 1, /* answered as not there */
@@ -26,9 +27,10 @@ int amiss_list(const struct sheet *s, int ended, struct amiss out[ITEMS_MAX]);
 uint32_t amiss_digits(const struct sheet *s, int item);
 
 /* "the right index finger or the left ring finger" of such digits, as `or`; with AND else. "" of none. */
-void amiss_digits_words(uint32_t digits, int with_or, char *out, size_t size);
+void amiss_digits_words(const struct language *language, uint32_t digits, int with_or, char *out,
+                        size_t size);
 
 /* Part of a sentence: "1 finger tourniquet, green, M not found; 1 swab extra". */
-void amiss_words(const struct sheet *s, char *out, size_t size);
+void amiss_words(const struct language *language, const struct sheet *s, char *out, size_t size);
 
 #endif

@@ -1,15 +1,12 @@
 #include "tell/entry.h"
 
-#include <stdio.h>
-
-#include "code/own-codes.h"
-
-const char *entry_item(const struct event *e, const struct sheet *before, const struct sheet *after)
+const char *entry_item(const struct language *language, const struct event *e, const struct sheet *before,
+                       const struct sheet *after)
 {
 	const struct item *it = sheet_item_const(after, e->item);
 	if (!it)
 		it = sheet_item_const(before, e->item);
-	return it && it->thing.name[0] ? it->thing.name : saying_text(SAY_ITEM_NO_NUMBER);
+	return it && it->thing.name[0] ? it->thing.name : saying_text_in(language, SAY_ITEM_NO_NUMBER);
 }
 
 static const char *name_of(const struct story *s, int32_t number)
@@ -17,118 +14,117 @@ static const char *name_of(const struct story *s, int32_t number)
 	for (int i = 0; i < s->n_people; i++)
 		if (s->people[i].number == number)
 			return s->people[i].name;
-	return slip_text(SW_NOBODY);
+	return saying_text_in(s->language, SAY_SLIP_NOBODY);
 }
 
-static enum slip_word agreed_word(uint8_t kind)
+static enum saying agreed_word(uint8_t kind)
 {
 	switch ((enum count_kind)kind) {
 	case COUNT_INITIAL:
-		return SW_E_AGREED_INITIAL;
+		return SAY_SLIP_E_AGREED_INITIAL;
 	case COUNT_FINAL:
-		return SW_E_AGREED_FINAL;
+		return SAY_SLIP_E_AGREED_FINAL;
 	case COUNT_HANDOVER:
-		return SW_E_AGREED_HANDOVER;
+		return SAY_SLIP_E_AGREED_HANDOVER;
 	case COUNT_ADDED:
-		return SW_E_AGREED_ADDED;
+		return SAY_SLIP_E_AGREED_ADDED;
 	}
-	return SW_E_AGREED_ADDED;
+	return SAY_SLIP_E_AGREED_ADDED;
 }
 
-/* SW_KINDS: none. */
-static enum slip_word word_of(const struct event *e)
+static enum saying word_of(const struct event *e)
 {
 	switch (e->kind) {
 	case EV_CASE_OPENED:
-		return SW_E_OPENED;
+		return SAY_SLIP_E_OPENED;
 	case EV_CASE_ENDED:
-		return SW_E_ENDED;
+		return SAY_SLIP_E_ENDED;
 	case EV_SUSPENDED:
-		return SW_E_SUSPENDED;
+		return SAY_SLIP_E_SUSPENDED;
 	case EV_RESUMED:
-		return SW_E_RESUMED;
+		return SAY_SLIP_E_RESUMED;
 	case EV_CANCELLED:
-		return SW_E_CANCELLED;
+		return SAY_SLIP_E_CANCELLED;
 	case EV_PATIENT_LEFT:
-		return SW_E_PATIENT_LEFT;
+		return SAY_SLIP_E_PATIENT_LEFT;
 	case EV_AWAKE:
-		return SW_E_AWAKE;
+		return SAY_SLIP_E_AWAKE;
 	case EV_JOINED:
-		return SW_E_JOINED;
+		return SAY_SLIP_E_JOINED;
 	case EV_LEFT:
-		return SW_E_LEFT;
+		return SAY_SLIP_E_LEFT;
 	case EV_ITEM_IN:
-		return SW_E_ITEM_IN;
+		return SAY_SLIP_E_ITEM_IN;
 	case EV_ITEM_LISTED:
-		return SW_E_ITEM_LISTED;
+		return SAY_SLIP_E_ITEM_LISTED;
 	case EV_ITEM_ON:
 	case EV_DIGIT_ON:
 	case EV_DIGIT_STILL_ON:
-		return SW_E_ON;
+		return SAY_SLIP_E_ON;
 	case EV_ITEM_OFF:
-		return e->digit ? SW_E_OFF : SW_E_ITEM_OFF;
+		return e->digit ? SAY_SLIP_E_OFF : SAY_SLIP_E_ITEM_OFF;
 	case EV_ITEM_SHOWN:
-		return e->what == EVIDENCE_MARK ? SW_E_MARK_READ : SW_E_SHOWN;
+		return e->what == EVIDENCE_MARK ? SAY_SLIP_E_MARK_READ : SAY_SLIP_E_SHOWN;
 	case EV_ITEM_NOT_SHOWN:
-		return SW_E_NOT_SHOWN;
+		return SAY_SLIP_E_NOT_SHOWN;
 	case EV_ITEM_RETURNED:
-		return SW_E_RETURNED;
+		return SAY_SLIP_E_RETURNED;
 	case EV_ITEM_ISOLATED:
-		return SW_E_ISOLATED;
+		return SAY_SLIP_E_ISOLATED;
 	case EV_ITEM_DROPPED:
-		return SW_E_DROPPED;
+		return SAY_SLIP_E_DROPPED;
 	case EV_ITEM_STRUCK:
-		return SW_STRUCK_ITEM;
+		return SAY_SLIP_STRUCK_ITEM;
 	case EV_ITEM_MORE:
-		return SW_E_MORE;
+		return SAY_SLIP_E_MORE;
 	case EV_FORCEPS_ON:
-		return SW_E_FORCEPS_ON;
+		return SAY_SLIP_E_FORCEPS_ON;
 	case EV_FORCEPS_MOVED:
-		return SW_E_FORCEPS_MOVED;
+		return SAY_SLIP_E_FORCEPS_MOVED;
 	case EV_EXTRA:
-		return SW_E_EXTRA;
+		return SAY_SLIP_E_EXTRA;
 	case EV_DIGIT_MARKED:
-		return SW_E_MARKED;
+		return SAY_SLIP_E_MARKED;
 	case EV_DIGIT_MAYBE_ON:
 	case EV_DIGIT_DOUBTED:
-		return SW_E_MAYBE_ON;
+		return SAY_SLIP_E_MAYBE_ON;
 	case EV_DIGIT_NOT_ON:
 	case EV_DIGIT_NEVER_ON:
-		return SW_E_NOT_ON;
+		return SAY_SLIP_E_NOT_ON;
 	case EV_DIGIT_OFF:
-		return SW_E_OFF;
+		return SAY_SLIP_E_OFF;
 	case EV_DIGIT_SEEN_BARE:
-		return SW_E_BARE;
+		return SAY_SLIP_E_BARE;
 	case EV_DIGIT_SEEN_ON:
-		return SW_E_SEEN_ON;
+		return SAY_SLIP_E_SEEN_ON;
 	case EV_DIGIT_EARLIER:
-		return e->what == STRETCH_ON ? SW_ON_EARLIER : SW_OFF_EARLIER;
+		return e->what == STRETCH_ON ? SAY_SLIP_ON_EARLIER : SAY_SLIP_OFF_EARLIER;
 	case EV_DIGIT_MOVED:
-		return SW_MOVED;
+		return SAY_SLIP_MOVED;
 	case EV_SIZE_STATED:
-		return SW_E_SIZE;
+		return SAY_SLIP_E_SIZE;
 	case EV_WHO_LOOKED:
-		return SW_E_WHO_LOOKED;
+		return SAY_SLIP_E_WHO_LOOKED;
 	case EV_COUNT_STARTED:
-		return SW_E_COUNT_BEGUN;
+		return SAY_SLIP_E_COUNT_BEGUN;
 	case EV_COUNT_AGREED:
 		return agreed_word(e->what);
 	case EV_COUNT_AGAIN:
-		return SW_E_AGAIN;
+		return SAY_SLIP_E_AGAIN;
 	case EV_SEARCH_STEP:
-		return SW_E_STEP;
+		return SAY_SLIP_E_STEP;
 	case EV_SEARCH_WHY:
-		return SW_E_STEP_WHY;
+		return SAY_SLIP_E_STEP_WHY;
 	case EV_DRESSING_ON:
-		return e->n ? SW_E_DRESSING : SW_E_DRESSING_DOWN;
+		return e->n ? SAY_SLIP_E_DRESSING : SAY_SLIP_E_DRESSING_DOWN;
 	case EV_PAID:
-		return SW_E_PAID;
+		return SAY_SLIP_E_PAID;
 	case EV_POINT:
-		return SW_E_POINT;
+		return SAY_SLIP_E_POINT;
 	case EV_SIGNED_OUT:
-		return SW_E_SIGNED;
+		return SAY_SLIP_E_SIGNED;
 	case EV_ACKNOWLEDGED:
-		return SW_E_TOLD;
+		return SAY_SLIP_E_TOLD;
 	case EV_STARTED:
 	case EV_STOPPED:
 	case EV_ALIVE:
@@ -174,49 +170,47 @@ static enum slip_word word_of(const struct event *e)
 	case EV_SEALED:
 	case EV_INCARNATION:
 	case EV_KINDS:
-		return SW_KINDS;
+		return SAY_NONE;
 	}
-	return SW_KINDS;
+	return SAY_NONE;
 }
 
-enum slip_word entry_looked(uint8_t who)
+enum saying entry_looked(uint8_t who)
 {
 	switch ((enum who_looked)who) {
 	case LOOKED_TEAM:
-		return SW_KINDS;
+		return SAY_NONE;
 	case LOOKED_PATIENT:
-		return SW_PATIENT_LOOKED;
+		return SAY_SLIP_PATIENT_LOOKED;
 	case LOOKED_CARER:
-		return SW_CARER_LOOKED;
+		return SAY_SLIP_CARER_LOOKED;
 	case LOOKED_COLLEAGUE:
-		return SW_COLLEAGUE_LOOKED;
+		return SAY_SLIP_COLLEAGUE_LOOKED;
 	case LOOKED_NOBODY:
-		return SW_NOBODY_LOOKED;
+		return SAY_SLIP_NOBODY_LOOKED;
 	}
-	return SW_KINDS;
+	return SAY_NONE;
 }
 
 int entry_words(const struct event *e, const struct story *s, const struct sheet *before,
                 const struct sheet *after, char *out, size_t size)
 {
-	enum slip_word word = word_of(e), looked = entry_looked(e->kind == EV_WHO_LOOKED ? e->what : 0);
-	char n[12];
+	const struct say say = {.saying = word_of(e),
+	                        .item = entry_item(s->language, e, before, after),
+	                        .digit = e->digit,
+	                        .other_digit = e->kind == EV_DIGIT_MOVED ? e->other : 0,
+	                        .person = e->kind == EV_JOINED ? e->text : name_of(s, e->person),
+	                        .place =
+	                            e->kind == EV_JOINED ? place_saying((enum team_place)e->what) : SAY_NONE,
+	                        .step = e->text,
+	                        .reason = e->text,
+	                        .what = e->kind == EV_PAID         ? debt_saying((enum debt_kind)e->what)
+	                                : e->kind == EV_WHO_LOOKED ? entry_looked(e->what)
+	                                                           : SAY_NONE,
+	                        .n = e->n};
 	out[0] = 0;
-	if (word == SW_KINDS)
+	if (!say.saying)
 		return 0;
-	snprintf(n, sizeof n, "%d", (int)e->n);
-	const char *const values[] = {
-	    "item",   entry_item(e, before, after),
-	    "digit",  own_digit_name(e->digit),
-	    "other",  e->kind == EV_DIGIT_MOVED ? own_digit_name(e->other) : "",
-	    "person", e->kind == EV_JOINED ? e->text : name_of(s, e->person),
-	    "place",  e->kind == EV_JOINED ? place_words((enum team_place)e->what) : "",
-	    "step",   e->text,
-	    "why",    e->text,
-	    "what",   e->kind == EV_PAID ? debt_words((enum debt_kind)e->what) : "",
-	    "also",   looked == SW_KINDS ? "" : slip_text(looked),
-	    "n",      n,
-	    NULL};
-	slip_part(out, size, word, values);
+	say_part_in(s->language, &say, out, size);
 	return 1;
 }

@@ -3,17 +3,17 @@
 #define BANDTALLY_TELL_ENTRY_H
 
 #include "tell/story.h"
-#include "words/slip-words.h"
 
 /* 0 and nothing of what is no entry of its own: a question, a refusal, what the station does in time. The sheets are those
  * before and after the event. */
 int entry_words(const struct event *e, const struct story *s, const struct sheet *before,
                 const struct sheet *after, char *out, size_t size);
 
-/* Who looked at the bare digit beside a lone operator; SW_KINDS where nobody was asked. */
-enum slip_word entry_looked(uint8_t who);
+/* Who looked at the bare digit beside a lone operator; SAY_NONE where nobody was asked. */
+enum saying entry_looked(uint8_t who);
 
 /* The name of the item that the event is of; borrowed. */
-const char *entry_item(const struct event *e, const struct sheet *before, const struct sheet *after);
+const char *entry_item(const struct language *language, const struct event *e, const struct sheet *before,
+                       const struct sheet *after);
 
 #endif

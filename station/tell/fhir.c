@@ -8,7 +8,7 @@
 #include "base/base64.h"
 #include "base/clock.h"
 #include "code/own-codes.h"
-#include "words/slip-words.h"
+#include "words/said.h"
 
 #define URN_MAX 46
 
@@ -244,9 +244,8 @@ static void add_stretch(struct writing *w, const struct story_digit *d, const st
 	 * on the sheet: then there is no number to give. */
 	if (w->s->paper_sheet) {
 		json_object_del(o, "effectivePeriod");
-		char sheet[12], words[60];
-		snprintf(sheet, sizeof sheet, "%d", (int)w->s->paper_sheet);
-		SLIP_PART(words, MINUTES_ON_PAPER, "n", sheet);
+		char words[60];
+		say_part(SAY(SLIP_MINUTES_ON_PAPER, .n = w->s->paper_sheet), words, sizeof words);
 		json_object_set_new(o, "dataAbsentReason", text_of(words));
 	} else if (off && (x->on.boot == x->off.boot || x->off.wall_ms >= x->on.wall_ms))
 		json_object_set_new(o, "valueQuantity", minutes(w, d->number, x));

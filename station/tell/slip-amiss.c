@@ -5,12 +5,12 @@
 #include "code/own-codes.h"
 #include "tell/slip-making.h"
 
-static void line(const struct making *m, enum slip_word label, const char *text, const char *note)
+static void line(const struct making *m, enum saying label, const char *text, const char *note)
 {
 	json_t *o = json_object(), *list = json_object_get(m->o, "amiss");
-	slip_put(o, "label", slip_text(label), 40);
+	slip_put(o, "label", slip_text(m, label), 40);
 	slip_put(o, "text", text, 300);
-	slip_put(o, "note", note, 120);
+	slip_put(o, "note", note, 300);
 	json_array_append_new(list, o);
 }
 
@@ -21,29 +21,28 @@ static int count_of(uint32_t digits)
 
 /* --- what is missing, and where it may be -------------------------------------------------------- */
 
-static enum slip_word label_of(enum amiss_how how)
+static enum saying label_of(enum amiss_how how)
 {
 	switch (how) {
 	case AMISS_MISSING:
-		return SW_ROW_NOT_FOUND;
+		return SAY_SLIP_ROW_NOT_FOUND;
 	case AMISS_OPEN:
-		return SW_ROW_OPEN;
+		return SAY_SLIP_ROW_OPEN;
 	case AMISS_PIECES:
-		return SW_ROW_IN_PIECES;
+		return SAY_SLIP_ROW_IN_PIECES;
 	case AMISS_EXTRA:
-		return SW_ROW_EXTRA;
+		return SAY_SLIP_ROW_EXTRA;
 	}
-	return SW_ROW_NOT_FOUND;
+	return SAY_SLIP_ROW_NOT_FOUND;
 }
 
 static void what(const struct making *m, const struct amiss *a)
 {
-	char text[160], note[80], n[12], shown[12], pieces[12];
-	snprintf(n, sizeof n, "%d", a->how == AMISS_MISSING || a->how == AMISS_OPEN ? a->missing : a->pieces);
-	snprintf(shown, sizeof shown, "%d", a->shown);
-	snprintf(pieces, sizeof pieces, "%d", a->pieces);
-	SLIP_PART(text, COUNTED, "n", n, "item", sheet_item_const(&m->s->sheet, a->item)->thing.name);
-	SLIP_PART(note, OF_SHOWN, "shown", shown, "pieces", pieces);
+	char text[160], note[80];
+	int n = a->how == AMISS_MISSING || a->how == AMISS_OPEN ? a->missing : a->pieces;
+	slip_say(m, SAY(SLIP_COUNTED, .n = n, .item = sheet_item_const(&m->s->sheet, a->item)->thing.name),
+	         text, sizeof text);
+	slip_say(m, SAY(SLIP_OF_SHOWN, .n = a->shown, .all = a->pieces), note, sizeof note);
 	line(m, label_of(a->how), text, a->how == AMISS_EXTRA ? "" : note);
 }
 
@@ -69,31 +68,60 @@ static int loses_tourniquet(const struct making *m)
 	return 0;
 }
 
+static uint32_t digits_not_bare(const struct making *m)
+{
+	uint32_t digits = 0;
+	for (int i = 0; i < m->s->sheet.n_digits; i++) {
+		const struct digit *d = &m->s->sheet.digits[i];
+		if (d->had && !d->seen_bare && !digit_is_on(d))
+			digits |= 1u << d->number;
+	}
+	return digits;
+}
+
+/* Which of the digits that stand there nobody has looked at, beside them. */
+static void bare_note(const struct making *m, uint32_t digits, char *out, size_t size)
+{
+	uint32_t open = digits & digits_not_bare(m);
+	char some[300];
+	amiss_digits_words(m->from->language, open, 0, some, sizeof some);
+	out[0] = 0;
+	if (open == digits)
+		snprintf(out, size, "%s",
+		         slip_text(m, m->s->ended ? SAY_SLIP_NOTE_END_NOT_BARE : SAY_SLIP_NOTE_NOT_BARE));
+	else if (open)
+		slip_say(m,
+		         &(const struct say){.saying = m->s->ended ? SAY_SLIP_NOTE_END_SOME_NOT_BARE
+		                                                   : SAY_SLIP_NOTE_SOME_NOT_BARE,
+		                             .list = some},
+		         out, size);
+}
+
 static void where(const struct making *m)
 {
 	int timed = loses_tourniquet(m);
 	uint32_t digits = digits_of(m, timed);
-	char text[400];
-	amiss_digits_words(digits, timed, text, sizeof text);
+	char text[400], note[400];
+	amiss_digits_words(m->from->language, digits, timed, text, sizeof text);
+	bare_note(m, digits, note, sizeof note);
 	if (digits)
-		line(m, timed ? SW_ROW_MAY_BE_ON : SW_ROW_WAS_ON, text, "");
+		line(m, timed ? SAY_SLIP_ROW_MAY_BE_ON : SAY_SLIP_ROW_WAS_ON, text, note);
 	else if (timed)
-		line(m, SW_ROW_MAY_BE_ON, slip_text(SW_ANY_DIGIT), slip_text(SW_NO_DIGIT_ENTERED));
+		line(m, SAY_SLIP_ROW_MAY_BE_ON, slip_text(m, SAY_SLIP_ANY_DIGIT),
+		     slip_text(m, SAY_SLIP_NO_DIGIT_ENTERED));
 }
 
 /* --- what to do ---------------------------------------------------------------------------------- */
 
-static void digits_words(uint32_t digits, char *out, size_t size)
+static void digits_words(const struct making *m, uint32_t digits, char *out, size_t size)
 {
-	char n[12];
 	int count = count_of(digits);
-	snprintf(n, sizeof n, "%d", count);
 	if (count == 1)
-		amiss_digits_words(digits, 0, out, size);
+		amiss_digits_words(m->from->language, digits, 0, out, size);
 	else if (count > 2)
-		slip_part(out, size, SW_EACH_DIGIT, (const char *const[]){"n", n, NULL});
+		slip_say(m, SAY(SLIP_EACH_DIGIT, .n = count), out, size);
 	else
-		snprintf(out, size, "%s", slip_text(count ? SW_BOTH_DIGITS : SW_ANY_DIGIT));
+		snprintf(out, size, "%s", slip_text(m, count ? SAY_SLIP_BOTH_DIGITS : SAY_SLIP_ANY_DIGIT));
 }
 
 /* The first step that nobody has answered; of a case that has ended, the first that was not done. "" where there is none. */
@@ -111,20 +139,20 @@ static void deed(const struct making *m)
 {
 	char text[400], digits[200];
 	const char *step = open_step(m);
+	struct say say = {.list = digits, .step = step};
 	int ended = m->s->ended != 0;
-	digits_words(digits_of(m, 1), digits, sizeof digits);
+	digits_words(m, digits_of(m, 1), digits, sizeof digits);
 	if (loses_tourniquet(m))
-		slip_part(text, sizeof text,
-		          ended                     ? SW_DO_LOOK_END
-		          : m->s->sheet.dressing_on ? SW_DO_LOOK_UNDER
-		                                    : SW_DO_LOOK,
-		          (const char *const[]){"digits", digits, NULL});
+		say.saying = ended                     ? SAY_SLIP_DO_LOOK_END
+		             : m->s->sheet.dressing_on ? SAY_SLIP_DO_LOOK_UNDER
+		                                       : SAY_SLIP_DO_LOOK;
 	else if (*step)
-		slip_sentence(text, sizeof text, ended ? SW_DO_STEP_END : SW_DO_STEP,
-		              (const char *const[]){"step", step, NULL});
+		say.saying = ended ? SAY_SLIP_DO_STEP_END : SAY_SLIP_DO_STEP;
 	else
-		snprintf(text, sizeof text, "%s", slip_text(ended ? SW_DO_TELL_ALL : SW_DO_DECIDE));
-	line(m, SW_ROW_NOW, text, "");
+		say.saying = ended ? SAY_SLIP_DO_TELL_ALL : SAY_SLIP_DO_DECIDE;
+	slip_say(m, &say, text, sizeof text);
+	saying_capital(text);
+	line(m, SAY_SLIP_ROW_NOW, text, "");
 }
 
 /* --- a case that ended unresolved ---------------------------------------------------------------- */
@@ -138,26 +166,12 @@ static uint32_t digits_on(const struct making *m)
 	return digits;
 }
 
-static uint32_t digits_not_bare(const struct making *m)
-{
-	uint32_t digits = 0;
-	for (int i = 0; i < m->s->sheet.n_digits; i++) {
-		const struct digit *d = &m->s->sheet.digits[i];
-		if (d->had && !d->seen_bare && !digit_is_on(d))
-			digits |= 1u << d->number;
-	}
-	return digits;
-}
-
-static void deed_of_digits(const struct making *m, enum slip_word word, uint32_t digits)
+static void deed_of_digits(const struct making *m, enum saying word, uint32_t digits)
 {
 	char text[400], which[200];
-	if (count_of(digits) == 1)
-		amiss_digits_words(digits, 0, which, sizeof which);
-	else
-		digits_words(digits, which, sizeof which);
-	slip_part(text, sizeof text, word, (const char *const[]){"digits", which, NULL});
-	line(m, SW_ROW_NOW, text, "");
+	digits_words(m, digits, which, sizeof which);
+	slip_say(m, &(const struct say){.saying = word, .list = which}, text, sizeof text);
+	line(m, SAY_SLIP_ROW_NOW, text, "");
 }
 
 static void unresolved(const struct making *m)
@@ -167,24 +181,24 @@ static void unresolved(const struct making *m)
 	for (int i = 0; i < m->n_amiss; i++)
 		if (!on || !m->amiss[i].timed || m->amiss[i].how != AMISS_OPEN)
 			what(m, &m->amiss[i]);
-	amiss_digits_words(on, 0, text, sizeof text);
+	amiss_digits_words(m->from->language, on, 0, text, sizeof text);
 	if (on)
-		line(m, SW_ROW_ON_NOW, text, "");
+		line(m, SAY_SLIP_ROW_ON_NOW, text, "");
 	else if (m->n_amiss)
 		where(m);
-	amiss_digits_words(bare, 0, text, sizeof text);
+	amiss_digits_words(m->from->language, bare, 0, text, sizeof text);
 	if (bare && !m->n_amiss)
-		line(m, SW_ROW_NOT_BARE, text, "");
+		line(m, SAY_SLIP_ROW_NOT_BARE, text, "");
 	if (m->s->sheet.unfollowed)
-		line(m, SW_ROW_WHY, m->s->end_text, "");
+		line(m, SAY_SLIP_ROW_WHY, m->s->end_text, "");
 	if (on)
-		deed_of_digits(m, SW_DO_OFF, on);
+		deed_of_digits(m, SAY_SLIP_DO_OFF, on);
 	else if (m->n_amiss)
 		deed(m);
 	else if (bare)
-		deed_of_digits(m, SW_DO_BARE, bare);
+		deed_of_digits(m, SAY_SLIP_DO_BARE, bare);
 	else if (m->s->sheet.unfollowed)
-		line(m, SW_ROW_NOW, slip_text(SW_DO_COUNT), "");
+		line(m, SAY_SLIP_ROW_NOW, slip_text(m, SAY_SLIP_DO_COUNT), "");
 }
 
 /* --- found after the end ------------------------------------------------------------------------- */
@@ -215,22 +229,22 @@ static void put_looked(const struct making *m, uint32_t digits)
 	json_t *list = json_array();
 	for (int d = 1; d <= DIGIT_NUMBER_MAX; d++)
 		if (digits >> d & 1)
-			json_array_append_new(list, slip_told(own_digit_name(d), 60));
+			json_array_append_new(list, slip_told(slip_text(m, saying_of_digit(d)), 60));
 	json_object_set_new(m->o, "looked", list);
 }
 
 static void deed_of_found(const struct making *m, uint32_t digits)
 {
-	char text[400], which[200], n[12];
-	snprintf(n, sizeof n, "%d", count_of(digits));
+	char text[400], which[200];
 	if (count_of(digits) == 1)
-		snprintf(which, sizeof which, "%s", own_digit_name(__builtin_ctz(digits)));
+		snprintf(which, sizeof which, "%s", slip_text(m, saying_of_digit(__builtin_ctz(digits))));
 	else if (count_of(digits) > 2)
-		SLIP_PART(which, N_DIGITS, "n", n);
+		slip_say(m, SAY(SLIP_N_DIGITS, .n = count_of(digits)), which, sizeof which);
 	else
-		snprintf(which, sizeof which, "%s", slip_text(digits ? SW_TWO_DIGITS : SW_DIGITS_OPERATED));
-	SLIP_PART(text, DO_LOOK_FOUND, "digits", which);
-	line(m, SW_ROW_NOW, text, "");
+		snprintf(which, sizeof which, "%s",
+		         slip_text(m, digits ? SAY_SLIP_TWO_DIGITS : SAY_SLIP_DIGITS_OPERATED));
+	slip_say(m, SAY(SLIP_DO_LOOK_FOUND, .list = which), text, sizeof text);
+	line(m, SAY_SLIP_ROW_NOW, text, "");
 }
 
 static void found(const struct making *m)
@@ -240,21 +254,21 @@ static void found(const struct making *m)
 	int other = 1; /* nothing that goes on a digit */
 	for (int i = 0; i < m->s->n_found; i++) {
 		const struct story_found *f = &m->s->found[i];
-		const char *name = f->thing.called ? saying_text(f->thing.called) : f->thing.name;
+		const char *name = f->thing.called ? slip_text(m, f->thing.called) : f->thing.name;
 		slip_hm(f->at, hm);
 		if (f->text[0] && strcmp(f->text, name) != 0)
-			SLIP_PART(text, OF_DIGIT, "digit", name, "text", f->text);
+			slip_say(m, SAY(SLIP_OF_ITEM, .item = name, .text = f->text), text, sizeof text);
 		else
-			snprintf(text, sizeof text, "%s", name[0] ? name : saying_text(SAY_ITEM_NO_NUMBER));
-		line(m, SW_ROW_FOUND, text, hm);
+			snprintf(text, sizeof text, "%s", name[0] ? name : slip_text(m, SAY_ITEM_NO_NUMBER));
+		line(m, SAY_SLIP_ROW_FOUND, text, hm);
 		digits |= digits_of_found(m, f);
 		other &= f->thing.role && !role_has(f->thing.role, TRAIT_ON_DIGIT);
 	}
-	amiss_digits_words(digits, 1, text, sizeof text);
+	amiss_digits_words(m->from->language, digits, 1, text, sizeof text);
 	if (!other && digits)
-		line(m, SW_ROW_WAS_ON, text, "");
+		line(m, SAY_SLIP_ROW_WAS_ON, text, "");
 	if (other)
-		line(m, SW_ROW_NOW, slip_text(SW_DO_TELL_FOUND), "");
+		line(m, SAY_SLIP_ROW_NOW, slip_text(m, SAY_SLIP_DO_TELL_FOUND), "");
 	else
 		deed_of_found(m, digits);
 	put_looked(m, digits);
@@ -264,18 +278,15 @@ static void found(const struct making *m)
 
 static void slip_named(const struct making *m, const struct story_slip *x, char *out, size_t size)
 {
-	static const enum slip_word ends[] = {SW_NOT_ENDED, SW_END_RECONCILED, SW_END_UNRESOLVED,
-	                                      SW_END_CANCELLED};
-	char number[SLIP_NUMBER_TEXT], hm[SLIP_HM];
-	slip_number(x->number, number);
-	slip_hm(x->at, hm);
-	const char *const values[] = {"slip", number, "time", hm, "outcome", slip_text(ends[m->s->ended & 3]),
-	                              NULL};
-	slip_part(out, size,
-	          x->kind == SLIP_DISCREPANCY ? SW_SLIP_DISCREPANCY
-	          : x->kind == SLIP_ADDENDUM  ? SW_SLIP_ADDENDUM
-	                                      : SW_SLIP_ENDED,
-	          values);
+	static const enum saying ends[] = {SAY_SLIP_NOT_ENDED, SAY_SLIP_END_RECONCILED,
+	                                   SAY_SLIP_END_UNRESOLVED, SAY_SLIP_END_CANCELLED};
+	const struct say say = {.saying = x->kind == SLIP_DISCREPANCY ? SAY_SLIP_NAMED_DISCREPANCY
+	                                  : x->kind == SLIP_ADDENDUM  ? SAY_SLIP_NAMED_ADDENDUM
+	                                                              : SAY_SLIP_NAMED_ENDED,
+	                        .slip = x->number,
+	                        .time = slip_minute(x->at),
+	                        .what = ends[m->s->ended & 3]};
+	slip_say(m, &say, out, size);
 }
 
 /* Nothing is repeated: the earlier slips are named. */
@@ -291,47 +302,46 @@ static void put_elsewhere(const struct making *m)
 			continue;
 		slip_named(m, &m->s->slips[i], one, sizeof one);
 		snprintf(before, sizeof before, "%s", list);
-		if (before[0] && i == last)
-			SLIP_PART(list, AND, "list", before, "last", one);
+		const struct say joined = {
+		    .saying = i == last ? SAY_LIST_LAST : SAY_LIST_MORE, .first = before, .second = one};
+		if (before[0])
+			slip_say(m, &joined, list, sizeof list);
 		else
-			slip_join(list, sizeof list, ", ", one);
+			snprintf(list, sizeof list, "%s", one);
 	}
-	SLIP_PART(text, ELSEWHERE, "slips", list);
+	slip_say(m, SAY(SLIP_ELSEWHERE, .list = list), text, sizeof text);
 	if (list[0])
 		slip_put(m->o, "elsewhere", text, 700);
 }
 
 static void corrections(const struct making *m)
 {
-	char hm[SLIP_HM], note[60];
+	char note[60];
 	for (int i = 0; i < m->s->n_entries; i++) {
 		const struct story_entry *e = &m->s->entries[i];
 		if (e->how != ENTRY_CORRECTED || !e->after)
 			continue;
-		slip_hm(e->at, hm);
-		SLIP_PART(note, CORRECTED_AT, "time", hm);
-		line(m, SW_ROW_CORRECTED, e->text, note);
+		slip_say(m, SAY(SLIP_CORRECTED_AT, .time = slip_minute(e->at)), note, sizeof note);
+		line(m, SAY_SLIP_ROW_CORRECTED, e->text, note);
 	}
 }
 
-static void put_shout(const struct making *m, enum slip_word word, const char *note)
+static void put_shout(const struct making *m, enum saying word, const char *note)
 {
-	slip_put(m->o, "shout", slip_text(word), 40);
+	slip_put(m->o, "shout", slip_text(m, word), 40);
 	slip_put(m->o, "shout_note", note, 80);
 }
 
 static void addendum(const struct making *m)
 {
-	char text[80], slip[SLIP_NUMBER_TEXT], number[16];
-	slip_number(m->s->last_slip, slip);
-	snprintf(number, sizeof number, "%d", (int)m->s->case_no);
-	if (m->s->last_slip)
-		SLIP_PART(text, ADDS_TO, "slip", slip, "case", number);
-	else
-		SLIP_PART(text, ADDS_TO_CASE, "case", number);
+	char text[80];
+	slip_say(m,
+	         m->s->last_slip ? SAY(SLIP_ADDS_TO, .slip = m->s->last_slip, .case_no = m->s->case_no)
+	                         : SAY(SLIP_ADDS_TO_CASE, .case_no = m->s->case_no),
+	         text, sizeof text);
 	slip_put(m->o, "adds_words", text, 80);
 	if (m->s->n_found) {
-		put_shout(m, SW_FOUND_LATER, text);
+		put_shout(m, SAY_SLIP_FOUND_LATER, text);
 		found(m);
 	}
 	corrections(m);
@@ -344,13 +354,13 @@ void slip_put_amiss(const struct making *m)
 	if (m->kind == SLIP_ADDENDUM) {
 		addendum(m);
 	} else if (m->kind == SLIP_DISCREPANCY) {
-		put_shout(m, SW_DISCREPANCY, m->s->ended ? "" : slip_text(SW_CASE_OPEN));
+		put_shout(m, SAY_SLIP_DISCREPANCY, m->s->ended ? "" : slip_text(m, SAY_SLIP_CASE_OPEN));
 		for (int i = 0; i < m->n_amiss; i++)
 			what(m, &m->amiss[i]);
 		where(m);
 		deed(m);
 	} else if (m->s->ended == END_UNRESOLVED) {
-		put_shout(m, SW_UNRESOLVED, "");
+		put_shout(m, SAY_SLIP_UNRESOLVED, "");
 		unresolved(m);
 	}
 }
@@ -362,11 +372,11 @@ static int is_within(struct moment at, const struct story_discrepancy *d)
 	return time_is_set(at) && at.wall_ms >= d->opened.wall_ms && at.wall_ms <= d->closed.wall_ms;
 }
 
-static enum slip_word then_word(const struct story_item *it, int one)
+static enum saying then_word(const struct story_item *it, int one)
 {
 	if (it->where)
-		return one ? SW_THEN_FOUND : SW_THEN_FOUND_ITEM;
-	return one ? SW_THEN_SHOWN : SW_THEN_SHOWN_ITEM;
+		return one ? SAY_SLIP_THEN_FOUND : SAY_SLIP_THEN_FOUND_ITEM;
+	return one ? SAY_SLIP_THEN_SHOWN : SAY_SLIP_THEN_SHOWN_ITEM;
 }
 
 static void found_words(const struct making *m, const struct story_discrepancy *d, char *out, size_t size)
@@ -376,27 +386,30 @@ static void found_words(const struct making *m, const struct story_discrepancy *
 		n += is_within(m->s->items[i].shown, d);
 	for (int i = 0; i < m->s->sheet.n_items; i++) {
 		const struct story_item *it = &m->s->items[i];
-		char one[400], hm[SLIP_HM];
-		slip_hm(it->shown, hm);
-		const char *const values[] = {
-		    "item", m->s->sheet.items[i].thing.name, "time", hm, "where", it->found, NULL};
+		char one[400];
+		const struct say say = {.saying = then_word(it, n == 1),
+		                        .item = m->s->sheet.items[i].thing.name,
+		                        .time = slip_minute(it->shown),
+		                        .text = it->found};
 		if (!is_within(it->shown, d))
 			continue;
-		slip_part(one, sizeof one, then_word(it, n == 1), values);
+		slip_say(m, &say, one, sizeof one);
 		slip_list(out, size, one);
 	}
 }
 
 void slip_discrepancy_words(const struct making *m, const struct story_discrepancy *d, char *out, size_t size)
 {
-	char then[600] = "", hm[SLIP_HM], closed[SLIP_HM];
-	slip_hm(d->opened, hm);
-	slip_hm(d->closed, closed);
+	char then[600] = "";
+	const struct say say = {.saying = time_is_set(d->closed) ? SAY_SLIP_AFTER_DISCREPANCY_FOUND
+	                                                         : SAY_SLIP_AFTER_DISCREPANCY,
+	                        .time = slip_minute(d->opened),
+	                        .words = d->what,
+	                        .second = then};
 	found_words(m, d, then, sizeof then);
 	if (!then[0])
-		SLIP_PART(then, THEN_CLOSED, "time", closed);
-	slip_part(out, size, time_is_set(d->closed) ? SW_AFTER_DISCREPANCY_FOUND : SW_AFTER_DISCREPANCY,
-	          (const char *const[]){"time", hm, "what", d->what, "found", then, NULL});
+		slip_say(m, SAY(SLIP_THEN_CLOSED, .time = slip_minute(d->closed)), then, sizeof then);
+	slip_say(m, &say, out, size);
 }
 
 static void put_step(json_t *list, const char *text, const char *state, const char *says, int write)
@@ -410,15 +423,16 @@ static void put_step(json_t *list, const char *text, const char *state, const ch
 	json_array_append_new(list, o);
 }
 
-static void put_taken(json_t *list, const struct story_step *step)
+static void put_taken(const struct making *m, json_t *list, const struct story_step *step)
 {
-	char hm[SLIP_HM], says[300];
-	slip_hm(step->at, hm);
-	slip_part(says, sizeof says,
-	          step->done == STEP_DONE ? SW_STEP_DONE
-	          : step->why[0]          ? SW_STEP_NOT_DONE_WHY
-	                                  : SW_STEP_NOT_DONE,
-	          (const char *const[]){"time", hm, "why", step->why, NULL});
+	char says[300];
+	slip_say(m,
+	         &(const struct say){.saying = step->done == STEP_DONE ? SAY_SLIP_STEP_DONE
+	                                       : step->why[0]          ? SAY_SLIP_STEP_NOT_DONE_WHY
+	                                                               : SAY_SLIP_STEP_NOT_DONE,
+	                             .time = slip_minute(step->at),
+	                             .reason = step->why},
+	         says, sizeof says);
 	put_step(list, step->text, step->done == STEP_DONE ? "done" : "not done", says,
 	         step->done != STEP_DONE && !step->why[0]);
 }
@@ -430,16 +444,15 @@ static void put_steps(const struct making *m, json_t *search)
 	const struct story *s = m->s;
 	json_t *list = json_array();
 	for (int i = 0; i < s->n_steps; i++)
-		put_taken(list, &s->steps[i]);
+		put_taken(m, list, &s->steps[i]);
 	for (int i = s->n_steps; i < p->n_search && m->kind == SLIP_DISCREPANCY && !s->ended; i++)
 		put_step(list, p->search[i], "open", "", 0);
 	for (int i = 0; i < s->sheet.n_items; i++) {
-		char hm[SLIP_HM], says[60];
+		char says[60];
 		if (!s->items[i].where || !s->n_discrepancies ||
 		    !is_within(s->items[i].shown, &s->discrepancies[s->n_discrepancies - 1]))
 			continue;
-		slip_hm(s->items[i].shown, hm);
-		SLIP_PART(says, STEP_FOUND, "time", hm);
+		slip_say(m, SAY(SLIP_STEP_FOUND, .time = slip_minute(s->items[i].shown)), says, sizeof says);
 		put_step(list, s->items[i].found, "found", says, 0);
 	}
 	json_object_set_new(search, "steps", list);
@@ -456,33 +469,33 @@ static void put_incident(const struct making *m, json_t *search)
 			debt = &s->debts[i];
 	const char *number = debt ? debt->how : s->end_text;
 	if (debt ? time_is_set(debt->paid)
-	         : s->ended == END_UNRESOLVED && number[0] &&
-	               strcmp(number, end_words(END_NOT_FOLLOWED)) != 0 &&
-	               strcmp(number, end_words(END_NUMBER_OWED)) != 0) {
-		SLIP_SAY(text, INCIDENT_IS, "number", number);
+	         : s->ended == END_UNRESOLVED && number[0] && s->end_why != END_NOT_FOLLOWED &&
+	               s->end_why != END_NUMBER_OWED) {
+		slip_say(m, SAY(SLIP_INCIDENT_IS, .text = number), text, sizeof text);
+		saying_capital(text);
 		slip_put(search, "incident", text, 120);
-	} else if (debt || (s->ended == END_UNRESOLVED && strcmp(number, end_words(END_NUMBER_OWED)) == 0)) {
-		slip_put(search, "write", slip_text(SW_INCIDENT_OWED), 60);
+	} else if (debt || (s->ended == END_UNRESOLVED && s->end_why == END_NUMBER_OWED)) {
+		slip_put(search, "write", slip_text(m, SAY_SLIP_INCIDENT_OWED), 60);
 	} else if (!s->ended) {
-		slip_put(search, "write", slip_text(SW_INCIDENT), 60);
+		slip_put(search, "write", slip_text(m, SAY_SLIP_INCIDENT), 60);
 	}
 }
 
 void slip_put_search(const struct making *m)
 {
 	const struct story *s = m->s;
-	char from[SLIP_HM], to[SLIP_HM], title[120];
+	char title[120];
 	if (!s->n_discrepancies || !slip_tells_all(m))
 		return;
 	const struct story_discrepancy *last = &s->discrepancies[s->n_discrepancies - 1];
 	json_t *search = json_object();
-	slip_hm(last->opened, from);
-	slip_hm(last->closed, to);
-	slip_part(title, sizeof title,
-	          time_is_set(last->closed)     ? SW_SEARCH_CLOSED
-	          : m->kind == SLIP_DISCREPANCY ? SW_SEARCH_OPEN
-	                                        : SW_SEARCH_ENDED,
-	          (const char *const[]){"from", from, "to", to, NULL});
+	slip_say(m,
+	         &(const struct say){.saying = time_is_set(last->closed)     ? SAY_SLIP_SEARCH_CLOSED
+	                                       : m->kind == SLIP_DISCREPANCY ? SAY_SLIP_SEARCH_OPEN
+	                                                                     : SAY_SLIP_SEARCH_ENDED,
+	                             .from = slip_minute(last->opened),
+	                             .to = slip_minute(last->closed)},
+	         title, sizeof title);
 	slip_put(search, "title", title, 120);
 	put_steps(m, search);
 	put_incident(m, search);

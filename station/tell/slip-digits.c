@@ -32,33 +32,31 @@ static int64_t civil_ms(struct moment at)
 }
 
 /* No off stands behind its on as if that were a time: where the clock on the wall was turned meanwhile, that is said. */
-static void times_of(const struct story_stretch *x, char *out, size_t size)
+static void times_of(const struct making *m, const struct story_stretch *x, char *out, size_t size)
 {
-	char on[SLIP_HM], off[SLIP_HM];
-	const char *const values[] = {"on", on, "off", off, NULL};
-	slip_hm(x->on, on);
-	slip_hm(x->off, off);
-	slip_part(out, size,
-	          !time_is_set(x->off)                 ? SW_SINCE
-	          : x->off.wall_ms < x->on.wall_ms     ? SW_TIMES_SET_BACK
-	          : civil_ms(x->off) < civil_ms(x->on) ? SW_TIMES_WENT_BACK
-	                                               : SW_TIMES,
-	          values);
+	enum saying saying = !time_is_set(x->off)                 ? SAY_SLIP_SINCE
+	                     : x->off.wall_ms < x->on.wall_ms     ? SAY_SLIP_TIMES_SET_BACK
+	                     : civil_ms(x->off) < civil_ms(x->on) ? SAY_SLIP_TIMES_WENT_BACK
+	                                                          : SAY_SLIP_TIMES;
+	slip_say(m,
+	         &(const struct say){.saying = saying, .from = slip_minute(x->on), .to = slip_minute(x->off)},
+	         out, size);
 }
 
-static void stretches_of(const struct story_digit *d, char *out, size_t size)
+static void stretches_of(const struct making *m, const struct story_digit *d, char *out, size_t size)
 {
 	char list[900] = "", times[80], one[200];
 	if (d->n_stretches == 1) {
-		times_of(&d->stretches[0], out, size);
+		times_of(m, &d->stretches[0], out, size);
 		return;
 	}
 	for (int i = 0; i < d->n_stretches; i++) {
-		times_of(&d->stretches[i], times, sizeof times);
-		SLIP_PART(one, STRETCH, "times", times, "minutes", d->stretches[i].minutes);
-		slip_join(list, sizeof list, ", ", one);
+		times_of(m, &d->stretches[i], times, sizeof times);
+		slip_say(m, SAY(SLIP_STRETCH, .first = times, .second = d->stretches[i].minutes), one,
+		         sizeof one);
+		said_join(list, sizeof list, ", ", one);
 	}
-	slip_part(out, size, SW_STRETCHES, (const char *const[]){"list", list, "longest", d->longest, NULL});
+	slip_say(m, SAY(SLIP_STRETCHES, .list = list, .words = d->longest), out, size);
 }
 
 /* Of one stretch what its clock says; of several their sum. */
@@ -70,11 +68,9 @@ static const char *minutes_of(const struct story_digit *d)
 /* Entered from a paper count sheet, when the hands had done other things: their times stand there. */
 static const char *told_minutes(const struct making *m, const struct story_digit *d, char on_paper[60])
 {
-	char sheet[12];
 	if (!m->s->paper_sheet)
 		return minutes_of(d);
-	snprintf(sheet, sizeof sheet, "%d", (int)m->s->paper_sheet);
-	slip_part(on_paper, 60, SW_MINUTES_ON_PAPER, (const char *const[]){"n", sheet, NULL});
+	slip_say(m, SAY(SLIP_MINUTES_ON_PAPER, .n = m->s->paper_sheet), on_paper, 60);
 	return on_paper;
 }
 
@@ -87,48 +83,44 @@ static int seen_bare(const struct making *m, const struct story_digit *d)
 /* The look is evidence of its own, beside the minutes and never merged with the count (rule 11). */
 static void detail_of(const struct making *m, const struct story_digit *d, char *out, size_t size)
 {
-	char times[1000], hm[SLIP_HM];
-	enum slip_word also = m->s->single ? entry_looked(m->s->sheet.who_looked) : SW_KINDS;
+	char times[1000];
+	enum saying also = m->s->single ? entry_looked(m->s->sheet.who_looked) : SAY_NONE;
+	struct say say = {
+	    .words = times, .time = slip_minute(d->bare), .person = slip_name(m, d->bare_by), .what = also};
 	if (m->s->paper_sheet)
-		snprintf(times, sizeof times, "%s", slip_text(SW_ENTERED_AFTERWARDS));
+		snprintf(times, sizeof times, "%s", slip_text(m, SAY_SLIP_ENTERED_AFTERWARDS));
 	else
-		stretches_of(d, times, sizeof times);
-	slip_hm(d->bare, hm);
-	const char *const values[] = {"times",  times,
-	                              "time",   hm,
-	                              "person", slip_name(m, d->bare_by),
-	                              "also",   also == SW_KINDS ? "" : slip_text(also),
-	                              NULL};
-	if (seen_bare(m, d))
-		slip_part(out, size,
-		          m->s->paper_sheet
-		              ? (also == SW_KINDS ? SW_SEEN_BARE_UNTIMED : SW_SEEN_BARE_UNTIMED_ALSO)
-		              : (also == SW_KINDS ? SW_SEEN_BARE : SW_SEEN_BARE_ALSO),
-		          values);
-	else if (is_on(d))
+		stretches_of(m, d, times, sizeof times);
+	if (seen_bare(m, d) && m->s->paper_sheet)
+		say.saying = also ? SAY_SLIP_SEEN_BARE_UNTIMED_ALSO : SAY_SLIP_SEEN_BARE_UNTIMED;
+	else if (seen_bare(m, d))
+		say.saying = also ? SAY_SLIP_SEEN_BARE_ALSO : SAY_SLIP_SEEN_BARE;
+	else
+		say.saying = m->s->ended ? SAY_SLIP_NOT_SEEN_BARE : SAY_SLIP_NOT_YET_BARE;
+	if (!seen_bare(m, d) && is_on(d))
 		snprintf(out, size, "%s", times);
 	else
-		slip_part(out, size, m->s->ended ? SW_NOT_SEEN_BARE : SW_NOT_YET_BARE, values);
+		slip_say(m, &say, out, size);
 }
 
 static void put_digit(const struct making *m, json_t *list, const struct story_digit *d)
 {
 	json_t *o = json_object();
 	char says[200], detail[1200], hm[SLIP_HM], paper[60];
-	const char *const values[] = {"digit", own_digit_name(d->number), "minutes",
-	                              told_minutes(m, d, paper), NULL};
-	slip_sentence(says, sizeof says,
-	              !is_on(d)     ? SW_DIGIT
-	              : m->s->ended ? SW_DIGIT_ON
-	                            : SW_DIGIT_ON_BRIEF,
-	              values);
+	const struct say say = {.saying = !is_on(d)     ? SAY_SLIP_DIGIT
+	                                  : m->s->ended ? SAY_SLIP_DIGIT_ON
+	                                                : SAY_SLIP_DIGIT_ON_BRIEF,
+	                        .digit = d->number,
+	                        .words = told_minutes(m, d, paper)};
+	slip_say(m, &say, says, sizeof says);
+	saying_capital(says);
 	detail_of(m, d, detail, sizeof detail);
-	json_object_set_new(o, "name", slip_told(own_digit_name(d->number), 60));
+	json_object_set_new(o, "name", slip_told(slip_text(m, saying_of_digit(d->number)), 60));
 	json_object_set_new(o, "says", slip_told(says, 160));
 	json_object_set_new(o, "detail", slip_told(detail, 600));
 	if (seen_bare(m, d)) {
 		slip_hm(d->bare, hm);
-		slip_put(o, "bare", m->s->paper_sheet ? slip_text(SW_BARE_ON_PAPER) : hm, 40);
+		slip_put(o, "bare", m->s->paper_sheet ? slip_text(m, SAY_SLIP_BARE_ON_PAPER) : hm, 40);
 	}
 	json_array_append_new(list, o);
 }
@@ -142,7 +134,7 @@ void slip_put_digits(const struct making *m)
 		put_digit(m, list, digits[i]);
 	json_object_set_new(m->o, "digits", list);
 	if (m->s->single)
-		slip_put(m->o, "single", slip_text(n ? SW_SINGLE : SW_SINGLE_NO_DIGIT), 160);
+		slip_put(m->o, "single", slip_text(m, n ? SAY_SLIP_SINGLE : SAY_SLIP_SINGLE_NO_DIGIT), 160);
 }
 
 /* --- in the rows --------------------------------------------------------------------------------- */
@@ -155,34 +147,46 @@ static const char *thing_name(const struct making *m, int item)
 
 static void on_digit(const struct making *m, const struct story_digit *d, char *out, size_t size)
 {
-	const char *const values[] = {
-	    "digit",   own_digit_name(d->number), "tourniquet", thing_name(m, d->tourniquet),
-	    "forceps", thing_name(m, d->forceps), NULL};
-	slip_part(out, size,
-	          !d->tourniquet ? SW_NOT_SAID
-	          : d->forceps   ? SW_WITH_FORCEPS
-	                         : SW_WITHOUT_FORCEPS,
-	          values);
+	const struct say say = {.saying = !d->tourniquet ? SAY_SLIP_NOT_SAID
+	                                  : d->forceps   ? SAY_SLIP_WITH_FORCEPS
+	                                                 : SAY_SLIP_WITHOUT_FORCEPS,
+	                        .digit = d->number,
+	                        .item = thing_name(m, d->tourniquet),
+	                        .other_item = thing_name(m, d->forceps)};
+	slip_say(m, &say, out, size);
+}
+
+/* Of the digits that have their tourniquet on still, or of those that had it. */
+static void put_together(const struct making *m, const struct story_digit *const digits[DIGITS_MAX], int n,
+                         int on, enum saying label)
+{
+	char all[ROW_MAX] = "", one[560];
+	for (int i = 0; i < n; i++) {
+		if (is_on(digits[i]) != on)
+			continue;
+		on_digit(m, digits[i], one, sizeof one);
+		slip_row_add(m, label, all, one);
+	}
+	slip_row(m, label, all, NULL);
 }
 
 /* Those that one badge answered stand together: "20 min at 10:20, 30 min at 10:30: told by CIRC-2". */
 static void reminders_of(const struct making *m, const struct story_digit *d, char *out, size_t size)
 {
-	char some[600] = "", one[60], list[700], minutes[12], hm[SLIP_HM];
+	char some[600] = "", one[60], list[700];
 	for (int i = 0; i < d->n_reminders; i++) {
 		const struct story_reminder *r = &d->reminders[i],
 		                            *next = i + 1 < d->n_reminders ? r + 1 : NULL;
 		int told = time_is_set(r->acknowledged);
-		slip_hm(r->at, hm);
-		snprintf(minutes, sizeof minutes, "%d", (int)r->minutes);
-		SLIP_PART(one, REMINDER, "minutes", minutes, "time", hm);
-		slip_join(some, sizeof some, ", ", one);
+		slip_say(m, SAY(SLIP_REMINDER, .minutes = r->minutes, .time = slip_minute(r->at)), one,
+		         sizeof one);
+		said_join(some, sizeof some, ", ", one);
 		if (next && time_is_set(next->acknowledged) == told && next->by == r->by)
 			continue;
-		if (told)
-			SLIP_PART(list, REMINDERS_TOLD, "reminders", some, "person", slip_name(m, r->by));
-		else
-			SLIP_PART(list, REMINDERS_NOT, "reminders", some);
+		slip_say(m,
+		         told ? SAY(SLIP_REMINDERS_TOLD, .list = some, .person = slip_name(m, r->by))
+		              : SAY(SLIP_REMINDERS_NOT, .list = some),
+		         list, sizeof list);
 		slip_list(out, size, list);
 		some[0] = 0;
 	}
@@ -192,23 +196,23 @@ void slip_digit_rows(const struct making *m)
 {
 	const struct story_digit *digits[DIGITS_MAX];
 	int n = slip_digits_sorted(m->s, digits);
-	char all[ROW_MAX] = "", reminders[ROW_MAX] = "", one[560], named[ROW_MAX - 40];
+	char reminders[ROW_MAX] = "", one[560], named[ROW_MAX - 40];
 	/* While it is searched for, the lines above say where what is missing was; how all stood together, the slip of the
 	 * case's end says. */
-	for (int i = 0; i < n && m->kind != SLIP_DISCREPANCY; i++) {
-		on_digit(m, digits[i], one, sizeof one);
-		slip_row_add(m, SW_ROW_ON_DIGIT, all, one);
+	if (m->kind != SLIP_DISCREPANCY) {
+		put_together(m, digits, n, 1, SAY_SLIP_ROW_ON_DIGIT);
+		put_together(m, digits, n, 0, SAY_SLIP_ROW_WAS_ON);
 	}
-	slip_row(m, SW_ROW_ON_DIGIT, all, NULL);
 	for (int i = 0; i < n; i++) {
 		one[0] = 0;
 		reminders_of(m, digits[i], one, sizeof one);
 		if (one[0] && n > 1)
-			SLIP_PART(named, OF_DIGIT, "digit", own_digit_name(digits[i]->number), "text", one);
+			slip_say(m, SAY(SLIP_OF_DIGIT, .digit = digits[i]->number, .words = one), named,
+			         sizeof named);
 		if (one[0])
-			slip_row_add(m, SW_ROW_REMINDERS, reminders, n > 1 ? named : one);
+			slip_row_add(m, SAY_SLIP_ROW_REMINDERS, reminders, n > 1 ? named : one);
 	}
-	slip_row(m, SW_ROW_REMINDERS, reminders, NULL);
+	slip_row(m, SAY_SLIP_ROW_REMINDERS, reminders, NULL);
 }
 
 void slip_outcome_digits(const struct making *m, char *out, size_t size)
@@ -216,18 +220,16 @@ void slip_outcome_digits(const struct making *m, char *out, size_t size)
 	for (int i = 0; i < m->s->n_digits; i++) {
 		const struct story_digit *d = &m->s->digits[i];
 		const struct digit *now = sheet_digit_const(&m->s->sheet, d->number);
-		char hm[SLIP_HM], one[200], paper[60];
-		slip_hm(d->bare, hm);
-		const char *const values[] = {
-		    "digit", own_digit_name(d->number), "minutes", told_minutes(m, d, paper), "time", hm,
-		    NULL};
+		char one[200], paper[60];
 		if (!now || !now->had || !d->n_stretches)
 			continue;
-		slip_part(one, sizeof one,
-		          !now->seen_bare     ? SW_OUTCOME_NOT_BARE
-		          : m->s->paper_sheet ? SW_OUTCOME_BARE_UNTIMED
-		                              : SW_OUTCOME_BARE,
-		          values);
+		const struct say say = {.saying = !now->seen_bare     ? SAY_SLIP_OUTCOME_NOT_BARE
+		                                  : m->s->paper_sheet ? SAY_SLIP_OUTCOME_BARE_UNTIMED
+		                                                      : SAY_SLIP_OUTCOME_BARE,
+		                        .digit = d->number,
+		                        .words = told_minutes(m, d, paper),
+		                        .time = slip_minute(d->bare)};
+		slip_say(m, &say, one, sizeof one);
 		slip_list(out, size, one);
 	}
 }

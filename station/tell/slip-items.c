@@ -45,11 +45,11 @@ static void put_numbers(json_t *facts, const struct group *g)
 	char numbers[190] = "", text[220];
 	const char *identity = first_of(g)->thing.identity, *colon = strchr(identity, ':');
 	if (!*identity) {
-		add_fact(facts, slip_text(SW_NO_IDENTITY));
+		add_fact(facts, slip_text(g->m, SAY_SLIP_NO_IDENTITY));
 		return;
 	}
 	if (first_of(g)->thing.identity_kind == IDENTITY_MARK) {
-		SLIP_PART(text, ITEM_MARK, "number", colon ? colon + 1 : identity);
+		slip_say(g->m, SAY(SLIP_ITEM_MARK, .text = colon ? colon + 1 : identity), text, sizeof text);
 		add_fact(facts, text);
 		return;
 	}
@@ -57,16 +57,15 @@ static void put_numbers(json_t *facts, const struct group *g)
 		const char *one = sheet_item_const(&g->m->s->sheet, g->items[i])->thing.identity;
 		colon = strchr(one, ':');
 		if (strlen(numbers) + strlen(one) + 3 > sizeof numbers) { /* goes on in a fact of its own */
-			SLIP_PART(text, ITEM_NUMBERS, "numbers", numbers);
+			slip_say(g->m, SAY(SLIP_ITEM_NUMBERS, .text = numbers), text, sizeof text);
 			add_fact(facts, text);
 			numbers[0] = 0;
 		}
-		slip_join(numbers, sizeof numbers, ", ", colon ? colon + 1 : one);
+		said_join(numbers, sizeof numbers, ", ", colon ? colon + 1 : one);
 	}
-	if (g->n == 1)
-		SLIP_PART(text, ITEM_NUMBER, "number", numbers);
-	else
-		SLIP_PART(text, ITEM_NUMBERS, "numbers", numbers);
+	slip_say(g->m,
+	         g->n == 1 ? SAY(SLIP_ITEM_NUMBER, .text = numbers) : SAY(SLIP_ITEM_NUMBERS, .text = numbers),
+	         text, sizeof text);
 	add_fact(facts, text);
 }
 
@@ -82,12 +81,12 @@ static void put_lots(json_t *facts, const struct group *g)
 			told |= strcmp(o->lot, t->lot) == 0 && o->expiry == t->expiry;
 		}
 		if (!told && t->lot[0]) {
-			SLIP_PART(text, LOT, "lot", t->lot);
+			slip_say(g->m, SAY(SLIP_LOT, .lot = t->lot), text, sizeof text);
 			add_fact(facts, text);
 		}
 		if (!told && t->expiry) {
-			slip_day(t->expiry, day);
-			SLIP_PART(text, EXPIRY, "date", day);
+			slip_day(g->m, t->expiry, day);
+			slip_say(g->m, SAY(SLIP_EXPIRY, .words = day), text, sizeof text);
 			add_fact(facts, text);
 		}
 	}
@@ -95,41 +94,41 @@ static void put_lots(json_t *facts, const struct group *g)
 
 /* --- evidence ------------------------------------------------------------------------------------ */
 
-static enum slip_word condition_word(uint8_t condition)
+static enum saying condition_word(uint8_t condition)
 {
 	switch ((enum condition)condition) {
 	case CONDITION_NONE:
-		return SW_KINDS;
+		return SAY_NONE;
 	case CONDITION_INTACT:
-		return SW_INTACT;
+		return SAY_SLIP_INTACT;
 	case CONDITION_CUT_COMPLETE:
-		return SW_CUT_COMPLETE;
+		return SAY_SLIP_CUT_COMPLETE;
 	case CONDITION_PIECES_MISSING:
-		return SW_PIECES_MISSING;
+		return SAY_SLIP_PIECES_MISSING;
 	}
-	return SW_KINDS;
+	return SAY_NONE;
 }
 
-static void place_text(const struct item *it, char *out, size_t size)
+static void place_text(const struct making *m, const struct item *it, char *out, size_t size)
 {
 	switch ((enum item_place)it->place) {
 	case ITEM_HERE:
-		snprintf(out, size, "%s", slip_text(SW_NOT_COUNTED_YET));
+		snprintf(out, size, "%s", slip_text(m, SAY_SLIP_NOT_COUNTED_YET));
 		return;
 	case ITEM_ON:
-		snprintf(out, size, "%s", slip_text(SW_ON_DIGIT));
+		snprintf(out, size, "%s", slip_text(m, SAY_SLIP_ON_DIGIT));
 		return;
 	case ITEM_OFF:
-		snprintf(out, size, "%s", slip_text(SW_OFF_NOT_COUNTED));
+		snprintf(out, size, "%s", slip_text(m, SAY_SLIP_OFF_NOT_COUNTED));
 		return;
 	case ITEM_RETURNED:
-		snprintf(out, size, "%s", slip_text(SW_RETURNED));
+		snprintf(out, size, "%s", slip_text(m, SAY_SLIP_RETURNED));
 		return;
 	case ITEM_ISOLATED:
-		snprintf(out, size, "%s", slip_text(SW_ISOLATED));
+		snprintf(out, size, "%s", slip_text(m, SAY_SLIP_ISOLATED));
 		return;
 	case ITEM_STRUCK:
-		snprintf(out, size, "%s", slip_text(SW_STRUCK));
+		snprintf(out, size, "%s", slip_text(m, SAY_SLIP_STRUCK));
 		return;
 	case ITEM_ACCOUNTED:
 	case ITEM_EXTRA:
@@ -139,17 +138,18 @@ static void place_text(const struct item *it, char *out, size_t size)
 
 static void evidence_of(const struct making *m, const struct item *it, char *out, size_t size)
 {
-	enum slip_word condition = condition_word(it->condition);
+	enum saying condition = condition_word(it->condition);
 	char shown[120] = "";
 	if (it->evidence == EVIDENCE_MARK)
-		snprintf(shown, sizeof shown, "%s", slip_text(SW_MARK_READ));
+		snprintf(shown, sizeof shown, "%s", slip_text(m, SAY_SLIP_MARK_READ));
 	else if (it->evidence == EVIDENCE_SHOWN)
-		snprintf(shown, sizeof shown, "%s", slip_text(m->s->single ? SW_SHOWN_ONE : SW_SHOWN_BOTH));
+		snprintf(shown, sizeof shown, "%s",
+		         slip_text(m, m->s->single ? SAY_SLIP_SHOWN_ONE : SAY_SLIP_SHOWN_BOTH));
 	else if (!it->missing)
-		place_text(it, shown, sizeof shown);
-	if (condition != SW_KINDS && *shown && it->condition != CONDITION_PIECES_MISSING)
-		slip_part(out, size, SW_EVIDENCE_OF,
-		          (const char *const[]){"evidence", shown, "condition", slip_text(condition), NULL});
+		place_text(m, it, shown, sizeof shown);
+	if (condition != SAY_NONE && *shown && it->condition != CONDITION_PIECES_MISSING)
+		slip_say(m, SAY(SLIP_EVIDENCE_OF, .first = shown, .second = slip_text(m, condition)), out,
+		         size);
 	else
 		snprintf(out, size, "%s", shown);
 }
@@ -157,7 +157,7 @@ static void evidence_of(const struct making *m, const struct item *it, char *out
 /* Of a row of several the evidence is told once where it is one, else with how many there are of each. */
 static void put_evidence(json_t *o, const struct group *g)
 {
-	char text[400] = "", one[160], other[160], some[180], n[12];
+	char text[400] = "", one[160], other[160], some[180];
 	for (int i = 0; i < g->n; i++) {
 		int same = 0, before = 0;
 		evidence_of(g->m, sheet_item_const(&g->m->s->sheet, g->items[i]), one, sizeof one);
@@ -169,8 +169,7 @@ static void put_evidence(json_t *o, const struct group *g)
 		}
 		if (before || !*one)
 			continue;
-		snprintf(n, sizeof n, "%d", same);
-		SLIP_PART(some, EVIDENCE_SOME, "n", n, "evidence", one);
+		slip_say(g->m, SAY(SLIP_EVIDENCE_SOME, .n = same, .words = one), some, sizeof some);
 		slip_list(text, sizeof text, same == g->n ? one : some);
 	}
 	json_object_set_new(o, "evidence", slip_told(text, 160));
@@ -179,19 +178,18 @@ static void put_evidence(json_t *o, const struct group *g)
 static void put_flag(json_t *o, const struct group *g)
 {
 	const struct item *it = first_of(g);
-	char text[60], n[12];
-	int open = 0;
+	char text[60];
+	int open = 0, n = g->missing ? g->missing : g->in - g->out;
 	for (int i = 0; i < g->n; i++)
 		open += item_open(sheet_item_const(&g->m->s->sheet, g->items[i]));
-	snprintf(n, sizeof n, "%d", g->missing ? g->missing : g->in - g->out);
 	if (it->place == ITEM_EXTRA)
-		snprintf(text, sizeof text, "%s", slip_text(SW_EXTRA));
+		snprintf(text, sizeof text, "%s", slip_text(g->m, SAY_SLIP_EXTRA));
 	else if (item_open(it) && it->condition == CONDITION_PIECES_MISSING)
-		snprintf(text, sizeof text, "%s", slip_text(SW_IN_PIECES));
+		snprintf(text, sizeof text, "%s", slip_text(g->m, SAY_SLIP_IN_PIECES));
 	else if (g->missing)
-		SLIP_PART(text, NOT_FOUND, "n", n);
+		slip_say(g->m, SAY(SLIP_NOT_FOUND, .n = n), text, sizeof text);
 	else if (open && g->m->s->ended && g->m->s->ended != END_CANCELLED)
-		SLIP_PART(text, NOT_ACCOUNTED, "n", n);
+		slip_say(g->m, SAY(SLIP_NOT_ACCOUNTED, .n = n), text, sizeof text);
 	else
 		return;
 	slip_put(o, "amiss", text, 60);
@@ -211,19 +209,19 @@ static void put_notes(json_t *o, const struct group *g)
 	for (int i = 0; i < g->n; i++) {
 		const struct story_item *si = told_of(g, i);
 		const struct item *it = sheet_item_const(&g->m->s->sheet, g->items[i]);
-		char hm[SLIP_HM], text[240];
+		char text[240];
 		if (si->added) {
-			slip_hm(si->in, hm);
-			SLIP_PART(text, ADDED, "time", hm);
+			slip_say(g->m, SAY(SLIP_ADDED, .time = slip_minute(si->in)), text, sizeof text);
 			add_note(notes, text);
 		}
 		if (it->dropped)
-			add_note(notes, slip_text(SW_DROPPED));
+			add_note(notes, slip_text(g->m, SAY_SLIP_DROPPED));
 		if (it->thing.unlisted)
-			add_note(notes, slip_text(it->thing.line[0] ? SW_IMPROVISED : SW_UNLISTED));
+			add_note(notes, slip_text(g->m, it->thing.line[0] ? SAY_SLIP_IMPROVISED
+			                                                  : SAY_SLIP_UNLISTED));
 		if (si->found[0] && si->where) {
-			slip_hm(si->shown, hm);
-			SLIP_PART(text, FOUND_AT, "time", hm, "where", si->found);
+			slip_say(g->m, SAY(SLIP_FOUND_AT, .time = slip_minute(si->shown), .text = si->found),
+			         text, sizeof text);
 			add_note(notes, text);
 		} else if (si->found[0]) {
 			add_note(notes, si->found);
@@ -239,11 +237,10 @@ static void put_group(json_t *list, const struct group *g)
 	json_t *o = json_object(), *facts = json_array();
 	char name[80];
 	snprintf(name, sizeof name, "%s", first_of(g)->thing.name);
-	if (name[0] >= 'a' && name[0] <= 'z')
-		name[0] = (char)(name[0] - 'a' + 'A');
+	saying_capital(name);
 	put_numbers(facts, g);
 	put_lots(facts, g);
-	slip_put(o, "line", name[0] ? name : saying_text(SAY_ITEM_NO_NUMBER), 60);
+	slip_put(o, "line", name[0] ? name : slip_text(g->m, SAY_ITEM_NO_NUMBER), 60);
 	json_object_set_new(o, "facts", facts);
 	json_object_set_new(o, "in", json_integer(g->in));
 	json_object_set_new(o, "out", json_integer(g->out));
@@ -264,14 +261,13 @@ static void take(struct group *g, int item)
 
 static void put_sum(const struct making *m)
 {
-	char n[12], text[40];
+	char text[40];
 	int extra = 0;
 	for (int i = 0; i < m->s->sheet.n_items; i++)
 		extra += m->s->sheet.items[i].place == ITEM_EXTRA ? m->s->sheet.items[i].pieces : 0;
-	snprintf(n, sizeof n, "%d", extra);
-	if (extra)
-		SLIP_PART(text, EXTRAS, "n", n);
-	json_object_set_new(m->o, "extra", slip_told(extra ? text : slip_text(SW_NOTHING_EXTRA), 60));
+	slip_say(m, SAY(SLIP_EXTRAS, .n = extra), text, sizeof text);
+	json_object_set_new(m->o, "extra",
+	                    slip_told(extra ? text : slip_text(m, SAY_SLIP_NOTHING_EXTRA), 60));
 }
 
 void slip_put_items(const struct making *m)
@@ -297,14 +293,14 @@ void slip_put_items(const struct making *m)
 
 /* --- in one sentence ----------------------------------------------------------------------------- */
 
-static enum slip_word outcome_word(const struct item *it)
+static enum saying outcome_word(const struct item *it)
 {
-	return it->place == ITEM_EXTRA                   ? SW_OUTCOME_EXTRA
-	       : it->place != ITEM_ACCOUNTED             ? SW_OUTCOME_NOT
-	       : it->condition == CONDITION_INTACT       ? SW_OUTCOME_INTACT
-	       : it->condition == CONDITION_CUT_COMPLETE ? SW_OUTCOME_CUT
-	       : it->evidence == EVIDENCE_MARK           ? SW_OUTCOME_MARK
-	                                                 : SW_OUTCOME_SHOWN;
+	return it->place == ITEM_EXTRA                   ? SAY_SLIP_OUTCOME_EXTRA
+	       : it->place != ITEM_ACCOUNTED             ? SAY_SLIP_OUTCOME_NOT
+	       : it->condition == CONDITION_INTACT       ? SAY_SLIP_OUTCOME_INTACT
+	       : it->condition == CONDITION_CUT_COMPLETE ? SAY_SLIP_OUTCOME_CUT
+	       : it->evidence == EVIDENCE_MARK           ? SAY_SLIP_OUTCOME_MARK
+	                                                 : SAY_SLIP_OUTCOME_SHOWN;
 }
 
 /* Only what was counted and seen (rule 15): "1 of 1 shown intact". What is alike in all that is told of it, together. */
@@ -315,7 +311,7 @@ void slip_outcome_items(const struct making *m, char *out, size_t size)
 	for (int i = 1; i <= s->n_items; i++) {
 		const struct item *it = &s->items[i - 1];
 		int pieces = it->pieces, shown = it->shown;
-		char one[200], p[12], n[12];
+		char one[200];
 		if (!item_counts(it) || taken[i])
 			continue;
 		for (int k = i + 1; k <= s->n_items; k++)
@@ -325,11 +321,10 @@ void slip_outcome_items(const struct making *m, char *out, size_t size)
 				shown += s->items[k - 1].shown;
 				taken[k] = 1;
 			}
-		snprintf(p, sizeof p, "%d", pieces);
-		snprintf(n, sizeof n, "%d", shown);
-		slip_part(
-		    one, sizeof one, outcome_word(it),
-		    (const char *const[]){"item", it->thing.name, "shown", n, "pieces", p, "n", p, NULL});
+		slip_say(m,
+		         &(const struct say){
+		             .saying = outcome_word(it), .item = it->thing.name, .n = shown, .all = pieces},
+		         one, sizeof one);
 		slip_list(out, size, one);
 	}
 }

@@ -18,25 +18,37 @@ void slip_put(json_t *o, const char *key, const char *s, size_t limit)
 		json_object_set_new(o, key, slip_told(s, limit));
 }
 
+void slip_say(const struct making *m, const struct say *say, char *out, size_t size)
+{
+	say_part_in(m->from->language, say, out, size);
+}
+
+const char *slip_text(const struct making *m, enum saying saying)
+{
+	return saying_text_in(m->from->language, saying);
+}
+
 void slip_hm(struct moment at, char hm[SLIP_HM])
 {
 	clock_text_hm(at.wall_ms, at.utc_min, hm);
 }
 
-void slip_day(int32_t yyyymmdd, char out[SLIP_DATE])
+int32_t slip_minute(struct moment at)
 {
-	char day[12], year[12];
+	return clock_minute_of_day(at.wall_ms, at.utc_min);
+}
+
+void slip_day(const struct making *m, int32_t yyyymmdd, char out[SLIP_DATE])
+{
 	int month = (int)(yyyymmdd / 100 % 100);
 	if (month < 1 || month > 12) { /* what an earlier version let in */
 		snprintf(out, SLIP_DATE, "%d", (int)yyyymmdd);
 		return;
 	}
-	snprintf(day, sizeof day, "%d", (int)(yyyymmdd % 100));
-	snprintf(year, sizeof year, "%d", (int)(yyyymmdd / 10000));
-	slip_part(out, SLIP_DATE, SW_DAY,
-	          (const char *const[]){"day", day, "month",
-	                                slip_text((enum slip_word)(SW_MONTH_1 + month - 1)), "year", year,
-	                                NULL});
+	slip_say(m,
+	         SAY(SLIP_DAY, .day = yyyymmdd % 100,
+	             .month = (enum saying)((int)SAY_SLIP_MONTH_1 + month - 1), .year = yyyymmdd / 10000),
+	         out, SLIP_DATE);
 }
 
 int32_t slip_date(struct moment at)
@@ -46,23 +58,23 @@ int32_t slip_date(struct moment at)
 
 const char *slip_name(const struct making *m, int32_t number)
 {
-	return number ? staff_name(&m->from->past->staff, number) : slip_text(SW_NOBODY);
+	return number ? staff_name(&m->from->past->staff, number) : slip_text(m, SAY_SLIP_NOBODY);
 }
 
-void slip_row(const struct making *m, enum slip_word label, const char *says, const char *write)
+void slip_row(const struct making *m, enum saying label, const char *says, const char *write)
 {
 	json_t *o;
 	if (!says[0])
 		return;
 	o = json_object();
-	slip_put(o, "label", slip_text(label), 40);
+	slip_put(o, "label", slip_text(m, label), 40);
 	slip_put(o, "says", says, ROW_MAX - 1);
 	if (write)
 		slip_put(o, "write", write, 60);
 	json_array_append_new(m->rows, o);
 }
 
-void slip_row_add(const struct making *m, enum slip_word label, char says[ROW_MAX], const char *more)
+void slip_row_add(const struct making *m, enum saying label, char says[ROW_MAX], const char *more)
 {
 	if (strlen(says) + strlen(more) + 3 > ROW_MAX) {
 		slip_row(m, label, says, NULL);
@@ -73,7 +85,7 @@ void slip_row_add(const struct making *m, enum slip_word label, char says[ROW_MA
 
 void slip_list(char *list, size_t size, const char *more)
 {
-	slip_join(list, size, "; ", more);
+	said_join(list, size, "; ", more);
 }
 
 int slip_tells_all(const struct making *m)

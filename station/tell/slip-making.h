@@ -5,7 +5,6 @@
 
 #include "tell/amiss.h"
 #include "tell/slip.h"
-#include "words/slip-words.h"
 
 #define OUTCOME_MAX 1200
 #define ROW_MAX 700 /* of what one row says */
@@ -25,19 +24,25 @@ struct making {
 json_t *slip_told(const char *s, size_t limit);
 void slip_put(json_t *o, const char *key, const char *s, size_t limit); /* nothing of "" */
 
+/* In the slip's language: a part of a sentence, and the text of one that has no values. */
+void slip_say(const struct making *m, const struct say *say, char *out, size_t size);
+const char *slip_text(const struct making *m, enum saying saying);
+
+/* As it was read in the room: the minute of the day, and yyyymmdd. */
+int32_t slip_minute(struct moment at);
+int32_t slip_date(struct moment at);
 #define SLIP_HM 6
-void slip_hm(struct moment at, char hm[SLIP_HM]); /* as it was read in the room */
-#define SLIP_DATE 24
-void slip_day(int32_t yyyymmdd, char out[SLIP_DATE]); /* "31 Mar 2028" */
-int32_t slip_date(struct moment at);                  /* yyyymmdd, as it was read in the room */
+void slip_hm(struct moment at, char hm[SLIP_HM]); /* "10:41" */
+#define SLIP_DATE 40
+void slip_day(const struct making *m, int32_t yyyymmdd, char out[SLIP_DATE]); /* "31 Mar 2028" */
 
 const char *slip_name(const struct making *m, int32_t number); /* of a badge */
 
 /* 'label  what is said'; nothing where it says nothing. `write`: a line to write on follows, NULL none. */
-void slip_row(const struct making *m, enum slip_word label, const char *says, const char *write);
+void slip_row(const struct making *m, enum saying label, const char *says, const char *write);
 
 /* Adds to what a row is to say, with "; "; where the row is full it is put, and another one begins. */
-void slip_row_add(const struct making *m, enum slip_word label, char says[ROW_MAX], const char *more);
+void slip_row_add(const struct making *m, enum saying label, char says[ROW_MAX], const char *more);
 
 /* Joins with "; ". */
 void slip_list(char *list, size_t size, const char *more);

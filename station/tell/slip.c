@@ -22,19 +22,12 @@ static void outcome_words(const struct making *m, char *out, size_t size)
 	for (int i = 0; i < m->n_amiss; i++)
 		if (m->amiss[i].timed)
 			where |= m->amiss[i].digits;
-	amiss_words(&m->s->sheet, missing, sizeof missing);
-	amiss_digits_words(where, 1, digits, sizeof digits);
+	amiss_words(m->from->language, &m->s->sheet, missing, sizeof missing);
+	amiss_digits_words(m->from->language, where, 1, digits, sizeof digits);
 	if (where)
-		slip_part(out, size, SW_MAY_BE_ON,
-		          (const char *const[]){"what", missing, "digits", digits, NULL});
+		slip_say(m, SAY(SLIP_MAY_BE_ON, .words = missing, .list = digits), out, size);
 	else
 		snprintf(out, size, "%s", missing);
-}
-
-static void capital(char *text)
-{
-	if (text[0] >= 'a' && text[0] <= 'z')
-		text[0] = (char)(text[0] - 'a' + 'A');
 }
 
 static const char *heading(const struct making *m)
@@ -62,13 +55,13 @@ static void put_heading(const struct making *m)
 	if (m->kind == SLIP_ADDENDUM)
 		snprintf(text, sizeof text, "%s", json_text(m->o, "adds_words"));
 	else if (m->s->ended == END_CANCELLED && why[0])
-		SLIP_PART(text, CANCELLED_WHY, "why", why);
+		slip_say(m, SAY(SLIP_CANCELLED_WHY, .reason = why), text, sizeof text);
 	else
 		snprintf(text, sizeof text, "%s",
-		         slip_text(m->s->ended == END_RECONCILED  ? SW_RECONCILED
-		                   : m->s->ended == END_CANCELLED ? SW_CANCELLED
-		                                                  : SW_NOT_ENDED));
-	capital(text);
+		         slip_text(m, m->s->ended == END_RECONCILED  ? SAY_SLIP_RECONCILED
+		                      : m->s->ended == END_CANCELLED ? SAY_SLIP_CANCELLED
+		                                                     : SAY_SLIP_NOT_ENDED));
+	saying_capital(text);
 	slip_put(m->o, "heading_words", text, 300);
 }
 
@@ -90,9 +83,9 @@ static void put_outcome(const struct making *m)
 	put_heading(m);
 	if (slip_tells_all(m))
 		slip_outcome_items(m, text, sizeof text);
-	capital(text);
+	saying_capital(text);
 	if (!text[0] && slip_tells_all(m))
-		snprintf(text, sizeof text, "%s", slip_text(SW_NOTHING_IN));
+		snprintf(text, sizeof text, "%s", slip_text(m, SAY_SLIP_NOTHING_IN));
 	slip_put(m->o, "outcome", text, 600);
 	put_after(m);
 }
@@ -101,38 +94,37 @@ static void put_outcome(const struct making *m)
 
 static void put_when(const struct making *m)
 {
-	char day[SLIP_DATE], from[SLIP_HM], to[SLIP_HM], other[SLIP_DATE], text[60];
+	char day[SLIP_DATE], other[SLIP_DATE], text[60];
 	int ended = time_is_set(m->s->ended_at);
 	struct moment end = ended ? m->s->ended_at : m->from->now;
-	slip_day(slip_date(m->s->opened), day);
-	slip_hm(m->s->opened, from);
-	slip_hm(end, to);
-	slip_day(slip_date(end), other);
-	slip_part(text, sizeof text,
-	          m->s->paper_sheet && ended                  ? SW_HOURS_OF_ENTRY
-	          : slip_date(end) != slip_date(m->s->opened) ? SW_HOURS_TO_DAY
-	          : ended                                     ? SW_HOURS
-	                                                      : SW_OPEN_AT,
-	          (const char *const[]){"from", from, "to", to, "day", other, NULL});
+	slip_day(m, slip_date(m->s->opened), day);
+	slip_day(m, slip_date(end), other);
+	const struct say hours = {.saying = m->s->paper_sheet && ended ? SAY_SLIP_HOURS_OF_ENTRY
+	                                    : slip_date(end) != slip_date(m->s->opened)
+	                                        ? SAY_SLIP_HOURS_TO_DAY
+	                                    : ended ? SAY_SLIP_HOURS
+	                                            : SAY_SLIP_OPEN_AT,
+	                          .from = slip_minute(m->s->opened),
+	                          .to = slip_minute(end),
+	                          .words = other};
+	slip_say(m, &hours, text, sizeof text);
 	slip_put(m->o, "day", day, 40);
 	slip_put(m->o, "hours", text, 60);
 }
 
 static void put_place(const struct making *m)
 {
-	char number[16], text[60];
-	snprintf(number, sizeof number, "%d", (int)m->s->case_no);
-	SLIP_PART(text, CASE, "case", number);
+	char text[60];
+	slip_say(m, SAY(SLIP_CASE, .case_no = m->s->case_no), text, sizeof text);
 	json_object_set_new(m->o, "room",
 	                    slip_told(past_room_name(m->from->past, m->from->language, m->s->room), 60));
 	json_object_set_new(m->o, "case_number", json_integer(m->s->case_no));
 	slip_put(m->o, "case", text, 60);
 	if (m->s->paper_sheet) {
-		snprintf(number, sizeof number, "%d", (int)m->s->paper_sheet);
-		SLIP_PART(text, FROM_PAPER, "n", number);
+		slip_say(m, SAY(SLIP_FROM_PAPER, .n = m->s->paper_sheet), text, sizeof text);
 		slip_put(m->o, "case_label", text, 60);
 	} else if (m->s->label[0]) {
-		SLIP_PART(text, LABELLED, "label", m->s->label);
+		slip_say(m, SAY(SLIP_LABELLED, .text = m->s->label), text, sizeof text);
 		slip_put(m->o, "case_label", text, 60);
 	}
 	put_when(m);
@@ -208,9 +200,9 @@ json_t *slip_summary(const struct slip_source *from)
 	char outcome[OUTCOME_MAX];
 	json_t *o = json_object();
 	outcome_words(&m, outcome, sizeof outcome);
-	capital(outcome);
+	saying_capital(outcome);
 	if (!outcome[0])
-		snprintf(outcome, sizeof outcome, "%s", slip_text(SW_NOTHING_IN));
+		snprintf(outcome, sizeof outcome, "%s", slip_text(&m, SAY_SLIP_NOTHING_IN));
 	json_object_set_new(o, "slip", json_integer(from->number));
 	json_object_set_new(o, "copy", json_integer(from->copy));
 	json_object_set_new(o, "site", json_string(from->past->settings.site));

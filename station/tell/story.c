@@ -1,17 +1,14 @@
 #include "tell/story.h"
 
 #include <errno.h>
-#include <inttypes.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
 #include "base/clock.h"
-#include "code/own-codes.h"
 #include "count/paper-sheet.h"
 #include "tell/amiss.h"
 #include "tell/entry.h"
-#include "words/slip-words.h"
 
 static const struct moment none;
 
@@ -33,6 +30,16 @@ static void mark_undone(struct telling *t, int undo)
 		for (int k = i; k < undo && (k == i || !(t->events[k].flags & EVENT_FIRST)); k++)
 			t->undone[k] = 1;
 	}
+}
+
+static void say(const struct story *s, const struct say *what, char *out, size_t size)
+{
+	say_part_in(s->language, what, out, size);
+}
+
+static int32_t minute_of(struct moment at)
+{
+	return clock_minute_of_day(at.wall_ms, at.utc_min);
 }
 
 /* Nothing falls off a list in silence: what finds no place is counted. */
@@ -78,7 +85,9 @@ static void tell_person(struct telling *t, const struct event *e)
 				s->people[i].to = e->at;
 				if (e->n) {
 					char text[80];
-					SLIP_SAY(text, DID_NOT_SCAN_OUT, "person", s->people[i].name);
+					say(s, SAY(SLIP_DID_NOT_SCAN_OUT, .person = s->people[i].name), text,
+					    sizeof text);
+					saying_capital(text);
 					add_entry(s, ENTRY_OVERRIDDEN, e, text);
 				}
 			}
@@ -103,12 +112,11 @@ static void tell_earlier(struct story_stretch *x, int on, int64_t ms)
 
 static void tell_minutes_ago(struct story *s, const struct event *e)
 {
-	char text[240], minutes[12];
-	snprintf(minutes, sizeof minutes, "%d", (int)e->n);
-	if (e->what == STRETCH_ON)
-		SLIP_PART(text, ON_EARLIER, "digit", own_digit_name(e->digit), "n", minutes);
-	else
-		SLIP_PART(text, OFF_EARLIER, "digit", own_digit_name(e->digit), "n", minutes);
+	char text[240];
+	say(s,
+	    e->what == STRETCH_ON ? SAY(SLIP_ON_EARLIER, .digit = e->digit, .n = e->n)
+	                          : SAY(SLIP_OFF_EARLIER, .digit = e->digit, .n = e->n),
+	    text, sizeof text);
 	add_entry(s, ENTRY_CORRECTED, e, text);
 }
 
@@ -145,14 +153,14 @@ static void tell_digit(struct telling *t, const struct event *e)
 		if (d->n_stretches)
 			d->n_stretches--;
 		d->doubted = none;
-		SLIP_PART(text, NEVER_WENT_ON, "digit", own_digit_name(e->digit));
+		say(s, SAY(SLIP_NEVER_WENT_ON, .digit = e->digit), text, sizeof text);
 		add_entry(s, ENTRY_CORRECTED, e, text);
 		return;
 	case EV_DIGIT_STILL_ON:
 		if (d->n_stretches)
 			d->stretches[d->n_stretches - 1].off = none;
 		d->doubted = none;
-		SLIP_PART(text, WAS_STILL_ON, "digit", own_digit_name(e->digit));
+		say(s, SAY(SLIP_WAS_STILL_ON, .digit = e->digit), text, sizeof text);
 		add_entry(s, ENTRY_CORRECTED, e, text);
 		return;
 	case EV_DIGIT_OFF:
@@ -166,7 +174,7 @@ static void tell_digit(struct telling *t, const struct event *e)
 		tell_minutes_ago(s, e);
 		return;
 	case EV_DIGIT_MOVED:
-		SLIP_PART(text, MOVED, "digit", own_digit_name(e->digit), "other", own_digit_name(e->other));
+		say(s, SAY(SLIP_MOVED, .digit = e->digit, .other_digit = e->other), text, sizeof text);
 		add_entry(s, ENTRY_CORRECTED, e, text);
 		struct story_digit *to = digit_of(s, e->other);
 		if (to) {
@@ -207,13 +215,13 @@ static void tell_digit(struct telling *t, const struct event *e)
 }
 
 /* Earlier versions kept the remark in words. */
-static void tell_remark(struct story_item *it, const struct event *e)
+static void tell_remark(const struct story *s, struct story_item *it, const struct event *e)
 {
-	struct say say = said_say(&e->said);
+	struct say remark = said_say(&e->said);
 	it->shown = e->at;
-	it->where = !say.saying && e->text[0];
-	if (say.saying)
-		say_part(&say, it->found, sizeof it->found);
+	it->where = !remark.saying && e->text[0];
+	if (remark.saying)
+		say(s, &remark, it->found, sizeof it->found);
 	else
 		snprintf(it->found, sizeof it->found, "%s", e->text);
 }
@@ -243,14 +251,16 @@ static void tell_item(struct telling *t, const struct event *e, const struct she
 		return;
 	}
 	case EV_ITEM_SHOWN:
-		tell_remark(it, e);
+		tell_remark(s, it, e);
 		return;
 	case EV_ITEM_STRUCK:
-		SLIP_PART(text, STRUCK_ITEM, "item", entry_item(e, before, before));
+		say(s, SAY(SLIP_STRUCK_ITEM, .item = entry_item(s->language, e, before, before)), text,
+		    sizeof text);
 		add_entry(s, ENTRY_CORRECTED, e, text);
 		return;
 	case EV_ITEM_ISOLATED:
-		SLIP_PART(text, NOTE_ISOLATED, "item", entry_item(e, before, before));
+		say(s, SAY(SLIP_NOTE_ISOLATED, .item = entry_item(s->language, e, before, before)), text,
+		    sizeof text);
 		add_note(s, text);
 		return;
 	default:
@@ -286,7 +296,7 @@ static void tell_discrepancy(struct telling *t, const struct event *e, const str
 	if (!x)
 		return;
 	x->opened = e->at;
-	amiss_words(after, x->what, sizeof x->what);
+	amiss_words(s->language, after, x->what, sizeof x->what);
 }
 
 static void tell_debt(struct telling *t, const struct event *e)
@@ -309,7 +319,9 @@ static void tell_debt(struct telling *t, const struct event *e)
 			s->debts[i].after = s->ended != 0;
 			s->debts[i].by = e->person;
 			snprintf(s->debts[i].how, sizeof s->debts[i].how, "%s",
-			         e->text[0] ? e->text : paid_words((enum paid_how)e->other));
+			         e->text[0]
+			             ? e->text
+			             : saying_text_in(s->language, paid_saying((enum paid_how)e->other)));
 		}
 }
 
@@ -335,12 +347,22 @@ static void tell_found(struct story *s, const struct event *e)
 	snprintf(x->text, sizeof x->text, "%s", e->text);
 }
 
+/* Earlier versions kept why in words. */
+static uint8_t end_why_of(const struct event *e)
+{
+	for (int why = END_TYPED + 1; why < END_WHY_KINDS && e->text[0]; why++)
+		if (strcmp(e->text, saying_text(end_saying((enum end_why)why))) == 0)
+			return (uint8_t)why;
+	return e->text[0] ? END_TYPED : (uint8_t)e->other;
+}
+
 static void tell_end(struct story *s, const struct event *e)
 {
 	s->ended = e->what;
 	s->ended_at = e->at;
+	s->end_why = end_why_of(e);
 	snprintf(s->end_text, sizeof s->end_text, "%s",
-	         e->text[0] ? e->text : end_words((enum end_why)e->other));
+	         s->end_why ? saying_text_in(s->language, end_saying((enum end_why)s->end_why)) : e->text);
 }
 
 static void tell_slip(struct story *s, const struct event *e)
@@ -396,32 +418,31 @@ static void tell_case(struct telling *t, const struct event *e)
 /* What else must be on paper: a sentence of its own. */
 static void tell_note(struct story *s, const struct event *e)
 {
-	char text[240], hm[6];
-	enum slip_word word;
+	char text[240];
+	enum saying word;
 	switch (e->kind) {
 	case EV_SUSPENDED:
-		word = SW_NOTE_SUSPENDED;
+		word = SAY_SLIP_NOTE_SUSPENDED;
 		break;
 	case EV_RESUMED:
-		word = SW_NOTE_RESUMED;
+		word = SAY_SLIP_NOTE_RESUMED;
 		break;
 	case EV_CANCELLED:
-		word = SW_NOTE_CANCELLED;
+		word = SAY_SLIP_NOTE_CANCELLED;
 		break;
 	case EV_PATIENT_LEFT:
-		word = SW_NOTE_LEFT;
+		word = SAY_SLIP_NOTE_LEFT;
 		break;
 	case EV_DRESSING_ON:
-		word = e->n ? SW_NOTE_DRESSING : SW_NOTE_DRESSING_DOWN;
+		word = e->n ? SAY_SLIP_NOTE_DRESSING : SAY_SLIP_NOTE_DRESSING_DOWN;
 		break;
 	case EV_CLOCK_WRONG:
-		word = e->n ? SW_NOTE_CLOCK_WRONG : SW_NOTE_CLOCK_RIGHT;
+		word = e->n ? SAY_SLIP_NOTE_CLOCK_WRONG : SAY_SLIP_NOTE_CLOCK_RIGHT;
 		break;
 	default:
 		return;
 	}
-	clock_text_hm(e->at.wall_ms, e->at.utc_min, hm);
-	slip_part(text, sizeof text, word, (const char *const[]){"time", hm, NULL});
+	say(s, &(const struct say){.saying = word, .time = minute_of(e->at)}, text, sizeof text);
 	add_note(s, text);
 }
 
@@ -496,11 +517,12 @@ static void tell(struct telling *t, const struct event *e, const struct sheet *b
 	tell_flags(t, e, before, after);
 }
 
-static void minutes_text(int64_t ms, int at_least, char *out, size_t size)
+static void minutes_text(const struct story *s, int64_t ms, int at_least, char *out, size_t size)
 {
-	char n[24];
-	snprintf(n, sizeof n, "%" PRId64, ms / 60000);
-	slip_part(out, size, at_least ? SW_AT_LEAST : SW_MINUTES, (const char *const[]){"n", n, NULL});
+	say(s,
+	    &(const struct say){.saying = at_least ? SAY_SLIP_AT_LEAST : SAY_SLIP_MINUTES,
+	                        .n = (int32_t)(ms / 60000)},
+	    out, size);
 }
 
 /* The minutes of a stretch come from its clock, not from the difference of two wall times (rule 14). */
@@ -513,12 +535,16 @@ static void tell_clocks(struct telling *t, const struct sheet *sheet, struct mom
 		if (!sd)
 			continue;
 		sd->longest_ms = digit_longest_ms(d, now);
-		minutes_text(digit_total_ms(d, now), d->gap || d->by_wall.gaps, sd->total, sizeof sd->total);
-		minutes_text(sd->longest_ms, d->gap || d->by_wall.gaps, sd->longest, sizeof sd->longest);
+		minutes_text(t->story, digit_total_ms(d, now), d->gap || d->by_wall.gaps, sd->total,
+		             sizeof sd->total);
+		minutes_text(t->story, sd->longest_ms, d->gap || d->by_wall.gaps, sd->longest,
+		             sizeof sd->longest);
 		if (!sd->n_stretches)
 			continue;
 		struct story_stretch *x = &sd->stretches[sd->n_stretches - 1];
-		digit_minutes_text(d, now, x->minutes, sizeof x->minutes);
+		struct say stretch = {0};
+		stretch.saying = digit_minutes(d, now, &stretch.minutes, &stretch.most);
+		say(t->story, &stretch, x->minutes, sizeof x->minutes);
 	}
 }
 
@@ -528,7 +554,7 @@ static void tell_undone(struct telling *t, const struct event *e, const struct s
 	for (int i = 0; i < t->count; i++)
 		if (t->events[i].seq == e->ref &&
 		    entry_words(&t->events[i], t->story, sheet, sheet, what, sizeof what)) {
-			SLIP_PART(text, TAKEN_BACK, "text", what);
+			say(t->story, SAY(SLIP_TAKEN_BACK, .words = what), text, sizeof text);
 			add_entry(t->story, ENTRY_CORRECTED, e, text);
 		}
 }
@@ -536,15 +562,14 @@ static void tell_undone(struct telling *t, const struct event *e, const struct s
 /* The slip says which events are not in it (rule 26). What the station itself does in time is of no case. */
 static void follow(struct telling *t, const struct event *e)
 {
-	char text[200], seq[24];
+	char text[200];
 	if (e->kind == EV_UNREADABLE && !e->case_no)
 		return;
 	if (e->kind == EV_UNREADABLE && !t->story->case_no)
 		t->story->case_no = e->case_no;
 	if (e->kind != EV_UNREADABLE && station_apply(t->replay, e) == 0)
 		return;
-	snprintf(seq, sizeof seq, "%" PRId64, e->seq);
-	SLIP_PART(text, NOTE_NOT_FOLLOWED, "seq", seq);
+	say(t->story, SAY(SLIP_NOTE_NOT_FOLLOWED, .n = (int32_t)e->seq), text, sizeof text);
 	add_note(t->story, text);
 }
 
@@ -570,7 +595,8 @@ static void tell_all(struct telling *t)
 	}
 }
 
-int story_make(struct story **out, const struct event *events, int count, struct moment now)
+int story_make(struct story **out, const struct language *language, const struct event *events, int count,
+               struct moment now)
 {
 	if (count < 1)
 		return -ENOENT;
@@ -583,6 +609,7 @@ int story_make(struct story **out, const struct event *events, int count, struct
 	if (n == 0) {
 		/* The clock of the replay begins in the boot in which the case was opened. */
 		t.replay->boot = events[0].at.boot;
+		t.story->language = language;
 		tell_all(&t);
 		if (!t.story->ended)
 			tell_clocks(&t, &t.replay->sheets[0], now);

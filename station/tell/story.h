@@ -6,6 +6,7 @@
 #define BANDTALLY_TELL_STORY_H
 
 #include "count/station.h"
+#include "words/language.h"
 
 #define STORY_PEOPLE 24
 #define STORY_COUNTS 40
@@ -108,9 +109,11 @@ struct story_found { /* after the end (rule 21) */
 };
 
 struct story {
-	struct sheet sheet; /* as it was when the case ended, or is now */
+	const struct language *language; /* of its words; NULL English. Borrowed */
+	struct sheet sheet;              /* as it was when the case ended, or is now */
 	int32_t case_no, room;
 	uint8_t single, ended; /* enum case_end, 0 open */
+	uint8_t end_why;       /* enum end_why; what was typed stands in end_text alone */
 	int32_t paper_sheet;   /* that it was entered from; 0 it was counted as it happened */
 	char label[16], end_text[EVENT_TEXT_MAX];
 	struct moment opened, ended_at, signed_at;
@@ -140,6 +143,7 @@ struct story {
  * starts, and the last mark in time before each (record_each() gives them so). `now` is until when the clocks of
  * a case that is still open run; of one that has ended it is not looked at. 0 with a story that is the
  * caller's to free(), -ENOENT where there are no events, -ENOMEM. */
-int story_make(struct story **out, const struct event *events, int count, struct moment now);
+int story_make(struct story **out, const struct language *language, const struct event *events, int count,
+               struct moment now);
 
 #endif

@@ -243,8 +243,8 @@ static int write_case(struct record *r, const struct words *w, int32_t case_no, 
 	struct story *story = NULL;
 	struct document d = {0};
 	char of[40];
-	int n =
-	    settings && k ? story_make(&story, all->list, all->count, all->list[all->count - 1].at) : -ENOMEM;
+	int n = settings && k ? story_make(&story, NULL, all->list, all->count, all->list[all->count - 1].at)
+	                      : -ENOMEM;
 	if (n == 0)
 		n = audit_settings(r, settings, e);
 	snprintf(of, sizeof of, RW_CASE_OF, (int)case_no);

@@ -256,7 +256,7 @@ static int export_case(struct record *r, const struct words *w, const char *path
 	if (n == 0)
 		n = find_signed(x, w, path, case_no, e);
 	if (n == 0)
-		n = story_make(&story, x->events.list, x->events.count,
+		n = story_make(&story, NULL, x->events.list, x->events.count,
 		               x->events.list[x->events.count - 1].at);
 	if (n == 0)
 		n = print_bundle(x, story, e);

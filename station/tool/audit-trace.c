@@ -150,7 +150,7 @@ static int tell_case(struct tracing *t, json_t *rows, const struct case_row *row
 	char slips[TEXT_MAX];
 	int n = case_events_read(&t->events, t->record, row->case_no, e);
 	if (n == 0 && t->events.count)
-		n = story_make(&story, t->events.list, t->events.count,
+		n = story_make(&story, NULL, t->events.list, t->events.count,
 		               t->events.list[t->events.count - 1].at);
 	if (n < 0)
 		return n;

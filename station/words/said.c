@@ -117,6 +117,16 @@ struct say said_say(const struct said *said)
 	return say;
 }
 
+void said_join(char *text, size_t size, const char *between, const char *more)
+{
+	size_t used = strlen(text);
+	if (!*more)
+		return;
+	if (used)
+		used += copy(text + used, size - used, between, strlen(between));
+	copy(text + used, size - used, more, strlen(more));
+}
+
 /* --- the sentence --------------------------------------------------------------------------------- */
 
 struct sentence {

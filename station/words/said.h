@@ -80,6 +80,9 @@ void say_sentence_in(const struct language *language, const struct say *say, cha
 /* The same as it stands in the middle of another sentence, or in a table. */
 void say_part_in(const struct language *language, const struct say *say, char *out, size_t size);
 
+/* Behind what stands in `text`, with `between` where that is not empty; nothing of ""; cut behind a whole letter. */
+void said_join(char *text, size_t size, const char *between, const char *more);
+
 /* The first letter as a capital, where it has one. */
 void saying_capital(char *text);
 

@@ -12,8 +12,10 @@
 #include "words/forward-words.h"
 #include "words/name-words.h"
 #include "words/next-words.h"
+#include "words/paper-words.h"
 #include "words/reply-words.h"
 #include "words/sayings.h"
+#include "words/slip-words.h"
 #include "words/stock-words.h"
 
 /* clang-format off */
@@ -24,6 +26,8 @@
 	BOARD_WORDS(X, N) \
 	FAULT_WORDS(X, N) \
 	FORWARD_WORDS(FORWARD_ROW) \
+	SLIP_WORDS(X, N) \
+	PAPER_WORDS(X, N) \
 	STOCK_WORDS(X, N)
 /* clang-format on */
 

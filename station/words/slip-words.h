@@ -1,375 +1,397 @@
-/* The sentences of a slip: W(NAME, "text"), each whole, so that it can be translated; {name} is a value. A SLIP_SAY() gives the
- * values that its text names.
- */
+/* The sentences of a slip. The form is that of sayings.h. */
 #ifndef BANDTALLY_WORDS_SLIP_WORDS_H
 #define BANDTALLY_WORDS_SLIP_WORDS_H
 
-#include <stddef.h>
-
 /* clang-format off */
-#define SLIP_WORDS(W) \
-	SLIP_WORDS_HEAD(W) \
-	SLIP_WORDS_DIGITS(W) \
-	SLIP_WORDS_ITEMS(W) \
-	SLIP_WORDS_AMISS(W) \
-	SLIP_WORDS_ROWS(W) \
-	SLIP_WORDS_ENTRIES(W) \
-	SLIP_WORDS_NOTES(W) \
-	SLIP_WORDS_PAPER(W)
+#define SLIP_WORDS(X, N) \
+	SLIP_HEAD(X, N) \
+	SLIP_DIGITS(X, N) \
+	SLIP_ITEMS(X, N) \
+	SLIP_AMISS(X, N) \
+	SLIP_ROWS(X, N) \
+	SLIP_ENTRIES(X, N) \
+	SLIP_NOTES(X, N) \
+	SLIP_HOWS(X, N) \
+	SLIP_PAPER(X, N)
 
 /* What stands above everything else, and beside the patient's label. */
-#define SLIP_WORDS_HEAD(W) \
-	W(RECONCILED, "Reconciled.") \
-	W(CANCELLED, "Case cancelled.") \
-	W(CANCELLED_WHY, "Case cancelled: {why}.") \
-	W(NOT_ENDED, "Not ended yet.") \
-	W(DISCREPANCY, "DISCREPANCY") \
-	W(UNRESOLVED, "UNRESOLVED") \
-	W(FOUND_LATER, "FOUND LATER") \
-	W(CASE_OPEN, "case open") \
-	W(ADDS_TO, "addendum to slip {slip}, case {case}") \
-	W(ADDS_TO_CASE, "addendum to case {case}") \
-	W(NOTHING_IN, "Nothing was counted in.") \
-	W(CASE, "case {case}") \
-	W(LABELLED, "label {label}") \
-	W(FROM_PAPER, "from paper sheet {n}") \
-	W(DAY, "{day} {month} {year}") \
-	W(HOURS, "{from} to {to}") \
-	W(HOURS_TO_DAY, "{from} to {to}, {day}") \
-	W(OPEN_AT, "{from}, open at {to}") \
-	W(HOURS_OF_ENTRY, "entered {from} to {to}") \
-	W(MONTH_1, "Jan") W(MONTH_2, "Feb") W(MONTH_3, "Mar") W(MONTH_4, "Apr") W(MONTH_5, "May") W(MONTH_6, "Jun") \
-	W(MONTH_7, "Jul") W(MONTH_8, "Aug") W(MONTH_9, "Sep") W(MONTH_10, "Oct") W(MONTH_11, "Nov") W(MONTH_12, "Dec") \
-	W(SINGLE, "Single-person count: no second person agreed it aloud. Timed from gloving.") \
-	W(SINGLE_NO_DIGIT, "Single-person count: no second person agreed it aloud.")
+#define SLIP_HEAD(X, N) \
+	X(SLIP_RECONCILED, "slip-reconciled", "Reconciled.") \
+	X(SLIP_CANCELLED, "slip-cancelled", "Case cancelled.") \
+	X(SLIP_CANCELLED_WHY, "slip-cancelled-why", "Case cancelled: {reason}.") \
+	X(SLIP_NOT_ENDED, "slip-not-ended", "Not ended yet.") \
+	X(SLIP_DISCREPANCY, "slip-discrepancy", "DISCREPANCY") \
+	X(SLIP_UNRESOLVED, "slip-unresolved", "UNRESOLVED") \
+	X(SLIP_FOUND_LATER, "slip-found-later", "FOUND LATER") \
+	X(SLIP_CASE_OPEN, "slip-case-open", "case open") \
+	X(SLIP_ADDS_TO, "slip-adds-to", "addendum to slip {slip}, case {case}") \
+	X(SLIP_ADDS_TO_CASE, "slip-adds-to-case", "addendum to case {case}") \
+	X(SLIP_NOTHING_IN, "slip-nothing-in", "Nothing was counted in.") \
+	X(SLIP_CASE, "slip-case", "case {case}") \
+	X(SLIP_LABELLED, "slip-labelled", "label {text}") \
+	X(SLIP_FROM_PAPER, "slip-from-paper", "from paper sheet {n}") \
+	X(SLIP_DAY, "slip-day", "{day} {month} {year}") \
+	X(SLIP_HOURS, "slip-hours", "{from} to {to}") \
+	X(SLIP_HOURS_TO_DAY, "slip-hours-to-day", "{from} to {to}, {words}") \
+	X(SLIP_OPEN_AT, "slip-open-at", "{from}, open at {to}") \
+	X(SLIP_HOURS_OF_ENTRY, "slip-hours-of-entry", "entered {from} to {to}") \
+	X(SLIP_MONTH_1, "slip-month-1", "Jan") \
+	X(SLIP_MONTH_2, "slip-month-2", "Feb") \
+	X(SLIP_MONTH_3, "slip-month-3", "Mar") \
+	X(SLIP_MONTH_4, "slip-month-4", "Apr") \
+	X(SLIP_MONTH_5, "slip-month-5", "May") \
+	X(SLIP_MONTH_6, "slip-month-6", "Jun") \
+	X(SLIP_MONTH_7, "slip-month-7", "Jul") \
+	X(SLIP_MONTH_8, "slip-month-8", "Aug") \
+	X(SLIP_MONTH_9, "slip-month-9", "Sep") \
+	X(SLIP_MONTH_10, "slip-month-10", "Oct") \
+	X(SLIP_MONTH_11, "slip-month-11", "Nov") \
+	X(SLIP_MONTH_12, "slip-month-12", "Dec") \
+	X(SLIP_SINGLE, "slip-single", "Single-person count: no second person agreed it aloud. Timed from gloving.") \
+	X(SLIP_SINGLE_NO_DIGIT, "slip-single-no-digit", "Single-person count: no second person agreed it aloud.")
 
-#define SLIP_WORDS_DIGITS(W) \
-	W(DIGIT, "{digit}: {minutes}") \
-	W(DIGIT_ON, "{digit}: STILL ON, {minutes}") \
-	W(DIGIT_ON_BRIEF, "{digit}: on for {minutes}") \
-	W(MINUTES, "{n} min") \
-	W(AT_LEAST, "at least {n} min") \
-	W(TIMES, "{on} to {off}") \
-	W(TIMES_SET_BACK, "from {on} (the wall clock was set back)") \
-	W(TIMES_WENT_BACK, "{on} to {off} (the clocks went back)") \
-	W(SINCE, "on since {on}") \
-	W(STRETCH, "{times} ({minutes})") \
-	W(STRETCHES, "{list}; the longest {longest}") \
-	W(SEEN_BARE, "{times}, seen bare at {time} by {person}") \
-	W(SEEN_BARE_ALSO, "{times}, seen bare at {time} by {person}; {also}") \
-	/* of a case that was entered from a paper count sheet, on which its times stand */ \
-	W(MINUTES_ON_PAPER, "minutes on paper sheet {n}") \
-	W(ENTERED_AFTERWARDS, "entered afterwards") \
-	W(BARE_ON_PAPER, "on paper") \
-	W(SEEN_BARE_UNTIMED, "{times}, seen bare by {person}") \
-	W(SEEN_BARE_UNTIMED_ALSO, "{times}, seen bare by {person}; {also}") \
-	W(NOT_SEEN_BARE, "{times}, NOT SEEN BARE after the final count") \
-	W(NOT_YET_BARE, "{times}, not yet seen bare") \
-	W(PATIENT_LOOKED, "the patient looked as well") \
-	W(CARER_LOOKED, "a carer looked as well") \
-	W(COLLEAGUE_LOOKED, "a colleague looked as well") \
-	W(NOBODY_LOOKED, "nobody else looked") \
-	W(WITH_FORCEPS, "{digit}: {tourniquet}, with {forceps}") \
-	W(WITHOUT_FORCEPS, "{digit}: {tourniquet}, no forceps on it") \
-	W(NOT_SAID, "{digit}: not said whether a tourniquet was on") \
-	W(REMINDER, "{minutes} min at {time}") \
-	W(REMINDERS_TOLD, "{reminders}: told by {person}") \
-	W(REMINDERS_NOT, "{reminders}: not answered") \
-	W(OF_DIGIT, "{digit}: {text}")
+#define SLIP_DIGITS(X, N) \
+	X(SLIP_DIGIT, "slip-digit", "{digit}: {words}") \
+	X(SLIP_DIGIT_ON, "slip-digit-on", "{digit}: STILL ON, {words}") \
+	X(SLIP_DIGIT_ON_BRIEF, "slip-digit-on-brief", "{digit}: on for {words}") \
+	X(SLIP_MINUTES, "slip-minutes", "{n} min") \
+	X(SLIP_AT_LEAST, "slip-at-least", "at least {n} min") \
+	X(SLIP_TIMES, "slip-times", "{from} to {to}") \
+	X(SLIP_TIMES_SET_BACK, "slip-times-set-back", "from {from} (the wall clock was set back)") \
+	X(SLIP_TIMES_WENT_BACK, "slip-times-went-back", "{from} to {to} (the clocks went back)") \
+	X(SLIP_SINCE, "slip-since", "on since {from}") \
+	X(SLIP_STRETCH, "slip-stretch", "{first} ({second})") \
+	X(SLIP_STRETCHES, "slip-stretches", "{list}; the longest {words}") \
+	X(SLIP_SEEN_BARE, "slip-seen-bare", "{words}, seen bare at {time} by {person}") \
+	X(SLIP_SEEN_BARE_ALSO, "slip-seen-bare-also", "{words}, seen bare at {time} by {person}; {what}") \
+	X(SLIP_MINUTES_ON_PAPER, "slip-minutes-on-paper", "minutes on paper sheet {n}") \
+	X(SLIP_ENTERED_AFTERWARDS, "slip-entered-afterwards", "entered afterwards") \
+	X(SLIP_BARE_ON_PAPER, "slip-bare-on-paper", "on paper") \
+	X(SLIP_SEEN_BARE_UNTIMED, "slip-seen-bare-untimed", "{words}, seen bare by {person}") \
+	X(SLIP_SEEN_BARE_UNTIMED_ALSO, "slip-seen-bare-untimed-also", "{words}, seen bare by {person}; {what}") \
+	X(SLIP_NOT_SEEN_BARE, "slip-not-seen-bare", "{words}, NOT SEEN BARE after the final count") \
+	X(SLIP_NOT_YET_BARE, "slip-not-yet-bare", "{words}, not yet seen bare") \
+	X(SLIP_PATIENT_LOOKED, "slip-patient-looked", "the patient looked as well") \
+	X(SLIP_CARER_LOOKED, "slip-carer-looked", "a carer looked as well") \
+	X(SLIP_COLLEAGUE_LOOKED, "slip-colleague-looked", "a colleague looked as well") \
+	X(SLIP_NOBODY_LOOKED, "slip-nobody-looked", "nobody else looked") \
+	X(SLIP_WITH_FORCEPS, "slip-with-forceps", "{digit}: {item}, with {other_item}") \
+	X(SLIP_WITHOUT_FORCEPS, "slip-without-forceps", "{digit}: {item}, no forceps on it") \
+	X(SLIP_NOT_SAID, "slip-not-said", "{digit}: not said whether a tourniquet was on") \
+	X(SLIP_REMINDER, "slip-reminder", "{minutes} min at {time}") \
+	X(SLIP_REMINDERS_TOLD, "slip-reminders-told", "{list}: told by {person}") \
+	X(SLIP_REMINDERS_NOT, "slip-reminders-not", "{list}: not answered") \
+	X(SLIP_OF_DIGIT, "slip-of-digit", "{digit}: {words}") \
+	X(SLIP_OF_ITEM, "slip-of-item", "{item}: {text}")
 
-#define SLIP_WORDS_ITEMS(W) \
-	W(ITEM_NUMBER, "no. {number}") \
-	W(ITEM_NUMBERS, "nos. {numbers}") \
-	W(ITEM_MARK, "mark {number}") \
-	W(NO_IDENTITY, "no identity of its own") \
-	W(LOT, "lot {lot}") \
-	W(EXPIRY, "expiry {date}") \
-	W(MARK_READ, "its mark read") \
-	W(SHOWN_BOTH, "shown to both") \
-	W(SHOWN_ONE, "shown, one person") \
-	W(INTACT, "intact") \
-	W(CUT_COMPLETE, "cut and complete") \
-	W(PIECES_MISSING, "pieces missing") \
-	W(EVIDENCE_OF, "{evidence}, {condition}") \
-	W(EVIDENCE_SOME, "{n} {evidence}") \
-	W(NOT_COUNTED_YET, "not counted yet") \
-	W(OFF_NOT_COUNTED, "off, not yet accounted for") \
-	W(ON_DIGIT, "on a digit") \
-	W(RETURNED, "returned unopened") \
-	W(ISOLATED, "isolated: wrong number") \
-	W(STRUCK, "struck: a misread") \
-	W(NOT_FOUND, "{n} NOT FOUND") \
-	W(NOT_ACCOUNTED, "{n} NOT ACCOUNTED FOR") \
-	W(IN_PIECES, "PIECES MISSING") \
-	W(EXTRA, "EXTRA ITEM") \
-	W(ADDED, "added {time}") \
-	W(DROPPED, "dropped") \
-	W(IMPROVISED, "IMPROVISED, no tourniquet of the catalogue") \
-	W(UNLISTED, "not listed in the catalogue") \
-	W(FOUND_AT, "found {time}: {where}") \
-	W(ALL_ITEMS, "all items") \
-	W(NOTHING_EXTRA, "nothing extra") \
-	W(EXTRAS, "{n} extra") \
-	W(OUTCOME_INTACT, "{item}: {shown} of {pieces} shown intact") \
-	W(OUTCOME_CUT, "{item}: {shown} of {pieces} shown cut and complete") \
-	W(OUTCOME_MARK, "{item}: {shown} of {pieces} by its mark") \
-	W(OUTCOME_SHOWN, "{item}: {shown} of {pieces} shown") \
-	W(OUTCOME_NOT, "{item}: {shown} of {pieces}, NOT ALL ACCOUNTED FOR") \
-	W(OUTCOME_EXTRA, "{item}: {n} extra") \
-	W(OUTCOME_BARE, "{digit}: {minutes}, seen bare at {time}") \
-	W(OUTCOME_BARE_UNTIMED, "{digit}: {minutes}, seen bare") \
-	W(OUTCOME_NOT_BARE, "{digit}: {minutes}, NOT SEEN BARE")
+#define SLIP_ITEMS(X, N) \
+	X(SLIP_ITEM_NUMBER, "slip-item-number", "no. {text}") \
+	X(SLIP_ITEM_NUMBERS, "slip-item-numbers", "nos. {text}") \
+	X(SLIP_ITEM_MARK, "slip-item-mark", "mark {text}") \
+	X(SLIP_NO_IDENTITY, "slip-no-identity", "no identity of its own") \
+	X(SLIP_LOT, "slip-lot", "lot {lot}") \
+	X(SLIP_EXPIRY, "slip-expiry", "expiry {words}") \
+	X(SLIP_MARK_READ, "slip-mark-read", "its mark read") \
+	X(SLIP_SHOWN_BOTH, "slip-shown-both", "shown to both") \
+	X(SLIP_SHOWN_ONE, "slip-shown-one", "shown, one person") \
+	X(SLIP_INTACT, "slip-intact", "intact") \
+	X(SLIP_CUT_COMPLETE, "slip-cut-complete", "cut and complete") \
+	X(SLIP_PIECES_MISSING, "slip-pieces-missing", "pieces missing") \
+	X(SLIP_EVIDENCE_OF, "slip-evidence-of", "{first}, {second}") \
+	X(SLIP_EVIDENCE_SOME, "slip-evidence-some", "{n} {words}") \
+	X(SLIP_NOT_COUNTED_YET, "slip-not-counted-yet", "not counted yet") \
+	X(SLIP_OFF_NOT_COUNTED, "slip-off-not-counted", "off, not yet accounted for") \
+	X(SLIP_ON_DIGIT, "slip-on-digit", "on a digit") \
+	X(SLIP_RETURNED, "slip-returned", "returned unopened") \
+	X(SLIP_ISOLATED, "slip-isolated", "isolated: wrong number") \
+	X(SLIP_STRUCK, "slip-struck", "struck: a misread") \
+	X(SLIP_NOT_FOUND, "slip-not-found", "{n} NOT FOUND") \
+	X(SLIP_NOT_ACCOUNTED, "slip-not-accounted", "{n} NOT ACCOUNTED FOR") \
+	X(SLIP_IN_PIECES, "slip-in-pieces", "PIECES MISSING") \
+	X(SLIP_EXTRA, "slip-extra", "EXTRA ITEM") \
+	X(SLIP_ADDED, "slip-added", "added {time}") \
+	X(SLIP_DROPPED, "slip-dropped", "dropped") \
+	X(SLIP_IMPROVISED, "slip-improvised", "IMPROVISED, no tourniquet of the catalogue") \
+	X(SLIP_UNLISTED, "slip-unlisted", "not listed in the catalogue") \
+	X(SLIP_FOUND_AT, "slip-found-at", "found {time}: {text}") \
+	X(SLIP_ALL_ITEMS, "slip-all-items", "all items") \
+	X(SLIP_NOTHING_EXTRA, "slip-nothing-extra", "nothing extra") \
+	X(SLIP_EXTRAS, "slip-extras", "{n} extra") \
+	X(SLIP_OUTCOME_INTACT, "slip-outcome-intact", "{item}: {n} of {all} shown intact") \
+	X(SLIP_OUTCOME_CUT, "slip-outcome-cut", "{item}: {n} of {all} shown cut and complete") \
+	X(SLIP_OUTCOME_MARK, "slip-outcome-mark", "{item}: {n} of {all} by its mark") \
+	X(SLIP_OUTCOME_SHOWN, "slip-outcome-shown", "{item}: {n} of {all} shown") \
+	X(SLIP_OUTCOME_NOT, "slip-outcome-not", "{item}: {n} of {all}, NOT ALL ACCOUNTED FOR") \
+	X(SLIP_OUTCOME_EXTRA, "slip-outcome-extra", "{item}: {all} extra") \
+	X(SLIP_OUTCOME_BARE, "slip-outcome-bare", "{digit}: {words}, seen bare at {time}") \
+	X(SLIP_OUTCOME_BARE_UNTIMED, "slip-outcome-bare-untimed", "{digit}: {words}, seen bare") \
+	X(SLIP_OUTCOME_NOT_BARE, "slip-outcome-not-bare", "{digit}: {words}, NOT SEEN BARE")
 
 /* What is missing, where it may be, and what to do. */
-#define SLIP_WORDS_AMISS(W) \
-	W(ROW_NOT_FOUND, "Not found") \
-	W(ROW_IN_PIECES, "In pieces") \
-	W(ROW_EXTRA, "Extra") \
-	W(ROW_OPEN, "Not shown") \
-	W(ROW_MAY_BE_ON, "May be on") \
-	W(ROW_WAS_ON, "Was on") \
-	W(ROW_NOW, "Now") \
-	W(ROW_ON_NOW, "ON now") \
-	W(ROW_NOT_BARE, "Not bare") \
-	W(ROW_WHY, "Why") \
-	W(ROW_FOUND, "Found") \
-	W(ROW_CORRECTED, "Corrected") \
-	W(COUNTED, "{n} {item}") \
-	W(OF_SHOWN, "{shown} of {pieces} shown") \
-	W(NO_DIGIT_ENTERED, "no digit was entered for it") \
-	W(THE_DIGIT, "the {digit}") \
-	W(OR, "{list} or {last}") \
-	W(AND, "{list} and {last}") \
-	W(ON_SINCE, "{digit}, on since {on}") \
-	W(NOT_SEEN, "{digits}: not seen bare after the final count") \
-	W(DO_LOOK, "No dressing yet. Look at and feel {digits} now. Tell the surgeon.") \
-	W(DO_LOOK_UNDER, "Take the dressing down. Look at and feel {digits} now. Tell the surgeon.") \
-	W(DO_LOOK_END, "Take the dressing down. Look at and feel {digits} now. Call the surgeon.") \
-	W(DO_STEP, "{step}. Tell the surgeon.") \
-	W(DO_STEP_END, "Not done yet: {step}. Call the surgeon.") \
-	W(DO_DECIDE, "Every step of the search is answered. The surgeon decides.") \
-	W(DO_TELL_ALL, "It may still be in or on the patient. Call the surgeon, tell the ward.") \
-	W(DO_OFF, "A tourniquet is on {digits}. Call the surgeon now, tell the ward.") \
-	W(DO_BARE, "Take the dressing down. Look at {digits} now.") \
-	W(DO_LOOK_FOUND, "Look at this patient's {digits} now: take the dressing down. Tell the surgeon.") \
-	W(DO_TELL_FOUND, "Tell the surgeon now: look at this patient's digits.") \
-	W(DO_COUNT, "Counted by hand: look at the paper sheet. Look at each digit that was operated on.") \
-	W(BOTH_DIGITS, "both digits") \
-	W(EACH_DIGIT, "each of the {n} digits") \
-	W(TWO_DIGITS, "two digits") \
-	W(N_DIGITS, "{n} digits") \
-	W(ANY_DIGIT, "each digit that was operated on") \
-	W(DIGITS_OPERATED, "digits that were operated on") \
-	W(AFTER_DISCREPANCY, "After a discrepancy at {time}, {what}.") \
-	W(AFTER_DISCREPANCY_FOUND, "After a discrepancy at {time}, {what}; {found}.") \
-	W(WAS_MISSING, "not found: {n} {item}") \
-	W(WAS_IN_PIECES, "pieces missing: {item}") \
-	W(WAS_EXTRA, "extra: {n} {item}") \
-	W(THEN_FOUND, "found {time} ({where})") \
-	W(THEN_SHOWN, "shown {time}") \
-	W(THEN_FOUND_ITEM, "found {time}: {item} ({where})") \
-	W(THEN_SHOWN_ITEM, "shown {time}: {item}") \
-	W(THEN_CLOSED, "closed {time}") \
-	W(MAY_BE_ON, "{what}; may be on {digits}") \
-	W(NO_DISCREPANCY, "nothing is missing that was answered for") \
-	W(TIMED_ON, "{digit} ({minutes}, on since {on})") \
-	W(CORRECTED_AT, "entered {time}") \
-	W(NOTHING_MISSING, "nothing that was counted in is missing") \
-	W(SEARCH_OPEN, "Search: tick if the station is silent") \
-	W(SEARCH_CLOSED, "Search, {from} to {to}") \
-	W(SEARCH_ENDED, "Search from {from}") \
-	W(STEP_DONE, "done {time}") \
-	W(STEP_NOT_DONE, "not done {time}, because") \
-	W(STEP_NOT_DONE_WHY, "not done {time}, because: {why}") \
-	W(STEP_FOUND, "found here {time}") \
-	W(INCIDENT, "incident number") \
-	W(INCIDENT_OWED, "incident number, owed") \
-	W(INCIDENT_IS, "incident number {number}") \
-	W(ELSEWHERE, "Everything else stands on {slips}, and is not repeated here.") \
-	W(SLIP_DISCREPANCY, "slip {slip} (discrepancy, {time})") \
-	W(SLIP_ENDED, "slip {slip} ({outcome}, {time})") \
-	W(SLIP_ADDENDUM, "slip {slip} (addendum, {time})") \
-	W(END_RECONCILED, "reconciled") \
-	W(END_UNRESOLVED, "ended unresolved") \
-	W(END_CANCELLED, "cancelled")
+#define SLIP_AMISS(X, N) \
+	X(SLIP_ROW_NOT_FOUND, "slip-row-not-found", "Not found") \
+	X(SLIP_ROW_IN_PIECES, "slip-row-in-pieces", "In pieces") \
+	X(SLIP_ROW_EXTRA, "slip-row-extra", "Extra") \
+	X(SLIP_ROW_OPEN, "slip-row-open", "Not shown") \
+	X(SLIP_ROW_MAY_BE_ON, "slip-row-may-be-on", "May be on") \
+	X(SLIP_ROW_WAS_ON, "slip-row-was-on", "Was on") \
+	X(SLIP_ROW_NOW, "slip-row-now", "Now") \
+	X(SLIP_ROW_ON_NOW, "slip-row-on-now", "ON now") \
+	X(SLIP_ROW_NOT_BARE, "slip-row-not-bare", "Not bare") \
+	X(SLIP_ROW_WHY, "slip-row-why", "Why") \
+	X(SLIP_ROW_FOUND, "slip-row-found", "Found") \
+	X(SLIP_ROW_CORRECTED, "slip-row-corrected", "Corrected") \
+	X(SLIP_COUNTED, "slip-counted", "{n} {item}") \
+	X(SLIP_OF_SHOWN, "slip-of-shown", "{n} of {all} shown") \
+	X(SLIP_NO_DIGIT_ENTERED, "slip-no-digit-entered", "no digit was entered for it") \
+	X(SLIP_THE_DIGIT, "slip-the-digit", "the {digit}") \
+	X(SLIP_NOTE_NOT_BARE, "slip-note-not-bare", "not yet seen bare") \
+	X(SLIP_NOTE_SOME_NOT_BARE, "slip-note-some-not-bare", "not yet seen bare: {list}") \
+	X(SLIP_NOTE_END_NOT_BARE, "slip-note-end-not-bare", "NOT SEEN BARE") \
+	X(SLIP_NOTE_END_SOME_NOT_BARE, "slip-note-end-some-not-bare", "NOT SEEN BARE: {list}") \
+	X(SLIP_OR, "slip-or", "{first} or {second}") \
+	X(SLIP_DO_LOOK, "slip-do-look", "No dressing yet. Look at and feel {list} now. Tell the surgeon.") \
+	X(SLIP_DO_LOOK_UNDER, "slip-do-look-under", "Take the dressing down. Look at and feel {list} now. Tell the surgeon.") \
+	X(SLIP_DO_LOOK_END, "slip-do-look-end", "Take the dressing down. Look at and feel {list} now. Call the surgeon.") \
+	X(SLIP_DO_STEP, "slip-do-step", "{step}. Tell the surgeon.") \
+	X(SLIP_DO_STEP_END, "slip-do-step-end", "Not done yet: {step}. Call the surgeon.") \
+	X(SLIP_DO_DECIDE, "slip-do-decide", "Every step of the search is answered. The surgeon decides.") \
+	X(SLIP_DO_TELL_ALL, "slip-do-tell-all", "It may still be in or on the patient. Call the surgeon, tell the ward.") \
+	X(SLIP_DO_OFF, "slip-do-off", "A tourniquet is on {list}. Call the surgeon now, tell the ward.") \
+	X(SLIP_DO_BARE, "slip-do-bare", "Take the dressing down. Look at {list} now.") \
+	X(SLIP_DO_LOOK_FOUND, "slip-do-look-found", \
+	  "Look at this patient's {list} now: take the dressing down. Tell the surgeon.") \
+	X(SLIP_DO_TELL_FOUND, "slip-do-tell-found", "Tell the surgeon now: look at this patient's digits.") \
+	X(SLIP_DO_COUNT, "slip-do-count", \
+	  "Counted by hand: look at the paper sheet. Look at each digit that was operated on.") \
+	X(SLIP_BOTH_DIGITS, "slip-both-digits", "both digits") \
+	X(SLIP_EACH_DIGIT, "slip-each-digit", "each of the {n} digits") \
+	X(SLIP_TWO_DIGITS, "slip-two-digits", "two digits") \
+	X(SLIP_N_DIGITS, "slip-n-digits", "{n} digits") \
+	X(SLIP_ANY_DIGIT, "slip-any-digit", "each digit that was operated on") \
+	X(SLIP_DIGITS_OPERATED, "slip-digits-operated", "digits that were operated on") \
+	X(SLIP_AFTER_DISCREPANCY, "slip-after-discrepancy", "After a discrepancy at {time}, {words}.") \
+	X(SLIP_AFTER_DISCREPANCY_FOUND, "slip-after-discrepancy-found", "After a discrepancy at {time}, {words}; {second}.") \
+	X(SLIP_WAS_MISSING, "slip-was-missing", "not found: {n} {item}") \
+	X(SLIP_WAS_IN_PIECES, "slip-was-in-pieces", "pieces missing: {item}") \
+	X(SLIP_WAS_EXTRA, "slip-was-extra", "extra: {n} {item}") \
+	X(SLIP_THEN_FOUND, "slip-then-found", "found {time} ({text})") \
+	X(SLIP_THEN_SHOWN, "slip-then-shown", "shown {time}") \
+	X(SLIP_THEN_FOUND_ITEM, "slip-then-found-item", "found {time}: {item} ({text})") \
+	X(SLIP_THEN_SHOWN_ITEM, "slip-then-shown-item", "shown {time}: {item}") \
+	X(SLIP_THEN_CLOSED, "slip-then-closed", "closed {time}") \
+	X(SLIP_MAY_BE_ON, "slip-may-be-on", "{words}; may be on {list}") \
+	X(SLIP_CORRECTED_AT, "slip-corrected-at", "entered {time}") \
+	X(SLIP_SEARCH_OPEN, "slip-search-open", "Search: tick if the station is silent") \
+	X(SLIP_SEARCH_CLOSED, "slip-search-closed", "Search, {from} to {to}") \
+	X(SLIP_SEARCH_ENDED, "slip-search-ended", "Search from {from}") \
+	X(SLIP_STEP_DONE, "slip-step-done", "done {time}") \
+	X(SLIP_STEP_NOT_DONE, "slip-step-not-done", "not done {time}, because") \
+	X(SLIP_STEP_NOT_DONE_WHY, "slip-step-not-done-why", "not done {time}, because: {reason}") \
+	X(SLIP_STEP_FOUND, "slip-step-found", "found here {time}") \
+	X(SLIP_INCIDENT, "slip-incident", "incident number") \
+	X(SLIP_INCIDENT_OWED, "slip-incident-owed", "incident number, owed") \
+	X(SLIP_INCIDENT_IS, "slip-incident-is", "incident number {text}") \
+	X(SLIP_ELSEWHERE, "slip-elsewhere", "Everything else stands on {list}, and is not repeated here.") \
+	X(SLIP_NAMED_DISCREPANCY, "slip-named-discrepancy", "slip {slip} (discrepancy, {time})") \
+	X(SLIP_NAMED_ENDED, "slip-named-ended", "slip {slip} ({what}, {time})") \
+	X(SLIP_NAMED_ADDENDUM, "slip-named-addendum", "slip {slip} (addendum, {time})") \
+	X(SLIP_END_RECONCILED, "slip-end-reconciled", "reconciled") \
+	X(SLIP_END_UNRESOLVED, "slip-end-unresolved", "ended unresolved") \
+	X(SLIP_END_CANCELLED, "slip-end-cancelled", "cancelled")
 
 /* 'label  what is said', one row for each subject. */
-#define SLIP_WORDS_ROWS(W) \
-	W(ROW_ON_DIGIT, "On digit") \
-	W(ROW_REMINDERS, "Reminders") \
-	W(ROW_COUNTS, "Counts") \
-	W(ROW_SIGN_OUT, "Sign-out") \
-	W(ROW_PEOPLE, "People") \
-	W(ROW_OWED, "Owed") \
-	W(ROW_STILL_OWED, "STILL OWED") \
-	W(ROW_DISCREPANCY, "Discrepancy") \
-	W(ROW_SEARCH, "Search") \
-	W(ROW_ENTERED, "Entered") \
-	W(ROW_LATE, "Late") \
-	W(ROW_TYPED, "Typed") \
-	W(ROW_OVERRIDDEN, "Overridden") \
-	W(ROW_CLOCK, "Clock") \
-	W(ROW_NOTES, "Notes") \
-	W(NO_COUNT, "no count was agreed") \
-	W(COUNT_INITIAL, "initial {time}") \
-	W(COUNT_FINAL, "final {time}") \
-	W(COUNT_HANDOVER, "handover {time}") \
-	W(COUNT_ADDED, "added {time}") \
-	W(AGREED, "{counts}: agreed aloud by {field} and {circulating}, recorded by {person}") \
-	W(AGREED_SINGLE, "{counts}: single-person count by {person}") \
-	W(WITHOUT_SIGHT, "{text}; without full sight of {digits}") \
-	W(ALL_POINTS, "all {n} points yes, {person}, {time}") \
-	W(SOME_POINTS, "{n} of {all} points yes, {person}, {time}") \
-	W(POINT_NO, "NO: {text}") \
-	W(WITNESSED, "{person}, witness {other}") \
-	W(PERSON_FROM_TO, "{place} {person} {from} to {to}") \
-	W(PERSON_FROM, "{place} {person} from {from}") \
-	W(OPERATOR_ALONE, "operator, alone") \
-	W(NOBODY, "nobody") \
-	W(OWED, "{time} {what}") \
-	W(OWED_DIGIT, "{time} {digit}: {what}") \
-	W(OWED_PAID, "{owed}; {how}, {paid}") \
-	W(OWED_PAID_BY, "{owed}; {how}, {paid}, {person}") \
-	W(PAID_BY, "paid by, when")
+#define SLIP_ROWS(X, N) \
+	X(SLIP_ROW_ON_DIGIT, "slip-row-on-digit", "On digit") \
+	X(SLIP_ROW_REMINDERS, "slip-row-reminders", "Reminders") \
+	X(SLIP_ROW_COUNTS, "slip-row-counts", "Counts") \
+	X(SLIP_ROW_SIGN_OUT, "slip-row-sign-out", "Sign-out") \
+	X(SLIP_ROW_PEOPLE, "slip-row-people", "People") \
+	X(SLIP_ROW_OWED, "slip-row-owed", "Owed") \
+	X(SLIP_ROW_STILL_OWED, "slip-row-still-owed", "STILL OWED") \
+	X(SLIP_ROW_DISCREPANCY, "slip-row-discrepancy", "Discrepancy") \
+	X(SLIP_ROW_LATE, "slip-row-late", "Late") \
+	X(SLIP_ROW_TYPED, "slip-row-typed", "Typed") \
+	X(SLIP_ROW_OVERRIDDEN, "slip-row-overridden", "Overridden") \
+	X(SLIP_ROW_CLOCK, "slip-row-clock", "Clock") \
+	X(SLIP_ROW_NOTES, "slip-row-notes", "Notes") \
+	X(SLIP_NO_COUNT, "slip-no-count", "no count was agreed") \
+	X(SLIP_COUNT_INITIAL, "slip-count-initial", "initial {time}") \
+	X(SLIP_COUNT_FINAL, "slip-count-final", "final {time}") \
+	X(SLIP_COUNT_HANDOVER, "slip-count-handover", "handover {time}") \
+	X(SLIP_COUNT_ADDED, "slip-count-added", "added {time}") \
+	X(SLIP_PAPER_INITIAL, "slip-paper-initial", "initial") \
+	X(SLIP_PAPER_FINAL, "slip-paper-final", "final") \
+	X(SLIP_PAPER_HANDOVER, "slip-paper-handover", "handover") \
+	X(SLIP_PAPER_ADDED, "slip-paper-added", "added") \
+	X(SLIP_PAPER_AGREED, "slip-paper-agreed", \
+	  "{list}, from paper: agreed aloud by {person} and {other_person}, recorded by {recorder}") \
+	X(SLIP_PAPER_AGREED_SINGLE, "slip-paper-agreed-single", "{list}, from paper: single-person count by {person}") \
+	X(SLIP_PAPER_ALL_POINTS, "slip-paper-all-points", "all {n} points yes, {words}, from paper") \
+	X(SLIP_PAPER_SOME_POINTS, "slip-paper-some-points", "{n} of {all} points yes, {words}, from paper") \
+	X(SLIP_PAPER_PERSON, "slip-paper-person", "{place} {person}") \
+	X(SLIP_AGREED, "slip-agreed", "{list}: agreed aloud by {person} and {other_person}, recorded by {recorder}") \
+	X(SLIP_AGREED_SINGLE, "slip-agreed-single", "{list}: single-person count by {person}") \
+	X(SLIP_WITHOUT_SIGHT, "slip-without-sight", "{words}; without full sight of {list}") \
+	X(SLIP_ALL_POINTS, "slip-all-points", "all {n} points yes, {words}, {time}") \
+	X(SLIP_SOME_POINTS, "slip-some-points", "{n} of {all} points yes, {words}, {time}") \
+	X(SLIP_POINT_NO, "slip-point-no", "NO: {text}") \
+	X(SLIP_SIGNED, "slip-signed", "{person}") \
+	X(SLIP_WITNESSED, "slip-witnessed", "{person}, witness {other_person}") \
+	X(SLIP_PERSON_FROM_TO, "slip-person-from-to", "{place} {person} {from} to {to}") \
+	X(SLIP_PERSON_FROM, "slip-person-from", "{place} {person} from {from}") \
+	X(SLIP_OPERATOR_ALONE, "slip-operator-alone", "operator, alone") \
+	X(SLIP_NOBODY, "slip-nobody", "nobody") \
+	X(SLIP_OWED, "slip-owed", "{time} {what}") \
+	X(SLIP_OWED_DIGIT, "slip-owed-digit", "{time} {digit}: {what}") \
+	X(SLIP_OWED_PAID, "slip-owed-paid", "{words}; {text}, {time}") \
+	X(SLIP_OWED_PAID_BY, "slip-owed-paid-by", "{words}; {text}, {time}, {person}") \
+	X(SLIP_PAID_BY, "slip-paid-by", "paid by, when")
 
 /* One entry that was late, typed, overridden or corrected, or was taken back. */
-#define SLIP_WORDS_ENTRIES(W) \
-	W(ENTRY, "{time} {text}") \
-	W(ALL_TYPED, "All {n} entries of this case were typed, {from} to {to}.") \
-	W(ALL_LATE, "All {n} entries of this case were entered late, {from} to {to}.") \
-	W(ALL_FROM_PAPER, "All {n} entries come from paper sheet {sheet}, where the times of this case stand; those on this slip, {from} to {to}, are of the entry.") \
-	W(TAKEN_BACK, "taken back: {text}") \
-	W(DID_NOT_SCAN_OUT, "{person} did not scan out") \
-	W(NEVER_WENT_ON, "{digit}: no tourniquet had gone on") \
-	W(WAS_STILL_ON, "{digit}: OFF had been scanned, and it was still on") \
-	W(ON_EARLIER, "{digit}: on was {n} min earlier than scanned") \
-	W(OFF_EARLIER, "{digit}: off was {n} min earlier than scanned") \
-	W(MOVED, "entered for the {digit}, was the {other}; the time is kept") \
-	W(STRUCK_ITEM, "struck as a misread: {item}") \
-	W(E_OPENED, "case opened") \
-	W(E_JOINED, "{person}: {place}") \
-	W(E_LEFT, "{person} left") \
-	W(E_ITEM_IN, "counted in: {item}") \
-	W(E_ITEM_LISTED, "listed: {item}") \
-	W(E_ITEM_OFF, "off: {item}") \
-	W(E_SHOWN, "shown: {item}") \
-	W(E_MARK_READ, "mark read: {item}") \
-	W(E_NOT_SHOWN, "not there: {item}") \
-	W(E_RETURNED, "returned unopened: {item}") \
-	W(E_ISOLATED, "isolated: {item}") \
-	W(E_DROPPED, "dropped: {item}") \
-	W(E_MORE, "offcuts counted in: {item}") \
-	W(E_EXTRA, "extra: {item}") \
-	W(E_FORCEPS_ON, "forceps on: {item}") \
-	W(E_FORCEPS_MOVED, "forceps moved: {item}") \
-	W(E_AGAIN, "counted again: {item}") \
-	W(E_MARKED, "{digit} marked") \
-	W(E_MAYBE_ON, "{digit}: perhaps on") \
-	W(E_ON, "tourniquet on, {digit}") \
-	W(E_NOT_ON, "not on, {digit}") \
-	W(E_OFF, "tourniquet off, {digit}") \
-	W(E_BARE, "{digit} seen bare") \
-	W(E_SEEN_ON, "{digit}: tourniquet seen on it") \
-	W(E_SIZE, "size stated: {n} mm") \
-	W(E_WHO_LOOKED, "who looked: {also}") \
-	W(E_COUNT_BEGUN, "count begun") \
-	W(E_AGREED_INITIAL, "initial count agreed") \
-	W(E_AGREED_FINAL, "final count agreed") \
-	W(E_AGREED_HANDOVER, "handover count agreed") \
-	W(E_AGREED_ADDED, "added item agreed") \
-	W(E_STEP, "search: {step}") \
-	W(E_STEP_WHY, "why it was not done: {why}") \
-	W(E_PAID, "settled: {what}") \
-	W(E_POINT, "sign-out point {n}") \
-	W(E_SIGNED, "sign-out") \
-	W(E_TOLD, "reminder told, {digit}") \
-	W(E_DRESSING, "dressing on before the look") \
-	W(E_DRESSING_DOWN, "dressing taken down") \
-	W(E_SUSPENDED, "suspended") \
-	W(E_RESUMED, "went on") \
-	W(E_CANCELLED, "cancelled") \
-	W(E_PATIENT_LEFT, "patient left") \
-	W(E_AWAKE, "patient awake") \
-	W(E_ENDED, "case ended")
+#define SLIP_ENTRIES(X, N) \
+	X(SLIP_ENTRY, "slip-entry", "{time} {words}") \
+	X(SLIP_ALL_TYPED, "slip-all-typed", "All {n} entries of this case were typed, {from} to {to}.") \
+	X(SLIP_ALL_LATE, "slip-all-late", "All {n} entries of this case were entered late, {from} to {to}.") \
+	X(SLIP_ALL_FROM_PAPER, "slip-all-from-paper", \
+	  "All {n} entries come from paper sheet {sheet}, where the times of this case stand; those on this slip, {from} to {to}, are of the entry.") \
+	X(SLIP_TAKEN_BACK, "slip-taken-back", "taken back: {words}") \
+	X(SLIP_DID_NOT_SCAN_OUT, "slip-did-not-scan-out", "{person} did not scan out") \
+	X(SLIP_NEVER_WENT_ON, "slip-never-went-on", "{digit}: no tourniquet had gone on") \
+	X(SLIP_WAS_STILL_ON, "slip-was-still-on", "{digit}: OFF had been scanned, and it was still on") \
+	X(SLIP_ON_EARLIER, "slip-on-earlier", "{digit}: on was {n} min earlier than scanned") \
+	X(SLIP_OFF_EARLIER, "slip-off-earlier", "{digit}: off was {n} min earlier than scanned") \
+	X(SLIP_MOVED, "slip-moved", "entered for the {digit}, was the {other_digit}; the time is kept") \
+	X(SLIP_STRUCK_ITEM, "slip-struck-item", "struck as a misread: {item}") \
+	X(SLIP_E_OPENED, "slip-e-opened", "case opened") \
+	X(SLIP_E_JOINED, "slip-e-joined", "{person}: {place}") \
+	X(SLIP_E_LEFT, "slip-e-left", "{person} left") \
+	X(SLIP_E_ITEM_IN, "slip-e-item-in", "counted in: {item}") \
+	X(SLIP_E_ITEM_LISTED, "slip-e-item-listed", "listed: {item}") \
+	X(SLIP_E_ITEM_OFF, "slip-e-item-off", "off: {item}") \
+	X(SLIP_E_SHOWN, "slip-e-shown", "shown: {item}") \
+	X(SLIP_E_MARK_READ, "slip-e-mark-read", "mark read: {item}") \
+	X(SLIP_E_NOT_SHOWN, "slip-e-not-shown", "not there: {item}") \
+	X(SLIP_E_RETURNED, "slip-e-returned", "returned unopened: {item}") \
+	X(SLIP_E_ISOLATED, "slip-e-isolated", "isolated: {item}") \
+	X(SLIP_E_DROPPED, "slip-e-dropped", "dropped: {item}") \
+	X(SLIP_E_MORE, "slip-e-more", "offcuts counted in: {item}") \
+	X(SLIP_E_EXTRA, "slip-e-extra", "extra: {item}") \
+	X(SLIP_E_FORCEPS_ON, "slip-e-forceps-on", "forceps on: {item}") \
+	X(SLIP_E_FORCEPS_MOVED, "slip-e-forceps-moved", "forceps moved: {item}") \
+	X(SLIP_E_AGAIN, "slip-e-again", "counted again: {item}") \
+	X(SLIP_E_MARKED, "slip-e-marked", "{digit} marked") \
+	X(SLIP_E_MAYBE_ON, "slip-e-maybe-on", "{digit}: perhaps on") \
+	X(SLIP_E_ON, "slip-e-on", "tourniquet on, {digit}") \
+	X(SLIP_E_NOT_ON, "slip-e-not-on", "not on, {digit}") \
+	X(SLIP_E_OFF, "slip-e-off", "tourniquet off, {digit}") \
+	X(SLIP_E_BARE, "slip-e-bare", "{digit} seen bare") \
+	X(SLIP_E_SEEN_ON, "slip-e-seen-on", "{digit}: tourniquet seen on it") \
+	X(SLIP_E_SIZE, "slip-e-size", "size stated: {n} mm") \
+	X(SLIP_E_WHO_LOOKED, "slip-e-who-looked", "who looked: {what}") \
+	X(SLIP_E_COUNT_BEGUN, "slip-e-count-begun", "count begun") \
+	X(SLIP_E_AGREED_INITIAL, "slip-e-agreed-initial", "initial count agreed") \
+	X(SLIP_E_AGREED_FINAL, "slip-e-agreed-final", "final count agreed") \
+	X(SLIP_E_AGREED_HANDOVER, "slip-e-agreed-handover", "handover count agreed") \
+	X(SLIP_E_AGREED_ADDED, "slip-e-agreed-added", "added item agreed") \
+	X(SLIP_E_STEP, "slip-e-step", "search: {step}") \
+	X(SLIP_E_STEP_WHY, "slip-e-step-why", "why it was not done: {reason}") \
+	X(SLIP_E_PAID, "slip-e-paid", "settled: {what}") \
+	X(SLIP_E_POINT, "slip-e-point", "sign-out point {n}") \
+	X(SLIP_E_SIGNED, "slip-e-signed", "sign-out") \
+	X(SLIP_E_TOLD, "slip-e-told", "reminder told, {digit}") \
+	X(SLIP_E_DRESSING, "slip-e-dressing", "dressing on before the look") \
+	X(SLIP_E_DRESSING_DOWN, "slip-e-dressing-down", "dressing taken down") \
+	X(SLIP_E_SUSPENDED, "slip-e-suspended", "suspended") \
+	X(SLIP_E_RESUMED, "slip-e-resumed", "went on") \
+	X(SLIP_E_CANCELLED, "slip-e-cancelled", "cancelled") \
+	X(SLIP_E_PATIENT_LEFT, "slip-e-patient-left", "patient left") \
+	X(SLIP_E_AWAKE, "slip-e-awake", "patient awake") \
+	X(SLIP_E_ENDED, "slip-e-ended", "case ended")
 
-#define SLIP_WORDS_NOTES(W) \
-	W(NOTE_ISOLATED, "Wrong number in its pack, isolated, not in the count: {item}. Tell stores.") \
-	W(NOTE_SUSPENDED, "Suspended at {time}; clocks and reminders went on.") \
-	W(NOTE_RESUMED, "Went on at {time}.") \
-	W(NOTE_CANCELLED, "Cancelled at {time}; a pack had been opened, so a count was owed.") \
-	W(NOTE_LEFT, "The patient left the room at {time}.") \
-	W(NOTE_DRESSING, "At {time} a dressing was on before the look at the bare digit.") \
-	W(NOTE_DRESSING_DOWN, "The dressing came down for the look at {time}.") \
-	W(NOTE_CLOCK_WRONG, "The wall clock was wrong, and said {time}: times of day from here on cannot be trusted.") \
-	W(NOTE_CLOCK_RIGHT, "The wall clock was right again at {time}.") \
-	W(NOTE_NOT_FOLLOWED, "EVENT {seq} COULD NOT BE FOLLOWED: what it changed is not on this slip. Count by hand.") \
-	W(NOTE_LEFT_OUT, "{n} further entries of this case are in the record alone: they found no place on this paper.") \
-	W(CLOCK_GAP, "The station had no power for a time while a tourniquet was on the {digit}: its minutes are at least what is printed.") \
-	W(CLOCK_BACK, "The wall clock was set back while a tourniquet was on the {digit}: when it went on and came off cannot be trusted, its minutes can.")
+#define SLIP_NOTES(X, N) \
+	X(SLIP_NOTE_ISOLATED, "slip-note-isolated", \
+	  "Wrong number in its pack, isolated, not in the count: {item}. Tell stores.") \
+	X(SLIP_NOTE_SUSPENDED, "slip-note-suspended", "Suspended at {time}; clocks and reminders went on.") \
+	X(SLIP_NOTE_RESUMED, "slip-note-resumed", "Went on at {time}.") \
+	X(SLIP_NOTE_CANCELLED, "slip-note-cancelled", "Cancelled at {time}; a pack had been opened, so a count was owed.") \
+	X(SLIP_NOTE_LEFT, "slip-note-left", "The patient left the room at {time}.") \
+	X(SLIP_NOTE_DRESSING, "slip-note-dressing", "At {time} a dressing was on before the look at the bare digit.") \
+	X(SLIP_NOTE_DRESSING_DOWN, "slip-note-dressing-down", "The dressing came down for the look at {time}.") \
+	X(SLIP_NOTE_CLOCK_WRONG, "slip-note-clock-wrong", \
+	  "The wall clock was wrong, and said {time}: times of day from here on cannot be trusted.") \
+	X(SLIP_NOTE_CLOCK_RIGHT, "slip-note-clock-right", "The wall clock was right again at {time}.") \
+	X(SLIP_NOTE_NOT_FOLLOWED, "slip-note-not-followed", \
+	  "EVENT {n} COULD NOT BE FOLLOWED: what it changed is not on this slip. Count by hand.") \
+	X(SLIP_NOTE_LEFT_OUT, "slip-note-left-out", \
+	  "{n} further entries of this case are in the record alone: they found no place on this paper.") \
+	X(SLIP_CLOCK_GAP, "slip-clock-gap", \
+	  "The station had no power for a time while a tourniquet was on the {digit}: its minutes are at least what is printed.") \
+	X(SLIP_CLOCK_BACK, "slip-clock-back", \
+	  "The wall clock was set back while a tourniquet was on the {digit}: when it went on and came off cannot be trusted, its minutes can.")
+
+/* How a debt was paid, and why a case ended, where nobody typed it (count/debt.h, count/sheet.h). */
+#define SLIP_HOWS(X, N) \
+	X(PAID_AGREED, "paid-agreed", "agreed aloud") \
+	X(PAID_AGREED_LATE, "paid-agreed-late", "agreed aloud after the tourniquet went on") \
+	X(PAID_NAMED, "paid-named", "named aloud, not in the catalogue") \
+	X(PAID_WAS_ON, "paid-was-on", "it was on") \
+	X(PAID_MOVED, "paid-moved", "entered for the wrong digit and moved") \
+	X(PAID_NEVER_HERE, "paid-never-here", "it was never here") \
+	X(PAID_NEVER_ON, "paid-never-on", "it was never on") \
+	X(PAID_NEVER_OFF, "paid-never-off", "it never came off") \
+	X(PAID_NOT_ON, "paid-not-on", "not on") \
+	X(PAID_IS_ON, "paid-is-on", "it is on") \
+	X(PAID_RIGHT_DIGIT, "paid-right-digit", "the team says that it is the right digit") \
+	X(PAID_OTHER_DIGIT, "paid-other-digit", "it went on this digit, which is not the marked one") \
+	X(PAID_READ, "paid-read", "read aloud") \
+	X(PAID_IMPROVISED, "paid-improvised", "improvised: its code was scanned") \
+	X(PAID_PACK, "paid-pack", "its pack was scanned") \
+	X(PAID_BADGED, "paid-badged", "both have badged in") \
+	X(PAID_BY_OPERATOR, "paid-by-operator", "counted by the operator") \
+	X(PAID_BY_OPERATOR_LATE, "paid-by-operator-late", "stated by the operator after the tourniquet went on") \
+	X(PAID_DECIDED, "paid-decided", "the surgeon's decision") \
+	X(PAID_ANSWERED, "paid-answered", "the surgeon answers for it") \
+	X(PAID_NAME_WRITTEN, "paid-name-written", "name written by the circulating practitioner") \
+	X(PAID_ENTERED_AFTER, "paid-entered-after", "entered after the end") \
+	X(END_NOTHING_OPENED, "end-nothing-opened", "nothing was opened") \
+	X(END_SHEET_EMPTY, "end-sheet-empty", "nothing is on the sheet") \
+	X(END_NUMBER_OWED, "end-number-owed", "incident number owed") \
+	X(END_NOT_FOLLOWED, "end-not-followed", "counted by hand: the station could not follow its own record of this case")
 
 /* What the paper itself says, whatever it is filled with. */
-#define SLIP_WORDS_PAPER(W) \
-	W(P_SLIP, "Slip {slip}") \
-	W(P_STATION, "station {n}") \
-	W(P_COPY, "COPY {n}") \
-	W(P_PAGE, "page {n} of {all}") \
-	W(P_GOES_ON, "goes on: page {n} of {all}") \
-	W(P_PATIENT, "Patient's label") \
-	W(P_NUMBER, "no.") \
-	W(P_ITEM, "item, and what tells it apart") \
-	W(P_ITEM_EVIDENCE, "item, evidence") \
-	W(P_IN, "counted\nin") \
-	W(P_OUT, "accounted\nfor") \
-	W(P_EVIDENCE, "evidence") \
-	W(P_SKIN_BEFORE, "skin before") \
-	W(P_SKIN_AFTER, "skin after") \
-	W(P_COLOUR, "colour back at") \
-	W(P_BY, "by") \
-	W(P_WRITE, "What was done, to be written by whoever looks") \
-	W(P_LOOKED_BY, "{digit}: looked at by") \
-	W(P_LOOKED_DIGITS, "digits looked at by") \
-	W(P_AT, "at") \
-	W(P_FEELING, "colour, warmth, feeling") \
-	W(P_SURGEON_TOLD, "surgeon told") \
-	W(P_WARD_TOLD, "ward told") \
-	W(P_PATIENT_TOLD, "patient told") \
-	W(P_CONTINUED, "{section}, continued") \
-	W(P_CAUTION, "A count that agrees can still be wrong: in any doubt take the dressing down and look. This paper supports the count that people make and never replaces it; local policy and the licensed practitioner decide. Names are as badges claim.") \
-	W(P_SCAN, "Last scan, with the paper in your hand") \
-	W(P_SCAN_NOW, "Scan this, paper in hand") \
-	W(P_PROOF, "Proof against forgery: bandtally audit slip") \
-	W(P_UNSIGNED, "This paper carries no signed summary.") \
-	W(P_WRITTEN, "{date} {time}") \
-	W(P_VERSION, "v{version}") \
-	W(P_CUT, "cut here")
+#define SLIP_PAPER(X, N) \
+	X(SLIP_P_SLIP, "slip-p-slip", "Slip {slip}") \
+	X(SLIP_P_STATION, "slip-p-station", "station {n}") \
+	X(SLIP_P_COPY, "slip-p-copy", "COPY {copy}") \
+	X(SLIP_P_PAGE, "slip-p-page", "page {page} of {pages}") \
+	X(SLIP_P_GOES_ON, "slip-p-goes-on", "goes on: page {page} of {pages}") \
+	X(SLIP_P_NUMBER, "slip-p-number", "no.") \
+	X(SLIP_P_ITEM, "slip-p-item", "item, and what tells it apart") \
+	X(SLIP_P_ITEM_EVIDENCE, "slip-p-item-evidence", "item, evidence") \
+	X(SLIP_P_IN, "slip-p-in", "counted in") \
+	X(SLIP_P_OUT, "slip-p-out", "accounted for") \
+	X(SLIP_P_EVIDENCE, "slip-p-evidence", "evidence") \
+	X(SLIP_P_SKIN_BEFORE, "slip-p-skin-before", "skin before") \
+	X(SLIP_P_SKIN_AFTER, "slip-p-skin-after", "skin after") \
+	X(SLIP_P_COLOUR, "slip-p-colour", "colour back at") \
+	X(SLIP_P_WRITE, "slip-p-write", "What was done, to be written by whoever looks") \
+	X(SLIP_P_LOOKED_BY, "slip-p-looked-by", "{text}: looked at by") \
+	X(SLIP_P_LOOKED_DIGITS, "slip-p-looked-digits", "digits looked at by") \
+	X(SLIP_P_AT, "slip-p-at", "at") \
+	X(SLIP_P_FEELING, "slip-p-feeling", "colour, warmth, feeling") \
+	X(SLIP_P_SURGEON_TOLD, "slip-p-surgeon-told", "surgeon told") \
+	X(SLIP_P_WARD_TOLD, "slip-p-ward-told", "ward told") \
+	X(SLIP_P_PATIENT_TOLD, "slip-p-patient-told", "patient told") \
+	X(SLIP_P_CONTINUED, "slip-p-continued", "{words}, continued") \
+	X(SLIP_P_CAUTION, "slip-p-caution", \
+	  "A count that agrees can still be wrong: in any doubt take the dressing down and look. This paper supports the count that people make and never replaces it; local policy and the licensed practitioner decide. Names are as badges claim.") \
+	X(SLIP_P_SCAN, "slip-p-scan", "Last scan, with the paper in your hand") \
+	X(SLIP_P_SCAN_NOW, "slip-p-scan-now", "Scan this, paper in hand") \
+	X(SLIP_P_PROOF, "slip-p-proof", "Proof against forgery: bandtally audit slip") \
+	X(SLIP_P_UNSIGNED, "slip-p-unsigned", "This paper carries no signed summary.") \
+	X(SLIP_P_WRITTEN, "slip-p-written", "{words} {time}") \
+	X(SLIP_P_VERSION, "slip-p-version", "v{version}")
 /* clang-format on */
-
-enum slip_word {
-#define W(name, text) SW_##name,
-	SLIP_WORDS(W)
-#undef W
-	    SW_KINDS
-};
-
-/* `values`: names and texts in turn, then NULL. Cut behind a whole letter where it is too long for `out`. */
-void slip_part(char *out, size_t size, enum slip_word word, const char *const values[]);
-
-/* The same as a sentence: it begins with a capital where it begins with a letter from a to z. */
-void slip_sentence(char *out, size_t size, enum slip_word word, const char *const values[]);
-
-/* The text of one that names no value. */
-const char *slip_text(enum slip_word word);
-
-/* Behind what stands in `text`, with `between` where that is not empty; nothing of ""; cut behind a whole letter. */
-void slip_join(char *text, size_t size, const char *between, const char *more);
-
-/* The number with its seven digits. */
-#define SLIP_NUMBER_TEXT 12
-void slip_number(long long number, char out[SLIP_NUMBER_TEXT]);
-
-#define SLIP_PART(out, word, ...)                                                                            \
-	slip_part(out, sizeof out, SW_##word, (const char *const[]){__VA_ARGS__, NULL})
-#define SLIP_SAY(out, word, ...)                                                                             \
-	slip_sentence(out, sizeof out, SW_##word, (const char *const[]){__VA_ARGS__, NULL})
 
 #endif

@@ -76,15 +76,17 @@
 	X(NUMBER, opened, "opened", 0)             /* packs */ \
 	X(DIGIT, other_digit, "other_digit", 0) \
 	X(NUMBER, other_event, "other_event", 0) \
+	X(TEXT, other_item, "other_item", 0) \
 	X(TEXT, other_lot, "other_lot", 31) \
 	X(NUMBER, page, "page", 0) \
 	X(NUMBER, pages, "pages", 0) \
 	X(NUMBER, other_station, "other_station", 0) /* of this site */ \
 	X(TEXT, printer, "printer", 0) \
 	X(NUMBER, received, "received", 0)         /* packs */ \
-	X(TEXT, recorder, "recorder", 33)          /* whose badge recorded it */ \
+	X(PERSON, recorder, "recorder", 33)         /* whose badge recorded it */ \
 	X(NUMBER, returned, "returned", 0)         /* packs, unopened */ \
 	X(WORDS, second, "second", 0) \
+	X(NUMBER, sheet, "sheet", 0)               /* of paper, of a room */ \
 	X(TEXT, text, "text", 0)                   /* as it was typed, scanned or set */ \
 	X(TIME, to, "to", 0)                       /* of the day */ \
 	X(TEXT, typed, "typed", 81)                /* by somebody: a number */ \

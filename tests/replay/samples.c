@@ -28,9 +28,6 @@ static const unsigned char seed[32] = {0x9d, 0x61, 0xb1, 0x9d, 0xef, 0xfd, 0x5a,
                                        0xf4, 0x92, 0xec, 0x2c, 0xc4, 0x44, 0x49, 0xc5, 0x69, 0x7b, 0x32,
                                        0x69, 0x19, 0x70, 0x3b, 0xac, 0x03, 0x1c, 0xae, 0x7f, 0x60};
 
-/* A script has no record; as long as the hash of one: SHA-256 of nothing (FIPS 180-4). */
-#define EXAMPLE_HASH "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"
-
 static void die(const char *what, const char *why)
 {
 	fprintf(stderr, "replay: %s: %s\n", what, why);
@@ -79,7 +76,7 @@ json_t *sample_document(const struct sample *s, const json_t *printed)
 	_cleanup_(json_drop) json_t *summary = json_deep_copy(json_object_get(slip, "signed"));
 	json_object_set_new(document, "paper", json_string(s->paper));
 	json_object_set_new(document, "dpi", json_integer(s->dpi));
-	json_object_set_new(summary, "chain", json_string(EXAMPLE_HASH));
+	json_object_set_new(summary, "chain", json_string(json_text(slip, "chain")));
 	sign(document, summary);
 	return document;
 }

@@ -5,6 +5,8 @@
 #include <string.h>
 
 #include "base/clock.h"
+#include "record/chain.h"
+#include "record/event.h"
 #include "tell/slip.h"
 #include "tell/view.h"
 
@@ -27,7 +29,7 @@ static struct story *story_of(const struct slips_source *from, int32_t case_no, 
 		if (e->case_no == case_no || e->kind == EV_STARTED || e->kind == EV_ALIVE)
 			of_case[n++] = *e;
 	}
-	if (story_make(&story, of_case, n, now) < 0) {
+	if (story_make(&story, NULL, of_case, n, now) < 0) {
 		fprintf(stderr, "replay: case %d cannot be told\n", (int)case_no);
 		exit(1);
 	}
@@ -41,6 +43,23 @@ static int64_t first_queued(const struct slips_source *from, int32_t slip)
 		if (from->events[i].kind == EV_SLIP_QUEUED && from->events[i].n == slip)
 			return i + 1;
 	return from->count;
+}
+
+/* The hash of event `to`, as a record of these events would have it. */
+static json_t *hash_of(const struct slips_source *from, int64_t to)
+{
+	struct chain chain = {0};
+	char hex[2 * CHAIN_BYTES + 1];
+	for (int64_t i = 0; i < to; i++) {
+		_cleanup_(buf_free) struct buf text = {0};
+		if (event_write(&from->events[i], &text) < 0) {
+			fprintf(stderr, "replay: event %d cannot be written\n", (int)i + 1);
+			exit(1);
+		}
+		chain_add(&chain, text.data, text.size);
+	}
+	chain_hex(&chain, hex);
+	return json_string(hex);
 }
 
 /* As the teller does: of a slip up to its own event, of a case as it is now (slip 0). */
@@ -72,8 +91,8 @@ static json_t *made(const struct slips_source *from, const struct event *queued,
 	                                 .chain = "<hash>"};
 	json_t *document = slip_document(&slip);
 	json_object_set_new(document, "jws", json_string("<signature>"));
-	json_t *all =
-	    json_pack("{s:s,s:o,s:o}", "title", title, "document", document, "signed", slip_summary(&slip));
+	json_t *all = json_pack("{s:s,s:o,s:o,s:o}", "title", title, "document", document, "signed",
+	                        slip_summary(&slip), "chain", hash_of(from, to));
 	past_deinit(&past);
 	free(story);
 	return all;
@@ -189,6 +208,8 @@ void slips_write(const json_t *list, const json_t *elsewhere, const char *where,
 			write_value(sign, 0, NULL, out);
 		}
 		buf_printf(out, "\n%s:\n", where);
-		write_differences(here, there, "", out);
+		write_differences(json_object_get(here, "document"), json_object_get(there, "document"),
+		                  "document", out);
+		write_differences(sign, json_object_get(there, "signed"), "signed", out);
 	}
 }

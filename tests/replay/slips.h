@@ -15,7 +15,8 @@ struct slips_source {
 	struct moment now; /* when it is printed */
 };
 
-/* The slip that `queued` queues, after its whole batch was applied. A new reference: { title, document, signed }. */
+/* The slip that `queued` queues, after its whole batch was applied. `chain`: the hash that the record's own event
+ * would have, were the script's events its record. A new reference: { title, document, signed, chain }. */
 json_t *slips_queued(const struct slips_source *from, const struct event *queued);
 
 /* A case without a slip of its own, as case show tells it. A new reference: { title, document }. */

@@ -13,6 +13,7 @@
 #include "base/json.h"
 #include "tell/slip.h"
 #include "tell/story.h"
+#include "words/languages.h"
 
 #define MIN 60000
 #define TEN INT64_C(1795600800000) /* 2026-11-25, ten o'clock UTC */
@@ -30,14 +31,16 @@ static void happened(int minute, int16_t utc_min, struct event e)
 	events[n_events++] = e;
 }
 
+static const struct language *language; /* of the slips; NULL English */
+
 static struct story *told(void)
 {
 	struct story *s = NULL;
-	assert_int_equal(story_make(&s, events, n_events, events[n_events - 1].at), 0);
+	assert_int_equal(story_make(&s, language, events, n_events, events[n_events - 1].at), 0);
 	return s;
 }
 
-static json_t *on_slip(enum slip_kind kind)
+static json_t *made(json_t *(*make)(const struct slip_source *), enum slip_kind kind)
 {
 	static struct station none;
 	struct past past;
@@ -47,17 +50,28 @@ static json_t *on_slip(enum slip_kind kind)
 	                                 .kind = kind,
 	                                 .number = 1,
 	                                 .copy = 1,
+	                                 .language = language,
 	                                 .past = &past,
 	                                 .paper = "a5",
 	                                 .dpi = 300,
 	                                 .time = "",
 	                                 .version = "1",
 	                                 .chain = ""};
-	json_t *document = slip_document(&from);
+	json_t *of = make(&from);
 	past_deinit(&past);
 	free(s);
-	assert_non_null(document);
-	return document;
+	assert_non_null(of);
+	return of;
+}
+
+static json_t *on_slip(enum slip_kind kind)
+{
+	return made(slip_document, kind);
+}
+
+static json_t *on_summary(void)
+{
+	return made(slip_summary, SLIP_RECONCILIATION);
 }
 
 static json_t *on_paper(void)
@@ -293,7 +307,7 @@ static void what_acts_on_nothing_tells_nothing(void **state)
 		free(s);
 	}
 	struct story *none = NULL;
-	assert_int_equal(story_make(&none, events, 0, events[0].at), -ENOENT);
+	assert_int_equal(story_make(&none, NULL, events, 0, events[0].at), -ENOENT);
 	assert_null(none);
 	/* of another case's station nothing is told; of this one which event is not in it */
 	n_events = 0;
@@ -416,6 +430,32 @@ static void the_paper_of_a_search_names_where_a_band_may_be(void **state)
 	                    "Incident number INC-1");
 }
 
+static void a_slip_speaks_the_language_that_its_event_holds(void **state)
+{
+	(void)state;
+	struct languages all;
+	struct error e = {0};
+	assert_int_equal(languages_read(&all, languages_folder(), &e), 0);
+	language = languages_find(&all, "de");
+	assert_non_null(language);
+	happened(15, 60, (struct event){.kind = EV_DIGIT_OFF, .digit = 2});
+	happened(16, 60, (struct event){.kind = EV_DIGIT_EARLIER, .digit = 2, .n = 3, .what = 2});
+	happened(17, 60, (struct event){.kind = EV_SUSPENDED});
+	_cleanup_(json_drop) json_t *document = on_paper(), *summary = on_summary();
+	language = NULL;
+	languages_free(&all);
+	const json_t *digit = json_array_get(json_object_get(document, "digits"), 0);
+	assert_string_equal(json_text(document, "language"), "de");
+	assert_string_equal(json_text(document, "day"), "25. Nov. 2026");
+	assert_string_equal(json_text(document, "heading_words"), "Noch nicht beendet.");
+	assert_string_equal(json_text(digit, "says"), "Rechter Zeigefinger: 11 min");
+	assert_string_equal(json_text(digit, "detail"), "11:01 bis 11:12, noch nicht bloß gesehen");
+	assert_int_equal(said(document, "Zählungen", "keine Zählung wurde bestätigt"), 1);
+	assert_int_equal(said(document, "Berichtigt", "rechter Zeigefinger: ab war 3 min früher"), 1);
+	assert_int_equal(said(document, "Vermerke", "Um 11:17 unterbrochen"), 1);
+	assert_string_equal(json_text(summary, "outcome"), "Rechter Zeigefinger: 11 min, NICHT BLOSS GESEHEN");
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -432,6 +472,7 @@ int main(void)
 	    cmocka_unit_test(the_paper_of_an_unresolved_case_says_what_to_do_now),
 	    cmocka_unit_test(the_paper_of_what_was_found_names_the_digits_that_had_one),
 	    cmocka_unit_test(the_paper_of_a_search_names_where_a_band_may_be),
+	    cmocka_unit_test_setup(a_slip_speaks_the_language_that_its_event_holds, setup),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

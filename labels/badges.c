@@ -36,8 +36,8 @@ static int draw_badge(struct canvas *c, const json_t *badge, const char *site, d
 	struct style text = {.size_pt = 8, .mono = true, .align = ALIGN_CENTRE};
 	/* Of a surgeon nobody asks it, and 'not' would be an insult. */
 	const char *tag_words = !json_object_get(badge, "registered") ? ""
-	                        : registered                          ? "REGISTERED"
-	                                                              : "NOT REGISTERED";
+	                        : registered                          ? canvas_said(c, SAY_BG_REGISTERED)
+	                                                              : canvas_said(c, SAY_BG_NOT_REGISTERED);
 	double tag_w = canvas_text_width(c, &tag, tag_words) + 4,
 	       tag_h = canvas_text_height(c, &tag, tag_w, tag_words) + 1.2;
 	if (!*tag_words)

@@ -32,11 +32,12 @@ static void head(struct canvas *c, const json_t *d, const char *title, double wi
 	struct style room = {.size_pt = 11, .bold = true}, small = {.size_pt = 9, .align = ALIGN_RIGHT};
 	struct style large = {.size_pt = 20, .bold = true};
 	double within = width_mm - 2 * EDGE_MM;
+	const char *of = json_text(d, "room"), *site = json_text(d, "site");
 	char text[160];
 	canvas_page(c, width_mm, height_mm);
-	snprintf(text, sizeof text, "%s only", json_text(d, "room"));
+	canvas_say(c, SAY(P_ROOM_ONLY, .room = of), text, sizeof text);
 	canvas_text(c, &room, EDGE_MM, 6, within * 0.6, text);
-	snprintf(text, sizeof text, "%s  ·  cards", json_text(d, "site"));
+	canvas_say(c, SAY(CP_HEAD, .text = site), text, sizeof text);
 	canvas_text(c, &small, EDGE_MM + within * 0.6, 6.5, within * 0.4, text);
 	canvas_rule(c, EDGE_MM, 12, within);
 	while (canvas_text_width(c, &large, title) > within)
@@ -226,7 +227,7 @@ static int draw_single(struct canvas *c, const json_t *d, const json_t *card, in
 	int at = (*count)++ % (2 * ROWS);
 	double x = column_x(at % 2), y = TOP_MM + at / 2 * ROW_MM;
 	if (at == 0)
-		head(c, d, "Cut out: the camera wants one card at a time", A4_WIDTH_MM, A4_HEIGHT_MM);
+		head(c, d, canvas_said(c, SAY_CP_CUT_OUT), A4_WIDTH_MM, A4_HEIGHT_MM);
 	cut_frame(c, x, y);
 	if (ends)
 		canvas_frame(c, x + 1, y + 1, COLUMN_MM - 2, ROW_MM - 2, 1.2);

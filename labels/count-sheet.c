@@ -1,5 +1,6 @@
 /* The paper count sheet: what the room counts on while the station is silent. In the order of the slip, so that it can be
- * entered from top to bottom afterwards: the digits and their times, the items, the counts, the search, the sign-out. */
+ * entered from top to bottom afterwards: the digits and their times, the items, the counts, the search, the sign-out, how it
+ * ended. */
 #include <errno.h>
 #include <stdio.h>
 #include <string.h>
@@ -10,33 +11,34 @@
 
 #define EDGE_MM 10.0
 #define WITHIN_MM (A4_WIDTH_MM - 2 * EDGE_MM)
-#define ROW_MM 9.0 /* for a hand in a hurry */
+#define ROW_MM 7.4 /* for a hand in a hurry */
 #define DIGIT_ROWS 3
 #define ITEM_ROWS 6
-#define COLUMNS_MAX 6
-#define FOOT_MM 24.0
+#define COLUMNS_MAX 7
+#define FOOT_MM 23.0
 #define LABEL_WIDTH_MM 80.0
-#define LABEL_HEIGHT_MM 34.0
+#define LABEL_HEIGHT_MM 30.0
 
 static const struct style text_style = {.size_pt = 9}, strong_style = {.size_pt = 10, .bold = true},
                           small_style = {.size_pt = 8};
 
 /* A word, and a line to write on up to `x` + `width`. */
-static void blank(struct canvas *c, double x, double y, double width, const char *words)
+static void blank(struct canvas *c, double x, double y, double width, enum saying says)
 {
+	const char *words = canvas_said(c, says);
 	double used = canvas_text_width(c, &text_style, words) + 1.5;
 	canvas_text(c, &text_style, x, y + ROW_MM - 4.6, width, words);
 	canvas_line(c, x + used, y + ROW_MM - 1, x + width - 2, y + ROW_MM - 1, 0.2);
 }
 
-static double heading(struct canvas *c, double y, const char *words)
+static double heading(struct canvas *c, double y, enum saying words)
 {
 	canvas_rule(c, EDGE_MM, y, WITHIN_MM);
-	return y + 1.6 + canvas_text(c, &strong_style, EDGE_MM, y + 1.6, WITHIN_MM, words);
+	return y + 1.6 + canvas_text(c, &strong_style, EDGE_MM, y + 1.6, WITHIN_MM, canvas_said(c, words));
 }
 
 struct column {
-	const char *words;
+	enum saying words;
 	double width_mm;
 };
 
@@ -46,8 +48,8 @@ static double table(struct canvas *c, double y, const struct column *columns, co
 {
 	double top = y, high = 0, x = EDGE_MM;
 	for (int i = 0; i < COLUMNS_MAX && columns[i].words; i++) {
-		double h =
-		    canvas_text(c, &small_style, x + 1, y + 0.5, columns[i].width_mm - 2, columns[i].words);
+		double h = canvas_text(c, &small_style, x + 1, y + 0.5, columns[i].width_mm - 2,
+		                       canvas_said(c, columns[i].words));
 		high = h > high ? h : high;
 		x += columns[i].width_mm;
 	}
@@ -70,105 +72,120 @@ static double head(struct canvas *c, const json_t *d, int number)
 {
 	struct style room = {.size_pt = 11, .bold = true}, right = {.size_pt = 9, .align = ALIGN_RIGHT};
 	struct style title = {.size_pt = 19, .bold = true}, large = title;
+	const char *of = json_text(d, "room");
 	char text[160];
 	large.align = ALIGN_RIGHT;
-	snprintf(text, sizeof text, "%s only", json_text(d, "room"));
+	canvas_say(c, SAY(P_ROOM_ONLY, .room = of), text, sizeof text);
 	canvas_text(c, &room, EDGE_MM, 6, WITHIN_MM * 0.6, text);
 	canvas_text(c, &right, EDGE_MM + WITHIN_MM * 0.6, 6.5, WITHIN_MM * 0.4, json_text(d, "site"));
 	canvas_rule(c, EDGE_MM, 12, WITHIN_MM);
-	canvas_text(c, &title, EDGE_MM, 13.8, WITHIN_MM * 0.7, "Paper count sheet");
-	snprintf(text, sizeof text, "no. %d", number);
-	canvas_text(c, &large, EDGE_MM + WITHIN_MM * 0.7, 13.8, WITHIN_MM * 0.3, text);
-	return 23;
+	canvas_text(c, &title, EDGE_MM, 13.4, WITHIN_MM * 0.7, canvas_said(c, SAY_CS_TITLE));
+	canvas_say(c, SAY(CS_NUMBER, .n = number), text, sizeof text);
+	canvas_text(c, &large, EDGE_MM + WITHIN_MM * 0.7, 13.4, WITHIN_MM * 0.3, text);
+	return 22;
 }
 
 static double who_and_where(struct canvas *c, double y)
 {
+	static const enum saying blanks[] = {SAY_CS_DATE, SAY_CS_CASE, SAY_CS_FROM_TO, SAY_CS_COPIED};
 	double x = EDGE_MM + LABEL_WIDTH_MM + 5, width = WITHIN_MM - LABEL_WIDTH_MM - 5;
-	y += canvas_text(
-	         c, &text_style, EDGE_MM, y, WITHIN_MM,
-	         "While the station is silent the room counts on this sheet. Copy first what the board still "
-	         "shows, with "
-	         "the time that stands beside it. Then write each thing when it happens, with its time.") +
-	     1.5;
+	y += canvas_text(c, &text_style, EDGE_MM, y, WITHIN_MM, canvas_said(c, SAY_CS_HOW)) + 1.5;
 	canvas_dotted_frame(c, EDGE_MM, y, LABEL_WIDTH_MM, LABEL_HEIGHT_MM);
-	canvas_text(c, &small_style, EDGE_MM + 1.5, y + 1, LABEL_WIDTH_MM - 3, "Patient's label");
-	blank(c, x, y - 2, width, "date");
-	blank(c, x, y - 2 + ROW_MM, width, "case, or its label");
-	blank(c, x, y - 2 + 2 * ROW_MM, width, "from, to");
-	blank(c, x, y - 2 + 3 * ROW_MM, width, "copied from the board as of");
+	canvas_text(c, &small_style, EDGE_MM + 1.5, y + 1, LABEL_WIDTH_MM - 3, canvas_said(c, SAY_P_PATIENT));
+	for (int i = 0; i < 4; i++)
+		blank(c, x, y - 1 + i * ROW_MM, width, blanks[i]);
 	return y + LABEL_HEIGHT_MM + 2;
 }
 
 static double digits_and_items(struct canvas *c, double y)
 {
-	static const struct column digits[COLUMNS_MAX] = {{"digit, in words: left or right, which", 62},
-	                                                  {"tourniquet on at", 24},
-	                                                  {"off at", 24},
-	                                                  {"minutes", 20},
-	                                                  {"seen bare at, before the dressing", 28},
-	                                                  {"by", 32}};
+	static const struct column digits[COLUMNS_MAX] = {
+	    {SAY_CS_DIGIT, 48},   {SAY_CS_ON, 18},   {SAY_CS_REMINDED, 38}, {SAY_CS_OFF, 18},
+	    {SAY_CS_MINUTES, 16}, {SAY_CS_BARE, 28}, {SAY_CS_BY, 24}};
 	static const struct column items[COLUMNS_MAX] = {
-	    {"no., item, lot or mark", 74},
-	    {"counted in", 19},
-	    {"added", 19},
-	    {"accounted for", 19},
-	    {"how: its mark, or shown to both; intact, cut and complete", 59}};
-	static const char *const first[] = {
-	    "1  finger or toe tourniquet", "2  artery forceps", "3", "4", "5", "6", NULL};
-	y = heading(c, y, "Digits");
+	    {SAY_CS_ITEM, 71}, {SAY_CS_IN, 19}, {SAY_CS_ADDED, 19}, {SAY_CS_OUT, 22}, {SAY_CS_EVIDENCE, 59}};
+	const char *const first[] = {
+	    canvas_said(c, SAY_CS_FIRST), canvas_said(c, SAY_CS_SECOND), "3", "4", "5", "6", NULL};
+	y = heading(c, y, SAY_CS_DIGITS);
 	y = table(c, y, digits, NULL, DIGIT_ROWS);
-	y = heading(c, y, "Counted in and accounted for");
+	y = heading(c, y, SAY_CS_ITEMS);
 	return table(c, y, items, first, ITEM_ROWS);
 }
 
 static double counts(struct canvas *c, const json_t *d, double y)
 {
-	static const char *const names[] = {"initial", "handover", "final"};
+	static const enum saying names[] = {SAY_CS_INITIAL, SAY_CS_HANDOVER, SAY_CS_FINAL};
 	bool alone = json_truth(d, "alone");
-	y = heading(c, y, alone ? "Counts: single-person" : "Counts, agreed aloud by two");
+	y = heading(c, y, alone ? SAY_CS_COUNTS_ALONE : SAY_CS_COUNTS);
 	for (int i = 0; i < 3; i++, y += ROW_MM) {
-		canvas_text(c, &text_style, EDGE_MM + 1, y + ROW_MM - 4.6, 20, names[i]);
-		blank(c, EDGE_MM + 22, y, 30, "at");
-		blank(c, EDGE_MM + 54, y, 46, "by");
-		blank(c, EDGE_MM + 102, y, 44, alone ? "also looked" : "and");
-		blank(c, EDGE_MM + 148, y, WITHIN_MM - 148, "written by");
+		canvas_text(c, &text_style, EDGE_MM + 1, y + ROW_MM - 4.6, 20, canvas_said(c, names[i]));
+		blank(c, EDGE_MM + 22, y, 30, SAY_CS_AT);
+		blank(c, EDGE_MM + 54, y, 46, SAY_CS_BY);
+		blank(c, EDGE_MM + 102, y, 44, alone ? SAY_CS_ALSO_LOOKED : SAY_CS_AND);
+		blank(c, EDGE_MM + 148, y, WITHIN_MM - 148, SAY_CS_WRITTEN_BY);
 	}
 	return y + 1;
 }
 
-/* The steps as the site's policy has them, in two columns of boxes. */
-static double search(struct canvas *c, const json_t *d, double y)
+static double ticked(struct canvas *c, double x, double y, double width, const char *words)
 {
-	const json_t *steps = json_object_get(d, "search");
-	const double column = WITHIN_MM / 2;
-	double lines[2] = {0};
-	size_t i, half = (json_array_size(steps) + 1) / 2;
-	json_t *step;
-	y = heading(c, y, "DISCREPANCY: something is missing, extra or in pieces");
-	json_array_foreach((json_t *)steps, i, step)
-	{
-		int side = i >= half;
-		double x = EDGE_MM + side * column, at = y + 0.6 + lines[side];
-		canvas_frame(c, x, at + 0.3, 3.4, 3.4, 0.25);
-		lines[side] +=
-		    0.9 + canvas_text(c, &text_style, x + 5, at, column - 8, json_string_value(step));
-	}
-	return y + 1.2 + (lines[0] > lines[1] ? lines[0] : lines[1]);
+	canvas_frame(c, x, y + 0.3, 3.4, 3.4, 0.25);
+	return canvas_text(c, &text_style, x + 5, y, width - 8, words);
 }
 
-static double sign_out(struct canvas *c, double y)
+/* Texts with a box each, in two columns; `low` becomes where the right one ends. */
+static double boxes(struct canvas *c, const json_t *texts, double y, double *low)
 {
-	y = heading(c, y, "Sign-out");
-	blank(c, EDGE_MM, y - 1, 58, "surgeon or operator");
-	blank(c, EDGE_MM + 59, y - 1, 22, "at");
-	blank(c, EDGE_MM + 82, y - 1, 38, "skin before");
-	blank(c, EDGE_MM + 121, y - 1, 31, "after");
-	blank(c, EDGE_MM + 153, y - 1, WITHIN_MM - 153, "colour back");
+	const double column = WITHIN_MM / 2;
+	double lines[2] = {0};
+	size_t i, half = (json_array_size(texts) + 1) / 2;
+	json_t *text;
+	json_array_foreach((json_t *)texts, i, text)
+	{
+		int side = i >= half;
+		lines[side] += 0.7 + ticked(c, EDGE_MM + side * column, y + 0.6 + lines[side], column,
+		                            json_string_value(text));
+	}
+	*low = y + 0.6 + lines[1];
+	return y + 0.8 + (lines[0] > lines[1] ? lines[0] : lines[1]);
+}
+
+/* The steps as the site's policy has them, and below the shorter column the number of the incident report. */
+static double search(struct canvas *c, const json_t *d, double y)
+{
+	double low, end = boxes(c, json_object_get(d, "search"), heading(c, y, SAY_CS_SEARCH), &low);
+	blank(c, EDGE_MM + WITHIN_MM / 2, low - 1.5, WITHIN_MM / 2, SAY_CS_INCIDENT);
+	return (end > low - 1.5 + ROW_MM ? end : low - 1.5 + ROW_MM) + 0.6;
+}
+
+static double sign_out(struct canvas *c, const json_t *d, double y)
+{
+	double low;
+	y = boxes(c, json_object_get(d, "points"), heading(c, y, SAY_CS_SIGN_OUT), &low) - 2;
+	blank(c, EDGE_MM, y, 62, SAY_CS_SURGEON);
+	blank(c, EDGE_MM + 63, y, 22, SAY_CS_AT);
+	blank(c, EDGE_MM + 86, y, 36, SAY_CS_SKIN_BEFORE);
+	blank(c, EDGE_MM + 123, y, 29, SAY_CS_SKIN_AFTER);
+	blank(c, EDGE_MM + 153, y, WITHIN_MM - 153, SAY_CS_COLOUR);
 	return y + ROW_MM + 0.5;
 }
 
-static int foot(struct canvas *c, const json_t *d, const char *code, double y, struct error *e)
+static double outcome(struct canvas *c, double y)
+{
+	static const struct column all[] = {
+	    {SAY_CS_ALL_SHOWN, 84}, {SAY_CS_UNRESOLVED, 54}, {SAY_CS_CANCELLED, 30}};
+	const char *words = canvas_said(c, SAY_CS_OUTCOME);
+	double x = EDGE_MM + 22, high = 0;
+	canvas_rule(c, EDGE_MM, y, WITHIN_MM);
+	canvas_text(c, &strong_style, EDGE_MM, y + 1.6, 21, words);
+	for (size_t i = 0; i < sizeof all / sizeof *all; x += all[i++].width_mm) {
+		double h = ticked(c, x, y + 1.8, all[i].width_mm, canvas_said(c, all[i].words));
+		high = h > high ? h : high;
+	}
+	return y + 1.8 + high + 0.8;
+}
+
+static int foot(struct canvas *c, const char *code, double y, struct error *e)
 {
 	struct style mono = {.size_pt = 8, .bold = true, .mono = true};
 	struct barcode b _cleanup_(barcode_deinit) = {0};
@@ -182,11 +199,9 @@ static int foot(struct canvas *c, const json_t *d, const char *code, double y, s
 	barcode_draw(&b, c, canvas_dots(c, x), canvas_dots(c, y + 2.2), module, canvas_dots(c, 12.7));
 	own_code_shown(code, grouped);
 	canvas_text(c, &mono, x + canvas_mm(c, b.quiet * module), y + 15.1, wide, grouped);
-	y += 2 + canvas_text(c, &strong_style, EDGE_MM, y + 2, x - EDGE_MM - 2, json_text(d, "afterwards"));
-	canvas_text(c, &small_style, EDGE_MM, y + 0.5, x - EDGE_MM - 2,
-	            "A count that agrees can still be wrong: in doubt look again. This paper supports the "
-	            "count that people make; "
-	            "local policy and the licensed practitioner decide. It belongs into the notes.");
+	y += 2 + canvas_text(c, &strong_style, EDGE_MM, y + 2, x - EDGE_MM - 2,
+	                     canvas_said(c, SAY_CS_AFTERWARDS));
+	canvas_text(c, &small_style, EDGE_MM, y + 0.5, x - EDGE_MM - 2, canvas_said(c, SAY_CS_CAUTION));
 	return c->failed;
 }
 
@@ -202,12 +217,13 @@ static int count_sheet_draw(struct canvas *c, const json_t *d, struct error *e)
 		y = digits_and_items(c, y);
 		y = counts(c, d, y);
 		y = search(c, d, y);
-		y = sign_out(c, y);
+		y = sign_out(c, d, y);
+		y = outcome(c, y);
 		if (y + FOOT_MM > A4_HEIGHT_MM)
 			return error_set(e, -EINVAL,
-			                 "document field 'search': the steps do not fit the sheet: say them "
-			                 "in fewer words");
-		int r = foot(c, d, json_text(sheet, "code"), y, e);
+			                 "document fields 'search' and 'points': they do not fit the sheet: "
+			                 "say them in fewer words");
+		int r = foot(c, json_text(sheet, "code"), y, e);
 		if (r < 0)
 			return r;
 	}
@@ -224,8 +240,8 @@ static const struct field fields[] = {
 	WORD("paper", OPTIONAL, schema_a4_only, ""),
 	TEXT("room", REQUIRED, 1, 60, ""),
 	BOOL("alone", OPTIONAL, "a room of a single operator"),
-	TEXT("afterwards", REQUIRED, 1, 200, "how it is entered once the station is back"),
 	TEXTS("search", REQUIRED, 1, 16, 120, "the steps, in the order of the policy"),
+	TEXTS("points", REQUIRED, 1, 16, 120, "of the sign-out, in the order of the policy"),
 	OBJECTS("sheets", REQUIRED, 1, 100, sheet_fields, "a page each"),
 	END};
 /* clang-format on */

@@ -26,10 +26,6 @@
 #define OTHERS 4
 #define FIRST_OTHER 21
 
-static const char how_to[] = "Scan when a tourniquet goes on: its time starts. While it is on: shows the "
-                             "minutes. Only OFF stops the time. "
-                             "Again at the bare digit, before the dressing.";
-
 static const json_t *card_of(const json_t *d, int digit)
 {
 	size_t i;
@@ -42,21 +38,22 @@ static const json_t *card_of(const json_t *d, int digit)
 	return NULL;
 }
 
-static void head(struct canvas *c, const json_t *d, const char *title, const char *says)
+static void head(struct canvas *c, const json_t *d, enum saying titled, enum saying says)
 {
 	struct style room = {.size_pt = 11, .bold = true}, small = {.size_pt = 9, .align = ALIGN_RIGHT};
 	struct style large = {.size_pt = 62, .bold = true}, note = {.size_pt = 12, .align = ALIGN_RIGHT};
+	const char *title = canvas_said(c, titled), *of = json_text(d, "room"), *site = json_text(d, "site");
 	char text[160];
 	canvas_page(c, PAGE_WIDTH_MM, PAGE_HEIGHT_MM);
-	snprintf(text, sizeof text, "%s only", json_text(d, "room"));
+	canvas_say(c, SAY(P_ROOM_ONLY, .room = of), text, sizeof text);
 	canvas_text(c, &room, EDGE_MM, 6, WITHIN_MM * 0.6, text);
-	snprintf(text, sizeof text, "%s  ·  digit cards", json_text(d, "site"));
+	canvas_say(c, SAY(DC_HEAD, .text = site), text, sizeof text);
 	canvas_text(c, &small, EDGE_MM + WITHIN_MM * 0.6, 6.5, WITHIN_MM * 0.4, text);
 	canvas_rule(c, EDGE_MM, 12, WITHIN_MM);
 	while (canvas_text_width(c, &large, title) > WITHIN_MM - 50)
 		large.size_pt -= 1;
 	canvas_text(c, &large, EDGE_MM, 13, WITHIN_MM, title);
-	canvas_text(c, &note, EDGE_MM + WITHIN_MM - 48, 29, 48, says);
+	canvas_text(c, &note, EDGE_MM + WITHIN_MM - 48, 29, 48, canvas_said(c, says));
 }
 
 static void foot(struct canvas *c, const json_t *d)
@@ -64,9 +61,10 @@ static void foot(struct canvas *c, const json_t *d)
 	struct style small = {.size_pt = 9};
 	double y = PAGE_HEIGHT_MM - 13.5;
 	canvas_line(c, EDGE_MM, y, EDGE_MM + WITHIN_MM, y, 0.25);
-	char text[400];
-	snprintf(text, sizeof text, "%s%s", how_to,
-	         json_truth(d, "single") ? " Cut into strips: the camera wants one at a time." : "");
+	const char *how = canvas_said(c, SAY_DC_HOW);
+	char text[600];
+	canvas_say(c, json_truth(d, "single") ? SAY(DC_STRIPS, .words = how) : SAY(DC_HOW), text,
+	           sizeof text);
 	canvas_text(c, &small, EDGE_MM, y + 1.2, WITHIN_MM, text);
 }
 
@@ -111,11 +109,11 @@ static void strip_edges(struct canvas *c, const json_t *d, int count)
 
 static int draw_limb(struct canvas *c, const json_t *d, enum limb limb, struct error *e)
 {
-	static const char *const titles[LIMBS] = {"RIGHT HAND", "LEFT HAND", "RIGHT FOOT", "LEFT FOOT"};
+	static const enum saying titles[LIMBS] = {SAY_DC_RIGHT_HAND, SAY_DC_LEFT_HAND, SAY_DC_RIGHT_FOOT,
+	                                          SAY_DC_LEFT_FOOT};
 	bool foot_side = limb == RIGHT_FOOT || limb == LEFT_FOOT;
 	const double column = WITHIN_MM / 5;
-	head(c, d, titles[limb],
-	     foot_side ? "the foot from above, nails up" : "the back of the hand, nails up");
+	head(c, d, titles[limb], foot_side ? SAY_DC_FOOT : SAY_DC_HAND);
 	for (int place = 0; place < 5; place++) {
 		const json_t *card = card_of(d, limb_digit(limb, place));
 		double middle = EDGE_MM + (limb_order(limb, place) + 0.5) * column;
@@ -135,15 +133,14 @@ static void box_to_write(struct canvas *c, double middle, double width)
 {
 	struct style small = {.size_pt = 10, .align = ALIGN_CENTRE};
 	double x = middle - width / 2;
-	canvas_text(c, &small, x, DRAWING_TOP_MM, width,
-	            "a sixth finger, a stump, joined digits: say aloud which, and write it here");
+	canvas_text(c, &small, x, DRAWING_TOP_MM, width, canvas_said(c, SAY_DC_WRITE));
 	canvas_dotted_frame(c, x, DRAWING_TOP_MM + 18, width, 38);
 }
 
 static int draw_others(struct canvas *c, const json_t *d, struct error *e)
 {
 	const double column = WITHIN_MM / OTHERS;
-	head(c, d, "ANOTHER DIGIT", "none of the twenty: say which");
+	head(c, d, SAY_DC_OTHER, SAY_DC_OTHER_SAY);
 	for (int i = 0; i < OTHERS; i++) {
 		const json_t *card = card_of(d, FIRST_OTHER + i);
 		double middle = EDGE_MM + (i + 0.5) * column;

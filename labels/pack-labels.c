@@ -91,23 +91,32 @@ static double typed(struct canvas *c, const struct label_text *t, const struct f
 static double bar_height(struct canvas *c, const struct label_text *t, const struct fit *f)
 {
 	struct style role = style_of(9, f, true);
-	return canvas_text_height(c, &role, f->width_mm - 2, t->role) + 0.6;
+	return canvas_text_height(c, &role, -1, t->role) + 0.6;
 }
 
 /* The two labels of one item must not be taken for each other: black bar for the pack, frame for the bag. */
 static void draw_bar(struct canvas *c, const struct label_text *t, const struct fit *f, double x, double y)
 {
 	struct style role = style_of(9, f, true), which = style_of(7.6, f, false);
-	double h = bar_height(c, t, f), w = canvas_text_width(c, &which, t->which);
+	double h = bar_height(c, t, f), w = canvas_text_width(c, &which, t->which), of;
 	which.align = ALIGN_RIGHT;
+	for (; (of = canvas_text_width(c, &role, t->role)) + w + 4 > f->width_mm;
+	     w = canvas_text_width(c, &which, t->which)) {
+		if (role.size_pt <= SMALLEST_PT && which.size_pt <= SMALLEST_PT)
+			break;
+		role.size_pt = role.size_pt - 0.2 > SMALLEST_PT ? role.size_pt - 0.2 : SMALLEST_PT;
+		which.size_pt = which.size_pt - 0.2 > SMALLEST_PT ? which.size_pt - 0.2 : SMALLEST_PT;
+	}
 	if (t->pack)
 		canvas_box(c, x, y, f->width_mm, h);
 	else
 		canvas_frame(c, x, y, f->width_mm, h, 0.35);
 	role.white = which.white = t->pack;
-	canvas_text(c, &role, x + 1, y + 0.3, f->width_mm - w - 3, t->role);
-	if (canvas_text_width(c, &role, t->role) + w + 4 < f->width_mm)
-		canvas_text(c, &which, x + f->width_mm - w - 2, y + 0.8, w + 1, t->which);
+	double role_h = canvas_text_height(c, &role, -1, t->role),
+	       which_h = canvas_text_height(c, &which, -1, t->which);
+	canvas_text(c, &role, x + 1, y + (h - role_h) / 2, -1, t->role);
+	if (of + w + 4 <= f->width_mm)
+		canvas_text(c, &which, x + f->width_mm - w - 2, y + (h - which_h) / 2, w + 1, t->which);
 }
 
 static double needed(struct canvas *c, const struct label_text *t, const struct fit *f)
@@ -169,16 +178,18 @@ static int draw_item(struct canvas *c, const struct label *l, const json_t *item
 	           *pack = json_text(item, "pack"), *bag = json_text(item, "bag");
 	struct label_text t = {
 	    .line = json_text(item, "line"), .size = json_text(item, "size"), .expiry = expiry};
-	snprintf(t.more, sizeof t.more, "%s%s%sno.\u00a0%s", *lot ? "lot\u00a0" : "", lot,
-	         *lot ? "  ·  " : "", json_text(item, "number"));
+	const char *number = json_text(item, "number");
+	canvas_say(c, *lot ? SAY(PL_LOT_NUMBER, .lot = lot, .text = number) : SAY(PL_NUMBER, .text = number),
+	           t.more, sizeof t.more);
 	if (*until)
-		snprintf(expiry, sizeof expiry, "use by\u00a0%s", until);
+		canvas_say(c, SAY(PL_USE_BY, .words = until), expiry, sizeof expiry);
 	int r = 0;
-	t.role = "PACK", t.which = *bag ? "1 of 2" : "", t.said = "hospital use only", t.pack = true;
+	t.role = canvas_said(c, SAY_PL_PACK), t.which = *bag ? canvas_said(c, SAY_PL_ON_POUCH) : "";
+	t.said = canvas_said(c, SAY_PL_HOSPITAL), t.pack = true;
 	if (*pack)
 		r = draw_label(c, l, &t, pack, e);
-	t.role = "PAPER OR RETURN BAG", t.which = *pack ? "2 of 2" : "", t.pack = false;
-	t.said = "not proof that the item came back; hospital use only";
+	t.role = canvas_said(c, SAY_PL_BAG), t.which = *pack ? canvas_said(c, SAY_PL_SECOND) : "";
+	t.said = canvas_said(c, SAY_PL_NOT_PROOF), t.pack = false;
 	if (r == 0 && *bag)
 		r = draw_label(c, l, &t, bag, e);
 	return r;

@@ -260,11 +260,11 @@ static int is_camera(const struct daemon *d, const char *name)
 	return 0;
 }
 
-static json_t *search_steps(const struct policy *p)
+static json_t *texts_told(const char (*texts)[POLICY_TEXT_MAX], int n)
 {
 	json_t *list = json_array();
-	for (int i = 0; i < p->n_search; i++)
-		json_array_append_new(list, name_told(p->search[i], POLICY_TEXT_MAX));
+	for (int i = 0; i < n; i++)
+		json_array_append_new(list, name_told(texts[i], POLICY_TEXT_MAX));
 	return list;
 }
 
@@ -287,7 +287,9 @@ static json_t *do_status(struct client *c, const json_t *q)
 	json_object_set_new(status, "drivers", drivers);
 	if (c->d->board_port)
 		json_object_set_new(status, "board_port", json_integer(c->d->board_port));
-	json_object_set_new(status, "search", search_steps(&c->d->core.station.policy));
+	const struct policy *p = &c->d->core.station.policy;
+	json_object_set_new(status, "search", texts_told(p->search, p->n_search));
+	json_object_set_new(status, "points", texts_told(p->points, p->n_points));
 	json_object_set_new(status, "telephone",
 	                    name_told(c->d->core.settings.telephone, sizeof c->d->core.settings.telephone));
 	json_object_set_new(o, "status", status);

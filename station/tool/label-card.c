@@ -22,7 +22,7 @@ json_t *label_card(const json_t *status, const struct label_room *room, const st
 	say_part_in(l, &name, words, sizeof words);
 	say_part_in(l, &what, use, sizeof use);
 	json_t *card = json_pack("{s:s,s:s,s:s}", "words", words, "use", use, "code", code);
-	if (then)
+	if (*then)
 		json_object_set_new(card, "then", json_string(then));
 	return card;
 }

@@ -13,74 +13,70 @@ enum needed { ALWAYS = 0, TEAM, ALONE }; /* by which kind of room */
 struct slot {
 	int meaning; /* enum own_card; 0 ends a column */
 	enum needed needed;
-	const char *then; /* what is scanned after it, or before it, that is no card */
+	enum saying then; /* what is scanned after it, or before it, that is no card */
 };
 
 #define SLOT(card)                                                                                           \
 	{                                                                                                    \
-		CARD_##card, ALWAYS, NULL                                                                    \
+		CARD_##card, ALWAYS, SAY_NONE                                                                \
 	}
 
 static const struct card_page {
-	const char *title, *note;
+	enum saying title, note;
 	bool in_order;
 	struct slot left[12], right[9], ends[3];
 } pages[] = {
-    {.title = "Every case, in the order of use",
+    {.title = SAY_CP_EVERY,
      .in_order = true,
-     .left = {{CARD_NEW_CASE, TEAM,
-               "then two badges, pack and forceps; badge: count agreed; digit card: it is on"},
-              {CARD_OFF, TEAM, "the digit card first, then this"},
-              {CARD_FINAL_COUNT, TEAM, NULL},
-              {CARD_INTACT, TEAM, "then the mark on the forceps, or YES"},
-              {CARD_YES, TEAM, "then badge: count agreed; digit card: seen bare; surgeon's badge; the slip"},
-              {CARD_OFF, ALONE, "before it: badge, pack, digit card (it is on); then digit card, and this"},
-              {CARD_INTACT, ALONE, "then the digit card: seen bare"},
-              {CARD_LOOKED_PATIENT, ALONE, "one of these four; then badge, and the slip"},
-              {CARD_LOOKED_CARER, ALONE, NULL},
-              {CARD_LOOKED_COLLEAGUE, ALONE, NULL},
-              {CARD_LOOKED_NOBODY, ALONE, NULL}},
-     .right = {{CARD_YES, ALONE, NULL},
+     .left = {{CARD_NEW_CASE, TEAM, SAY_CP_THEN_OPEN},
+              {CARD_OFF, TEAM, SAY_CP_THEN_OFF},
+              {CARD_FINAL_COUNT, TEAM, SAY_NONE},
+              {CARD_INTACT, TEAM, SAY_CP_THEN_INTACT},
+              {CARD_YES, TEAM, SAY_CP_THEN_YES},
+              {CARD_OFF, ALONE, SAY_CP_ALONE_OFF},
+              {CARD_INTACT, ALONE, SAY_CP_ALONE_INTACT},
+              {CARD_LOOKED_PATIENT, ALONE, SAY_CP_ALONE_LOOKED},
+              {CARD_LOOKED_CARER, ALONE, SAY_NONE},
+              {CARD_LOOKED_COLLEAGUE, ALONE, SAY_NONE},
+              {CARD_LOOKED_NOBODY, ALONE, SAY_NONE}},
+     .right = {{CARD_YES, ALONE, SAY_NONE},
                SLOT(NO),
                SLOT(ADD),
-               {CARD_HANDOVER, TEAM, NULL},
+               {CARD_HANDOVER, TEAM, SAY_NONE},
                SLOT(UNDO),
                SLOT(NEXT),
                SLOT(MISREAD)},
-     .note = "The left column is the ordinary case from top to bottom; the right one answers or mends at any "
-             "time. Laminate "
-             "it whole. Cards that end something are on other pages, framed."},
-    {.title = "Something is missing, extra or in pieces",
+     .note = SAY_CP_EVERY_NOTE},
+    {.title = SAY_CP_MISSING,
      .left = {SLOT(MISSING), SLOT(PIECES_MISSING), SLOT(STEP_DONE), SLOT(NOT_DONE), SLOT(FOUND)},
      .right = {SLOT(DROPPED), SLOT(WRONG_NUMBER_IN_PACK), SLOT(INTERRUPTED), SLOT(CUT_AND_COMPLETE),
                SLOT(OFFCUT)},
      .ends = {SLOT(END_UNRESOLVED)},
-     .note = "The board leads through the search, step by step. Look at and feel the digit, under the "
-             "dressing too."},
-    {.title = "Now and then",
+     .note = SAY_CP_MISSING_NOTE},
+    {.title = SAY_CP_NOW_AND_THEN,
      .left = {SLOT(RETURNED_UNOPENED), SLOT(UNLISTED_TOURNIQUET), SLOT(NO_CODE), SLOT(MARK_UNREADABLE),
               SLOT(FORCEPS_MOVED)},
      .right = {SLOT(DRESSING_ALREADY_ON),
                SLOT(AWAKE_PATIENT),
-               {CARD_WITHOUT_FULL_SIGHT, TEAM, NULL},
-               {CARD_FINAL_COUNT, ALONE, NULL},
+               {CARD_WITHOUT_FULL_SIGHT, TEAM, SAY_NONE},
+               {CARD_FINAL_COUNT, ALONE, SAY_NONE},
                SLOT(SUSPEND)},
      .ends = {SLOT(CANCEL), SLOT(PATIENT_LEAVES)},
-     .note = "The two framed cards end something: a count is still owed for whatever was opened."},
-    {.title = "Visitors, and scanners",
-     .left = {SLOT(SPARE_SCANNER), SLOT(THIS_ROOM), {CARD_NEW_CASE, ALONE, NULL}},
+     .note = SAY_CP_NOW_AND_THEN_NOTE},
+    {.title = SAY_CP_VISITORS,
+     .left = {SLOT(SPARE_SCANNER), SLOT(THIS_ROOM), {CARD_NEW_CASE, ALONE, SAY_NONE}},
      .right = {SLOT(VISITOR_1), SLOT(VISITOR_2), SLOT(VISITOR_3), SLOT(VISITOR_4)},
-     .note = "A visitor's name is written beside the code by the circulating practitioner."},
+     .note = SAY_CP_VISITORS_NOTE},
 };
 static const enum own_card_group number_groups[] = {CARDS_SHOWN, CARDS_EARLIER};
 
-/* Of the room's papers; what cannot be read is said, and they are in English. */
-static const struct language *label_language(struct languages *all, const struct label_room *room)
+/* Of papers; what cannot be read is said, and they are in English. */
+static const struct language *label_language(struct languages *all, const char *code)
 {
 	struct error e = {0};
 	if (languages_read(all, languages_folder(), &e) < 0)
 		log_line("%s", e.text);
-	return languages_find(all, room->language);
+	return languages_find(all, code);
 }
 
 static bool needs(enum needed needed, const struct label_room *room)
@@ -95,8 +91,8 @@ static void put_cards(json_t *page, const char *name, const struct slot *slots, 
 	json_t *cards = json_array();
 	for (; slots->meaning; slots++)
 		if (needs(slots->needed, room))
-			json_array_append_new(cards,
-			                      label_card(status, room, l, slots->meaning, slots->then, list));
+			json_array_append_new(cards, label_card(status, room, l, slots->meaning,
+			                                        saying_text_in(l, slots->then), list));
 	if (json_array_size(cards))
 		json_object_set(page, name, cards);
 	json_decref(cards);
@@ -105,8 +101,8 @@ static void put_cards(json_t *page, const char *name, const struct slot *slots, 
 static json_t *page_of(const struct card_page *p, const json_t *status, const struct label_room *room,
                        const struct language *l, bool list)
 {
-	json_t *page =
-	    json_pack("{s:s,s:b,s:s}", "title", p->title, "in_order", p->in_order, "note", p->note);
+	json_t *page = json_pack("{s:s,s:b,s:s}", "title", saying_text_in(l, p->title), "in_order",
+	                         p->in_order, "note", saying_text_in(l, p->note));
 	put_cards(page, "left", p->left, status, room, l, list);
 	put_cards(page, "right", p->right, status, room, l, list);
 	put_cards(page, "ends", p->ends, status, room, l, list);
@@ -120,7 +116,7 @@ static json_t *numbers_of(const json_t *status, const struct label_room *room, c
 	for (size_t g = 0; g < sizeof number_groups / sizeof *number_groups; g++)
 		for (int m = own_card_next(0); m; m = own_card_next(m))
 			if (own_card_group(m) == number_groups[g])
-				json_array_append_new(numbers, label_card(status, room, l, m, NULL, list));
+				json_array_append_new(numbers, label_card(status, room, l, m, "", list));
 	return numbers;
 }
 
@@ -133,12 +129,8 @@ static json_t *cards_of(const json_t *status, const struct label_room *room, con
 	json_object_set_new(doc, "room", json_string(room->name));
 	json_object_set_new(doc, "single", json_boolean(room->camera));
 	json_object_set_new(doc, "pages", all);
-	json_object_set_new(doc, "numbers_title", json_string("A number"));
-	json_object_set_new(
-	    doc, "numbers_note",
-	    json_string(
-	        "SHOWN: so many of what is asked for lie here, side by side. MINUTES AGO: it went on or "
-	        "came off so much earlier than it was entered."));
+	json_object_set_new(doc, "numbers_title", json_string(saying_text_in(l, SAY_CP_NUMBERS)));
+	json_object_set_new(doc, "numbers_note", json_string(saying_text_in(l, SAY_CP_NUMBERS_NOTE)));
 	json_object_set_new(doc, "numbers", numbers_of(status, room, l, list));
 	return doc;
 }
@@ -147,7 +139,7 @@ static json_t *cards_of(const json_t *status, const struct label_room *room, con
 int label_cards(const struct words *w, const json_t *status, const struct label_room *room)
 {
 	struct languages languages;
-	const struct language *l = label_language(&languages, room);
+	const struct language *l = label_language(&languages, room->language);
 	bool list = words_given(w, LABEL_OPTIONS, "list");
 	json_t *doc =
 	    room->stores ? label_stores_cards(status, room, l, list) : cards_of(status, room, l, list);
@@ -160,7 +152,7 @@ int label_cards(const struct words *w, const json_t *status, const struct label_
 int label_digits(const struct words *w, const json_t *status, const struct label_room *room)
 {
 	struct languages languages;
-	const struct language *l = label_language(&languages, room);
+	const struct language *l = label_language(&languages, room->language);
 	bool list = words_given(w, LABEL_OPTIONS, "list");
 	json_t *doc = label_document("digit-cards", json_text(status, "site_name")), *cards = json_array();
 	for (int d = 1; d <= OWN_DIGITS; d++) {
@@ -183,15 +175,17 @@ int label_digits(const struct words *w, const json_t *status, const struct label
 
 int label_badges(const struct words *w, const json_t *status)
 {
-	static const char *const kinds[] = {"", "scrub or circulating practitioner", "surgeon or operator",
-	                                    "nurse in charge"};
+	static const enum saying kinds[] = {SAY_NONE, SAY_BG_PRACTITIONER, SAY_BG_SURGEON, SAY_BG_CHARGE};
 	struct error e = {0};
+
 	size_t i;
 	json_t *x;
 	int list = words_given(w, LABEL_OPTIONS, "list");
 	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "list-staff"), &e);
 	if (!a)
 		return client_fail(&e);
+	struct languages languages;
+	const struct language *l = label_language(&languages, json_text(status, "language"));
 	json_t *doc = label_document("badges", json_text(status, "site_name")), *badges = json_array();
 	json_array_foreach(json_object_get(a, "staff"), i, x)
 	{
@@ -204,13 +198,17 @@ int label_badges(const struct words *w, const json_t *status)
 		    (struct own_code){.kind = OWN_BADGE, .number = (int32_t)json_number(x, "number", 0)});
 		if (list)
 			printf("%s\t0\t%s\n", code, json_text(x, "name"));
-		json_t *badge = json_pack("{s:s,s:s,s:s}", "name", json_text(x, "name"), "role",
-		                          kinds[kind >= 1 && kind <= 3 ? kind : 0], "code", code);
+		json_t *badge =
+		    json_pack("{s:s,s:s,s:s}", "name", json_text(x, "name"), "role",
+		              saying_text_in(l, kinds[kind >= 1 && kind <= 3 ? kind : 0]), "code", code);
 		if (kind == STAFF_PRACTITIONER)
 			json_object_set_new(badge, "registered", json_boolean(json_truth(x, "registered")));
 		json_array_append_new(badges, badge);
 	}
 	json_object_set_new(doc, "badges", badges);
+	if (l)
+		json_object_set_new(doc, "language", json_string(language_code(l)));
+	languages_free(&languages);
 	return label_print(w, doc);
 }
 

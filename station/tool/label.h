@@ -36,7 +36,8 @@ int label_cards(const struct words *w, const json_t *status, const struct label_
 /* The document of a stores bench's cards; with `list` each is printed as a line. A new reference. */
 json_t *label_stores_cards(const json_t *status, const struct label_room *room, const struct language *l,
                            bool list);
-/* One card of a room as the document has it; with `list` it is printed as a line. */
+/* One card of a room as the document has it; `then`: what is scanned beside it that is no card, or "". With `list` it is
+ * printed as a line. */
 json_t *label_card(const json_t *status, const struct label_room *room, const struct language *l, int meaning,
                    const char *then, bool list);
 int label_badges(const struct words *w, const json_t *status);

@@ -17,6 +17,7 @@
 #include "labels/paper.h"
 
 static const char *const papers[] = {"roll80", "a6", "a5", "a4"};
+static struct languages languages; /* as they are built */
 
 static void refused(json_t *d, const char *part)
 {
@@ -142,8 +143,21 @@ static void a_name_that_does_not_fit_its_label_refuses_the_label(void **state)
 static void make(const json_t *d, struct trace *t, struct buf *pdf, int *pages)
 {
 	struct error e = {0};
-	if (paper_pdf_traced(NULL, d, pdf, pages, t, &e) < 0)
+	if (paper_pdf_traced(&languages, d, pdf, pages, t, &e) < 0)
 		fail_msg("%s", e.text);
+}
+
+static int has_text(const struct trace *t, const char *part)
+{
+	int n = 0;
+	for (size_t i = 0; i < t->count; i++)
+		n += t->marks[i].kind == MARK_TEXT && strstr(t->marks[i].text, part) != NULL;
+	return n;
+}
+
+static int names_the_space(const struct mark *m)
+{
+	return strcmp(m->text, "Patient's label") == 0 || strcmp(m->text, "Patientenetikett") == 0;
 }
 
 static int meet(const struct mark *a, const struct mark *b)
@@ -170,8 +184,7 @@ static void stands_clear(const char *what, const struct trace *t, double edge_mm
 			if (m->kind == MARK_CODE || o->kind == MARK_CODE)
 				continue; /* its quiet zone is looked at instead */
 			if ((m->kind == MARK_SPACE || o->kind == MARK_SPACE) &&
-			    (strcmp(m->text, "Patient's label") == 0 ||
-			     strcmp(o->text, "Patient's label") == 0))
+			    (names_the_space(m) || names_the_space(o)))
 				continue; /* it names the space that it stands in */
 			if (meet(m, o))
 				fail_msg("%s, page %d: '%s' lies on '%s'", what, m->page, m->text, o->text);
@@ -190,6 +203,54 @@ static void every_paper_stands_clear(void **state)
 		make(d, &t, &pdf, &pages);
 		stands_clear(sample_names[i], &t, strstr(sample_names[i], "labels") ? 1.9 : 4);
 		assert_int_equal(t.unknown_glyphs, 0);
+		trace_deinit(&t);
+		buf_free(&pdf);
+		json_decref(d);
+	}
+}
+
+/* Its words are longer: they stand clear, and on as many pages. */
+static void every_paper_stands_clear_in_german(void **state)
+{
+	(void)state;
+	assert_non_null(languages_find(&languages, "de"));
+	for (int i = 0; sample_names[i]; i++) {
+		struct trace t = {0};
+		struct buf pdf = {0}, other = {0};
+		int pages, in_german;
+		json_t *d = sample(sample_names[i]);
+		make(d, NULL, &pdf, &pages);
+		json_object_set_new(d, "language", json_string("de"));
+		make(d, &t, &other, &in_german);
+		stands_clear(sample_names[i], &t, strstr(sample_names[i], "labels") ? 1.9 : 4);
+		assert_int_equal(t.unknown_glyphs, 0);
+		assert_int_equal(in_german, pages);
+		trace_deinit(&t);
+		buf_free(&pdf);
+		buf_free(&other);
+		json_decref(d);
+	}
+}
+
+static void what_a_paper_says_itself_is_in_its_language(void **state)
+{
+	(void)state;
+	static const struct {
+		const char *name, *says;
+	} papers_said[] = {
+	    {"slip-a5", "Beleg 0000001"},    {"count-sheet", "Papierzählblatt"},
+	    {"briefing", "Das Band zählen"}, {"leaflet", "Nach der Operation an Ihrem Finger oder Zeh"},
+	    {"pack-labels", "PACKUNG"},      {"digit-cards", "RECHTE HAND"},
+	    {"badges", "ZUGELASSEN"}};
+	for (size_t i = 0; i < sizeof papers_said / sizeof *papers_said; i++) {
+		struct trace t = {0};
+		struct buf pdf = {0};
+		int pages;
+		json_t *d = sample(papers_said[i].name);
+		json_object_set_new(d, "language", json_string("de"));
+		make(d, &t, &pdf, &pages);
+		if (!has_text(&t, papers_said[i].says))
+			fail_msg("%s does not say '%s'", papers_said[i].name, papers_said[i].says);
 		trace_deinit(&t);
 		buf_free(&pdf);
 		json_decref(d);
@@ -424,14 +485,6 @@ static void the_same_document_is_the_same_file(void **state)
 		buf_free(&c);
 		json_decref(d);
 	}
-}
-
-static int has_text(const struct trace *t, const char *part)
-{
-	int n = 0;
-	for (size_t i = 0; i < t->count; i++)
-		n += t->marks[i].kind == MARK_TEXT && strstr(t->marks[i].text, part) != NULL;
-	return n;
 }
 
 static void count_and_look_are_printed_apart_and_nothing_is_called_safe(void **state)
@@ -730,6 +783,8 @@ int main(void)
 	    cmocka_unit_test(a_code_that_is_not_whole_is_never_printed),
 	    cmocka_unit_test(a_name_that_does_not_fit_its_label_refuses_the_label),
 	    cmocka_unit_test(every_paper_stands_clear),
+	    cmocka_unit_test(every_paper_stands_clear_in_german),
+	    cmocka_unit_test(what_a_paper_says_itself_is_in_its_language),
 	    cmocka_unit_test(the_fullest_slip_is_never_cut_off_on_any_paper),
 	    cmocka_unit_test(every_bar_stands_on_whole_dots_with_its_quiet_zone),
 	    cmocka_unit_test(pack_labels_have_the_smallest_lawful_modules_of_a_203_dpi_printer),
@@ -748,5 +803,10 @@ int main(void)
 	    cmocka_unit_test(other_paper_is_used_from_its_corner),
 	    cmocka_unit_test(the_job_is_called_after_slip_and_copy_only),
 	};
-	return cmocka_run_group_tests(tests, open_fonts, close_fonts);
+	struct error e = {0};
+	if (languages_read(&languages, languages_folder(), &e) < 0)
+		fprintf(stderr, "%s\n", e.text);
+	int failed = cmocka_run_group_tests(tests, open_fonts, close_fonts);
+	languages_free(&languages);
+	return failed;
 }

@@ -45,6 +45,8 @@ static int on_value(void *user, const char *section, const char *name, const cha
 {
 	struct reading *r = user;
 	char key[INI_LINE_MAX * 2 + 2];
+	if (r->result < 0) /* the library reads on behind a fault, which it remembers by its line alone */
+		return 0;
 	snprintf(key, sizeof key, "%s\n%s", section, name);
 	for (int i = 0; i < r->n_names; i++)
 		if (strcmp(r->names[i], key) == 0) {

@@ -97,6 +97,9 @@ static void settings_are_read_strictly(void **state)
 	assert_non_null(strstr(e.text, "line 3: given twice"));
 	assert_int_equal(read_text("[a]\nb = bad\n", &out, &e), -EINVAL);
 	assert_non_null(strstr(e.text, "line 2: 'b' is not a number"));
+	/* also where lines follow that are right, or wrong as well */
+	assert_int_equal(read_text("[a]\nb = bad\nc = 3\nd = bad\n", &out, &e), -EINVAL);
+	assert_non_null(strstr(e.text, "line 2: 'b' is not a number"));
 	char longer[400];
 	memset(longer, 'x', sizeof longer);
 	memcpy(longer, "[a]\nb = ", 8);

@@ -1,92 +1,21 @@
-/* Reading a catalogue file. Its columns are stated in catalogue.h. */
-#include <ctype.h>
+/* A catalogue file, read and written. Its columns are stated in catalogue.h. */
 #include <errno.h>
-#include <limits.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/name.h"
+#include "code/check-digit.h"
 #include "count/catalogue.h"
 
-enum column {
-	COL_KEY,
-	COL_NAME,
-	COL_ROLE,
-	COL_CODES,
-	COL_MARKED,
-	COL_VISIBLE,
-	COL_SINGLE_USE,
-	COL_IDENTITY,
-	COL_ROLLS_ON,
-	COL_XRAY,
-	COL_PER_PACK,
-	COL_SIZE,
-	COL_CONTENTS,
-	COL_INSTEAD,
-	COL_LABEL,
-	COL_LABEL_PLACE,
-	COL_MINIMUM,
-	COLUMNS
-};
-
-static const char *const column_names[COLUMNS] = {
+static const char *const column_names[LINE_COLUMNS] = {
     "key",  "name",     "role",    "codes",    "marked",  "visible", "single_use",  "identity", "rolls_on",
     "xray", "per_pack", "size_mm", "contents", "instead", "label",   "label_place", "minimum",
 };
+#define COLUMNS_NEEDED 3
 
-#define CELL_MAX 300
-
-struct row {
-	char cell[COLUMNS][CELL_MAX];
-	int count;
-};
-
-/* One record of RFC 4180. Returns the bytes used, 0 at the end, or -EINVAL with `why`. */
-static long read_row(const char *text, size_t size, struct row *row, const char **why)
+const char *line_column_name(enum line_column column)
 {
-	memset(row, 0, sizeof *row);
-	if (!size)
-		return 0;
-	size_t at = 0, used = 0;
-	int quoted = 0;
-	for (; at < size; at++) {
-		char c = text[at];
-		if (!c) {
-			*why = "it holds a byte of zero: save the file as CSV in UTF-8";
-			return -EINVAL;
-		}
-		if (quoted && c == '"' && at + 1 < size && text[at + 1] == '"') {
-			at++;
-		} else if (c == '"') {
-			quoted = !quoted;
-			continue;
-		} else if (!quoted && (c == '\n' || c == '\r')) {
-			break;
-		} else if (!quoted && c == ',') {
-			if (++row->count >= COLUMNS) {
-				*why = "more columns than the head line may have: remove the extra commas";
-				return -EINVAL;
-			}
-			used = 0;
-			continue;
-		}
-		if (used + 1 >= CELL_MAX) {
-			*why = "a value is longer than 299 bytes: shorten it";
-			return -EINVAL;
-		}
-		row->cell[row->count][used++] = c;
-	}
-	if (quoted) {
-		*why = "a quotation mark is not closed: close it";
-		return -EINVAL;
-	}
-	row->count++;
-	if (at < size && text[at] == '\r')
-		at++;
-	if (at < size && text[at] == '\n')
-		at++;
-	return (long)at;
+	return column_names[column];
 }
 
 static int copy(char *out, size_t size, const char *in)
@@ -152,7 +81,7 @@ static int read_size(struct line *line, const char *text)
 	return 0;
 }
 
-static const char *const wanted[COLUMNS] = {
+static const char *const wanted[LINE_COLUMNS] = {
     [COL_KEY] = "a short name of at most 24 bytes",
     [COL_NAME] = "a name of at most 56 bytes",
     [COL_ROLE] = "one of" ROLE_NAMES,
@@ -191,7 +120,7 @@ static int set_flag(int *flag, const char *cell)
 	return *flag < 0 ? *flag : 0;
 }
 
-static int read_cell(struct line *line, enum column column, char *cell)
+static int read_cell(struct line *line, enum line_column column, char *cell)
 {
 	int r;
 	long n;
@@ -242,67 +171,90 @@ static int read_cell(struct line *line, enum column column, char *cell)
 			return -EINVAL;
 		line->minimum = (int32_t)n;
 		return 0;
-	case COLUMNS:
+	case LINE_COLUMNS:
 		break;
 	}
 	return -EINVAL;
 }
 
-/* The head line names the columns, in any order; key, name and role must be there. */
-static int read_head(const struct row *row, int order[COLUMNS], struct error *e)
+/* --- what a code cannot be ------------------------------------------------------------------------- */
+
+/* As a spreadsheet writes a long number: 9.50600E+12 */
+static int is_rounded(const char *code)
 {
-	int seen[COLUMNS] = {0};
-	for (int i = 0; i < row->count; i++) {
-		char what[48];
-		snprintf(what, sizeof what, "line 1: the name of column %d", i + 1);
-		if (row->cell[i][0] && name_check(what, row->cell[i], CELL_MAX, e) < 0)
-			return -EINVAL;
-		order[i] = -1;
-		for (int c = 0; c < COLUMNS; c++)
-			if (strcmp(row->cell[i], column_names[c]) == 0)
-				order[i] = c;
-		if (order[i] < 0 || seen[order[i]]++)
-			return error_set(
-			    e, -EINVAL,
-			    "line 1: column '%s' is unknown or stands twice: see 'bandtally catalogue "
-			    "--help' for the columns",
-			    row->cell[i]);
-	}
-	if (!seen[COL_KEY] || !seen[COL_NAME] || !seen[COL_ROLE])
-		return error_set(e, -EINVAL, "line 1: the columns key, name and role are needed: add them");
-	return row->count;
+	size_t n = strspn(code, "0123456789.,");
+	return n && (code[n] == 'E' || code[n] == 'e') && code[n + 1] == '+' &&
+	       strspn(code + n + 2, "0123456789") == strlen(code + n + 2) && code[n + 2];
 }
 
-static int read_line(struct line *line, struct row *row, const int order[COLUMNS], int columns, int number,
-                     struct error *e)
+static int gtin_is_wrong(const char *digits)
+{
+	return check_mod10(digits, 13) != digits[13];
+}
+
+/* A GTIN whose zeros in front were lost: what scanners read of it has 14 digits. */
+static int lost_zeros(const char *code, size_t digits)
+{
+	return (digits == 12 || digits == 13) && check_mod10(code, digits - 1) == code[digits - 1];
+}
+
+static int check_code(const char *code, const char *place, struct error *e)
+{
+	size_t base = strcspn(code, "*"), digits = strspn(code, "0123456789");
+	int grai = strncmp(code, "8003:", 5) == 0 && strspn(code + 5, "0123456789") >= 14;
+	if (is_rounded(code))
+		return error_set(
+		    e, -EINVAL,
+		    "%s: '%s' is a number that the spreadsheet has rounded: give that column the "
+		    "format 'text' and type the code again",
+		    place, code);
+	if (code[strcspn(code, ",;")])
+		return error_set(e, -EINVAL, "%s: '%s' holds ',' or ';': put spaces between codes", place,
+		                 code);
+	if (strncmp(code, "(01)", 4) == 0)
+		return error_set(e, -EINVAL, "%s: '%s': give the 14 digits behind (01) alone", place, code);
+	if ((digits == base && base == 14 && gtin_is_wrong(code)) || (grai && gtin_is_wrong(code + 5)))
+		return error_set(
+		    e, -EINVAL,
+		    "%s: '%s': its check digit is wrong, so a digit was mistyped: compare it with "
+		    "the pack",
+		    place, code);
+	if (digits == base && lost_zeros(code, digits))
+		return error_set(e, -EINVAL,
+		                 "%s: '%s': a GTIN has 14 digits here, and a spreadsheet leaves out zeros in "
+		                 "front: give that column the format 'text' and write %s%s",
+		                 place, code, digits == 12 ? "00" : "0", code);
+	return 0;
+}
+
+static int check_codes(const struct line *line, const char *place, struct error *e)
+{
+	int r = 0;
+	for (int i = 0; r == 0 && i < LINE_CODES_MAX && line->codes[i][0]; i++)
+		r = check_code(line->codes[i], place, e);
+	return r;
+}
+
+static int read_line(const struct csv *c, struct line *line, struct csv_row *row, struct error *e)
 {
 	*line = (struct line){.per_pack = 1};
-	for (int i = 0; i < columns; i++) {
-		char said[CELL_MAX], what[48];
-		snprintf(what, sizeof what, "line %d: column %s", number, column_names[order[i]]);
-		if (row->cell[i][0] && name_check(what, row->cell[i], CELL_MAX, e) < 0)
-			return -EINVAL;
+	for (int i = 0; i < LINE_COLUMNS; i++) {
+		char said[CSV_CELL_MAX], place[CSV_PLACE_MAX];
 		memcpy(said, row->cell[i], sizeof said);
-		if (read_cell(line, (enum column)order[i], row->cell[i]) < 0)
-			return error_set(e, -EINVAL, "line %d: %s is '%.80s': it must be %s", number,
-			                 column_names[order[i]], said, wanted[order[i]]);
+		csv_place(c, row->line, i, place);
+		if (read_cell(line, (enum line_column)i, row->cell[i]) < 0)
+			return error_set(e, -EINVAL, "%s is '%.80s': it must be %s", place, said, wanted[i]);
+		if (i == COL_CODES && check_codes(line, place, e) < 0)
+			return -EINVAL;
 	}
 	return 0;
 }
 
-/* Of a cell that holds a line break the row takes several lines of the file. */
-static int lines_in(const char *text, size_t size)
-{
-	int lines = 0;
-	for (size_t i = 0; i < size; i++)
-		lines += text[i] == '\n' || (text[i] == '\r' && (i + 1 == size || text[i + 1] != '\n'));
-	return lines;
-}
+/* --- a whole file ---------------------------------------------------------------------------------- */
 
-/* The lines of a file, and on which of its lines each begins. */
 struct taken {
 	struct catalogue lines;
-	int *numbers;
+	int *numbers; /* on which line of the file each begins */
 };
 
 static void taken_deinit(struct taken *t)
@@ -311,12 +263,44 @@ static void taken_deinit(struct taken *t)
 	free(t->numbers);
 }
 
-static int take_line(struct taken *t, const struct line *line, int number, struct error *e)
+/* What one line says that another line of the file says already. */
+static int check_twice(const struct csv *c, const struct taken *t, const struct line *line, int number,
+                       struct error *e)
+{
+	char place[CSV_PLACE_MAX];
+	const char *code = "";
+	const struct line *same = catalogue_by_key(&t->lines, line->key);
+	csv_place(c, number, same ? COL_KEY : COL_CODES, place);
+	if (same)
+		return error_set(e, -EINVAL,
+		                 "%s: the key '%s' stands in line %d as well: give each line its own", place,
+		                 line->key, t->numbers[same - t->lines.lines]);
+	same = catalogue_owner(&t->lines, line, &code);
+	if (!same)
+		return 0;
+	return error_set(e, -EINVAL,
+	                 "%s: the code '%s' stands in line %d as well, of '%s': each code may stand once, "
+	                 "leave it out of one of them",
+	                 place, code, t->numbers[same - t->lines.lines], same->key);
+}
+
+static int check_alone(const struct csv *c, const struct line *line, int number, struct error *e)
 {
 	struct error why;
-	if (catalogue_by_key(&t->lines, line->key))
-		return error_set(e, -EINVAL, "line %d: key '%s' stands twice: give each its own", number,
-		                 line->key);
+	enum line_column where;
+	char place[CSV_PLACE_MAX];
+	if (line_check(line, &where, &why) == 0)
+		return 0;
+	csv_place(c, number, where, place);
+	return error_set(e, -EINVAL, "%s: %.400s", place, why.text);
+}
+
+static int take_line(const struct csv *c, struct taken *t, const struct line *line, int number,
+                     struct error *e)
+{
+	struct error why;
+	if (check_alone(c, line, number, e) < 0 || check_twice(c, t, line, number, e) < 0)
+		return -EINVAL;
 	int r = catalogue_set(&t->lines, line, &why);
 	if (r < 0)
 		return error_set(e, r, "line %d: %.400s", number, why.text);
@@ -328,190 +312,86 @@ static int take_line(struct taken *t, const struct line *line, int number, struc
 	return 0;
 }
 
-static int read_file(struct taken *taken, const char *text, size_t size, struct error *e)
-{
-	struct row *row = malloc(sizeof *row);
-	int order[COLUMNS], columns = 0;
-	int r = row ? 0 : error_set(e, -ENOMEM, "cannot read the file: out of memory: try again");
-	if (size >= 3 && memcmp(text, "\xef\xbb\xbf", 3) == 0) {
-		text += 3;
-		size -= 3;
-	}
-	for (int number = 1, next = 1; r == 0; number = next) {
-		const char *why = "";
-		long used = read_row(text, size, row, &why);
-		if (used == 0)
-			break;
-		if (used < 0) {
-			r = error_set(e, -EINVAL, "line %d: %s", number, why);
-			break;
-		}
-		next += lines_in(text, (size_t)used);
-		text += used;
-		size -= (size_t)used;
-		if (row->count == 1 && !row->cell[0][0])
-			continue;
-		if (!columns) {
-			columns = read_head(row, order, e);
-			r = columns < 0 ? columns : 0;
-			continue;
-		}
-		struct line line;
-		r = read_line(&line, row, order, columns, number, e);
-		if (r == 0)
-			r = take_line(taken, &line, number, e);
-	}
-	free(row);
-	return r;
-}
-
-int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_t *count, struct error *e)
+int catalogue_read_lines(const char *text, size_t size, struct catalogue *lines, int **numbers,
+                         struct csv *places, struct error *e)
 {
 	struct taken taken = {0};
-	int r = read_file(&taken, text, size, e);
+	struct csv_row row;
+	struct line line;
+	int r = csv_begin(places, text, size, column_names, LINE_COLUMNS, COLUMNS_NEEDED, e);
+	while (r == 0 && (r = csv_next(places, &row, e)) > 0) {
+		r = read_line(places, &line, &row, e);
+		if (r == 0)
+			r = take_line(places, &taken, &line, row.line, e);
+		if (r < 0)
+			break;
+	}
+	*lines = (struct catalogue){0};
+	*numbers = NULL;
 	if (r == 0) {
-		*lines = taken.lines.lines;
-		*count = taken.lines.count;
-		taken.lines = (struct catalogue){0};
+		*lines = taken.lines;
+		*numbers = taken.numbers;
+		taken = (struct taken){0};
 	}
 	taken_deinit(&taken);
 	return r;
 }
 
-/* --- over the catalogue that is there ------------------------------------------------------------ */
-
-/* A line of the station that the file gives anew lets its codes go first, so that the file may move a code from one of
- * its lines to another. */
-static int let_codes_go(struct catalogue *now, const struct taken *file, struct line *out, size_t *n)
+int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_t *count, struct error *e)
 {
-	for (size_t i = 0; i < file->lines.count; i++) {
-		const struct line *old = catalogue_by_key(now, file->lines.lines[i].key);
-		if (!old || memcmp(old->codes, file->lines.lines[i].codes, sizeof old->codes) == 0)
-			continue;
-		struct line bare = *old;
-		memset(bare.codes, 0, sizeof bare.codes);
-		int r = catalogue_set(now, &bare, NULL);
-		if (r < 0)
-			return r;
-		out[(*n)++] = bare;
+	struct catalogue all;
+	struct csv places;
+	int *numbers;
+	int r = catalogue_read_lines(text, size, &all, &numbers, &places, e);
+	if (r == 0) {
+		*lines = all.lines;
+		*count = all.count;
 	}
-	return 0;
-}
-
-static int set_over(struct catalogue *now, const struct taken *file, size_t i, struct error *e)
-{
-	const struct line *line = &file->lines.lines[i];
-	struct error why;
-	const struct line *owner = catalogue_owner(now, line);
-	if (owner)
-		return error_set(
-		    e, -EINVAL,
-		    "line %d: a code of '%s' finds the line '%s' of the station's catalogue: to rename "
-		    "that line keep its key; to move the code give '%s' without it in the same file",
-		    file->numbers[i], line->key, owner->key, owner->key);
-	int r = catalogue_set(now, line, &why);
-	return r < 0 ? error_set(e, r, "line %d: %.400s", file->numbers[i], why.text) : 0;
-}
-
-static int lay_over(struct catalogue *now, const struct taken *file, struct line *out, size_t *n,
-                    struct error *e)
-{
-	int r = let_codes_go(now, file, out, n);
-	if (r < 0)
-		return error_set(e, r, "cannot take the file: %s: try again", strerror(-r));
-	for (size_t i = 0; i < file->lines.count; i++) {
-		if ((r = set_over(now, file, i, e)) < 0)
-			return r;
-		out[(*n)++] = file->lines.lines[i];
-	}
-	return 0;
-}
-
-int catalogue_read_over(const struct catalogue *there, const char *text, size_t size, struct line **lines,
-                        size_t *count, size_t *in_file, struct error *e)
-{
-	struct taken file = {0};
-	struct catalogue now = {0};
-	struct line *out = NULL;
-	size_t n = 0;
-	int r = read_file(&file, text, size, e);
-	if (r == 0 &&
-	    (catalogue_copy(&now, there) < 0 || !(out = calloc(2 * file.lines.count + 1, sizeof *out))))
-		r = error_set(e, -ENOMEM, "cannot take the file: out of memory: try again");
-	if (r == 0)
-		r = lay_over(&now, &file, out, &n, e);
-	*in_file = file.lines.count;
-	taken_deinit(&file);
-	catalogue_deinit(&now);
-	if (r < 0) {
-		free(out);
-		return r;
-	}
-	*lines = out;
-	*count = n;
-	return 0;
+	free(numbers);
+	return r;
 }
 
 /* --- writing ------------------------------------------------------------------------------------ */
 
-static int add_text(struct buf *out, const char *text)
-{
-	if (!text[strcspn(text, ",\"\r\n")])
-		return buf_add_text(out, text);
-	int r = buf_add_text(out, "\"");
-	for (; r == 0 && *text; text++)
-		r = *text == '"' ? buf_add_text(out, "\"\"") : buf_add(out, text, 1);
-	return r < 0 ? r : buf_add_text(out, "\"");
-}
-
 static int add_codes(struct buf *out, const struct line *line)
 {
-	struct buf words = {0};
 	int r = 0;
 	for (int i = 0; r == 0 && i < LINE_CODES_MAX && line->codes[i][0]; i++)
-		r = buf_printf(&words, "%s%s", i ? " " : "", line->codes[i]);
-	if (r == 0 && words.size)
-		r = add_text(out, words.data);
-	buf_free(&words);
+		r = buf_printf(out, "%s%s", i ? " " : "", line->codes[i]);
 	return r;
 }
 
 static int add_contents(struct buf *out, const struct line *line)
 {
-	struct buf words = {0};
 	int r = 0;
 	for (int i = 0; r == 0 && i < LINE_CONTENTS_MAX && line->contents[i].count; i++)
-		r = buf_printf(&words, "%s%s*%d", i ? " " : "", line->contents[i].key,
-		               line->contents[i].count);
-	if (r == 0 && words.size)
-		r = add_text(out, words.data);
-	buf_free(&words);
+		r = buf_printf(out, "%s%s*%d", i ? " " : "", line->contents[i].key, line->contents[i].count);
 	return r;
 }
 
-static int add_cell(struct buf *out, const struct line *line, enum column column)
+int line_write_column(const struct line *line, enum line_column column, struct buf *out)
 {
 	switch (column) {
 	case COL_KEY:
-		return add_text(out, line->key);
+		return buf_add_text(out, line->key);
 	case COL_NAME:
-		return add_text(out, line->name);
+		return buf_add_text(out, line->name);
 	case COL_ROLE:
-		return add_text(out, role_name(line->role));
+		return buf_add_text(out, role_name(line->role));
 	case COL_CODES:
 		return add_codes(out, line);
 	case COL_MARKED:
-		return add_text(out, line->marked ? "yes" : "no");
+		return buf_add_text(out, line->marked ? "yes" : "no");
 	case COL_VISIBLE:
-		return add_text(out, line->visible ? "yes" : "no");
+		return buf_add_text(out, line->visible ? "yes" : "no");
 	case COL_SINGLE_USE:
-		return add_text(out, line->single_use ? "yes" : "no");
+		return buf_add_text(out, line->single_use ? "yes" : "no");
 	case COL_IDENTITY:
-		return add_text(out, identity_name(line->identity));
+		return buf_add_text(out, identity_name(line->identity));
 	case COL_ROLLS_ON:
-		return add_text(out, line->rolls_on ? "yes" : "no");
+		return buf_add_text(out, line->rolls_on ? "yes" : "no");
 	case COL_XRAY:
-		return add_text(out, line->shows_on_xray ? "yes" : "no");
+		return buf_add_text(out, line->shows_on_xray ? "yes" : "no");
 	case COL_PER_PACK:
 		return buf_printf(out, "%d", line->per_pack);
 	case COL_SIZE:
@@ -519,29 +399,40 @@ static int add_cell(struct buf *out, const struct line *line, enum column column
 	case COL_CONTENTS:
 		return add_contents(out, line);
 	case COL_INSTEAD:
-		return add_text(out, line->instead);
+		return buf_add_text(out, line->instead);
 	case COL_LABEL:
-		return add_text(out, label_whens[line->label]);
+		return buf_add_text(out, label_whens[line->label]);
 	case COL_LABEL_PLACE:
-		return add_text(out, line->label_place);
+		return buf_add_text(out, line->label_place);
 	case COL_MINIMUM:
 		return line->minimum ? buf_printf(out, "%d", (int)line->minimum) : 0;
-	case COLUMNS:
+	case LINE_COLUMNS:
 		break;
 	}
 	return -EINVAL;
 }
 
-int catalogue_write_csv(const struct catalogue *c, struct buf *out)
+static int add_line(struct buf *out, struct buf *cell, const struct line *line)
 {
 	int r = 0;
-	for (int i = 0; r == 0 && i < COLUMNS; i++)
-		r = buf_printf(out, "%s%s", column_names[i], i + 1 < COLUMNS ? "," : "\n");
-	for (size_t k = 0; k < c->count; k++)
-		for (int i = 0; r == 0 && i < COLUMNS; i++) {
-			r = add_cell(out, &c->lines[k], (enum column)i);
-			if (r == 0)
-				r = buf_add_text(out, i + 1 < COLUMNS ? "," : "\n");
-		}
+	for (int i = 0; r == 0 && i < LINE_COLUMNS; i++) {
+		buf_clear(cell);
+		r = line_write_column(line, (enum line_column)i, cell);
+		if (r == 0 && cell->size)
+			r = csv_add(out, cell->data);
+		if (r == 0)
+			r = buf_add_text(out, i + 1 < LINE_COLUMNS ? "," : "\n");
+	}
+	return r;
+}
+
+int catalogue_write_csv(const struct catalogue *c, struct buf *out)
+{
+	_cleanup_(buf_free) struct buf cell = {0};
+	int r = 0;
+	for (int i = 0; r == 0 && i < LINE_COLUMNS; i++)
+		r = buf_printf(out, "%s%s", column_names[i], i + 1 < LINE_COLUMNS ? "," : "\n");
+	for (size_t k = 0; r == 0 && k < c->count; k++)
+		r = add_line(out, &cell, &c->lines[k]);
 	return r;
 }

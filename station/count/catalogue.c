@@ -112,62 +112,97 @@ const struct line *catalogue_by_code(const struct catalogue *c, const struct cod
 	return catalogue_packs_by_code(c, code, &packs);
 }
 
-const struct line *catalogue_owner(const struct catalogue *c, const struct line *line)
+const struct line *catalogue_owner(const struct catalogue *c, const struct line *line, const char **code)
 {
 	int32_t packs;
 	for (int k = 0; k < LINE_CODES_MAX && line->codes[k][0]; k++) {
 		const char *text = line->codes[k];
 		const struct line *other = by_text(c, text, code_base(text, &packs), &packs);
-		if (other && strcmp(other->key, line->key) != 0)
-			return other;
+		if (!other || strcmp(other->key, line->key) == 0)
+			continue;
+		if (code)
+			*code = text;
+		return other;
 	}
 	return NULL;
 }
 
-/* Rule 5: what may be called a tourniquet, and what no catalogue may say. 0, or -EINVAL with `e`. */
-static int line_check(const struct catalogue *c, const struct line *line, struct error *e)
+static enum line_column faulty_column(const struct line *line)
+{
+	if (!line->key[0])
+		return COL_KEY;
+	if (!line->name[0])
+		return COL_NAME;
+	if (role_has(line->role, TRAIT_CE) && !line->marked)
+		return COL_MARKED;
+	if (role_has(line->role, TRAIT_VISIBLE) && !line->visible)
+		return COL_VISIBLE;
+	if (role_has(line->role, TRAIT_REFUSED) && !line->instead[0])
+		return COL_INSTEAD;
+	if (line->label != LABEL_NEVER && !line->label_place[0])
+		return COL_LABEL_PLACE;
+	return line->per_pack < 1 ? COL_PER_PACK : LINE_COLUMNS;
+}
+
+/* Rule 5: what may be called a tourniquet, and what no catalogue may say. */
+int line_check(const struct line *line, enum line_column *where, struct error *e)
 {
 	const char *kind = role_name(line->role);
-	if (!line->key[0] || !line->name[0])
-		return error_set(e, -EINVAL, "line '%s': a line needs a key and a name: give both",
-		                 line->key);
-	if (role_has(line->role, TRAIT_CE) && !line->marked)
+	*where = faulty_column(line);
+	switch ((int)*where) {
+	case LINE_COLUMNS:
+		return 0;
+	case COL_MARKED:
 		return error_set(
 		    e, -EINVAL,
 		    "line '%s': a %s must bear a regulator's mark (CE, UKCA or the local equivalent): do "
 		    "not catalogue one that does not",
 		    line->key, kind);
-	if (role_has(line->role, TRAIT_VISIBLE) && !line->visible)
+	case COL_VISIBLE:
 		return error_set(
 		    e, -EINVAL,
 		    "line '%s': a %s must be visible (bright, or tagged): do not catalogue one that is not",
 		    line->key, kind);
-	if (role_has(line->role, TRAIT_REFUSED) && !line->instead[0])
+	case COL_INSTEAD:
 		return error_set(
 		    e, -EINVAL,
 		    "line '%s': a %s line must say what to use instead: fill the column 'instead'", line->key,
 		    kind);
-	if (line->label != LABEL_NEVER && !line->label_place[0])
+	case COL_LABEL_PLACE:
 		return error_set(
 		    e, -EINVAL,
 		    "line '%s': it is labelled, and nothing says where: fill the column 'label_place' "
 		    "(film side, clear of the seal, the peel corner, the indicator and the maker's text)",
 		    line->key);
-	if (line->per_pack < 1)
+	case COL_PER_PACK:
 		return error_set(e, -EINVAL, "line '%s': per_pack must be 1 or more", line->key);
-	if (catalogue_owner(c, line))
-		return error_set(
-		    e, -EINVAL,
-		    "line '%s': a code of it already finds another line: each code may stand once",
-		    line->key);
-	return 0;
+	default:
+		return error_set(e, -EINVAL, "line '%s': a line needs a key and a name: give both",
+		                 line->key);
+	}
+}
+
+void catalogue_remove(struct catalogue *c, const char *key)
+{
+	for (size_t i = 0; i < c->count; i++)
+		if (strcmp(c->lines[i].key, key) == 0) {
+			c->count--;
+			memmove(&c->lines[i], &c->lines[i + 1], (c->count - i) * sizeof *c->lines);
+			return;
+		}
 }
 
 int catalogue_set(struct catalogue *c, const struct line *line, struct error *e)
 {
-	int r = line_check(c, line, e);
+	enum line_column where;
+	int r = line_check(line, &where, e);
 	if (r < 0)
 		return r;
+	if (catalogue_owner(c, line, NULL))
+		return error_set(
+		    e, -EINVAL,
+		    "line '%s': a code of it already finds another line: each code may stand once",
+		    line->key);
 	struct line *old = (struct line *)catalogue_by_key(c, line->key);
 	if (old) {
 		*old = *line;

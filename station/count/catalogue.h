@@ -9,6 +9,7 @@
 #include <stdint.h>
 
 #include "base/buf.h"
+#include "base/csv.h"
 #include "base/error.h"
 #include "count/role.h"
 
@@ -65,6 +66,28 @@ struct line {
 	struct line_part contents[LINE_CONTENTS_MAX]; /* TRAIT_LIST */
 };
 
+/* The columns of a catalogue file: what there is to say of a line. */
+enum line_column {
+	COL_KEY,
+	COL_NAME,
+	COL_ROLE,
+	COL_CODES,
+	COL_MARKED,
+	COL_VISIBLE,
+	COL_SINGLE_USE,
+	COL_IDENTITY,
+	COL_ROLLS_ON,
+	COL_XRAY,
+	COL_PER_PACK,
+	COL_SIZE,
+	COL_CONTENTS,
+	COL_INSTEAD,
+	COL_LABEL,
+	COL_LABEL_PLACE,
+	COL_MINIMUM,
+	LINE_COLUMNS
+};
+
 struct catalogue {
 	struct line *lines; /* in the order in which they came */
 	size_t count, room;
@@ -82,8 +105,14 @@ int catalogue_copy(struct catalogue *to, const struct catalogue *from);
  * rule 5 forbids it (a tourniquet that is not marked or not visible) or a code already finds another line. */
 int catalogue_set(struct catalogue *c, const struct line *line, struct error *e);
 
-/* The line with another key that a code of this one finds already; NULL none. */
-const struct line *catalogue_owner(const struct catalogue *c, const struct line *line);
+/* What rule 5 forbids of a line by itself: 0, or -EINVAL with `e` and the column that says so in `where`. */
+int line_check(const struct line *line, enum line_column *where, struct error *e);
+
+/* Takes the line with this key out, where there is one. What stands on sheets keeps what was known of it. */
+void catalogue_remove(struct catalogue *c, const char *key);
+
+/* The line with another key that a code of this one finds already; NULL none. `code`, where not NULL, becomes which. */
+const struct line *catalogue_owner(const struct catalogue *c, const struct line *line, const char **code);
 
 const struct line *catalogue_by_key(const struct catalogue *c, const char *key); /* NULL when absent */
 const struct line *catalogue_by_code(const struct catalogue *c, const struct code *code);
@@ -93,22 +122,23 @@ const struct line *catalogue_by_code(const struct catalogue *c, const struct cod
 const struct line *catalogue_packs_by_code(const struct catalogue *c, const struct code *code,
                                            int32_t *packs);
 
-/* Reads a catalogue file: CSV by RFC 4180 with a head line that names the columns
+/* Reads a catalogue file (base/csv.h) with the columns
  *   key,name,role,codes,marked,visible,single_use,identity,rolls_on,xray,per_pack,size_mm,contents,instead,
  *   label,label_place,minimum
  * role: a name of count/role.h; identity: none pack mark; yes/no for the flags; codes and
- * contents separated by spaces (contents "KEY*2"); size_mm "45-60" or empty; label: no before after. Every line is checked; the first
- * fault is told with its line number and nothing is taken. `lines` is the caller's to free(). */
+ * contents separated by spaces (contents "KEY*2"); size_mm "45-60" or empty; label: no before after. Every line is checked,
+ * its product numbers by their check digits; the first fault is told with line and column, and nothing is taken. `lines` is
+ * the caller's to free(); `numbers`, where not NULL, becomes on which line of the file each begins, and is the caller's too. */
 int catalogue_read_csv(const char *text, size_t size, struct line **lines, size_t *count, struct error *e);
-
-/* The same file, as it changes the catalogue that is there: `lines` in the order in which they are to be set, `in_file`
- * how many lines the file has. A code of another line is refused with both keys, unless the file gives that line as well,
- * without the code: then that line stands twice, first without its codes. 0, -EINVAL, -ENOSPC or -ENOMEM with `e`. */
-int catalogue_read_over(const struct catalogue *there, const char *text, size_t size, struct line **lines,
-                        size_t *count, size_t *in_file, struct error *e);
+int catalogue_read_lines(const char *text, size_t size, struct catalogue *lines, int **numbers,
+                         struct csv *places, struct error *e);
 
 /* The same file of these lines, which read again gives the same lines. 0 or -ENOMEM. */
 int catalogue_write_csv(const struct catalogue *c, struct buf *out);
+
+/* What the file says of a line in a column, added to `out`, without quotation marks. 0 or -ENOMEM. */
+int line_write_column(const struct line *line, enum line_column column, struct buf *out);
+const char *line_column_name(enum line_column column);
 
 const char *identity_name(enum identity_kind); /* "none", "pack", "mark" */
 int identity_from_name(const char *name);

@@ -161,7 +161,8 @@ enum event_field {
 	 * slips and items it goes on */ \
 	X(INCARNATION, "incarnation", STATION, PASSING, F_N | WHAT_IS(INCARNATION) | F_HEAD) \
 	/* an auditor asked for people's names in case n, or for what badge `person` did; text: why */ \
-	X(AUDITED, "audited", STATION, PASSING, F_PERSON | F_N | F_TEXT)
+	X(AUDITED, "audited", STATION, PASSING, F_PERSON | F_N | F_TEXT) \
+	X(LINE_REMOVED, "line-removed", STATION, PASSING, F_BATCH) /* of the catalogue; batch: its key */
 /* clang-format on */
 
 enum event_kind {

@@ -25,9 +25,12 @@ static int lines_fit(struct station *st, const struct event *events, int count, 
 	if (catalogue_reserve(&st->catalogue, lines) < 0 || catalogue_copy(&copy, &st->catalogue) < 0)
 		return no_memory(e);
 	int n = 0;
-	for (int i = 0; i < count && n == 0; i++)
+	for (int i = 0; i < count && n == 0; i++) {
+		if (events[i].kind == EV_LINE_REMOVED)
+			catalogue_remove(&copy, events[i].batch.line);
 		if (events[i].kind == EV_LINE_SET && (n = catalogue_set(&copy, &events[i].line, &why)) < 0)
 			error_set(e, n, "cannot take the catalogue: %.400s", why.text);
+	}
 	catalogue_deinit(&copy);
 	return n;
 }

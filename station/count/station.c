@@ -467,6 +467,9 @@ int station_apply(struct station *st, const struct event *e)
 	case EV_LINE_SET:
 		r = catalogue_set(&st->catalogue, &e->line, NULL);
 		break;
+	case EV_LINE_REMOVED:
+		catalogue_remove(&st->catalogue, e->batch.line);
+		break;
 	case EV_STAFF_SET:
 		r = staff_set(&st->staff, &e->staff);
 		break;

@@ -2,6 +2,7 @@
 
 #include <errno.h>
 #include <stdlib.h>
+#include <string.h>
 
 void staff_deinit(struct staff *s)
 {
@@ -57,6 +58,22 @@ const char *staff_name(const struct staff *s, int32_t number)
 {
 	const struct person *p = staff_find(s, number);
 	return p ? p->name : "badge unknown";
+}
+
+static const char *const kind_names[] = {
+    [STAFF_PRACTITIONER] = "practitioner", [STAFF_SURGEON] = "surgeon", [STAFF_CHARGE] = "charge"};
+
+const char *staff_kind_name(enum staff_kind kind)
+{
+	return kind >= STAFF_PRACTITIONER && kind <= STAFF_CHARGE ? kind_names[kind] : "unknown";
+}
+
+int staff_kind_from_name(const char *name)
+{
+	for (int k = STAFF_PRACTITIONER; k <= STAFF_CHARGE; k++)
+		if (strcmp(kind_names[k], name) == 0)
+			return k;
+	return -EINVAL;
 }
 
 enum team_place team_place_of(const struct team *t, int32_t number)

@@ -8,6 +8,7 @@
 
 #include "base/log.h"
 #include "base/name.h"
+#include "count/catalogue-import.h"
 #include "words/forward-words.h"
 
 struct entry {
@@ -76,37 +77,20 @@ static int take_recall(struct core *c, const struct entry *x, struct error *e)
 	return n;
 }
 
-/* Lines that are the same already are no event. */
+/* Lines that are the same already are no event, and none is removed. */
 static int take_lines(struct core *c, const struct entry *x, struct error *e)
 {
 	const json_t *csv = json_object_get(x->body, "csv");
-	struct line *lines = NULL;
-	size_t count = 0, in_file = 0;
-	int n =
-	    catalogue_read_over(&c->station.catalogue, json_string_value(csv) ? json_string_value(csv) : "",
-	                        json_string_length(csv), &lines, &count, &in_file, e);
+	struct catalogue_import im;
+	int n = catalogue_import_init(&im, &c->station.catalogue,
+	                              json_string_value(csv) ? json_string_value(csv) : "",
+	                              json_string_length(csv), 0, e);
 	if (n < 0)
 		return n == -ENOMEM ? n : -EINVAL;
-	struct event *events = count ? calloc(count, sizeof *events) : NULL;
-	for (size_t i = 0; events && i < count; i++) {
-		events[i].kind = EV_LINE_SET;
-		events[i].line = lines[i];
-	}
-	if (count)
-		n = events ? core_store(c, events, (int)count, e) : -ENOMEM;
-	free(events);
-	free(lines);
+	if (im.n_events)
+		n = core_store(c, im.events, (int)im.n_events, e);
+	catalogue_import_deinit(&im);
 	return n;
-}
-
-static int staff_kind(const char *name)
-{
-	static const char *const names[] = {
-	    [STAFF_PRACTITIONER] = "practitioner", [STAFF_SURGEON] = "surgeon", [STAFF_CHARGE] = "charge"};
-	for (int i = STAFF_PRACTITIONER; i <= STAFF_CHARGE; i++)
-		if (strcmp(names[i], name) == 0)
-			return i;
-	return 0;
 }
 
 static int take_staff(struct core *c, const struct entry *x, struct error *e)
@@ -115,10 +99,11 @@ static int take_staff(struct core *c, const struct entry *x, struct error *e)
 	struct event ev = {.kind = EV_STAFF_SET};
 	const struct person *is = staff_find(&c->station.staff, (int32_t)number);
 	ev.staff.number = (int32_t)number;
-	ev.staff.kind = (uint8_t)staff_kind(json_text(x->body, "kind"));
+	int kind = staff_kind_from_name(json_text(x->body, "kind"));
 	ev.staff.registered = (uint8_t)json_truth(x->body, "registered");
-	if (number < 1 || number > 999999 || !ev.staff.kind)
+	if (number < 1 || number > 999999 || kind < 0)
 		return error_set(e, -EINVAL, "a badge must have a number from 1 to 999999 and a kind");
+	ev.staff.kind = (uint8_t)kind;
 	if (name_check("its name", json_text(x->body, "name"), sizeof ev.staff.name - 1, e) < 0)
 		return -EINVAL;
 	snprintf(ev.staff.name, sizeof ev.staff.name, "%s", json_text(x->body, "name"));

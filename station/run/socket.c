@@ -17,8 +17,10 @@
 #include "base/log.h"
 #include "base/name.h"
 #include "code/date.h"
+#include "count/staff-file.h"
 #include "count/unfollowed.h"
 #include "run/board.h"
+#include "run/import.h"
 #include "run/outbox.h"
 #include "run/peer.h"
 #include "run/stock-lists.h"
@@ -362,34 +364,32 @@ static json_t *do_lines(struct client *c, const json_t *q)
 	return o;
 }
 
-/* The file's text comes as it is and is read here, so that one program decides what a catalogue may say. */
+static json_t *taken_or_not(json_t *o, const struct error *e)
+{
+	if (!o)
+		return no(e->text);
+	json_object_set_new(o, "ok", json_true());
+	return o;
+}
+
+/* A file's text comes as it is and is read here, so that one program decides what a list may say. */
 static json_t *do_catalogue(struct client *c, const json_t *q)
 {
 	struct error e = {0};
-	struct line *lines = NULL;
-	size_t count = 0, in_file = 0;
 	const json_t *csv = json_object_get(q, "csv");
-	int n = catalogue_read_over(&c->d->core.station.catalogue,
-	                            json_string_value(csv) ? json_string_value(csv) : "",
-	                            json_string_length(csv), &lines, &count, &in_file, &e);
-	if (n < 0)
-		return no(e.text);
-	if (!count) {
-		free(lines);
-		return no("the file holds no line of a catalogue: give a CSV with a head line");
-	}
-	struct event *events = calloc(count, sizeof *events);
-	for (size_t i = 0; events && i < count; i++) {
-		events[i].kind = EV_LINE_SET;
-		events[i].line = lines[i];
-	}
-	n = events ? core_store(&c->d->core, events, (int)count, &e)
-	           : error_set(&e, -ENOMEM, "out of memory: try again");
-	free(events);
-	free(lines);
-	json_t *o = yes_or_no(n, &e);
-	json_object_set_new(o, "count", json_integer((json_int_t)in_file));
-	return o;
+	return taken_or_not(
+	    import_catalogue(&c->d->core, json_string_value(csv) ? json_string_value(csv) : "",
+	                     json_string_length(csv), json_truth(q, "whole"), json_truth(q, "preview"), &e),
+	    &e);
+}
+
+static json_t *do_staff_file(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	const json_t *csv = json_object_get(q, "csv");
+	return taken_or_not(import_staff(&c->d->core, json_string_value(csv) ? json_string_value(csv) : "",
+	                                 json_string_length(csv), json_truth(q, "preview"), &e),
+	                    &e);
 }
 
 static json_t *do_staff(struct client *c, const json_t *q)
@@ -440,6 +440,9 @@ static json_t *do_list_staff(struct client *c, const json_t *q)
 		json_array_append_new(list, x);
 	}
 	json_object_set_new(o, "staff", list);
+	_cleanup_(buf_free) struct buf csv = {0};
+	if (staff_write_csv(staff, &csv) == 0)
+		json_object_set_new(o, "csv", json_string(csv.data));
 	return o;
 }
 
@@ -761,6 +764,7 @@ static const struct {
     {"lines", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_lines, 0},
     {"catalogue", RIGHT_STORES, do_catalogue, 0},
     {"staff", RIGHT_ALL, do_staff, 0},
+    {"staff-file", RIGHT_ALL, do_staff_file, 0},
     {"withdraw", RIGHT_ALL, do_withdraw, 0},
     {"list-staff", RIGHT_COUNT | RIGHT_STORES | RIGHT_AUDIT, do_list_staff, 0},
     {"quarantine", RIGHT_STORES, do_quarantine, 0},

@@ -129,6 +129,7 @@ static enum saying word_of(const struct event *e)
 	case EV_STOPPED:
 	case EV_ALIVE:
 	case EV_LINE_SET:
+	case EV_LINE_REMOVED:
 	case EV_STAFF_SET:
 	case EV_STAFF_WITHDRAWN:
 	case EV_QUARANTINED:

@@ -6,45 +6,33 @@
 
 #include "count/catalogue.h"
 #include "count/event.h"
+#include "count/team.h"
 #include "tool/client.h"
+#include "tool/import.h"
 #include "tool/stock-print.h"
 #include "tool/tool.h"
 #include "tool/words.h"
 
-#define FILE_MAX (1u << 20)
-
+static const char catalogue_options[] = "whole preview json";
 static const char catalogue_usage[] =
-    "usage: bandtally catalogue import FILE | export | check FILE\n"
+    "usage: bandtally catalogue import [--preview] [--whole] [--json] FILE\n"
+    "       bandtally catalogue export\n"
+    "       bandtally catalogue check FILE\n"
     "FILE is CSV with a head line: "
     "key,name,role,codes,marked,visible,single_use,identity,rolls_on,xray,per_pack,\n"
-    "size_mm,contents,instead. role:" ROLE_NAMES
-    ";\nidentity: none pack mark; yes or no for the flags; codes separated by spaces. import takes all lines "
-    "or none.\n";
-
-static int read_file(const char *path, struct buf *out, struct error *e)
-{
-	char part[65536];
-	FILE *f = fopen(path, "re");
-	if (!f)
-		return error_set(e, -errno, "cannot read %s: %s: check the path", path, strerror(errno));
-	size_t n;
-	int r = 0;
-	while (r == 0 && (n = fread(part, 1, sizeof part, f)) > 0)
-		r = out->size + n > FILE_MAX ? error_set(e, -EFBIG, "%s is longer than 1 MiB: split it", path)
-		                             : buf_add(out, part, n);
-	if (r == 0 && ferror(f))
-		r = error_set(e, -EIO, "cannot read %s: it is not a file that can be read: give a CSV file",
-		              path);
-	fclose(f);
-	return r;
-}
+    "size_mm,contents,instead,label,label_place,minimum. role:" ROLE_NAMES
+    ";\nidentity: none pack mark; yes or no for the flags; codes separated by spaces; label: no, before or "
+    "after sterilising. import takes all lines or none; --preview\n"
+    "says what it would change, line by line, and takes nothing; --whole: the file is the whole catalogue, "
+    "and what it lacks is removed.\n"
+    "example: bandtally catalogue import --preview catalogue.csv\n";
 
 static int catalogue_check(const char *path, struct buf *text, struct error *e)
 {
 	struct line *lines = NULL;
 	size_t count = 0;
 	char why[ERROR_TEXT_MAX];
-	int n = read_file(path, text, e);
+	int n = import_read_file(path, text, e);
 	if (n < 0)
 		return n;
 	n = catalogue_read_csv(text->data ? text->data : "", text->size, &lines, &count, e);
@@ -66,12 +54,29 @@ static int catalogue_export(void)
 	return EXIT_OK;
 }
 
+static int catalogue_import(const struct words *w, const char *path, const struct buf *text)
+{
+	struct error e = {0};
+	int preview = words_given(w, catalogue_options, "preview");
+	_cleanup_(json_drop) json_t *a =
+	    import_send(json_pack("{s:s,s:b,s:b}", "do", "catalogue", "whole",
+	                          words_given(w, catalogue_options, "whole"), "preview", preview),
+	                path, text, &e);
+	if (!a)
+		return client_fail(&e);
+	if (words_given(w, catalogue_options, "json"))
+		print_json(a);
+	else
+		import_print_lines(a, preview);
+	return EXIT_OK;
+}
+
 int tool_catalogue(int argc, char **argv)
 {
 	struct words w;
 	struct error e = {0};
 	_cleanup_(buf_free) struct buf text = {0};
-	int r = words_read(&w, argc, argv, "", catalogue_usage);
+	int r = words_read(&w, argc, argv, catalogue_options, catalogue_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
 	if (w.n_rest == 1 && strcmp(w.rest[0], "export") == 0)
@@ -86,34 +91,27 @@ int tool_catalogue(int argc, char **argv)
 	int count = catalogue_check(w.rest[1], &text, &e);
 	if (count < 0)
 		return client_fail(&e);
-	if (!import) {
-		printf("%d lines, all sound\n", count);
-		return EXIT_OK;
-	}
-	json_t *csv = json_stringn(text.data, text.size);
-	if (!csv) {
-		error_set(&e, -EINVAL, "%s is not UTF-8: save it as UTF-8", w.rest[1]);
-		return client_fail(&e);
-	}
-	_cleanup_(json_drop) json_t *a =
-	    client_ask(json_pack("{s:s,s:o}", "do", "catalogue", "csv", csv), &e);
-	if (!a)
-		return client_fail(&e);
-	printf("%d lines taken into the catalogue\n", (int)json_number(a, "count", 0));
+	if (import)
+		return catalogue_import(&w, w.rest[1], &text);
+	printf("%d lines, all sound\n", count);
 	return EXIT_OK;
 }
 
 /* --- staff -------------------------------------------------------------------------------------- */
 
-static const char staff_options[] = "registered number= json";
+static const char staff_options[] = "registered number= json preview";
 static const char staff_usage[] =
     "usage: bandtally staff add [--registered] [--number N] practitioner|surgeon|charge NAME\n"
     "       bandtally staff list [--json]\n"
     "       bandtally staff withdraw NUMBER\n"
+    "       bandtally staff import [--preview] [--json] FILE\n"
+    "       bandtally staff export\n"
+    "FILE is CSV with a head line: name,kind,number,registered. It is the whole list: who is not in it has "
+    "left, "
+    "and is withdrawn; a person\n"
+    "without a number is new. --preview says what it would change and takes nothing.\n"
     "NAME is what board and slip show: a role code or a name, as the site wants it.\n"
     "example: bandtally staff add --registered practitioner SCRUB-1\n";
-static const char *const staff_kinds[] = {"", "practitioner", "surgeon", "charge"};
-
 static int staff_list(int as_json)
 {
 	struct error e = {0};
@@ -130,10 +128,9 @@ static int staff_list(int as_json)
 	}
 	json_array_foreach(json_object_get(a, "staff"), i, x)
 	{
-		int kind = (int)json_number(x, "kind", 0);
+		enum staff_kind kind = (enum staff_kind)json_number(x, "kind", 0);
 		printf("%06d  %-32s %s%s%s\n", (int)json_number(x, "number", 0), json_text(x, "name"),
-		       kind >= 1 && kind <= 3 ? staff_kinds[kind] : "?",
-		       json_truth(x, "registered") ? ", registered" : "",
+		       staff_kind_name(kind), json_truth(x, "registered") ? ", registered" : "",
 		       json_truth(x, "withdrawn") ? ", withdrawn" : "");
 	}
 	return EXIT_OK;
@@ -142,14 +139,11 @@ static int staff_list(int as_json)
 static int staff_add(const struct words *w)
 {
 	struct error e = {0};
-	int kind = 0, number = 0;
+	int number = 0, kind = staff_kind_from_name(w->rest[1]);
 	if (words_number("--number", words_value(w, staff_options, "number"), 1, BADGE_NUMBER_MAX, &number,
 	                 staff_usage) < 0)
 		return EXIT_USAGE;
-	for (int k = STAFF_PRACTITIONER; k <= STAFF_CHARGE; k++)
-		if (strcmp(staff_kinds[k], w->rest[1]) == 0)
-			kind = k;
-	if (!kind) {
+	if (kind < 0) {
 		fprintf(
 		    stderr,
 		    "bandtally: '%.40s' is no kind of badge: it must be practitioner, surgeon or charge: see "
@@ -172,6 +166,35 @@ static int staff_add(const struct words *w)
 	return EXIT_OK;
 }
 
+/* Those who are not withdrawn, as import takes them. */
+static int staff_export(void)
+{
+	struct error e = {0};
+	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "list-staff"), &e);
+	if (!a)
+		return client_fail(&e);
+	fputs(json_text(a, "csv"), stdout);
+	return EXIT_OK;
+}
+
+static int staff_import(const struct words *w, const char *path)
+{
+	struct error e = {0};
+	_cleanup_(buf_free) struct buf text = {0};
+	int preview = words_given(w, staff_options, "preview");
+	if (import_read_file(path, &text, &e) < 0)
+		return client_fail(&e);
+	_cleanup_(json_drop) json_t *a =
+	    import_send(json_pack("{s:s,s:b}", "do", "staff-file", "preview", preview), path, &text, &e);
+	if (!a)
+		return client_fail(&e);
+	if (words_given(w, staff_options, "json"))
+		print_json(a);
+	else
+		import_print_people(a, preview);
+	return EXIT_OK;
+}
+
 int tool_staff(int argc, char **argv)
 {
 	struct words w;
@@ -185,12 +208,17 @@ int tool_staff(int argc, char **argv)
 		return w.n_rest < 3 ? words_missing(w.n_rest < 2 ? "the kind of badge" : "NAME", staff_usage)
 		       : w.n_rest > 3 ? words_beyond(w.rest[3], staff_usage)
 		                      : staff_add(&w);
-	if (!w.n_rest || strcmp(w.rest[0], "withdraw") != 0)
-		return words_missing("add, list or withdraw", staff_usage);
+	if (w.n_rest == 1 && strcmp(w.rest[0], "export") == 0)
+		return staff_export();
+	int import = w.n_rest && strcmp(w.rest[0], "import") == 0;
+	if (!import && !(w.n_rest && strcmp(w.rest[0], "withdraw") == 0))
+		return words_missing("add, list, withdraw, import or export", staff_usage);
 	if (w.n_rest < 2)
-		return words_missing("NUMBER, that of the badge,", staff_usage);
+		return words_missing(import ? "FILE" : "NUMBER, that of the badge,", staff_usage);
 	if (w.n_rest > 2)
 		return words_beyond(w.rest[2], staff_usage);
+	if (import)
+		return staff_import(&w, w.rest[1]);
 	int number = 0;
 	if (words_number("NUMBER", w.rest[1], 1, BADGE_NUMBER_MAX, &number, staff_usage) < 0)
 		return EXIT_USAGE;

@@ -43,7 +43,7 @@ expect 2 'no such option' bt scan --nonsense x
 expect 2 'is no command' bt nonsense
 expect 1 'cannot read' bt catalogue check "$root/absent.csv"
 printf 'key,name,role\nX,plain band,tourniquet\n' >"$root/bad.csv"
-expect 1 'line 2: .*regulator' bt catalogue import "$root/bad.csv"
+expect 1 'line 2 (marked): .*regulator' bt catalogue import "$root/bad.csv"
 expect 1 'there is no case 99' bt case show 99
 expect 1 'no such line' bt label pack --line NOTHING --count 1 --pdf "$root/x.pdf"
 expect 1 'is not waiting to be seen' bt print retry 12

@@ -67,18 +67,18 @@ expect 0 'numbered without a gap' bt audit verify
 # A store renames a line: its key stays; a code moves with both lines in one file.
 gtin=09506000134352
 printf 'key,name,role,codes,marked,visible\nBAND-M,"finger tourniquet, blue, M",tourniquet,%s,yes,yes\n' $gtin >"$root/other.csv"
-expect 1 "line 2: a code of 'BAND-M' finds the line 'GREEN-M'.*keep its key" bt catalogue import "$root/other.csv"
+expect 1 "line 2, column D (codes): the code '$gtin' of 'BAND-M' finds the line 'GREEN-M'.*keep its key" bt catalogue import "$root/other.csv"
 {
 	printf 'key,name,role,codes,marked,visible\nBAND-M,"finger tourniquet,\nblue, M",tourniquet,%s,yes,yes\n' $gtin
 	printf 'GREEN-M,"finger tourniquet, old",tourniquet,,yes,yes\nX,x,nothing,,no,no\n'
 } >"$root/lines.csv"
-expect 1 'line 2: column name holds U+000A, a line break' bt catalogue import "$root/lines.csv"
+expect 1 'line 2, column B (name) holds U+000A, a line break' bt catalogue import "$root/lines.csv"
 printf 'key,name,role,codes,marked,visible\nBAND-M,"finger tourniquet, blue, M",tourniquet,%s,yes,yes\nGREEN-M,"finger tourniquet, old",tourniquet,,yes,yes\n' \
 	$gtin >"$root/moved.csv"
 expect 0 '2 lines taken' bt catalogue import "$root/moved.csv"
 bt catalogue export | grep -q "^BAND-M.*$gtin" || fail "the code did not move"
 printf 'key,name,role,contents\nT,tray,tray,A*2 A*3\n' >"$root/tray.csv"
-expect 1 'line 2: contents' bt catalogue import "$root/tray.csv"
+expect 1 'line 2, column D (contents)' bt catalogue import "$root/tray.csv"
 
 stop
 start

@@ -26,18 +26,18 @@ start
 head='key,name,role,codes,marked,visible,single_use,instead'
 line='GREEN-M,"finger tourniquet, green, M",tourniquet,09506000134352,yes,yes,yes,'
 printf '%s\n%s\nX,"band\n %s",other,09506000134369,no,no,no,\n' "$head" "$line" "green" >"$root/break.csv"
-refused 1 'break.csv: line 3: column name holds U+000A, a line break, as its character 5: leave it out' \
+refused 1 'break.csv: line 3, column B (name) holds U+000A, a line break, as its character 5: leave it out' \
 	bt catalogue import "$root/break.csv"
 printf '%s\n%s\nX,glove,refused,,no,no,no,band %sevil\n' "$head" "$line" "$turn" >"$root/turn.csv"
-refused 1 'turn.csv: line 3: column instead holds U+202E, which turns the direction of text, as its character 6: leave it out' \
+refused 1 'turn.csv: line 3, column H (instead) holds U+202E, which turns the direction of text, as its character 6: leave it out' \
 	bt catalogue check "$root/turn.csv"
 printf '%s\n%s\nX,bande \351troite,other,,no,no,no,\n' "$head" "$line" >"$root/latin.csv"
-refused 1 'latin.csv: line 3: column name is not UTF-8 at its character 7: write it as UTF-8' \
+refused 1 'latin.csv: line 3, column B (name): its character 7 is no UTF-8, so the file was saved in another code page: save it as CSV in UTF-8, with commas between the columns' \
 	bt catalogue import "$root/latin.csv"
 printf '%s\n%s\n' "key,name$mark,role" "$line" >"$root/head.csv"
-refused 1 'head.csv: line 1: the name of column 2 holds U+200E' bt catalogue import "$root/head.csv"
+refused 1 'head.csv: line 1, column B: its name holds U+200E' bt catalogue import "$root/head.csv"
 printf 'k\0e\0y\0,\0' >"$root/wide.csv"
-refused 1 'wide.csv: line 1: it holds a byte of zero: save the file as CSV in UTF-8' bt catalogue import "$root/wide.csv"
+refused 1 'wide.csv: line 1, column A: it holds a byte of zero: save it as CSV in UTF-8, with commas between the columns' bt catalogue import "$root/wide.csv"
 [ "$(bt catalogue export | wc -l)" = 1 ] || fail 'a line of a refused file was taken'
 printf '%s\n%s\n' "$head" "$line" >"$root/good.csv"
 bt catalogue import "$root/good.csv" >/dev/null

@@ -29,6 +29,7 @@ socket cases                                           count audit root
 socket lines                                           count stores audit root
 socket catalogue                                       stores root
 socket staff                                           root
+socket staff-file                                      root
 socket withdraw                                        root
 socket list-staff                                      count stores audit root
 socket quarantine                                      stores root
@@ -51,11 +52,14 @@ command case list                                      count audit root
 command case show 1                                    count audit root
 command code (01)09506000134352                        count stores audit none root
 command catalogue import {catalogue}                   stores root
+command catalogue import --preview {catalogue}         stores root
 command catalogue export                               count stores audit root
 command catalogue check {catalogue}                    count stores audit none root
 command staff add practitioner SCRUB-9                 root
 command staff list                                     count stores audit root
 command staff withdraw 2                               root
+command staff import --preview {staff}                 root
+command staff export                                   count stores audit root
 command stock quarantine GREEN-M --why 'torn pouches'  stores root
 command stock release GREEN-M --by 8 --and 9           stores root          # is not in use
 command stock list                                     stores audit root
@@ -136,8 +140,10 @@ class Users:
     def __init__(self, station, closed):
         self.station, self.closed = station, closed
         self.places = {"awake": station.codes()["AWAKE PATIENT"], "catalogue": station.root / "catalogue.csv",
+                       "staff": station.root / "staff.csv",
                        "backup": station.root / "backup.db"}
         shutil.copy(SOURCE / "config/catalogue.csv", self.places["catalogue"])
+        self.places["staff"].write_text("name,kind,number\nSCRUB-1,practitioner,1\n")
         assert station.bt("backup", str(self.places["backup"]))[0] == 0
         self.places["backup"].chmod(0o644)
         for user, uid in USERS.items():

@@ -12,6 +12,7 @@
 
 #include <cmocka.h>
 
+#include "count/catalogue-import.h"
 #include "run/core.h"
 #include "run/teller.h"
 #include "tests/unit/record/folder.h"
@@ -211,20 +212,18 @@ static void a_catalogue_file_is_taken_whole_or_refused_in_words(void **state)
 	struct event set = line_event("A");
 	assert_int_equal(core_store(&core, &set, 1, &e), 0);
 	for (int64_t n = 0; !done; n++) {
-		struct line *lines = NULL;
-		size_t count = 0, in_file = 0;
+		struct catalogue_import im = {0};
 		failed = 0;
 		e = (struct error){0};
 		left = n;
-		int r = catalogue_read_over(&core.station.catalogue, csv, sizeof csv - 1, &lines, &count,
-		                            &in_file, &e);
+		int r = catalogue_import_init(&im, &core.station.catalogue, csv, sizeof csv - 1, 1, &e);
 		left = -1;
 		done = !failed;
 		if (r < 0)
 			has_words("reading a catalogue", n, &e);
 		else
-			assert_int_equal(in_file, 2);
-		free(lines);
+			assert_int_equal(im.file.count, 2);
+		catalogue_import_deinit(&im);
 	}
 }
 

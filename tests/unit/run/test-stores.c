@@ -2,12 +2,14 @@
  * who hears of a recall. */
 #include "tests/unit/code/cmocka-all.h"
 
+#include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <unistd.h>
 
 #include "code/own-codes.h"
 #include "run/core.h"
+#include "run/import.h"
 #include "run/stock-lists.h"
 #include "run/teller.h"
 #include "tests/unit/record/folder.h"
@@ -380,10 +382,68 @@ static void cards_of_a_room_have_no_use_at_a_bench_and_the_other_way(void **stat
 	assert_true(said[0] && record_last(core.record, NULL) <= events + 1);
 }
 
+/* --- lists that are taken as files ----------------------------------------------------------------- */
+
+static json_t *import(const char *csv, int whole, int preview)
+{
+	struct error e = {0};
+	json_t *o = import_catalogue(&core, csv, strlen(csv), whole, preview, &e);
+	if (!o)
+		fail_msg("%s", e.text);
+	return o;
+}
+
+static void an_open_case_keeps_the_line_that_it_began_with(void **state)
+{
+	static const char other[] = "key,name,role,codes\nSWAB,swabs,other,09506000134383\n";
+	(void)state;
+	operate(GREEN "T26(21)S1");
+	int64_t before = record_last(core.record, NULL);
+	json_t *o = import(other, 1, 1);
+	assert_int_equal(json_number(o, "removed", 0), 2);
+	assert_int_equal(json_number(o, "added", 0), 1);
+	json_decref(o);
+	assert_int_equal(record_last(core.record, NULL), before); /* a preview stores nothing */
+	assert_int_equal(core.station.catalogue.count, 2);
+	json_decref(import(other, 1, 0));
+	assert_int_equal(core.station.catalogue.count, 1);
+	again();
+	assert_int_equal(core.station.catalogue.count, 1);
+	const struct thing *t = &core.station.sheets[0].items[0].thing;
+	assert_string_equal(t->name, "finger tourniquet, green, M");
+	assert_true(t->role == ROLE_TOURNIQUET && t->single_use);
+	must_say(scan(1, GREEN "T26(21)S2"), "Not in the catalogue");
+	end_case(1);
+	assert_int_equal(lot("GREEN-M", "T26", 20330331)->opened, 1);
+}
+
+static void a_staff_list_withdraws_who_has_left(void **state)
+{
+	static const char csv[] =
+	    "number,name,kind,registered\n1,SCRUB-1,practitioner,yes\n3,SURG-3,surgeon,yes\n,"
+	    "NEW-4,charge,no\n";
+	struct error e = {0};
+	(void)state;
+	int64_t before = record_last(core.record, NULL);
+	json_t *o = import_staff(&core, csv, sizeof csv - 1, 1, &e);
+	assert_non_null(o);
+	assert_int_equal(json_number(o, "withdrawn", 0), 1);
+	assert_int_equal(record_last(core.record, NULL), before);
+	json_decref(o);
+	json_decref(import_staff(&core, csv, sizeof csv - 1, 0, &e));
+	again();
+	assert_true(staff_find(&core.station.staff, 2)->withdrawn);
+	assert_string_equal(staff_name(&core.station.staff, 4), "NEW-4");
+	card(1, CARD_NEW_CASE);
+	must_say(badge(1, 2), "withdrawn");
+}
+
 int main(void)
 {
 #define T(test) cmocka_unit_test_setup_teardown(test, setup, teardown)
 	const struct CMUnitTest tests[] = {
+	    T(an_open_case_keeps_the_line_that_it_began_with),
+	    T(a_staff_list_withdraws_who_has_left),
 	    T(a_power_cut_between_print_and_read_back_loses_no_label),
 	    T(an_open_question_survives_a_restart),
 	    T(what_a_case_opened_and_gave_back_moves_the_stock),

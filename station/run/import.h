@@ -1,0 +1,21 @@
+/* Lists that stores and whoever looks after the station keep as files, taken whole or not at all: catalogue and staff. */
+#ifndef BANDTALLY_RUN_IMPORT_H
+#define BANDTALLY_RUN_IMPORT_H
+
+#include "base/json.h"
+#include "run/core.h"
+
+/* What the file changes, and unless `preview` is set it is stored. A new reference:
+ *   {count: lines in the file, added, changed, stay, removed, absent: how many,
+ *    changes [{what added changed removed absent, line, key, name, columns [{column, was, is}]}]}
+ * line: of the file, 0 none. `whole`: a line of the catalogue that the file lacks is removed. NULL with `e` where the file
+ * is refused or the record cannot be written. */
+json_t *import_catalogue(struct core *c, const char *csv, size_t size, int whole, int preview,
+                         struct error *e);
+
+/* The same of everybody who has a badge:
+ *   {count, added, changed, stay, back, withdrawn,
+ *    changes [{what added changed back withdrawn, line, number, name, kind, registered, was {name, kind, registered}}]} */
+json_t *import_staff(struct core *c, const char *csv, size_t size, int preview, struct error *e);
+
+#endif

@@ -1,0 +1,57 @@
+#!/bin/sh
+# Lists that are taken as files, whole or not at all: catalogue and staff, with a preview that takes nothing.
+#   bench.sh FOLDER-OF-PROGRAMS
+set -eu
+bin=$1
+. "$(dirname "$0")/common"
+cat >"$data/station.ini" <<X
+[site]
+letters = BC
+[room 1]
+name = Theatre 1
+[board]
+start = no
+X
+start
+expect() { # EXIT WORDS COMMAND...
+	code=$1 words=$2
+	shift 2
+	set +e
+	"$@" >"$root/out" 2>&1
+	is=$?
+	set -e
+	[ "$is" = "$code" ] || fail "exit $is instead of $code: $*: $(cat "$root/out")"
+	grep -q -- "$words" "$root/out" || fail "not '$words': $*: $(cat "$root/out")"
+	echo "ok $words"
+}
+list=$source/config/catalogue.csv
+
+# A catalogue: looked at, taken, changed, and refused at its place.
+expect 0 'line 2    added     GREEN-S: finger tourniquet, green, S' bt catalogue import --preview "$list"
+expect 0 'read and none taken: 12 added, 0 changed' bt catalogue import --preview "$list"
+[ "$(bt catalogue export | wc -l)" = 1 ] || fail 'a preview took a line'
+expect 0 '12 lines taken into the catalogue: 12 added' bt catalogue import "$list"
+sed 's/^NEEDLE,"needle"/NEEDLE,"needle, small"/; /^BLADE/d' "$list" >"$root/new.csv"
+expect 0 "line 9    changed   NEEDLE: needle, small; name was 'needle', is 'needle, small'" bt catalogue import --preview "$root/new.csv"
+expect 0 '1 lines of the catalogue are not in the file and stay' bt catalogue import "$root/new.csv"
+expect 0 'removed   BLADE' bt catalogue import --preview --whole "$root/new.csv"
+expect 0 '0 added, 0 changed, 11 as they were, 1 removed' bt catalogue import --whole "$root/new.csv"
+bt catalogue export >"$root/export.csv"
+expect 0 '0 added, 0 changed, 11 as they were, 0 removed' bt catalogue import --whole "$root/export.csv"
+tr , ';' <"$list" >"$root/semicolons.csv"
+expect 1 'semicolons.csv: line 1, column A: semicolons stand between the columns' bt catalogue import "$root/semicolons.csv"
+sed 's/09506000134352/09506000134353/' "$list" >"$root/digit.csv"
+expect 1 "digit.csv: line 3, column D (codes): '09506000134353': its check digit is wrong" bt catalogue import --preview "$root/digit.csv"
+sed '/^SWAB/d' "$root/export.csv" | sed 's/^TRAY-HAND\(.*\)NEEDLE\*3/TRAY-HAND\1SWAB-5*3/' >"$root/tray.csv"
+expect 1 "'TRAY-HAND' holds 'SWAB-5', which is not in this file" bt catalogue import --whole "$root/tray.csv"
+
+# Staff: the list is the whole.
+printf 'name,kind,number,registered\nSTORES-1,practitioner,,yes\nSTORES-2,practitioner,,no\nCHARGE-3,charge,,yes\n' >"$root/staff.csv"
+expect 0 '3 people read and none taken: 3 added' bt staff import --preview "$root/staff.csv"
+[ -z "$(bt staff list)" ] || fail 'a preview took people'
+expect 0 '3 people taken: 3 added' bt staff import "$root/staff.csv"
+bt staff export | grep -v CHARGE-3 >"$root/left.csv"
+expect 0 'withdrawn 000003 CHARGE-3' bt staff import --preview "$root/left.csv"
+expect 0 '2 people taken: 0 added, 0 changed, 0 come back, 2 as they were, 1 withdrawn' bt staff import "$root/left.csv"
+bt staff list | grep -q 'CHARGE-3 .*withdrawn' || fail 'who left is not withdrawn'
+stop

@@ -24,6 +24,7 @@
 #include "run/outbox.h"
 #include "run/peer.h"
 #include "run/stock-lists.h"
+#include "run/stock-steps.h"
 #include "run/teller.h"
 #include "run/typing.h"
 #include "stock/bench-view.h"
@@ -544,6 +545,15 @@ static json_t *do_used(struct client *c, const json_t *q)
 	return answer_with("used", stock_used(&c->d->core, &of, since, &e), &e);
 }
 
+static json_t *do_bench(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	int32_t room = core_bench_room(&c->d->core);
+	if (take(q, "room", 1, ROOM_MAX, &room, &e) < 0)
+		return no(e.text);
+	return taken_or_not(stock_steps(&c->d->core, room, json_object_get(q, "steps"), &e), &e);
+}
+
 static json_t *do_label(struct client *c, const json_t *q)
 {
 	struct error e = {0};
@@ -772,6 +782,7 @@ static const struct {
     {"stock", RIGHT_STORES | RIGHT_AUDIT, do_stock, 0},
     {"recall", RIGHT_STORES | RIGHT_AUDIT, do_recall, 0},
     {"used", RIGHT_STORES | RIGHT_AUDIT, do_used, 0},
+    {"bench", RIGHT_STORES, do_bench, 0},
     {"label", RIGHT_STORES, do_label, 0},
     {"settle", RIGHT_ALL, do_settle, 0},
     {"retry", RIGHT_COUNT | RIGHT_STORES, do_retry, 0},

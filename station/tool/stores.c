@@ -9,6 +9,7 @@
 #include "count/team.h"
 #include "tool/client.h"
 #include "tool/import.h"
+#include "tool/stock-bench.h"
 #include "tool/stock-print.h"
 #include "tool/tool.h"
 #include "tool/words.h"
@@ -229,22 +230,30 @@ int tool_staff(int argc, char **argv)
 
 /* --- stock -------------------------------------------------------------------------------------- */
 
-static const char stock_options[] = "lot= why= since= by= and= json";
-static const char stock_usage[] = "usage: bandtally stock list [LINE] [--lot LOT] [--json]\n"
-                                  "       bandtally stock earliest [LINE] [--json]\n"
-                                  "       bandtally stock recall LINE [--lot LOT] [--json]\n"
-                                  "       bandtally stock found LINE [--since YYYYMMDD] [--json]\n"
-                                  "       bandtally stock quarantine LINE [--lot LOT] --why TEXT\n"
-                                  "       bandtally stock release LINE [--lot LOT] --by BADGE --and BADGE\n"
-                                  "list says what lies where; earliest what may be used, first what expires "
-                                  "first; recall where a line or a lot\n"
-                                  "lies, which cases used it and which rooms have not scanned since; found "
-                                  "which cases had a line, for what came\n"
-                                  "back in a tray and no case misses. A line in quarantine, or one lot of "
-                                  "it, may not be counted in until it is\n"
-                                  "released. What comes in and goes out is scanned at a stores bench, or "
-                                  "typed: bandtally scan --room BENCH CODE.\n"
-                                  "example: bandtally stock recall GREEN-M --lot T26\n";
+static const char stock_options[] = "lot= why= since= by= and= json code= expiry= packs= room= sealed= "
+                                    "labels= sure bench= slip=";
+static const char stock_usage[] =
+    "usage: bandtally stock list [LINE] [--lot LOT] [--json]\n"
+    "       bandtally stock earliest [LINE] [--json]\n"
+    "       bandtally stock recall LINE [--lot LOT] [--json]\n"
+    "       bandtally stock found LINE [--since YYYYMMDD] [--json]\n"
+    "       bandtally stock quarantine LINE [--lot LOT] --why TEXT\n"
+    "       bandtally stock release LINE [--lot LOT] --by BADGE --and BADGE\n"
+    STOCK_BENCH_USAGE
+    "list says what lies where; earliest what may be used, first what expires first; recall where a line or "
+    "a "
+    "lot\n"
+    "lies, which cases used it and which rooms have not scanned since; found which cases had a line, for "
+    "what "
+    "came\n"
+    "back in a tray and no case misses. A line in quarantine, or one lot of it, may not be counted in until "
+    "it is\n"
+    "released. \n"
+    "The others do what is scanned and typed at a stores bench (--bench ROOM; the first, where it "
+    "is "
+    "left out),\n"
+    "marked keyed; exit codes 3 refused, 4 something is asked that was not given.\n"
+    "example: bandtally stock receive GREEN-M --lot T26 --expiry 2028-03-31 --packs 40 --by 1 --and 2\n";
 
 static int stock_quarantine(const char *line, const char *lot, const char *why)
 {
@@ -299,10 +308,13 @@ int tool_stock(int argc, char **argv)
 	const char *what = w.n_rest ? w.rest[0] : "", *line = w.n_rest > 1 ? w.rest[1] : NULL;
 	const char *lot = words_value(&w, stock_options, "lot"), *why = words_value(&w, stock_options, "why");
 	int as_json = words_given(&w, stock_options, "json");
+	if (stock_bench_knows(what))
+		return w.n_rest > 2 ? words_beyond(w.rest[2], stock_usage)
+		                    : stock_bench(&w, stock_options, stock_usage);
 	while (n < 6 && strcmp(known[n], what) != 0)
 		n++;
 	if (n == 6)
-		return words_missing("list, earliest, recall, found, quarantine or release", stock_usage);
+		return words_missing("what to do with the stock", stock_usage);
 	if (w.n_rest > 2)
 		return words_beyond(w.rest[2], stock_usage);
 	if (words_number("--since", words_value(&w, stock_options, "since"), 19000101, 99991231, &since,

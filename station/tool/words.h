@@ -3,6 +3,7 @@
 #define BANDTALLY_TOOL_WORDS_H
 
 #define WORDS_MAX 64
+#define OPTIONS_MAX 24
 #define ROOM_NUMBER_MAX 99      /* as on its cards */
 #define BADGE_NUMBER_MAX 999999 /* six digits in its code */
 #define SLIP_NUMBER_MAX 9999999 /* seven; cases as well */
@@ -10,8 +11,8 @@
 struct words {
 	const char *rest[WORDS_MAX]; /* words that are no options */
 	int n_rest;
-	const char *values[16]; /* by the option's place in `options` */
-	int given[16];
+	const char *values[OPTIONS_MAX]; /* by the option's place in `options` */
+	int given[OPTIONS_MAX];
 };
 
 /* `options`: "room= json late" — a name with '=' takes a value (--room 1 or --room=1). 0, or -1 after a

@@ -1,5 +1,5 @@
 #!/bin/sh
-# Lists that are taken as files, whole or not at all: catalogue and staff, with a preview that takes nothing.
+# A stores bench by the command alone: what comes in, goes out, comes back and is counted; and lists that are taken as files, whole or not at all.
 #   bench.sh FOLDER-OF-PROGRAMS
 set -eu
 bin=$1
@@ -9,6 +9,9 @@ cat >"$data/station.ini" <<X
 letters = BC
 [room 1]
 name = Theatre 1
+[room 9]
+name = Stores
+kind = stores
 [board]
 start = no
 X
@@ -54,4 +57,25 @@ bt staff export | grep -v CHARGE-3 >"$root/left.csv"
 expect 0 'withdrawn 000003 CHARGE-3' bt staff import --preview "$root/left.csv"
 expect 0 '2 people taken: 0 added, 0 changed, 0 come back, 2 as they were, 1 withdrawn' bt staff import "$root/left.csv"
 bt staff list | grep -q 'CHARGE-3 .*withdrawn' || fail 'who left is not withdrawn'
+
+# The bench.
+expect 0 'Received: 40 packs of finger tourniquet, green, M, lot T26' bt stock receive GREEN-M --lot T26 --expiry 2033-03-31 --packs 40 --by 1 --and 2
+expect 3 "a second person's badge confirms it" bt stock receive GREEN-M --lot T27 --expiry 2033-03-31 --packs 2 --by 1 --and 1
+expect 0 'Received: 4 packs' bt stock receive --code '(01)09506000134352(17)330331(10)T26' --packs 4
+expect 4 'left, since nothing answers this: .*10000' bt stock receive --code '(01)09506000134352(17)330331(10)T26' --packs 10000
+expect 0 'Received and not confirmed: 2 packs' bt stock receive GREEN-L --lot L1 --expiry 2033-03-31 --packs 2 --by 1
+expect 3 'is issued by its labels' bt stock issue --room 1 GREEN-L --lot L1
+expect 0 'Confirmed by STORES-2' bt stock confirm GREEN-L --lot L1 --and 2
+expect 0 'Received: 6 packs' bt stock receive SWAB-5 --lot S1 --expiry 2033-03-31 --packs 6 --by 1 --and 2
+expect 0 'Issued to Theatre 1: 1 pack of swabs, small, lot S1' bt stock issue --room 1 SWAB-5 --packs 3
+expect 2 'sealed yes or no' bt stock return SWAB-5 --room 1
+expect 0 'On the shelf again: swabs, small' bt stock return SWAB-5 --room 1 --sealed yes
+expect 0 'Written off, not sealed, dry and clean: swabs, small' bt stock return SWAB-5 --room 1 --sealed no
+expect 0 'Counted 3 of swabs, small, lot S1.*by the record 4' bt stock count SWAB-5 --packs 3
+expect 0 'torn pouch' bt stock write-off SWAB-5 --packs 1 --why 'torn pouch'
+bt stock list SWAB-5 --json >"$root/swabs"
+for fact in '"shelf":2' '"received":6' '"unaccounted":1' '"written_off":2'; do
+	grep -q "$fact" "$root/swabs" || fail "the stock does not say $fact: $(cat "$root/swabs")"
+done
+echo 'ok the stock is what was done'
 stop

@@ -37,6 +37,7 @@ socket release                                         stores root
 socket stock                                           stores audit root
 socket recall                                          stores audit root
 socket used                                            stores audit root
+socket bench                                           stores root
 socket label                                           stores root
 socket settle                                          root
 socket retry                                           count stores root
@@ -66,6 +67,7 @@ command stock list                                     stores audit root
 command stock earliest                                 stores audit root
 command stock recall GREEN-M                           stores audit root
 command stock found GREEN-M                            stores audit root
+command stock receive GREEN-M --packs 1                stores root          # has no stores bench
 command label pack --line GREEN-M --count 1 --pdf {own}/pack.pdf  stores root
 command label digits --list                            count stores audit root
 command label cards --pdf {own}/cards.pdf              count stores audit root

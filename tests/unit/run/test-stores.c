@@ -11,6 +11,7 @@
 #include "run/core.h"
 #include "run/import.h"
 #include "run/stock-lists.h"
+#include "run/stock-steps.h"
 #include "run/teller.h"
 #include "tests/unit/record/folder.h"
 
@@ -382,6 +383,97 @@ static void cards_of_a_room_have_no_use_at_a_bench_and_the_other_way(void **stat
 	assert_true(said[0] && record_last(core.record, NULL) <= events + 1);
 }
 
+/* --- by the command -------------------------------------------------------------------------------- */
+
+static json_t *steps(const char *list, int code)
+{
+	struct error e = {0};
+	json_t *all = json_read(list, strlen(list), &e);
+	if (!all)
+		fail_msg("%s: %s", list, e.text);
+	e = (struct error){0};
+	json_t *o = stock_steps(&core, 9, all, &e);
+	json_decref(all);
+	assert_int_equal(o ? 0 : e.code, code);
+	return o;
+}
+
+static void must_end(json_t *o, const char *verdict, const char *said, const char *asked)
+{
+	json_t *list = json_object_get(o, "said");
+	assert_string_equal(json_text(o, "verdict"), verdict);
+	must_say(json_string_value(json_array_get(list, json_array_size(list) - 1)), said);
+	if (*asked)
+		must_say(json_text(o, "asked"), asked);
+	else
+		assert_string_equal(json_text(o, "asked"), "");
+	json_decref(o);
+}
+
+static void a_bench_works_by_the_command_as_by_its_scanner(void **state)
+{
+	(void)state;
+	must_end(
+	    steps("[{\"card\":\"RECEIVE\"},{\"text\":\"PLAIN-M\"},{\"at\":\"lot\",\"text\":\"A7\"},{\"at\":"
+	          "\"expiry\",\"text\":\"2033-03-31\"},{\"at\":\"how-many\",\"text\":\"4\"},{\"at\":\"so-"
+	          "many\","
+	          "\"card\":\"YES\"},{\"at\":\"typed-by\",\"badge\":1},{\"at\":\"second\",\"badge\":2}]",
+	          0),
+	    "accepted", "Received: 4 packs of finger tourniquet, orange, M, lot A7", "");
+	/* one that its code says all of asks less: those steps are left out */
+	must_end(steps("[{\"card\":\"RECEIVE\"},{\"text\":\"" BOX
+	               "T26\"},{\"at\":\"lot\",\"text\":\"X\"},{\"at\":"
+	               "\"how-many\",\"text\":\"2\"},{\"at\":\"typed-by\",\"badge\":1}]",
+	               0),
+	         "accepted", "Received: 20 packs", "");
+	must_end(steps("[{\"to_room\":1},{\"text\":\"GREEN-M/T26\"},{\"text\":\"GREEN-M/"
+	               "T26\"},{\"card\":\"DONE\",\"at\":"
+	               "\"issue\"}]",
+	               0),
+	         "accepted", "Done.", "");
+	assert_int_equal(lot("GREEN-M", "T26", 20330331)->issued, 2);
+	must_end(steps("[{\"card\":\"RETURNED "
+	               "PACK\"},{\"text\":\"GREEN-M/T26\"},{\"to_room\":1,\"at\":\"return-from\"},{"
+	               "\"card\":\"YES\",\"at\":\"sealed\"}]",
+	               0),
+	         "accepted", "", "");
+	assert_int_equal(lot("GREEN-M", "T26", 20330331)->back, 1);
+	must_end(steps("[{\"card\":\"COUNT "
+	               "SHELF\"},{\"text\":\"GREEN-M/T26\"},{\"at\":\"count-many\",\"text\":\"18\"}]",
+	               0),
+	         "accepted", "", "");
+	assert_int_equal(lot("GREEN-M", "T26", 20330331)->unaccounted, 1);
+}
+
+static void what_the_command_does_not_answer_is_left_and_told(void **state)
+{
+	(void)state;
+	must_end(
+	    steps("[{\"card\":\"RECEIVE\"},{\"text\":\"PLAIN-M/A7\"},{\"at\":\"expiry\",\"text\":\"none\"}]",
+	          0),
+	    "question", "How many came", "How many came");
+	assert_int_equal(stock_bench(&core.stock, 9)->asked.what, BENCH_NOTHING);
+	must_end(steps("[{\"card\":\"RECEIVE\"},{\"text\":\"NOTHING-M\"}]", 0), "refused", "NOTHING-M",
+	         "came");
+	assert_int_equal(stock_bench(&core.stock, 9)->asked.what, BENCH_NOTHING);
+	assert_int_equal(core.stock.n_lots, 0);
+}
+
+static void nobody_at_the_bench_is_interrupted(void **state)
+{
+	(void)state;
+	int64_t before;
+	scan(9, BOX "T26");
+	before = record_last(core.record, NULL);
+	steps("[{\"card\":\"RECEIVE\"}]", -EBUSY);
+	assert_int_equal(record_last(core.record, NULL), before);
+	must_say(card(9, CARD_NUMBER_1), "Received: 10 packs");
+	steps("[]", -EINVAL);
+	steps("[{\"card\":\"NEW CASE\"}]", -EINVAL);
+	steps("[{\"card\":\"RECEIVE\",\"at\":\"no-question\"}]", -EINVAL);
+	steps("[{\"badge\":1000000}]", -EINVAL);
+}
+
 /* --- lists that are taken as files ----------------------------------------------------------------- */
 
 static json_t *import(const char *csv, int whole, int preview)
@@ -442,6 +534,9 @@ int main(void)
 {
 #define T(test) cmocka_unit_test_setup_teardown(test, setup, teardown)
 	const struct CMUnitTest tests[] = {
+	    T(a_bench_works_by_the_command_as_by_its_scanner),
+	    T(what_the_command_does_not_answer_is_left_and_told),
+	    T(nobody_at_the_bench_is_interrupted),
 	    T(an_open_case_keeps_the_line_that_it_began_with),
 	    T(a_staff_list_withdraws_who_has_left),
 	    T(a_power_cut_between_print_and_read_back_loses_no_label),

@@ -1,0 +1,170 @@
+#include "run/stock-steps.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "base/name.h"
+#include "code/own-codes.h"
+#include "run/core-internal.h"
+
+#define STEP_MAX 2048
+
+static enum bench_question asked_at(const struct core *c, int32_t room)
+{
+	return (enum bench_question)stock_bench(&c->stock, room)->asked.what;
+}
+
+/* --- a step as it would be scanned or typed -------------------------------------------------------- */
+
+/* Those of a bench alone, and those that it has in common with rooms. */
+static int card_named(const char *name)
+{
+	static const int common[] = {CARD_YES, CARD_NO, CARD_FOUND};
+	for (size_t i = 0; i < sizeof common / sizeof *common; i++)
+		if (strcmp(own_card_name(common[i]), name) == 0)
+			return common[i];
+	for (int m = own_stores_card_next(0); m; m = own_stores_card_next(m))
+		if (strcmp(own_card_name(m), name) == 0)
+			return m;
+	return 0;
+}
+
+static int write_own(const struct core *c, struct own_code code, const char *before, char out[STEP_MAX])
+{
+	char text[OWN_CODE_MAX];
+	memcpy(code.site, c->station.site, sizeof code.site);
+	if (own_code_write(&code, text) < 0)
+		return -EINVAL;
+	snprintf(out, STEP_MAX, "%s%s", before, text);
+	return 0;
+}
+
+static int write_step(const struct core *c, int32_t room, const json_t *step, char out[STEP_MAX])
+{
+	const char *card = json_text(step, "card"), *text = json_text(step, "text");
+	int64_t to = json_number(step, "to_room", 0), badge = json_number(step, "badge", 0),
+	        label = json_number(step, "label", 0);
+	if (*card && card_named(card))
+		return write_own(
+		    c, (struct own_code){.kind = OWN_CARD, .room = room, .meaning = card_named(card)}, "",
+		    out);
+	if (to >= 1 && to <= 99)
+		return write_own(
+		    c, (struct own_code){.kind = OWN_CARD, .room = room, .meaning = CARD_TO_ROOM + (int)to},
+		    "", out);
+	if (badge >= 1 && badge <= 999999)
+		return write_own(c, (struct own_code){.kind = OWN_BADGE, .number = (int32_t)badge}, "", out);
+	if (label >= 1 && label <= 99999999)
+		return write_own(c,
+		                 (struct own_code){.kind = OWN_ITEM,
+		                                   .role = 'P',
+		                                   .station = c->station.number,
+		                                   .number = (int32_t)label},
+		                 "(91)", out);
+	if (!*text || strlen(text) >= STEP_MAX)
+		return -EINVAL;
+	memcpy(out, text, strlen(text) + 1);
+	return 0;
+}
+
+static int check_steps(const struct core *c, int32_t room, const json_t *steps, struct error *e)
+{
+	char text[STEP_MAX];
+	size_t i;
+	json_t *x;
+	if (!json_array_size(steps) || json_array_size(steps) > STOCK_STEPS_MAX)
+		return error_set(e, -EINVAL, "'steps' must be a list of 1 to %d steps: give fewer at once",
+		                 STOCK_STEPS_MAX);
+	json_array_foreach((json_t *)steps, i, x)
+	{
+		const char *at = json_text(x, "at");
+		if (write_step(c, room, x, text) < 0 || (*at && event_list_number(LIST_BENCH, at) < 0))
+			return error_set(
+			    e, -EINVAL,
+			    "step %zu is none of a stores bench: give a card, a room, a badge, a "
+			    "label, a code or a text",
+			    i + 1);
+	}
+	return 0;
+}
+
+/* The labels that were numbered wait for their box, whoever read the last of them back. */
+static int stays_open(enum bench_question q)
+{
+	return q == BENCH_NOTHING || q == BENCH_BOX_AGAIN;
+}
+
+static int check_bench(const struct core *c, int32_t room, struct error *e)
+{
+	struct next next;
+	if (!core_is_bench(c, room))
+		return error_set(e, -ENOENT,
+		                 "station.ini has no stores bench of that number: see 'bandtally status'");
+	if (stays_open(asked_at(c, room)))
+		return 0;
+	core_bench_next(c, room, &next);
+	return error_set(
+	    e, -EBUSY,
+	    "nothing was done: somebody is asked something at that bench (%.300s): answer it there, "
+	    "or leave it with DONE",
+	    next.words);
+}
+
+/* --- carried out ----------------------------------------------------------------------------------- */
+
+static void take_step(struct core *c, int32_t room, const char *text)
+{
+	core_scan(c, &(struct scan){.scanner = "keyed",
+	                            .room = room,
+	                            .aim = "",
+	                            .data = text,
+	                            .size = strlen(text),
+	                            .flags = EVENT_KEYED});
+}
+
+static int answers(const struct core *c, int32_t room, const json_t *step)
+{
+	const char *at = json_text(step, "at");
+	return !*at || event_list_number(LIST_BENCH, at) == (int)asked_at(c, room);
+}
+
+static void leave_question(struct core *c, int32_t room)
+{
+	char done[STEP_MAX];
+	if (write_own(c, (struct own_code){.kind = OWN_CARD, .room = room, .meaning = CARD_DONE}, "", done) ==
+	    0)
+		take_step(c, room, done);
+}
+
+json_t *stock_steps(struct core *c, int32_t room, const json_t *steps, struct error *e)
+{
+	char text[STEP_MAX];
+	size_t i;
+	json_t *x, *o, *said;
+	struct next next = {0};
+	if (check_bench(c, room, e) < 0 || check_steps(c, room, steps, e) < 0)
+		return NULL;
+	o = json_object();
+	said = json_array();
+	enum verdict verdict = VERDICT_ACCEPTED;
+	json_array_foreach((json_t *)steps, i, x)
+	{
+		if (!answers(c, room, x))
+			continue;
+		write_step(c, room, x, text);
+		take_step(c, room, text);
+		verdict = c->outcome.reply.verdict;
+		json_array_append_new(said, name_told(c->outcome.reply.said, sizeof c->outcome.reply.said));
+		if (verdict == VERDICT_REFUSED)
+			break;
+	}
+	if (!stays_open(asked_at(c, room))) {
+		core_bench_next(c, room, &next);
+		leave_question(c, room);
+	}
+	json_object_set_new(o, "verdict", json_string(verdict_name(verdict)));
+	json_object_set_new(o, "said", said);
+	json_object_set_new(o, "asked", name_told(next.words, sizeof next.words));
+	return o;
+}

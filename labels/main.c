@@ -15,6 +15,7 @@
 #include "base/log.h"
 #include "base/name.h"
 #include "labels/canvas.h"
+#include "labels/paper.h"
 #include "labels/pictures.h"
 #include "labels/print-confined.h"
 #include "labels/send.h"
@@ -28,7 +29,8 @@ static const char help[] =
     "bandtally-print --svg FOLDER < document.json          each chart of a report as a picture, NAME.svg\n"
     "bandtally-print --printer NAME [--wait S] < document.json\n"
     "                                                       print, and follow the job for S seconds (60)\n"
-    "bandtally-print --check < document.json                only say whether the document is right\n"
+    "bandtally-print --check < document.json                only say whether the document is right, and "
+    "fits\n"
     "bandtally-print --serve FOLDER                         job lines on stdin, state lines on stdout; files "
     "are\n"
     "                                                       written beneath FOLDER alone\n"
@@ -110,6 +112,14 @@ static int draw_pictures(const json_t *document, const char *folder, struct erro
 	return r < 0 ? error_set(e, r, "%s", why.text) : 0;
 }
 
+/* Whether it is right, and fits on its paper. */
+static int check_document(const struct languages *languages, const json_t *document, struct error *e)
+{
+	struct buf pdf _cleanup_(buf_free) = {0};
+	int pages;
+	return paper_pdf(languages, document, &pdf, &pages, e);
+}
+
 static int run(const struct wish *w, const struct languages *languages, struct error *e)
 {
 	json_t *document _cleanup_(json_drop) = NULL;
@@ -117,7 +127,7 @@ static int run(const struct wish *w, const struct languages *languages, struct e
 	int r = read_document(&document, e);
 	name_tell_all(document);
 	if (r == 0 && w->check)
-		return paper_check(document, e);
+		return check_document(languages, document, e);
 	if (r == 0 && w->svg)
 		return draw_pictures(document, w->svg, e);
 	if (r == 0)

@@ -1,6 +1,7 @@
 /* Labels for packs that bear no code. In the order of use in the stores: which of the two labels, until when, the size, what it
  * is; then the code, and how it is typed. */
 #include <errno.h>
+#include <math.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -10,11 +11,36 @@
 
 #define EDGE_MM 2.0     /* label printers do not reach the edge */
 #define SMALLEST_PT 6.2 /* capitals of 1.6 mm */
+#define SCALE_LEAST 0.61
+#define BESIDE_MM 15 /* of text beside the code, at least */
 
 struct label {
 	double width_mm, height_mm;
 	bool rectangle;
 };
+
+/* Where the next label goes: a page of its own, or a place on a sheet. */
+struct places {
+	const struct label *label;
+	double sheet_width_mm, sheet_height_mm; /* 0: each label is a page */
+	double first_x_mm, first_y_mm, step_x_mm, step_y_mm;
+	int across, down, used; /* used: of the sheet that is drawn */
+	double x_mm, y_mm;      /* the corner of the label that is drawn, on a whole dot */
+};
+
+static void next_place(struct canvas *c, struct places *p)
+{
+	bool sheet = p->sheet_width_mm > 0;
+	if (!sheet || p->used == p->across * p->down)
+		p->used = 0;
+	if (!p->used)
+		canvas_page(c, sheet ? p->sheet_width_mm : p->label->width_mm,
+		            sheet ? p->sheet_height_mm : p->label->height_mm);
+	int column = sheet ? p->used % p->across : 0, row = sheet ? p->used / p->across : 0;
+	p->x_mm = canvas_mm(c, canvas_dots(c, p->first_x_mm + column * p->step_x_mm));
+	p->y_mm = canvas_mm(c, canvas_dots(c, p->first_y_mm + row * p->step_y_mm));
+	p->used++;
+}
 
 struct label_text {
 	const char *role, *which, *expiry, *line, *size, *said;
@@ -131,68 +157,151 @@ static bool find_fit(struct canvas *c, const struct barcode *b, const struct lab
                      struct fit *f)
 {
 	int least = barcode_module_dots(b->kind, c->dpi);
-	for (f->scale = 1.3; f->scale > 0.6; f->scale -= 0.04)
+	for (f->scale = 1.3; f->scale >= SCALE_LEAST; f->scale -= 0.04)
 		for (f->module_dots = barcode_largest_dots(b->kind, c->dpi); f->module_dots >= least;
 		     f->module_dots--) {
 			f->code_mm = canvas_mm(c, barcode_width_dots(b, f->module_dots));
 			f->code_high_mm = canvas_mm(c, barcode_height_dots(b, f->module_dots));
-			if (f->width_mm - f->code_mm > 15 && needed(c, t, f) <= height_mm)
+			if (f->width_mm - f->code_mm > BESIDE_MM && needed(c, t, f) <= height_mm)
 				return true;
 		}
 	return false;
 }
 
-static int draw_label(struct canvas *c, const struct label *l, struct label_text *t, const char *code,
-                      struct error *e)
+static int make_symbol(struct barcode *b, const struct label *l, const char *code, struct error *e)
 {
 	char element[64];
-	struct barcode b _cleanup_(barcode_deinit) = {0};
 	snprintf(element, sizeof element, "(91)%s", code);
-	own_code_shown(code, t->code);
-	int r = barcode_init(&b, l->rectangle ? SYMBOL_GS1_DATAMATRIX_12X26 : SYMBOL_GS1_DATAMATRIX_16X16,
-	                     element, e);
+	return barcode_init(b, l->rectangle ? SYMBOL_GS1_DATAMATRIX_12X26 : SYMBOL_GS1_DATAMATRIX_16X16,
+	                    element, e);
+}
+
+static void draw_at(struct canvas *c, const struct places *p, const struct barcode *b,
+                    const struct label_text *t, const struct fit *f, double height_mm)
+{
+	double x = p->x_mm + EDGE_MM, y = p->y_mm + EDGE_MM, bottom = y + height_mm;
+	draw_bar(c, t, f, x, y);
+	facts(c, t, f, x, y + bar_height(c, t, f) + 0.8, true);
+	barcode_draw(b, c, canvas_dots(c, x), (int)((bottom - f->code_high_mm) / 25.4 * c->dpi),
+	             f->module_dots, 0);
+	typed(c, t, f, x + f->code_mm + 1.5, bottom - typed(c, t, f, 0, 0, false), true);
+}
+
+/* -ENOSPC: it does not fit. */
+static int draw_label(struct canvas *c, struct places *p, const struct label_text *t, const char *code,
+                      struct error *e)
+{
+	struct barcode b _cleanup_(barcode_deinit) = {0};
+	int r = make_symbol(&b, p->label, code, e);
 	if (r < 0)
 		return r;
-	canvas_page(c, l->width_mm, l->height_mm);
-	struct fit f = {.width_mm = c->width_mm - 2 * EDGE_MM};
-	double height = c->height_mm - 2 * EDGE_MM;
+	next_place(c, p);
+	bool sheet = p->sheet_width_mm > 0; /* a page is rounded up to whole dots */
+	double width = sheet ? p->label->width_mm : c->width_mm,
+	       height = (sheet ? p->label->height_mm : c->height_mm) - 2 * EDGE_MM;
+	struct fit f = {.width_mm = width - 2 * EDGE_MM};
 	if (!find_fit(c, &b, t, height, &f))
-		return error_set(
-		    e, -EINVAL,
-		    "label for '%.60s': its text does not fit %.0f x %.0f mm in letters that can be read: "
-		    "use a larger label or a shorter name",
-		    t->line, l->width_mm, l->height_mm);
-	draw_bar(c, t, &f, EDGE_MM, EDGE_MM);
-	facts(c, t, &f, EDGE_MM, EDGE_MM + bar_height(c, t, &f) + 0.8, true);
-	double bottom = EDGE_MM + height;
-	barcode_draw(&b, c, canvas_dots(c, EDGE_MM), (int)((bottom - f.code_high_mm) / 25.4 * c->dpi),
-	             f.module_dots, 0);
-	typed(c, t, &f, EDGE_MM + f.code_mm + 1.5, bottom - typed(c, t, &f, 0, 0, false), true);
+		return -ENOSPC;
+	draw_at(c, p, &b, t, &f, height);
 	return c->failed;
 }
 
-static int draw_item(struct canvas *c, const struct label *l, const json_t *item, struct error *e)
+/* The smallest label of at least this width on which the symbol keeps its size and the text can be read. */
+static int grow(struct canvas *c, const struct label *l, const struct label_text *t, const char *code,
+                struct label *least, struct error *e)
 {
-	char expiry[60] = "";
-	const char *lot = json_text(item, "lot"), *until = json_text(item, "expiry"),
-	           *pack = json_text(item, "pack"), *bag = json_text(item, "bag");
-	struct label_text t = {
-	    .line = json_text(item, "line"), .size = json_text(item, "size"), .expiry = expiry};
-	const char *number = json_text(item, "number");
+	struct barcode b _cleanup_(barcode_deinit) = {0};
+	struct fit f = {.scale = SCALE_LEAST};
+	int r = make_symbol(&b, l, code, e);
+	if (r < 0)
+		return r;
+	f.module_dots = barcode_module_dots(b.kind, c->dpi);
+	f.code_mm = canvas_mm(c, barcode_width_dots(&b, f.module_dots));
+	f.code_high_mm = canvas_mm(c, barcode_height_dots(&b, f.module_dots));
+	double width = ceil(f.code_mm + BESIDE_MM + 0.1 + 2 * EDGE_MM);
+	least->width_mm = width > least->width_mm ? width : least->width_mm;
+	f.width_mm = least->width_mm - 2 * EDGE_MM;
+	double height = ceil(needed(c, t, &f) + 2 * EDGE_MM + 0.1);
+	least->height_mm = height > least->height_mm ? height : least->height_mm;
+	return 0;
+}
+
+struct item {
+	struct label_text text;
+	const char *pack, *bag;
+	char expiry[60];
+};
+
+static void read_item(const struct canvas *c, const json_t *x, struct item *out)
+{
+	const char *lot = json_text(x, "lot"), *until = json_text(x, "expiry");
+	*out = (struct item){.pack = json_text(x, "pack"), .bag = json_text(x, "bag")};
+	out->text = (struct label_text){
+	    .line = json_text(x, "line"), .size = json_text(x, "size"), .expiry = out->expiry};
+	const char *number = json_text(x, "number");
 	canvas_say(c, *lot ? SAY(PL_LOT_NUMBER, .lot = lot, .text = number) : SAY(PL_NUMBER, .text = number),
-	           t.more, sizeof t.more);
+	           out->text.more, sizeof out->text.more);
 	if (*until)
-		canvas_say(c, SAY(PL_USE_BY, .words = until), expiry, sizeof expiry);
+		canvas_say(c, SAY(PL_USE_BY, .words = until), out->expiry, sizeof out->expiry);
+}
+
+/* The item's label for its pack, or the one for its bag; "" where it has none. */
+static const char *side_of(const struct canvas *c, struct item *i, bool pack)
+{
+	struct label_text *t = &i->text;
+	const char *code = pack ? i->pack : i->bag, *other = pack ? i->bag : i->pack;
+	t->pack = pack;
+	t->role = canvas_said(c, pack ? SAY_PL_PACK : SAY_PL_BAG);
+	t->which = !*other ? "" : canvas_said(c, pack ? SAY_PL_ON_POUCH : SAY_PL_SECOND);
+	t->said = canvas_said(c, pack ? SAY_PL_HOSPITAL : SAY_PL_NOT_PROOF);
+	own_code_shown(code, t->code);
+	return code;
+}
+
+/* What all labels of the document need, in one size. */
+static int tell_size(struct canvas *c, const struct label *l, const json_t *document, struct error *e)
+{
+	struct label least = {.width_mm = l->width_mm};
+	struct item item;
+	size_t i;
+	json_t *x;
 	int r = 0;
-	t.role = canvas_said(c, SAY_PL_PACK), t.which = *bag ? canvas_said(c, SAY_PL_ON_POUCH) : "";
-	t.said = canvas_said(c, SAY_PL_HOSPITAL), t.pack = true;
-	if (*pack)
-		r = draw_label(c, l, &t, pack, e);
-	t.role = canvas_said(c, SAY_PL_BAG), t.which = *pack ? canvas_said(c, SAY_PL_SECOND) : "";
-	t.said = canvas_said(c, SAY_PL_NOT_PROOF), t.pack = false;
-	if (r == 0 && *bag)
-		r = draw_label(c, l, &t, bag, e);
-	return r;
+	json_array_foreach(json_object_get(document, "items"), i, x)
+	{
+		read_item(c, x, &item);
+		for (int side = 0; side < 2 && r == 0; side++) {
+			const char *code = side_of(c, &item, side == 0);
+			r = *code ? grow(c, l, &item.text, code, &least, e) : 0;
+		}
+	}
+	return r < 0
+	           ? r
+	           : error_set(e, -EINVAL,
+	                       "label %.0f x %.0f mm: the symbol in a size that scanners read and the law "
+	                       "allows (modules of %.3f mm) and text that can be read do not fit on it: use "
+	                       "labels of at least %.0f x %.0f mm, or shorter names",
+	                       l->width_mm, l->height_mm,
+	                       canvas_mm(c, barcode_module_dots(SYMBOL_GS1_DATAMATRIX_16X16, c->dpi)),
+	                       least.width_mm, least.height_mm);
+}
+
+static double um(const json_t *o, const char *name)
+{
+	return (double)json_number(o, name, 0) / 1000;
+}
+
+static struct places places_of(const json_t *document, const struct label *l)
+{
+	const json_t *s = json_object_get(document, "sheet");
+	return (struct places){.label = l,
+	                       .sheet_width_mm = um(s, "width_um"),
+	                       .sheet_height_mm = um(s, "height_um"),
+	                       .first_x_mm = um(s, "first_x_um"),
+	                       .first_y_mm = um(s, "first_y_um"),
+	                       .step_x_mm = um(s, "step_x_um"),
+	                       .step_y_mm = um(s, "step_y_um"),
+	                       .across = (int)json_number(s, "across", 1),
+	                       .down = (int)json_number(s, "down", 1)};
 }
 
 static int pack_labels_draw(struct canvas *c, const json_t *document, struct error *e)
@@ -201,13 +310,20 @@ static int pack_labels_draw(struct canvas *c, const json_t *document, struct err
 	struct label l = {.width_mm = (double)json_number(size, "width_mm", 57),
 	                  .height_mm = (double)json_number(size, "height_mm", 32),
 	                  .rectangle = strcmp(json_text(document, "shape"), "rectangle") == 0};
+	struct places places = places_of(document, &l);
+	struct item item;
 	size_t i;
-	json_t *item;
-	json_array_foreach(json_object_get(document, "items"), i, item)
+	json_t *x;
+	int r = 0;
+	json_array_foreach(json_object_get(document, "items"), i, x)
 	{
-		int r = draw_item(c, &l, item, e);
+		read_item(c, x, &item);
+		for (int side = 0; side < 2 && r == 0; side++) {
+			const char *code = side_of(c, &item, side == 0);
+			r = *code ? draw_label(c, &places, &item.text, code, e) : 0;
+		}
 		if (r < 0)
-			return r;
+			return r == -ENOSPC ? tell_size(c, &l, document, e) : r;
 	}
 	return 0;
 }
@@ -218,6 +334,16 @@ static const char *const shape_words[] = {"square", "rectangle", NULL};
 static const struct field label_fields[] = {
 	INT("width_mm", REQUIRED, 20, 120, ""),
 	INT("height_mm", REQUIRED, 12, 120, ""),
+	END};
+static const struct field sheet_fields[] = {
+	INT("width_um", REQUIRED, 20000, 420000, ""),
+	INT("height_um", REQUIRED, 20000, 420000, ""),
+	INT("across", REQUIRED, 1, 40, "labels side by side"),
+	INT("down", REQUIRED, 1, 40, "labels below each other"),
+	INT("first_x_um", REQUIRED, 0, 420000, "from the sheet's corner to that of the first label"),
+	INT("first_y_um", REQUIRED, 0, 420000, ""),
+	INT("step_x_um", REQUIRED, 12000, 420000, "from the corner of one label to that of the next"),
+	INT("step_y_um", REQUIRED, 12000, 420000, ""),
 	END};
 static const struct field item_fields[] = {
 	TEXT("line", REQUIRED, 1, 60, "a text that does not fit at 1.6 mm refuses the document"),
@@ -231,6 +357,7 @@ static const struct field item_fields[] = {
 static const struct field fields[] = {
 	ALL_KINDS,
 	OBJECT("label", OPTIONAL, label_fields, "size of one label; left out: 57 x 32"),
+	OBJECT("sheet", OPTIONAL, sheet_fields, "labels on sheets; left out: each is a page, as on a roll"),
 	WORD("shape", OPTIONAL, shape_words, "GS1 DataMatrix 16 x 16, as where it is left out, or 12 x 26"),
 	OBJECTS("items", REQUIRED, 1, 1000, item_fields, ""),
 	END};

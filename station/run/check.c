@@ -16,6 +16,7 @@
 #include "record/snapshot.h"
 #include "record/store.h"
 #include "run/aside.h"
+#include "run/media.h"
 #include "tell/rooms.h"
 #include "words/languages.h"
 
@@ -197,6 +198,8 @@ int check_folder(const char *folder, const char *head, struct settings *settings
 	int n = settings_read(settings, st, folder, e);
 	if (n == 0)
 		head_place(place, folder, head, settings->head);
+	if (n == 0)
+		n = media_check(folder, e);
 	if (n == 0)
 		n = check_rest(folder, place, st, said, e);
 	station_deinit(st);

@@ -21,6 +21,7 @@
 #include "count/unfollowed.h"
 #include "run/board.h"
 #include "run/import.h"
+#include "run/media.h"
 #include "run/outbox.h"
 #include "run/peer.h"
 #include "run/stock-lists.h"
@@ -568,6 +569,11 @@ static json_t *do_label(struct client *c, const json_t *q)
 		return no(e.text);
 	if (count < 1)
 		return no("no labels were numbered: 'count' is missing: say how many, 1 to 500");
+	if (line->label == LABEL_NEVER)
+		return no(
+		    "no labels were numbered: the catalogue does not say where the label of this line goes, "
+		    "and whether before or after sterilising: fill its columns 'label' and 'label_place', "
+		    "and import it");
 	if (first + count - 1 > ITEM_NUMBER_MAX)
 		return no(
 		    "no labels were numbered: this station's item numbers are used up: ask whoever looks "
@@ -577,8 +583,16 @@ static json_t *do_label(struct client *c, const json_t *q)
 	ev.batch.last = first + count - 1;
 	ev.room = core_bench_room(&c->d->core);
 	ev.n = ev.room != 0;
-	json_t *o = yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
+	json_t *medium =
+	    *json_text(q, "medium") ? media_find(c->d->core.folder, json_text(q, "medium"), &e) : NULL;
+	if (*json_text(q, "medium") && !medium)
+		return no(e.text);
+	json_t *o = yes_or_no(json_truth(q, "try") ? 0 : core_store(&c->d->core, &ev, 1, &e), &e);
+	if (medium)
+		json_object_set_new(o, "medium", medium);
 	json_object_set_new(o, "first", json_integer(first));
+	json_object_set_new(o, "place", name_told(line->label_place, LINE_LABEL_MAX));
+	json_object_set_new(o, "before", json_boolean(line->label == LABEL_BEFORE_STERILISING));
 	json_object_set_new(o, "name", name_told(line->name, LINE_NAME_MAX));
 	json_object_set_new(o, "site", json_string(c->d->core.station.site));
 	json_object_set_new(o, "station", json_integer(c->d->core.station.number));

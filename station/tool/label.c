@@ -6,17 +6,19 @@
 #include "code/date.h"
 #include "tool/client.h"
 #include "tool/label.h"
+#include "tool/print.h"
 #include "tool/tool.h"
 
 /* clang-format off */
 const char label_usage[] =
-	"usage: bandtally label pack --line KEY [--lot LOT] [--expiry YYYY-MM-DD] --count N  (--pdf FILE | --printer NAME)\n"
+	"usage: bandtally label pack --line KEY [--lot LOT] [--expiry YYYY-MM-DD] --count N [--media NAME]  (--pdf FILE | --printer NAME)\n"
 	"       bandtally label digits | cards [--room N]                        (--list | --pdf FILE | --printer NAME)\n"
 	"       bandtally label badges                                           (--list | --pdf FILE | --printer NAME)\n"
 	"       bandtally label paper-sheet [--room N] [--first N] [--count 10]  (--list | --pdf FILE | --printer NAME)\n"
 	"       bandtally label briefing [--room N]                              (--pdf FILE | --printer NAME)\n"
 	"       bandtally label leaflet | scanner-check                          (--pdf FILE | --printer NAME)\n"
-	"pack         N new item numbers, and two labels an item: one for the pack, one for the paper or return bag\n"
+	"pack         N new item numbers, and two labels an item: one for the pack, one for the paper or return bag.\n"
+	"             --media: a roll or sheet that labels.ini of the data folder describes; left out: a roll, 57 x 32 mm\n"
 	"digits       a hand or foot a page, each digit's code under its picture\n"
 	"cards        the answer cards that this room's kind needs, a page an occasion\n"
 	"badges       of all staff\n"
@@ -60,14 +62,80 @@ static void put_line(json_t *item, const char *name)
 		json_object_set_new(item, "size", json_string(size));
 }
 
-static int label_pack(const struct words *w)
+static json_t *item_of(const json_t *a, int number, const char *lot, const char *expiry)
+{
+	char code[2][OWN_CODE_MAX], shown[12];
+	struct own_code own = {
+	    .kind = OWN_ITEM, .station = (int)json_number(a, "station", 0), .number = number};
+	for (int i = 0; i < 2; i++) {
+		own.role = i ? 'R' : 'P';
+		label_code(code[i], json_text(a, "site"), own);
+	}
+	snprintf(shown, sizeof shown, "%d", number);
+	json_t *x = json_pack("{s:s,s:s,s:s}", "number", shown, "pack", code[0], "bag", code[1]);
+	put_line(x, json_text(a, "name"));
+	if (lot)
+		json_object_set_new(x, "lot", json_string(lot));
+	if (*expiry)
+		json_object_set_new(x, "expiry", json_string(expiry));
+	return x;
+}
+
+static json_t *pack_document(const struct words *w, const json_t *a, int count, const char *expiry)
+{
+	int dpi = 0, first = (int)json_number(a, "first", 0);
+	json_t *doc = label_document("pack-labels", json_text(a, "site_name")), *items = json_array();
+	for (int i = 0; i < count; i++)
+		json_array_append_new(items,
+		                      item_of(a, first + i, words_value(w, LABEL_OPTIONS, "lot"), expiry));
+	json_object_update(doc, json_object_get(a, "medium"));
+	json_object_set_new(doc, "items", items);
+	if (words_number("--dpi", words_value(w, LABEL_OPTIONS, "dpi"), 203, 600, &dpi, label_usage) == 0 &&
+	    dpi)
+		json_object_set_new(doc, "dpi", json_integer(dpi));
+	return doc;
+}
+
+/* `only_try`: what would be numbered. NULL with `e`. */
+static json_t *ask_numbers(const struct words *w, int32_t expiry, int count, int only_try, struct error *e)
+{
+	const char *lot = words_value(w, LABEL_OPTIONS, "lot"),
+	           *medium = words_value(w, LABEL_OPTIONS, "media");
+	json_t *q = json_pack("{s:s,s:s,s:s,s:i,s:i,s:b}", "do", "label", "line",
+	                      words_value(w, LABEL_OPTIONS, "line"), "lot", lot ? lot : "", "expiry",
+	                      (int)expiry, "count", count, "try", only_try);
+	if (q && medium)
+		json_object_set_new(q, "medium", json_string(medium));
+	return client_ask(q, e);
+}
+
+/* First whether they can be printed at all: numbers that were given out are never given out again. */
+static int label_numbers(const struct words *w, int32_t expiry, const char *shown, int count)
 {
 	struct error e = {0};
+	_cleanup_(json_drop) json_t *try = ask_numbers(w, expiry, count, 1, &e);
+	if (!try)
+		return client_fail(&e);
+	_cleanup_(json_drop) json_t *trial = pack_document(w, try, count, shown);
+	int r = print_document(trial, "--check", NULL);
+	if (r != EXIT_OK)
+		return r;
+	_cleanup_(json_drop) json_t *a = ask_numbers(w, expiry, count, 0, &e);
+	if (!a)
+		return client_fail(&e);
+	int first = (int)json_number(a, "first", 0);
+	printf("item numbers %08d to %08d; on the pack: %s; %s sterilising\n", first, first + count - 1,
+	       json_text(a, "place"), json_truth(a, "before") ? "before" : "after");
+	fflush(stdout);
+	return label_print(w, pack_document(w, a, count, shown));
+}
+
+static int label_pack(const struct words *w)
+{
 	char shown[20] = "";
-	const char *line = words_value(w, LABEL_OPTIONS, "line"), *lot = words_value(w, LABEL_OPTIONS, "lot");
+	const char *line = words_value(w, LABEL_OPTIONS, "line");
 	int32_t expiry = expiry_number(words_value(w, LABEL_OPTIONS, "expiry"), shown);
 	int count = 0, dpi = 300;
-	/* Before numbers are given out, which are never given out again. */
 	if (expiry < 0 ||
 	    words_number("--count", words_value(w, LABEL_OPTIONS, "count"), 1, 500, &count, label_usage) <
 	        0 ||
@@ -77,39 +145,7 @@ static int label_pack(const struct words *w)
 		return words_missing(line ? "--count" : "--line", label_usage);
 	if (words_given(w, LABEL_OPTIONS, "list"))
 		return words_missing("--pdf or --printer", label_usage);
-	_cleanup_(json_drop) json_t *a =
-	    client_ask(json_pack("{s:s,s:s,s:s,s:i,s:i}", "do", "label", "line", line, "lot", lot ? lot : "",
-	                         "expiry", (int)expiry, "count", count),
-	               &e);
-	if (!a)
-		return client_fail(&e);
-	json_t *doc = label_document("pack-labels", json_text(a, "site_name")), *items = json_array();
-	int64_t first = json_number(a, "first", 0);
-	int station = (int)json_number(a, "station", 0);
-	for (int i = 0; i < count; i++) {
-		char pack[OWN_CODE_MAX], bag[OWN_CODE_MAX], number[12];
-		snprintf(number, sizeof number, "%d", (int)(first + i));
-		label_code(
-		    pack, json_text(a, "site"),
-		    (struct own_code){
-		        .kind = OWN_ITEM, .role = 'P', .station = station, .number = (int32_t)(first + i)});
-		label_code(
-		    bag, json_text(a, "site"),
-		    (struct own_code){
-		        .kind = OWN_ITEM, .role = 'R', .station = station, .number = (int32_t)(first + i)});
-		json_t *x = json_pack("{s:s,s:s,s:s}", "number", number, "pack", pack, "bag", bag);
-		put_line(x, json_text(a, "name"));
-		if (lot)
-			json_object_set_new(x, "lot", json_string(lot));
-		if (shown[0])
-			json_object_set_new(x, "expiry", json_string(shown));
-		json_array_append_new(items, x);
-	}
-	json_object_set_new(doc, "items", items);
-	if (words_value(w, LABEL_OPTIONS, "dpi"))
-		json_object_set_new(doc, "dpi", json_integer(dpi));
-	printf("item numbers %08d to %08d\n", (int)first, (int)(first + count - 1));
-	return label_print(w, doc);
+	return label_numbers(w, expiry, shown, count);
 }
 
 static int paper_sheets(const struct words *w, const json_t *status, const struct label_room *room)

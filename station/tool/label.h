@@ -8,7 +8,7 @@
 #include "tool/words.h"
 #include "words/language.h"
 
-#define LABEL_OPTIONS "pdf= printer= room= line= lot= expiry= count= list width= height= dpi= first="
+#define LABEL_OPTIONS "pdf= printer= room= line= lot= expiry= count= list dpi= first= media="
 extern const char label_usage[];
 
 struct label_room {

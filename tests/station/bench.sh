@@ -1,5 +1,6 @@
 #!/bin/sh
-# A stores bench by the command alone: what comes in, goes out, comes back and is counted; and lists that are taken as files, whole or not at all.
+# A stores bench by the command alone: what comes in, goes out, comes back and is counted; labels on what lies in the printer,
+# of which no number is used up where they do not fit; and lists that are taken as files, whole or not at all.
 #   bench.sh FOLDER-OF-PROGRAMS
 set -eu
 bin=$1
@@ -15,6 +16,18 @@ kind = stores
 [board]
 start = no
 X
+cat >"$data/labels.ini" <<X
+[medium small]
+dpi = 203
+label_mm = 30 x 15
+[medium sheet]
+dpi = 600
+label_mm = 63 x 33
+sheet_mm = 210 x 297
+labels = 3 x 8
+first_mm = 7.2 x 15.1
+step_mm = 66.0 x 33.9
+X
 start
 expect() { # EXIT WORDS COMMAND...
 	code=$1 words=$2
@@ -27,6 +40,7 @@ expect() { # EXIT WORDS COMMAND...
 	grep -q -- "$words" "$root/out" || fail "not '$words': $*: $(cat "$root/out")"
 	echo "ok $words"
 }
+events() { bt audit verify | sed 's/[^0-9]*\([0-9]*\).*/\1/'; }
 list=$source/config/catalogue.csv
 
 # A catalogue: looked at, taken, changed, and refused at its place.
@@ -78,4 +92,17 @@ for fact in '"shelf":2' '"received":6' '"unaccounted":1' '"written_off":2'; do
 	grep -q "$fact" "$root/swabs" || fail "the stock does not say $fact: $(cat "$root/swabs")"
 done
 echo 'ok the stock is what was done'
+
+# Labels: what does not fit uses up no number; a line of which nothing says where the label goes has none.
+before=$(events)
+expect 1 'modules of 0.375 mm.*use labels of at least [0-9]* x [0-9]* mm' bt label pack --line GREEN-M --lot T26 --count 2 --media small --pdf "$root/small.pdf"
+expect 1 'no .medium large.' bt label pack --line GREEN-M --lot T26 --count 2 --media large --pdf "$root/large.pdf"
+expect 1 "does not say where the label of this line goes" bt label pack --line SWAB-5 --lot S1 --count 1 --pdf "$root/swab.pdf"
+[ "$(events)" = "$before" ] || fail 'labels that cannot be printed were numbered'
+expect 0 'item numbers 00000001 to 00000030; on the pack: film side' bt label pack --line GREEN-M --lot T26 --count 30 --media sheet --pdf "$root/sheet.pdf"
+[ "$(pdfinfo "$root/sheet.pdf" | awk '/^Pages/ { print $2 }')" = 3 ] || fail '60 labels do not lie on three sheets of 24'
+expect 0 'labels 00000029 to 00000030. Open: 28.' bt stock spoilt --labels 29-30
+expect 3 'Label 00000001 was not read back' bt stock issue --room 1 --labels 1-2
+printf '[medium small]\ndpi = 204\nlabel_mm = 30 x 15\n' >"$data/labels.ini"
+expect 1 "labels.ini line 2: dpi is '204': it must be 203, 300 or 600" bt label pack --line GREEN-M --lot T26 --count 1 --media small --pdf "$root/small.pdf"
 stop

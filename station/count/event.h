@@ -162,7 +162,9 @@ enum event_field {
 	X(INCARNATION, "incarnation", STATION, PASSING, F_N | WHAT_IS(INCARNATION) | F_HEAD) \
 	/* an auditor asked for people's names in case n, or for what badge `person` did; text: why */ \
 	X(AUDITED, "audited", STATION, PASSING, F_PERSON | F_N | F_TEXT) \
-	X(LINE_REMOVED, "line-removed", STATION, PASSING, F_BATCH) /* of the catalogue; batch: its key */
+	X(LINE_REMOVED, "line-removed", STATION, PASSING, F_BATCH) /* of the catalogue; batch: its key */ \
+	/* numbers that station `other` of this site gave out, by its signed list; text: the thumbprint of the key that signed it */ \
+	X(LABELS_TAKEN, "labels-taken", STATION, PASSING, F_BATCH | F_OTHER | F_TEXT)
 /* clang-format on */
 
 enum event_kind {

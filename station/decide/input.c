@@ -49,7 +49,11 @@ static void from_item_label(struct input *in, const struct station *st, const st
 	snprintf(in->thing.lot, sizeof in->thing.lot, "%s", batch->lot);
 	in->thing.expiry = batch->expiry;
 	in->thing.identity_kind = IDENTITY_PACK; /* a label on the wrapper, whatever the line has itself */
-	snprintf(in->thing.identity, sizeof in->thing.identity, "item:%08d", (int)code->own.number);
+	if (code->own.station == st->number)
+		snprintf(in->thing.identity, sizeof in->thing.identity, "item:%08d", (int)code->own.number);
+	else
+		snprintf(in->thing.identity, sizeof in->thing.identity, "item-of-%02d:%08d",
+		         code->own.station, (int)code->own.number);
 }
 
 static int is_of_one_station(enum own_kind kind)
@@ -70,10 +74,11 @@ static void from_own(struct input *in, const struct station *st, const struct co
 		snprintf(in->text, sizeof in->text, "%s", own->site);
 		return;
 	}
-	/* What it is called here may be something else there: it is not even looked up. */
-	if (is_of_one_station(own->kind) && own->station != st->number) {
+	/* What it is called here may be something else there: only its station's list can say what a label is. */
+	if (is_of_one_station(own->kind) && own->station != st->number && !(own->kind == OWN_ITEM && batch)) {
 		in->act = ACT_FOREIGN;
 		in->number = own->station;
+		in->what = own->kind == OWN_ITEM ? SAY_CODE_OF_STORES : SAY_NONE;
 		return;
 	}
 	switch (own->kind) {

@@ -45,9 +45,13 @@ void unreadable_take(struct turn *t)
 		turn_refuse_fault(t, SAY(MISREAD_FOR, .fault = text), SAY(MISREAD));
 		return;
 	case ACT_FOREIGN:
-		turn_refuse(t, text[0]
-		                   ? SAY(FOREIGN_CODE, .what = SAY_OTHER_SITE, .site = text)
-		                   : SAY(FOREIGN_CODE, .what = SAY_OTHER_STATION, .station = t->in->number));
+		if (text[0])
+			turn_refuse(t, SAY(FOREIGN_CODE, .what = SAY_OTHER_SITE, .site = text));
+		else if (t->in->what == SAY_CODE_OF_STORES)
+			turn_refuse(t, SAY(LABEL_OTHER_STATION, .station = t->in->number));
+		else
+			turn_refuse(t,
+			            SAY(FOREIGN_CODE, .what = SAY_OTHER_STATION, .station = t->in->number));
 		return;
 	case ACT_PATIENT:
 		turn_refuse(t, SAY(PATIENTS_CODE));

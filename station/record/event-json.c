@@ -248,6 +248,9 @@ const char *event_key(const struct event *e, char room[24])
 			return "";
 		snprintf(room, 24, "label:%08d", (int)e->batch.first);
 		return room;
+	case EV_LABELS_TAKEN:
+		snprintf(room, 24, "labels-of:%d", (int)e->other);
+		return room;
 	default:
 		return "";
 	}

@@ -104,6 +104,7 @@ int record_last_slip(struct record *r, int32_t *slip)
 
 struct batch_search {
 	int64_t number;
+	int32_t station; /* that gave it out; -1 this one */
 	struct batch *out;
 	int found, unreadable;
 };
@@ -112,7 +113,9 @@ static int match_batch(void *context, const struct event *ev)
 {
 	struct batch_search *b = context;
 	b->unreadable |= ev->kind == EV_UNREADABLE;
-	if (ev->kind == EV_LABELLED && ev->batch.first <= b->number && b->number <= ev->batch.last) {
+	int of_it =
+	    b->station < 0 ? ev->kind == EV_LABELLED : ev->kind == EV_LABELS_TAKEN && ev->other == b->station;
+	if (of_it && ev->batch.first <= b->number && b->number <= ev->batch.last) {
 		*b->out = ev->batch;
 		b->found = 1;
 		return 1;
@@ -122,7 +125,17 @@ static int match_batch(void *context, const struct event *ev)
 
 int record_batch_of(struct record *r, int64_t number, struct batch *out)
 {
-	struct batch_search b = {.number = number, .out = out};
+	struct batch_search b = {.number = number, .station = -1, .out = out};
 	int n = store_each_row(r, r->batches, match_batch, &b, NULL);
 	return n < 0 ? n : !b.found && b.unreadable ? -EUCLEAN : b.found ? RECORD_FOUND : RECORD_HAS_NONE;
+}
+
+int record_batch_of_station(struct record *r, int32_t station, int64_t number, struct batch *out)
+{
+	struct batch_search b = {.number = number, .station = station, .out = out};
+	char key[24];
+	snprintf(key, sizeof key, "labels-of:%d", (int)station);
+	sqlite3_bind_text(r->taken, 1, key, -1, SQLITE_TRANSIENT);
+	int n = store_each_row(r, r->taken, match_batch, &b, NULL);
+	return n < 0 ? n : !b.found && b.unreadable ? -EUCLEAN : b.found;
 }

@@ -21,7 +21,7 @@
 
 struct record {
 	sqlite3 *db;
-	sqlite3_stmt *insert, *by_key, *of_case, *batches, *slips_of, *begin, *commit;
+	sqlite3_stmt *insert, *by_key, *of_case, *batches, *taken, *slips_of, *begin, *commit;
 	sqlite3 *copy_db;
 	sqlite3_backup *copy;
 	int lock;   /* of the data folder, -1 for a copy */

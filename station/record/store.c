@@ -180,6 +180,9 @@ int store_prepare_all(struct record *r, struct error *e)
 		n = store_prepare(r, &r->batches,
 		                  "SELECT payload FROM event WHERE kind = 'labelled' ORDER BY seq DESC", e);
 	if (n == 0)
+		n = store_prepare(r, &r->taken,
+		                  "SELECT payload FROM event WHERE key=? AND key<>'' ORDER BY seq DESC", e);
+	if (n == 0)
 		n = store_prepare(r, &r->slips_of,
 		                  "SELECT payload FROM event WHERE case_no=? AND case_no>0 AND kind IN"
 		                  " ('slip-queued','slip-state') ORDER BY seq",
@@ -315,6 +318,7 @@ void record_close(struct record *r)
 	sqlite3_finalize(r->by_key);
 	sqlite3_finalize(r->of_case);
 	sqlite3_finalize(r->batches);
+	sqlite3_finalize(r->taken);
 	sqlite3_finalize(r->slips_of);
 	sqlite3_finalize(r->begin);
 	sqlite3_finalize(r->commit);

@@ -104,6 +104,8 @@ int record_each_case(struct record *r, int64_t after, int limit, record_case_fn 
 enum record_found { RECORD_HAS_NONE = 0, RECORD_FOUND };
 int record_item_used(struct record *r, const char *identity, int32_t *case_no, uint8_t *back);
 int record_batch_of(struct record *r, int64_t item_number, struct batch *out);
+/* The same of a number that another station of this site gave out, whose list was taken. */
+int record_batch_of_station(struct record *r, int32_t station, int64_t item_number, struct batch *out);
 /* The highest number that a slip has, 0 where there is none. 0 or a negative errno. */
 int record_last_slip(struct record *r, int32_t *slip);
 /* The first slip of a case. */

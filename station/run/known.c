@@ -110,9 +110,12 @@ void known_ask_signed(struct core *c, const struct scan *s, struct input *in)
 
 int known_batch(struct core *c, const struct code *code, struct batch *batch, struct input *in)
 {
-	if (code->kind != CODE_OWN || code->own.kind != OWN_ITEM || code->own.station != c->station.number)
+	if (code->kind != CODE_OWN || code->own.kind != OWN_ITEM ||
+	    strcmp(code->own.site, c->station.site) != 0)
 		return 0;
-	int n = record_batch_of(c->record, code->own.number, batch);
+	int n = code->own.station == c->station.number
+	            ? record_batch_of(c->record, code->own.number, batch)
+	            : record_batch_of_station(c->record, code->own.station, code->own.number, batch);
 	if (n < 0)
 		could_not_ask(in, n);
 	return n == RECORD_FOUND;

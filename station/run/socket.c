@@ -21,6 +21,7 @@
 #include "count/unfollowed.h"
 #include "run/board.h"
 #include "run/import.h"
+#include "run/labels-list.h"
 #include "run/media.h"
 #include "run/outbox.h"
 #include "run/peer.h"
@@ -555,6 +556,20 @@ static json_t *do_bench(struct client *c, const json_t *q)
 	return taken_or_not(stock_steps(&c->d->core, room, json_object_get(q, "steps"), &e), &e);
 }
 
+static json_t *do_labels_write(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	(void)q;
+	return taken_or_not(labels_list_write(&c->d->core, &e), &e);
+}
+
+static json_t *do_labels_take(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	return taken_or_not(
+	    labels_list_take(&c->d->core, json_object_get(q, "list"), json_text(q, "key"), &e), &e);
+}
+
 static json_t *do_label(struct client *c, const json_t *q)
 {
 	struct error e = {0};
@@ -797,6 +812,8 @@ static const struct {
     {"recall", RIGHT_STORES | RIGHT_AUDIT, do_recall, 0},
     {"used", RIGHT_STORES | RIGHT_AUDIT, do_used, 0},
     {"bench", RIGHT_STORES, do_bench, 0},
+    {"labels-write", RIGHT_STORES, do_labels_write, 0},
+    {"labels-take", RIGHT_STORES, do_labels_take, 0},
     {"label", RIGHT_STORES, do_label, 0},
     {"settle", RIGHT_ALL, do_settle, 0},
     {"retry", RIGHT_COUNT | RIGHT_STORES, do_retry, 0},

@@ -135,6 +135,7 @@ static enum saying word_of(const struct event *e)
 	case EV_QUARANTINED:
 	case EV_RELEASED:
 	case EV_LABELLED:
+	case EV_LABELS_TAKEN:
 	case EV_BENCH_ASKED:
 	case EV_BENCH_PERSON:
 	case EV_RECEIVED:

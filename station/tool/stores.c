@@ -10,6 +10,7 @@
 #include "tool/client.h"
 #include "tool/import.h"
 #include "tool/stock-bench.h"
+#include "tool/stock-labels.h"
 #include "tool/stock-print.h"
 #include "tool/tool.h"
 #include "tool/words.h"
@@ -231,7 +232,7 @@ int tool_staff(int argc, char **argv)
 /* --- stock -------------------------------------------------------------------------------------- */
 
 static const char stock_options[] = "lot= why= since= by= and= json code= expiry= packs= room= sealed= "
-                                    "labels= sure bench= slip=";
+                                    "labels= sure bench= slip= write= take= key=";
 static const char stock_usage[] =
     "usage: bandtally stock list [LINE] [--lot LOT] [--json]\n"
     "       bandtally stock earliest [LINE] [--json]\n"
@@ -239,7 +240,7 @@ static const char stock_usage[] =
     "       bandtally stock found LINE [--since YYYYMMDD] [--json]\n"
     "       bandtally stock quarantine LINE [--lot LOT] --why TEXT\n"
     "       bandtally stock release LINE [--lot LOT] --by BADGE --and BADGE\n"
-    STOCK_BENCH_USAGE
+    "       bandtally stock labels --write FILE | --take FILE --key THUMBPRINT\n" STOCK_BENCH_USAGE
     "list says what lies where; earliest what may be used, first what expires first; recall where a line or "
     "a "
     "lot\n"
@@ -248,7 +249,8 @@ static const char stock_usage[] =
     "came\n"
     "back in a tray and no case misses. A line in quarantine, or one lot of it, may not be counted in until "
     "it is\n"
-    "released. \n"
+    "released. labels writes the numbers that this station gave out as a signed list, or takes another "
+    "station's.\n"
     "The others do what is scanned and typed at a stores bench (--bench ROOM; the first, where it "
     "is "
     "left out),\n"
@@ -298,6 +300,17 @@ static int stock_of_all(const char *what, const char *line, const char *lot, int
 	return strcmp(what, "earliest") == 0 ? stock_print_earliest(line, as_json) : -1;
 }
 
+static int stock_labels_of(const struct words *w)
+{
+	const char *write = words_value(w, stock_options, "write"),
+	           *take = words_value(w, stock_options, "take"), *key = words_value(w, stock_options, "key");
+	if (!write == !take)
+		return words_missing("--write FILE or --take FILE", stock_usage);
+	if (take && !key)
+		return words_missing("--key, as the station that wrote the list named it,", stock_usage);
+	return w->n_rest > 1 ? words_beyond(w->rest[1], stock_usage) : stock_labels(write, take, key);
+}
+
 int tool_stock(int argc, char **argv)
 {
 	static const char *const known[] = {"list", "earliest", "recall", "found", "quarantine", "release"};
@@ -308,6 +321,8 @@ int tool_stock(int argc, char **argv)
 	const char *what = w.n_rest ? w.rest[0] : "", *line = w.n_rest > 1 ? w.rest[1] : NULL;
 	const char *lot = words_value(&w, stock_options, "lot"), *why = words_value(&w, stock_options, "why");
 	int as_json = words_given(&w, stock_options, "json");
+	if (strcmp(what, "labels") == 0)
+		return stock_labels_of(&w);
 	if (stock_bench_knows(what))
 		return w.n_rest > 2 ? words_beyond(w.rest[2], stock_usage)
 		                    : stock_bench(&w, stock_options, stock_usage);

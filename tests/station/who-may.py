@@ -38,6 +38,8 @@ socket stock                                           stores audit root
 socket recall                                          stores audit root
 socket used                                            stores audit root
 socket bench                                           stores root
+socket labels-write                                    stores root
+socket labels-take                                     stores root
 socket label                                           stores root
 socket settle                                          root
 socket retry                                           count stores root

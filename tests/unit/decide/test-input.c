@@ -202,17 +202,22 @@ static void a_label_of_another_station_is_not_ours(void **state)
 	                            {.kind = OWN_SLIP, .number = 41, .copy = 1, .proof = 1, .station = 7}};
 	struct own_code old = {.kind = OWN_ITEM, .role = 'P', .number = 5, .old = true};
 	for (size_t i = 0; i < sizeof labels / sizeof *labels; i++) {
-		struct input in = of_own(labels[i], &batch);
+		struct input in = of_own(labels[i], i ? &batch : NULL);
 		assert_int_equal(in.act, ACT_FOREIGN);
 		assert_string_equal(in.text, "");
 		assert_int_equal(in.number, 7);
 		assert_string_equal(in.thing.identity, "");
 	}
+	/* but a label that its station's list names is what that says, and not the one of that number here */
+	struct input listed = of_own(labels[0], &batch);
+	assert_int_equal(listed.act, ACT_THING);
+	assert_string_equal(listed.thing.lot, "L9");
+	assert_string_equal(listed.thing.identity, "item-of-07:00000005");
 	assert_int_equal(of_own(old, &batch).act, ACT_THING);
 	st.number = 7;
 	for (size_t i = 0; i < sizeof labels / sizeof *labels; i++)
 		assert_int_not_equal(of_own(labels[i], &batch).act, ACT_FOREIGN);
-	struct input in = of_own(old, &batch); /* without a number it is of the first */
+	struct input in = of_own(old, NULL); /* without a number it is of the first */
 	assert_string_equal(in.text, "");
 	assert_int_equal(in.number, 0);
 	in = of_own((struct own_code){.kind = OWN_BADGE, .number = 7},

@@ -6,7 +6,7 @@
 
 #include "base/clock.h"
 #include "record/chain.h"
-#include "record/event.h"
+#include "record/event-json.h"
 #include "tell/slip.h"
 #include "tell/view.h"
 

@@ -22,7 +22,7 @@ struct station;
 enum room_kind {
 	ROOM_OF_CASES = 0, /* where operations are */
 	ROOM_OF_STORES,    /* a stores bench (station/stock) */
-	ROOM_OF_AUDIT,     /* an auditor's desk, where slips are read and nothing is counted (decide/audit-desk.h) */
+	ROOM_OF_AUDIT, /* an auditor's desk, where slips are read and nothing is counted (decide/audit-desk.h) */
 };
 
 struct room {

@@ -151,9 +151,9 @@ int station_step(struct sheet *s, struct sheet *before, struct step *undo, const
 /* Room for `more` further lines or lots in quarantine. 0 or -ENOMEM. */
 int station_reserve_quarantines(struct station *st, size_t more);
 
-const struct room *station_room(const struct station *st, int32_t number); /* NULL when unknown */
+const struct room *station_room(const struct station *st, int32_t number);          /* NULL when unknown */
 int station_room_is(const struct station *st, int32_t number, enum room_kind kind); /* 0 when unknown */
-const char *station_room_name(const struct station *st, int32_t number);   /* "room 7" when unknown */
+const char *station_room_name(const struct station *st, int32_t number); /* "room 7" when unknown */
 const char *station_language(const struct station *st,
                              int32_t room);                        /* of its board and papers: "en", "de" */
 int station_sheet_of_room(const struct station *st, int32_t room); /* index of the running case, or -1 */

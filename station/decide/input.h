@@ -18,11 +18,11 @@ enum act {
 	ACT_CASE_LABEL,  /* number */
 	ACT_PAPER_SHEET, /* number: of the sheet, card_room */
 	ACT_SLIP,        /* number, copy, proof; slip, paper, newer, unanswered */
-	ACT_SIGNED,      /* the signed summary of a slip; signature, and of one that is held slip, paper and slip_case */
-	ACT_THING,       /* thing, pieces; line, parts */
-	ACT_TRAY,        /* as ACT_THING; line->contents are counted in */
-	ACT_UNKNOWN,     /* a code that nothing here knows: what, or text is the code, shortened */
-	ACT_BROKEN,      /* a code that contradicts itself: text is why */
+	ACT_SIGNED, /* the signed summary of a slip; signature, and of one that is held slip, paper and slip_case */
+	ACT_THING,   /* thing, pieces; line, parts */
+	ACT_TRAY,    /* as ACT_THING; line->contents are counted in */
+	ACT_UNKNOWN, /* a code that nothing here knows: what, or text is the code, shortened */
+	ACT_BROKEN,  /* a code that contradicts itself: text is why */
 	ACT_FOREIGN, /* a code of another site: text is its letters; or text is "": of station `number` of this one */
 	ACT_PATIENT, /* a wristband: nothing of it is kept (rule 20) */
 	ACT_TYPED,   /* free text that answers a question (an incident number) */

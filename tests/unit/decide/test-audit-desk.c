@@ -66,9 +66,10 @@ static void the_code_of_a_slip_says_where_it_was_made_and_makes_it_seen_by_nobod
 	in.known.slip = (struct slip){.number = 12, .case_no = 4, .room = 1};
 	in.known.slip_case = 4;
 	in.known.paper = (struct paper){.queued = 7, .copy = 1, .made = 1, .proof = 123456};
-	assert_string_equal(at_desk(in, VERDICT_ACCEPTED),
-	                    "Slip 0000012, copy 1, of case 4: this paper was made here. What was signed is in "
-	                    "its other code.");
+	assert_string_equal(
+	    at_desk(in, VERDICT_ACCEPTED),
+	    "Slip 0000012, copy 1, of case 4: this paper was made here. What was signed is in "
+	    "its other code.");
 	in.proof = 123457;
 	assert_non_null(strstr(at_desk(in, VERDICT_REFUSED), "is not ours"));
 }
@@ -76,14 +77,14 @@ static void the_code_of_a_slip_says_where_it_was_made_and_makes_it_seen_by_nobod
 static void nothing_else_is_taken_there(void **state)
 {
 	(void)state;
-	static const enum act others[] = {ACT_CARD,  ACT_DIGIT,   ACT_BADGE,  ACT_CASE_LABEL,
-	                                  ACT_THING, ACT_UNKNOWN, ACT_BROKEN, ACT_FOREIGN,
-	                                  ACT_TYPED, ACT_HALF};
+	static const enum act others[] = {ACT_CARD,    ACT_DIGIT,  ACT_BADGE,   ACT_CASE_LABEL, ACT_THING,
+	                                  ACT_UNKNOWN, ACT_BROKEN, ACT_FOREIGN, ACT_TYPED,      ACT_HALF};
 	for (size_t i = 0; i < sizeof others / sizeof *others; i++) {
 		struct input in = {.act = others[i], .card = CARD_NEW_CASE, .digit = 2, .number = 1};
 		assert_non_null(strstr(at_desk(in, VERDICT_REFUSED), "only slips are read"));
 	}
-	assert_non_null(strstr(at_desk((struct input){.act = ACT_PATIENT}, VERDICT_REFUSED), "nothing of it was kept"));
+	assert_non_null(
+	    strstr(at_desk((struct input){.act = ACT_PATIENT}, VERDICT_REFUSED), "nothing of it was kept"));
 }
 
 /* In a theatre it is no code of the count. */
@@ -100,7 +101,8 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test_setup(a_signed_summary_is_told_as_the_record_has_it, begin),
-	    cmocka_unit_test_setup(the_code_of_a_slip_says_where_it_was_made_and_makes_it_seen_by_nobody, begin),
+	    cmocka_unit_test_setup(the_code_of_a_slip_says_where_it_was_made_and_makes_it_seen_by_nobody,
+	                           begin),
 	    cmocka_unit_test_setup(nothing_else_is_taken_there, begin),
 	    cmocka_unit_test_setup(a_room_with_cases_says_whom_a_signed_summary_is_for, begin),
 	};

@@ -453,7 +453,8 @@ static void a_slip_speaks_the_language_that_its_event_holds(void **state)
 	assert_int_equal(said(document, "Zählungen", "keine Zählung wurde bestätigt"), 1);
 	assert_int_equal(said(document, "Berichtigt", "rechter Zeigefinger: ab war 3 min früher"), 1);
 	assert_int_equal(said(document, "Vermerke", "Um 11:17 unterbrochen"), 1);
-	assert_string_equal(json_text(summary, "outcome"), "Rechter Zeigefinger: 11 min, NICHT BLOSS GESEHEN");
+	assert_string_equal(json_text(summary, "outcome"),
+	                    "Rechter Zeigefinger: 11 min, NICHT BLOSS GESEHEN");
 }
 
 int main(void)

@@ -20,7 +20,7 @@
 #include "count/staff-file.h"
 #include "count/unfollowed.h"
 #include "run/board.h"
-#include "run/import.h"
+#include "run/file-lists.h"
 #include "run/labels-list.h"
 #include "run/media.h"
 #include "run/outbox.h"

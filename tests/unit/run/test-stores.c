@@ -9,7 +9,7 @@
 
 #include "code/own-codes.h"
 #include "run/core.h"
-#include "run/import.h"
+#include "run/file-lists.h"
 #include "run/stock-lists.h"
 #include "run/stock-steps.h"
 #include "run/teller.h"

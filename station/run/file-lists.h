@@ -1,6 +1,6 @@
 /* Lists that stores and whoever looks after the station keep as files, taken whole or not at all: catalogue and staff. */
-#ifndef BANDTALLY_RUN_IMPORT_H
-#define BANDTALLY_RUN_IMPORT_H
+#ifndef BANDTALLY_RUN_FILE_LISTS_H
+#define BANDTALLY_RUN_FILE_LISTS_H
 
 #include "base/json.h"
 #include "run/core.h"

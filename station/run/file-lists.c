@@ -1,4 +1,4 @@
-#include "run/import.h"
+#include "run/file-lists.h"
 
 #include <errno.h>
 

@@ -92,22 +92,23 @@ static int set_value(struct medium *m, const char *name, const char *value, stru
 
 /* --- a medium as a whole --------------------------------------------------------------------------- */
 
-static int fault(const struct medium *m, struct error *e, const char *what)
-{
-	return error_set(e, -EINVAL, "[medium %s]: %s", m->name, what);
-}
-
 static int check_sheet(const struct medium *m, struct error *e)
 {
 	if (!m->labels[0] || !m->step[0])
-		return fault(m, e, "a sheet needs sheet_mm, labels and step_mm: give them");
+		return error_set(e, -EINVAL,
+		                 "[medium %s]: a sheet needs sheet_mm, labels and step_mm: give them",
+		                 m->name);
 	for (int i = 0; i < 2; i++) {
 		if (m->labels[i] > 1 && m->step[i] < m->label[i])
-			return fault(m, e,
-			             "its labels would lie on each other: step_mm must be label_mm or more");
+			return error_set(e, -EINVAL,
+			                 "[medium %s]: its labels would lie on each other: step_mm must be "
+			                 "label_mm or more",
+			                 m->name);
 		if (m->first[i] + (m->labels[i] - 1) * m->step[i] + m->label[i] > m->sheet[i])
-			return fault(
-			    m, e, "its last label would lie beyond the sheet: measure first_mm and step_mm");
+			return error_set(e, -EINVAL,
+			                 "[medium %s]: its last label would lie beyond the sheet: measure "
+			                 "first_mm and step_mm",
+			                 m->name);
 	}
 	return 0;
 }
@@ -117,11 +118,14 @@ static int check_medium(const struct medium *m, struct error *e)
 	if (!m->name[0])
 		return 0;
 	if (!m->dpi || !m->label[0])
-		return fault(m, e, "it needs dpi and label_mm: give them");
+		return error_set(e, -EINVAL, "[medium %s]: it needs dpi and label_mm: give them", m->name);
 	if (m->label[0] < LABEL_LOW_UM || m->label[0] % 1000 || m->label[1] % 1000)
-		return fault(m, e, "label_mm must be whole millimetres, at least 20 x 12");
+		return error_set(
+		    e, -EINVAL, "[medium %s]: label_mm must be whole millimetres, at least 20 x 12", m->name);
 	int sheet = m->sheet[0] || m->labels[0] || m->step[0] || m->first[0] || m->first[1];
-	return !sheet ? 0 : m->sheet[0] ? check_sheet(m, e) : fault(m, e, "a sheet needs sheet_mm: give it");
+	return !sheet        ? 0
+	       : m->sheet[0] ? check_sheet(m, e)
+	                     : error_set(e, -EINVAL, "[medium %s]: a sheet needs sheet_mm: give it", m->name);
 }
 
 static int end_medium(struct reading *r, struct error *e)

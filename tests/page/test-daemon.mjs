@@ -155,7 +155,7 @@ await it('a printer that does not answer is said on the board, with what to do, 
 	await page.reload();
 	for (const what of [card(1), badge(people['SCRUB-1']), badge(people['CIRC-2']), label('GREEN-M'), badge(people['CIRC-2']), card(50), card(11)])
 		assert.ok([0, 4].includes(scan(what).status), what);
-	await reads('note', /Printing slip 2: the printer does not answer: check power, cable and network/);
+	await reads('note', /Printing slip 0000002: the printer does not answer: check power, cable and network/);
 	assert.match(scan(slip(2)).stdout, /refused: Slip 0000002, copy 1, was not printed yet/);
 	assert.match(await page.evaluate(() => document.getElementById('note').textContent), /does not answer/);
 	await page.click('#type'); // the station was started anew, in the same boot

@@ -5,6 +5,8 @@
 
 #include "labels/slip-draw.h"
 
+#define HEAD_CLEAR_MM 1.6 /* between a head and the rules beside it */
+
 /* Texts one under the other in one column. */
 struct lines {
 	struct {
@@ -71,7 +73,7 @@ static double at_least(struct canvas *c, const struct style *head, enum saying w
 	char text[80];
 	snprintf(text, sizeof text, "%s", canvas_said(c, words));
 	for (char *rest, *word = strtok_r(text, " ", &rest); word; word = strtok_r(NULL, " ", &rest)) {
-		double w = canvas_text_width(c, head, word) + 1;
+		double w = canvas_text_width(c, head, word) + HEAD_CLEAR_MM + 0.2;
 		mm = w > mm ? w : mm;
 	}
 	return mm;
@@ -228,16 +230,16 @@ static void heads(struct flow *f, const struct columns *k)
 	double x = f->x + k->number + k->item, from = f->y;
 	const char *in = canvas_said(f->c, SAY_SLIP_P_IN), *out = canvas_said(f->c, SAY_SLIP_P_OUT);
 	const struct style *left = &f->look->small_strong;
-	double a = canvas_text_height(f->c, &k->head, k->in, in),
-	       b = canvas_text_height(f->c, &k->head, k->out, out);
+	double a = canvas_text_height(f->c, &k->head, k->in - HEAD_CLEAR_MM, in),
+	       b = canvas_text_height(f->c, &k->head, k->out - HEAD_CLEAR_MM, out);
 	double h = a > b ? a : b, line = canvas_text_height(f->c, left, -1, "0");
 	if (k->number > 0)
 		canvas_text(f->c, left, f->x, f->y + h - line, -1, canvas_said(f->c, SAY_SLIP_P_NUMBER));
 	canvas_text(f->c, left, f->x + k->number + (f->look->wide || f->look->roll ? 0 : 2), f->y + h - line,
 	            k->item - 2,
 	            canvas_said(f->c, f->look->wide ? SAY_SLIP_P_ITEM : SAY_SLIP_P_ITEM_EVIDENCE));
-	canvas_text(f->c, &k->head, x, f->y + h - a, k->in, in);
-	canvas_text(f->c, &k->head, x + k->in, f->y + h - b, k->out, out);
+	canvas_text(f->c, &k->head, x + HEAD_CLEAR_MM / 2, f->y + h - a, k->in - HEAD_CLEAR_MM, in);
+	canvas_text(f->c, &k->head, x + k->in + HEAD_CLEAR_MM / 2, f->y + h - b, k->out - HEAD_CLEAR_MM, out);
 	if (f->look->wide)
 		canvas_text(f->c, left, x + k->in + k->out + 2, f->y + h - line, k->evidence - 2,
 		            canvas_said(f->c, SAY_SLIP_P_EVIDENCE));

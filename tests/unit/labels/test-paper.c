@@ -134,7 +134,7 @@ static void a_name_that_does_not_fit_its_label_refuses_the_label(void **state)
 	int pages;
 	json_object_set_new(d, "label", json_pack("{s:i,s:i}", "width_mm", 20, "height_mm", 12));
 	assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EINVAL);
-	assert_non_null(strstr(e.text, "use a larger label"));
+	assert_non_null(strstr(e.text, "use labels of at least"));
 	assert_int_equal(pdf.size, 0);
 	json_decref(d);
 	buf_free(&pdf);

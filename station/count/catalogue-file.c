@@ -291,7 +291,7 @@ static int check_alone(const struct csv *c, const struct line *line, int number,
 	char place[CSV_PLACE_MAX];
 	if (line_check(line, &where, &why) == 0)
 		return 0;
-	csv_place(c, number, where, place);
+	csv_place(c, number, (int)where, place);
 	return error_set(e, -EINVAL, "%s: %.400s", place, why.text);
 }
 

@@ -12,6 +12,7 @@
 #include <unistd.h>
 
 #include "asked.h"
+#include "base/file.h"
 #include "run/core.h"
 
 #define LINES 20
@@ -32,15 +33,13 @@ static void store(struct event *events, int n)
 
 static void write_settings(void)
 {
+	static const char text[] =
+	    "[site]\nletters = BC\n[room 1]\nname = Theatre 1\n[room 9]\nname = Stores\nkind = stores\n"
+	    "[board]\nstart = no\n";
 	char path[100];
 	snprintf(path, sizeof path, "%s/station.ini", folder);
-	FILE *f = fopen(path, "w");
-	if (!f)
+	if (file_replace(path, 0644, text, sizeof text - 1) < 0)
 		die(path);
-	fputs("[site]\nletters = BC\n[room 1]\nname = Theatre 1\n[room 9]\nname = Stores\nkind = stores\n"
-	      "[board]\nstart = no\n",
-	      f);
-	fclose(f);
 }
 
 static struct batch lot_of(int lot)

@@ -23,6 +23,7 @@
 static struct core core;
 static char folder[64];
 static char answer[8 << 20];
+static pid_t daemon_pid;
 
 static void store(struct event *events, int n)
 {
@@ -52,6 +53,7 @@ static struct batch lot_of(int lot)
 
 static void add_lines(void)
 {
+	store(&(struct event){.kind = EV_STAFF_SET, .staff = {1, "STORES-1", STAFF_PRACTITIONER, 1, 0}}, 1);
 	for (int i = 0; i < LINES; i++) {
 		struct event ev = {
 		    .kind = EV_LINE_SET,
@@ -127,8 +129,10 @@ static void measure(int fd, const char *name, const char *line, int json, int la
 	static int64_t took[TIMES];
 	for (int i = 0; i < TIMES; i++) {
 		took[i] = round_trip(fd, line, strlen(line), answer, sizeof answer);
-		if (!strstr(answer, "\"ok\":true") || strstr(answer, "\"verdict\":\"refused\""))
+		if (!strstr(answer, "\"ok\":true") || strstr(answer, "\"verdict\":\"refused\"")) {
+			kill(daemon_pid, SIGTERM);
 			die(answer);
+		}
 	}
 	double half = at_ms(took, TIMES, 50), most = at_ms(took, TIMES, 99);
 	char all[100];
@@ -182,7 +186,7 @@ int main(int count, char **words)
 			cases = atoi(words[++i]);
 	}
 	make_stock(lots, cases);
-	pid_t pid = start(bin ? bin : "build/release/bin");
+	pid_t pid = daemon_pid = start(bin ? bin : "build/release/bin");
 	char socket[100];
 	snprintf(socket, sizeof socket, "%s/socket", folder);
 	int fd = reach(socket);

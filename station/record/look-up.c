@@ -41,10 +41,11 @@ int record_slip_of_case(struct record *r, int32_t case_no, int32_t *slip)
 {
 	struct event ev = {.kind = EV_STOPPED};
 	sqlite3_stmt *s = NULL;
-	int n = store_prepare(r, &s,
-	                      "SELECT payload, seq FROM event WHERE case_no = ? AND kind = 'slip-queued'"
-	                      " ORDER BY seq LIMIT 1",
-	                      NULL);
+	int n = store_prepare(
+	    r, &s,
+	    "SELECT payload, seq FROM event WHERE case_no = ? AND case_no > 0 AND kind = 'slip-queued'"
+	    " ORDER BY seq LIMIT 1",
+	    NULL);
 	if (n == 0) {
 		sqlite3_bind_int(s, 1, case_no);
 		n = store_each_row(r, s, keep_one, &ev, NULL);

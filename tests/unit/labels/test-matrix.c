@@ -233,7 +233,7 @@ static void a_label_that_is_too_small_is_refused_with_the_size_that_would_do(voi
 		for (int square = 0; square < 2; square++) {
 			struct buf pdf = {0};
 			struct error e = {0};
-			int pages, width, height;
+			int pages, width = 0, height = 0;
 			const char *shape = square ? "square" : "rectangle";
 			json_t *d = labels(dpis[i], 20, 12, shape);
 			assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EINVAL);

@@ -89,7 +89,7 @@ int stores_apply(struct stores *s, const struct event *events, int count, char *
 		note_label(s, &ev);
 	}
 	e = (struct error){0};
-	int rule = rule_stock_broken(&s->stock, &e);
+	enum stores_rule rule = rule_stock_broken(&s->stock, &e);
 	snprintf(why, size, "%.*s", (int)size - 1, e.text);
 	return rule ? -EINVAL : 0;
 }

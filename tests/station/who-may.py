@@ -224,7 +224,7 @@ class Users:
 def names_known(station):
     """Each request that the station and the command know, as they say themselves."""
     source = (SOURCE / "station/run/socket.c").read_text()
-    yield from ("socket " + n for n in re.findall(r'^    \{"([a-z-]+)", RIGHT_.*, do_', source, re.M))
+    yield from ("socket " + n for n in re.findall(r'^    \{"([a-z-]+)", RIGHT_.*, request_', source, re.M))
     yield from ("command " + n for n in re.findall(r"^  ([a-z-]+) +", station.bt("--help")[1], re.M))
 
 

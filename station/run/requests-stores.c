@@ -1,0 +1,168 @@
+#include <errno.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "base/name.h"
+#include "run/labels-list.h"
+#include "run/media.h"
+#include "run/request.h"
+#include "run/stock-lists.h"
+#include "run/stock-steps.h"
+#include "stock/bench-view.h"
+
+/* Two people release, who are known by their badges: stores rule 5. */
+static int take_two(const struct client *c, const json_t *q, struct event *ev, struct error *e)
+{
+	const struct staff *staff = &c->d->core.station.staff;
+	if (request_number(q, "by", 1, BADGE_MAX, &ev->person, e) < 0 ||
+	    request_number(q, "and", 1, BADGE_MAX, &ev->other, e) < 0)
+		return -EINVAL;
+	const struct person *by = staff_find(staff, ev->person), *and = staff_find(staff, ev->other);
+	if (!ev->person || !ev->other || ev->person == ev->other)
+		return error_set(e, -EINVAL, "not released: two people release: give the badges of both");
+	if (!by || by->withdrawn || !and || and->withdrawn)
+		return error_set(e, -EINVAL,
+		                 "not released: one of the badges is not in use: see 'bandtally staff list'");
+	return 0;
+}
+
+json_t *request_quarantine(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	int release = strcmp(json_text(q, "do"), "release") == 0;
+	struct event ev = {.kind = release ? EV_RELEASED : EV_QUARANTINED};
+	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, json_text(q, "line"));
+	if (!line)
+		return answer_no("the catalogue has no such line: see 'bandtally catalogue export'");
+	snprintf(ev.thing.line, sizeof ev.thing.line, "%s", line->key);
+	snprintf(ev.thing.name, sizeof ev.thing.name, "%s", line->name);
+	/* What was let in before must find its way out. */
+	if ((release ? request_text : request_name)(q, "lot", ev.thing.lot, sizeof ev.thing.lot, &e) < 0 ||
+	    request_name(q, "why", ev.text, sizeof ev.text, &e) < 0)
+		return answer_no(e.text);
+	if (release && take_two(c, q, &ev, &e) < 0)
+		return answer_no(e.text);
+	if (!release && !ev.text[0])
+		return answer_no(
+		    "not put in quarantine: no reason is given: say why, the people at the table will "
+		    "read it");
+	return answer_yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
+}
+
+static int take_lot(const struct client *c, const json_t *q, struct batch *of, struct error *e)
+{
+	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, json_text(q, "line"));
+	if (!line)
+		return error_set(e, -ENOENT,
+		                 "the catalogue has no such line: see 'bandtally catalogue export'");
+	snprintf(of->line, sizeof of->line, "%s", line->key);
+	return request_text(q, "lot", of->lot, sizeof of->lot, e);
+}
+
+static json_t *answer_with(const char *name, json_t *value, const struct error *e)
+{
+	if (!value)
+		return answer_no(e->text);
+	json_t *o = answer_yes();
+	json_object_set_new(o, name, value);
+	return o;
+}
+
+json_t *request_stock(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	struct batch of = {0};
+	struct core *core = &c->d->core;
+	if (*json_text(q, "line") && take_lot(c, q, &of, &e) < 0)
+		return answer_no(e.text);
+	return answer_with("stock",
+	                   stock_list(&core->stock, &core->station, of.line, of.lot, core_today(core)), &e);
+}
+
+json_t *request_recall(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	struct batch of = {0};
+	if (take_lot(c, q, &of, &e) < 0)
+		return answer_no(e.text);
+	return answer_with("recall", stock_recall_list(&c->d->core, &of, &e), &e);
+}
+
+json_t *request_used(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	struct batch of = {0};
+	int32_t since = 0;
+	if (take_lot(c, q, &of, &e) < 0 || request_day(q, "since", &since, &e) < 0)
+		return answer_no(e.text);
+	return answer_with("used", stock_used(&c->d->core, &of, since, &e), &e);
+}
+
+json_t *request_bench(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	int32_t room = core_bench_room(&c->d->core);
+	if (request_number(q, "room", 1, ROOM_MAX, &room, &e) < 0)
+		return answer_no(e.text);
+	return answer_with_ok(stock_steps(&c->d->core, room, json_object_get(q, "steps"), &e), &e);
+}
+
+json_t *request_labels_write(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	(void)q;
+	return answer_with_ok(labels_list_write(&c->d->core, &e), &e);
+}
+
+json_t *request_labels_take(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	return answer_with_ok(
+	    labels_list_take(&c->d->core, json_object_get(q, "list"), json_text(q, "key"), &e), &e);
+}
+
+json_t *request_label(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	struct event ev = {.kind = EV_LABELLED};
+	int32_t count = 0;
+	int64_t first = c->d->core.station.last_item_no + 1;
+	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, json_text(q, "line"));
+	if (!line)
+		return answer_no("the catalogue has no such line: see 'bandtally catalogue export'");
+	if (request_number(q, "count", 1, 500, &count, &e) < 0 ||
+	    request_day(q, "expiry", &ev.batch.expiry, &e) < 0 ||
+	    request_name(q, "lot", ev.batch.lot, sizeof ev.batch.lot, &e) < 0)
+		return answer_no(e.text);
+	if (count < 1)
+		return answer_no("no labels were numbered: 'count' is missing: say how many, 1 to 500");
+	if (line->label == LABEL_NEVER)
+		return answer_no(
+		    "no labels were numbered: the catalogue does not say where the label of this line goes, "
+		    "and whether before or after sterilising: fill its columns 'label' and 'label_place', "
+		    "and import it");
+	if (first + count - 1 > ITEM_NUMBER_MAX)
+		return answer_no(
+		    "no labels were numbered: this station's item numbers are used up: ask whoever looks "
+		    "after the station for another number of it");
+	snprintf(ev.batch.line, sizeof ev.batch.line, "%s", line->key);
+	ev.batch.first = first;
+	ev.batch.last = first + count - 1;
+	ev.room = core_bench_room(&c->d->core);
+	ev.n = ev.room != 0;
+	json_t *medium =
+	    *json_text(q, "medium") ? media_find(c->d->core.folder, json_text(q, "medium"), &e) : NULL;
+	if (*json_text(q, "medium") && !medium)
+		return answer_no(e.text);
+	json_t *o = answer_yes_or_no(json_truth(q, "try") ? 0 : core_store(&c->d->core, &ev, 1, &e), &e);
+	if (medium)
+		json_object_set_new(o, "medium", medium);
+	json_object_set_new(o, "first", json_integer(first));
+	json_object_set_new(o, "place", name_told(line->label_place, LINE_LABEL_MAX));
+	json_object_set_new(o, "before", json_boolean(line->label == LABEL_BEFORE_STERILISING));
+	json_object_set_new(o, "name", name_told(line->name, LINE_NAME_MAX));
+	json_object_set_new(o, "site", json_string(c->d->core.station.site));
+	json_object_set_new(o, "station", json_integer(c->d->core.station.number));
+	json_object_set_new(o, "site_name", json_string(c->d->core.station.site_name));
+	return o;
+}

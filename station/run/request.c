@@ -3,11 +3,49 @@
 #include <errno.h>
 #include <inttypes.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
+#include <unistd.h>
 
+#include "base/log.h"
 #include "base/name.h"
 #include "code/date.h"
 #include "tell/view.h"
+
+void request_leave(struct client *c)
+{
+	stream_free(c->stream);
+	if (c->copying) { /* nobody waits for the copy any more */
+		loop_cancel(c->d->loop, c);
+		record_copy_stop(c->d->core.record);
+		c->d->copying = 0;
+	}
+	if (c->copy_file[0])
+		unlink(c->copy_file);
+	for (struct client **at = &c->d->clients; *at; at = &(*at)->next)
+		if (*at == c) {
+			*at = c->next;
+			break;
+		}
+	free(c);
+}
+
+/* An answer that cannot be made is told to be missing; who cannot be told even that is left, and hears so by it. */
+int request_answer(struct client *c, json_t *o)
+{
+	static const char missing[] = "{\"error\":\"the answer could not be made: out of memory: try again\","
+	                              "\"ok\":false}\n";
+	_cleanup_(buf_free) struct buf line = {0};
+	int made = json_write_canonical(o, &line) == 0 && buf_add_text(&line, "\n") == 0;
+	int n = made ? stream_send(c->stream, line.data, line.size)
+	             : stream_send(c->stream, missing, sizeof missing - 1);
+	json_decref(o);
+	if (n < 0) {
+		log_line("a program at the socket does not take its answer: %s: it is left", strerror(-n));
+		request_leave(c);
+	}
+	return n;
+}
 
 json_t *answer_yes(void)
 {

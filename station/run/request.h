@@ -38,6 +38,9 @@ json_t *answer_yes_or_no(int n, const struct error *e);   /* of a function that 
 json_t *answer_with_ok(json_t *o, const struct error *e); /* `o`, which is taken; NULL: why there is none */
 json_t *answer_reply(const struct reply *r);
 
+/* Ends a connection: `c` is no more, and what was made for it alone goes with it. */
+void request_leave(struct client *c);
+
 /* Sends one that comes later, and takes it. Who does not take it is left: then a negative errno, and `c` is no more. */
 int request_answer(struct client *c, json_t *o);
 

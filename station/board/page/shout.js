@@ -45,7 +45,7 @@ function tick(a) {
 }
 
 function shoutOwed(box, o) {
-	put(box, el('p', { class: 'word deed' }, deed(o)), ...(o.digits.length ? [el('p', {}, list(o.digits))] : []),
+	put(box, el('p', { class: 'word deed' }, deed(o)), ...(o.digits.length ? [el('p', { class: 'digits' }, list(o.digits))] : []),
 		el('p', { class: 'rest' }, t('after-case', { case: o.of, time: o.at }), ...o.left.map((a) => el('span', {}, shape('open'), tick(a))), o.more ? t('after-more', { n: o.more }) : ''));
 }
 

@@ -172,7 +172,7 @@ export const scenes = {
 		next: 'Search 3 of 11: look at and feel the digit, under the dressing too: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
 		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(2, 2), may_be_on: [2],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })],
-		recent: [scan(6000, 'accepted', 'Search step 2 NOT done: count again, both together. Type why, or write it on the slip.'), scan(31000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 0 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
+		recent: [scan(6000, 'accepted', 'Entered as NOT done: search step 2, count again, both together. Type why, or write it on the slip.'), scan(31000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 0 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
 		slips: [{ number: 1044, case: 41, room: 1, copy: 1, kind: 'discrepancy', state: 'sent' }],
 	}, { final: 'asking', discrepancy: true }),
 	'full-sheet': view({

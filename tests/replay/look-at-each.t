@@ -1,66 +1,5 @@
 # Each digit of a case that ended unresolved is looked at and entered by itself, and stays on the board until then (rule 16).
-> card NEW CASE
-accepted: Case 1 opened in Theatre 1.
-next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
-  event: case-opened, case 1
-> badge SCRUB-1
-accepted: SCRUB-1: at the field.
-next: Who circulates: scan the circulating badge.
-  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
-> badge CIRC-2
-accepted: CIRC-2: circulating.
-next: Count in: scan each pack and instrument; CANCEL if there is no operation.
-  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
-> pack GREEN-M 341 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: item-in, case 1, item 1, GREEN-M:341 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
-> pack GREEN-M 342 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: item-in, case 1, item 2, GREEN-M:342 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
-> badge CIRC-2
-accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
-  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
-> digit right index finger
-accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
-next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
-  event: digit-on, case 1, digit right index finger, first
-  event: item-on, case 1, item 2, digit right index finger
-> digit left ring finger
-accepted: Tourniquet on, left ring finger, from 10:00; no forceps on it. The clock runs.
-next: On: right index finger and left ring finger. When one is off: scan its digit card, then OFF.
-  event: digit-on, case 1, digit left ring finger, first
-  event: item-on, case 1, item 1, digit left ring finger
-> digit right index finger
-question: Tourniquet on the right index finger for 0 min.
-next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
-  event: asked, case 1, off, digit right index finger, first
-> card OFF
-accepted: Off, right index finger, at 10:00, after 0 min. Off is not yet accounted for.
-next: When the tourniquet is off the left ring finger: scan its digit card, then OFF.
-  event: item-off, case 1, item 2, digit right index finger, first
-  event: asked, case 1, nothing more
-  event: digit-off, case 1, digit right index finger
-> card NEXT
-accepted: Next.
-next: When the tourniquet is off the left ring finger: scan its digit card, then OFF.
-  event: next, case 1
-> digit left ring finger
-question: Tourniquet on the left ring finger for 0 min.
-next: Left ring finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
-  event: asked, case 1, off, digit left ring finger, first
-> card OFF
-accepted: Off, left ring finger, at 10:00, after 0 min. Off is not yet accounted for.
-next: Before the dressing: scan FINAL COUNT.
-  event: item-off, case 1, item 1, digit left ring finger, first
-  event: asked, case 1, nothing more
-  event: digit-off, case 1, digit left ring finger
-> card FINAL COUNT
-accepted: Final count, line by line.
-next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are intact; CUT AND COMPLETE for one that is cut; PIECES MISSING for one not whole; the digit card if it is on a digit; SHOWN and their number for as many as are; NO if none is there.
-  event: count-started, case 1, final, first
+begins from two-off
 > card MISSING
 accepted: NOT THERE: finger tourniquet, green, M, 0 of 2. DISCREPANCY: say it aloud. The discrepancy slip prints now.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
@@ -169,8 +108,8 @@ next: Case 1: look at that patient's right index finger now: scan STEP DONE when
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number
   event: signed-out, case 1, person SURG-3
-  event: item-used, case 1, item 1, GREEN-M:341 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use
-  event: item-used, case 1, item 2, GREEN-M:342 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use
+  event: item-used, case 1, item 1, GREEN-M:501 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use
+  event: item-used, case 1, item 2, GREEN-M:502 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use
   event: case-ended, case 1, unresolved, number-owed
   event: slip-queued, case 1, reconciliation, copy 1, n 2, "en"
 prints: reconciliation slip 2

@@ -49,23 +49,42 @@ static const char *folder_of(const char *path, char *out, size_t size)
 	return out;
 }
 
-/* `whole` gets the script with what the station says now. */
+static void play_file(struct play *p, const char *path, struct buf *whole);
+
+/* Whole, and in silence: what the station says to it stands in that script. */
+static void begin_from(struct play *p, const char *path, const char *name)
+{
+	char folder[400], other[1500];
+	snprintf(other, sizeof other, "%s/%s.t", folder_of(path, folder, sizeof folder), name);
+	play_file(p, other, NULL);
+	json_array_clear(p->printed);
+}
+
+/* `whole` gets the script with what the station says now; NULL: that is not wanted. */
 static void play_file(struct play *p, const char *path, struct buf *whole)
 {
 	FILE *f = fopen(path, "re");
 	if (!f)
 		play_die(path, strerror(errno));
 	char line[1024];
-	int expecting = 0;
+	int expecting = 0, began = 0;
 	while (fgets(line, sizeof line, f)) {
 		line[strcspn(line, "\n")] = 0;
 		int input = line[0] == '>' || line[0] == '+';
 		if (expecting && line[0] && !input)
 			continue; /* an old expectation */
 		expecting = input;
-		buf_printf(whole, "%s\n", line);
-		script_line(p, line);
-		if (input && p->said.size)
+		if (whole)
+			buf_printf(whole, "%s\n", line);
+		if (strncmp(line, "begins from ", 12) == 0) {
+			if (began)
+				play_die(path, "only the first line of a script says what it begins from");
+			begin_from(p, path, line + 12);
+		} else {
+			script_line(p, line);
+		}
+		began |= line[0] && line[0] != '#';
+		if (whole && input && p->said.size)
 			add_folded(whole, p->said.data);
 	}
 	fclose(f);

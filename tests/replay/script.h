@@ -4,7 +4,9 @@
  * must say, as "accepted|refused|question: …" and "next: …", and behind that what was decided, one line an event:
  * "  event: …" (event-words.h), and how often where the same comes several times running. An empty line ends an
  * expectation; '#' is a comment.
- *   begin 2027-04-03T13:50Z    the first line: the station's wall clock then, else 2026-11-25T10:00Z
+ *   begins from NAME           the first line of a script that goes on where NAME.t, played whole, ends: what the station
+ *                              says to that, and the slips that it prints, stand there
+ *   begin 2027-04-03T13:50Z    or the first line: the station's wall clock then, else 2026-11-25T10:00Z
  *   > card OFF                 a card of the present room by its printed words
  *   > card OFF of room 2       one of another room; a digit card likewise
  *   > digit right index finger
@@ -33,7 +35,7 @@
 
 #include "play.h"
 
-/* Plays one line: `said` of the play holds what the station says to it. The line is cut up. Ends the
+/* Plays one line but "begins from": `said` of the play holds what the station says to it. The line is cut up. Ends the
  * program where it cannot be followed. */
 void script_line(struct play *p, char *line);
 

@@ -1,0 +1,14 @@
+# The tourniquet is not shown at the final count, the forceps are: the search begins, and others with it.
+begins from thumb-off
+> card NO
+accepted: NOT THERE: finger tourniquet, green, M, 0 of 1.
+next: Show the artery forceps, curved: scan its mark; YES when both have seen it; NEXT, then NO if it is not there.
+  event: item-not-shown, case 1, item 1, n 1, first
+> pack FORCEPS 53
+accepted: Accounted for: artery forceps, curved: its mark was read, 1 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.
+next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+  event: item-shown, case 1, mark, item 2, n 1, first
+  event: discrepancy, case 1, n 1
+  event: slip-queued, case 1, discrepancy, copy 1, n 1, "en"
+prints: discrepancy slip 1
+  event: slip-state, case 1, written, copy 1, n 1

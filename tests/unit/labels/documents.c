@@ -1,41 +1,50 @@
 #include "documents.h"
 
+#include <dirent.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
 #include "code/own-codes.h"
 
-const char *const sample_names[] = {"slip-a4",
-                                    "slip-a5",
-                                    "slip-a6",
-                                    "slip-roll80",
-                                    "discrepancy-a5",
-                                    "discrepancy-roll80",
-                                    "unresolved-a4",
-                                    "found-a5",
-                                    "single-a6",
-                                    "addendum-a5",
-                                    "late-a5",
-                                    "pack-labels",
-                                    "limits-rectangle-labels",
-                                    "badges",
-                                    "digit-cards",
-                                    "digit-cards-camera",
-                                    "cards",
-                                    "cards-alone",
-                                    "cards-camera",
-                                    "scanner-check",
-                                    "count-sheet",
-                                    "briefing",
-                                    "leaflet",
-                                    NULL};
+static const char *samples_folder(char *out, size_t size)
+{
+	const char *source = getenv("BANDTALLY_SOURCE");
+	snprintf(out, size, "%s/labels/samples", source ? source : "../..");
+	return out;
+}
+
+static int is_sample(const struct dirent *entry)
+{
+	const char *dot = strrchr(entry->d_name, '.');
+	return dot && strcmp(dot, ".json") == 0;
+}
+
+char **sample_names(void)
+{
+	static char **names;
+	struct dirent **all;
+	char folder[512];
+	if (names)
+		return names;
+	int n = scandir(samples_folder(folder, sizeof folder), &all, is_sample, alphasort);
+	names = n > 0 ? calloc((size_t)n + 1, sizeof *names) : NULL;
+	if (!names) {
+		fprintf(stderr, "%s: no samples\n", folder);
+		exit(1);
+	}
+	for (int i = 0; i < n; i++) {
+		names[i] = strndup(all[i]->d_name, strlen(all[i]->d_name) - strlen(".json"));
+		free(all[i]);
+	}
+	free(all);
+	return names;
+}
 
 json_t *sample(const char *name)
 {
-	char path[512];
-	const char *source = getenv("BANDTALLY_SOURCE");
-	snprintf(path, sizeof path, "%s/labels/samples/%s.json", source ? source : "../..", name);
+	char folder[512], path[600];
+	snprintf(path, sizeof path, "%s/%s.json", samples_folder(folder, sizeof folder), name);
 	json_error_t e;
 	json_t *d = json_load_file(path, JSON_REJECT_DUPLICATES, &e);
 	if (!d) {

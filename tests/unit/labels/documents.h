@@ -5,8 +5,8 @@
 
 #include "base/json.h"
 
-json_t *sample(const char *name);        /* labels/samples/NAME.json; stops the test when it cannot be read */
-extern const char *const sample_names[]; /* all of them; ends in NULL */
+json_t *sample(const char *name); /* labels/samples/NAME.json; stops the test when it cannot be read */
+char **sample_names(void);        /* every one that lies there; ends in NULL; borrowed */
 
 /* Every text as long as it may be, several of everything, on many pages. */
 json_t *fullest_slip(const char *kind, const char *paper);

@@ -51,11 +51,11 @@ static json_t *without(const char *name, const char *field)
 static void every_sample_is_a_document(void **state)
 {
 	(void)state;
-	for (int i = 0; sample_names[i]; i++) {
+	for (int i = 0; sample_names()[i]; i++) {
 		struct error e = {0};
-		json_t *d = sample(sample_names[i]);
+		json_t *d = sample(sample_names()[i]);
 		if (paper_check(d, &e) < 0)
-			fail_msg("%s: %s", sample_names[i], e.text);
+			fail_msg("%s: %s", sample_names()[i], e.text);
 		json_decref(d);
 	}
 }
@@ -195,13 +195,13 @@ static void stands_clear(const char *what, const struct trace *t, double edge_mm
 static void every_paper_stands_clear(void **state)
 {
 	(void)state;
-	for (int i = 0; sample_names[i]; i++) {
+	for (int i = 0; sample_names()[i]; i++) {
 		struct trace t = {0};
 		struct buf pdf = {0};
 		int pages;
-		json_t *d = sample(sample_names[i]);
+		json_t *d = sample(sample_names()[i]);
 		make(d, &t, &pdf, &pages);
-		stands_clear(sample_names[i], &t, strstr(sample_names[i], "labels") ? 1.9 : 4);
+		stands_clear(sample_names()[i], &t, strstr(sample_names()[i], "labels") ? 1.9 : 4);
 		assert_int_equal(t.unknown_glyphs, 0);
 		trace_deinit(&t);
 		buf_free(&pdf);
@@ -214,15 +214,15 @@ static void every_paper_stands_clear_in_german(void **state)
 {
 	(void)state;
 	assert_non_null(languages_find(&languages, "de"));
-	for (int i = 0; sample_names[i]; i++) {
+	for (int i = 0; sample_names()[i]; i++) {
 		struct trace t = {0};
 		struct buf pdf = {0}, other = {0};
 		int pages, in_german;
-		json_t *d = sample(sample_names[i]);
+		json_t *d = sample(sample_names()[i]);
 		make(d, NULL, &pdf, &pages);
 		json_object_set_new(d, "language", json_string("de"));
 		make(d, &t, &other, &in_german);
-		stands_clear(sample_names[i], &t, strstr(sample_names[i], "labels") ? 1.9 : 4);
+		stands_clear(sample_names()[i], &t, strstr(sample_names()[i], "labels") ? 1.9 : 4);
 		assert_int_equal(t.unknown_glyphs, 0);
 		assert_int_equal(in_german, pages);
 		trace_deinit(&t);
@@ -297,16 +297,22 @@ static void the_fullest_slip_is_never_cut_off_on_any_paper(void **state)
 		}
 }
 
+static int has_codes(const char *sample)
+{
+	return strcmp(sample, "briefing") != 0 && strcmp(sample, "leaflet") != 0 &&
+	       strcmp(sample, "report-a4") != 0;
+}
+
 static void every_bar_stands_on_whole_dots_with_its_quiet_zone(void **state)
 {
 	(void)state;
 	static const int dpis[] = {203, 300, 600};
-	for (int i = 0; sample_names[i]; i++)
+	for (int i = 0; sample_names()[i]; i++)
 		for (int k = 0; k < 3; k++) {
 			struct trace t = {0};
 			struct buf pdf = {0};
 			int pages, codes = 0;
-			json_t *d = with(sample_names[i], "dpi", json_integer(dpis[k]));
+			json_t *d = with(sample_names()[i], "dpi", json_integer(dpis[k]));
 			make(d, &t, &pdf, &pages);
 			for (size_t m = 0; m + 1 < t.count; m++) {
 				const struct mark *code = &t.marks[m], *quiet = &t.marks[m + 1];
@@ -333,8 +339,7 @@ static void every_bar_stands_on_whole_dots_with_its_quiet_zone(void **state)
 				assert_true(quiet->x_mm >= -1e-9 && quiet->x_mm + quiet->width_mm <=
 				                                        t.page_width_mm[code->page] + 1e-9);
 			}
-			assert_int_equal(codes > 0, strcmp(sample_names[i], "briefing") &&
-			                                strcmp(sample_names[i], "leaflet"));
+			assert_int_equal(codes > 0, has_codes(sample_names()[i]));
 			trace_deinit(&t);
 			buf_free(&pdf);
 			json_decref(d);
@@ -468,10 +473,10 @@ static void nothing_is_smaller_than_can_be_read(void **state)
 static void the_same_document_is_the_same_file(void **state)
 {
 	(void)state;
-	for (int i = 0; sample_names[i]; i++) {
+	for (int i = 0; sample_names()[i]; i++) {
 		struct buf a = {0}, b = {0};
 		int pages;
-		json_t *d = sample(sample_names[i]);
+		json_t *d = sample(sample_names()[i]);
 		make(d, NULL, &a, &pages);
 		make(d, NULL, &b, &pages);
 		assert_int_equal(a.size, b.size);
@@ -496,8 +501,8 @@ static void count_and_look_are_printed_apart_and_nothing_is_called_safe(void **s
 	assert_int_equal(count_text(&t, "shown to both, intact"), 1);
 	assert_int_equal(has_text(&t, "agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2"), 1);
 	assert_int_equal(has_text(&t, "event 78, hash "), 1);
-	for (int i = 0; sample_names[i]; i++) { /* rule 15 */
-		struct trace each = trace_of(sample_names[i]);
+	for (int i = 0; sample_names()[i]; i++) { /* rule 15 */
+		struct trace each = trace_of(sample_names()[i]);
 		assert_int_equal(has_text(&each, "safe") + has_text(&each, "all clear"), 0);
 		trace_deinit(&each);
 	}
@@ -598,15 +603,15 @@ static void the_ordinary_case_takes_one_page(void **state)
 static void nothing_on_a_slip_is_smaller_than_its_paper_allows(void **state)
 {
 	(void)state;
-	for (int i = 0; sample_names[i]; i++) {
-		json_t *d = sample(sample_names[i]);
+	for (int i = 0; sample_names()[i]; i++) {
+		json_t *d = sample(sample_names()[i]);
 		const char *paper = json_text(d, "paper");
 		double least = strcmp(paper, "a4") == 0 ? 8.5 : strcmp(paper, "a5") == 0 ? 7.5 : 7;
 		bool is_slip = json_object_get(d, "slip") != NULL;
-		struct trace t = trace_of(sample_names[i]);
+		struct trace t = trace_of(sample_names()[i]);
 		for (size_t k = 0; is_slip && k < t.count; k++)
 			if (t.marks[k].kind == MARK_TEXT && t.marks[k].size_pt < least - 0.01)
-				fail_msg("%s: '%s' is set in %.1f point", sample_names[i], t.marks[k].text,
+				fail_msg("%s: '%s' is set in %.1f point", sample_names()[i], t.marks[k].text,
 				         t.marks[k].size_pt);
 		trace_deinit(&t);
 		json_decref(d);

@@ -145,9 +145,9 @@ static void every_code_on_every_paper_is_read_back(void **state)
 {
 	(void)state;
 	int read = 0, matrices = 0;
-	for (int i = 0; sample_names[i]; i++) {
-		read_paper(sample_names[i], 203, &read, &matrices);
-		read_paper(sample_names[i], 300, &read, &matrices);
+	for (int i = 0; sample_names()[i]; i++) {
+		read_paper(sample_names()[i], 203, &read, &matrices);
+		read_paper(sample_names()[i], 300, &read, &matrices);
 	}
 	printf("%d codes read back by ZBar and by ZXing, %d DataMatrix measured\n", read, matrices);
 	assert_true(read > 200);

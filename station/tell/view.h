@@ -1,14 +1,18 @@
 /* What a person may see, as JSON: one room for the board and for `bandtally sheet`; the station for `status`.
  *
  * room view: { v 1, language "en" of the room's sentences, at_ms wall clock, utc_min how far the civil time here is ahead of UTC,
- *   room {number, name, single}, distrust "" or why not to trust the station, in sentences behind which who shows them says to count by hand,
- *   case {number, label, opened, final none asking agreed, …} or null, ended {case, outcome, at "10:43", ago_ms} the case
- *   that ended here last or null, after [{case, what, digit name or "", at "10:43"}] what is owed to patients of cases
- *   that ended (count/after-end.h), what by its name as a debt, next "the next thing to do", question "" or its name,
- *   deeds [{kind, truth, words, card, digit, place, item}] what is asked for, the ordinary one first: kind and
- *   truth by their names (count/deed.h), the rest where the kind has it, cards [{number, words}] those among them,
- *   items [{number, name, lot, identity, place here on off accounted returned isolated struck extra, and in words
- *           place_words, pieces, shown, missing, digit, dropped, unlisted, added,
+ *   room {number, name, single}, site its name, distrust "" or why not to trust the station, in sentences behind which who
+ *   shows them says to count by hand,
+ *   case {number, label, opened, single, initial_agreed, final none asking agreed, discrepancy, cancelled, patient_left,
+ *         dressing_on, sign_out: it has been reached, points_yes how many, point_no the one that was answered NO or 0} or null,
+ *   suspended_case its number or 0, ended {case, outcome, at "10:43", ago_ms} the case that ended here last or null,
+ *   after [{case, what, digit name or "", at "10:43"}] what is owed to patients of cases that ended (count/after-end.h), what by
+ *   its name as a debt, next "the next thing to do",
+ *   question "" or its name, asked_digit its number or 0, asked_item the line that the final count asks for or 0,
+ *   deeds [{kind, truth, words, card, then the card behind it, digit, place, item}] what is asked for, the ordinary one first:
+ *   kind and truth by their names (count/deed.h), the rest where the kind has it, cards [{number, words}] those among them,
+ *   items [{number, name, role by its name, lot, identity, place here on off accounted returned isolated struck extra, and in
+ *           words place_words, pieces, shown, missing, digit, dropped, unlisted, added,
  *           condition "" intact cut-complete pieces-missing}],
  *   digits [{number, name, state, stretch_ms, by_wall_ms, text, total_ms, longest_ms, on_at "10:12" wall clock, with its
  *            date if not today, next_reminder_min 0 none, marked, seen_bare, reminded, tourniquet,
@@ -16,18 +20,21 @@
  *            stretch_ms as of at_ms; the clock runs on where state is "on" or "maybe-on". With gap it is the least, and
  *            by_wall_ms is the same stretch by the wall clock; 0 where there is no gap or that cannot be trusted
  *   team [{place by its name, operator: of one who works alone, place_words, name}],
- *   agreed [{count initial final handover added, at "10:05", field, circulating ("" alone), recorded}] the counts that hold, in their order,
- *   debts [{name of its sentence, words, next: what comes next says it already}], search [{text, state open done not-done}] while a discrepancy is open, may_be_on [numbers of digits]
- *   where what is missing may be,
- *   points [text] and points_yes at the sign-out, recent [{ago_ms, verdict, said}] replies to scans, newest first,
+ *   agreed [{count initial final handover added, at "10:05", field, circulating ("" alone), recorded}] the counts that hold,
+ *   in their order, debts [{name of its sentence, words, next: what comes next says it already}],
+ *   search [{text, state open done not-done}] while a discrepancy is open, may_be_on [numbers of digits] where what is missing
+ *   may be, points [text] of the sign-out, recent [{ago_ms, verdict, said}] replies to scans, newest first,
  *   last_scan_ms how long ago something was scanned here, refused and typed too; null never,
  *   elsewhere [{room, text}] reminders in other rooms that nobody answers: shown and heard here, holding nothing,
  *   clock "" or what is wrong with the wall clock,
- *   slips [{number, case, kind, state, since_ms wall clock}] not seen yet, the latest, and slips_older how many before them,
- *   owed [{case, since_ms wall clock}] with an incident number owed and owed_more how many besides, awake,
+ *   slips [{number, copy, case, room, kind, state, since_ms wall clock}] not seen yet, the latest, and slips_older how many
+ *   before them, owed [{case, since_ms wall clock}] with an incident number owed and owed_more how many besides, awake,
  *   sound {volume 0 to 100, quiet: it is now within the quiet hours, speech: replies are spoken} }
  *
- * status: { …, language of the site, rooms [{number, name, language, case, single}], cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
+ * status: { v 1, language of the site, site its letters, site_name, events how many the record has, open_cases how many,
+ *   last_case its number, lines and staff how many there are, distrust as above, printer "" none,
+ *   rooms [{number, name, language, case, single, stores: it is a bench}],
+ *   cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
  *   backup {ms, events} of the last one that was read back whole, or null,
  *   slips, slips_older, owed, owed_more, after, clock and elsewhere as above, after and elsewhere of all rooms }
  */

@@ -11,33 +11,35 @@
 #define LEFT_MM 18.0
 #define CODE_MM (LEFT_MM + 16)
 #define WORDS_MM 132.0
+#define WORDS_WIDTH_MM (A4_WIDTH_MM - LEFT_MM - WORDS_MM)
 #define FIRST_MM 42.0
 #define PITCH_MM 22.6
 #define BAR_MM 11.0
 
+/* A symbol's own name is the same in every language. */
+struct words {
+	const char *name;
+	enum saying title, teaches;
+};
+
 static const struct sample {
 	enum symbol_kind symbol;
 	const char *text;
-	const char *name, *teaches;
 } samples[] = {
-#define X(name, symbol, text) {SYMBOL_##symbol, text, #name, NULL},
+#define X(name, symbol, text) {SYMBOL_##symbol, text},
     PAPER_SAMPLES(X)
 #undef X
 };
 
-struct words {
-	const char *name, *title, *teaches;
-};
-
 static const struct words words[] = {
-    {"LETTERS", "Letters", "keyboard layout: Y and Z, A and Q"},
-    {"DIGITS", "Digits", "keyboard layout: digits or their shifted signs"},
-    {"SIGNS", "Signs", "keyboard layout: signs that other makers' codes use"},
-    {"LOWER", "Small letters", "whether small and capital letters stay what they are"},
-    {"GS1_128", "GS1-128", "how the separator GS is sent; the identifier ]C1"},
-    {"EAN13", "EAN-13", "the identifier ]E0; what stands before and after"},
-    {"GS1_DATAMATRIX", "GS1 DataMatrix", "GS and ]d2 from a two-dimensional code"},
-    {"QR", "QR Code", "the identifier ]Q1; mixed letters"},
+    {NULL, SAY_SC_LETTERS, SAY_SC_LETTERS_FOR},
+    {NULL, SAY_SC_DIGITS, SAY_SC_DIGITS_FOR},
+    {NULL, SAY_SC_SIGNS, SAY_SC_SIGNS_FOR},
+    {NULL, SAY_SC_LOWER, SAY_SC_LOWER_FOR},
+    {"GS1-128", SAY_NONE, SAY_SC_GS1_128_FOR},
+    {"EAN-13", SAY_NONE, SAY_SC_EAN13_FOR},
+    {"GS1 DataMatrix", SAY_NONE, SAY_SC_GS1_DATAMATRIX_FOR},
+    {"QR Code", SAY_NONE, SAY_SC_QR_FOR},
 };
 
 /* The encoder takes identifiers in brackets, the scanner sends them without. */
@@ -72,8 +74,9 @@ static int draw_row(struct canvas *c, int row, enum symbol_kind symbol, const ch
 	             module, canvas_dots(c, BAR_MM));
 	double below = b.rows == 1 ? BAR_MM : canvas_mm(c, barcode_height_dots(&b, module));
 	canvas_text(c, &mono, CODE_MM, y + below + 0.4, 96, text);
-	double h = canvas_text(c, &title, WORDS_MM, y, 64, w->title);
-	canvas_text(c, &small, WORDS_MM, y + h + 0.3, 64, w->teaches);
+	double h =
+	    canvas_text(c, &title, WORDS_MM, y, WORDS_WIDTH_MM, w->name ? w->name : canvas_said(c, w->title));
+	canvas_text(c, &small, WORDS_MM, y + h + 0.3, WORDS_WIDTH_MM, canvas_said(c, w->teaches));
 	return c->failed;
 }
 
@@ -81,22 +84,16 @@ static void head(struct canvas *c, const json_t *d)
 {
 	struct style title = {.size_pt = 19, .bold = true}, body = {.size_pt = 9};
 	double y = 10, w = A4_WIDTH_MM - 2 * LEFT_MM;
-	y += canvas_text(c, &title, LEFT_MM, y, w, "Scanner check");
+	y += canvas_text(c, &title, LEFT_MM, y, w, canvas_said(c, SAY_SC_TITLE));
 	y += canvas_text(c, &body, LEFT_MM, y, w, json_text(d, "site"));
-	canvas_text(c, &body, LEFT_MM, y + 1.5, w,
-	            "Scan every code once, from 1 downwards, and wait for the board after each. The station "
-	            "learns how this "
-	            "scanner sends letters, signs and the separator. A code that the scanner does not read: "
-	            "go on with "
-	            "the next. Reading this sheet says nothing about the print quality of other codes.");
+	canvas_text(c, &body, LEFT_MM, y + 1.5, w, canvas_said(c, SAY_SC_HOW));
 }
 
 static int scanner_check_draw(struct canvas *c, const json_t *document, struct error *e)
 {
-	static const struct words start = {"", "Begin", "the station listens to this scanner"};
-	static const struct words middle = {"", "End, for a scanner of bars only",
-	                                    "others go on with the next"};
-	static const struct words end = {"", "End", "the profile of this scanner is kept"};
+	static const struct words start = {NULL, SAY_SC_BEGIN, SAY_SC_BEGIN_FOR};
+	static const struct words middle = {NULL, SAY_SC_BARS_END, SAY_SC_BARS_END_FOR};
+	static const struct words end = {NULL, SAY_SC_END, SAY_SC_END_FOR};
 	int row = 0;
 	canvas_page(c, A4_WIDTH_MM, A4_HEIGHT_MM);
 	head(c, document);

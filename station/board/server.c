@@ -28,6 +28,7 @@ struct server {
 	struct tls *tls;
 };
 
+/* NULL of a page itself: those are sent as catalogues.h has them. */
 static const char *type_of(const char *name)
 {
 	const char *dot = strrchr(name, '.');
@@ -37,14 +38,14 @@ static const char *type_of(const char *name)
 		return "text/javascript; charset=utf-8";
 	if (dot && strcmp(dot, ".svg") == 0)
 		return "image/svg+xml";
-	return "text/html; charset=utf-8";
+	return NULL;
 }
 
 static void send_asset(struct evhttp_request *req, const char *name)
 {
 	for (size_t i = 0; i < assets_count; i++) {
 		struct evbuffer *body;
-		if (strcmp(assets[i].name, name) != 0)
+		if (strcmp(assets[i].name, name) != 0 || !type_of(name))
 			continue;
 		body = evbuffer_new();
 		if (body)
@@ -152,15 +153,11 @@ static bool is_known(const struct entrance *at, struct evhttp_request *req)
 
 static void on_get(struct entrance *at, struct evhttp_request *req, const char *path, const char *query)
 {
-	if (strcmp(path, "/") == 0)
-		send_asset(req, "index.html");
-	else if (strcmp(path, "/desk") == 0)
-		send_asset(req, "desk.html");
+	const struct told_text *told = catalogues_text(at->server->parts.catalogues, path);
+	if (told)
+		answer(req, 200, "OK", told->type, told->text.data);
 	else if (strcmp(path, "/events") == 0)
 		send_events(at, req, query);
-	else if (catalogues_text(at->server->parts.catalogues, path))
-		answer(req, 200, "OK", "application/json",
-		       catalogues_text(at->server->parts.catalogues, path));
 	else
 		send_asset(req, path + 1);
 }

@@ -144,11 +144,11 @@ void own_code_shown(const char *text, char out[OWN_CODE_SHOWN_MAX]);
 	X(92, VISITOR_2, "VISITOR 2", VISITORS, 2, "somebody without a badge: write the name here") \
 	X(93, VISITOR_3, "VISITOR 3", VISITORS, 3, "somebody without a badge: write the name here") \
 	X(94, VISITOR_4, "VISITOR 4", VISITORS, 4, "somebody without a badge: write the name here") \
-	X(101, 1_MINUTE_AGO, "1 MINUTE AGO", EARLIER, 1, "on or off was as much earlier than it was entered") \
-	X(102, 2_MINUTES_AGO, "2 MINUTES AGO", EARLIER, 2, "on or off was as much earlier than it was entered") \
-	X(103, 3_MINUTES_AGO, "3 MINUTES AGO", EARLIER, 3, "on or off was as much earlier than it was entered") \
-	X(105, 5_MINUTES_AGO, "5 MINUTES AGO", EARLIER, 5, "on or off was as much earlier than it was entered") \
-	X(110, 10_MINUTES_AGO, "10 MINUTES AGO", EARLIER, 10, "on or off was as much earlier than it was entered") \
+	X(101, 1_MINUTE_AGO, "1 MINUTE AGO", EARLIER, 1, "it went on, or came off, so much earlier than was entered") \
+	X(102, 2_MINUTES_AGO, "2 MINUTES AGO", EARLIER, 2, "it went on, or came off, so much earlier than was entered") \
+	X(103, 3_MINUTES_AGO, "3 MINUTES AGO", EARLIER, 3, "it went on, or came off, so much earlier than was entered") \
+	X(105, 5_MINUTES_AGO, "5 MINUTES AGO", EARLIER, 5, "it went on, or came off, so much earlier than was entered") \
+	X(110, 10_MINUTES_AGO, "10 MINUTES AGO", EARLIER, 10, "it went on, or came off, so much earlier than was entered") \
 	X(201, SHOWN_1, "SHOWN 1", SHOWN, 1, "so many of what is asked for are here") \
 	X(202, SHOWN_2, "SHOWN 2", SHOWN, 2, "so many of what is asked for are here") \
 	X(203, SHOWN_3, "SHOWN 3", SHOWN, 3, "so many of what is asked for are here") \

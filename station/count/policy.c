@@ -7,6 +7,7 @@
 
 #include "base/ini.h"
 #include "base/name.h"
+#include "words/policy-words.h"
 
 enum form { WHOLE, YES_NO };
 
@@ -39,26 +40,10 @@ const int32_t *policy_number(const struct policy *p, uint32_t setting)
 
 void policy_default(struct policy *p)
 {
-	static const char *const points[] = {
-	    "The name of the procedure is recorded.",
-	    "Tourniquets, forceps and all other items are accounted for, or not applicable.",
-	    "Each specimen is labelled with the patient's name, or there is none.",
-	    "Equipment problems have been reported, or there are none.",
-	    "Concerns for recovery have been handed over, colour and warmth of the digit among them.",
-	};
-	static const char *const search[] = {
-	    "say it aloud and stop closing",
-	    "count again, both together",
-	    "look at and feel the digit, under the dressing too",
-	    "drapes, floor, shoes",
-	    "bins and linen",
-	    "under the patient",
-	    "tell the surgeon, who looks as well",
-	    "imaging, if the missing item shows on it: steel does, a tourniquet may not",
-	    "tell the nurse in charge",
-	    "incident report begun",
-	    "patient told, or who will tell",
-	};
+#define X(name, key, text) text,
+	static const char *const points[] = {SHIPPED_POINTS(X)};
+	static const char *const search[] = {SHIPPED_STEPS(X)};
+#undef X
 	*p = (struct policy){.n_points = sizeof points / sizeof *points,
 	                     .n_search = sizeof search / sizeof *search};
 	for (size_t i = 0; i < NUMBERS; i++)

@@ -189,6 +189,7 @@ static const struct field said_2[] = {
 #define KEPT_SAYING(member, text, bytes) ENUM(struct said, text, member, LIST_SAYING),
 #define KEPT_TEXT(member, text, bytes) TEXT(struct said, text, member),
 #define KEPT_PERSON(member, text, bytes) KEPT_TEXT(member, text, bytes)
+#define KEPT_SHIPPED(member, text, bytes) KEPT_TEXT(member, text, bytes)
 #define X(type, member, text, bytes) KEPT_##type(member, text, bytes)
 	VALUES(X)
 #undef X

@@ -107,6 +107,9 @@ json_t *request_status(struct client *c, const json_t *q)
 	const struct policy *p = &c->d->core.station.policy;
 	json_object_set_new(status, "search", texts_told(p->search, p->n_search));
 	json_object_set_new(status, "points", texts_told(p->points, p->n_points));
+	/* of papers that belong to no room */
+	json_object_set_new(status, "site_language",
+	                    json_string(c->d->core.station.language[0] ? c->d->core.station.language : "en"));
 	json_object_set_new(status, "telephone",
 	                    name_told(c->d->core.settings.telephone, sizeof c->d->core.settings.telephone));
 	json_object_set_new(o, "status", status);

@@ -412,10 +412,11 @@ void slip_discrepancy_words(const struct making *m, const struct story_discrepan
 	slip_say(m, &say, out, size);
 }
 
-static void put_step(json_t *list, const char *text, const char *state, const char *says, int write)
+static void put_step(const struct making *m, json_t *list, const char *text, const char *state,
+                     const char *says, int write)
 {
 	json_t *o = json_object();
-	json_object_set_new(o, "text", slip_told(text, 120));
+	json_object_set_new(o, "text", slip_told(shipped_text_in(m->from->language, text), 120));
 	json_object_set_new(o, "state", json_string(state));
 	slip_put(o, "says", says, 220);
 	if (write)
@@ -433,7 +434,7 @@ static void put_taken(const struct making *m, json_t *list, const struct story_s
 	                             .time = slip_minute(step->at),
 	                             .reason = step->why},
 	         says, sizeof says);
-	put_step(list, step->text, step->done == STEP_DONE ? "done" : "not done", says,
+	put_step(m, list, step->text, step->done == STEP_DONE ? "done" : "not done", says,
 	         step->done != STEP_DONE && !step->why[0]);
 }
 
@@ -446,14 +447,14 @@ static void put_steps(const struct making *m, json_t *search)
 	for (int i = 0; i < s->n_steps; i++)
 		put_taken(m, list, &s->steps[i]);
 	for (int i = s->n_steps; i < p->n_search && m->kind == SLIP_DISCREPANCY && !s->ended; i++)
-		put_step(list, p->search[i], "open", "", 0);
+		put_step(m, list, p->search[i], "open", "", 0);
 	for (int i = 0; i < s->sheet.n_items; i++) {
 		char says[60];
 		if (!s->items[i].where || !s->n_discrepancies ||
 		    !is_within(s->items[i].shown, &s->discrepancies[s->n_discrepancies - 1]))
 			continue;
 		slip_say(m, SAY(SLIP_STEP_FOUND, .time = slip_minute(s->items[i].shown)), says, sizeof says);
-		put_step(list, s->items[i].found, "found", says, 0);
+		put_step(m, list, s->items[i].found, "found", says, 0);
 	}
 	json_object_set_new(search, "steps", list);
 }

@@ -111,7 +111,7 @@ static void put_sign_out(const struct making *m)
 	slip_say(m, &points, text, sizeof text);
 	for (int i = 0; i < n && yes < n; i++)
 		if (s->points[i].answer == POINT_NO) {
-			slip_say(m, SAY(SLIP_POINT_NO, .text = s->points[i].text), no, sizeof no);
+			slip_say(m, SAY(SLIP_POINT_NO, .step = s->points[i].text), no, sizeof no);
 			slip_list(text, sizeof text, no);
 		}
 	slip_row(m, SAY_SLIP_ROW_SIGN_OUT, text, NULL);

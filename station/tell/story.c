@@ -223,7 +223,7 @@ static void tell_remark(const struct story *s, struct story_item *it, const stru
 	if (remark.saying)
 		say(s, &remark, it->found, sizeof it->found);
 	else
-		snprintf(it->found, sizeof it->found, "%s", e->text);
+		snprintf(it->found, sizeof it->found, "%s", shipped_text_in(s->language, e->text));
 }
 
 static void tell_item(struct telling *t, const struct event *e, const struct sheet *before)

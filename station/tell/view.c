@@ -86,15 +86,20 @@ static json_t *items(const struct view_source *from, const struct sheet *s)
 	return list;
 }
 
+#define WALL_TEXT_MAX 64
+
 /* "10:12", with its date where that is not today's; "" for none. */
-static void wall_text(int64_t wall_ms, struct moment now, char out[18])
+static void wall_text(const struct view_source *from, int64_t wall_ms, char out[WALL_TEXT_MAX])
 {
-	char date[11] = "", hm[6] = "";
-	if (wall_ms)
-		clock_text_hm(wall_ms, now.utc_min, hm);
-	if (wall_ms && clock_date_number(wall_ms, now.utc_min) != clock_date_number(now.wall_ms, now.utc_min))
-		clock_text_date(wall_ms, now.utc_min, date);
-	snprintf(out, 18, "%s%s%s", date, *date ? " " : "", hm);
+	int16_t zone = from->now.utc_min;
+	int32_t day = clock_date_number(wall_ms, zone);
+	out[0] = 0;
+	if (wall_ms && day != clock_date_number(from->now.wall_ms, zone))
+		say_part_in(from->language,
+		            SAY(DAY_AND_TIME, .date = day, .time = clock_minute_of_day(wall_ms, zone)), out,
+		            WALL_TEXT_MAX);
+	else if (wall_ms)
+		clock_text_hm(wall_ms, zone, out);
 }
 
 /* The minutes at which a reminder of it comes next; 0 none will. */
@@ -114,12 +119,12 @@ static json_t *digits(const struct view_source *from, const struct sheet *s)
 	json_t *list = json_array();
 	for (int i = 0; i < s->n_digits; i++) {
 		const struct digit *d = &s->digits[i];
-		char text[80], at[18];
+		char text[80], at[WALL_TEXT_MAX];
 		json_t *o = json_object();
 		struct say ran = {0};
 		ran.saying = digit_minutes(d, now, &ran.minutes, &ran.most);
 		say_part_in(from->language, &ran, text, sizeof text);
-		wall_text(d->doubted ? d->doubt_wall_ms : d->on_wall_ms, now, at);
+		wall_text(from, d->doubted ? d->doubt_wall_ms : d->on_wall_ms, at);
 		put_n(o, "number", d->number);
 		put_words(o, "name", from, saying_of_digit(d->number));
 		put(o, "state", states[d->doubted ? DIGIT_MAYBE_ON : d->state]);
@@ -237,7 +242,7 @@ static json_t *search(const struct view_source *from, const struct sheet *s)
 	const struct day_case *d = s->case_no ? day_case(from->day, s->case_no) : NULL;
 	for (int i = 0; s->discrepancy && i < p->n_search; i++) {
 		json_t *o = json_object();
-		put(o, "text", p->search[i]);
+		put(o, "text", shipped_text_in(from->language, p->search[i]));
 		put(o, "state",
 		    i >= s->search_done           ? "open"
 		    : d && day_not_done(d, i + 1) ? "not-done"
@@ -398,11 +403,11 @@ static json_t *after_end(const struct view_source *from, int32_t room)
 	const struct station *st = from->station;
 	for (int i = 0; i < st->n_after; i++) {
 		const struct after_end *a = &st->after[i];
-		char at[18];
+		char at[WALL_TEXT_MAX];
 		if (room && a->room != room)
 			continue;
 		json_t *o = json_object();
-		wall_text(a->wall_ms, from->now, at);
+		wall_text(from, a->wall_ms, at);
 		put_n(o, "case", a->case_no);
 		put(o, "what", debt_name((enum debt_kind)a->what));
 		put_n(o, "digit", a->digit);
@@ -417,11 +422,11 @@ static json_t *ended(const struct view_source *from, int32_t room)
 {
 	for (int i = from->day->n; i-- > 0;) {
 		const struct day_case *d = &from->day->cases[i];
-		char at[18];
+		char at[WALL_TEXT_MAX];
 		if (d->room != room || !d->end)
 			continue;
 		json_t *o = json_object();
-		wall_text(d->ended_ms, from->now, at);
+		wall_text(from, d->ended_ms, at);
 		put_n(o, "case", d->case_no);
 		put(o, "outcome", case_end_name(d->end));
 		put(o, "at", at);
@@ -431,11 +436,11 @@ static json_t *ended(const struct view_source *from, int32_t room)
 	return json_null();
 }
 
-static json_t *points(const struct policy *p)
+static json_t *points(const struct policy *p, const struct language *l)
 {
 	json_t *list = json_array();
 	for (int i = 0; i < p->n_points; i++)
-		json_array_append_new(list, name_told(p->points[i], POLICY_TEXT_MAX));
+		json_array_append_new(list, name_told(shipped_text_in(l, p->points[i]), POLICY_TEXT_MAX));
 	return list;
 }
 
@@ -521,7 +526,7 @@ json_t *view_room(const struct view_source *from, const struct view_room_source 
 	json_object_set_new(o, "cards", cards(room->next, from->language));
 	json_object_set_new(o, "deeds", view_deeds(room->next, from->language));
 	put_sheet(o, from, s, room->next);
-	json_object_set_new(o, "points", points(&st->policy));
+	json_object_set_new(o, "points", points(&st->policy, from->language));
 	json_object_set_new(o, "recent", recent(room, from->now));
 	json_object_set_new(o, "last_scan_ms", last_scan(from, room->room));
 	json_object_set_new(o, "elsewhere", elsewhere(from, room->room));

@@ -185,7 +185,7 @@ int label_badges(const struct words *w, const json_t *status)
 	if (!a)
 		return client_fail(&e);
 	struct languages languages;
-	const struct language *l = label_language(&languages, json_text(status, "language"));
+	const struct language *l = label_language(&languages, json_text(status, "site_language"));
 	json_t *doc = label_document("badges", json_text(status, "site_name")), *badges = json_array();
 	json_array_foreach(json_object_get(a, "staff"), i, x)
 	{
@@ -222,5 +222,6 @@ int label_scanner_check(const struct words *w, const json_t *status)
 	           (struct own_code){.kind = OWN_SCANNER_CHECK, .number = OWN_CHECK_END});
 	json_object_set_new(doc, "start", json_string(start));
 	json_object_set_new(doc, "end", json_string(end));
+	label_put_language(doc, json_text(status, "site_language"));
 	return label_print(w, doc);
 }

@@ -5,7 +5,7 @@
 #include "tool/client.h"
 #include "tool/label.h"
 
-static void put_language(json_t *doc, const char *language)
+void label_put_language(json_t *doc, const char *language)
 {
 	if (*language && strcmp(language, "en") != 0)
 		json_object_set_new(doc, "language", json_string(language));
@@ -15,7 +15,7 @@ int label_briefing(const struct words *w, const json_t *status, const struct lab
 {
 	json_t *doc = label_document("briefing", json_text(status, "site_name"));
 	json_object_set_new(doc, "room", json_string(room->name));
-	put_language(doc, room->language);
+	label_put_language(doc, room->language);
 	return label_print(w, doc);
 }
 
@@ -31,7 +31,7 @@ int label_leaflet(const struct words *w, const json_t *status)
 	}
 	json_t *doc = label_document("leaflet", json_text(status, "site_name"));
 	json_object_set_new(doc, "telephone", json_string(telephone));
-	put_language(doc, json_text(status, "language"));
+	label_put_language(doc, json_text(status, "site_language"));
 	return label_print(w, doc);
 }
 
@@ -51,7 +51,7 @@ int label_paper_sheet(const struct words *w, const json_t *status, const struct 
 	json_object_set_new(doc, "alone", json_boolean(room->alone));
 	json_object_set(doc, "search", json_object_get(status, "search"));
 	json_object_set(doc, "points", json_object_get(status, "points"));
-	put_language(doc, room->language);
+	label_put_language(doc, room->language);
 	json_object_set_new(doc, "sheets", sheets);
 	return label_print(w, doc);
 }

@@ -42,6 +42,8 @@ json_t *label_card(const json_t *status, const struct label_room *room, const st
                    const char *then, bool list);
 int label_badges(const struct words *w, const json_t *status);
 int label_scanner_check(const struct words *w, const json_t *status);
+/* Says in which language the paper speaks; English needs no word. */
+void label_put_language(json_t *doc, const char *language);
 int label_briefing(const struct words *w, const json_t *status, const struct label_room *room);
 int label_leaflet(const struct words *w, const json_t *status);
 int label_paper_sheet(const struct words *w, const json_t *status, const struct label_room *room, int first,

@@ -24,6 +24,9 @@
 	X(B_BY_HAND, "board-by-hand", "Count by hand on the paper sheet.") \
 	X(B_NOT_STYLED, "board-not-styled", \
 	  "This page loaded only in part. Count by hand on the paper sheet, and load it again.") \
+	/* of a page before its script: in every language that is installed, for it knows none yet */ \
+	X(B_NOT_LOADED, "board-not-loaded", \
+	  "This page has not finished loading. Count by hand on the paper sheet, and load it again.") \
 	X(B_SILENT, "board-silent", "No word from the station for {n} s. Count by hand on the paper sheet.") \
 	X(B_WAITING, "board-waiting", "Waiting for the station. Until it speaks, count by hand on the paper sheet.") \
 	X(B_NO_SUCH_ROOM, "board-no-such-room", "The station does not know room {room}. Count by hand on the paper sheet.") \
@@ -74,7 +77,7 @@
 	X(B_PART_CARDS, "board-part-cards", "Cards that fit now") \
 	X(B_PART_FIGURE, "board-part-figure", "Hands and feet") \
 	X(B_PART_SHEET, "board-part-sheet", "Count sheet") \
-	X(B_PART_NOTES, "board-part-notes", "Faults and what is owed")
+	X(B_PART_NOTES, "board-part-notes", "Faults and what is still to do")
 
 #define BOARD_TIMES(X, N) \
 	X(B_AGO_S, "board-ago-s", "{n} s ago") \
@@ -252,6 +255,8 @@
 	X(B_DESK_OF, "board-desk-of", "Count desk · {text}") \
 	X(B_DESK_NOT_STYLED, "board-desk-not-styled", \
 	  "This page loaded only in part. Load it again; do not rely on it.") \
+	X(B_DESK_NOT_LOADED, "board-desk-not-loaded", \
+	  "This page has not finished loading. Load it again; do not rely on it.") \
 	X(B_DESK_SILENT, "board-desk-silent", \
 	  "No word from the station for {n} s. What stands here may no longer be true; in the rooms: count by hand.") \
 	X(B_DESK_WAITING, "board-desk-waiting", "Waiting for the station.") \
@@ -267,7 +272,7 @@
 	X(B_DESK_ROOMS, "board-desk-rooms", "Rooms") \
 	X(B_DESK_CASES, "board-desk-cases", "Cases of the day") \
 	X(B_DESK_SLIPS, "board-desk-slips", "Slips not seen yet") \
-	X(B_DESK_OWED, "board-desk-owed", "Owed") \
+	X(B_DESK_OWED, "board-desk-owed", "Still to do") \
 	X(B_DESK_FAULTS, "board-desk-faults", "Faults") \
 	X(B_DESK_PART, "board-desk-part-elsewhere", "Reminders that nobody answers") \
 	X(B_HEAD_ROOM, "board-head-room", "Room") \
@@ -293,7 +298,7 @@
 	X(B_DESK_AFTER, "board-desk-after", "Case {case}, since {time}: {text}") \
 	X(B_DESK_INCIDENT, "board-desk-incident", "Case {case}: incident number") \
 	X(B_DESK_DEBT, "board-desk-debt", "{room}, case {case}: {what}") \
-	X(B_NOTHING_OWED, "board-desk-nothing-owed", "Nothing is owed that the station knows of.") \
+	X(B_NOTHING_OWED, "board-desk-nothing-owed", "Nothing that the station knows of.") \
 	X(B_NO_FAULT, "board-desk-no-fault", "None that the station knows of.")
 
 /* values of a view (tell/view.h), by their names there */
@@ -323,6 +328,7 @@
 	X(NOBODY_OFF, "nobody-off", "{room}: {digit}, off and not accounted for, {minutes} min, {what}") \
 	X(NOBODY_OFF_LEAST, "nobody-off-least", \
 	  "{room}: {digit}, off and not accounted for, at least {minutes} min, {what}") \
+	X(DAY_AND_TIME, "day-and-time", "{date} {time}") \
 	X(NO_SCAN_SINCE, "no-scan-since", "no scan since {time}") \
 	X(NO_SCAN_SINCE_DAY, "no-scan-since-day", "no scan since {date} {time}") \
 	X(NO_SCAN_SINCE_REMINDER, "no-scan-since-reminder", "no scan since the reminder")

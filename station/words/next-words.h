@@ -39,10 +39,10 @@
 	N(HEAD_TIMES, "head-times", "{what} came {n} time in a row. Meant {n} time?", \
 	  "{what} came {n} times in a row. Meant {n} times?") \
 	/* what is owed, searched, signed */ \
-	X(HEAD_OWED, "head-owed", "Owed: {what}") \
-	X(HEAD_OWED_DIGIT, "head-owed-digit", "Owed, {digit}: {what}") \
-	X(HEAD_OWED_ITEM, "head-owed-item", "Owed: {what}: {item}") \
-	X(HEAD_OWED_DIGIT_ITEM, "head-owed-digit-item", "Owed, {digit}: {what}: {item}") \
+	X(HEAD_OWED, "head-owed", "Still to do: {what}") \
+	X(HEAD_OWED_DIGIT, "head-owed-digit", "Still to do, {digit}: {what}") \
+	X(HEAD_OWED_ITEM, "head-owed-item", "Still to do: {what}: {item}") \
+	X(HEAD_OWED_DIGIT_ITEM, "head-owed-digit-item", "Still to do, {digit}: {what}: {item}") \
 	X(HEAD_SEARCH, "head-search", "Search {n} of {all}: {step}") \
 	X(HEAD_SEARCH_END, "head-search-end", "Each step of the search is answered") \
 	X(HEAD_HELD, "head-held", \
@@ -160,7 +160,7 @@
 	X(TRUTH_WRITTEN, "truth-written", "when it is written") \
 	X(TRUTH_NAMED_ALOUD, "truth-named-aloud", "when it was said aloud which it is") \
 	X(TRUTH_READ_ALOUD, "truth-read-aloud", "when it was read aloud") \
-	X(TRUTH_ALL_POINTS, "truth-all-points", "if all are so") \
+	X(TRUTH_ALL_POINTS, "truth-all-points", "if all are true") \
 	X(TRUTH_NOT_ALL_POINTS, "truth-not-all-points", "if one is not") \
 	X(TRUTH_NO_BADGE, "truth-no-badge", "for a visitor without a badge") \
 	X(TRUTH_FOUND, "truth-found", "when what is missing is in your hand") \

@@ -13,7 +13,8 @@
 	LEAFLET(X, N) \
 	DIGIT_CARDS(X, N) \
 	CARD_PAGES(X, N) \
-	BADGES(X, N)
+	BADGES(X, N) \
+	SCANNER_CHECK(X, N)
 
 #define PAPER_SHARED(X, N) \
 	X(P_ROOM_ONLY, "paper-room-only", "{room} only") \
@@ -200,6 +201,30 @@
 	X(BG_PRACTITIONER, "badge-practitioner", "scrub or circulating practitioner") \
 	X(BG_SURGEON, "badge-surgeon", "surgeon or operator") \
 	X(BG_CHARGE, "badge-charge", "nurse in charge")
+
+/* The sheet from which the station learns how a scanner sends, and what each of its codes teaches. */
+#define SCANNER_CHECK(X, N) \
+	X(SC_TITLE, "scanner-check-title", "Scanner check") \
+	X(SC_HOW, "scanner-check-how", \
+	  "Scan every code once, from 1 downwards, and wait for the board after each. The station learns how this scanner sends letters, signs and the parts of a code. A code that the scanner does not read: go on with the next. That a code of this sheet is read says nothing about the print quality of others.") \
+	X(SC_BEGIN, "scanner-check-begin", "Begin") \
+	X(SC_BEGIN_FOR, "scanner-check-begin-for", "the station listens to this scanner") \
+	X(SC_LETTERS, "scanner-check-letters", "Letters") \
+	X(SC_LETTERS_FOR, "scanner-check-letters-for", "the keyboard layout that it types in: Y and Z, A and Q") \
+	X(SC_DIGITS, "scanner-check-digits", "Digits") \
+	X(SC_DIGITS_FOR, "scanner-check-digits-for", "whether it sends digits, or the signs that share their keys") \
+	X(SC_SIGNS, "scanner-check-signs", "Signs") \
+	X(SC_SIGNS_FOR, "scanner-check-signs-for", "signs that other makers' codes use") \
+	X(SC_LOWER, "scanner-check-lower", "Small letters") \
+	X(SC_LOWER_FOR, "scanner-check-lower-for", "whether small letters stay small") \
+	X(SC_GS1_128_FOR, "scanner-check-gs1-128-for", "how it sends a code that has several parts") \
+	X(SC_EAN13_FOR, "scanner-check-ean13-for", "what it sends before and behind a code") \
+	X(SC_GS1_DATAMATRIX_FOR, "scanner-check-gs1-datamatrix-for", "the same of a square code") \
+	X(SC_QR_FOR, "scanner-check-qr-for", "small and capital letters together") \
+	X(SC_BARS_END, "scanner-check-bars-end", "End, for a scanner that reads bars only") \
+	X(SC_BARS_END_FOR, "scanner-check-bars-end-for", "with any other go on with the next") \
+	X(SC_END, "scanner-check-end", "End") \
+	X(SC_END_FOR, "scanner-check-end-for", "what was learnt of this scanner is kept")
 /* clang-format on */
 
 #endif

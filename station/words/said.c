@@ -8,7 +8,7 @@
 
 #define DEPTH_MAX 3 /* a sentence, why, and what of it */
 
-enum type { NUMBER, DIGITS, DIGIT, CARD, DATE, TIME, SAYING, TEXT, PERSON, WORDS };
+enum type { NUMBER, DIGITS, DIGIT, CARD, DATE, TIME, SAYING, TEXT, PERSON, SHIPPED, WORDS };
 
 #define HAS_NOT (-1)
 
@@ -28,6 +28,7 @@ static const struct value {
 #define KEPT_SAYING(member) KEPT_NUMBER(member)
 #define KEPT_TEXT(member) KEPT_NUMBER(member)
 #define KEPT_PERSON(member) KEPT_NUMBER(member)
+#define KEPT_SHIPPED(member) KEPT_NUMBER(member)
 #define X(type, member, name, size) {type, offsetof(struct say, member), KEPT_##type(member), size},
     VALUES(X)
 #undef X
@@ -48,7 +49,7 @@ static const struct value {
 
 static int is_text(const struct value *v)
 {
-	return v->type == TEXT || v->type == PERSON;
+	return v->type == TEXT || v->type == PERSON || v->type == SHIPPED;
 }
 
 static int32_t number_of(const struct say *say, const struct value *v)
@@ -161,6 +162,20 @@ static void put_isolated(struct sentence *s, const char *text)
 
 static void put_saying(struct sentence *s, int64_t saying, int depth);
 
+/* As the language writes a day, with the month in words, so that it cannot be taken for the day. */
+static void put_date(struct sentence *s, int yyyymmdd)
+{
+	int month = yyyymmdd / 100 % 100;
+	struct sentence within = *s;
+	struct say day = {.day = yyyymmdd % 100, .year = yyyymmdd / 10000};
+	if (month >= 1 && month <= 12)
+		day.month = SAY_SLIP_MONTH_1 + (unsigned)month - 1;
+	within.say = &day;
+	put_saying(&within, SAY_SLIP_DAY, 0);
+	s->used = within.used;
+	s->size = within.size;
+}
+
 static void put_value(struct sentence *s, const struct value *v, int depth)
 {
 	char made[32];
@@ -176,8 +191,8 @@ static void put_value(struct sentence *s, const struct value *v, int depth)
 		snprintf(made, sizeof made, "%02d:%02d", n / 60, n % 60);
 		break;
 	case DATE:
-		snprintf(made, sizeof made, "%04d-%02d-%02d", n / 10000 % 10000, n / 100 % 100, n % 100);
-		break;
+		put_date(s, n);
+		return;
 	case DIGIT:
 		put_saying(s, saying_of_digit(n), depth + 1);
 		return;
@@ -192,6 +207,9 @@ static void put_value(struct sentence *s, const struct value *v, int depth)
 		return;
 	case PERSON:
 		put_isolated(s, person_text_in(s->language, text_of(s->say, v)));
+		return;
+	case SHIPPED:
+		put_isolated(s, shipped_text_in(s->language, text_of(s->say, v)));
 		return;
 	case TEXT:
 		put_isolated(s, text_of(s->say, v));
@@ -368,6 +386,25 @@ const char *person_text_in(const struct language *language, const char *name)
 {
 	enum saying saying = saying_of_person(name);
 	return saying ? saying_text_in(language, saying) : name;
+}
+
+enum saying saying_of_shipped(const char *text)
+{
+	static const enum saying shipped[] = {
+#define X(name, key, ...) SAY_##name,
+	    POLICY_WORDS(X, X)
+#undef X
+	};
+	for (size_t i = 0; i < sizeof shipped / sizeof *shipped; i++)
+		if (strcmp(saying_text(shipped[i]), text) == 0)
+			return shipped[i];
+	return SAY_NONE;
+}
+
+const char *shipped_text_in(const struct language *language, const char *text)
+{
+	enum saying saying = language ? saying_of_shipped(text) : SAY_NONE;
+	return saying ? saying_text_in(language, saying) : text;
 }
 
 enum saying saying_of_forward(int word)

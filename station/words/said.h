@@ -31,6 +31,7 @@ struct language; /* language.h; NULL is English */
 /* A sentence as a call names it: the texts are borrowed, NULL is "", and they may be longer than they are kept. */
 #define SAID_TEXT(member, size) const char *member;
 #define SAID_PERSON(member, size) const char *member;
+#define SAID_SHIPPED(member, size) const char *member;
 #define SAID_WORDS(member, size) const char *member;
 struct say {
 	VALUES(X)
@@ -38,10 +39,12 @@ struct say {
 };
 #undef SAID_TEXT
 #undef SAID_PERSON
+#undef SAID_SHIPPED
 
 /* The same as it is kept: by a record the VALUES, by a reply the loose numbers as well. */
 #define SAID_TEXT(member, size) char member[size];
 #define SAID_PERSON(member, size) SAID_TEXT(member, size)
+#define SAID_SHIPPED(member, size) SAID_TEXT(member, size)
 #define SAID_LOOSE_NUMBER(member, size) SAID_NUMBER(member, size)
 #define SAID_LOOSE_TIME(member, size) SAID_TIME(member, size)
 #define SAID_LOOSE_SAYING(member, size) SAID_SAYING(member, size)
@@ -58,6 +61,7 @@ struct said {
 };
 #undef SAID_TEXT
 #undef SAID_PERSON
+#undef SAID_SHIPPED
 #undef SAID_WORDS
 #undef X
 
@@ -114,6 +118,12 @@ enum saying saying_of_person(const char *name);
 
 /* What to call somebody: `name`, or what the language says for one who has no badge. Borrowed. */
 const char *person_text_in(const struct language *language, const char *name);
+
+/* The point or step that is shipped with this text, by which settings and records know it; SAY_NONE of a site's own. */
+enum saying saying_of_shipped(const char *text);
+
+/* A point or step as it is read: `text`, or what the language says for the one that is shipped. Borrowed. */
+const char *shipped_text_in(const struct language *language, const char *text);
 
 /* What is wrong on the way to the hospital's store (enum forward_word); SAY_NONE of nothing. */
 enum saying saying_of_forward(int word);

@@ -238,9 +238,9 @@
 	  "Case {case} is still open: what was found is answered for in its own count, not by a slip.") \
 	X(NOT_YET_SIGN_OUT, "not-yet-sign-out", "Not yet the sign-out: {why}.") \
 	X(SEEN_BEFORE_DRESSING, "seen-before-dressing", \
-	  "Each digit was seen bare before the dressing: nothing is owed for it.") \
+	  "Each digit was seen bare before the dressing: there is none left to look at.") \
 	X(NO_LOOK_OWED, "no-look-owed", \
-	  "No tourniquet was on a digit: no look is owed before the dressing.") \
+	  "No tourniquet was on a digit: there is none to look at before the dressing.") \
 	X(YES_IS_NO_LOOK, "yes-is-no-look", "YES does not record the look: scan the digit card.") \
 	X(YES_IS_NO_SIGN_OUT_SINGLE, "yes-is-no-sign-out-single", \
 	  "YES does not sign out: scan the operator's badge.") \
@@ -353,14 +353,14 @@
 	X(SCANNER_LINE_TOO_LONG, "scanner-line-too-long", \
 	  "sent a line that is too long: it was thrown away") \
 	X(SCANNER_LINE_ODD, "scanner-line-odd", \
-	  "sent a line that is not of our format: it was thrown away") \
+	  "sent a line that the station cannot read: it was thrown away") \
 	SAYINGS_OF_DRIVERS(X, N)
 
 /* What a driver's word for a fault says: its name behind "scanner-" (base/wire.h). Of any other word it is the last of them. */
 #define SAYINGS_OF_DRIVERS(X, N) \
-	X(SCANNER_LOST, "scanner-lost", "lost") \
-	X(SCANNER_OPEN, "scanner-open", "cannot be opened") \
-	X(SCANNER_SANDBOX, "scanner-sandbox", "its program cannot be confined") \
+	X(SCANNER_LOST, "scanner-lost", "lost: plug it in again, use the spare scanner or type the code") \
+	X(SCANNER_OPEN, "scanner-open", "cannot be opened: use the spare scanner or type the code") \
+	X(SCANNER_SANDBOX, "scanner-sandbox", "its program may not start: use the spare scanner, and tell whoever looks after the station") \
 	X(SCANNER_UNCERTAIN, "scanner-uncertain", \
 	  "how it sends is not known: scan the scanner-check sheet, or type the code") \
 	X(SCANNER_LEARNED, "scanner-learned", "how it sends is known") \
@@ -368,9 +368,9 @@
 	X(SCANNER_DROPPED, "scanner-dropped", "keys were lost, and a code with them: scan it again") \
 	X(SCANNER_GARBLED, "scanner-garbled", "a code came garbled: scan it again") \
 	X(SCANNER_TWO_CARDS, "scanner-two-cards", "two cards were in view and neither was entered: show one alone") \
-	X(SCANNER_TOO_LONG, "scanner-too-long", "a code was too long") \
-	X(SCANNER_UNREADABLE, "scanner-unreadable", "a picture cannot be read") \
-	X(SCANNER_OTHER, "scanner-other", "a fault that the journal names")
+	X(SCANNER_TOO_LONG, "scanner-too-long", "a code was too long: it was thrown away") \
+	X(SCANNER_UNREADABLE, "scanner-unreadable", "a picture cannot be read: show the code again") \
+	X(SCANNER_OTHER, "scanner-other", "a fault that the journal names: tell whoever looks after the station")
 
 /* Parts of the above. */
 #define SAYINGS_PARTS(X, N) \
@@ -433,14 +433,14 @@
 	X(ALONE_ENDS_UNRESOLVED, "alone-ends-unresolved", \
 	  "{person} works alone here, and that badge or a surgeon's ends a case unresolved") \
 	X(TOURNIQUET_IS_ON, "tourniquet-is-on", "a tourniquet is on the {digit}") \
-	X(OWED, "owed", "owed: {what}") \
-	X(ITEMS_NOT_RIGHT, "items-not-right", "{n} item(s) are missing, extra or in pieces") \
+	X(OWED, "owed", "still to do: {what}") \
+	N(ITEMS_NOT_RIGHT, "items-not-right", "{n} item is missing, extra or in pieces", "{n} items are missing, extra or in pieces") \
 	X(NOT_ACCOUNTED_FOR, "not-accounted-for", "{item} is not accounted for") \
 	X(FINAL_NOT_AGREED, "final-not-agreed", "the final count is not agreed") \
 	X(BARE_NOT_LOOKED_AT, "bare-not-looked-at", "the bare {digit} has not been looked at") \
 	X(WHO_LOOKED_NOT_SAID, "who-looked-not-said", \
 	  "who else looked at the bare digit has not been said") \
-	X(SOMETHING_OWED, "something-owed", "something is still owed")
+	X(SOMETHING_OWED, "something-owed", "something is still to do")
 
 /* What a thing is called that the catalogue does not know, and what is remarked of one that was shown. */
 #define SAYINGS_NAMES(X, N) \

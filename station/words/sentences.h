@@ -13,6 +13,7 @@
 #include "words/name-words.h"
 #include "words/next-words.h"
 #include "words/paper-words.h"
+#include "words/policy-words.h"
 #include "words/reply-words.h"
 #include "words/sayings.h"
 #include "words/slip-words.h"
@@ -28,7 +29,8 @@
 	FORWARD_WORDS(FORWARD_ROW) \
 	SLIP_WORDS(X, N) \
 	PAPER_WORDS(X, N) \
-	STOCK_WORDS(X, N)
+	STOCK_WORDS(X, N) \
+	POLICY_WORDS(X, N)
 /* clang-format on */
 
 #endif

@@ -235,7 +235,7 @@
 	X(SLIP_WITHOUT_SIGHT, "slip-without-sight", "{words}; without full sight of {list}") \
 	X(SLIP_ALL_POINTS, "slip-all-points", "all {n} points yes, {words}, {time}") \
 	X(SLIP_SOME_POINTS, "slip-some-points", "{n} of {all} points yes, {words}, {time}") \
-	X(SLIP_POINT_NO, "slip-point-no", "NO: {text}") \
+	X(SLIP_POINT_NO, "slip-point-no", "NO: {step}") \
 	X(SLIP_SIGNED, "slip-signed", "{person}") \
 	X(SLIP_WITNESSED, "slip-witnessed", "{person}, witness {other_person}") \
 	X(SLIP_PERSON_FROM_TO, "slip-person-from-to", "{place} {person} {from} to {to}") \
@@ -246,7 +246,7 @@
 	X(SLIP_OWED_DIGIT, "slip-owed-digit", "{time} {digit}: {what}") \
 	X(SLIP_OWED_PAID, "slip-owed-paid", "{words}; {text}, {time}") \
 	X(SLIP_OWED_PAID_BY, "slip-owed-paid-by", "{words}; {text}, {time}, {person}") \
-	X(SLIP_PAID_BY, "slip-paid-by", "paid by, when")
+	X(SLIP_PAID_BY, "slip-paid-by", "settled by, when")
 
 /* One entry that was late, typed, overridden or corrected, or was taken back. */
 #define SLIP_ENTRIES(X, N) \

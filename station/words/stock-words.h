@@ -104,7 +104,8 @@
 	  "The catalogue does not say where a label goes on {item}, and whether before or after sterilising: it is not labelled.") \
 	X(STOCK_NO_LABELS_LEFT, "stock-no-labels-left", \
 	  "Only {most} of {item}, {what}, have no label: {n} were not printed. Receive what came first.") \
-	X(STOCK_PRINTINGS_OPEN, "stock-printings-open", \
+	N(STOCK_PRINTINGS_OPEN, "stock-printings-open", \
+	  "Labels of {n} printing were not read back: read them back, or SPOILT LABEL and their numbers.", \
 	  "Labels of {n} printings were not read back: read them back, or SPOILT LABEL and their numbers.") \
 	X(STOCK_NUMBERS_OVER, "stock-numbers-over", \
 	  "This station's item numbers are used up: ask whoever looks after the station for another number of it.") \
@@ -116,7 +117,7 @@
 	X(LABEL_OTHER_STATION, "label-other-station", \
 	  "Labelled at station {station}: fetch its list, or count the pack by its maker's code.") \
 	X(LABEL_NOT_OF_RECORD, "label-not-of-record", \
-	  "Label {item_number} was numbered by none of this record: fetch the list of the station that printed it, or count the pack by its maker's code.") \
+	  "Label {item_number} is not in this record: fetch the list of the station that printed it, or count the pack by its maker's code.") \
 	X(LABEL_NOT_SO, "label-not-so", "{item_number} is no label of these that could be spoilt: nothing was entered.") \
 	X(LABELS_NOT_SO, "labels-not-so", "'{code}' names no labels: type a number, or two with a dash, at most {most} of them.") \
 	X(BOX_IS_ANOTHER, "box-is-another", \
@@ -155,8 +156,8 @@
 	X(BENCH_LOT, "bench-lot", "Its code says no lot. What stands behind LOT on it? Type it, or 'none'") \
 	X(BENCH_EXPIRY, "bench-expiry", "Its code says no expiry. Which day stands on it? Type it as 2028-03-31, or 'none'") \
 	X(BENCH_HOW_MANY, "bench-how-many", "How many came, of {n} in each?") \
-	X(BENCH_SO_MANY, "bench-so-many", "{n} packs. Is that right?") \
-	X(BENCH_TYPED_BY, "bench-typed-by", "Whose hands typed lot or expiry?") \
+	N(BENCH_SO_MANY, "bench-so-many", "{n} pack. Is that right?", "{n} packs. Is that right?") \
+	X(BENCH_TYPED_BY, "bench-typed-by", "Who typed lot or expiry?") \
 	X(BENCH_SECOND, "bench-second", "A second person compares lot and expiry with the pack") \
 	X(BENCH_CONFIRM_WHAT, "bench-confirm-what", "What is confirmed?") \
 	X(BENCH_PRINT_WHAT, "bench-print-what", "Labels for what? The box or pack, or its key typed") \

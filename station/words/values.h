@@ -9,6 +9,8 @@
  *   SAYING  enum saying: what is said beside the sentence or inside it, of the same values
  *   PERSON  a name as its badge shows it, kept as TEXT is; one without a badge is kept by a name (saying_of_person) and told
  *           in the language of the sentence
+ *   SHIPPED a text of policy.ini, kept as TEXT is; one that is shipped (policy-words.h) is told in the language of the
+ *           sentence
  *   TEXT    what people typed, or a setting or a catalogue says: fewer than `size` bytes
  *   WORDS   what was said already in the language of the sentence: a list, a part
  *
@@ -52,7 +54,7 @@
 	X(TEXT, site, "site", 4)                   /* its letters */ \
 	X(DIGITS, slip, "slip", 7) \
 	X(DIGITS, station, "station", 2)           /* of a site */ \
-	X(TEXT, step, "step", 121)                 /* of the search, as policy.ini has it */ \
+	X(SHIPPED, step, "step", 121)              /* of the search, or a point of the sign-out */ \
 	X(SAYING, then, "then", 0)                 /* what follows */ \
 	X(TIME, time, "time", 0) \
 	X(DIGITS, tray_number, "tray_number", 6) \

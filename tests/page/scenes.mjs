@@ -25,7 +25,7 @@ export const points = [
 	'Concerns for recovery have been handed over, colour and warmth of the digit among them.',
 ];
 const steps = [
-	'say it aloud and stop closing', 'count again, both together', 'look at and feel the digit, under the dressing too',
+	'say it aloud and stop closing', 'count again', 'look at and feel the digit, under the dressing too',
 	'drapes, floor, shoes', 'bins and linen', 'under the patient', 'tell the surgeon, who looks as well',
 	'imaging, if the missing item shows on it: steel does, a tourniquet may not', 'tell the nurse in charge', 'incident report begun',
 	'patient told, or who will tell',
@@ -77,11 +77,11 @@ export const scenes = {
 	'counting-in': view({
 		next: 'Scan further packs and instruments. When both have counted aloud: scan the circulating badge.', cards: cards('ADD', 'HANDOVER', 'UNDO'),
 		items: [tourniquet('here'), forceps('here')],
-		recent: [scan(4000, 'accepted', 'Counted in: Artery forceps. It bears no number of its own: the station cannot tell it from another.'), scan(19000, 'accepted', 'Counted in: Finger tourniquet, ring, medium (lot L2207, expires 2028-04-30).')],
+		recent: [scan(4000, 'accepted', 'Counted in: Artery forceps. It bears no number of its own: the station cannot tell it from another.'), scan(19000, 'accepted', 'Counted in: Finger tourniquet, ring, medium (lot L2207, expires 30 Apr 2028).')],
 	}, { initial_agreed: false }),
 	refused: view({
 		next: 'Scan each pack and instrument as it is counted in.', cards: cards('ADD', 'HANDOVER', 'UNDO'),
-		recent: [scan(1000, 'refused', 'Not counted in: Finger tourniquet, ring, medium expired on 2026-10-31: take it off the field and use another. If it is already on the digit, scan UNLISTED TOURNIQUET.')],
+		recent: [scan(1000, 'refused', 'Not counted in: Finger tourniquet, ring, medium expired on 31 Oct 2026: take it off the field and use another. If it is already on the digit, scan UNLISTED TOURNIQUET.')],
 	}, { initial_agreed: false }),
 	on: view({
 		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo, items: bothOn, digits: [onIndex],
@@ -97,7 +97,7 @@ export const scenes = {
 		debts: [debt('on')], recent: [scan(70000, 'question', 'Is a tourniquet on it now? Scan YES or NO.')],
 	}),
 	'debts-faults': view({
-		next: 'Owed: the initial count was not agreed before the tourniquet went on: agree it aloud now.', cards: offUndo, items: bothOn, digits: [{ ...onIndex, gap: true }],
+		next: 'Still to do: the initial count was not agreed before the tourniquet went on: agree it aloud now.', cards: offUndo, items: bothOn, digits: [{ ...onIndex, gap: true }],
 		debts: [debt('count', true), debt('listing')],
 		faults: ['Scanner hall-1 of Theatre 1: it was unplugged: plug it in, or scan THIS ROOM with another'], suspended_case: 40,
 		recent: [scan(45000, 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
@@ -109,7 +109,7 @@ export const scenes = {
 	elsewhere: view({
 		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo, items: bothOn, digits: [onIndex],
 		elsewhere: [{ room: 3, text: 'Bay 3: left ring finger 41 min, no scan since 02:10' }],
-		clock: 'The wall clock is wrong: 2026-11-25 07:16, though the record reaches to 2026-11-25 10:01. Read expiry dates aloud; have the clock set.',
+		clock: 'The wall clock is wrong: 25 Nov 2026 07:16, though the record reaches to 25 Nov 2026 10:01. Read expiry dates aloud; have the clock set.',
 		recent: [scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	'two-digits': view({
@@ -249,7 +249,7 @@ export const scenes = {
 		slips: slipsOf(40), owed: owedOf(40), recent: [scan(6000, 'accepted', 'Case 40 ended UNRESOLVED; its incident number is owed. Finger tourniquet, ring, medium: NOT accounted for, 1 of 2 shown. Artery forceps: 1 of 1, mark read.')],
 	}),
 	'look-now-more': view({
-		case: null, team: [], cards: cards('STEP DONE', 'NEW CASE'), after: [{ case: 31, what: 'patient-called-back', digit: 0, at: '2026-11-20 16:10' }, { case: 31, what: 'digit-seen-bare', digit: 0, at: '2026-11-20 16:10' }, { case: 31, what: 'ward-told', digit: 0, at: '2026-11-20 16:10' }, ...afterUnresolved],
+		case: null, team: [], cards: cards('STEP DONE', 'NEW CASE'), after: [{ case: 31, what: 'patient-called-back', digit: 0, at: '20 Nov 2026 16:10' }, { case: 31, what: 'digit-seen-bare', digit: 0, at: '20 Nov 2026 16:10' }, { case: 31, what: 'ward-told', digit: 0, at: '20 Nov 2026 16:10' }, ...afterUnresolved],
 		next: 'Case 31: call that patient back now, if not here any more: scan STEP DONE when it was done; NEW CASE for the next patient.', recent: [scan(2000, 'refused', 'No case is open in Theatre 1: scan NEW CASE first.')], slips: slipsOf(38, 39, 40, 35, 34, 33, 32, 30), owed: owedOf(37, 36, 31, 29),
 	}),
 	'on-look-now': view({

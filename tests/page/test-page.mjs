@@ -174,7 +174,7 @@ await it('what is owed to a patient whose case has ended has the wall while no c
 		assert.ok(line.height > 10 && line.bottom <= next.top + 1);
 	}
 	await show(page, scenes['look-now-more']);
-	assert.match(await text(page, 'shout'), /^Call that patient back now Case 31, since 2026-11-20 16:10\. Stays until it is entered: patient called back, or still here the digit seen bare ward told and 1 further case$/);
+	assert.match(await text(page, 'shout'), /^Call that patient back now Case 31, since 20 Nov 2026 16:10\. Stays until it is entered: patient called back, or still here the digit seen bare ward told and 1 further case$/);
 	await show(page, { ...scenes['look-now'], after: scenes['look-now'].after.slice(-1), next: 'tell them' });
 	assert.match(await text(page, 'shout'), /^Tell the ward now Case 40, since 10:20\. Stays until it is entered: ward told$/);
 	await show(page, { ...scenes['look-now'], after: [], next: 'done' });
@@ -314,6 +314,9 @@ await it('a page that loaded half says so and says count by hand', async () => {
 	const page = await b.newPage({ javaScriptEnabled: false });
 	await page.goto(station.address);
 	assert.match(await page.textContent('#next'), /not finished loading\. Count by hand/);
+	assert.match(await page.textContent('#next [lang=de]'), /nicht fertig geladen\. Von Hand/);
+	await page.goto(`${station.address}desk`);
+	assert.match(await page.textContent('#trouble [lang=de]'), /nicht fertig geladen/);
 	await page.close();
 });
 

@@ -12,7 +12,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 111 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:111 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > digit right index finger
@@ -60,7 +60,7 @@ next: Left index finger: Not the marked digit. Is this the right digit? Scan YES
   event: next, case 1
 > card YES
 accepted: The left index finger is right, says the team.
-next: Owed: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
+next: Still to do: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
   event: paid, case 1, marked-digit, digit left index finger, right-digit, first
   event: asked, case 1, nothing more
 > badge CIRC-2

@@ -13,7 +13,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 516 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:516 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 
@@ -31,7 +31,7 @@ accepted: Theatre 2: SUPPORT-4: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 2, circulating, person SUPPORT-4, "SUPPORT-4", first
 > pack GREEN-M 517 lot T26 expiry 20280331
-accepted: Theatre 2: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Theatre 2: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 2, item 1, GREEN-M:517 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack GREEN-M 516 lot T26 expiry 20280331
@@ -71,7 +71,7 @@ next: Left index finger: Is a tourniquet on it now? Scan YES; NO if none is on i
   event: asked, case 2, is-on, digit left index finger, n 1
 > card YES
 accepted: Theatre 2: Tourniquet on, left index finger, from 10:00; no forceps on it. The clock runs.
-next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: paid, case 2, maybe-on, digit left index finger, is-on, first
   event: digit-on, case 2, digit left index finger
   event: item-in, case 2, item 2, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
@@ -81,7 +81,7 @@ next: Owed: which tourniquet it is, not listed: scan its pack; the circulating b
   event: asked, case 2, nothing more
 > pack GREEN-M 516 lot T26 expiry 20280331
 accepted: Theatre 2: Listed as what it is, because it is already on: finger tourniquet, green, M. But this finger tourniquet, green, M is on the open sheet of case 1 in Theatre 1: the surgeon answers for it.
-next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
+next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-struck, case 1, item 1
   event: item-listed, case 2, item 2, GREEN-M:516 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
   event: paid, case 2, listing, item 2, pack-scanned

@@ -16,14 +16,14 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 181 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31). Its expiry cannot be judged, the wall clock is wrong: read the date aloud.
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028). Its expiry cannot be judged, the wall clock is wrong: read the date aloud.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:181 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
   event: owed, case 1, expiry-read, item 1
 > pack GREEN-M 182 lot T20 expiry 20200331
-refused: Not counted in: finger tourniquet, green, M expired on 2020-03-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
+refused: Not counted in: finger tourniquet, green, M expired on 31 Mar 2020. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2020-03-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
+  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 31 Mar 2020. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
 > pack FORCEPS 183
 accepted: Counted in: 1 artery forceps, curved.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
@@ -34,7 +34,7 @@ item 2: artery forceps, curved, here, 0 of 1
 owed: expiry-read
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Owed: an expiry date that the station cannot judge: finger tourniquet, green, M: scan NEXT, then the circulating badge when it was read aloud.
+next: Still to do: an expiry date that the station cannot judge: finger tourniquet, green, M: scan NEXT, then the circulating badge when it was read aloud.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > show
 item 1: finger tourniquet, green, M, here, 0 of 1
@@ -42,17 +42,17 @@ item 2: artery forceps, curved, here, 0 of 1
 owed: expiry-read
 > digit right index finger
 accepted: Tourniquet on, right index finger, from 07:01; forceps on it. The clock runs.
-next: Owed: an expiry date that the station cannot judge: finger tourniquet, green, M: scan the circulating badge when it was read aloud.
+next: Still to do: an expiry date that the station cannot judge: finger tourniquet, green, M: scan the circulating badge when it was read aloud.
   event: digit-on, case 1, digit right index finger, first
   event: item-on, case 1, item 1, digit right index finger
   event: forceps-on, case 1, item 2, digit right index finger
 > badge SURG-3
 accepted: SURG-3: operating surgeon.
-next: Owed: an expiry date that the station cannot judge: finger tourniquet, green, M: scan the circulating badge when it was read aloud.
+next: Still to do: an expiry date that the station cannot judge: finger tourniquet, green, M: scan the circulating badge when it was read aloud.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
 > card OFF
 accepted: Off, right index finger, at 07:01, after 0 min. Off is not yet accounted for.
-next: Owed: an expiry date that the station cannot judge: finger tourniquet, green, M: scan the circulating badge when it was read aloud.
+next: Still to do: an expiry date that the station cannot judge: finger tourniquet, green, M: scan the circulating badge when it was read aloud.
   event: item-off, case 1, item 1, digit right index finger, first
   event: forceps-moved, case 1, item 2
   event: digit-off, case 1, digit right index finger
@@ -62,13 +62,13 @@ next: Owed: an expiry date that the station cannot judge: finger tourniquet, gre
   event: clock-wrong
   event: clock-wrong, case 1
 > pack GREEN-M 184 lot T26 expiry 20280331
-accepted: Added: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
-next: Owed: an expiry date that the station cannot judge: finger tourniquet, green, M: scan the circulating badge when it was read aloud.
+accepted: Added: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
+next: Still to do: an expiry date that the station cannot judge: finger tourniquet, green, M: scan the circulating badge when it was read aloud.
   event: item-in, case 1, item 3, GREEN-M:184 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
   event: owed, case 1, added
 > badge CIRC-2
 accepted: Expiry date read aloud, says CIRC-2. If it has passed: take the item off the field and use another.
-next: Owed: the count of what was added: scan NEXT, then the circulating badge when it was counted aloud.
+next: Still to do: the count of what was added: scan NEXT, then the circulating badge when it was counted aloud.
   event: paid, case 1, expiry-read, item 1, person CIRC-2, read-aloud, first
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1
@@ -78,7 +78,7 @@ right index finger: off, now 0 min, total 0 min, longest 0 min
 owed: added
 > card NEXT
 accepted: Next.
-next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
+next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: next, case 1
 > badge CIRC-2
 accepted: What was added agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
@@ -127,13 +127,13 @@ right index finger: off, now 0 min, total 0 min, longest 0 min
 left thumb: on, now 0 min, total 0 min, longest 0 min
 > card UNLISTED TOURNIQUET
 accepted: Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.
-next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: item-in, case 1, item 5, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
   event: owed, case 1, listing, item 5
   event: owed, case 1, added
 > pack GREEN-M 186 lot T26 expiry 20280331
 accepted: Listed: the tourniquet is finger tourniquet, green, M. Its expiry cannot be judged, the wall clock is wrong: read the date aloud.
-next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
+next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-listed, case 1, item 5, GREEN-M:186 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
   event: paid, case 1, listing, item 5, pack-scanned
   event: owed, case 1, expiry-read, item 5

@@ -12,7 +12,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 520 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:520 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
@@ -29,5 +29,5 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first

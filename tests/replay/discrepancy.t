@@ -12,7 +12,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 140 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:140 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack FORCEPS 9
@@ -68,16 +68,16 @@ next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE;
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
 > card STEP DONE
 accepted: Search step 1 done: say it aloud and stop closing.
-next: Search 2 of 11: count again, both together: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 2 of 11: count again: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
   event: search-step, case 1, done, n 1, "say it aloud and stop closing", first
 > card NEXT
 accepted: Next.
-next: Search 2 of 11: count again, both together: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 2 of 11: count again: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
   event: next, case 1
 > card STEP DONE
-accepted: Search step 2 done: count again, both together.
+accepted: Search step 2 done: count again.
 next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand.
-  event: search-step, case 1, done, n 2, "count again, both together", first
+  event: search-step, case 1, done, n 2, "count again", first
 > card NOT DONE
 accepted: Entered as NOT done: search step 3, look at and feel the digit, under the dressing too. Type why, or write it on the slip.
 next: Search 4 of 11: drapes, floor, shoes: scan STEP DONE or NOT DONE (NEXT first); FOUND when what is missing is in your hand.
@@ -98,7 +98,7 @@ next: Look at the bare right index finger before the dressing: scan its digit ca
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
 accepted: Right index finger seen bare at 10:13.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not.
   event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Artery forceps, curved: 1 of 1, mark read. Seen bare: right index finger.

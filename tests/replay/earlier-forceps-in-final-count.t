@@ -45,7 +45,7 @@ next: Look at the bare left thumb before the dressing: scan its digit card; NO i
   event: count-agreed, case 2, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit left thumb
 accepted: Left thumb seen bare at 10:02.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 2, digit left thumb, person CIRC-2, first
 > badge SURG-3
 accepted: Case 2 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: left thumb.

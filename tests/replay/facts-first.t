@@ -32,12 +32,12 @@ next: A tourniquet is on the right little finger. Who counts: scan the circulati
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Owed: which tourniquet it is, not listed: scan its pack; NEXT, then the circulating badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; NEXT, then the circulating badge when it was said aloud which it is.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
   event: paid, case 1, team, person CIRC-2, badged-in
 > pack GREEN-M 105 lot T26 expiry 20280331
 accepted: Listed: the tourniquet that is on is finger tourniquet, green, M.
-next: Owed: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
+next: Still to do: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
   event: item-listed, case 1, item 1, GREEN-M:105 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
   event: paid, case 1, listing, item 1, pack-scanned
 > badge CIRC-2
@@ -72,7 +72,7 @@ next: Look at the bare right little finger before the dressing: scan its digit c
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right little finger
 accepted: Right little finger seen bare at 10:04.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit right little finger, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: right little finger.

@@ -24,15 +24,15 @@ next: Right ring finger: Is a tourniquet on it now? Scan YES; NO if none is on i
   event: asked, case 1, is-on, digit right ring finger, n 1
 > card YES
 accepted: Tourniquet on, right ring finger, from 10:00; no forceps on it. The clock runs.
-next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: paid, case 1, maybe-on, digit right ring finger, is-on, first
   event: digit-on, case 1, digit right ring finger
   event: item-on, case 1, item 1, digit right ring finger
   event: owed, case 1, count
   event: asked, case 1, nothing more
 > pack GREEN-M 110 lot OLD expiry 20200131
-accepted: Listed as what it is, because it is already on: finger tourniquet, green, M. But finger tourniquet, green, M expired on 2020-01-31: the surgeon answers for it.
-next: Owed: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
+accepted: Listed as what it is, because it is already on: finger tourniquet, green, M. But finger tourniquet, green, M expired on 31 Jan 2020: the surgeon answers for it.
+next: Still to do: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
   event: item-listed, case 1, item 1, GREEN-M:110 "finger tourniquet, green, M" tourniquet known by its pack lot OLD expiry 20200131 single-use, first
   event: paid, case 1, listing, item 1, pack-scanned
   event: owed, case 1, reason, item 1
@@ -43,7 +43,7 @@ owed: count
 owed: reason
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Owed: the surgeon's answer for an item that the station refused: finger tourniquet, green, M: scan the surgeon's badge; VISITOR 1 for a visitor without a badge.
+next: Still to do: the surgeon's answer for an item that the station refused: finger tourniquet, green, M: scan the surgeon's badge; VISITOR 1 for a visitor without a badge.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
   event: paid, case 1, count, person CIRC-2, agreed-aloud-late
 > badge SURG-3
@@ -78,7 +78,7 @@ next: Look at the bare right ring finger before the dressing: scan its digit car
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right ring finger
 accepted: Right ring finger seen bare at 10:00.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not.
   event: digit-seen-bare, case 1, digit right ring finger, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown cut and complete. Seen bare: right ring finger.

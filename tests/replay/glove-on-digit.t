@@ -41,16 +41,16 @@ next: A tourniquet is on the right ring finger. Who counts: scan the circulating
   event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
 > badge CIRC-2
 accepted: CIRC-2: circulating.
-next: Owed: the initial count, not agreed before the tourniquet went on: scan NEXT, then the circulating badge when it was counted aloud.
+next: Still to do: the initial count, not agreed before the tourniquet went on: scan NEXT, then the circulating badge when it was counted aloud.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
   event: paid, case 1, team, person CIRC-2, badged-in
 > card NEXT
 accepted: Next.
-next: Owed: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
+next: Still to do: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
   event: next, case 1
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Owed: the surgeon's answer for an item that the station refused: glove finger: scan the surgeon's badge; VISITOR 1 for a visitor without a badge.
+next: Still to do: the surgeon's answer for an item that the station refused: glove finger: scan the surgeon's badge; VISITOR 1 for a visitor without a badge.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
   event: paid, case 1, count, person CIRC-2, agreed-aloud-late
 > badge SURG-3
@@ -85,7 +85,7 @@ next: Look at the bare right ring finger before the dressing: scan its digit car
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right ring finger
 accepted: Right ring finger seen bare at 10:00.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not.
   event: digit-seen-bare, case 1, digit right ring finger, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Glove finger: 1 of 1 shown intact. Seen bare: right ring finger.

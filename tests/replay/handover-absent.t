@@ -68,7 +68,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, mark, item 1, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Artery forceps, curved: 1 of 1, mark read.

@@ -12,7 +12,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 518 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:518 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
@@ -82,7 +82,7 @@ next: Count aloud together what is on the sheet: scan the circulating badge.
   event: asked, case 1, handover-agree, person SCRUB-5, n 1
 > card OFF
 accepted: Off, right thumb, at 10:00, after 0 min. Off is not yet accounted for.
-next: Owed: the handover count: scan the circulating badge when it was counted aloud.
+next: Still to do: the handover count: scan the circulating badge when it was counted aloud.
   event: item-off, case 1, item 1, digit right thumb, first
   event: asked, case 1, nothing more
   event: digit-off, case 1, digit right thumb
@@ -104,15 +104,15 @@ next: Look at the bare right thumb before the dressing: scan its digit card; NO 
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Right thumb seen bare at 10:01.
-next: Owed: the handover count: scan the circulating badge when it was counted aloud.
+next: Still to do: the handover count: scan the circulating badge when it was counted aloud.
   event: digit-seen-bare, case 1, digit right thumb, person CIRC-2, first
 > badge SURG-3
 accepted: SURG-3: operating surgeon.
-next: Owed: the handover count: scan the circulating badge when it was counted aloud.
+next: Still to do: the handover count: scan the circulating badge when it was counted aloud.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
 > badge CIRC-2
 accepted: Handover count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not.
   event: count-agreed, case 1, handover, person SCRUB-1, other CIRC-2, n CIRC-2, first
   event: paid, case 1, handover, person CIRC-2, agreed-aloud
 > badge SURG-3

@@ -12,13 +12,13 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 320 lot T26 expiry 20261125
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2026-11-25).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 25 Nov 2026).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:320 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20261125 single-use, n 1, first
 > pack GREEN-M 321 lot T26 expiry 20261124
-refused: Not counted in: finger tourniquet, green, M expired on 2026-11-24. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
+refused: Not counted in: finger tourniquet, green, M expired on 24 Nov 2026. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2026-11-24. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
+  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 24 Nov 2026. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
 > typed 60 mm
 accepted: Circumference of the digit stated as 60 mm.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.

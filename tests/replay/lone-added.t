@@ -7,7 +7,7 @@ next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: case-opened, case 1, n 1
   event: joined, case 1, field, person SURG-3, "SURG-3"
 > pack GREEN-M 507 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: When the tourniquet goes on, before gloving: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: item-in, case 1, item 1, GREEN-M:507 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > digit left thumb
@@ -18,7 +18,7 @@ next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
   event: count-agreed, case 1, initial, person SURG-3, n SURG-3
 > pack FORCEPS 52
 accepted: Added: 1 artery forceps, curved.
-next: Owed: the count of what was added: scan the operator's badge when it was counted aloud.
+next: Still to do: the count of what was added: scan the operator's badge when it was counted aloud.
   event: item-in, case 1, item 2, FORCEPS:52 "artery forceps, curved" forceps known by its mark, n 1, first
   event: owed, case 1, added
 > show
@@ -28,7 +28,7 @@ left thumb: on, now 0 min, total 0 min, longest 0 min
 owed: added
 > badge CIRC-2
 refused: This count is single-person, by SURG-3. WHO LOOKED names who else looked. If CIRC-2 takes over, scan HANDOVER, then this badge.
-next: Owed: the count of what was added: scan the operator's badge when it was counted aloud.
+next: Still to do: the count of what was added: scan the operator's badge when it was counted aloud.
   event: refused, case 1, "This count is single-person, by SURG-3. WHO LOOKED names who else looked. If CIRC-2 takes over, scan HANDOVER, then this badge."
 > badge SURG-3
 accepted: SURG-3 counted: what was added, single-person count.
@@ -62,7 +62,7 @@ next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBOD
   event: asked, case 1, who-looked
 > card WHO LOOKED: PATIENT
 accepted: Looked at the bare digit as well: the patient.
-next: Read the sign-out points aloud: scan the operator's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the operator's badge if all are true; NO if one is not.
   event: who-looked, case 1, patient, first
   event: asked, case 1, nothing more
 > badge SURG-3

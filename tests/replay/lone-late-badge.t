@@ -5,7 +5,7 @@ accepted: Case 1 opened in Minor injuries.
 next: Who works alone: scan the operator's badge; VISITOR 1 for a visitor without a badge.
   event: case-opened, case 1, n 1
 > pack GREEN-M 220 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Who works alone: scan the operator's badge; VISITOR 1 for a visitor without a badge.
   event: item-in, case 1, item 1, GREEN-M:220 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > digit left thumb
@@ -47,17 +47,17 @@ next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBOD
   event: asked, case 1, who-looked
 > card WHO LOOKED: COLLEAGUE
 accepted: Looked at the bare digit as well: a colleague.
-next: Owed: the initial count, not agreed before the tourniquet went on: scan the operator's badge when it was counted aloud.
+next: Still to do: the initial count, not agreed before the tourniquet went on: scan the operator's badge when it was counted aloud.
   event: who-looked, case 1, colleague, first
   event: asked, case 1, nothing more
 > badge SURG-3
 accepted: SURG-3 counted: the initial count, single-person count.
-next: Read the sign-out points aloud: scan NEXT, then the operator's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan NEXT, then the operator's badge if all are true; NO if one is not.
   event: count-agreed, case 1, initial, person SURG-3, n SURG-3, first
   event: paid, case 1, count, person SURG-3, by-operator-late
 > card NEXT
 accepted: Next.
-next: Read the sign-out points aloud: scan the operator's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the operator's badge if all are true; NO if one is not.
   event: next, case 1
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: left thumb.

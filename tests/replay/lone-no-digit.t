@@ -15,7 +15,7 @@ next: Show the artery forceps, curved: scan its mark; YES when you have seen it;
   event: count-started, case 1, final, first
 > pack FORCEPS 20
 accepted: Accounted for: artery forceps, curved: its mark was read, 1 of 1.
-next: Read the sign-out points aloud: scan the operator's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the operator's badge if all are true; NO if one is not.
   event: item-shown, case 1, mark, item 1, n 1, first
   event: count-agreed, case 1, final, person SURG-3, n SURG-3
 > badge SURG-3

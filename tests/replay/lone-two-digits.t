@@ -7,11 +7,11 @@ next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: case-opened, case 1, n 1
   event: joined, case 1, field, person SURG-3, "SURG-3"
 > pack GREEN-M 210 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: When the tourniquet goes on, before gloving: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: item-in, case 1, item 1, GREEN-M:210 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack GREEN-M 211 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: When the tourniquet goes on, before gloving: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: item-in, case 1, item 2, GREEN-M:211 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > digit right thumb
@@ -74,7 +74,7 @@ next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBOD
   event: asked, case 1, who-looked
 > card WHO LOOKED: CARER
 accepted: Looked at the bare digit as well: a carer.
-next: Read the sign-out points aloud: scan the operator's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the operator's badge if all are true; NO if one is not.
   event: who-looked, case 1, carer, first
   event: asked, case 1, nothing more
 > digit right thumb
@@ -122,7 +122,7 @@ next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBOD
   event: asked, case 1, who-looked
 > card WHO LOOKED: NOBODY
 accepted: Looked at the bare digit as well: nobody else.
-next: Read the sign-out points aloud: scan the operator's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the operator's badge if all are true; NO if one is not.
   event: who-looked, case 1, nobody, first
   event: asked, case 1, nothing more
 > badge SURG-3

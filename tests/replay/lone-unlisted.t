@@ -7,12 +7,12 @@ next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, field, person SURG-3, "SURG-3"
 > card UNLISTED TOURNIQUET
 accepted: Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.
-next: Owed: which tourniquet it is, not listed: scan its pack; the operator's badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; the operator's badge when it was said aloud which it is.
   event: item-in, case 1, item 1, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
   event: owed, case 1, listing, item 1
 > digit left thumb
 accepted: Tourniquet on, left thumb, from 10:00; no forceps on it. The clock runs.
-next: Owed: which tourniquet it is, not listed: scan its pack; the operator's badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; the operator's badge when it was said aloud which it is.
   event: digit-on, case 1, digit left thumb, first
   event: item-on, case 1, item 1, digit left thumb
   event: count-agreed, case 1, initial, person SURG-3, n SURG-3
@@ -37,9 +37,9 @@ item 1: tourniquet, not listed, accounted, 1 of 1
 left thumb: off, now 0 min, total 0 min, longest 0 min
 owed: listing
 > badge SURG-3
-refused: Not yet the sign-out: owed: which tourniquet it is, not listed.
+refused: Not yet the sign-out: still to do: which tourniquet it is, not listed.
 next: Look at the bare left thumb before the dressing: scan its digit card; NO if a tourniquet is on it.
-  event: refused, case 1, "Not yet the sign-out: owed: which tourniquet it is, not listed."
+  event: refused, case 1, "Not yet the sign-out: still to do: which tourniquet it is, not listed."
 > digit left thumb
 question: Left thumb seen bare at 10:00.
 next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBODY.
@@ -47,16 +47,16 @@ next: Who else looked at the bare digit? Scan PATIENT, CARER, COLLEAGUE or NOBOD
   event: asked, case 1, who-looked
 > card WHO LOOKED: PATIENT
 accepted: Looked at the bare digit as well: the patient.
-next: Owed: which tourniquet it is, not listed: scan its pack; the operator's badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; the operator's badge when it was said aloud which it is.
   event: who-looked, case 1, patient, first
   event: asked, case 1, nothing more
 > badge SURG-3
 accepted: Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.
-next: Read the sign-out points aloud: scan NEXT, then the operator's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan NEXT, then the operator's badge if all are true; NO if one is not.
   event: paid, case 1, listing, item 1, person SURG-3, named-aloud, first
 > card NEXT
 accepted: Next.
-next: Read the sign-out points aloud: scan the operator's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the operator's badge if all are true; NO if one is not.
   event: next, case 1
 > badge SURG-3
 accepted: Case 1 ended reconciled. Tourniquet, not listed: 1 of 1 shown intact. Seen bare: left thumb.

@@ -11,16 +11,16 @@ prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > card STEP DONE
 accepted: Search step 1 done: say it aloud and stop closing.
-next: Search 2 of 11: count again, both together: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+next: Search 2 of 11: count again: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: search-step, case 1, done, n 1, "say it aloud and stop closing", first
 > card NEXT
 accepted: Next.
-next: Search 2 of 11: count again, both together: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+next: Search 2 of 11: count again: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: next, case 1
 > card STEP DONE
-accepted: Search step 2 done: count again, both together.
+accepted: Search step 2 done: count again.
 next: Search 3 of 11: look at and feel the digit, under the dressing too: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
-  event: search-step, case 1, done, n 2, "count again, both together", first
+  event: search-step, case 1, done, n 2, "count again", first
 > card NEXT
 accepted: Next.
 next: Search 3 of 11: look at and feel the digit, under the dressing too: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.

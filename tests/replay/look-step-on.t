@@ -2,16 +2,16 @@
 begins from tourniquet-missing
 > card STEP DONE
 accepted: Search step 1 done: say it aloud and stop closing.
-next: Search 2 of 11: count again, both together: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+next: Search 2 of 11: count again: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: search-step, case 1, done, n 1, "say it aloud and stop closing", first
 > card NEXT
 accepted: Next.
-next: Search 2 of 11: count again, both together: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
+next: Search 2 of 11: count again: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: next, case 1
 > card STEP DONE
-accepted: Search step 2 done: count again, both together.
+accepted: Search step 2 done: count again.
 next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
-  event: search-step, case 1, done, n 2, "count again, both together", first
+  event: search-step, case 1, done, n 2, "count again", first
 > digit right thumb
 question: Right thumb: the clock runs as 'on?'. Look at it and feel it, under the dressing too.
 next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO if none is on it; MISREAD if it never came off.
@@ -58,7 +58,7 @@ next: Look at the bare right thumb before the dressing: scan its digit card; NO 
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Right thumb seen bare at 10:01.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit right thumb, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Artery forceps, curved: 1 of 1, mark read. Seen bare: right thumb.

@@ -13,7 +13,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 540 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:540 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 
@@ -35,7 +35,7 @@ question: Theatre 2: Finger tourniquet, green, M is on the open sheet of case 1 
 next: Is that pack in your hand here, unused? Scan YES; NO if not.
   event: asked, case 2, here-now, item 1, n 1, first
 > card YES
-accepted: Theatre 2: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Theatre 2: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 2, nothing more, first
   event: item-struck, case 1, item 1

@@ -2,12 +2,12 @@
 begins from forceps-missing
 > card STEP DONE
 accepted: Search step 1 done: say it aloud and stop closing.
-next: Search 2 of 11: count again, both together: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 2 of 11: count again: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
   event: search-step, case 1, done, n 1, "say it aloud and stop closing", first
 > card NOT DONE
-accepted: Entered as NOT done: search step 2, count again, both together. Type why, or write it on the slip.
+accepted: Entered as NOT done: search step 2, count again. Type why, or write it on the slip.
 next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE (NEXT first); FOUND when what is missing is in your hand.
-  event: search-step, case 1, not done, n 2, "count again, both together", first
+  event: search-step, case 1, not done, n 2, "count again", first
 > typed nobody is free to count
 accepted: Why step 2 of the search was not done is entered.
 next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand.

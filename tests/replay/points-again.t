@@ -13,7 +13,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 390 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:390 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
@@ -30,7 +30,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 1, intact, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > badge SURG-3
 question: Sign-out point 1 of 5: The name of the procedure is recorded.
@@ -55,7 +55,7 @@ next: Sign-out 3 of 5: Each specimen is labelled with the patient's name, or the
   event: asked, case 1, point, person SURG-3, n 3
 > card NO
 accepted: Entered as NO: the sign-out is held at point 3: Each specimen is labelled with the patient's name, or there is none.
-next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are so; NEXT, then NO if one is not.
+next: Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon's badge if all are true; NEXT, then NO if one is not.
   event: sign-out-point, case 1, no, n 3, "Each specimen is labelled with the patient's name, or there is none.", first
   event: asked, case 1, nothing more
 > badge SURG-3
@@ -74,7 +74,7 @@ next: What is added? Scan the pack; NO to leave it as it is.
   event: asked, case 1, add, first
 > pack NEEDLE lot N1
 accepted: Added: 1 needle (lot N1).
-next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
+next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-in, case 1, item 2, NEEDLE "needle" other lot N1 single-use, n 1, first
   event: owed, case 1, added
   event: asked, case 1, nothing more
@@ -97,7 +97,7 @@ next: Agree the final count aloud: scan the circulating badge.
   event: item-shown, case 1, shown, item 2, n 1, first
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > badge SURG-3
 question: Sign-out point 1 of 5: The name of the procedure is recorded.

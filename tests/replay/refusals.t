@@ -14,9 +14,9 @@ next: Count in: scan each pack and instrument; CANCEL if there is no operation.
 
 quarantine GREEN-M BAD recalled by its maker
 > pack GREEN-M 120 lot OLD expiry 20200131
-refused: Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
+refused: Not counted in: finger tourniquet, green, M expired on 31 Jan 2020. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
-  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
+  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 31 Jan 2020. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
 > pack GREEN-M 121 lot BAD expiry 20280331
 refused: Not counted in: finger tourniquet, green, M is in quarantine (recalled by its maker). Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
@@ -30,7 +30,7 @@ refused: Not in the catalogue: (01)09506000199999. Not counted. Use a listed ite
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: refused, case 1, "Not in the catalogue: (01)09506000199999. Not counted. Use a listed item, or NO CODE to count it; a tourniquet that is on: UNLISTED TOURNIQUET."
 > pack GREEN-M 122 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:122 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack GREEN-M 122 lot T26 expiry 20280331

@@ -13,31 +13,31 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 510 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:510 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack GREEN-M 511 lot OLD expiry 20200131
-refused: Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
+refused: Not counted in: finger tourniquet, green, M expired on 31 Jan 2020. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 2020-01-31. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
+  event: refused, case 1, "Not counted in: finger tourniquet, green, M expired on 31 Jan 2020. Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET."
 > card UNLISTED TOURNIQUET
 accepted: Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, no line "tourniquet, not listed" tourniquet unlisted, n 1, first
   event: owed, case 1, listing, item 2
 > pack GREEN-M 511 lot OLD expiry 20200131
-accepted: Listed as what it is: finger tourniquet, green, M. But finger tourniquet, green, M expired on 2020-01-31: the surgeon answers for it.
+accepted: Listed as what it is: finger tourniquet, green, M. But finger tourniquet, green, M expired on 31 Jan 2020: the surgeon answers for it.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-listed, case 1, item 2, GREEN-M:511 "finger tourniquet, green, M" tourniquet known by its pack lot OLD expiry 20200131 single-use, first
   event: paid, case 1, listing, item 2, pack-scanned
   event: owed, case 1, reason, item 2
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Owed: the surgeon's answer for an item that the station refused: finger tourniquet, green, M: scan the surgeon's badge; VISITOR 1 for a visitor without a badge.
+next: Still to do: the surgeon's answer for an item that the station refused: finger tourniquet, green, M: scan the surgeon's badge; VISITOR 1 for a visitor without a badge.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right thumb
 accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs.
-next: Owed: the surgeon's answer for an item that the station refused: finger tourniquet, green, M: scan the surgeon's badge; VISITOR 1 for a visitor without a badge.
+next: Still to do: the surgeon's answer for an item that the station refused: finger tourniquet, green, M: scan the surgeon's badge; VISITOR 1 for a visitor without a badge.
   event: digit-on, case 1, digit right thumb, first
   event: item-on, case 1, item 2, digit right thumb
 > show

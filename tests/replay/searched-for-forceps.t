@@ -2,16 +2,16 @@
 begins from forceps-missing
 > card STEP DONE
 accepted: Search step 1 done: say it aloud and stop closing.
-next: Search 2 of 11: count again, both together: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 2 of 11: count again: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
   event: search-step, case 1, done, n 1, "say it aloud and stop closing", first
 > card NEXT
 accepted: Next.
-next: Search 2 of 11: count again, both together: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 2 of 11: count again: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
   event: next, case 1
 > card STEP DONE
-accepted: Search step 2 done: count again, both together.
+accepted: Search step 2 done: count again.
 next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand.
-  event: search-step, case 1, done, n 2, "count again, both together", first
+  event: search-step, case 1, done, n 2, "count again", first
 > card NEXT
 accepted: Next.
 next: Search 3 of 11: look at and feel the digit, under the dressing too: scan its digit card or NOT DONE; FOUND when what is missing is in your hand.

@@ -20,7 +20,7 @@ next: What is added? Scan the pack; NO to leave it as it is.
   event: asked, case 1, add, first
 > pack NEEDLE lot N1
 accepted: Added: 1 needle (lot N1).
-next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
+next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-in, case 1, item 3, NEEDLE "needle" other lot N1 single-use, n 1, first
   event: owed, case 1, added
   event: asked, case 1, nothing more
@@ -55,5 +55,5 @@ next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE;
   event: refused, case 1, "A step of the search is not answered yet: say it aloud and stop closing. Scan STEP DONE or NOT DONE."
 > card STEP DONE
 accepted: Search step 1 done: say it aloud and stop closing.
-next: Search 2 of 11: count again, both together: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
+next: Search 2 of 11: count again: scan STEP DONE (NEXT first) or NOT DONE; FOUND when what is missing is in your hand.
   event: search-step, case 1, done, n 1, "say it aloud and stop closing", first

@@ -47,7 +47,7 @@ next: Look at the bare left ring finger before the dressing: scan its digit card
   event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
 > digit left ring finger
 accepted: Left ring finger seen bare at 10:01.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit left ring finger, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 2 of 2 shown intact. Seen bare: right index finger and left ring finger.

@@ -16,7 +16,7 @@ accepted: Circumference of the digit stated as 70 mm.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: size-stated, case 1, n 70, first
 > pack GREEN-M 300 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31). The maker states 45 to 60 mm for the finger tourniquet, green, M: another size may be needed.
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028). The maker states 45 to 60 mm for the finger tourniquet, green, M: another size may be needed.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:300 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > typed 55 mm

@@ -42,7 +42,7 @@ next: A scan was stored: left thumb (made 10:01). Made in this room, for this ca
   event: asked, case 1, stored
 > card YES
 accepted: 1 stored scan is entered as late.
-next: Owed, left thumb: whether a tourniquet is on: scan NEXT, then YES; NO if not.
+next: Still to do, left thumb: whether a tourniquet is on: scan NEXT, then YES; NO if not.
   event: asked, case 1, nothing more, first
 question: Left thumb: scanned at 10:01, before what was entered since.
 next: Left thumb: Is a tourniquet on it now? Scan NEXT, then YES if one went on again; NO if none is on it; MISREAD if it never came off.

@@ -88,7 +88,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on 
   event: asked, case 1, is-on, digit right index finger, n 1
 > card YES
 accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
-next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: paid, case 1, maybe-on, digit right index finger, is-on, first
   event: digit-on, case 1, digit right index finger
   event: item-in, case 1, item 3, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
@@ -107,7 +107,7 @@ next: A scan was stored: OFF (made 09:52). Made in this room, for this case? Sca
   event: next, case 1
 > card YES
 accepted: 1 stored scan is entered as late.
-next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: asked, case 1, nothing more, first
 question: More than one digit had a tourniquet in this case.
 next: Which digit is it off? Scan its digit card; NO to leave it as it is.

@@ -36,7 +36,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 1, GREEN-M:101 "finger tourniquet, green, M" tourniquet known by its pack single-use, n 1, first, late, 846 s before, by wall clock 846 s before
   event: held-scan-answered, entered, ref scan-held 9 before, 846 s before, by wall clock 846 s before
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Owed, left thumb: whether a tourniquet is on: scan NEXT, then YES; NO if not.
+next: Still to do, left thumb: whether a tourniquet is on: scan NEXT, then YES; NO if not.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first, late, 845 s before, by wall clock 845 s before
   event: held-scan-answered, entered, ref scan-held 10 before, 845 s before, by wall clock 845 s before
 accepted: Tourniquet on, left thumb, from 09:49; no forceps on it. The clock runs.
@@ -88,7 +88,7 @@ next: Look at the bare left thumb before the dressing: scan its digit card; NEXT
   event: asked, case 1, nothing more
 > digit left thumb
 accepted: Left thumb seen bare at 10:00.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit left thumb, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: left thumb.

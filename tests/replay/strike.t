@@ -13,7 +13,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 230 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:230 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack SWAB-5 lot S1
@@ -30,7 +30,7 @@ next: What was misread? Scan the pack; NO to leave it as it is.
   event: asked, case 1, move-to, first
 > pack SWAB-5 lot S1
 accepted: Struck as a misread: swabs, small. The record keeps it.
-next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
+next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-struck, case 1, item 2, first
   event: owed, case 1, added
   event: asked, case 1, nothing more
@@ -49,7 +49,7 @@ next: What is added? Scan the pack; NO to leave it as it is.
   event: asked, case 1, add, first
 > pack SWAB-5 lot S1
 accepted: Added: 5 swabs, small (lot S1).
-next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
+next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-in, case 1, item 3, SWAB-5 "swabs, small" other lot S1 single-use, n 5, first
   event: owed, case 1, added
   event: asked, case 1, nothing more

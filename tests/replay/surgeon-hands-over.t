@@ -16,7 +16,7 @@ accepted: SURG-3: operating surgeon.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
 > pack GREEN-M 515 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:515 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > card HANDOVER

@@ -12,7 +12,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack PLAIN-M lot A expiry 20280331
-accepted: Counted in: 1 finger tourniquet, orange, M (lot A, expires 2028-03-31). It bears no number of its own: the station cannot tell it from another.
+accepted: Counted in: 1 finger tourniquet, orange, M (lot A, expires 31 Mar 2028). It bears no number of its own: the station cannot tell it from another.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, PLAIN-M "finger tourniquet, orange, M" tourniquet lot A expiry 20280331 single-use, n 1, first
 + 10 s
@@ -21,7 +21,7 @@ question: Adding.
 next: What is added? Scan the pack; NO to leave it as it is.
   event: asked, case 1, add, first
 > pack PLAIN-M lot B expiry 20280331
-accepted: Counted in: 1 finger tourniquet, orange, M (lot B, expires 2028-03-31). It bears no number of its own: the station cannot tell it from another.
+accepted: Counted in: 1 finger tourniquet, orange, M (lot B, expires 31 Mar 2028). It bears no number of its own: the station cannot tell it from another.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, PLAIN-M "finger tourniquet, orange, M" tourniquet lot B expiry 20280331 single-use, n 1, first
   event: asked, case 1, nothing more

@@ -31,7 +31,7 @@ item 2: tourniquet, not listed, here, 0 of 1
 owed: listing, 2 times
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
-next: Owed: which tourniquet it is, not listed: scan its pack; NEXT, then the circulating badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; NEXT, then the circulating badge when it was said aloud which it is.
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > show
 item 1: tourniquet, not listed, here, 0 of 1
@@ -39,11 +39,11 @@ item 2: tourniquet, not listed, here, 0 of 1
 owed: listing, 2 times
 > card NEXT
 accepted: Next.
-next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: next, case 1
 > badge CIRC-2
 accepted: Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.
-next: Owed: which tourniquet it is, not listed: scan its pack; NEXT, then the circulating badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; NEXT, then the circulating badge when it was said aloud which it is.
   event: paid, case 1, listing, item 1, person CIRC-2, named-aloud, first
 > show
 item 1: tourniquet, not listed, here, 0 of 1

@@ -12,7 +12,7 @@ refused: Neither SUPPORT-7 nor the one who is here is registered: one of the two
 next: Who circulates: scan the circulating badge.
   event: refused, case 1, "Neither SUPPORT-7 nor the one who is here is registered: one of the two must be. Scan a registered badge."
 > pack GREEN-M 171 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Who circulates: scan the circulating badge.
   event: item-in, case 1, item 1, GREEN-M:171 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge SUPPORT-7

@@ -30,7 +30,7 @@ next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: asked, case 1, nothing more, first
   event: joined, case 1, surgeon, person visitor 1, "visitor 1"
 > pack GREEN-M 514 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:514 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > card NEXT
@@ -78,11 +78,11 @@ next: Look at the bare left thumb before the dressing: scan its digit card; NO i
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit left thumb
 accepted: Left thumb seen bare at 10:00.
-next: Read the sign-out points aloud: scan VISITOR 1 if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan VISITOR 1 if all are true; NO if one is not.
   event: digit-seen-bare, case 1, digit left thumb, person CIRC-2, first
 > badge CIRC-2
 refused: Nothing is asked of CIRC-2 now.
-next: Read the sign-out points aloud: scan VISITOR 1 if all are so; NO if one is not.
+next: Read the sign-out points aloud: scan VISITOR 1 if all are true; NO if one is not.
   event: refused, case 1, "Nothing is asked of CIRC-2 now."
 > card VISITOR 1
 question: Visitor 1 signs out.

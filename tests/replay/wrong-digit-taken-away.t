@@ -13,7 +13,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack GREEN-M 513 lot T26 expiry 20280331
-accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 2028-03-31).
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:513 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > badge CIRC-2
@@ -33,7 +33,7 @@ next: Right middle finger: Is a tourniquet on it now? Scan YES; NO if none is on
   event: asked, case 1, is-on, digit right middle finger, n 1
 > card YES
 accepted: Tourniquet on, right middle finger, from 10:00; no forceps on it. The clock runs.
-next: Owed: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
+next: Still to do: which tourniquet it is, not listed: scan its pack; the circulating badge when it was said aloud which it is.
   event: paid, case 1, maybe-on, digit right middle finger, is-on, first
   event: digit-on, case 1, digit right middle finger
   event: item-in, case 1, item 2, no line "tourniquet, not listed yet" tourniquet unlisted, n 1
@@ -54,7 +54,7 @@ next: Right middle finger: What was misread? Scan the card of the digit that it 
   event: asked, case 1, move-to, digit right middle finger, first
 > card YES
 accepted: Taken away: no tourniquet was on the right middle finger, says the team. The record keeps both.
-next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
+next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: digit-never-on, case 1, digit right middle finger, first
   event: item-struck, case 1, item 2
   event: paid, case 1, listing, item 2, never-here
@@ -75,7 +75,7 @@ next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a se
   event: asked, case 1, off, digit right index finger, first
 > card OFF
 accepted: Off, right index finger, at 10:05, after 5 min. Off is not yet accounted for.
-next: Owed: the count of what was added: scan the circulating badge when it was counted aloud.
+next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-off, case 1, item 1, digit right index finger, first
   event: asked, case 1, nothing more
   event: digit-off, case 1, digit right index finger
@@ -94,7 +94,7 @@ next: Look at the bare right index finger before the dressing: scan its digit ca
   event: paid, case 1, added, person CIRC-2, agreed-aloud
 > digit right index finger
 accepted: Right index finger seen bare at 10:05.
-next: Read the sign-out points aloud: scan the surgeon's badge if all are so; NO if one is not; VISITOR 1 for a visitor without a badge.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
 > badge SURG-3
 accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: right index finger.

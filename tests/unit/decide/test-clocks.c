@@ -243,7 +243,7 @@ static void a_clock_before_the_record_is_said_until_it_has_caught_up(void **stat
 	wall_said(&st, now, words);
 	assert_non_null(strstr(
 	    words,
-	    "The wall clock is wrong: 2026-11-25 06:59, though the record reaches to 2026-11-25 10:00."));
+	    "The wall clock is wrong: 25 Nov 2026 06:59, though the record reaches to 25 Nov 2026 10:00."));
 	pass(10);
 	take((struct input){.act = ACT_TICK});
 	assert_int_equal(happened(EV_CLOCK_WRONG),
@@ -267,7 +267,7 @@ static void a_clock_before_the_program_was_made_is_wrong(void **state)
 	assert_int_equal(wall_is_wrong(&fresh, at), 1);
 	fresh.clock_wrong = 1;
 	wall_said(&fresh, at, words);
-	assert_non_null(strstr(words, "wrong: 2026-11-20 10:00, before this program was made"));
+	assert_non_null(strstr(words, "wrong: 20 Nov 2026 10:00, before this program was made"));
 	fresh.clock_wrong = 0;
 	at.wall_ms = TEN;
 	assert_int_equal(wall_is_wrong(&fresh, at), 0);
@@ -335,7 +335,8 @@ static void later_reminders_do_not_make_it_wait_again(void **state)
 	pass(1400);
 	tick();
 	assert_int_equal(stands(), 1);
-	assert_string_equal(first_said(), "Bay 3: left ring finger 1430 min, no scan since 2026-11-25 10:00");
+	assert_string_equal(first_said(),
+	                    "Bay 3: left ring finger 1430 min, no scan since 25 Nov 2026 10:00");
 }
 
 static void any_scan_of_the_room_ends_it_and_no_other_does(void **state)

@@ -50,10 +50,10 @@ static void sayings_stand_in_each_other(void **state)
 {
 	(void)state;
 	says(SAY(NOT_YET_SIGN_OUT, .why = SAY_OWED, .what = SAY_DEBT_HANDOVER),
-	     "Not yet the sign-out: owed: the handover count.");
+	     "Not yet the sign-out: still to do: the handover count.");
 	says(SAY(NOT_COUNTED_IN, .why = SAY_EXPIRED, .item = "needle", .date = 20270331,
 	         .then = SAY_IF_ON_YES),
-	     "Not counted in: needle expired on 2027-03-31. Take it off the field and use another. If it is "
+	     "Not counted in: needle expired on 31 Mar 2027. Take it off the field and use another. If it is "
 	     "the "
 	     "one that is on, scan YES, then this again.");
 }
@@ -70,7 +70,7 @@ static void what_is_not_given_leaves_no_space(void **state)
 {
 	(void)state;
 	says(SAY(NOT_COUNTED_IN, .why = SAY_EXPIRED, .item = "needle", .date = 20270331),
-	     "Not counted in: needle expired on 2027-03-31. Take it off the field and use another.");
+	     "Not counted in: needle expired on 31 Mar 2027. Take it off the field and use another.");
 }
 
 static void one_and_many_have_their_own_forms(void **state)

@@ -97,7 +97,7 @@ static int draw_card(struct canvas *c, const json_t *card, double x, double y, s
 	own_code_shown(code, grouped);
 	canvas_text(c, &mono, at, y + CODE_DOWN_MM + BAR_MM + 0.2, inner, grouped);
 	double beside = at + canvas_mm(c, barcode_width_dots(&b, module)) - quiet + 1;
-	shrink(c, &next, 6.5, x + COLUMN_MM - 2 - beside, BAR_MM + 1, then);
+	shrink(c, &next, 5.5, x + COLUMN_MM - 2 - beside, BAR_MM + 1, then);
 	canvas_text(c, &next, beside, y + CODE_DOWN_MM - 0.3, x + COLUMN_MM - 2 - beside, then);
 	answer_sign(c, meaning_of(code), x + 1.5, y + CODE_DOWN_MM + 3);
 	return c->failed;
@@ -188,10 +188,18 @@ static int draw_turned(struct canvas *c, const json_t *card, double middle, doub
 	return c->failed;
 }
 
+/* Ends where the paper's edge begins. */
+static void numbers_note(struct canvas *c, const char *note)
+{
+	struct style small = {.size_pt = 9};
+	shrink(c, &small, 6.5, WIDE_WITHIN_MM, 5, note);
+	double y = A4_WIDTH_MM - 5 - canvas_text_height(c, &small, WIDE_WITHIN_MM, note);
+	canvas_text(c, &small, EDGE_MM, y, WIDE_WITHIN_MM, note);
+}
+
 static int draw_rows(struct canvas *c, const json_t *d, struct error *e)
 {
 	const json_t *cards = json_object_get(d, "numbers");
-	struct style small = {.size_pt = 9};
 	size_t i;
 	json_t *card;
 	json_array_foreach((json_t *)cards, i, card)
@@ -200,8 +208,7 @@ static int draw_rows(struct canvas *c, const json_t *d, struct error *e)
 		double middle = EDGE_MM + (at % ROW_CARDS + 0.5) * WIDE_WITHIN_MM / ROW_CARDS;
 		if (at == 0) {
 			head(c, d, json_text(d, "numbers_title"), WIDE_MM, A4_WIDTH_MM);
-			canvas_text(c, &small, EDGE_MM, A4_WIDTH_MM - 9, WIDE_WITHIN_MM,
-			            json_text(d, "numbers_note"));
+			numbers_note(c, json_text(d, "numbers_note"));
 		}
 		int r = draw_turned(c, card, middle, TOP_MM - 0.3 + row * WIDE_ROW_MM, e);
 		if (r < 0)
@@ -231,7 +238,7 @@ static int draw_single(struct canvas *c, const json_t *d, const json_t *card, in
 	cut_frame(c, x, y);
 	if (ends)
 		canvas_frame(c, x + 1, y + 1, COLUMN_MM - 2, ROW_MM - 2, 1.2);
-	canvas_text(c, &room, x + COLUMN_MM / 2 + 8, y + CODE_DOWN_MM + BAR_MM + 0.2, COLUMN_MM / 2 - 11,
+	canvas_text(c, &room, x + COLUMN_MM / 2 + 8, y + ROW_MM - 4.2, COLUMN_MM / 2 - 11,
 	            json_text(d, "room"));
 	return draw_card(c, card, x, y, e);
 }

@@ -14,8 +14,10 @@
 #define ROW_MM 7.4 /* for a hand in a hurry */
 #define DIGIT_ROWS 3
 #define ITEM_ROWS 6
+#define ITEM_ROWS_LEAST 3 /* in a language whose words take more lines, or with longer steps and points */
 #define COLUMNS_MAX 7
-#define FOOT_MM 23.0
+#define FOOT_MM 23.0        /* its bars, with the edge below them */
+#define FOOT_WORDS_MM 121.0 /* at the left of them, at least */
 #define LABEL_WIDTH_MM 80.0
 #define LABEL_HEIGHT_MM 30.0
 
@@ -97,7 +99,7 @@ static double who_and_where(struct canvas *c, double y)
 	return y + LABEL_HEIGHT_MM + 2;
 }
 
-static double digits_and_items(struct canvas *c, double y)
+static double digits_and_items(struct canvas *c, double y, int item_rows)
 {
 	static const struct column digits[COLUMNS_MAX] = {
 	    {SAY_CS_DIGIT, 48},   {SAY_CS_ON, 18},   {SAY_CS_REMINDED, 38}, {SAY_CS_OFF, 18},
@@ -109,7 +111,7 @@ static double digits_and_items(struct canvas *c, double y)
 	y = heading(c, y, SAY_CS_DIGITS);
 	y = table(c, y, digits, NULL, DIGIT_ROWS);
 	y = heading(c, y, SAY_CS_ITEMS);
-	return table(c, y, items, first, ITEM_ROWS);
+	return table(c, y, items, first, item_rows);
 }
 
 static double counts(struct canvas *c, const json_t *d, double y)
@@ -144,7 +146,7 @@ static double boxes(struct canvas *c, const json_t *texts, double y, double *low
 	{
 		int side = i >= half;
 		lines[side] += 0.7 + ticked(c, EDGE_MM + side * column, y + 0.6 + lines[side], column,
-		                            json_string_value(text));
+		                            shipped_text_in(c->language, json_string_value(text)));
 	}
 	*low = y + 0.6 + lines[1];
 	return y + 0.8 + (lines[0] > lines[1] ? lines[0] : lines[1]);
@@ -205,24 +207,52 @@ static int foot(struct canvas *c, const char *code, double y, struct error *e)
 	return c->failed;
 }
 
+/* Where the foot begins. */
+static double above_foot(struct canvas *c, const json_t *d, int number, int item_rows)
+{
+	double y = head(c, d, number);
+	y = who_and_where(c, y);
+	y = digits_and_items(c, y, item_rows);
+	y = counts(c, d, y);
+	y = search(c, d, y);
+	y = sign_out(c, d, y);
+	return outcome(c, y);
+}
+
+static double foot_height(struct canvas *c)
+{
+	double h = canvas_text_height(c, &strong_style, FOOT_WORDS_MM, canvas_said(c, SAY_CS_AFTERWARDS)) +
+	           canvas_text_height(c, &small_style, FOOT_WORDS_MM, canvas_said(c, SAY_CS_CAUTION)) + 2.5 +
+	           4.2;
+	return h > FOOT_MM ? h : FOOT_MM;
+}
+
+/* As many rows for items as there is room for; ITEM_ROWS_LEAST - 1 where not even the least fit. */
+static int item_rows(struct canvas *c, const json_t *d)
+{
+	int rows = ITEM_ROWS + 1, dry = c->dry;
+	double y = A4_HEIGHT_MM, high = foot_height(c);
+	c->dry = true;
+	while (rows >= ITEM_ROWS_LEAST && y + high > A4_HEIGHT_MM)
+		y = above_foot(c, d, 1, --rows);
+	c->dry = dry;
+	return rows;
+}
+
 static int count_sheet_draw(struct canvas *c, const json_t *d, struct error *e)
 {
 	size_t i;
 	json_t *sheet;
+	int rows = 0;
 	json_array_foreach(json_object_get(d, "sheets"), i, sheet)
 	{
 		canvas_page(c, A4_WIDTH_MM, A4_HEIGHT_MM);
-		double y = head(c, d, (int)json_number(sheet, "number", 0));
-		y = who_and_where(c, y);
-		y = digits_and_items(c, y);
-		y = counts(c, d, y);
-		y = search(c, d, y);
-		y = sign_out(c, d, y);
-		y = outcome(c, y);
-		if (y + FOOT_MM > A4_HEIGHT_MM)
+		rows = rows ? rows : item_rows(c, d);
+		if (rows < ITEM_ROWS_LEAST)
 			return error_set(e, -EINVAL,
 			                 "document fields 'search' and 'points': they do not fit the sheet: "
 			                 "say them in fewer words");
+		double y = above_foot(c, d, (int)json_number(sheet, "number", 0), rows);
 		int r = foot(c, json_text(sheet, "code"), y, e);
 		if (r < 0)
 			return r;

@@ -53,7 +53,10 @@ static void head(struct canvas *c, const json_t *d, enum saying titled, enum say
 	while (canvas_text_width(c, &large, title) > WITHIN_MM - 50)
 		large.size_pt -= 1;
 	canvas_text(c, &large, EDGE_MM, 13, WITHIN_MM, title);
-	canvas_text(c, &note, EDGE_MM + WITHIN_MM - 48, 29, 48, canvas_said(c, says));
+	const char *words = canvas_said(c, says);
+	while (note.size_pt > 7 && canvas_text_height(c, &note, 48, words) > DRAWING_TOP_MM - 30)
+		note.size_pt -= 0.5;
+	canvas_text(c, &note, EDGE_MM + WITHIN_MM - 48, 29, 48, words);
 }
 
 static void foot(struct canvas *c, const json_t *d)

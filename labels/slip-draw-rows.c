@@ -11,19 +11,29 @@ static const json_t *list(const struct slip *s, const char *name)
 
 /* --- lines to write on ---------------------------------------------------------------------------- */
 
+/* Blanks side by side, on one line that the longest label makes as high as it needs. */
+static void blanks_beside(struct flow *f, const enum saying *labels, int count, double row)
+{
+	double span = f->width / count, high = row;
+	for (int i = 0; i < count; i++) {
+		double h = flow_blank_height(f, canvas_said(f->c, labels[i]), span - 3, row);
+		high = h > high ? h : high;
+	}
+	flow_need(f, high);
+	for (int i = 0; i < count; i++)
+		flow_blank(f, canvas_said(f->c, labels[i]), f->x + span * i,
+		           f->x + span * (i + 1) - (i + 1 < count ? 3 : 0), f->y + high - 1);
+	f->y += high;
+}
+
 /* A blank for each label over the whole width; on narrow paper the third has a line of its own. */
 static void blanks(struct flow *f, const enum saying *labels, int count, double row)
 {
 	int beside = !f->look->wide && count > 2 ? 2 : count;
 	flow_need(f, beside < count ? 2 * row : row);
-	for (int i = 0; i < count; i++) {
-		int of = i < beside ? beside : count - beside, at = i < beside ? i : i - beside;
-		double left = f->x + f->width * at / of, right = f->x + f->width * (at + 1) / of;
-		flow_blank(f, canvas_said(f->c, labels[i]), left, right - (at + 1 < of ? 3 : 0),
-		           f->y + row - 1);
-		if (at + 1 == of)
-			f->y += row;
-	}
+	blanks_beside(f, labels, beside, row);
+	if (beside < count)
+		blanks_beside(f, labels + beside, count - beside, row);
 }
 
 static void skin(struct slip *s)

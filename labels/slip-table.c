@@ -83,7 +83,9 @@ static struct columns columns_of(const struct flow *f)
 {
 	struct columns k = {.count = f->look->place, .head = f->look->small_strong};
 	double em = f->look->small.size_pt / 7.5;
-	k.number = f->look->roll ? 0 : f->look->wide ? 6 * em : 5;
+	double number = canvas_text_width(f->c, &k.head, canvas_said(f->c, SAY_SLIP_P_NUMBER)) + 0.5,
+	       least = f->look->wide ? 6 * em : 5;
+	k.number = f->look->roll ? 0 : number > least ? number : least;
 	k.in = at_least(f->c, &k.head, SAY_SLIP_P_IN, (f->look->roll ? 13 : 14.5) * em);
 	k.out = at_least(f->c, &k.head, SAY_SLIP_P_OUT, (f->look->roll ? 16.5 : 17.5) * em);
 	double rest = f->width - k.number - k.in - k.out;
@@ -232,12 +234,15 @@ static void heads(struct flow *f, const struct columns *k)
 	const struct style *left = &f->look->small_strong;
 	double a = canvas_text_height(f->c, &k->head, k->in - HEAD_CLEAR_MM, in),
 	       b = canvas_text_height(f->c, &k->head, k->out - HEAD_CLEAR_MM, out);
-	double h = a > b ? a : b, line = canvas_text_height(f->c, left, -1, "0");
+	double line = canvas_text_height(f->c, left, -1, "0");
+	const char *item = canvas_said(f->c, f->look->wide ? SAY_SLIP_P_ITEM : SAY_SLIP_P_ITEM_EVIDENCE);
+	double of_item = canvas_text_height(f->c, left, k->item - 2, item);
+	double h = a > b ? a : b;
+	h = of_item > h ? of_item : h;
 	if (k->number > 0)
 		canvas_text(f->c, left, f->x, f->y + h - line, -1, canvas_said(f->c, SAY_SLIP_P_NUMBER));
-	canvas_text(f->c, left, f->x + k->number + (f->look->wide || f->look->roll ? 0 : 2), f->y + h - line,
-	            k->item - 2,
-	            canvas_said(f->c, f->look->wide ? SAY_SLIP_P_ITEM : SAY_SLIP_P_ITEM_EVIDENCE));
+	canvas_text(f->c, left, f->x + k->number + (f->look->wide || f->look->roll ? 0 : 2),
+	            f->y + h - of_item, k->item - 2, item);
 	canvas_text(f->c, &k->head, x + HEAD_CLEAR_MM / 2, f->y + h - a, k->in - HEAD_CLEAR_MM, in);
 	canvas_text(f->c, &k->head, x + k->in + HEAD_CLEAR_MM / 2, f->y + h - b, k->out - HEAD_CLEAR_MM, out);
 	if (f->look->wide)

@@ -1,6 +1,7 @@
 /* words-pot: writes the list of sentences as a template for translators (.pot); with --pseudo as a translation into no
- * language at all, longer and with accents, so that a test sees what is cut and what was never translated; with --page as
- * the English of the board's page. A tool of the build.
+ * language at all, longer and with accents, so that a test sees what is cut and what was never translated; with --hebrew as
+ * one into Hebrew letters, by their sound, so that every sentence goes from right to left; with --page as the English of the
+ * board's page. A tool of the build.
  */
 #include <stdio.h>
 #include <string.h>
@@ -50,20 +51,58 @@ static void pseudo(const char *text, char *out, size_t size)
 	out[used < size ? used : size - 1] = 0;
 }
 
-static void put_translation(enum saying s, int makes_pseudo)
+/* As long as the English; Hebrew itself is shorter. */
+static void hebrew(const char *text, char *out, size_t size)
 {
-	char one[2048] = "", many[2048] = "";
-	if (makes_pseudo) {
-		pseudo(saying_english(s, 0), one, sizeof one);
-		pseudo(saying_english(s, 1), many, sizeof many);
+	static const char *const letters[26] = {
+	    "\xd7\x90", "\xd7\x91", "\xd7\xa6", "\xd7\x93", "\xd7\xa2", "\xd7\xa4", "\xd7\x92",
+	    "\xd7\x94", "\xd7\x99", "\xd7\x92", "\xd7\x9b", "\xd7\x9c", "\xd7\x9e", "\xd7\xa0",
+	    "\xd7\x95", "\xd7\xa4", "\xd7\xa7", "\xd7\xa8", "\xd7\xa1", "\xd7\xaa", "\xd7\x95",
+	    "\xd7\x95", "\xd7\xa9", "\xd7\x97", "\xd7\x99", "\xd7\x96"};
+	size_t used = 0;
+	while (*text && used + 8 < size) {
+		size_t braces;
+		int capital = *text >= 'A' && *text <= 'Z', small = *text >= 'a' && *text <= 'z';
+		if (saying_value(text, &braces) >= 0) {
+			used += (size_t)snprintf(out + used, size - used, "%.*s", (int)braces, text);
+			text += braces;
+		} else if (capital || small) {
+			used += (size_t)snprintf(out + used, size - used, "%s",
+			                         letters[*text++ - (capital ? 'A' : 'a')]);
+		} else {
+			out[used++] = *text++;
+		}
 	}
-	put_line(saying_counts(s) ? "msgstr[0]" : "msgstr", one);
-	if (saying_counts(s))
-		put_line("msgstr[1]", many);
+	out[used < size ? used : size - 1] = 0;
+}
+
+/* What a translation is made by, and how many plural forms it has. */
+struct making {
+	const char *option;
+	void (*make)(const char *text, char *out, size_t size); /* NULL: it is left to people */
+	int forms;
+	const char *plural, *direction, *read_by;
+};
+
+static const struct making makings[] = {
+    {"", NULL, 2, "nplurals=2; plural=(n != 1);", "ltr", "not yet read by a practitioner"},
+    {"--pseudo", pseudo, 2, "nplurals=2; plural=(n != 1);", "ltr", "nobody: no language"},
+    {"--hebrew", hebrew, 3, "nplurals=3; plural=(n==1 ? 0 : n==2 ? 1 : 2);", "rtl", "nobody: no language"}};
+
+static void put_translation(enum saying s, const struct making *m)
+{
+	char forms[2][2048] = {"", ""}; /* of one, of many */
+	for (int i = 0; i < 2 && m->make; i++)
+		m->make(saying_english(s, i), forms[i], sizeof forms[i]);
+	put_line(saying_counts(s) ? "msgstr[0]" : "msgstr", forms[0]);
+	for (int i = 1; i < m->forms && saying_counts(s); i++) {
+		printf("msgstr[%d] ", i);
+		put_quoted(forms[1]);
+	}
 	putchar('\n');
 }
 
-static void put_sentence(enum saying s, int makes_pseudo)
+static void put_sentence(enum saying s, const struct making *m)
 {
 	if (strchr(saying_english(s, 1), '{'))
 		printf("#, python-brace-format\n");
@@ -71,21 +110,21 @@ static void put_sentence(enum saying s, int makes_pseudo)
 	put_line("msgid", saying_english(s, 0));
 	if (saying_counts(s))
 		put_line("msgid_plural", saying_english(s, 1));
-	put_translation(s, makes_pseudo);
+	put_translation(s, m);
 }
 
-static int put_template(int makes_pseudo)
+static int put_template(const struct making *m)
 {
 	printf("msgid \"\"\nmsgstr \"\"\n"
 	       "\"Project-Id-Version: bandtally\\n\"\n"
 	       "\"Content-Type: text/plain; charset=UTF-8\\n\"\n"
 	       "\"Content-Transfer-Encoding: 8bit\\n\"\n"
-	       "\"Plural-Forms: nplurals=2; plural=(n != 1);\\n\"\n"
-	       "\"X-Direction: ltr\\n\"\n"
+	       "\"Plural-Forms: %s\\n\"\n"
+	       "\"X-Direction: %s\\n\"\n"
 	       "\"X-Read-By: %s\\n\"\n\n",
-	       makes_pseudo ? "nobody: no language" : "not yet read by a practitioner");
+	       m->plural, m->direction, m->read_by);
 	for (int s = 1; s < SAYING_KINDS; s++)
-		put_sentence((enum saying)s, makes_pseudo);
+		put_sentence((enum saying)s, m);
 	return 0;
 }
 
@@ -101,10 +140,12 @@ static int put_page(void)
 
 int main(int argc, char **argv)
 {
-	if (argc == 1 || (argc == 2 && strcmp(argv[1], "--pseudo") == 0))
-		return put_template(argc == 2);
-	if (argc == 2 && strcmp(argv[1], "--page") == 0)
+	const char *option = argc > 1 ? argv[1] : "";
+	for (size_t i = 0; argc <= 2 && i < sizeof makings / sizeof *makings; i++)
+		if (strcmp(option, makings[i].option) == 0)
+			return put_template(&makings[i]);
+	if (argc == 2 && strcmp(option, "--page") == 0)
 		return put_page();
-	fprintf(stderr, "words-pot: '%s': only --pseudo or --page is known\n", argv[1]);
+	fprintf(stderr, "words-pot: '%s': only --pseudo, --hebrew or --page is known\n", option);
 	return 2;
 }

@@ -9,6 +9,7 @@ process.env.BANDTALLY_WORDS = process.env.BANDTALLY_WORDS_OF_TESTS ?? join(bin, 
 const { measure } = await import('./measure.mjs');
 const { b, open, pictures, show, station, text, walls } = await import('./page.mjs');
 const { scenes, status } = await import('./scenes.mjs');
+const { spoken } = await import('./spoken.mjs');
 const { wrongs } = await import('./wrongs.mjs');
 
 async function speak(page, language) {
@@ -16,19 +17,23 @@ async function speak(page, language) {
 	await page.waitForFunction((l) => document.documentElement.lang === l, language);
 }
 
-for (const [screen, viewport] of Object.entries(walls))
-	await it(`${screen}: in a language that is longer nothing is cut and nothing lies on anything else`, async () => {
-		const page = await open(viewport), out = [];
-		await speak(page, 'xx');
-		for (const [name, v] of Object.entries(scenes)) {
-			await show(page, { ...v, language: 'xx' }, 60);
-			out.push(...wrongs(await page.evaluate(measure), name));
-			await page.screenshot({ path: `${pictures}/${name}-${screen}-xx.png` });
-		}
-		assert.deepEqual(page.faults, []);
-		await page.close();
-		assert.deepEqual(out, []);
-	});
+// What the page does last, before it would cut a sentence (board.css): the type is smaller, and is read from nearer by.
+const least = / is (9|10|11)\.\d+ mm high, under 11\.64$/;
+for (const [code, how] of [['xx', 'that is longer'], ['he', 'from right to left']])
+	for (const [screen, viewport] of Object.entries(walls))
+		await it(`${screen}: in a language ${how} nothing is cut and nothing lies on anything else`, async () => {
+			const page = await open(viewport), out = [];
+			await speak(page, code);
+			for (const [name, v] of Object.entries(scenes)) {
+				await show(page, spoken(v, code), 60);
+				const smaller = (await page.evaluate(() => document.documentElement.dataset.gone)).includes('type');
+				out.push(...wrongs(await page.evaluate(measure), name).filter((w) => !(smaller && least.test(w))));
+				await page.screenshot({ path: `${pictures}/${name}-${screen}-${code}.png` });
+			}
+			assert.deepEqual(page.faults, []);
+			await page.close();
+			assert.deepEqual(out, []);
+		});
 
 // Words without one letter that is not English.
 const english = (texts) => texts.filter((t) => /[a-z]{2}/i.test(t) && !/[\u00c0-\u024f]/.test(t));

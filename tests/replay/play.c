@@ -56,8 +56,11 @@ static void put_down(struct play *p, struct event *e)
 
 static struct slips_source so_far(const struct play *p)
 {
-	return (struct slips_source){
-	    .station = &p->st, .events = p->events, .count = p->n_events, .now = p->now};
+	return (struct slips_source){.station = &p->st,
+	                             .events = p->events,
+	                             .count = p->n_events,
+	                             .now = p->now,
+	                             .language = p->language};
 }
 
 /* As the outbox does, once all that was decided together is stored and applied. */

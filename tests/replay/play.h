@@ -14,7 +14,8 @@ struct play {
 	int32_t room;
 	struct event *events; /* all so far: number n is the n-th */
 	int n_events, events_room;
-	json_t *printed; /* slips.h */
+	json_t *printed;                 /* slips.h */
+	const struct language *language; /* of the slips; NULL English */
 	struct reads reads;
 	int printer_off;
 	struct buf said;

@@ -16,6 +16,7 @@
 #include "samples.h"
 #include "script.h"
 #include "slips.h"
+#include "words/languages.h"
 
 /* New Zealand's rules (from memory), written out so that no file of zones is needed: UTC+13 until
  * the first Sunday of April at 3, UTC+12 until the last of September at 2. */
@@ -90,12 +91,13 @@ static void play_file(struct play *p, const char *path, struct buf *whole)
 	fclose(f);
 }
 
-static struct played play(const char *path, const char *zone)
+static struct played play(const char *path, const char *zone, const struct language *language)
 {
 	static struct play p;
 	struct buf whole = {0};
 	char folder[400];
 	memset(&p, 0, sizeof p);
+	p.language = language;
 	setenv("TZ", zone, 1);
 	tzset();
 	p.printed = json_array();
@@ -152,7 +154,7 @@ static int compare(const char *path, const struct buf *now, int update)
 static int replay(const char *path, int update)
 {
 	char beside[512];
-	struct played here = play(path, "UTC"), there = play(path, ELSEWHERE);
+	struct played here = play(path, "UTC", NULL), there = play(path, ELSEWHERE, NULL);
 	_cleanup_(buf_free) struct buf slips = {0};
 	const char *dot = strrchr(path, '.');
 	snprintf(beside, sizeof beside, "%.*s.slips", dot ? (int)(dot - path) : (int)strlen(path), path);
@@ -171,7 +173,7 @@ static int hold_samples(const char *folder, const char *scripts, int update)
 	for (const struct sample *s = samples; s->name; s++) {
 		char path[512];
 		snprintf(path, sizeof path, "%s/%s.t", scripts, s->script);
-		struct played played = play(path, "UTC");
+		struct played played = play(path, "UTC", NULL);
 		json_t *document = sample_document(s, played.printed);
 		char *text = json_dumps(document, JSON_INDENT(1));
 		_cleanup_(buf_free) struct buf now = {0};
@@ -186,9 +188,46 @@ static int hold_samples(const char *folder, const char *scripts, int update)
 	return bad;
 }
 
+/* Each document that the script prints, in a language, for the tests of papers: FOLDER/SCRIPT-N.json. */
+static void put_documents(const char *folder, const char *script, const struct language *language)
+{
+	struct played played = play(script, "UTC", language);
+	const char *name = strrchr(script, '/');
+	for (size_t i = 0; i < json_array_size(played.printed); i++) {
+		char path[512];
+		json_t *document =
+		    json_deep_copy(json_object_get(json_array_get(played.printed, i), "document"));
+		json_object_set_new(document, "jws", json_string("e30.e30.AA")); /* of the right form */
+		snprintf(path, sizeof path, "%s/%s-%zu.json", folder, name ? name + 1 : script, i + 1);
+		if (json_object_get(document, "code") && json_dump_file(document, path, JSON_INDENT(1)) < 0)
+			play_die(path, strerror(errno));
+		json_decref(document);
+	}
+	json_decref(played.printed);
+	buf_free(&played.script);
+}
+
+/* --spoken CODE FOLDER SCRIPT… */
+static int speak(int count, char **argv)
+{
+	struct languages all;
+	struct error e = {0};
+	if (languages_read(&all, languages_folder(), &e) < 0)
+		play_die("languages", e.text);
+	const struct language *language = languages_find(&all, argv[0]);
+	if (!language)
+		play_die("no such language", argv[0]);
+	for (int i = 2; i < count; i++)
+		put_documents(argv[1], argv[i], language);
+	languages_free(&all);
+	return 0;
+}
+
 int main(int argc, char **argv)
 {
 	int update = argc > 1 && strcmp(argv[1], "--update") == 0, bad = 0;
+	if (argc > 4 && strcmp(argv[1], "--spoken") == 0)
+		return speak(argc - 2, argv + 2);
 	if (argc == 4 + update && strcmp(argv[1 + update], "--samples") == 0)
 		return hold_samples(argv[2 + update], argv[3 + update], update) != 0;
 	for (int i = 1 + update; i < argc; i++)

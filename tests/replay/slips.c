@@ -29,7 +29,7 @@ static struct story *story_of(const struct slips_source *from, int32_t case_no, 
 		if (e->case_no == case_no || e->kind == EV_STARTED || e->kind == EV_ALIVE)
 			of_case[n++] = *e;
 	}
-	if (story_make(&story, NULL, of_case, n, now) < 0) {
+	if (story_make(&story, from->language, of_case, n, now) < 0) {
 		fprintf(stderr, "replay: case %d cannot be told\n", (int)case_no);
 		exit(1);
 	}
@@ -76,6 +76,7 @@ static json_t *made(const struct slips_source *from, const struct event *queued,
 		past_take(&past, &from->events[i]);
 	clock_text_full(from->now.wall_ms, from->now.utc_min, time);
 	const struct slip_source slip = {.story = story,
+	                                 .language = from->language,
 	                                 .kind = (enum slip_kind)queued->what,
 	                                 .number = queued->n,
 	                                 .copy = queued->other,

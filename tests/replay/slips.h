@@ -12,7 +12,8 @@ struct slips_source {
 	const struct station *station;
 	const struct event *events; /* all, in order; the first has seq 1 */
 	int count;
-	struct moment now; /* when it is printed */
+	struct moment now;               /* when it is printed */
+	const struct language *language; /* NULL English */
 };
 
 /* The slip that `queued` queues, after its whole batch was applied. `chain`: the hash that the record's own event

@@ -66,7 +66,9 @@ static const struct page {
 	const char *path, *asset;
 	enum saying unfinished; /* stands in it by its key, in braces */
 } pages[CATALOGUES_PAGES] = {{"/", "index.html", SAY_B_NOT_LOADED},
-                             {"/desk", "desk.html", SAY_B_DESK_NOT_LOADED}};
+                             {"/index.html", "index.html", SAY_B_NOT_LOADED},
+                             {"/desk", "desk.html", SAY_B_DESK_NOT_LOADED},
+                             {"/desk.html", "desk.html", SAY_B_DESK_NOT_LOADED}};
 
 static const struct asset *asset_of(const char *name)
 {

@@ -28,7 +28,6 @@ struct server {
 	struct tls *tls;
 };
 
-/* NULL of a page itself: those are sent as catalogues.h has them. */
 static const char *type_of(const char *name)
 {
 	const char *dot = strrchr(name, '.');
@@ -38,14 +37,14 @@ static const char *type_of(const char *name)
 		return "text/javascript; charset=utf-8";
 	if (dot && strcmp(dot, ".svg") == 0)
 		return "image/svg+xml";
-	return NULL;
+	return "text/html; charset=utf-8";
 }
 
 static void send_asset(struct evhttp_request *req, const char *name)
 {
 	for (size_t i = 0; i < assets_count; i++) {
 		struct evbuffer *body;
-		if (strcmp(assets[i].name, name) != 0 || !type_of(name))
+		if (strcmp(assets[i].name, name) != 0)
 			continue;
 		body = evbuffer_new();
 		if (body)

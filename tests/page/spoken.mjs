@@ -22,7 +22,7 @@ export function spoken(view, code) {
 	const all = (list, how) => list.map(how);
 	return {
 		...view, language: code, next: say(view.next), distrust: make(view.distrust), clock: make(view.clock),
-		cards: all(view.cards, (c) => ({ ...c, words: make(c.words) })), deeds: all(view.deeds, (d) => ({ ...d, words: make(d.words) })),
+		cards: all(view.cards, (c) => ({ ...c, words: make(c.words) })), deeds: all(view.deeds, (d) => ({ ...d, words: make(d.words), card: typeof d.card === 'string' ? make(d.card) : d.card })),
 		digits: all(view.digits, (d) => ({ ...d, name: make(d.name), text: make(d.text) })), search: all(view.search, (s) => ({ ...s, text: make(s.text) })),
 		points: all(view.points, make), recent: all(view.recent, (r) => ({ ...r, said: say(r.said) })), faults: all(view.faults, make),
 	};

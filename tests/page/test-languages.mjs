@@ -82,6 +82,12 @@ await it('hands, feet and the order of digits stand as they are where words go f
 	await page.waitForTimeout(400);
 	assert.match(await text(page, 'place'), /\u2068Theatre 1\u2069.*\u206841\u2069/);
 	await page.screenshot({ path: `${pictures}/many-digits-he.png` });
+	await show(page, spoken(scenes['final-count'], 'he'));
+	const points = (dir) => page.evaluate((d) => {
+		document.documentElement.dir = d;
+		return new DOMMatrix(getComputedStyle(document.querySelector('.asked .shape.here')).transform).a;
+	}, dir);
+	assert.deepEqual([await points('ltr'), await points('rtl')], [1, -1]); // at the words, wherever they begin
 	await page.close();
 });
 

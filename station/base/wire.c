@@ -4,6 +4,7 @@
 #include <errno.h>
 #include <string.h>
 
+#include "base/hex.h"
 #include "base/json.h"
 
 static int refuse(struct error *e, const char *what, const char *wanted)
@@ -38,12 +39,6 @@ static int take(const json_t *object, const char *key, bool optional, char *out,
 		                 n, room - 1);
 	memcpy(out, json_string_value(v), n + 1);
 	return 0;
-}
-
-static int hex_value(char c)
-{
-	const char *digits = "0123456789abcdef", *at = c ? strchr(digits, tolower((unsigned char)c)) : NULL;
-	return at ? (int)(at - digits) : -1;
 }
 
 static int take_hex(const json_t *v, struct wire_line *out, struct error *e)

@@ -12,6 +12,8 @@
 #include <errno.h>
 #include <string.h>
 
+#include "base/hex.h"
+
 #define AGAIN "scan it again; if it stays so, use another code on this pack"
 #define PAIRS_MAX 8 /* a key and its qualifiers; no key has more than 3 */
 
@@ -41,15 +43,6 @@ static bool starts(const struct text *t, const char *with)
 	return true;
 }
 
-static int hex(char c)
-{
-	if (c >= '0' && c <= '9')
-		return c - '0';
-	if (c >= 'a' && c <= 'f')
-		return c - 'a' + 10;
-	return c >= 'A' && c <= 'F' ? c - 'A' + 10 : -1;
-}
-
 /* Undoes %2F; '+' is a space in a query only. -EINVAL for a broken escape, -ENOSPC where it does not fit. */
 static int unescape(const struct text *in, bool query, char *out, size_t room, size_t *size)
 {
@@ -57,8 +50,8 @@ static int unescape(const struct text *in, bool query, char *out, size_t room, s
 	for (size_t i = 0; i < in->n; i++) {
 		char c = in->p[i];
 		if (c == '%') {
-			int high = i + 2 < in->n ? hex(in->p[i + 1]) : -1;
-			int low = high >= 0 ? hex(in->p[i + 2]) : -1;
+			int high = i + 2 < in->n ? hex_value(in->p[i + 1]) : -1;
+			int low = high >= 0 ? hex_value(in->p[i + 2]) : -1;
 			if (low < 0)
 				return -EINVAL;
 			c = (char)(high * 16 + low);

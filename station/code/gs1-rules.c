@@ -4,6 +4,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "base/hex.h"
 #include "code/check-digit.h"
 #include "code/date.h"
 #include "code/gs1-coupon.h"
@@ -20,11 +21,6 @@ struct part {
 static bool is_digit(char c)
 {
 	return c >= '0' && c <= '9';
-}
-
-static bool is_hex(char c)
-{
-	return is_digit(c) || (c >= 'A' && c <= 'F') || (c >= 'a' && c <= 'f');
 }
 
 static bool is_in(const char *set, char c)
@@ -228,7 +224,8 @@ static int no_zero_first(const struct part *p)
 static int percent(const struct part *p)
 {
 	for (size_t i = 0; i < p->n; i++)
-		if (p->v[i] == '%' && (i + 2 >= p->n || !is_hex(p->v[i + 1]) || !is_hex(p->v[i + 2])))
+		if (p->v[i] == '%' &&
+		    (i + 2 >= p->n || hex_value(p->v[i + 1]) < 0 || hex_value(p->v[i + 2]) < 0))
 			return fault_set(p->f, i, "'%%' must stand before two hexadecimal digits");
 	return 0;
 }

@@ -10,6 +10,7 @@
 #include "base/buf.h"
 #include "base/clock.h"
 #include "base/error.h"
+#include "base/hex.h"
 #include "base/json.h"
 #include "code/code.h"
 #include "code/date.h"
@@ -46,15 +47,6 @@ static void line_deinit(struct line *l)
 	free(l->place);
 }
 
-static int hex(char c)
-{
-	if (c >= '0' && c <= '9')
-		return c - '0';
-	if (c >= 'a' && c <= 'f')
-		return c - 'a' + 10;
-	return c >= 'A' && c <= 'F' ? c - 'A' + 10 : -1;
-}
-
 /* The byte that an escape at `p` stands for, and how long it is written; -1 where none is. */
 static int escape(const char *p, size_t left, size_t *written)
 {
@@ -62,10 +54,10 @@ static int escape(const char *p, size_t left, size_t *written)
 		*written = 4;
 		return GS1_SEPARATOR;
 	}
-	if (left < 4 || p[0] != '\\' || p[1] != 'x' || hex(p[2]) < 0 || hex(p[3]) < 0)
+	if (left < 4 || p[0] != '\\' || p[1] != 'x' || hex_value(p[2]) < 0 || hex_value(p[3]) < 0)
 		return -1;
 	*written = 4;
-	return hex(p[2]) * 16 + hex(p[3]);
+	return hex_value(p[2]) * 16 + hex_value(p[3]);
 }
 
 static int line_init(struct line *l, const char *given, size_t size)

@@ -103,13 +103,13 @@ struct batch lot_batch(const struct stock_lot *l)
 
 /* --- what an input says ---------------------------------------------------------------------------- */
 
-int bench_unfit(struct bench_turn *t)
+enum bench_fitness bench_unfit(struct bench_turn *t)
 {
 	struct say q = bench_question_say(t->st, t->asked);
 	q.question = q.saying;
 	q.saying = SAY_STOCK_ASKED_FIRST;
 	bench_refuse(t, &q);
-	return 0;
+	return BENCH_UNFIT;
 }
 
 int32_t bench_number(struct bench_turn *t, int32_t most)
@@ -135,27 +135,27 @@ int32_t bench_number(struct bench_turn *t, int32_t most)
 	return (int32_t)n;
 }
 
-int bench_text(struct bench_turn *t, size_t size)
+enum bench_fitness bench_text(struct bench_turn *t, size_t size)
 {
 	struct error e;
 	if (t->in->act != BENCH_TYPED)
 		return bench_unfit(t);
 	if (name_check("", t->in->text, size - 1, &e) == 0)
-		return 1;
+		return BENCH_FIT;
 	bench_refuse(t, SAY(STOCK_NO_TEXT));
-	return 0;
+	return BENCH_UNFIT;
 }
 
-int bench_badge(struct bench_turn *t)
+enum bench_fitness bench_badge(struct bench_turn *t)
 {
 	if (t->in->act != BENCH_BADGE)
 		return bench_unfit(t);
 	const struct person *p = staff_find(&t->st->staff, t->in->number);
 	if (p && !p->withdrawn)
-		return 1;
+		return BENCH_FIT;
 	bench_refuse(t, p ? SAY(BADGE_WITHDRAWN, .badge = t->in->number)
 	                  : SAY(BADGE_UNKNOWN, .badge = t->in->number));
-	return 0;
+	return BENCH_UNFIT;
 }
 
 /* Where its code or what was typed does not say lot or expiry: the one lot that stores have of it. How many fit. */
@@ -174,7 +174,7 @@ static int lots_of(const struct bench_turn *t, const struct batch *b, const stru
 }
 
 /* KEY or KEY/LOT */
-static int typed_means(struct bench_turn *t, struct batch *b)
+static enum bench_fitness typed_means(struct bench_turn *t, struct batch *b)
 {
 	const char *slash = strchr(t->in->text, '/');
 	size_t n = slash ? (size_t)(slash - t->in->text) : strlen(t->in->text);
@@ -183,26 +183,26 @@ static int typed_means(struct bench_turn *t, struct batch *b)
 		memcpy(b->line, t->in->text, n);
 		if (bench_line(t, b->line) && (!slash || name_check("", slash + 1, LOT_MAX - 1, &e) == 0)) {
 			snprintf(b->lot, sizeof b->lot, "%s", slash ? slash + 1 : "");
-			return 1;
+			return BENCH_FIT;
 		}
 	}
 	bench_refuse(t, SAY(STOCK_NOT_KNOWN, .key = t->in->text));
-	return 0;
+	return BENCH_UNFIT;
 }
 
-int bench_means(struct bench_turn *t, int unknown, struct batch *out)
+enum bench_fitness bench_means(struct bench_turn *t, int unknown, struct batch *out)
 {
 	*out = (struct batch){0};
 	if (t->in->act == BENCH_TYPED) {
-		if (!typed_means(t, out))
-			return 0;
+		if (typed_means(t, out) == BENCH_UNFIT)
+			return BENCH_UNFIT;
 	} else if (t->in->act == BENCH_PACK || t->in->act == BENCH_LABEL) {
 		*out = t->in->batch;
 	} else {
 		return bench_unfit(t);
 	}
 	if (unknown || out->first)
-		return 1;
+		return BENCH_FIT;
 	const struct stock_lot *lot = NULL;
 	const char *name = bench_line_name(t, out->line);
 	int fit = lots_of(t, out, &lot);
@@ -212,5 +212,5 @@ int bench_means(struct bench_turn *t, int unknown, struct batch *out)
 		bench_refuse(t, SAY(STOCK_WHICH_LOT, .n = fit, .item = name, .key = out->line));
 	else
 		bench_refuse(t, SAY(STOCK_NONE_OF_IT, .item = name, LOT_VALUES(out)));
-	return fit == 1;
+	return fit == 1 ? BENCH_FIT : BENCH_UNFIT;
 }

@@ -26,8 +26,11 @@ void bench_refuse(struct bench_turn *t, const struct say *why);
 void bench_ask(struct bench_turn *t, struct bench_asked question, const struct say *what);
 void bench_close(struct bench_turn *t);
 
-/* What answers nothing of what is asked is refused, with the question. 0. */
-int bench_unfit(struct bench_turn *t);
+/* Whether what was scanned will do for what it is asked for; where not, it was refused. */
+enum bench_fitness { BENCH_UNFIT = 0, BENCH_FIT };
+
+/* What answers nothing of what is asked is refused, with the question. */
+enum bench_fitness bench_unfit(struct bench_turn *t);
 
 /* "lot T26, expiry 2028-03-31": as a value {what} of a sentence that has {lot} and {date}. */
 enum saying of_lot(const struct batch *b);
@@ -43,26 +46,27 @@ struct batch lot_batch(const struct stock_lot *l);
  * refused. */
 int32_t bench_number(struct bench_turn *t, int32_t most);
 
-/* The line and lot that this scan means: of a pack, a label, or typed as KEY or KEY/LOT. 1, and `out` is filled, with its
- * number where it has one; 0 where it means none that stores know, and that is refused. `unknown`: a lot that stores never
+/* The line and lot that this scan means: of a pack, a label, or typed as KEY or KEY/LOT. Where it means one that
+ * stores know, `out` is filled, with its number where it has one. `unknown`: a lot that stores never
  * had will do, and a line alone. */
-int bench_means(struct bench_turn *t, int unknown, struct batch *out);
+enum bench_fitness bench_means(struct bench_turn *t, int unknown, struct batch *out);
 
-/* A typed text that is kept: 1, or refused and 0. */
-int bench_text(struct bench_turn *t, size_t size);
+/* A typed text that is kept. */
+enum bench_fitness bench_text(struct bench_turn *t, size_t size);
 
-/* The badge of somebody who has one here: 1, or refused and 0. */
-int bench_badge(struct bench_turn *t);
+/* The badge of somebody who has one here. */
+enum bench_fitness bench_badge(struct bench_turn *t);
 
 /* --- each in its file ------------------------------------------------------------------------------ */
 
 void receive_pack(struct bench_turn *t, const struct batch *what, int32_t packs, int typed); /* receive */
-void receive_answer(struct bench_turn *t);
-void label_scanned(struct bench_turn *t); /* labels: where nothing is asked */
-void label_answer(struct bench_turn *t);
-int label_refused(struct bench_turn *t); /* 1 where it was: no such number, used, spoilt or thrown away */
-void shelf_card(struct bench_turn *t);   /* shelf */
-void shelf_answer(struct bench_turn *t);
-void recall_answer(struct bench_turn *t); /* recall */
+void label_scanned(struct bench_turn *t);              /* labels: where nothing is asked */
+enum bench_fitness label_usable(struct bench_turn *t); /* not: no such number, used, spoilt or thrown away */
+void shelf_card(struct bench_turn *t);                 /* shelf */
+
+/* Each question of the list has its answer in the file of what it is about: receive, labels, shelf, recall. */
+#define X(name, text) void bench_answer_##name(struct bench_turn *t);
+BENCH_QUESTIONS(X)
+#undef X
 
 #endif

@@ -1,9 +1,9 @@
-/* The turn of a scan at a bench: which file answers it. */
+/* The turn of a scan at a bench: what answers it. */
 #include "stock/bench.h"
 
 #include "stock/bench-turn.h"
 
-/* --- which file answers ---------------------------------------------------------------------------- */
+/* --- what answers ---------------------------------------------------------------------------------- */
 
 /* Where NO is no answer, it leaves the question as DONE does. */
 static int no_answers(enum bench_question q)
@@ -21,44 +21,12 @@ static int leaves(const struct bench_turn *t)
 static void answer(struct bench_turn *t)
 {
 	switch ((enum bench_question)t->asked->what) {
-	case BENCH_RECEIVE_WHAT:
-	case BENCH_LOT:
-	case BENCH_EXPIRY:
-	case BENCH_HOW_MANY:
-	case BENCH_SO_MANY:
-	case BENCH_TYPED_BY:
-	case BENCH_SECOND:
-	case BENCH_CONFIRM_WHAT:
-		receive_answer(t);
+#define X(name, text)                                                                                        \
+	case BENCH_##name:                                                                                   \
+		bench_answer_##name(t);                                                                      \
 		return;
-	case BENCH_PRINT_WHAT:
-	case BENCH_PRINT_MANY:
-	case BENCH_LABEL_WHICH:
-	case BENCH_BOX_AGAIN:
-		label_answer(t);
-		return;
-	case BENCH_ISSUE:
-	case BENCH_RETURN_WHAT:
-	case BENCH_RETURN_FROM:
-	case BENCH_SEALED:
-	case BENCH_COUNT_WHAT:
-	case BENCH_COUNT_MANY:
-	case BENCH_WRITE_WHAT:
-	case BENCH_WRITE_MANY:
-	case BENCH_WRITE_WHY:
-		shelf_answer(t);
-		return;
-	case BENCH_QUARANTINE_WHAT:
-	case BENCH_QUARANTINE_LOT:
-	case BENCH_QUARANTINE_WHY:
-	case BENCH_NOTICE:
-	case BENCH_RELEASE_WHAT:
-	case BENCH_RELEASE_FIRST:
-	case BENCH_RELEASE_SECOND:
-	case BENCH_FOUND:
-	case BENCH_FOUND_OF:
-		recall_answer(t);
-		return;
+		BENCH_QUESTIONS(X)
+#undef X
 	case BENCH_NOTHING:
 	case BENCH_QUESTION_KINDS:
 		break;
@@ -114,7 +82,7 @@ static void idle(struct bench_turn *t)
 		start(t);
 		return;
 	case BENCH_BADGE:
-		if (!bench_badge(t))
+		if (bench_badge(t) == BENCH_UNFIT)
 			return;
 		BENCH_EMIT(t, .kind = EV_BENCH_PERSON, .person = t->in->number);
 		bench_accept(t, SAY(STOCK_PERSON, .person = staff_name(&t->st->staff, t->in->number)));

@@ -21,17 +21,17 @@ struct label_known label_known_by(const struct event *last)
 		return (struct label_known){.state = LABEL_ISSUED_TO, .room = last->other};
 	case EV_WRITTEN_OFF:
 		return (struct label_known){.state = LABEL_THROWN};
-	default:
+	default: /* it was put back, or counted: where it was read back to */
 		return (struct label_known){.state = LABEL_ON_SHELF};
 	}
 }
 
 /* --- numbering ------------------------------------------------------------------------------------- */
 
-static void answer_print_what(struct bench_turn *t)
+void bench_answer_PRINT_WHAT(struct bench_turn *t)
 {
 	struct batch b;
-	if (!bench_means(t, 0, &b))
+	if (bench_means(t, 0, &b) == BENCH_UNFIT)
 		return;
 	const struct line *l = bench_line(t, b.line);
 	b.first = b.last = 0;
@@ -63,7 +63,7 @@ static void number_labels(struct bench_turn *t, int32_t n)
 	                    LOT_VALUES(&b)));
 }
 
-static void answer_print_many(struct bench_turn *t)
+void bench_answer_PRINT_MANY(struct bench_turn *t)
 {
 	const struct batch *b = &t->asked->batch;
 	int32_t n = bench_number(t, PRINT_MAX), most = unlabelled(t, b);
@@ -146,7 +146,7 @@ static void comes_back(struct bench_turn *t)
 	          NULL);
 }
 
-int label_refused(struct bench_turn *t)
+enum bench_fitness label_usable(struct bench_turn *t)
 {
 	int32_t number = (int32_t)t->in->batch.first;
 	if (t->in->label.state == LABEL_NOT_KNOWN)
@@ -158,13 +158,13 @@ int label_refused(struct bench_turn *t)
 	else if (t->in->label.state == LABEL_THROWN)
 		bench_refuse(t, SAY(LABEL_WRITTEN_OFF, .item_number = number));
 	else
-		return 0;
-	return 1;
+		return BENCH_FIT;
+	return BENCH_UNFIT;
 }
 
 void label_scanned(struct bench_turn *t)
 {
-	if (label_refused(t))
+	if (label_usable(t) == BENCH_UNFIT)
 		return;
 	if (t->in->label.state == LABEL_PRINTED)
 		read_back(t);
@@ -176,8 +176,8 @@ void label_scanned(struct bench_turn *t)
 
 /* --- spoilt and destroyed -------------------------------------------------------------------------- */
 
-/* "41" or "41-44"; 1, or refused and 0. */
-static int typed_range(struct bench_turn *t, int64_t *first, int64_t *last)
+/* "41" or "41-44". */
+static enum bench_fitness typed_range(struct bench_turn *t, int64_t *first, int64_t *last)
 {
 	int used = 0;
 	const char *text = t->in->text;
@@ -188,10 +188,10 @@ static int typed_range(struct bench_turn *t, int64_t *first, int64_t *last)
 	if (n >= 1 && !text[used] && a >= 1 && a <= b && b - a < BENCH_LABELS_MAX) {
 		*first = a;
 		*last = b;
-		return 1;
+		return BENCH_FIT;
 	}
 	bench_refuse(t, SAY(LABELS_NOT_SO, .code = text, .most = BENCH_LABELS_MAX));
-	return 0;
+	return BENCH_UNFIT;
 }
 
 /* A label of an open printing whose fate may become this one: one that was read may still be torn up. */
@@ -223,12 +223,12 @@ static void spoil(struct bench_turn *t, int64_t first, int64_t last)
 	                    .n = open_after(p, newly)));
 }
 
-static void answer_label_which(struct bench_turn *t)
+void bench_answer_LABEL_WHICH(struct bench_turn *t)
 {
 	int64_t first = t->in->batch.first, last = first;
 	if (t->in->act != BENCH_TYPED && t->in->act != BENCH_LABEL)
 		bench_unfit(t);
-	else if (t->in->act == BENCH_LABEL || typed_range(t, &first, &last))
+	else if (t->in->act == BENCH_LABEL || typed_range(t, &first, &last) == BENCH_FIT)
 		spoil(t, first, last);
 }
 
@@ -253,7 +253,7 @@ static void close_with(struct bench_turn *t, const struct printing *p, const str
 	bench_accept(t, SAY(STOCK_IS_DONE));
 }
 
-static void answer_box(struct bench_turn *t)
+void bench_answer_BOX_AGAIN(struct bench_turn *t)
 {
 	struct batch b;
 	const struct printing *p =
@@ -263,25 +263,7 @@ static void answer_box(struct bench_turn *t)
 		bench_accept(t, SAY(STOCK_IS_DONE));
 	} else if (t->in->act == BENCH_LABEL) {
 		bench_unfit(t);
-	} else if (bench_means(t, 1, &b)) {
+	} else if (bench_means(t, 1, &b) == BENCH_FIT) {
 		close_with(t, p, &b);
-	}
-}
-
-void label_answer(struct bench_turn *t)
-{
-	switch ((enum bench_question)t->asked->what) {
-	case BENCH_PRINT_WHAT:
-		answer_print_what(t);
-		return;
-	case BENCH_PRINT_MANY:
-		answer_print_many(t);
-		return;
-	case BENCH_LABEL_WHICH:
-		answer_label_which(t);
-		return;
-	default:
-		answer_box(t);
-		return;
 	}
 }

@@ -17,10 +17,10 @@ static struct thing thing_of(const struct bench_turn *t, const struct batch *b)
 	return th;
 }
 
-static void answer_quarantine_what(struct bench_turn *t)
+void bench_answer_QUARANTINE_WHAT(struct bench_turn *t)
 {
 	struct batch b;
-	if (!bench_means(t, 1, &b))
+	if (bench_means(t, 1, &b) == BENCH_UNFIT)
 		return;
 	b.first = b.last = 0;
 	bench_ask(
@@ -29,7 +29,7 @@ static void answer_quarantine_what(struct bench_turn *t)
 	    NULL);
 }
 
-static void answer_quarantine_lot(struct bench_turn *t)
+void bench_answer_QUARANTINE_LOT(struct bench_turn *t)
 {
 	struct bench_asked q = *t->asked;
 	if (t->in->act != BENCH_CARD || (t->in->card != CARD_YES && t->in->card != CARD_NO)) {
@@ -42,10 +42,10 @@ static void answer_quarantine_lot(struct bench_turn *t)
 	bench_ask(t, q, NULL);
 }
 
-static void answer_quarantine_why(struct bench_turn *t)
+void bench_answer_QUARANTINE_WHY(struct bench_turn *t)
 {
 	struct bench_asked q = *t->asked;
-	if (!bench_text(t, WHY_MAX))
+	if (bench_text(t, WHY_MAX) == BENCH_UNFIT)
 		return;
 	q.what = BENCH_NOTICE;
 	snprintf(q.text, sizeof q.text, "%s", t->in->text);
@@ -76,11 +76,11 @@ static struct say what_lies_where(const struct bench_turn *t, const struct batch
 	return say;
 }
 
-static void answer_notice(struct bench_turn *t)
+void bench_answer_NOTICE(struct bench_turn *t)
 {
 	const struct bench_asked *q = t->asked;
 	int none = t->in->act == BENCH_CARD && t->in->card == CARD_NO;
-	if (!none && !bench_text(t, NOTICE_MAX))
+	if (!none && bench_text(t, NOTICE_MAX) == BENCH_UNFIT)
 		return;
 	struct event e = {.kind = EV_QUARANTINED, .thing = thing_of(t, &q->batch), .person = bench_person(t)};
 	memcpy(e.text, q->text, sizeof e.text);
@@ -101,11 +101,11 @@ static int is_held(const struct station *st, const char *line, const char *lot)
 	return 0;
 }
 
-static void answer_release_what(struct bench_turn *t)
+void bench_answer_RELEASE_WHAT(struct bench_turn *t)
 {
 	struct batch b;
 	int32_t person = bench_person(t);
-	if (!bench_means(t, 1, &b))
+	if (bench_means(t, 1, &b) == BENCH_UNFIT)
 		return;
 	b.first = b.last = 0;
 	if (!is_held(t->st, b.line, b.lot) && is_held(t->st, b.line, ""))
@@ -121,10 +121,10 @@ static void answer_release_what(struct bench_turn *t)
 	          NULL);
 }
 
-static void answer_release_first(struct bench_turn *t)
+void bench_answer_RELEASE_FIRST(struct bench_turn *t)
 {
 	struct bench_asked q = *t->asked;
-	if (!bench_badge(t))
+	if (bench_badge(t) == BENCH_UNFIT)
 		return;
 	q.what = BENCH_RELEASE_SECOND;
 	q.person = t->in->number;
@@ -133,10 +133,10 @@ static void answer_release_first(struct bench_turn *t)
 }
 
 /* Stores rule 5. */
-static void answer_release_second(struct bench_turn *t)
+void bench_answer_RELEASE_SECOND(struct bench_turn *t)
 {
 	const struct bench_asked *q = t->asked;
-	if (!bench_badge(t))
+	if (bench_badge(t) == BENCH_UNFIT)
 		return;
 	if (t->in->number == q->person) {
 		bench_refuse(t, SAY(STOCK_ANOTHER_RELEASES, .person = staff_name(&t->st->staff, q->person)));
@@ -273,7 +273,7 @@ static void found_by_slip(struct bench_turn *t)
 	found_for(t, case_no, &th);
 }
 
-static void answer_found(struct bench_turn *t)
+void bench_answer_FOUND(struct bench_turn *t)
 {
 	struct batch b;
 	if (t->in->act == BENCH_SLIP) {
@@ -282,38 +282,13 @@ static void answer_found(struct bench_turn *t)
 		bench_unfit(t);
 	} else if (t->in->act == BENCH_PACK || t->in->act == BENCH_LABEL) {
 		found_item(t);
-	} else if (bench_means(t, 1, &b)) {
+	} else if (bench_means(t, 1, &b) == BENCH_FIT) {
 		struct thing th = thing_of_line(t, b.line);
 		found_of_line(t, &th);
 	}
 }
 
-void recall_answer(struct bench_turn *t)
+void bench_answer_FOUND_OF(struct bench_turn *t)
 {
-	switch ((enum bench_question)t->asked->what) {
-	case BENCH_QUARANTINE_WHAT:
-		answer_quarantine_what(t);
-		return;
-	case BENCH_QUARANTINE_LOT:
-		answer_quarantine_lot(t);
-		return;
-	case BENCH_QUARANTINE_WHY:
-		answer_quarantine_why(t);
-		return;
-	case BENCH_NOTICE:
-		answer_notice(t);
-		return;
-	case BENCH_RELEASE_WHAT:
-		answer_release_what(t);
-		return;
-	case BENCH_RELEASE_FIRST:
-		answer_release_first(t);
-		return;
-	case BENCH_RELEASE_SECOND:
-		answer_release_second(t);
-		return;
-	default:
-		answer_found(t);
-		return;
-	}
+	bench_answer_FOUND(t);
 }

@@ -64,7 +64,7 @@ static int closes_labels(const struct bench_turn *t, const struct batch *b)
 void receive_pack(struct bench_turn *t, const struct batch *what, int32_t packs, int typed)
 {
 	if (!typed && !t->asked->what && closes_labels(t, what)) {
-		label_answer(t);
+		bench_answer_BOX_AGAIN(t);
 		return;
 	}
 	if (!typed && t->in->thing.role == ROLE_TRAY) {
@@ -84,20 +84,20 @@ static int is_none(const char *text)
 	return strcmp(text, "none") == 0;
 }
 
-static void answer_what(struct bench_turn *t)
+void bench_answer_RECEIVE_WHAT(struct bench_turn *t)
 {
 	struct batch b;
 	if (t->in->act == BENCH_PACK) {
 		receive_pack(t, &t->in->batch, t->in->packs, 0);
 		return;
 	}
-	if (!bench_means(t, 1, &b))
+	if (bench_means(t, 1, &b) == BENCH_UNFIT)
 		return;
 	b.first = b.last = 0;
 	receive_pack(t, &b, 1, 1);
 }
 
-static void answer_lot(struct bench_turn *t)
+void bench_answer_LOT(struct bench_turn *t)
 {
 	struct error e;
 	struct batch b = t->asked->batch;
@@ -106,7 +106,7 @@ static void answer_lot(struct bench_turn *t)
 		bench_refuse(t, SAY(STOCK_NO_LOT_TEXT, .code = t->in->text));
 		return;
 	}
-	if (!bench_text(t, EVENT_TEXT_MAX))
+	if (bench_text(t, EVENT_TEXT_MAX) == BENCH_UNFIT)
 		return;
 	snprintf(b.lot, sizeof b.lot, "%.30s", is_none(t->in->text) ? "" : t->in->text);
 	ask_about(t, b.expiry ? BENCH_HOW_MANY : BENCH_EXPIRY, &b, t->asked->other, 1);
@@ -124,7 +124,7 @@ static int32_t day_of(const char *text)
 	return day ? day : -EINVAL;
 }
 
-static void answer_expiry(struct bench_turn *t)
+void bench_answer_EXPIRY(struct bench_turn *t)
 {
 	struct batch b = t->asked->batch;
 	int32_t day = t->in->act == BENCH_TYPED ? day_of(t->in->text) : 0;
@@ -132,7 +132,7 @@ static void answer_expiry(struct bench_turn *t)
 		bench_refuse(t, SAY(STOCK_NO_DAY, .code = t->in->text));
 		return;
 	}
-	if (!bench_text(t, EVENT_TEXT_MAX))
+	if (bench_text(t, EVENT_TEXT_MAX) == BENCH_UNFIT)
 		return;
 	b.expiry = day;
 	ask_about(t, BENCH_HOW_MANY, &b, t->asked->other, 1);
@@ -153,7 +153,7 @@ static void came(struct bench_turn *t, int32_t packs, int typed)
 	          NULL);
 }
 
-static void answer_how_many(struct bench_turn *t)
+void bench_answer_HOW_MANY(struct bench_turn *t)
 {
 	int32_t each = t->asked->other > 0 ? t->asked->other : 1, n = bench_number(t, BENCH_PACKS_MAX / each);
 	if (n < 0)
@@ -174,7 +174,7 @@ static void answer_how_many(struct bench_turn *t)
 	bench_ask(t, q, NULL);
 }
 
-static void answer_so_many(struct bench_turn *t)
+void bench_answer_SO_MANY(struct bench_turn *t)
 {
 	if (t->in->act == BENCH_CARD && t->in->card == CARD_YES)
 		came(t, t->asked->n, t->asked->other);
@@ -182,9 +182,9 @@ static void answer_so_many(struct bench_turn *t)
 		bench_unfit(t);
 }
 
-static void answer_typed_by(struct bench_turn *t)
+void bench_answer_TYPED_BY(struct bench_turn *t)
 {
-	if (!bench_badge(t))
+	if (bench_badge(t) == BENCH_UNFIT)
 		return;
 	struct bench_asked q = *t->asked;
 	q.what = BENCH_SECOND;
@@ -218,7 +218,7 @@ static void confirmed(struct bench_turn *t)
 	bench_accept(t, &said);
 }
 
-static void answer_second(struct bench_turn *t)
+void bench_answer_SECOND(struct bench_turn *t)
 {
 	const struct bench_asked *q = t->asked;
 	if (t->in->act == BENCH_CARD && t->in->card == CARD_NOBODY_TO_CONFIRM) {
@@ -230,7 +230,7 @@ static void answer_second(struct bench_turn *t)
 		}
 		return;
 	}
-	if (!bench_badge(t))
+	if (bench_badge(t) == BENCH_UNFIT)
 		return;
 	if (t->in->number == q->person)
 		bench_refuse(t, SAY(STOCK_ANOTHER_BADGE, .person = staff_name(&t->st->staff, q->person)));
@@ -238,10 +238,10 @@ static void answer_second(struct bench_turn *t)
 		confirmed(t);
 }
 
-static void answer_confirm_what(struct bench_turn *t)
+void bench_answer_CONFIRM_WHAT(struct bench_turn *t)
 {
 	struct batch b;
-	if (!bench_means(t, 0, &b))
+	if (bench_means(t, 0, &b) == BENCH_UNFIT)
 		return;
 	b.first = b.last = 0;
 	const struct stock_lot *lot = stock_lot_of(t->s, &b);
@@ -250,36 +250,4 @@ static void answer_confirm_what(struct bench_turn *t)
 	else
 		bench_ask(t, (struct bench_asked){.what = BENCH_SECOND, .batch = b, .person = lot->typed_by},
 		          NULL);
-}
-
-void receive_answer(struct bench_turn *t)
-{
-	switch ((enum bench_question)t->asked->what) {
-	case BENCH_RECEIVE_WHAT:
-		answer_what(t);
-		return;
-	case BENCH_LOT:
-		answer_lot(t);
-		return;
-	case BENCH_EXPIRY:
-		answer_expiry(t);
-		return;
-	case BENCH_HOW_MANY:
-		answer_how_many(t);
-		return;
-	case BENCH_SO_MANY:
-		answer_so_many(t);
-		return;
-	case BENCH_TYPED_BY:
-		answer_typed_by(t);
-		return;
-	case BENCH_SECOND:
-		answer_second(t);
-		return;
-	case BENCH_CONFIRM_WHAT:
-		answer_confirm_what(t);
-		return;
-	default:
-		return;
-	}
 }

@@ -62,7 +62,7 @@ static void issue(struct bench_turn *t, const struct batch *b, int32_t packs)
 static void issue_label(struct bench_turn *t)
 {
 	int32_t number = (int32_t)t->in->batch.first;
-	if (label_refused(t))
+	if (label_usable(t) == BENCH_UNFIT)
 		return;
 	if (t->in->label.state == LABEL_PRINTED)
 		bench_refuse(t, SAY(LABEL_NOT_READ, .item_number = number));
@@ -76,7 +76,7 @@ static void issue_label(struct bench_turn *t)
 		issue(t, &t->in->batch, 1);
 }
 
-static void answer_issue(struct bench_turn *t)
+void bench_answer_ISSUE(struct bench_turn *t)
 {
 	struct batch b;
 	if (t->in->act == BENCH_CARD && own_card_group(t->in->card) == CARDS_TO_ROOM) {
@@ -87,7 +87,7 @@ static void answer_issue(struct bench_turn *t)
 		issue_label(t);
 		return;
 	}
-	if (!bench_means(t, 0, &b))
+	if (bench_means(t, 0, &b) == BENCH_UNFIT)
 		return;
 	const struct line *l = bench_line(t, b.line);
 	if (l && l->label != LABEL_NEVER)
@@ -98,11 +98,11 @@ static void answer_issue(struct bench_turn *t)
 
 /* --- back from a room ------------------------------------------------------------------------------ */
 
-static void answer_return_what(struct bench_turn *t)
+void bench_answer_RETURN_WHAT(struct bench_turn *t)
 {
 	struct batch b;
 	if (t->in->act == BENCH_LABEL) {
-		if (label_refused(t))
+		if (label_usable(t) == BENCH_UNFIT)
 			return;
 		if (t->in->label.state != LABEL_ISSUED_TO)
 			bench_refuse(
@@ -111,11 +111,11 @@ static void answer_return_what(struct bench_turn *t)
 			label_scanned(t);
 		return;
 	}
-	if (bench_means(t, 0, &b))
+	if (bench_means(t, 0, &b) == BENCH_FIT)
 		bench_ask(t, (struct bench_asked){.what = BENCH_RETURN_FROM, .batch = b, .n = 1}, NULL);
 }
 
-static void answer_return_from(struct bench_turn *t)
+void bench_answer_RETURN_FROM(struct bench_turn *t)
 {
 	int32_t room = t->in->act == BENCH_CARD && own_card_group(t->in->card) == CARDS_TO_ROOM
 	                   ? own_card_says(t->in->card)
@@ -135,7 +135,7 @@ static void answer_return_from(struct bench_turn *t)
 }
 
 /* Stores rule 6. What is not sealed, dry and clean is thrown away there. */
-static void answer_sealed(struct bench_turn *t)
+void bench_answer_SEALED(struct bench_turn *t)
 {
 	const struct bench_asked *q = t->asked;
 	const char *name = bench_line_name(t, q->batch.line);
@@ -157,16 +157,16 @@ static void answer_sealed(struct bench_turn *t)
 
 /* --- the shelf counted ----------------------------------------------------------------------------- */
 
-static void answer_count_what(struct bench_turn *t)
+void bench_answer_COUNT_WHAT(struct bench_turn *t)
 {
 	struct batch b;
-	if (!bench_means(t, 0, &b))
+	if (bench_means(t, 0, &b) == BENCH_UNFIT)
 		return;
 	b.first = b.last = 0;
 	bench_ask(t, (struct bench_asked){.what = BENCH_COUNT_MANY, .batch = b}, NULL);
 }
 
-static void answer_count_many(struct bench_turn *t)
+void bench_answer_COUNT_MANY(struct bench_turn *t)
 {
 	const struct batch *b = &t->asked->batch;
 	const struct stock_lot none = {0}, *lot = stock_lot_of(t->s, b);
@@ -191,21 +191,21 @@ static void ask_why(struct bench_turn *t, const struct batch *b, int32_t n, int3
 	          NULL);
 }
 
-static void answer_write_what(struct bench_turn *t)
+void bench_answer_WRITE_WHAT(struct bench_turn *t)
 {
 	struct batch b;
 	if (t->in->act == BENCH_LABEL) {
-		if (!label_refused(t))
+		if (label_usable(t) == BENCH_FIT)
 			ask_why(t, &t->in->batch, 1,
 			        t->in->label.state == LABEL_ISSUED_TO ? t->in->label.room : 0);
 		return;
 	}
-	if (!bench_means(t, 0, &b))
+	if (bench_means(t, 0, &b) == BENCH_UNFIT)
 		return;
 	bench_ask(t, (struct bench_asked){.what = BENCH_WRITE_MANY, .batch = b}, NULL);
 }
 
-static void answer_write_many(struct bench_turn *t)
+void bench_answer_WRITE_MANY(struct bench_turn *t)
 {
 	const struct batch *b = &t->asked->batch;
 	const struct stock_lot *lot = stock_lot_of(t->s, b);
@@ -222,13 +222,13 @@ static void answer_write_many(struct bench_turn *t)
 	}
 }
 
-static void answer_write_why(struct bench_turn *t)
+void bench_answer_WRITE_WHY(struct bench_turn *t)
 {
 	const struct bench_asked *q = t->asked;
 	struct batch lot_of = q->batch;
 	lot_of.first = lot_of.last = 0;
 	const struct stock_lot *lot = stock_lot_of(t->s, &lot_of);
-	if (!bench_text(t, REASON_MAX))
+	if (bench_text(t, REASON_MAX) == BENCH_UNFIT)
 		return;
 	if (!q->other && (!lot || lot->shelf < q->n)) { /* taken at another bench meanwhile */
 		refuse_few(t, &q->batch, lot ? lot->shelf : 0, q->n);
@@ -246,37 +246,4 @@ static void answer_write_why(struct bench_turn *t)
 	bench_emit(t, &e);
 	bench_accept(t, SAY(STOCK_WRITTEN_OFF, .n = q->n, .item = bench_line_name(t, q->batch.line),
 	                    .reason = t->in->text, LOT_VALUES(&q->batch)));
-}
-
-void shelf_answer(struct bench_turn *t)
-{
-	switch ((enum bench_question)t->asked->what) {
-	case BENCH_ISSUE:
-		answer_issue(t);
-		return;
-	case BENCH_RETURN_WHAT:
-		answer_return_what(t);
-		return;
-	case BENCH_RETURN_FROM:
-		answer_return_from(t);
-		return;
-	case BENCH_SEALED:
-		answer_sealed(t);
-		return;
-	case BENCH_COUNT_WHAT:
-		answer_count_what(t);
-		return;
-	case BENCH_COUNT_MANY:
-		answer_count_many(t);
-		return;
-	case BENCH_WRITE_WHAT:
-		answer_write_what(t);
-		return;
-	case BENCH_WRITE_MANY:
-		answer_write_many(t);
-		return;
-	default:
-		answer_write_why(t);
-		return;
-	}
 }

@@ -300,9 +300,8 @@ static void say_next(const struct station *st, const struct input *in, struct ou
 			after.last = 0;
 	}
 	after_end_first(st, room, out->events, out->count, &after.owed);
+	after.out = room == in->room ? out : NULL;
 	next_after(st, s, in->at, &after, &out->reply.next);
-	if (room == in->room)
-		stored_next(st, room, out);
 }
 
 void decide(const struct station *st, const struct input *in, struct outcome *out)

@@ -78,10 +78,6 @@ static void ask_item(struct next *n, const struct sheet *s, int item)
 static void ask_question(struct next *n, const struct station *st, const struct sheet *s)
 {
 	const struct asked *q = &s->asked;
-	if (question_of_stored((enum question)q->what)) {
-		stored_step(st, s->room, (enum question)q->what, 1, n);
-		return;
-	}
 	if (q->what == Q_FOUND && q->item)
 		next_say(n, SAY(HEAD_FOUND_IS, .item = sheet_item_const(s, q->item)->thing.name));
 	else if (q->what == Q_POINT)
@@ -265,12 +261,9 @@ static void ask_reminder(struct next *n, const struct sheet *s, int digit, struc
 	next_add(n, DEED_OF_BADGE(s->single ? PLACE_FIELD : 0, TOLD));
 }
 
-static void ask_idle(struct next *n, const struct station *st, const struct sheet *s,
-                     const struct station_view *after)
+static void ask_idle(struct next *n, const struct sheet *s, const struct station_view *after)
 {
-	if (question_of_stored((enum question)after->asked))
-		stored_step(st, after->room, (enum question)after->asked, 0, n);
-	else if (after->asked) {
+	if (after->asked) {
 		next_say(n, SAY(HEAD_ASKED, .question = question_saying((enum question)after->asked)));
 		answer_deeds(n, s, &(struct asked){.what = after->asked});
 	} else {
@@ -362,17 +355,33 @@ static void ask_want(struct next *n, const struct station *st, const struct shee
 	}
 }
 
+static void ask_at_desk(struct next *n)
+{
+	next_say(n, SAY(HEAD_AUDIT_DESK));
+	next_add(n, (struct deed){.kind = DEED_SLIP, .truth = TRUTH_PAPER_IN_HAND});
+}
+
+/* Scans that are held are asked about, whatever else is wanted. Whether there are any. */
+static int ask_stored(struct next *n, const struct station *st, const struct sheet *s,
+                      const struct station_view *after)
+{
+	int in_case = s->case_no && !s->suspended;
+	enum question q = (enum question)(in_case ? s->asked.what : after->asked);
+	return question_of_stored(q) && stored_question(st, after->room, after->out, q, in_case, n);
+}
+
 void next_after(const struct station *st, const struct sheet *s, struct moment now,
                 const struct station_view *after, struct next *n)
 {
 	struct want w = sheet_wants(st, s);
-	if (station_room_is(st, after->room, ROOM_OF_AUDIT)) {
-		next_say(n, SAY(HEAD_AUDIT_DESK));
-		next_add(n, (struct deed){.kind = DEED_SLIP, .truth = TRUTH_PAPER_IN_HAND});
-	} else if (w.kind == WANT_NOTHING)
-		ask_idle(n, st, s, after);
-	else
-		ask_want(n, st, s, now, &w);
+	if (!ask_stored(n, st, s, after)) {
+		if (station_room_is(st, after->room, ROOM_OF_AUDIT))
+			ask_at_desk(n);
+		else if (w.kind == WANT_NOTHING)
+			ask_idle(n, s, after);
+		else
+			ask_want(n, st, s, now, &w);
+	}
 	next_word(n, s, after->last);
 }
 

@@ -150,9 +150,8 @@ static void ask_all(const struct station *st, const struct held *list, int n, in
 	next_add(next, (struct deed){.kind = DEED_CARD, .n = CARD_NO, .truth = TRUTH_MADE_ELSEWHERE});
 }
 
-/* After `out`, which may be NULL. 1 where there is something to ask. */
-static int question_step(const struct station *st, int32_t room, const struct outcome *out, enum question q,
-                         int in_case, struct next *next)
+int stored_question(const struct station *st, int32_t room, const struct outcome *out, enum question q,
+                    int in_case, struct next *next)
 {
 	struct held list[HELD_ROOM_MAX];
 	int n = stored_list(st, room, out, list), from = 0, times = n ? stored_first_row(list, n, &from) : 0;
@@ -161,18 +160,4 @@ static int question_step(const struct station *st, int32_t room, const struct ou
 	else if (n)
 		ask_all(st, list, n, in_case, next);
 	return n;
-}
-
-void stored_step(const struct station *st, int32_t room, enum question q, int in_case, struct next *next)
-{
-	question_step(st, room, NULL, q, in_case, next);
-}
-
-void stored_next(const struct station *st, int32_t room, struct outcome *out)
-{
-	int in_case = out->sheet.case_no && !out->sheet.suspended;
-	enum question q =
-	    in_case ? (enum question)out->sheet.asked.what : stored_idle_question(st, room, out);
-	if (question_of_stored(q) && question_step(st, room, out, q, in_case, &out->reply.next))
-		next_word(&out->reply.next, &out->sheet, 0);
 }

@@ -34,8 +34,8 @@ struct say stored_scan(const struct station *st,
 /* What a sentence lists of them: the first ones by name, and how many besides. How many things. */
 int stored_named(const struct station *st, const struct held *list, int n, struct say out[SAID_LISTED_MAX]);
 
-/* What comes next at Q_STORED or Q_TWICE, and in a room that has such a question as it will be after `out`. */
-void stored_step(const struct station *st, int32_t room, enum question q, int in_case, struct next *next);
-void stored_next(const struct station *st, int32_t room, struct outcome *out);
+/* What comes next at Q_STORED or Q_TWICE, after `out`, which may be NULL. How many scans are held; 0: nothing is asked. */
+int stored_question(const struct station *st, int32_t room, const struct outcome *out, enum question q,
+                    int in_case, struct next *next);
 
 #endif

@@ -149,7 +149,7 @@ int line_check(const struct line *line, enum line_column *where, struct error *e
 {
 	const char *kind = role_name(line->role);
 	*where = faulty_column(line);
-	switch ((int)*where) {
+	switch (*where) {
 	case LINE_COLUMNS:
 		return 0;
 	case COL_MARKED:
@@ -176,10 +176,21 @@ int line_check(const struct line *line, enum line_column *where, struct error *e
 		    line->key);
 	case COL_PER_PACK:
 		return error_set(e, -EINVAL, "line '%s': per_pack must be 1 or more", line->key);
-	default:
-		return error_set(e, -EINVAL, "line '%s': a line needs a key and a name: give both",
-		                 line->key);
+	case COL_KEY:
+	case COL_NAME:
+	case COL_ROLE:
+	case COL_CODES:
+	case COL_SINGLE_USE:
+	case COL_IDENTITY:
+	case COL_ROLLS_ON:
+	case COL_XRAY:
+	case COL_SIZE:
+	case COL_CONTENTS:
+	case COL_LABEL:
+	case COL_MINIMUM:
+		break;
 	}
+	return error_set(e, -EINVAL, "line '%s': a line needs a key and a name: give both", line->key);
 }
 
 void catalogue_remove(struct catalogue *c, const char *key)

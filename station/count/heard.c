@@ -24,7 +24,7 @@ static int is_of_a_scan(const struct event *e)
 		return !e->case_no;
 	case EV_SLIP_STATE:
 		return e->what == SLIP_SEEN;
-	default:
+	default: /* a kind that is new comes of a scan where it is the first of one */
 		return 0;
 	}
 }

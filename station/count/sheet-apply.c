@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "code/own-codes.h"
+#include "count/event-cases.h"
 #include "count/sheet.h"
 
 /* Any change to what is counted, or to what is on a digit, after the final count voids it and every look at a
@@ -180,9 +181,13 @@ static int apply_digit(struct sheet *s, const struct event *e, struct origin *at
 	case EV_DIGIT_SEEN_ON:
 		d->seen_on = 1;
 		return 0;
-	default:
-		return ERROR_AT(at, -EINVAL);
+	case EV_DIGIT_EARLIER:
+	case EV_DIGIT_MOVED: /* apply() */
+		EVENTS(NOT_OF_DIGIT)
+	case EV_UNREADABLE:
+		break;
 	}
+	return ERROR_AT(at, -EINVAL);
 }
 
 static int apply_earlier(struct sheet *s, const struct event *e, struct origin *at)
@@ -324,9 +329,11 @@ static int apply_item(struct sheet *s, const struct event *e, struct origin *at)
 			it->place = role_has(it->thing.role, TRAIT_TIMED) ? ITEM_OFF : ITEM_HERE;
 		void_final(s);
 		return 0;
-	default:
-		return ERROR_AT(at, -EINVAL);
+		EVENTS(NOT_OF_ITEM)
+	case EV_UNREADABLE:
+		break;
 	}
+	return ERROR_AT(at, -EINVAL);
 }
 
 /* Back to where it was before anyone answered for it. */
@@ -391,9 +398,11 @@ static int apply_count(struct sheet *s, const struct event *e, struct origin *at
 	case EV_SEARCH_WHY:
 		s->search_not_done = 0;
 		return 0;
-	default:
-		return ERROR_AT(at, -EINVAL);
+		EVENTS(NOT_OF_COUNT)
+	case EV_UNREADABLE:
+		break;
 	}
+	return ERROR_AT(at, -EINVAL);
 }
 
 static int apply_people(struct sheet *s, const struct event *e, struct origin *at)
@@ -431,9 +440,11 @@ static int apply_people(struct sheet *s, const struct event *e, struct origin *a
 		d->reminded = 0;
 		return 0;
 	}
-	default:
-		return ERROR_AT(at, -EINVAL);
+		EVENTS(NOT_OF_PEOPLE)
+	case EV_UNREADABLE:
+		break;
 	}
+	return ERROR_AT(at, -EINVAL);
 }
 
 static int apply_case(struct sheet *s, const struct event *e, struct origin *at)
@@ -479,9 +490,11 @@ static int apply_case(struct sheet *s, const struct event *e, struct origin *at)
 		s->signed_out = 1;
 		s->point_no = 0;
 		return 0;
-	default:
-		return ERROR_AT(at, -EINVAL);
+		EVENTS(NOT_OF_CASE)
+	case EV_UNREADABLE:
+		break;
 	}
+	return ERROR_AT(at, -EINVAL);
 }
 
 static int apply_ledger(struct sheet *s, const struct event *e, struct origin *at)
@@ -501,9 +514,11 @@ static int apply_ledger(struct sheet *s, const struct event *e, struct origin *a
 		if (!e->what)
 			s->asked = (struct asked){0};
 		return 0;
-	default:
-		return ERROR_AT(at, -EINVAL);
+		EVENTS(NOT_OF_LEDGER)
+	case EV_UNREADABLE:
+		break;
 	}
+	return ERROR_AT(at, -EINVAL);
 }
 
 static int apply(struct sheet *s, const struct event *e, struct origin *at)

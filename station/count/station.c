@@ -511,7 +511,7 @@ int station_apply(struct station *st, const struct event *e)
 	case EV_HELD_ANSWERED:
 		r = held_apply(st->held, &st->n_held, HELD_MAX, e);
 		break;
-	default:
+	default: /* of a case: its sheet says which kinds there are */
 		if (e->case_no)
 			r = apply_case_event(st, e);
 		else if (e->kind == EV_ASKED)

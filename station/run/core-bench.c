@@ -156,9 +156,20 @@ static enum bench_act act_of(const struct input *in)
 		return BENCH_PACK;
 	case ACT_TYPED:
 		return BENCH_TYPED;
-	default:
-		return BENCH_OTHER;
+	case ACT_TICK:
+	case ACT_DIGIT:
+	case ACT_CASE_LABEL:
+	case ACT_PAPER_SHEET:
+	case ACT_UNKNOWN:
+	case ACT_SIGNED:
+	case ACT_BROKEN:
+	case ACT_FOREIGN:
+	case ACT_PATIENT:
+	case ACT_HALF:
+	case ACT_STORED:
+		break;
 	}
+	return BENCH_OTHER;
 }
 
 /* 0, or a negative errno where the record could not be asked. */

@@ -202,7 +202,7 @@ int main(int argc, char **argv)
 		case 'v':
 			puts("bandtallyd " BANDTALLY_VERSION);
 			return EXIT_OK;
-		default:
+		default: /* of getopt_long(), which has said what */
 			fputs(usage, stderr);
 			return EXIT_USAGE;
 		}

@@ -79,14 +79,8 @@ static json_t *rooms_of(const struct stock *s, const struct station *st, const s
 
 static const char *why_not(const struct station *st, const struct stock_lot *l, int32_t today)
 {
-	switch (stock_withheld(st, l, today)) {
-	case SAY_STOCK_EXPIRED:
-		return "expired";
-	case SAY_STOCK_IN_QUARANTINE:
-		return "quarantine";
-	default:
-		return "";
-	}
+	enum saying why = stock_withheld(st, l, today);
+	return why == SAY_STOCK_EXPIRED ? "expired" : why == SAY_STOCK_IN_QUARANTINE ? "quarantine" : "";
 }
 
 static json_t *lot_json(const struct stock *s, const struct station *st, const struct stock_lot *l,

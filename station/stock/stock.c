@@ -308,7 +308,7 @@ static void move(struct stock *s, const struct event *e)
 		l->unaccounted += there - e->n;
 		add_at(s, l, e->other, e->n - there);
 		break;
-	default:
+	default: /* stock_apply() */
 		break;
 	}
 }
@@ -343,7 +343,7 @@ int stock_apply(struct stock *s, const struct event *e)
 		else
 			take(s, e);
 		return 0;
-	default:
+	default: /* stock_has() */
 		move(s, e);
 		return 0;
 	}

@@ -4,15 +4,16 @@
 
 const char *rule_stock_text(int number)
 {
-	switch (number) {
+	switch ((enum stores_rule)number) {
 #define X(n, name, text)                                                                                     \
-	case n:                                                                                              \
+	case STORES_RULE_##name:                                                                             \
 		return text;
 		STOCK_RULES(X)
 #undef X
-	default:
-		return "";
+	case STORES_RULE_NONE:
+		break;
 	}
+	return "";
 }
 
 static enum stores_rule lot_broken(const struct stock *s, const struct stock_lot *l, struct error *e)

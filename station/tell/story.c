@@ -209,7 +209,7 @@ static void tell_digit(struct telling *t, const struct event *e)
 			d->reminders[d->n_reminders - 1].by = e->person;
 		}
 		return;
-	default:
+	default: /* tell() */
 		return;
 	}
 }
@@ -263,7 +263,7 @@ static void tell_item(struct telling *t, const struct event *e, const struct she
 		    sizeof text);
 		add_note(s, text);
 		return;
-	default:
+	default: /* tell() */
 		return;
 	}
 }
@@ -410,7 +410,7 @@ static void tell_case(struct telling *t, const struct event *e)
 		s->witness = e->other;
 		s->signed_at = e->at;
 		return;
-	default:
+	default: /* tell() */
 		return;
 	}
 }
@@ -439,7 +439,7 @@ static void tell_note(struct story *s, const struct event *e)
 	case EV_CLOCK_WRONG:
 		word = e->n ? SAY_SLIP_NOTE_CLOCK_WRONG : SAY_SLIP_NOTE_CLOCK_RIGHT;
 		break;
-	default:
+	default: /* tell() */
 		return;
 	}
 	say(s, &(const struct say){.saying = word, .time = minute_of(e->at)}, text, sizeof text);
@@ -508,7 +508,7 @@ static void tell(struct telling *t, const struct event *e, const struct sheet *b
 		}
 		break;
 	}
-	default:
+	default: /* entry.c says of each kind whether it is a step; the rest of what a slip says is of few */
 		tell_item(t, e, before);
 		tell_case(t, e);
 		tell_note(t->story, e);

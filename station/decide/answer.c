@@ -82,25 +82,7 @@ static void is_on_yes(struct turn *t)
 
 static void is_on_no(struct turn *t)
 {
-	int digit = t->s->asked.digit;
-	const struct digit *d = sheet_digit_const(t->s, digit);
-	int32_t case_no = t->s->case_no;
-	int had = d && d->had;
-	EMIT(t, .kind = EV_DIGIT_NOT_ON, .digit = (uint8_t)digit);
-	turn_pay(t, DEBT_ON, 0, digit, PAID_NOT_ON);
-	turn_close_question(t);
-	if (sheet_is_empty(t->s)) {
-		EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_NOTHING_OPENED);
-		turn_say(t, SAY(R_NOT_ON, .digit = digit));
-		turn_say_more(t, SAY(R_ENDED_EMPTY, .case_no = case_no));
-	} else if (!had && !t->s->initial_agreed) {
-		EMIT(t, .kind = EV_DIGIT_MARKED, .digit = (uint8_t)digit);
-		turn_say(t, SAY(R_MARKED, .digit = digit));
-	} else if (had && search_is_look_step(t) && sheet_digits_had(t->s) == 1) {
-		search_answered(t, 1);
-	} else {
-		turn_say(t, SAY(R_NOT_ON, .digit = digit));
-	}
+	digit_not_on(t, t->s->asked.digit);
 }
 
 static void is_on_misread(struct turn *t)
@@ -361,17 +343,7 @@ static enum answered found_slip(struct turn *t)
 		return ANSWERED;
 	}
 	turn_close_question(t);
-	int extra = sheet_first_extra(t->s);
-	struct thing what = {.called = SAY_ITEM_NO_NUMBER};
-	if (extra)
-		what = sheet_item_const(t->s, extra)->thing;
-	turn_found_after(t, case_no, &what);
-	after_end_found(t, case_no);
-	if (extra) { /* it is settled by that: it is none of this case */
-		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)extra);
-		final_progress(t);
-	}
-	turn_say(t, SAY(R_FOUND_FOR_CASE, .case_no = case_no));
+	extra_of_case(t, case_no);
 	return ANSWERED;
 }
 

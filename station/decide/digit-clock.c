@@ -2,6 +2,7 @@
 
 #include "decide/item-in.h"
 #include "decide/phrases.h"
+#include "decide/search.h"
 
 /* Missing and dropped things do not go on by themselves. */
 static int is_at_hand(const struct item *it, enum role_trait trait, int place)
@@ -144,6 +145,28 @@ static struct say off_says(const struct digit *d, struct moment at)
 	say.what = digit_minutes(d, at, &say.minutes, &say.most);
 	say.saying = digit_wall_holds(d, at) ? SAY_R_OFF : d->gap ? SAY_R_OFF_AFTER : SAY_R_OFF_NO_WALL;
 	return say;
+}
+
+void digit_not_on(struct turn *t, int digit)
+{
+	const struct digit *d = sheet_digit_const(t->s, digit);
+	int32_t case_no = t->s->case_no;
+	int had = d && d->had;
+	EMIT(t, .kind = EV_DIGIT_NOT_ON, .digit = (uint8_t)digit);
+	turn_pay(t, DEBT_ON, 0, digit, PAID_NOT_ON);
+	turn_close_question(t);
+	if (sheet_is_empty(t->s)) {
+		EMIT(t, .kind = EV_CASE_ENDED, .what = END_CANCELLED, .other = END_NOTHING_OPENED);
+		turn_say(t, SAY(R_NOT_ON, .digit = digit));
+		turn_say_more(t, SAY(R_ENDED_EMPTY, .case_no = case_no));
+	} else if (!had && !t->s->initial_agreed) {
+		EMIT(t, .kind = EV_DIGIT_MARKED, .digit = (uint8_t)digit);
+		turn_say(t, SAY(R_MARKED, .digit = digit));
+	} else if (had && search_is_look_step(t) && sheet_digits_had(t->s) == 1) {
+		search_answered(t, 1);
+	} else {
+		turn_say(t, SAY(R_NOT_ON, .digit = digit));
+	}
 }
 
 void digit_take_off(struct turn *t, int digit)

@@ -14,6 +14,9 @@ void digit_start_on(struct turn *t, int digit);
  * cannot have been meant as a start without a doubt: one that had a tourniquet keeps its own clock beside it. */
 void digit_doubt_on(struct turn *t, int digit, struct moment at);
 void digit_ask_is_on(struct turn *t, int digit, enum saying besides);
+void digit_not_on(
+    struct turn *t,
+    int digit); /* the answer: none is on it, so that it is a marked one, or none of this case */
 void digit_second_on(struct turn *t, int digit); /* a second tourniquet on a digit that has one */
 void digit_take_off(struct turn *t,
                     int digit); /* the latest that is on it; the last one stops its clock (rule 2) */

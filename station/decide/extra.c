@@ -1,7 +1,9 @@
 #include "decide/extra.h"
 
 #include "decide/count-in.h"
+#include "decide/final-count.h"
 #include "decide/other-sheet.h"
+#include "decide/owed-after-end.h"
 
 /* Something turned up at the final count that is not on the sheet: a surplus makes the count wrong as well. What
  * stands on another open sheet is no surplus of this one (rule 24). */
@@ -45,4 +47,19 @@ void extra_opened_here(struct turn *t, int item)
 		turn_say(t, &why);
 	} else
 		turn_say(t, SAY(R_OPENED_LATE, .item = th.name));
+}
+
+void extra_of_case(struct turn *t, int32_t case_no)
+{
+	int extra = sheet_first_extra(t->s);
+	struct thing what = {.called = SAY_ITEM_NO_NUMBER};
+	if (extra)
+		what = sheet_item_const(t->s, extra)->thing;
+	turn_found_after(t, case_no, &what);
+	after_end_found(t, case_no);
+	if (extra) { /* it is settled by that: it is none of this case */
+		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)extra);
+		final_progress(t);
+	}
+	turn_say(t, SAY(R_FOUND_FOR_CASE, .case_no = case_no));
 }

@@ -8,5 +8,8 @@ void extra_turned_up(struct turn *t); /* the thing of the input, while a count g
 /* It was opened in this case. Facts first: one that would have been refused as well, and the surgeon answers for it (rules 3,
  * 5). */
 void extra_opened_here(struct turn *t, int item);
+/* What was found without a number is of this case, which has ended: it is noted there, and here the extra item, if there is one,
+ * is settled (rule 21). Says so. */
+void extra_of_case(struct turn *t, int32_t case_no);
 
 #endif

@@ -2,7 +2,7 @@
  * again and again, and the case ends.
  *
  * What is true is fixed: every thing is there, or one is missing, in pieces or cut; each digit bears a band or none; and
- * whether the rest is the ordinary answer or the contrary one (see struct truths in ends.c). Only what the station itself asks people to do
+ * whether the rest is the ordinary answer or the contrary one (struct truths, truths.h). Only what the station itself asks people to do
  * changes it: a band comes off when nothing but its OFF is waited for, a sign-out point that was NO is resolved, a pack that was
  * refused is put aside.
  *

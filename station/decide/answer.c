@@ -165,13 +165,7 @@ static enum answered dropped_thing(struct turn *t, int item)
 {
 	if (!item && sheet_owes_listing(t->s))
 		return ANSWERED_NOT;
-	if (!item) {
-		turn_refuse(t, SAY(NOT_DROPPED, .item = t->in->thing.name));
-		return ANSWERED;
-	}
-	EMIT(t, .kind = EV_ITEM_DROPPED, .item = (uint8_t)item);
-	turn_close_question(t);
-	turn_say(t, SAY(R_DROPPED, .item = sheet_item(t->s, item)->thing.name));
+	item_drop(t, item);
 	return ANSWERED;
 }
 

@@ -72,3 +72,14 @@ void item_strike(struct turn *t, int item)
 	turn_say(t, SAY(R_STRUCK, .item = it->thing.name));
 	final_progress(t);
 }
+
+void item_drop(struct turn *t, int item)
+{
+	if (!item) {
+		turn_refuse(t, SAY(NOT_DROPPED, .item = t->in->thing.name));
+		return;
+	}
+	EMIT(t, .kind = EV_ITEM_DROPPED, .item = (uint8_t)item);
+	turn_close_question(t);
+	turn_say(t, SAY(R_DROPPED, .item = sheet_item(t->s, item)->thing.name));
+}

@@ -1,4 +1,5 @@
-/* What leaves the count: returned unopened, isolated for a wrong number, struck as a misread. Each refused where it may not. */
+/* What leaves the count: returned unopened, isolated for a wrong number, struck as a misread; and what was dropped, which does not.
+ * Each refused where it may not. */
 #ifndef BANDTALLY_DECIDE_ITEM_OUT_H
 #define BANDTALLY_DECIDE_ITEM_OUT_H
 
@@ -10,5 +11,7 @@ void item_isolate(struct turn *t, int item);
 void item_isolated(struct turn *t, int item); /* that one, without a doubt */
 /* What is looked for is never struck: nothing that is missing may leave the sheet as a misread. */
 void item_strike(struct turn *t, int item);
+/* It was dropped, and stays to be accounted for; 0: not on the sheet, refused. */
+void item_drop(struct turn *t, int item);
 
 #endif

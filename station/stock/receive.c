@@ -67,7 +67,7 @@ void receive_pack(struct bench_turn *t, const struct batch *what, int32_t packs,
 		bench_answer_BOX_AGAIN(t);
 		return;
 	}
-	if (!typed && t->in->thing.role == ROLE_TRAY) {
+	if (!typed && role_has(t->in->thing.role, TRAIT_LIST)) {
 		bench_refuse(t, SAY(STOCK_NO_USE));
 		return;
 	}

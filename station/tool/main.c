@@ -6,7 +6,6 @@
 #include "base/error.h"
 #include "base/log.h"
 #include "tool/client.h"
-#include "tool/code-command.h"
 #include "tool/tool.h"
 
 static const struct {
@@ -14,20 +13,9 @@ static const struct {
 	int (*run)(int argc, char **argv);
 	const char *what;
 } commands[] = {
-    {"scan", tool_scan, "enter a code as if it had been scanned"},
-    {"sheet", tool_sheet, "the open case of a room"},
-    {"board", tool_board, "an address that opens a room's page for typing, once"},
-    {"status", tool_status, "rooms, scanners, slips that were not seen"},
-    {"case", tool_case, "the cases in the record"},
-    {"code", tool_code, "what a barcode says, or where and why it is wrong"},
-    {"catalogue", tool_catalogue, "what is counted: import, export, check"},
-    {"staff", tool_staff, "who has a badge: add, list, withdraw"},
-    {"stock", tool_stock, "quarantine and release"},
-    {"label", tool_label, "all that is printed before a case: cards, labels, paper count sheets, leaflets"},
-    {"print", tool_print, "slips on their way to paper: list, retry"},
-    {"backup", tool_backup, "a copy of the record in a file, read back and proven"},
-    {"restore", tool_restore, "put a backup in the place of the record; or only look at one"},
-    {"audit", tool_audit, "verify the record, check slips against it"},
+#define X(name, what) {#name, tool_##name, what},
+    COMMANDS(X)
+#undef X
 };
 
 static void usage(FILE *out)

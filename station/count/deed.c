@@ -31,10 +31,17 @@ const char *deed_kind_name(enum deed_kind kind)
 	return names[kind];
 }
 
+void next_clear(struct next *n)
+{
+	next_say(n, &(const struct say){0});
+}
+
 void next_say(struct next *n, const struct say *head)
 {
-	memset(n, 0, sizeof *n);
 	said_keep(&n->head, head);
+	n->n_listed = n->n_deeds = 0;
+	n->single = 0;
+	n->words[0] = 0;
 }
 
 void next_list(struct next *n, const struct say *thing)

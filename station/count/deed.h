@@ -159,6 +159,9 @@ struct next {
 	struct deed deeds[DEEDS_MAX];
 };
 
+/* Nothing comes next. What lies behind the counts of the lists is not read. */
+void next_clear(struct next *n);
+
 /* Begins: sets the head and forgets the deeds. {list} of a head are the digits of its deeds, or what next_list() adds. */
 void next_say(struct next *n, const struct say *head);
 void next_list(struct next *n, const struct say *thing);

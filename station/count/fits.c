@@ -58,8 +58,8 @@ static void trial_begin(struct trial *t, const struct station *st, int32_t case_
 	t->open = index >= 0;
 	if (!t->open)
 		return;
-	t->sheet = st->sheets[index];
-	t->before = st->before[index];
+	sheet_copy(&t->sheet, &st->sheets[index]);
+	sheet_copy(&t->before, &st->before[index]);
 	t->undo = st->undo[index];
 }
 
@@ -114,6 +114,7 @@ static int case_fits(const struct station *st, const struct event *events, int f
                      struct error *e)
 {
 	struct trial t;
+	t.sheet.n_items = t.sheet.n_digits = t.before.n_items = t.before.n_digits = 0;
 	struct origin at = {0};
 	trial_begin(&t, st, events[from].case_no);
 	for (int i = from; i < count; i++) {

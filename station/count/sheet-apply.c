@@ -27,7 +27,7 @@ static struct digit *digit_make(struct sheet *s, int number)
 	if (d || s->n_digits == DIGITS_MAX || number < 1 || number > DIGIT_NUMBER_MAX)
 		return d;
 	d = &s->digits[s->n_digits++];
-	d->number = (uint8_t)number;
+	*d = (struct digit){.number = (uint8_t)number};
 	return d;
 }
 
@@ -250,10 +250,10 @@ static int apply_item_in(struct sheet *s, const struct event *e, struct origin *
 	if (s->n_items == ITEMS_MAX)
 		return ERROR_AT(at, -ENOSPC);
 	struct item *it = &s->items[s->n_items++];
+	*it = (struct item){.pieces = (int16_t)(e->n > 0 ? e->n : 1),
+	                    .place = e->kind == EV_EXTRA ? ITEM_EXTRA : ITEM_HERE,
+	                    .added = s->initial_agreed};
 	put_thing(it, &e->thing);
-	it->pieces = (int16_t)(e->n > 0 ? e->n : 1);
-	it->place = e->kind == EV_EXTRA ? ITEM_EXTRA : ITEM_HERE;
-	it->added = s->initial_agreed;
 	void_final(s);
 	return 0;
 }

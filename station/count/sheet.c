@@ -1,5 +1,6 @@
 #include "count/sheet.h"
 
+#include <stddef.h>
 #include <string.h>
 
 static const struct {
@@ -35,6 +36,25 @@ enum saying question_saying(enum question q)
 const char *question_words(enum question q)
 {
 	return saying_text(questions[q].saying);
+}
+
+void sheet_copy(struct sheet *to, const struct sheet *from)
+{
+	int items = to->n_items, digits = to->n_digits;
+	memcpy(to, from, offsetof(struct sheet, items));
+	memcpy(to->items, from->items, sizeof *to->items * from->n_items);
+	memcpy(to->digits, from->digits, sizeof *to->digits * from->n_digits);
+	if (items > from->n_items)
+		memset(&to->items[from->n_items], 0, sizeof *to->items * (size_t)(items - from->n_items));
+	if (digits > from->n_digits)
+		memset(&to->digits[from->n_digits], 0,
+		       sizeof *to->digits * (size_t)(digits - from->n_digits));
+}
+
+void sheet_clear(struct sheet *s)
+{
+	static const struct sheet none;
+	sheet_copy(s, &none);
 }
 
 const struct digit *sheet_digit_const(const struct sheet *s, int number)

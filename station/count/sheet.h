@@ -156,11 +156,12 @@ struct sheet {
 	struct team team;
 	struct asked asked;
 	struct debts debts;
-	struct item items[ITEMS_MAX];
-	struct digit digits[DIGITS_MAX];
 	int32_t
 	    last_answer; /* the last scan, if it was a card (its meaning) or a badge (minus its number); else 0 */
 	struct moment final_at; /* when the final count was last agreed */
+	/* The lists stand last: of each only what is used is copied (sheet_copy()); what is behind it is zero. */
+	struct item items[ITEMS_MAX];
+	struct digit digits[DIGITS_MAX];
 };
 
 /* X(NAME, "name in the record"): why a case ended so; SAY_END_NAME is what people read. What somebody typed is kept as text
@@ -183,6 +184,11 @@ enum end_why {
  * fit (an item that is not there, a full sheet) gives -EINVAL or -ENOSPC, `at` where it was found out (may be NULL), and
  * changes nothing. */
 int sheet_apply(struct sheet *s, const struct event *e, struct origin *at);
+
+/* `to` becomes as `from` is, byte for byte, where it was a sheet itself (or zero). A full sheet is some 15 kB, an ordinary one
+ * a few hundred bytes, and each scan copies it several times. */
+void sheet_copy(struct sheet *to, const struct sheet *from);
+void sheet_clear(struct sheet *s); /* an empty place: all zero, where it was a sheet */
 
 /* Looking things up. Items are numbered from 1; NULL and 0 mean none. */
 struct digit *sheet_digit(struct sheet *s, int number);

@@ -379,23 +379,25 @@ int station_step(struct sheet *s, struct sheet *before, struct step *undo, const
 		if (!e->ref || undo->seq != e->ref)
 			return ERROR_AT(at, -EINVAL);
 		uint8_t unfollowed = s->unfollowed;
-		*s = *before;
+		sheet_copy(s, before);
 		s->unfollowed |= unfollowed;
 		*undo = (struct step){0};
 		return 0;
 	}
-	struct sheet was = *s;
+	struct sheet was;
+	was.n_items = was.n_digits = 0; /* nothing behind them is read */
+	sheet_copy(&was, s);
 	if (s->unfollowed && !s->room) /* the event that said it could not be read */
 		s->room = e->room;
 	int r = sheet_apply(s, e, at);
 	if (r < 0) {
-		*s = was;
+		sheet_copy(s, &was);
 		return r;
 	}
 	if (e->kind == EV_CASE_OPENED || e->kind == EV_CASE_ENDED) {
 		*undo = (struct step){0};
 	} else if (e->flags & EVENT_FIRST) {
-		*before = was;
+		sheet_copy(before, &was);
 		*undo = (struct step){e->seq, (uint8_t)e->kind, e->item, e->digit};
 	}
 	return 0;

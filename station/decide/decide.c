@@ -312,15 +312,15 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 	out->reply.verdict = VERDICT_ACCEPTED;
 	out->reply.said[0] = 0;
 	out->reply.n_parts = 0;
-	memset(&out->reply.next, 0, sizeof out->reply.next);
-	memset(&out->sheet, 0, sizeof out->sheet);
+	next_clear(&out->reply.next);
+	sheet_clear(&out->sheet);
 	if (in->act == ACT_TICK) {
 		tick_take(st, in, out);
 		return;
 	}
 	struct turn t = {.station = st, .in = in, .s = &out->sheet, .out = out, .index = which_sheet(st, in)};
 	if (t.index >= 0)
-		out->sheet = st->sheets[t.index];
+		sheet_copy(&out->sheet, &st->sheets[t.index]);
 	if (!station_room(st, in->room)) {
 		turn_refuse(&t, SAY(ROOM_NOT_IN_SETTINGS, .n = in->room));
 	} else if (t.index < 0 && station_free_sheet(st) < 0 && in->act != ACT_STORED) {
@@ -342,7 +342,7 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 	if (t.failed) { /* nothing of a step that does not fit is kept */
 		out->count = 0;
 		if (t.index >= 0)
-			out->sheet = st->sheets[t.index];
+			sheet_copy(&out->sheet, &st->sheets[t.index]);
 		t.failed = 0;
 		turn_refuse(&t, SAY(SHEET_IS_FULL));
 		if (in->held)

@@ -54,7 +54,7 @@ static int remind_sheet(const struct station *st, const struct input *in, struct
 	struct input here = *in;
 	here.room = st->sheets[index].room;
 	struct turn t = {.station = st, .in = &here, .s = &out->sheet, .out = out, .index = index};
-	out->sheet = st->sheets[index];
+	sheet_copy(&out->sheet, &st->sheets[index]);
 	for (int d = 0; d < out->sheet.n_digits; d++) {
 		const struct digit *digit = &out->sheet.digits[d];
 		int64_t minutes = digit_open_ms(digit, in->at) / 60000;
@@ -97,7 +97,7 @@ void tick_take(const struct station *st, const struct input *in, struct outcome 
 		if (remind_sheet(st, in, out, i))
 			return;
 	}
-	memset(&out->sheet, 0, sizeof out->sheet);
+	sheet_clear(&out->sheet);
 	if (on && st->policy.alive_s &&
 	    moment_between_ms(st->last, in->at) >= (int64_t)st->policy.alive_s * 1000)
 		out->events[out->count++] = (struct event){.kind = EV_ALIVE, .at = in->at};

@@ -217,9 +217,9 @@ void bench_turn(struct core *c, const struct input *in)
 	o->count = out.count;
 	o->enter = 0;
 	o->told_room = 0;
-	memset(&o->sheet, 0, sizeof o->sheet);
+	sheet_clear(&o->sheet);
 	o->reply.n_parts = 0;
-	memset(&o->reply.next, 0, sizeof o->reply.next);
+	next_clear(&o->reply.next);
 	o->reply.verdict = (enum verdict)out.verdict;
 	snprintf(o->reply.said, sizeof o->reply.said, "%s", out.said);
 }

@@ -66,6 +66,28 @@ static void what_does_not_fit_changes_nothing(void **state)
 	}
 }
 
+/* Whatever was there before: more, less, or nothing. */
+static void a_copy_is_the_sheet_byte_for_byte(void **state)
+{
+	static struct sheet full, none, copy;
+	(void)state;
+	full = s;
+	full.n_items = ITEMS_MAX;
+	full.n_digits = DIGITS_MAX;
+	memset(full.items, 0x11, sizeof full.items);
+	memset(full.digits, 0x22, sizeof full.digits);
+	const struct sheet *all[] = {&none, &s, &full};
+	for (int was = 0; was < 3; was++)
+		for (int is = 0; is < 3; is++) {
+			memcpy(&copy, all[was], sizeof copy);
+			sheet_copy(&copy, all[is]);
+			if (memcmp(&copy, all[is], sizeof copy) != 0)
+				fail_msg("%d over %d", is, was);
+		}
+	sheet_clear(&copy);
+	assert_memory_equal(&copy, &none, sizeof copy);
+}
+
 static void a_full_sheet_takes_nothing_more(void **state)
 {
 	(void)state;
@@ -278,6 +300,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test_setup(what_does_not_fit_changes_nothing, begin),
+	    cmocka_unit_test_setup(a_copy_is_the_sheet_byte_for_byte, begin),
 	    cmocka_unit_test_setup(a_full_sheet_takes_nothing_more, begin),
 	    cmocka_unit_test(each_rule_is_broken_by_its_own_fault),
 	    cmocka_unit_test_setup(an_item_stands_on_one_sheet_of_all, begin),

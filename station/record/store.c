@@ -344,7 +344,7 @@ static int insert(struct record *r, const struct event *ev, struct chain *chain,
 	sqlite3_bind_int64(r->insert, 1, ev->seq);
 	sqlite3_bind_int(r->insert, 2, ev->case_no);
 	sqlite3_bind_text(r->insert, 3, event_name(ev->kind), -1, SQLITE_STATIC);
-	sqlite3_bind_text(r->insert, 4, event_key(ev, room), -1, SQLITE_TRANSIENT);
+	sqlite3_bind_text(r->insert, 4, event_key(ev, room), -1, SQLITE_STATIC); /* `room` outlives it */
 	sqlite3_bind_text(r->insert, 5, r->text.data, (int)r->text.size, SQLITE_STATIC);
 	sqlite3_bind_blob(r->insert, 6, chain->hash, CHAIN_BYTES, SQLITE_STATIC);
 	int code = step_once(r->insert);
@@ -392,7 +392,9 @@ int record_append_sealed(struct record *r, struct event *events, int count, stru
 		return 0;
 	struct chain chain = r->chain;
 	int64_t head = r->last_seq + count;
-	int code = step_once(r->begin);
+	/* One insert is a transaction by itself, and most scans are one event. */
+	int alone = count == 1 && !seal && r->schema == RECORD_SCHEMA;
+	int code = alone ? SQLITE_OK : step_once(r->begin);
 	int n = code == SQLITE_OK ? 0 : store_fault(r, code, "store this", e);
 	if (n == 0)
 		n = raise_schema(r, r->schema, RECORD_SCHEMA, e);
@@ -406,7 +408,7 @@ int record_append_sealed(struct record *r, struct event *events, int count, stru
 		                      strerror(-n))
 		          : append_one(r, seal, head + 1, &chain, e);
 	}
-	if (n == 0 && (code = step_once(r->commit)) != SQLITE_OK)
+	if (n == 0 && !alone && (code = step_once(r->commit)) != SQLITE_OK)
 		n = store_fault(r, code, "store this", e);
 	if (n < 0) {
 		if (!sqlite3_get_autocommit(r->db))

@@ -400,9 +400,9 @@ static void remember(struct core *c, int32_t room, const struct recent *r)
 	list[0] = *r;
 }
 
-void core_pass_on(struct core *c, int32_t room, const struct reply *reply)
+void core_pass_on(struct core *c, int32_t room, struct moment at, const struct reply *reply)
 {
-	struct recent r = {.at = core_now(c), .verdict = reply->verdict};
+	struct recent r = {.at = at, .verdict = reply->verdict};
 	memcpy(r.said, reply->said, sizeof r.said);
 	reply_words_in(reply, core_language(c, room), r.told);
 	remember(c, room, &r);
@@ -504,7 +504,7 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 		c->outcome.told_room = 0;
 	}
 	reads_note(&c->reads, in, reply->verdict);
-	core_pass_on(c, in->room, reply);
+	core_pass_on(c, in->room, in->at, reply);
 	if (c->outcome.told_room) {
 		struct say told = said_say(&c->outcome.told);
 		core_tell(c, c->outcome.told_room, VERDICT_QUESTION, &told);

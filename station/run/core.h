@@ -120,7 +120,7 @@ const struct reply *core_typed(struct core *c, int32_t room, const char *text);
 /* Something the room must read that no scan of it was decided on; it stands with the last scans. */
 void core_tell(struct core *c, int32_t room, enum verdict verdict, const struct say *what);
 /* The same of a reply to a scan of another room. */
-void core_pass_on(struct core *c, int32_t room, const struct reply *reply);
+void core_pass_on(struct core *c, int32_t room, struct moment at, const struct reply *reply);
 
 /* Time passes. Returns the room to which a reminder was given, 0 when nothing was due. */
 int32_t core_tick(struct core *c);

@@ -120,7 +120,7 @@ static void tell_cards_room(struct driver_child *dc, const struct code_read *s, 
 	struct core *c = &dc->daemon->core;
 	if (own_code_read(s->data, s->size, &own, NULL) == 0 && strcmp(own.site, c->station.site) == 0 &&
 	    own.room != dc->room && station_room(&c->station, own.room))
-		core_pass_on(c, own.room, reply);
+		core_pass_on(c, own.room, core_now(c), reply);
 }
 
 static void enter(struct driver_child *dc, const struct code_read *s)

@@ -150,6 +150,9 @@ static size_t ordinary(const char *at, const char *end)
 json_t *name_told(const char *text, size_t bytes_max)
 {
 	const char *end = text + strnlen(text, bytes_max);
+	size_t whole = ordinary(text, end);
+	if (text + whole == end)
+		return json_stringn_nocheck(text, whole);
 	json_malloc_t take; /* jansson's own, so that json_memory_failed() tells of it */
 	json_free_t give_back;
 	json_get_alloc_funcs(&take, &give_back);

@@ -62,13 +62,13 @@ static const struct {
 
 int saying_value(const char *at, size_t *size)
 {
-	size_t length = strcspn(at, "}");
-	for (size_t i = 0; at[0] == '{' && i < sizeof value_names / sizeof *value_names; i++)
-		if (value_names[i].length == length - 1 &&
-		    memcmp(value_names[i].name, at + 1, value_names[i].length) == 0) {
-			*size = length + 1;
+	const char *name = at + 1, *end = at[0] == '{' ? strchr(name, '}') : NULL;
+	size_t length = end ? (size_t)(end - name) : 0;
+	*size = length ? length + 2 : 0;
+	for (size_t i = 0; length && i < sizeof value_names / sizeof *value_names; i++)
+		if (value_names[i].length == length && value_names[i].name[0] == name[0] &&
+		    memcmp(value_names[i].name, name, length) == 0)
 			return (int)i;
-		}
 	*size = 0;
 	return -ENOENT;
 }

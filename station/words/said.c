@@ -237,7 +237,7 @@ static void put_saying(struct sentence *s, int64_t saying, int depth)
 		return;
 	const char *at = language_form(s->language, (enum saying)saying, s->say->n);
 	while (*at) {
-		size_t words = 1 + strcspn(at + 1, "{"), size = 0;
+		size_t words = (size_t)(strchrnul(at + 1, '{') - at), size = 0;
 		const struct value *v = value_at(at, &size);
 		if (v) {
 			put_value(s, v, depth);

@@ -36,6 +36,8 @@ static void canonical_json_sorts_and_escapes_as_rfc_8785_says(void **state)
 	canonical("\"\\u20ac$\\u000F\\u000aA'\\u0042\\u0022\\u005c\\\\\\\"/\"",
 	          "\"\xe2\x82\xac$\\u000f\\nA'B\\\"\\\\\\\\\\\"/\"");
 	canonical("\"\\u001D\"", "\"\\u001d\"");
+	canonical("[0, -1, 10, 9007199254740991, -9007199254740991]",
+	          "[0,-1,10,9007199254740991,-9007199254740991]");
 	/* RFC 8785 section 3.2.3: the sorting example, by UTF-16 code units (surrogates before U+FB33). */
 	canonical(
 	    "{\"\\u20ac\":1,\"\\r\":2,\"\\ufb33\":3,\"1\":4,\"\\ud83d\\ude00\":5,\"\\u0080\":6,\"\\u00f6\":"

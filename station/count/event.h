@@ -164,7 +164,11 @@ enum event_field {
 	X(AUDITED, "audited", STATION, PASSING, F_PERSON | F_N | F_TEXT) \
 	X(LINE_REMOVED, "line-removed", STATION, PASSING, F_BATCH) /* of the catalogue; batch: its key */ \
 	/* numbers that station `other` of this site gave out, by its signed list; text: the thumbprint of the key that signed it */ \
-	X(LABELS_TAKEN, "labels-taken", STATION, PASSING, F_BATCH | F_OTHER | F_TEXT)
+	X(LABELS_TAKEN, "labels-taken", STATION, PASSING, F_BATCH | F_OTHER | F_TEXT) \
+	/* n cases leave the record, which were over `other` years ago, for the file `text`; head.seq: how many events they are, \
+	 * head.hash: of all that ever left (record/archive.h) */ \
+	X(ARCHIVED, "archived", STATION, PASSING, F_N | F_OTHER | F_HEAD | F_TEXT) \
+	X(KEPT_FOR, "kept-for", NOTE, PASSING, F_N | F_TEXT) /* n: 1 the case must not leave the record, 0 it may again; text: what for */
 /* clang-format on */
 
 enum event_kind {

@@ -36,7 +36,9 @@
 	X(16, BOTH_BADGES, "both-badges", "count", "both_badges", both_badges, YES_NO, 0, 1, 0) \
 	X(17, ONE_BY_ONE, "one-by-one", "sign-out", "one_by_one", points_one_by_one, YES_NO, 0, 1, 0) \
 	/* a pack that is counted in is told where an earlier one lies in stores */ \
-	X(18, EARLIER_FIRST, "earlier-first", "stores", "earlier_first", earlier_first, YES_NO, 0, 1, 1)
+	X(18, EARLIER_FIRST, "earlier-first", "stores", "earlier_first", earlier_first, YES_NO, 0, 1, 1) \
+	/* the longest of all periods for which a case must be kept; 0 for ever */ \
+	X(19, KEEP, "keep-years", "record", "keep_years", keep_years, WHOLE, 0, 100, 0)
 
 /* Texts that are numbered from 1. X(number, NAME, "name in the record", "section", member) */
 #define POLICY_LISTS(X) \

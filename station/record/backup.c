@@ -9,10 +9,10 @@
 #include <time.h>
 #include <unistd.h>
 
+#include "record/backup-parts.h"
 #include "record/event-json.h"
 #include "record/store-internal.h"
 
-#define NEW ".new"
 #define PAGES_AT_ONCE 1024
 
 /* --- is it whole? ------------------------------------------------------------------------------- */
@@ -119,7 +119,7 @@ static int is_still(int fd, const char *path)
 }
 
 /* An empty file that nobody else writes, or what one that was killed left. A descriptor, or negative errno with `e`. */
-static int begin_new(const char *path, struct error *e)
+int backup_begin_new(const char *path, struct error *e)
 {
 	char journal[PATH_MAX];
 	int fd = open(path, O_RDWR | O_CREAT | O_NOFOLLOW | O_CLOEXEC, 0640);
@@ -151,7 +151,7 @@ static int copy_pages(struct record *from, const char *path, struct error *e)
 }
 
 /* Copies the record to `path`, which is `fd`, and reads it back. */
-static int copy_whole(struct record *from, const char *path, int fd, struct backup *out, struct error *e)
+int backup_copy_whole(struct record *from, const char *path, int fd, struct backup *out, struct error *e)
 {
 	struct chain last;
 	int64_t events = record_last(from, &last);
@@ -168,7 +168,7 @@ static int copy_whole(struct record *from, const char *path, int fd, struct back
 	return n;
 }
 
-static int in_place(const char *fresh, const char *path, struct error *e)
+int backup_in_place(const char *fresh, const char *path, struct error *e)
 {
 	char folder[PATH_MAX];
 	folder_of(path, folder);
@@ -180,7 +180,7 @@ static int in_place(const char *fresh, const char *path, struct error *e)
 /* --- a backup ----------------------------------------------------------------------------------- */
 
 /* Who backs up to the wrong name must not lose what lies there. */
-static int may_replace(const char *to, const char *live, struct error *e)
+int backup_may_replace(const char *to, const char *live, struct error *e)
 {
 	static const char sqlite[] = "SQLite format 3";
 	char folder[PATH_MAX], head[sizeof sqlite] = "";
@@ -210,20 +210,20 @@ int backup_write(const char *from, const char *to, const char *live, struct back
 {
 	char fresh[PATH_MAX];
 	struct record *r = NULL;
-	if (strlen(to) + sizeof NEW > PATH_MAX - 16)
+	if (strlen(to) + sizeof BACKUP_NEW > PATH_MAX - 16)
 		return error_set(e, -ENAMETOOLONG, "the name of the backup is too long: give a shorter one");
-	int n = may_replace(to, live, e);
+	int n = backup_may_replace(to, live, e);
 	if (n < 0)
 		return n;
 	n = record_open_still(&r, from, e);
 	if (n < 0)
 		return n;
-	snprintf(fresh, sizeof fresh, "%.4079s" NEW, to);
-	int fd = begin_new(fresh, e);
-	n = fd < 0 ? fd : copy_whole(r, fresh, fd, out, e);
+	snprintf(fresh, sizeof fresh, "%.4079s" BACKUP_NEW, to);
+	int fd = backup_begin_new(fresh, e);
+	n = fd < 0 ? fd : backup_copy_whole(r, fresh, fd, out, e);
 	record_close(r);
 	if (n == 0)
-		n = in_place(fresh, to, e);
+		n = backup_in_place(fresh, to, e);
 	if (n < 0 && fd >= 0)
 		unlink(fresh);
 	if (fd >= 0)
@@ -240,7 +240,7 @@ static int no_right(const char *folder, int why, struct error *e)
 }
 
 /* Whoever makes a file here may be root; the station must be able to use it. */
-static int give_to_owner(int fd, const char *folder)
+int backup_give_to_owner(int fd, const char *folder)
 {
 	struct stat st;
 	if (stat(folder, &st) < 0)
@@ -263,7 +263,7 @@ static int lock_folder(const char *folder, struct error *e)
 		return no_right(folder, errno, e);
 	snprintf(path, sizeof path, "%.4000s/lock", folder);
 	int fd = open(path, O_RDWR | O_CREAT | O_NOFOLLOW | O_CLOEXEC, 0640);
-	int n = fd < 0 ? -errno : give_to_owner(fd, folder);
+	int n = fd < 0 ? -errno : backup_give_to_owner(fd, folder);
 	if (n == 0 && flock(fd, LOCK_EX | LOCK_NB) < 0)
 		n = -EBUSY;
 	if (n == 0)
@@ -329,23 +329,23 @@ static int put_there(const char *fresh, const char *folder, char aside[PATH_MAX]
 			return error_set(e, n, "cannot keep %s as %s: %s: check the folder", record, aside,
 			                 strerror(-n));
 	}
-	return in_place(fresh, record, e);
+	return backup_in_place(fresh, record, e);
 }
 
 static int restore_locked(struct record *from, const char *folder, struct backup *out, char aside[PATH_MAX],
                           struct error *e)
 {
 	char fresh[PATH_MAX];
-	snprintf(fresh, sizeof fresh, "%.3900s/" RECORD_FILE NEW, folder);
-	int fd = begin_new(fresh, e);
+	snprintf(fresh, sizeof fresh, "%.3900s/" RECORD_FILE BACKUP_NEW, folder);
+	int fd = backup_begin_new(fresh, e);
 	if (fd < 0)
 		return fd;
-	int n = give_to_owner(fd, folder);
+	int n = backup_give_to_owner(fd, folder);
 	if (n < 0)
 		error_set(e, n, "cannot give %s to the station's user: %s: do it as root", fresh,
 		          strerror(-n));
 	if (n == 0)
-		n = copy_whole(from, fresh, fd, out, e);
+		n = backup_copy_whole(from, fresh, fd, out, e);
 	if (n == 0)
 		n = put_there(fresh, folder, aside, e);
 	if (n < 0)

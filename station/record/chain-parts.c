@@ -19,8 +19,8 @@
 struct part {
 	int64_t from, to; /* the last goes to the end, whatever stands there */
 	int last;
+	int64_t next; /* the number that comes */
 	struct chain chain;
-	int64_t events;
 	int64_t first_unreadable;
 	int n_unreadable;
 	struct marks marks;
@@ -40,6 +40,7 @@ struct looker {
 	struct part *p;   /* that is being gone through */
 	struct record *r; /* a handle of its own, but for the first */
 	struct buf again;
+	sqlite3_stmt *gone;
 	pthread_t thread;
 };
 
@@ -102,6 +103,7 @@ static int note(struct marks *m, const struct event *ev)
 	case EV_KEY:
 	case EV_SEALED:
 	case EV_INCARNATION:
+	case EV_ARCHIVED:
 		break;
 	default:
 		return 0;
@@ -128,10 +130,30 @@ static int is_wrong(struct part *p, int64_t seq, const char *fault)
 	                 seq, fault);
 }
 
-static int take_row(struct part *p, const struct row *row, struct buf *again)
+/* Where numbers are missing, a stretch that left has exactly these, and began behind the hash that stands before them. */
+static int step_over(struct part *p, sqlite3_stmt *gone, int64_t seq)
+{
+	int fits = 0;
+	if (!gone || seq <= p->next)
+		return 0;
+	sqlite3_bind_int64(gone, 1, p->next);
+	if (sqlite3_step(gone) == SQLITE_ROW && sqlite3_column_int64(gone, 0) == seq - 1 &&
+	    sqlite3_column_bytes(gone, 1) == CHAIN_BYTES && sqlite3_column_bytes(gone, 2) == CHAIN_BYTES &&
+	    memcmp(sqlite3_column_blob(gone, 1), p->chain.hash, CHAIN_BYTES) == 0) {
+		memcpy(p->chain.hash, sqlite3_column_blob(gone, 2), CHAIN_BYTES);
+		p->next = seq;
+		fits = 1;
+	}
+	sqlite3_reset(gone);
+	return fits;
+}
+
+static int take_row(struct part *p, const struct row *row, sqlite3_stmt *gone, struct buf *again)
 {
 	struct event ev;
-	int64_t seq = p->from + p->events;
+	if (step_over(p, gone, row->seq) && !p->last && row->seq > p->to)
+		return 0;
+	int64_t seq = p->next;
 	const char *fault = row_fault(row, seq, &ev, again);
 	chain_run_add(&p->chain, row->text, row->size);
 	int holds = row->hash_size == CHAIN_BYTES && memcmp(row->hash, p->chain.hash, CHAIN_BYTES) == 0;
@@ -139,7 +161,7 @@ static int take_row(struct part *p, const struct row *row, struct buf *again)
 		fault = "its hash does not follow from its text and the hash before";
 	if (fault && !(fault == unreadable && holds))
 		return is_wrong(p, seq, fault);
-	p->events++;
+	p->next++;
 	if (!fault)
 		return note(&p->marks, &ev);
 	if (!p->n_unreadable++)
@@ -157,31 +179,51 @@ static void look_at_row(sqlite3_context *context, int n, sqlite3_value **columns
 	struct row row;
 	p->result = read_row(columns, &row);
 	if (p->result == 0)
-		p->result = take_row(p, &row, &l->again);
-	sqlite3_result_int(context, p->result < 0 || (!p->last && p->events == p->to - p->from + 1));
+		p->result = take_row(p, &row, l->gone, &l->again);
+	sqlite3_result_int(context, p->result < 0 || (!p->last && p->next > p->to));
+}
+
+/* It begins behind what left, where that reaches into it. */
+static int begin_part(struct part *p, struct record *r)
+{
+	sqlite3_stmt *s = NULL;
+	p->next = p->from;
+	if (p->from > 1 && r->schema >= SCHEMA_GONE) {
+		int n = store_prepare(r, &s, "SELECT last FROM gone WHERE first < ?1 AND last >= ?1", NULL);
+		if (n < 0)
+			return n;
+		sqlite3_bind_int64(s, 1, p->from);
+		if (sqlite3_step(s) == SQLITE_ROW)
+			p->next = sqlite3_column_int64(s, 0) + 1;
+		sqlite3_finalize(s);
+	}
+	return p->next > 1 ? record_hash_at(r, p->next - 1, &p->chain) : 0;
 }
 
 static int go_through(struct part *p, struct looker *l, sqlite3_stmt *s)
 {
-	int n = p->from > 1 ? record_hash_at(l->r, p->from - 1, &p->chain) : 0;
+	int n = begin_part(p, l->r);
 	if (n < 0)
 		return error_set(&p->error, n, "cannot read the record: %s: check the file", strerror(-n));
 	l->p = p;
-	sqlite3_bind_int64(s, 1, p->from);
-	int code = p->from > p->to && !p->last ? SQLITE_ROW : sqlite3_step(s);
+	sqlite3_bind_int64(s, 1, p->next);
+	int code = p->next > p->to && !p->last ? SQLITE_ROW : sqlite3_step(s);
 	if (p->result == -ENOMEM)
 		return error_set(&p->error, p->result,
 		                 "cannot look through the record: out of memory: try again");
 	if (p->result == 0 && code != SQLITE_DONE && code != SQLITE_ROW)
 		return store_fault(l->r, code, "read the record", &p->error);
 	if (p->result == 0 && code == SQLITE_DONE && !p->last)
-		return is_wrong(p, p->from + p->events, "its number does not follow the one before");
+		return is_wrong(p, p->next, "its number does not follow the one before");
 	return p->result;
 }
 
 static int prepare(struct looker *l, sqlite3_stmt **s, struct error *e)
 {
 	int code = sqlite3_create_function(l->r->db, "looked_at", 6, SQLITE_UTF8, l, look_at_row, NULL, NULL);
+	if (code == SQLITE_OK && l->r->schema >= SCHEMA_GONE)
+		code = sqlite3_prepare_v2(l->r->db, "SELECT last, before, hash FROM gone WHERE first = ?", -1,
+		                          &l->gone, NULL);
 	return code != SQLITE_OK
 	           ? store_fault(l->r, code, "read the record", e)
 	           : store_prepare(l->r, s,
@@ -201,6 +243,8 @@ static void *look(void *context)
 		if (p->result == 0)
 			p->result = go_through(p, l, s);
 		sqlite3_finalize(s);
+		sqlite3_finalize(l->gone);
+		l->gone = NULL;
 	}
 	return NULL;
 }
@@ -260,7 +304,7 @@ static int gather(struct parts *all, int64_t *events, struct chain *chain, struc
 	int64_t first = 0;
 	for (int i = 0; i < all->count && result == 0; i++) {
 		struct part *p = &all->list[i];
-		*events += p->events;
+		*events = p->next - 1;
 		*chain = p->chain;
 		first = n_unreadable ? first : p->first_unreadable;
 		n_unreadable += p->n_unreadable;

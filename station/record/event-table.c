@@ -253,6 +253,7 @@ static const struct {
     {EV_KEY, F_KEY},
     {EV_SEALED, F_SEAL},
     {EV_INCARNATION, F_HEAD},
+    {EV_ARCHIVED, F_HEAD},
     {EV_REFUSED, F_SAID},
     {EV_ITEM_SHOWN, F_SAID},
     {EV_SCANNER_FAULT, F_SAID},

@@ -159,10 +159,15 @@ int64_t record_end(struct record *r)
 	return code == SQLITE_ROW ? end : store_fault(r, code, "read the record", NULL);
 }
 
+/* Of a stretch that left the hash of its last event is known, which is what the next one follows from. */
 int record_hash_at(struct record *r, int64_t seq, struct chain *chain)
 {
 	sqlite3_stmt *s = NULL;
-	int n = store_prepare(r, &s, "SELECT hash FROM event WHERE seq = ?", NULL);
+	int n = store_prepare(r, &s,
+	                      r->schema < SCHEMA_GONE ? "SELECT hash FROM event WHERE seq = ?1"
+	                                              : "SELECT hash FROM event WHERE seq = ?1 UNION ALL"
+	                                                " SELECT hash FROM gone WHERE last = ?1",
+	                      NULL);
 	if (n < 0)
 		return n;
 	sqlite3_bind_int64(s, 1, seq);
@@ -175,6 +180,26 @@ int record_hash_at(struct record *r, int64_t seq, struct chain *chain)
 	return code == SQLITE_ROW    ? RECORD_FOUND
 	       : code == SQLITE_DONE ? RECORD_HAS_NONE
 	                             : store_fault(r, code, "read the record", NULL);
+}
+
+int record_case_left(struct record *r, int32_t case_no, struct event *out)
+{
+	sqlite3_stmt *s = NULL;
+	if (r->schema < SCHEMA_GONE)
+		return RECORD_HAS_NONE;
+	int n = store_prepare(r, &s,
+	                      "SELECT e.payload FROM left_case AS l JOIN event AS e ON e.seq = l.seq"
+	                      " WHERE l.case_no = ?",
+	                      NULL);
+	if (n < 0)
+		return n;
+	sqlite3_bind_int(s, 1, case_no);
+	int code = sqlite3_step(s);
+	n = code == SQLITE_ROW    ? store_read_row(s, out, NULL)
+	    : code == SQLITE_DONE ? 0
+	                          : store_fault(r, code, "read the record", NULL);
+	sqlite3_finalize(s);
+	return n < 0 ? n : code == SQLITE_ROW ? RECORD_FOUND : RECORD_HAS_NONE;
 }
 
 int record_chain_at(struct record *r, int64_t seq, struct chain *chain, struct error *e)
@@ -207,6 +232,27 @@ int record_each_case_edge(struct record *r, record_event_fn each, void *context,
 		n = store_each_row(r, s, each, context, e);
 	sqlite3_finalize(s);
 	return n;
+}
+
+int record_left(struct record *r, int *cases, struct event *last)
+{
+	sqlite3_stmt *s = NULL;
+	*cases = 0;
+	if (r->schema < SCHEMA_GONE)
+		return 0;
+	int n = store_prepare(r, &s, "SELECT count(*), coalesce(max(seq), 0) FROM left_case", NULL);
+	if (n < 0)
+		return n;
+	int code = sqlite3_step(s);
+	int64_t seq = 0;
+	if (code == SQLITE_ROW) {
+		*cases = sqlite3_column_int(s, 0);
+		seq = sqlite3_column_int64(s, 1);
+	}
+	sqlite3_finalize(s);
+	if (code != SQLITE_ROW)
+		return store_fault(r, code, "read the record", NULL);
+	return seq ? record_event_at(r, seq, last) : 0;
 }
 
 /* --- the cases, page by page ---------------------------------------------------------------------- */

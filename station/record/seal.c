@@ -10,6 +10,7 @@
 #include <unistd.h>
 
 #include "base/file.h"
+#include "record/chain.h"
 #include "record/jws.h"
 #include "record/keys.h"
 
@@ -150,6 +151,22 @@ int seal_jws(const struct seal *s, const json_t *payload, struct buf *out)
 	if (n == 0)
 		n = buf_add_text(out, ".");
 	return n < 0 ? n : jws_add_base64(out, signature, sizeof signature);
+}
+
+int seal_sign_head(void *context, int64_t seq, const struct chain *head, char *jws)
+{
+	const struct seal_signing *by = context;
+	char hex[2 * CHAIN_BYTES + 1];
+	_cleanup_(buf_free) struct buf text = {0};
+	chain_hex(head, hex);
+	_cleanup_(json_drop) json_t *payload = json_pack("{s:s,s:I,s:I}", "chain", hex, "incarnation",
+	                                                 (json_int_t)by->incarnation, "seq", (json_int_t)seq);
+	int n = payload ? seal_jws(by->seal, payload, &text) : -ENOMEM;
+	if (n == 0 && text.size >= SEAL_JWS_MAX)
+		n = -EMSGSIZE;
+	if (n == 0)
+		memcpy(jws, text.data, text.size + 1);
+	return n;
 }
 
 /* libsodium's secret key begins with the seed (RFC 8032). */

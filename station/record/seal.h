@@ -34,6 +34,14 @@ const struct public_key *seal_key(const struct seal *s); /* its public part; bor
 /* Appends the JWS of the payload, in its canonical form. 0 or negative errno. */
 int seal_jws(const struct seal *s, const json_t *payload, struct buf *out);
 
+/* What seals the head of a record: a record_sign_fn (store.h). The context is a struct seal_signing. */
+struct chain;
+struct seal_signing {
+	const struct seal *seal;
+	int32_t incarnation; /* of the record */
+};
+int seal_sign_head(void *context, int64_t seq, const struct chain *head, char *jws);
+
 /* The code that only this station's key can make of these bytes: HMAC-SHA256 (RFC 2104, FIPS 180-4) under a key that is
  * itself HMAC-SHA256(seed, purpose), so that a code made for one purpose says nothing of another. */
 #define SEAL_MAC_BYTES 32

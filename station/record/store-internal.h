@@ -17,6 +17,8 @@
 #define OR_KIND_LASTING(text) " OR kind = '" text "'"
 #define OR_KIND_PASSING(text) ""
 
+#define SCHEMA_GONE 3 /* the first that knows what left */
+
 #define OF_THE_PAST "(kind = 'setting' OR kind = 'staff-set')"
 
 struct record {
@@ -33,6 +35,10 @@ struct record {
 
 /* Makes in an empty database what a record of this one's schema is made of. 0 or a negative errno. */
 int store_make_schema(struct record *r, sqlite3 *empty);
+int store_make_schema_of(sqlite3 *empty, int version);
+
+/* Closes the file, and holds the folder's lock on. Only record_close() may come behind it. */
+void record_close_file(struct record *r);
 
 /* What SQLite says, as an errno and a sentence. */
 int store_fault(struct record *r, int code, const char *doing, struct error *e);

@@ -15,6 +15,10 @@
 #include "record/event-text.h"
 #include "record/store-internal.h"
 
+#define LEFT_FOR_GOOD(table, what)                                                                           \
+	"CREATE TRIGGER " table "_no_" what " BEFORE " what " ON " table                                     \
+	" BEGIN SELECT RAISE(ABORT, 'what left the record is said once'); END;"
+
 static const char *const migrations[RECORD_SCHEMA] = {
     "CREATE TABLE event ("
     " seq INTEGER PRIMARY KEY, case_no INTEGER NOT NULL, kind TEXT NOT NULL, key TEXT NOT NULL,"
@@ -35,6 +39,14 @@ static const char *const migrations[RECORD_SCHEMA] = {
     "append-only'); END;",
     /* 2: events of format 2, which an earlier program must not read. */
     "CREATE INDEX event_setting ON event(seq) WHERE " OF_THE_PAST ";",
+    /* 3: what has left (archive.h): numbers without an event, and cases without theirs. */
+    "CREATE TABLE gone ("
+    " first INTEGER PRIMARY KEY, last INTEGER NOT NULL UNIQUE, before BLOB NOT NULL, hash BLOB NOT NULL) "
+    "STRICT;"
+    "CREATE TABLE left_case (case_no INTEGER PRIMARY KEY, seq INTEGER NOT NULL) STRICT;" LEFT_FOR_GOOD(
+        "gone", "INSERT") LEFT_FOR_GOOD("gone", "UPDATE") LEFT_FOR_GOOD("gone", "DELETE")
+        LEFT_FOR_GOOD("left_case", "INSERT") LEFT_FOR_GOOD("left_case", "UPDATE")
+            LEFT_FOR_GOOD("left_case", "DELETE"),
 };
 
 /* A damaged file is evidence: nothing of the log goes into it when it is closed. */
@@ -134,12 +146,18 @@ static int check_schema(struct record *r, struct error *e)
 	return r->schema ? 0 : make(r, e);
 }
 
-int store_make_schema(struct record *r, sqlite3 *empty)
+int store_make_schema_of(sqlite3 *empty, int version)
 {
-	int version = 0, n = store_version(r, &version, NULL);
+	int n = 0;
 	for (int i = 0; n == 0 && i < version && i < RECORD_SCHEMA; i++)
 		n = sqlite3_exec(empty, migrations[i], NULL, NULL, NULL) == SQLITE_OK ? 0 : -ENOMEM;
 	return n;
+}
+
+int store_make_schema(struct record *r, sqlite3 *empty)
+{
+	int version = 0, n = store_version(r, &version, NULL);
+	return n == 0 ? store_make_schema_of(empty, version) : n;
 }
 
 int store_prepare(struct record *r, sqlite3_stmt **s, const char *sql, struct error *e)
@@ -309,20 +327,24 @@ int record_open(struct record **out, const char *folder, struct error *e)
 	return 0;
 }
 
+void record_close_file(struct record *r)
+{
+	sqlite3_stmt **all[] = {&r->insert, &r->by_key,   &r->of_case, &r->batches,
+	                        &r->taken,  &r->slips_of, &r->begin,   &r->commit};
+	record_copy_stop(r);
+	for (size_t i = 0; i < sizeof all / sizeof *all; i++) {
+		sqlite3_finalize(*all[i]);
+		*all[i] = NULL;
+	}
+	sqlite3_close(r->db);
+	r->db = NULL;
+}
+
 void record_close(struct record *r)
 {
 	if (!r)
 		return;
-	record_copy_stop(r);
-	sqlite3_finalize(r->insert);
-	sqlite3_finalize(r->by_key);
-	sqlite3_finalize(r->of_case);
-	sqlite3_finalize(r->batches);
-	sqlite3_finalize(r->taken);
-	sqlite3_finalize(r->slips_of);
-	sqlite3_finalize(r->begin);
-	sqlite3_finalize(r->commit);
-	sqlite3_close(r->db);
+	record_close_file(r);
 	if (r->lock >= 0)
 		close(r->lock);
 	buf_free(&r->text);

@@ -9,6 +9,10 @@
  * (the canonical text), hash (chain.h). Triggers refuse update and delete. `PRAGMA user_version` is the
  * schema's version. Every earlier one is read; the transaction that first writes what it could not hold raises it, so
  * that a record that was only read stays what it was. A later one is refused: schema 2 came with events of format 2.
+ *
+ * From schema 3 on, what was archived may have left (archive.h), and numbers are then without an event. Table `gone` names
+ * each such stretch: first and last number, the hash before it, and the hash of its last event. Table `left_case`: which
+ * cases left, and the number of the event that says so.
  */
 #ifndef BANDTALLY_RECORD_STORE_H
 #define BANDTALLY_RECORD_STORE_H
@@ -18,7 +22,7 @@
 #include "record/chain.h"
 
 #define RECORD_FILE "record.db"
-#define RECORD_SCHEMA 2
+#define RECORD_SCHEMA 3
 
 struct record;
 
@@ -115,10 +119,16 @@ int record_label_last(struct record *r, int64_t item_number, struct event *out);
 /* A slip with its last state, SLIP_SEEN once it was, and one copy of it; `paper->queued` 0 where that is not known. */
 int record_slip_of(struct record *r, int32_t slip, int32_t copy, struct slip *out, struct paper *paper);
 
+/* Whether the events of a case have left for an archive, and the event that says so (EV_ARCHIVED); what stays of it are its
+ * opening, its end with its seal, its slips and what it used up. */
+int record_case_left(struct record *r, int32_t case_no, struct event *out);
+/* How many left in all, and the last event that says so. 0 or a negative errno. */
+int record_left(struct record *r, int *cases, struct event *last);
+
 /* The last event: its number and hash. */
 int64_t record_last(const struct record *r, struct chain *chain);
 
-/* The number of the last event that the file has, and the hash of one. */
+/* The number of the last event that the file has, and the hash of one, or of the last one of a stretch that left. */
 int64_t record_end(struct record *r); /* or a negative errno */
 /* Whether there is such an event (enum record_found), or a negative errno. */
 int record_hash_at(struct record *r, int64_t seq, struct chain *chain);
@@ -134,8 +144,8 @@ int record_copy_start(struct record *r, const char *file, struct error *e);
 int record_copy_step(struct record *r, int pages, struct error *e);
 void record_copy_stop(struct record *r); /* leaves the rest; the file is the caller's to remove */
 
-/* Goes through the whole file: numbers without a gap, canonical texts, columns that agree with them, chain.
- * 0 and the count of events; -EUCLEAN with the first fault in `e`; -EBADMSG where everything holds but the texts of some
+/* Goes through the whole file: numbers without a gap but for what left (table `gone`), canonical texts, columns that agree with them, chain.
+ * 0 and the number of the last event; -EUCLEAN with the first fault in `e`; -EBADMSG where everything holds but the texts of some
  * cannot be read: the first is in `e`. */
 int record_verify(struct record *r, int64_t *events, struct chain *chain, struct error *e);
 

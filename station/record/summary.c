@@ -66,6 +66,20 @@ static int rows_of(struct summary *s, const char *cache, const struct head_of_fi
 	return memcmp(&c, &h->rows, sizeof c) != 0 ? -EILSEQ : 0;
 }
 
+/* Where it cannot be asked, it is as if they had. */
+static int left_since(struct record *r, int64_t seq)
+{
+	sqlite3_stmt *s = NULL;
+	if (r->schema < SCHEMA_GONE)
+		return 0;
+	if (store_prepare(r, &s, "SELECT 1 FROM left_case WHERE seq > ? LIMIT 1", NULL) < 0)
+		return 1;
+	sqlite3_bind_int64(s, 1, seq);
+	int code = sqlite3_step(s);
+	sqlite3_finalize(s);
+	return code != SQLITE_DONE;
+}
+
 /* Why it is not used; NULL where it is, or where there is none. */
 static const char *read_cache(struct summary *s, const char *cache, const struct summary_fold *fold)
 {
@@ -80,6 +94,8 @@ static const char *read_cache(struct summary *s, const char *cache, const struct
 		return "another version made it";
 	if (record_hash_at(s->record, h.seq, &now) != RECORD_FOUND || memcmp(&now, &h.chain, sizeof now) != 0)
 		return "it is of another record, or of what this one was before";
+	if (left_since(s->record, h.seq))
+		return "cases have left the record since";
 	if (rows_of(s, cache, &h) < 0) {
 		summary_deinit(s);
 		return "it is damaged";
@@ -140,6 +156,22 @@ static const char all_cases[] =
     "SELECT case_no FROM event WHERE kind = 'case-opened' AND ?1 = 0 ORDER BY seq";
 static const char later_cases[] = "SELECT DISTINCT case_no FROM event WHERE seq > ?1 AND +case_no > 0";
 
+/* What stays of a case that left would be told as a case in which nothing happened. */
+static int take_out_left(struct record *r, struct list *l)
+{
+	struct event left;
+	size_t kept = 0;
+	for (size_t i = 0; i < l->count; i++) {
+		int n = record_case_left(r, l->cases[i], &left);
+		if (n < 0)
+			return n;
+		if (n == RECORD_HAS_NONE)
+			l->cases[kept++] = l->cases[i];
+	}
+	l->count = kept;
+	return 0;
+}
+
 static int list_cases(struct summary *s, struct list *l, struct error *e)
 {
 	sqlite3_stmt *st = NULL;
@@ -152,6 +184,9 @@ static int list_cases(struct summary *s, struct list *l, struct error *e)
 	sqlite3_finalize(st);
 	if (n == 0 && code != SQLITE_DONE)
 		return store_fault(s->record, code, "read the record", e);
+	if (n == 0 && left_since(s->record, 0) && (n = take_out_left(s->record, l)) < 0)
+		return error_set(e, n, "it cannot be read which cases left the record: %s: try again",
+		                 strerror(-n));
 	return n == 0 ? 0 : error_set(e, n, "cannot make the summary: out of memory: close other programs");
 }
 

@@ -3,7 +3,7 @@
  *
  * The file bears the number and the hash of the last event that it covers, the fold that made its rows, and a hash of them.
  * Where any of that does not fit the record or this program it is thrown away and made anew; where the record has gone on
- * since, only the cases that had further events, or were open, are told again. It is for the program that wrote it, on this
+ * since, only the cases that had further events, or were open, are told again. Cases that left the record (archive.h) have no row. It is for the program that wrote it, on this
  * machine; nobody else reads it.
  */
 #ifndef BANDTALLY_RECORD_SUMMARY_H

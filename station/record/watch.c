@@ -4,6 +4,8 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "record/gone.h"
+
 void watch_found(struct watch *w, const char *format, ...)
 {
 	char text[400];
@@ -123,15 +125,44 @@ int watch_mark(struct watch *w, const struct mark *m)
 		return take_incarnation(w, m->seq);
 	if (m->kind == EV_SEALED)
 		return take_seal(w, m);
+	if (m->kind == EV_ARCHIVED) {
+		w->archived[1] = w->archived[0];
+		w->archived[0] = m->seq;
+		return 0;
+	}
 	is_unsealed(w);
 	w->unsealed = m->seq;
 	w->unsealed_kind = m->kind;
 	return 0;
 }
 
+/* What the numbers that are missing left with is what the last archive says, or, in an archive itself, whose own event stands
+ * at its end, the one before it. */
+static int look_at_gone(struct watch *w)
+{
+	char hex[2 * CHAIN_BYTES + 1];
+	int64_t rows = 0, end = record_end(w->r);
+	int n = gone_hash(w->r, hex, &rows);
+	int in_archive = w->archived[0] && w->archived[0] == end - 1, says = 0;
+	for (int i = 0; n == 0 && i < 1 + in_archive && !says; i++) {
+		if (!w->archived[i]) {
+			says = i > 0 && !rows;
+			continue;
+		}
+		n = record_event_at(w->r, w->archived[i], &w->ev);
+		says = n == 0 && strcmp(w->ev.head.hash, hex) == 0;
+	}
+	if (n == 0 && !says && (rows || w->archived[0]))
+		watch_found(w, "what left the record is not what the record says that left: it was changed");
+	return n;
+}
+
 int watch_end(struct watch *w)
 {
 	is_unsealed(w);
+	int n = look_at_gone(w);
+	if (n < 0)
+		return n;
 	w->v->incarnation = w->incarnation;
 	if (!w->key.kid[0] && w->how->keys && !w->how->keys->single)
 		watch_found(

@@ -20,8 +20,9 @@ struct watch {
 	int32_t incarnation;
 	int64_t unsealed; /* a start, stop or end that waits for its seal; 0 none */
 	enum event_kind unsealed_kind;
-	int64_t seal;    /* the last seal of this stretch that was not looked at, 0 none */
-	struct event ev; /* the one that is looked at */
+	int64_t seal;        /* the last seal of this stretch that was not looked at, 0 none */
+	int64_t archived[2]; /* the last event that says what left, and the one before it; 0 none */
+	struct event ev;     /* the one that is looked at */
 };
 
 void watch_begin(struct watch *w, const struct verify_how *how, struct verified *v, struct record *r);

@@ -80,11 +80,11 @@ static void tell_forgotten(struct core *c, const struct event *e)
 
 static int append(struct core *c, struct event *events, int count, struct event *seal, struct error *e)
 {
-	struct prove_signing by = {c->seal, station_incarnation(&c->station)};
+	struct seal_signing by = {c->seal, station_incarnation(&c->station)};
 	for (int i = 0; i < count; i++)
 		if (events[i].kind == EV_INCARNATION)
 			by.incarnation = events[i].n;
-	int n = count ? record_append_sealed(c->record, events, count, seal, prove_sign, &by, e) : 0;
+	int n = count ? record_append_sealed(c->record, events, count, seal, seal_sign_head, &by, e) : 0;
 	if (!count || n == -EINVAL) /* nothing was to be written */
 		return n;
 	snprintf(c->doubt.storage, sizeof c->doubt.storage, "%.199s", n < 0 ? e->text : "");

@@ -76,22 +76,6 @@ int prove_seals(const struct event *events, int count, struct event *seal)
 	return 0;
 }
 
-int prove_sign(void *context, int64_t seq, const struct chain *head, char *jws)
-{
-	const struct prove_signing *by = context;
-	char hex[2 * CHAIN_BYTES + 1];
-	_cleanup_(buf_free) struct buf text = {0};
-	chain_hex(head, hex);
-	_cleanup_(json_drop) json_t *payload = json_pack("{s:s,s:I,s:I}", "chain", hex, "incarnation",
-	                                                 (json_int_t)by->incarnation, "seq", (json_int_t)seq);
-	int n = payload ? seal_jws(by->seal, payload, &text) : -ENOMEM;
-	if (n == 0 && text.size >= SEAL_JWS_MAX)
-		n = -EMSGSIZE;
-	if (n == 0)
-		memcpy(jws, text.data, text.size + 1);
-	return n;
-}
-
 void prove_publish(struct core *c)
 {
 	char path[PATH_MAX];

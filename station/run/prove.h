@@ -8,15 +8,8 @@
 int prove_key(const struct core *c, struct event *ev);
 
 /* Where these events are a start, a stop or the end of a case: what seals the head behind them, to be filled in by
- * prove_sign(). 1 then, else 0. */
+ * seal_sign_head(). 1 then, else 0. */
 int prove_seals(const struct event *events, int count, struct event *seal);
-
-/* A record_sign_fn. The context is a struct prove_signing. */
-struct prove_signing {
-	const struct seal *seal;
-	int32_t incarnation;
-};
-int prove_sign(void *context, int64_t seq, const struct chain *head, char *jws);
 
 /* Finds the folder where it is noted how far the record has come, and makes it where it is absent. `otherwise`: where the
  * settings name none; NULL: in the data folder. */

@@ -69,7 +69,7 @@ request request_lines, request_catalogue, request_staff_file, request_staff, req
 request request_quarantine, request_stock, request_recall, request_used, request_bench, request_labels_write,
     request_labels_take, request_label;
 /* requests-record.c: the record, and copies of it */
-request request_settle, request_audited, request_copy, request_backed_up;
+request request_settle, request_audited, request_keep, request_copy, request_backed_up;
 
 /* Copies that an earlier start left. */
 void request_copies_clear(const struct daemon *d);

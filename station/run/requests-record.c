@@ -53,6 +53,38 @@ json_t *request_audited(struct client *c, const json_t *q)
 	return answer_yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
 }
 
+static int take_room(void *context, const struct event *ev)
+{
+	*(int32_t *)context = ev->room;
+	return ev->case_no != 0;
+}
+
+/* A case that somebody asked about, an inquest or a claim, stays until that is over, and the record says who it was for. */
+json_t *request_keep(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	struct event ev = {.kind = EV_KEPT_FOR, .n = json_truth(q, "on")}, edge = {0};
+	const char *what = json_text(q, "what");
+	if (request_number(q, "case", 1, NUMBER_MAX, &ev.case_no, &e) < 0)
+		return answer_no(e.text);
+	if (name_check(ev.n ? "what it is kept for" : "why that is over", what, EVENT_TEXT_MAX - 1, &e) < 0)
+		return answer_no(e.text);
+	if (record_case_left(c->d->core.record, ev.case_no, &edge) == RECORD_FOUND) {
+		error_set(&e, -ENOENT, "case %d has left the record: keep its archive, %.100s",
+		          (int)ev.case_no, edge.text);
+		return answer_no(e.text);
+	}
+	if (record_each(c->d->core.record, ev.case_no, take_room, &ev.room, &e) < 0)
+		return answer_no(e.text);
+	if (!ev.room) {
+		error_set(&e, -ENOENT, "there is no case %d in the record: see 'bandtally case list'",
+		          (int)ev.case_no);
+		return answer_no(e.text);
+	}
+	snprintf(ev.text, sizeof ev.text, "%s", what);
+	return answer_yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
+}
+
 static void copy_step(void *context)
 {
 	struct client *c = context;

@@ -99,6 +99,7 @@ static const struct {
     {"copy", RIGHT_AUDIT, request_copy, 0},
     {"backed-up", RIGHT_AUDIT, request_backed_up, 0},
     {"audited", RIGHT_AUDIT, request_audited, 0},
+    {"keep", RIGHT_AUDIT, request_keep, 0},
 };
 
 static unsigned rights_needed(const struct client *c, size_t i, const json_t *q)

@@ -15,6 +15,7 @@
  *   {"do":"copy"}: of the record, a "file"; then perhaps {"do":"backed-up"} of it  {"do":"retry","slip":n}
  *   {"do":"settle","event":n,"what":…}: what was done about an event that somebody must deal with
  *   {"do":"audited","why":…,"case":n,"person":7}: somebody is to see people's names, or what a badge did, and why
+ *   {"do":"keep","case":n,"on":true,"what":…}: the case must not leave the record, and what for; false: it may again, and why
  * A line has at most 64 KiB, of those who may send a catalogue 2 MiB; a user has at most eight connections at once.
  * Answers: {"ok":true,…} or {"ok":false,"error":"what: why: what to do"}. Who may do what goes by the peer's
  * user (root: everything) and groups bandtally-count, bandtally-stores, bandtally-audit: those that its process has, by the

@@ -57,6 +57,19 @@ int teller_language(const struct core *c, int32_t case_no, int32_t slip, char *o
 	return n == -ENOMEM ? error_set(e, n, "slip %d: out of memory: try again", (int)slip) : n;
 }
 
+/* Its events left the record: what is told of it is what stayed. */
+static int note_archive(struct record *r, int32_t case_no, struct story *story, struct error *e)
+{
+	struct event *left = calloc(1, sizeof *left);
+	int n = left ? record_case_left(r, case_no, left) : -ENOMEM;
+	if (n == RECORD_FOUND)
+		snprintf(story->archive, sizeof story->archive, "%s", left->text);
+	free(left);
+	return n < 0 ? error_set(e, n, "the record could not be asked about case %d: %s: try again",
+	                         (int)case_no, strerror(-n))
+	             : 0;
+}
+
 /* Up to the slip's own event, whose number `*seq` becomes, and its time `*at`; of slip 0 as the record stands now. */
 static int read_story(struct story **out, const struct core *c, int32_t case_no, int32_t slip, int64_t *seq,
                       struct moment *at, const struct language **language, struct error *e)
@@ -74,6 +87,8 @@ static int read_story(struct story **out, const struct core *c, int32_t case_no,
 		n = story_make(out, *language, all.events, own ? (int)(own - all.events) + 1 : all.count,
 		               *at);
 	free(all.events);
+	if (n == 0)
+		n = note_archive(c->record, case_no, *out, e);
 	if (n == -ENOENT)
 		return error_set(e, n, "there is no case %d in the record: see 'bandtally case list'",
 		                 (int)case_no);

@@ -152,6 +152,8 @@ static enum saying word_of(const struct event *e)
 	case EV_SCANNER_ROOM:
 	case EV_CLOCK_WRONG:
 	case EV_AUDITED:
+	case EV_ARCHIVED:
+	case EV_KEPT_FOR:
 	case EV_BACKED_UP:
 	case EV_SLIP_QUEUED:
 	case EV_SLIP_STATE:

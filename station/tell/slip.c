@@ -77,6 +77,15 @@ static void put_after(const struct making *m)
 	json_object_set_new(m->o, "after", after);
 }
 
+/* Where nothing is to be told of items: of a case that left the record, where they are. */
+static void nothing_words(const struct making *m, char *out, size_t size)
+{
+	if (m->s->archive[0])
+		slip_say(m, SAY(SLIP_ARCHIVED, .text = m->s->archive), out, size);
+	else
+		snprintf(out, size, "%s", slip_text(m, SAY_SLIP_NOTHING_IN));
+}
+
 static void put_outcome(const struct making *m)
 {
 	char text[OUTCOME_MAX] = "";
@@ -85,7 +94,7 @@ static void put_outcome(const struct making *m)
 		slip_outcome_items(m, text, sizeof text);
 	saying_capital(text);
 	if (!text[0] && slip_tells_all(m))
-		snprintf(text, sizeof text, "%s", slip_text(m, SAY_SLIP_NOTHING_IN));
+		nothing_words(m, text, sizeof text);
 	slip_put(m->o, "outcome", text, 600);
 	put_after(m);
 }
@@ -202,7 +211,7 @@ json_t *slip_summary(const struct slip_source *from)
 	outcome_words(&m, outcome, sizeof outcome);
 	saying_capital(outcome);
 	if (!outcome[0])
-		snprintf(outcome, sizeof outcome, "%s", slip_text(&m, SAY_SLIP_NOTHING_IN));
+		nothing_words(&m, outcome, sizeof outcome);
 	json_object_set_new(o, "slip", json_integer(from->number));
 	json_object_set_new(o, "copy", json_integer(from->copy));
 	json_object_set_new(o, "site", json_string(from->past->settings.site));

@@ -114,7 +114,9 @@ struct story {
 	int32_t case_no, room;
 	uint8_t single, ended; /* enum case_end, 0 open */
 	uint8_t end_why;       /* enum end_why; what was typed stands in end_text alone */
-	int32_t paper_sheet;   /* that it was entered from; 0 it was counted as it happened */
+	char archive
+	    [EVENT_TEXT_MAX]; /* "", or for which its events left the record; the caller's to fill in */
+	int32_t paper_sheet;  /* that it was entered from; 0 it was counted as it happened */
 	char label[16], end_text[EVENT_TEXT_MAX];
 	struct moment opened, ended_at, signed_at;
 	int32_t witness;              /* of a visiting surgeon; 0 none */

@@ -232,6 +232,14 @@ static void tell_due(struct document *d, const struct case_events *all, const st
 		due(rows, "%s", RW_CASE_DUE_NONE);
 }
 
+/* What was due is told from all events, of which only some are here. */
+static void tell_left(struct document *d, const struct event *archived)
+{
+	char day[11];
+	clock_text_date(archived->at.wall_ms, archived->at.utc_min, day);
+	document_about(d, RW_CASE_LEFT, archived->text, day);
+}
+
 /* --- all of it ------------------------------------------------------------------------------------------------------ */
 
 static int write_case(struct record *r, const struct words *w, int32_t case_no, const struct case_events *all,
@@ -242,11 +250,16 @@ static int write_case(struct record *r, const struct words *w, int32_t case_no, 
 	struct known *k = calloc(1, sizeof *k);
 	struct story *story = NULL;
 	struct document d = {0};
+	struct event archived;
 	char of[40];
 	int n = settings && k ? story_make(&story, NULL, all->list, all->count, all->list[all->count - 1].at)
 	                      : -ENOMEM;
 	if (n == 0)
 		n = audit_settings(r, settings, e);
+	int left = n == 0 ? record_case_left(r, case_no, &archived) : 0;
+	if (left < 0)
+		n = error_set(e, left, "it cannot be read whether case %d left the record: %s: try again",
+		              (int)case_no, strerror(-left));
 	snprintf(of, sizeof of, RW_CASE_OF, (int)case_no);
 	if (n == 0)
 		n = document_begin(&d, *settings->site_name ? settings->site_name : settings->site,
@@ -257,7 +270,10 @@ static int write_case(struct record *r, const struct words *w, int32_t case_no, 
 			document_about(&d, RW_CASE_PEOPLE_NAMES, why);
 		else
 			document_about(&d, "%s", RW_CASE_PEOPLE_PLACES);
-		tell_due(&d, all, story);
+		if (left)
+			tell_left(&d, &archived);
+		else
+			tell_due(&d, all, story);
 		tell_events(&d, all, k, words_given(w, options, "pdf") ? DOCUMENT_ROWS_MAX : all->count);
 		*doc = d.whole;
 	}

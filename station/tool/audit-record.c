@@ -66,6 +66,15 @@ int audit_settings(struct record *r, struct recorded *out, struct error *e)
 	return record_each_setting(r, take_setting, out, e);
 }
 
+int audit_left(struct record *r, int *cases, struct event *archived, struct error *e)
+{
+	int n = record_left(r, cases, archived);
+	return n < 0 ? error_set(e, n,
+	                         "it cannot be read what left the record: %s: see 'bandtally audit verify'",
+	                         strerror(-n))
+	             : 0;
+}
+
 static int keep(void *context, const struct event *e)
 {
 	struct case_events *all = context;

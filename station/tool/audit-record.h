@@ -22,6 +22,9 @@ int audit_keys(struct keys *keys, const char *key, const char *record, char from
 /* What the record says last of each setting: site, rooms, policy. 0 or a negative errno with `e`. */
 int audit_settings(struct record *r, struct recorded *out, struct error *e);
 
+/* How many cases left the record, and the last event that says so. 0 or a negative errno with `e`. */
+int audit_left(struct record *r, int *cases, struct event *archived, struct error *e);
+
 /* The events of one case, in order, as record_each() has them; all zero before the first. Each read forgets the case before. */
 struct case_events {
 	struct event *list;

@@ -115,7 +115,8 @@ static int make(struct record *r, const char *path, const struct words *w, struc
 	if (n == 0)
 		n = audit_summary(&s, r, path, words_value(w, options, "summary"), e);
 	int64_t from = clock_now().boot_ms;
-	struct event last = {0};
+	struct event last = {0}, archived = {0};
+	int left = 0;
 	if (n == 0 && s.seq && record_event_at(r, s.seq, &last) < 0)
 		last.at = (struct moment){0};
 	if (n == 0) {
@@ -129,8 +130,14 @@ static int make(struct record *r, const char *path, const struct words *w, struc
 		    e);
 	}
 	if (n == 0)
-		*doc = report_document(&(struct report_source){
-		    .figures = f, .settings = settings, .seq = s.seq, .chain = s.chain});
+		n = audit_left(r, &left, &archived, e);
+	if (n == 0)
+		*doc = report_document(&(struct report_source){.figures = f,
+		                                               .settings = settings,
+		                                               .left = left,
+		                                               .archived = &archived,
+		                                               .seq = s.seq,
+		                                               .chain = s.chain});
 	if (n == 0 && !*doc)
 		n = error_set(e, -ENOMEM, "cannot make the report: out of memory: close other programs");
 	if (n == 0)

@@ -385,6 +385,15 @@ static void tell_of(const struct tracing *t, char *out, size_t size)
 		snprintf(out, size, RW_TRACE_OF_LOT, t->lot);
 }
 
+static int tell_left(struct tracing *t, struct error *e)
+{
+	struct event archived;
+	int left = 0, n = audit_left(t->record, &left, &archived, e);
+	if (n == 0)
+		document_about_left(&t->d, left, &archived);
+	return n;
+}
+
 static int trace(struct tracing *t, const char *path, const char *kept, struct error *e)
 {
 	struct recorded *settings = calloc(1, sizeof *settings);
@@ -398,6 +407,8 @@ static int trace(struct tracing *t, const char *path, const char *kept, struct e
 	if (n == 0)
 		n = document_begin(&t->d, *settings->site_name ? settings->site_name : settings->site,
 		                   RW_TRACE_TITLE, of);
+	if (n == 0)
+		n = tell_left(t, e);
 	if (n == 0 && t->overrides)
 		trace_overrides(t);
 	else if (n == 0)

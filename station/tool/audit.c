@@ -37,6 +37,8 @@ static const char usage[] =
     "--help\n"
     "       bandtally audit sample COUNT …           slips or planned operations to look for: see its "
     "--help\n"
+    "       bandtally audit archive …                what is old and over leaves the record: see its --help\n"
+    "       bandtally audit keep CASE …              what must never leave it: see its --help\n"
     "       bandtally audit settle EVENT WHAT        somebody dealt with an event that stands on the board: "
     "one that\n"
     "                                                the station could not follow, another key, another "
@@ -219,11 +221,9 @@ static int audit_settle(const struct words *w)
 static const struct {
 	const char *name;
 	int (*run)(int argc, char **argv);
-} own[] = {{"report", audit_report},
-           {"case", audit_case},
-           {"sample", audit_sample},
-           {"export", audit_export},
-           {"trace", audit_trace}};
+} own[] = {{"report", audit_report}, {"case", audit_case},   {"sample", audit_sample},
+           {"export", audit_export}, {"trace", audit_trace}, {"archive", audit_archive},
+           {"keep", audit_keep}};
 
 int tool_audit(int argc, char **argv)
 {

@@ -7,6 +7,8 @@
 
 #include "base/clock.h"
 #include "base/name.h"
+#include "count/event.h"
+#include "words/report-words.h"
 
 #define SENTENCE_MAX 600
 #define CELL_MAX 199
@@ -36,6 +38,15 @@ void document_about(struct document *d, const char *format, ...)
 	va_start(more, format);
 	add_text(d->whole, "about", format, more);
 	va_end(more);
+}
+
+void document_about_left(struct document *d, int cases, const struct event *archived)
+{
+	char day[11];
+	if (!cases)
+		return;
+	clock_text_date(archived->at.wall_ms, archived->at.utc_min, day);
+	document_about(d, RW_LEFT, cases, archived->text, day);
 }
 
 void document_section(struct document *d, const char *name, const char *title)

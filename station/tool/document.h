@@ -18,6 +18,9 @@ struct document {
 int document_begin(struct document *d, const char *site, const char *title, const char *period);
 
 __attribute__((format(printf, 2, 3))) void document_about(struct document *d, const char *format, ...);
+/* That so many cases left the record, as its event `archived` says last; nothing where none did. */
+struct event;
+void document_about_left(struct document *d, int cases, const struct event *archived);
 void document_section(struct document *d, const char *name, const char *title);
 __attribute__((format(printf, 2, 3))) void document_says(struct document *d, const char *format, ...);
 __attribute__((format(printf, 2, 3))) void document_chart_says(struct document *d, const char *format, ...);

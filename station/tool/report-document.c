@@ -407,6 +407,8 @@ static void about(struct writing *w)
 	chain_hex(&w->from->chain, hex);
 	document_about(&w->d, RW_MADE_OF, *at->site_name ? at->site_name : at->site, (long long)w->from->seq,
 	               hex);
+	if (w->from->archived)
+		document_about_left(&w->d, w->from->left, w->from->archived);
 	document_about(&w->d, "%s", RW_ABOUT_RECORDED);
 	document_about(&w->d, RW_ABOUT_HELD_BACK, FIGURES_CASES, FIGURES_PEOPLE);
 	document_about(&w->d, "%s", RW_ABOUT_POLICY);

@@ -11,7 +11,9 @@
 struct report_source {
 	const struct figures *figures;
 	const struct recorded *settings; /* as the record has them last: names of site, rooms, search steps */
-	int64_t seq;                     /* the last event, and its hash */
+	int left;                        /* cases that left the record, and the last event that says so */
+	const struct event *archived;
+	int64_t seq; /* the last event, and its hash */
 	struct chain chain;
 };
 

@@ -168,6 +168,36 @@
 #define RW_CHART_NO_SIGNALS "Signals here: none."
 
 /* one case, in time order */
+#define RW_LEFT "%d cases left the record, the last of them for the archive %s on %s: they are in no figure and no row here. Ask for them with --file." /* cases, archive, day */
+#define RW_CASE_LEFT "This case left the record for the archive %s on %s. What stands here is what stayed; ask for the whole with --file." /* archive, day */
+#define RW_ARCHIVE_TITLE "Certificate: what left the record"
+#define RW_ARCHIVE_ABOUT "Everything that the record held was written to this archive, sealed with the station's key, and read back from its first event to its last, before anything left. The record that goes on begins with that seal: 'bandtally audit verify' holds it to what is said here."
+#define RW_ARCHIVE_SECTION "What left"
+#define RW_ARCHIVE_FILE "Archive"
+#define RW_ARCHIVE_LAST "Its last event"
+#define RW_ARCHIVE_HASH "Hash of that"
+#define RW_ARCHIVE_BEFORE "Of cases that were over before"
+#define RW_ARCHIVE_YEARS "Years for which a case is kept at least, by the policy"
+#define RW_ARCHIVE_CASES "Cases that left"
+#define RW_ARCHIVE_EVENTS "Events that left"
+#define RW_ARCHIVE_SLIPS "Slips of theirs, archived as PDF/A-1b"
+#define RW_ARCHIVE_SLIP_FILES "Files of slips, one a month"
+#define RW_ARCHIVE_STAYS_SECTION "What stayed"
+#define RW_ARCHIVE_STAYS_OF "Of each case that left stay its number, label, opening and end, its slips' numbers, and what it used up, so that no number is given out twice, and a thing that is found or a slip that is read still finds it."
+#define RW_ARCHIVE_LIST "The cases that left"
+#define RW_ARCHIVE_CASE "Case"
+#define RW_ARCHIVE_DAY "Opened"
+#define RW_ARCHIVE_ITS_SLIPS "Slips"
+#define RW_ARCHIVE_MORE "%d further cases have no place here: their numbers are those that stand in the archive and no longer in the record." /* cases */
+#define RW_ARCHIVE_LEAVES "leave"
+#define RW_ARCHIVE_OPEN "have not ended"
+#define RW_ARCHIVE_YOUNG "are not old enough"
+#define RW_ARCHIVE_UNRESOLVED "ended unresolved"
+#define RW_ARCHIVE_OWED "have something owed, or a slip that was not seen"
+#define RW_ARCHIVE_FOUND "have a thing that was found after their end"
+#define RW_ARCHIVE_NAMED "are kept for something that was named"
+#define RW_ARCHIVE_UNREAD "have an event that cannot be read or followed"
+#define RW_ARCHIVE_LEFT "have left before"
 #define RW_CASE_TITLE "One case, in time order"
 #define RW_CASE_OF "case %d" /* number */
 #define RW_CASE_PEOPLE_PLACES "People stand by their place. With --people and a reason their names are given, and that somebody asked is recorded."

@@ -27,6 +27,7 @@
 	X(SLIP_ADDS_TO, "slip-adds-to", "addendum to slip {slip}, case {case}") \
 	X(SLIP_ADDS_TO_CASE, "slip-adds-to-case", "addendum to case {case}") \
 	X(SLIP_NOTHING_IN, "slip-nothing-in", "Nothing was counted in.") \
+	X(SLIP_ARCHIVED, "slip-archived", "What was counted stands in the archive {text} and on the slips of this case, not here.") \
 	X(SLIP_CASE, "slip-case", "case {case}") \
 	X(SLIP_LABELLED, "slip-labelled", "label {text}") \
 	X(SLIP_FROM_PAPER, "slip-from-paper", "from paper sheet {n}") \

@@ -1,5 +1,5 @@
-/* make-record FOLDER CASES STEPS: a record of so many ordinary cases in rooms 1 and 2, and so many steps of people who scan
- * whatever lies at hand. The same each time. */
+/* make-record FOLDER CASES STEPS [DAYS]: a record of so many ordinary cases in rooms 1 and 2, and so many steps of people who scan
+ * whatever lies at hand; so many days earlier. The same each time. */
 #include <stdio.h>
 #include <stdlib.h>
 
@@ -26,11 +26,13 @@ int main(int argc, char **argv)
 	struct record *r = NULL;
 	struct history h;
 	struct error e = {0};
-	if (argc != 4 || record_open(&r, argv[1], &e) < 0 || history_init(&h, r, 7, 2000) < 0) {
+	int days = argc == 5 ? atoi(argv[4]) : 0;
+	if (argc < 4 || argc > 5 || record_open(&r, argv[1], &e) < 0 ||
+	    history_init_at(&h, r, 7, 2000, HISTORY_BEGINS_MS - days * INT64_C(86400000)) < 0) {
 		fprintf(stderr, "make-record: %s\n",
-		        argc != 4 ? "FOLDER CASES STEPS"
-		        : r       ? h.error.text
-		                  : e.text);
+		        argc < 4 || argc > 5 ? "FOLDER CASES STEPS [DAYS]"
+		        : r                  ? h.error.text
+		                             : e.text);
 		return 1;
 	}
 	int n = set(&h);

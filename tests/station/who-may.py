@@ -46,6 +46,7 @@ socket retry                                           count stores root
 socket copy                                            audit root
 socket backed-up                                       audit root
 socket audited                                         audit root
+socket keep                                            audit root
 command scan {awake}                                   count root
 command scan --text 'case 1: a note'                   count root
 command sheet                                          count audit root
@@ -86,6 +87,8 @@ command audit sample 1 --seed 1 --json                 audit root    # cannot be
 command audit trace --summary none --lot NONE --json      audit root
 command audit trace --summary none --badge 1 --why x --json  audit root
 command audit export --json                            audit root
+command audit keep 1 --for x                           audit root
+command audit archive --check                          audit root    # keep_years
 command audit settle 999999 dealt-with                 root          # is not among
 command backup {own}/copy.db                           audit root
 command restore --check {backup}                       count stores audit none root

@@ -153,7 +153,7 @@ static int set_up_lines(struct history *h)
 	return n;
 }
 
-int history_init(struct history *h, struct record *record, uint64_t seed, int batch)
+int history_init_at(struct history *h, struct record *record, uint64_t seed, int batch, int64_t wall_ms)
 {
 	static const struct person people[] = {
 	    {1, "SCRUB-1", STAFF_PRACTITIONER, 1, 0},   {2, "CIRC-2", STAFF_PRACTITIONER, 1, 0},
@@ -166,7 +166,7 @@ int history_init(struct history *h, struct record *record, uint64_t seed, int ba
 	h->random = seed * 0x9e3779b97f4a7c15u + 1;
 	h->batch = batch;
 	h->pending = batch ? calloc(HISTORY_PENDING, sizeof *h->pending) : NULL;
-	h->now = (struct moment){.boot = 1, .boot_ms = 1000000, .wall_ms = 1795600800000};
+	h->now = (struct moment){.boot = 1, .boot_ms = 1000000, .wall_ms = wall_ms};
 	snprintf(h->st.site, sizeof h->st.site, "BC");
 	policy_default(&h->st.policy);
 	h->st.rooms[h->st.n_rooms++] = (struct room){.number = 1, .name = "Theatre 1"};
@@ -178,6 +178,11 @@ int history_init(struct history *h, struct record *record, uint64_t seed, int ba
 	for (size_t i = 0; n == 0 && i < sizeof people / sizeof *people; i++)
 		n = history_store(h, &(struct event){.kind = EV_STAFF_SET, .staff = people[i]}, 1);
 	return n;
+}
+
+int history_init(struct history *h, struct record *record, uint64_t seed, int batch)
+{
+	return history_init_at(h, record, seed, batch, HISTORY_BEGINS_MS);
 }
 
 void history_deinit(struct history *h)

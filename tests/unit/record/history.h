@@ -28,7 +28,9 @@ struct history {
 
 /* Records a start, the catalogue of tests/replay and seven badges: 1 and 5 scrub, 2 circulating, 3 surgeon, 6
  * in charge, 4 and 7 not registered. Rooms 1 to 3; 3 has a single operator. The record is borrowed. */
+#define HISTORY_BEGINS_MS INT64_C(1795600800000) /* 2026-11-25 10:00 UTC */
 int history_init(struct history *h, struct record *record, uint64_t seed, int batch);
+int history_init_at(struct history *h, struct record *record, uint64_t seed, int batch, int64_t wall_ms);
 void history_deinit(struct history *h);
 
 /* One input, decided, stored and applied. */

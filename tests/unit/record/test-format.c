@@ -51,7 +51,7 @@ static const struct {
     {LIST_STAFF, "practitioner surgeon charge"},
     {LIST_SETTING,
      "site site-name zone room point search-step first-reminder-min next-reminder-min nobody-min repeat-ms "
-     "room-hold-min gap-s burst-ms alive-s look-step both-badges one-by-one earlier-first"},
+     "room-hold-min gap-s burst-ms alive-s look-step both-badges one-by-one earlier-first keep-years"},
     {LIST_HOW, "agreed-aloud agreed-aloud-late named-aloud was-on moved never-here never-on "
                "never-off not-on is-on right-digit other-digit read-aloud improvised "
                "pack-scanned badged-in by-operator by-operator-late surgeon-decided "

@@ -15,15 +15,19 @@
 #include "tool/client.h"
 #include "tool/print.h"
 #include "tool/report-document.h"
+#include "tool/report-page.h"
 #include "tool/words.h"
 
-static const char options[] = "file= summary= from= to= month= quarter= year= room= list= json csv pdf= svg=";
+static const char options[] =
+    "file= summary= from= to= month= quarter= year= room= list= json csv pdf= svg= page=";
 static const char usage[] =
     "usage: bandtally audit report (--month YYYY-MM | --quarter YYYY-Q | --year YYYY | --from DAY --to DAY)\n"
-    "                              [--room N] [--list CSV] (--json | --csv | --pdf FILE | --svg FOLDER)\n"
+    "                              [--room N] [--list CSV] (--json | --csv | --pdf FILE | --svg FOLDER | "
+    "--page FILE)\n"
     "What the cases of these days show, from one document: as JSON, as CSV, on paper, or its charts alone "
     "as\n"
-    "pictures. Quarters are 2026-1 to 2026-4; a DAY is as in 2026-03-31, and both are within.\n"
+    "pictures, or as a page for a browser, whole in one file. Quarters are 2026-1 to 2026-4; a DAY is as in "
+    "2026-03-31, and both are within.\n"
     "  --list CSV      a theatre list, to set beside it what was planned: the heads date,room,slot,digit and "
     "no\n"
     "                  other. Nothing of it is kept\n"
@@ -96,6 +100,10 @@ static int read_plan(struct plan *p, const char *file, struct recorded *settings
 static int give(const struct words *w, const json_t *doc)
 {
 	const char *svg = words_value(w, options, "svg");
+	const char *page = words_value(w, options, "page");
+	struct error e = {0};
+	if (page)
+		return report_page(doc, page, &e) < 0 ? client_fail(&e) : EXIT_OK;
 	return svg ? print_document(doc, "--svg", svg) : audit_give(doc, w, options);
 }
 
@@ -169,9 +177,10 @@ int audit_report(int argc, char **argv)
 		return words_missing("the days (one of --month, --quarter, --year, or --from with --to)",
 		                     usage);
 	if (words_given(&w, options, "json") + words_given(&w, options, "csv") +
-	        words_given(&w, options, "pdf") + words_given(&w, options, "svg") !=
+	        words_given(&w, options, "pdf") + words_given(&w, options, "svg") +
+	        words_given(&w, options, "page") !=
 	    1)
-		return words_missing("one of --json, --csv, --pdf and --svg", usage);
+		return words_missing("one of --json, --csv, --pdf, --svg and --page", usage);
 	int n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);
 	if (n == 0)
 		n = make(record, path, &w, span, room, &doc, &e);

@@ -168,6 +168,16 @@
 #define RW_CHART_NO_SIGNALS "Signals here: none."
 
 /* one case, in time order */
+#define RW_PAGE_FIGURE "Figure"
+#define RW_PAGE_VALUE "Value"
+#define RW_PAGE_VALUES "Values of the chart"
+#define RW_PAGE_AT "At"
+#define RW_PAGE_LOWER "Lower limit"
+#define RW_PAGE_UPPER "Upper limit"
+#define RW_PAGE_SIGNAL "Signal"
+#define RW_PAGE_BEYOND "beyond a limit"
+#define RW_PAGE_RUN "nine in a row on one side"
+#define RW_PAGE_RUNNING "not over"
 #define RW_LEFT "%d cases left the record, the last of them for the archive %s on %s: they are in no figure and no row here. Ask for them with --file." /* cases, archive, day */
 #define RW_CASE_LEFT "This case left the record for the archive %s on %s. What stands here is what stayed; ask for the whole with --file." /* archive, day */
 #define RW_ARCHIVE_TITLE "Certificate: what left the record"

@@ -90,8 +90,10 @@ void flow_page(struct flow *f)
 
 void flow_need(struct flow *f, double mm)
 {
-	if (f->y + mm > f->bottom)
-		flow_page(f);
+	if (f->y + mm <= f->bottom)
+		return;
+	flow_page(f);
+	f->over |= f->y + mm > f->bottom;
 }
 
 void flow_space(struct flow *f, double mm)

@@ -34,6 +34,7 @@ struct flow {
 	double x, y, width;
 	double bottom;       /* rows end above this */
 	int page, pages;     /* pages is 0 during the dry run */
+	bool over;           /* something is higher than a page has room for */
 	double last_mm;      /* height of a roll's last page, from the dry run */
 	const char *running; /* what a page says on top where a part runs on; NULL none does */
 	/* Draws what every page bears and sets y and bottom; called with `page` already counted. */

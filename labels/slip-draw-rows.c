@@ -107,11 +107,17 @@ void slip_shouted_digits(struct slip *s)
 	struct flow *f = &s->flow;
 	size_t i;
 	json_t *digit;
+	double left = 0, most = f->width * 0.46;
 	if (!*json_text(s->document, "shout"))
 		return;
 	json_array_foreach((json_t *)list(s, "digits"), i, digit)
 	{
-		double left = f->width * 0.42;
+		double w = canvas_text_width(f->c, &f->look->strong, json_text(digit, "says")) + 4;
+		left = w > left ? w : left;
+	}
+	left = left < most ? left : most;
+	json_array_foreach((json_t *)list(s, "digits"), i, digit)
+	{
 		const struct cell cells[] = {{&f->look->strong, json_text(digit, "says"), left},
 		                             {&f->look->body, json_text(digit, "detail"), f->width - left}};
 		flow_cells(f, cells, 2);

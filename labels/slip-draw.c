@@ -55,6 +55,7 @@ static void begin_page(struct flow *f, void *context)
 	if (f->page > 1) {
 		said_join(middle, sizeof middle, "  ·  ", json_text(s->document, "room"));
 		said_join(middle, sizeof middle, "  ·  ", json_text(s->document, "case"));
+		said_join(middle, sizeof middle, "  ·  ", json_text(s->document, "day"));
 	}
 	double lw = canvas_text_width(f->c, &l->strong, left) + 3,
 	       rw = canvas_text_width(f->c, &right_style, right) + 3;
@@ -79,6 +80,8 @@ static void begin_page(struct flow *f, void *context)
 		flow_rule(f);
 	else
 		f->y += 1.2;
+	if (f->page > 1 && s->label_again)
+		slip_place_again(s);
 }
 
 static void lay_out(struct slip *s, struct error *e)
@@ -108,11 +111,25 @@ static double label_width(const struct slip *s)
 	return w;
 }
 
+/* Still read at arm's length; what is small already stays as it is. */
+static void tighten(struct look *l)
+{
+	l->first.size_pt *= 0.86;
+	l->second.size_pt *= 0.86;
+	l->place.size_pt *= 0.86;
+	l->deed.size_pt *= 0.86;
+	l->shout.size_pt *= 0.86;
+	l->write_mm *= 0.8;
+	l->patient_height_mm *= 0.82;
+}
+
 static void prepare(struct slip *s, struct canvas *c, const json_t *d)
 {
 	const char *paper = json_text(d, "paper");
 	s->document = d;
 	s->look = *look_of(*paper ? paper : "a5");
+	if (s->tight)
+		tighten(&s->look);
 	if (*json_text(d, "shout")) {
 		/* The frame needs room of its own where the margin is only what a printer cannot reach. */
 		s->frame_mm = s->look.width_mm > 140 ? 1.8 : 1.4;
@@ -138,25 +155,43 @@ static int make_codes(struct slip *s, struct error *e)
 	return r;
 }
 
+/* How many pages it takes as it is; nothing is drawn. */
+static int count_pages(struct slip *s, struct canvas *c, const json_t *document)
+{
+	struct error ignored;
+	c->dry = true;
+	c->page = 0;
+	prepare(s, c, document);
+	lay_out(s, &ignored);
+	c->dry = false;
+	c->page = 0;
+	return s->flow.page;
+}
+
+/* One page where it can be; else with room on each to say that it goes on, and whose it is where that costs no page. */
+static int choose(struct slip *s, struct canvas *c, const json_t *document)
+{
+	s->alone = true;
+	if (count_pages(s, c, document) == 1)
+		return 1;
+	s->tight = s->look.wide;
+	if (s->tight && count_pages(s, c, document) == 1)
+		return 1;
+	s->alone = s->tight = false;
+	int pages = count_pages(s, c, document);
+	s->label_again = true;
+	s->label_again = count_pages(s, c, document) == pages && !s->flow.over;
+	return count_pages(s, c, document);
+}
+
 int slip_draw(struct canvas *c, const json_t *document, struct error *e)
 {
 	struct slip s = {0};
-	struct error ignored, late = {0};
+	struct error late = {0};
 	prepare(&s, c, document);
 	int r = make_codes(&s, e);
 	if (r == 0) {
-		c->dry = true;
-		s.alone = true;
-		lay_out(&s, &ignored);
-		s.alone = s.flow.page == 1;
-		if (!s.alone) { /* with room on each page to say that it goes on */
-			c->page = 0;
-			prepare(&s, c, document);
-			lay_out(&s, &ignored);
-		}
-		c->dry = false;
-		c->page = 0;
-		int pages = s.flow.page;
+		int pages = choose(&s, c, document);
 		double last = s.flow.y + c->height_mm - s.flow.bottom;
 		prepare(&s, c, document);
 		s.flow.pages = pages;

@@ -12,6 +12,8 @@ struct slip {
 	struct look look; /* of the paper, with the margin that a frame needs */
 	double frame_mm;  /* thickness of the frame of what shouts, 0 none */
 	bool alone;       /* it has one page */
+	bool tight;       /* what may be smaller is, so that it has one page */
+	bool label_again; /* each page has a space for the patient's label */
 	struct barcode own, jws;
 	bool has_jws;
 };
@@ -19,6 +21,7 @@ struct slip {
 /* Parts, in the order in which they are printed. Each draws nothing where the document has none. */
 void slip_lines(
     struct slip *s); /* slip-head.c: the digits and their minutes, or what is missing and what to do */
+void slip_place_again(struct slip *s);    /* the space for the patient's label alone, on a further page */
 void slip_place(struct slip *s);          /* room, case and time beside the space for the patient's label */
 void slip_items(struct slip *s);          /* slip-table.c */
 void slip_blanks(struct slip *s);         /* slip-draw-rows.c: lines to write on */

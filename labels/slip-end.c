@@ -75,8 +75,8 @@ static void caution_words(const struct slip *s, char *out, size_t size)
 
 static const char *scan_words(const struct slip *s)
 {
-	bool shouts = *json_text(s->document, "shout") != 0;
-	return canvas_said(s->flow.c, shouts ? SAY_SLIP_P_SCAN_NOW : SAY_SLIP_P_SCAN);
+	bool brief = *json_text(s->document, "shout") || json_object_get(s->document, "search");
+	return canvas_said(s->flow.c, brief ? SAY_SLIP_P_SCAN_NOW : SAY_SLIP_P_SCAN);
 }
 
 /* --- blocks --------------------------------------------------------------------------------------- */
@@ -141,7 +141,8 @@ static void joined(const struct foot *t, char *out, size_t size)
 	said_join(out, size, " ", t->record);
 }
 
-/* The search at the left of both codes, which stand one above the other. */
+/* The search at the left of both codes, which stand one above the other; what is small below all, or below the search alone
+ * where that takes less. */
 static bool beside_search(struct slip *s, const struct foot *t)
 {
 	struct flow *f = &s->flow;
@@ -156,14 +157,22 @@ static bool beside_search(struct slip *s, const struct foot *t)
 	double below = small_at(s, small, 0, 0, f->width, true) + 1;
 	double codes = own_at(s, &t->own, 0, 0, right, true) + 1 + jws_at(s, &t->jws, 0, 0, right, true);
 	double upper = search > codes ? search : codes, h = upper + below;
-	if (h > f->look->height_mm - 2 * f->look->margin_mm - 24)
+	double narrow = search + 2 + small_at(s, small, 0, 0, left, true);
+	narrow = narrow > codes ? narrow : codes;
+	bool under = narrow < h;
+	h = under ? narrow : h;
+	if (f->y + h >
+	    f->bottom) /* over the whole width it begins on this page, which is not left half empty */
 		return false;
 	to_the_foot(f, h);
 	slip_search_at(s, f->x, left, false);
-	double x = f->x + f->width - right, y = f->y + upper - codes;
+	double x = f->x + f->width - right, y = f->y + (under ? h : upper) - codes;
 	y += own_at(s, &t->own, x, y, right, false) + 1;
 	jws_at(s, &t->jws, x, y, right, false);
-	small_at(s, small, f->x, f->y + upper + 1, f->width, false);
+	if (under)
+		small_at(s, small, f->x, f->y + search + 2, left, false);
+	else
+		small_at(s, small, f->x, f->y + upper + 1, f->width, false);
 	f->y += h;
 	return true;
 }
@@ -192,10 +201,10 @@ static void one_below_the_other(struct slip *s, const struct foot *t)
 {
 	struct flow *f = &s->flow;
 	double own = own_at(s, &t->own, 0, 0, f->width, true);
-	flow_text(f, &f->look->small, t->caution);
-	flow_space(f, 0.6);
-	flow_text(f, &f->look->small, t->record);
-	flow_space(f, 1.5);
+	char small[2900];
+	joined(t, small, sizeof small);
+	flow_text(f, &f->look->small, small);
+	flow_space(f, 1);
 	if (s->has_jws) {
 		double jws = jws_at(s, &t->jws, 0, 0, f->width, true);
 		to_the_foot(f, own + 1.5 + jws);

@@ -104,7 +104,7 @@ static void digits(struct slip *s)
 		const char *says = json_text(digit, "says"), *detail = json_text(digit, "detail");
 		struct style st = first;
 		double w = canvas_text_width(f->c, &st, says);
-		if (w > f->width && w * 0.75 < f->width)
+		if (w > f->width && w * 0.9 < f->width)
 			st.size_pt *= f->width / w * 0.999;
 		flow_need(f, canvas_text_height(f->c, &st, f->width, says) +
 		                 canvas_text_height(f->c, &second, f->width, detail));
@@ -243,16 +243,31 @@ static void place_below(struct slip *s, double w, double h)
 	f->y += h;
 }
 
+static double label_width(const struct slip *s)
+{
+	double w = number_of(s, "width_mm", s->look.patient_width_mm);
+	return w < s->flow.width ? w : s->flow.width;
+}
+
+/* Where nothing is said of it, what shouts takes some of its height. */
+static double label_height(const struct slip *s)
+{
+	return number_of(s, "height_mm",
+	                 s->look.patient_height_mm * (*json_text(s->document, "shout") ? 0.75 : 1));
+}
+
+/* A page that was torn off says whose it is; room, case and day stand above. */
+void slip_place_again(struct slip *s)
+{
+	double h = label_height(s);
+	patient_space(&s->flow, s->flow.x, s->flow.y, label_width(s), h);
+	s->flow.y += h + 2;
+}
+
 void slip_place(struct slip *s)
 {
 	struct flow *f = &s->flow;
-	double w = number_of(s, "width_mm", f->look->patient_width_mm);
-	/* Where nothing is said of it, what shouts takes some of its height. */
-	double h = number_of(s, "height_mm",
-	                     f->look->patient_height_mm * (*json_text(s->document, "shout") ? 0.75 : 1));
-	if (w > f->width)
-		w = f->width;
-	double rest = f->width - w - 4;
+	double w = label_width(s), h = label_height(s), rest = f->width - w - 4;
 	if (rest < 24) {
 		place_below(s, w, h);
 		flow_space(f, 2);

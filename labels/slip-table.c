@@ -111,7 +111,7 @@ static void join_facts(const json_t *facts, char *out, size_t size)
 			n += (size_t)snprintf(one + n, sizeof one - n, "%s",
 			                      *at == ' ' && brief ? "\u00a0" : (char[]){*at, 0});
 		one[n] = 0;
-		said_join(out, size, "  ·  ", one);
+		said_join(out, size, " · ", one);
 	}
 }
 
@@ -267,7 +267,9 @@ static void sum(struct slip *s, const struct columns *k)
 	double x = f->x + k->number + k->item, wide = k->evidence - 2;
 	double h = canvas_text_height(f->c, &k->count, -1, "0");
 	double text_h = canvas_text_height(f->c, &f->look->strong, -1, "0");
-	double note_h = f->look->wide ? 0 : canvas_text_height(f->c, &f->look->small, k->item - 2, extra);
+	double text_w = canvas_text_width(f->c, &f->look->strong, canvas_said(f->c, SAY_SLIP_ALL_ITEMS)) + 2;
+	bool beside = f->look->wide || text_w + canvas_text_width(f->c, &f->look->small, extra) < k->item - 2;
+	double note_h = beside ? 0 : canvas_text_height(f->c, &f->look->small, k->item - 2, extra);
 	double row = h > text_h + note_h ? h : text_h + note_h;
 	flow_need(f, row + 3);
 	double from = f->y;
@@ -277,7 +279,7 @@ static void sum(struct slip *s, const struct columns *k)
 		return;
 	}
 	f->y += 0.6;
-	double middle = f->look->wide ? (row - text_h) / 2 : 0;
+	double middle = beside ? (row - text_h) / 2 : 0;
 	canvas_text(f->c, &f->look->strong, f->x + k->number, f->y + middle, k->item - 2,
 	            canvas_said(f->c, SAY_SLIP_ALL_ITEMS));
 	draw_count(f, &k->count, x, k->in, row, in, false);
@@ -285,7 +287,8 @@ static void sum(struct slip *s, const struct columns *k)
 	if (f->look->wide)
 		canvas_text(f->c, &f->look->body, x + k->in + k->out + 2, f->y + middle, wide, extra);
 	else
-		canvas_text(f->c, &f->look->small, f->x + k->number, f->y + text_h, k->item - 2, extra);
+		canvas_text(f->c, &f->look->small, f->x + k->number + (beside ? text_w : 0),
+		            f->y + (beside ? middle + 0.3 : text_h), beside ? -1 : k->item - 2, extra);
 	f->y += row + 0.6;
 	verticals(f, k, from, f->y);
 	canvas_rule(f->c, f->x, f->y, f->width);

@@ -42,7 +42,10 @@ static void what(const struct making *m, const struct amiss *a)
 	int n = a->how == AMISS_MISSING || a->how == AMISS_OPEN ? a->missing : a->pieces;
 	slip_say(m, SAY(SLIP_COUNTED, .n = n, .item = sheet_item_const(&m->s->sheet, a->item)->thing.name),
 	         text, sizeof text);
-	slip_say(m, SAY(SLIP_OF_SHOWN, .n = a->shown, .all = a->pieces), note, sizeof note);
+	if (a->how == AMISS_PIECES)
+		snprintf(note, sizeof note, "%s", slip_text(m, SAY_SLIP_PIECE_MISSING));
+	else
+		slip_say(m, SAY(SLIP_OF_SHOWN, .n = a->shown, .all = a->pieces), note, sizeof note);
 	line(m, label_of(a->how), text, a->how == AMISS_EXTRA ? "" : note);
 }
 
@@ -326,6 +329,23 @@ static void corrections(const struct making *m)
 	}
 }
 
+/* Whose decision it was, and when; of what the station ended by itself, when. */
+static void end_words(const struct making *m, char *out, size_t size)
+{
+	const struct story *s = m->s;
+	char by[80];
+	slip_say(m,
+	         &(const struct say){.saying = s->witness ? SAY_SLIP_WITNESSED : SAY_SLIP_SIGNED,
+	                             .person = slip_name(m, s->signed_by),
+	                             .other_person = slip_name(m, s->witness)},
+	         by, sizeof by);
+	slip_say(m,
+	         &(const struct say){.saying = s->signed_by ? SAY_SLIP_ENDED_BY : SAY_SLIP_ENDED_AT,
+	                             .time = slip_minute(s->ended_at),
+	                             .person = by},
+	         out, size);
+}
+
 static void put_shout(const struct making *m, enum saying word, const char *note)
 {
 	slip_put(m->o, "shout", slip_text(m, word), 40);
@@ -350,6 +370,7 @@ static void addendum(const struct making *m)
 
 void slip_put_amiss(const struct making *m)
 {
+	char text[120];
 	json_object_set_new(m->o, "amiss", json_array());
 	if (m->kind == SLIP_ADDENDUM) {
 		addendum(m);
@@ -360,7 +381,8 @@ void slip_put_amiss(const struct making *m)
 		where(m);
 		deed(m);
 	} else if (m->s->ended == END_UNRESOLVED) {
-		put_shout(m, SAY_SLIP_UNRESOLVED, "");
+		end_words(m, text, sizeof text);
+		put_shout(m, SAY_SLIP_UNRESOLVED, text);
 		unresolved(m);
 	}
 }
@@ -398,12 +420,29 @@ static void found_words(const struct making *m, const struct story_discrepancy *
 	}
 }
 
+/* When it was opened, and on which slip that stands. */
+static void opened_words(const struct making *m, const struct story_discrepancy *d, char *out, size_t size)
+{
+	slip_hm(d->opened, out);
+	for (int i = 0; i < m->s->n_slips; i++) {
+		const struct story_slip *x = &m->s->slips[i];
+		if (x->kind == SLIP_DISCREPANCY && x->number != m->from->number &&
+		    x->at.wall_ms >= d->opened.wall_ms &&
+		    (!time_is_set(d->closed) || x->at.wall_ms <= d->closed.wall_ms)) {
+			slip_say(m, SAY(SLIP_TIME_ON_SLIP, .time = slip_minute(d->opened), .slip = x->number),
+			         out, size);
+			return;
+		}
+	}
+}
+
 void slip_discrepancy_words(const struct making *m, const struct story_discrepancy *d, char *out, size_t size)
 {
-	char then[600] = "";
+	char then[600] = "", when[80];
+	opened_words(m, d, when, sizeof when);
 	const struct say say = {.saying = time_is_set(d->closed) ? SAY_SLIP_AFTER_DISCREPANCY_FOUND
 	                                                         : SAY_SLIP_AFTER_DISCREPANCY,
-	                        .time = slip_minute(d->opened),
+	                        .first = when,
 	                        .words = d->what,
 	                        .second = then};
 	found_words(m, d, then, sizeof then);

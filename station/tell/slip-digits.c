@@ -74,6 +74,21 @@ static const char *told_minutes(const struct making *m, const struct story_digit
 	return on_paper;
 }
 
+static int count_ended(const struct story *s)
+{
+	for (int i = 0; i < s->n_counts; i++)
+		if (s->counts[i].kind == COUNT_FINAL)
+			return 1;
+	return 0;
+}
+
+static enum saying not_bare(const struct story *s)
+{
+	return !s->ended        ? SAY_SLIP_NOT_YET_BARE
+	       : count_ended(s) ? SAY_SLIP_NOT_SEEN_BARE
+	                        : SAY_SLIP_NOT_SEEN_BARE_NO_COUNT;
+}
+
 static int seen_bare(const struct making *m, const struct story_digit *d)
 {
 	const struct digit *now = sheet_digit_const(&m->s->sheet, d->number);
@@ -96,22 +111,28 @@ static void detail_of(const struct making *m, const struct story_digit *d, char 
 	else if (seen_bare(m, d))
 		say.saying = also ? SAY_SLIP_SEEN_BARE_ALSO : SAY_SLIP_SEEN_BARE;
 	else
-		say.saying = m->s->ended ? SAY_SLIP_NOT_SEEN_BARE : SAY_SLIP_NOT_YET_BARE;
+		say.saying = not_bare(m->s);
 	if (!seen_bare(m, d) && is_on(d))
 		snprintf(out, size, "%s", times);
 	else
 		slip_say(m, &say, out, size);
 }
 
+static enum saying first_words(const struct making *m, const struct story_digit *d)
+{
+	if (is_on(d))
+		return m->s->ended ? SAY_SLIP_DIGIT_ON : SAY_SLIP_DIGIT_ON_BRIEF;
+	if (m->s->paper_sheet)
+		return SAY_SLIP_OF_DIGIT;
+	return d->time_moved ? SAY_SLIP_DIGIT_CORRECTED : SAY_SLIP_DIGIT;
+}
+
 static void put_digit(const struct making *m, json_t *list, const struct story_digit *d)
 {
 	json_t *o = json_object();
 	char says[200], detail[1200], hm[SLIP_HM], paper[60];
-	const struct say say = {.saying = !is_on(d)     ? SAY_SLIP_DIGIT
-	                                  : m->s->ended ? SAY_SLIP_DIGIT_ON
-	                                                : SAY_SLIP_DIGIT_ON_BRIEF,
-	                        .digit = d->number,
-	                        .words = told_minutes(m, d, paper)};
+	const struct say say = {
+	    .saying = first_words(m, d), .digit = d->number, .words = told_minutes(m, d, paper)};
 	slip_say(m, &say, says, sizeof says);
 	saying_capital(says);
 	detail_of(m, d, detail, sizeof detail);

@@ -25,6 +25,17 @@ static int is_back(const struct item *it)
 	return it->place == ITEM_RETURNED || it->place == ITEM_ISOLATED || it->place == ITEM_STRUCK;
 }
 
+static int is_in_pieces(const struct item *it)
+{
+	return item_open(it) && it->place != ITEM_EXTRA && it->condition == CONDITION_PIECES_MISSING;
+}
+
+/* What was shown with a piece of it missing is not all there, however many pieces were seen. */
+static int accounted(const struct item *it)
+{
+	return is_in_pieces(it) && it->shown >= it->pieces ? it->pieces - 1 : it->shown;
+}
+
 static int is_one_row(const struct item *a, const struct item *b)
 {
 	return item_counts(a) && item_counts(b) && a->place != ITEM_EXTRA && b->place != ITEM_EXTRA &&
@@ -184,7 +195,7 @@ static void put_flag(json_t *o, const struct group *g)
 		open += item_open(sheet_item_const(&g->m->s->sheet, g->items[i]));
 	if (it->place == ITEM_EXTRA)
 		snprintf(text, sizeof text, "%s", slip_text(g->m, SAY_SLIP_EXTRA));
-	else if (item_open(it) && it->condition == CONDITION_PIECES_MISSING)
+	else if (is_in_pieces(it))
 		snprintf(text, sizeof text, "%s", slip_text(g->m, SAY_SLIP_IN_PIECES));
 	else if (g->missing)
 		slip_say(g->m, SAY(SLIP_NOT_FOUND, .n = n), text, sizeof text);
@@ -255,7 +266,7 @@ static void take(struct group *g, int item)
 	const struct item *it = sheet_item_const(&g->m->s->sheet, item);
 	g->items[g->n++] = item;
 	g->in += it->place == ITEM_EXTRA ? 0 : it->pieces;
-	g->out += is_back(it) ? it->pieces : it->shown;
+	g->out += is_back(it) ? it->pieces : accounted(it);
 	g->missing += item_open(it) ? it->missing : 0;
 }
 
@@ -296,6 +307,7 @@ void slip_put_items(const struct making *m)
 static enum saying outcome_word(const struct item *it)
 {
 	return it->place == ITEM_EXTRA                   ? SAY_SLIP_OUTCOME_EXTRA
+	       : is_in_pieces(it)                        ? SAY_SLIP_OUTCOME_PIECES
 	       : it->place != ITEM_ACCOUNTED             ? SAY_SLIP_OUTCOME_NOT
 	       : it->condition == CONDITION_INTACT       ? SAY_SLIP_OUTCOME_INTACT
 	       : it->condition == CONDITION_CUT_COMPLETE ? SAY_SLIP_OUTCOME_CUT
@@ -310,7 +322,7 @@ void slip_outcome_items(const struct making *m, char *out, size_t size)
 	uint8_t taken[ITEMS_MAX + 1] = {0};
 	for (int i = 1; i <= s->n_items; i++) {
 		const struct item *it = &s->items[i - 1];
-		int pieces = it->pieces, shown = it->shown;
+		int pieces = it->pieces, shown = accounted(it);
 		char one[200];
 		if (!item_counts(it) || taken[i])
 			continue;
@@ -318,7 +330,7 @@ void slip_outcome_items(const struct making *m, char *out, size_t size)
 			if (!taken[k] && is_one_row(it, &s->items[k - 1]) &&
 			    outcome_word(it) == outcome_word(&s->items[k - 1])) {
 				pieces += s->items[k - 1].pieces;
-				shown += s->items[k - 1].shown;
+				shown += accounted(&s->items[k - 1]);
 				taken[k] = 1;
 			}
 		slip_say(m,

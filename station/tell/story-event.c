@@ -144,6 +144,7 @@ static void tell_digit(struct story *s, const struct event *e)
 			d->stretches[d->n_stretches - 1].off = e->at;
 		return;
 	case EV_DIGIT_EARLIER:
+		d->time_moved = 1;
 		if (d->n_stretches)
 			tell_earlier(&d->stretches[d->n_stretches - 1], e->what == STRETCH_ON,
 			             (int64_t)e->n * 60000);

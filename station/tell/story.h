@@ -53,6 +53,7 @@ struct story_digit {
 	struct story_reminder reminders[STORY_REMINDERS];
 	uint8_t tourniquet, forceps; /* item numbers that were on it last */
 	uint8_t without_sight;
+	uint8_t time_moved;    /* its on or off was entered as earlier than it was scanned */
 	struct moment doubted; /* asked whether one is on again, and not answered yet */
 	struct moment bare;
 	int32_t bare_by;

@@ -52,9 +52,10 @@
 	X(SLIP_SINGLE_NO_DIGIT, "slip-single-no-digit", "Single-person count: no second person agreed it aloud.")
 
 #define SLIP_DIGITS(X, N) \
-	X(SLIP_DIGIT, "slip-digit", "{digit}: {words}") \
-	X(SLIP_DIGIT_ON, "slip-digit-on", "{digit}: STILL ON, {words}") \
-	X(SLIP_DIGIT_ON_BRIEF, "slip-digit-on-brief", "{digit}: on for {words}") \
+	X(SLIP_DIGIT, "slip-digit", "{digit}: tourniquet {words}") \
+	X(SLIP_DIGIT_CORRECTED, "slip-digit-corrected", "{digit}: tourniquet {words}, corrected") \
+	X(SLIP_DIGIT_ON, "slip-digit-on", "{digit}: tourniquet STILL ON, {words}") \
+	X(SLIP_DIGIT_ON_BRIEF, "slip-digit-on-brief", "{digit}: tourniquet on for {words}") \
 	X(SLIP_MINUTES, "slip-minutes", "{n} min") \
 	X(SLIP_AT_LEAST, "slip-at-least", "at least {n} min") \
 	X(SLIP_TIMES, "slip-times", "{from} to {to}") \
@@ -71,6 +72,7 @@
 	X(SLIP_SEEN_BARE_UNTIMED, "slip-seen-bare-untimed", "{words}, seen bare by {person}") \
 	X(SLIP_SEEN_BARE_UNTIMED_ALSO, "slip-seen-bare-untimed-also", "{words}, seen bare by {person}; {what}") \
 	X(SLIP_NOT_SEEN_BARE, "slip-not-seen-bare", "{words}, NOT SEEN BARE after the final count") \
+	X(SLIP_NOT_SEEN_BARE_NO_COUNT, "slip-not-seen-bare-no-count", "{words}, NOT SEEN BARE; no final count was agreed") \
 	X(SLIP_NOT_YET_BARE, "slip-not-yet-bare", "{words}, not yet seen bare") \
 	X(SLIP_PATIENT_LOOKED, "slip-patient-looked", "the patient looked as well") \
 	X(SLIP_CARER_LOOKED, "slip-carer-looked", "a carer looked as well") \
@@ -81,7 +83,7 @@
 	X(SLIP_NOT_SAID, "slip-not-said", "{digit}: not said whether a tourniquet was on") \
 	X(SLIP_REMINDER, "slip-reminder", "{minutes} min at {time}") \
 	X(SLIP_REMINDERS_TOLD, "slip-reminders-told", "{list}: told by {person}") \
-	X(SLIP_REMINDERS_NOT, "slip-reminders-not", "{list}: not answered") \
+	X(SLIP_REMINDERS_NOT, "slip-reminders-not", "{list}: shown on the board, no badge scanned") \
 	X(SLIP_OF_DIGIT, "slip-of-digit", "{digit}: {words}") \
 	X(SLIP_OF_ITEM, "slip-of-item", "{item}: {text}")
 
@@ -122,11 +124,12 @@
 	X(SLIP_OUTCOME_CUT, "slip-outcome-cut", "{item}: {n} of {all} shown cut and complete") \
 	X(SLIP_OUTCOME_MARK, "slip-outcome-mark", "{item}: {n} of {all} by its mark") \
 	X(SLIP_OUTCOME_SHOWN, "slip-outcome-shown", "{item}: {n} of {all} shown") \
+	X(SLIP_OUTCOME_PIECES, "slip-outcome-pieces", "{item}: shown, PIECES MISSING, {n} of {all} accounted for") \
 	X(SLIP_OUTCOME_NOT, "slip-outcome-not", "{item}: {n} of {all}, NOT ALL ACCOUNTED FOR") \
 	X(SLIP_OUTCOME_EXTRA, "slip-outcome-extra", "{item}: {all} extra") \
-	X(SLIP_OUTCOME_BARE, "slip-outcome-bare", "{digit}: {words}, seen bare at {time}") \
+	X(SLIP_OUTCOME_BARE, "slip-outcome-bare", "{digit}: tourniquet {words}, seen bare at {time}") \
 	X(SLIP_OUTCOME_BARE_UNTIMED, "slip-outcome-bare-untimed", "{digit}: {words}, seen bare") \
-	X(SLIP_OUTCOME_NOT_BARE, "slip-outcome-not-bare", "{digit}: {words}, NOT SEEN BARE")
+	X(SLIP_OUTCOME_NOT_BARE, "slip-outcome-not-bare", "{digit}: tourniquet {words}, NOT SEEN BARE")
 
 /* What is missing, where it may be, and what to do. */
 #define SLIP_AMISS(X, N) \
@@ -144,6 +147,9 @@
 	X(SLIP_ROW_CORRECTED, "slip-row-corrected", "Corrected") \
 	X(SLIP_COUNTED, "slip-counted", "{n} {item}") \
 	X(SLIP_OF_SHOWN, "slip-of-shown", "{n} of {all} shown") \
+	X(SLIP_PIECE_MISSING, "slip-piece-missing", "a piece is missing") \
+	X(SLIP_ENDED_AT, "slip-ended-at", "ended {time}") \
+	X(SLIP_ENDED_BY, "slip-ended-by", "ended {time} by {person}") \
 	X(SLIP_NO_DIGIT_ENTERED, "slip-no-digit-entered", "no digit was entered for it") \
 	X(SLIP_THE_DIGIT, "slip-the-digit", "the {digit}") \
 	X(SLIP_NOTE_NOT_BARE, "slip-note-not-bare", "not yet seen bare") \
@@ -171,8 +177,9 @@
 	X(SLIP_N_DIGITS, "slip-n-digits", "{n} digits") \
 	X(SLIP_ANY_DIGIT, "slip-any-digit", "each digit that was operated on") \
 	X(SLIP_DIGITS_OPERATED, "slip-digits-operated", "digits that were operated on") \
-	X(SLIP_AFTER_DISCREPANCY, "slip-after-discrepancy", "After a discrepancy at {time}, {words}.") \
-	X(SLIP_AFTER_DISCREPANCY_FOUND, "slip-after-discrepancy-found", "After a discrepancy at {time}, {words}; {second}.") \
+	X(SLIP_AFTER_DISCREPANCY, "slip-after-discrepancy", "After a discrepancy at {first}, {words}.") \
+	X(SLIP_AFTER_DISCREPANCY_FOUND, "slip-after-discrepancy-found", "After a discrepancy at {first}, {words}; {second}.") \
+	X(SLIP_TIME_ON_SLIP, "slip-time-on-slip", "{time} (slip {slip})") \
 	X(SLIP_WAS_MISSING, "slip-was-missing", "not found: {n} {item}") \
 	X(SLIP_WAS_IN_PIECES, "slip-was-in-pieces", "pieces missing: {item}") \
 	X(SLIP_WAS_EXTRA, "slip-was-extra", "extra: {n} {item}") \
@@ -187,7 +194,7 @@
 	X(SLIP_SEARCH_CLOSED, "slip-search-closed", "Search, {from} to {to}") \
 	X(SLIP_SEARCH_ENDED, "slip-search-ended", "Search from {from}") \
 	X(SLIP_STEP_DONE, "slip-step-done", "done {time}") \
-	X(SLIP_STEP_NOT_DONE, "slip-step-not-done", "not done {time}, because") \
+	X(SLIP_STEP_NOT_DONE, "slip-step-not-done", "not done {time}, because (write it here):") \
 	X(SLIP_STEP_NOT_DONE_WHY, "slip-step-not-done-why", "not done {time}, because: {reason}") \
 	X(SLIP_STEP_FOUND, "slip-step-found", "found here {time}") \
 	X(SLIP_INCIDENT, "slip-incident", "incident number") \

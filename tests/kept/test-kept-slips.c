@@ -158,6 +158,18 @@ static json_int_t sum(const json_t *document, const char *field)
 	return n;
 }
 
+/* Form 1 called accounted for what was shown with a piece of it missing; nothing is, that is not all there. */
+static json_int_t sum_in_pieces(const json_t *document)
+{
+	json_int_t n = 0;
+	size_t i;
+	json_t *item;
+	json_array_foreach(json_object_get(document, "items"), i, item) n +=
+	    strcmp(json_text(item, "condition"), "pieces missing") == 0 &&
+	    json_number(item, "out", 0) == json_number(item, "in", 0);
+	return n;
+}
+
 static void says_each(const json_t *then, const char *list, const char *field, const char *all,
                       const char *file)
 {
@@ -178,7 +190,7 @@ static void says_the_facts(json_t *then, json_t *now, const char *file)
 		return; /* an addendum repeats nothing, and names where it stands */
 	char *all = json_dumps(now, JSON_COMPACT);
 	assert_int_equal(sum(then, "in"), sum(now, "in"));
-	assert_int_equal(sum(then, "out"), sum(now, "out"));
+	assert_int_equal(sum(then, "out") - sum_in_pieces(then), sum(now, "out"));
 	says_each(then, "items", "identity", all, file);
 	says_each(then, "items", "lot", all, file);
 	says_each(then, "people", "name", all, file);
@@ -213,8 +225,9 @@ static void says_the_same(const json_t *then, const json_t *now, const char *fil
 	const char *key;
 	json_t *value;
 	if (json_is_object(then) && json_is_object(now)) {
-		json_object_foreach((json_t *)now, key,
-		                    value) if (!json_object_get(then, key) && strcmp(key, "note") != 0)
+		json_object_foreach((json_t *)now, key, value) if (!json_object_get(then, key) &&
+		                                                   strcmp(key, "note") != 0 &&
+		                                                   strcmp(key, "shout_note") != 0)
 		    fail_msg("%s: '%s' is new", file, key);
 		json_object_foreach((json_t *)then, key, value)
 		    says_the_same(value, json_object_get(now, key), file);

@@ -14,6 +14,7 @@ const struct sample samples[] = {
     {"slip-a6", "ordinary", 1, "a6", 300},
     {"slip-roll80", "ordinary", 1, "roll80", 203},
     {"discrepancy-a5", "discrepancy", 1, "a5", 300},
+    {"discrepancy-two-a5", "look-at-each", 1, "a5", 300},
     {"discrepancy-roll80", "discrepancy", 1, "roll80", 203},
     {"unresolved-a4", "unresolved", 2, "a4", 300},
     {"found-a5", "discrepancy", 2, "a5", 300},

@@ -55,7 +55,7 @@ static void count_and_look_are_printed_apart_and_nothing_is_called_safe(void **s
 {
 	(void)state;
 	struct trace t = drawn_sample("slip-a5");
-	assert_int_equal(drawn_count(&t, "Right index finger: 32 min"), 1);
+	assert_int_equal(drawn_count(&t, "Right index finger: tourniquet 32 min"), 1);
 	assert_int_equal(drawn_count(&t, "10:00 to 10:32, seen bare at 10:32 by CIRC-2"), 1);
 	assert_int_equal(drawn_count(&t, "shown to both, intact"), 1);
 	assert_int_equal(drawn_has(&t, "agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2"), 1);
@@ -144,9 +144,9 @@ static void the_ordinary_case_takes_one_page(void **state)
 	static const struct {
 		const char *name;
 		int pages;
-	} most[] = {{"slip-a4", 1},   {"slip-a5", 1},        {"slip-a6", 2},       {"slip-roll80", 1},
-	            {"late-a5", 1},   {"discrepancy-a5", 1}, {"unresolved-a4", 1}, {"addendum-a5", 1},
-	            {"single-a6", 2}, {"found-a5", 2}};
+	} most[] = {{"slip-a4", 1},   {"slip-a5", 1},        {"slip-a6", 2},           {"slip-roll80", 1},
+	            {"late-a5", 1},   {"discrepancy-a5", 1}, {"unresolved-a4", 1},     {"addendum-a5", 1},
+	            {"single-a6", 2}, {"found-a5", 2},       {"discrepancy-two-a5", 1}};
 	for (size_t i = 0; i < sizeof most / sizeof *most; i++) {
 		struct trace t = drawn_sample(most[i].name);
 		int pages = t.marks[t.count - 1].page;
@@ -156,6 +156,25 @@ static void the_ordinary_case_takes_one_page(void **state)
 			fail_msg("%s is %.1f mm long", most[i].name, t.page_height_mm[1]);
 		trace_deinit(&t);
 	}
+}
+
+/* A page that comes off says whose it is, where and of which day. */
+static void a_further_page_bears_the_patients_label_and_the_day(void **state)
+{
+	(void)state;
+	struct trace t = drawn_sample("found-a5");
+	int spaces = 0, named = 0, found = 0;
+	for (size_t i = 0; i < t.count; i++) {
+		const struct mark *m = &t.marks[i];
+		spaces += m->page == 2 && m->kind == MARK_SPACE;
+		named += m->page == 2 && m->kind == MARK_TEXT && strstr(m->text, "Theatre 1") &&
+		         strstr(m->text, "case 1") && strstr(m->text, "25 Nov 2026");
+		found += m->page == 1 && m->kind == MARK_TEXT && strstr(m->text, "found here 10:13");
+	}
+	assert_int_equal(spaces, 1);
+	assert_int_equal(named, 1);
+	assert_int_equal(found, 1); /* the first page is not left half empty */
+	trace_deinit(&t);
 }
 
 /* Smaller letters are not read at arm's length: 7 point on narrow paper, else 7.5. */
@@ -191,7 +210,8 @@ static void the_site_says_how_large_the_patients_label_is(void **state)
 		drawn_make(d, &t, &pdf, &pages);
 		drawn_stands_clear(names[i], &t, 3.9);
 		for (size_t k = 0; k < t.count; k++)
-			found += t.marks[k].kind == MARK_SPACE && fabs(t.marks[k].width_mm - 68) < 0.1 &&
+			found += t.marks[k].page == 1 && t.marks[k].kind == MARK_SPACE &&
+			         fabs(t.marks[k].width_mm - 68) < 0.1 &&
 			         fabs(t.marks[k].height_mm - 41) < 0.1;
 		assert_int_equal(found, 1);
 		trace_deinit(&t);
@@ -332,6 +352,7 @@ int main(void)
 	    cmocka_unit_test(what_is_missing_where_and_what_to_do_come_first),
 	    cmocka_unit_test(the_digit_and_its_minutes_are_the_largest_where_nothing_is_amiss),
 	    cmocka_unit_test(the_ordinary_case_takes_one_page),
+	    cmocka_unit_test(a_further_page_bears_the_patients_label_and_the_day),
 	    cmocka_unit_test(nothing_on_a_slip_is_smaller_than_its_paper_allows),
 	    cmocka_unit_test(the_site_says_how_large_the_patients_label_is),
 	    cmocka_unit_test(what_is_not_ordinary_is_printed_so),

@@ -448,13 +448,13 @@ static void a_slip_speaks_the_language_that_its_event_holds(void **state)
 	assert_string_equal(json_text(document, "language"), "de");
 	assert_string_equal(json_text(document, "day"), "25. Nov. 2026");
 	assert_string_equal(json_text(document, "heading_words"), "Noch nicht beendet.");
-	assert_string_equal(json_text(digit, "says"), "Rechter Zeigefinger: 11 min");
+	assert_string_equal(json_text(digit, "says"), "Rechter Zeigefinger: Tourniquet 11 min, berichtigt");
 	assert_string_equal(json_text(digit, "detail"), "11:01 bis 11:12, noch nicht bloß gesehen");
 	assert_int_equal(said(document, "Zählungen", "keine Zählung wurde bestätigt"), 1);
 	assert_int_equal(said(document, "Berichtigt", "rechter Zeigefinger: ab war 3 min früher"), 1);
 	assert_int_equal(said(document, "Vermerke", "Um 11:17 unterbrochen"), 1);
 	assert_string_equal(json_text(summary, "outcome"),
-	                    "Rechter Zeigefinger: 11 min, NICHT BLOSS GESEHEN");
+	                    "Rechter Zeigefinger: Tourniquet 11 min, NICHT BLOSS GESEHEN");
 }
 
 int main(void)

@@ -14,12 +14,12 @@
 
 #include "count/event.h"
 
-#define NOT_OF_CASE(kind, name, group, lasting, fields) EVENT_CASE(SAME_CASE_##group, kind)
-#define NOT_OF_PEOPLE(kind, name, group, lasting, fields) EVENT_CASE(SAME_PEOPLE_##group, kind)
-#define NOT_OF_ITEM(kind, name, group, lasting, fields) EVENT_CASE(SAME_ITEM_##group, kind)
-#define NOT_OF_DIGIT(kind, name, group, lasting, fields) EVENT_CASE(SAME_DIGIT_##group, kind)
-#define NOT_OF_COUNT(kind, name, group, lasting, fields) EVENT_CASE(SAME_COUNT_##group, kind)
-#define NOT_OF_LEDGER(kind, name, group, lasting, fields) EVENT_CASE(SAME_LEDGER_##group, kind)
+#define NOT_OF_CASE(kind, name, group, lasting, fields) EVENT_CASE(kind, SAME_CASE_##group)
+#define NOT_OF_PEOPLE(kind, name, group, lasting, fields) EVENT_CASE(kind, SAME_PEOPLE_##group)
+#define NOT_OF_ITEM(kind, name, group, lasting, fields) EVENT_CASE(kind, SAME_ITEM_##group)
+#define NOT_OF_DIGIT(kind, name, group, lasting, fields) EVENT_CASE(kind, SAME_DIGIT_##group)
+#define NOT_OF_COUNT(kind, name, group, lasting, fields) EVENT_CASE(kind, SAME_COUNT_##group)
+#define NOT_OF_LEDGER(kind, name, group, lasting, fields) EVENT_CASE(kind, SAME_LEDGER_##group)
 
 /* Where both are one group, `same` is two empty arguments and the second of all is nothing; else it is one, and the case is. */
 #define SAME_CASE_CASE ,
@@ -28,8 +28,7 @@
 #define SAME_DIGIT_DIGIT ,
 #define SAME_COUNT_COUNT ,
 #define SAME_LEDGER_LEDGER ,
-#define EVENT_CASE(same, kind) EVENT_CASE_EXPANDED(same, case EV_##kind:, )
-#define EVENT_CASE_EXPANDED(...) EVENT_CASE_SECOND(__VA_ARGS__)
+#define EVENT_CASE(kind, ...) EVENT_CASE_SECOND(__VA_ARGS__, case EV_##kind:, )
 #define EVENT_CASE_SECOND(first, second, ...) second
 
 #endif

@@ -56,10 +56,12 @@ static void trial_begin(struct trial *t, const struct station *st, int32_t case_
 {
 	int index = station_sheet_of_case(st, case_no);
 	t->open = index >= 0;
-	if (!t->open)
+	if (!t->open) {
+		memset(&t->sheet, 0, sizeof t->sheet);
 		return;
-	sheet_copy(&t->sheet, &st->sheets[index]);
-	sheet_copy(&t->before, &st->before[index]);
+	}
+	sheet_save(&t->sheet, &st->sheets[index]);
+	sheet_save(&t->before, &st->before[index]);
 	t->undo = st->undo[index];
 }
 
@@ -114,7 +116,6 @@ static int case_fits(const struct station *st, const struct event *events, int f
                      struct error *e)
 {
 	struct trial t;
-	t.sheet.n_items = t.sheet.n_digits = t.before.n_items = t.before.n_digits = 0;
 	struct origin at = {0};
 	trial_begin(&t, st, events[from].case_no);
 	for (int i = from; i < count; i++) {

@@ -38,12 +38,17 @@ const char *question_words(enum question q)
 	return saying_text(questions[q].saying);
 }
 
-void sheet_copy(struct sheet *to, const struct sheet *from)
+void sheet_save(struct sheet *to, const struct sheet *from)
 {
-	int items = to->n_items, digits = to->n_digits;
 	memcpy(to, from, offsetof(struct sheet, items));
 	memcpy(to->items, from->items, sizeof *to->items * from->n_items);
 	memcpy(to->digits, from->digits, sizeof *to->digits * from->n_digits);
+}
+
+void sheet_copy(struct sheet *to, const struct sheet *from)
+{
+	int items = to->n_items, digits = to->n_digits;
+	sheet_save(to, from);
 	if (items > from->n_items)
 		memset(&to->items[from->n_items], 0, sizeof *to->items * (size_t)(items - from->n_items));
 	if (digits > from->n_digits)

@@ -188,6 +188,8 @@ int sheet_apply(struct sheet *s, const struct event *e, struct origin *at);
 /* `to` becomes as `from` is, byte for byte, where it was a sheet itself (or zero). A full sheet is some 15 kB, an ordinary one
  * a few hundred bytes, and each scan copies it several times. */
 void sheet_copy(struct sheet *to, const struct sheet *from);
+/* Into memory that nobody set: what is behind its lists must not be read. */
+void sheet_save(struct sheet *to, const struct sheet *from);
 void sheet_clear(struct sheet *s); /* an empty place: all zero, where it was a sheet */
 
 /* Looking things up. Items are numbered from 1; NULL and 0 mean none. */

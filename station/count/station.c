@@ -385,8 +385,7 @@ int station_step(struct sheet *s, struct sheet *before, struct step *undo, const
 		return 0;
 	}
 	struct sheet was;
-	was.n_items = was.n_digits = 0; /* nothing behind them is read */
-	sheet_copy(&was, s);
+	sheet_save(&was, s);
 	if (s->unfollowed && !s->room) /* the event that said it could not be read */
 		s->room = e->room;
 	int r = sheet_apply(s, e, at);

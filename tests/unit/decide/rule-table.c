@@ -10,7 +10,7 @@
 #include <cmocka.h>
 
 #include "tests/states/known.h"
-#include "walk.h"
+#include "tests/states/walk.h"
 
 const struct room_plan two_people = {"rules",      .tourniquets = 2, .forceps = 1, .others = 1, .rolls_on = 1,
                                      .refused = 1, .digits = 2,      .people = 4,  .later = 1};

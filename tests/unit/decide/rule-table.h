@@ -2,7 +2,7 @@
 #ifndef BANDTALLY_TESTS_DECIDE_RULE_TABLE_H
 #define BANDTALLY_TESTS_DECIDE_RULE_TABLE_H
 
-#include "walk.h"
+#include "tests/states/walk.h"
 
 struct table {
 	struct world w;

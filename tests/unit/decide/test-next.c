@@ -13,7 +13,7 @@
 #include "decide/turn.h"
 #include "decide/want.h"
 #include "tests/states/known.h"
-#include "walk.h"
+#include "tests/states/walk.h"
 
 #define PLAN                                                                                                 \
 	.tourniquets = 2, .forceps = 1, .others = 1, .rolls_on = 1, .refused = 1, .digits = 2, .people = 4

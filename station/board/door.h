@@ -9,7 +9,7 @@
 struct evhttp;
 struct evhttp_request;
 
-#define DOOR_BODY_MAX 1024 /* bytes of a request's body */
+#define DOOR_BODY_MAX 3072 /* bytes of a request's body */
 
 struct door {
 	struct guard_names names; /* `port` is filled in when it opens */

@@ -48,6 +48,7 @@ static int take(struct feed *f, const json_t *line)
 	json_t *view = json_object_get(line, "view"), *status = json_object_get(line, "status");
 	const json_t *reply = json_object_get(line, "reply"), *entry = json_object_get(line, "entry");
 	const json_t *let_in = json_object_get(line, "let_in"), *tls = json_object_get(line, "tls");
+	const json_t *answer = json_object_get(line, "answer");
 	if (json_number(line, "v", 0) != 1)
 		return -EINVAL;
 	if (view)
@@ -58,6 +59,8 @@ static int take(struct feed *f, const json_t *line)
 		return hub_let_in(f->hub, let_in);
 	if (reply)
 		return waiting_reply(f->waiting, reply);
+	if (answer)
+		return waiting_answer(f->waiting, answer);
 	if (entry)
 		return waiting_entry(f->waiting, entry);
 	if (tls && f->take_tls) {
@@ -190,6 +193,16 @@ int feed_keyed(struct feed *f, const char *id, int room, const char *code, const
 	json_object_set_new(o, "code", json_string(code));
 	json_object_set_new(o, "cookie", json_string(cookie));
 	return say(f, "keyed", o);
+}
+
+int feed_ask(struct feed *f, const char *id, int room, const json_t *ask, const char *cookie)
+{
+	json_t *o = json_object();
+	json_object_set_new(o, "id", json_string(id));
+	json_object_set_new(o, "room", json_integer(room));
+	json_object_set_new(o, "ask", json_incref((json_t *)ask));
+	json_object_set_new(o, "cookie", json_string(cookie));
+	return say(f, "ask", o);
 }
 
 int feed_open(struct feed *f, const struct secret_hash *cookie)

@@ -5,16 +5,18 @@
  *                  {"v":1,"seq":14,"alive":true}    once a second
  *                  {"v":1,"seq":15,"let_in":{"tickets":[hash, …],"cookies":[{"hash":…,"room":1,"types":true}, …]}}
  *                                                   which work; whole, at each change
- *                  {"v":1,"seq":16,"entry":{"id":"t1","room":1,"cookie":"…"}}   for a ticket; without a cookie: it is
- *                                                   none
+ *                  {"v":1,"seq":16,"entry":{"id":"t1","room":1,"page":"stores","cookie":"…"}}   for a ticket; without a
+ *                                                   cookie: it is none; without a page: the room's board
  *                  {"v":1,"seq":17,"reply":{"id":"t2","verdict":…,"said":…}}    to a typed code; or "refused":
  *                                                   "closed", its cookie does not work, or "often"
+ *                  {"v":1,"seq":17,"answer":{"id":"t3","answer":{…}}}   to what a page asked; or "refused", as above
  *                  {"v":1,"seq":18,"tls":{"certificate":…,"key":…,"clients":…,"revoked":…}}   the texts of the board
  *                  elsewhere's files, read again; or {"fault":"…"}, why they cannot be
  * board → daemon:  {"v":1,"listening":{"port":8417}}   once, first; "elsewhere": its port, where that is
  * served
  *                  {"v":1,"ticket":{"id":"t1","ticket":"…"}}
  *                  {"v":1,"keyed":{"id":"t2","room":1,"code":"…","cookie":"…"}}
+ *                  {"v":1,"ask":{"id":"t3","room":9,"ask":{…},"cookie":"…"}}    of the stores' page (run/asked.h)
  *                  {"v":1,"open":hash}              a page is open with this cookie; at once, and now and then
  *
  * A line that is wrong is logged and passed over; the next one counts. The end of the input ends the board.
@@ -44,6 +46,7 @@ int feed_listening(struct feed *feed, int port, int elsewhere); /* `elsewhere` 0
 void feed_id(struct feed *feed, char id[WAITING_ID_BYTES]);
 int feed_ticket(struct feed *feed, const char *id, const char *ticket);
 int feed_keyed(struct feed *feed, const char *id, int room, const char *code, const char *cookie);
+int feed_ask(struct feed *feed, const char *id, int room, const json_t *ask, const char *cookie);
 int feed_open(struct feed *feed, const struct secret_hash *cookie);
 
 #endif

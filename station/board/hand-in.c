@@ -53,26 +53,40 @@ void hand_in_ticket(const struct hand_in *at, struct evhttp_request *req, const 
 		not_told(at, id);
 }
 
-/* What came as a code and its room, or a refusal is answered and the room is 0. */
-static int read_code(const struct hand_in *at, struct evhttp_request *req, char code[FEED_CODE_MAX + 1])
+/* The body as an object, a new reference; NULL where a refusal was answered. */
+static json_t *read_body(struct evhttp_request *req, const char *too_long)
 {
 	struct evbuffer *body = evhttp_request_get_input_buffer(req);
 	size_t size = evbuffer_get_length(body);
 	char text[DOOR_BODY_MAX + 1];
 	if (size > DOOR_BODY_MAX || evbuffer_copyout(body, text, size) != (ev_ssize_t)size) {
-		answer_refusal(req, 413, "Payload Too Large", "A code has at most 128 characters.\n");
-		return 0;
+		answer_refusal(req, 413, "Payload Too Large", too_long);
+		return NULL;
 	}
-	_cleanup_(json_drop) json_t *o = json_read(text, size, NULL);
+	json_t *o = json_read(text, size, NULL);
+	return o ? o : json_object(); /* in which nothing is found */
+}
+
+static int room_of(const struct hand_in *at, const json_t *o)
+{
 	int64_t room = json_number(o, "room", 0);
-	if (room < 1 || room > HUB_ROOM_MAX || !hub_knows_room(at->hub, (int)room) ||
-	    !code_is_plain(json_text(o, "code"))) {
+	return room >= 1 && room <= HUB_ROOM_MAX && hub_knows_room(at->hub, (int)room) ? (int)room : 0;
+}
+
+/* What came as a code and its room, or a refusal is answered and the room is 0. */
+static int read_code(const struct hand_in *at, struct evhttp_request *req, char code[FEED_CODE_MAX + 1])
+{
+	_cleanup_(json_drop) json_t *o = read_body(req, "A code has at most 128 characters.\n");
+	int room = room_of(at, o);
+	if (!o)
+		return 0;
+	if (!room || !code_is_plain(json_text(o, "code"))) {
 		answer_refusal(req, 400, "Bad Request",
 		               "A typed code needs a room of this station and 1 to 128 plain characters.\n");
 		return 0;
 	}
 	snprintf(code, FEED_CODE_MAX + 1, "%s", json_text(o, "code"));
-	return (int)room;
+	return room;
 }
 
 /* True where it comes from a page of this board, where typing is not switched off. */
@@ -92,16 +106,39 @@ static bool may_come(const struct hand_in *at, struct evhttp_request *req)
 	return false;
 }
 
+/* The cookie with which it may be typed in that room; a refusal is answered where there is none. */
+static bool has_cookie(const struct hand_in *at, struct evhttp_request *req, int room,
+                       char cookie[SECRET_LETTERS + 1])
+{
+	if (shown_typing(hub_lets_in(at->hub), header(req, "Cookie"), at->door->names.port, room, cookie))
+		return true;
+	answer_refusal(req, 403, "Forbidden", SAYS_CLOSED);
+	return false;
+}
+
 void hand_in_code(const struct hand_in *at, struct evhttp_request *req)
 {
 	char id[WAITING_ID_BYTES], code[FEED_CODE_MAX + 1], cookie[SECRET_LETTERS + 1];
 	int room = may_come(at, req) ? read_code(at, req, code) : 0;
-	if (!room)
+	if (!room || !has_cookie(at, req, room, cookie))
 		return;
-	if (!shown_typing(hub_lets_in(at->hub), header(req, "Cookie"), at->door->names.port, room, cookie)) {
-		answer_refusal(req, 403, "Forbidden", SAYS_CLOSED);
-		return;
-	}
 	if (waits(at, req, id) && feed_keyed(at->feed, id, room, code, cookie) < 0)
+		not_told(at, id);
+}
+
+void hand_in_ask(const struct hand_in *at, struct evhttp_request *req)
+{
+	char id[WAITING_ID_BYTES], cookie[SECRET_LETTERS + 1];
+	if (!may_come(at, req))
+		return;
+	_cleanup_(json_drop) json_t *o = read_body(req, "That is too long to be asked at once.\n");
+	const json_t *ask = json_object_get(o, "ask");
+	int room = room_of(at, o);
+	if (!o)
+		return;
+	if (!room || !json_is_object(ask))
+		answer_refusal(req, 400, "Bad Request", "What is asked needs a room of this station.\n");
+	else if (has_cookie(at, req, room, cookie) && waits(at, req, id) &&
+	         feed_ask(at->feed, id, room, ask, cookie) < 0)
 		not_told(at, id);
 }

@@ -55,8 +55,9 @@ static void send_asset(struct evhttp_request *req, const char *name)
 			evbuffer_free(body);
 		return;
 	}
-	answer_refusal(req, 404, "Not Found",
-	               "There is no such page: the board is at /, the desk's view at /desk.\n");
+	answer_refusal(
+	    req, 404, "Not Found",
+	    "There is no such page: the board is at /, the desk's view at /desk, stores at /stores.\n");
 }
 
 /* A whole number of 1 to HUB_ROOM_MAX in digits, or 0. */
@@ -155,6 +156,8 @@ static void on_get(struct entrance *at, struct evhttp_request *req, const char *
 	const struct told_text *told = catalogues_text(at->server->parts.catalogues, path);
 	if (told)
 		answer(req, 200, "OK", told->type, told->text.data);
+	else if (strcmp(path, "/stores") == 0)
+		send_asset(req, "stores.html");
 	else if (strcmp(path, "/events") == 0)
 		send_events(at, req, query);
 	else
@@ -182,6 +185,8 @@ static void on_request(struct evhttp_request *req, void *context)
 		                     "open it by one of them.\n");
 	else if (how == EVHTTP_REQ_POST && strcmp(path, "/keyed") == 0)
 		hand_in_code(&where, req);
+	else if (how == EVHTTP_REQ_POST && strcmp(path, "/stores/ask") == 0)
+		hand_in_ask(&where, req);
 	else if (how == EVHTTP_REQ_GET && strncmp(path, TICKET_PATH, strlen(TICKET_PATH)) == 0)
 		hand_in_ticket(&where, req, path);
 	else if (how == EVHTTP_REQ_GET || (how == EVHTTP_REQ_HEAD && strcmp(path, "/events") != 0))

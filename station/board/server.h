@@ -4,11 +4,12 @@
  * so, and admits only browsers that show a certificate (tls.h). What is asked, checked and limited is the
  * same at both; a code is typed elsewhere only where that is switched on by itself.
  *
- *   GET /  /desk  and the files they name   embedded in the program (assets.h)
+ *   GET /  /desk  /stores  and the files they name   embedded in the program (assets.h)
  *   GET /words/CODE.json                    a language's sentences (words/page-catalogue.h); English is embedded
  *   GET /events?room=N | ?desk=1            server-sent events: hello, status, view, alive
  *   GET /ticket/TICKET                      once and within a minute: 303 to the room's page, with a cookie
  *   POST /keyed {"room":1,"code":"…"}       a typed code, with that cookie; answers 200 {"verdict":…,"said":…}
+ *   POST /stores/ask {"room":9,"ask":{…}}  what the stores' page asks, with that cookie; answers 200 with the daemon's answer
  *   anything else                           a refusal in one plain sentence
  *
  * Every answer bears a policy that allows nothing from elsewhere and nothing inline; none but that to a ticket sets a

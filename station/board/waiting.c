@@ -85,6 +85,11 @@ struct evhttp_request *waiting_take(struct waiting *w, const char *id)
 	return o ? let_go(o) : NULL;
 }
 
+static void answer_json(struct evhttp_request *req, const char *text)
+{
+	answer(req, 200, "OK", "application/json", text);
+}
+
 static void refuse_code(struct evhttp_request *req, const char *why)
 {
 	if (strcmp(why, "often") == 0)
@@ -107,18 +112,37 @@ int waiting_reply(struct waiting *w, const json_t *reply)
 	if (*why)
 		refuse_code(let_go(o), why);
 	else
-		answer(let_go(o), 200, "OK", "application/json", text.data);
+		answer_json(let_go(o), text.data);
+	return 0;
+}
+
+int waiting_answer(struct waiting *w, const json_t *answer)
+{
+	_cleanup_(buf_free) struct buf text = {0};
+	const char *id = json_text(answer, "id"), *why = json_text(answer, "refused");
+	const json_t *said = json_object_get(answer, "answer");
+	int n = *id && (*why || json_is_object(said)) ? 0 : -EINVAL;
+	if (n == 0 && !*why)
+		n = json_write_canonical(said, &text);
+	struct one *o = n == 0 ? find(w, id) : NULL;
+	if (!o)
+		return n;
+	if (*why)
+		refuse_code(let_go(o), why);
+	else
+		answer_json(let_go(o), text.data);
 	return 0;
 }
 
 /* The ticket leaves the address at once. The browser keeps the cookie until it is closed; how long it works is the daemon's
  * to say. */
-static void enter(const struct one *o, struct evhttp_request *req, int room, const char *cookie)
+static void enter(const struct one *o, struct evhttp_request *req, int room, const char *page,
+                  const char *cookie)
 {
 	char set[160], to[24] = "/desk";
 	struct evkeyvalq *out = evhttp_request_get_output_headers(req);
 	if (room != COOKIE_DESK)
-		snprintf(to, sizeof to, "/?room=%d", room);
+		snprintf(to, sizeof to, "/%s?room=%d", strcmp(page, "stores") == 0 ? page : "", room);
 	snprintf(set, sizeof set, "bandtally-%d-%d=%s; Path=/; HttpOnly; SameSite=Strict%s", o->port, room,
 	         cookie, o->tls ? "; Secure" : "");
 	evhttp_add_header(out, "Location", to);
@@ -137,7 +161,7 @@ int waiting_entry(struct waiting *w, const json_t *entry)
 		return 0;
 	struct evhttp_request *req = let_go(o);
 	if (*cookie)
-		enter(o, req, (int)room, cookie);
+		enter(o, req, (int)room, json_text(entry, "page"), cookie);
 	else
 		answer_refusal(req, 403, "Forbidden", SAYS_USED_UP);
 	return 0;

@@ -26,8 +26,9 @@ int waiting_add(struct waiting *waiting, struct evhttp_request *req, const char 
 struct evhttp_request *waiting_take(struct waiting *waiting, const char *id);
 
 /* The daemon's words (feed.h). 0, or -EINVAL where they are none; that nobody waits for them any more is no fault. */
-int waiting_reply(struct waiting *waiting, const json_t *reply); /* to a typed code */
-int waiting_entry(struct waiting *waiting, const json_t *entry); /* to a ticket */
+int waiting_reply(struct waiting *waiting, const json_t *reply);   /* to a typed code */
+int waiting_answer(struct waiting *waiting, const json_t *answer); /* to what a page asked */
+int waiting_entry(struct waiting *waiting, const json_t *entry);   /* to a ticket */
 
 #define SAYS_CLOSED                                                                                          \
 	"Typing is closed: ask for a new ticket. Whoever looks after the station gets one with 'bandtally "  \

@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include "base/log.h"
+#include "run/asked.h"
 #include "run/board.h"
 #include "run/typing.h"
 
@@ -85,6 +86,7 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	} kinds[] = {{"listening", tell_where},
 	             {"keyed", typing_keyed},
 	             {"ticket", typing_ticket},
+	             {"ask", asked_at_page},
 	             {"open", typing_open}};
 	struct daemon *d = context;
 	_cleanup_(json_drop) json_t *o = line ? json_read(line, size, NULL) : NULL;

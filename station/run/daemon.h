@@ -59,7 +59,11 @@ struct daemon {
 	int board_port, elsewhere_port; /* as the board said; 0 not yet */
 	struct tickets tickets;
 	struct pace typed[ROOMS_MAX]; /* by the room's place in the station */
-	int board_socket;             /* that the board is handed, -1: it opens its own */
+	struct {
+		struct buf bytes;       /* of a file that comes in parts */
+		struct secret_hash who; /* of the cookie of the page that sends it */
+	} file;
+	int board_socket; /* that the board is handed, -1: it opens its own */
 	struct hotplug *hotplug;
 	const struct finder *finder; /* NULL: no device is found by itself */
 	uint64_t shown;              /* core.changes that the board has been sent */

@@ -59,6 +59,9 @@ int request_name(const json_t *q, const char *key, char *out, size_t size, struc
 
 typedef json_t *request(struct client *c, const json_t *q);
 
+/* What a page of stores may ask as well, by its name (run/asked.h); NULL: not that. */
+request *request_at_page(const char *name);
+
 /* requests-count.c: what happens in a room, and what is shown of it */
 request request_scan, request_type, request_sheet, request_status, request_case, request_cases, request_retry,
     request_board;

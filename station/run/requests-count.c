@@ -186,6 +186,8 @@ json_t *request_board(struct client *c, const json_t *q)
 	struct error e = {0};
 	char address[ADDRESS_MAX];
 	int32_t room = c->d->core.station.rooms[0].number;
+	if (json_truth(q, "stores") && !(room = core_bench_room(&c->d->core)))
+		return answer_no("no ticket: station.ini has no room of kind stores: describe one there");
 	if (request_number(q, "room", 1, ROOM_MAX, &room, &e) < 0)
 		return answer_no(e.text);
 	unsigned types = core_is_bench(&c->d->core, room) ? RIGHT_STORES : RIGHT_COUNT;

@@ -73,6 +73,10 @@ json_t *request_stock(struct client *c, const json_t *q)
 	struct error e = {0};
 	struct batch of = {0};
 	struct core *core = &c->d->core;
+	if (json_object_get(q, "text") || json_object_get(q, "only"))
+		return answer_with_ok(stock_seek(&core->stock, &core->station, json_text(q, "text"),
+		                                 json_text(q, "only"), core_today(core)),
+		                      &e);
 	if (*json_text(q, "line") && take_lot(c, q, &of, &e) < 0)
 		return answer_no(e.text);
 	return answer_with("stock",

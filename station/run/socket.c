@@ -102,10 +102,22 @@ static const struct {
     {"keep", RIGHT_AUDIT, request_keep, 0},
 };
 
+request *request_at_page(const char *name)
+{
+	static const char *const asked[] = {"lines", "stock", "recall", "used"};
+	for (size_t i = 0; i < sizeof asked / sizeof *asked; i++)
+		for (size_t k = 0; strcmp(asked[i], name) == 0 && k < sizeof requests / sizeof *requests; k++)
+			if (strcmp(requests[k].name, name) == 0)
+				return requests[k].fn;
+	return NULL;
+}
+
 static unsigned rights_needed(const struct client *c, size_t i, const json_t *q)
 {
 	const json_t *room = json_object_get(q, "room");
-	int64_t number = room ? json_integer_value(room) : c->d->core.station.rooms[0].number;
+	int64_t number = json_truth(q, "stores") ? core_bench_room(&c->d->core)
+	                 : room                  ? json_integer_value(room)
+	                                         : c->d->core.station.rooms[0].number;
 	int bench = requests[i].at_bench && number >= 1 && number <= ROOM_MAX &&
 	            core_is_bench(&c->d->core, (int32_t)number);
 	return bench ? requests[i].at_bench : requests[i].rights;

@@ -6,12 +6,13 @@
  *   {"do":"staff","name":…,"kind":1,"registered":true,"number":7}: count/team.h; no number: the next  {"do":"withdraw","number":7}
  *   {"do":"list-staff"}
  *   {"do":"quarantine","line":…,"lot":…,"why":…}  {"do":"release","line":…,"lot":…,"by":1,"and":2}: badges of two people
- *   {"do":"stock","line":…,"lot":…}  {"do":"recall","line":…,"lot":…}  {"do":"used","line":…,"lot":…,"since":20280331}
+ *   {"do":"stock","line":…,"lot":…} or, of all, "text":…,"only":… (stock/bench-view.h): at most 200, and how many "more"
+ *   {"do":"recall","line":…,"lot":…}  {"do":"used","line":…,"lot":…,"since":20280331}
  *   {"do":"bench","room":9,"steps":[…]}: what is scanned and typed there (run/stock-steps.h); no room: the first bench
  *   {"do":"label","line":…,"lot":…,"expiry":…,"count":n,"medium":…,"try":true: nothing is numbered}
  *   {"do":"labels-write"}: the numbers that were given out as a signed list; {"do":"labels-take","list":…,"key":…}: another
  *   station's (run/labels-list.h)
- *   {"do":"board","room":1,"elsewhere":true} or "desk":true: an "address" with a ticket (run/typing.h)
+ *   {"do":"board","room":1,"elsewhere":true} or "desk":true or "stores":true: an "address" with a ticket (run/typing.h)
  *   {"do":"copy"}: of the record, a "file"; then perhaps {"do":"backed-up"} of it  {"do":"retry","slip":n}
  *   {"do":"settle","event":n,"what":…}: what was done about an event that somebody must deal with
  *   {"do":"audited","why":…,"case":n,"person":7}: somebody is to see people's names, or what a badge did, and why

@@ -1,6 +1,7 @@
 #include "run/stock-steps.h"
 
 #include <errno.h>
+#include <limits.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -30,6 +31,13 @@ static int card_named(const char *name)
 	return 0;
 }
 
+static int card_numbered(int64_t number)
+{
+	return number > 0 && number <= INT_MAX && card_named(own_card_name((int)number)) == number
+	           ? (int)number
+	           : 0;
+}
+
 static int write_own(const struct core *c, struct own_code code, const char *before, char out[STEP_MAX])
 {
 	char text[OWN_CODE_MAX];
@@ -45,10 +53,10 @@ static int write_step(const struct core *c, int32_t room, const json_t *step, ch
 	const char *card = json_text(step, "card"), *text = json_text(step, "text");
 	int64_t to = json_number(step, "to_room", 0), badge = json_number(step, "badge", 0),
 	        label = json_number(step, "label", 0);
-	if (*card && card_named(card))
-		return write_own(
-		    c, (struct own_code){.kind = OWN_CARD, .room = room, .meaning = card_named(card)}, "",
-		    out);
+	int meaning = *card ? card_named(card) : card_numbered(json_number(step, "card", 0));
+	if (meaning)
+		return write_own(c, (struct own_code){.kind = OWN_CARD, .room = room, .meaning = meaning}, "",
+		                 out);
 	if (to >= 1 && to <= 99)
 		return write_own(
 		    c, (struct own_code){.kind = OWN_CARD, .room = room, .meaning = CARD_TO_ROOM + (int)to},
@@ -68,6 +76,14 @@ static int write_step(const struct core *c, int32_t room, const json_t *step, ch
 	return 0;
 }
 
+static int no_step(size_t number, struct error *e)
+{
+	return error_set(e, -EINVAL,
+	                 "step %zu is none of a stores bench: give a card, a room, a badge, a "
+	                 "label, a code or a text",
+	                 number);
+}
+
 static int check_steps(const struct core *c, int32_t room, const json_t *steps, struct error *e)
 {
 	char text[STEP_MAX];
@@ -80,11 +96,7 @@ static int check_steps(const struct core *c, int32_t room, const json_t *steps, 
 	{
 		const char *at = json_text(x, "at");
 		if (write_step(c, room, x, text) < 0 || (*at && event_list_number(LIST_BENCH, at) < 0))
-			return error_set(
-			    e, -EINVAL,
-			    "step %zu is none of a stores bench: give a card, a room, a badge, a "
-			    "label, a code or a text",
-			    i + 1);
+			return no_step(i + 1, e);
 	}
 	return 0;
 }
@@ -113,14 +125,14 @@ static int check_bench(const struct core *c, int32_t room, struct error *e)
 
 /* --- carried out ----------------------------------------------------------------------------------- */
 
-static void take_step(struct core *c, int32_t room, const char *text)
+static const struct reply *take_step(struct core *c, int32_t room, const char *scanner, const char *text)
 {
-	core_scan(c, &(struct scan){.scanner = "keyed",
-	                            .room = room,
-	                            .aim = "",
-	                            .data = text,
-	                            .size = strlen(text),
-	                            .flags = EVENT_KEYED});
+	return core_scan(c, &(struct scan){.scanner = scanner,
+	                                   .room = room,
+	                                   .aim = "",
+	                                   .data = text,
+	                                   .size = strlen(text),
+	                                   .flags = EVENT_KEYED});
 }
 
 static int answers(const struct core *c, int32_t room, const json_t *step)
@@ -134,7 +146,7 @@ static void leave_question(struct core *c, int32_t room)
 	char done[STEP_MAX];
 	if (write_own(c, (struct own_code){.kind = OWN_CARD, .room = room, .meaning = CARD_DONE}, "", done) ==
 	    0)
-		take_step(c, room, done);
+		take_step(c, room, "keyed", done);
 }
 
 json_t *stock_steps(struct core *c, int32_t room, const json_t *steps, struct error *e)
@@ -153,7 +165,7 @@ json_t *stock_steps(struct core *c, int32_t room, const json_t *steps, struct er
 		if (!answers(c, room, x))
 			continue;
 		write_step(c, room, x, text);
-		take_step(c, room, text);
+		take_step(c, room, "keyed", text);
 		verdict = c->outcome.reply.verdict;
 		json_array_append_new(said, name_told(c->outcome.reply.said, sizeof c->outcome.reply.said));
 		if (verdict == VERDICT_REFUSED)
@@ -167,4 +179,14 @@ json_t *stock_steps(struct core *c, int32_t room, const json_t *steps, struct er
 	json_object_set_new(o, "said", said);
 	json_object_set_new(o, "asked", name_told(next.words, sizeof next.words));
 	return o;
+}
+
+const struct reply *stock_step(struct core *c, int32_t room, const char *scanner, const json_t *step,
+                               struct error *e)
+{
+	char text[STEP_MAX];
+	if (core_is_bench(c, room) && write_step(c, room, step, text) == 0)
+		return take_step(c, room, scanner, text);
+	no_step(1, e);
+	return NULL;
 }

@@ -9,7 +9,7 @@
 #define STOCK_STEPS_MAX 512
 
 /* `steps`: a list of objects with one of
- *   {card: "RECEIVE"} {to_room: 2} {badge: 7} {label: 178} {text: "GREEN-M/T26"}: a code as printed as well
+ *   {card: "RECEIVE", or its number} {to_room: 2} {badge: 7} {label: 178} {text: "GREEN-M/T26"}: a code as printed as well
  * and with at: "how-many", where the step answers that question alone (count/stock-lists.h) and is left out where something
  * else is asked. What is asked at the end is left, as DONE leaves it, and told.
  *
@@ -17,5 +17,10 @@
  * The steps end at the first that is refused; what was accepted before it stays. NULL with `e`: there is no bench, a
  * question is open there, or a step is none; then nothing was done. */
 json_t *stock_steps(struct core *c, int32_t room, const json_t *steps, struct error *e);
+
+/* One of them, typed at the bench's page by `scanner`'s name; what is asked then stays asked. Its reply is valid until the
+ * next scan; NULL with `e`: it is none. */
+const struct reply *stock_step(struct core *c, int32_t room, const char *scanner, const json_t *step,
+                               struct error *e);
 
 #endif

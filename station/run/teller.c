@@ -293,6 +293,31 @@ void teller_faults(const struct core *c, const struct language *language, json_t
 		json_array_append_new(list, json_string(words));
 }
 
+/* Those that begin something, by number and in the room's words. */
+static json_t *bench_cards(const struct language *language)
+{
+	json_t *list = json_array();
+	for (int m = own_stores_card_next(0); m; m = own_stores_card_next(m)) {
+		char words[OWN_CODE_SHOWN_MAX + 40];
+		if (own_card_group(m) == CARDS_NUMBERS)
+			continue;
+		say_part_in(language, &(struct say){.saying = saying_of_card(m)}, words, sizeof words);
+		json_t *o = json_object();
+		json_object_set_new(o, "number", json_integer(m));
+		json_object_set_new(o, "words", name_told(words, sizeof words));
+		json_array_append_new(list, o);
+	}
+	return list;
+}
+
+static json_t *stores_told(const struct core *c, int32_t room, const struct language *language)
+{
+	json_t *o = stock_view(&c->stock, &c->station, room, core_today(c));
+	json_object_set_new(o, "cards", bench_cards(language));
+	json_object_set_new(o, "typed", json_boolean(bench_wants_text(&c->stock, room)));
+	return o;
+}
+
 json_t *teller_room(const struct core *c, int32_t number)
 {
 	return teller_room_in(c, number, NULL);
@@ -318,8 +343,7 @@ json_t *teller_room_in(const struct core *c, int32_t number, const struct langua
 	                                      .sound = sound_of(c)};
 	json_t *view = view_room(&from, &room);
 	if (view && core_is_bench(c, number))
-		json_object_set_new(view, "stores",
-		                    stock_view(&c->stock, &c->station, number, core_today(c)));
+		json_object_set_new(view, "stores", stores_told(c, number, language));
 	return view;
 }
 

@@ -106,6 +106,8 @@ void typing_ticket(struct daemon *d, const json_t *ticket)
 	int room = ticket_take(&d->tickets, json_text(ticket, "ticket"), now_ms(), cookie);
 	if (room >= 0) {
 		json_object_set_new(entry, "room", json_integer(room));
+		if (core_is_bench(&d->core, room))
+			json_object_set_new(entry, "page", json_string("stores"));
 		json_object_set_new(entry, "cookie", json_string(cookie));
 		secret_wipe(cookie);
 		keep(d);
@@ -134,13 +136,17 @@ static const struct reply *enter(struct daemon *d, int32_t room, const char *cod
 	                                          .flags = EVENT_KEYED});
 }
 
+int typing_allows(const struct daemon *d, const char *cookie, int32_t room)
+{
+	return core_room_index(&d->core, room) >= 0 && cookie_types(&d->tickets, cookie, room, now_ms());
+}
+
 /* Why a code is not looked at, as the board knows it; NULL: it is. */
 static const char *refused(struct daemon *d, const json_t *keyed, int32_t room)
 {
-	int place = core_room_index(&d->core, room);
-	if (place < 0 || !cookie_types(&d->tickets, json_text(keyed, "cookie"), room, now_ms()))
+	if (!typing_allows(d, json_text(keyed, "cookie"), room))
 		return "closed";
-	return pace_allows(&d->typed[place], now_ms()) ? NULL : "often";
+	return pace_allows(&d->typed[core_room_index(&d->core, room)], now_ms()) ? NULL : "often";
 }
 
 void typing_keyed(struct daemon *d, const json_t *keyed)

@@ -26,6 +26,9 @@ void typing_ticket(struct daemon *d, const json_t *ticket);
 void typing_keyed(struct daemon *d, const json_t *keyed);
 void typing_open(struct daemon *d, const json_t *open);
 
+/* Whether the page that shows this cookie may enter something in the room now. */
+int typing_allows(const struct daemon *d, const char *cookie, int32_t room);
+
 void typing_tell(struct daemon *d); /* which tickets and cookies work, to a board that has just started */
 void typing_look(struct daemon *d); /* each second: forgets what is over */
 

@@ -64,9 +64,8 @@ static struct listed *sorted(const struct stock *s, const char *line, const char
 static json_t *rooms_of(const struct stock *s, const struct station *st, const struct stock_lot *lot)
 {
 	json_t *list = json_array();
-	for (size_t i = 0; i < s->n_places; i++) {
-		const struct stock_place *p = &s->places[i];
-		if (p->lot != (uint32_t)(lot - s->lots) || !p->packs)
+	for (const struct stock_place *p = NULL; (p = stock_place_next(s, lot, p));) {
+		if (!p->packs)
 			continue;
 		json_t *o = json_object();
 		put_n(o, "room", p->room);
@@ -121,6 +120,46 @@ json_t *stock_list(const struct stock *s, const struct station *st, const char *
 	return list;
 }
 
+/* --- sought ---------------------------------------------------------------------------------------- */
+
+#define DUE_DAYS 90
+
+static int is_sought(const struct station *st, const struct stock_lot *l, const char *text, const char *only,
+                     int32_t today)
+{
+	const struct line *line = catalogue_by_key(&st->catalogue, l->line);
+	if (*text && !strcasestr(l->line, text) && !strcasestr(l->lot, text) &&
+	    !(line && strcasestr(line->name, text)))
+		return 0;
+	if (strcmp(only, "due") == 0)
+		return l->expiry && stock_days(today, l->expiry) <= DUE_DAYS;
+	if (strcmp(only, "waits") == 0)
+		return l->waits > 0;
+	if (strcmp(only, "withheld") == 0)
+		return stock_withheld(st, l, today) != SAY_NONE;
+	if (strcmp(only, "rooms") == 0)
+		return l->in_rooms != 0;
+	return strcmp(only, "unaccounted") != 0 || l->unaccounted;
+}
+
+json_t *stock_seek(const struct stock *s, const struct station *st, const char *text, const char *only,
+                   int32_t today)
+{
+	size_t n, found = 0;
+	json_t *o = json_object(), *list = json_array();
+	struct listed *all = sorted(s, "", "", &n);
+	for (size_t i = 0; i < n; i++) {
+		if (!is_sought(st, all[i].lot, text, only, today))
+			continue;
+		if (found++ < STOCK_VIEW_MAX)
+			json_array_append_new(list, lot_json(s, st, all[i].lot, today));
+	}
+	free(all);
+	json_object_set_new(o, "stock", list);
+	put_n(o, "more", found > STOCK_VIEW_MAX ? (int64_t)(found - STOCK_VIEW_MAX) : 0);
+	return o;
+}
+
 /* --- what is to be done ---------------------------------------------------------------------------- */
 
 static void add_task(json_t *list, const struct station *st, const char *what, const struct batch *b,
@@ -133,6 +172,13 @@ static void add_task(json_t *list, const struct station *st, const char *what, c
 	put_n(o, "days", days);
 	put_n(o, "n", n);
 	json_array_append_new(list, o);
+}
+
+/* Those that were opened since are none: no more than lie in rooms. */
+static int32_t unanswered(const struct stock_lot *l)
+{
+	int32_t there = l->in_rooms > 0 ? l->in_rooms : 0;
+	return l->unanswered < there ? l->unanswered : there;
 }
 
 static void lot_tasks(json_t *list, const struct station *st, const struct stock_lot *l, int32_t today)
@@ -150,6 +196,8 @@ static void lot_tasks(json_t *list, const struct station *st, const struct stock
 		add_task(list, st, "expires-30", &b, days, here);
 	else if (here > 0 && days <= 90)
 		add_task(list, st, "expires-90", &b, days, here);
+	if (unanswered(l))
+		add_task(list, st, "returned", &b, 0, unanswered(l));
 	if (l->unaccounted)
 		add_task(list, st, "unaccounted", &b, 0, l->unaccounted);
 }

@@ -6,7 +6,7 @@
  *           why "" or why it is not given out}] those that expire first come first, at most STOCK_VIEW_MAX,
  *   more how many besides,
  *   low [{key, name, usable, minimum}] below their minimum,
- *   today [{what, key, name, lot, days, n}] what: expired expires-30 expires-90 confirm read-back box-again unaccounted,
+ *   today [{what, key, name, lot, days, n}] what: expired expires-30 expires-90 confirm read-back box-again returned unaccounted,
  *   quarantine [{key, name, lot, why, shelf, waits, rooms [{room, packs}], opened, near [lots that read alike]}],
  *   missing [{case, key, name, lot, n}] that cases did not account for and nobody has found,
  *   labels [{first, last, key, name, lot, expiry, open [numbers], place, when "" before after}] that are to be read back }
@@ -23,6 +23,12 @@ json_t *stock_view(const struct stock *s, const struct station *st, int32_t room
 
 /* The same of one list, whole: for the command and for paper. `line` and `lot`: of those alone; "" all. */
 json_t *stock_list(const struct stock *s, const struct station *st, const char *line, const char *lot,
+                   int32_t today);
+
+/* {stock [as above, at most STOCK_VIEW_MAX], more how many besides} of all that lie somewhere: those whose key, name or lot
+ * holds `text`, whatever its case; `only` "" all, or due (expired, or within 90 days), waits (not confirmed), withheld (expired
+ * or in quarantine), rooms (something lies in one), unaccounted. */
+json_t *stock_seek(const struct stock *s, const struct station *st, const char *text, const char *only,
                    int32_t today);
 
 #endif

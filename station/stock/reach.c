@@ -4,12 +4,18 @@
 
 #include "stock/stock.h"
 
+const struct stock_place *stock_place_next(const struct stock *s, const struct stock_lot *lot,
+                                           const struct stock_place *before)
+{
+	uint32_t next = before ? before->next : lot->places;
+	return next ? &s->places[next - 1] : NULL;
+}
+
 int32_t stock_in_room(const struct stock *s, const struct stock_lot *lot, int32_t room)
 {
-	uint32_t at = (uint32_t)(lot - s->lots);
-	for (size_t i = 0; i < s->n_places; i++)
-		if (s->places[i].lot == at && s->places[i].room == room)
-			return s->places[i].packs;
+	for (const struct stock_place *p = NULL; (p = stock_place_next(s, lot, p));)
+		if (p->room == room)
+			return p->packs;
 	return 0;
 }
 

@@ -117,14 +117,15 @@ static struct stock_lot *lot_made(struct stock *s, const struct batch *b)
 
 static void add_to_room(struct stock *s, struct stock_lot *l, int32_t room, int32_t packs)
 {
-	uint32_t lot = (uint32_t)(l - s->lots);
 	l->in_rooms += packs;
-	for (size_t i = 0; i < s->n_places; i++)
-		if (s->places[i].lot == lot && s->places[i].room == room) {
-			s->places[i].packs += packs;
+	for (uint32_t at = l->places; at; at = s->places[at - 1].next)
+		if (s->places[at - 1].room == room) {
+			s->places[at - 1].packs += packs;
 			return;
 		}
-	s->places[s->n_places++] = (struct stock_place){lot, room, packs};
+	s->places[s->n_places++] = (struct stock_place){
+	    .lot = (uint32_t)(l - s->lots), .room = room, .packs = packs, .next = l->places};
+	l->places = (uint32_t)s->n_places;
 }
 
 static void add_at(struct stock *s, struct stock_lot *l, int32_t place, int32_t packs)
@@ -254,6 +255,7 @@ static void take(struct stock *s, const struct event *e)
 		return;
 	case TOOK_RETURNED:
 		l->returned += e->n;
+		l->unanswered += e->n;
 		return;
 	case TOOK_ISOLATED:
 		l->isolated += e->n;
@@ -278,6 +280,12 @@ static void receive(struct stock_lot *l, const struct event *e)
 	l->typed_by = e->person;
 }
 
+/* Which of those that lay in a room it was, nothing says: one that was returned there, as long as there are any. */
+static void answer(struct stock_lot *l, int32_t packs)
+{
+	l->unanswered -= l->unanswered < packs ? l->unanswered : packs;
+}
+
 static void move(struct stock *s, const struct event *e)
 {
 	struct stock_lot *l = lot_made(s, &e->batch);
@@ -299,9 +307,11 @@ static void move(struct stock *s, const struct event *e)
 		l->shelf += e->n;
 		l->back += e->n;
 		add_to_room(s, l, e->other, -e->n);
+		answer(l, e->n);
 		break;
 	case EV_WRITTEN_OFF:
 		l->written_off += e->n;
+		answer(l, e->other ? e->n : 0);
 		add_at(s, l, e->other, -e->n);
 		break;
 	case EV_STOCK_COUNTED:

@@ -25,15 +25,18 @@ struct stock_lot {
 	int32_t typed_by; /* whose badge stood there when something came to wait last */
 	int32_t shelf;
 	int32_t in_rooms; /* in all of them */
+	int32_t unanswered; /* that cases returned unopened, and no bench has read since */
 	/* ever */
 	int32_t received, issued, back, opened, returned, isolated, written_off, unaccounted;
 	/* labels of it: printed and not read back, read back, spoilt or destroyed */
 	int32_t printed, labelled, spoilt;
+	uint32_t places; /* the first of its places + 1, 0 it has none */
 };
 
 struct stock_place { /* packs of a lot in a room */
 	uint32_t lot;
 	int32_t room, packs;
+	uint32_t next; /* place of the same lot + 1, 0 the last */
 };
 
 struct stock_missing { /* packs of a line that a case did not account for, and nobody has found */
@@ -101,6 +104,9 @@ int stock_unpack(struct stock *s, const void *bytes, size_t size);
 
 const struct stock_lot *stock_lot_of(const struct stock *s,
                                      const struct batch *of); /* NULL where there is none */
+/* The places of a lot, one after the other: of NULL the first; NULL there is none more. */
+const struct stock_place *stock_place_next(const struct stock *s, const struct stock_lot *lot,
+                                           const struct stock_place *before);
 int32_t stock_in_room(const struct stock *s, const struct stock_lot *lot, int32_t room);
 int32_t stock_at(const struct stock *s, const struct stock_lot *lot,
                  int32_t place); /* a room, or the shelf: 0 */

@@ -13,18 +13,21 @@
 
 static const char options[] = "room= desk elsewhere file=";
 static const char usage[] =
-    "usage: bandtally board [--room N | --desk] [--elsewhere] [--file FILE]\n"
+    "usage: bandtally board [--room N | --desk | stores] [--elsewhere] [--file FILE]\n"
     "An address that opens the board of that room (default: the first) with the key for typing codes. It "
     "works once,\n"
     "and within a minute. The browser may type in that room from then on, until it is closed, this machine "
     "starts\n"
     "anew, or no page of it was open for a day.\n"
+    "stores       the page of the stores bench (of a room of kind stores, --room N opens its page as well)\n"
     "--desk       all rooms at a glance; only where station.ini closes the view\n"
     "--elsewhere  of the board elsewhere, by its first name\n"
     "--file FILE  writes a page (.html) that goes there, for nobody else to read, and prints the address of "
     "that page:\n"
     "             what a program is started with can be read by every user of this machine\n"
-    "For members of bandtally-count; of bandtally-audit where the view is closed, to look.\n";
+    "For members of bandtally-count, of a stores bench bandtally-stores; of bandtally-audit where the view "
+    "is closed, to "
+    "look.\n";
 
 /* A browser shows what is called otherwise as text. */
 static int is_page(const char *file)
@@ -87,12 +90,15 @@ int tool_board(int argc, char **argv)
 	int room = 0, r = words_read(&w, argc, argv, options, usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
-	if (w.n_rest)
-		return words_beyond(w.rest[0], usage);
+	int stores = w.n_rest && strcmp(w.rest[0], "stores") == 0;
+	if (w.n_rest > stores)
+		return words_beyond(w.rest[stores], usage);
 	if (words_number("--room", words_value(&w, options, "room"), 1, ROOM_NUMBER_MAX, &room, usage) < 0)
 		return EXIT_USAGE;
-	if (room && words_given(&w, options, "desk"))
+	if ((room || stores) && words_given(&w, options, "desk"))
 		return words_beyond("--desk", usage);
+	if (room && stores)
+		return words_beyond("stores", usage);
 	const char *file = words_value(&w, options, "file");
 	if (file && !is_page(file)) {
 		fprintf(stderr,
@@ -105,6 +111,8 @@ int tool_board(int argc, char **argv)
 	json_t *q = json_pack("{s:s}", "do", "board");
 	if (room)
 		json_object_set_new(q, "room", json_integer(room));
+	if (stores)
+		json_object_set_new(q, "stores", json_true());
 	if (words_given(&w, options, "desk"))
 		json_object_set_new(q, "desk", json_true());
 	if (words_given(&w, options, "elsewhere"))

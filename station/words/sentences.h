@@ -18,6 +18,7 @@
 #include "words/sayings.h"
 #include "words/slip-words.h"
 #include "words/stock-words.h"
+#include "words/stores-words.h"
 
 /* clang-format off */
 #define SENTENCES(X, N) \
@@ -30,7 +31,8 @@
 	SLIP_WORDS(X, N) \
 	PAPER_WORDS(X, N) \
 	STOCK_WORDS(X, N) \
-	POLICY_WORDS(X, N)
+	POLICY_WORDS(X, N) \
+	STORES_PAGE(X, N)
 /* clang-format on */
 
 #endif

@@ -170,6 +170,39 @@ int canvas_init_picture(struct canvas *c, struct buf *out, double width_mm, doub
 	return 0;
 }
 
+/* A surface of this size instead of the one before. */
+static void lay_dots(struct canvas *c, int width, int height)
+{
+	g_clear_object(&c->layout);
+	if (c->font)
+		pango_font_description_free(c->font);
+	if (c->cr)
+		cairo_destroy(c->cr);
+	if (c->surface)
+		cairo_surface_destroy(c->surface);
+	c->surface = cairo_image_surface_create(CAIRO_FORMAT_RGB24, width, height);
+	c->cr = cairo_create(c->surface);
+	cairo_scale(c->cr, c->dpi / 72.0, c->dpi / 72.0);
+	open_layout(c);
+	cairo_set_source_rgb(c->cr, 1, 1, 1);
+	cairo_paint(c->cr);
+	cairo_set_source_rgb(c->cr, 0, 0, 0);
+}
+
+int canvas_init_dots(struct canvas *c, struct buf *out, int dpi, struct error *e)
+{
+	memset(c, 0, sizeof *c);
+	c->out = out;
+	c->dpi = dpi;
+	c->of_dots = true;
+	c->memo = calloc(1, sizeof *c->memo);
+	lay_dots(c, 1, 1); /* for what is measured before there is a page */
+	if (c->memo && cairo_status(c->cr) == CAIRO_STATUS_SUCCESS)
+		return 0;
+	canvas_deinit(c);
+	return error_set(e, -ENOMEM, "paper: no memory for a picture: close other programs");
+}
+
 void canvas_deinit(struct canvas *c)
 {
 	g_clear_object(&c->layout);
@@ -190,6 +223,9 @@ int canvas_finish(struct canvas *c, struct error *e)
 {
 	if (c->page > 0)
 		cairo_show_page(c->cr);
+	if (c->of_dots &&
+	    cairo_surface_write_to_png_stream(c->surface, write_bytes, c) != CAIRO_STATUS_SUCCESS)
+		c->failed = -EIO;
 	cairo_surface_finish(c->surface);
 	if (!c->failed && cairo_status(c->cr) != CAIRO_STATUS_SUCCESS)
 		c->failed = -EIO;
@@ -220,6 +256,10 @@ void canvas_page(struct canvas *c, double width_mm, double height_mm)
 	c->height_mm = ceil(height_mm / 25.4 * c->dpi - 1e-6) * 25.4 / c->dpi;
 	if (c->dry)
 		return;
+	if (c->of_dots) {
+		lay_dots(c, canvas_dots(c, c->width_mm), canvas_dots(c, c->height_mm));
+		return;
+	}
 	double width = fmax(c->width_mm, c->sheet_width_mm), height = fmax(c->height_mm, c->sheet_height_mm);
 	cairo_pdf_surface_set_size(c->surface, pt(width), pt(height));
 	cairo_set_source_rgb(c->cr, 0, 0, 0);

@@ -63,7 +63,8 @@ struct canvas {
 	double sheet_width_mm,
 	    sheet_height_mm; /* of larger paper, from whose corner the page is cut; 0 none */
 	int dpi, page;
-	bool dry; /* measure only: pages are counted, nothing is drawn or traced */
+	bool of_dots; /* a picture of dots: no PDF */
+	bool dry;     /* measure only: pages are counted, nothing is drawn or traced */
 	struct buf *out;
 	struct trace *trace; /* may be NULL */
 	const struct language
@@ -85,6 +86,9 @@ int canvas_init(struct canvas *c, struct buf *out, int dpi, const char *title, c
 /* Begins an SVG of one picture that is appended to `out` in the same way. */
 int canvas_init_picture(struct canvas *c, struct buf *out, double width_mm, double height_mm,
                         struct error *e);
+/* Begins a picture of dots, as a printer of `dpi` would have them, of one page: its last, where there are more. It is appended
+ * to `out` as PNG when it is finished. */
+int canvas_init_dots(struct canvas *c, struct buf *out, int dpi, struct error *e);
 int canvas_finish(struct canvas *c, struct error *e); /* writes the end of the file; 0 or negative errno */
 void canvas_deinit(struct canvas *c);                 /* without finish the PDF is incomplete */
 

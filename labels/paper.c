@@ -126,6 +126,25 @@ static int draw(const struct languages *languages, const json_t *d, const struct
 	return r < 0 ? r : finished;
 }
 
+int paper_dots(const struct languages *languages, const json_t *d, struct buf *png, int *dpi, int *width,
+               int *height, struct error *e)
+{
+	const struct paper_kind *kind = NULL;
+	struct canvas c;
+	int r = check(d, &kind, e);
+	if (r == 0)
+		r = canvas_init_dots(&c, png, *dpi = dpi_of(d, kind), e);
+	if (r < 0)
+		return r;
+	c.language = languages ? languages_find(languages, json_text(d, "language")) : NULL;
+	r = kind->draw(&c, d, e);
+	*width = canvas_dots(&c, c.width_mm);
+	*height = canvas_dots(&c, c.height_mm);
+	int finished = r < 0 ? r : canvas_finish(&c, e);
+	canvas_deinit(&c);
+	return finished;
+}
+
 int paper_pdf_on(const struct languages *languages, const json_t *d, struct sheet_size sheet, struct buf *pdf,
                  int *pages, struct trace *trace, struct error *e)
 {

@@ -59,6 +59,11 @@ int paper_fields(const char *kind, struct buf *out, struct error *e);
 int paper_pdf(const struct languages *languages, const json_t *document, struct buf *pdf, int *pages,
               struct error *e);
 
+/* The document's page as dots of its printer, appended to `png`: for a screen. Of several pages the last. `dpi`, and its size
+ * in dots, are filled. 0 or negative errno and one sentence, as paper_pdf(). */
+int paper_dots(const struct languages *languages, const json_t *document, struct buf *png, int *dpi,
+               int *width, int *height, struct error *e);
+
 /* The same on other paper than the document's, as it lies in a printer: a page is drawn in the upper left corner of a larger
  * sheet, with a line to cut along, and a slip is told again on the largest of its papers that the sheet has room for. Where
  * it has room for none, or the size is 0, as paper_pdf(). */

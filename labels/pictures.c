@@ -3,6 +3,7 @@
 #include <errno.h>
 #include <string.h>
 
+#include "base/base64.h"
 #include "labels/canvas.h"
 #include "labels/chart-draw.h"
 #include "labels/paper.h"
@@ -47,4 +48,40 @@ int pictures_of(const json_t *document, pictures_fn each, void *context, struct 
 		}
 	}
 	return 0;
+}
+
+/* One label of it: the other's code is left out. */
+static json_t *picture_of(const struct languages *languages, const json_t *document, const char *without,
+                          struct error *e)
+{
+	struct buf png _cleanup_(buf_free) = {0}, text _cleanup_(buf_free) = {0};
+	json_t *one _cleanup_(json_drop) = json_deep_copy(document);
+	json_t *items = json_object_get(one, "items"), *told = NULL;
+	int dpi, width, height;
+	while (json_array_size(items) > 1)
+		json_array_remove(items, json_array_size(items) - 1);
+	json_object_del(json_array_get(items, 0), without);
+	if (paper_dots(languages, one, &png, &dpi, &width, &height, e) < 0)
+		return NULL;
+	if (base64_write(&text, png.data, png.size) == 0)
+		told = json_pack("{s:s,s:i,s:i,s:i}", "png", text.data, "dpi", dpi, "width", width, "height",
+		                 height);
+	if (!told)
+		error_set(e, -ENOMEM, "paper: no memory for a picture: close other programs");
+	return told;
+}
+
+json_t *pictures_of_label(const struct languages *languages, const json_t *document, struct error *e)
+{
+	json_t *pack = NULL, *bag = NULL;
+	if (strcmp(json_text(document, "kind"), "pack-labels") != 0) {
+		error_set(e, -EINVAL, "document field 'kind': only labels of packs are drawn so: give some");
+		return NULL;
+	}
+	pack = picture_of(languages, document, "bag", e);
+	bag = pack ? picture_of(languages, document, "pack", e) : NULL;
+	json_t *both = bag ? json_pack("[o,o]", pack, bag) : NULL;
+	if (!bag)
+		json_decref(pack);
+	return both;
 }

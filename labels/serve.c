@@ -8,6 +8,7 @@
 
 #include "base/clock.h"
 #include "base/name.h"
+#include "labels/pictures.h"
 #include "labels/send.h"
 
 #define LINE_MAX_BYTES (1024 * 1024)
@@ -150,6 +151,21 @@ static int fail(struct server *s, struct job *j, const char *text)
 	return r;
 }
 
+/* What a label would look like, for a screen: nothing is printed. */
+static int draw_picture(struct server *s, const json_t *asked)
+{
+	struct error e = {0};
+	json_t *document = json_object_get(asked, "document"), *told = json_object();
+	name_tell_all(document);
+	json_t *all = pictures_of_label(s->languages, document, &e);
+	json_object_set_new(told, "id", json_string(json_text(asked, "id")));
+	if (all)
+		json_object_set_new(told, "pictures", all);
+	else
+		json_object_set_new(told, "fault", json_string(e.text));
+	return write_line(s->out, json_pack("{s:i,s:o}", "v", 1, "picture", told));
+}
+
 static int take_line(struct server *s, const char *text, size_t size)
 {
 	struct error e = {0};
@@ -158,6 +174,8 @@ static int take_line(struct server *s, const char *text, size_t size)
 	json_t *line _cleanup_(json_drop) = json_read(text, size, &e);
 	if (!line)
 		return tell_fault(s, e.text);
+	if (json_object_get(line, "picture"))
+		return draw_picture(s, json_object_get(line, "picture"));
 	const json_t *id = json_object_get(json_object_get(line, "job"), "id");
 	if (!json_is_integer(id))
 		return tell_fault(

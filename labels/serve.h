@@ -2,7 +2,9 @@
  *
  *   in   {"v":1,"job":{"id":7,"to":{"pdf":"/path/file.pdf"},"document":{…}}}
  *        {"v":1,"job":{"id":7,"to":{"printer":"slips"},"document":{…},"again":{"cups":123}}}
+ *        {"v":1,"picture":{"id":"t3","document":{…}}}      a label for a screen: nothing is printed
  *   out  {"v":1,"job":{"id":7,"state":"sent","cups":123,"pages":1,"text":"…"}}
+ *        {"v":1,"picture":{"id":"t3","pictures":[…]}}       or "fault" in it (labels/pictures.h)
  *        {"v":1,"fault":{"code":"line","text":"…"}}        a line that names no job
  *
  * The program is confined first (labels/print-confined.h): it starts no other, and writes files beneath one folder alone.

@@ -68,7 +68,9 @@ static const struct page {
 } pages[CATALOGUES_PAGES] = {{"/", "index.html", SAY_B_NOT_LOADED},
                              {"/index.html", "index.html", SAY_B_NOT_LOADED},
                              {"/desk", "desk.html", SAY_B_DESK_NOT_LOADED},
-                             {"/desk.html", "desk.html", SAY_B_DESK_NOT_LOADED}};
+                             {"/desk.html", "desk.html", SAY_B_DESK_NOT_LOADED},
+                             {"/stores", "stores.html", SAY_B_DESK_NOT_LOADED},
+                             {"/stores.html", "stores.html", SAY_B_DESK_NOT_LOADED}};
 
 static const struct asset *asset_of(const char *name)
 {

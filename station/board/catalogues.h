@@ -8,7 +8,7 @@
 #include "base/buf.h"
 #include "words/languages.h"
 
-#define CATALOGUES_PAGES 4 /* each by its address and by its file */
+#define CATALOGUES_PAGES 6 /* each by its address and by its file */
 
 struct told_text {
 	char path[LANGUAGE_CODE_MAX + 16]; /* "/words/de.json", "/desk" */

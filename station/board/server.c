@@ -156,8 +156,6 @@ static void on_get(struct entrance *at, struct evhttp_request *req, const char *
 	const struct told_text *told = catalogues_text(at->server->parts.catalogues, path);
 	if (told)
 		answer(req, 200, "OK", told->type, told->text.data);
-	else if (strcmp(path, "/stores") == 0)
-		send_asset(req, "stores.html");
 	else if (strcmp(path, "/events") == 0)
 		send_events(at, req, query);
 	else

@@ -128,7 +128,8 @@ enum deed_kind {
 	X(CAME_BACK, "came-back", SAY_TRUTH_CAME_BACK) \
 	X(TO_COUNT, "to-count", SAY_TRUTH_TO_COUNT) \
 	X(NOT_TO_USE, "not-to-use", SAY_TRUTH_NOT_TO_USE) \
-	X(FOUND_HERE, "found-here", SAY_TRUTH_FOUND_HERE)
+	X(FOUND_HERE, "found-here", SAY_TRUTH_FOUND_HERE) \
+	X(NOT_OUT, "not-out", SAY_TRUTH_NOT_OUT)
 /* clang-format on */
 
 enum truth {

@@ -61,7 +61,8 @@ enum written_why {
 	X(RELEASE_FIRST, "release-first")   /* a badge */                                                    \
 	X(RELEASE_SECOND, "release-second") /* a badge other than person */                                  \
 	X(FOUND, "found")                   /* what came back in a tray, linen or a bin? */                  \
-	X(FOUND_OF, "found-of")             /* several cases miss one: the slip of the case */
+	X(FOUND_OF, "found-of")             /* several cases miss one: the slip of the case */               \
+	X(PRINT_AGAIN, "print-again")       /* n labels were not read back: are they to be replaced? */
 
 enum bench_question {
 	BENCH_NOTHING = 0,

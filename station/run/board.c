@@ -53,6 +53,21 @@ static void put_driver(const struct driver_child *dc, const struct room *of, con
 		          SAY(FAULT_SCANNER_NO_ROOM, .scanner = dc->name, .fault = dc->fault));
 }
 
+/* Of labels that are closed or replaced nothing is wrong any more. */
+static void put_labels(const struct daemon *d, int32_t room, const struct language *language, json_t *list)
+{
+	for (int i = 0; i < PRINTINGS_MAX; i++) {
+		const struct label_job *j = &d->labels[i];
+		const struct printing *p = j->trouble[0] && (!room || j->room == room)
+		                               ? stock_printing_with(&d->core.stock, j->first)
+		                               : NULL;
+		if (p && printing_open(p))
+			put_fault(list, language,
+			          SAY(FAULT_LABELS, .item_number = (int32_t)j->first,
+			              .last_number = (int32_t)j->last, .fault = j->trouble));
+	}
+}
+
 static void put_faults(const struct daemon *d, json_t *view, int32_t room, const struct language *language)
 {
 	json_t *list = json_array();
@@ -68,6 +83,7 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room, const
 		if (x->slip && x->trouble[0] && (!room || x->room == room))
 			put_fault(list, language, SAY(FAULT_PRINTING, .slip = x->slip, .fault = x->trouble));
 	}
+	put_labels(d, room, language, list);
 	json_object_set_new(view, "faults", list);
 }
 
@@ -110,6 +126,17 @@ void board_say(struct daemon *d, const char *key, json_t *value)
 		send_line(d, key, value);
 	else
 		json_decref(value);
+}
+
+void board_answer(struct daemon *d, const char *id, const char *refused, json_t *told)
+{
+	json_t *answer = json_object();
+	json_object_set_new(answer, "id", json_string(id));
+	if (refused)
+		json_object_set_new(answer, "refused", json_string(refused));
+	else
+		json_object_set_new(answer, "answer", told);
+	board_say(d, "answer", answer);
 }
 
 void board_alive(struct daemon *d)

@@ -79,6 +79,12 @@ struct daemon {
 		int over;          /* that gave it up: not handed over again */
 		char trouble[200]; /* why it does not come, "" nothing is known to be wrong */
 	} outbox[UNSEEN_MAX];
+	struct label_job {
+		int64_t first, last; /* of a printing of a bench; 0 free */
+		int32_t room;
+		char trouble[200]; /* why they do not come, "" nothing is known to be wrong */
+	} labels[PRINTINGS_MAX];
+	int numbers_only;    /* whoever numbers labels now prints them as well */
 	int32_t outbox_next; /* slips from this one down may wait without a place here; 0 none */
 };
 

@@ -16,6 +16,7 @@
 #include "run/driver-children.h"
 #include "run/hospital.h"
 #include "run/hotplug.h"
+#include "run/label-jobs.h"
 #include "run/outbox.h"
 #include "run/socket.h"
 #include "run/typing.h"
@@ -41,6 +42,7 @@ static const char usage[] =
 static void on_stored(void *context, const struct event *events, int count)
 {
 	outbox_stored(context, events, count);
+	label_jobs_stored(context, events, count);
 	hospital_stored(context);
 }
 

@@ -10,6 +10,7 @@
 #include "base/log.h"
 #include "base/name.h"
 #include "run/board.h"
+#include "run/label-jobs.h"
 #include "run/teller.h"
 
 #define PRINT_LINE_MAX (1u << 20)
@@ -288,6 +289,12 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	const struct slip *s =
 	    id > 0 && id / COPIES <= INT32_MAX && unseen(d, (int32_t)(id / COPIES), &of) == 1 ? &of : NULL;
 	(void)c;
+	if (json_object_get(o, "picture")) {
+		label_picture(d, json_object_get(o, "picture"));
+		return;
+	}
+	if (id < 0)
+		label_job_word(d, job);
 	if (json_object_get(o, "fault"))
 		log_line("printing: %s", json_text(json_object_get(o, "fault"), "text"));
 	if (state < 0 || !s || s->copy != id % COPIES)

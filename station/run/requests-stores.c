@@ -158,7 +158,9 @@ json_t *request_label(struct client *c, const json_t *q)
 	    *json_text(q, "medium") ? media_find(c->d->core.folder, json_text(q, "medium"), &e) : NULL;
 	if (*json_text(q, "medium") && !medium)
 		return answer_no(e.text);
+	c->d->numbers_only = 1;
 	json_t *o = answer_yes_or_no(json_truth(q, "try") ? 0 : core_store(&c->d->core, &ev, 1, &e), &e);
+	c->d->numbers_only = 0;
 	if (medium)
 		json_object_set_new(o, "medium", medium);
 	json_object_set_new(o, "first", json_integer(first));

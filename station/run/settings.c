@@ -182,6 +182,15 @@ static int set_printer(struct settings *s, const char *name, const char *value, 
 	    name, value);
 }
 
+static int set_labels(struct settings *s, const char *name, const char *value, struct error *e)
+{
+	if (strcmp(name, "queue") == 0)
+		return copy_name(s->labels_printer, sizeof s->labels_printer, name, value, e);
+	if (strcmp(name, "media") == 0)
+		return copy_name(s->labels_medium, sizeof s->labels_medium, name, value, e);
+	return error_set(e, -EINVAL, "[labels] has no setting '%.40s': queue and media are known", name);
+}
+
 static int set_driver(struct settings *s, const char *section, const char *name, const char *value,
                       struct error *e)
 {
@@ -436,6 +445,8 @@ static int set(void *context, const char *section, const char *name, const char 
 		return set_room(r->st, section, name, value, e);
 	if (strcmp(section, "printer") == 0)
 		return set_printer(r->s, name, value, e);
+	if (strcmp(section, "labels") == 0)
+		return set_labels(r->s, name, value, e);
 	if (strncmp(section, "driver ", 7) == 0)
 		return set_driver(r->s, section, name, value, e);
 	if (strcmp(section, "board") == 0)

@@ -44,6 +44,8 @@ struct settings {
 	char printer[200]; /* queue name or ipp:// address; "" writes slips as PDF into the data folder */
 	char paper[8];     /* roll80, a6, a5, a4 */
 	int dpi;
+	char labels_printer[200]; /* of the stores bench; "" writes its labels as PDF into the data folder */
+	char labels_medium[40];   /* of labels.ini; "" a roll, 57 x 32 */
 	int label_width_mm, label_height_mm; /* of the patient's label; 0 not said */
 	int board;                           /* 1: start bandtally-board */
 	int board_port;

@@ -27,6 +27,9 @@ struct say bench_question_say(const struct station *st, const struct bench_asked
 	const struct line *l = catalogue_by_key(&st->catalogue, q->batch.line);
 	return (struct say){
 	    .saying = saying_of((enum bench_question)q->what),
+	    .what = q->what != BENCH_PRINT_AGAIN ? SAY_NONE
+	            : q->batch.lot[0]            ? SAY_OF_LOT_ALL_EXPIRIES
+	                                         : SAY_OF_NO_LOT,
 	    .n = q->what == BENCH_HOW_MANY ? q->other : q->n,
 	    .item = l ? l->name : q->batch.line,
 	    .lot = q->batch.lot,
@@ -70,6 +73,7 @@ int bench_wants_text(const struct stock *s, int32_t room)
 	case BENCH_RELEASE_FIRST:
 	case BENCH_RELEASE_SECOND:
 	case BENCH_FOUND_OF:
+	case BENCH_PRINT_AGAIN:
 	case BENCH_NOTHING:
 	case BENCH_QUESTION_KINDS:
 		break;
@@ -124,6 +128,7 @@ static void add_deeds(enum bench_question q, struct next *n)
 		return;
 	case BENCH_SEALED:
 	case BENCH_QUARANTINE_LOT:
+	case BENCH_PRINT_AGAIN:
 		next_add(n, CARD(YES, YES));
 		next_add(n, CARD(NO, NO));
 		break;
@@ -180,6 +185,7 @@ static void idle(const struct stock *s, const struct station *st, int32_t room, 
 		next_say(n, &head);
 		next_add(n, DO(MARK, LABEL));
 		next_add(n, CARD(SPOILT_LABEL, ONE_SPOILT));
+		next_add(n, CARD(PRINT_LABELS, NOT_OUT));
 		return;
 	}
 	if (p) {

@@ -62,6 +62,7 @@ enum bench_fitness bench_badge(struct bench_turn *t);
 void receive_pack(struct bench_turn *t, const struct batch *what, int32_t packs, int typed); /* receive */
 void label_scanned(struct bench_turn *t);              /* labels: where nothing is asked */
 enum bench_fitness label_usable(struct bench_turn *t); /* not: no such number, used, spoilt or thrown away */
+void label_card(struct bench_turn *t);                 /* PRINT LABELS */
 void shelf_card(struct bench_turn *t);                 /* shelf */
 
 /* Each question of the list has its answer in the file of what it is about: receive, labels, shelf, recall. */

@@ -232,7 +232,7 @@ static json_t *low(const struct stock *s, const struct station *st, int32_t toda
 	return list;
 }
 
-/* --- quarantine, missing, labels ------------------------------------------------------------------- */
+/* --- quarantine, and what is missing ------------------------------------------------------------------- */
 
 static json_t *quarantine_json(const struct stock *s, const struct station *st, const struct quarantine *q)
 {
@@ -288,6 +288,67 @@ static json_t *missing(const struct stock *s, const struct station *st)
 	return list;
 }
 
+/* --- trays and pouches ------------------------------------------------------------------------------- */
+
+static json_t *listed(const struct station *st, const char *key, int n)
+{
+	json_t *o = json_object();
+	put_line(o, st, key);
+	put_n(o, "n", n);
+	return o;
+}
+
+static json_t *trays(const struct station *st)
+{
+	json_t *list = json_array();
+	for (size_t i = 0; i < st->catalogue.count; i++) {
+		const struct line *l = &st->catalogue.lines[i];
+		json_t *contents = json_array();
+		for (int k = 0; k < LINE_CONTENTS_MAX && l->contents[k].key[0]; k++)
+			json_array_append_new(contents, listed(st, l->contents[k].key, l->contents[k].count));
+		json_t *o = json_object();
+		put_line(o, st, l->key);
+		json_object_set_new(o, "contents", contents);
+		if (json_array_size(contents))
+			json_array_append_new(list, o);
+		else
+			json_decref(o);
+	}
+	return list;
+}
+
+/* Those whose list has the line. */
+static json_t *trays_with(const struct station *st, const char *key)
+{
+	json_t *list = json_array();
+	for (size_t i = 0; i < st->catalogue.count; i++) {
+		const struct line *l = &st->catalogue.lines[i];
+		for (int k = 0; k < LINE_CONTENTS_MAX && l->contents[k].key[0]; k++)
+			if (strcmp(l->contents[k].key, key) == 0)
+				json_array_append_new(list, listed(st, l->key, l->contents[k].count));
+	}
+	return list;
+}
+
+static json_t *shortfalls(const struct stock *s, const struct station *st)
+{
+	json_t *list = json_array();
+	for (size_t i = 0; i < s->n_missing && json_array_size(list) < STOCK_VIEW_MAX; i++) {
+		const struct stock_missing *m = &s->missing[i];
+		const struct line *l = catalogue_by_key(&st->catalogue, m->line);
+		if (!l || l->single_use)
+			continue;
+		json_t *o = listed(st, m->line, m->packs);
+		put_n(o, "case", m->case_no);
+		put(o, "room", station_room_name(st, m->room));
+		json_object_set_new(o, "trays", trays_with(st, m->line));
+		json_array_append_new(list, o);
+	}
+	return list;
+}
+
+/* --- labels ------------------------------------------------------------------------------------------ */
+
 static json_t *open_numbers(const struct printing *p)
 {
 	json_t *list = json_array();
@@ -334,6 +395,8 @@ json_t *stock_view(const struct stock *s, const struct station *st, int32_t room
 	json_object_set_new(o, "today", tasks(s, st, all, n, today));
 	json_object_set_new(o, "quarantine", quarantines(s, st));
 	json_object_set_new(o, "missing", missing(s, st));
+	json_object_set_new(o, "short", shortfalls(s, st));
+	json_object_set_new(o, "trays", trays(st));
 	json_object_set_new(o, "labels", labels(s, st));
 	free(all);
 	return o;

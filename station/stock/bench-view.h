@@ -8,6 +8,8 @@
  *   low [{key, name, usable, minimum}] below their minimum,
  *   today [{what, key, name, lot, days, n}] what: expired expires-30 expires-90 confirm read-back box-again returned unaccounted,
  *   quarantine [{key, name, lot, why, shelf, waits, rooms [{room, packs}], opened, near [lots that read alike]}],
+ *   short [{case, room, key, name, n, trays [{key, name, n how many its list has}]}] instruments among them,
+ *   trays [{key, name, contents [{key, name, n}]}] the lists of all trays and pouches,
  *   missing [{case, key, name, lot, n}] that cases did not account for and nobody has found,
  *   labels [{first, last, key, name, lot, expiry, open [numbers], place, when "" before after}] that are to be read back }
  */

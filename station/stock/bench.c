@@ -8,7 +8,7 @@
 /* Where NO is no answer, it leaves the question as DONE does. */
 static int no_answers(enum bench_question q)
 {
-	return q == BENCH_SEALED || q == BENCH_QUARANTINE_LOT || q == BENCH_NOTICE;
+	return q == BENCH_SEALED || q == BENCH_QUARANTINE_LOT || q == BENCH_NOTICE || q == BENCH_PRINT_AGAIN;
 }
 
 static int leaves(const struct bench_turn *t)
@@ -51,7 +51,6 @@ static void start(struct bench_turn *t)
 	} cards[] = {
 	    {CARD_RECEIVE, BENCH_RECEIVE_WHAT, 0},
 	    {CARD_CONFIRM, BENCH_CONFIRM_WHAT, 0},
-	    {CARD_PRINT_LABELS, BENCH_PRINT_WHAT, 0},
 	    {CARD_SPOILT_LABEL, BENCH_LABEL_WHICH, LABEL_SPOILT},
 	    {CARD_DESTROYED_LABEL, BENCH_LABEL_WHICH, LABEL_DESTROYED},
 	    {CARD_RETURNED_PACK, BENCH_RETURN_WHAT, 0},
@@ -67,7 +66,9 @@ static void start(struct bench_turn *t)
 			          NULL);
 			return;
 		}
-	if (own_card_group(t->in->card) == CARDS_TO_ROOM)
+	if (t->in->card == CARD_PRINT_LABELS)
+		label_card(t);
+	else if (own_card_group(t->in->card) == CARDS_TO_ROOM)
 		shelf_card(t);
 	else if (own_card_name(t->in->card)[0])
 		bench_refuse(t, SAY(CARD_ANSWERS_NOTHING, .card = t->in->card));

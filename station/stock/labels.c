@@ -28,6 +28,17 @@ struct label_known label_known_by(const struct event *last)
 
 /* --- numbering ------------------------------------------------------------------------------------- */
 
+/* Where labels of this bench are not read back, it is asked first whether these are to be replaced: paper runs out. */
+void label_card(struct bench_turn *t)
+{
+	const struct printing *p = stock_printing_at(t->s, t->in->room);
+	int open = p ? printing_open(p) : 0;
+	struct bench_asked q = {.what = BENCH_PRINT_WHAT};
+	if (open)
+		q = (struct bench_asked){.what = BENCH_PRINT_AGAIN, .batch = p->batch, .n = open};
+	bench_ask(t, q, NULL);
+}
+
 void bench_answer_PRINT_WHAT(struct bench_turn *t)
 {
 	struct batch b;
@@ -103,10 +114,54 @@ static int open_after(const struct printing *p, int done)
 
 static const struct printing *printing_with(const struct bench_turn *t, int64_t number)
 {
-	for (int i = 0; i < t->s->n_printings; i++)
-		if (t->s->printings[i].batch.first <= number && number <= t->s->printings[i].batch.last)
-			return &t->s->printings[i];
-	return NULL;
+	return stock_printing_with(t->s, number);
+}
+
+/* The first labels that are open are spoilt, as many as go at once. How many. */
+static int spoil_open(struct bench_turn *t, const struct printing *p)
+{
+	int n = 0;
+	for (int64_t i = p->batch.first; i <= p->batch.last && n < BENCH_LABELS_MAX; i++)
+		if (!p->fate[i - p->batch.first]) {
+			put_fate(t, &p->batch, i, LABEL_SPOILT, (enum label_fate)0);
+			n++;
+		}
+	return n;
+}
+
+/* The box is compared once, with the labels that replace them. */
+static void replace(struct bench_turn *t, const struct printing *p)
+{
+	struct batch b = p->batch;
+	bench_close(t);
+	int n = spoil_open(t, p);
+	if (!open_after(p, n))
+		BENCH_EMIT(t, .kind = EV_LABELS_CLOSED, .batch = p->batch, .person = bench_person(t));
+	b.first = t->st->last_item_no + 1;
+	b.last = b.first + n - 1;
+	BENCH_EMIT(t, .kind = EV_LABELLED, .batch = b, .n = 1);
+	bench_accept(
+	    t, SAY(LABELS_REPLACED, .n = n, .item_number = (int32_t)b.first, .last_number = (int32_t)b.last));
+}
+
+void bench_answer_PRINT_AGAIN(struct bench_turn *t)
+{
+	const struct printing *p = printing_with(t, t->asked->batch.first);
+	int open = open_after(p, 0);
+	if (t->in->act != BENCH_CARD || (t->in->card != CARD_YES && t->in->card != CARD_NO)) {
+		bench_unfit(t);
+	} else if (t->in->card == CARD_NO) {
+		bench_ask(t, (struct bench_asked){.what = BENCH_PRINT_WHAT}, NULL);
+	} else if (!open) { /* they were read back at another bench meanwhile */
+		bench_close(t);
+		bench_accept(t, SAY(STOCK_IS_DONE));
+	} else if (t->s->n_printings == PRINTINGS_MAX) {
+		bench_refuse(t, SAY(STOCK_PRINTINGS_OPEN, .n = t->s->n_printings));
+	} else if (t->st->last_item_no + open > ITEM_NUMBER_MAX) {
+		bench_refuse(t, SAY(STOCK_NUMBERS_OVER));
+	} else {
+		replace(t, p);
+	}
 }
 
 static void ask_box(struct bench_turn *t, const struct printing *p)

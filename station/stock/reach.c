@@ -33,12 +33,24 @@ const struct bench *stock_bench(const struct stock *s, int32_t room)
 	return &none;
 }
 
-struct printing *stock_printing_of(struct stock *s, int64_t number)
+static int printing_index(const struct stock *s, int64_t number)
 {
 	for (int i = 0; i < s->n_printings; i++)
 		if (s->printings[i].batch.first <= number && number <= s->printings[i].batch.last)
-			return &s->printings[i];
-	return NULL;
+			return i;
+	return -1;
+}
+
+struct printing *stock_printing_of(struct stock *s, int64_t number)
+{
+	int i = printing_index(s, number);
+	return i < 0 ? NULL : &s->printings[i];
+}
+
+const struct printing *stock_printing_with(const struct stock *s, int64_t number)
+{
+	int i = printing_index(s, number);
+	return i < 0 ? NULL : &s->printings[i];
 }
 
 int printing_open(const struct printing *p)
@@ -51,10 +63,15 @@ int printing_open(const struct printing *p)
 
 const struct printing *stock_printing_at(const struct stock *s, int32_t room)
 {
-	for (int i = 0; i < s->n_printings; i++)
-		if (s->printings[i].room == room)
-			return &s->printings[i];
-	return NULL;
+	const struct printing *first = NULL;
+	for (int i = 0; i < s->n_printings; i++) {
+		const struct printing *p = &s->printings[i];
+		if (p->room == room && printing_open(p))
+			return p;
+		if (p->room == room && !first)
+			first = p;
+	}
+	return first;
 }
 
 int32_t stock_missing_of(const struct stock *s, const char *line, int32_t case_no)

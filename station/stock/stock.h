@@ -24,7 +24,7 @@ struct stock_lot {
 	int32_t waits;    /* received, and not confirmed: not issued */
 	int32_t typed_by; /* whose badge stood there when something came to wait last */
 	int32_t shelf;
-	int32_t in_rooms; /* in all of them */
+	int32_t in_rooms;   /* in all of them */
 	int32_t unanswered; /* that cases returned unopened, and no bench has read since */
 	/* ever */
 	int32_t received, issued, back, opened, returned, isolated, written_off, unaccounted;
@@ -113,9 +113,11 @@ int32_t stock_at(const struct stock *s, const struct stock_lot *lot,
 const struct bench *stock_bench(const struct stock *s,
                                 int32_t room);                       /* of that room; one that asks nothing */
 struct printing *stock_printing_of(struct stock *s, int64_t number); /* that has this label; NULL none */
-int printing_open(const struct printing *p);                         /* labels that were not read back */
+const struct printing *stock_printing_with(const struct stock *s, int64_t number); /* the same */
+int printing_open(const struct printing *p); /* labels that were not read back */
 const struct printing *stock_printing_at(const struct stock *s,
-                                         int32_t room); /* the first of this bench; NULL none */
+                                         int32_t room); /* of this bench the first with open labels, else the
+                                                           first; NULL none */
 int32_t stock_missing_of(const struct stock *s, const char *line,
                          int32_t case_no); /* packs; case 0: of all cases */
 

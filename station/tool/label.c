@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "code/date.h"
+#include "tell/pack-labels.h"
 #include "tool/client.h"
 #include "tool/label.h"
 #include "tool/print.h"
@@ -32,7 +33,7 @@ const char label_usage[] =
 	"         bandtally label cards --room 2 --pdf cards.pdf\n";
 /* clang-format on */
 
-static int32_t expiry_number(const char *text, char shown[20])
+static int32_t expiry_number(const char *text, char shown[LABEL_DAY_MAX])
 {
 	int y, m, d, used = 0;
 	if (!text)
@@ -44,52 +45,27 @@ static int32_t expiry_number(const char *text, char shown[20])
 		        text, label_usage);
 		return -EINVAL;
 	}
-	static const char *const months[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-	                                     "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-	snprintf(shown, 20, "%d %s %d", d, months[m - 1], y);
+	label_day(date_make(y, m, d), shown);
 	return date_make(y, m, d);
-}
-
-/* A line's name may end in its size: "finger tourniquet, green, M". */
-static void put_line(json_t *item, const char *name)
-{
-	const char *comma = strrchr(name, ','), *size = comma ? comma + 2 : "";
-	size_t n = comma && comma[1] == ' ' ? strlen(size) : 0;
-	bool is_size = n >= 1 && n <= 3 && strspn(size, "XSML0123456789") == n;
-	json_object_set_new(item, "line",
-	                    is_size ? json_stringn(name, (size_t)(comma - name)) : json_string(name));
-	if (is_size)
-		json_object_set_new(item, "size", json_string(size));
-}
-
-static json_t *item_of(const json_t *a, int number, const char *lot, const char *expiry)
-{
-	char code[2][OWN_CODE_MAX], shown[12];
-	struct own_code own = {
-	    .kind = OWN_ITEM, .station = (int)json_number(a, "station", 0), .number = number};
-	for (int i = 0; i < 2; i++) {
-		own.role = i ? 'R' : 'P';
-		label_code(code[i], json_text(a, "site"), own);
-	}
-	snprintf(shown, sizeof shown, "%d", number);
-	json_t *x = json_pack("{s:s,s:s,s:s}", "number", shown, "pack", code[0], "bag", code[1]);
-	put_line(x, json_text(a, "name"));
-	if (lot)
-		json_object_set_new(x, "lot", json_string(lot));
-	if (*expiry)
-		json_object_set_new(x, "expiry", json_string(expiry));
-	return x;
 }
 
 static json_t *pack_document(const struct words *w, const json_t *a, int count, const char *expiry)
 {
-	int dpi = 0, first = (int)json_number(a, "first", 0);
-	json_t *doc = label_document("pack-labels", json_text(a, "site_name")), *items = json_array();
-	for (int i = 0; i < count; i++)
-		json_array_append_new(items,
-		                      item_of(a, first + i, words_value(w, LABEL_OPTIONS, "lot"), expiry));
+	int dpi = 0;
+	const char *lot = words_value(w, LABEL_OPTIONS, "lot");
+	json_t *doc = label_document("pack-labels", json_text(a, "site_name"));
+	_cleanup_(json_drop) json_t *labels =
+	    pack_labels_document(&(struct pack_labels){.time = json_text(doc, "time"),
+	                                               .site = json_text(a, "site"),
+	                                               .site_name = json_text(a, "site_name"),
+	                                               .station = (int)json_number(a, "station", 0),
+	                                               .name = json_text(a, "name"),
+	                                               .lot = lot ? lot : "",
+	                                               .expiry = expiry,
+	                                               .first = (int32_t)json_number(a, "first", 0),
+	                                               .count = count});
+	json_object_update(doc, labels);
 	json_object_update(doc, json_object_get(a, "medium"));
-	json_object_set_new(doc, "items", items);
 	if (words_number("--dpi", words_value(w, LABEL_OPTIONS, "dpi"), 203, 600, &dpi, label_usage) == 0 &&
 	    dpi)
 		json_object_set_new(doc, "dpi", json_integer(dpi));
@@ -132,7 +108,7 @@ static int label_numbers(const struct words *w, int32_t expiry, const char *show
 
 static int label_pack(const struct words *w)
 {
-	char shown[20] = "";
+	char shown[LABEL_DAY_MAX] = "";
 	const char *line = words_value(w, LABEL_OPTIONS, "line");
 	int32_t expiry = expiry_number(words_value(w, LABEL_OPTIONS, "expiry"), shown);
 	int count = 0, dpi = 300;

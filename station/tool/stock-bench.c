@@ -201,6 +201,13 @@ static int destroyed(struct asked *a)
 	return labels(a, "DESTROYED LABEL");
 }
 
+static int print_again(struct asked *a)
+{
+	card(a, "PRINT LABELS", NULL);
+	card(a, "YES", "print-again");
+	return 0;
+}
+
 static int close_labels(struct asked *a)
 {
 	return thing(a);
@@ -219,9 +226,17 @@ static const struct {
 	const char *word;
 	int (*steps)(struct asked *a);
 } deeds[] = {
-    {"receive", receive},    {"confirm", confirm},     {"issue", issue},   {"return", give_back},
-    {"count", count},        {"write-off", write_off}, {"spoilt", spoilt}, {"destroyed", destroyed},
-    {"close", close_labels}, {"came-back", came_back},
+    {"receive", receive},
+    {"confirm", confirm},
+    {"issue", issue},
+    {"return", give_back},
+    {"count", count},
+    {"write-off", write_off},
+    {"spoilt", spoilt},
+    {"destroyed", destroyed},
+    {"close", close_labels},
+    {"came-back", came_back},
+    {"print-again", print_again},
 };
 
 int stock_bench_knows(const char *word)

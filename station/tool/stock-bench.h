@@ -15,6 +15,7 @@
 	"       bandtally stock count LINE [--lot LOT] --packs N\n"                                          \
 	"       bandtally stock write-off LINE [--lot LOT] --packs N --why TEXT\n"                           \
 	"       bandtally stock spoilt|destroyed --labels FIRST-LAST\n"                                      \
+	"       bandtally stock print-again\n"                                                               \
 	"       bandtally stock close LINE|--code CODE\n"                                                    \
 	"       bandtally stock came-back LINE [--lot LOT] [--slip CODE]\n"
 

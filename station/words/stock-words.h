@@ -26,6 +26,7 @@
 	X(TRUTH_ALL_DONE, "truth-all-done", "when all is done") \
 	X(TRUTH_NO_NOTICE, "truth-no-notice", "if there is none") \
 	X(TRUTH_ONE_SPOILT, "truth-one-spoilt", "if one is spoilt") \
+	X(TRUTH_NOT_OUT, "truth-not-out", "if labels did not come out whole") \
 	X(TRUTH_TO_LABEL, "truth-to-label", "for packs without a code") \
 	X(TRUTH_CAME_BACK, "truth-came-back", "if one comes back") \
 	X(TRUTH_TO_COUNT, "truth-to-count", "to count") \
@@ -44,6 +45,8 @@
 	  "Confirmed by {other_person}: {item}, {what}, packs: {n}. They may be issued. {then}") \
 	X(LABELS_NUMBERED, "labels-numbered", \
 	  "Labels {item_number} to {last_number} for {item}, {what}. Where: {where}. {then} Read each back.") \
+	X(LABELS_REPLACED, "labels-replaced", \
+	  "Entered as spoilt, since not read back: {n}. Tear them up. In their place labels {item_number} to {last_number} are printed: read each back.") \
 	N(LABEL_READ_BACK, "label-read-back", \
 	  "Label {item_number} read back. {n} is open.", "Label {item_number} read back. {n} are open.") \
 	X(LABELS_ARE_SPOILT, "labels-are-spoilt", \
@@ -184,7 +187,10 @@
 	X(BENCH_FOUND_OF, "bench-found-of", "{n} cases miss one. The slip of the case it comes from") \
 	X(BENCH_IDLE, "bench-idle", "Stores: a box or pack that came, or a label") \
 	N(BENCH_READ_BACK, "bench-read-back", \
-	  "Read back: {n} label of {item}, {what}, is open", "Read back: {n} labels of {item}, {what}, are open")
+	  "Read back: {n} label of {item}, {what}, is open", "Read back: {n} labels of {item}, {what}, are open") \
+	N(BENCH_PRINT_AGAIN, "bench-print-again", \
+	  "{n} label of {item}, {what}, was not read back. Did it not come out whole, so that another is to be printed?", \
+	  "{n} labels of {item}, {what}, were not read back. Did they not come out whole, so that others are to be printed?")
 /* clang-format on */
 
 #endif

@@ -9,7 +9,9 @@
 	STORES_STOCK(X, N) \
 	STORES_LABELS(X, N) \
 	STORES_RECALL(X, N) \
-	STORES_IMPORT(X, N)
+	STORES_IMPORT(X, N) \
+	STORES_TRAYS(X, N) \
+	STORES_ANSWERS(X, N)
 
 #define STORES_FRAME(X, N) \
 	X(ST_TITLE, "board-st-title", "Stores") \
@@ -93,6 +95,13 @@
 	X(ST_RANGE, "board-st-range", "{item_number} to {last_number}") \
 	X(ST_BEFORE, "board-st-before", "before sterilising") \
 	X(ST_AFTER, "board-st-after", "after sterilising") \
+	X(ST_PREVIEW_HEAD, "board-st-preview-head", "A label as it will be printed") \
+	X(ST_PREVIEW_EXPIRY, "board-st-preview-expiry", "Expiry, as 2028-03-31 (none: it has none)") \
+	X(ST_PREVIEW_MEDIUM, "board-st-preview-medium", "Roll or sheet of labels.ini (none: as the bench prints)") \
+	X(ST_PREVIEW_SIZE, "board-st-preview-size", \
+	  "At real size: lay a ruler beside this line and set it to 50 mm") \
+	X(ST_PREVIEW_PACK, "board-st-preview-pack", "Label for the pack, {n} x {most} mm") \
+	X(ST_PREVIEW_BAG, "board-st-preview-bag", "Label for the paper or return bag, {n} x {most} mm") \
 	X(ST_READ_ALL, "board-st-read-all", "all; the box again closes them")
 
 #define STORES_RECALL(X, N) \
@@ -143,6 +152,28 @@
 	X(ST_HEAD_COLUMNS, "board-st-head-columns", "Columns") \
 	X(ST_COLUMN, "board-st-column", "{text}: was '{first}', is '{second}'") \
 	X(ST_FILE_AGAIN, "board-st-file-again", "Choose a file first.")
+
+#define STORES_TRAYS(X, N) \
+	X(ST_TRAYS, "board-st-trays", "Trays and pouches") \
+	X(ST_SHORT, "board-st-short", "Short: for the sterile services") \
+	X(ST_SHORT_HOW, "board-st-short-how", \
+	  "Instruments that a case ended without. Each comes from one of the trays or pouches beside it: the list goes back with them.") \
+	X(ST_LISTS, "board-st-lists", "Lists of trays and pouches") \
+	X(ST_HEAD_CASE, "board-st-head-case", "Case") \
+	X(ST_HEAD_ROOM, "board-st-head-room", "Room") \
+	X(ST_HEAD_SHORT, "board-st-head-short", "Missing") \
+	X(ST_HEAD_TRAYS, "board-st-head-trays", "Tray or pouch, and how many its list has") \
+	X(ST_HEAD_CONTENTS, "board-st-head-contents", "Its list") \
+	X(ST_LISTED, "board-st-listed", "{item}: {n}")
+
+/* what the station answers to what is asked there */
+#define STORES_ANSWERS(X, N) \
+	X(ASKED_FILE_AGAIN, "asked-file-again", "The file did not come whole, or another page sent one: choose it again.") \
+	X(ASKED_FILE_LONG, "asked-file-long", "The file is longer than 1 MiB: split it.") \
+	X(ASKED_UNKNOWN, "asked-unknown", "The page asks for something unknown: load it again.") \
+	X(ASKED_NO_PRINTER, "asked-no-printer", "The printer's program does not run, which draws the label: try again.") \
+	X(ASKED_NO_LINE, "asked-no-line", "The catalogue has no such line: type its key.") \
+	X(ASKED_NO_DAY, "asked-no-day", "That is no day: type it as 2028-03-31.")
 /* clang-format on */
 
 #endif

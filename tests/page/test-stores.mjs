@@ -1,7 +1,7 @@
 // The page of a stores bench, with the whole station behind it: what stores do in a day, by keyboard alone.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { browser, skip } from './browser.mjs';
@@ -18,7 +18,7 @@ try {
 const pictures = process.env.BANDTALLY_PICTURES ?? join(bin, '../page');
 mkdirSync(pictures, { recursive: true });
 const settings = (language = '') => `[site]\nletters = BC\nname = Example Hospital\n${language && `language = ${language}\n`}[room 1]\nname = Theatre 1\n[room 2]\nname = Theatre 2\n[room 9]\nname = Stores\nkind = stores\n[board]\nstart = yes\nport = 0\n`;
-const b = await browser(), parts = ['today', 'stock', 'labels', 'recall', 'import'];
+const b = await browser(), parts = ['today', 'stock', 'labels', 'recall', 'trays', 'import'];
 
 async function open(of, options = {}) {
 	const page = await b.newPage({ viewport: { width: 1280, height: 800 }, ...options });
@@ -147,7 +147,7 @@ await it('by keyboard alone: packs without a code come in, typed by one and conf
 	await type(page, '2033-03-31');
 	await reads(page, 'next', /^How many came/);
 	await type(page, '40');
-	await reads(page, 'next', /Whose hands typed/);
+	await reads(page, 'next', /Who typed lot or expiry/);
 	assert.match(await words(page, 'typed-how'), /A badge is asked for/);
 	await type(page, '1');
 	await reads(page, 'next', /A second person compares/);
@@ -236,6 +236,67 @@ await it('labels that were not read back stand there by their numbers', async ()
 	await page.screenshot({ path: `${pictures}/stores-labels.png`, fullPage: true });
 	await show(page, 'today');
 	await reads(page, 'tasks', /Labels not read back.*GREEN-M T26 4/);
+});
+
+await it('what the bench numbers is printed at once, and what did not come out is replaced by other numbers', async () => {
+	const paper = join(station.folder, 'labels/labels-00000001-00000004.pdf');
+	for (let i = 0; i < 100 && !existsSync(paper); i++)
+		await page.waitForTimeout(50);
+	assert.equal(/^Pages:\s+(\d+)/m.exec(execFileSync('pdfinfo', [paper], { encoding: 'utf8' }))[1], '8');
+	await press(page, 'PRINT LABELS');
+	await reads(page, 'next', /^4 labels of finger tourniquet, green, M, lot T26, were not read back\. Did they not come out whole/);
+	await press(page, 'YES');
+	await reads(page, 'said', /Entered as spoilt, since not read back: 4\..*labels 00000005 to 00000008 are printed/);
+	await show(page, 'labels');
+	await reads(page, 'printings', /00000005 to 00000008 00000005, 00000006, 00000007, 00000008/);
+	assert.doesNotMatch(await words(page, 'printings'), /00000001/);
+	for (let i = 0; i < 100 && !existsSync(join(station.folder, 'labels/labels-00000005-00000008.pdf')); i++)
+		await page.waitForTimeout(50);
+	assert.ok(existsSync(join(station.folder, 'labels/labels-00000005-00000008.pdf')));
+});
+
+await it('a label is shown as it will be printed, dot for dot and at real size, and one that does not fit says what would', async () => {
+	writeFileSync(join(station.folder, 'labels.ini'), '[medium roll]\ndpi = 203\nlabel_mm = 57 x 32\n[medium tiny]\ndpi = 203\nlabel_mm = 30 x 15\n');
+	await page.fill('#label-key', 'GREEN-M');
+	await page.fill('#label-lot', 'T26');
+	await page.fill('#label-expiry', '2033-03-31');
+	await page.fill('#label-medium', 'roll');
+	await page.keyboard.press('Enter');
+	await page.waitForSelector('#label-pictures canvas + figcaption');
+	await page.waitForFunction(() => document.querySelectorAll('#label-pictures canvas').length === 2);
+	assert.match(await words(page, 'label-pictures'), /^Label for the pack, 57 x 32 mm Label for the paper or return bag, 57 x 32 mm$/);
+	const seen = await page.evaluate(() => [...document.querySelectorAll('#label-pictures canvas')].map((c) => {
+		const data = c.getContext('2d').getImageData(0, 0, c.width, c.height).data, dark = [];
+		for (let i = 0; i < data.length; i += 4)
+			dark.push(data[i] < 128 ? 1 : 0);
+		return { width: c.width, height: c.height, mm: c.getBoundingClientRect().width / 96 * 25.4, png: c.toDataURL().split(',')[1], dark: dark.reduce((sum, x) => sum + x, 0) };
+	}));
+	for (const c of seen) {
+		assert.deepEqual([c.width, c.height], [456, 256]); // 57 x 32 mm at 203 dots an inch, in whole dots
+		assert.ok(Math.abs(c.mm - 57.05) < 0.6, `${c.mm} mm`);
+		assert.ok(c.dark > 2000);
+	}
+	assert.notEqual(seen[0].png, seen[1].png);
+	const file = join(station.folder, 'seen.png'); // what is shown can be scanned
+	writeFileSync(file, Buffer.from(seen[0].png, 'base64'));
+	assert.match(execFileSync(join(bin, 'scan-camera'), ['--image', file], { encoding: 'utf8' }), /91PBC0000000009\d\d"/);
+	await page.evaluate(() => { const s = document.getElementById('scale'); s.value = '120'; s.dispatchEvent(new Event('input')); });
+	assert.ok(Math.abs(await page.evaluate(() => document.querySelector('#label-pictures canvas').getBoundingClientRect().width / document.getElementById('fifty').getBoundingClientRect().width) - 57.05 / 50) < 0.03);
+	await page.screenshot({ path: `${pictures}/stores-label.png`, fullPage: true });
+	await page.fill('#label-medium', 'tiny');
+	await page.keyboard.press('Enter');
+	await reads(page, 'label-said', /do not fit on it: use labels of at least \d+ x \d+ mm/);
+	await page.fill('#label-medium', '');
+	await page.fill('#label-expiry', '31.3.2033');
+	await page.keyboard.press('Enter');
+	await reads(page, 'label-said', /^That is no day/);
+	assert.match(station.tool('stock', 'list', 'GREEN-M', '--lot', 'T26', '--json'), /"label_open":4/); // nothing was numbered for it
+});
+
+await it('an instrument that a case ended without is listed with the trays that it may come from', async () => {
+	await show(page, 'trays');
+	await reads(page, 'lists', /TRAY-HAND/);
+	await reads(page, 'short', /^None that the station knows of\.$/);
 });
 
 await it('what is no question of this page is turned away', async () => {

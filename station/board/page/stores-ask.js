@@ -1,7 +1,7 @@
 // What this page asks of the station (station/run/asked.h): one question at a time, its answer as an object, or a sentence.
 import { t } from './words.js';
 
-const ANSWER_MS = 8000, PART_BYTES = 1200;
+const ANSWER_MS = 8000, PART_BYTES = 1500;
 
 export class Refused extends Error {}
 
@@ -21,11 +21,11 @@ export async function ask(room, what) {
 	return answer;
 }
 
-const hex = (bytes) => [...bytes].map((b) => b.toString(16).padStart(2, '0')).join('');
+const base64url = (bytes) => btoa(String.fromCharCode(...bytes)).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
 
 // Sends a file byte by byte as it lies on the disk: what is wrong with it is the station's to say.
 export async function send(room, file) {
 	const bytes = new Uint8Array(await file.arrayBuffer());
 	for (let at = 0; at === 0 || at < bytes.length; at += PART_BYTES)
-		await ask(room, { do: 'file', at, hex: hex(bytes.subarray(at, at + PART_BYTES)) });
+		await ask(room, { do: 'file', at, part: base64url(bytes.subarray(at, at + PART_BYTES)) });
 }

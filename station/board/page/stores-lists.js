@@ -62,6 +62,14 @@ export function recalled(of, r) {
 		el('h4', {}, t('st-silent')), bullets(r.silent.map((x) => (x.day ? t('st-silent-since', { room: x.name, date: day(x.day) }) : t('st-silent-ever', { room: x.name }))))];
 }
 
+const listed = (list) => list.map((x) => el('div', {}, t('st-listed', { item: `${x.name} (${x.key})`, n: x.n })));
+
+export function shortfalls(list) {
+	return table(['case', 'room', 'line', '#short', 'trays'], list.map((x) => [`${x.case}`, x.room, named(x), `${x.n}`, listed(x.trays)]), t('st-none'));
+}
+
+export const trays = (list) => table(['line', 'contents'], list.map((x) => [named(x), listed(x.contents)]), t('st-none'));
+
 const KINDS = ['added', 'changed', 'removed', 'absent', 'stay'];
 
 export function changes(answer, taken) {

@@ -4,7 +4,8 @@ import { $, el, put, say } from './dom.js';
 import { Link } from './link.js';
 import { language, speak } from './sentences.js';
 import { ask, send } from './stores-ask.js';
-import { changes, day, lots, printings, quarantines, recalled, tasks } from './stores-lists.js';
+import { showLabel, setUpRuler } from './stores-label.js';
+import { changes, day, lots, printings, quarantines, recalled, shortfalls, tasks, trays } from './stores-lists.js';
 import { hour, label, reply, t } from './words.js';
 
 const room = Number(new URLSearchParams(location.search).get('room')) || 0;
@@ -102,7 +103,7 @@ function drawBench(v) {
 
 /* --- parts ------------------------------------------------------------------------------------------ */
 
-const PARTS = ['today', 'stock', 'labels', 'recall', 'import'];
+const PARTS = ['today', 'stock', 'labels', 'recall', 'trays', 'import'];
 
 function drawParts() {
 	const drawn = `${state.part} ${language()}`;
@@ -232,6 +233,8 @@ function drawLists() {
 	put($('tasks'), tasks(s));
 	put($('printings'), printings(s.labels));
 	put($('quarantines'), quarantines(s.quarantine));
+	put($('short'), shortfalls(s.short));
+	put($('lists'), trays(s.trays));
 	fillKeys();
 	if (state.part === 'stock')
 		void seek();
@@ -239,7 +242,7 @@ function drawLists() {
 
 function words() {
 	label();
-	for (const part of ['today', 'stock', 'recall'])
+	for (const part of ['today', 'stock', 'recall', 'trays'])
 		printButton(part);
 	const now = $('seek-only').value;
 	put($('seek-only'), ...['', 'due', 'waits', 'withheld', 'rooms', 'unaccounted'].map((o) => el('option', { value: o }, t(`st-only-${o || 'all'}`))));
@@ -260,6 +263,8 @@ $('seek').addEventListener('submit', (e) => { e.preventDefault(); void seek(); }
 $('seek-only').addEventListener('change', () => void seek());
 $('seek-text').addEventListener('input', () => { clearTimeout(typedSince); typedSince = setTimeout(seek, 250); });
 $('ask-recall').addEventListener('submit', showRecall);
+$('ask-label').addEventListener('submit', (e) => { e.preventDefault(); void showLabel(number()); });
+setUpRuler();
 $('ask-import').addEventListener('submit', (e) => { e.preventDefault(); void showImport(true); });
 $('take').addEventListener('click', () => void showImport(false));
 $('export').addEventListener('click', saveCatalogue);

@@ -67,7 +67,7 @@ static const struct {
      "label-which "
      "box-again issue return-what return-from sealed count-what count-many write-what write-many write-why "
      "quarantine-what quarantine-lot quarantine-why notice release-what release-first release-second found "
-     "found-of"},
+     "found-of print-again"},
 };
 
 static void every_name_keeps_its_number(void **state)

@@ -203,6 +203,45 @@ static void the_rest_of_a_roll_that_came_out_blank_is_spoilt_by_its_numbers(void
 	assert_int_equal(s.batches[21].first, 21); /* no number is left out or given twice */
 }
 
+static void paper_that_ran_out_is_replaced_by_other_numbers_and_the_box_is_read_once(void **state)
+{
+	(void)state;
+	receive("PLAIN-M", "A7", FAR, 20);
+	print(20);
+	for (int i = 1; i <= 12; i++)
+		stores_label(&s, i);
+	must_say(s.next.words, "PRINT LABELS if labels did not come out whole");
+	must_say(stores_card(&s, CARD_PRINT_LABELS), "8 labels of finger tourniquet, orange, M, lot A7");
+	refused(stores_label(&s, 13), "no answer to what is asked");
+	must_say(stores_card(&s, CARD_YES), "In their place labels 00000021 to 00000028 are printed");
+	assert_int_equal(s.stock.n_printings, 1);
+	assert_int_equal(s.batches[28].first, 21);
+	const struct stock_lot *lot = stores_lot(&s, "PLAIN-M", "A7", FAR);
+	assert_int_equal(lot->labelled, 12);
+	assert_int_equal(lot->spoilt, 8);
+	assert_int_equal(lot->printed, 8);
+	refused(stores_label(&s, 13), "spoilt or destroyed");
+	for (int i = 21; i <= 28; i++)
+		stores_label(&s, i);
+	must_say(stores_pack(&s, "PLAIN-M", "A7", FAR, 1), "Done.");
+	assert_int_equal(s.stock.n_printings, 0);
+}
+
+static void labels_that_all_came_out_are_not_replaced(void **state)
+{
+	(void)state;
+	receive("PLAIN-M", "A7", FAR, 4);
+	print(2);
+	stores_card(&s, CARD_PRINT_LABELS);
+	must_say(stores_card(&s, CARD_NO), "Labels for what?");
+	stores_card(&s, CARD_DONE);
+	assert_int_equal(stores_lot(&s, "PLAIN-M", "A7", FAR)->printed, 2);
+	struct bench_input other = stores_in(&s, BENCH_CARD);
+	other.card = CARD_PRINT_LABELS;
+	other.room = 10;
+	must_say(stores_scan(&s, other), "Labels for what?"); /* those of another bench are its own */
+}
+
 static void a_label_that_was_read_may_still_be_torn_up(void **state)
 {
 	(void)state;
@@ -318,6 +357,30 @@ static void a_pack_that_comes_back_is_looked_at_first(void **state)
 	assert_int_equal(lot->shelf, 2);
 	assert_int_equal(lot->written_off, 1);
 	assert_int_equal(lot->in_rooms, 0);
+}
+
+static void what_a_case_returned_is_to_be_looked_at_until_the_bench_has_read_it(void **state)
+{
+	(void)state;
+	receive("GREEN-M", "T26", FAR, 5);
+	for (int room = 1; room <= 2; room++) {
+		stores_card(&s, CARD_TO_ROOM + room);
+		for (int i = 0; i < room; i++)
+			stores_pack(&s, "GREEN-M", "T26", FAR, 1);
+		stores_card(&s, CARD_DONE);
+	}
+	const struct stock_lot *lot = stores_lot(&s, "GREEN-M", "T26", FAR);
+	assert_int_equal(stock_in_room(&s.stock, lot, 1), 1);
+	assert_int_equal(stock_in_room(&s.stock, lot, 2), 2);
+	stores_took(&s, TOOK_RETURNED, 41, 2, "GREEN-M", "T26", FAR, 2);
+	assert_int_equal(stores_lot(&s, "GREEN-M", "T26", FAR)->unanswered, 2);
+	for (int i = 0; i < 2; i++) {
+		stores_card(&s, CARD_RETURNED_PACK);
+		stores_pack(&s, "GREEN-M", "T26", FAR, 1);
+		stores_card(&s, CARD_TO_ROOM + 2);
+		stores_card(&s, i ? CARD_NO : CARD_YES);
+		assert_int_equal(stores_lot(&s, "GREEN-M", "T26", FAR)->unanswered, 1 - i);
+	}
 }
 
 static void a_labelled_pack_goes_to_another_room_only_after_the_bench_has_read_it(void **state)
@@ -513,6 +576,8 @@ int main(void)
 	    T(what_has_expired_or_is_in_quarantine_is_received_and_said),
 	    T(each_label_is_read_back_once_and_then_the_box),
 	    T(the_rest_of_a_roll_that_came_out_blank_is_spoilt_by_its_numbers),
+	    T(paper_that_ran_out_is_replaced_by_other_numbers_and_the_box_is_read_once),
+	    T(labels_that_all_came_out_are_not_replaced),
 	    T(a_label_that_was_read_may_still_be_torn_up),
 	    T(what_is_not_read_back_is_not_issued),
 	    T(a_line_without_a_place_for_its_label_is_not_labelled),
@@ -520,6 +585,7 @@ int main(void)
 	    T(two_benches_print_and_each_reads_its_own_back),
 	    T(what_expired_or_is_in_quarantine_is_not_issued),
 	    T(a_pack_that_comes_back_is_looked_at_first),
+	    T(what_a_case_returned_is_to_be_looked_at_until_the_bench_has_read_it),
 	    T(a_labelled_pack_goes_to_another_room_only_after_the_bench_has_read_it),
 	    T(counting_the_shelf_says_the_difference),
 	    T(more_than_lies_there_is_neither_issued_nor_thrown_away),

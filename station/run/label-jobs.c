@@ -1,0 +1,197 @@
+#include "run/label-jobs.h"
+
+#include <errno.h>
+#include <limits.h>
+#include <stdio.h>
+#include <string.h>
+#include <sys/stat.h>
+
+#include "base/clock.h"
+#include "base/log.h"
+#include "base/name.h"
+#include "run/board.h"
+#include "run/media.h"
+#include "run/request.h"
+#include "tell/pack-labels.h"
+
+#define FILE_NAME_MAX 48
+#define UNFINISHED "slips/.unfinished" /* where the printer's program may write, and nowhere else */
+
+/* --- a document -------------------------------------------------------------------------------------- */
+
+/* A new reference; NULL with `e`: labels.ini has no such medium. */
+static json_t *document_of(const struct daemon *d, const struct batch *b, const char *medium, struct error *e)
+{
+	const struct station *st = &d->core.station;
+	const struct line *line = catalogue_by_key(&st->catalogue, b->line);
+	struct moment now = core_now(&d->core);
+	char when[26], expiry[LABEL_DAY_MAX];
+	_cleanup_(json_drop) json_t *lies = *medium ? media_find(d->core.folder, medium, e) : json_object();
+	if (!lies)
+		return NULL;
+	clock_text_full(now.wall_ms, now.utc_min, when);
+	label_day(b->expiry, expiry);
+	json_t *o = pack_labels_document(&(struct pack_labels){.time = when,
+	                                                       .site = st->site,
+	                                                       .site_name = st->site_name,
+	                                                       .station = st->number,
+	                                                       .name = line ? line->name : b->line,
+	                                                       .lot = b->lot,
+	                                                       .expiry = expiry,
+	                                                       .first = (int32_t)b->first,
+	                                                       .count = (int32_t)(b->last - b->first + 1)});
+	json_object_set_new(o, "language", json_string(station_language(st, core_bench_room(&d->core))));
+	json_object_update(o, lies);
+	return o;
+}
+
+static int send(struct daemon *d, const char *key, json_t *value)
+{
+	_cleanup_(buf_free) struct buf line = {0};
+	_cleanup_(json_drop) json_t *o = json_object();
+	json_object_set_new(o, "v", json_integer(1));
+	json_object_set_new(o, key, value);
+	int n = json_write_canonical(o, &line);
+	if (n == 0)
+		n = buf_add_text(&line, "\n");
+	return n < 0 ? n : child_send(d->print, line.data, line.size);
+}
+
+/* --- jobs -------------------------------------------------------------------------------------------- */
+
+static struct label_job *job_of(struct daemon *d, int64_t first)
+{
+	for (int i = 0; i < PRINTINGS_MAX; i++)
+		if (d->labels[i].first == first)
+			return &d->labels[i];
+	return NULL;
+}
+
+static void set_trouble(struct daemon *d, struct label_job *j, const char *text)
+{
+	if (strncmp(j->trouble, text, sizeof j->trouble - 1) == 0)
+		return;
+	snprintf(j->trouble, sizeof j->trouble, "%.199s", text);
+	d->core.changes++;
+}
+
+static void file_name(const struct label_job *j, char out[FILE_NAME_MAX])
+{
+	snprintf(out, FILE_NAME_MAX, "labels-%08d-%08d.pdf", (int)j->first, (int)j->last);
+}
+
+static json_t *destination(const struct daemon *d, const struct label_job *j)
+{
+	char path[PATH_MAX + FILE_NAME_MAX], name[FILE_NAME_MAX];
+	json_t *to = json_object();
+	if (d->core.settings.labels_printer[0]) {
+		json_object_set_new(to, "printer", json_string(d->core.settings.labels_printer));
+		return to;
+	}
+	file_name(j, name);
+	snprintf(path, sizeof path, "%s/" UNFINISHED "/%s", d->core.folder, name);
+	json_object_set_new(to, "pdf", json_string(path));
+	return to;
+}
+
+static void print(struct daemon *d, struct label_job *j, const struct batch *b)
+{
+	struct error e = {0};
+	char words[120];
+	json_t *document = document_of(d, b, d->core.settings.labels_medium, &e), *job = json_object();
+	json_object_set_new(job, "id", json_integer((json_int_t)-j->first));
+	json_object_set_new(job, "to", destination(d, j));
+	if (!document) {
+		json_decref(job);
+		set_trouble(d, j, e.text);
+		return;
+	}
+	json_object_set_new(job, "document", document);
+	if (send(d, "job", job) == 0)
+		return;
+	say_sentence_in(core_language(&d->core, j->room), SAY(LABELS_NO_PROGRAM), words, sizeof words);
+	set_trouble(d, j, words);
+}
+
+/* Where there is no place left, the oldest of which nothing is wrong gives its own: their labels are numbered, and open. */
+static struct label_job *place(struct daemon *d)
+{
+	struct label_job *j = job_of(d, 0);
+	for (int i = 0; i < PRINTINGS_MAX && !j; i++)
+		if (!stock_printing_of(&d->core.stock, d->labels[i].first))
+			j = &d->labels[i];
+	return j ? j : &d->labels[0];
+}
+
+void label_jobs_stored(struct daemon *d, const struct event *events, int count)
+{
+	for (int i = 0; i < count && !d->numbers_only; i++) {
+		const struct event *e = &events[i];
+		if (e->kind != EV_LABELLED || e->n != 1 || !core_is_bench(&d->core, e->room))
+			continue;
+		struct label_job *j = place(d);
+		*j = (struct label_job){.first = e->batch.first, .last = e->batch.last, .room = e->room};
+		print(d, j, &e->batch);
+	}
+}
+
+/* Out of the reach of the printer's program, into labels/. */
+static int finish_file(const struct daemon *d, const struct label_job *j)
+{
+	char from[PATH_MAX + FILE_NAME_MAX], to[PATH_MAX + FILE_NAME_MAX], name[FILE_NAME_MAX];
+	file_name(j, name);
+	snprintf(to, sizeof to, "%s/labels", d->core.folder);
+	if (mkdir(to, 0750) < 0 && errno != EEXIST)
+		return -errno;
+	snprintf(from, sizeof from, "%s/" UNFINISHED "/%s", d->core.folder, name);
+	snprintf(to, sizeof to, "%s/labels/%s", d->core.folder, name);
+	return rename(from, to) < 0 ? -errno : 0;
+}
+
+void label_job_word(struct daemon *d, const json_t *job)
+{
+	const char *state = json_text(job, "state"), *text = json_text(job, "text"),
+	           *why = strstr(text, ": ");
+	struct label_job *j = job_of(d, -json_number(job, "id", 0));
+	char words[EVENT_TEXT_MAX];
+	if (!j)
+		return;
+	snprintf(words, sizeof words, "%.200s", why ? why + 2 : text);
+	name_mend(words);
+	log_line("printing: labels %d to %d: %s", (int)j->first, (int)j->last, words);
+	int n = strcmp(state, "written") == 0 ? finish_file(d, j) : 0;
+	if (n < 0)
+		set_trouble(d, j, strerror(-n));
+	else if (strcmp(state, "written") == 0 || strcmp(state, "done") == 0)
+		*j = (struct label_job){0};
+	else
+		set_trouble(d, j, strcmp(state, "sent") == 0 ? "" : words);
+	d->core.changes++;
+	board_show(d);
+}
+
+/* --- a picture --------------------------------------------------------------------------------------- */
+
+int label_preview(struct daemon *d, const struct batch *of, const char *medium, const char *id,
+                  struct error *e)
+{
+	struct batch b = *of;
+	b.first = b.last = d->core.station.last_item_no + 1;
+	json_t *document = document_of(d, &b, *medium ? medium : d->core.settings.labels_medium, e);
+	if (!document)
+		return e->code;
+	json_object_del(document, "sheet"); /* one label, not the sheet that it lies on */
+	json_t *picture = json_object();
+	json_object_set_new(picture, "id", json_string(id));
+	json_object_set_new(picture, "document", document);
+	return send(d, "picture", picture);
+}
+
+void label_picture(struct daemon *d, const json_t *picture)
+{
+	const json_t *all = json_object_get(picture, "pictures");
+	json_t *told = json_is_array(all) ? answer_yes() : answer_no(json_text(picture, "fault"));
+	if (json_is_array(all))
+		json_object_set(told, "pictures", (json_t *)all);
+	board_answer(d, json_text(picture, "id"), NULL, told);
+}

@@ -2,6 +2,7 @@
 
 #include <errno.h>
 #include <limits.h>
+#include <stdint.h>
 #include <stdio.h>
 #include <string.h>
 #include <sys/stat.h>
@@ -152,7 +153,8 @@ void label_job_word(struct daemon *d, const json_t *job)
 {
 	const char *state = json_text(job, "state"), *text = json_text(job, "text"),
 	           *why = strstr(text, ": ");
-	struct label_job *j = job_of(d, -json_number(job, "id", 0));
+	int64_t id = json_number(job, "id", 0);
+	struct label_job *j = id < 0 && id >= -INT32_MAX ? job_of(d, (int32_t)-id) : NULL;
 	char words[EVENT_TEXT_MAX];
 	if (!j)
 		return;

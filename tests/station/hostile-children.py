@@ -59,7 +59,9 @@ def print_lines():
     for t in ODD_TEXTS:
         jobs += [{"id": 101, "state": s, "cups": 7, "pages": 1, "text": f"slip: {t}"} for s in ("waiting", "sent")]
     return lines(*({"v": 1, "job": j} for j in jobs + ODD_NUMBERS),
-                 *({"v": 1, "fault": {"code": t, "text": t}} for t in ODD_TEXTS + ODD_NUMBERS))
+                 *({"v": 1, "fault": {"code": t, "text": t}} for t in ODD_TEXTS + ODD_NUMBERS),
+                 *({"v": 1, "picture": {"id": t, "pictures": [t], "fault": t}} for t in ODD_TEXTS + ODD_NUMBERS),
+                 *({"v": 1, "picture": t} for t in ODD_TEXTS + ODD_NUMBERS))
 
 
 def driver_lines():

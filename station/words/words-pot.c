@@ -1,7 +1,7 @@
 /* words-pot: writes the list of sentences as a template for translators (.pot); with --pseudo as a translation into no
  * language at all, longer and with accents, so that a test sees what is cut and what was never translated; with --hebrew as
  * one into Hebrew letters, by their sound, so that every sentence goes from right to left; with --page as the English of the
- * board's page. A tool of the build.
+ * board's page, with --page-stores as that of the page of stores alone. A tool of the build.
  */
 #include <stdio.h>
 #include <string.h>
@@ -128,11 +128,22 @@ static int put_template(const struct making *m)
 	return 0;
 }
 
-static int put_page(void)
+/* What only the page of stores says; the wall's must not carry it. */
+#define OF_STORES "board-st-"
+
+static int put_page(int stores)
 {
 	_cleanup_(buf_free) struct buf text = {0};
 	_cleanup_(json_drop) json_t *english = language_catalogue(NULL);
-	if (json_write_canonical(english, &text) < 0)
+	json_t *words = json_object(), *one;
+	const char *key;
+	json_object_foreach(json_object_get(english, "words"), key, one)
+	{
+		if ((strncmp(key, OF_STORES, sizeof OF_STORES - 1) == 0) == stores)
+			json_object_set(words, key, one);
+	}
+	json_object_set_new(english, "words", words);
+	if (json_write_canonical(stores ? words : english, &text) < 0)
 		return 1;
 	printf("// Made from station/words by the build.\nexport default %s;\n", text.data);
 	return 0;
@@ -145,7 +156,10 @@ int main(int argc, char **argv)
 		if (strcmp(option, makings[i].option) == 0)
 			return put_template(&makings[i]);
 	if (argc == 2 && strcmp(option, "--page") == 0)
-		return put_page();
-	fprintf(stderr, "words-pot: '%s': only --pseudo, --hebrew or --page is known\n", option);
+		return put_page(0);
+	if (argc == 2 && strcmp(option, "--page-stores") == 0)
+		return put_page(1);
+	fprintf(stderr, "words-pot: '%s': only --pseudo, --hebrew, --page or --page-stores is known\n",
+	        option);
 	return 2;
 }

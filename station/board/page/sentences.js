@@ -3,6 +3,10 @@
 import english from './english.js';
 
 let spoken = english;
+
+// What only one page says comes with that page.
+export const also = (words) => Object.assign(english.words, words);
+
 const zero = (n, digits) => String(n).padStart(digits, '0');
 const rtl = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]/;
 

@@ -1,5 +1,6 @@
 // The page of a stores bench: what is asked there, what is to be done today, what lies where. The station decides; here it is
 // shown, and typed what a scanner cannot say.
+import './stores-words.js';
 import { $, el, put, say } from './dom.js';
 import { Link } from './link.js';
 import { language, speak } from './sentences.js';

@@ -1,6 +1,6 @@
 #!/usr/bin/python3
 """No space left at the hospital's server, for its tables and for its log: refused, said, and all kept once there is room."""
-import os, shutil, subprocess, sys
+import os, shutil, signal, subprocess, sys
 
 import a_server
 from a_feeder import Feeder, same
@@ -76,7 +76,7 @@ def log():
     f.until("the board hears of it", lambda: f.state() in ("unreachable", "down", "full"))
     kept = f.kept.get("seq", 0)
     room(small, 600)
-    s.end()
+    s.end(signal.SIGQUIT)  # it may be recovering, and a gentler end would wait for that
     s.start()
     ok("what was told as kept is there", int(s.sql("SELECT coalesce(max(last_seq), 0) FROM bt.head")) >= kept)
     f.until_kept("with room all is kept", 120)

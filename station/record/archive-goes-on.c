@@ -137,7 +137,7 @@ int archive_goes_on(const char *path, const char *folder, const char *file, cons
 {
 	struct backup now;
 	int fd = backup_begin_new(path, e);
-	int n = fd < 0 ? fd : backup_give_to_owner(fd, folder);
+	int n = fd < 0 ? fd : backup_give_to_owner(fd, path, folder, e);
 	if (n == 0)
 		n = make_goes_on(path, file, a, gone, of->events - 1, e);
 	if (n == 0 && fsync(fd) < 0)

@@ -87,11 +87,11 @@ static int write_archive(struct record *live, const struct archive *a, const str
 {
 	struct record *r = NULL;
 	int fd = backup_begin_new(file, e);
-	int n = fd < 0 ? fd : backup_copy_whole(live, file, fd, out, e);
-	if (fd >= 0) { /* a descriptor that is closed later takes SQLite's own locks with it */
-		backup_give_to_owner(fd, folder);
-		close(fd);
-	}
+	int n = fd < 0 ? fd : backup_give_to_owner(fd, file, folder, e);
+	if (n == 0)
+		n = backup_copy_whole(live, file, fd, out, e);
+	if (fd >= 0)
+		close(fd); /* later it would take SQLite's own locks with it */
 	if (n == 0)
 		n = open_to_write(&r, file, e);
 	if (n == 0)
@@ -131,7 +131,8 @@ static int replace(struct record *live, struct archive *a, const struct stretche
 		n = put_in_place(live, goes_on, record, e);
 	if (n < 0) {
 		unlink(fresh);
-		unlink(goes_on);
+		if (unlink(goes_on) == 0)
+			unlink(file); /* the record is as it was: nothing left it for the archive */
 	}
 	return n;
 }

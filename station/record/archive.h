@@ -53,7 +53,8 @@ void archive_deinit(struct archive *a);
 
 /* Lets it leave: `folder` is the data folder, `file` the archive, in another folder and not there yet. `now_ms`: the wall
  * clock. 0 and, where a->leave is 0, nothing was touched; -EBUSY where a station works in the folder; or another negative
- * errno with `e`, and the record is as it was. */
+ * errno with `e`: the record is as it was and there is no archive, or, where only a folder could not be brought to disk, both
+ * are whole. */
 int archive_make(struct archive *a, const char *folder, const char *file, int64_t now_ms, struct backup *out,
                  struct error *e);
 

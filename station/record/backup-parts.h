@@ -15,7 +15,7 @@ int backup_copy_whole(struct record *from, const char *path, int fd, struct back
 int backup_in_place(const char *fresh, const char *path, struct error *e);
 /* Whether a backup may go there: not into the data folder, and over nothing that is no record. */
 int backup_may_replace(const char *to, const char *live, struct error *e);
-/* Gives a file that root made to whoever owns the folder. */
-int backup_give_to_owner(int fd, const char *folder);
+/* Gives a file that root made, `path`, to whoever owns the folder. 0 or a negative errno with `e`. */
+int backup_give_to_owner(int fd, const char *path, const char *folder, struct error *e);
 
 #endif

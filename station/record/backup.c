@@ -240,12 +240,15 @@ static int no_right(const char *folder, int why, struct error *e)
 }
 
 /* Whoever makes a file here may be root; the station must be able to use it. */
-int backup_give_to_owner(int fd, const char *folder)
+int backup_give_to_owner(int fd, const char *path, const char *folder, struct error *e)
 {
 	struct stat st;
-	if (stat(folder, &st) < 0)
-		return -errno;
-	return geteuid() == 0 && fchown(fd, st.st_uid, st.st_gid) < 0 ? -errno : 0;
+	int n = stat(folder, &st) < 0 ? -errno : 0;
+	if (n == 0 && geteuid() == 0 && fchown(fd, st.st_uid, st.st_gid) < 0)
+		n = -errno;
+	return n < 0 ? error_set(e, n, "cannot give %s to the station's user: %s: do it as root", path,
+	                         strerror(-n))
+	             : 0;
 }
 
 /* The lock that a station holds while it works. A descriptor, or negative errno with `e`. */
@@ -263,7 +266,7 @@ static int lock_folder(const char *folder, struct error *e)
 		return no_right(folder, errno, e);
 	snprintf(path, sizeof path, "%.4000s/lock", folder);
 	int fd = open(path, O_RDWR | O_CREAT | O_NOFOLLOW | O_CLOEXEC, 0640);
-	int n = fd < 0 ? -errno : backup_give_to_owner(fd, folder);
+	int n = fd < 0 ? -errno : backup_give_to_owner(fd, path, folder, e);
 	if (n == 0 && flock(fd, LOCK_EX | LOCK_NB) < 0)
 		n = -EBUSY;
 	if (n == 0)
@@ -340,10 +343,7 @@ static int restore_locked(struct record *from, const char *folder, struct backup
 	int fd = backup_begin_new(fresh, e);
 	if (fd < 0)
 		return fd;
-	int n = backup_give_to_owner(fd, folder);
-	if (n < 0)
-		error_set(e, n, "cannot give %s to the station's user: %s: do it as root", fresh,
-		          strerror(-n));
+	int n = backup_give_to_owner(fd, fresh, folder, e);
 	if (n == 0)
 		n = backup_copy_whole(from, fresh, fd, out, e);
 	if (n == 0)

@@ -53,17 +53,23 @@ static void shrink(struct canvas *c, struct style *s, double smallest, double wi
 		s->size_pt -= 0.5;
 }
 
-/* YES and NO are told by their signs as well: a tick in a box, a bar in a broken one. */
+/* YES and NO are told by their signs as well, without a frame, in which each could pass for the other: a tick, a cross. */
 static void answer_sign(struct canvas *c, int meaning, double x, double y)
 {
 	if (meaning == CARD_YES) {
-		canvas_frame(c, x, y, 6.5, 6.5, 0.7);
-		canvas_line(c, x + 1.3, y + 3.4, x + 2.8, y + 5, 0.9);
-		canvas_line(c, x + 2.6, y + 5.1, x + 5.4, y + 1.4, 0.9);
+		canvas_line(c, x + 0.5, y + 4.2, x + 2.8, y + 6.6, 1.4);
+		canvas_line(c, x + 2.4, y + 6.8, x + 7, y + 0.6, 1.4);
 	} else if (meaning == CARD_NO) {
-		canvas_dotted_frame(c, x, y, 6.5, 6.5);
-		canvas_line(c, x + 1.6, y + 3.25, x + 4.9, y + 3.25, 1);
+		canvas_line(c, x + 0.6, y + 0.6, x + 6.6, y + 6.6, 1.4);
+		canvas_line(c, x + 0.6, y + 6.6, x + 6.6, y + 0.6, 1.4);
 	}
+}
+
+/* A visitor's name is written where no bar is. */
+static void name_line(struct canvas *c, int meaning, double x, double y, double width)
+{
+	if (meaning >= CARD_VISITOR_1 && meaning <= CARD_VISITOR_4)
+		canvas_line(c, x, y, x + width, y, 0.25);
 }
 
 static int meaning_of(const char *code)
@@ -99,7 +105,8 @@ static int draw_card(struct canvas *c, const json_t *card, double x, double y, s
 	double beside = at + canvas_mm(c, barcode_width_dots(&b, module)) - quiet + 1;
 	shrink(c, &next, 5.5, x + COLUMN_MM - 2 - beside, BAR_MM + 1, then);
 	canvas_text(c, &next, beside, y + CODE_DOWN_MM - 0.3, x + COLUMN_MM - 2 - beside, then);
-	answer_sign(c, meaning_of(code), x + 1.5, y + CODE_DOWN_MM + 3);
+	answer_sign(c, meaning_of(code), x + 1.3, y + CODE_DOWN_MM + 3);
+	name_line(c, meaning_of(code), at, y + CODE_DOWN_MM - 1.5, inner);
 	return c->failed;
 }
 
@@ -128,7 +135,8 @@ static int draw_column(struct canvas *c, const json_t *cards, int column, bool n
 	return 0;
 }
 
-/* What ends something stands at the foot: by accident nothing near it is scanned. */
+/* What ends something stands at the foot: by accident nothing near it is scanned. One alone is at the right, where nothing that
+ * answers the board stands above it. */
 static int draw_ends(struct canvas *c, const json_t *ends, struct error *e)
 {
 	size_t i;
@@ -136,28 +144,32 @@ static int draw_ends(struct canvas *c, const json_t *ends, struct error *e)
 	double y = TOP_MM + (ROWS - 1) * ROW_MM + 4;
 	json_array_foreach((json_t *)ends, i, card)
 	{
-		int r = draw_card(c, card, column_x((int)i), y, e);
+		double x = column_x(json_array_size(ends) == 1 ? 1 : (int)i);
+		int r = draw_card(c, card, x, y, e);
 		if (r < 0)
 			return r;
-		canvas_frame(c, column_x((int)i) + 1, y, COLUMN_MM - 2, ROW_MM, 1.2);
+		canvas_frame(c, x + 1, y, COLUMN_MM - 2, ROW_MM, 1.2);
 	}
 	return 0;
 }
 
 static int draw_page(struct canvas *c, const json_t *d, const json_t *page, struct error *e)
 {
-	const json_t *right = json_object_get(page, "right");
-	struct style small = {.size_pt = 9};
+	const json_t *right = json_object_get(page, "right"), *ends = json_object_get(page, "ends");
+	struct style small = {.size_pt = 9}, beside = {.size_pt = 13, .bold = true};
 	double x = column_x(1) + GUTTER_MM;
 	head(c, d, json_text(page, "title"), A4_WIDTH_MM, A4_HEIGHT_MM);
 	int r = draw_column(c, json_object_get(page, "left"), 0, json_truth(page, "in_order"), e);
 	if (r == 0)
 		r = draw_column(c, right, 1, false, e);
 	if (r == 0)
-		r = draw_ends(c, json_object_get(page, "ends"), e);
+		r = draw_ends(c, ends, e);
 	double bottom = TOP_MM + ROW_MM * (double)json_array_size(json_object_get(page, "left"));
 	canvas_line(c, column_x(1), TOP_MM - 1, column_x(1), bottom, 0.25);
-	if (json_array_size(right) < ROWS && !json_object_get(page, "ends"))
+	if (json_array_size(ends) == 1)
+		canvas_text(c, &beside, column_x(0), TOP_MM + (ROWS - 1) * ROW_MM + 8, COLUMN_MM - 6,
+		            json_text(page, "note"));
+	else if (json_array_size(right) < ROWS && !ends)
 		canvas_text(c, &small, x, TOP_MM + ROW_MM * (double)json_array_size(right) + 4,
 		            COLUMN_MM - GUTTER_MM - 2, json_text(page, "note"));
 	else
@@ -237,8 +249,8 @@ static int draw_single(struct canvas *c, const json_t *d, const json_t *card, in
 		head(c, d, canvas_said(c, SAY_CP_CUT_OUT), A4_WIDTH_MM, A4_HEIGHT_MM);
 	cut_frame(c, x, y);
 	if (ends)
-		canvas_frame(c, x + 1, y + 1, COLUMN_MM - 2, ROW_MM - 2, 1.2);
-	canvas_text(c, &room, x + COLUMN_MM / 2 + 8, y + ROW_MM - 4.2, COLUMN_MM / 2 - 11,
+		canvas_frame(c, x + 0.6, y + 0.6, COLUMN_MM - 1.2, ROW_MM - 1.2, 1.2);
+	canvas_text(c, &room, x + COLUMN_MM / 2 + 8, y + ROW_MM - 5.2, COLUMN_MM / 2 - 11,
 	            json_text(d, "room"));
 	return draw_card(c, card, x, y, e);
 }

@@ -19,6 +19,8 @@
 #define WITHIN_MM (PAGE_WIDTH_MM - 2 * EDGE_MM)
 #define DRAWING_MM 46.0
 #define DRAWING_TOP_MM 43.0
+#define NOTE_LEAST_MM 68.0 /* beside the title: from which side, which turns left and right round */
+#define NOTE_HIGH_MM 26.0
 #define NAME_TOP_MM 103.0
 #define CODE_TOP_MM 118.0
 #define BAR_MM 14.0
@@ -41,7 +43,7 @@ static const json_t *card_of(const json_t *d, int digit)
 static void head(struct canvas *c, const json_t *d, enum saying titled, enum saying says)
 {
 	struct style room = {.size_pt = 11, .bold = true}, small = {.size_pt = 9, .align = ALIGN_RIGHT};
-	struct style large = {.size_pt = 62, .bold = true}, note = {.size_pt = 12, .align = ALIGN_RIGHT};
+	struct style large = {.size_pt = 78, .bold = true}, note = {.size_pt = 26, .align = ALIGN_RIGHT};
 	const char *title = canvas_said(c, titled), *of = json_text(d, "room"), *site = json_text(d, "site");
 	char text[160];
 	canvas_page(c, PAGE_WIDTH_MM, PAGE_HEIGHT_MM);
@@ -50,13 +52,15 @@ static void head(struct canvas *c, const json_t *d, enum saying titled, enum say
 	canvas_say(c, SAY(DC_HEAD, .text = site), text, sizeof text);
 	canvas_text(c, &small, EDGE_MM + WITHIN_MM * 0.6, 6.5, WITHIN_MM * 0.4, text);
 	canvas_rule(c, EDGE_MM, 12, WITHIN_MM);
-	while (canvas_text_width(c, &large, title) > WITHIN_MM - 50)
+	while (canvas_text_width(c, &large, title) > WITHIN_MM - NOTE_LEAST_MM)
 		large.size_pt -= 1;
-	canvas_text(c, &large, EDGE_MM, 13, WITHIN_MM, title);
+	canvas_text(c, &large, EDGE_MM, 12.5, -1, title);
 	const char *words = canvas_said(c, says);
-	while (note.size_pt > 7 && canvas_text_height(c, &note, 48, words) > DRAWING_TOP_MM - 30)
+	double left = canvas_text_width(c, &large, title) + 5, width = WITHIN_MM - left;
+	while (note.size_pt > 12 && canvas_text_height(c, &note, width, words) > NOTE_HIGH_MM)
 		note.size_pt -= 0.5;
-	canvas_text(c, &note, EDGE_MM + WITHIN_MM - 48, 29, 48, words);
+	double y = DRAWING_TOP_MM - 2 - canvas_text_height(c, &note, width, words);
+	canvas_text(c, &note, EDGE_MM + left, y, width, words);
 }
 
 static void foot(struct canvas *c, const json_t *d)
@@ -71,23 +75,33 @@ static void foot(struct canvas *c, const json_t *d)
 	canvas_text(c, &small, EDGE_MM, y + 1.2, WITHIN_MM, text);
 }
 
+/* The names of a page have one size, in which the longest fits: none looks as if it mattered less. On one line where it can
+ * stand there large enough, else on two. */
+static double names_pt(struct canvas *c, const json_t *d, int first, int count, double width)
+{
+	struct style strong = {.size_pt = 16, .bold = true};
+	for (int i = 0; i < count; i++) {
+		const char *name = json_text(card_of(d, first + i), "name");
+		while (strong.size_pt > 12.5 && canvas_text_width(c, &strong, name) > width)
+			strong.size_pt -= 0.5;
+		while (canvas_text_height(c, &strong, width, name) > CODE_TOP_MM - NAME_TOP_MM)
+			strong.size_pt -= 0.5;
+	}
+	return strong.size_pt;
+}
+
 /* The name above, the text of the code below, the bars between them. */
-static int draw_code(struct canvas *c, const json_t *d, const json_t *card, double middle, double width,
-                     struct error *e)
+static int draw_code(struct canvas *c, const json_t *d, const json_t *card, double name_pt, double middle,
+                     double width, struct error *e)
 {
 	struct barcode b _cleanup_(barcode_deinit) = {0};
 	const char *code = json_text(card, "code"), *name = json_text(card, "name");
-	struct style strong = {.size_pt = 16, .bold = true, .align = ALIGN_CENTRE};
+	struct style strong = {.size_pt = name_pt, .bold = true, .align = ALIGN_CENTRE};
 	struct style mono = {.size_pt = 9, .bold = true, .mono = true, .align = ALIGN_CENTRE};
 	struct style room = {.size_pt = 8, .align = ALIGN_CENTRE};
 	int r = barcode_init(&b, SYMBOL_CODE_128, code, e);
 	if (r < 0)
 		return r;
-	/* On one line where it can stand there large enough, else on two. */
-	while (strong.size_pt > 12.5 && canvas_text_width(c, &strong, name) > width)
-		strong.size_pt -= 0.5;
-	while (canvas_text_height(c, &strong, width, name) > CODE_TOP_MM - NAME_TOP_MM)
-		strong.size_pt -= 0.5;
 	canvas_text(c, &strong, middle - width / 2, NAME_TOP_MM, width, name);
 	barcode_turn(&b);
 	int module = canvas_dots(c, MODULE_MM);
@@ -115,7 +129,7 @@ static int draw_limb(struct canvas *c, const json_t *d, enum limb limb, struct e
 	static const enum saying titles[LIMBS] = {SAY_DC_RIGHT_HAND, SAY_DC_LEFT_HAND, SAY_DC_RIGHT_FOOT,
 	                                          SAY_DC_LEFT_FOOT};
 	bool foot_side = limb == RIGHT_FOOT || limb == LEFT_FOOT;
-	const double column = WITHIN_MM / 5;
+	const double column = WITHIN_MM / 5, pt = names_pt(c, d, limb_digit(limb, 0), 5, column - 4);
 	head(c, d, titles[limb], foot_side ? SAY_DC_FOOT : SAY_DC_HAND);
 	for (int place = 0; place < 5; place++) {
 		const json_t *card = card_of(d, limb_digit(limb, place));
@@ -123,7 +137,7 @@ static int draw_limb(struct canvas *c, const json_t *d, enum limb limb, struct e
 		if (!card)
 			continue;
 		limb_draw(c, limb, place, middle - DRAWING_MM / 2, DRAWING_TOP_MM, DRAWING_MM);
-		int r = draw_code(c, d, card, middle, column - 4, e);
+		int r = draw_code(c, d, card, pt, middle, column - 4, e);
 		if (r < 0)
 			return r;
 	}
@@ -142,7 +156,7 @@ static void box_to_write(struct canvas *c, double middle, double width)
 
 static int draw_others(struct canvas *c, const json_t *d, struct error *e)
 {
-	const double column = WITHIN_MM / OTHERS;
+	const double column = WITHIN_MM / OTHERS, pt = names_pt(c, d, FIRST_OTHER, OTHERS, column - 9);
 	head(c, d, SAY_DC_OTHER, SAY_DC_OTHER_SAY);
 	for (int i = 0; i < OTHERS; i++) {
 		const json_t *card = card_of(d, FIRST_OTHER + i);
@@ -150,7 +164,7 @@ static int draw_others(struct canvas *c, const json_t *d, struct error *e)
 		if (!card)
 			continue;
 		box_to_write(c, middle, column - 12);
-		int r = draw_code(c, d, card, middle, column - 4, e);
+		int r = draw_code(c, d, card, pt, middle, column - 4, e);
 		if (r < 0)
 			return r;
 	}

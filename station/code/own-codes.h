@@ -108,10 +108,10 @@ void own_code_shown(const char *text, char out[OWN_CODE_SHOWN_MAX]);
 	X(5, END_UNRESOLVED, "END UNRESOLVED", CASE, 0, "after the search the surgeon ends a case in which something is missing") \
 	X(10, YES, "YES", ANSWERS, 0, "it is so; in a count: it is there, and shown") \
 	X(11, NO, "NO", ANSWERS, 0, "it is not so; in a count: it is not there") \
-	X(12, MISREAD, "MISREAD", ANSWERS, 0, "what was entered was another digit, item or person: the board asks which") \
+	X(12, MISREAD, "MISREAD", ANSWERS, 0, "a wrong digit, item or person was entered: the board asks for the right one") \
 	X(13, UNDO, "UNDO", ANSWERS, 0, "takes back the last step") \
 	X(14, INTERRUPTED, "INTERRUPTED", ANSWERS, 0, "the line that was being counted is counted again") \
-	X(15, NEXT, "NEXT", ANSWERS, 0, "between two equal answers: the second is meant as well") \
+	X(15, NEXT, "NEXT", ANSWERS, 0, "the same answer twice, and both are meant: scan this between them") \
 	X(20, ADD, "ADD", ON_THE_WAY, 0, "a further pack of a kind that is on the sheet: scan it after this") \
 	X(21, RETURNED_UNOPENED, "RETURNED UNOPENED", ON_THE_WAY, 0, "a pack goes back unopened: scan it after this") \
 	X(22, UNLISTED_TOURNIQUET, "UNLISTED TOURNIQUET", ON_THE_WAY, 0, "a tourniquet that was not counted in is on a digit") \

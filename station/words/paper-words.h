@@ -107,7 +107,7 @@
 	X(BR_DO_4, "briefing-do-4", \
 	  "At the end show band and forceps to both of you. Then both look at the bare digit: colour, warmth, nothing round it.") \
 	X(BR_DO_5, "briefing-do-5", \
-	  "If anything is missing: say so, stop, look at and feel the digit first, under the dressing too.") \
+	  "If anything is missing: say it aloud, stop closing, count again. Then look at and feel the digit, under the dressing too.") \
 	X(BR_LOOK, "briefing-look", "What to look for afterwards") \
 	X(BR_LOOK_1, "briefing-look-1", \
 	  "Pain that grows, a pale, blue or cold digit, no feeling in it: take the dressing down and look. At once, not at the next round.") \
@@ -121,7 +121,7 @@
 #define LEAFLET(X, N) \
 	X(LF_TITLE, "leaflet-title", "After the operation on your finger or toe") \
 	X(LF_LEAD, "leaflet-lead", \
-	  "During your operation a tight band was used for a short time, so that the surgeon could see well. It comes off before the dressing goes on; the team counts it, and looks at the finger or toe. Please look at yours as well, as soon as you can.") \
+	  "During your operation a tight band was used for a short time, so that the surgeon could see well. It comes off before the dressing goes on; the team counts it, and looks at the finger or toe. Please look as well, as soon as you can, at what the dressing leaves free. Do not undo it yourself unless your team told you to: with any sign below, call.") \
 	X(LF_SHOUT, "leaflet-shout", "Call at once: {text}") \
 	X(LF_IF, "leaflet-if", "By day or night, if your finger or toe") \
 	X(LF_IF_1, "leaflet-if-1", \

@@ -190,6 +190,7 @@ static const struct field said_2[] = {
 #define KEPT_TEXT(member, text, bytes) TEXT(struct said, text, member),
 #define KEPT_PERSON(member, text, bytes) KEPT_TEXT(member, text, bytes)
 #define KEPT_SHIPPED(member, text, bytes) KEPT_TEXT(member, text, bytes)
+#define KEPT_THING(member, text, bytes) KEPT_TEXT(member, text, bytes)
 #define X(type, member, text, bytes) KEPT_##type(member, text, bytes)
 	VALUES(X)
 #undef X

@@ -66,7 +66,7 @@ static json_t *items(const struct view_source *from, const struct sheet *s)
 		const struct item *it = &s->items[i];
 		json_t *o = json_object();
 		put_n(o, "number", i + 1);
-		put(o, "name", it->thing.name);
+		put(o, "name", thing_text_in(from->language, it->thing.name));
 		put(o, "lot", it->thing.lot);
 		put(o, "identity", it->thing.identity);
 		put(o, "role", role_name((enum role)it->thing.role));

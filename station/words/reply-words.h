@@ -271,9 +271,9 @@
 	X(R_OFF_NO_WALL, "reply-off-no-wall", \
 	  "Off, {digit}, after {what}; the wall clock cannot be trusted. Off is not yet accounted for.") \
 	/* counted in */ \
-	X(R_IN, "reply-in", "Counted in: {n} {item} {more}.") \
+	N(R_IN, "reply-in", "Counted in: {n} {item} {more}.", "Counted in: {n} × {item} {more}.") \
 	X(R_IN_TRAY, "reply-in-tray", "Counted in: {item}, {n} instruments from its list {more}.") \
-	X(R_ADDED, "reply-added", "Added: {n} {item} {more}.") \
+	N(R_ADDED, "reply-added", "Added: {n} {item} {more}.", "Added: {n} × {item} {more}.") \
 	X(R_ADDED_TRAY, "reply-added-tray", "Added: {item}, {n} instruments from its list {more}.") \
 	X(R_LOT, "reply-lot", "(lot {lot})") \
 	X(R_LOT_EXPIRY, "reply-lot-expiry", "(lot {lot}, expires {date})") \
@@ -290,8 +290,9 @@
 	  "Listed as what it is: IMPROVISED, {item}. But {why}: the surgeon answers for it.") \
 	X(R_LISTED_IMPROVISED_ON, "reply-listed-improvised-on", \
 	  "Listed as what it is, because it is already on: IMPROVISED, {item}. But {why}: the surgeon answers for it.") \
-	X(R_ISOLATED, "reply-isolated", \
-	  "Isolated, not in the count: {item}. Still counted in: {n} {item}. Keep the whole pack in the room, tell stores.") \
+	N(R_ISOLATED, "reply-isolated", \
+	  "Isolated, not in the count: {item}. Still counted in: {n} {item}. Keep the whole pack in the room, tell stores.", \
+	  "Isolated, not in the count: {item}. Still counted in: {n} × {item}. Keep the whole pack in the room, tell stores.") \
 	X(R_ISOLATED_ALL, "reply-isolated-all", \
 	  "Isolated, not in the count: {item}. Still counted in: nothing of it. Keep the whole pack in the room, tell stores.") \
 	X(R_FROM_PAPER, "reply-from-paper", \

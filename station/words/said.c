@@ -8,7 +8,7 @@
 
 #define DEPTH_MAX 3 /* a sentence, why, and what of it */
 
-enum type { NUMBER, DIGITS, DIGIT, CARD, DATE, TIME, SAYING, TEXT, PERSON, SHIPPED, WORDS };
+enum type { NUMBER, DIGITS, DIGIT, CARD, DATE, TIME, SAYING, TEXT, PERSON, SHIPPED, THING, WORDS };
 
 #define HAS_NOT (-1)
 
@@ -29,6 +29,7 @@ static const struct value {
 #define KEPT_TEXT(member) KEPT_NUMBER(member)
 #define KEPT_PERSON(member) KEPT_NUMBER(member)
 #define KEPT_SHIPPED(member) KEPT_NUMBER(member)
+#define KEPT_THING(member) KEPT_NUMBER(member)
 #define X(type, member, name, size) {type, offsetof(struct say, member), KEPT_##type(member), size},
     VALUES(X)
 #undef X
@@ -39,6 +40,7 @@ static const struct value {
 #define LOOSE_DIGIT(member, size) LOOSE_NUMBER(member, size)
 #define LOOSE_TEXT(member, size) (size ? (int16_t)offsetof(struct said, member) : HAS_NOT)
 #define LOOSE_PERSON(member, size) LOOSE_TEXT(member, size)
+#define LOOSE_THING(member, size) LOOSE_TEXT(member, size)
 #define LOOSE_WORDS(member, size) HAS_NOT
 #define X(type, member, name, size) {type, offsetof(struct say, member), LOOSE_##type(member, size), size},
         LOOSE_VALUES(X)
@@ -49,7 +51,7 @@ static const struct value {
 
 static int is_text(const struct value *v)
 {
-	return v->type == TEXT || v->type == PERSON || v->type == SHIPPED;
+	return v->type == TEXT || v->type == PERSON || v->type == SHIPPED || v->type == THING;
 }
 
 static int32_t number_of(const struct say *say, const struct value *v)
@@ -210,6 +212,9 @@ static void put_value(struct sentence *s, const struct value *v, int depth)
 		return;
 	case SHIPPED:
 		put_isolated(s, shipped_text_in(s->language, text_of(s->say, v)));
+		return;
+	case THING:
+		put_isolated(s, thing_text_in(s->language, text_of(s->say, v)));
 		return;
 	case TEXT:
 		put_isolated(s, text_of(s->say, v));
@@ -405,6 +410,20 @@ const char *shipped_text_in(const struct language *language, const char *text)
 {
 	enum saying saying = language ? saying_of_shipped(text) : SAY_NONE;
 	return saying ? saying_text_in(language, saying) : text;
+}
+
+/* A sheet has the English of what it calls a thing, as earlier records have. */
+const char *thing_text_in(const struct language *language, const char *name)
+{
+	static const enum saying called[] = {
+#define X(name, key, text) SAY_##name,
+	    SAYINGS_NAMES(X, X)
+#undef X
+	};
+	for (size_t i = 0; language && i < sizeof called / sizeof *called; i++)
+		if (strcmp(saying_text(called[i]), name) == 0)
+			return saying_text_in(language, called[i]);
+	return name;
 }
 
 enum saying saying_of_forward(int word)

@@ -32,6 +32,7 @@ struct language; /* language.h; NULL is English */
 #define SAID_TEXT(member, size) const char *member;
 #define SAID_PERSON(member, size) const char *member;
 #define SAID_SHIPPED(member, size) const char *member;
+#define SAID_THING(member, size) const char *member;
 #define SAID_WORDS(member, size) const char *member;
 struct say {
 	VALUES(X)
@@ -40,11 +41,13 @@ struct say {
 #undef SAID_TEXT
 #undef SAID_PERSON
 #undef SAID_SHIPPED
+#undef SAID_THING
 
 /* The same as it is kept: by a record the VALUES, by a reply the loose numbers as well. */
 #define SAID_TEXT(member, size) char member[size];
 #define SAID_PERSON(member, size) SAID_TEXT(member, size)
 #define SAID_SHIPPED(member, size) SAID_TEXT(member, size)
+#define SAID_THING(member, size) SAID_TEXT(member, size)
 #define SAID_LOOSE_NUMBER(member, size) SAID_NUMBER(member, size)
 #define SAID_LOOSE_TIME(member, size) SAID_TIME(member, size)
 #define SAID_LOOSE_SAYING(member, size) SAID_SAYING(member, size)
@@ -52,6 +55,7 @@ struct say {
 #define SAID_LOOSE_DIGIT(member, size) SAID_DIGIT(member, size)
 #define SAID_LOOSE_TEXT(member, size) char member[(size) + !(size)]; /* of 0 it is not kept */
 #define SAID_LOOSE_PERSON(member, size) SAID_LOOSE_TEXT(member, size)
+#define SAID_LOOSE_THING(member, size) SAID_LOOSE_TEXT(member, size)
 #define SAID_LOOSE_WORDS(member, size)
 struct said {
 	VALUES(X)
@@ -62,6 +66,7 @@ struct said {
 #undef SAID_TEXT
 #undef SAID_PERSON
 #undef SAID_SHIPPED
+#undef SAID_THING
 #undef SAID_WORDS
 #undef X
 
@@ -124,6 +129,9 @@ enum saying saying_of_shipped(const char *text);
 
 /* A point or step as it is read: `text`, or what the language says for the one that is shipped. Borrowed. */
 const char *shipped_text_in(const struct language *language, const char *text);
+
+/* A thing as it is read: `name`, or what the language says for one that the catalogue does not know. Borrowed. */
+const char *thing_text_in(const struct language *language, const char *name);
 
 /* What is wrong on the way to the hospital's store (enum forward_word); SAY_NONE of nothing. */
 enum saying saying_of_forward(int word);

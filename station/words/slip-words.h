@@ -145,7 +145,7 @@
 	X(SLIP_ROW_WHY, "slip-row-why", "Why") \
 	X(SLIP_ROW_FOUND, "slip-row-found", "Found") \
 	X(SLIP_ROW_CORRECTED, "slip-row-corrected", "Corrected") \
-	X(SLIP_COUNTED, "slip-counted", "{n} {item}") \
+	N(SLIP_COUNTED, "slip-counted", "{n} {item}", "{n} × {item}") \
 	X(SLIP_OF_SHOWN, "slip-of-shown", "{n} of {all} shown") \
 	X(SLIP_PIECE_MISSING, "slip-piece-missing", "a piece is missing") \
 	X(SLIP_ENDED_AT, "slip-ended-at", "ended {time}") \
@@ -180,9 +180,9 @@
 	X(SLIP_AFTER_DISCREPANCY, "slip-after-discrepancy", "After a discrepancy at {first}, {words}.") \
 	X(SLIP_AFTER_DISCREPANCY_FOUND, "slip-after-discrepancy-found", "After a discrepancy at {first}, {words}; {second}.") \
 	X(SLIP_TIME_ON_SLIP, "slip-time-on-slip", "{time} (slip {slip})") \
-	X(SLIP_WAS_MISSING, "slip-was-missing", "not found: {n} {item}") \
+	N(SLIP_WAS_MISSING, "slip-was-missing", "not found: {n} {item}", "not found: {n} × {item}") \
 	X(SLIP_WAS_IN_PIECES, "slip-was-in-pieces", "pieces missing: {item}") \
-	X(SLIP_WAS_EXTRA, "slip-was-extra", "extra: {n} {item}") \
+	N(SLIP_WAS_EXTRA, "slip-was-extra", "extra: {n} {item}", "extra: {n} × {item}") \
 	X(SLIP_THEN_FOUND, "slip-then-found", "found {time} ({text})") \
 	X(SLIP_THEN_SHOWN, "slip-then-shown", "shown {time}") \
 	X(SLIP_THEN_FOUND_ITEM, "slip-then-found-item", "found {time}: {item} ({text})") \

@@ -11,6 +11,8 @@
  *           in the language of the sentence
  *   SHIPPED a text of policy.ini, kept as TEXT is; one that is shipped (policy-words.h) is told in the language of the
  *           sentence
+ *   THING   a name of the catalogue, kept as TEXT is; what a thing is called that the catalogue does not know is told in the
+ *           language of the sentence
  *   TEXT    what people typed, or a setting or a catalogue says: fewer than `size` bytes
  *   WORDS   what was said already in the language of the sentence: a list, a part
  *
@@ -30,7 +32,7 @@
 	X(DATE, date, "date", 0) \
 	X(DIGIT, digit, "digit", 0) \
 	X(TEXT, instead, "instead", 81)            /* what the catalogue says to use in its place */ \
-	X(TEXT, item, "item", 57)                  /* its name in the catalogue */ \
+	X(THING, item, "item", 57)                 /* its name in the catalogue */ \
 	X(DIGITS, item_number, "item_number", 8)   /* that stores gave */ \
 	X(TEXT, key, "key", 25)                    /* of a line of the catalogue */ \
 	X(DIGITS, label, "label", 7)               /* of a case */ \
@@ -78,7 +80,7 @@
 	X(NUMBER, opened, "opened", 0)             /* packs */ \
 	X(DIGIT, other_digit, "other_digit", 0) \
 	X(NUMBER, other_event, "other_event", 0) \
-	X(TEXT, other_item, "other_item", 0) \
+	X(THING, other_item, "other_item", 0) \
 	X(TEXT, other_lot, "other_lot", 31) \
 	X(NUMBER, page, "page", 0) \
 	X(NUMBER, pages, "pages", 0) \

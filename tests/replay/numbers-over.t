@@ -12,7 +12,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack SWAB-5 lot S1
-accepted: Counted in: 5 swabs, small (lot S1).
+accepted: Counted in: 5 × swabs, small (lot S1).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, SWAB-5 "swabs, small" other lot S1 single-use, n 5, first
 > badge CIRC-2

@@ -17,7 +17,7 @@ accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 202
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:230 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack SWAB-5 lot S1
-accepted: Counted in: 5 swabs, small (lot S1).
+accepted: Counted in: 5 × swabs, small (lot S1).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, SWAB-5 "swabs, small" other lot S1 single-use, n 5, first
 > badge CIRC-2
@@ -48,7 +48,7 @@ question: Adding.
 next: What is added? Scan the pack; NO to leave it as it is.
   event: asked, case 1, add, first
 > pack SWAB-5 lot S1
-accepted: Added: 5 swabs, small (lot S1).
+accepted: Added: 5 × swabs, small (lot S1).
 next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-in, case 1, item 3, SWAB-5 "swabs, small" other lot S1 single-use, n 5, first
   event: owed, case 1, added

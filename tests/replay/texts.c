@@ -56,6 +56,7 @@ const char *texts_unknown(const struct buf *known, const struct event *e)
 #define LOOK_SAYING(member)
 #define LOOK_PERSON(member) LOOK_TEXT(member)
 #define LOOK_SHIPPED(member) LOOK_TEXT(member)
+#define LOOK_THING(member) LOOK_TEXT(member)
 #define X(type, member, name, size) LOOK_##type(member)
 	VALUES(X)
 	return found;

@@ -13,7 +13,7 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack SWAB-5 lot S1
-accepted: Counted in: 5 swabs, small (lot S1).
+accepted: Counted in: 5 × swabs, small (lot S1).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, SWAB-5 "swabs, small" other lot S1 single-use, n 5, first
 > card WRONG NUMBER IN PACK
@@ -25,7 +25,7 @@ question: Swabs, small: one is on the sheet.
 next: Is the pack in your hand counted in already? Scan YES; NO if not.
   event: asked, case 1, counted-in, item 1, first
 > card NO
-accepted: Isolated, not in the count: swabs, small. Still counted in: 5 swabs, small. Keep the whole pack in the room, tell stores.
+accepted: Isolated, not in the count: swabs, small. Still counted in: 5 × swabs, small. Keep the whole pack in the room, tell stores.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, SWAB-5 "swabs, small" other lot S1 single-use, n 1, first
   event: item-isolated, case 1, item 2

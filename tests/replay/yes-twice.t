@@ -16,7 +16,7 @@ accepted: Counted in: 1 needle (lot N1).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, NEEDLE "needle" other lot N1 single-use, n 1, first
 > pack SWAB-5 lot S1
-accepted: Counted in: 5 swabs, small (lot S1).
+accepted: Counted in: 5 × swabs, small (lot S1).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 2, SWAB-5 "swabs, small" other lot S1 single-use, n 5, first
 > badge CIRC-2

@@ -59,6 +59,7 @@ static void fill_said(struct said *said)
 #define FILL_TEXT(member) fill(said->member, sizeof said->member, 'W');
 #define FILL_PERSON(member) FILL_TEXT(member)
 #define FILL_SHIPPED(member) FILL_TEXT(member)
+#define FILL_THING(member) FILL_TEXT(member)
 #define X(type, member, name, size) FILL_##type(member)
 	VALUES(X)
 #undef X

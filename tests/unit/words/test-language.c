@@ -139,6 +139,21 @@ static void who_has_no_badge_is_called_in_the_language(void **state)
 	language_free(l);
 }
 
+/* What a sheet calls a thing that the catalogue does not know is English in the record; whoever reads it has a language. */
+static void a_thing_that_the_catalogue_does_not_know_is_called_in_the_language(void **state)
+{
+	char why[300];
+	struct language *l = with(SAY_FORCEPS_UNREADABLE, "xyz", 0, why);
+	(void)state;
+	says(l, SAY(R_STRUCK, .item = "artery forceps, mark unreadable"),
+	     "Struck as a misread: \xe2\x81\xa8xyz\xe2\x81\xa9. The record keeps it.");
+	assert_string_equal(thing_text_in(l, "artery forceps, mark unreadable"), "xyz");
+	assert_string_equal(thing_text_in(l, "artery forceps, curved"), "artery forceps, curved");
+	assert_string_equal(thing_text_in(NULL, "artery forceps, mark unreadable"),
+	                    "artery forceps, mark unreadable");
+	language_free(l);
+}
+
 static void an_isolate_is_never_left_open_where_a_sentence_is_cut(void **state)
 {
 	char why[300], text[16];
@@ -366,6 +381,7 @@ int main(void)
 	    cmocka_unit_test(a_sentence_is_said_in_its_language_and_others_in_english),
 	    cmocka_unit_test(a_value_from_left_to_right_keeps_its_direction),
 	    cmocka_unit_test(who_has_no_badge_is_called_in_the_language),
+	    cmocka_unit_test(a_thing_that_the_catalogue_does_not_know_is_called_in_the_language),
 	    cmocka_unit_test(an_isolate_is_never_left_open_where_a_sentence_is_cut),
 	    cmocka_unit_test(each_number_has_its_form),
 	    cmocka_unit_test(a_translation_with_other_values_is_refused_and_english_is_said),

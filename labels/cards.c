@@ -249,8 +249,8 @@ static int draw_single(struct canvas *c, const json_t *d, const json_t *card, in
 		head(c, d, canvas_said(c, SAY_CP_CUT_OUT), A4_WIDTH_MM, A4_HEIGHT_MM);
 	cut_frame(c, x, y);
 	if (ends)
-		canvas_frame(c, x + 0.6, y + 0.6, COLUMN_MM - 1.2, ROW_MM - 1.2, 1.2);
-	canvas_text(c, &room, x + COLUMN_MM / 2 + 8, y + ROW_MM - 5.2, COLUMN_MM / 2 - 11,
+		canvas_frame(c, x + 0.3, y + 0.3, COLUMN_MM - 0.6, ROW_MM - 0.6, 1);
+	canvas_text(c, &room, x + COLUMN_MM / 2 + 8, y + ROW_MM - 4.4, COLUMN_MM / 2 - 11,
 	            json_text(d, "room"));
 	return draw_card(c, card, x, y, e);
 }

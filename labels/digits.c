@@ -19,6 +19,7 @@
 #define WITHIN_MM (PAGE_WIDTH_MM - 2 * EDGE_MM)
 #define DRAWING_MM 46.0
 #define DRAWING_TOP_MM 43.0
+#define TITLE_TOP_MM 12.5
 #define NOTE_LEAST_MM 68.0 /* beside the title: from which side, which turns left and right round */
 #define NOTE_HIGH_MM 26.0
 #define NAME_TOP_MM 103.0
@@ -52,9 +53,10 @@ static void head(struct canvas *c, const json_t *d, enum saying titled, enum say
 	canvas_say(c, SAY(DC_HEAD, .text = site), text, sizeof text);
 	canvas_text(c, &small, EDGE_MM + WITHIN_MM * 0.6, 6.5, WITHIN_MM * 0.4, text);
 	canvas_rule(c, EDGE_MM, 12, WITHIN_MM);
-	while (canvas_text_width(c, &large, title) > WITHIN_MM - NOTE_LEAST_MM)
+	while (canvas_text_width(c, &large, title) > WITHIN_MM - NOTE_LEAST_MM ||
+	       canvas_text_height(c, &large, -1, title) > DRAWING_TOP_MM - TITLE_TOP_MM)
 		large.size_pt -= 1;
-	canvas_text(c, &large, EDGE_MM, 12.5, -1, title);
+	canvas_text(c, &large, EDGE_MM, TITLE_TOP_MM, -1, title);
 	const char *words = canvas_said(c, says);
 	double left = canvas_text_width(c, &large, title) + 5, width = WITHIN_MM - left;
 	while (note.size_pt > 12 && canvas_text_height(c, &note, width, words) > NOTE_HIGH_MM)

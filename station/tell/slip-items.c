@@ -247,8 +247,7 @@ static void put_group(json_t *list, const struct group *g)
 {
 	json_t *o = json_object(), *facts = json_array();
 	char name[80];
-	snprintf(name, sizeof name, "%s",
-	         thing_text_in(g->m->from->language, first_of(g)->thing.name));
+	snprintf(name, sizeof name, "%s", thing_text_in(g->m->from->language, first_of(g)->thing.name));
 	saying_capital(name);
 	put_numbers(facts, g);
 	put_lots(facts, g);

@@ -25,7 +25,8 @@ static void the_names_of_a_page_of_digits_have_one_size(void **state)
 	static const char *const names[][5] = {
 	    {"left thumb", "left index finger", "left middle finger", "left ring finger",
 	     "left little finger"},
-	    {"left great (big) toe", "left second toe", "left third toe", "left fourth toe", "left little toe"},
+	    {"left great (big) toe", "left second toe", "left third toe", "left fourth toe",
+	     "left little toe"},
 	    {"other digit 1", "other digit 2", "other digit 3", "other digit 4", "other digit 4"}};
 	struct trace t = drawn_sample("digit-cards");
 	for (size_t page = 0; page < sizeof names / sizeof *names; page++) {
@@ -41,7 +42,8 @@ static void the_names_of_a_page_of_digits_have_one_size(void **state)
 static void each_page_of_digits_says_from_which_side_in_large_letters(void **state)
 {
 	(void)state;
-	static const char *const says[] = {"the back of the hand", "the foot from above", "none of the twenty"};
+	static const char *const says[] = {"the back of the hand", "the foot from above",
+	                                   "none of the twenty"};
 	struct trace t = drawn_sample("digit-cards");
 	for (size_t i = 0; i < sizeof says / sizeof *says; i++)
 		assert_true(text_that_begins(&t, says[i])->size_pt >= 20);

@@ -107,12 +107,12 @@ void slip_shouted_digits(struct slip *s)
 	struct flow *f = &s->flow;
 	size_t i;
 	json_t *digit;
-	double left = 0, most = f->width * 0.46;
+	double left = 0, most = f->width * 0.5;
 	if (!*json_text(s->document, "shout"))
 		return;
 	json_array_foreach((json_t *)list(s, "digits"), i, digit)
 	{
-		double w = canvas_text_width(f->c, &f->look->strong, json_text(digit, "says")) + 4;
+		double w = canvas_text_width(f->c, &f->look->strong, json_text(digit, "says")) + 3;
 		left = w > left ? w : left;
 	}
 	left = left < most ? left : most;
@@ -201,9 +201,44 @@ static double incident_at(struct slip *s, double x, double y, double width, bool
 	return *write ? h + 0.4 : 0;
 }
 
+static void join_step(const json_t *step, char *out, size_t size)
+{
+	char one[300];
+	snprintf(one, sizeof one, "%s", json_text(step, "text"));
+	said_join(one, sizeof one, ", ", json_text(step, "says"));
+	said_join(out, size, "; ", one);
+}
+
+/* The steps as they are, or with those that were done one after another as one; the caller's. */
+static json_t *steps_of(const struct slip *s)
+{
+	json_t *all = json_object_get(list(s, "search"), "steps"), *some = json_array(), *step;
+	char done[1200] = "";
+	size_t i, n = json_array_size(all);
+	if (s->tight < TIGHT_SEARCH) {
+		json_decref(some);
+		return json_incref(all);
+	}
+	json_array_foreach(all, i, step)
+	{
+		const json_t *after = json_array_get(all, i + 1);
+		bool is_done = strcmp(json_text(step, "state"), "done") == 0;
+		if (is_done)
+			join_step(step, done, sizeof done);
+		else
+			json_array_append(some, step);
+		if (is_done && (i + 1 == n || strcmp(json_text(after, "state"), "done") != 0)) {
+			json_array_append_new(some, json_pack("{s:s,s:s}", "text", done, "state", "done"));
+			done[0] = 0;
+		}
+	}
+	return some;
+}
+
 double slip_search_at(struct slip *s, double x, double width, bool dry)
 {
 	const json_t *search = list(s, "search");
+	json_t *steps = steps_of(s);
 	struct canvas *c = s->flow.c;
 	double y = s->flow.y;
 	size_t i;
@@ -214,7 +249,8 @@ double slip_search_at(struct slip *s, double x, double width, bool dry)
 	if (!dry)
 		canvas_line(c, x, y, x + width, y, 0.2);
 	y += 1;
-	json_array_foreach(json_object_get(search, "steps"), i, step) y += step_at(s, step, x, y, width, dry);
+	json_array_foreach(steps, i, step) y += step_at(s, step, x, y, width, dry);
+	json_decref(steps);
 	return y + incident_at(s, x, y, width, dry) - s->flow.y;
 }
 
@@ -226,12 +262,14 @@ void slip_search(struct slip *s)
 	json_t *step;
 	if (!search)
 		return;
+	json_t *steps = steps_of(s);
 	flow_section(f, json_text(search, "title"), 10);
-	json_array_foreach(json_object_get(search, "steps"), i, step)
+	json_array_foreach(steps, i, step)
 	{
 		flow_need(f, step_at(s, step, f->x, f->y, f->width, true));
 		f->y += step_at(s, step, f->x, f->y, f->width, false);
 	}
+	json_decref(steps);
 	double h = incident_at(s, f->x, f->y, f->width, true);
 	flow_need(f, h);
 	incident_at(s, f->x, f->y, f->width, false);

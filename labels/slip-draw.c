@@ -6,6 +6,8 @@
 
 #include "labels/sheets.h"
 
+#define PAGES_LABELLED 32 /* bits of label_again */
+
 static int32_t number(const struct slip *s, const char *name)
 {
 	return (int32_t)json_number(s->document, name, 0);
@@ -80,7 +82,7 @@ static void begin_page(struct flow *f, void *context)
 		flow_rule(f);
 	else
 		f->y += 1.2;
-	if (f->page > 1 && s->label_again)
+	if (f->page > 1 && f->page < PAGES_LABELLED && s->label_again >> f->page & 1)
 		slip_place_again(s);
 }
 
@@ -111,16 +113,27 @@ static double label_width(const struct slip *s)
 	return w;
 }
 
-/* Still read at arm's length; what is small already stays as it is. */
-static void tighten(struct look *l)
+static void shrink_large(struct look *l, double by)
 {
-	l->first.size_pt *= 0.86;
-	l->second.size_pt *= 0.86;
-	l->place.size_pt *= 0.86;
-	l->deed.size_pt *= 0.86;
-	l->shout.size_pt *= 0.86;
-	l->write_mm *= 0.8;
-	l->patient_height_mm *= 0.82;
+	l->first.size_pt *= by;
+	l->second.size_pt *= by;
+	l->place.size_pt *= by;
+	l->deed.size_pt *= by;
+	l->shout.size_pt *= by;
+}
+
+/* Still read at arm's length; what is small already stays as it is, or gets the least that its paper may have. */
+static void tighten(struct look *l, int tight)
+{
+	shrink_large(l, tight < TIGHT_TEXT ? 0.86 : 0.8);
+	l->write_mm *= tight < TIGHT_TEXT ? 0.8 : 0.69;
+	l->patient_height_mm *= tight < TIGHT_TEXT ? 0.82 : 0.75;
+	if (tight < TIGHT_TEXT)
+		return;
+	l->body.size_pt *= 0.9;
+	l->strong.size_pt *= 0.9;
+	l->code.size_pt *= 0.9;
+	l->label_mm *= 0.9;
 }
 
 static void prepare(struct slip *s, struct canvas *c, const json_t *d)
@@ -129,7 +142,7 @@ static void prepare(struct slip *s, struct canvas *c, const json_t *d)
 	s->document = d;
 	s->look = *look_of(*paper ? paper : "a5");
 	if (s->tight)
-		tighten(&s->look);
+		tighten(&s->look, s->tight);
 	if (*json_text(d, "shout")) {
 		/* The frame needs room of its own where the margin is only what a printer cannot reach. */
 		s->frame_mm = s->look.width_mm > 140 ? 1.8 : 1.4;
@@ -174,13 +187,17 @@ static int choose(struct slip *s, struct canvas *c, const json_t *document)
 	s->alone = true;
 	if (count_pages(s, c, document) == 1)
 		return 1;
-	s->tight = s->look.wide;
-	if (s->tight && count_pages(s, c, document) == 1)
-		return 1;
-	s->alone = s->tight = false;
+	for (s->tight = TIGHT_LARGE; s->look.wide && s->tight <= TIGHT_SEARCH; s->tight++)
+		if (count_pages(s, c, document) == 1)
+			return 1;
+	s->alone = false;
+	s->tight = TIGHT_NOT;
 	int pages = count_pages(s, c, document);
-	s->label_again = true;
-	s->label_again = count_pages(s, c, document) == pages && !s->flow.over;
+	for (int page = pages < PAGES_LABELLED ? pages : PAGES_LABELLED - 1; page > 1; page--) {
+		s->label_again |= 1u << page;
+		if (count_pages(s, c, document) != pages || s->flow.over)
+			s->label_again &= ~(1u << page);
+	}
 	return count_pages(s, c, document);
 }
 

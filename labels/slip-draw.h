@@ -9,13 +9,21 @@
 struct slip {
 	struct flow flow;
 	const json_t *document;
-	struct look look; /* of the paper, with the margin that a frame needs */
-	double frame_mm;  /* thickness of the frame of what shouts, 0 none */
-	bool alone;       /* it has one page */
-	bool tight;       /* what may be smaller is, so that it has one page */
-	bool label_again; /* each page has a space for the patient's label */
+	struct look look;     /* of the paper, with the margin that a frame needs */
+	double frame_mm;      /* thickness of the frame of what shouts, 0 none */
+	bool alone;           /* it has one page */
+	int tight;            /* enum tight: how much gives way, so that it has one page */
+	unsigned label_again; /* bit n: page n, from 2, has a space for the patient's label */
 	struct barcode own, jws;
 	bool has_jws;
+};
+
+/* Each with what stands before it. */
+enum tight {
+	TIGHT_NOT = 0,
+	TIGHT_LARGE,  /* what is large is less so */
+	TIGHT_TEXT,   /* letters are those of smaller paper */
+	TIGHT_SEARCH, /* steps of the search that were done stand in one line, one behind the other */
 };
 
 /* Parts, in the order in which they are printed. Each draws nothing where the document has none. */

@@ -237,14 +237,23 @@ int canvas_finish(struct canvas *c, struct error *e)
 	return 0;
 }
 
+static void cut_along(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm)
+{
+	canvas_dashed(c, x_mm, y_mm, x_mm + width_mm, y_mm + height_mm);
+	canvas_mark(
+	    c,
+	    &(const struct mark){
+	        .kind = MARK_CUT, .x_mm = x_mm, .y_mm = y_mm, .width_mm = width_mm, .height_mm = height_mm});
+}
+
 /* Where the paper is larger, a line to cut along. */
 static void cut_marks(struct canvas *c, double width_mm, double height_mm)
 {
 	bool right = width_mm > c->width_mm + 2, below = height_mm > c->height_mm + 2;
 	if (right)
-		canvas_dashed(c, c->width_mm, 0, c->width_mm, below ? c->height_mm : height_mm);
+		cut_along(c, c->width_mm, 0, 0, below ? c->height_mm : height_mm);
 	if (below)
-		canvas_dashed(c, 0, c->height_mm, right ? c->width_mm : width_mm, c->height_mm);
+		cut_along(c, 0, c->height_mm, right ? c->width_mm : width_mm, 0);
 }
 
 void canvas_page(struct canvas *c, double width_mm, double height_mm)

@@ -23,6 +23,7 @@ enum mark_kind {
 	MARK_CODE,     /* a barcode without its quiet zone */
 	MARK_QUIET,    /* the same with its quiet zone */
 	MARK_SPACE,    /* left free on purpose, for a label that is stuck there */
+	MARK_CUT,      /* a line to cut along, where the paper is larger than the page */
 };
 struct mark {
 	enum mark_kind kind;

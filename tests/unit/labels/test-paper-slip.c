@@ -11,6 +11,7 @@
 
 #include <cmocka.h>
 
+#include "code/own-codes.h"
 #include "drawn.h"
 #include "labels/barcode.h"
 #include "labels/canvas.h"
@@ -335,23 +336,71 @@ static void the_longest_summary_fits_every_paper(void **state)
 		}
 }
 
+static json_t *second_copy(const char *name, const char *paper)
+{
+	char code[OWN_CODE_MAX];
+	struct code_fault fault;
+	struct own_code own;
+	json_t *d = sample_with(name, "paper", json_string(paper));
+	const char *text = json_text(d, "code");
+	assert_int_equal(own_code_read(text, strlen(text), &own, &fault), 0);
+	own.copy = 2;
+	assert_int_equal(own_code_write(&own, code), 0);
+	json_object_set_new(d, "code", json_string(code));
+	json_object_set_new(d, "copy", json_integer(2));
+	json_object_set_new(d, "dpi", json_integer(203));
+	return d;
+}
+
+/* Who holds two papers of one number sees on each page which is the further one; else it says what the first did. */
+static void a_further_copy_says_so_on_every_page_of_every_paper(void **state)
+{
+	(void)state;
+	static const char *const names[] = {"slip-a5", "discrepancy-a5", "unresolved-a4", "addendum-a5"};
+	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
+		for (size_t p = 0; p < sizeof papers / sizeof *papers; p++) {
+			struct trace t = {0};
+			struct buf pdf = {0};
+			int pages, copies = 0;
+			json_t *d = second_copy(names[i], papers[p]);
+			drawn_make(d, &t, &pdf, &pages);
+			drawn_stands_clear(names[i], &t, 3.9);
+			for (size_t k = 0; k < t.count; k++) {
+				const struct mark *m = &t.marks[k];
+				bool says = m->kind == MARK_TEXT && strncmp(m->text, "COPY 2", 6) == 0;
+				copies += says;
+				if (says) /* at the head, at the right */
+					assert_true(m->y_mm < 20 && m->size_pt >= 8 &&
+					            m->x_mm > t.page_width_mm[m->page] / 2);
+			}
+			assert_int_equal(copies, pages);
+			trace_deinit(&t);
+			buf_free(&pdf);
+			json_decref(d);
+		}
+}
+
 /* What lies in the tray is used from its corner: nothing stands beyond the slip's own size. */
 static void other_paper_is_used_from_its_corner(void **state)
 {
 	(void)state;
-	static const struct sheet_size letter = {215.9, 279.4}, a4 = {210, 297}, card = {76.2, 127};
+	static const struct sheet_size letter = {215.9, 279.4}, a4 = {210, 297}, card = {76.2, 127},
+	                               half = {148, 297};
 	static const struct {
 		const char *name;
 		const struct sheet_size *sheet;
 		double page_mm[2], within_mm[2];
+		int cuts; /* a page */
 	} all[] = {
-	    {"slip-a5", &letter, {215.9, 279.4}, {148, 210}},
-	    {"slip-a5", &a4, {210, 297}, {148, 210}},
-	    {"discrepancy-a5", &a4, {210, 297}, {148, 210}},
-	    {"slip-a6", &letter, {215.9, 279.4}, {105, 148}},
-	    {"slip-a4", &letter, {215.9, 279.4}, {148, 210}}, /* too small for its own: the next smaller one */
-	    {"slip-a5", &card, {148, 210}, {148, 210}},       /* for any: as it is */
-	    {"slip-roll80", &a4, {80, 0}, {80, 300}}};
+	    {"slip-a5", &letter, {215.9, 279.4}, {148, 210}, 2},
+	    {"slip-a5", &a4, {210, 297}, {148, 210}, 2},
+	    {"discrepancy-a5", &a4, {210, 297}, {148, 210}, 2},
+	    {"slip-a6", &letter, {215.9, 279.4}, {105, 148}, 2},
+	    {"slip-a4", &letter, {215.9, 279.4}, {148, 210}, 2}, /* too small for its own: the next smaller one */
+	    {"slip-a4", &a4, {210, 297}, {210, 297}, 0},
+	    {"slip-a5", &half, {148, 297}, {148, 210}, 1},
+	    {"slip-a5", &card, {148, 210}, {148, 210}, 0}, /* for any: as it is */
+	    {"slip-roll80", &a4, {80, 0}, {80, 300}, 0}};
 	for (size_t i = 0; i < sizeof all / sizeof *all; i++) {
 		struct trace t = {0};
 		struct buf pdf = {0};
@@ -361,9 +410,19 @@ static void other_paper_is_used_from_its_corner(void **state)
 		assert_int_equal(paper_pdf_on(NULL, d, *all[i].sheet, &pdf, &pages, &t, &e), 0);
 		assert_true(fabs(t.page_width_mm[1] - all[i].page_mm[0]) < 0.2);
 		assert_true(all[i].page_mm[1] <= 0 || fabs(t.page_height_mm[1] - all[i].page_mm[1]) < 0.2);
-		for (size_t k = 0; k < t.count; k++)
-			assert_true(t.marks[k].x_mm + t.marks[k].width_mm < all[i].within_mm[0] &&
-			            t.marks[k].y_mm + t.marks[k].height_mm < all[i].within_mm[1]);
+		int cuts = 0;
+		for (size_t k = 0; k < t.count; k++) {
+			const struct mark *m = &t.marks[k];
+			cuts += m->kind == MARK_CUT;
+			if (m->kind ==
+			    MARK_CUT) /* along the slip's edge, from the paper's to the other cut */
+				assert_true(fabs(m->x_mm + m->width_mm - all[i].within_mm[0]) < 0.2 ||
+				            fabs(m->y_mm + m->height_mm - all[i].within_mm[1]) < 0.2);
+			else
+				assert_true(m->x_mm + m->width_mm < all[i].within_mm[0] &&
+				            m->y_mm + m->height_mm < all[i].within_mm[1]);
+		}
+		assert_int_equal(cuts, all[i].cuts * pages);
 		trace_deinit(&t);
 		buf_free(&pdf);
 		json_decref(d);
@@ -395,6 +454,7 @@ int main(void)
 	    cmocka_unit_test(what_is_not_ordinary_is_printed_so),
 	    cmocka_unit_test(a_count_that_differs_stands_in_a_black_field),
 	    cmocka_unit_test(the_longest_summary_fits_every_paper),
+	    cmocka_unit_test(a_further_copy_says_so_on_every_page_of_every_paper),
 	    cmocka_unit_test(other_paper_is_used_from_its_corner),
 	    cmocka_unit_test(the_job_is_called_after_slip_and_copy_only),
 	};

@@ -30,10 +30,17 @@ static int is_in_pieces(const struct item *it)
 	return item_open(it) && it->place != ITEM_EXTRA && it->condition == CONDITION_PIECES_MISSING;
 }
 
-/* What was shown with a piece of it missing is not all there, however many pieces were seen. */
-static int accounted(const struct item *it)
+/* Slips of the record's first format, which bear no proof, called accounted for what was shown with a piece of it missing. A
+ * further copy has the figures of the first (rule 25). */
+static int counts_pieces(const struct making *m)
 {
-	return is_in_pieces(it) && it->shown >= it->pieces ? it->pieces - 1 : it->shown;
+	return !m->from->proof;
+}
+
+/* What was shown with a piece of it missing is not all there, however many pieces were seen. */
+static int accounted(const struct making *m, const struct item *it)
+{
+	return !counts_pieces(m) && is_in_pieces(it) && it->shown >= it->pieces ? it->pieces - 1 : it->shown;
 }
 
 static int is_one_row(const struct item *a, const struct item *b)
@@ -266,7 +273,7 @@ static void take(struct group *g, int item)
 	const struct item *it = sheet_item_const(&g->m->s->sheet, item);
 	g->items[g->n++] = item;
 	g->in += it->place == ITEM_EXTRA ? 0 : it->pieces;
-	g->out += is_back(it) ? it->pieces : accounted(it);
+	g->out += is_back(it) ? it->pieces : accounted(g->m, it);
 	g->missing += item_open(it) ? it->missing : 0;
 }
 
@@ -304,9 +311,10 @@ void slip_put_items(const struct making *m)
 
 /* --- in one sentence ----------------------------------------------------------------------------- */
 
-static enum saying outcome_word(const struct item *it)
+static enum saying outcome_word(const struct making *m, const struct item *it)
 {
 	return it->place == ITEM_EXTRA                   ? SAY_SLIP_OUTCOME_EXTRA
+	       : is_in_pieces(it) && counts_pieces(m)    ? SAY_SLIP_OUTCOME_PIECES_SHOWN
 	       : is_in_pieces(it)                        ? SAY_SLIP_OUTCOME_PIECES
 	       : it->place != ITEM_ACCOUNTED             ? SAY_SLIP_OUTCOME_NOT
 	       : it->condition == CONDITION_INTACT       ? SAY_SLIP_OUTCOME_INTACT
@@ -322,21 +330,22 @@ void slip_outcome_items(const struct making *m, char *out, size_t size)
 	uint8_t taken[ITEMS_MAX + 1] = {0};
 	for (int i = 1; i <= s->n_items; i++) {
 		const struct item *it = &s->items[i - 1];
-		int pieces = it->pieces, shown = accounted(it);
+		int pieces = it->pieces, shown = accounted(m, it);
 		char one[200];
 		if (!item_counts(it) || taken[i])
 			continue;
 		for (int k = i + 1; k <= s->n_items; k++)
 			if (!taken[k] && is_one_row(it, &s->items[k - 1]) &&
-			    outcome_word(it) == outcome_word(&s->items[k - 1])) {
+			    outcome_word(m, it) == outcome_word(m, &s->items[k - 1])) {
 				pieces += s->items[k - 1].pieces;
-				shown += accounted(&s->items[k - 1]);
+				shown += accounted(m, &s->items[k - 1]);
 				taken[k] = 1;
 			}
-		slip_say(m,
-		         &(const struct say){
-		             .saying = outcome_word(it), .item = it->thing.name, .n = shown, .all = pieces},
-		         one, sizeof one);
+		slip_say(
+		    m,
+		    &(const struct say){
+		        .saying = outcome_word(m, it), .item = it->thing.name, .n = shown, .all = pieces},
+		    one, sizeof one);
 		slip_list(out, size, one);
 	}
 }

@@ -125,6 +125,7 @@
 	X(SLIP_OUTCOME_MARK, "slip-outcome-mark", "{item}: {n} of {all} by its mark") \
 	X(SLIP_OUTCOME_SHOWN, "slip-outcome-shown", "{item}: {n} of {all} shown") \
 	X(SLIP_OUTCOME_PIECES, "slip-outcome-pieces", "{item}: shown, PIECES MISSING, {n} of {all} accounted for") \
+	X(SLIP_OUTCOME_PIECES_SHOWN, "slip-outcome-pieces-shown", "{item}: {n} of {all} shown, PIECES MISSING") \
 	X(SLIP_OUTCOME_NOT, "slip-outcome-not", "{item}: {n} of {all}, NOT ALL ACCOUNTED FOR") \
 	X(SLIP_OUTCOME_EXTRA, "slip-outcome-extra", "{item}: {all} extra") \
 	X(SLIP_OUTCOME_BARE, "slip-outcome-bare", "{digit}: tourniquet {words}, seen bare at {time}") \

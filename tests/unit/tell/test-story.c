@@ -381,7 +381,7 @@ static void the_paper_of_an_unresolved_case_says_what_to_do_now(void **state)
 	    {3, 0, 0, "ON now", " and the right ring finger", "Call the surgeon now", "3 digits"},
 	    {1, 1, 1, "Not bare", "the right index finger", "Take the dressing down", "right index finger"},
 	    {3, 1, 1, "Not bare", " and the right ring finger", "Take the dressing down", "3 digits"},
-	    {2, 1, 0, "Not shown", "2 finger tourniquet", "Call the surgeon", "both digits"},
+	    {2, 1, 0, "Not shown", "2 × finger tourniquet", "Call the surgeon", "both digits"},
 	    {2, 1, 0, "May be on", " or the right middle finger", "", ""},
 	};
 	(void)state;

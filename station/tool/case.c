@@ -14,19 +14,36 @@ static const char case_usage[] =
     "example: bandtally case list | grep -v '^reconciled'\n"
     "         bandtally case show 41\n";
 
+#define ROOM_WIDE 18 /* letters */
+
 static void print_slips(const json_t *x)
 {
 	size_t i;
 	const json_t *n;
 	int more = (int)json_number(x, "slips_more", 0);
 	json_array_foreach((json_t *)json_object_get(x, "slips"), i, n)
-	    printf("%s%06d", i ? " " : "", (int)json_integer_value(n));
+	    printf("%s%07d", i ? " " : "", (int)json_integer_value(n));
 	if (more)
 		printf(" and %d more", more);
 }
 
+/* As station.ini calls it now; a room that it has no longer, by its number. */
+static void print_room(const json_t *rooms, int number)
+{
+	size_t i;
+	const json_t *room;
+	char name[120];
+	snprintf(name, sizeof name, "room %d", number);
+	json_array_foreach((json_t *)rooms, i, room)
+	{
+		if (json_number(room, "number", 0) == number)
+			snprintf(name, sizeof name, "%s", json_text(room, "name"));
+	}
+	print_column(name, ROOM_WIDE);
+}
+
 /* How it ended comes first, so that a list can be looked through, and sorted, by it. */
-static void print_row(const json_t *x)
+static void print_row(const json_t *x, const json_t *rooms)
 {
 	char day[11], from[6], to[6] = "";
 	int64_t opened = json_number(x, "opened_ms", 0), ended = json_number(x, "ended_ms", 0);
@@ -35,23 +52,24 @@ static void print_row(const json_t *x)
 	clock_text_hm(opened, zone, from);
 	if (ended)
 		clock_text_hm(ended, clock_utc_min(ended), to);
-	printf("%-12s %7d %4d  %s  %5s  %5s  ", json_text(x, "state"), (int)json_number(x, "case", 0),
-	       (int)json_number(x, "room", 0), day, from, to);
+	printf("%-12s %7d  ", json_text(x, "state"), (int)json_number(x, "case", 0));
+	print_room(rooms, (int)json_number(x, "room", 0));
+	printf("%s  %5s  %5s  ", day, from, to);
 	print_slips(x);
 	puts("");
 }
 
-static void print_cases(const json_t *page, int as_json, int first)
+static void print_cases(const json_t *page, const json_t *rooms, int as_json, int first)
 {
 	size_t i;
 	const json_t *x;
 	if (!as_json && first)
-		printf("%-12s %7s %4s  %-10s  %5s  %5s  %s\n", "outcome", "case", "room", "day", "from", "to",
-		       "slips");
+		printf("%-12s %7s  %-*s %-10s  %5s  %5s  %s\n", "outcome", "case", ROOM_WIDE, "room", "day",
+		       "from", "to", "slips");
 	json_array_foreach((json_t *)page, i, x)
 	{
 		if (!as_json) {
-			print_row(x);
+			print_row(x, rooms);
 			continue;
 		}
 		fputs(first && !i ? "[\n" : ",\n", stdout);
@@ -67,12 +85,16 @@ static int case_list(int as_json)
 	struct error e = {0};
 	int64_t after = 0;
 	int first = 1;
+	_cleanup_(json_drop) json_t *status = client_ask(json_pack("{s:s}", "do", "status"), &e);
+	if (!status)
+		return client_fail(&e);
+	const json_t *rooms = json_object_get(json_object_get(status, "status"), "rooms");
 	do {
 		_cleanup_(json_drop) json_t *a =
 		    client_ask(json_pack("{s:s,s:I}", "do", "cases", "after", (json_int_t)after), &e);
 		if (!a)
 			return client_fail(&e);
-		print_cases(json_object_get(a, "cases"), as_json, first);
+		print_cases(json_object_get(a, "cases"), rooms, as_json, first);
 		after = json_number(a, "after", 0);
 		first = 0;
 	} while (after);
@@ -98,12 +120,14 @@ static void print_case(const json_t *c)
 	json_array_foreach((json_t *)json_object_get(c, "digits"), i, x)
 	    printf("  %s, %s\n", json_text(x, "says"), json_text(x, "detail"));
 	if (json_array_size(json_object_get(c, "items")))
-		printf("  %-44s %-10s %-13s evidence\n", "item", "counted in", "accounted for");
+		printf("  %-44s %10s  %13s  evidence\n", "item", "counted in", "accounted for");
 	json_array_foreach((json_t *)json_object_get(c, "items"), i, x)
 	{
 		const char *amiss = json_text(x, "amiss"), *evidence = json_text(x, "evidence");
-		printf("  %-44s %-10d %-13d %s%s%s", json_text(x, "line"), (int)json_number(x, "in", 0),
-		       (int)json_number(x, "out", 0), amiss, *amiss && *evidence ? ", " : "", evidence);
+		fputs("  ", stdout);
+		print_column(json_text(x, "line"), 44);
+		printf("%10d  %13d  %s%s%s", (int)json_number(x, "in", 0), (int)json_number(x, "out", 0),
+		       amiss, *amiss && *evidence ? ", " : "", evidence);
 		json_array_foreach((json_t *)json_object_get(x, "facts"), k, fact)
 		    printf("; %s", json_string_value(fact));
 		puts("");

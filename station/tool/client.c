@@ -141,6 +141,20 @@ void print_json(const json_t *v)
 	buf_free(&b);
 }
 
+int print_letters(const char *text)
+{
+	int n = 0;
+	for (; *text; text++)
+		n += (*text & 0xc0) != 0x80; /* not the further bytes of one letter */
+	return n;
+}
+
+void print_column(const char *text, int letters)
+{
+	int more = letters - print_letters(text);
+	printf("%s%*s", text, more > 0 ? more + 1 : 1, "");
+}
+
 void print_list(const char *title, const json_t *list)
 {
 	size_t i;

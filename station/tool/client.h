@@ -25,4 +25,8 @@ int client_fail(const struct error *e);
 void print_json(const json_t *v);
 void print_list(const char *title, const json_t *list);
 
+/* A column of text: how many letters it has, not bytes, and the text with spaces up to so many and one more. */
+int print_letters(const char *text);
+void print_column(const char *text, int letters);
+
 #endif

@@ -21,8 +21,8 @@ static void print_discrepancy(const json_t *view)
 	const json_t *x;
 	if (!json_truth(c, "discrepancy"))
 		return;
-	json_array_foreach((json_t *)steps, i, x) done += json_truth(x, "answered") ? 1 : 0;
-	x = json_array_get(steps, done);
+	json_array_foreach((json_t *)steps, i, x) done += strcmp(json_text(x, "state"), "open") != 0;
+	x = json_array_get(steps, done); /* they are answered in their order */
 	printf("DISCREPANCY, search: %zu of %zu steps answered%s%s\n", done, json_array_size(steps),
 	       x ? "; next: " : "", json_text(x, "text"));
 }
@@ -39,21 +39,43 @@ static const char *digit_name(const json_t *view, int number)
 	return "";
 }
 
-static void print_items(const json_t *view)
+static void item_name(const json_t *it, char *out, size_t size)
+{
+	const char *lot = json_text(it, "lot");
+	snprintf(out, size, "%s%s%s", json_text(it, "name"), *lot ? ", lot " : "", lot);
+}
+
+/* As wide as the longest name: numbers stand below their words. */
+static int names_width(const json_t *items)
 {
 	size_t i;
 	const json_t *it;
-	if (json_array_size(json_object_get(view, "items")))
-		printf("  no.  %-42s %-10s %-14s\n", "item", "counted in", "accounted for");
-	json_array_foreach((json_t *)json_object_get(view, "items"), i, it)
+	int width = 24;
+	json_array_foreach((json_t *)items, i, it)
+	{
+		char name[120];
+		item_name(it, name, sizeof name);
+		width = print_letters(name) > width ? print_letters(name) : width;
+	}
+	return width;
+}
+
+static void print_items(const json_t *view)
+{
+	size_t i;
+	const json_t *it, *items = json_object_get(view, "items");
+	int width = names_width(items);
+	if (json_array_size(items))
+		printf("  no.  %-*s counted in  accounted for\n", width, "item");
+	json_array_foreach((json_t *)items, i, it)
 	{
 		int missing = (int)json_number(it, "missing", 0);
-		const char *lot = json_text(it, "lot"),
-		           *on = digit_name(view, (int)json_number(it, "digit", 0));
+		const char *on = digit_name(view, (int)json_number(it, "digit", 0));
 		char name[120];
-		snprintf(name, sizeof name, "%s%s%s", json_text(it, "name"), *lot ? ", lot " : "", lot);
-		printf("  %3d  %-42s %-10d %-14d ", (int)json_number(it, "number", 0), name,
-		       (int)json_number(it, "pieces", 0), (int)json_number(it, "shown", 0));
+		item_name(it, name, sizeof name);
+		printf("  %3d  ", (int)json_number(it, "number", 0));
+		print_column(name, width);
+		printf("%10d  %13d  ", (int)json_number(it, "pieces", 0), (int)json_number(it, "shown", 0));
 		if (missing)
 			printf("MISSING: %d%s%s\n", missing, *on ? ", was on the " : "", on);
 		else
@@ -68,7 +90,8 @@ static void print_digits(const json_t *view)
 	json_array_foreach((json_t *)json_object_get(view, "digits"), i, d)
 	{
 		const char *state = json_text(d, "state");
-		printf("  %-24s ", json_text(d, "name"));
+		fputs("  ", stdout);
+		print_column(json_text(d, "name"), 24);
 		if (strcmp(state, "on") == 0 || strcmp(state, "maybe-on") == 0)
 			printf("%s since %s, %s", strcmp(state, "on") == 0 ? "tourniquet ON" : "on?",
 			       json_text(d, "on_at"), json_text(d, "text"));

@@ -27,6 +27,7 @@ for i in range(230):
 X
 [ "$(bt case list | awk 'NR > 1 { print $2 }' | sort -un | wc -l)" = 230 ] || fail "cases are missing: $(bt case list | wc -l)"
 [ "$(bt case list | wc -l)" = 231 ] || fail 'cases are told twice'
+bt case list | sed -n 2p | grep -q '^cancelled  *1  Room 1  ' || fail "a room is not told by its name: $(bt case list | sed -n 1,2p)"
 bt case list --json | /usr/bin/python3 -c 'import json, sys
 cases = json.load(sys.stdin)
 sys.exit([c["case"] for c in cases] != list(range(1, 231)) or {c["state"] for c in cases} != {"cancelled"})' ||

@@ -50,7 +50,15 @@ shows 'off is not yet accounted for' 'items[0].place' off
 shows 'what is missing' 'items[0].missing' 1
 shows 'is not shown' 'items[0].shown' 0
 shows 'no search step is answered' 'search[0].state' open
+reads() { # SENTENCE PATTERN
+	bt sheet >"$root/sheet"
+	grep -q "$2" "$root/sheet" || fail "$1: $(cat "$root/sheet")"
+	echo "ok $1"
+}
+reads 'a discrepancy is the first word at the terminal' '^DISCREPANCY, search: 0 of [0-9]* steps answered; next: say it aloud'
+reads 'with what is missing and where it was' 'MISSING: 1, was on the right index finger$'
 scan 'STEP DONE'
+reads 'and goes on with the search' '^DISCREPANCY, search: 1 of [0-9]* steps answered; next: count again'
 shows 'the first is' 'search[0].state' 'done'
 shows 'and the second is not' 'search[1].state' open
 scan FOUND INTACT

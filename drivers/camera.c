@@ -374,7 +374,8 @@ const struct driver this_driver = {
         "  --away MS          a code that was out of view so long is a new scan (1500)\n"
         "  --also NAME:LEAST  read this symbology too, when both decoders agree, from LEAST characters:\n"
         "                     itf, code39, codabar, databar, databar-expanded. They give false codes\n"
-        "                     more easily; a damaged databar can end the driver, which is then restarted\n",
+        "                     more easily; a damaged databar can end the driver, which is then restarted\n"
+        "example: scan-camera --image slip.png --also itf:14\n",
     .options = options,
     .ioctl_type = 'V',
     .new = camera_new,

@@ -493,7 +493,8 @@ const struct driver this_driver = {
              "fi pt)\n"
              "  --learn FILE     learn from one pass over the scanner-check sheet, write FILE, and end\n"
              "  --record FILE    write down every event, for --events\n"
-             "  --events FILE    read a recording instead of a device, as fast as it can be read\n",
+             "  --events FILE    read a recording instead of a device, as fast as it can be read\n"
+             "example: scan-handheld --device /dev/input/event5 --layout de\n",
     .options = options,
     .ioctl_type = 'E',
     .new = handheld_new,

@@ -165,7 +165,8 @@ const struct driver this_driver = {
              "Sends the driver lines that FILE holds ('-': stdin), at the times that stand before them:\n"
              "  +1250 {\"v\":1,\"scan\":{\"aim\":\"]C1\",\"data\":\"…\"}}    1250 ms after the beginning\n"
              "A line without a time follows the one before at once; # begins a comment line.\n"
-             "  --speed N    N times as fast as recorded; 0 without waiting (1 unless set)\n",
+             "  --speed N    N times as fast as recorded; 0 without waiting (1 unless set)\n"
+             "example: scan-replay --speed 10 morning.log\n",
     .options = options,
     .new = replay_new,
     .free = replay_free,

@@ -318,7 +318,8 @@ const struct driver this_driver = {
              "  --bits, --parity, --stop    8, none, 1 unless set\n"
              "  --prefix HEX     what it sends before each code, as hexadecimal digits: 02\n"
              "  --suffix HEX     what it sends behind each code: 0d0a; none: silence ends a code;\n"
-             "                   unless set, a carriage return or a line feed ends it\n",
+             "                   unless set, a carriage return or a line feed ends it\n"
+             "example: scan-serial --device /dev/ttyACM0 --baud 115200\n",
     .options = options,
     .new = serial_new,
     .free = serial_free,

@@ -41,7 +41,8 @@ static const char help[] =
     "1: failed, or not done in that time; "
     "2: wrong\n"
     "usage. 'Done' is what the printer says: the slip's own code, read by a scanner, shows that the paper is "
-    "there.\n";
+    "there.\n"
+    "example: bandtally-print --pdf cards.pdf < cards.json\n";
 
 struct wish {
 	const char *pdf, *svg, *printer, *serve;

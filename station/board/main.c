@@ -42,7 +42,9 @@ static const char help[] =
     "gave.\n"
     "--closed: on this machine nothing is shown without one either. What is wrong with the board elsewhere\n"
     "stands on the board here among the faults. It ends with its input. Exit 0: the input ended; 1: failed;\n"
-    "2: wrong usage.\n";
+    "2: wrong usage.\n"
+    "example: bandtally-board --check --elsewhere 192.0.2.7 --elsewhere-port 8443 --host board.example \\\n"
+    "             --certificate board.pem --key board.key --clients clients.pem\n";
 
 struct wish {
 	int port;

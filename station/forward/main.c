@@ -26,7 +26,9 @@ static const char usage[] =
     "Or, from a hospital's store to its region's, where --user may read the one and send to the other:\n"
     "       bandtally-forward --from NAME[:PORT] [--from …] [--once] and all of the above\n"
     "  --once         ends when all that is there was sent; else it looks again every five seconds\n"
-    "Exit codes: 0 the station ended it, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n";
+    "Exit codes: 0 the station ended it, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n"
+    "example: bandtally-forward --host store.example --database counts --user station_01 \\\n"
+    "             --certificate station.pem --key station.key --authority authority.pem\n";
 
 #define RELAY_EVERY_MS 5000
 

@@ -37,7 +37,8 @@ static const char usage[] =
     "               weak place: it goes back together with the record\n"
     "  --check      read the settings and the record, say whether they are sound, and end\n"
     "Settings: DIR/station.ini and DIR/policy.ini; both may be absent.\n"
-    "Exit codes: 0 ended in order, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n";
+    "Exit codes: 0 ended in order, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n"
+    "example: bandtallyd --data /var/lib/bandtally --check\n";
 
 static void on_stored(void *context, const struct event *events, int count)
 {

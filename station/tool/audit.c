@@ -55,7 +55,9 @@ static const char usage[] =
     "of this station.\n"
     "Exit codes: 0 everything holds, each slip is signed and held; 1 something does not, or could not be "
     "looked at\n"
-    "(the output says what); 2 wrong usage.\n";
+    "(the output says what); 2 wrong usage.\n"
+    "example: bandtally audit verify --key /media/usb/station.pub.json\n"
+    "         bandtally audit slip --file slips.txt | grep -v 'signed and held'\n";
 
 /* What a start would do with it: each event may be as it was written, and yet not fit. It is followed while the chain is
  * looked at, by a handle of its own. */

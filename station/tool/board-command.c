@@ -27,7 +27,8 @@ static const char usage[] =
     "             what a program is started with can be read by every user of this machine\n"
     "For members of bandtally-count, of a stores bench bandtally-stores; of bandtally-audit where the view "
     "is closed, to "
-    "look.\n";
+    "look.\n"
+    "example: chromium --kiosk \"$(bandtally board --room 1 --file ~/board.html)\"\n";
 
 /* A browser shows what is called otherwise as text. */
 static int is_page(const char *file)

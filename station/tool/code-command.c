@@ -31,7 +31,8 @@ static const char help[] =
     "Write the separator (GS, byte 0x1D) as <GS> or \\x1d; any other byte as \\xHH. In a file the bytes\n"
     "may also stand there as they are. Identifiers that a station never keeps are marked 'not kept'.\n"
     "\n"
-    "Exit: 0 done, 1 TEXT is wrong or FILE cannot be read, 2 wrong usage.\n";
+    "Exit: 0 done, 1 TEXT is wrong or FILE cannot be read, 2 wrong usage.\n"
+    "example: bandtally code '(01)09506000134352(17)280331(10)T26'\n";
 
 /* A line as it was given, and as a scanner would send it. */
 struct line {

@@ -104,7 +104,7 @@ export const scenes = {
 	}, { initial_agreed: false }),
 	reminder: view({
 		next: 'Tourniquet on the right index finger for 21 min. Tell the surgeon, then: scan a badge.', cards: offUndo, items: bothOn,
-		digits: [{ ...onIndex, stretch_ms: min(21), reminded: true }], recent: [scan(min(21), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
+		digits: [{ ...onIndex, stretch_ms: min(21), reminded: true, next_reminder_min: 30 }], recent: [scan(min(21), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	elsewhere: view({
 		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo, items: bothOn, digits: [onIndex],
@@ -118,13 +118,13 @@ export const scenes = {
 		digits: [onIndex, digit(9, 'left ring finger', 'on', { stretch_ms: min(3) })], recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
 	}),
 	'many-digits': view({
-		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo,
+		next: 'When a tourniquet is off: scan its digit card, then OFF. On: right index finger, right middle finger, left ring finger, left great (big) toe.', cards: offUndo,
 		items: [2, 3, 9, 14, 16].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: d })),
 		digits: [digit(2, 'right index finger', 'on', { stretch_ms: min(12) }), digit(3, 'right middle finger', 'on', { stretch_ms: min(2880) }), digit(9, 'left ring finger', 'on', { stretch_ms: min(3) }), digit(14, 'right fourth toe', 'off', { total_ms: min(31) }), digit(16, 'left great (big) toe', 'on', { stretch_ms: min(7), forceps: true })],
 		recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
 	}),
 	'two-beside': view({
-		next: 'When the tourniquet is off the right ring finger: scan its digit card, then OFF.', cards: offUndo,
+		next: 'When a tourniquet is off: scan its digit card, then OFF. On: right ring finger, right little finger.', cards: offUndo,
 		items: [4, 5].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: d })),
 		digits: [digit(4, 'right ring finger', 'on', { stretch_ms: min(112), forceps: true }), digit(5, 'right little finger', 'on', { stretch_ms: min(98) })],
 		recent: [scan(min(98), 'accepted', 'Tourniquet on, right little finger, from 10:21; no forceps. The clock runs.')],

@@ -7,122 +7,9 @@ set -u
 program=${1:?program}
 here=$(cd "$(dirname "$0")" && pwd)
 samples=$here/../../labels/samples
-skip() {
-	echo "skipped: $*"
-	exit 77
-}
-[ "$(id -u)" -eq 0 ] || skip "a private print server needs root"
-for tool in cupsd ippeveprinter ipptool lpadmin cupsreject cupsaccept dbus-daemon pdftoppm zbarimg python3; do
-	PATH=$PATH:/usr/sbin command -v $tool >/dev/null || skip "$tool is not installed (config/setup --test)"
-done
-PATH=$PATH:/usr/sbin
-D=$(mktemp -d /tmp/bandtally-print.XXXXXX)
-chmod 755 "$D"
-failures=0 printer_pid='' cups_pid='' bus_pid='' serve_pid=''
-cleanup() {
-	[ -n "$printer_pid" ] && kill -CONT "$printer_pid" 2>/dev/null
-	for p in $serve_pid $printer_pid $cups_pid $bus_pid; do kill "$p" 2>/dev/null; done
-	wait 2>/dev/null
-	if [ $failures = 0 ]; then rm -rf "$D"; else echo "left behind to look at: $D"; fi
-}
-trap cleanup EXIT
-ok() { # sentence, condition
-	if eval "$2"; then echo "ok    $1"; else
-		echo "FAIL  $1"
-		failures=$((failures + 1))
-	fi
-}
-free_port() { python3 -c 'import socket; s=socket.socket(); s.bind(("127.0.0.1",0)); print(s.getsockname()[1])'; }
-until_true() { # seconds, condition
-	local n=$(($1 * 20))
-	while [ $n -gt 0 ]; do
-		eval "$2" && return 0
-		sleep 0.05
-		n=$((n - 1))
-	done
-	return 1
-}
+queue=slips
+. "$here/print-rig"
 
-printer_port=$(free_port) cups_port=$(free_port)
-mkdir -p "$D"/{spool,cache,run,log,conf/ppd,tmp,prn,ctl}
-chmod 1777 "$D/tmp" # CUPS filters run as another user
-echo ok >"$D/ctl/mode"
-cat >"$D/conf/cups-files.conf" <<X
-ServerRoot $D/conf
-RequestRoot $D/spool
-CacheDir $D/cache
-StateDir $D/run
-TempDir $D/tmp
-ErrorLog $D/log/error_log
-AccessLog $D/log/access_log
-PageLog $D/log/page_log
-Sandboxing relaxed
-SystemGroup root
-X
-cat >"$D/conf/cupsd.conf" <<X
-DirtyCleanInterval 0
-LogLevel debug
-MaxLogSize 0
-Listen 127.0.0.1:$cups_port
-Browsing Off
-WebInterface No
-DefaultAuthType None
-DefaultPolicy open
-ErrorPolicy retry-job
-JobRetryInterval 2
-JobRetryLimit 20
-<Location />
-  Order allow,deny
-  Allow from 127.0.0.1
-</Location>
-<Policy open>
-  <Limit All>
-    Order allow,deny
-    Allow all
-  </Limit>
-</Policy>
-X
-# What the printer does with a document: keeps it, and behaves as ctl/mode says.
-cat >"$D/paper" <<X
-#!/bin/sh
-cp "\$1" "$D/ctl/doc.\$(date +%s%N)"
-case \$(cat $D/ctl/mode) in
-ok) echo "ATTR: job-impressions-completed=1" >&2 ;;
-slow) n=0; while [ "\$(cat $D/ctl/mode)" = slow ] && [ \$n -lt 200 ]; do sleep 0.1; n=\$((n+1)); done ;;
-empty)
-	echo "STATE: +media-empty,media-needed" >&2
-	n=0; while [ "\$(cat $D/ctl/mode)" = empty ] && [ \$n -lt 300 ]; do sleep 0.1; n=\$((n+1)); done
-	echo "STATE: -media-empty,media-needed" >&2 ;;
-fail) exit 1 ;;
-esac
-exit 0
-X
-chmod 755 "$D/paper"
-export CUPS_SERVER=127.0.0.1:$cups_port DBUS_SYSTEM_BUS_ADDRESS=unix:path=$D/bus
-dbus-daemon --session --address="$DBUS_SYSTEM_BUS_ADDRESS" --nofork --nopidfile >"$D/log/dbus" 2>&1 &
-bus_pid=$!
-until_true 5 '[ -S $D/bus ]' || skip "no private message bus could be started"
-direct=ipp://127.0.0.1:$printer_port/ipp/print
-printer_up() {
-	ippeveprinter -n localhost -p "$printer_port" -r off -k -d "$D/prn" -f application/pdf -c "$D/paper" "Slip Printer" \
-		>>"$D/log/printer" 2>&1 &
-	printer_pid=$!
-	until_true 10 'ipptool -q $direct get-printer-attributes.test 2>/dev/null'
-}
-printer_down() {
-	kill -9 "$printer_pid"
-	wait "$printer_pid" 2>/dev/null
-	printer_pid=
-}
-printer_up || skip "the virtual printer does not start: $(tail -1 "$D/log/printer")"
-cupsd -f -c "$D/conf/cupsd.conf" -s "$D/conf/cups-files.conf" >"$D/log/cupsd" 2>&1 &
-cups_pid=$!
-until_true 10 'lpstat -r 2>/dev/null | grep -q "is running"' || skip "the private cupsd does not start"
-lpadmin -p slips -E -v "$direct" -m everywhere 2>/dev/null
-until_true 10 '[ -s $D/conf/ppd/slips.ppd ]' || skip "no driverless queue could be made"
-
-documents() { find "$D/ctl" -name 'doc.*' | wc -l; }
-clear_paper() { rm -f "$D"/ctl/doc.* "$D"/prn/* 2>/dev/null; }
 print() { "$program" "$@" >"$D/out" 2>"$D/err"; }
 codes() { # of every page of the newest document
 	local f
@@ -160,7 +47,7 @@ ok "the queue's job bears slip and copy, and nothing else" \
 
 # The child of the daemon.
 coproc SERVE { exec "$program" --serve "$D" 2>"$D/log/serve"; }
-serve_pid=$SERVE_PID
+own_pid=$SERVE_PID
 exec 5>&"${SERVE[1]}" 6<&"${SERVE[0]}"
 lines=$D/lines
 : >"$lines"
@@ -245,7 +132,7 @@ ok "the printer goes on: done, and not printed twice" 'until_true 60 "said 11 do
 
 printf 'nonsense\n{"v":1}\n{"v":1,"job":{"id":13,"to":{"pdf":"/nowhere/x.pdf"},"document":{}}}\n' >&5
 ok "bad lines give a fault or a failed state, and the program goes on" \
-	'until_true 5 "said 13 failed" && [ $(grep -c "\"fault\"" $lines) = 2 ] && kill -0 $serve_pid'
+	'until_true 5 "said 13 failed" && [ $(grep -c "\"fault\"" $lines) = 2 ] && kill -0 $own_pid'
 order 14 '{"printer":"no such queue"}' "$samples/slip-a5.json"
 ok "a printer's name that is none is refused in one sentence" 'until_true 5 "said 14 failed \"no queue.s name\""'
 order 15 '{"printer":"missing"}' "$samples/slip-a5.json"
@@ -258,7 +145,7 @@ order 16 '{"printer":"slips"}' "$samples/slip-a5.json"
 ok "print server down: waiting" 'until_true 12 "said 16 waiting \"does not answer\""'
 exec 5>&-
 eval "exec ${SERVE[1]}>&-"
-ok "the end of input ends the program" 'until_true 15 "! kill -0 $serve_pid 2>/dev/null"'
-kill -0 "$serve_pid" 2>/dev/null || serve_pid=
+ok "the end of input ends the program" 'until_true 15 "! kill -0 $own_pid 2>/dev/null"'
+kill -0 "$own_pid" 2>/dev/null || own_pid=
 echo "$failures failures"
-[ $failures = 0 ]
+[ "$failures" = 0 ]

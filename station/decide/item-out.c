@@ -2,9 +2,23 @@
 
 #include <stdio.h>
 
+#include "decide/count-in.h"
 #include "decide/final-count.h"
 #include "decide/item-in.h"
 #include "decide/other-sheet.h"
+
+/* A day may have passed since it was counted in, or a recall have come (rule 5). */
+static void say_given_back(struct turn *t, const struct thing *th)
+{
+	struct say why;
+	if (!thing_fault(t, th, &why)) {
+		turn_say(t, SAY(R_GIVEN_BACK, .item = th->name));
+		return;
+	}
+	why.why = why.saying;
+	why.saying = SAY_R_GIVEN_BACK_APART;
+	turn_say(t, &why);
+}
 
 void item_give_back(struct turn *t, int item)
 {
@@ -15,7 +29,7 @@ void item_give_back(struct turn *t, int item)
 	}
 	EMIT(t, .kind = EV_ITEM_RETURNED, .item = (uint8_t)item);
 	turn_close_question(t);
-	turn_say(t, SAY(R_GIVEN_BACK, .item = it->thing.name));
+	say_given_back(t, &it->thing);
 	final_progress(t);
 }
 

@@ -165,6 +165,8 @@
 	  "Extra item, origin not known: isolate it, keep it in the room. A misread: scan MISREAD, then its code.") \
 	X(R_LEFT_ITEM, "reply-left-item", "Left as it is: {item}.") \
 	X(R_GIVEN_BACK, "reply-given-back", "Returned unopened: {item}. It may be used in another case.") \
+	X(R_GIVEN_BACK_APART, "reply-given-back-apart", \
+	  "Returned unopened: {item}. But {why}: lay it apart for stores; no case may use it.") \
 	X(R_STRUCK, "reply-struck", "Struck as a misread: {item}. The record keeps it.") \
 	X(R_UNLISTED, "reply-unlisted", \
 	  "Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.") \

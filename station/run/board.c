@@ -54,7 +54,7 @@ static void put_driver(const struct driver_child *dc, const struct room *of, con
 }
 
 /* Of labels that are closed or replaced nothing is wrong any more. */
-static void put_labels(const struct daemon *d, int32_t room, const struct language *language, json_t *list)
+void board_label_faults(const struct daemon *d, int32_t room, const struct language *language, json_t *list)
 {
 	for (int i = 0; i < PRINTINGS_MAX; i++) {
 		const struct label_job *j = &d->labels[i];
@@ -83,7 +83,7 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room, const
 		if (x->slip && x->trouble[0] && (!room || x->room == room))
 			put_fault(list, language, SAY(FAULT_PRINTING, .slip = x->slip, .fault = x->trouble));
 	}
-	put_labels(d, room, language, list);
+	board_label_faults(d, room, language, list);
 	json_object_set_new(view, "faults", list);
 }
 

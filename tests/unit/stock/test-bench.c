@@ -1,48 +1,9 @@
 /* What people do at a stores bench, and what it says. After each scan the rules of stores are looked at. */
-#include "tests/unit/code/cmocka-all.h"
+#include "tests/unit/stock/at-bench.h"
 
 #include <stdio.h>
 
 #include "code/own-codes.h"
-#include "tests/unit/stock/bench.h"
-
-#define FAR 20290331
-
-static struct stores s;
-
-static int setup(void **state)
-{
-	(void)state;
-	stores_init(&s);
-	return 0;
-}
-
-static int teardown(void **state)
-{
-	(void)state;
-	stores_deinit(&s);
-	return 0;
-}
-
-static void must_say(const char *said, const char *words)
-{
-	if (!strstr(said, words))
-		fail_msg("'%s' does not say '%s'", said, words);
-}
-
-static void refused(const char *said, const char *words)
-{
-	must_say(said, words);
-	assert_int_equal(s.out.verdict, BENCH_REFUSED);
-}
-
-static void receive(const char *line, const char *lot, int32_t expiry, int packs)
-{
-	stores_pack(&s, line, lot, expiry, 1);
-	char text[12];
-	snprintf(text, sizeof text, "%d", packs);
-	stores_type(&s, text);
-}
 
 /* --- what comes in ---------------------------------------------------------------------------------- */
 
@@ -145,171 +106,6 @@ static void what_has_expired_or_is_in_quarantine_is_received_and_said(void **sta
 	stores_card(&s, CARD_NUMBER_1);
 	stores_pack(&s, "GREEN-M", "t-26", FAR, 1);
 	must_say(stores_card(&s, CARD_NUMBER_1), "Lot 0T26 of it reads alike");
-}
-
-/* --- labels ----------------------------------------------------------------------------------------- */
-
-static void print(int n)
-{
-	char text[12];
-	stores_card(&s, CARD_PRINT_LABELS);
-	stores_type(&s, "PLAIN-M");
-	snprintf(text, sizeof text, "%d", n);
-	stores_type(&s, text);
-}
-
-static void each_label_is_read_back_once_and_then_the_box(void **state)
-{
-	(void)state;
-	receive("PLAIN-M", "A7", FAR, 4);
-	stores_card(&s, CARD_PRINT_LABELS);
-	stores_pack(&s, "PLAIN-M", "A7", FAR, 1);
-	refused(stores_type(&s, "5"), "Only 4");
-	must_say(stores_type(&s, "4"), "Labels 00000001 to 00000004 for finger tourniquet, orange, M");
-	must_say(s.out.said, "film side, clear of the seal. After sterilising.");
-	must_say(s.next.words, "Read back: 4 labels");
-	must_say(stores_label(&s, 1), "Label 00000001 read back. 3 are open.");
-	refused(stores_label(&s, 1), "was read back already");
-	stores_label(&s, 2);
-	stores_card(&s, CARD_SPOILT_LABEL);
-	must_say(stores_type(&s, "3"), "Not used any more: labels 00000003 to 00000003. Open: 1.");
-	refused(stores_label(&s, 3), "spoilt or destroyed");
-	must_say(stores_label(&s, 4), "each is read back, spoilt or destroyed");
-	refused(stores_pack(&s, "PLAIN-M", "A8", FAR, 1), "another lot than the labels");
-	refused(stores_pack(&s, "GREEN-M", "A7", FAR, 1), "another lot than the labels");
-	must_say(stores_pack(&s, "PLAIN-M", "A7", FAR, 1), "Done.");
-	const struct stock_lot *lot = stores_lot(&s, "PLAIN-M", "A7", FAR);
-	assert_int_equal(lot->labelled, 3);
-	assert_int_equal(lot->spoilt, 1);
-	assert_int_equal(lot->printed, 0);
-	assert_int_equal(s.stock.n_printings, 0);
-}
-
-static void the_rest_of_a_roll_that_came_out_blank_is_spoilt_by_its_numbers(void **state)
-{
-	(void)state;
-	receive("PLAIN-M", "A7", FAR, 20);
-	print(20);
-	for (int i = 1; i <= 12; i++)
-		stores_label(&s, i);
-	stores_card(&s, CARD_SPOILT_LABEL);
-	refused(stores_type(&s, "13-21"), "is no label of these");
-	refused(stores_type(&s, "20-13"), "names no labels");
-	refused(stores_type(&s, "1-500"), "names no labels");
-	must_say(stores_type(&s, "13-20"), "each is read back, spoilt or destroyed");
-	stores_pack(&s, "PLAIN-M", "A7", FAR, 1);
-	print(8); /* those that have no label still */
-	assert_int_equal(stores_lot(&s, "PLAIN-M", "A7", FAR)->printed, 8);
-	assert_int_equal(s.batches[21].first, 21); /* no number is left out or given twice */
-}
-
-static void paper_that_ran_out_is_replaced_by_other_numbers_and_the_box_is_read_once(void **state)
-{
-	(void)state;
-	receive("PLAIN-M", "A7", FAR, 20);
-	print(20);
-	for (int i = 1; i <= 12; i++)
-		stores_label(&s, i);
-	must_say(s.next.words, "PRINT LABELS if labels did not come out whole");
-	must_say(stores_card(&s, CARD_PRINT_LABELS), "8 labels of finger tourniquet, orange, M, lot A7");
-	refused(stores_label(&s, 13), "no answer to what is asked");
-	must_say(stores_card(&s, CARD_YES), "In their place labels 00000021 to 00000028 are printed");
-	assert_int_equal(s.stock.n_printings, 1);
-	assert_int_equal(s.batches[28].first, 21);
-	const struct stock_lot *lot = stores_lot(&s, "PLAIN-M", "A7", FAR);
-	assert_int_equal(lot->labelled, 12);
-	assert_int_equal(lot->spoilt, 8);
-	assert_int_equal(lot->printed, 8);
-	refused(stores_label(&s, 13), "spoilt or destroyed");
-	for (int i = 21; i <= 28; i++)
-		stores_label(&s, i);
-	must_say(stores_pack(&s, "PLAIN-M", "A7", FAR, 1), "Done.");
-	assert_int_equal(s.stock.n_printings, 0);
-}
-
-static void labels_that_all_came_out_are_not_replaced(void **state)
-{
-	(void)state;
-	receive("PLAIN-M", "A7", FAR, 4);
-	print(2);
-	stores_card(&s, CARD_PRINT_LABELS);
-	must_say(stores_card(&s, CARD_NO), "Labels for what?");
-	stores_card(&s, CARD_DONE);
-	assert_int_equal(stores_lot(&s, "PLAIN-M", "A7", FAR)->printed, 2);
-	struct bench_input other = stores_in(&s, BENCH_CARD);
-	other.card = CARD_PRINT_LABELS;
-	other.room = 10;
-	must_say(stores_scan(&s, other), "Labels for what?"); /* those of another bench are its own */
-}
-
-static void a_label_that_was_read_may_still_be_torn_up(void **state)
-{
-	(void)state;
-	receive("PLAIN-M", "A7", FAR, 2);
-	print(2);
-	stores_label(&s, 1);
-	stores_card(&s, CARD_DESTROYED_LABEL);
-	stores_label(&s, 1);
-	const struct stock_lot *lot = stores_lot(&s, "PLAIN-M", "A7", FAR);
-	assert_int_equal(lot->labelled, 0);
-	assert_int_equal(lot->spoilt, 1);
-	assert_int_equal(lot->printed, 1);
-	stores_card(&s, CARD_SPOILT_LABEL);
-	refused(stores_label(&s, 1), "is no label of these");
-}
-
-static void what_is_not_read_back_is_not_issued(void **state)
-{
-	(void)state;
-	receive("PLAIN-M", "A7", FAR, 2);
-	print(2);
-	stores_label(&s, 1);
-	stores_card(&s, CARD_TO_ROOM + 1);
-	refused(stores_label(&s, 2), "was not read back");
-	refused(stores_pack(&s, "PLAIN-M", "A7", FAR, 1), "is issued by its labels");
-	must_say(stores_label(&s, 1), "Issued to Theatre 1: 1 pack of finger tourniquet, orange, M");
-	refused(stores_label(&s, 1), "is issued to Theatre 1 already");
-	stores_card(&s, CARD_TO_ROOM + 2);
-	refused(stores_label(&s, 1), "was issued to Theatre 1 and is not on the shelf");
-	assert_int_equal(stores_lot(&s, "PLAIN-M", "A7", FAR)->shelf, 1);
-}
-
-static void a_line_without_a_place_for_its_label_is_not_labelled(void **state)
-{
-	(void)state;
-	receive("GREEN-M", "T26", FAR, 2);
-	stores_card(&s, CARD_PRINT_LABELS);
-	refused(stores_pack(&s, "GREEN-M", "T26", FAR, 1), "does not say where a label goes");
-}
-
-static void a_label_that_nobody_numbered_is_told(void **state)
-{
-	(void)state;
-	refused(stores_label(&s, 41), "is not in this record");
-}
-
-static void two_benches_print_and_each_reads_its_own_back(void **state)
-{
-	(void)state;
-	receive("PLAIN-M", "A7", FAR, 4);
-	print(2);
-	struct bench_input in = stores_in(&s, BENCH_CARD);
-	in.room = 10;
-	in.card = CARD_PRINT_LABELS;
-	stores_scan(&s, in);
-	in = stores_pack_in(&s, "PLAIN-M", "A7", FAR, 1);
-	in.room = 10;
-	stores_scan(&s, in);
-	in = stores_in(&s, BENCH_TYPED);
-	in.room = 10;
-	in.text = "2";
-	must_say(stores_scan(&s, in), "Labels 00000003 to 00000004");
-	in = stores_label_in(&s, 3);
-	in.room = 10;
-	must_say(stores_scan(&s, in), "Label 00000003 read back. 1 is open.");
-	must_say(stores_label(&s, 4), "each is read back"); /* at the other bench: the label is what counts */
-	stores_label(&s, 1);
-	must_say(stores_label(&s, 2), "is no answer to what is asked");
 }
 
 /* --- the shelf -------------------------------------------------------------------------------------- */
@@ -565,7 +361,7 @@ static void what_answers_nothing_is_refused_with_the_question(void **state)
 
 int main(void)
 {
-#define T(test) cmocka_unit_test_setup_teardown(test, setup, teardown)
+#define T(test) cmocka_unit_test_setup_teardown(test, at_bench_setup, at_bench_teardown)
 	const struct CMUnitTest tests[] = {
 	    T(two_boxes_of_ten_are_twenty_packs),
 	    T(the_same_box_read_twice_is_no_second_box),
@@ -574,15 +370,6 @@ int main(void)
 	    T(ten_thousand_packs_are_asked_about_and_too_many_refused),
 	    T(a_day_that_is_none_and_a_lot_that_is_none_are_asked_again),
 	    T(what_has_expired_or_is_in_quarantine_is_received_and_said),
-	    T(each_label_is_read_back_once_and_then_the_box),
-	    T(the_rest_of_a_roll_that_came_out_blank_is_spoilt_by_its_numbers),
-	    T(paper_that_ran_out_is_replaced_by_other_numbers_and_the_box_is_read_once),
-	    T(labels_that_all_came_out_are_not_replaced),
-	    T(a_label_that_was_read_may_still_be_torn_up),
-	    T(what_is_not_read_back_is_not_issued),
-	    T(a_line_without_a_place_for_its_label_is_not_labelled),
-	    T(a_label_that_nobody_numbered_is_told),
-	    T(two_benches_print_and_each_reads_its_own_back),
 	    T(what_expired_or_is_in_quarantine_is_not_issued),
 	    T(a_pack_that_comes_back_is_looked_at_first),
 	    T(what_a_case_returned_is_to_be_looked_at_until_the_bench_has_read_it),

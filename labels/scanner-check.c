@@ -13,7 +13,7 @@
 #define WORDS_MM 132.0
 #define WORDS_WIDTH_MM (A4_WIDTH_MM - LEFT_MM - WORDS_MM)
 #define FIRST_MM 42.0
-#define PITCH_MM 22.6
+#define PITCH_MM 24.8
 #define BAR_MM 11.0
 
 /* A symbol's own name is the same in every language. */
@@ -92,18 +92,13 @@ static void head(struct canvas *c, const json_t *d)
 static int scanner_check_draw(struct canvas *c, const json_t *document, struct error *e)
 {
 	static const struct words start = {NULL, SAY_SC_BEGIN, SAY_SC_BEGIN_FOR};
-	static const struct words middle = {NULL, SAY_SC_BARS_END, SAY_SC_BARS_END_FOR};
 	static const struct words end = {NULL, SAY_SC_END, SAY_SC_END_FOR};
 	int row = 0;
 	canvas_page(c, A4_WIDTH_MM, A4_HEIGHT_MM);
 	head(c, document);
 	int r = draw_row(c, row++, SYMBOL_CODE_128, json_text(document, "start"), &start, e);
-	for (size_t i = 0; r == 0 && i < sizeof samples / sizeof *samples; i++) {
-		if (samples[i].symbol == SYMBOL_GS1_DATAMATRIX)
-			r = draw_row(c, row++, SYMBOL_CODE_128, json_text(document, "end"), &middle, e);
-		if (r == 0)
-			r = draw_row(c, row++, samples[i].symbol, samples[i].text, &words[i], e);
-	}
+	for (size_t i = 0; r == 0 && i < sizeof samples / sizeof *samples; i++)
+		r = draw_row(c, row++, samples[i].symbol, samples[i].text, &words[i], e);
 	return r < 0 ? r : draw_row(c, row, SYMBOL_CODE_128, json_text(document, "end"), &end, e);
 }
 

@@ -221,8 +221,6 @@
 	X(SC_EAN13_FOR, "scanner-check-ean13-for", "what it sends before and behind a code") \
 	X(SC_GS1_DATAMATRIX_FOR, "scanner-check-gs1-datamatrix-for", "the same of a square code") \
 	X(SC_QR_FOR, "scanner-check-qr-for", "small and capital letters together") \
-	X(SC_BARS_END, "scanner-check-bars-end", "End, for a scanner that reads bars only") \
-	X(SC_BARS_END_FOR, "scanner-check-bars-end-for", "with any other go on with the next") \
 	X(SC_END, "scanner-check-end", "End") \
 	X(SC_END_FOR, "scanner-check-end-for", "what was learnt of this scanner is kept")
 /* clang-format on */

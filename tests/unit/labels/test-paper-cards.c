@@ -65,12 +65,38 @@ static void the_card_that_ends_a_case_unresolved_stands_under_no_answer_of_the_s
 	trace_deinit(&t);
 }
 
+/* One that stood before the square codes ended the check of every scanner that was swept over the sheet. */
+static void what_ends_the_scanner_check_stands_once_and_last(void **state)
+{
+	(void)state;
+	json_t *d = sample("scanner-check");
+	struct trace t = drawn_sample("scanner-check");
+	const char *end = json_text(d, "end");
+	double lowest = 0, at = 0;
+	int ends = 0;
+	for (size_t i = 0; i < t.count; i++) {
+		const struct mark *m = &t.marks[i];
+		if (m->kind != MARK_CODE)
+			continue;
+		lowest = fmax(lowest, m->y_mm);
+		if (strcmp(m->text, end) == 0) {
+			ends++;
+			at = m->y_mm;
+		}
+	}
+	assert_int_equal(ends, 1);
+	assert_true(fabs(at - lowest) < 0.001);
+	trace_deinit(&t);
+	json_decref(d);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(the_names_of_a_page_of_digits_have_one_size),
 	    cmocka_unit_test(each_page_of_digits_says_from_which_side_in_large_letters),
 	    cmocka_unit_test(the_card_that_ends_a_case_unresolved_stands_under_no_answer_of_the_search),
+	    cmocka_unit_test(what_ends_the_scanner_check_stands_once_and_last),
 	};
 	return cmocka_run_group_tests(tests, drawn_begin, drawn_end);
 }

@@ -4,6 +4,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include "base/json.h"
@@ -64,6 +65,32 @@ static int take_setting(void *context, const struct event *e)
 int audit_settings(struct record *r, struct recorded *out, struct error *e)
 {
 	return record_each_setting(r, take_setting, out, e);
+}
+
+static void make_folders(const char *path)
+{
+	char folder[PATH_MAX];
+	snprintf(folder, sizeof folder, "%s", path);
+	for (char *slash = strchr(folder + 1, '/'); slash; slash = strchr(slash + 1, '/')) {
+		*slash = 0;
+		mkdir(folder, 0700);
+		*slash = '/';
+	}
+}
+
+void audit_place(struct record *r, const struct audit_folder *folder, const char *name, char out[PATH_MAX])
+{
+	const char *base = getenv(folder->variable), *home = getenv("HOME");
+	struct chain first;
+	char hex[2 * CHAIN_BYTES + 1];
+	int given = base && *base == '/';
+	out[0] = 0;
+	if (record_hash_at(r, 1, &first) != RECORD_FOUND || (!given && !(home && *home == '/')))
+		return;
+	chain_hex(&first, hex);
+	snprintf(out, PATH_MAX, "%.3800s%s%s/bandtally/%s-%.16s", given ? base : home, given ? "" : "/",
+	         given ? "" : folder->of_home, name, hex);
+	make_folders(out);
 }
 
 int audit_left(struct record *r, int *cases, struct event *archived, struct error *e)

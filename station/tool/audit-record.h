@@ -22,6 +22,14 @@ int audit_keys(struct keys *keys, const char *key, const char *record, char from
 /* What the record says last of each setting: site, rooms, policy. 0 or a negative errno with `e`. */
 int audit_settings(struct record *r, struct recorded *out, struct error *e);
 
+/* Where the user of a command keeps what belongs to that record: one file a record, by the hash of its first event, beneath
+ * the folder that the variable names or else that of the home. Folders that are not there are made. "" where there is no
+ * place. */
+struct audit_folder {
+	const char *variable, *of_home; /* "XDG_CACHE_HOME", ".cache" */
+};
+void audit_place(struct record *r, const struct audit_folder *folder, const char *name, char out[PATH_MAX]);
+
 /* How many cases left the record, and the last event that says so. 0 or a negative errno with `e`. */
 int audit_left(struct record *r, int *cases, struct event *archived, struct error *e);
 

@@ -1,13 +1,12 @@
 /* The summary that reports and traces stand on, and where it is kept. */
 #include <limits.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
-#include <sys/stat.h>
 
 #include "base/clock.h"
 #include "record/summary.h"
 #include "tell/outline.h"
+#include "tool/audit-record.h"
 #include "tool/audit.h"
 
 static void *fold_begin(void)
@@ -28,29 +27,13 @@ static int fold_row(void *own, const struct event *events, int count, struct mom
 
 static const struct summary_fold fold = {OUTLINE_FOLD, fold_begin, fold_end, fold_row};
 
-/* One file a record, by the hash of its first event. "" where it is not to be kept, or there is no place for it. */
+/* "" where it is not to be kept, or there is no place for it. */
 static void find_cache(const char *given, struct record *r, char out[PATH_MAX])
 {
-	const char *cache = getenv("XDG_CACHE_HOME"), *home = getenv("HOME");
-	struct chain first;
-	char folder[PATH_MAX - 64], hex[2 * CHAIN_BYTES + 1];
-	out[0] = 0;
-	if (given) {
+	if (given)
 		snprintf(out, PATH_MAX, "%s", strcmp(given, "none") == 0 ? "" : given);
-		return;
-	}
-	if (record_hash_at(r, 1, &first) != RECORD_FOUND ||
-	    (!(cache && *cache == '/') && !(home && *home == '/')))
-		return;
-	chain_hex(&first, hex);
-	if (cache && *cache == '/')
-		snprintf(folder, sizeof folder, "%s", cache);
 	else
-		snprintf(folder, sizeof folder, "%s/.cache", home);
-	mkdir(folder, 0700);
-	snprintf(out, PATH_MAX, "%s/bandtally", folder);
-	mkdir(out, 0700);
-	snprintf(out, PATH_MAX, "%s/bandtally/summary-%.16s", folder, hex);
+		audit_place(r, &(struct audit_folder){"XDG_CACHE_HOME", ".cache"}, "summary", out);
 }
 
 static double seconds_since(int64_t boot_ms)

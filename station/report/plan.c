@@ -9,6 +9,7 @@
 
 #define COLUMNS 4
 #define FIELD_MAX 64
+#define ROOM_MAX 99
 
 static const char *const heads[COLUMNS] = {"date", "room", "slot", "digit"};
 
@@ -138,7 +139,7 @@ static int read_slot(const struct reading *r, plan_room_fn known, void *context,
                      struct error *e)
 {
 	s->day = date(r->field[0]);
-	s->room = number(r->field[1], 1, 99);
+	s->room = number(r->field[1], 1, ROOM_MAX);
 	s->slot = (int16_t)number(r->field[2], 1, 99);
 	if (r->n > COLUMNS)
 		return wrong(r, e, "more fields than the four heads");
@@ -158,32 +159,45 @@ static int read_slot(const struct reading *r, plan_room_fn known, void *context,
 	           : wrong(r, e, "digit is yes or no, and empty is not no");
 }
 
-/* Kept in order, so that what stands twice is found where it would go. */
-static int add(struct plan *p, const struct reading *r, const struct plan_slot *s, struct error *e)
+static int make_room(struct plan *p, struct error *e)
+{
+	size_t room = p->room ? 2 * p->room : 256;
+	if (p->count < p->room)
+		return 0;
+	struct plan_slot *more = realloc(p->slots, room * sizeof *more);
+	if (!more)
+		return error_set(e, -ENOMEM, "theatre list: no memory: close other programs");
+	p->slots = more;
+	p->room = room;
+	return 0;
+}
+
+/* Kept in order, so that what stands twice is found where it would go. 0, 1 where it is there already, or -ENOMEM. */
+static int put(struct plan *p, const struct plan_slot *s, struct error *e)
 {
 	size_t low = 0, high = p->count;
 	while (low < high) {
 		size_t middle = (low + high) / 2;
 		int order = by_place(&p->slots[middle], s);
 		if (order == 0)
-			return wrong(r, e, "date, room and slot are there already");
+			return 1;
 		if (order < 0)
 			low = middle + 1;
 		else
 			high = middle;
 	}
-	if (p->count == p->room) {
-		size_t room = p->room ? 2 * p->room : 256;
-		struct plan_slot *more = realloc(p->slots, room * sizeof *more);
-		if (!more)
-			return error_set(e, -ENOMEM, "theatre list: no memory: close other programs");
-		p->slots = more;
-		p->room = room;
-	}
+	if (make_room(p, e) < 0)
+		return -ENOMEM;
 	memmove(p->slots + low + 1, p->slots + low, (p->count - low) * sizeof *s);
 	p->slots[low] = *s;
 	p->count++;
 	return 0;
+}
+
+static int add(struct plan *p, const struct reading *r, const struct plan_slot *s, struct error *e)
+{
+	int n = put(p, s, e);
+	return n > 0 ? wrong(r, e, "date, room and slot are there already") : n;
 }
 
 int plan_read(struct plan *p, const char *text, size_t size, plan_room_fn known, void *context,
@@ -200,6 +214,38 @@ int plan_read(struct plan *p, const char *text, size_t size, plan_room_fn known,
 	}
 	if (n < 0)
 		plan_deinit(p);
+	return n;
+}
+
+int plan_lay_over(struct plan *p, const struct plan *later, struct error *e)
+{
+	uint8_t has[ROOM_MAX + 1] = {0};
+	size_t stay = 0;
+	int n = 0;
+	if (!later->count)
+		return 0;
+	for (size_t i = 0; i < later->count; i++)
+		has[later->slots[i].room] = 1;
+	int32_t first = later->slots[0].day, last = later->slots[later->count - 1].day;
+	for (size_t i = 0; i < p->count; i++) {
+		const struct plan_slot *s = &p->slots[i];
+		if (!has[s->room] || s->day < first || s->day > last)
+			p->slots[stay++] = *s;
+	}
+	p->count = stay;
+	for (size_t i = 0; n >= 0 && i < later->count; i++)
+		n = put(p, &later->slots[i], e);
+	return n < 0 ? n : 0;
+}
+
+int plan_write(const struct plan *p, struct buf *out)
+{
+	int n = buf_printf(out, "%s,%s,%s,%s\n", heads[0], heads[1], heads[2], heads[3]);
+	for (size_t i = 0; n == 0 && i < p->count; i++) {
+		const struct plan_slot *s = &p->slots[i];
+		n = buf_printf(out, "%04d-%02d-%02d,%d,%d,%s\n", s->day / 10000, s->day / 100 % 100,
+		               s->day % 100, s->room, s->slot, s->digit ? "yes" : "no");
+	}
 	return n;
 }
 

@@ -6,6 +6,8 @@
  *
  * A list of a theatre has names in it, so a further column refuses the whole file, by the name of its head only, and nothing
  * of it is kept. A room and a day without any line is not known, which is not 'none planned'.
+ *
+ * What was read can be written again, these columns alone, and a later list laid over it.
  */
 #ifndef BANDTALLY_REPORT_PLAN_H
 #define BANDTALLY_REPORT_PLAN_H
@@ -13,6 +15,7 @@
 #include <stddef.h>
 #include <stdint.h>
 
+#include "base/buf.h"
 #include "base/error.h"
 
 struct plan_slot {
@@ -32,6 +35,11 @@ typedef int (*plan_room_fn)(void *context, int32_t room);
 /* Reads a whole file. 0; -EINVAL with one sentence, which names the line; -ENOMEM. `p` is empty unless 0. */
 int plan_read(struct plan *p, const char *text, size_t size, plan_room_fn known, void *context,
               struct error *e);
+/* What `later` says takes the place of what `p` has of its rooms from its first day to its last: what was taken off a list
+ * goes, and other rooms and days stay. 0, or -ENOMEM with `e`; then `p` has a part of it. */
+int plan_lay_over(struct plan *p, const struct plan *later, struct error *e);
+/* As a file that plan_read() takes. 0 or -ENOMEM. */
+int plan_write(const struct plan *p, struct buf *out);
 void plan_deinit(struct plan *p);
 
 #endif

@@ -5,7 +5,6 @@
 #include <string.h>
 
 #include "base/clock.h"
-#include "base/file.h"
 #include "record/summary.h"
 #include "report/days.h"
 #include "report/plan.h"
@@ -30,7 +29,10 @@ static const char usage[] =
     "2026-03-31, and both are within.\n"
     "  --list CSV      a theatre list, to set beside it what was planned: the heads date,room,slot,digit and "
     "no\n"
-    "                  other. Nothing of it is kept\n"
+    "                  other. It is kept beneath ~/.local/share/bandtally for later reports; a later list "
+    "takes "
+    "the\n"
+    "                  place of what was kept of its rooms and days; 'none' sets none beside it\n"
     "  --file RECORD   another record; without it a running station is asked for a copy\n"
     "  --summary FILE  where one row a case is kept for the next report (default: beneath "
     "~/.cache/bandtally);\n"
@@ -78,23 +80,6 @@ static int read_span(const struct words *w, struct source_span *span)
 	return day_exists(span->from) && day_exists(span->to) && span->from <= span->to;
 }
 
-/* --- what else it needs --------------------------------------------------------------------------------------------- */
-
-static int is_room(void *context, int32_t room)
-{
-	return recorded_room(context, room) != NULL;
-}
-
-static int read_plan(struct plan *p, const char *file, struct recorded *settings, struct error *e)
-{
-	_cleanup_(buf_free) struct buf text = {0};
-	int n = file_read(file, &text);
-	if (n < 0)
-		return error_set(e, n, "the theatre list %.300s cannot be read: %s: check the path", file,
-		                 strerror(-n));
-	return plan_read(p, text.data ? text.data : "", text.size, is_room, settings, e);
-}
-
 /* --- all of it --------------------------------------------------------------------------------------------------------- */
 
 static int give(const struct words *w, const json_t *doc)
@@ -114,13 +99,13 @@ static int make(struct record *r, const char *path, const struct words *w, struc
 	struct plan plan = {0};
 	struct recorded *settings = calloc(1, sizeof *settings);
 	struct figures *f = NULL;
-	const char *list = words_value(w, options, "list");
+	int planned = 0;
 	int n = settings
 	            ? audit_settings(r, settings, e)
 	            : error_set(e, -ENOMEM, "cannot make the report: out of memory: close other programs");
-	if (n == 0 && list)
-		n = read_plan(&plan, list, settings, e);
 	if (n == 0)
+		n = planned = audit_plan(&plan, r, words_value(w, options, "list"), settings, e);
+	if (n >= 0)
 		n = audit_summary(&s, r, path, words_value(w, options, "summary"), e);
 	int64_t from = clock_now().boot_ms;
 	struct event last = {0}, archived = {0};
@@ -134,7 +119,7 @@ static int make(struct record *r, const char *path, const struct words *w, struc
 		    &(struct figures_ask){.span = span,
 		                          .room = room,
 		                          .last_day = clock_date_number(last.at.wall_ms, last.at.utc_min),
-		                          .plan = list ? &plan : NULL},
+		                          .plan = planned ? &plan : NULL},
 		    e);
 	}
 	if (n == 0)

@@ -28,4 +28,13 @@ int audit_keep(int argc, char **argv);
 struct summary;
 int audit_summary(struct summary *s, struct record *r, const char *path, const char *given, struct error *e);
 
+/* The theatre lists of a record: those that were kept, beneath ~/.local/share, with the file `given` laid over them and kept
+ * from then on; nothing of a file that is refused. Where it cannot be kept that is said on stderr, and it is used all the
+ * same. NULL: those that were kept; "none": none. 1, 0 where there are none, or a negative errno with `e`. The caller's
+ * through plan_deinit() whatever comes back. */
+struct plan;
+struct recorded;
+int audit_plan(struct plan *p, struct record *r, const char *given, struct recorded *settings,
+               struct error *e);
+
 #endif

@@ -39,10 +39,34 @@ refuses 'two forms at once' 2 'one of --json' report --json --csv
 printf 'date,room,slot,digit\n%s,1,1,yes\n%s,1,2,yes\n' "$first" "$first" >"$root/list.csv"
 says 'a theatre list is set beside it' '"name":"coverage"' report --json --list "$root/list.csv"
 grep -q '"heads":\["Month","Planned"' "$root/out" || fail 'coverage has no table'
-printf 'date,room,slot,digit,patient\n%s,1,1,yes,SECRET\n' "$first" >"$root/list.csv"
-refuses 'a list with a further column is refused' 1 "a column 'patient'" report --json --list "$root/list.csv"
-! grep -rq SECRET "$root/out" "$root/err" "$root/cache" || fail 'something of the list was kept or told'
-ok 'and nothing of it is told or kept'
+table() { grep -o '"heads":\["Month","Planned".*' "$root/out" | sed 's/"time":.*//'; }
+table >"$root/coverage"
+says 'it was kept: the next report has it without being asked for it' 'kept in' report --json
+table | cmp -s - "$root/coverage" || fail 'the next report says something else of the list'
+says 'as it has none where none is wanted' 'summary:' report --json --list none
+! grep -q '"heads":\["Month","Planned"' "$root/out" || fail 'there is coverage without a list'
+kept=$(ls "$root"/kept/bandtally/theatre-list-*)
+[ "$(stat -c %a "$kept")" = 600 ] || fail 'others can read what was kept'
+cmp -s "$kept" "$root/list.csv" || fail "kept: $(cat "$kept")"
+ok 'four columns of it are kept, for nobody else to read'
+printf 'date,room,slot,digit,patient\n%s,1,1,yes,SECRET\n' "$first" >"$root/bad.csv"
+refuses 'a list with a further column is refused' 1 "a column 'patient'" report --json --list "$root/bad.csv"
+! grep -rq SECRET "$root/out" "$root/err" "$root/cache" "$root/kept" || fail 'something of the list was kept or told'
+cmp -s "$kept" "$root/list.csv" || fail 'what was kept is another'
+ok 'nothing of it is told or kept, and what was kept stays'
+printf 'date,room,slot,digit\n%s,2,1,yes\n' "$first" >"$root/later.csv"
+says 'a list of another room' '3 places' report --json --list "$root/later.csv"
+printf 'date,room,slot,digit\n%s,1,7,no\n' "$first" >"$root/later.csv"
+says 'a later list takes the place of what its rooms and days had' '2 places' report --json --list "$root/later.csv"
+cp "$kept" "$root/whole"
+echo damaged >>"$kept"
+refuses 'what was kept and is damaged is not passed over' 1 'remove that file' report --json
+cp "$root/whole" "$kept"
+: >"$root/no-folder"
+XDG_DATA_HOME=$root/no-folder
+says 'where it cannot be kept that is said, and it is used all the same' 'cannot be kept' report --json --list "$root/list.csv"
+grep -q '"heads":\["Month","Planned"' "$root/out" || fail 'a list that cannot be kept is not used'
+XDG_DATA_HOME=$root/kept
 
 # One case of a record is too few, whatever is asked.
 cp -r "$root/data" "$root/few"

@@ -18,6 +18,7 @@ const bin = process.env.BANDTALLY_BIN ?? new URL('../../build/release/bin', impo
 const pictures = process.env.BANDTALLY_PICTURES ?? tmpdir();
 const folder = mkdtempSync(join(tmpdir(), 'bandtally-report-'));
 process.env.BANDTALLY_SOURCE ??= new URL('../..', import.meta.url).pathname;
+process.env.XDG_DATA_HOME = folder;
 execFileSync(join(bin, '../tests/half-year'), [folder, '7']);
 const ask = (...words) => execFileSync(join(bin, 'bandtally'), ['--data', folder, 'audit', 'report', '--summary', 'none', '--from', '2026-11-30', '--to', '2027-05-30',
 	'--list', join(folder, 'list.csv'), ...words], { stdio: ['ignore', 'pipe', 'ignore'], encoding: 'utf8' });

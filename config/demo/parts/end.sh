@@ -20,7 +20,7 @@ half_year() {
 	"$half_year" "$folder/half-year" 5 >"$folder/half-year/said" || surprise 'the half year could not be played'
 	sed 's/^/    /' "$folder/half-year/said"
 	report=$folder/half-year/report.pdf
-	"$bin/bandtally" --data "$folder/half-year" audit report --from 2026-11-30 --to 2027-05-30 --summary none \
+	XDG_DATA_HOME=$folder/half-year "$bin/bandtally" --data "$folder/half-year" audit report --from 2026-11-30 --to 2027-05-30 --summary none \
 		--list "$folder/half-year/list.csv" --pdf "$report" 2>"$folder/half-year/took" || surprise 'there is no report'
 	sed 's/^/    /' "$folder/half-year/took"
 	pdftotext -layout "$report" - | grep -q 'Cases between those with a discrepancy' || surprise 'the report has no chart'

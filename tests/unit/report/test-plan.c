@@ -108,12 +108,41 @@ static void any_fault_refuses_the_whole_list(void **state)
 	}
 }
 
+static void a_later_list_takes_the_place_of_its_rooms_and_days(void **state)
+{
+	(void)state;
+	struct plan p, later;
+	struct error e = {0};
+	_cleanup_(buf_free) struct buf text = {0};
+	assert_int_equal(
+	    read(&p,
+	         "date,room,slot,digit\n2026-03-01,1,1,yes\n2026-03-02,1,1,yes\n2026-03-03,1,1,yes\n"
+	         "2026-03-03,2,1,yes\n2026-03-04,1,1,yes\n2026-03-05,1,1,yes\n",
+	         &e),
+	    0);
+	assert_int_equal(read(&later, "date,room,slot,digit\n2026-03-04,1,2,no\n2026-03-02,1,1,no\n", &e), 0);
+	assert_int_equal(plan_lay_over(&p, &later, &e), 0);
+	assert_int_equal(plan_write(&p, &text), 0);
+	assert_string_equal(text.data, "date,room,slot,digit\n2026-03-01,1,1,yes\n2026-03-02,1,1,no\n"
+	                               "2026-03-03,2,1,yes\n2026-03-04,1,2,no\n2026-03-05,1,1,yes\n");
+	plan_deinit(&later);
+	assert_int_equal(read(&later, "date,room,slot,digit\n", &e), 0);
+	assert_int_equal(plan_lay_over(&p, &later, &e), 0);
+	assert_int_equal(p.count, 5);
+	plan_deinit(&later);
+	plan_deinit(&p);
+	assert_int_equal(read(&p, text.data, &e), 0); /* what is written is read again */
+	assert_int_equal(p.count, 5);
+	plan_deinit(&p);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(days_are_those_of_the_calendar),
 	    cmocka_unit_test(a_list_is_taken_in_order_of_day_room_and_slot),
 	    cmocka_unit_test(any_fault_refuses_the_whole_list),
+	    cmocka_unit_test(a_later_list_takes_the_place_of_its_rooms_and_days),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

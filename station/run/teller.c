@@ -293,20 +293,24 @@ void teller_faults(const struct core *c, const struct language *language, json_t
 		json_array_append_new(list, json_string(words));
 }
 
-/* Those that begin something, by number and in the room's words. */
+static void put_card(json_t *list, int meaning, const struct language *language)
+{
+	char words[OWN_CODE_SHOWN_MAX + 40];
+	json_t *o = json_object();
+	say_part_in(language, &(struct say){.saying = saying_of_card(meaning)}, words, sizeof words);
+	json_object_set_new(o, "number", json_integer(meaning));
+	json_object_set_new(o, "words", name_told(words, sizeof words));
+	json_array_append_new(list, o);
+}
+
+/* Those that begin something, by number and in the room's words; FOUND, which cases have too, is the last. */
 static json_t *bench_cards(const struct language *language)
 {
 	json_t *list = json_array();
-	for (int m = own_stores_card_next(0); m; m = own_stores_card_next(m)) {
-		char words[OWN_CODE_SHOWN_MAX + 40];
-		if (own_card_group(m) == CARDS_NUMBERS)
-			continue;
-		say_part_in(language, &(struct say){.saying = saying_of_card(m)}, words, sizeof words);
-		json_t *o = json_object();
-		json_object_set_new(o, "number", json_integer(m));
-		json_object_set_new(o, "words", name_told(words, sizeof words));
-		json_array_append_new(list, o);
-	}
+	for (int m = own_stores_card_next(0); m; m = own_stores_card_next(m))
+		if (own_card_group(m) != CARDS_NUMBERS)
+			put_card(list, m, language);
+	put_card(list, CARD_FOUND, language);
 	return list;
 }
 

@@ -299,6 +299,13 @@ await it('an instrument that a case ended without is listed with the trays that 
 	await reads(page, 'short', /^None that the station knows of\.$/);
 });
 
+await it('what comes back in a tray is taken at the page, and where no case misses one none is charged', async () => {
+	await press(page, 'FOUND');
+	await reads(page, 'next', /FOUND|[Ff]ound/);
+	await type(page, 'GREEN-M');
+	await reads(page, 'said', /^Accepted: No case misses .*none is charged\./);
+});
+
 await it('what is no question of this page is turned away', async () => {
 	assert.equal(await page.evaluate(async () => (await fetch('/stores/ask', { method: 'POST', headers: { 'Content-Type': 'text/plain' }, body: '{}' })).status), 415);
 	assert.equal(await page.evaluate(async () => (await fetch('/stores/ask', { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify({ room: 9, ask: { do: 'lines', x: 'x'.repeat(4000) } }) })).status), 413);
@@ -340,6 +347,9 @@ await it('axe-core finds nothing in any part, in light and dark, wide and enlarg
 			const over = await at.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 			if (over > 1)
 				found.push(`${name} ${part}: ${over} px wider than the screen`);
+			const narrow = await at.evaluate((p) => Math.min(...[...document.querySelectorAll(`#${p} td`)].filter((e) => e.checkVisibility() && e.innerText.trim().length > 12).map((e) => e.clientWidth)), part);
+			if (narrow < 60)
+				found.push(`${name} ${part}: a cell of many letters is ${narrow} px wide`);
 			await at.screenshot({ path: `${pictures}/stores-${part}-${name.replace(' ', '-')}.png`, fullPage: true });
 		}
 		await at.close();

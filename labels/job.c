@@ -94,6 +94,7 @@ void job_write(struct job *j, const char *path)
 {
 	int r = write_file(path, &j->pdf);
 	j->state = r < 0 ? JOB_FAILED : JOB_WRITTEN;
+	j->why = r < 0 ? SAY_PRINTER_NOT_KEPT : SAY_NONE;
 	if (r < 0)
 		snprintf(j->text, sizeof j->text,
 		         "%.80s: %.200s cannot be written: %s: give a folder that has room and may "

@@ -180,27 +180,23 @@ bool answer_next_job(const struct buf *answer, size_t *at, const char *title, st
 
 /* --- the printer -------------------------------------------------------------------------------- */
 
-/* X(reason as it begins, what people read) of the printer's state reasons, RFC 8011 section 5.4.12; the first counts. */
-#define REASONS(X)                                                                                           \
-	X("media-empty", "the printer is out of paper: put paper in, it goes on by itself")                  \
-	X("media-needed", "the printer asks for paper: put paper in, it goes on by itself")                  \
-	X("media-jam", "paper is jammed in the printer: clear it")                                           \
-	X("door-open", "the printer is open: close it")                                                      \
-	X("cover-open", "the printer is open: close it")                                                     \
-	X("toner-empty", "the printer is out of toner: change it")                                           \
-	X("marker-supply-empty", "the printer is out of ink or ribbon: change it")                           \
-	X("offline", "the printer does not answer: check power, cable and network")                          \
-	X("connecting-to-device", "the printer does not answer yet: check power, cable and network")         \
-	X("timed-out", "the printer does not answer: check power, cable and network")                        \
-	X("paused", "the queue is paused: let it go on (cupsenable)")                                        \
-	X("stopped", "the printer is stopped: look at its display")
-
+/* The printer's state reasons as they begin, RFC 8011 section 5.4.12; the first counts. */
 static const struct {
-	const char *begins, *words;
+	const char *begins;
+	enum saying why;
 } reasons[] = {
-#define X(reason, said) {reason, said},
-    REASONS(X)
-#undef X
+    {"media-empty", SAY_PRINTER_OUT_OF_PAPER},
+    {"media-needed", SAY_PRINTER_WANTS_PAPER},
+    {"media-jam", SAY_PRINTER_JAM},
+    {"door-open", SAY_PRINTER_OPEN},
+    {"cover-open", SAY_PRINTER_OPEN},
+    {"toner-empty", SAY_PRINTER_TONER},
+    {"marker-supply-empty", SAY_PRINTER_INK},
+    {"offline", SAY_PRINTER_SILENT},
+    {"connecting-to-device", SAY_PRINTER_SILENT},
+    {"timed-out", SAY_PRINTER_SILENT},
+    {"paused", SAY_PRINTER_PAUSED},
+    {"stopped", SAY_PRINTER_STOPPED},
 };
 #define REASONS_COUNT (sizeof reasons / sizeof *reasons)
 
@@ -209,7 +205,7 @@ static void take_reason(struct slice said, size_t *first, struct printer_said *o
 	for (size_t k = 0; k < *first; k++)
 		if (begins(said, reasons[k].begins)) {
 			*first = k;
-			out->trouble = reasons[k].words;
+			out->trouble = reasons[k].why;
 		}
 	out->history_is_missing |= same(said, "cups-ipp-missing-job-history");
 }
@@ -267,5 +263,5 @@ void answer_printer(const struct buf *answer, const char *media, struct printer_
 	if (ready[0])
 		snprintf(out->other, sizeof out->other, "%s", ready);
 	if (stopped && !out->trouble)
-		out->trouble = "the printer is stopped: look at its display";
+		out->trouble = SAY_PRINTER_STOPPED;
 }

@@ -10,6 +10,7 @@
 #include <stdbool.h>
 
 #include "base/buf.h"
+#include "words/english.h"
 
 #define ANSWER_BYTES_MAX (1u << 20) /* 500 jobs of a print server are 60 kB */
 
@@ -28,7 +29,7 @@ struct job_said {
 bool answer_next_job(const struct buf *answer, size_t *at, const char *title, struct job_said *out);
 
 struct printer_said {
-	const char *trouble; /* what people read and do, NULL nothing is known to be wrong */
+	enum saying trouble; /* what people read and do, SAY_NONE nothing is known to be wrong */
 	bool history_is_missing;
 	bool has_media, fits; /* it knows the size `media`, and how to make a page smaller */
 	bool says_ready;      /* it says what lies in its trays */

@@ -106,45 +106,55 @@ static void say(struct job *j, enum job_state state, const char *format, ...)
 	vsnprintf(j->text, sizeof j->text, format, args);
 	va_end(args);
 	j->state = state;
+	j->why = SAY_NONE;
 }
 
-static const char *whose(const struct job *j)
+/* What is in the way, by name, and for command line and journal in English. */
+static void blame(struct job *j, enum job_state state, enum saying why)
 {
-	return j->printer.queue ? "queue" : "printer";
+	say(j, state, "%s: %s", j->title, saying_text(why));
+	j->why = why;
+}
+
+static enum saying why_of(int status)
+{
+	switch (status) {
+	case -EPROTO:
+		return SAY_PRINTER_NOT_READ;
+	case IPP_STATUS_ERROR_NOT_ACCEPTING_JOBS:
+		return SAY_PRINTER_TAKES_NONE;
+	case IPP_STATUS_ERROR_NOT_FOUND:
+		return SAY_PRINTER_NOT_THERE;
+	case IPP_STATUS_ERROR_BUSY:
+		return SAY_PRINTER_BUSY;
+	case IPP_STATUS_ERROR_DOCUMENT_FORMAT_NOT_SUPPORTED:
+		return SAY_PRINTER_NO_PDF;
+	case IPP_STATUS_ERROR_INTERNAL:
+	case IPP_STATUS_ERROR_SERVICE_UNAVAILABLE:
+	case IPP_STATUS_ERROR_TIMEOUT:
+	case IPP_STATUS_ERROR_DEVICE:
+		return SAY_PRINTER_SILENT;
+	}
+	return is_good(status) ? SAY_PRINTER_NO_NUMBER
+	       : status < 0    ? SAY_PRINTER_SILENT
+	                       : SAY_PRINTER_REFUSES;
+}
+
+/* Whether it can come yet without anybody's setting something right first. */
+static bool may_pass(enum saying why)
+{
+	return why == SAY_PRINTER_NOT_READ || why == SAY_PRINTER_TAKES_NONE || why == SAY_PRINTER_BUSY ||
+	       why == SAY_PRINTER_SILENT;
 }
 
 /* What the last request's failure means for people. */
 static void say_trouble(struct job *j, int status)
 {
-	if (status == -EPROTO)
-		say(j, JOB_WAITING,
-		    "%s: what answers there cannot be read: see that the printer's address in the settings "
-		    "is right; "
-		    "if it is, print through a queue",
-		    j->title);
-	else if (is_good(status))
-		say(j, JOB_FAILED,
-		    "%s: the %s took it and gave it no number: look for the paper, and print again if it is "
-		    "not there",
-		    j->title, whose(j));
-	else if (status == IPP_STATUS_ERROR_NOT_ACCEPTING_JOBS)
-		say(j, JOB_WAITING, "%s: the %s does not accept jobs: let it accept them again (cupsaccept)",
-		    j->title, whose(j));
-	else if (status == IPP_STATUS_ERROR_NOT_FOUND)
-		say(j, JOB_FAILED, "%s: there is no such %s: check the printer's name in the settings",
-		    j->title, whose(j));
-	else if (status == IPP_STATUS_ERROR_BUSY)
-		say(j, JOB_WAITING, "%s: the printer is busy with another job: it is tried again", j->title);
-	else if (status == IPP_STATUS_ERROR_DOCUMENT_FORMAT_NOT_SUPPORTED)
-		say(j, JOB_FAILED, "%s: the printer takes no PDF: set up a queue for it that does", j->title);
-	else if (status < 0 || status == IPP_STATUS_ERROR_INTERNAL ||
-	         status == IPP_STATUS_ERROR_SERVICE_UNAVAILABLE || status == IPP_STATUS_ERROR_TIMEOUT ||
-	         status == IPP_STATUS_ERROR_DEVICE)
-		say(j, JOB_WAITING, "%s: the printer does not answer: check power, cable and network",
-		    j->title);
-	else
-		say(j, JOB_FAILED, "%s: the %s refuses the job: %s: ask whoever looks after printing",
-		    j->title, whose(j), ippErrorString((ipp_status_t)status));
+	enum saying why = why_of(status);
+	blame(j, may_pass(why) ? JOB_WAITING : JOB_FAILED, why);
+	if (why == SAY_PRINTER_REFUSES)
+		snprintf(j->text, sizeof j->text, "%s: %s (%s)", j->title, saying_text(why),
+		         ippErrorString((ipp_status_t)status));
 }
 
 static int ask(const struct job *j, http_t *h, ipp_t *request, const char *const *wanted, int count,
@@ -306,22 +316,24 @@ static void say_done(struct job *j, bool missing)
 		say(j, JOB_DONE, "%s: the printer reports it done: look that every page is there", j->title);
 }
 
+static enum saying why_unfinished(const struct job *j, const struct job_said *said)
+{
+	if (said->state == IPP_JSTATE_HELD)
+		return SAY_PRINTER_HELD;
+	if (said->state == IPP_JSTATE_STOPPED)
+		return SAY_PRINTER_JOB_STOPPED;
+	if (said->cannot_reach)
+		return SAY_PRINTER_SILENT;
+	return clock_now().boot_ms - j->sent_ms > PROMPT_MS ? SAY_PRINTER_SLOW : SAY_NONE;
+}
+
 static void follow(struct job *j, http_t *h)
 {
 	struct job_said said;
 	struct printer_said printer;
 	int status, r = ask_job(j, h, &said, &status);
-	if (r < 0) {
-		say(j, JOB_WAITING,
-		    "%s: sent as job %d, and the printer does not answer: check power, cable and network",
-		    j->title, j->cups);
-		return;
-	}
-	if (r == 0) {
-		say(j, JOB_FAILED,
-		    "%s: the printer no longer knows job %d: look for the paper, and print again if it is "
-		    "not there",
-		    j->title, j->cups);
+	if (r <= 0) {
+		blame(j, r < 0 ? JOB_WAITING : JOB_FAILED, r < 0 ? SAY_PRINTER_SILENT : SAY_PRINTER_FORGOT);
 		return;
 	}
 	if (said.state == IPP_JSTATE_COMPLETED) {
@@ -329,23 +341,12 @@ static void follow(struct job *j, http_t *h)
 		say_done(j, said.history_is_missing ||
 		                (is_good(ask_printer(j, h, &printer)) && printer.history_is_missing));
 	} else if (ended_without_paper(&said)) {
-		say(j, JOB_FAILED,
-		    "%s: the printer ended job %d without finishing it: look at the printer, then print "
-		    "again",
-		    j->title, j->cups);
+		blame(j, JOB_FAILED, SAY_PRINTER_ENDED);
 	} else {
-		const char *trouble = is_good(ask_printer(j, h, &printer)) ? printer.trouble : NULL;
-		if (!trouble && said.state == IPP_JSTATE_HELD)
-			trouble = "the job is held: release it (lp -H resume)";
-		if (!trouble && said.state == IPP_JSTATE_STOPPED)
-			trouble = "the job is stopped: look at the printer";
-		if (!trouble && said.cannot_reach)
-			trouble = "the queue has it, and the printer does not answer: check power, cable and "
-			          "network";
-		if (!trouble && clock_now().boot_ms - j->sent_ms > PROMPT_MS)
-			trouble = "the printer has it and is not finished yet: look at the printer";
-		if (trouble)
-			say(j, JOB_WAITING, "%s: %s", j->title, trouble);
+		enum saying why = is_good(ask_printer(j, h, &printer)) ? printer.trouble : SAY_NONE;
+		why = why ? why : why_unfinished(j, &said);
+		if (why)
+			blame(j, JOB_WAITING, why);
 		else
 			say(j, JOB_SENT, "%s: sent as job %d", j->title, j->cups);
 	}
@@ -359,13 +360,8 @@ bool job_step(struct job *j)
 		return false;
 	memcpy(before_text, j->text, sizeof before_text);
 	http_t *h _cleanup_(http_drop) = exchange_open(&j->printer);
-	if (!h && j->sent)
-		say(j, JOB_WAITING,
-		    "%s: sent as job %d, and the printer does not answer: check power, cable and network",
-		    j->title, j->cups);
-	else if (!h)
-		say(j, JOB_WAITING, "%s: the printer does not answer: check power, cable and network",
-		    j->title);
+	if (!h)
+		blame(j, JOB_WAITING, SAY_PRINTER_SILENT);
 	else if (j->sent)
 		follow(j, h);
 	else

@@ -17,6 +17,7 @@
 
 #include "base/error.h"
 #include "labels/paper.h"
+#include "words/english.h"
 
 enum job_state {
 	JOB_NEW = 0, /* nothing was sent yet */
@@ -51,7 +52,9 @@ struct job {
 	int64_t sent_ms; /* when, by CLOCK_BOOTTIME */
 	bool look_first; /* it may have been sent before: ask, and do not send if the printer has it */
 	enum job_state state;
-	char text[ERROR_TEXT_MAX];
+	enum saying
+	    why; /* what is in the way, as a room is told it: printer-words.h; SAY_NONE nothing, or of the job itself */
+	char text[ERROR_TEXT_MAX]; /* the title and what became of it, in English */
 };
 
 /* Makes PDF, title and media from a document; the rest of the job is as it was. 0, or negative errno and one

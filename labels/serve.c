@@ -57,6 +57,8 @@ static int tell(struct server *s, const struct job *j)
 {
 	json_t *job = json_pack("{s:I,s:s,s:i,s:s}", "id", (json_int_t)j->id, "state",
 	                        job_state_name(j->state), "pages", j->pages, "text", j->text);
+	if (job && j->why)
+		json_object_set_new(job, "why", json_string(saying_key(j->why) + strlen("printer-")));
 	if (job && j->cups)
 		json_object_set_new(job, "cups", json_integer(j->cups));
 	return write_line(s->out, json_pack("{s:i,s:o}", "v", 1, "job", job));

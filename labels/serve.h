@@ -4,6 +4,8 @@
  *        {"v":1,"job":{"id":7,"to":{"printer":"slips"},"document":{…},"again":{"cups":123}}}
  *        {"v":1,"picture":{"id":"t3","document":{…}}}      a label for a screen: nothing is printed
  *   out  {"v":1,"job":{"id":7,"state":"sent","cups":123,"pages":1,"text":"…"}}
+ *        {"v":1,"job":{"id":7,"state":"waiting","cups":123,"pages":1,"text":"…","why":"out-of-paper"}}
+ *                          text: in English; why: the sentence that a room is told (words/printer-words.h), where there is one
  *        {"v":1,"picture":{"id":"t3","pictures":[…]}}       or "fault" in it (labels/pictures.h)
  *        {"v":1,"fault":{"code":"line","text":"…"}}        a line that names no job
  *

@@ -58,13 +58,13 @@ void board_label_faults(const struct daemon *d, int32_t room, const struct langu
 {
 	for (int i = 0; i < PRINTINGS_MAX; i++) {
 		const struct label_job *j = &d->labels[i];
-		const struct printing *p = j->trouble[0] && (!room || j->room == room)
+		const struct printing *p = j->why && (!room || j->room == room)
 		                               ? stock_printing_with(&d->core.stock, j->first)
 		                               : NULL;
 		if (p && printing_open(p))
 			put_fault(list, language,
 			          SAY(FAULT_LABELS, .item_number = (int32_t)j->first,
-			              .last_number = (int32_t)j->last, .fault = j->trouble));
+			              .last_number = (int32_t)j->last, .why = j->why));
 	}
 }
 
@@ -80,8 +80,8 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room, const
 	}
 	for (int i = 0; i < UNSEEN_MAX; i++) {
 		const struct outbox_entry *x = &d->outbox[i];
-		if (x->slip && x->trouble[0] && (!room || x->room == room))
-			put_fault(list, language, SAY(FAULT_PRINTING, .slip = x->slip, .fault = x->trouble));
+		if (x->slip && x->why && (!room || x->room == room))
+			put_fault(list, language, SAY(FAULT_PRINTING, .slip = x->slip, .why = x->why));
 	}
 	board_label_faults(d, room, language, list);
 	json_object_set_new(view, "faults", list);

@@ -75,14 +75,14 @@ struct daemon {
 	struct outbox_entry {
 		int32_t slip, copy; /* not seen yet, and not known to be on paper; 0 free */
 		int32_t room;
-		int sent;          /* the printer's program has it */
-		int over;          /* that gave it up: not handed over again */
-		char trouble[200]; /* why it does not come, "" nothing is known to be wrong */
+		int sent;        /* the printer's program has it */
+		int over;        /* that gave it up: not handed over again */
+		enum saying why; /* it does not come, SAY_NONE nothing is known to be wrong */
 	} outbox[UNSEEN_MAX];
 	struct label_job {
 		int64_t first, last; /* of a printing of a bench; 0 free */
 		int32_t room;
-		char trouble[200]; /* why they do not come, "" nothing is known to be wrong */
+		enum saying why; /* they do not come, SAY_NONE nothing is known to be wrong */
 	} labels[PRINTINGS_MAX];
 	int numbers_only;    /* whoever numbers labels now prints them as well */
 	int32_t outbox_next; /* slips from this one down may wait without a place here; 0 none */

@@ -68,12 +68,10 @@ static struct label_job *job_of(struct daemon *d, int64_t first)
 	return NULL;
 }
 
-static void set_trouble(struct daemon *d, struct label_job *j, const char *text)
+static void set_why(struct daemon *d, struct label_job *j, enum saying why)
 {
-	if (strncmp(j->trouble, text, sizeof j->trouble - 1) == 0)
-		return;
-	snprintf(j->trouble, sizeof j->trouble, "%.199s", text);
-	d->core.changes++;
+	d->core.changes += j->why != why;
+	j->why = why;
 }
 
 static void file_name(const struct label_job *j, char out[FILE_NAME_MAX])
@@ -98,20 +96,18 @@ static json_t *destination(const struct daemon *d, const struct label_job *j)
 static void print(struct daemon *d, struct label_job *j, const struct batch *b)
 {
 	struct error e = {0};
-	char words[120];
 	json_t *document = document_of(d, b, d->core.settings.labels_medium, &e), *job = json_object();
 	json_object_set_new(job, "id", json_integer((json_int_t)-j->first));
 	json_object_set_new(job, "to", destination(d, j));
 	if (!document) {
 		json_decref(job);
-		set_trouble(d, j, e.text);
+		log_line("labels %d to %d cannot be made: %s", (int)j->first, (int)j->last, e.text);
+		set_why(d, j, SAY_PRINTER_NOT_MADE);
 		return;
 	}
 	json_object_set_new(job, "document", document);
-	if (send(d, "job", job) == 0)
-		return;
-	say_sentence_in(core_language(&d->core, j->room), SAY(LABELS_NO_PROGRAM), words, sizeof words);
-	set_trouble(d, j, words);
+	if (send(d, "job", job) != 0)
+		set_why(d, j, SAY_PRINTER_NO_PROGRAM);
 }
 
 /* Where there is no place left, the oldest of which nothing is wrong gives its own: their labels are numbered, and open. */
@@ -162,12 +158,14 @@ void label_job_word(struct daemon *d, const json_t *job)
 	name_mend(words);
 	log_line("printing: labels %d to %d: %s", (int)j->first, (int)j->last, words);
 	int n = strcmp(state, "written") == 0 ? finish_file(d, j) : 0;
-	if (n < 0)
-		set_trouble(d, j, strerror(-n));
-	else if (strcmp(state, "written") == 0 || strcmp(state, "done") == 0)
+	if (n < 0) {
+		log_errno(n, "labels %d to %d cannot be put into labels/", (int)j->first, (int)j->last);
+		set_why(d, j, SAY_PRINTER_NOT_KEPT);
+	} else if (strcmp(state, "written") == 0 || strcmp(state, "done") == 0)
 		*j = (struct label_job){0};
 	else
-		set_trouble(d, j, strcmp(state, "sent") == 0 ? "" : words);
+		set_why(d, j,
+		        strcmp(state, "sent") == 0 ? SAY_NONE : saying_of_printer(json_text(job, "why")));
 	d->core.changes++;
 	board_show(d);
 }

@@ -28,12 +28,12 @@ static struct outbox_entry *entry_of(struct daemon *d, int32_t slip)
 }
 
 /* 1 where that is new. */
-static int set_trouble(struct daemon *d, int32_t slip, const char *text)
+static int set_why(struct daemon *d, int32_t slip, enum saying why)
 {
 	struct outbox_entry *x = entry_of(d, slip);
-	if (!x || strncmp(x->trouble, text, sizeof x->trouble - 1) == 0)
+	if (!x || x->why == why)
 		return 0;
-	snprintf(x->trouble, sizeof x->trouble, "%.199s", text);
+	x->why = why;
 	d->core.changes++;
 	return 1;
 }
@@ -72,7 +72,7 @@ static int send_job(struct daemon *d, const struct slip *s, int again)
 	json_object_set_new(o, "v", json_integer(1));
 	json_object_set_new(o, "job", job);
 	if (!document) { /* it stays in the outbox, and the board goes on saying that it was not seen */
-		if (set_trouble(d, s->number, e.text))
+		if (set_why(d, s->number, SAY_PRINTER_NOT_MADE))
 			log_line("slip %d of case %d cannot be made: %s", (int)s->number, (int)s->case_no,
 			         e.text);
 		return -EINVAL;
@@ -212,10 +212,9 @@ static int finish_file(struct daemon *d, const struct slip *s)
 }
 
 /* What the printer's program says of a slip, for the board. */
-static void take_state(struct daemon *d, int32_t slip, enum slip_state state, const char *text)
+static void take_state(struct daemon *d, int32_t slip, enum slip_state state, enum saying why)
 {
 	struct outbox_entry *x = entry_of(d, slip);
-	const char *why = strstr(text, ": "); /* before it stands the job's title */
 	if (!x)
 		return;
 	x->over = state == SLIP_FAILED;
@@ -223,8 +222,7 @@ static void take_state(struct daemon *d, int32_t slip, enum slip_state state, co
 	if (state == SLIP_WRITTEN || state == SLIP_DONE)
 		*x = (struct outbox_entry){0};
 	else
-		set_trouble(d, slip,
-		            state == SLIP_WAITING || state == SLIP_FAILED ? (why ? why + 2 : text) : "");
+		set_why(d, slip, state == SLIP_WAITING || state == SLIP_FAILED ? why : SAY_NONE);
 }
 
 /* What the printer's program said, which hears printers, is for the board and the journal. */
@@ -238,7 +236,7 @@ static void log_word(const struct slip *s, const char *said)
 }
 
 static void take_word(struct daemon *d, const struct slip *s, enum slip_state state, int64_t cups,
-                      const char *text)
+                      const char *text, enum saying why)
 {
 	struct event e = {.kind = EV_SLIP_STATE,
 	                  .case_no = s->case_no,
@@ -249,7 +247,7 @@ static void take_word(struct daemon *d, const struct slip *s, enum slip_state st
 	                  .ref = cups};
 	if (state == SLIP_WRITTEN) /* where it lies: not the folder, for folders are moved */
 		file_name(s->number, s->copy, e.text);
-	take_state(d, s->number, state, text);
+	take_state(d, s->number, state, why);
 	if (s->state != state || s->job != e.ref) {
 		log_word(s, text);
 		core_store(&d->core, &e, 1, NULL);
@@ -264,7 +262,7 @@ static void take_written(struct daemon *d, const struct slip *s, const char *tex
 	char why[EVENT_TEXT_MAX];
 	int n = finish_file(d, s);
 	if (n == 0) {
-		take_word(d, s, SLIP_WRITTEN, 0, text);
+		take_word(d, s, SLIP_WRITTEN, 0, text, SAY_NONE);
 	} else if (n == -EALREADY) {
 		log_line("printing: slip %d is said to be written, and was not to be: nothing is changed",
 		         (int)s->number);
@@ -273,7 +271,7 @@ static void take_written(struct daemon *d, const struct slip *s, const char *tex
 		         "slip: it is said to be written, and cannot be put into its folder: %s: check "
 		         "slips/ in the data folder",
 		         strerror(-n));
-		take_word(d, s, SLIP_FAILED, 0, why);
+		take_word(d, s, SLIP_FAILED, 0, why, SAY_PRINTER_NOT_KEPT);
 	}
 }
 
@@ -308,7 +306,8 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	if (state == SLIP_WRITTEN)
 		take_written(d, s, json_text(job, "text"));
 	else
-		take_word(d, s, (enum slip_state)state, cups, json_text(job, "text"));
+		take_word(d, s, (enum slip_state)state, cups, json_text(job, "text"),
+		          saying_of_printer(json_text(job, "why")));
 }
 
 /* After a start: whatever was not finished goes in again, and the printer is asked before it is sent. */

@@ -62,10 +62,9 @@
 	  "The hospital's lists of recalls, staff and catalogue are {n} h old: ask stores before something new is used.") \
 	X(FAULT_LISTS_NEVER, "fault-lists-never", \
 	  "The hospital's lists of recalls, staff and catalogue were never received here: ask stores before something is used.") \
-	X(FAULT_PRINTING, "fault-printing", "Printing slip {slip}: {fault}.") \
+	X(FAULT_PRINTING, "fault-printing", "Printing slip {slip}: {why}.") \
 	X(FAULT_LABELS, "fault-labels", \
-	  "Printing labels {item_number} to {last_number}: {fault}. Those that do not come out: PRINT LABELS, then YES.") \
-	X(LABELS_NO_PROGRAM, "labels-no-program", "the printer's program does not run") \
+	  "Printing labels {item_number} to {last_number}: {why}. Those that do not come out: PRINT LABELS, then YES.") \
 	/* in a driver's own words */ \
 	X(FAULT_SCANNER, "fault-scanner", "Scanner {scanner} of {room}: {fault}.") \
 	X(FAULT_SCANNER_NO_ROOM, "fault-scanner-no-room", "Scanner {scanner}: {fault}.") \

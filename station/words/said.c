@@ -450,3 +450,16 @@ enum saying saying_of_drivers_word(const char *word)
 			return drivers[i];
 	return SAY_SCANNER_OTHER;
 }
+
+enum saying saying_of_printer(const char *name)
+{
+	static const enum saying printers[] = {
+#define X(name, key, ...) SAY_##name,
+	    PRINTER_WORDS(X, X)
+#undef X
+	};
+	for (size_t i = 0; i < sizeof printers / sizeof *printers; i++)
+		if (strcmp(saying_key(printers[i]) + strlen("printer-"), name) == 0)
+			return printers[i];
+	return SAY_PRINTER_OTHER;
+}

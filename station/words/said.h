@@ -136,6 +136,9 @@ const char *thing_text_in(const struct language *language, const char *name);
 /* What is wrong on the way to the hospital's store (enum forward_word); SAY_NONE of nothing. */
 enum saying saying_of_forward(int word);
 
+/* What the printer's program names on its line: the name behind "printer-"; SAY_PRINTER_OTHER of one that is none of the list's. */
+enum saying saying_of_printer(const char *name);
+
 /* What a driver's word for a fault says; SAY_SCANNER_OTHER of a word that is none of the list's. */
 enum saying saying_of_drivers_word(const char *word);
 

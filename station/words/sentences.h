@@ -14,6 +14,7 @@
 #include "words/next-words.h"
 #include "words/paper-words.h"
 #include "words/policy-words.h"
+#include "words/printer-words.h"
 #include "words/reply-words.h"
 #include "words/sayings.h"
 #include "words/slip-words.h"
@@ -30,6 +31,7 @@
 	FORWARD_WORDS(FORWARD_ROW) \
 	SLIP_WORDS(X, N) \
 	PAPER_WORDS(X, N) \
+	PRINTER_WORDS(X, N) \
 	STOCK_WORDS(X, N) \
 	POLICY_WORDS(X, N) \
 	STORES_PAGE(X, N)

@@ -48,6 +48,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
 	must(size > 8 && memchr(data + 8, IPP_TAG_END, size - 8) != NULL, "a whole answer without an end");
 	look_at_jobs(&answer);
 	answer_printer(&answer, "iso_a5_148x210mm", &printer);
-	must(!printer.trouble || strstr(printer.trouble, ": ") != NULL, "the trouble is no sentence");
+	must(!printer.trouble || strstr(saying_text(printer.trouble), ": ") != NULL,
+	     "the trouble is no sentence");
 	return 0;
 }

@@ -237,6 +237,17 @@ static void a_driver_has_its_own_words_and_no_others(void **state)
 		assert_int_equal(saying_of_drivers_word(others[i]), SAY_SCANNER_OTHER);
 }
 
+/* One that it does not know has a general word: the board says that a paper does not come whatever a printer says. */
+static void a_printer_has_the_words_of_its_list_and_a_general_one(void **state)
+{
+	static const char *const others[] = {"", "other", "printer-jam", "Jam", "out of paper"};
+	(void)state;
+	assert_int_equal(saying_of_printer("out-of-paper"), SAY_PRINTER_OUT_OF_PAPER);
+	assert_int_equal(saying_of_printer("refuses"), SAY_PRINTER_REFUSES);
+	for (size_t i = 0; i < LENGTH(others); i++)
+		assert_int_equal(saying_of_printer(others[i]), SAY_PRINTER_OTHER);
+}
+
 static void every_name_is_found_again(void **state)
 {
 	(void)state;
@@ -360,6 +371,7 @@ int main(int argc, char **argv)
 	    cmocka_unit_test(no_two_sentences_have_one_key),
 	    cmocka_unit_test(digits_and_cards_are_called_what_their_codes_say),
 	    cmocka_unit_test(a_driver_has_its_own_words_and_no_others),
+	    cmocka_unit_test(a_printer_has_the_words_of_its_list_and_a_general_one),
 	    cmocka_unit_test(every_name_is_found_again),
 	    cmocka_unit_test(each_text_names_only_values),
 	    cmocka_unit_test(what_records_may_hold_names_values_that_they_hold),

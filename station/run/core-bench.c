@@ -218,10 +218,9 @@ void bench_turn(struct core *c, const struct input *in)
 	o->enter = 0;
 	o->told_room = 0;
 	sheet_clear(&o->sheet);
-	o->reply.n_parts = 0;
 	next_clear(&o->reply.next);
-	o->reply.verdict = (enum verdict)out.verdict;
-	snprintf(o->reply.said, sizeof o->reply.said, "%s", out.said);
+	struct say what = said_say(&out.what);
+	reply_say(&o->reply, (enum verdict)out.verdict, &what);
 }
 
 /* --- what a case took ------------------------------------------------------------------------------ */

@@ -24,6 +24,7 @@ void bench_emit(struct bench_turn *t, const struct event *e)
 static void say(struct bench_turn *t, enum bench_verdict verdict, const struct say *what)
 {
 	t->out->verdict = verdict;
+	said_keep(&t->out->what, what);
 	say_sentence(what, t->out->said, sizeof t->out->said);
 }
 

@@ -111,6 +111,7 @@ void bench_decide(const struct stock *s, const struct station *st, const struct 
 	struct bench_turn t = {s, st, in, bench, &bench->asked, out};
 	out->count = 0;
 	out->said[0] = 0;
+	out->what = (struct said){0};
 	if (in->again)
 		bench_accept(&t, SAY(STOCK_READ_TWICE));
 	else if (in->act == BENCH_CARD && in->card == CARD_UNDO)

@@ -73,7 +73,8 @@ struct bench_outcome {
 	struct event *events; /* the caller's, of at least BENCH_EVENTS_MAX */
 	int count;
 	enum bench_verdict verdict;
-	char said[BENCH_SAID_MAX];
+	char said[BENCH_SAID_MAX]; /* in English */
+	struct said what;          /* the same as a sentence: in any language */
 };
 
 /* Always fills `out`. */

@@ -96,7 +96,7 @@
 	X(TEXT, typed, "typed", 81)                /* by somebody: a number */ \
 	X(NUMBER, unaccounted, "unaccounted", 0)   /* packs */ \
 	X(TEXT, version, "version", 0)             /* of this program */ \
-	X(TEXT, where, "where", 0)                 /* on a pack, as the catalogue says */ \
+	X(TEXT, where, "where", 81)                /* on a pack, as the catalogue says */ \
 	X(WORDS, words, "words", 0) \
 	X(NUMBER, written_off, "written_off", 0)   /* packs */ \
 	X(NUMBER, year, "year", 0)

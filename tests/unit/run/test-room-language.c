@@ -155,6 +155,21 @@ static void nothing_that_is_scanned_is_answered_in_another_language(void **state
 	unsetenv("BANDTALLY_WORDS");
 }
 
+/* What a stores bench answers, accepts, asks and refuses, is names and values as a theatre's replies are. */
+static void a_stores_bench_answers_in_the_language_of_its_room(void **state)
+{
+	static const int cards[] = {CARD_NO,   CARD_UNDO,    CARD_RECEIVE,      CARD_NUMBER_1,
+	                            CARD_DONE, CARD_CONFIRM, CARD_DONE,         CARD_WRITE_OFF,
+	                            CARD_DONE, CARD_RELEASE, CARD_SPOILT_LABEL, CARD_DONE};
+	(void)state;
+	setenv("BANDTALLY_WORDS", BANDTALLY_WORDS_OF_TESTS, 1);
+	open_with("[site]\nletters = BC\n[room 1]\nname = Lager\nkind = stores\nlanguage = xx\n");
+	for (size_t i = 0; i < sizeof cards / sizeof *cards; i++)
+		is_in_no_english(card((enum own_card)cards[i]));
+	over();
+	unsetenv("BANDTALLY_WORDS");
+}
+
 static void doubts_and_faults_are_told_in_the_language_of_the_room(void **state)
 {
 	(void)state;
@@ -266,6 +281,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(a_room_is_told_in_its_language_and_the_command_line_in_english),
 	    cmocka_unit_test(nothing_that_is_scanned_is_answered_in_another_language),
+	    cmocka_unit_test(a_stores_bench_answers_in_the_language_of_its_room),
 	    cmocka_unit_test(doubts_and_faults_are_told_in_the_language_of_the_room),
 	    cmocka_unit_test(names_and_numbers_keep_their_direction_in_a_language_from_right_to_left),
 	    cmocka_unit_test(a_slip_keeps_the_language_that_it_was_queued_in),

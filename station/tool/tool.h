@@ -15,7 +15,7 @@
 	X(code, "what a barcode says, or where and why it is wrong") \
 	X(catalogue, "what is counted: import, export, check") \
 	X(staff, "who has a badge: add, list, withdraw") \
-	X(stock, "quarantine and release") \
+	X(stock, "what stores have and do: receive, label, issue, count, recall, quarantine") \
 	X(label, "all that is printed before a case: cards, labels, paper count sheets, leaflets") \
 	X(print, "slips on their way to paper: list, retry") \
 	X(backup, "a copy of the record in a file, read back and proven") \

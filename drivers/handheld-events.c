@@ -10,14 +10,14 @@ int key_event_read(const char *line, int64_t last_ms, struct key_event *out, str
 {
 	int end = 0;
 	if (*line == '#' || *line == '\0')
-		return 1;
+		return KEY_EVENT_NONE;
 	if (sscanf(line, "%" SCNd64 " %5u %5u %11d%n", &out->ms, &out->type, &out->code, &out->value, &end) !=
 	        4 ||
 	    line[end] != '\0')
 		return error_set(e, -EINVAL, "\"%.40s\" is no event: write time, type, code and value", line);
 	if (out->ms < last_ms)
 		return error_set(e, -EINVAL, "the time goes back: keep the events in order");
-	return 0;
+	return KEY_EVENT_READ;
 }
 
 int key_event_write(int fd, const struct key_event *event)

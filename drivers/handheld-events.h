@@ -19,8 +19,10 @@ struct key_event {
 	int value;
 };
 
-/* Reads a line without its newline. 0 `out`; 1 a comment or an empty line; -EINVAL and `e` ("why: what to
- * do"). Times go up from `last_ms`. */
+enum { KEY_EVENT_READ = 0, KEY_EVENT_NONE = 1 /* a comment or an empty line */ };
+
+/* Reads a line without its newline: KEY_EVENT_READ and `out`, KEY_EVENT_NONE, or -EINVAL and `e` ("why: what to do"). Times
+ * go up from `last_ms`. */
 int key_event_read(const char *line, int64_t last_ms, struct key_event *out, struct error *e);
 
 /* Writes a line to `fd`. 0 or negative errno. */

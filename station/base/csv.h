@@ -37,7 +37,9 @@ struct csv_row {
 int csv_begin(struct csv *c, const char *text, size_t size, const char *const *names, int n_names, int needed,
               struct error *e);
 
-/* 1 and the next row; 0 there is no further one; -EINVAL with `e`. Empty lines are passed over. */
+enum { CSV_END = 0, CSV_ROW = 1 };
+
+/* CSV_ROW and the next row; CSV_END there is no further one; -EINVAL with `e`. Empty lines are passed over. */
 int csv_next(struct csv *c, struct csv_row *row, struct error *e);
 
 /* "line 3, column D (codes)"; "line 3 (codes)" where the file has no such column. */

@@ -14,10 +14,10 @@ int pipe_read(struct pipe_lines *p, int fd)
 	buf_drop(&p->in, p->taken);
 	p->taken = 0;
 	if (poll(&is, 1, 0) <= 0)
-		return 1;
+		return PIPE_NOTHING;
 	ssize_t n = read(fd, bytes, sizeof bytes);
 	if (n < 0)
-		return errno == EINTR || errno == EAGAIN ? 1 : -errno;
+		return errno == EINTR || errno == EAGAIN ? PIPE_NOTHING : -errno;
 	return n == 0 ? -EPIPE : buf_add(&p->in, bytes, (size_t)n);
 }
 

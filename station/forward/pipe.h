@@ -11,7 +11,9 @@ struct pipe_lines { /* zeroed: nothing was read */
 	int ended;
 };
 
-/* Reads what is there, without waiting. 0; 1 where there was nothing; -EPIPE where the station is gone; other errno. */
+enum { PIPE_TOOK = 0, PIPE_NOTHING = 1 };
+
+/* Reads what is there, without waiting: PIPE_TOOK, PIPE_NOTHING, -EPIPE where the station is gone, or another negative errno. */
 int pipe_read(struct pipe_lines *p, int fd);
 /* The next whole line, valid until the next pipe_read(); NULL where there is none. */
 const char *pipe_line(struct pipe_lines *p, size_t *size);

@@ -15,7 +15,7 @@
 #include "base/log.h"
 #include "record/texts.h"
 #include "run/board.h"
-#include "run/hospital-file.h"
+#include "record/hospital-file.h"
 #include "run/hospital-lists.h"
 #include "run/prove.h"
 #include "words/forward-words.h"

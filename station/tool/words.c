@@ -42,7 +42,7 @@ int words_read(struct words *w, int argc, char **argv, const char *options, cons
 		}
 		if (strcmp(a, "--help") == 0) {
 			fputs(usage, stdout);
-			return 1;
+			return WORDS_HELP;
 		}
 		size_t n = strcspn(a + 2, "=");
 		int takes = 0, place = place_of(options, a + 2, n, &takes);

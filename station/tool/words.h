@@ -8,6 +8,8 @@
 #define BADGE_NUMBER_MAX 999999 /* six digits in its code */
 #define SLIP_NUMBER_MAX 9999999 /* seven; cases as well */
 
+enum { WORDS_READ = 0, WORDS_HELP = 1 };
+
 struct words {
 	const char *rest[WORDS_MAX]; /* words that are no options */
 	int n_rest;
@@ -15,8 +17,8 @@ struct words {
 	int given[OPTIONS_MAX];
 };
 
-/* `options`: "room= json late" — a name with '=' takes a value (--room 1 or --room=1). 0, or -1 after a
- * sentence on stderr that ends in `usage`. --help prints the usage on stdout and gives 1. */
+/* `options`: "room= json late" — a name with '=' takes a value (--room 1 or --room=1). WORDS_READ; -1 after a
+ * sentence on stderr that ends in `usage`; WORDS_HELP where --help was given, and the usage printed on stdout. */
 int words_read(struct words *w, int argc, char **argv, const char *options, const char *usage);
 
 const char *words_value(const struct words *w, const char *options, const char *name); /* NULL: not given */

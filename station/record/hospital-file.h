@@ -1,7 +1,7 @@
 /* hospital.json in the data folder: what is to be known after a start of how far the hospital's store had come. Nothing is
  * lost with the file: the store says at each connection what it has. */
-#ifndef BANDTALLY_RUN_HOSPITAL_FILE_H
-#define BANDTALLY_RUN_HOSPITAL_FILE_H
+#ifndef BANDTALLY_RECORD_HOSPITAL_FILE_H
+#define BANDTALLY_RECORD_HOSPITAL_FILE_H
 
 #include <stdint.h>
 

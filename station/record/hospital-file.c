@@ -1,4 +1,4 @@
-#include "run/hospital-file.h"
+#include "record/hospital-file.h"
 
 #include <errno.h>
 #include <limits.h>

@@ -5,12 +5,13 @@
 #include <time.h>
 
 #include "record/archive-parts.h"
+#include "record/hospital-file.h"
 #include "record/store-internal.h"
 
 struct judging {
 	struct station *st;
 	struct record *r;
-	int64_t before_ms;
+	int64_t before_ms, sent_to;
 	struct archive_case *c;
 	/* of this case */
 	int ended, found, named, unread, owed;
@@ -50,6 +51,7 @@ static int judge_event(void *context, const struct event *e)
 		j->unread = 1;
 	if (e->case_no != j->c->case_no)
 		return 0;
+	j->c->last_seq = e->seq;
 	if (e->kind != EV_KEPT_FOR && e->at.wall_ms > j->c->last_ms)
 		j->c->last_ms = e->at.wall_ms;
 	switch (e->kind) {
@@ -117,7 +119,9 @@ static enum stays_why judgement(const struct judging *j)
 		return STAYS_FOUND;
 	if (j->owed || j->n_slips || station_holds(j->st, j->c->case_no))
 		return STAYS_OWED;
-	return j->c->last_ms >= j->before_ms ? STAYS_YOUNG : STAYS_NOT;
+	if (j->c->last_ms >= j->before_ms)
+		return STAYS_YOUNG;
+	return j->c->last_seq > j->sent_to ? STAYS_UNSENT : STAYS_NOT;
 }
 
 static int judge(struct judging *j, struct error *e)
@@ -202,7 +206,7 @@ static int count_events(struct archive *a, struct record *r, struct error *e)
 
 static int choose(struct archive *a, struct record *r, struct station *st, struct error *e)
 {
-	struct judging j = {.st = st, .r = r, .before_ms = a->before_ms};
+	struct judging j = {.st = st, .r = r, .before_ms = a->before_ms, .sent_to = a->sent_to};
 	int n = list_cases(a, r, e);
 	for (int i = 0; i < a->n_cases && n == 0; i++) {
 		j.c = &a->cases[i];
@@ -212,7 +216,14 @@ static int choose(struct archive *a, struct record *r, struct station *st, struc
 	return n == 0 ? count_events(a, r, e) : n;
 }
 
-int archive_choose(struct archive *a, struct record *r, int64_t now_ms, struct error *e)
+/* Where its file is there, there is a store, whatever can be read of it. */
+static int64_t sent_to(const char *folder)
+{
+	struct hospital_noted noted;
+	return hospital_read(&noted, folder) == -ENOENT ? INT64_MAX : noted.kept;
+}
+
+int archive_choose(struct archive *a, struct record *r, const char *folder, int64_t now_ms, struct error *e)
 {
 	*a = (struct archive){0};
 	int n = record_each_setting(r, take_period, &a->years, e);
@@ -221,6 +232,7 @@ int archive_choose(struct archive *a, struct record *r, int64_t now_ms, struct e
 		                 "nothing leaves the record: no period is set for it: set keep_years in "
 		                 "policy.ini, and start the station once");
 	a->before_ms = years_before(now_ms, a->years);
+	a->sent_to = sent_to(folder);
 	struct station *st = n == 0 ? calloc(1, sizeof *st) : NULL;
 	if (n == 0 && !st)
 		n = error_set(e, -ENOMEM, ARCHIVE_NO_MEMORY);

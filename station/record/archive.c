@@ -155,7 +155,7 @@ int archive_make(struct archive *a, const char *folder, const char *file, int64_
 	if (n == 0)
 		n = record_open(&live, folder, e);
 	if (n == 0)
-		n = archive_choose(a, live, now_ms, e);
+		n = archive_choose(a, live, folder, now_ms, e);
 	if (n == 0 && a->leave) {
 		n = archive_stretches(&gone, a, live, e);
 		if (n == 0)

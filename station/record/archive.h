@@ -2,7 +2,8 @@
  *
  * A case leaves when it ended reconciled or was cancelled, its last event is older than policy.ini's longest period, and nothing
  * about it is open: each slip was seen, nothing is owed, nothing of it was found after its end, every event of it can be read,
- * and nobody named what it is kept for (EV_KEPT_FOR). Of such a case stay its opening, its end with its seal, its slips, and the
+ * nobody named what it is kept for (EV_KEPT_FOR), and a hospital's store, where there is one, keeps all of it: a store takes
+ * events without a gap, and could get what left from nobody. Of such a case stay its opening, its end with its seal, its slips, and the
  * items that it used up, so that no number is given out twice and a thing found, or a slip read, still finds it. Whatever
  * belongs to no case stays.
  *
@@ -28,6 +29,7 @@ enum stays_why {
 	STAYS_FOUND,  /* a thing of it was found after its end */
 	STAYS_NAMED,  /* it is kept for something that was named: an incident, a claim, an inquest */
 	STAYS_UNREAD, /* an event of it cannot be read or followed */
+	STAYS_UNSENT, /* the hospital's store has not said that it keeps all of it */
 	STAYS_LEFT,   /* it has left already */
 	STAYS_COUNT
 };
@@ -36,19 +38,22 @@ struct archive_case {
 	int32_t case_no;
 	enum stays_why why;
 	int64_t opened_ms, last_ms; /* wall clock */
+	int64_t last_seq;
 	int n_slips;
 };
 
 struct archive {
 	struct archive_case *cases; /* all, by number; the caller's through archive_deinit() */
 	int n_cases, leave;
-	int32_t years;        /* of the policy that the record names last; 0: everything stays */
-	int64_t before_ms;    /* what is older may leave */
+	int32_t years;     /* of the policy that the record names last; 0: everything stays */
+	int64_t before_ms; /* what is older may leave */
+	int64_t
+	    sent_to; /* the last event that the hospital's store keeps; INT64_MAX where there is no such store */
 	int64_t events_leave; /* how many events */
 };
 
-/* What would leave at the wall clock `now_ms`. 0 or a negative errno with `e`: -ENOTSUP where the policy names no period. */
-int archive_choose(struct archive *a, struct record *r, int64_t now_ms, struct error *e);
+/* What would leave at the wall clock `now_ms` the record of a data folder. 0 or a negative errno with `e`: -ENOTSUP where the policy names no period. */
+int archive_choose(struct archive *a, struct record *r, const char *folder, int64_t now_ms, struct error *e);
 void archive_deinit(struct archive *a);
 
 /* Lets it leave: `folder` is the data folder, `file` the archive, in another folder and not there yet. `now_ms`: the wall

@@ -13,9 +13,9 @@
 
 #include "base/clock.h"
 #include "base/log.h"
+#include "record/hospital-file.h"
 #include "record/texts.h"
 #include "run/board.h"
-#include "record/hospital-file.h"
 #include "run/hospital-lists.h"
 #include "run/prove.h"
 #include "words/forward-words.h"
@@ -320,7 +320,8 @@ int hospital_start(struct daemon *d)
 		return -ENOMEM;
 	d->hospital = h;
 	h->d = d;
-	hospital_read(&h->noted, d->core.folder);
+	if (hospital_read(&h->noted, d->core.folder) == -ENOENT)
+		note(h); /* from now on nothing leaves the record that the store does not keep */
 	snprintf(user, sizeof user, "station-%c%c-%02d", st->site[0] | 32, st->site[1] | 32, st->number);
 	for (int i = 0; i < s->n_hosts; i++) {
 		words[n++] = "--host";

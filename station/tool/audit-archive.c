@@ -57,6 +57,8 @@ static const char *stays_words(enum stays_why why)
 		return RW_ARCHIVE_NAMED;
 	case STAYS_UNREAD:
 		return RW_ARCHIVE_UNREAD;
+	case STAYS_UNSENT:
+		return RW_ARCHIVE_UNSENT;
 	case STAYS_LEFT:
 		return RW_ARCHIVE_LEFT;
 	case STAYS_COUNT:
@@ -97,7 +99,7 @@ static int check_only(const char *file, struct error *e)
 	char path[PATH_MAX];
 	int held = -1, n = audit_record(&r, file, path, &held, e);
 	if (n == 0)
-		n = archive_choose(&a, r, clock_now().wall_ms, e);
+		n = archive_choose(&a, r, client_folder, clock_now().wall_ms, e);
 	if (n == 0)
 		print_chosen(&a);
 	archive_deinit(&a);

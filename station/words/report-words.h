@@ -207,6 +207,7 @@
 #define RW_ARCHIVE_FOUND "have a thing that was found after their end"
 #define RW_ARCHIVE_NAMED "are kept for something that was named"
 #define RW_ARCHIVE_UNREAD "have an event that cannot be read or followed"
+#define RW_ARCHIVE_UNSENT "are not all kept by the hospital's store"
 #define RW_ARCHIVE_LEFT "have left before"
 #define RW_CASE_TITLE "One case, in time order"
 #define RW_CASE_OF "case %d" /* number */

@@ -14,6 +14,7 @@
 #include <sqlite3.h>
 
 #include "record/archive.h"
+#include "record/hospital-file.h"
 #include "record/verify.h"
 #include "tests/unit/record/folder.h"
 #include "tests/unit/record/history.h"
@@ -167,6 +168,13 @@ static void let_go(struct archive *a)
 	int n = archive_make(a, folder, archived, now_ms, &b, &e);
 	if (n < 0)
 		fail_msg("%s", e.text);
+}
+
+/* As far as a hospital's store keeps it. */
+static void let_go_to(struct archive *a, int64_t kept)
+{
+	assert_int_equal(hospital_write(&(struct hospital_noted){.kept = kept}, folder), 0);
+	let_go(a);
 }
 
 static struct station *station_of(const char *file)
@@ -342,6 +350,27 @@ static void nothing_leaves_twice_or_for_a_place_that_is_taken(void **state)
 	record_close(r);
 }
 
+/* A store takes events without a gap: what it has not got could be had from nobody. */
+static void what_the_hospital_does_not_keep_stays(void **state)
+{
+	(void)state;
+	struct archive a;
+	let_go_to(&a, 0);
+	assert_int_equal(a.leave, 0);
+	assert_int_equal(a.cases[LEAVES - 1].why, STAYS_UNSENT);
+	int64_t of_first = a.cases[LEAVES - 1].last_seq;
+	archive_deinit(&a);
+	let_go_to(&a, of_first - 1);
+	assert_int_equal(a.leave, 0);
+	archive_deinit(&a);
+	let_go_to(&a, of_first);
+	assert_int_equal(a.leave, 1);
+	assert_int_equal(a.cases[LEAVES_TOO - 1].why, STAYS_UNSENT);
+	assert_int_equal(a.cases[NAMED - 1].why, STAYS_NAMED);
+	archive_deinit(&a);
+	is_whole(live);
+}
+
 static void without_a_period_or_the_key_nothing_leaves(void **state)
 {
 	(void)state;
@@ -432,6 +461,7 @@ int main(void)
 	    EACH(what_stays_is_as_it_was),
 	    EACH(it_goes_on_and_lets_go_again),
 	    EACH(nothing_leaves_twice_or_for_a_place_that_is_taken),
+	    EACH(what_the_hospital_does_not_keep_stays),
 	    EACH(without_a_period_or_the_key_nothing_leaves),
 	    EACH(a_case_that_is_said_to_have_stayed_is_found),
 	    EACH(a_stretch_that_is_made_longer_is_found),

@@ -276,7 +276,7 @@ static int tell_size(struct canvas *c, const struct label *l, const json_t *docu
 	}
 	return r < 0
 	           ? r
-	           : error_set(e, -EINVAL,
+	           : error_set(e, -EMSGSIZE,
 	                       "label %.0f x %.0f mm: the symbol in a size that scanners read and the law "
 	                       "allows (modules of %.3f mm) and text that can be read do not fit on it: use "
 	                       "labels of at least %.0f x %.0f mm, or shorter names",

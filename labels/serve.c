@@ -173,6 +173,7 @@ static int take_line(struct server *s, const char *text, size_t size)
 	struct error e = {0};
 	struct job j = {0};
 	const char *pdf;
+	int r;
 	json_t *line _cleanup_(json_drop) = json_read(text, size, &e);
 	if (!line)
 		return tell_fault(s, e.text);
@@ -183,11 +184,14 @@ static int take_line(struct server *s, const char *text, size_t size)
 		return tell_fault(
 		    s, "job line: the job has no number 'id': give {\"v\":1,\"job\":{\"id\":7,…}}");
 	j.id = json_integer_value(id);
-	if (read_job(s->languages, line, &j, &pdf, &e) < 0)
+	r = read_job(s->languages, line, &j, &pdf, &e);
+	if (r == -EMSGSIZE)
+		j.why = SAY_PRINTER_LABEL_SMALL;
+	if (r < 0)
 		return fail(s, &j, e.text);
 	if (*pdf) {
 		job_write(&j, pdf);
-		int r = tell(s, &j);
+		r = tell(s, &j);
 		job_deinit(&j);
 		return r;
 	}

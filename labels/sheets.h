@@ -14,7 +14,7 @@ struct paper_kind {
 	/* What one field says of another: 0, or -EINVAL with one sentence. NULL: nothing. */
 	int (*check)(const json_t *document, struct error *e);
 	/* Draws a document that has passed both onto a fresh canvas: 0, or -EINVAL with one sentence where it cannot be
-	 * drawn whole. */
+	 * drawn whole; -EMSGSIZE where a label is too small for its symbol. */
 	int (*draw)(struct canvas *c, const json_t *document, struct error *e);
 	int dpi; /* of its printer, where the document does not say; a roll's is 203 */
 };

@@ -216,11 +216,19 @@ static int choose(struct archive *a, struct record *r, struct station *st, struc
 	return n == 0 ? count_events(a, r, e) : n;
 }
 
-/* Where its file is there, there is a store, whatever can be read of it. */
-static int64_t sent_to(const char *folder)
+/* Where its file is there, there is a store. */
+static int read_sent(struct archive *a, const char *folder, struct error *e)
 {
 	struct hospital_noted noted;
-	return hospital_read(&noted, folder) == -ENOENT ? INT64_MAX : noted.kept;
+	int n = hospital_read(&noted, folder);
+	a->sent_to = n == -ENOENT ? INT64_MAX : noted.kept;
+	return n == 0 || n == -ENOENT
+	           ? 0
+	           : error_set(
+	                 e, n,
+	                 "it is not known what the hospital's store keeps: hospital.json in %.300s cannot be "
+	                 "read: %s: start the station once, or remove the file where there is no such store",
+	                 folder, strerror(-n));
 }
 
 int archive_choose(struct archive *a, struct record *r, const char *folder, int64_t now_ms, struct error *e)
@@ -232,7 +240,8 @@ int archive_choose(struct archive *a, struct record *r, const char *folder, int6
 		                 "nothing leaves the record: no period is set for it: set keep_years in "
 		                 "policy.ini, and start the station once");
 	a->before_ms = years_before(now_ms, a->years);
-	a->sent_to = sent_to(folder);
+	if (n == 0)
+		n = read_sent(a, folder, e);
 	struct station *st = n == 0 ? calloc(1, sizeof *st) : NULL;
 	if (n == 0 && !st)
 		n = error_set(e, -ENOMEM, ARCHIVE_NO_MEMORY);

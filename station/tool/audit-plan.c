@@ -38,7 +38,7 @@ static int read_kept(struct plan *p, const char *file, struct error *e)
 	_cleanup_(buf_free) struct buf text = {0};
 	struct error why = {0};
 	int n = *file ? file_read(file, &text) : -ENOENT;
-	if (n == -ENOENT || n == -ENOTDIR)
+	if (n == -ENOENT || n == -ENOTDIR || n == -EACCES) /* or it is another account's */
 		return 0;
 	if (n == 0 && plan_read(p, text.data ? text.data : "", text.size, was_room, NULL, &why) == 0)
 		return 0;

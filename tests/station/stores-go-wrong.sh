@@ -121,12 +121,13 @@ stop
 printf '[labels]\nmedia = roll\n' >>"$data/station.ini"
 start
 print_at 9 2 >/dev/null
-soon 'a roll that is too small is named with the size that would do' 'bt status | grep -q "Printing labels 00000020 to 00000021: .*use labels of at least [0-9]* x [0-9]* mm"'
+soon 'a roll that is too small is named' 'bt status | grep -q "Printing labels 00000020 to 00000021: .*does not fit on these labels"'
+soon 'and the journal has the size that would do' 'grep -q "use labels of at least [0-9]* x [0-9]* mm" "$root/log"'
 printf '[medium roll]\ndpi = 203\nlabel_mm = 57 x 32\n' >"$data/labels.ini"
 at 9 "$(card 9 'PRINT LABELS')" >/dev/null
 must 'they are replaced' 'labels 00000022 to 00000023' "$(at 9 "$(card 9 YES)")"
 came_out 22 23
-soon 'and the fault is over' '! bt status | grep -q "use labels of at least"'
+soon 'and the fault is over' '! bt status | grep -q "does not fit on these labels"'
 must 'the box closes these too' 'Done.' "$(read_back_at 9)"
 
 stop

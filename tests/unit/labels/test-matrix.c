@@ -236,7 +236,7 @@ static void a_label_that_is_too_small_is_refused_with_the_size_that_would_do(voi
 			int pages, width = 0, height = 0;
 			const char *shape = square ? "square" : "rectangle";
 			json_t *d = labels(dpis[i], 20, 12, shape);
-			assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EINVAL);
+			assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EMSGSIZE);
 			json_decref(d);
 			const char *says = strstr(e.text, "labels of at least ");
 			if (!says || sscanf(says, "labels of at least %d x %d mm", &width, &height) != 2)
@@ -246,10 +246,10 @@ static void a_label_that_is_too_small_is_refused_with_the_size_that_would_do(voi
 			                                                : "0.381 mm"));
 			assert_int_equal(look_at_all(labels(dpis[i], width, height, shape), &pages), 6);
 			d = labels(dpis[i], width, height - 1, shape);
-			assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EINVAL);
+			assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EMSGSIZE);
 			json_decref(d);
 			d = labels(dpis[i], width - 1, height, shape);
-			assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EINVAL);
+			assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EMSGSIZE);
 			json_decref(d);
 			buf_free(&pdf);
 		}

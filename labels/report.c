@@ -43,10 +43,34 @@ static const struct field fields[] = {
 	END};
 /* clang-format on */
 
+#define HEADS_NEED_MM 12.0 /* and the first row below them */
+
 struct report {
 	struct flow flow;
 	const json_t *document;
+	const json_t *heads; /* of the table that is drawn: where it goes on, they stand again */
 };
+
+static void draw_row(struct flow *f, const struct style *s, const json_t *texts)
+{
+	struct cell cells[HEADS_MAX];
+	int n = (int)json_array_size(texts);
+	/* The first column names what the row is about. */
+	double first = n > 2 ? 0.26 : 0.7, rest = n > 1 ? (1 - first) / (n - 1) : 0;
+	for (int i = 0; i < n; i++)
+		cells[i] = (struct cell){s, json_string_value(json_array_get(texts, (size_t)i)),
+		                         f->width * (n == 1 ? 1
+		                                     : i    ? rest
+		                                            : first)};
+	flow_cells(f, cells, n);
+}
+
+static void draw_heads(struct flow *f, const json_t *heads)
+{
+	draw_row(f, &f->look->small_strong, heads);
+	canvas_line(f->c, f->x, f->y, f->x + f->width, f->y, 0.2);
+	flow_space(f, 0.6);
+}
 
 static void begin_page(struct flow *f, void *context)
 {
@@ -66,6 +90,8 @@ static void begin_page(struct flow *f, void *context)
 	f->bottom = f->c->height_mm - l->margin_mm - 5;
 	canvas_text(f->c, &foot, f->x, f->bottom + 1.5, f->width, text);
 	f->y = top + 2;
+	if (r->heads)
+		draw_heads(f, r->heads);
 }
 
 static void draw_texts(struct flow *f, const struct style *s, const json_t *texts)
@@ -94,29 +120,17 @@ static void draw_figures(struct flow *f, const json_t *figures)
 	flow_space(f, json_array_size(figures) ? 1.5 : 0);
 }
 
-static void draw_row(struct flow *f, const struct style *s, const json_t *texts)
+static void draw_table(struct report *r, const json_t *table)
 {
-	struct cell cells[HEADS_MAX];
-	int n = (int)json_array_size(texts);
-	/* The first column names what the row is about. */
-	double first = n > 2 ? 0.26 : 0.7, rest = n > 1 ? (1 - first) / (n - 1) : 0;
-	for (int i = 0; i < n; i++)
-		cells[i] = (struct cell){s, json_string_value(json_array_get(texts, (size_t)i)),
-		                         f->width * (n == 1 ? 1
-		                                     : i    ? rest
-		                                            : first)};
-	flow_cells(f, cells, n);
-}
-
-static void draw_table(struct flow *f, const json_t *table)
-{
+	struct flow *f = &r->flow;
+	const json_t *heads = json_object_get(table, "heads"), *x;
 	size_t i;
-	const json_t *x;
-	draw_row(f, &f->look->small_strong, json_object_get(table, "heads"));
-	canvas_line(f->c, f->x, f->y, f->x + f->width, f->y, 0.2);
-	flow_space(f, 0.6);
+	flow_need(f, HEADS_NEED_MM);
+	draw_heads(f, heads);
+	r->heads = heads;
 	json_array_foreach(json_object_get(table, "rows"), i, x)
 	    draw_row(f, &f->look->small, json_object_get(x, "cells"));
+	r->heads = NULL;
 	flow_space(f, 2);
 }
 
@@ -140,14 +154,15 @@ static void draw_chart(struct flow *f, const json_t *chart)
 	flow_space(f, 2);
 }
 
-static void draw_section(struct flow *f, const json_t *section)
+static void draw_section(struct report *r, const json_t *section)
 {
+	struct flow *f = &r->flow;
 	size_t i;
 	const json_t *x;
 	flow_section(f, json_text(section, "title"), 12);
 	draw_texts(f, &f->look->small, json_object_get(section, "says"));
 	draw_figures(f, json_object_get(section, "figures"));
-	json_array_foreach(json_object_get(section, "tables"), i, x) draw_table(f, x);
+	json_array_foreach(json_object_get(section, "tables"), i, x) draw_table(r, x);
 	json_array_foreach(json_object_get(section, "charts"), i, x) draw_chart(f, x);
 	flow_section_end(f);
 	flow_space(f, 2);
@@ -165,7 +180,7 @@ static void draw_all(struct report *r)
 	flow_text(f, &f->look->strong, json_text(r->document, "period"));
 	flow_space(f, 2);
 	draw_texts(f, &f->look->small, json_object_get(r->document, "about"));
-	json_array_foreach(json_object_get(r->document, "sections"), i, x) draw_section(f, x);
+	json_array_foreach(json_object_get(r->document, "sections"), i, x) draw_section(r, x);
 }
 
 static int report_draw(struct canvas *c, const json_t *document, struct error *e)

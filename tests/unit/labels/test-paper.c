@@ -105,7 +105,7 @@ static void a_name_that_does_not_fit_its_label_refuses_the_label(void **state)
 	struct error e = {0};
 	int pages;
 	json_object_set_new(d, "label", json_pack("{s:i,s:i}", "width_mm", 20, "height_mm", 12));
-	assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EINVAL);
+	assert_int_equal(paper_pdf(NULL, d, &pdf, &pages, &e), -EMSGSIZE);
 	assert_non_null(strstr(e.text, "use labels of at least"));
 	assert_int_equal(pdf.size, 0);
 	json_decref(d);
@@ -176,6 +176,31 @@ static void what_a_paper_says_itself_is_in_its_language(void **state)
 		buf_free(&pdf);
 		json_decref(d);
 	}
+}
+
+/* Else a number is read under the sign that stands above it on another page. */
+static void a_table_has_its_heads_on_each_page(void **state)
+{
+	(void)state;
+	struct trace t = {0};
+	struct buf pdf = {0};
+	int pages;
+	json_t *rows = json_array(), *table = NULL, *section = NULL;
+	for (int i = 0; i < 200; i++)
+		json_array_append_new(rows, json_pack("{s:[s,s,s]}", "cells", "a week", "3", "4"));
+	table = json_pack("{s:s,s:[s,s,s],s:o}", "name", "signs", "heads", "week", "first head",
+	                  "second head", "rows", rows);
+	section = json_pack("{s:s,s:s,s:[],s:[],s:[],s:[o]}", "name", "signs", "title", "Signs", "says",
+	                    "figures", "charts", "tables", table);
+	json_t *d = sample_with("report-a4", "sections", json_pack("[o]", section));
+	drawn_make(d, &t, &pdf, &pages);
+	assert_true(pages > 3);
+	assert_int_equal(drawn_has(&t, "first head"), pages);
+	assert_int_equal(drawn_has(&t, "second head"), pages);
+	drawn_stands_clear("a table on several pages", &t, 5);
+	trace_deinit(&t);
+	buf_free(&pdf);
+	json_decref(d);
 }
 
 static int has_codes(const char *sample)
@@ -371,6 +396,7 @@ int main(void)
 	    cmocka_unit_test(every_paper_stands_clear),
 	    cmocka_unit_test(every_paper_stands_clear_in_german),
 	    cmocka_unit_test(what_a_paper_says_itself_is_in_its_language),
+	    cmocka_unit_test(a_table_has_its_heads_on_each_page),
 	    cmocka_unit_test(every_bar_stands_on_whole_dots_with_its_quiet_zone),
 	    cmocka_unit_test(pack_labels_have_the_smallest_lawful_modules_of_a_203_dpi_printer),
 	    cmocka_unit_test(codes_on_cards_are_40_mm_apart_and_no_scan_line_takes_two_digits),

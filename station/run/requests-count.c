@@ -60,8 +60,10 @@ json_t *request_sheet(struct client *c, const json_t *q)
 	if (request_number(q, "room", 1, ROOM_MAX, &room, &e) < 0)
 		return answer_no(e.text);
 	json_t *view = teller_room(&c->d->core, room);
-	if (!view)
-		return answer_no("there is no such room in station.ini: see 'bandtally status'");
+	if (!view) {
+		error_set(&e, -ENOENT, "room %d is not in station.ini: see 'bandtally status'", (int)room);
+		return answer_no(e.text);
+	}
 	json_t *o = answer_yes();
 	json_object_set_new(o, "view", view);
 	return o;

@@ -26,14 +26,26 @@ static int take_two(const struct client *c, const json_t *q, struct event *ev, s
 	return 0;
 }
 
+/* NULL with `e` where the catalogue has none of that key. */
+static const struct line *line_asked(const struct client *c, const json_t *q, struct error *e)
+{
+	char key[LINE_KEY_MAX];
+	if (request_name(q, "line", key, sizeof key, e) < 0)
+		return NULL;
+	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, key);
+	if (!line)
+		error_set(e, -ENOENT, "line '%s' is not in the catalogue: see 'bandtally catalogue export'", key);
+	return line;
+}
+
 json_t *request_quarantine(struct client *c, const json_t *q)
 {
 	struct error e = {0};
 	int release = strcmp(json_text(q, "do"), "release") == 0;
 	struct event ev = {.kind = release ? EV_RELEASED : EV_QUARANTINED};
-	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, json_text(q, "line"));
+	const struct line *line = line_asked(c, q, &e);
 	if (!line)
-		return answer_no("the catalogue has no such line: see 'bandtally catalogue export'");
+		return answer_no(e.text);
 	snprintf(ev.thing.line, sizeof ev.thing.line, "%s", line->key);
 	snprintf(ev.thing.name, sizeof ev.thing.name, "%s", line->name);
 	/* What was let in before must find its way out. */
@@ -51,10 +63,9 @@ json_t *request_quarantine(struct client *c, const json_t *q)
 
 static int take_lot(const struct client *c, const json_t *q, struct batch *of, struct error *e)
 {
-	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, json_text(q, "line"));
+	const struct line *line = line_asked(c, q, e);
 	if (!line)
-		return error_set(e, -ENOENT,
-		                 "the catalogue has no such line: see 'bandtally catalogue export'");
+		return e->code;
 	snprintf(of->line, sizeof of->line, "%s", line->key);
 	return request_text(q, "lot", of->lot, sizeof of->lot, e);
 }
@@ -131,9 +142,9 @@ json_t *request_label(struct client *c, const json_t *q)
 	struct event ev = {.kind = EV_LABELLED};
 	int32_t count = 0;
 	int64_t first = c->d->core.station.last_item_no + 1;
-	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, json_text(q, "line"));
+	const struct line *line = line_asked(c, q, &e);
 	if (!line)
-		return answer_no("the catalogue has no such line: see 'bandtally catalogue export'");
+		return answer_no(e.text);
 	if (request_number(q, "count", 1, 500, &count, &e) < 0 ||
 	    request_day(q, "expiry", &ev.batch.expiry, &e) < 0 ||
 	    request_name(q, "lot", ev.batch.lot, sizeof ev.batch.lot, &e) < 0)

@@ -315,6 +315,17 @@ static void tell_after(struct writing *w)
 		document_says(&w->d, "%s: %s", RW_AFTER_UNFOLLOWED, RW_AFTER_UNFOLLOWED_NOTE);
 }
 
+/* One that was kept may end long before the report does. */
+static void tell_list(struct writing *w, const struct plan *p)
+{
+	char first[11], last[11];
+	if (!p->count)
+		return;
+	day_text(p->slots[0].day, first);
+	day_text(p->slots[p->count - 1].day, last);
+	document_says(&w->d, RW_COVERAGE_SPAN, p->count, first, last);
+}
+
 static void tell_coverage(struct writing *w)
 {
 	const struct figures *f = w->f;
@@ -323,6 +334,7 @@ static void tell_coverage(struct writing *w)
 		document_says(&w->d, "%s", RW_COVERAGE_NONE);
 		return;
 	}
+	tell_list(w, f->ask.plan);
 	document_says(&w->d, "%s", RW_COVERAGE_MIND);
 	json_t *rows = document_table(&w->d, "coverage",
 	                              RW_COVERAGE_MONTH "|" RW_COVERAGE_PLANNED "|" RW_COVERAGE_RECORDED

@@ -129,6 +129,7 @@
 /* coverage */
 #define RW_COVERAGE "Coverage"
 #define RW_COVERAGE_NONE "No theatre list was given (--list): nobody can tell from this record which operations were not recorded."
+#define RW_COVERAGE_SPAN "The theatre list that was given last names %zu places, from %s to %s." /* count, days */
 #define RW_COVERAGE_MIND "The list is a plan. More can be recorded than was planned; a share is made of neither."
 #define RW_COVERAGE_MONTH "Month"
 #define RW_COVERAGE_PLANNED "Planned"

@@ -43,6 +43,7 @@ table() { grep -o '"heads":\["Month","Planned".*' "$root/out" | sed 's/"time":.*
 table >"$root/coverage"
 says 'it was kept: the next report has it without being asked for it' 'kept in' report --json
 table | cmp -s - "$root/coverage" || fail 'the next report says something else of the list'
+says 'the report says from when to when the list is' "names 2 places, from $first to $first" report --json
 says 'as it has none where none is wanted' 'summary:' report --json --list none
 ! grep -q '"heads":\["Month","Planned"' "$root/out" || fail 'there is coverage without a list'
 kept=$(ls "$root"/kept/bandtally/theatre-list-*)

@@ -45,7 +45,7 @@ expect 1 'cannot read' bt catalogue check "$root/absent.csv"
 printf 'key,name,role\nX,plain band,tourniquet\n' >"$root/bad.csv"
 expect 1 'line 2 (marked): .*regulator' bt catalogue import "$root/bad.csv"
 expect 1 'there is no case 99' bt case show 99
-expect 1 'no such line' bt label pack --line NOTHING --count 1 --pdf "$root/x.pdf"
+expect 1 "line 'NOTHING' is not in the catalogue" bt label pack --line NOTHING --count 1 --pdf "$root/x.pdf"
 expect 1 'is not waiting to be seen' bt print retry 12
 mkdir "$root/folder.png"
 printf 'nothing' >"$root/text.png"

@@ -456,6 +456,9 @@ static void what_the_command_does_not_answer_is_left_and_told(void **state)
 	must_end(steps("[{\"card\":\"RECEIVE\"},{\"text\":\"NOTHING-M\"}]", 0), "refused", "NOTHING-M",
 	         "came");
 	assert_int_equal(stock_bench(&core.stock, 9)->asked.what, BENCH_NOTHING);
+	/* what comes behind a step that was refused was meant for what was to be asked then */
+	must_end(steps("[{\"card\":\"RECEIVE\"},{\"text\":\"NOTHING-M\"},{\"text\":\"PLAIN-M/A7\"}]", 0),
+	         "refused", "NOTHING-M", "came");
 	assert_int_equal(core.stock.n_lots, 0);
 }
 

@@ -159,6 +159,25 @@ static void two_benches_print_and_each_reads_its_own_back(void **state)
 	must_say(stores_label(&s, 2), "is no answer to what is asked");
 }
 
+/* The command numbered further ones for the bench: whoever left the box of those that were read is asked for these first. */
+static void a_later_printing_is_read_back_before_the_box_of_an_earlier(void **state)
+{
+	(void)state;
+	struct event numbered = {
+	    .kind = EV_LABELLED,
+	    .room = 9,
+	    .n = 1,
+	    .batch = {.line = "PLAIN-M", .lot = "A7", .expiry = FAR, .first = 3, .last = 4}};
+	receive("PLAIN-M", "A7", FAR, 4);
+	print(2);
+	stores_label(&s, 1);
+	must_say(stores_label(&s, 2), "each is read back");
+	assert_int_equal(stock_apply(&s.stock, &numbered), 0);
+	must_say(s.next.words, "box");
+	stores_card(&s, CARD_DONE);
+	must_say(s.next.words, "Read back: 2 labels");
+}
+
 int main(void)
 {
 #define T(test) cmocka_unit_test_setup_teardown(test, at_bench_setup, at_bench_teardown)
@@ -171,6 +190,7 @@ int main(void)
 	    T(what_is_not_read_back_is_not_issued),
 	    T(a_line_without_a_place_for_its_label_is_not_labelled),
 	    T(a_label_that_nobody_numbered_is_told),
+	    T(a_later_printing_is_read_back_before_the_box_of_an_earlier),
 	    T(two_benches_print_and_each_reads_its_own_back),
 	};
 #undef T

@@ -34,7 +34,8 @@ static const struct line *line_asked(const struct client *c, const json_t *q, st
 		return NULL;
 	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, key);
 	if (!line)
-		error_set(e, -ENOENT, "line '%s' is not in the catalogue: see 'bandtally catalogue export'", key);
+		error_set(e, -ENOENT, "line '%s' is not in the catalogue: see 'bandtally catalogue export'",
+		          key);
 	return line;
 }
 

@@ -1,19 +1,14 @@
 /* audit report: what a month, quarter or year shows, or days that are named. */
-#include <errno.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
 #include "base/clock.h"
-#include "record/summary.h"
 #include "report/days.h"
-#include "report/plan.h"
 #include "tool/audit-give.h"
-#include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/print.h"
-#include "tool/report-document.h"
+#include "tool/report-make.h"
 #include "tool/report-page.h"
 #include "tool/words.h"
 
@@ -92,54 +87,21 @@ static int give(const struct words *w, const json_t *doc)
 	return svg ? print_document(doc, "--svg", svg) : audit_give(doc, w, options);
 }
 
-static int make(struct record *r, const char *path, const struct words *w, struct source_span span, int room,
-                json_t **doc, struct error *e)
+static int make(const struct words *w, struct source_span span, int room, json_t **doc, struct error *e)
 {
-	struct summary s = {0};
-	struct plan plan = {0};
-	struct recorded *settings = calloc(1, sizeof *settings);
-	struct figures *f = NULL;
-	int planned = 0;
-	int n = settings
-	            ? audit_settings(r, settings, e)
-	            : error_set(e, -ENOMEM, "cannot make the report: out of memory: close other programs");
-	if (n == 0)
-		n = planned = audit_plan(&plan, r, words_value(w, options, "list"), settings, e);
-	if (n >= 0)
-		n = audit_summary(&s, r, path, words_value(w, options, "summary"), e);
+	struct report_base base;
+	int n = report_base_open(&base,
+	                         &(struct report_from){.file = words_value(w, options, "file"),
+	                                               .summary = words_value(w, options, "summary"),
+	                                               .list = words_value(w, options, "list")},
+	                         e);
 	int64_t from = clock_now().boot_ms;
-	struct event last = {0}, archived = {0};
-	int left = 0;
-	if (n == 0 && s.seq && record_event_at(r, s.seq, &last) < 0)
-		last.at = (struct moment){0};
-	if (n == 0) {
-		struct source source = summary_source(&s);
-		n = figures_make(
-		    &f, &source,
-		    &(struct figures_ask){.span = span,
-		                          .room = room,
-		                          .last_day = clock_date_number(last.at.wall_ms, last.at.utc_min),
-		                          .plan = planned ? &plan : NULL},
-		    e);
-	}
 	if (n == 0)
-		n = audit_left(r, &left, &archived, e);
-	if (n == 0)
-		*doc = report_document(&(struct report_source){.figures = f,
-		                                               .settings = settings,
-		                                               .left = left,
-		                                               .archived = &archived,
-		                                               .seq = s.seq,
-		                                               .chain = s.chain});
-	if (n == 0 && !*doc)
-		n = error_set(e, -ENOMEM, "cannot make the report: out of memory: close other programs");
-	if (n == 0)
-		fprintf(stderr, "report: %d cases in %.2f s\n", f->cases,
+		n = report_make(&base, span, room, doc, e);
+	if (n >= 0)
+		fprintf(stderr, "report: %d cases in %.2f s\n", n,
 		        (double)(clock_now().boot_ms - from) / 1000);
-	figures_free(f);
-	summary_deinit(&s);
-	plan_deinit(&plan);
-	free(settings);
+	report_base_close(&base);
 	return n;
 }
 
@@ -147,11 +109,9 @@ int audit_report(int argc, char **argv)
 {
 	struct words w;
 	struct error e = {0};
-	struct record *record = NULL;
 	struct source_span span;
 	_cleanup_(json_drop) json_t *doc = NULL;
-	char path[PATH_MAX];
-	int held = -1, room = 0, r = words_read(&w, argc, argv, options, usage);
+	int room = 0, r = words_read(&w, argc, argv, options, usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
 	if (w.n_rest)
@@ -166,9 +126,5 @@ int audit_report(int argc, char **argv)
 	        words_given(&w, options, "page") !=
 	    1)
 		return words_missing("one of --json, --csv, --pdf, --svg and --page", usage);
-	int n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);
-	if (n == 0)
-		n = make(record, path, &w, span, room, &doc, &e);
-	audit_done(record, held);
-	return n < 0 ? client_fail(&e) : give(&w, doc);
+	return make(&w, span, room, &doc, &e) < 0 ? client_fail(&e) : give(&w, doc);
 }

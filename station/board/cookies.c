@@ -25,6 +25,7 @@ static int read_cookie(struct let_in *l, const json_t *o)
 		return -EINVAL;
 	l->cookies[l->n_cookies].room = (int)room;
 	l->cookies[l->n_cookies].types = json_truth(o, "types");
+	l->cookies[l->n_cookies].reports = json_truth(o, "reports");
 	l->n_cookies++;
 	return 0;
 }
@@ -92,6 +93,17 @@ void shown_read(struct shown *s, const char *header, int port)
 		s->cookies[s->n].hash = secret_hash(text);
 		s->cookies[s->n].room = room;
 	}
+}
+
+/* Looks at each as well. */
+bool shown_reports(const struct shown *s, const struct let_in *l)
+{
+	bool found = false;
+	for (int i = 0; i < s->n; i++)
+		for (int k = 0; k < l->n_cookies; k++)
+			found |= secret_same(&l->cookies[k].hash, &s->cookies[i].hash) &&
+			         l->cookies[k].reports && l->cookies[k].room == s->cookies[i].room;
+	return found;
 }
 
 bool shown_typing(const struct let_in *l, const char *header, int port, int room,

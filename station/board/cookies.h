@@ -20,7 +20,7 @@ struct let_in {
 	struct {
 		struct secret_hash hash;
 		int room;
-		bool types;
+		bool types, reports; /* opens the auditor's pages */
 	} cookies[COOKIES_LET_IN_MAX];
 };
 
@@ -32,7 +32,7 @@ struct shown { /* by one browser */
 	} cookies[COOKIES_SHOWN_MAX];
 };
 
-/* Takes {"tickets":[hash, …],"cookies":[{"hash":…,"room":1,"types":true}, …]}. 0, or -EINVAL: then nobody is let in. */
+/* Takes {"tickets":[hash, …],"cookies":[{"hash":…,"room":1,"types":true,"reports":false}, …]}. 0, or -EINVAL: then nobody is let in. */
 int let_in_read(struct let_in *l, const json_t *value);
 
 /* The cookies of a board at `port` in the header of that name, which may be NULL. */
@@ -40,6 +40,9 @@ void shown_read(struct shown *s, const char *header, int port);
 /* The text of one that is shown for the room and let in to type there; false where there is none. */
 bool shown_typing(const struct let_in *l, const char *header, int port, int room,
                   char text[SECRET_LETTERS + 1]);
+
+/* Whether one that is shown opens the auditor's pages. */
+bool shown_reports(const struct shown *s, const struct let_in *l);
 
 enum pass { PASS_NONE, PASS_OVER, PASS_SEES, PASS_TYPES };
 /* What those that are shown let somebody do in `room` (COOKIE_DESK: in all). PASS_OVER: one for it is shown, and does not

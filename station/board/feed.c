@@ -17,8 +17,7 @@
 struct feed {
 	struct event_base *base;
 	struct bufferevent *in;
-	struct hub *hub;
-	struct waiting *waiting;
+	struct feed_to to;
 	int out;
 	int beats; /* since it was last told which cookies pages are open with */
 	uint32_t last_id;
@@ -36,10 +35,10 @@ static int beat(struct feed *f, const json_t *line)
 {
 	if (!json_truth(line, "alive"))
 		return -EINVAL;
-	hub_alive(f->hub, json_number(line, "seq", 0));
+	hub_alive(f->to.hub, json_number(line, "seq", 0));
 	f->beats = (f->beats + 1) % OPEN_EVERY_BEATS;
 	if (!f->beats)
-		hub_each_open(f->hub, say_open, f);
+		hub_each_open(f->to.hub, say_open, f);
 	return 0;
 }
 
@@ -48,21 +47,23 @@ static int take(struct feed *f, const json_t *line)
 	json_t *view = json_object_get(line, "view"), *status = json_object_get(line, "status");
 	const json_t *reply = json_object_get(line, "reply"), *entry = json_object_get(line, "entry");
 	const json_t *let_in = json_object_get(line, "let_in"), *tls = json_object_get(line, "tls");
-	const json_t *answer = json_object_get(line, "answer");
+	const json_t *answer = json_object_get(line, "answer"), *report = json_object_get(line, "report");
 	if (json_number(line, "v", 0) != 1)
 		return -EINVAL;
 	if (view)
-		return hub_view(f->hub, view);
+		return hub_view(f->to.hub, view);
 	if (status)
-		return hub_status(f->hub, status);
+		return hub_status(f->to.hub, status);
 	if (let_in)
-		return hub_let_in(f->hub, let_in);
+		return hub_let_in(f->to.hub, let_in);
 	if (reply)
-		return waiting_reply(f->waiting, reply);
+		return waiting_reply(f->to.waiting, reply);
 	if (answer)
-		return waiting_answer(f->waiting, answer);
+		return waiting_answer(f->to.waiting, answer);
+	if (report)
+		return reports_take(f->to.reports, report);
 	if (entry)
-		return waiting_entry(f->waiting, entry);
+		return waiting_entry(f->to.waiting, entry);
 	if (tls && f->take_tls) {
 		f->take_tls(f->context, tls);
 		return 0;
@@ -108,12 +109,12 @@ static void on_end(struct bufferevent *in, short what, void *context)
 	event_base_loopexit(f->base, NULL);
 }
 
-struct feed *feed_new(struct event_base *base, int in, int out, struct hub *hub, struct waiting *waiting)
+struct feed *feed_new(struct event_base *base, int in, int out, const struct feed_to *to)
 {
 	struct feed *f = calloc(1, sizeof *f);
 	if (!f)
 		return NULL;
-	*f = (struct feed){.base = base, .hub = hub, .waiting = waiting, .out = out};
+	*f = (struct feed){.base = base, .to = *to, .out = out};
 	evutil_make_socket_nonblocking(in);
 	evutil_make_socket_nonblocking(out);
 	f->in = bufferevent_socket_new(base, in, 0);

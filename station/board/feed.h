@@ -4,12 +4,14 @@
  *                  {"v":1,"seq":13,"status":{…}}    the station, likewise
  *                  {"v":1,"seq":14,"alive":true}    once a second
  *                  {"v":1,"seq":15,"let_in":{"tickets":[hash, …],"cookies":[{"hash":…,"room":1,"types":true}, …]}}
- *                                                   which work; whole, at each change
+ *                                                   which work; whole, at each change; a cookie with "reports":true opens
+ *                                                   the auditor's pages
  *                  {"v":1,"seq":16,"entry":{"id":"t1","room":1,"page":"stores","cookie":"…"}}   for a ticket; without a
- *                                                   cookie: it is none; without a page: the room's board
+ *                                                   cookie: it is none; without a page: the room's board; the page "audit": the auditor's
  *                  {"v":1,"seq":17,"reply":{"id":"t2","verdict":…,"said":…}}    to a typed code; or "refused":
  *                                                   "closed", its cookie does not work, or "often"
  *                  {"v":1,"seq":17,"answer":{"id":"t3","answer":{…}}}   to what a page asked; or "refused", as above
+ *                  {"v":1,"seq":17,"report":{"page":"2026-10","part":"…"}}   the auditor's pages (reports.h)
  *                  {"v":1,"seq":18,"tls":{"certificate":…,"key":…,"clients":…,"revoked":…}}   the texts of the board
  *                  elsewhere's files, read again; or {"fault":"…"}, why they cannot be
  * board → daemon:  {"v":1,"listening":{"port":8417}}   once, first; "elsewhere": its port, where that is
@@ -25,6 +27,7 @@
 #define BANDTALLY_BOARD_FEED_H
 
 #include "board/hub.h"
+#include "board/reports.h"
 #include "board/waiting.h"
 
 struct event_base;
@@ -33,9 +36,15 @@ struct feed;
 #define FEED_LINE_MAX ((size_t)512 * 1024) /* bytes of one line; a longer one is passed over whole */
 #define FEED_CODE_MAX 128                  /* bytes of a typed code */
 
+struct feed_to { /* whom what comes is for; all borrowed */
+	struct hub *hub;
+	struct waiting *waiting;
+	struct reports *reports;
+};
+
 /* Reads `in` and writes `out`, both already open; `out` is made non-blocking. NULL: no memory, or `in` cannot
  * be waited for. */
-struct feed *feed_new(struct event_base *base, int in, int out, struct hub *hub, struct waiting *waiting);
+struct feed *feed_new(struct event_base *base, int in, int out, const struct feed_to *to);
 void feed_free(struct feed *feed);
 /* Who takes what a line has under "tls"; without it such a line is wrong. */
 void feed_on_tls(struct feed *feed, void (*fn)(void *context, const json_t *tls), void *context);

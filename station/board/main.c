@@ -256,13 +256,16 @@ int main(int argc, char **argv)
 	struct event *end = base ? evsignal_new(base, SIGTERM, on_end, base) : NULL;
 	struct hub *hub = hub_new(&w.rules);
 	struct waiting *waiting = waiting_new();
+	struct reports *reports = reports_new();
 	struct feed *feed =
-	    base && hub && waiting ? feed_new(base, STDIN_FILENO, STDOUT_FILENO, hub, waiting) : NULL;
+	    base && hub && waiting && reports
+	        ? feed_new(base, STDIN_FILENO, STDOUT_FILENO, &(struct feed_to){hub, waiting, reports})
+	        : NULL;
 	struct guard *guard = base ? guard_new(base, FDS_MAX) : NULL;
 	int code = EXIT_FAILED;
 	if (end && feed && guard && event_add(end, NULL) == 0) {
 		struct catalogues catalogues;
-		struct server_parts parts = {base, hub, feed, waiting, guard, &catalogues, w.socket};
+		struct server_parts parts = {base, hub, feed, waiting, guard, &catalogues, reports, w.socket};
 		catalogues_read(&catalogues);
 		code = serve(&w, &parts);
 		catalogues_free(&catalogues);
@@ -272,6 +275,7 @@ int main(int argc, char **argv)
 	guard_free(guard);
 	feed_free(feed);
 	waiting_free(waiting);
+	reports_free(reports);
 	hub_free(hub);
 	if (end)
 		event_free(end);

@@ -55,9 +55,9 @@ static void send_asset(struct evhttp_request *req, const char *name)
 			evbuffer_free(body);
 		return;
 	}
-	answer_refusal(
-	    req, 404, "Not Found",
-	    "There is no such page: the board is at /, the desk's view at /desk, stores at /stores.\n");
+	answer_refusal(req, 404, "Not Found",
+	               "There is no such page: the board is at /, the desk's view at /desk, stores at "
+	               "/stores, reports at /audit.\n");
 }
 
 /* A whole number of 1 to HUB_ROOM_MAX in digits, or 0. */
@@ -80,6 +80,13 @@ static void refuse_page(struct evhttp_request *req, int why)
 	else
 		answer_refusal(req, 503, "Service Unavailable",
 		               "Too many pages follow this board: close one of them.\n");
+}
+
+/* What is shown with a request. */
+static void shown_with(const struct entrance *at, struct evhttp_request *req, struct shown *shown)
+{
+	shown_read(shown, evhttp_find_header(evhttp_request_get_input_headers(req), "Cookie"),
+	           at->door.names.port);
 }
 
 static void send_events(struct entrance *at, struct evhttp_request *req, const char *query)
@@ -108,8 +115,7 @@ static void send_events(struct entrance *at, struct evhttp_request *req, const c
 	evutil_socket_t fd =
 	    bufferevent_getfd(evhttp_connection_get_bufferevent(evhttp_request_get_connection(req)));
 	struct shown shown;
-	shown_read(&shown, evhttp_find_header(evhttp_request_get_input_headers(req), "Cookie"),
-	           at->door.names.port);
+	shown_with(at, req, &shown);
 	int r = hub_follow(parts->hub, req, room, at->place, &shown);
 	if (r < 0) {
 		evhttp_clear_headers(evhttp_request_get_output_headers(req));
@@ -120,6 +126,29 @@ static void send_events(struct entrance *at, struct evhttp_request *req, const c
 	for (int i = 0; i < shown.n; i++)
 		if (shown_pass(&shown, hub_lets_in(parts->hub), shown.cookies[i].room) >= PASS_SEES)
 			feed_open(parts->feed, &shown.cookies[i].hash);
+}
+
+/* The page is of somebody's making who may read the record and nothing else: it runs no script, and its pictures are in it. */
+static void send_report(const struct entrance *at, struct evhttp_request *req, const char *path)
+{
+	static const char policy[] = "default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri "
+	                             "'none'; form-action 'none'; frame-ancestors 'none'";
+	const struct server_parts *parts = &at->server->parts;
+	const struct buf *text = reports_text(parts->reports, path);
+	struct shown shown;
+	shown_with(at, req, &shown);
+	if (!shown_reports(&shown, hub_lets_in(parts->hub)))
+		answer_refusal(
+		    req, 403, "Forbidden",
+		    "The auditor's pages are shown with a ticket: a member of bandtally-audit gets "
+		    "one with 'bandtally board audit'.\n");
+	else if (!text)
+		answer_refusal(req, 404, "Not Found",
+		               "There is no such report here: reports are handed over with 'bandtally board "
+		               "audit', and stay until the board starts anew. Those that are there are at "
+		               "/audit.\n");
+	else
+		answer_page(req, policy, text);
 }
 
 static int count(const struct evkeyvalq *headers, const char *name)
@@ -156,6 +185,8 @@ static void on_get(struct entrance *at, struct evhttp_request *req, const char *
 	const struct told_text *told = catalogues_text(at->server->parts.catalogues, path);
 	if (told)
 		answer(req, 200, "OK", told->type, told->text.data);
+	else if (reports_path(path))
+		send_report(at, req, path);
 	else if (strcmp(path, "/events") == 0)
 		send_events(at, req, query);
 	else

@@ -5,6 +5,7 @@
  * same at both; a code is typed elsewhere only where that is switched on by itself.
  *
  *   GET /  /desk  /stores  and the files they name   embedded in the program (assets.h)
+ *   GET /audit  /audit/NAME                 the auditor's pages (reports.h), with a cookie that opens them
  *   GET /words/CODE.json                    a language's sentences (words/page-catalogue.h); English is embedded
  *   GET /events?room=N | ?desk=1            server-sent events: hello, status, view, alive
  *   GET /ticket/TICKET                      once and within a minute: 303 to the room's page, with a cookie
@@ -30,6 +31,7 @@ struct server_parts { /* all borrowed */
 	struct waiting *waiting;
 	struct guard *guard;
 	const struct catalogues *catalogues;
+	const struct reports *reports;
 	int socket; /* that listens on the loopback address, and is the server's then; -1: it opens its own */
 };
 

@@ -9,6 +9,7 @@
 #include "base/secret.h"
 #include "board/cookies.h"
 #include "board/http-answer.h"
+#include "board/reports.h"
 
 struct one {
 	struct waiting *all;
@@ -141,7 +142,9 @@ static void enter(const struct one *o, struct evhttp_request *req, int room, con
 {
 	char set[160], to[24] = "/desk";
 	struct evkeyvalq *out = evhttp_request_get_output_headers(req);
-	if (room != COOKIE_DESK)
+	if (strcmp(page, "audit") == 0)
+		snprintf(to, sizeof to, "%s", REPORTS_PATH);
+	else if (room != COOKIE_DESK)
 		snprintf(to, sizeof to, "/%s?room=%d", strcmp(page, "stores") == 0 ? page : "", room);
 	snprintf(set, sizeof set, "bandtally-%d-%d=%s; Path=/; HttpOnly; SameSite=Strict%s", o->port, room,
 	         cookie, o->tls ? "; Secure" : "");

@@ -58,3 +58,9 @@ void day_text(int32_t day, char out[11])
 	snprintf(out, 11, "%04u-%02u-%02u", (unsigned)day / 10000 % 10000, (unsigned)day / 100 % 100,
 	         (unsigned)day % 100);
 }
+
+struct source_span days_of_months(int year, int first, int last)
+{
+	int32_t next = last == 12 ? (year + 1) * 10000 + 101 : year * 10000 + (last + 1) * 100 + 1;
+	return (struct source_span){year * 10000 + first * 100 + 1, day_of_number(day_number(next) - 1)};
+}

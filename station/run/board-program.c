@@ -101,6 +101,7 @@ static void on_started(void *context, struct child *c)
 	struct daemon *d = context;
 	(void)c;
 	d->shown = 0;
+	d->reports.from = NULL; /* what it had of them is gone */
 	d->core.changes++;
 	typing_tell(d);
 	board_show(d);

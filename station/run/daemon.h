@@ -63,6 +63,10 @@ struct daemon {
 		struct buf bytes;       /* of a file that comes in parts */
 		struct secret_hash who; /* of the cookie of the page that sends it */
 	} file;
+	struct {
+		struct client *from; /* who hands the auditor's pages over now; NULL nobody */
+		size_t bytes;        /* so far */
+	} reports;
 	int board_socket; /* that the board is handed, -1: it opens its own */
 	struct hotplug *hotplug;
 	const struct finder *finder; /* NULL: no device is found by itself */

@@ -22,6 +22,8 @@ void request_leave(struct client *c)
 	}
 	if (c->copy_file[0])
 		unlink(c->copy_file);
+	if (c->d->reports.from == c)
+		c->d->reports.from = NULL;
 	for (struct client **at = &c->d->clients; *at; at = &(*at)->next)
 		if (*at == c) {
 			*at = c->next;

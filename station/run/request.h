@@ -74,6 +74,9 @@ request request_quarantine, request_stock, request_recall, request_used, request
 /* requests-record.c: the record, and copies of it */
 request request_settle, request_audited, request_keep, request_copy, request_backed_up;
 
+/* requests-reports.c: the auditor's pages */
+request request_report;
+
 /* Copies that an earlier start left. */
 void request_copies_clear(const struct daemon *d);
 

@@ -100,6 +100,7 @@ static const struct {
     {"backed-up", RIGHT_AUDIT, request_backed_up, 0},
     {"audited", RIGHT_AUDIT, request_audited, 0},
     {"keep", RIGHT_AUDIT, request_keep, 0},
+    {"report", RIGHT_AUDIT, request_report, 0},
 };
 
 request *request_at_page(const char *name)

@@ -13,6 +13,9 @@
  *   {"do":"labels-write"}: the numbers that were given out as a signed list; {"do":"labels-take","list":…,"key":…}: another
  *   station's (run/labels-list.h)
  *   {"do":"board","room":1,"elsewhere":true} or "desk":true or "stores":true: an "address" with a ticket (run/typing.h)
+ *   {"do":"report","begin":true}, then {"do":"report","page":…,"part":…} each, then {"do":"report","show":true}: the auditor's
+ *   pages, for the board (board/reports.h), at most 16 MiB: {"taken":false} where it has too much to read, then the same
+ *   again in a moment; {"do":"report","address":true,"elsewhere":true}: an "address" with a ticket for them
  *   {"do":"copy"}: of the record, a "file"; then perhaps {"do":"backed-up"} of it  {"do":"retry","slip":n}
  *   {"do":"settle","event":n,"what":…}: what was done about an event that somebody must deal with
  *   {"do":"audited","why":…,"case":n,"person":7}: somebody is to see people's names, or what a badge did, and why

@@ -12,8 +12,9 @@
 #define WRITTEN_EVERY_MS (3600 * 1000) /* so that a restart takes at most an hour from a cookie */
 #define ROOM_MAX 99
 
-static const char *const group_names[] = {
-    [TICKET_COUNT] = "bandtally-count", [TICKET_AUDIT] = "bandtally-audit"};
+static const char *const group_names[] = {[TICKET_COUNT] = "bandtally-count",
+                                          [TICKET_AUDIT] = "bandtally-audit",
+                                          [TICKET_REPORTS] = "bandtally-audit/reports"};
 
 /* The place that is free, or else the one that ends first. */
 static struct grant *place(struct grant *list, int n)
@@ -52,7 +53,7 @@ int ticket_give(struct tickets *t, int32_t room, enum ticket_group group, int64_
 	return put(place(t->tickets, TICKETS_MAX), &g, ticket);
 }
 
-int ticket_take(struct tickets *t, const char *ticket, int64_t now_ms, char cookie[SECRET_LETTERS + 1])
+int ticket_take(struct tickets *t, const char *ticket, int64_t now_ms, struct ticket_taken *out)
 {
 	struct secret_hash hash = secret_hash(ticket);
 	struct grant *old = find(t->tickets, TICKETS_MAX, &hash, now_ms);
@@ -60,8 +61,9 @@ int ticket_take(struct tickets *t, const char *ticket, int64_t now_ms, char cook
 		return -ENOENT;
 	struct grant g = {.until_ms = now_ms + COOKIE_LASTS_MS, .room = old->room, .group = old->group};
 	*old = (struct grant){0};
-	int n = put(place(t->cookies, COOKIES_MAX), &g, cookie);
-	return n < 0 ? n : g.room;
+	out->room = g.room;
+	out->group = g.group;
+	return put(place(t->cookies, COOKIES_MAX), &g, out->cookie);
 }
 
 int cookie_types(const struct tickets *t, const char *cookie, int32_t room, int64_t now_ms)
@@ -110,6 +112,7 @@ static json_t *told(const struct grant *g)
 	json_t *o = json_object();
 	json_object_set_new(o, "hash", hash_json(g));
 	json_object_set_new(o, "room", json_integer(g->room));
+	json_object_set_new(o, "reports", json_boolean(g->group == TICKET_REPORTS));
 	json_object_set_new(o, "types", json_boolean(g->group == TICKET_COUNT && g->room != ROOM_DESK));
 	return o;
 }
@@ -130,7 +133,7 @@ json_t *tickets_told(const struct tickets *t)
 
 static int group_of(const char *name)
 {
-	for (int i = 0; i <= TICKET_AUDIT; i++)
+	for (int i = 0; i <= TICKET_REPORTS; i++)
 		if (strcmp(group_names[i], name) == 0)
 			return i;
 	return -1;

@@ -24,8 +24,9 @@
 #define ROOM_DESK 0 /* every room, to be seen only */
 
 enum ticket_group {
-	TICKET_COUNT, /* bandtally-count: sees, and types in a room */
-	TICKET_AUDIT  /* bandtally-audit: sees */
+	TICKET_COUNT,  /* bandtally-count: sees, and types in a room */
+	TICKET_AUDIT,  /* bandtally-audit: sees */
+	TICKET_REPORTS /* bandtally-audit: sees, and reads the auditor's pages (ROOM_DESK) */
 };
 
 struct grant { /* a ticket or a cookie */
@@ -44,9 +45,15 @@ struct tickets {
 int ticket_give(struct tickets *t, int32_t room, enum ticket_group group, int64_t now_ms,
                 char ticket[SECRET_LETTERS + 1]);
 
-/* Takes the ticket away and gives a cookie for it; where all places are taken the one that ends first gives way. Its
- * room, or -ENOENT where there is no such ticket now: one that never was, was used or is too old is the same. */
-int ticket_take(struct tickets *t, const char *ticket, int64_t now_ms, char cookie[SECRET_LETTERS + 1]);
+struct ticket_taken {
+	int32_t room;
+	enum ticket_group group;
+	char cookie[SECRET_LETTERS + 1];
+};
+
+/* Takes the ticket away and gives a cookie for it; where all places are taken the one that ends first gives way. 0, or
+ * -ENOENT where there is no such ticket now: one that never was, was used or is too old is the same. */
+int ticket_take(struct tickets *t, const char *ticket, int64_t now_ms, struct ticket_taken *out);
 
 /* Whether codes may be typed with it in that room now. */
 int cookie_types(const struct tickets *t, const char *cookie, int32_t room, int64_t now_ms);

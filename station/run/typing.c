@@ -63,7 +63,7 @@ static int is_of_use(const struct daemon *d, int32_t room, enum ticket_group gro
 		return error_set(e, -ENOENT,
 		                 "no ticket: room %d is not in station.ini: see 'bandtally status'",
 		                 (int)room);
-	if (!elsewhere && !s->board_open)
+	if (group == TICKET_REPORTS || (!elsewhere && !s->board_open))
 		return 0;
 	if (room == ROOM_DESK || group != TICKET_COUNT)
 		return error_set(
@@ -100,16 +100,17 @@ int typing_address(struct daemon *d, int32_t room, enum ticket_group group, int 
 
 void typing_ticket(struct daemon *d, const json_t *ticket)
 {
-	char cookie[SECRET_LETTERS + 1];
+	struct ticket_taken is;
 	json_t *entry = json_object();
 	json_object_set_new(entry, "id", json_string(json_text(ticket, "id")));
-	int room = ticket_take(&d->tickets, json_text(ticket, "ticket"), now_ms(), cookie);
-	if (room >= 0) {
-		json_object_set_new(entry, "room", json_integer(room));
-		if (core_is_bench(&d->core, room))
+	if (ticket_take(&d->tickets, json_text(ticket, "ticket"), now_ms(), &is) == 0) {
+		json_object_set_new(entry, "room", json_integer(is.room));
+		if (is.group == TICKET_REPORTS)
+			json_object_set_new(entry, "page", json_string("audit"));
+		else if (core_is_bench(&d->core, is.room))
 			json_object_set_new(entry, "page", json_string("stores"));
-		json_object_set_new(entry, "cookie", json_string(cookie));
-		secret_wipe(cookie);
+		json_object_set_new(entry, "cookie", json_string(is.cookie));
+		secret_wipe(is.cookie);
 		keep(d);
 		typing_tell(d); /* before the page asks with it */
 	}

@@ -47,12 +47,6 @@ static int32_t read_day(const char *text)
 	return day_exists(day) ? day : 0;
 }
 
-static struct source_span months(int year, int first, int last)
-{
-	int32_t next = last == 12 ? (year + 1) * 10000 + 101 : year * 10000 + (last + 1) * 100 + 1;
-	return (struct source_span){year * 10000 + first * 100 + 1, day_of_number(day_number(next) - 1)};
-}
-
 /* 1 and the days that are meant; 0 where it is not said, or not so that it can be meant. */
 static int read_span(const struct words *w, struct source_span *span)
 {
@@ -64,12 +58,12 @@ static int read_span(const struct words *w, struct source_span *span)
 		return 0;
 	if (month && sscanf(month, "%4d-%2d%n", &y, &n, &used) == 2 && used == 7 && !month[7] && n >= 1 &&
 	    n <= 12)
-		*span = months(y, n, n);
+		*span = days_of_months(y, n, n);
 	else if (quarter && sscanf(quarter, "%4d-%1d%n", &y, &n, &used) == 2 && used == 6 && !quarter[6] &&
 	         n >= 1 && n <= 4)
-		*span = months(y, 3 * n - 2, 3 * n);
+		*span = days_of_months(y, 3 * n - 2, 3 * n);
 	else if (year && sscanf(year, "%4d%n", &y, &used) == 1 && used == 4 && !year[4])
-		*span = months(y, 1, 12);
+		*span = days_of_months(y, 1, 12);
 	else
 		*span = (struct source_span){read_day(from), read_day(to)};
 	return day_exists(span->from) && day_exists(span->to) && span->from <= span->to;

@@ -19,15 +19,18 @@ static const char style[] =
     "margin-top:2rem}h3{font-size:1.05rem;margin:1.2rem 0 .3rem}"
     "table{border-collapse:collapse;margin:.6rem 0;width:100%}"
     "th,td{border-bottom:1px solid #767676;padding:.25rem .6rem .25rem 0;text-align:left;vertical-align:top}"
-    "th{font-weight:600}.about,.says{color:#333}"
+    ".wide{overflow-x:auto}th{font-weight:600}.about,.says{color:#333}"
     "figure{margin:1rem 0;break-inside:avoid}figure img{max-width:100%;height:auto;border:1px solid #bbb}"
     "summary{cursor:pointer;padding:.4rem 0}"
-    "a:focus-visible,summary:focus-visible{outline:3px solid #0b57d0;outline-offset:2px}"
-    "@media print{body{max-width:none;padding:0;font-size:10pt}details{display:none}h2,h3{break-after:avoid}"
+    "a{color:#0b3d91}a:focus-visible,summary:focus-visible,.wide:focus-visible{outline:3px solid "
+    "#0b57d0;outline-offset:2px}"
+    "nav a,nav span{display:inline-block;padding:.35rem 1rem .35rem 0}"
+    "@media print{body{max-width:none;padding:0;font-size:10pt}details,nav{display:none}h2,h3{break-after:"
+    "avoid}"
     "tr{break-inside:avoid}}";
 
 struct page {
-	struct buf out;
+	struct buf *out;    /* borrowed */
 	const char *folder; /* of the charts */
 	int result;
 };
@@ -35,7 +38,7 @@ struct page {
 static void add(struct page *p, const char *text)
 {
 	if (p->result == 0)
-		p->result = buf_add_text(&p->out, text);
+		p->result = buf_add_text(p->out, text);
 }
 
 /* As text of HTML, in or out of an attribute. */
@@ -92,7 +95,7 @@ static void add_table(struct page *p, const json_t *table)
 {
 	size_t i, k;
 	json_t *x, *row;
-	add(p, "<table><thead><tr>");
+	add(p, "<div class=\"wide\" tabindex=\"0\"><table><thead><tr>");
 	json_array_foreach(json_object_get(table, "heads"), i, x)
 	    add_in(p, "<th scope=\"col\">", json_string_value(x), "</th>");
 	add(p, "</tr></thead><tbody>\n");
@@ -103,7 +106,7 @@ static void add_table(struct page *p, const json_t *table)
 		    add_in(p, "<td>", json_string_value(x), "</td>");
 		add(p, "</tr>\n");
 	}
-	add(p, "</tbody></table>\n");
+	add(p, "</tbody></table></div>\n");
 }
 
 /* --- charts ---------------------------------------------------------------------------------------------------- */
@@ -134,7 +137,8 @@ static void add_points(struct page *p, const json_t *chart)
 	size_t i;
 	json_t *x;
 	add_in(p, "<details><summary>", RW_PAGE_VALUES, ": ");
-	add_in(p, "", json_text(chart, "title"), "</summary><table><thead><tr>");
+	add_in(p, "", json_text(chart, "title"),
+	       "</summary><div class=\"wide\" tabindex=\"0\"><table><thead><tr>");
 	for (i = 0; i < sizeof heads / sizeof *heads; i++)
 		add_in(p, "<th scope=\"col\">", heads[i], "</th>");
 	add(p, "</tr></thead><tbody>\n");
@@ -146,7 +150,7 @@ static void add_points(struct page *p, const json_t *chart)
 		add_value(p, x, "upper");
 		add_in(p, "<td>", signal_words(x), "</td></tr>\n");
 	}
-	add(p, "</tbody></table></details>\n");
+	add(p, "</tbody></table></div></details>\n");
 }
 
 /* As a picture of its own: what is drawn has names inside, which would be those of another chart too. */
@@ -160,7 +164,7 @@ static void add_picture(struct page *p, const json_t *chart)
 	add_in(p, "<img alt=\"", json_text(chart, "title"), ", ");
 	add_in(p, "", json_text(chart, "unit"), "\" src=\"data:image/svg+xml;base64,");
 	if (p->result == 0)
-		p->result = base64_write(&p->out, svg.data, svg.size);
+		p->result = base64_write(p->out, svg.data, svg.size);
 	add(p, "\">\n");
 }
 
@@ -193,21 +197,43 @@ static void add_section(struct page *p, const json_t *s)
 	add(p, "</section>\n");
 }
 
-static void add_all(struct page *p, const json_t *d)
+static void add_link(struct page *p, const struct page_link *link)
 {
-	size_t i;
-	json_t *x;
+	if (*link->to) {
+		add_in(p, "<a href=\"", link->to, "\">");
+		add_in(p, "", link->said, "</a>\n");
+	} else {
+		add_in(p, "<span>", link->said, "</span>\n");
+	}
+}
+
+static void add_head(struct page *p, const char *site, const char *title, const char *period)
+{
 	add(p, "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
 	       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
 	       "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; "
 	       "style-src "
 	       "'unsafe-inline'\">\n");
-	add_in(p, "<title>", json_text(d, "title"), ", ");
-	add_in(p, "", json_text(d, "period"), "</title>\n<style>");
+	add_in(p, "<title>", title, *period ? ", " : "");
+	add_in(p, "", period, "</title>\n<style>");
 	add(p, style);
-	add_in(p, "</style>\n</head>\n<body>\n<header>\n<p class=\"about\">", json_text(d, "site"), "</p>\n");
-	add_in(p, "<h1>", json_text(d, "title"), "</h1>\n");
-	add_in(p, "<p>", json_text(d, "period"), "</p>\n</header>\n<main>\n");
+	add_in(p, "</style>\n</head>\n<body>\n<header>\n<p class=\"about\">", site, "</p>\n");
+	add_in(p, "<h1>", title, "</h1>\n");
+	if (*period)
+		add_in(p, "<p>", period, "</p>\n");
+	add(p, "</header>\n");
+}
+
+static void add_document(struct page *p, const json_t *d, struct page_links links)
+{
+	size_t i;
+	json_t *x;
+	add_head(p, json_text(d, "site"), json_text(d, "title"), json_text(d, "period"));
+	if (links.n)
+		add_in(p, "<nav aria-label=\"", RW_PAGE_OTHERS, "\">\n");
+	for (int k = 0; k < links.n; k++)
+		add_link(p, &links.list[k]);
+	add(p, links.n ? "</nav>\n<main>\n" : "<main>\n");
 	add_list(p, json_object_get(d, "about"), "about");
 	json_array_foreach(json_object_get(d, "sections"), i, x) add_section(p, x);
 	add_in(p, "</main>\n<footer><p class=\"about\">", json_text(d, "time"),
@@ -228,7 +254,7 @@ static void remove_charts(const json_t *d, const char *folder)
 	rmdir(folder);
 }
 
-int report_page(const json_t *document, const char *file, struct error *e)
+int report_page_text(const json_t *document, struct page_links links, struct buf *out, struct error *e)
 {
 	const char *tmp = getenv("TMPDIR");
 	char folder[500];
@@ -236,16 +262,47 @@ int report_page(const json_t *document, const char *file, struct error *e)
 	if (!mkdtemp(folder))
 		return error_set(e, -errno, "cannot make a folder for the charts: %s: check $TMPDIR",
 		                 strerror(errno));
-	struct page p = {.folder = folder};
+	struct page p = {.folder = folder, .out = out};
 	if (print_document(document, "--svg", folder) != 0)
 		p.result = -EIO;
-	add_all(&p, document);
-	int n = p.result;
-	if (n == 0)
-		n = file_replace(file, 0600, p.out.data, p.out.size);
+	add_document(&p, document, links);
 	remove_charts(document, folder);
-	buf_free(&p.out);
+	return p.result < 0 ? error_set(e, p.result, "the report's page cannot be made: %s: try again",
+	                                strerror(-p.result))
+	                    : 0;
+}
+
+int report_page(const json_t *document, const char *file, struct error *e)
+{
+	_cleanup_(buf_free) struct buf text = {0};
+	int n = report_page_text(document, (struct page_links){0}, &text, e);
+	if (n < 0)
+		return n;
+	n = file_replace(file, 0600, text.data, text.size);
 	return n < 0 ? error_set(e, n, "the page %.300s cannot be written: %s: check the folder", file,
 	                         strerror(-n))
 	             : 0;
+}
+
+int report_index_text(const struct page_index *index, struct buf *out, struct error *e)
+{
+	struct page p = {.out = out};
+	add_head(&p, index->site, index->title, "");
+	add(&p, "<main>\n");
+	for (const char *const *about = index->about; *about; about++)
+		add_in(&p, "<p class=\"about\">", *about, "</p>\n");
+	for (int i = 0; i < index->n_groups; i++) {
+		const struct page_group *g = &index->groups[i];
+		add_in(&p, "<section>\n<h2>", g->title, "</h2>\n<ul>\n");
+		for (int k = 0; k < g->links.n; k++) {
+			add(&p, "<li>");
+			add_link(&p, &g->links.list[k]);
+			add(&p, "</li>\n");
+		}
+		add(&p, "</ul>\n</section>\n");
+	}
+	add(&p, "</main>\n</body>\n</html>\n");
+	return p.result < 0 ? error_set(e, p.result, "the page of all reports cannot be made: %s: try again",
+	                                strerror(-p.result))
+	                    : 0;
 }

@@ -179,6 +179,18 @@
 #define RW_PAGE_BEYOND "beyond a limit"
 #define RW_PAGE_RUN "nine in a row on one side"
 #define RW_PAGE_RUNNING "not over"
+#define RW_PAGE_TITLE "Finger and toe tourniquets: all reports"
+#define RW_PAGE_OTHERS "Other reports"
+#define RW_PAGE_ALL "All reports"
+#define RW_PAGE_EARLIER "Earlier: %s"        /* which */
+#define RW_PAGE_LATER "Later: %s"            /* which */
+#define RW_PAGE_YEAR "The year"
+#define RW_PAGE_QUARTERS "Quarters"
+#define RW_PAGE_MONTHS "Months"
+#define RW_PAGE_ROOMS "The year by room"
+#define RW_PAGE_QUARTER "Quarter %d of %d"   /* quarter, year */
+#define RW_PAGE_MADE "These reports show the record as it stood at %s. What was entered later is in none of them: ask for them again with 'bandtally board audit'." /* day and time */
+#define RW_PAGE_YEAR_BESIDE "Another year: 'bandtally board audit --year %d'." /* a year */
 #define RW_LEFT "%d cases left the record, the last of them for the archive %s on %s: they are in no figure and no row here. Ask for them with --file." /* cases, archive, day */
 #define RW_CASE_LEFT "This case left the record for the archive %s on %s. What stands here is what stayed; ask for the whole with --file." /* archive, day */
 #define RW_ARCHIVE_TITLE "Certificate: what left the record"

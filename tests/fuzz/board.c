@@ -28,7 +28,9 @@
 #define COOKIE                                                                                               \
 	"cookiecookiecookiecookiecookiecookiecookieA" /* the daemon lets this one in, and this ticket */
 #define TICKET "ticket-ticket-ticket-ticket-ticket-ticketBB"
-#define IDLE_ROUNDS 12 /* without a byte, and nothing more will come */
+#define OPENS "cookieThatOpensReportsThatOpensReportsOpens"
+#define REPORT "<p>what the auditor alone reads</p>" /* a page that was handed over */
+#define IDLE_ROUNDS 12                               /* without a byte, and nothing more will come */
 
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size);
 
@@ -156,14 +158,19 @@ static void follow(struct guard *guard)
 /* Again and again: a line of the corpus may have said something else. */
 static void let_in(void)
 {
-	char line[400], ticket[SECRET_HEX + 1], cookie[SECRET_HEX + 1];
-	struct secret_hash of_ticket = secret_hash(TICKET), of_cookie = secret_hash(COOKIE);
+	char line[600], ticket[SECRET_HEX + 1], cookie[SECRET_HEX + 1], opens[SECRET_HEX + 1];
+	struct secret_hash of_ticket = secret_hash(TICKET), of_cookie = secret_hash(COOKIE),
+	                   of_opens = secret_hash(OPENS);
 	secret_to_hex(&of_ticket, ticket);
 	secret_to_hex(&of_cookie, cookie);
+	secret_to_hex(&of_opens, opens);
 	int n = snprintf(line, sizeof line,
 	                 "{\"v\":1,\"let_in\":{\"tickets\":[\"%s\"],\"cookies\":[{\"hash\":\"%s\",\"room\":1,"
-	                 "\"types\":true}]}}\n",
-	                 ticket, cookie);
+	                 "\"types\":true},{\"hash\":\"%s\",\"room\":0,\"reports\":true}]}}\n"
+	                 "{\"v\":1,\"report\":{\"begin\":true}}\n"
+	                 "{\"v\":1,\"report\":{\"page\":\"\",\"part\":\"" REPORT "\"}}\n"
+	                 "{\"v\":1,\"report\":{\"show\":true}}\n",
+	                 ticket, cookie, opens);
 	must(write(rig.to_board, line, (size_t)n) == n, "cannot tell the board");
 }
 
@@ -181,10 +188,11 @@ static void start(void)
 	rig.base = event_base_new();
 	rig.hub = hub_new(&(struct hub_rules){.typing[HUB_HERE] = true});
 	struct waiting *waiting = waiting_new();
-	rig.feed = feed_new(rig.base, in[0], out[1], rig.hub, waiting);
+	struct reports *reports = reports_new();
+	rig.feed = feed_new(rig.base, in[0], out[1], &(struct feed_to){rig.hub, waiting, reports});
 	static const struct catalogues none;
 	struct server_parts parts = {rig.base, rig.hub, rig.feed, waiting, guard_new(rig.base, 64),
-	                             &none,    -1};
+	                             &none,    reports, -1};
 	rig.server = server_new(&parts, 0, &e);
 	must(rig.feed && rig.server, e.text);
 	snprintf(rig.port, sizeof rig.port, "%d", server_port(rig.server));
@@ -276,8 +284,12 @@ static void look_at_answer(char *answer, const char *bytes, size_t size, int cam
 	if (status != 200 && status != 303)
 		return;
 	must(names_board(bytes, size, ""), "another name was answered");
-	must(strstr(answer, "\nContent-Security-Policy: default-src 'none';") != NULL,
-	     "an answer without a policy");
+	const char *policy = strstr(answer, "\nContent-Security-Policy: default-src 'none';");
+	must(policy != NULL, "an answer without a policy");
+	if (!strstr(body + 4, REPORT))
+		return;
+	must(has(bytes, size, OPENS), "a report without the cookie that opens it");
+	must(!strstr(policy, "script-src"), "a report that may run a script");
 }
 
 static void from_browser(const uint8_t *data, size_t size)

@@ -47,11 +47,13 @@ socket copy                                            audit root
 socket backed-up                                       audit root
 socket audited                                         audit root
 socket keep                                            audit root
+socket report                                          audit root
 command scan {awake}                                   count root
 command scan --text 'case 1: a note'                   count root
 command sheet                                          count audit root
 command status                                         count stores audit root
 command board --room 1                                 count audit root    # no ticket: all who reach this board may see it
+command board 'audit'                                  audit root
 command case list                                      count audit root
 command case show 1                                    count audit root
 command code (01)09506000134352                        count stores audit none root
@@ -96,11 +98,16 @@ command restore {backup}                               nobody
 page GET /                                             count stores audit none root
 page GET /desk                                         count stores audit none root
 page GET /events?room=1                                count stores audit none root
+page GET /audit                                        nobody
 page POST /keyed                                       nobody
+page-ticket GET /audit                                 nobody
+audit-ticket GET /audit                                audit root
+audit-ticket POST /keyed                               nobody
 page-ticket GET /events?room=1                         count stores audit none root
 page-ticket POST /keyed                                count root
 closed GET /events?room=1                              nobody
 closed GET /events?desk=1                              nobody
+closed GET /audit                                      nobody
 closed POST /keyed                                     nobody
 closed-ticket GET /events?room=1                       count audit root
 closed-ticket POST /keyed                              count root
@@ -178,11 +185,12 @@ class Users:
                 pass  # turned away before
             return 0, s.makefile().readline()
 
-    def cookie(self, user, station):
+    def cookie(self, user, station, page):
         """What the user's browser has once it followed the address; "" where there is none."""
-        address = self.by_command(user, "board --room 1", station)[1].strip()
-        if not address.startswith("http"):
+        address = re.search(r"(?m)^http\S+$", self.by_command(user, f"board {page}", station)[1])
+        if not address:
             return ""
+        address = address.group(0)
         with self.connect(user, socket.AF_INET, ("127.0.0.1", station.port)) as s:
             path = "/" + address.split("/", 3)[3]
             s.sendall(f"GET {path} HTTP/1.1\r\nHost: 127.0.0.1:{station.port}\r\n\r\n".encode())
@@ -191,7 +199,7 @@ class Users:
 
     def at_page(self, user, kind, words):
         station = self.closed if kind.startswith("closed") else self.station
-        cookie = self.cookie(user, station) if kind.endswith("-ticket") else ""
+        cookie = self.cookie(user, station, "audit" if kind == "audit-ticket" else "--room 1") if kind.endswith("-ticket") else ""
         body = json.dumps({"room": 1, "code": self.places["awake"]}) if words.startswith("POST") else ""
         head = [f"{words} HTTP/1.1", f"Host: 127.0.0.1:{station.port}", f"Content-Length: {len(body)}"]
         head += [f"Origin: http://127.0.0.1:{station.port}", "Content-Type: application/json"] if body else []
@@ -207,7 +215,8 @@ class Users:
         words = [w.format(own=self.station.root / user, **self.places) for w in shlex.split(words.replace("(", r"\(").replace(")", r"\)"))]
         done = subprocess.run([station.bin / "bandtally", "--data", station.data, *words], capture_output=True, text=True,
                               user=USERS[user], group=NOGROUP if USERS[user] else 0,
-                              extra_groups=groups_of(user), cwd=self.station.root / user)
+                              extra_groups=groups_of(user), cwd=self.station.root / user,
+                              env={**os.environ, "XDG_CACHE_HOME": str(self.station.root / user), "XDG_DATA_HOME": str(self.station.root / user)})
         return done.returncode, done.stdout + done.stderr
 
     def ask(self, user, row):

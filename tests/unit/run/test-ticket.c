@@ -27,10 +27,21 @@ static int setup(void **state)
 	return 0;
 }
 
+/* Its room, and its text in `cookie`; or a negative errno. */
+static int take(const char *what, int64_t now_ms)
+{
+	struct ticket_taken is = {0};
+	int n = ticket_take(&t, what, now_ms, &is);
+	if (n < 0)
+		return n;
+	memcpy(cookie, is.cookie, sizeof cookie);
+	return is.room;
+}
+
 static void give_cookie(int32_t room, enum ticket_group group, int64_t now_ms)
 {
 	assert_int_equal(ticket_give(&t, room, group, now_ms, ticket), 0);
-	assert_int_equal(ticket_take(&t, ticket, now_ms, cookie), room);
+	assert_int_equal(take(ticket, now_ms), room);
 }
 
 static void a_ticket_works_once(void **state)
@@ -39,9 +50,9 @@ static void a_ticket_works_once(void **state)
 	give_cookie(2, TICKET_COUNT, NOW);
 	assert_true(secret_has_form(ticket) && secret_has_form(cookie));
 	assert_string_not_equal(ticket, cookie);
-	assert_int_equal(ticket_take(&t, ticket, NOW, other), -ENOENT);
-	assert_int_equal(ticket_take(&t, cookie, NOW, other), -ENOENT);
-	assert_int_equal(ticket_take(&t, "", NOW, other), -ENOENT);
+	assert_int_equal(take(ticket, NOW), -ENOENT);
+	assert_int_equal(take(cookie, NOW), -ENOENT);
+	assert_int_equal(take("", NOW), -ENOENT);
 }
 
 static void a_ticket_works_within_a_minute(void **state)
@@ -50,8 +61,8 @@ static void a_ticket_works_within_a_minute(void **state)
 	assert_int_equal(ticket_give(&t, 1, TICKET_COUNT, NOW, ticket), 0);
 	assert_int_equal(ticket_give(&t, 1, TICKET_COUNT, NOW, other), 0);
 	assert_string_not_equal(ticket, other);
-	assert_int_equal(ticket_take(&t, ticket, NOW + TICKET_LASTS_MS - 1, cookie), 1);
-	assert_int_equal(ticket_take(&t, other, NOW + TICKET_LASTS_MS, cookie), -ENOENT);
+	assert_int_equal(take(ticket, NOW + TICKET_LASTS_MS - 1), 1);
+	assert_int_equal(take(other, NOW + TICKET_LASTS_MS), -ENOENT);
 }
 
 static void a_cookie_types_in_its_room_alone(void **state)
@@ -104,9 +115,9 @@ static void of_too_many_the_one_that_ends_first_gives_way(void **state)
 	for (int i = 1; i < TICKETS_MAX; i++)
 		assert_int_equal(ticket_give(&t, 1, TICKET_COUNT, NOW + i, ticket), 0);
 	assert_int_equal(ticket_give(&t, 1, TICKET_COUNT, NOW + 100, other), 0);
-	assert_int_equal(ticket_take(&t, first, NOW + 100, cookie), -ENOENT);
-	assert_int_equal(ticket_take(&t, ticket, NOW + 100, cookie), 1);
-	assert_int_equal(ticket_take(&t, other, NOW + 100, cookie), 1);
+	assert_int_equal(take(first, NOW + 100), -ENOENT);
+	assert_int_equal(take(ticket, NOW + 100), 1);
+	assert_int_equal(take(other, NOW + 100), 1);
 	for (int i = 0; i < COOKIES_MAX; i++)
 		give_cookie(1, TICKET_COUNT, NOW + 200 + i);
 	assert_int_equal(cookie_types(&t, cookie, 1, NOW + 1000), 1);
@@ -129,9 +140,25 @@ static void the_board_is_told_hashes_and_rooms(void **state)
 	assert_string_equal(json_text(c, "hash"), hex);
 	assert_int_equal(json_number(c, "room", 0), 2);
 	assert_int_equal(json_truth(c, "types"), 1);
+	assert_int_equal(json_truth(c, "reports"), 0);
 	assert_int_equal(json_array_size(json_object_get(told, "tickets")), 1);
 	buf_free(&text);
 	json_decref(told);
+}
+
+static void reports_are_opened_by_their_own_tickets_alone(void **state)
+{
+	static const enum ticket_group groups[] = {TICKET_COUNT, TICKET_AUDIT, TICKET_REPORTS};
+	(void)state;
+	for (int i = 0; i < 3; i++) {
+		t = (struct tickets){0};
+		give_cookie(ROOM_DESK, groups[i], NOW);
+		json_t *told = tickets_told(&t);
+		const json_t *c = json_array_get(json_object_get(told, "cookies"), 0);
+		assert_int_equal(json_truth(c, "reports"), groups[i] == TICKET_REPORTS);
+		assert_int_equal(json_truth(c, "types"), 0);
+		json_decref(told);
+	}
 }
 
 static void cookies_outlive_the_station_in_their_boot_alone(void **state)
@@ -144,6 +171,7 @@ static void cookies_outlive_the_station_in_their_boot_alone(void **state)
 	snprintf(path, sizeof path, "%s/cookies", folder);
 	give_cookie(1, TICKET_AUDIT, NOW);
 	memcpy(audit, cookie, sizeof audit);
+	give_cookie(ROOM_DESK, TICKET_REPORTS, NOW);
 	give_cookie(2, TICKET_COUNT, NOW);
 	assert_int_equal(ticket_give(&t, 2, TICKET_COUNT, NOW, ticket), 0);
 	assert_int_equal(cookies_write(&t, folder, BOOT, NOW), 0);
@@ -158,7 +186,14 @@ static void cookies_outlive_the_station_in_their_boot_alone(void **state)
 	assert_int_equal(cookie_types(&t, cookie, 2, NOW + 5000), 1);
 	assert_int_equal(cookie_types(&t, cookie, 2, NOW + COOKIE_LASTS_MS), 0);
 	assert_int_equal(cookie_types(&t, audit, 1, NOW + 5000), 0);
-	assert_int_equal(ticket_take(&t, ticket, NOW + 5000, other), -ENOENT);
+	json_t *told = tickets_told(&t);
+	size_t i, reports = 0;
+	json_t *c;
+	json_array_foreach(json_object_get(told, "cookies"), i, c) reports +=
+	    (size_t)json_truth(c, "reports");
+	assert_int_equal(reports, 1);
+	json_decref(told);
+	assert_int_equal(take(ticket, NOW + 5000), -ENOENT);
 
 	t = (struct tickets){0};
 	cookies_read(&t, folder, "00000000000000000000000000000000", NOW + 5000);
@@ -256,6 +291,7 @@ int main(void)
 	    cmocka_unit_test_setup(what_is_over_is_forgotten, setup),
 	    cmocka_unit_test_setup(of_too_many_the_one_that_ends_first_gives_way, setup),
 	    cmocka_unit_test_setup(the_board_is_told_hashes_and_rooms, setup),
+	    cmocka_unit_test_setup(reports_are_opened_by_their_own_tickets_alone, setup),
 	    cmocka_unit_test_setup(cookies_outlive_the_station_in_their_boot_alone, setup),
 	    cmocka_unit_test_setup(a_damaged_file_lets_nobody_in, setup),
 	    cmocka_unit_test_setup(the_file_follows_once_an_hour, setup),

@@ -4,6 +4,7 @@
 #include <string.h>
 #include <time.h>
 
+#include "base/clock.h"
 #include "record/archive-parts.h"
 #include "record/hospital-file.h"
 #include "record/store-internal.h"
@@ -56,7 +57,7 @@ static int judge_event(void *context, const struct event *e)
 		j->c->last_ms = e->at.wall_ms;
 	switch (e->kind) {
 	case EV_CASE_OPENED:
-		j->c->opened_ms = e->at.wall_ms;
+		j->c->opened_day = clock_date_number(e->at.wall_ms, e->at.utc_min);
 		return 0;
 	case EV_CASE_ENDED:
 		j->ended = e->what;

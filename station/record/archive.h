@@ -37,7 +37,8 @@ enum stays_why {
 struct archive_case {
 	int32_t case_no;
 	enum stays_why why;
-	int64_t opened_ms, last_ms; /* wall clock */
+	int64_t last_ms;    /* wall clock */
+	int32_t opened_day; /* yyyymmdd, where and when it was opened */
 	int64_t last_seq;
 	int n_slips;
 };

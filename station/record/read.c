@@ -307,6 +307,7 @@ static int one_case(struct record *r, const struct case_reading *s, struct event
 	if (n == 0) {
 		c->room = ev->room;
 		c->opened_ms = ev->at.wall_ms;
+		c->opened_day = clock_date_number(ev->at.wall_ms, ev->at.utc_min);
 	}
 	n = end_of(r, s->ended, c->case_no, ev, e);
 	c->end = n;

@@ -95,6 +95,7 @@ int record_each_case_edge(struct record *r, record_event_fn each, void *context,
 struct case_edges {
 	int32_t case_no, room;
 	int64_t opened_ms;             /* wall clock */
+	int32_t opened_day;            /* yyyymmdd, where and when it was opened */
 	int end;                       /* enum case_end, 0 open */
 	int64_t ended_ms;              /* wall clock; 0 open, or it cannot be read */
 	int32_t slips[CASE_SLIPS_MAX]; /* the numbers of its first slips, without further copies */

@@ -246,7 +246,7 @@ static int end_month(struct making *m, const char *folder, int32_t month, int *f
 
 static int32_t month_of(const struct archive_case *c)
 {
-	return clock_date_number(c->opened_ms, clock_utc_min(c->opened_ms)) / 100;
+	return c->opened_day / 100;
 }
 
 static int draw_all(struct making *m, const struct archive *a, const char *folder, int *files)

@@ -10,6 +10,7 @@
 #include "base/file.h"
 #include "code/own-codes.h"
 #include "record/archive.h"
+#include "report/days.h"
 #include "tool/archive-slips.h"
 #include "tool/audit-record.h"
 #include "tool/audit.h"
@@ -152,7 +153,7 @@ static void certify_cases(struct document *d, const struct archive *a)
 		json_t *cells = document_row(rows);
 		snprintf(number, sizeof number, "%d", (int)a->cases[i].case_no);
 		snprintf(slips, sizeof slips, "%d", a->cases[i].n_slips);
-		day_of(a->cases[i].opened_ms, day);
+		day_text(a->cases[i].opened_day, day);
 		document_cell(cells, number);
 		document_cell(cells, day);
 		document_cell(cells, slips);

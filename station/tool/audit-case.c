@@ -148,9 +148,27 @@ static void tell_how(const struct case_events *all, int at, char *out)
 		add(out, RW_CASE_UNDONE);
 }
 
+/* The same hour comes twice where clocks are put back. */
+static int clocks_change(const struct case_events *all)
+{
+	for (int i = 1; i < all->count; i++)
+		if (all->list[i].at.utc_min != all->list[0].at.utc_min)
+			return 1;
+	return 0;
+}
+
+static void tell_when(struct moment at, int with_zone, char out[26])
+{
+	clock_text_full(at.wall_ms, at.utc_min, out);
+	out[10] = ' ';
+	if (!with_zone)
+		out[19] = 0;
+}
+
 static void tell_events(struct document *d, const struct case_events *all, struct known *k, int rows_max)
 {
 	char when[26], who[DETAIL_MAX], what[DETAIL_MAX], how[DETAIL_MAX];
+	int with_zone = clocks_change(all);
 	document_section(d, "events", RW_CASE_EVENTS);
 	if (all->count > rows_max)
 		document_says(d, RW_CASE_MORE, all->count - rows_max);
@@ -159,9 +177,7 @@ static void tell_events(struct document *d, const struct case_events *all, struc
 	for (int i = 0; i < all->count && i < rows_max; i++) {
 		const struct event *e = &all->list[i];
 		learn(k, e);
-		clock_text_full(e->at.wall_ms, e->at.utc_min, when);
-		when[10] = ' ';
-		when[19] = 0;
+		tell_when(e->at, with_zone, when);
 		tell_who(k, e, who);
 		tell_of_what(k, e, what);
 		tell_how(all, i, how);

@@ -23,7 +23,7 @@ static int was_room(void *context, int32_t room)
 	return room > 0;
 }
 
-static int read_given(struct plan *p, const char *file, struct recorded *settings, struct error *e)
+int audit_plan_read(struct plan *p, const char *file, struct recorded *settings, struct error *e)
 {
 	_cleanup_(buf_free) struct buf text = {0};
 	int n = file_read(file, &text);
@@ -77,7 +77,7 @@ int audit_plan(struct plan *p, struct record *r, const char *given, struct recor
 	if (given && strcmp(given, "none") == 0)
 		return 0;
 	audit_place(r, &(struct audit_folder){"XDG_DATA_HOME", ".local/share"}, "theatre-list", file);
-	int n = given ? read_given(&later, given, settings, e) : 0;
+	int n = given ? audit_plan_read(&later, given, settings, e) : 0;
 	if (n == 0)
 		n = read_kept(p, file, e);
 	if (n == 0 && given)

@@ -20,15 +20,18 @@
 
 #define SAMPLE_MAX DOCUMENT_ROWS_MAX
 
-static const char options[] = "file= seed= list= json csv pdf=";
-static const char usage[] = "usage: bandtally audit sample COUNT --seed S [--list CSV] (--json | --csv | "
-                            "--pdf FILE) [--file RECORD]\n"
-                            "Draws COUNT slips of the record, to be found among the papers; with a theatre "
-                            "list COUNT of its planned\n"
-                            "operations, to be found in the record. The same seed draws the same ones again. "
-                            "On paper it is a sheet to\n"
-                            "tick, and says what it would still allow if all were right.\n"
-                            "Exit codes: 0 made, 1 failed, 2 wrong usage.\n";
+static const char options[] = "file= seed= list= planned json csv pdf=";
+static const char usage[] =
+    "usage: bandtally audit sample COUNT --seed S [--planned | --list CSV] (--json | --csv | --pdf FILE) "
+    "[--file RECORD]\n"
+    "Draws COUNT slips of the record, to be found among the papers. The same seed draws the same ones "
+    "again. On\n"
+    "paper it is a sheet to tick, and says what it would still allow if all were right.\n"
+    "  --planned       COUNT planned operations, to be found in the record: of the theatre lists that "
+    "'bandtally\n"
+    "                  audit report --list' kept\n"
+    "  --list CSV      the same of this theatre list alone, which is not kept\n"
+    "Exit codes: 0 made, 1 failed, 2 wrong usage.\n";
 
 struct drawing {
 	int32_t count, population;
@@ -134,85 +137,105 @@ static int sample_slips(struct drawing *g, struct record *r, const struct record
 
 /* --- from a theatre list to the record --------------------------------------------------------------------------- */
 
-struct day_count {
-	int32_t day, room;
-	int count;
+struct drawn_slots {
+	const struct plan *plan;
+	const struct drawing *g;
+	int recorded[SAMPLE_MAX]; /* cases of the room and day of each that was drawn */
 };
+
+static const struct plan_slot *slot_of(const struct drawn_slots *d, int i)
+{
+	return &d->plan->slots[d->g->drawn[i]];
+}
 
 static int count_case(void *context, const struct case_edges *c)
 {
-	struct day_count *d = context;
-	d->count +=
-	    c->room == d->room && clock_date_number(c->opened_ms, clock_utc_min(c->opened_ms)) == d->day;
+	struct drawn_slots *d = context;
+	for (int i = 0; i < d->g->count; i++)
+		d->recorded[i] += c->room == slot_of(d, i)->room && c->opened_day == slot_of(d, i)->day;
 	return 0;
 }
 
-static int add_slot(struct record *r, const struct recorded *settings, json_t *rows,
-                    const struct plan_slot *slot, struct error *e)
+static int count_cases(struct drawn_slots *d, struct record *r, struct error *e)
 {
-	struct day_count d = {.day = slot->day, .room = slot->room};
 	int64_t after = 0;
-	char text[24];
-	const struct room *room = recorded_room(settings, slot->room);
 	int n = 0;
 	do
-		n = record_each_case(r, after, 100000, count_case, &d, &after, e);
+		n = record_each_case(r, after, 100000, count_case, d, &after, e);
 	while (n == 0 && after);
-	if (n < 0)
-		return n;
-	json_t *cells = document_row(rows);
+	return n;
+}
+
+static void add_slot(const struct drawn_slots *d, int i, const struct recorded *settings)
+{
+	char text[24];
+	const struct plan_slot *slot = slot_of(d, i);
+	const struct room *room = recorded_room(settings, slot->room);
+	json_t *cells = document_row(d->g->rows);
 	day_text(slot->day, text);
 	document_cell(cells, text);
 	document_cell(cells, room ? room->name : "");
 	snprintf(text, sizeof text, "%d", slot->slot);
 	document_cell(cells, text);
-	snprintf(text, sizeof text, "%d", d.count);
+	snprintf(text, sizeof text, "%d", d->recorded[i]);
 	document_cell(cells, text);
 	document_cell(cells, RW_SAMPLE_BOX);
-	return 0;
 }
 
-static int is_room(void *context, int32_t room)
+/* Those of a digit alone. */
+static void keep_digits(struct plan *p)
 {
-	return recorded_room(context, room) != NULL;
-}
-
-static int sample_plan(struct drawing *g, struct record *r, struct recorded *settings, const char *site,
-                       const char *file, struct error *e)
-{
-	_cleanup_(buf_free) struct buf text = {0};
-	struct plan p = {0};
-	int n = file_read(file, &text);
-	if (n < 0)
-		return error_set(e, n, "the theatre list %.300s cannot be read: %s: check the path", file,
-		                 strerror(-n));
-	n = plan_read(&p, text.data ? text.data : "", text.size, is_room, settings, e);
 	size_t planned = 0;
-	for (size_t i = 0; n == 0 && i < p.count; i++)
-		if (p.slots[i].digit)
-			p.slots[planned++] = p.slots[i];
-	g->population = (int32_t)planned;
+	for (size_t i = 0; i < p->count; i++)
+		if (p->slots[i].digit)
+			p->slots[planned++] = p->slots[i];
+	p->count = planned;
+}
+
+static int draw_plan(struct drawing *g, struct plan *p, struct record *r, const struct recorded *settings,
+                     const char *site, struct error *e)
+{
+	struct drawn_slots d = {.plan = p, .g = g};
+	keep_digits(p);
+	g->population = (int32_t)p->count;
+	int n = begin(g, site, RW_SAMPLE_TITLE_LIST,
+	              RW_SAMPLE_DATE "|" RW_SAMPLE_ROOM "|" RW_SAMPLE_SLOT "|" RW_SAMPLE_RECORDED
+	                             "|" RW_SAMPLE_FOUND,
+	              "planned operations", e);
 	if (n == 0)
-		n = begin(g, site, RW_SAMPLE_TITLE_LIST,
-		          RW_SAMPLE_DATE "|" RW_SAMPLE_ROOM "|" RW_SAMPLE_SLOT "|" RW_SAMPLE_RECORDED
-		                         "|" RW_SAMPLE_FOUND,
-		          "planned operations", e);
-	for (int32_t i = 0; n == 0 && i < g->count; i++)
-		n = add_slot(r, settings, g->rows, &p.slots[g->drawn[i]], e);
+		n = count_cases(&d, r, e);
+	for (int i = 0; n == 0 && i < g->count; i++)
+		add_slot(&d, i, settings);
+	return n;
+}
+
+/* Of the list that is given alone, or of those that reports kept. */
+static int sample_plan(struct drawing *g, struct record *r, struct recorded *settings, const char *site,
+                       const char *list, struct error *e)
+{
+	struct plan p = {0};
+	int n = list ? audit_plan_read(&p, list, settings, e) : audit_plan(&p, r, NULL, settings, e);
+	if (n == 0 && !list)
+		n = error_set(e, -ENOENT,
+		              "no theatre list is kept of this record: give one with --list, here or to "
+		              "'bandtally audit report'");
+	if (n >= 0)
+		n = draw_plan(g, &p, r, settings, site, e);
 	plan_deinit(&p);
 	return n;
 }
 
 /* --- all of it ------------------------------------------------------------------------------------------------------- */
 
-static int draw(struct drawing *g, struct record *r, const char *list, struct error *e)
+static int draw(struct drawing *g, struct record *r, int planned, const char *list, struct error *e)
 {
 	struct recorded *settings = calloc(1, sizeof *settings);
 	int n = settings ? audit_settings(r, settings, e)
 	                 : error_set(e, -ENOMEM, "cannot draw a sample: out of memory: close other programs");
 	const char *site = n < 0 ? "" : *settings->site_name ? settings->site_name : settings->site;
 	if (n == 0)
-		n = list ? sample_plan(g, r, settings, site, list, e) : sample_slips(g, r, settings, site, e);
+		n = planned ? sample_plan(g, r, settings, site, list, e)
+		            : sample_slips(g, r, settings, site, e);
 	free(settings);
 	free(g->drawn);
 	return n;
@@ -239,11 +262,13 @@ int audit_sample(int argc, char **argv)
 	r = audit_give_read(&w, options, usage);
 	if (r)
 		return r;
+	const char *list = words_value(&w, options, "list");
+	int planned = words_given(&w, options, "planned");
 	g.count = count;
 	g.seed = seed;
 	int n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);
 	if (n == 0)
-		n = draw(&g, record, words_value(&w, options, "list"), &e);
+		n = draw(&g, record, planned || list, list, &e);
 	audit_done(record, held);
 	_cleanup_(json_drop) json_t *doc = g.d.whole;
 	return n < 0 ? client_fail(&e) : audit_give(doc, &w, options);

@@ -36,5 +36,7 @@ struct plan;
 struct recorded;
 int audit_plan(struct plan *p, struct record *r, const char *given, struct recorded *settings,
                struct error *e);
+/* One theatre list alone, of which nothing is kept. 0 or a negative errno with `e`; the caller's likewise. */
+int audit_plan_read(struct plan *p, const char *file, struct recorded *settings, struct error *e);
 
 #endif

@@ -35,3 +35,9 @@ says 'planned operations are drawn from a list' 'sample,cell,sample row 3,Slot,1
 cells 'Cases recorded that day' | grep -qx 0 || fail 'a day without a case is not told'
 cells 'Cases recorded that day' | grep -qvx 0 || fail 'a day with cases is not told'
 refuses 'those that are not of a digit are not drawn' 1 'draw fewer' bt audit sample 4 --seed 1 --csv --list "$root/list.csv"
+refuses 'where no list was kept, none is drawn from' 1 'no theatre list is kept' bt audit sample 2 --seed 1 --csv --planned
+bt audit report --year "${day%%-*}" --json --list "$root/list.csv" >/dev/null 2>&1 || fail 'no report keeps the list'
+bt audit sample 3 --seed 1 --csv --list "$root/list.csv" >"$root/given"
+says 'what a report kept is drawn from without being given again' 'sample,cell,sample row 3,Slot,1' bt audit sample 3 --seed 1 --csv --planned
+cmp -s "$root/out" "$root/given" || fail 'others are drawn than of the list itself'
+ok 'the same of it as of the list itself'

@@ -85,6 +85,16 @@ int record_each(struct record *r, int32_t case_no, record_event_fn each, void *c
 	return n;
 }
 
+int record_read_through(struct record *r, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	int code = SQLITE_ROW, n = store_prepare(r, &s, "SELECT sum(length(payload)) FROM event", e);
+	if (n == 0)
+		code = sqlite3_step(s);
+	sqlite3_finalize(s);
+	return code == SQLITE_ROW ? n : store_fault(r, code, "read the record", e);
+}
+
 int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
                         struct error *e)
 {

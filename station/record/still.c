@@ -26,10 +26,12 @@ static int open_readable(struct record **out, const char *file, const char *name
 		sqlite3_db_config(r->db, SQLITE_DBCONFIG_ENABLE_QPSG, 1, NULL);
 	if (n == 0)
 		n = store_version(r, &r->schema, e);
-	if (n == 0 && (r->schema < 1 || r->schema > RECORD_SCHEMA))
-		n = error_set(e, r->schema > RECORD_SCHEMA ? -EPROTO : -EUCLEAN,
+	if (n == 0 && r->schema > RECORD_SCHEMA)
+		n = error_set(e, -EPROTO,
 		              "%s has schema %d, this program reads 1 to %d: use the version that wrote it",
 		              file, r->schema, RECORD_SCHEMA);
+	if (n == 0 && r->schema < 1)
+		n = error_set(e, -EUCLEAN, "%s holds no record: keep the file, restore a backup", file);
 	if (n == 0)
 		n = store_prepare_all(r, e);
 	if (n < 0) {

@@ -68,6 +68,9 @@ int record_load_from(struct record *r, int64_t after, struct station *st, struct
  * starts of the station, and the last mark in time before each. The callback returns 0 to go on. */
 typedef int (*record_event_fn)(void *context, const struct event *e);
 int record_each(struct record *r, int32_t case_no, record_event_fn each, void *context, struct error *e);
+/* Each byte of each event can be had from the disk: asked before something is told that would break off in the middle. 0 or a
+ * negative errno with `e`. */
+int record_read_through(struct record *r, struct error *e);
 
 /* Each event of one kind that belongs to no case. */
 int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,

@@ -114,15 +114,13 @@ static int write_csv(void *context, const struct event *e)
 static int export_events(struct record *r, int json, struct error *e)
 {
 	_cleanup_(buf_free) struct buf line = {0};
-	if (!json)
+	int n = record_read_through(r, e);
+	if (n == 0 && !json)
 		fputs("seq,case,room,when,boot,boot_ms,kind,person,other,how,what,item,digit,n,line,lot,"
 		      "identity,"
 		      "keyed,late,text\r\n",
 		      stdout);
-	int n = record_each(r, 0, json ? write_json : write_csv, &line, e);
-	if (n == 0 && (fflush(stdout) != 0 || ferror(stdout)))
-		n = error_set(e, -EIO, "the export could not be written whole: make room, and ask again");
-	return n;
+	return n == 0 ? record_each(r, 0, json ? write_json : write_csv, &line, e) : n;
 }
 
 /* --- one case ----------------------------------------------------------------------------------------------------- */

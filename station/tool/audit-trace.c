@@ -162,6 +162,26 @@ static int tell_case(struct tracing *t, json_t *rows, const struct case_row *row
 	return 0;
 }
 
+/* None of them is passed over as if it had nothing. */
+static void tell_unread(struct tracing *t)
+{
+	char numbers[TEXT_MAX] = "", number[16];
+	int cases = 0;
+	for (size_t i = 0; i < t->summary.count; i++) {
+		size_t used = strlen(numbers);
+		if (!(t->summary.rows[i].marks & CASE_UNFOLLOWED))
+			continue;
+		snprintf(number, sizeof number, "%d", (int)t->summary.rows[i].case_no);
+		if (used + sizeof number + 5 < sizeof numbers)
+			snprintf(numbers + used, sizeof numbers - used, "%s%s", cases ? ", " : "", number);
+		else if (numbers[used - 1] != '.')
+			strcat(numbers, " ...");
+		cases++;
+	}
+	if (cases)
+		document_says(&t->d, RW_TRACE_UNREAD, cases, numbers);
+}
+
 static int tell_forward(struct tracing *t, struct error *e)
 {
 	int n = 0;
@@ -180,6 +200,7 @@ static int tell_forward(struct tracing *t, struct error *e)
 	}
 	if (!json_array_size(rows))
 		document_says(&t->d, "%s", RW_TRACE_NONE);
+	tell_unread(t);
 	if (t->further)
 		document_says(&t->d, RW_TRACE_LATER, t->further);
 	return n;

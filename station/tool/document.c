@@ -130,6 +130,18 @@ static int csv_line(struct buf *out, const char *const fields[8])
 	return n;
 }
 
+static int csv_says(struct buf *out, const char *section, const char *name, const json_t *sentences)
+{
+	size_t i;
+	const json_t *x;
+	int n = 0;
+	json_array_foreach(sentences, i, x) n =
+	    n < 0 ? n
+	          : csv_line(out, (const char *const[8]){section, "says", name, NULL, json_string_value(x),
+	                                                 NULL, NULL, NULL});
+	return n;
+}
+
 static const char *thousandths(const json_t *x, const char *key, char out[32])
 {
 	const json_t *value = json_object_get(x, key);
@@ -146,14 +158,19 @@ static int csv_charts(struct buf *out, const json_t *section)
 	int n = 0;
 	char value[32], lower[32], upper[32];
 	json_array_foreach(json_object_get(section, "charts"), i, c)
-	    json_array_foreach(json_object_get(c, "points"), k, p) n =
-	        n < 0 ? n
-	              : csv_line(out, (const char *const[8]){
-	                                  json_text(section, "name"),
-	                                  json_truth(p, "running") ? "running" : "point",
-	                                  json_text(c, "name"), json_text(p, "label"),
-	                                  thousandths(p, "value", value), thousandths(p, "lower", lower),
-	                                  thousandths(p, "upper", upper), json_text(p, "signal")});
+	{
+		json_array_foreach(json_object_get(c, "points"), k, p) n =
+		    n < 0 ? n
+		          : csv_line(out, (const char *const[8]){
+		                              json_text(section, "name"),
+		                              json_truth(p, "running") ? "running" : "point",
+		                              json_text(c, "name"), json_text(p, "label"),
+		                              thousandths(p, "value", value), thousandths(p, "lower", lower),
+		                              thousandths(p, "upper", upper), json_text(p, "signal")});
+		n = n < 0 ? n
+		          : csv_says(out, json_text(section, "name"), json_text(c, "name"),
+		                     json_object_get(c, "says"));
+	}
 	return n;
 }
 
@@ -183,6 +200,7 @@ int document_csv(const json_t *document, struct buf *out)
 	size_t i, k;
 	const json_t *s, *x;
 	int n = buf_add_text(out, "section,kind,name,label,value,lower,upper,signal\r\n");
+	n = n < 0 ? n : csv_says(out, "about", NULL, json_object_get(document, "about"));
 	json_array_foreach(json_object_get(document, "sections"), i, s)
 	{
 		json_array_foreach(json_object_get(s, "figures"), k, x) n =
@@ -190,6 +208,7 @@ int document_csv(const json_t *document, struct buf *out)
 		          : csv_line(out, (const char *const[8]){json_text(s, "name"), "figure",
 		                                                 json_text(x, "name"), json_text(x, "label"),
 		                                                 json_text(x, "value"), NULL, NULL, NULL});
+		n = n < 0 ? n : csv_says(out, json_text(s, "name"), NULL, json_object_get(s, "says"));
 		n = n < 0 ? n : csv_tables(out, s);
 		n = n < 0 ? n : csv_charts(out, s);
 	}

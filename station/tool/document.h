@@ -32,7 +32,8 @@ json_t *document_table(struct document *d, const char *name, const char *heads);
 json_t *document_row(json_t *rows); /* cells to be added */
 void document_cell(json_t *cells, const char *text);
 
-/* As lines of CSV (RFC 4180): section, kind, name, label, value, lower, upper, signal. 0 or -ENOMEM. */
+/* As lines of CSV (RFC 4180): section, kind, name, label, value, lower, upper, signal. Its sentences are values of kind `says`:
+ * a figure that is held back is no empty table. 0 or -ENOMEM. */
 int document_csv(const json_t *document, struct buf *out);
 
 #endif

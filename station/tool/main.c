@@ -1,4 +1,5 @@
 /* bandtally: the command for stores, audit and administration, and for whoever must type a code. */
+#include <poll.h>
 #include <signal.h>
 #include <stdio.h>
 #include <string.h>
@@ -33,6 +34,17 @@ static void usage(FILE *out)
 	        client_folder);
 }
 
+/* Half of an answer is none, but whoever reads it through a pipe may have enough before its end. */
+static int told_whole(int code)
+{
+	struct pollfd out = {.fd = 1, .events = POLLOUT};
+	int failed = fflush(stdout) != 0 || ferror(stdout);
+	if (!failed || code != EXIT_OK || (poll(&out, 1, 0) == 1 && out.revents & POLLERR))
+		return code;
+	fputs("bandtally: not all of it could be written: make room where it goes, and ask again\n", stderr);
+	return EXIT_FAILED;
+}
+
 int main(int argc, char **argv)
 {
 	int at = 1;
@@ -60,7 +72,7 @@ int main(int argc, char **argv)
 	}
 	for (size_t i = 0; at < argc && i < sizeof commands / sizeof *commands; i++)
 		if (strcmp(commands[i].name, argv[at]) == 0)
-			return commands[i].run(argc - at, argv + at);
+			return told_whole(commands[i].run(argc - at, argv + at));
 	if (at < argc)
 		fprintf(stderr, "bandtally: '%s' is no command: see below\n", argv[at]);
 	else

@@ -257,6 +257,7 @@
 #define RW_TRACE_OF_OVERRIDES "overrides, late entries and corrections"
 #define RW_TRACE_COMPARED "A lot is compared as it was scanned, letter for letter; one that reads much the same on its label may be another."
 #define RW_TRACE_NONE "The record has none. That is no proof that there was none: what nobody scanned is not in it."
+#define RW_TRACE_UNREAD "Cases with an event that cannot be read, so that it is not known whether they had it: %d (%s)." /* cases, their numbers */
 #define RW_TRACE_FORWARD "Forward: where it was used"
 #define RW_TRACE_BACK "Back: where it came from"
 #define RW_TRACE_CASE "Case"

@@ -165,3 +165,48 @@ int archive_make(struct archive *a, const char *folder, const char *file, int64_
 	record_close(live);
 	return n;
 }
+
+/* --- once more ------------------------------------------------------------------------------------------------- */
+
+/* What is chosen of the archive now is what left, but for what the hospital's store was not known to keep then. */
+static int judge_as_then(struct archive *a, struct record *live, const struct event *archived,
+                         struct error *e)
+{
+	struct event left;
+	a->leave = 0;
+	for (int i = 0; i < a->n_cases; i++) {
+		struct archive_case *c = &a->cases[i];
+		int n = c->why == STAYS_LEFT ? RECORD_HAS_NONE : record_case_left(live, c->case_no, &left);
+		if (n < 0)
+			return error_set(e, n,
+			                 "it cannot be read whether case %d left the record: %s: try again",
+			                 (int)c->case_no, strerror(-n));
+		if (n == RECORD_FOUND && left.seq == archived->seq)
+			c->why = STAYS_NOT;
+		else if (c->why == STAYS_NOT)
+			c->why = STAYS_UNSENT;
+		a->leave += c->why == STAYS_NOT;
+	}
+	a->events_leave = archived->head.seq;
+	return 0;
+}
+
+int archive_again(struct archive *a, struct record *live, const struct event *archived, const char *folder,
+                  const char *file, struct backup *out, struct error *e)
+{
+	struct record *r = NULL;
+	*a = (struct archive){0};
+	int n = backup_check(file, out, e);
+	if (n == 0 && out->events != archived->seq + 1)
+		n = error_set(
+		    e, -EUCLEAN,
+		    "%.300s does not end with what left the record: it is another file of that name", file);
+	if (n == 0)
+		n = record_open_copy(&r, file, e);
+	if (n == 0)
+		n = archive_choose(a, r, folder, archived->at.wall_ms, e);
+	if (n == 0)
+		n = judge_as_then(a, live, archived, e);
+	record_close(r);
+	return n;
+}

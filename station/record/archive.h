@@ -64,4 +64,10 @@ void archive_deinit(struct archive *a);
 int archive_make(struct archive *a, const char *folder, const char *file, int64_t now_ms, struct backup *out,
                  struct error *e);
 
+/* What left with the event `archived` of the record `live`, from the archive in `file`, which is read back: as archive_make()
+ * told it then, so that what was to be written beside the archive can be written once more. `folder` as above. 0 or a negative
+ * errno with `e`. */
+int archive_again(struct archive *a, struct record *live, const struct event *archived, const char *folder,
+                  const char *file, struct backup *out, struct error *e);
+
 #endif

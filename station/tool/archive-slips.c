@@ -40,6 +40,7 @@ struct making {
 	struct languages languages;
 	struct case_events events;
 	char work[PATH_MAX]; /* a folder of ours */
+	const char *name;    /* of the archive */
 	int n_files, n_slips;
 	struct error *e;
 };
@@ -198,7 +199,8 @@ static int take_over(const struct making *m, const char *folder, int32_t month)
 {
 	char from[PATH_MAX + 40], to[PATH_MAX + 40];
 	snprintf(from, sizeof from, "%s/month.pdf", m->work);
-	snprintf(to, sizeof to, "%s/slips-%04d-%02d.pdf", folder, (int)(month / 100), (int)(month % 100));
+	snprintf(to, sizeof to, "%.3900s/slips-%04d-%02d-of-%.*s.pdf", folder, (int)(month / 100),
+	         (int)(month % 100), (int)strcspn(m->name, "."), m->name);
 	int fd = open(from, O_RDWR | O_CLOEXEC);
 	int n = fd < 0 || fchmod(fd, 0640) < 0 || fsync(fd) < 0 || rename(from, to) < 0 ? -errno : 0;
 	if (fd >= 0)
@@ -287,7 +289,8 @@ static int begin(struct making *m, const char *file, const char *folder, const c
 int archive_slips(const struct archive *a, const char *file, const char *folder, const char *key_folder,
                   int *slips, int *files, struct error *e)
 {
-	struct making m = {.e = e};
+	const char *slash = strrchr(file, '/');
+	struct making m = {.e = e, .name = slash ? slash + 1 : file};
 	*files = 0;
 	int n = begin(&m, file, folder, key_folder);
 	if (n == 0)

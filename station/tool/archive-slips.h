@@ -13,8 +13,9 @@
 /* Whether ghostscript is here. 0, or -ENOENT with `e`. */
 int archive_slips_can(struct error *e);
 
-/* Writes slips-YYYY-MM.pdf into `folder` from the archive `file`, for the cases of `a` that left; `key_folder` holds the
- * station's key. `*slips` and `*files`: how many. 0 or a negative errno with `e`. */
+/* Writes slips-YYYY-MM-of-NAME.pdf into `folder` from the archive `file`, whose NAME.db it is, for the cases of `a` that left;
+ * `key_folder` holds the station's key. Other cases of a month may leave with a later archive, whose slips are another file.
+ * `*slips` and `*files`: how many. 0 or a negative errno with `e`. */
 int archive_slips(const struct archive *a, const char *file, const char *folder, const char *key_folder,
                   int *slips, int *files, struct error *e);
 

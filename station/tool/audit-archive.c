@@ -5,6 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <unistd.h>
 
 #include "base/clock.h"
 #include "base/file.h"
@@ -35,9 +36,16 @@ static const char usage[] =
     "keys, withdrawn badges, and where a thing that is found, or a slip that is read, belongs to.\n"
     "FOLDER, best on another disk, then has: the archive, the slips that left (PDF/A-1b, one file a month; "
     "--no-slips\n"
-    "leaves them out, and needs no ghostscript), and a certificate of what left, as PDF and JSON.\n"
+    "leaves them out, and needs no ghostscript), and a certificate of what left, as PDF and JSON. Where a "
+    "full "
+    "disk\n"
+    "or a power cut was before the certificate, the same command makes it and the slips again, and nothing "
+    "else.\n"
     "For root and the station's user.\n"
-    "Exit codes: 0 done, or nothing is to leave; 1 failed, and the record is as it was; 2 wrong usage.\n";
+    "Exit codes: 0 done, or nothing is to leave; 1 failed: the record is as it was, or the sentence says "
+    "that "
+    "the\n"
+    "archive is there; 2 wrong usage.\n";
 
 static const char *stays_words(enum stays_why why)
 {
@@ -196,37 +204,129 @@ static int write_certificate(const struct certified *c, const char *folder, cons
 	snprintf(path, sizeof path, "%s/%s-certificate.pdf", folder, stem);
 	if (n == 0 && print_document(doc, "--pdf", path) != 0)
 		n = -EIO;
-	return n < 0
-	           ? error_set(e, n, "the certificate cannot be written in %.300s: %s: the archive is there",
-	                       folder, strerror(-n))
-	           : 0;
+	return n < 0 ? error_set(e, n,
+	                         "the certificate cannot be written in %.300s: %s: the archive is there: "
+	                         "make room, and give the same command again",
+	                         folder, strerror(-n))
+	             : 0;
 }
 
 /* --- all of it -------------------------------------------------------------------------------------------------- */
 
-static int let_go(const char *folder, int with_slips, struct error *e)
+struct shelf { /* where it goes */
+	const char *folder;
+	char file[PATH_MAX + 80], stem[60]; /* the archive, and its name without .db */
+	int with_slips;
+};
+
+static void name_archive(struct shelf *s, const char *stem)
+{
+	snprintf(s->stem, sizeof s->stem, "%s", stem);
+	snprintf(s->file, sizeof s->file, "%.4000s/%s.db", s->folder, s->stem);
+}
+
+/* By the day; a further one of a day has a number behind it. */
+static void name_by_day(struct shelf *s, int64_t now)
+{
+	char stem[60], day[11];
+	day_of(now, day);
+	snprintf(stem, sizeof stem, "archive-%s", day);
+	name_archive(s, stem);
+	for (int i = 2; access(s->file, F_OK) == 0 && i < 100; i++) {
+		snprintf(stem, sizeof stem, "archive-%s-%d", day, i);
+		name_archive(s, stem);
+	}
+}
+
+/* What lies beside an archive: written again, it is the same again. */
+static int write_beside(const struct shelf *s, const struct archive *a, const struct backup *b,
+                        struct error *e)
+{
+	struct certified c = {.a = a, .archive = b, .name = strrchr(s->file, '/') + 1};
+	int n =
+	    s->with_slips ? archive_slips(a, s->file, s->folder, client_folder, &c.slips, &c.files, e) : 0;
+	if (n == 0)
+		n = write_certificate(&c, s->folder, s->file, s->stem, e);
+	if (n == 0)
+		printf("%s has all that there was, to event %" PRId64
+		       "; %d slips in %d files; %s-certificate.pdf\n",
+		       s->file, b->events, c.slips, c.files, s->stem);
+	return n;
+}
+
+static int has_certificate(const struct shelf *s)
+{
+	static const char *const forms[] = {"json", "pdf"};
+	char path[PATH_MAX + 80];
+	struct stat st;
+	for (size_t i = 0; i < sizeof forms / sizeof *forms; i++) {
+		snprintf(path, sizeof path, "%.4000s/%s-certificate.%s", s->folder, s->stem, forms[i]);
+		if (stat(path, &st) < 0 || !S_ISREG(st.st_mode))
+			return 0;
+	}
+	return 1;
+}
+
+struct unfinished {
+	struct shelf *shelf;
+	struct event archived;
+};
+
+static int look_at_shelf(void *context, const struct event *e)
+{
+	struct unfinished *u = context;
+	char stem[60];
+	snprintf(stem, sizeof stem, "%.*s", (int)strcspn(e->text, "."), e->text);
+	name_archive(u->shelf, stem);
+	if (access(u->shelf->file, F_OK) < 0 || has_certificate(u->shelf))
+		return 0;
+	u->archived = *e;
+	return 1;
+}
+
+/* Something left, and a full disk or a power cut was before its certificate: 1 where it is made now, 0 where there is none such,
+ * or a negative errno with `e`. */
+static int finish(struct shelf *s, struct error *e)
+{
+	struct unfinished u = {.shelf = s};
+	struct record *live = NULL;
+	struct archive a = {0};
+	struct backup b = {0};
+	char path[PATH_MAX];
+	snprintf(path, sizeof path, "%.3900s/" RECORD_FILE, client_folder);
+	int n = access(path, F_OK) == 0 ? record_open(&live, client_folder, e) : 0;
+	if (!live) /* which archive_make() says */
+		return n;
+	if (n == 0)
+		n = record_each_station(live, EV_ARCHIVED, look_at_shelf, &u, e);
+	if (n == 0 && u.archived.seq) {
+		printf("%s has no certificate: it is made now, and nothing further leaves\n", s->file);
+		n = archive_again(&a, live, &u.archived, client_folder, s->file, &b, e);
+		if (n == 0)
+			n = write_beside(s, &a, &b, e);
+		n = n < 0 ? n : 1;
+	}
+	archive_deinit(&a);
+	record_close(live);
+	return n;
+}
+
+static int let_go(struct shelf *s, struct error *e)
 {
 	struct archive a = {0};
 	struct backup b = {0};
-	char file[PATH_MAX + 80], stem[60], day[11];
 	int64_t now = clock_now().wall_ms;
-	day_of(now, day);
-	snprintf(stem, sizeof stem, "archive-%s", day);
-	snprintf(file, sizeof file, "%.4000s/%s.db", folder, stem);
-	struct certified c = {.a = &a, .archive = &b, .name = strrchr(file, '/') + 1};
-	int n = with_slips ? archive_slips_can(e) : 0;
+	int n = s->with_slips ? archive_slips_can(e) : 0;
 	if (n == 0)
-		n = archive_make(&a, client_folder, file, now, &b, e);
-	if (n == 0)
-		print_chosen(&a);
-	if (n == 0 && a.leave && with_slips)
-		n = archive_slips(&a, file, folder, client_folder, &c.slips, &c.files, e);
-	if (n == 0 && a.leave)
-		n = write_certificate(&c, folder, file, stem, e);
-	if (n == 0 && a.leave)
-		printf("%s has all that there was, to event %" PRId64
-		       "; %d slips in %d files; %s-certificate.pdf\n",
-		       file, b.events, c.slips, c.files, stem);
+		n = finish(s, e);
+	if (n == 0) {
+		name_by_day(s, now);
+		n = archive_make(&a, client_folder, s->file, now, &b, e);
+		if (n == 0)
+			print_chosen(&a);
+		if (n == 0 && a.leave)
+			n = write_beside(s, &a, &b, e);
+	}
 	archive_deinit(&a);
 	return n < 0 ? client_fail(e) : EXIT_OK;
 }
@@ -248,7 +348,8 @@ int audit_archive(int argc, char **argv)
 		error_set(&e, -ENOTDIR, "%.300s is no folder: make it, best on another disk", w.rest[0]);
 		return client_fail(&e);
 	}
-	return let_go(w.rest[0], !words_given(&w, options, "no-slips"), &e);
+	struct shelf shelf = {.folder = w.rest[0], .with_slips = !words_given(&w, options, "no-slips")};
+	return let_go(&shelf, &e);
 }
 
 /* --- keep --------------------------------------------------------------------------------------------------------- */

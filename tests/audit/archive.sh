@@ -50,9 +50,30 @@ sqlite3 "$root/data/record.db" "SELECT seq, hex(hash), payload FROM event ORDER 
 
 slips=--no-slips
 command -v gs >/dev/null && slips=
+day=$(date +%F)
+today=$root/shelf/archive-$day
+mkdir "$today-certificate.json" # where a file should be written
 # shellcheck disable=SC2086 # one option, or none
-says 'what is old and over leaves' 'do, with' bt audit archive $slips "$root/shelf"
+refuses 'where the certificate finds no room that is said, and how to go on' 1 'give the same command again' bt audit archive $slips "$root/shelf"
+grep -q 'do, with' "$root/out" || fail 'nothing left'
+rmdir "$today-certificate.json"
+left_once=$(asked 'SELECT count(*) FROM left_case')
+rm -f "$root"/shelf/slips-*
+mkdir "$today-certificate.pdf"
+# shellcheck disable=SC2086
+refuses 'and once more' 1 'give the same command again' bt audit archive $slips "$root/shelf"
+rmdir "$today-certificate.pdf"
+start # and has gone on since
+says 'another case is kept since' 'case 6 stays' bt audit keep 6 --for 'claim 2026-8'
+end
+# shellcheck disable=SC2086
+says 'the same command makes it, and what else lies beside the archive' 'nothing further leaves' bt audit archive $slips "$root/shelf"
+[ "$(asked 'SELECT count(*) FROM left_case')" = "$left_once" ] || fail 'further cases left'
+[ -f "$today-certificate.json" ] && [ -f "$today-certificate.pdf" ] || fail 'there is no certificate'
 archive=$(ls "$root"/shelf/archive-*.db)
+# shellcheck disable=SC2086
+says 'then it has nothing left to do' ' 0 do, with' bt audit archive $slips "$root/shelf"
+[ "$(ls "$root"/shelf/archive-*.db)" = "$archive" ] || fail 'there is a second archive'
 left=$(asked 'SELECT count(*) FROM left_case')
 stay=$(asked 'SELECT group_concat(case_no) FROM (SELECT DISTINCT case_no FROM event WHERE case_no > 0 AND case_no NOT IN (SELECT case_no FROM left_case) ORDER BY 1)')
 # of every fifth case the slip was not seen, and case 3 is kept
@@ -63,7 +84,7 @@ says 'and so is the record that goes on' 'numbered' bt audit verify --each-seal 
 sqlite3 "$archive" "SELECT seq, hex(hash), payload FROM event ORDER BY seq" >"$root/archived"
 head -n "$(wc -l <"$root/all")" "$root/archived" | cmp -s - "$root/all" || fail 'the archive is not what the record was'
 ok 'the archive has all that there was, letter for letter'
-sqlite3 "$root/data/record.db" "SELECT seq, hex(hash), payload FROM event ORDER BY seq" >"$root/stays"
+asked "SELECT seq, hex(hash), payload FROM event WHERE seq <= $(tail -n 1 "$root/archived" | cut -d '|' -f 1) ORDER BY seq" >"$root/stays"
 [ "$(comm -23 "$root/stays" "$root/archived" 2>/dev/null | wc -l)" = 0 ] || fail 'something in the record is otherwise than in the archive'
 [ "$(stat -c %s "$root/data/record.db")" -lt "$(stat -c %s "$archive")" ] || fail 'it is not smaller'
 ok 'what stays is as it was, and the file is smaller'
@@ -73,6 +94,8 @@ for names in joined digit-on item-in count-agreed; do
 done
 ok 'of a case that left nobody and no digit is there'
 grep -q 'Certificate' "$root/shelf/"*-certificate.json || fail 'no certificate'
+grep -q '"name":"cases","rows":\[{"cells":\["2",' "$root/shelf/"*-certificate.json || fail "the certificate does not name the cases: $(cat "$root/shelf/"*-certificate.json)"
+! grep -q 'has left' "$root/shelf/"*-certificate.json || fail 'what left with this archive is said to have left before'
 pdftotext -layout "$root/shelf/"*-certificate.pdf - | grep -q "Cases that left *$left" || fail 'the certificate counts otherwise'
 ok 'the certificate says how many'
 
@@ -95,6 +118,18 @@ says 'one of them is told with what stayed' 'left the record' bt audit case 2 --
 says 'and whole from the archive' 'digit-on' bt audit case 2 --json --file "$archive"
 says 'of a case that stayed everything is there' 'digit-on' bt audit case 3 --json
 says 'a trace says that cases left' 'cases left the record' bt audit trace --summary none --lot NONE --json
+
+# What was kept for something and is over leaves later, even on the same day.
+find "$root/shelf" -type f -exec sha256sum {} + >"$root/shelf-before"
+start
+says 'the claim is over' 'case 3 may leave' bt audit keep 3 --over 'settled 2026-11'
+end
+# shellcheck disable=SC2086
+says 'and then that case leaves' ' 1 do, with' bt audit archive $slips "$root/shelf"
+[ -f "$today-2.db" ] && [ -f "$today-2-certificate.pdf" ] || fail "the second archive of a day has no name of its own: $(ls "$root/shelf")"
+sha256sum --quiet -c "$root/shelf-before" || fail 'a later archive wrote over what lay there'
+ok 'beside what lies there already'
+says 'the record still proves itself' 'numbered' bt audit verify --each-seal --indexes
 
 # Somebody helps along.
 while read -r harm; do

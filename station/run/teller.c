@@ -9,6 +9,7 @@
 #include "base/name.h"
 #include "code/own-codes.h"
 #include "decide/next.h"
+#include "record/case-events.h"
 #include "run/doubt.h"
 #include "stock/bench-view.h"
 #include "tell/rooms.h"
@@ -17,43 +18,23 @@
 
 /* --- stories and slips -------------------------------------------------------------------------- */
 
-struct collected {
-	struct event *events;
-	int count, room;
-};
-
-static int collect(void *context, const struct event *e)
-{
-	struct collected *all = context;
-	if (all->count == all->room) {
-		int room = all->room ? all->room * 2 : 64;
-		struct event *more = realloc(all->events, sizeof *more * (size_t)room);
-		if (!more)
-			return -ENOMEM;
-		all->events = more;
-		all->room = room;
-	}
-	all->events[all->count++] = *e;
-	return 0;
-}
-
 /* The event that first queued the slip: up to it the paper is told. NULL where the slip is not of this case. */
-static const struct event *first_queued(const struct collected *all, int32_t slip)
+static const struct event *first_queued(const struct case_events *all, int32_t slip)
 {
 	for (int i = 0; i < all->count; i++)
-		if (all->events[i].kind == EV_SLIP_QUEUED && all->events[i].n == slip)
-			return &all->events[i];
+		if (all->list[i].kind == EV_SLIP_QUEUED && all->list[i].n == slip)
+			return &all->list[i];
 	return NULL;
 }
 
 int teller_language(const struct core *c, int32_t case_no, int32_t slip, char *out, size_t size,
                     struct error *e)
 {
-	struct collected all = {0};
-	int n = record_each(c->record, case_no, collect, &all, e);
+	struct case_events all = {0};
+	int n = case_events_read(&all, c->record, case_no, e);
 	const struct event *own = first_queued(&all, slip);
 	snprintf(out, size, "%s", own ? own->text : "");
-	free(all.events);
+	case_events_deinit(&all);
 	return n == -ENOMEM ? error_set(e, n, "slip %d: out of memory: try again", (int)slip) : n;
 }
 
@@ -74,8 +55,8 @@ static int note_archive(struct record *r, int32_t case_no, struct story *story, 
 static int read_story(struct story **out, const struct core *c, int32_t case_no, int32_t slip, int64_t *seq,
                       struct moment *at, const struct language **language, struct error *e)
 {
-	struct collected all = {0};
-	int n = record_each(c->record, case_no, collect, &all, e);
+	struct case_events all = {0};
+	int n = case_events_read(&all, c->record, case_no, e);
 	const struct event *own = n == 0 && slip ? first_queued(&all, slip) : NULL;
 	if (n == 0 && all.count && slip && !own)
 		n = error_set(e, -ENODATA, "slip %d is not of case %d: see 'bandtally print list'", (int)slip,
@@ -84,9 +65,8 @@ static int read_story(struct story **out, const struct core *c, int32_t case_no,
 	*language = own ? languages_find(&c->languages, own->text) : NULL;
 	*at = own ? own->at : core_now(c);
 	if (n == 0)
-		n = story_make(out, *language, all.events, own ? (int)(own - all.events) + 1 : all.count,
-		               *at);
-	free(all.events);
+		n = story_make(out, *language, all.list, own ? (int)(own - all.list) + 1 : all.count, *at);
+	case_events_deinit(&all);
 	if (n == 0)
 		n = note_archive(c->record, case_no, *out, e);
 	if (n == -ENOENT)
@@ -98,32 +78,16 @@ static int read_story(struct story **out, const struct core *c, int32_t case_no,
 	return n;
 }
 
-static int take_past(void *context, const struct event *e)
-{
-	return past_take(context, e);
-}
-
 static int read_past(struct past *p, const struct core *c, int64_t to, struct error *e)
 {
 	past_init(p, to, &c->station);
-	int n = record_each_setting(c->record, take_past, p, e);
+	int n = record_each_setting(c->record, past_take, p, e);
 	return n == -ENOMEM ? error_set(e, n, "the record cannot be read: out of memory: try again") : n;
 }
 
-static int sign(const struct core *c, const struct slip_source *from, json_t *document)
+static int sign(const void *seal, const json_t *summary, struct buf *jws)
 {
-	_cleanup_(buf_free) struct buf jws = {0};
-	char record[80], hash[9];
-	_cleanup_(json_drop) json_t *summary = slip_summary(from);
-	json_object_set_new(summary, "incarnation", json_integer(station_incarnation(&c->station)));
-	snprintf(hash, sizeof hash, "%.8s", from->chain);
-	say_part_in(from->language, SAY(RECORD_AT, .event = (int32_t)from->seq, .code = hash), record,
-	            sizeof record);
-	json_object_set_new(document, "record", json_string(record));
-	int n = seal_jws(c->seal, summary, &jws);
-	if (n == 0)
-		json_object_set_new(document, "jws", json_string(jws.data));
-	return n;
+	return seal_jws(seal, summary, jws);
 }
 
 /* Everything of a slip's copy; what is made is freed by drop(). */
@@ -196,7 +160,9 @@ static json_t *make(const struct core *c, int32_t case_no, int32_t slip, enum sl
 	                                 .seq = told.seq,
 	                                 .chain = hex};
 	json_t *document = slip_document(&from);
-	int n = !document ? -ENOMEM : slip ? sign(c, &from, document) : 0;
+	int n = !document ? -ENOMEM
+	        : slip    ? slip_sign(&from, station_incarnation(&c->station), sign, c->seal, document)
+	                  : 0;
 	drop(&told);
 	if (n == -ENOMEM || json_memory_failed() != failed) { /* no paper that lacks something */
 		json_decref(document);

@@ -43,8 +43,9 @@ static int is_nearest(struct past *p, const struct event *e)
 	return e->what < SETTING_KINDS && !(p->known >> e->what & 1) && same(e->at, p->later);
 }
 
-int past_take(struct past *p, const struct event *e)
+int past_take(void *past, const struct event *e)
 {
+	struct past *p = past;
 	if (e->kind == EV_STAFF_SET)
 		return e->seq <= p->to || !staff_find(&p->staff, e->staff.number)
 		           ? staff_set(&p->staff, &e->staff)

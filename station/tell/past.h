@@ -20,7 +20,7 @@ void past_deinit(struct past *p);
 
 /* Takes one event, in the order of the record. A setting that was not recorded by then is taken from the start that first
  * recorded it: it is nearest. 0 or -ENOMEM. */
-int past_take(struct past *p, const struct event *e);
+int past_take(void *past, const struct event *e);
 
 const char *past_room_name(const struct past *p, const struct language *language, int32_t room);
 

@@ -224,3 +224,20 @@ json_t *slip_summary(const struct slip_source *from)
 	json_object_set_new(o, "chain", json_string(from->chain));
 	return o;
 }
+
+int slip_sign(const struct slip_source *from, int32_t incarnation, slip_sign_fn sign, const void *by,
+              json_t *document)
+{
+	_cleanup_(buf_free) struct buf jws = {0};
+	char record[80], hash[9];
+	_cleanup_(json_drop) json_t *summary = slip_summary(from);
+	json_object_set_new(summary, "incarnation", json_integer(incarnation));
+	snprintf(hash, sizeof hash, "%.8s", from->chain);
+	say_part_in(from->language, SAY(RECORD_AT, .event = (int32_t)from->seq, .code = hash), record,
+	            sizeof record);
+	json_object_set_new(document, "record", json_string(record));
+	int n = sign(by, summary, &jws);
+	if (n == 0)
+		json_object_set_new(document, "jws", json_string(jws.data));
+	return n;
+}

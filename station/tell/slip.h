@@ -1,6 +1,6 @@
 /* The document of a slip: what the events of one case say, in the form that labels/slip-fields.c states.
  *
- * Nothing here signs: the document comes without its "jws", and beside it what the station's key is to sign.
+ * Nothing here signs: the document comes without its "jws", which whoever has the station's key makes of what is handed to it.
  * The same values give the same document: all that a further copy says otherwise is its number, when it was made and in
  * whose words (rule 25).
  */
@@ -39,5 +39,11 @@ json_t *slip_document(const struct slip_source *from);
 /* The summary that the station's key signs for the slip's QR: slip, copy, site, room, case, outcome, ended_ms,
  * seq, chain. A new reference. */
 json_t *slip_summary(const struct slip_source *from);
+
+/* Puts into the document at which event of the record it was told, and the "jws" that `sign` appends to the buffer: of the
+ * summary and the record's incarnation. 0, or the negative errno of `sign`. */
+typedef int (*slip_sign_fn)(const void *by, const json_t *summary, struct buf *jws);
+int slip_sign(const struct slip_source *from, int32_t incarnation, slip_sign_fn sign, const void *by,
+              json_t *document);
 
 #endif

@@ -12,8 +12,8 @@
 
 #include "base/clock.h"
 #include "base/file.h"
+#include "record/case-events.h"
 #include "tell/slip.h"
-#include "tool/audit-record.h"
 #include "tool/print.h"
 #include "words/languages.h"
 
@@ -45,25 +45,9 @@ struct making {
 	struct error *e;
 };
 
-static int take_past(void *context, const struct event *ev)
+static int sign(const void *seal, const json_t *summary, struct buf *jws)
 {
-	return past_take(context, ev);
-}
-
-static int sign(const struct making *m, const struct slip_source *from, json_t *document)
-{
-	_cleanup_(buf_free) struct buf jws = {0};
-	char record[80], hash[9];
-	_cleanup_(json_drop) json_t *summary = slip_summary(from);
-	json_object_set_new(summary, "incarnation", json_integer(station_incarnation(m->st)));
-	snprintf(hash, sizeof hash, "%.8s", from->chain);
-	say_part_in(from->language, SAY(RECORD_AT, .event = (int32_t)from->seq, .code = hash), record,
-	            sizeof record);
-	json_object_set_new(document, "record", json_string(record));
-	int n = seal_jws(m->seal, summary, &jws);
-	if (n == 0)
-		json_object_set_new(document, "jws", json_string(jws.data));
-	return n;
+	return seal_jws(seal, summary, jws);
 }
 
 /* Told up to its own event, as its first copy was. */
@@ -92,7 +76,7 @@ static json_t *document_of(struct making *m, const struct event *own, struct sto
 	                                 .seq = own->seq,
 	                                 .chain = hex};
 	json_t *document = slip_document(&from);
-	if (document && sign(m, &from, document) < 0) {
+	if (document && slip_sign(&from, station_incarnation(m->st), sign, m->seal, document) < 0) {
 		json_decref(document);
 		document = NULL;
 	}
@@ -109,7 +93,7 @@ static int draw_slip(struct making *m, int at)
 	past_init(&past, own->seq, m->st);
 	int n = story_make(&story, language, m->events.list, at + 1, own->at);
 	if (n == 0)
-		n = record_each_setting(m->r, take_past, &past, m->e);
+		n = record_each_setting(m->r, past_take, &past, m->e);
 	_cleanup_(json_drop) json_t *document = n == 0 ? document_of(m, own, story, &past, language) : NULL;
 	past_deinit(&past);
 	free(story);

@@ -1,5 +1,5 @@
 /* What the commands of an audit look at: a record that no station writes meanwhile, the keys that its seals and slips are held
- * against, its settings and the events of a case. */
+ * against, and its settings. */
 #ifndef BANDTALLY_TOOL_AUDIT_RECORD_H
 #define BANDTALLY_TOOL_AUDIT_RECORD_H
 
@@ -7,6 +7,7 @@
 
 #include "base/error.h"
 #include "count/recorded.h"
+#include "record/case-events.h"
 #include "record/keys.h"
 #include "record/store.h"
 
@@ -32,14 +33,6 @@ void audit_place(struct record *r, const struct audit_folder *folder, const char
 
 /* How many cases left the record, and the last event that says so. 0 or a negative errno with `e`. */
 int audit_left(struct record *r, int *cases, struct event *archived, struct error *e);
-
-/* The events of one case, in order, as record_each() has them; all zero before the first. Each read forgets the case before. */
-struct case_events {
-	struct event *list;
-	int count, room;
-};
-int case_events_read(struct case_events *all, struct record *r, int32_t case_no, struct error *e);
-void case_events_deinit(struct case_events *all);
 
 /* Somebody looks at what names people: the running station records it, and why, before anything is shown. `what`: "case" or
  * "person", and its number. 0 or a negative errno with `e`. */

@@ -177,6 +177,9 @@ VARIANTS = [
     ("a reference to nothing", lambda b: put(first(b, "Observation")["device"], "reference", "urn:uuid:99999999-9999-4999-8999-999999999999")),
     ("a reference to what it may not be", lambda b: put(first(b, "Observation")["device"], "reference", first(b, "Observation")["partOf"][0]["reference"])),
     ("one name for two entries", lambda b: put(b["entry"][2], "fullUrl", b["entry"][1]["fullUrl"])),
+    ("base64 that ends in its middle", lambda b: put(first(b, "DocumentReference")["content"][0]["attachment"], "data", "QUJDR")),
+    ("an empty object", lambda b: put(first(b, "Procedure"), "code", {})),
+    ("a resource that R4 has not", lambda b: put(first(b, "Procedure"), "resourceType", "Operation")),
     ("an empty text", lambda b: put(first(b, "Procedure")["code"], "text", "")),
 ]
 

@@ -261,6 +261,24 @@ static int make_signs(struct figures *f, const struct cell_row *cells, size_t co
 	return 0;
 }
 
+/* What is held back could be worked out from the sum, which is shown: so is then the next smallest, until it cannot. */
+static void hold_back_others(struct figures *f)
+{
+	for (;;) {
+		struct room_figures *least = NULL;
+		int held = 0, cases = 0;
+		for (struct room_figures *r = f->rooms; r < f->rooms + f->n_rooms; r++) {
+			held += r->held_back;
+			cases += r->held_back ? r->cases : 0;
+			if (!r->held_back && (!least || r->cases < least->cases))
+				least = r;
+		}
+		if (!held || !least || (held > 1 && cases >= FIGURES_CASES))
+			return;
+		least->held_back = 1;
+	}
+}
+
 static int make_rooms(struct figures *f, const struct cell_row *cells, size_t count)
 {
 	f->rooms = calloc(count + 1, sizeof *f->rooms);
@@ -281,6 +299,7 @@ static int make_rooms(struct figures *f, const struct cell_row *cells, size_t co
 		}
 		i += (size_t)n;
 	}
+	hold_back_others(f);
 	return 0;
 }
 

@@ -12,7 +12,7 @@
 #include "report/stats.h"
 
 #define FIGURES_CASES 5    /* fewer cases, or … */
-#define FIGURES_PEOPLE 3   /* … fewer people are not shown alone */
+#define FIGURES_PEOPLE 3   /* … fewer people are not shown alone, nor what they could be worked out from */
 #define FIGURES_POINTS 60  /* of a chart, at most */
 #define FIGURES_EVENTS 20  /* fewer events between which to measure have no limits */
 #define FIGURES_EXPECTED 5 /* a chart of shares expects at least so many at each point */

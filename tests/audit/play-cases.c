@@ -2,7 +2,8 @@
  *
  *     2026-03-29T00:50 1                  an ordinary case in room 1 that opens then, which is UTC
  *     2026-03-29T00:50 1 c1 b1 b2 …       one of these scans, as tests/unit/record/history.h has them;
- *                                         pN is a power cut of N minutes, s the last slip is seen
+ *                                         pN is a power cut of N minutes, s the last slip is seen; from qN on
+ *                                         hands take N ms from scan to scan, else 6 s
  *
  * in the order of their times. What is ahead of UTC is what the zone of TZ is at each scan, as the station asks its own.
  */
@@ -52,11 +53,15 @@ static int power_cut(struct history *h, int minutes)
 static int play(struct history *h, int32_t room, const char *words)
 {
 	int32_t identity = h->next_identity++;
-	int n = 0;
+	int n = 0, hand_ms = 6000;
 	for (const char *w = words; w && *w && n >= 0; w = strchr(w, ' ')) {
 		w += *w == ' ';
-		h->now.boot_ms += 6000;
-		h->now.wall_ms += 6000;
+		if (*w == 'q') {
+			hand_ms = atoi(w + 1);
+			continue;
+		}
+		h->now.boot_ms += hand_ms;
+		h->now.wall_ms += hand_ms;
 		look_at_the_zone(h);
 		n = *w == 'p'   ? power_cut(h, atoi(w + 1))
 		    : *w == 's' ? history_seen(h)

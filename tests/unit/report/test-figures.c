@@ -133,8 +133,14 @@ static void few_cases_or_few_people_are_held_back(void **state)
 static void a_week_of_a_room_is_held_back_alone(void **state)
 {
 	(void)state;
-	for (int i = 0; i < 5; i++)
-		add(20260302 + i, 1)->fast_looks = 2; /* Monday to Friday */
+	for (int i = 0; i < 5; i++) { /* Monday to Friday */
+		struct case_row *row = add(20260302 + i, 1);
+		row->fast_looks = 2;
+		row->fast_answers = 3;
+		row->close_badges = 4;
+		row->keyed_bursts = 5;
+		row->even_scans = 6;
+	}
 	add(20260309, 1)->fast_looks = 1;             /* the Monday after */
 	for (int i = 0; i < 6; i++)
 		add(20260302, 2)->people[2] = 0;
@@ -143,6 +149,10 @@ static void a_week_of_a_room_is_held_back_alone(void **state)
 	assert_int_equal(f->signs[0].week, 20260302);
 	assert_int_equal(f->signs[0].held_back, 0);
 	assert_int_equal(f->signs[0].fast_looks, 10);
+	assert_int_equal(f->signs[0].fast_answers, 15);
+	assert_int_equal(f->signs[0].close_badges, 20);
+	assert_int_equal(f->signs[0].keyed_bursts, 25);
+	assert_int_equal(f->signs[0].even_scans, 30);
 	assert_int_equal(f->signs[1].week, 20260309);
 	assert_int_equal(f->signs[1].held_back, 1);
 	assert_int_equal(f->signs[2].room, 2);
@@ -150,6 +160,31 @@ static void a_week_of_a_room_is_held_back_alone(void **state)
 	assert_int_equal(f->n_rooms, 2);
 	assert_int_equal(f->rooms[0].cases, 6);
 	assert_int_equal(f->rooms[1].held_back, 1);
+}
+
+static void what_is_held_back_cannot_be_worked_out(void **state)
+{
+	(void)state;
+	for (int i = 0; i < 9; i++)
+		add(20260302 + i, 1);
+	for (int i = 0; i < 6; i++)
+		add(20260302 + i, 2);
+	for (int i = 0; i < 12; i++)
+		add(20260302 + i, 3);
+	make(NULL, 0);
+	assert_int_equal(f->rooms[0].held_back + f->rooms[1].held_back + f->rooms[2].held_back, 0);
+	add(20260302, 4);
+	make(NULL, 0);
+	assert_int_equal(f->rooms[3].held_back, 1);
+	assert_int_equal(f->rooms[1].held_back, 1); /* else all less the others would be room 4 */
+	assert_int_equal(f->rooms[0].held_back, 0);
+	assert_int_equal(f->rooms[2].held_back, 0);
+	add(20260302, 5);
+	make(NULL, 0);
+	assert_int_equal(f->rooms[4].held_back, 1);
+	assert_int_equal(f->rooms[1].held_back, 1); /* two rooms of one case each are two cases */
+	make(NULL, 3);
+	assert_int_equal(f->rooms[0].held_back, 0);
 }
 
 static void minutes_count_what_is_still_on(void **state)
@@ -389,6 +424,7 @@ int main(void)
 	    cmocka_unit_test_setup_teardown(no_case_has_no_figure, begin, end),
 	    cmocka_unit_test_setup_teardown(few_cases_or_few_people_are_held_back, begin, end),
 	    cmocka_unit_test_setup_teardown(a_week_of_a_room_is_held_back_alone, begin, end),
+	    cmocka_unit_test_setup_teardown(what_is_held_back_cannot_be_worked_out, begin, end),
 	    cmocka_unit_test_setup_teardown(minutes_count_what_is_still_on, begin, end),
 	    cmocka_unit_test_setup_teardown(no_event_has_the_one_sided_bound_and_no_limits, begin, end),
 	    cmocka_unit_test_setup_teardown(one_and_two_events_have_no_limits, begin, end),

@@ -10,6 +10,7 @@
 #define BELOW_MM 9.0 /* for the days */
 #define DAY_MM 19.0  /* what a day needs */
 #define TICKS_MAX 12
+#define LINE_NAME_MM 2.7 /* high */
 #define LEAST_FACTOR                                                                                         \
 	8.0 /* from foot to head of a logarithmic axis, so that a little does not look like much */
 
@@ -155,12 +156,10 @@ static void draw_days(const struct plot *p)
 
 /* --- lines and points ------------------------------------------------------------------------------------------ */
 
-/* A limit at each point, joined by steps where it changes; what it is, at its right end and beside what the others are. */
-static void draw_limit(const struct plot *p, const char *key, double above_mm)
+/* A limit at each point, joined by steps where it changes. Its value at the right end. */
+static double draw_limit(const struct plot *p, const char *key)
 {
-	struct style s = {.size_pt = 6.5};
 	double last = NAN, half = p->width / p->n / 2;
-	char text[40];
 	for (int i = 0; i < p->n; i++) {
 		const json_t *point = json_array_get(p->points, (size_t)i);
 		double v = value_of(point, key), x = x_of(p, i);
@@ -171,22 +170,36 @@ static void draw_limit(const struct plot *p, const char *key, double above_mm)
 		canvas_dashed(p->c, x - half, y_of(p, v), x + half, y_of(p, v));
 		last = v;
 	}
-	if (isnan(last))
-		return;
-	snprintf(text, sizeof text, "%s %.3g", key, last);
-	canvas_text(p->c, &s, p->x + p->width + 1, y_of(p, last) - above_mm, RIGHT_MM - 1, text);
+	return last;
 }
 
-static void draw_centre(const struct plot *p, const json_t *chart)
+static double draw_centre(const struct plot *p, const json_t *chart)
 {
-	struct style s = {.size_pt = 6.5};
 	double v = value_of(chart, "centre");
+	if (!isnan(v))
+		canvas_line(p->c, p->x, y_of(p, v), p->x + p->width, y_of(p, v), 0.15);
+	return v;
+}
+
+/* What each line is, at its right end: from below, so that none is on another or on the days under the axis. */
+static void draw_lines(const struct plot *p, const json_t *chart)
+{
+	const struct {
+		const char *name;
+		double value, above_mm;
+	} lines[] = {{"lower", draw_limit(p, "lower"), -0.8},
+	             {"centre", draw_centre(p, chart), 1.4},
+	             {"upper", draw_limit(p, "upper"), 3.6}};
+	struct style s = {.size_pt = 6.5};
+	double below = p->y + p->height;
 	char text[40];
-	if (isnan(v))
-		return;
-	canvas_line(p->c, p->x, y_of(p, v), p->x + p->width, y_of(p, v), 0.15);
-	snprintf(text, sizeof text, "centre %.3g", v);
-	canvas_text(p->c, &s, p->x + p->width + 1, y_of(p, v) - 1.4, RIGHT_MM - 1, text);
+	for (size_t i = 0; i < sizeof lines / sizeof *lines; i++) {
+		if (isnan(lines[i].value))
+			continue;
+		below = fmin(y_of(p, lines[i].value) - lines[i].above_mm, below - LINE_NAME_MM);
+		snprintf(text, sizeof text, "%s %.3g", lines[i].name, lines[i].value);
+		canvas_text(p->c, &s, p->x + p->width + 1, below, RIGHT_MM - 1, text);
+	}
 }
 
 static double pt(double mm)
@@ -253,8 +266,6 @@ void chart_draw(struct canvas *c, const json_t *chart, double x_mm, double y_mm,
 	scale(&p, chart);
 	draw_axis(&p, json_text(chart, "unit"));
 	draw_days(&p);
-	draw_limit(&p, "upper", 3.6);
-	draw_limit(&p, "lower", -0.8);
-	draw_centre(&p, chart);
+	draw_lines(&p, chart);
 	draw_points(&p);
 }

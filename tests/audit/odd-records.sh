@@ -157,6 +157,16 @@ dd if=/dev/zero of="$file" bs=4096 seek=$((pages / 4)) count=$((pages / 2)) conv
 touch -d '1 minute ago' "$file"
 damaged 'a record with a hole in its middle'
 
+# Where nothing but one page of events is gone, in the middle, what goes through all of them tells none.
+hurt
+page=$(sqlite3 "$file" "SELECT pageno FROM dbstat WHERE name = 'event' AND pagetype = 'leaf' ORDER BY pageno LIMIT 1 OFFSET (SELECT count(*) / 2 FROM dbstat WHERE name = 'event' AND pagetype = 'leaf')")
+dd if=/dev/zero of="$file" bs=4096 seek=$((page - 1)) count=1 conv=notrunc 2>/dev/null
+at=$root/hurt
+asked 'a record with a hole of one page' export --json
+asked 'a record with a hole of one page' export --csv
+asked 'a record with a hole of one page' report --year 2026 --summary none --json
+ok 'one page of events that is gone is found before half of it is told'
+
 # One event that cannot be read costs that event: it is named, and nothing is concluded from its absence.
 hurt
 lot=$(sqlite3 "$file" "SELECT json_extract(payload, '\$.thing.lot') FROM event WHERE kind = 'item-in' AND case_no = 2 LIMIT 1")

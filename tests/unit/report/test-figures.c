@@ -141,7 +141,7 @@ static void a_week_of_a_room_is_held_back_alone(void **state)
 		row->keyed_bursts = 5;
 		row->even_scans = 6;
 	}
-	add(20260309, 1)->fast_looks = 1;             /* the Monday after */
+	add(20260309, 1)->fast_looks = 1; /* the Monday after */
 	for (int i = 0; i < 6; i++)
 		add(20260302, 2)->people[2] = 0;
 	make(NULL, 0);

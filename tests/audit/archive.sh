@@ -53,15 +53,12 @@ command -v gs >/dev/null && slips=
 day=$(date +%F)
 today=$root/shelf/archive-$day
 mkdir "$today-certificate.json" # where a file should be written
-# shellcheck disable=SC2086 # one option, or none
-refuses 'where the certificate finds no room that is said, and how to go on' 1 'give the same command again' bt audit archive $slips "$root/shelf"
+refuses 'where the certificate finds no room that is said, and how to go on' 1 'give the same command again' bt audit archive --no-slips "$root/shelf"
 grep -q 'do, with' "$root/out" || fail 'nothing left'
 rmdir "$today-certificate.json"
 left_once=$(asked 'SELECT count(*) FROM left_case')
-rm -f "$root"/shelf/slips-*
 mkdir "$today-certificate.pdf"
-# shellcheck disable=SC2086
-refuses 'and once more' 1 'give the same command again' bt audit archive $slips "$root/shelf"
+refuses 'and once more' 1 'give the same command again' bt audit archive --no-slips "$root/shelf"
 rmdir "$today-certificate.pdf"
 start # and has gone on since
 says 'another case is kept since' 'case 6 stays' bt audit keep 6 --for 'claim 2026-8'

@@ -194,6 +194,26 @@ int store_answer(struct store *s, struct store_append *out, struct store_fault *
 	return n < 0 ? n : 1;
 }
 
+int store_skip(struct store *s, const struct store_station *who, int64_t after, const struct store_at *to,
+               struct store_append *out, struct store_fault *f)
+{
+	char bytes[LINE_HASH + 3];
+	struct statement w = {0};
+	snprintf(bytes, sizeof bytes, "\\x%.64s", to->hash);
+	statement_number(&w, OID_INT4, who->number);
+	statement_number(&w, OID_INT4, who->incarnation);
+	statement_number(&w, OID_INT8, after);
+	statement_number(&w, OID_INT8, to->seq);
+	statement_value(&w, OID_BYTEA, bytes, 0, 0);
+	PGresult *r = store_ask_and_wait(
+	    s, "SELECT status, last_seq, last_hash FROM bt.skip($1, $2, $3, $4, $5)", &w, f);
+	if (!r)
+		return -EREMOTEIO;
+	int n = read_status(s, r, &out->status, &out->last, f);
+	PQclear(r);
+	return n;
+}
+
 enum forward_word store_why_slow(struct store *s, const struct store_place *place)
 {
 	struct store_fault f;

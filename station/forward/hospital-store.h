@@ -78,6 +78,9 @@ int store_append(struct store *s, const struct store_station *who, const struct 
                  size_t texts, size_t hashes, struct store_fault *f);
 /* 1 answered, 0 not yet, negative errno: it is not known whether they are kept. */
 int store_answer(struct store *s, struct store_append *out, struct store_fault *f);
+/* That the events after `after` up to `to`, whose hash is `hash`, left the station's record. */
+int store_skip(struct store *s, const struct store_station *who, int64_t after, const struct store_at *to,
+               struct store_append *out, struct store_fault *f);
 /* Why an answer takes so long: FORWARD_STANDBY where the server waits for its standby, else FORWARD_SLOW. Asked on a
  * connection of its own. */
 enum forward_word store_why_slow(struct store *s, const struct store_place *place);

@@ -6,6 +6,8 @@
  *        who it is and how far its record has come; up to which version it has the hospital's lists; the last event that it was
  *        told is kept, and where (0 and "" none). First, and whenever its incarnation is another.
  *   {"event":TEXT,"hash":HEX,"seq":s}   one event: TEXT as the record has it, to the byte, and not a space besides. In order.
+ *   {"gone":{"after":s,"to":t,"hash":HEX}}   in the place of events that left its record for an archive: HEX is of t, and nothing
+ *                                further comes until it is wanted
  *   {"hashes":[[seq,hex],…]}     of the events that were asked for, at most HASHES_MAX
  *   {"took":v}                   it has taken over the lists up to this version
  *

@@ -565,3 +565,77 @@ GRANT EXECUTE ON FUNCTION summary_differs TO bt_reader;
 INSERT INTO version VALUES (3);
 COMMIT;
 \endif
+
+------------------------------------------------------------------------------------------------------------------------
+-- 4: what left a station's record for its archive before this store was there.
+SELECT NOT EXISTS (SELECT FROM bt.version WHERE step = 4) AS to_do \gset
+\if :to_do
+BEGIN;
+SET LOCAL ROLE bt_owner;
+SET LOCAL search_path = bt;
+
+-- Events that a station cannot send any more, and the hash of the last of them, behind which its chain goes on. An event
+-- 'archived' with its seal says in the record that they left, and what its archive is called; it comes behind them.
+CREATE TABLE gone (
+  station int NOT NULL, incarnation int NOT NULL, first_seq bigint NOT NULL, last_seq bigint NOT NULL, hash bytea NOT NULL,
+  at timestamptz NOT NULL DEFAULT now(), PRIMARY KEY (station, incarnation, last_seq), CHECK (first_seq <= last_seq));
+CREATE TRIGGER no_change BEFORE UPDATE OR DELETE OR TRUNCATE ON gone FOR EACH STATEMENT EXECUTE FUNCTION no_change();
+
+-- The events after p_after to p_last have left. status: ok (goes on behind last_seq), gap (send from last_seq + 1 on), fork
+-- (under p_last there is another event), begin (this incarnation is not known). What is here already stays.
+CREATE FUNCTION skip(p_number int, p_incarnation int, p_after bigint, p_last bigint, p_hash bytea,
+  OUT status text, OUT last_seq bigint, OUT last_hash bytea)
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE s int := station_of(p_number);
+BEGIN
+  SELECT d.last_seq, d.last_hash INTO last_seq, last_hash FROM head d
+    WHERE d.station = s AND d.incarnation = p_incarnation FOR UPDATE;
+  IF NOT FOUND THEN status := 'begin'; RETURN; END IF;
+  IF p_after > last_seq OR p_last < last_seq OR length(p_hash) IS DISTINCT FROM 32 THEN status := 'gap'; RETURN; END IF;
+  IF p_last = last_seq THEN
+    status := CASE WHEN last_hash = p_hash THEN 'ok' ELSE 'fork' END;
+    IF status = 'fork' THEN PERFORM note_incident(s, p_incarnation, p_last, 'fork', last_hash, p_hash); END IF;
+    RETURN;
+  END IF;
+  INSERT INTO gone VALUES (s, p_incarnation, last_seq + 1, p_last, p_hash);
+  UPDATE head d SET last_seq = p_last, last_hash = p_hash, at = now() WHERE d.station = s AND d.incarnation = p_incarnation;
+  status := 'ok'; last_seq := p_last; last_hash := p_hash;
+END $$;
+
+-- As before, and: what left is followed by the event that says so; no event is missing but those.
+CREATE OR REPLACE FUNCTION broken() RETURNS TABLE (station int, incarnation int, seq bigint)
+LANGUAGE sql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+  WITH links AS (
+    SELECT e.station, e.incarnation, e.seq AS first, e.seq, e.hash, e.payload FROM event e
+    UNION ALL SELECT g.station, g.incarnation, g.first_seq, g.last_seq, g.hash, NULL FROM gone g),
+  chained AS (
+    SELECT e.*, h.base_seq, lag(e.seq) OVER w AS before, lag(e.hash) OVER w AS prev
+    FROM links e LEFT JOIN head h USING (station, incarnation)
+    WINDOW w AS (PARTITION BY e.station, e.incarnation ORDER BY e.seq)),
+  based AS (
+    SELECT c.*, coalesce(c.before, c.base_seq) AS follows,
+           coalesce(c.prev, CASE WHEN c.base_seq = 0 THEN decode(repeat('00', 32), 'hex') ELSE
+             (SELECT o.hash FROM event o WHERE o.station = c.station AND o.seq = c.base_seq AND o.incarnation < c.incarnation
+                AND sha256(o.hash || convert_to(c.payload, 'UTF8')) = c.hash LIMIT 1) END) AS onto
+    FROM chained c)
+  SELECT b.station, b.incarnation, b.seq FROM based b
+  WHERE b.follows IS DISTINCT FROM b.first - 1
+    OR (b.payload IS NOT NULL AND sha256(b.onto || convert_to(b.payload, 'UTF8')) IS DISTINCT FROM b.hash)
+  UNION ALL -- the end cut off
+  SELECT h.station, h.incarnation, h.last_seq FROM head h WHERE h.last_seq > h.base_seq AND NOT EXISTS (
+    SELECT FROM links e WHERE e.station = h.station AND e.incarnation = h.incarnation AND e.seq = h.last_seq
+      AND e.hash = h.last_hash)
+  UNION ALL -- nothing says that it left, though events behind it are here
+  SELECT g.station, g.incarnation, g.last_seq FROM gone g
+  WHERE EXISTS (SELECT FROM head h WHERE h.station = g.station AND h.incarnation = g.incarnation
+                  AND h.at < now() - interval '1 day')
+    AND NOT EXISTS (SELECT FROM event e WHERE e.station = g.station AND e.seq > g.last_seq AND e.kind = 'archived')
+  ORDER BY 1, 2, 3 $$;
+
+ALTER TABLE gone ENABLE ROW LEVEL SECURITY;
+CREATE POLICY of_reader ON gone FOR SELECT TO bt_reader USING (station = ANY ((SELECT my_stations())::int[]));
+GRANT SELECT ON gone TO bt_reader;
+GRANT EXECUTE ON FUNCTION skip TO bt_station;
+INSERT INTO version VALUES (4);
+COMMIT;
+\endif

@@ -53,6 +53,8 @@ struct sender {
 	struct queue queue;
 	int64_t wanted; /* events were asked for up to this one */
 	size_t sending; /* how many of the queue are on their way; 0 none */
+	struct store_at
+	    gone; /* what is behind the queue left the station's record, up to this; seq 0: nothing did */
 	int64_t sent_ms;
 	int said_slow, new_station;
 	int64_t again_ms, wait_ms, hello_ms, lists_ms;
@@ -113,10 +115,15 @@ static void take_line(struct sender *s, const char *line, size_t size)
 		return;
 	}
 	_cleanup_(json_drop) json_t *o = json_read(line, size, NULL);
-	const json_t *station = json_object_get(o, "station");
+	const json_t *station = json_object_get(o, "station"), *gone = json_object_get(o, "gone");
 	json_t *hashes = json_object_get(o, "hashes");
 	if (station)
 		take_station(s, station);
+	if (gone && s->state == AT_WORK &&
+	    json_number(gone, "after", -1) == s->queue.after + (int64_t)s->queue.count) {
+		s->gone.seq = json_number(gone, "to", 0);
+		snprintf(s->gone.hash, sizeof s->gone.hash, "%s", json_text(gone, "hash"));
+	}
 	if (json_is_array(hashes)) {
 		json_decref(s->hashes);
 		s->hashes = json_incref(hashes);
@@ -183,6 +190,7 @@ static void want(struct sender *s)
 static void begin_work(struct sender *s, int64_t after)
 {
 	queue_begin(&s->queue, after);
+	s->gone.seq = 0;
 	s->wanted = 0;
 	s->state = AT_WORK;
 	want(s);
@@ -223,7 +231,7 @@ static int hashes_of(struct sender *s, int64_t *seqs, char (*hashes)[LINE_HASH +
 		seqs[*count] = json_integer_value(json_array_get(pair, 0));
 		memcpy(hashes[(*count)++], hash, LINE_HASH + 1);
 	}
-	return *count ? 0 : -ETIMEDOUT;
+	return s->hashes ? 0 : -ETIMEDOUT;
 }
 
 /* The last event that both have, 0 none, by narrowing it down; and its hash. */
@@ -245,6 +253,8 @@ static int find_common(struct sender *s, int64_t *seq, char hash[LINE_HASH + 1],
 		else
 			n = store_common(s->store, s->who.number, seqs, (const char(*)[LINE_HASH + 1]) hashes,
 			                 count, &found, f);
+		if (n == 0 && !count) /* they left the station's record */
+			break;
 		for (int i = 0; n == 0 && i < count; i++) {
 			if (seqs[i] == found && found > low) {
 				low = found;
@@ -409,6 +419,21 @@ static void take_answer(struct sender *s)
 	is_well(s);
 }
 
+/* Once all that is before it is kept. */
+static void skip(struct sender *s)
+{
+	struct store_fault f = {0};
+	struct store_append a;
+	if (store_skip(s->store, &s->who, s->queue.after, &s->gone, &a, &f) < 0) {
+		fail(s, &f);
+	} else if (a.status != STORE_OK) {
+		refused(s, &a);
+	} else {
+		begin_work(s, a.last.seq);
+		is_well(s);
+	}
+}
+
 static void look_slow(struct sender *s)
 {
 	int64_t ms = now_ms() - s->sent_ms;
@@ -490,8 +515,10 @@ static void at_work(struct sender *s, int quiet)
 		tell_took(s);
 	} else if (s->queue.count >= BATCH || (quiet && s->queue.count)) {
 		send_batch(s);
+	} else if (s->gone.seq && !s->queue.count) {
+		skip(s);
 	}
-	if (s->state == AT_WORK)
+	if (s->state == AT_WORK && !s->gone.seq)
 		want(s);
 }
 

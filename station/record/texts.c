@@ -32,3 +32,22 @@ int record_each_text(struct record *r, int64_t after, int64_t to, int limit, rec
 		n = store_fault(r, code, "read the record", NULL);
 	return n < 0 ? n : told;
 }
+
+int record_gone_before(struct record *r, int64_t seq, struct chain *hash)
+{
+	sqlite3_stmt *s = NULL;
+	if (r->schema < SCHEMA_GONE)
+		return RECORD_HAS_NONE;
+	int n = store_prepare(r, &s, "SELECT hash FROM gone WHERE last = ?", NULL);
+	if (n < 0)
+		return n;
+	sqlite3_bind_int64(s, 1, seq - 1);
+	int code = sqlite3_step(s);
+	int found = code == SQLITE_ROW && sqlite3_column_bytes(s, 0) == CHAIN_BYTES;
+	if (found)
+		memcpy(hash->hash, sqlite3_column_blob(s, 0), CHAIN_BYTES);
+	else if (code != SQLITE_ROW && code != SQLITE_DONE)
+		n = store_fault(r, code, "read the record", NULL);
+	sqlite3_finalize(s);
+	return n < 0 ? n : found ? RECORD_FOUND : RECORD_HAS_NONE;
+}

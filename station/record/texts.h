@@ -12,4 +12,7 @@ typedef int (*record_text_fn)(void *context, int64_t seq, const char *text, size
 int record_each_text(struct record *r, int64_t after, int64_t to, int limit, record_text_fn each,
                      void *context);
 
+/* The hash of the event before `seq`, where that one left the record. RECORD_FOUND, RECORD_HAS_NONE or a negative errno. */
+int record_gone_before(struct record *r, int64_t seq, struct chain *hash);
+
 #endif

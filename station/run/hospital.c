@@ -53,10 +53,28 @@ static int say(struct hospital *h, const char *key, json_t *value)
 
 /* --- events ----------------------------------------------------------------------------------------- */
 
+/* What left the record before this event: what is behind it comes when it is wanted. 1, or a negative errno. */
+static int send_gone(struct hospital *h, int64_t seq)
+{
+	struct chain hash;
+	char hex[2 * CHAIN_BYTES + 1];
+	int n = record_gone_before(h->d->core.record, seq, &hash);
+	if (n != RECORD_FOUND)
+		return n < 0 ? n : -EUCLEAN;
+	chain_hex(&hash, hex);
+	n = say(
+	    h, "gone",
+	    json_pack("{s:I,s:I,s:s}", "after", (json_int_t)h->sent, "to", (json_int_t)seq - 1, "hash", hex));
+	h->wanted = h->sent;
+	return n < 0 ? n : 1;
+}
+
 static int send_event(void *context, int64_t seq, const char *text, size_t size, const struct chain *hash)
 {
 	struct hospital *h = context;
 	char hex[2 * CHAIN_BYTES + 1], end[128];
+	if (seq != h->sent + 1)
+		return send_gone(h, seq);
 	_cleanup_(buf_free) struct buf line = {0};
 	chain_hex(hash, hex);
 	int length = snprintf(end, sizeof end, ",\"hash\":\"%s\",\"seq\":%lld}\n", hex, (long long)seq);

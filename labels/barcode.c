@@ -244,14 +244,15 @@ void barcode_draw(const struct barcode *b, struct canvas *c, int x_dots, int y_d
 {
 	bool bars = b->rows == 1, turned = b->columns == 1;
 	int across = turned ? 0 : b->quiet * module_dots, down = bars ? 0 : b->quiet * module_dots;
-	int left = x_dots + across, top = y_dots + down;
 	int module_w = turned ? height_dots : module_dots, module_h = bars ? height_dots : module_dots;
 	if (c->dry)
 		return;
+	int width = b->columns * module_w, height = b->rows * module_h;
+	x_dots = canvas_left_dots(c, x_dots, width + 2 * across);
+	int left = x_dots + across, top = y_dots + down;
 	int r = draw_outline(b, c, left, top, module_w, module_h);
 	if (r < 0)
 		c->failed = r;
-	int width = b->columns * module_w, height = b->rows * module_h;
 	struct mark m = {
 	    .kind = MARK_CODE, .x_dots = left, .y_dots = top, .module_dots = module_dots, .turned = turned};
 	m.x_mm = canvas_mm(c, left), m.y_mm = canvas_mm(c, top);

@@ -246,14 +246,16 @@ static void cut_along(struct canvas *c, double x_mm, double y_mm, double width_m
 	        .kind = MARK_CUT, .x_mm = x_mm, .y_mm = y_mm, .width_mm = width_mm, .height_mm = height_mm});
 }
 
-/* Where the paper is larger, a line to cut along. */
+/* Where the paper is larger, a line to cut along; the page lies in its left corner in every language. */
 static void cut_marks(struct canvas *c, double width_mm, double height_mm)
 {
 	bool right = width_mm > c->width_mm + 2, below = height_mm > c->height_mm + 2;
+	canvas_picture(c, 0, c->width_mm);
 	if (right)
 		cut_along(c, c->width_mm, 0, 0, below ? c->height_mm : height_mm);
 	if (below)
 		cut_along(c, 0, c->height_mm, right ? c->width_mm : width_mm, 0);
+	canvas_picture_end(c);
 }
 
 void canvas_page(struct canvas *c, double width_mm, double height_mm)
@@ -279,6 +281,46 @@ void canvas_page(struct canvas *c, double width_mm, double height_mm)
 	}
 }
 
+/* --- where a line begins -------------------------------------------------------------------------- */
+
+void canvas_speak(struct canvas *c, const struct language *language)
+{
+	c->language = language;
+	c->from_right = language_is_rtl(language);
+}
+
+double canvas_left(const struct canvas *c, double x_mm, double width_mm)
+{
+	return c->from_right ? c->width_mm - x_mm - width_mm : x_mm + c->shift_mm;
+}
+
+int canvas_left_dots(const struct canvas *c, int x_dots, int width_dots)
+{
+	return c->from_right ? canvas_dots(c, c->width_mm) - x_dots - width_dots
+	                     : x_dots + canvas_dots(c, c->shift_mm);
+}
+
+void canvas_picture(struct canvas *c, double x_mm, double width_mm)
+{
+	c->shift_mm = canvas_mm(c, canvas_dots(c, canvas_left(c, x_mm, width_mm) - x_mm));
+	c->from_right = false;
+}
+
+void canvas_picture_end(struct canvas *c)
+{
+	c->shift_mm = 0;
+	c->from_right = language_is_rtl(c->language);
+}
+
+/* Of a paper from right to left whatever has such a letter begins at the right; a code, a number and a time never do. */
+static void set_direction(struct canvas *c, const char *text)
+{
+	PangoContext *context = pango_layout_get_context(c->layout);
+	bool turned = language_is_rtl(c->language) && text_has_rtl(text);
+	pango_context_set_base_dir(context, turned ? PANGO_DIRECTION_RTL : PANGO_DIRECTION_LTR);
+	pango_layout_context_changed(c->layout);
+}
+
 static void set_style(struct canvas *c, const struct style *s, double width_mm, const char *text)
 {
 	pango_font_description_set_family_static(c->font, s->mono ? "DejaVu Sans Mono" : "DejaVu Sans");
@@ -290,10 +332,9 @@ static void set_style(struct canvas *c, const struct style *s, double width_mm, 
 	PangoAttrList *attributes = pango_layout_get_attributes(c->layout);
 	pango_attr_list_change(attributes, pango_attr_letter_spacing_new((int)(s->spacing_pt * PANGO_SCALE)));
 	pango_layout_set_line_spacing(c->layout, (float)s->leading);
-	static const PangoAlignment aligns[] = {[ALIGN_LEFT] = PANGO_ALIGN_LEFT,
-	                                        [ALIGN_CENTRE] = PANGO_ALIGN_CENTER,
-	                                        [ALIGN_RIGHT] = PANGO_ALIGN_RIGHT};
-	pango_layout_set_alignment(c->layout, aligns[s->align]);
+	static const PangoAlignment aligns[] = {PANGO_ALIGN_LEFT, PANGO_ALIGN_CENTER, PANGO_ALIGN_RIGHT};
+	pango_layout_set_alignment(c->layout, aligns[c->from_right ? ALIGN_RIGHT - s->align : s->align]);
+	set_direction(c, text);
 	pango_layout_set_width(c->layout, width_mm < 0 ? -1 : (int)(pt(width_mm) * PANGO_SCALE));
 	pango_layout_set_text(c->layout, text, -1);
 }
@@ -303,6 +344,13 @@ static double layout_height(struct canvas *c)
 	int height;
 	pango_layout_get_size(c->layout, NULL, &height);
 	return height / (double)PANGO_SCALE / POINTS_PER_MM;
+}
+
+static double layout_width(struct canvas *c)
+{
+	int width;
+	pango_layout_get_size(c->layout, &width, NULL);
+	return width / (double)PANGO_SCALE / POINTS_PER_MM;
 }
 
 static uint64_t hash(uint64_t h, const void *data, size_t size) /* FNV-1a */
@@ -336,9 +384,7 @@ double canvas_text_height(struct canvas *c, const struct style *s, double width_
 double canvas_text_width(struct canvas *c, const struct style *s, const char *text)
 {
 	set_style(c, s, -1, text);
-	int width;
-	pango_layout_get_size(c->layout, &width, NULL);
-	return width / (double)PANGO_SCALE / POINTS_PER_MM;
+	return layout_width(c);
 }
 
 static void mark_text(struct canvas *c, double x_mm, double y_mm, const struct style *s, const char *text)
@@ -368,6 +414,7 @@ double canvas_text(struct canvas *c, const struct style *s, double x_mm, double 
 	set_style(c, s, width_mm, text);
 	if (s->white)
 		cairo_set_source_rgb(c->cr, 1, 1, 1);
+	x_mm = canvas_left(c, x_mm, width_mm < 0 ? layout_width(c) : width_mm);
 	cairo_move_to(c->cr, pt(x_mm), pt(y_mm));
 	pango_cairo_show_layout(c->cr, c->layout);
 	if (s->white)
@@ -381,7 +428,7 @@ void canvas_box(struct canvas *c, double x_mm, double y_mm, double width_mm, dou
 {
 	if (c->dry)
 		return;
-	cairo_rectangle(c->cr, pt(x_mm), pt(y_mm), pt(width_mm), pt(height_mm));
+	cairo_rectangle(c->cr, pt(canvas_left(c, x_mm, width_mm)), pt(y_mm), pt(width_mm), pt(height_mm));
 	cairo_fill(c->cr);
 }
 
@@ -397,6 +444,7 @@ void canvas_frame(struct canvas *c, double x_mm, double y_mm, double width_mm, d
 {
 	if (c->dry)
 		return;
+	x_mm = canvas_left(c, x_mm, width_mm);
 	cairo_set_line_width(c->cr, pt(line_mm));
 	cairo_rectangle(c->cr, pt(x_mm + line_mm / 2), pt(y_mm + line_mm / 2), pt(width_mm - line_mm),
 	                pt(height_mm - line_mm));
@@ -408,8 +456,8 @@ void canvas_line(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, dou
 	if (c->dry)
 		return;
 	cairo_set_line_width(c->cr, pt(line_mm));
-	cairo_move_to(c->cr, pt(x1_mm), pt(y1_mm));
-	cairo_line_to(c->cr, pt(x2_mm), pt(y2_mm));
+	cairo_move_to(c->cr, pt(canvas_left(c, x1_mm, 0)), pt(y1_mm));
+	cairo_line_to(c->cr, pt(canvas_left(c, x2_mm, 0)), pt(y2_mm));
 	cairo_stroke(c->cr);
 }
 

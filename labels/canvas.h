@@ -1,7 +1,9 @@
 /* A PDF that is being drawn: pages of whole printer dots, text by pango, rules and boxes by cairo.
  *
- * Lengths are millimetres from the top left corner of the page unless the name says dots. Everything is black
- * on white, because a thermal roll has nothing else. A canvas that failed stays failed; drawing on it does
+ * Lengths are millimetres from the top left corner of the page unless the name says dots; on a page that goes from right to
+ * left, from the top right corner: who draws says where things follow each other, and left and right are turned here alone.
+ * What is no text (bars, a hand, a tick, digits side by side) is put where its turn is, and looks as it always does. Everything
+ * is black on white, because a thermal roll has nothing else. A canvas that failed stays failed; drawing on it does
  * nothing, and canvas_finish() tells.
  */
 #ifndef BANDTALLY_LABELS_CANVAS_H
@@ -44,7 +46,7 @@ struct trace {
 };
 void trace_deinit(struct trace *t);
 
-enum align { ALIGN_LEFT = 0, ALIGN_CENTRE, ALIGN_RIGHT };
+enum align { ALIGN_LEFT = 0, ALIGN_CENTRE, ALIGN_RIGHT }; /* left: where a line begins */
 
 struct style {
 	double size_pt;
@@ -64,12 +66,13 @@ struct canvas {
 	double sheet_width_mm,
 	    sheet_height_mm; /* of larger paper, from whose corner the page is cut; 0 none */
 	int dpi, page;
-	bool of_dots; /* a picture of dots: no PDF */
-	bool dry;     /* measure only: pages are counted, nothing is drawn or traced */
+	bool of_dots;    /* a picture of dots: no PDF */
+	bool dry;        /* measure only: pages are counted, nothing is drawn or traced */
+	bool from_right; /* x counts from the right edge: the language goes so, and no picture is drawn */
+	double shift_mm; /* of what is drawn in a picture */
 	struct buf *out;
-	struct trace *trace; /* may be NULL */
-	const struct language
-	    *language; /* of the paper's own words; NULL English. Borrowed, set by who began it */
+	struct trace *trace;             /* may be NULL */
+	const struct language *language; /* of the paper's own words; NULL English. Borrowed */
 	struct height_memo *memo;
 	int failed; /* negative errno, 0 while all is well */
 };
@@ -90,6 +93,8 @@ int canvas_init_picture(struct canvas *c, struct buf *out, double width_mm, doub
 /* Begins a picture of dots, as a printer of `dpi` would have them, of one page: its last, where there are more. It is appended
  * to `out` as PNG when it is finished. */
 int canvas_init_dots(struct canvas *c, struct buf *out, int dpi, struct error *e);
+/* Whose words the paper says, and so where its lines begin. NULL English. Before the first page. */
+void canvas_speak(struct canvas *c, const struct language *language);
 int canvas_finish(struct canvas *c, struct error *e); /* writes the end of the file; 0 or negative errno */
 void canvas_deinit(struct canvas *c);                 /* without finish the PDF is incomplete */
 
@@ -117,6 +122,13 @@ void canvas_line(struct canvas *c, double x1_mm, double y1_mm, double x2_mm, dou
 double canvas_edge_low(const struct canvas *c, int dots);
 double canvas_edge_high(const struct canvas *c, int dots);
 
+/* What is drawn until the end keeps its left and right, as one piece that is so wide and is put, by whole dots, where its turn is. */
+void canvas_picture(struct canvas *c, double x_mm, double width_mm);
+void canvas_picture_end(struct canvas *c);
+/* Where the left edge of what is so wide stands on the page, for who draws past the functions above, and in marks. */
+double canvas_left(const struct canvas *c, double x_mm, double width_mm);
+int canvas_left_dots(const struct canvas *c, int x_dots, int width_dots);
+
 int canvas_dots(const struct canvas *c, double mm); /* nearest whole dot */
 double canvas_mm(const struct canvas *c, int dots);
 
@@ -124,6 +136,7 @@ double canvas_mm(const struct canvas *c, int dots);
 const char *canvas_said(const struct canvas *c, enum saying saying);
 void canvas_say(const struct canvas *c, const struct say *say, char *out, size_t size);
 
-void canvas_mark(struct canvas *c, const struct mark *m); /* into the trace, when there is one */
+void canvas_mark(struct canvas *c,
+                 const struct mark *m); /* as it lies on the page; into the trace, when there is one */
 
 #endif

@@ -56,6 +56,7 @@ static void shrink(struct canvas *c, struct style *s, double smallest, double wi
 /* YES and NO are told by their signs as well, without a frame, in which each could pass for the other: a tick, a cross. */
 static void answer_sign(struct canvas *c, int meaning, double x, double y)
 {
+	canvas_picture(c, x, 7);
 	if (meaning == CARD_YES) {
 		canvas_line(c, x + 0.5, y + 4.2, x + 2.8, y + 6.6, 1.4);
 		canvas_line(c, x + 2.4, y + 6.8, x + 7, y + 0.6, 1.4);
@@ -63,6 +64,7 @@ static void answer_sign(struct canvas *c, int meaning, double x, double y)
 		canvas_line(c, x + 0.6, y + 0.6, x + 6.6, y + 6.6, 1.4);
 		canvas_line(c, x + 0.6, y + 6.6, x + 6.6, y + 0.6, 1.4);
 	}
+	canvas_picture_end(c);
 }
 
 /* A visitor's name is written where no bar is. */
@@ -222,7 +224,9 @@ static int draw_rows(struct canvas *c, const json_t *d, struct error *e)
 			head(c, d, json_text(d, "numbers_title"), WIDE_MM, A4_WIDTH_MM);
 			numbers_note(c, json_text(d, "numbers_note"));
 		}
+		canvas_picture(c, EDGE_MM, WIDE_WITHIN_MM); /* numbers grow from left to right everywhere */
 		int r = draw_turned(c, card, middle, TOP_MM - 0.3 + row * WIDE_ROW_MM, e);
+		canvas_picture_end(c);
 		if (r < 0)
 			return r;
 	}

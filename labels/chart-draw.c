@@ -212,12 +212,12 @@ static void draw_point(const struct plot *p, int i)
 	const json_t *point = json_array_get(p->points, (size_t)i);
 	const char *signal = json_text(point, "signal");
 	struct style s = {.size_pt = 8, .bold = true};
-	double x = x_of(p, i), y = y_of(p, value_of(point, "value"));
+	double x = x_of(p, i), y = y_of(p, value_of(point, "value")), at = canvas_left(p->c, x, 0);
 	cairo_t *cr = p->c->cr;
 	if (p->c->dry)
 		return;
 	cairo_new_path(cr);
-	cairo_arc(cr, pt(x), pt(y), pt(json_truth(point, "running") ? 1.1 : 0.8), 0, 2 * M_PI);
+	cairo_arc(cr, pt(at), pt(y), pt(json_truth(point, "running") ? 1.1 : 0.8), 0, 2 * M_PI);
 	if (json_truth(point, "running")) {
 		cairo_set_source_rgb(cr, 1, 1, 1);
 		cairo_fill_preserve(cr);
@@ -230,7 +230,7 @@ static void draw_point(const struct plot *p, int i)
 	if (strcmp(signal, "none") == 0)
 		return;
 	cairo_set_line_width(cr, pt(0.3));
-	cairo_arc(cr, pt(x), pt(y), pt(1.7), 0, 2 * M_PI);
+	cairo_arc(cr, pt(at), pt(y), pt(1.7), 0, 2 * M_PI);
 	cairo_stroke(cr);
 	canvas_clear(p->c, x + 1.7, y - 4.1, 2.6, 3.6); /* whatever line runs there, the rule is read */
 	canvas_text(p->c, &s, x + 1.8, y - 4, 6, strcmp(signal, "line") == 0 ? "L" : "R");

@@ -133,6 +133,7 @@ static int draw_limb(struct canvas *c, const json_t *d, enum limb limb, struct e
 	bool foot_side = limb == RIGHT_FOOT || limb == LEFT_FOOT;
 	const double column = WITHIN_MM / 5, pt = names_pt(c, d, limb_digit(limb, 0), 5, column - 4);
 	head(c, d, titles[limb], foot_side ? SAY_DC_FOOT : SAY_DC_HAND);
+	canvas_picture(c, EDGE_MM, WITHIN_MM);
 	for (int place = 0; place < 5; place++) {
 		const json_t *card = card_of(d, limb_digit(limb, place));
 		double middle = EDGE_MM + (limb_order(limb, place) + 0.5) * column;
@@ -144,6 +145,7 @@ static int draw_limb(struct canvas *c, const json_t *d, enum limb limb, struct e
 			return r;
 	}
 	strip_edges(c, d, 5);
+	canvas_picture_end(c);
 	foot(c, d);
 	return c->failed;
 }
@@ -160,6 +162,7 @@ static int draw_others(struct canvas *c, const json_t *d, struct error *e)
 {
 	const double column = WITHIN_MM / OTHERS, pt = names_pt(c, d, FIRST_OTHER, OTHERS, column - 9);
 	head(c, d, SAY_DC_OTHER, SAY_DC_OTHER_SAY);
+	canvas_picture(c, EDGE_MM, WITHIN_MM);
 	for (int i = 0; i < OTHERS; i++) {
 		const json_t *card = card_of(d, FIRST_OTHER + i);
 		double middle = EDGE_MM + (i + 0.5) * column;
@@ -171,6 +174,7 @@ static int draw_others(struct canvas *c, const json_t *d, struct error *e)
 			return r;
 	}
 	strip_edges(c, d, OTHERS);
+	canvas_picture_end(c);
 	foot(c, d);
 	return c->failed;
 }

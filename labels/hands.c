@@ -133,7 +133,7 @@ double limb_draw(struct canvas *c, enum limb limb, int place, double x_mm, doubl
 	if (c->dry)
 		return BOX_HEIGHT * scale;
 	cairo_save(c->cr);
-	cairo_translate(c->cr, x_mm * point, y_mm * point);
+	cairo_translate(c->cr, canvas_left(c, x_mm, width_mm) * point, y_mm * point);
 	cairo_scale(c->cr, scale * point, scale * point);
 	if (is_left(limb)) {
 		cairo_translate(c->cr, BOX_WIDTH, 0);

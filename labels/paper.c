@@ -116,7 +116,7 @@ static int draw(const struct languages *languages, const json_t *d, const struct
 	int r = canvas_init(&c, pdf, dpi_of(d, kind), title, json_text(d, "time"), trace, e);
 	if (r < 0)
 		return r;
-	c.language = languages ? languages_find(languages, json_text(d, "language")) : NULL;
+	canvas_speak(&c, languages ? languages_find(languages, json_text(d, "language")) : NULL);
 	c.sheet_width_mm = sheet.width_mm;
 	c.sheet_height_mm = sheet.height_mm;
 	r = kind->draw(&c, d, e);
@@ -136,7 +136,7 @@ int paper_dots(const struct languages *languages, const json_t *d, struct buf *p
 		r = canvas_init_dots(&c, png, *dpi = dpi_of(d, kind), e);
 	if (r < 0)
 		return r;
-	c.language = languages ? languages_find(languages, json_text(d, "language")) : NULL;
+	canvas_speak(&c, languages ? languages_find(languages, json_text(d, "language")) : NULL);
 	r = kind->draw(&c, d, e);
 	*width = canvas_dots(&c, c.width_mm);
 	*height = canvas_dots(&c, c.height_mm);

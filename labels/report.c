@@ -147,7 +147,9 @@ static void draw_chart(struct flow *f, const json_t *chart)
 	flow_text(f, &f->look->strong, json_text(chart, "title"));
 	flow_space(f, 1);
 	if (drawn) {
+		canvas_picture(f->c, f->x, f->width);
 		chart_draw(f->c, chart, f->x, f->y, f->width);
+		canvas_picture_end(f->c);
 		flow_space(f, CHART_HEIGHT_MM);
 	}
 	draw_texts(f, &f->look->small, json_object_get(chart, "says"));

@@ -150,6 +150,7 @@ void slip_rows(struct slip *s)
 /* Done, not done, open and found differ in shape as well as in words. */
 static void step_mark(struct canvas *c, const char *state, double x, double y, double size)
 {
+	canvas_picture(c, x, size);
 	canvas_frame(c, x, y, size, size, 0.25);
 	if (strcmp(state, "done") == 0 || strcmp(state, "found") == 0) {
 		canvas_line(c, x + size * 0.2, y + size * 0.5, x + size * 0.42, y + size * 0.78, 0.5);
@@ -157,6 +158,7 @@ static void step_mark(struct canvas *c, const char *state, double x, double y, d
 	} else if (strcmp(state, "not done") == 0) {
 		canvas_line(c, x, y + size / 2, x + size, y + size / 2, 0.5);
 	}
+	canvas_picture_end(c);
 }
 
 /* One step at x, in that width; its height. */

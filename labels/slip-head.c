@@ -186,9 +186,11 @@ static void patient_space(struct flow *f, double x, double y, double width, doub
 {
 	canvas_dotted_frame(f->c, x, y, width, height);
 	canvas_text(f->c, &f->look->small, x + 1.5, y + 1, width - 3, canvas_said(f->c, SAY_P_PATIENT));
-	canvas_mark(f->c,
-	            &(const struct mark){
-	                .kind = MARK_SPACE, .x_mm = x, .y_mm = y, .width_mm = width, .height_mm = height});
+	canvas_mark(f->c, &(const struct mark){.kind = MARK_SPACE,
+	                                       .x_mm = canvas_left(f->c, x, width),
+	                                       .y_mm = y,
+	                                       .width_mm = width,
+	                                       .height_mm = height});
 }
 
 static const char *const named[] = {"room", "case", "day", "hours", "case_label"};

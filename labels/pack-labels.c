@@ -25,7 +25,7 @@ struct places {
 	double sheet_width_mm, sheet_height_mm; /* 0: each label is a page */
 	double first_x_mm, first_y_mm, step_x_mm, step_y_mm;
 	int across, down, used; /* used: of the sheet that is drawn */
-	double x_mm, y_mm;      /* the corner of the label that is drawn, on a whole dot */
+	double x_mm, y_mm; /* the corner where its lines begin, of the label that is drawn; a whole dot */
 };
 
 static void next_place(struct canvas *c, struct places *p)
@@ -37,7 +37,9 @@ static void next_place(struct canvas *c, struct places *p)
 		canvas_page(c, sheet ? p->sheet_width_mm : p->label->width_mm,
 		            sheet ? p->sheet_height_mm : p->label->height_mm);
 	int column = sheet ? p->used % p->across : 0, row = sheet ? p->used / p->across : 0;
-	p->x_mm = canvas_mm(c, canvas_dots(c, p->first_x_mm + column * p->step_x_mm));
+	/* Labels stick where they stick: their places on a sheet are turned for nobody. */
+	double x_mm = sheet ? canvas_left(c, p->first_x_mm + column * p->step_x_mm, p->label->width_mm) : 0;
+	p->x_mm = canvas_mm(c, canvas_dots(c, x_mm));
 	p->y_mm = canvas_mm(c, canvas_dots(c, p->first_y_mm + row * p->step_y_mm));
 	p->used++;
 }

@@ -182,5 +182,6 @@ json_t *request_label(struct client *c, const json_t *q)
 	json_object_set_new(o, "site", json_string(c->d->core.station.site));
 	json_object_set_new(o, "station", json_integer(c->d->core.station.number));
 	json_object_set_new(o, "site_name", json_string(c->d->core.station.site_name));
+	json_object_set_new(o, "language", json_string(station_language(&c->d->core.station, ev.room)));
 	return o;
 }

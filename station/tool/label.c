@@ -66,6 +66,7 @@ static json_t *pack_document(const struct words *w, const json_t *a, int count, 
 	                                               .count = count});
 	json_object_update(doc, labels);
 	json_object_update(doc, json_object_get(a, "medium"));
+	label_put_language(doc, json_text(a, "language"));
 	if (words_number("--dpi", words_value(w, LABEL_OPTIONS, "dpi"), 203, 600, &dpi, label_usage) == 0 &&
 	    dpi)
 		json_object_set_new(doc, "dpi", json_integer(dpi));

@@ -47,6 +47,7 @@ room = 3
 [board]
 start = no
 X
+	cp "$source/config/labels.ini" "$data"
 	start
 	bt catalogue import "$source/config/catalogue.csv" >/dev/null
 	for person in 'practitioner SCRUB-1' 'surgeon SURG-3' 'charge CHARGE-6'; do
@@ -66,6 +67,8 @@ X
 	label briefing briefing --room 1
 	label leaflet leaflet
 	label scanner-check scanner-check
+	label pack pack --line GREEN-M --lot T26 --expiry 2028-03-31 --count 3
+	label pack-on-sheet pack --line GREEN-M --lot T26 --expiry 2028-03-31 --count 3 --media sheet24
 	stop
 	"$tests/replay-scripts" --spoken "$language" "$root/$language" "$source"/tests/replay/*.t
 	"$tests/papers-spoken" "$language" "$root/$language"/*.json >"$root/found" || {

@@ -1,5 +1,6 @@
 /* A paper of a language that goes from right to left is one from left to right, turned: each text and each code stands where
  * its mirror image would, and none of them is one. Bars, hands, feet, and the order of digits and numbers stay as they are. */
+#include <math.h>
 #include <setjmp.h>
 #include <stdarg.h>
 #include <stddef.h>
@@ -151,6 +152,34 @@ static void texts_codes_and_spaces_are_where_a_mirror_would_show_them(void **sta
 	}
 }
 
+/* Where a sheet's labels stick nobody can turn: the first lies nearer to one edge than the last to the other. */
+static void a_label_of_a_sheet_is_printed_on_that_label(void **state)
+{
+	json_t *d = sample("pack-labels");
+	struct trace t = {0};
+	struct buf pdf = {0};
+	struct error e = {0};
+	int pages;
+	(void)state;
+	json_object_set_new(d, "language", json_string("he"));
+	json_object_set_new(d, "sheet",
+	                    json_pack("{s:i,s:i,s:i,s:i,s:i,s:i,s:i,s:i}", "width_um", 210000, "height_um",
+	                              297000, "across", 3, "down", 8, "first_x_um", 6000, "first_y_um", 10000,
+	                              "step_x_um", 60000, "step_y_um", 34000));
+	if (paper_pdf_traced(&turned, d, &pdf, &pages, &t, &e) < 0)
+		fail_msg("%s", e.text);
+	assert_true(t.count > 20);
+	for (size_t i = 0; i < t.count; i++) {
+		double x = fmod(t.marks[i].x_mm - 6, 60);
+		if (t.marks[i].x_mm < 6 || x + t.marks[i].width_mm > 57.1)
+			fail_msg("'%s' is printed beside its label: %.1f mm", t.marks[i].text,
+			         t.marks[i].x_mm);
+	}
+	trace_deinit(&t);
+	buf_free(&pdf);
+	json_decref(d);
+}
+
 /* The marks of a page from `top_mm` to `bottom_mm`. */
 static void stays(const char *name, int page, double top_mm, double bottom_mm)
 {
@@ -251,6 +280,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(texts_codes_and_spaces_are_where_a_mirror_would_show_them),
+	    cmocka_unit_test(a_label_of_a_sheet_is_printed_on_that_label),
 	    cmocka_unit_test(digits_side_by_side_keep_their_order_under_a_head_that_is_turned),
 	    cmocka_unit_test(cards_of_numbers_grow_from_left_to_right),
 	    cmocka_unit_test(no_code_is_mirrored),

@@ -121,6 +121,14 @@ static int ticks(const struct plot *p, double *out)
 	return n;
 }
 
+/* The point of a number as the language has it, in place. */
+static void decimal(const struct plot *p, char *number)
+{
+	char *dot = strchr(number, '.');
+	if (dot)
+		*dot = *canvas_said(p->c, SAY_RW_DECIMAL);
+}
+
 static void draw_axis(const struct plot *p, const char *unit)
 {
 	struct style numbers = {.size_pt = 7, .align = ALIGN_RIGHT}, name = {.size_pt = 7};
@@ -131,6 +139,7 @@ static void draw_axis(const struct plot *p, const char *unit)
 		double y = y_of(p, at[i]);
 		canvas_line(p->c, p->x - 1, y, p->x, y, 0.2);
 		snprintf(text, sizeof text, "%g", at[i]);
+		decimal(p, text);
 		canvas_text(p->c, &numbers, p->x - LEFT_MM, y - 1.5, LEFT_MM - 1.6, text);
 	}
 	canvas_line(p->c, p->x, p->y, p->x, p->y + p->height, 0.25);
@@ -185,19 +194,21 @@ static double draw_centre(const struct plot *p, const json_t *chart)
 static void draw_lines(const struct plot *p, const json_t *chart)
 {
 	const struct {
-		const char *name;
+		enum saying name;
 		double value, above_mm;
-	} lines[] = {{"lower", draw_limit(p, "lower"), -0.8},
-	             {"centre", draw_centre(p, chart), 1.4},
-	             {"upper", draw_limit(p, "upper"), 3.6}};
+	} lines[] = {{SAY_RW_CHART_LOWER, draw_limit(p, "lower"), -0.8},
+	             {SAY_RW_CHART_CENTRE, draw_centre(p, chart), 1.4},
+	             {SAY_RW_CHART_UPPER, draw_limit(p, "upper"), 3.6}};
 	struct style s = {.size_pt = 6.5};
 	double below = p->y + p->height;
-	char text[40];
+	char text[80], number[24];
 	for (size_t i = 0; i < sizeof lines / sizeof *lines; i++) {
 		if (isnan(lines[i].value))
 			continue;
 		below = fmin(y_of(p, lines[i].value) - lines[i].above_mm, below - LINE_NAME_MM);
-		snprintf(text, sizeof text, "%s %.3g", lines[i].name, lines[i].value);
+		snprintf(number, sizeof number, "%.3g", lines[i].value);
+		decimal(p, number);
+		snprintf(text, sizeof text, "%s %s", canvas_said(p->c, lines[i].name), number);
 		canvas_text(p->c, &s, p->x + p->width + 1, below, RIGHT_MM - 1, text);
 	}
 }

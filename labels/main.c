@@ -100,10 +100,11 @@ static int write_picture(void *context, const char *name, const struct buf *svg)
 	return n >= (int)sizeof path ? -ENAMETOOLONG : file_replace_soon(path, 0640, svg->data, svg->size);
 }
 
-static int draw_pictures(const json_t *document, const char *folder, struct error *e)
+static int draw_pictures(const struct languages *languages, const json_t *document, const char *folder,
+                         struct error *e)
 {
 	struct error why = {0};
-	int r = pictures_of(document, write_picture, (void *)folder, &why);
+	int r = pictures_of(languages, document, write_picture, (void *)folder, &why);
 	if (r < 0 && !*why.text)
 		return error_set(
 		    e, r,
@@ -130,7 +131,7 @@ static int run(const struct wish *w, const struct languages *languages, struct e
 	if (r == 0 && w->check)
 		return check_document(languages, document, e);
 	if (r == 0 && w->svg)
-		return draw_pictures(document, w->svg, e);
+		return draw_pictures(languages, document, w->svg, e);
 	if (r == 0)
 		r = job_make(&j, languages, document, e);
 	if (r < 0)

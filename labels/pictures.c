@@ -10,13 +10,15 @@
 
 #define PICTURE_WIDTH_MM 180.0
 
-static int draw_picture(const json_t *chart, struct buf *out, struct error *e)
+static int draw_picture(const struct language *language, const json_t *chart, struct buf *out,
+                        struct error *e)
 {
 	struct canvas c;
 	struct style title = {.size_pt = 10, .bold = true};
 	int n = canvas_init_picture(&c, out, PICTURE_WIDTH_MM, CHART_HEIGHT_MM + 8, e);
 	if (n < 0)
 		return n;
+	c.language = language;
 	canvas_text(&c, &title, 2, 1.5, PICTURE_WIDTH_MM - 4, json_text(chart, "title"));
 	chart_draw(&c, chart, 1, 8, PICTURE_WIDTH_MM - 2);
 	n = canvas_finish(&c, e);
@@ -24,10 +26,13 @@ static int draw_picture(const json_t *chart, struct buf *out, struct error *e)
 	return n;
 }
 
-int pictures_of(const json_t *document, pictures_fn each, void *context, struct error *e)
+int pictures_of(const struct languages *languages, const json_t *document, pictures_fn each, void *context,
+                struct error *e)
 {
 	size_t i, k;
 	const json_t *s, *chart;
+	const struct language *language =
+	    languages ? languages_find(languages, json_text(document, "language")) : NULL;
 	int n = paper_check(document, e);
 	if (n == 0 && strcmp(json_text(document, "kind"), "report") != 0)
 		n = error_set(e, -EINVAL, "document field 'kind': only a report has pictures: give one");
@@ -40,7 +45,7 @@ int pictures_of(const json_t *document, pictures_fn each, void *context, struct 
 			struct buf svg _cleanup_(buf_free) = {0};
 			if (!json_array_size(json_object_get(chart, "points")))
 				continue;
-			n = draw_picture(chart, &svg, e);
+			n = draw_picture(language, chart, &svg, e);
 			if (n == 0)
 				n = each(context, json_text(chart, "name"), &svg);
 			if (n < 0)

@@ -77,16 +77,18 @@ static void begin_page(struct flow *f, void *context)
 	const struct report *r = context;
 	const struct look *l = f->look;
 	double top = l->margin_mm;
-	char text[40];
+	char text[80], when[20];
 	struct style right = l->small, foot = l->small;
 	right.align = ALIGN_RIGHT;
 	foot.align = ALIGN_CENTRE;
 	canvas_text(f->c, &l->small, f->x, top, f->width * 0.75, json_text(r->document, "period"));
-	snprintf(text, sizeof text, "page %d of %d", f->page, f->pages ? f->pages : 99);
+	canvas_say(f->c, SAY(SLIP_P_PAGE, .page = f->page, .pages = f->pages ? f->pages : 99), text,
+	           sizeof text);
 	top += canvas_text(f->c, &right, f->x + f->width * 0.75, top, f->width * 0.25, text) + 1;
 	canvas_line(f->c, f->x, top, f->x + f->width, top, 0.35);
-	snprintf(text, sizeof text, "made %.10s %.5s", json_text(r->document, "time"),
+	snprintf(when, sizeof when, "%.10s %.5s", json_text(r->document, "time"),
 	         json_text(r->document, "time") + 11);
+	canvas_say(f->c, SAY(RW_MADE, .words = when), text, sizeof text);
 	f->bottom = f->c->height_mm - l->margin_mm - 5;
 	canvas_text(f->c, &foot, f->x, f->bottom + 1.5, f->width, text);
 	f->y = top + 2;

@@ -13,13 +13,13 @@
 #include "record/archive.h"
 #include "report/days.h"
 #include "tool/archive-slips.h"
+#include "tool/audit-language.h"
 #include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/document.h"
 #include "tool/print.h"
 #include "tool/words.h"
-#include "words/report-words.h"
 
 /* --- archive ------------------------------------------------------------------------------------------------- */
 
@@ -47,33 +47,33 @@ static const char usage[] =
     "the\n"
     "archive is there; 2 wrong usage.\n";
 
-static const char *stays_words(enum stays_why why)
+static enum saying stays_saying(enum stays_why why)
 {
 	switch (why) {
 	case STAYS_NOT:
-		return RW_ARCHIVE_LEAVES;
+		return SAY_RW_ARCHIVE_LEAVES;
 	case STAYS_OPEN:
-		return RW_ARCHIVE_OPEN;
+		return SAY_RW_ARCHIVE_OPEN;
 	case STAYS_YOUNG:
-		return RW_ARCHIVE_YOUNG;
+		return SAY_RW_ARCHIVE_YOUNG;
 	case STAYS_UNRESOLVED:
-		return RW_ARCHIVE_UNRESOLVED;
+		return SAY_RW_ARCHIVE_UNRESOLVED;
 	case STAYS_OWED:
-		return RW_ARCHIVE_OWED;
+		return SAY_RW_ARCHIVE_OWED;
 	case STAYS_FOUND:
-		return RW_ARCHIVE_FOUND;
+		return SAY_RW_ARCHIVE_FOUND;
 	case STAYS_NAMED:
-		return RW_ARCHIVE_NAMED;
+		return SAY_RW_ARCHIVE_NAMED;
 	case STAYS_UNREAD:
-		return RW_ARCHIVE_UNREAD;
+		return SAY_RW_ARCHIVE_UNREAD;
 	case STAYS_UNSENT:
-		return RW_ARCHIVE_UNSENT;
+		return SAY_RW_ARCHIVE_UNSENT;
 	case STAYS_LEFT:
-		return RW_ARCHIVE_LEFT;
+		return SAY_RW_ARCHIVE_LEFT;
 	case STAYS_COUNT:
 		break;
 	}
-	return "";
+	return SAY_NONE;
 }
 
 static void count_whys(const struct archive *a, int counts[STAYS_COUNT])
@@ -98,7 +98,7 @@ static void print_chosen(const struct archive *a)
 	       day, (int)a->years, a->leave, a->events_leave);
 	for (int i = 1; i < STAYS_COUNT; i++)
 		if (counts[i])
-			printf("%6d %s\n", counts[i], stays_words((enum stays_why)i));
+			printf("%6d %s\n", counts[i], saying_text(stays_saying((enum stays_why)i)));
 }
 
 static int check_only(const char *file, struct error *e)
@@ -121,6 +121,7 @@ static int check_only(const char *file, struct error *e)
 struct certified {
 	const struct archive *a;
 	const struct backup *archive;
+	const struct language *language;
 	const char *name; /* of the archive */
 	int slips, files;
 };
@@ -132,29 +133,29 @@ static void certify_figures(struct document *d, const struct certified *c)
 	count_whys(c->a, counts);
 	chain_hex(&c->archive->chain, hex);
 	day_of(c->a->before_ms, day);
-	document_section(d, "left", RW_ARCHIVE_SECTION);
-	document_figure(d, "archive", RW_ARCHIVE_FILE, c->name);
-	document_number(d, "events", RW_ARCHIVE_LAST, c->archive->events);
-	document_figure(d, "hash", RW_ARCHIVE_HASH, hex);
-	document_figure(d, "before", RW_ARCHIVE_BEFORE, day);
-	document_number(d, "years", RW_ARCHIVE_YEARS, c->a->years);
-	document_number(d, "cases", RW_ARCHIVE_CASES, c->a->leave);
-	document_number(d, "events-left", RW_ARCHIVE_EVENTS, c->a->events_leave);
-	document_number(d, "slips", RW_ARCHIVE_SLIPS, c->slips);
-	document_number(d, "slip-files", RW_ARCHIVE_SLIP_FILES, c->files);
-	document_section(d, "stays", RW_ARCHIVE_STAYS_SECTION);
+	document_section(d, "left", SAY(RW_ARCHIVE_SECTION));
+	document_figure(d, "archive", SAY_RW_ARCHIVE_FILE, c->name);
+	document_number(d, "events", SAY_RW_ARCHIVE_LAST, c->archive->events);
+	document_figure(d, "hash", SAY_RW_ARCHIVE_HASH, hex);
+	document_figure(d, "before", SAY_RW_ARCHIVE_BEFORE, day);
+	document_number(d, "years", SAY_RW_ARCHIVE_YEARS, c->a->years);
+	document_number(d, "cases", SAY_RW_ARCHIVE_CASES, c->a->leave);
+	document_number(d, "events-left", SAY_RW_ARCHIVE_EVENTS, c->a->events_leave);
+	document_number(d, "slips", SAY_RW_ARCHIVE_SLIPS, c->slips);
+	document_number(d, "slip-files", SAY_RW_ARCHIVE_SLIP_FILES, c->files);
+	document_section(d, "stays", SAY(RW_ARCHIVE_STAYS_SECTION));
 	for (int i = STAYS_OPEN; i < STAYS_LEFT; i++)
-		document_number(d, "stays", stays_words((enum stays_why)i), counts[i]);
-	document_says(d, "%s", RW_ARCHIVE_STAYS_OF);
+		document_number(d, "stays", stays_saying((enum stays_why)i), counts[i]);
+	document_says(d, SAY(RW_ARCHIVE_STAYS_OF));
 }
 
 static void certify_cases(struct document *d, const struct archive *a)
 {
 	int shown = 0;
 	char number[16], day[11], slips[16];
-	document_section(d, "cases", RW_ARCHIVE_LIST);
-	json_t *rows =
-	    document_table(d, "cases", RW_ARCHIVE_CASE "|" RW_ARCHIVE_DAY "|" RW_ARCHIVE_ITS_SLIPS);
+	document_section(d, "cases", SAY(RW_ARCHIVE_LIST));
+	json_t *rows = document_table(
+	    d, "cases", HEADS(SAY_RW_ARCHIVE_CASE, SAY_RW_ARCHIVE_DAY, SAY_RW_ARCHIVE_ITS_SLIPS));
 	for (int i = 0; i < a->n_cases; i++) {
 		if (a->cases[i].why || ++shown > DOCUMENT_ROWS_MAX)
 			continue;
@@ -167,7 +168,7 @@ static void certify_cases(struct document *d, const struct archive *a)
 		document_cell(cells, slips);
 	}
 	if (a->leave > DOCUMENT_ROWS_MAX)
-		document_says(d, RW_ARCHIVE_MORE, a->leave - DOCUMENT_ROWS_MAX);
+		document_says(d, SAY(RW_ARCHIVE_MORE, .n = a->leave - DOCUMENT_ROWS_MAX));
 }
 
 static json_t *certificate(const struct certified *c, const char *file, struct error *e)
@@ -180,10 +181,12 @@ static json_t *certificate(const struct certified *c, const char *file, struct e
 		n = audit_settings(r, settings, e);
 	record_close(r);
 	if (n == 0)
-		n = document_begin(&d, *settings->site_name ? settings->site_name : settings->site,
-		                   RW_ARCHIVE_TITLE, c->name);
+		n = document_begin(
+		    &d, &(struct document_of){c->language,
+		                              *settings->site_name ? settings->site_name : settings->site,
+		                              SAY_RW_ARCHIVE_TITLE, SAY(RW_ARCHIVE_OF, .text = c->name)});
 	if (n == 0) {
-		document_about(&d, "%s", RW_ARCHIVE_ABOUT);
+		document_about(&d, SAY(RW_ARCHIVE_ABOUT));
 		certify_figures(&d, c);
 		certify_cases(&d, c->a);
 	}
@@ -213,7 +216,8 @@ static int write_certificate(const struct certified *c, const char *folder, cons
 
 /* --- all of it -------------------------------------------------------------------------------------------------- */
 
-struct shelf { /* where it goes */
+struct shelf {                           /* where it goes */
+	const struct language *language; /* of its certificate */
 	const char *folder;
 	char file[PATH_MAX + 80], stem[60]; /* the archive, and its name without .db */
 	int with_slips;
@@ -242,7 +246,8 @@ static void name_by_day(struct shelf *s, int64_t now)
 static int write_beside(const struct shelf *s, const struct archive *a, const struct backup *b,
                         struct error *e)
 {
-	struct certified c = {.a = a, .archive = b, .name = strrchr(s->file, '/') + 1};
+	struct certified c = {
+	    .a = a, .archive = b, .language = s->language, .name = strrchr(s->file, '/') + 1};
 	int n =
 	    s->with_slips ? archive_slips(a, s->file, s->folder, client_folder, &c.slips, &c.files, e) : 0;
 	if (n == 0)
@@ -349,7 +354,12 @@ int audit_archive(int argc, char **argv)
 		return client_fail(&e);
 	}
 	struct shelf shelf = {.folder = w.rest[0], .with_slips = !words_given(&w, options, "no-slips")};
-	return let_go(&shelf, &e);
+	struct audit_language language;
+	audit_language(&language, NULL, NULL, &e); /* asks for none by name: it finds one */
+	shelf.language = language.is;
+	r = let_go(&shelf, &e);
+	audit_language_end(&language);
+	return r;
 }
 
 /* --- keep --------------------------------------------------------------------------------------------------------- */

@@ -1,6 +1,5 @@
 /* audit case: one case in time order, every event of it, and what was due and not done. */
 #include <errno.h>
-#include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -10,17 +9,17 @@
 #include "count/debt.h"
 #include "tell/story.h"
 #include "tool/audit-give.h"
+#include "tool/audit-language.h"
 #include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/document.h"
 #include "tool/words.h"
-#include "words/report-words.h"
 
 #define DETAIL_MAX 640 /* a digit, an item, a state and a whole reply */
 #define PLACES_MAX 64
 
-static const char options[] = "file= people= json csv pdf=";
+static const char options[] = "file= people= language= json csv pdf=";
 static const char usage[] =
     "usage: bandtally audit case CASE [--people REASON] (--json | --csv | --pdf FILE) [--file RECORD]\n"
     "One case in time order: every scan, refusal, question, reminder, print and gap, and what was due and "
@@ -28,10 +27,12 @@ static const char usage[] =
     "done. People stand by their place; with --people their names are given, and the running station "
     "records\n"
     "that somebody asked, and why.\n"
+    "  --language CODE  its words; without it those of the running station's site, else English\n"
     "Exit codes: 0 made, 1 failed, 2 wrong usage.\n";
 
 /* Who is where, and what each item is called, as far as the case has come. */
 struct known {
+	const struct language *language;
 	int people; /* names are given */
 	struct {
 		int32_t number;
@@ -53,6 +54,11 @@ static void learn(struct known *k, const struct event *e)
 		snprintf(k->items[e->item], LINE_NAME_MAX, "%s", e->thing.name);
 }
 
+static const char *place_in(const struct known *k, uint8_t place)
+{
+	return saying_text_in(k->language, place_saying((enum team_place)place));
+}
+
 /* All of it, or nothing: half a sentence would say something else. */
 static void add(char *out, const char *text)
 {
@@ -65,7 +71,7 @@ static void add_person(const struct known *k, int32_t number, char *out)
 {
 	for (int i = k->n_places; number && i-- > 0;)
 		if (k->places[i].number == number) {
-			add(out, k->people ? k->places[i].name : place_words(k->places[i].place));
+			add(out, k->people ? k->places[i].name : place_in(k, k->places[i].place));
 			return;
 		}
 	if (number)
@@ -91,8 +97,8 @@ static const char *without_name(const struct known *k, const char *name)
 		return name;
 	for (int i = k->n_places; i-- > 0;)
 		if (strcmp(k->places[i].name, name) == 0)
-			return place_words(k->places[i].place);
-	return RW_CASE_SOMEBODY;
+			return place_in(k, k->places[i].place);
+	return saying_text_in(k->language, SAY_RW_CASE_SOMEBODY);
 }
 
 static void add_said(const struct known *k, const struct event *e, char *out)
@@ -101,7 +107,7 @@ static void add_said(const struct known *k, const struct event *e, char *out)
 	struct say say = said_say(&e->said);
 	say.person = without_name(k, say.person);
 	say.other_person = without_name(k, say.other_person);
-	say_part(&say, text, sizeof text);
+	say_part_in(k->language, &say, text, sizeof text);
 	add(out, text);
 }
 
@@ -112,9 +118,9 @@ static void tell_of_what(const struct known *k, const struct event *e, char *out
 	const char *name = event_list_name((enum event_list)(f >> F_LIST_OF_WHAT & 63), e->what);
 	out[0] = 0;
 	if (e->digit)
-		add(out, own_digit_name(e->digit));
+		add(out, saying_text_in(k->language, saying_of_digit(e->digit)));
 	if (e->item && e->item <= ITEMS_MAX)
-		add(out, k->items[e->item]);
+		add(out, thing_text_in(k->language, k->items[e->item]));
 	add(out, name ? name : "");
 	if (f & F_N && e->n && e->kind != EV_COUNT_AGREED) {
 		snprintf(text, sizeof text, "%d", (int)e->n);
@@ -123,7 +129,7 @@ static void tell_of_what(const struct known *k, const struct event *e, char *out
 	if (f & F_SAID && e->said.saying)
 		add_said(k, e, out);
 	else if (e->kind == EV_REFUSED && !k->people && *e->text) /* in words that may name somebody */
-		add(out, RW_CASE_OLD_WORDS);
+		add(out, saying_text_in(k->language, SAY_RW_CASE_OLD_WORDS));
 	else if (f & F_TEXT && e->kind != EV_JOINED)
 		add(out, e->text);
 }
@@ -136,16 +142,16 @@ static int is_undone(const struct case_events *all, int at)
 	return 0;
 }
 
-static void tell_how(const struct case_events *all, int at, char *out)
+static void tell_how(const struct known *k, const struct case_events *all, int at, char *out)
 {
 	const struct event *e = &all->list[at];
 	out[0] = 0;
 	if (e->flags & EVENT_KEYED)
-		add(out, RW_CASE_KEYED);
+		add(out, saying_text_in(k->language, SAY_RW_CASE_KEYED));
 	if (e->flags & EVENT_LATE)
-		add(out, RW_CASE_LATE);
+		add(out, saying_text_in(k->language, SAY_RW_CASE_LATE));
 	if (is_undone(all, at))
-		add(out, RW_CASE_UNDONE);
+		add(out, saying_text_in(k->language, SAY_RW_CASE_UNDONE));
 }
 
 /* The same hour comes twice where clocks are put back. */
@@ -169,22 +175,23 @@ static void tell_events(struct document *d, const struct case_events *all, struc
 {
 	char when[26], who[DETAIL_MAX], what[DETAIL_MAX], how[DETAIL_MAX];
 	int with_zone = clocks_change(all);
-	document_section(d, "events", RW_CASE_EVENTS);
+	document_section(d, "events", SAY(RW_CASE_EVENTS));
 	if (all->count > rows_max)
-		document_says(d, RW_CASE_MORE, all->count - rows_max);
+		document_says(d, SAY(RW_CASE_MORE, .n = all->count - rows_max));
 	json_t *rows = document_table(
-	    d, "events", RW_CASE_TIME "|" RW_CASE_WHAT "|" RW_CASE_WHO "|" RW_CASE_OF_WHAT "|" RW_CASE_HOW);
+	    d, "events",
+	    HEADS(SAY_RW_CASE_TIME, SAY_RW_CASE_WHAT, SAY_RW_CASE_WHO, SAY_RW_CASE_OF_WHAT, SAY_RW_CASE_HOW));
 	for (int i = 0; i < all->count && i < rows_max; i++) {
 		const struct event *e = &all->list[i];
 		learn(k, e);
 		tell_when(e->at, with_zone, when);
 		tell_who(k, e, who);
 		tell_of_what(k, e, what);
-		tell_how(all, i, how);
+		tell_how(k, all, i, how);
 		json_t *cells = document_row(rows);
 		document_cell(cells, when);
 		document_cell(cells, event_name(e->kind));
-		document_cell(cells, e->case_no ? who : RW_CASE_STATION);
+		document_cell(cells, e->case_no ? who : saying_text_in(k->language, SAY_RW_CASE_STATION));
 		document_cell(cells, what);
 		document_cell(cells, how);
 	}
@@ -192,28 +199,22 @@ static void tell_events(struct document *d, const struct case_events *all, struc
 
 /* --- what was due ---------------------------------------------------------------------------------------------- */
 
-__attribute__((format(printf, 2, 3))) static void due(json_t *rows, const char *format, ...)
+static void due(const struct document *d, json_t *rows, const struct say *say)
 {
-	char text[DETAIL_MAX];
-	va_list more;
-	va_start(more, format);
-	vsnprintf(text, sizeof text, format, more);
-	va_end(more);
 	if (json_array_size(rows) < DOCUMENT_ROWS_MAX)
-		document_cell(document_row(rows), text);
+		document_said(d, document_row(rows), say);
 }
 
-static void tell_digit(json_t *rows, const struct story_digit *digit)
+static void tell_digit(const struct document *d, json_t *rows, const struct story_digit *digit)
 {
-	char hm[6];
-	if (digit->n_stretches && !time_is_set(digit->bare)) {
-		due(rows, RW_CASE_DUE_LOOK, own_digit_name(digit->number));
-	}
+	if (digit->n_stretches && !time_is_set(digit->bare))
+		due(d, rows, SAY(RW_CASE_DUE_LOOK, .digit = digit->number));
 	for (int i = 0; i < digit->n_reminders; i++) {
-		if (time_is_set(digit->reminders[i].acknowledged))
-			continue;
-		clock_text_hm(digit->reminders[i].at.wall_ms, digit->reminders[i].at.utc_min, hm);
-		due(rows, RW_CASE_DUE_REMINDER, hm, own_digit_name(digit->number));
+		const struct moment *at = &digit->reminders[i].at;
+		if (!time_is_set(digit->reminders[i].acknowledged))
+			due(d, rows,
+			    SAY(RW_CASE_DUE_REMINDER, .digit = digit->number,
+			        .time = clock_minute_of_day(at->wall_ms, at->utc_min)));
 	}
 }
 
@@ -228,24 +229,23 @@ static int slip_was_seen(const struct case_events *all, int32_t slip)
 
 static void tell_due(struct document *d, const struct case_events *all, const struct story *s)
 {
-	document_section(d, "due", RW_CASE_DUE);
-	json_t *rows = document_table(d, "due", RW_CASE_WHAT);
+	document_section(d, "due", SAY(RW_CASE_DUE));
+	json_t *rows = document_table(d, "due", HEADS(SAY_RW_CASE_WHAT));
 	for (int i = 0; i < s->n_debts; i++)
-		if (!time_is_set(s->debts[i].paid)) {
-			due(rows, RW_CASE_DUE_DEBT, debt_words(s->debts[i].debt.kind));
-		}
+		if (!time_is_set(s->debts[i].paid))
+			due(d, rows,
+			    SAY(RW_CASE_DUE_DEBT,
+			        .words = saying_text_in(d->language, debt_saying(s->debts[i].debt.kind))));
 	for (int i = 0; i < s->n_digits; i++)
-		tell_digit(rows, &s->digits[i]);
+		tell_digit(d, rows, &s->digits[i]);
 	for (int i = 0; i < all->count; i++)
 		if (all->list[i].kind == EV_SLIP_QUEUED && all->list[i].other <= 1 &&
-		    !slip_was_seen(all, all->list[i].n)) {
-			due(rows, RW_CASE_DUE_SLIP, (int)all->list[i].n);
-		}
-	if (!s->ended) {
-		due(rows, "%s", RW_CASE_DUE_END);
-	}
+		    !slip_was_seen(all, all->list[i].n))
+			due(d, rows, SAY(RW_CASE_DUE_SLIP, .slip = all->list[i].n));
+	if (!s->ended)
+		due(d, rows, SAY(RW_CASE_DUE_END));
 	if (!json_array_size(rows))
-		due(rows, "%s", RW_CASE_DUE_NONE);
+		due(d, rows, SAY(RW_CASE_DUE_NONE));
 }
 
 /* What was due is told from all events, of which only some are here. */
@@ -253,13 +253,13 @@ static void tell_left(struct document *d, const struct event *archived)
 {
 	char day[11];
 	clock_text_date(archived->at.wall_ms, archived->at.utc_min, day);
-	document_about(d, RW_CASE_LEFT, archived->text, day);
+	document_about(d, SAY(RW_CASE_LEFT, .text = archived->text, .first = day));
 }
 
 /* --- all of it ------------------------------------------------------------------------------------------------------ */
 
-static int write_case(struct record *r, const struct words *w, int32_t case_no, const struct case_events *all,
-                      json_t **doc, struct error *e)
+static int write_case(struct record *r, const struct words *w, const struct language *language,
+                      int32_t case_no, const struct case_events *all, json_t **doc, struct error *e)
 {
 	const char *why = words_value(w, options, "people");
 	struct recorded *settings = calloc(1, sizeof *settings);
@@ -267,7 +267,6 @@ static int write_case(struct record *r, const struct words *w, int32_t case_no, 
 	struct story *story = NULL;
 	struct document d = {0};
 	struct event archived;
-	char of[40];
 	int n = settings && k ? story_make(&story, NULL, all->list, all->count, all->list[all->count - 1].at)
 	                      : -ENOMEM;
 	if (n == 0)
@@ -276,16 +275,18 @@ static int write_case(struct record *r, const struct words *w, int32_t case_no, 
 	if (left < 0)
 		n = error_set(e, left, "it cannot be read whether case %d left the record: %s: try again",
 		              (int)case_no, strerror(-left));
-	snprintf(of, sizeof of, RW_CASE_OF, (int)case_no);
 	if (n == 0)
-		n = document_begin(&d, *settings->site_name ? settings->site_name : settings->site,
-		                   RW_CASE_TITLE, of);
+		n = document_begin(
+		    &d, &(struct document_of){language,
+		                              *settings->site_name ? settings->site_name : settings->site,
+		                              SAY_RW_CASE_TITLE, SAY(RW_CASE_OF, .case_no = case_no)});
 	if (n == 0) {
 		k->people = why != NULL;
+		k->language = language;
 		if (why)
-			document_about(&d, RW_CASE_PEOPLE_NAMES, why);
+			document_about(&d, SAY(RW_CASE_PEOPLE_NAMES, .reason = why));
 		else
-			document_about(&d, "%s", RW_CASE_PEOPLE_PLACES);
+			document_about(&d, SAY(RW_CASE_PEOPLE_PLACES));
 		if (left)
 			tell_left(&d, &archived);
 		else
@@ -306,6 +307,7 @@ int audit_case(int argc, char **argv)
 	struct error e = {0};
 	struct record *record = NULL;
 	struct case_events all = {0};
+	struct audit_language language;
 	_cleanup_(json_drop) json_t *doc = NULL;
 	char path[PATH_MAX];
 	int held = -1, case_no = 0, r = words_read(&w, argc, argv, options, usage);
@@ -319,7 +321,10 @@ int audit_case(int argc, char **argv)
 	r = audit_give_read(&w, options, usage);
 	if (r)
 		return r;
-	int n = why ? audit_record_look("case", case_no, why, &e) : 0;
+	int n = audit_language(&language, words_value(&w, options, "language"),
+	                       words_value(&w, options, "file"), &e);
+	if (n == 0 && why)
+		n = audit_record_look("case", case_no, why, &e);
 	if (n == 0)
 		n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);
 	if (n == 0)
@@ -329,8 +334,9 @@ int audit_case(int argc, char **argv)
 		              "case %d: the record has none of that number: see 'bandtally case list'",
 		              case_no);
 	if (n == 0)
-		n = write_case(record, &w, case_no, &all, &doc, &e);
+		n = write_case(record, &w, language.is, case_no, &all, &doc, &e);
 	audit_done(record, held);
 	case_events_deinit(&all);
+	audit_language_end(&language);
 	return n < 0 ? client_fail(&e) : audit_give(doc, &w, options);
 }

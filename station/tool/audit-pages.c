@@ -8,10 +8,10 @@
 
 #include "base/clock.h"
 #include "report/days.h"
+#include "tool/audit-language.h"
 #include "tool/client.h"
 #include "tool/report-make.h"
 #include "tool/report-page.h"
-#include "words/report-words.h"
 
 #define PAGES_MAX (1 + 4 + 12 + ROOMS_MAX)
 #define PART_BYTES 24000 /* twice that as JSON is still a request */
@@ -59,6 +59,7 @@ static int32_t last_day(const struct report_base *b)
 static void list_pages(struct pages *p)
 {
 	const struct recorded *at = p->base.settings;
+	const struct language *language = p->base.language;
 	int32_t until = last_day(&p->base);
 	struct one_page *x = add_page(p, PAGE_YEAR, 1, 12);
 	snprintf(x->name, sizeof x->name, "%d", p->year);
@@ -66,7 +67,7 @@ static void list_pages(struct pages *p)
 	for (int q = 1; q <= 4 && days_of_months(p->year, 3 * q - 2, 3 * q).from <= until; q++) {
 		x = add_page(p, PAGE_QUARTER, 3 * q - 2, 3 * q);
 		snprintf(x->name, sizeof x->name, "%d-q%d", p->year, q);
-		snprintf(x->said, sizeof x->said, RW_PAGE_QUARTER, q, p->year);
+		say_part_in(language, SAY(RW_PAGE_QUARTER, .n = q, .year = p->year), x->said, sizeof x->said);
 	}
 	for (int m = 1; m <= 12 && days_of_months(p->year, m, m).from <= until; m++) {
 		x = add_page(p, PAGE_MONTH, m, m);
@@ -99,14 +100,17 @@ static int links_of(const struct pages *p, int which, struct page_link out[3])
 	const struct one_page *x = &p->list[which];
 	int n = 0;
 	out[n] = (struct page_link){.to = PLACE};
-	snprintf(out[n++].said, sizeof out->said, "%s", RW_PAGE_ALL);
+	snprintf(out[n++].said, sizeof out->said, "%s", saying_text_in(p->base.language, SAY_RW_PAGE_ALL));
 	for (int step = -1; step <= 1 && x->kind != PAGE_ROOM; step += 2) {
 		int at = which + step;
 		if (at < 0 || at >= p->n || p->list[at].kind != x->kind)
 			continue;
 		out[n] = link_to(&p->list[at]);
-		snprintf(out[n++].said, sizeof out->said, step < 0 ? RW_PAGE_EARLIER : RW_PAGE_LATER,
-		         p->list[at].said);
+		const char *said = p->list[at].said;
+		say_part_in(p->base.language,
+		            step < 0 ? SAY(RW_PAGE_EARLIER, .words = said)
+		                     : SAY(RW_PAGE_LATER, .words = said),
+		            out[n++].said, sizeof out->said);
 	}
 	return n;
 }
@@ -123,8 +127,9 @@ static void stood_at(const struct pages *p, char out[40])
 
 static int write_index(const struct pages *p, struct buf *out, struct error *e)
 {
-	static const char *const titles[PAGE_KINDS] = {RW_PAGE_YEAR, RW_PAGE_QUARTERS, RW_PAGE_MONTHS,
-	                                               RW_PAGE_ROOMS};
+	static const enum saying titles[PAGE_KINDS] = {SAY_RW_PAGE_YEAR, SAY_RW_PAGE_QUARTERS,
+	                                               SAY_RW_PAGE_MONTHS, SAY_RW_PAGE_ROOMS};
+	const struct language *language = p->base.language;
 	struct page_link links[PAGES_MAX];
 	struct page_group groups[PAGE_KINDS];
 	char at[40], made[300], beside[120];
@@ -133,14 +138,16 @@ static int write_index(const struct pages *p, struct buf *out, struct error *e)
 	for (int i = 0; i < p->n; i++) {
 		links[i] = link_to(&p->list[i]);
 		if (i == 0 || p->list[i].kind != p->list[i - 1].kind)
-			groups[n++] = (struct page_group){titles[p->list[i].kind], {&links[i], 0}};
+			groups[n++] = (struct page_group){saying_text_in(language, titles[p->list[i].kind]),
+			                                  {&links[i], 0}};
 		groups[n - 1].links.n++;
 	}
 	stood_at(p, at);
-	snprintf(made, sizeof made, RW_PAGE_MADE, at);
-	snprintf(beside, sizeof beside, RW_PAGE_YEAR_BESIDE, p->year - 1);
-	return report_index_text(&(struct page_index){.site = *s->site_name ? s->site_name : s->site,
-	                                              .title = RW_PAGE_TITLE,
+	say_part_in(language, SAY(RW_PAGE_MADE, .words = at), made, sizeof made);
+	say_part_in(language, SAY(RW_PAGE_YEAR_BESIDE, .year = p->year - 1), beside, sizeof beside);
+	return report_index_text(&(struct page_index){.language = language,
+	                                              .site = *s->site_name ? s->site_name : s->site,
+	                                              .title = saying_text_in(language, SAY_RW_PAGE_TITLE),
 	                                              .about = (const char *const[]){made, beside, NULL},
 	                                              .groups = groups,
 	                                              .n_groups = n},
@@ -202,7 +209,8 @@ static int make_page(struct pages *p, int which, struct error *e)
 	struct page_link links[3];
 	int n = report_make(&p->base, x->span, x->room, &doc, e);
 	if (n >= 0)
-		n = report_page_text(doc, (struct page_links){links, links_of(p, which, links)}, &text, e);
+		n = report_page_text(doc, p->base.language,
+		                     (struct page_links){links, links_of(p, which, links)}, &text, e);
 	return n < 0 ? n : hand_page(p, x->name, &text, e);
 }
 
@@ -231,9 +239,11 @@ static int begin(struct pages *p, struct error *e)
 int audit_pages_show(int year, int room, struct error *e)
 {
 	static struct pages p;
+	struct audit_language language;
 	int64_t from = clock_now().boot_ms;
 	p = (struct pages){.room = room, .to = -1};
-	int n = report_base_open(&p.base, &(struct report_from){0}, e);
+	audit_language(&language, NULL, NULL, e); /* asks for none by name: it finds one */
+	int n = report_base_open(&p.base, &(struct report_from){.language = language.is}, e);
 	p.year = year ? year : last_day(&p.base) / 10000;
 	if (n == 0)
 		list_pages(&p);
@@ -247,5 +257,6 @@ int audit_pages_show(int year, int room, struct error *e)
 		fprintf(stderr, "reports: %d pages in %.1f s\n", p.n,
 		        (double)(clock_now().boot_ms - from) / 1000);
 	report_base_close(&p.base);
+	audit_language_end(&language);
 	return n;
 }

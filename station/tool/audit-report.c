@@ -5,6 +5,7 @@
 #include "base/clock.h"
 #include "report/days.h"
 #include "tool/audit-give.h"
+#include "tool/audit-language.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/print.h"
@@ -13,7 +14,7 @@
 #include "tool/words.h"
 
 static const char options[] =
-    "file= summary= from= to= month= quarter= year= room= list= json csv pdf= svg= page=";
+    "file= summary= from= to= month= quarter= year= room= list= language= json csv pdf= svg= page=";
 static const char usage[] =
     "usage: bandtally audit report (--month YYYY-MM | --quarter YYYY-Q | --year YYYY | --from DAY --to DAY)\n"
     "                              [--room N] [--list CSV] (--json | --csv | --pdf FILE | --svg FOLDER | "
@@ -29,6 +30,7 @@ static const char usage[] =
     "the\n"
     "                  place of what was kept of its rooms and days; 'none' sets none beside it\n"
     "  --file RECORD   another record; without it a running station is asked for a copy\n"
+    "  --language CODE its words; without it those of the running station's site, else English\n"
     "  --summary FILE  where one row a case is kept for the next report (default: beneath "
     "~/.cache/bandtally);\n"
     "                  'none' keeps nothing\n"
@@ -71,21 +73,23 @@ static int read_span(const struct words *w, struct source_span *span)
 
 /* --- all of it --------------------------------------------------------------------------------------------------------- */
 
-static int give(const struct words *w, const json_t *doc)
+static int give(const struct words *w, const struct language *language, const json_t *doc)
 {
 	const char *svg = words_value(w, options, "svg");
 	const char *page = words_value(w, options, "page");
 	struct error e = {0};
 	if (page)
-		return report_page(doc, page, &e) < 0 ? client_fail(&e) : EXIT_OK;
+		return report_page(doc, language, page, &e) < 0 ? client_fail(&e) : EXIT_OK;
 	return svg ? print_document(doc, "--svg", svg) : audit_give(doc, w, options);
 }
 
-static int make(const struct words *w, struct source_span span, int room, json_t **doc, struct error *e)
+static int make(const struct words *w, const struct language *language, struct source_span span, int room,
+                json_t **doc, struct error *e)
 {
 	struct report_base base;
 	int n = report_base_open(&base,
-	                         &(struct report_from){.file = words_value(w, options, "file"),
+	                         &(struct report_from){.language = language,
+	                                               .file = words_value(w, options, "file"),
 	                                               .summary = words_value(w, options, "summary"),
 	                                               .list = words_value(w, options, "list")},
 	                         e);
@@ -120,5 +124,12 @@ int audit_report(int argc, char **argv)
 	        words_given(&w, options, "page") !=
 	    1)
 		return words_missing("one of --json, --csv, --pdf, --svg and --page", usage);
-	return make(&w, span, room, &doc, &e) < 0 ? client_fail(&e) : give(&w, doc);
+	struct audit_language language;
+	int n = audit_language(&language, words_value(&w, options, "language"),
+	                       words_value(&w, options, "file"), &e);
+	if (n == 0)
+		n = make(&w, language.is, span, room, &doc, &e);
+	r = n < 0 ? client_fail(&e) : give(&w, language.is, doc);
+	audit_language_end(&language);
+	return r;
 }

@@ -11,16 +11,17 @@
 #include "report/sample.h"
 #include "report/stats.h"
 #include "tool/audit-give.h"
+#include "tool/audit-language.h"
 #include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/document.h"
 #include "tool/words.h"
-#include "words/report-words.h"
 
 #define SAMPLE_MAX DOCUMENT_ROWS_MAX
+#define BOX "[   ]" /* to be ticked */
 
-static const char options[] = "file= seed= list= planned json csv pdf=";
+static const char options[] = "file= seed= list= language= planned json csv pdf=";
 static const char usage[] =
     "usage: bandtally audit sample COUNT --seed S [--planned | --list CSV] (--json | --csv | --pdf FILE) "
     "[--file RECORD]\n"
@@ -31,12 +32,14 @@ static const char usage[] =
     "'bandtally\n"
     "                  audit report --list' kept\n"
     "  --list CSV      the same of this theatre list alone, which is not kept\n"
+    "  --language CODE  its words; without it those of the running station's site, else English\n"
     "Exit codes: 0 made, 1 failed, 2 wrong usage.\n";
 
 struct drawing {
 	int32_t count, population;
 	int64_t seed;
 	int32_t *drawn; /* from 0 */
+	const struct language *language;
 	struct document d;
 	json_t *rows;
 };
@@ -48,22 +51,24 @@ static int too_many(const struct drawing *g, const char *of, struct error *e)
 }
 
 /* The head of the sheet, once it is known of how many. */
-static int begin(struct drawing *g, const char *site, const char *title, const char *heads, const char *of,
-                 struct error *e)
+static int begin(struct drawing *g, const char *site, enum saying title, const enum saying *heads,
+                 const char *of, struct error *e)
 {
-	char period[80], share[16];
+	char seed[24], share[16];
 	if (g->count > g->population)
 		return too_many(g, of, e);
 	g->drawn = calloc((size_t)g->count, sizeof *g->drawn);
-	snprintf(period, sizeof period, RW_SAMPLE_OF, (int)g->count, (int)g->population, (long long)g->seed);
-	if (!g->drawn || document_begin(&g->d, site, title, period) < 0)
+	snprintf(seed, sizeof seed, "%lld", (long long)g->seed);
+	const struct say *period = SAY(RW_SAMPLE_OF, .n = g->count, .all = g->population, .words = seed);
+	if (!g->drawn || document_begin(&g->d, &(struct document_of){g->language, site, title, period}) < 0)
 		return error_set(e, -ENOMEM, "cannot draw a sample: out of memory: close other programs");
 	sample_draw((uint64_t)g->seed, g->population, g->count, g->drawn);
 	snprintf(share, sizeof share, "%.1f", 100 * stats_none_bound(g->count));
-	document_about(&g->d, "%s", RW_SAMPLE_AGAIN);
-	document_about(&g->d, RW_SAMPLE_BOUND, (int)g->count, (int)g->count, share);
-	document_section(&g->d, "sample", title);
-	document_says(&g->d, "%s", RW_SAMPLE_TICK);
+	document_about(&g->d, SAY(RW_SAMPLE_AGAIN));
+	document_decimal(&g->d, share);
+	document_about(&g->d, SAY(RW_SAMPLE_BOUND, .n = g->count, .share = share));
+	document_section(&g->d, "sample", &(struct say){.saying = title});
+	document_says(&g->d, SAY(RW_SAMPLE_TICK));
 	g->rows = document_table(&g->d, "sample", heads);
 	return 0;
 }
@@ -84,8 +89,8 @@ static int find_day(void *context, const struct event *e)
 	return 1;
 }
 
-static int add_slip(struct record *r, const struct recorded *settings, json_t *rows, int32_t number,
-                    struct error *e)
+static int add_slip(const struct drawing *g, struct record *r, const struct recorded *settings,
+                    int32_t number, struct error *e)
 {
 	struct slip slip;
 	struct paper paper;
@@ -101,18 +106,19 @@ static int add_slip(struct record *r, const struct recorded *settings, json_t *r
 	if (n < 0)
 		return n;
 	const struct room *room = n == 1 ? recorded_room(settings, slip.room) : NULL;
-	json_t *cells = document_row(rows);
+	json_t *cells = document_row(g->rows);
 	snprintf(text, sizeof text, "%07d", (int)number);
 	document_cell(cells, text);
 	snprintf(text, sizeof text, "%d", (int)slip.case_no);
 	document_cell(cells, n == 1 ? text : "");
 	document_cell(cells, room ? room->name : "");
 	document_cell(cells, when);
-	document_cell(cells, n != 1                    ? RW_SAMPLE_VOID
-	                     : slip.state == SLIP_SEEN ? RW_SAMPLE_SEEN
-	                                               : RW_SAMPLE_NOT_SEEN);
-	document_cell(cells, RW_SAMPLE_BOX);
-	document_cell(cells, RW_SAMPLE_BOX);
+	document_word(&g->d, cells,
+	              n != 1                    ? SAY_RW_SAMPLE_VOID
+	              : slip.state == SLIP_SEEN ? SAY_RW_SAMPLE_SEEN
+	                                        : SAY_RW_SAMPLE_NOT_SEEN);
+	document_cell(cells, BOX);
+	document_cell(cells, BOX);
 	return 0;
 }
 
@@ -126,12 +132,12 @@ static int sample_slips(struct drawing *g, struct record *r, const struct record
 	if (n < 0)
 		return error_set(e, n, "the record's slips could not be counted: %s: try again",
 		                 strerror(-n));
-	n = begin(g, site, RW_SAMPLE_TITLE_SLIPS,
-	          RW_SAMPLE_SLIP "|" RW_SAMPLE_CASE "|" RW_SAMPLE_ROOM "|" RW_SAMPLE_DATE "|" RW_SAMPLE_STATE
-	                         "|" RW_SAMPLE_PAPER "|" RW_SAMPLE_HELD,
+	n = begin(g, site, SAY_RW_SAMPLE_TITLE_SLIPS,
+	          HEADS(SAY_RW_SAMPLE_SLIP, SAY_RW_SAMPLE_CASE, SAY_RW_SAMPLE_ROOM, SAY_RW_SAMPLE_DATE,
+	                SAY_RW_SAMPLE_STATE, SAY_RW_SAMPLE_PAPER, SAY_RW_SAMPLE_HELD),
 	          "slips", e);
 	for (int32_t i = 0; n == 0 && i < g->count; i++)
-		n = add_slip(r, settings, g->rows, g->drawn[i] + 1, e);
+		n = add_slip(g, r, settings, g->drawn[i] + 1, e);
 	return n;
 }
 
@@ -179,7 +185,7 @@ static void add_slot(const struct drawn_slots *d, int i, const struct recorded *
 	document_cell(cells, text);
 	snprintf(text, sizeof text, "%d", d->recorded[i]);
 	document_cell(cells, text);
-	document_cell(cells, RW_SAMPLE_BOX);
+	document_cell(cells, BOX);
 }
 
 /* Those of a digit alone. */
@@ -198,9 +204,9 @@ static int draw_plan(struct drawing *g, struct plan *p, struct record *r, const 
 	struct drawn_slots d = {.plan = p, .g = g};
 	keep_digits(p);
 	g->population = (int32_t)p->count;
-	int n = begin(g, site, RW_SAMPLE_TITLE_LIST,
-	              RW_SAMPLE_DATE "|" RW_SAMPLE_ROOM "|" RW_SAMPLE_SLOT "|" RW_SAMPLE_RECORDED
-	                             "|" RW_SAMPLE_FOUND,
+	int n = begin(g, site, SAY_RW_SAMPLE_TITLE_LIST,
+	              HEADS(SAY_RW_SAMPLE_DATE, SAY_RW_SAMPLE_ROOM, SAY_RW_SAMPLE_SLOT,
+	                    SAY_RW_SAMPLE_RECORDED, SAY_RW_SAMPLE_FOUND),
 	              "planned operations", e);
 	if (n == 0)
 		n = count_cases(&d, r, e);
@@ -266,10 +272,16 @@ int audit_sample(int argc, char **argv)
 	int planned = words_given(&w, options, "planned");
 	g.count = count;
 	g.seed = seed;
-	int n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);
+	struct audit_language language;
+	int n = audit_language(&language, words_value(&w, options, "language"),
+	                       words_value(&w, options, "file"), &e);
+	g.language = language.is;
+	if (n == 0)
+		n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);
 	if (n == 0)
 		n = draw(&g, record, planned || list, list, &e);
 	audit_done(record, held);
+	audit_language_end(&language);
 	_cleanup_(json_drop) json_t *doc = g.d.whole;
 	return n < 0 ? client_fail(&e) : audit_give(doc, &w, options);
 }

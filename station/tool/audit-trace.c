@@ -10,16 +10,16 @@
 #include "report/days.h"
 #include "tell/story.h"
 #include "tool/audit-give.h"
+#include "tool/audit-language.h"
 #include "tool/audit-record.h"
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/document.h"
 #include "tool/words.h"
-#include "words/report-words.h"
 
 #define TEXT_MAX 200
 
-static const char options[] = "file= summary= line= lot= item= badge= why= overrides json csv pdf=";
+static const char options[] = "file= summary= language= line= lot= item= badge= why= overrides json csv pdf=";
 static const char usage[] =
     "usage: bandtally audit trace (--line KEY | --lot LOT | --line KEY --lot LOT | --item NUMBER)\n"
     "       bandtally audit trace --badge NUMBER --why REASON\n"
@@ -35,6 +35,7 @@ static const char usage[] =
     "  --overrides  every case with an override, a late entry or a correction\n"
     "  --summary    where one row a case is kept (default: beneath ~/.cache/bandtally); 'none' keeps "
     "nothing\n"
+    "  --language   its words; without it those of the running station's site, else English\n"
     "Exit codes: 0 made, also where nothing was found; 1 failed, 2 wrong usage.\n";
 
 /* What is looked for; "" and 0: not that. */
@@ -42,6 +43,7 @@ struct tracing {
 	const char *line, *lot;
 	char identity[IDENTITY_MAX];
 	int badge, overrides;
+	const struct language *language;
 	struct record *record;
 	struct summary summary;
 	const struct recorded *settings;
@@ -95,27 +97,27 @@ static int is_meant(const struct tracing *t, const struct thing *th)
 	       (!*t->identity || strcmp(t->identity, th->identity) == 0);
 }
 
-static const char *place_of(const struct item *it)
+static enum saying place_of(const struct item *it)
 {
 	switch ((enum item_place)it->place) {
 	case ITEM_HERE:
-		return RW_TRACE_PLACE_HERE;
+		return SAY_RW_TRACE_PLACE_HERE;
 	case ITEM_ON:
-		return RW_TRACE_PLACE_ON;
+		return SAY_RW_TRACE_PLACE_ON;
 	case ITEM_OFF:
-		return RW_TRACE_PLACE_OFF;
+		return SAY_RW_TRACE_PLACE_OFF;
 	case ITEM_ACCOUNTED:
-		return RW_TRACE_PLACE_ACCOUNTED;
+		return SAY_RW_TRACE_PLACE_ACCOUNTED;
 	case ITEM_RETURNED:
-		return RW_TRACE_PLACE_RETURNED;
+		return SAY_RW_TRACE_PLACE_RETURNED;
 	case ITEM_ISOLATED:
-		return RW_TRACE_PLACE_ISOLATED;
+		return SAY_RW_TRACE_PLACE_ISOLATED;
 	case ITEM_STRUCK:
-		return RW_TRACE_PLACE_STRUCK;
+		return SAY_RW_TRACE_PLACE_STRUCK;
 	case ITEM_EXTRA:
-		return RW_TRACE_PLACE_EXTRA;
+		return SAY_RW_TRACE_PLACE_EXTRA;
 	}
-	return RW_NOT_KNOWN;
+	return SAY_RW_NOT_KNOWN;
 }
 
 static void slips_of(const struct tracing *t, char out[TEXT_MAX])
@@ -140,7 +142,7 @@ static void add_item(struct tracing *t, json_t *rows, const struct case_row *row
 	snprintf(text, sizeof text, "%s%s%s%s%s", it->thing.name, *it->thing.lot ? ", " : "", it->thing.lot,
 	         *it->thing.identity ? ", " : "", it->thing.identity);
 	document_cell(cells, text);
-	document_cell(cells, place_of(it));
+	document_word(&t->d, cells, place_of(it));
 	document_cell(cells, slips);
 }
 
@@ -179,16 +181,16 @@ static void tell_unread(struct tracing *t)
 		cases++;
 	}
 	if (cases)
-		document_says(&t->d, RW_TRACE_UNREAD, cases, numbers);
+		document_says(&t->d, SAY(RW_TRACE_UNREAD, .n = cases, .list = numbers));
 }
 
 static int tell_forward(struct tracing *t, struct error *e)
 {
 	int n = 0;
-	document_section(&t->d, "forward", RW_TRACE_FORWARD);
+	document_section(&t->d, "forward", SAY(RW_TRACE_FORWARD));
 	json_t *rows = document_table(&t->d, "forward",
-	                              RW_TRACE_CASE "|" RW_TRACE_DAY "|" RW_TRACE_ROOM "|" RW_TRACE_THING
-	                                            "|" RW_TRACE_NOW "|" RW_TRACE_SLIPS);
+	                              HEADS(SAY_RW_TRACE_CASE, SAY_RW_TRACE_DAY, SAY_RW_TRACE_ROOM,
+	                                    SAY_RW_TRACE_THING, SAY_RW_TRACE_NOW, SAY_RW_TRACE_SLIPS));
 	for (size_t i = 0; n == 0 && i < t->summary.count; i++) {
 		const struct case_row *row = &t->summary.rows[i];
 		if (!may_hold(t, row))
@@ -199,19 +201,19 @@ static int tell_forward(struct tracing *t, struct error *e)
 			t->further++;
 	}
 	if (!json_array_size(rows))
-		document_says(&t->d, "%s", RW_TRACE_NONE);
+		document_says(&t->d, SAY(RW_TRACE_NONE));
 	tell_unread(t);
 	if (t->further)
-		document_says(&t->d, RW_TRACE_LATER, t->further);
+		document_says(&t->d, SAY(RW_TRACE_LATER, .n = t->further));
 	return n;
 }
 
 static void tell_heard(struct tracing *t)
 {
 	char text[TEXT_MAX];
-	document_section(&t->d, "heard", RW_TRACE_HEARD);
-	document_says(&t->d, "%s", RW_TRACE_HEARD_MIND);
-	json_t *rows = document_table(&t->d, "heard", RW_TRACE_ROOM "|" RW_TRACE_HEARD_LAST);
+	document_section(&t->d, "heard", SAY(RW_TRACE_HEARD));
+	document_says(&t->d, SAY(RW_TRACE_HEARD_MIND));
+	json_t *rows = document_table(&t->d, "heard", HEADS(SAY_RW_TRACE_ROOM, SAY_RW_TRACE_HEARD_LAST));
 	for (int i = 0; i < t->settings->n_rooms; i++) {
 		const struct room *room = &t->settings->rooms[i];
 		int32_t last = 0;
@@ -221,7 +223,7 @@ static void tell_heard(struct tracing *t)
 		json_t *cells = document_row(rows);
 		document_cell(cells, room_of(t, room->number, text));
 		day_text(last, text);
-		document_cell(cells, last ? text : RW_TRACE_NEVER);
+		document_cell(cells, last ? text : saying_text_in(t->d.language, SAY_RW_TRACE_NEVER));
 	}
 }
 
@@ -233,7 +235,7 @@ struct back {
 	int64_t number; /* of a stores' item, 0 none */
 };
 
-static void add_back(struct back *b, const struct event *e, const char *what)
+static void add_back(struct back *b, const struct event *e, const struct say *what)
 {
 	char day[11];
 	if (!has_room(b->rows, b->t))
@@ -241,19 +243,19 @@ static void add_back(struct back *b, const struct event *e, const char *what)
 	json_t *cells = document_row(b->rows);
 	clock_text_date(e->at.wall_ms, e->at.utc_min, day);
 	document_cell(cells, day);
-	document_cell(cells, what);
+	document_said(&b->t->d, cells, what);
 }
 
 static int take_batch(void *context, const struct event *e)
 {
 	struct back *b = context;
-	char text[TEXT_MAX];
 	int of_number = b->number && e->batch.first <= b->number && b->number <= e->batch.last;
 	int of_lot = !*b->t->identity && (!*b->t->line || strcmp(b->t->line, e->batch.line) == 0) &&
 	             (!*b->t->lot || strcmp(b->t->lot, e->batch.lot) == 0);
-	snprintf(text, sizeof text, RW_TRACE_LABELLED, (long long)e->batch.first, (long long)e->batch.last);
 	if (e->kind == EV_LABELLED && (of_number || of_lot))
-		add_back(b, e, text);
+		add_back(b, e,
+		         SAY(RW_TRACE_LABELLED, .item_number = (int32_t)e->batch.first,
+		             .last_number = (int32_t)e->batch.last));
 	return 0;
 }
 
@@ -261,15 +263,12 @@ static int take_batch(void *context, const struct event *e)
 static int take_quarantine(void *context, const struct event *e)
 {
 	struct back *b = context;
-	char text[EVENT_TEXT_MAX + TEXT_MAX];
 	int meant = !*b->t->identity && (!*b->t->line || strcmp(b->t->line, e->thing.line) == 0) &&
 	            (!*b->t->lot || !*e->thing.lot || strcmp(b->t->lot, e->thing.lot) == 0);
-	if (e->kind == EV_QUARANTINED)
-		snprintf(text, sizeof text, RW_TRACE_QUARANTINED, e->text);
-	else
-		snprintf(text, sizeof text, RW_TRACE_RELEASED, e->text);
-	if (meant && (e->kind == EV_QUARANTINED || e->kind == EV_RELEASED))
-		add_back(b, e, text);
+	if (meant && e->kind == EV_QUARANTINED)
+		add_back(b, e, SAY(RW_TRACE_QUARANTINED, .reason = e->text));
+	if (meant && e->kind == EV_RELEASED)
+		add_back(b, e, SAY(RW_TRACE_RELEASED, .reason = e->text));
 	return 0;
 }
 
@@ -278,8 +277,8 @@ static int tell_back(struct tracing *t, struct error *e)
 	struct back b = {.t = t};
 	if (strncmp(t->identity, "item:", 5) == 0)
 		b.number = atoll(t->identity + 5);
-	document_section(&t->d, "back", RW_TRACE_BACK);
-	b.rows = document_table(&t->d, "back", RW_TRACE_DAY "|" RW_TRACE_WHAT);
+	document_section(&t->d, "back", SAY(RW_TRACE_BACK));
+	b.rows = document_table(&t->d, "back", HEADS(SAY_RW_TRACE_DAY, SAY_RW_TRACE_WHAT));
 	int n = record_each_station(t->record, EV_LABELLED, take_batch, &b, e);
 	if (n == 0)
 		n = summary_each_stop(&t->summary, EV_QUARANTINED, take_quarantine, &b, e);
@@ -290,7 +289,7 @@ static int tell_back(struct tracing *t, struct error *e)
 
 static int trace_thing(struct tracing *t, struct error *e)
 {
-	document_about(&t->d, "%s", RW_TRACE_COMPARED);
+	document_about(&t->d, SAY(RW_TRACE_COMPARED));
 	int n = tell_forward(t, e);
 	if (n == 0)
 		n = tell_back(t, e);
@@ -335,17 +334,16 @@ static void tell_uses(struct tracing *t, json_t *rows, const struct case_row *ro
 static int trace_badge(struct tracing *t, struct error *e)
 {
 	struct withdrawn w = {.badge = t->badge};
-	char title[80];
 	int n = summary_each_stop(&t->summary, EV_STAFF_WITHDRAWN, take_withdrawn, &w, e);
-	document_about(&t->d, "%s", RW_TRACE_SCANNERS);
-	snprintf(title, sizeof title, RW_TRACE_WITHDRAWN, w.day);
-	document_section(&t->d, "badge", w.seq ? title : RW_TRACE_TITLE);
+	document_about(&t->d, SAY(RW_TRACE_SCANNERS));
+	document_section(&t->d, "badge",
+	                 w.seq ? SAY(RW_TRACE_WITHDRAWN, .first = w.day) : SAY(RW_TRACE_TITLE));
 	if (n < 0 || !w.seq) {
-		document_says(&t->d, "%s", RW_TRACE_NOT_WITHDRAWN);
+		document_says(&t->d, SAY(RW_TRACE_NOT_WITHDRAWN));
 		return n;
 	}
-	json_t *rows = document_table(&t->d, "badge",
-	                              RW_TRACE_CASE "|" RW_TRACE_DAY "|" RW_TRACE_ROOM "|" RW_TRACE_WHAT);
+	json_t *rows = document_table(
+	    &t->d, "badge", HEADS(SAY_RW_TRACE_CASE, SAY_RW_TRACE_DAY, SAY_RW_TRACE_ROOM, SAY_RW_TRACE_WHAT));
 	for (size_t i = 0; n == 0 && i < t->summary.count; i++) {
 		const struct case_row *row = &t->summary.rows[i];
 		if (row->end != CASE_OPEN && row->last_seq <= w.seq)
@@ -355,9 +353,9 @@ static int trace_badge(struct tracing *t, struct error *e)
 			tell_uses(t, rows, row, w.seq);
 	}
 	if (!json_array_size(rows))
-		document_says(&t->d, "%s", RW_TRACE_NONE);
+		document_says(&t->d, SAY(RW_TRACE_NONE));
 	if (t->further)
-		document_says(&t->d, RW_TRACE_LATER, t->further);
+		document_says(&t->d, SAY(RW_TRACE_LATER, .n = t->further));
 	return n;
 }
 
@@ -366,44 +364,42 @@ static int trace_badge(struct tracing *t, struct error *e)
 static void trace_overrides(struct tracing *t)
 {
 	char text[TEXT_MAX];
-	document_section(&t->d, "overrides", RW_TRACE_OF_OVERRIDES);
-	json_t *rows = document_table(&t->d, "overrides",
-	                              RW_TRACE_CASE "|" RW_TRACE_DAY "|" RW_TRACE_ROOM "|" RW_TRACE_OVERRIDDEN
-	                                            "|" RW_TRACE_LATE "|" RW_TRACE_CORRECTED);
+	document_section(&t->d, "overrides", SAY(RW_TRACE_OF_OVERRIDES));
+	json_t *rows =
+	    document_table(&t->d, "overrides",
+	                   HEADS(SAY_RW_TRACE_CASE, SAY_RW_TRACE_DAY, SAY_RW_TRACE_ROOM,
+	                         SAY_RW_TRACE_OVERRIDDEN, SAY_RW_TRACE_LATE, SAY_RW_TRACE_CORRECTED));
 	for (size_t i = 0; i < t->summary.count; i++) {
 		const struct case_row *row = &t->summary.rows[i];
 		if ((!(row->marks & CASE_OVERRIDDEN) && !row->late && !row->corrected) || !has_room(rows, t))
 			continue;
 		json_t *cells = document_row(rows);
 		add_case(t, cells, row);
-		document_cell(cells, row->marks & CASE_OVERRIDDEN ? RW_TRACE_YES : "");
+		document_word(&t->d, cells, row->marks & CASE_OVERRIDDEN ? SAY_RW_TRACE_YES : SAY_NONE);
 		snprintf(text, sizeof text, "%d", row->late);
 		document_cell(cells, row->late ? text : "");
 		snprintf(text, sizeof text, "%d", row->corrected);
 		document_cell(cells, row->corrected ? text : "");
 	}
 	if (!json_array_size(rows))
-		document_says(&t->d, "%s", RW_TRACE_NONE);
+		document_says(&t->d, SAY(RW_TRACE_NONE));
 	if (t->further)
-		document_says(&t->d, RW_TRACE_LATER, t->further);
+		document_says(&t->d, SAY(RW_TRACE_LATER, .n = t->further));
 }
 
 /* --- all of it --------------------------------------------------------------------------------------------------------- */
 
-static void tell_of(const struct tracing *t, char *out, size_t size)
+static struct say what_is_traced(const struct tracing *t)
 {
 	if (t->overrides)
-		snprintf(out, size, RW_TRACE_OF_OVERRIDES);
-	else if (t->badge)
-		snprintf(out, size, RW_TRACE_OF_BADGE, t->badge);
-	else if (*t->identity)
-		snprintf(out, size, RW_TRACE_OF_ITEM, t->identity);
-	else if (*t->line && *t->lot)
-		snprintf(out, size, RW_TRACE_OF_LINE_LOT, t->line, t->lot);
-	else if (*t->line)
-		snprintf(out, size, RW_TRACE_OF_LINE, t->line);
-	else
-		snprintf(out, size, RW_TRACE_OF_LOT, t->lot);
+		return *SAY(RW_TRACE_OF_OVERRIDES);
+	if (t->badge)
+		return *SAY(RW_TRACE_OF_BADGE, .badge = t->badge);
+	if (*t->identity)
+		return *SAY(RW_TRACE_OF_ITEM, .identity = t->identity);
+	if (*t->line && *t->lot)
+		return *SAY(RW_TRACE_OF_LINE_LOT, .key = t->line, .lot = t->lot);
+	return *t->line ? *SAY(RW_TRACE_OF_LINE, .key = t->line) : *SAY(RW_TRACE_OF_LOT, .lot = t->lot);
 }
 
 static int tell_left(struct tracing *t, struct error *e)
@@ -418,16 +414,17 @@ static int tell_left(struct tracing *t, struct error *e)
 static int trace(struct tracing *t, const char *path, const char *kept, struct error *e)
 {
 	struct recorded *settings = calloc(1, sizeof *settings);
-	char of[120];
 	int n = settings ? audit_settings(t->record, settings, e) : -ENOMEM;
 	if (n == 0)
 		n = audit_summary(&t->summary, t->record, path, kept, e);
 	int64_t from = clock_now().boot_ms;
 	t->settings = settings;
-	tell_of(t, of, sizeof of);
+	const struct say of = what_is_traced(t);
 	if (n == 0)
-		n = document_begin(&t->d, *settings->site_name ? settings->site_name : settings->site,
-		                   RW_TRACE_TITLE, of);
+		n = document_begin(
+		    &t->d, &(struct document_of){t->language,
+		                                 *settings->site_name ? settings->site_name : settings->site,
+		                                 SAY_RW_TRACE_TITLE, &of});
 	if (n == 0)
 		n = tell_left(t, e);
 	if (n == 0 && t->overrides)
@@ -485,12 +482,18 @@ int audit_trace(int argc, char **argv)
 	r = read_words(&w, &t);
 	if (r)
 		return r;
-	int n = t.badge ? audit_record_look("person", t.badge, words_value(&w, options, "why"), &e) : 0;
+	struct audit_language language;
+	int n = audit_language(&language, words_value(&w, options, "language"),
+	                       words_value(&w, options, "file"), &e);
+	t.language = language.is;
+	if (n == 0 && t.badge)
+		n = audit_record_look("person", t.badge, words_value(&w, options, "why"), &e);
 	if (n == 0)
 		n = audit_record(&t.record, words_value(&w, options, "file"), path, &held, &e);
 	if (n == 0)
 		n = trace(&t, path, words_value(&w, options, "summary"), &e);
 	audit_done(t.record, held);
+	audit_language_end(&language);
 	_cleanup_(json_drop) json_t *doc = t.d.whole;
 	return n < 0 ? client_fail(&e) : audit_give(doc, &w, options);
 }

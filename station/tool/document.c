@@ -1,43 +1,42 @@
 #include "tool/document.h"
 
 #include <errno.h>
-#include <stdarg.h>
 #include <stdio.h>
 #include <string.h>
 
 #include "base/clock.h"
 #include "base/name.h"
 #include "count/event.h"
-#include "words/report-words.h"
 
 #define SENTENCE_MAX 600
 #define CELL_MAX 199
 
-int document_begin(struct document *d, const char *site, const char *title, const char *period)
+int document_begin(struct document *d, const struct document_of *of)
 {
-	char when[26];
+	char when[26], period[SENTENCE_MAX];
 	int64_t now = clock_now().wall_ms;
 	clock_text_full(now, clock_utc_min(now), when);
-	*d = (struct document){.sections = json_array()};
+	say_part_in(of->language, of->period, period, sizeof period);
+	*d = (struct document){.language = of->language, .sections = json_array()};
 	d->whole =
 	    json_pack("{s:i,s:s,s:s,s:s,s:s,s:s,s:[],s:o}", "v", 1, "kind", "report", "time", when, "site",
-	              *site ? site : "?", "title", title, "period", period, "about", "sections", d->sections);
+	              *of->site ? of->site : "?", "title", saying_text_in(of->language, of->title), "period",
+	              period, "about", "sections", d->sections);
+	if (d->whole && of->language)
+		json_object_set_new(d->whole, "language", json_string(language_code(of->language)));
 	return d->whole ? 0 : -ENOMEM;
 }
 
-static void add_text(json_t *to, const char *key, const char *format, va_list more)
+static void add_said(const struct document *d, json_t *to, const char *key, const struct say *say)
 {
 	char text[SENTENCE_MAX];
-	vsnprintf(text, sizeof text, format, more);
+	say_part_in(d->language, say, text, sizeof text);
 	json_array_append_new(json_object_get(to, key), json_string(text));
 }
 
-void document_about(struct document *d, const char *format, ...)
+void document_about(struct document *d, const struct say *say)
 {
-	va_list more;
-	va_start(more, format);
-	add_text(d->whole, "about", format, more);
-	va_end(more);
+	add_said(d, d->whole, "about", say);
 }
 
 void document_about_left(struct document *d, int cases, const struct event *archived)
@@ -46,54 +45,48 @@ void document_about_left(struct document *d, int cases, const struct event *arch
 	if (!cases)
 		return;
 	clock_text_date(archived->at.wall_ms, archived->at.utc_min, day);
-	document_about(d, RW_LEFT, cases, archived->text, day);
+	document_about(d, SAY(RW_LEFT, .n = cases, .text = archived->text, .first = day));
 }
 
-void document_section(struct document *d, const char *name, const char *title)
+void document_section(struct document *d, const char *name, const struct say *title)
 {
-	d->section = json_pack("{s:s,s:s,s:[],s:[],s:[],s:[]}", "name", name, "title", title, "says",
+	char text[SENTENCE_MAX];
+	say_part_in(d->language, title, text, sizeof text);
+	d->section = json_pack("{s:s,s:s,s:[],s:[],s:[],s:[]}", "name", name, "title", text, "says",
 	                       "figures", "tables", "charts");
 	json_array_append_new(d->sections, d->section);
 }
 
-void document_says(struct document *d, const char *format, ...)
+void document_says(struct document *d, const struct say *say)
 {
-	va_list more;
-	va_start(more, format);
-	add_text(d->section, "says", format, more);
-	va_end(more);
+	add_said(d, d->section, "says", say);
 }
 
-void document_chart_says(struct document *d, const char *format, ...)
+void document_chart_says(struct document *d, const struct say *say)
 {
-	va_list more;
-	va_start(more, format);
-	add_text(d->chart, "says", format, more);
-	va_end(more);
+	add_said(d, d->chart, "says", say);
 }
 
-json_t *document_figure(struct document *d, const char *name, const char *label, const char *value)
+json_t *document_figure(struct document *d, const char *name, enum saying label, const char *value)
 {
-	json_t *x = json_pack("{s:s,s:s,s:s}", "name", name, "label", label, "value", value);
+	json_t *x = json_pack("{s:s,s:s,s:s}", "name", name, "label", saying_text_in(d->language, label),
+	                      "value", value);
 	json_array_append_new(json_object_get(d->section, "figures"), x);
 	return x;
 }
 
-void document_number(struct document *d, const char *name, const char *label, int64_t value)
+void document_number(struct document *d, const char *name, enum saying label, int64_t value)
 {
 	char text[24];
 	snprintf(text, sizeof text, "%lld", (long long)value);
 	json_object_set_new(document_figure(d, name, label, text), "x", json_integer(value));
 }
 
-json_t *document_table(struct document *d, const char *name, const char *heads)
+json_t *document_table(struct document *d, const char *name, const enum saying *heads)
 {
 	json_t *list = json_array(), *x = json_pack("{s:s,s:o,s:[]}", "name", name, "heads", list, "rows");
-	for (const char *at = heads; *at;) {
-		size_t n = strcspn(at, "|");
-		json_array_append_new(list, json_stringn(at, n));
-		at += n + (at[n] == '|');
-	}
+	for (; *heads; heads++)
+		json_array_append_new(list, json_string(saying_text_in(d->language, *heads)));
 	json_array_append_new(json_object_get(d->section, "tables"), x);
 	return json_object_get(x, "rows");
 }
@@ -108,6 +101,25 @@ json_t *document_row(json_t *rows)
 void document_cell(json_t *cells, const char *text)
 {
 	json_array_append_new(cells, *text ? name_told(text, CELL_MAX) : json_string("–"));
+}
+
+void document_word(const struct document *d, json_t *cells, enum saying word)
+{
+	document_cell(cells, saying_text_in(d->language, word));
+}
+
+void document_said(const struct document *d, json_t *cells, const struct say *say)
+{
+	char text[SENTENCE_MAX];
+	say_part_in(d->language, say, text, sizeof text);
+	document_cell(cells, text);
+}
+
+void document_decimal(const struct document *d, char *number)
+{
+	char *point = strchr(number, '.');
+	if (point)
+		*point = *saying_text_in(d->language, SAY_RW_DECIMAL);
 }
 
 /* --- as CSV ------------------------------------------------------------------------------------------------------------- */

@@ -9,6 +9,7 @@
 #include "report/figures.h"
 
 struct report_source {
+	const struct language *language; /* of its words; NULL: English */
 	const struct figures *figures;
 	const struct recorded *settings; /* as the record has them last: names of site, rooms, search steps */
 	int left;                        /* cases that left the record, and the last event that says so */

@@ -16,7 +16,8 @@ static int no_memory(struct error *e)
 
 int report_base_open(struct report_base *b, const struct report_from *from, struct error *e)
 {
-	*b = (struct report_base){.held = -1, .settings = calloc(1, sizeof *b->settings)};
+	*b = (struct report_base){
+	    .held = -1, .language = from->language, .settings = calloc(1, sizeof *b->settings)};
 	if (!b->settings)
 		return no_memory(e);
 	int n = audit_record(&b->record, from->file, b->path, &b->held, e);
@@ -57,7 +58,8 @@ int report_make(struct report_base *b, struct source_span span, int room, json_t
 	                     e);
 	int cases = n == 0 ? f->cases : 0;
 	if (n == 0)
-		*doc = report_document(&(struct report_source){.figures = f,
+		*doc = report_document(&(struct report_source){.language = b->language,
+		                                               .figures = f,
 		                                               .settings = b->settings,
 		                                               .left = b->left,
 		                                               .archived = &b->archived,

@@ -8,13 +8,15 @@
 #include "record/summary.h"
 #include "report/plan.h"
 
-struct report_from {                /* each may be NULL, and borrowed */
-	const char *file, *summary; /* tool/audit-record.h, tool/audit.h */
-	const char *list;           /* a theatre list, or "none" */
+struct report_from {                     /* each may be NULL, and borrowed */
+	const struct language *language; /* NULL: English */
+	const char *file, *summary;      /* tool/audit-record.h, tool/audit.h */
+	const char *list;                /* a theatre list, or "none" */
 };
 
 struct report_base {
 	struct record *record;
+	const struct language *language;
 	char path[PATH_MAX];
 	int held; /* the connection for which the station keeps the copy, -1 none */
 	struct recorded *settings;

@@ -9,7 +9,6 @@
 #include "base/base64.h"
 #include "base/file.h"
 #include "tool/print.h"
-#include "words/report-words.h"
 
 /* Colours differ in lightness as well, and nothing is said by colour alone. */
 static const char style[] =
@@ -18,7 +17,8 @@ static const char style[] =
     "h1{font-size:1.6rem;margin:.2rem 0}h2{font-size:1.25rem;border-top:2px solid #111;padding-top:.5rem;"
     "margin-top:2rem}h3{font-size:1.05rem;margin:1.2rem 0 .3rem}"
     "table{border-collapse:collapse;margin:.6rem 0;width:100%}"
-    "th,td{border-bottom:1px solid #767676;padding:.25rem .6rem .25rem 0;text-align:left;vertical-align:top}"
+    "th,td{border-bottom:1px solid #767676;padding:.25rem 0 "
+    ".25rem;padding-inline-end:.6rem;text-align:start;vertical-align:top}"
     ".wide{overflow-x:auto}th{font-weight:600}.about,.says{color:#333}"
     "figure{margin:1rem 0;break-inside:avoid}figure img{max-width:100%;height:auto;border:1px solid #bbb}"
     "summary{cursor:pointer;padding:.4rem 0}"
@@ -30,7 +30,8 @@ static const char style[] =
     "tr{break-inside:avoid}}";
 
 struct page {
-	struct buf *out;    /* borrowed */
+	struct buf *out; /* borrowed */
+	const struct language *language;
 	const char *folder; /* of the charts */
 	int result;
 };
@@ -39,6 +40,11 @@ static void add(struct page *p, const char *text)
 {
 	if (p->result == 0)
 		p->result = buf_add_text(p->out, text);
+}
+
+static const char *word(const struct page *p, enum saying saying)
+{
+	return saying_text_in(p->language, saying);
 }
 
 /* As text of HTML, in or out of an attribute. */
@@ -81,8 +87,8 @@ static void add_figures(struct page *p, const json_t *figures)
 	json_t *x;
 	if (!json_array_size(figures))
 		return;
-	add_in(p, "<table><thead><tr><th scope=\"col\">", RW_PAGE_FIGURE, "</th>");
-	add_in(p, "<th scope=\"col\">", RW_PAGE_VALUE, "</th></tr></thead><tbody>\n");
+	add_in(p, "<table><thead><tr><th scope=\"col\">", word(p, SAY_RW_PAGE_FIGURE), "</th>");
+	add_in(p, "<th scope=\"col\">", word(p, SAY_RW_PAGE_VALUE), "</th></tr></thead><tbody>\n");
 	json_array_foreach((json_t *)figures, i, x)
 	{
 		add_in(p, "<tr><th scope=\"row\">", json_text(x, "label"), "</th>");
@@ -118,29 +124,32 @@ static void add_value(struct page *p, const json_t *point, const char *key)
 	char text[40] = "–";
 	if (x)
 		snprintf(text, sizeof text, "%.3g", (double)json_integer_value(x) / 1000);
+	char *dot = strchr(text, '.');
+	if (dot)
+		*dot = *word(p, SAY_RW_DECIMAL);
 	add_in(p, "<td>", text, "</td>");
 }
 
-static const char *signal_words(const json_t *point)
+static enum saying signal_word(const json_t *point)
 {
 	const char *signal = json_text(point, "signal");
-	return strcmp(signal, "line") == 0    ? RW_PAGE_BEYOND
-	       : strcmp(signal, "run") == 0   ? RW_PAGE_RUN
-	       : json_truth(point, "running") ? RW_PAGE_RUNNING
-	                                      : "";
+	return strcmp(signal, "line") == 0    ? SAY_RW_PAGE_BEYOND
+	       : strcmp(signal, "run") == 0   ? SAY_RW_PAGE_RUN
+	       : json_truth(point, "running") ? SAY_RW_PAGE_RUNNING
+	                                      : SAY_NONE;
 }
 
 static void add_points(struct page *p, const json_t *chart)
 {
-	static const char *const heads[] = {RW_PAGE_AT, RW_PAGE_VALUE, RW_PAGE_LOWER, RW_PAGE_UPPER,
-	                                    RW_PAGE_SIGNAL};
+	static const enum saying heads[] = {SAY_RW_PAGE_AT, SAY_RW_PAGE_VALUE, SAY_RW_PAGE_LOWER,
+	                                    SAY_RW_PAGE_UPPER, SAY_RW_PAGE_SIGNAL};
 	size_t i;
 	json_t *x;
-	add_in(p, "<details><summary>", RW_PAGE_VALUES, ": ");
+	add_in(p, "<details><summary>", word(p, SAY_RW_PAGE_VALUES), ": ");
 	add_in(p, "", json_text(chart, "title"),
 	       "</summary><div class=\"wide\" tabindex=\"0\"><table><thead><tr>");
 	for (i = 0; i < sizeof heads / sizeof *heads; i++)
-		add_in(p, "<th scope=\"col\">", heads[i], "</th>");
+		add_in(p, "<th scope=\"col\">", word(p, heads[i]), "</th>");
 	add(p, "</tr></thead><tbody>\n");
 	json_array_foreach(json_object_get(chart, "points"), i, x)
 	{
@@ -148,7 +157,7 @@ static void add_points(struct page *p, const json_t *chart)
 		add_value(p, x, "value");
 		add_value(p, x, "lower");
 		add_value(p, x, "upper");
-		add_in(p, "<td>", signal_words(x), "</td></tr>\n");
+		add_in(p, "<td>", word(p, signal_word(x)), "</td></tr>\n");
 	}
 	add(p, "</tbody></table></div></details>\n");
 }
@@ -209,7 +218,9 @@ static void add_link(struct page *p, const struct page_link *link)
 
 static void add_head(struct page *p, const char *site, const char *title, const char *period)
 {
-	add(p, "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+	add_in(p, "<!doctype html>\n<html lang=\"", language_code(p->language), "\"");
+	add(p, language_is_rtl(p->language) ? " dir=\"rtl\">" : ">");
+	add(p, "\n<head>\n<meta charset=\"utf-8\">\n"
 	       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
 	       "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; "
 	       "style-src "
@@ -230,7 +241,7 @@ static void add_document(struct page *p, const json_t *d, struct page_links link
 	json_t *x;
 	add_head(p, json_text(d, "site"), json_text(d, "title"), json_text(d, "period"));
 	if (links.n)
-		add_in(p, "<nav aria-label=\"", RW_PAGE_OTHERS, "\">\n");
+		add_in(p, "<nav aria-label=\"", word(p, SAY_RW_PAGE_OTHERS), "\">\n");
 	for (int k = 0; k < links.n; k++)
 		add_link(p, &links.list[k]);
 	add(p, links.n ? "</nav>\n<main>\n" : "<main>\n");
@@ -254,7 +265,8 @@ static void remove_charts(const json_t *d, const char *folder)
 	rmdir(folder);
 }
 
-int report_page_text(const json_t *document, struct page_links links, struct buf *out, struct error *e)
+int report_page_text(const json_t *document, const struct language *language, struct page_links links,
+                     struct buf *out, struct error *e)
 {
 	const char *tmp = getenv("TMPDIR");
 	char folder[500];
@@ -262,7 +274,7 @@ int report_page_text(const json_t *document, struct page_links links, struct buf
 	if (!mkdtemp(folder))
 		return error_set(e, -errno, "cannot make a folder for the charts: %s: check $TMPDIR",
 		                 strerror(errno));
-	struct page p = {.folder = folder, .out = out};
+	struct page p = {.folder = folder, .out = out, .language = language};
 	if (print_document(document, "--svg", folder) != 0)
 		p.result = -EIO;
 	add_document(&p, document, links);
@@ -272,10 +284,10 @@ int report_page_text(const json_t *document, struct page_links links, struct buf
 	                    : 0;
 }
 
-int report_page(const json_t *document, const char *file, struct error *e)
+int report_page(const json_t *document, const struct language *language, const char *file, struct error *e)
 {
 	_cleanup_(buf_free) struct buf text = {0};
-	int n = report_page_text(document, (struct page_links){0}, &text, e);
+	int n = report_page_text(document, language, (struct page_links){0}, &text, e);
 	if (n < 0)
 		return n;
 	n = file_replace(file, 0600, text.data, text.size);
@@ -286,7 +298,7 @@ int report_page(const json_t *document, const char *file, struct error *e)
 
 int report_index_text(const struct page_index *index, struct buf *out, struct error *e)
 {
-	struct page p = {.out = out};
+	struct page p = {.out = out, .language = index->language};
 	add_head(&p, index->site, index->title, "");
 	add(&p, "<main>\n");
 	for (const char *const *about = index->about; *about; about++)

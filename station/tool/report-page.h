@@ -8,6 +8,7 @@
 #include "base/buf.h"
 #include "base/error.h"
 #include "base/json.h"
+#include "words/language.h"
 
 struct page_link {
 	char to[40];   /* an address; "" where there is nothing to go to, and only the words stand there */
@@ -20,10 +21,11 @@ struct page_links { /* that stand above a report; not on paper */
 };
 
 /* Adds the page of a document (labels/report.c) to `out`. 0 or a negative errno with `e`. */
-int report_page_text(const json_t *document, struct page_links links, struct buf *out, struct error *e);
+int report_page_text(const json_t *document, const struct language *language, struct page_links links,
+                     struct buf *out, struct error *e);
 
 /* Writes it to `file`, without links, mode 0600. 0 or a negative errno with `e`. */
-int report_page(const json_t *document, const char *file, struct error *e);
+int report_page(const json_t *document, const struct language *language, const char *file, struct error *e);
 
 /* A page that leads to others: a heading with its links, one a line, for each group. Borrowed. */
 struct page_group {
@@ -31,6 +33,7 @@ struct page_group {
 	struct page_links links;
 };
 struct page_index {
+	const struct language *language;
 	const char *site, *title;
 	const char *const *about; /* sentences, NULL behind the last */
 	const struct page_group *groups;

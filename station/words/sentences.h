@@ -16,6 +16,7 @@
 #include "words/policy-words.h"
 #include "words/printer-words.h"
 #include "words/reply-words.h"
+#include "words/report-words.h"
 #include "words/sayings.h"
 #include "words/slip-words.h"
 #include "words/stock-words.h"
@@ -34,7 +35,8 @@
 	PRINTER_WORDS(X, N) \
 	STOCK_WORDS(X, N) \
 	POLICY_WORDS(X, N) \
-	STORES_PAGE(X, N)
+	STORES_PAGE(X, N) \
+	REPORT_WORDS(X, N)
 /* clang-format on */
 
 #endif

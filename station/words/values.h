@@ -71,10 +71,14 @@
 	X(WORDS, fault, "fault", 0)                /* what this program's parts say in English of a code or a text */ \
 	X(WORDS, first, "first", 0) \
 	X(TIME, from, "from", 0)                   /* of the day */ \
+	X(TEXT, hash, "hash", 0) \
+	X(WORDS, high, "high", 0)                  /* the upper end of an interval, in digits */ \
 	X(TEXT, identity, "identity", 0)           /* of an item, as its mark or its pack has it */ \
 	X(NUMBER, issued, "issued", 0)             /* packs, to rooms */ \
 	X(NUMBER, labelled, "labelled", 0)         /* packs: labels that were read back */ \
+	X(NUMBER, limit, "limit", 0)               /* of a sign of a work-around: seconds or milliseconds */ \
 	X(WORDS, list, "list", 0)                  /* say_list() */ \
+	X(WORDS, low, "low", 0)                    /* the lower end of an interval */ \
 	X(SAYING, month, "month", 0) \
 	X(SAYING, more, "more", 0)                 /* what follows `then` */ \
 	X(NUMBER, opened, "opened", 0)             /* packs */ \
@@ -85,11 +89,13 @@
 	X(NUMBER, page, "page", 0) \
 	X(NUMBER, pages, "pages", 0) \
 	X(NUMBER, other_station, "other_station", 0) /* of this site */ \
+	X(NUMBER, people, "people", 0) \
 	X(TEXT, printer, "printer", 0) \
 	X(NUMBER, received, "received", 0)         /* packs */ \
 	X(PERSON, recorder, "recorder", 33)         /* whose badge recorded it */ \
 	X(NUMBER, returned, "returned", 0)         /* packs, unopened */ \
 	X(WORDS, second, "second", 0) \
+	X(WORDS, share, "share", 0)                /* of a hundred, in digits */ \
 	X(NUMBER, sheet, "sheet", 0)               /* of paper, of a room */ \
 	X(TEXT, text, "text", 0)                   /* as it was typed, scanned or set */ \
 	X(TIME, to, "to", 0)                       /* of the day */ \

@@ -30,6 +30,8 @@ ok 'the ends add up'
 
 says 'as CSV it has the same cases' "cases,figure,cases,Recorded,$all,,," report --csv
 says 'a room that nobody knows has no case' 'No case was recorded' report --room 77 --json
+says 'in German its words are German, and its names are what they were' '"label":"Aufgezeichnet","name":"cases"' report --language de --json
+refuses 'a language that is not there' 1 'is not installed' report --language fr --json
 refuses 'no days are wrong usage' 2 'days' bt audit report --json
 refuses 'a month that is none' 2 'days' bt audit report --month 2026-13 --json
 refuses 'a quarter that is none' 2 'days' bt audit report --quarter 2026-5 --json
@@ -43,7 +45,7 @@ table() { grep -o '"heads":\["Month","Planned".*' "$root/out" | sed 's/"time":.*
 table >"$root/coverage"
 says 'it was kept: the next report has it without being asked for it' 'kept in' report --json
 table | cmp -s - "$root/coverage" || fail 'the next report says something else of the list'
-says 'the report says from when to when the list is' "names 2 places, from $first to $first" report --json
+says 'the report says from when to when the list is' "was given last: 2, from $first to $first" report --json
 says 'as it has none where none is wanted' 'summary:' report --json --list none
 ! grep -q '"heads":\["Month","Planned"' "$root/out" || fail 'there is coverage without a list'
 kept=$(ls "$root"/kept/bandtally/theatre-list-*)

@@ -82,6 +82,20 @@ await it('it asks for nothing from anywhere, and runs no script', async () => {
 	await page.screenshot({ path: join(pictures, 'report-page.png'), fullPage: true });
 });
 
+await it('in German it says so to the browser, and each of its words is German', async () => {
+	ask('--language', 'de', '--page', file);
+	const german = JSON.parse(ask('--language', 'de', '--json'));
+	await page.goto(`file://${file}`);
+	assert.equal(await page.locator('html').getAttribute('lang'), 'de');
+	assert.deepEqual(await page.locator('h2').allTextContents(), german.sections.map((s) => s.title));
+	for (const [i, s] of german.sections.entries())
+		assert.notEqual(s.title, report.sections[i].title);
+	const text = await page.innerText('main');
+	assert.doesNotMatch(text, /\b(cases|figure|value|slips|not known|held back)\b/i);
+	assert.match(text, /\d,\d %/);
+	assert.doesNotMatch(text, /\d\.\d %/);
+});
+
 await b.close();
 rmSync(folder, { recursive: true });
 end();

@@ -15,10 +15,20 @@ chmod +x "$bin/bandtally-print"
 mkdir "$root/words"
 cp "$programs"/../words/de.mo "$tests"/words/xx.mo "$tests"/words/he.mo "$root/words"
 export BANDTALLY_WORDS="$root/words"
+mkdir "$root/half"
+BANDTALLY_SOURCE=$source XDG_CACHE_HOME=$root XDG_DATA_HOME=$root "$tests/half-year" "$root/half" 7 >/dev/null
+export XDG_CACHE_HOME="$root" XDG_DATA_HOME="$root"
 label() { # NAME WORDS-OF-LABEL…
 	name=$1
 	shift
 	bt label "$@" --pdf "$root/$language/$name.json" >/dev/null || fail "label $* in $language"
+}
+audit() { # NAME WORDS-OF-AUDIT…: of an invented half year
+	name=$1
+	shift
+	set -- "${name%%-*}" "$@"
+	bt audit "$@" --file "$root/half/record.db" --language "$language" --pdf "$root/$language/audit-$name.json" >/dev/null 2>"$root/err" ||
+		fail "audit $* in $language: $(cat "$root/err")"
 }
 speak() { # LANGUAGE
 	language=$1
@@ -70,6 +80,13 @@ X
 	label pack pack --line GREEN-M --lot T26 --expiry 2028-03-31 --count 3
 	label pack-on-sheet pack --line GREEN-M --lot T26 --expiry 2028-03-31 --count 3 --media sheet24
 	stop
+	audit report --from 2026-11-30 --to 2027-05-30 --list "$root/half/list.csv"
+	audit report-few --month 2026-11
+	audit case 7
+	audit trace --line GREEN-M
+	audit trace-overrides --overrides
+	audit sample 20 --seed 7
+	audit sample-planned 20 --seed 7 --list "$root/half/list.csv"
 	"$tests/replay-scripts" --spoken "$language" "$root/$language" "$source"/tests/replay/*.t
 	"$tests/papers-spoken" "$language" "$root/$language"/*.json >"$root/found" || {
 		head -n 40 "$root/found"

@@ -6,6 +6,11 @@
 
 /* clang-format off */
 #define BOARD_WORDS(X, N) \
+	BOARD_PAGE(X, N) \
+	BOARD_STATION(X, N)
+
+/* of these the page makes its own sentences (page-catalogue.h) */
+#define BOARD_PAGE(X, N) \
 	BOARD_FRAME(X, N) \
 	BOARD_TIMES(X, N) \
 	BOARD_DIGITS(X, N) \
@@ -14,8 +19,7 @@
 	BOARD_NOTES(X, N) \
 	BOARD_TYPING(X, N) \
 	BOARD_DESK(X, N) \
-	BOARD_VALUES(X, N) \
-	BOARD_STATION(X, N)
+	BOARD_VALUES(X, N)
 
 /* the strip above, what is heard, and why the board cannot be trusted */
 #define BOARD_FRAME(X, N) \

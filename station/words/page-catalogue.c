@@ -1,19 +1,21 @@
 #include "words/page-catalogue.h"
 
-#include <string.h>
-
 #define PLURALS_TOLD 200
 
-/* What the page says itself begins so; every other sentence reaches it said. */
-static const char *const of_page[] = {"board-", "debt-", "digit-", "place-"};
+#define X(name, ...) SAY_##name,
+#define P(name, groups) static const enum saying words_of_##name[] = {groups(X, X)};
+PAGES(P)
+#undef P
+#undef X
 
-static bool is_of_page(const char *key)
-{
-	for (size_t i = 0; i < sizeof of_page / sizeof *of_page; i++)
-		if (strncmp(key, of_page[i], strlen(of_page[i])) == 0)
-			return true;
-	return false;
-}
+static const struct {
+	const enum saying *list;
+	size_t count;
+} pages[PAGE_KINDS] = {
+#define P(name, groups) {words_of_##name, sizeof words_of_##name / sizeof *words_of_##name},
+    PAGES(P)
+#undef P
+};
 
 static json_t *value_types(void)
 {
@@ -38,15 +40,24 @@ static json_t *forms_of(const struct language *l, enum saying s)
 	return forms;
 }
 
+json_t *language_page_words(const struct language *l, enum words_page page)
+{
+	json_t *words = json_object();
+	for (size_t i = 0; i < pages[page].count; i++)
+		json_object_set_new(words, saying_key(pages[page].list[i]), forms_of(l, pages[page].list[i]));
+	return words;
+}
+
 json_t *language_catalogue(const struct language *l)
 {
 	json_t *o = json_object(), *words = json_object();
 	char plural[PLURALS_TOLD + 1] = "";
 	for (int n = 0; n < PLURALS_TOLD; n++)
 		plural[n] = (char)('0' + language_plural(l, n));
-	for (int s = 1; s < SAYING_KINDS; s++)
-		if (is_of_page(saying_key(s)))
-			json_object_set_new(words, saying_key(s), forms_of(l, (enum saying)s));
+	for (int page = 0; page < PAGE_KINDS; page++) {
+		_cleanup_(json_drop) json_t *its = language_page_words(l, (enum words_page)page);
+		json_object_update(words, its);
+	}
 	json_object_set_new(o, "code", json_string(language_code(l)));
 	json_object_set_new(o, "direction", json_string(language_is_rtl(l) ? "rtl" : "ltr"));
 	json_object_set_new(o, "plural", json_string(plural));

@@ -35,7 +35,7 @@
 	PRINTER_WORDS(X, N) \
 	STOCK_WORDS(X, N) \
 	POLICY_WORDS(X, N) \
-	STORES_PAGE(X, N) \
+	STORES_WORDS(X, N) \
 	REPORT_WORDS(X, N)
 /* clang-format on */
 

@@ -3,6 +3,11 @@
 #define BANDTALLY_WORDS_STORES_WORDS_H
 
 /* clang-format off */
+#define STORES_WORDS(X, N) \
+	STORES_PAGE(X, N) \
+	STORES_ANSWERS(X, N)
+
+/* of these the page makes its own sentences (page-catalogue.h) */
 #define STORES_PAGE(X, N) \
 	STORES_FRAME(X, N) \
 	STORES_TODAY(X, N) \
@@ -10,8 +15,7 @@
 	STORES_LABELS(X, N) \
 	STORES_RECALL(X, N) \
 	STORES_IMPORT(X, N) \
-	STORES_TRAYS(X, N) \
-	STORES_ANSWERS(X, N)
+	STORES_TRAYS(X, N)
 
 #define STORES_FRAME(X, N) \
 	X(ST_TITLE, "board-st-title", "Stores") \

@@ -128,22 +128,14 @@ static int put_template(const struct making *m)
 	return 0;
 }
 
-/* What only the page of stores says; the wall's must not carry it. */
-#define OF_STORES "board-st-"
-
-static int put_page(int stores)
+/* The wall's page has what says how sentences are made as well; the others take it from there. */
+static int put_page(enum words_page page)
 {
 	_cleanup_(buf_free) struct buf text = {0};
-	_cleanup_(json_drop) json_t *english = language_catalogue(NULL);
-	json_t *words = json_object(), *one;
-	const char *key;
-	json_object_foreach(json_object_get(english, "words"), key, one)
-	{
-		if ((strncmp(key, OF_STORES, sizeof OF_STORES - 1) == 0) == stores)
-			json_object_set(words, key, one);
-	}
-	json_object_set_new(english, "words", words);
-	if (json_write_canonical(stores ? words : english, &text) < 0)
+	_cleanup_(json_drop) json_t *english = language_catalogue(NULL),
+	                            *words = language_page_words(NULL, page);
+	json_object_set(english, "words", words);
+	if (json_write_canonical(page == PAGE_WALL ? english : words, &text) < 0)
 		return 1;
 	printf("// Made from station/words by the build.\nexport default %s;\n", text.data);
 	return 0;
@@ -156,9 +148,9 @@ int main(int argc, char **argv)
 		if (strcmp(option, makings[i].option) == 0)
 			return put_template(&makings[i]);
 	if (argc == 2 && strcmp(option, "--page") == 0)
-		return put_page(0);
+		return put_page(PAGE_WALL);
 	if (argc == 2 && strcmp(option, "--page-stores") == 0)
-		return put_page(1);
+		return put_page(PAGE_STORES);
 	fprintf(stderr, "words-pot: '%s': only --pseudo, --hebrew, --page or --page-stores is known\n",
 	        option);
 	return 2;

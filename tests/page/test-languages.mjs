@@ -10,6 +10,8 @@ const { measure } = await import('./measure.mjs');
 const { b, open, pictures, show, station, text, walls } = await import('./page.mjs');
 const { scenes, status } = await import('./scenes.mjs');
 const { spoken } = await import('./spoken.mjs');
+const { stands } = await import('./stands.mjs');
+const { source, Whole } = await import('./whole.mjs');
 const { wrongs } = await import('./wrongs.mjs');
 
 async function speak(page, language) {
@@ -90,6 +92,62 @@ await it('hands, feet and the order of digits stand as they are where words go f
 	assert.deepEqual([await points('ltr'), await points('rtl')], [1, -1]); // at the words, wherever they begin
 	await page.close();
 });
+
+// The whole station behind the page: what it says to stores and at an auditor's desk comes in its language as well.
+const settings = (language) => `[site]\nletters = BC\nname = Example Hospital\nlanguage = ${language}\n[room 1]\nname = Theatre 1\n[room 8]\nname = Desk 8\nkind = audit\n[room 9]\nname = Stores 9\nkind = stores\n[board]\nstart = yes\nport = 0\n`;
+const words = process.env.BANDTALLY_WORDS, folders = { xx: words, he: words, de: join(bin, '../words') };
+async function speaking(language) {
+	const whole = new Whole(settings(language), folders[language]);
+	await whole.start();
+	whole.tool('catalogue', 'import', join(source, 'config/catalogue.csv'));
+	whole.tool('staff', 'add', 'practitioner', 'STORES-1');
+	whole.tool('stock', 'receive', 'GREEN-M', '--lot', 'T26', '--expiry', '2027-01-01', '--packs', '2', '--by', '1');
+	return whole;
+}
+const directions = { xx: 'ltr', he: 'rtl', de: 'ltr' }, parts = ['today', 'stock', 'labels', 'recall', 'trays', 'import'];
+async function shows(page, language) {
+	await page.waitForFunction((l) => document.documentElement.lang === l, language);
+	assert.equal(await page.evaluate(() => document.documentElement.dir), directions[language]);
+}
+for (const language of Object.keys(directions)) {
+	const whole = await speaking(language);
+	for (const [size, viewport] of Object.entries({ '1280x800': walls['1280x800'], phone: { width: 390, height: 844 } }))
+		await it(`${size}: the page of stores in '${language}' says nothing in English, cuts nothing, and nothing lies on anything else`, async () => {
+			const at = await b.newPage({ viewport }), seen = [], out = [];
+			await at.goto(whole.tool('board', 'stores').trim());
+			await at.waitForFunction(() => document.getElementById('trouble').hidden && !document.getElementById('type').hidden);
+			await shows(at, language);
+			await at.click('#other summary');
+			for (const part of parts) {
+				await at.click(`#parts [data-part=${part}]`);
+				await at.waitForSelector(`#${part}:not([hidden])`);
+				await at.waitForTimeout(300);
+				seen.push(...await inside(at, `#${part} :is(h2, h3, th, label, button, option)`, '#parts button', 'title', '#typed-how', '#other summary', '#bench-head', '#next'));
+				out.push(...(await at.evaluate(stands)).out.map((w) => `${part}: ${w}`));
+				if (await at.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth) > 1)
+					out.push(`${part} is wider than the screen`);
+				await at.screenshot({ path: `${pictures}/stores-${part}-${size}-${language}.png`, fullPage: true });
+			}
+			await at.close();
+			assert.ok(seen.length > 60, `${seen.length}`);
+			assert.deepEqual(language === 'xx' ? english(seen.filter((x) => x.trim())) : [], []);
+			assert.ok(language !== 'de' || (seen.includes('Etiketten') && !seen.includes('Labels')));
+			assert.deepEqual(out, []);
+		});
+	await it(`the board of an auditor's desk in '${language}': nothing is cut, and nothing lies on anything else`, async () => {
+		const at = await b.newPage({ viewport: walls['1280x800'] });
+		await at.goto(`${whole.address}?room=8`);
+		await shows(at, language);
+		await at.waitForFunction(() => document.getElementById('next').innerText.trim());
+		const { out, texts } = await at.evaluate(stands);
+		await at.screenshot({ path: `${pictures}/audit-desk-${language}.png` });
+		await at.close();
+		assert.deepEqual(language === 'xx' ? english(texts.filter((x) => !/Desk 8/.test(x))) : [], []);
+		assert.deepEqual(out, []);
+	});
+	await whole.stop();
+	whole.remove();
+}
 
 await b.close();
 await station.end();

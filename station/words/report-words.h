@@ -36,7 +36,7 @@
 	X(RW_ABOUT_RECORDED, "report-about-recorded", \
 	  "It shows what was recorded. What nobody entered is in no figure of it, and no figure says that a patient came to no harm.") \
 	X(RW_ABOUT_HELD_BACK, "report-about-held-back", \
-	  "Nobody is named. A cell of fewer than {n} cases or {people} people is held back: '(held back)' is not 0.") \
+	  "Nobody is named. A cell of fewer than {n} cases or {people} people is held back, and with one room the next smallest, so that it cannot be worked out: '(held back)' is not 0.") \
 	X(RW_ABOUT_POLICY, "report-about-policy", \
 	  "Each case is judged by the policy of its day; a reminder is a local setting and no limit.") \
 	X(RW_ALL_HELD_BACK, "report-all-held-back", \

@@ -138,7 +138,7 @@ for (const language of Object.keys(directions)) {
 		const at = await b.newPage({ viewport: walls['1280x800'] });
 		await at.goto(`${whole.address}?room=8`);
 		await shows(at, language);
-		await at.waitForFunction(() => document.getElementById('next').innerText.trim());
+		await at.waitForFunction(() => document.body.innerText.includes('Desk 8')); // its view has come
 		const { out, texts } = await at.evaluate(stands);
 		await at.screenshot({ path: `${pictures}/audit-desk-${language}.png` });
 		await at.close();

@@ -186,8 +186,13 @@ static void read_back(struct bench_turn *t)
 static void on_shelf(struct bench_turn *t)
 {
 	const struct batch *b = &t->in->batch;
+	const struct stock_lot *lot = stock_lot_of(t->s, b);
+	enum saying why = lot ? stock_withheld(t->st, lot, t->in->today) : SAY_NONE;
 	if (printing_with(t, b->first))
 		bench_refuse(t, SAY(LABEL_READ_ALREADY, .item_number = (int32_t)b->first));
+	else if (why)
+		bench_accept(t, SAY(STOCK_LABEL_APART, .item_number = (int32_t)b->first,
+		                    .item = bench_line_name(t, b->line), .why = why, LOT_VALUES(b)));
 	else
 		bench_accept(t, SAY(STOCK_LABEL_HERE, .item_number = (int32_t)b->first,
 		                    .item = bench_line_name(t, b->line), LOT_VALUES(b)));

@@ -33,9 +33,7 @@ static void refuse_few(struct bench_turn *t, const struct batch *b, int32_t most
 /* Stores rule 3. */
 static void issue(struct bench_turn *t, const struct batch *b, int32_t packs)
 {
-	struct batch lot_of = *b;
-	lot_of.first = lot_of.last = 0;
-	const struct stock_lot *lot = stock_lot_of(t->s, &lot_of);
+	const struct stock_lot *lot = stock_lot_of(t->s, b);
 	const char *name = bench_line_name(t, b->line);
 	enum saying why = lot ? stock_withheld(t->st, lot, t->in->today) : SAY_NONE;
 	if (why) {
@@ -134,6 +132,21 @@ void bench_answer_RETURN_FROM(struct bench_turn *t)
 	bench_ask(t, q, NULL);
 }
 
+/* It counts as there; what is not issued does not lie among what is. */
+static void put_back(struct bench_turn *t)
+{
+	const struct bench_asked *q = t->asked;
+	const struct stock_lot *lot = stock_lot_of(t->s, &q->batch);
+	const char *name = bench_line_name(t, q->batch.line);
+	enum saying why = lot ? stock_withheld(t->st, lot, t->in->today) : SAY_NONE;
+	BENCH_EMIT(t, .kind = EV_PUT_BACK, .batch = q->batch, .n = q->n, .other = q->other,
+	           .person = bench_person(t));
+	if (why)
+		bench_accept(t, SAY(STOCK_BACK_APART, .item = name, .why = why, LOT_VALUES(&q->batch)));
+	else
+		bench_accept(t, SAY(STOCK_PUT_BACK, .item = name, LOT_VALUES(&q->batch)));
+}
+
 /* Stores rule 6. What is not sealed, dry and clean is thrown away there. */
 void bench_answer_SEALED(struct bench_turn *t)
 {
@@ -145,9 +158,7 @@ void bench_answer_SEALED(struct bench_turn *t)
 	}
 	bench_close(t);
 	if (t->in->card == CARD_YES) {
-		BENCH_EMIT(t, .kind = EV_PUT_BACK, .batch = q->batch, .n = q->n, .other = q->other,
-		           .person = bench_person(t));
-		bench_accept(t, SAY(STOCK_PUT_BACK, .item = name, LOT_VALUES(&q->batch)));
+		put_back(t);
 		return;
 	}
 	BENCH_EMIT(t, .kind = EV_WRITTEN_OFF, .batch = q->batch, .n = q->n, .what = WRITTEN_NOT_SEALED,
@@ -225,9 +236,7 @@ void bench_answer_WRITE_MANY(struct bench_turn *t)
 void bench_answer_WRITE_WHY(struct bench_turn *t)
 {
 	const struct bench_asked *q = t->asked;
-	struct batch lot_of = q->batch;
-	lot_of.first = lot_of.last = 0;
-	const struct stock_lot *lot = stock_lot_of(t->s, &lot_of);
+	const struct stock_lot *lot = stock_lot_of(t->s, &q->batch);
 	if (bench_text(t, REASON_MAX) == BENCH_UNFIT)
 		return;
 	if (!q->other && (!lot || lot->shelf < q->n)) { /* taken at another bench meanwhile */

@@ -56,6 +56,8 @@
 	N(STOCK_ISSUED, "stock-issued", \
 	  "Issued to {room}: {n} pack of {item}, {what}. {then}", "Issued to {room}: {n} packs of {item}, {what}. {then}") \
 	X(STOCK_PUT_BACK, "stock-put-back", "On the shelf again: {item}, {what}.") \
+	X(STOCK_BACK_APART, "stock-back-apart", \
+	  "Back in stores, and not issued: {item}, {what}, {why}. Lay it apart, not on the shelf; WRITE OFF when it is thrown away.") \
 	N(STOCK_WRITTEN_OFF, "stock-written-off", \
 	  "Written off: {n} pack of {item}, {what}: {reason}.", "Written off: {n} packs of {item}, {what}: {reason}.") \
 	X(STOCK_NOT_SEALED, "stock-not-sealed", "Written off, not sealed, dry and clean: {item}, {what}.") \
@@ -64,6 +66,8 @@
 	  "opened {opened}, returned {returned}, written off {written_off}, unaccounted {unaccounted}.") \
 	X(STOCK_LABEL_HERE, "stock-label-here", \
 	  "Label {item_number} is on the shelf: {item}, {what}. To issue it scan TO ROOM with the room's number first.") \
+	X(STOCK_LABEL_APART, "stock-label-apart", \
+	  "Label {item_number} is in stores, and not issued: {item}, {what}, {why}. Lay it apart, not on the shelf; WRITE OFF when it is thrown away.") \
 	X(STOCK_QUARANTINED, "stock-quarantined", \
 	  "In quarantine: {item}, {what}. On the shelf {n}, in rooms {most}, opened {opened}. {then}") \
 	X(STOCK_RELEASED, "stock-released", "Released by {person} and {other_person}: {item}, {what}.") \
@@ -158,7 +162,7 @@
 	X(BENCH_RECEIVE_WHAT, "bench-receive-what", "What came? The box or pack, or its key typed") \
 	X(BENCH_LOT, "bench-lot", "Its code says no lot. What stands behind LOT on it? Type it, or 'none'") \
 	X(BENCH_EXPIRY, "bench-expiry", "Its code says no expiry. Which day stands on it? Type it as 2028-03-31, or 'none'") \
-	X(BENCH_HOW_MANY, "bench-how-many", "How many came, of {n} in each?") \
+	N(BENCH_HOW_MANY, "bench-how-many", "How many packs came?", "How many boxes came, of {n} packs in each?") \
 	N(BENCH_SO_MANY, "bench-so-many", "{n} pack. Is that right?", "{n} packs. Is that right?") \
 	X(BENCH_TYPED_BY, "bench-typed-by", "Who typed lot or expiry?") \
 	X(BENCH_SECOND, "bench-second", "A second person compares lot and expiry with the pack") \

@@ -145,7 +145,7 @@ await it('by keyboard alone: packs without a code come in, typed by one and conf
 	await type(page, '2028-13-31');
 	await reads(page, 'said', /^Refused: '2028-13-31' is no day/);
 	await type(page, '2033-03-31');
-	await reads(page, 'next', /^How many came/);
+	await reads(page, 'next', /^How many packs came/);
 	await type(page, '40');
 	await reads(page, 'next', /Who typed lot or expiry/);
 	assert.match(await words(page, 'typed-how'), /A badge is asked for/);

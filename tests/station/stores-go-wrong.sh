@@ -64,7 +64,7 @@ box='(01)09506000134994(17)330331(10)T26' # of ten
 
 # A box that is read twice is one box; ten thousand packs are asked about; more than a bench takes at once are refused.
 read_by_scanner 01095060001349941733033110T26 01095060001349941733033110T26
-soon 'the box is asked about' 'bt sheet --room 9 --json | grep -q "How many came, of 10 in each"'
+soon 'the box is asked about' 'bt sheet --room 9 --json | grep -q "How many boxes came, of 10 packs in each"'
 must 'one box of ten' 'Received: 10 packs' "$(at 9 1)"
 [ "$(stock GREEN-M received)" = 10 ] || fail "a box that was read twice is $(stock GREEN-M received) packs"
 at 9 "$box" >/dev/null

@@ -169,7 +169,7 @@ static void a_pack_that_was_labelled_elsewhere_is_received_at_the_bench(void **s
 	json_t *list = written();
 	take(list, 6);
 	json_decref(list);
-	must_say(label(9, 5), "How many came");
+	must_say(label(9, 5), "How many packs came");
 	must_say(scan(&here, 9, "2"), "Received: 2 packs of finger tourniquet GREEN-M, lot T27");
 }
 

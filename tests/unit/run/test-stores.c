@@ -151,7 +151,7 @@ static void print_labels(void)
 {
 	card(9, CARD_RECEIVE);
 	scan(9, "PLAIN-M/A7");
-	must_say(scan(9, "2033-03-31"), "How many came");
+	must_say(scan(9, "2033-03-31"), "How many packs came");
 	must_say(scan(9, "4"), "Who typed");
 	badge(9, 1);
 	must_say(badge(9, 2), "Received: 4 packs of finger tourniquet, orange, M, lot A7");
@@ -184,7 +184,7 @@ static void a_power_cut_between_print_and_read_back_loses_no_label(void **state)
 static void an_open_question_survives_a_restart(void **state)
 {
 	(void)state;
-	must_say(scan(9, BOX "T26"), "How many came, of 10 in each?");
+	must_say(scan(9, BOX "T26"), "How many boxes came, of 10 packs in each?");
 	again();
 	must_say(card(9, CARD_NUMBER_2), "Received: 20 packs");
 	assert_int_equal(lot("GREEN-M", "T26", 20330331)->shelf, 20);
@@ -451,7 +451,7 @@ static void what_the_command_does_not_answer_is_left_and_told(void **state)
 	must_end(
 	    steps("[{\"card\":\"RECEIVE\"},{\"text\":\"PLAIN-M/A7\"},{\"at\":\"expiry\",\"text\":\"none\"}]",
 	          0),
-	    "question", "How many came", "How many came");
+	    "question", "How many packs came", "How many packs came");
 	assert_int_equal(stock_bench(&core.stock, 9)->asked.what, BENCH_NOTHING);
 	must_end(steps("[{\"card\":\"RECEIVE\"},{\"text\":\"NOTHING-M\"}]", 0), "refused", "NOTHING-M",
 	         "came");

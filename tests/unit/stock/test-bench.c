@@ -10,7 +10,7 @@
 static void two_boxes_of_ten_are_twenty_packs(void **state)
 {
 	(void)state;
-	must_say(stores_pack(&s, "GREEN-M", "T26", FAR, 10), "How many came, of 10 in each?");
+	must_say(stores_pack(&s, "GREEN-M", "T26", FAR, 10), "How many boxes came, of 10 packs in each?");
 	must_say(stores_card(&s, CARD_NUMBER_2),
 	         "Received: 20 packs of finger tourniquet, green, M, lot T26");
 	assert_int_equal(stores_lot(&s, "GREEN-M", "T26", FAR)->shelf, 20);
@@ -23,7 +23,7 @@ static void the_same_box_read_twice_is_no_second_box(void **state)
 	struct bench_input again = stores_pack_in(&s, "GREEN-M", "T26", FAR, 10);
 	again.again = 1;
 	must_say(stores_scan(&s, again), "Read twice, entered once.");
-	refused(stores_pack(&s, "GREEN-M", "T26", FAR, 10), "How many came");
+	refused(stores_pack(&s, "GREEN-M", "T26", FAR, 10), "How many boxes came");
 	stores_card(&s, CARD_NUMBER_1);
 	assert_int_equal(stores_lot(&s, "GREEN-M", "T26", FAR)->received, 10);
 }
@@ -33,7 +33,7 @@ static void what_was_typed_needs_a_second_person(void **state)
 	(void)state;
 	must_say(stores_pack(&s, "PLAIN-M", "", 0, 1), "Its code says no lot.");
 	must_say(stores_type(&s, "A7"), "Its code says no expiry.");
-	must_say(stores_type(&s, "2029-03-31"), "How many came");
+	must_say(stores_type(&s, "2029-03-31"), "How many packs came");
 	must_say(stores_card(&s, CARD_NUMBER_5), "Who typed");
 	must_say(stores_badge(&s, 1), "A second person compares");
 	refused(stores_badge(&s, 1), "STORES-1 began it");
@@ -90,7 +90,7 @@ static void a_day_that_is_none_and_a_lot_that_is_none_are_asked_again(void **sta
 	stores_type(&s, "A7");
 	refused(stores_type(&s, "2029-02-30"), "is no day");
 	refused(stores_type(&s, "31.3.2029"), "is no day");
-	must_say(stores_type(&s, "2028-02-29"), "How many came");
+	must_say(stores_type(&s, "2028-02-29"), "How many packs came?");
 }
 
 static void what_has_expired_or_is_in_quarantine_is_received_and_said(void **state)
@@ -153,6 +153,56 @@ static void a_pack_that_comes_back_is_looked_at_first(void **state)
 	assert_int_equal(lot->shelf, 2);
 	assert_int_equal(lot->written_off, 1);
 	assert_int_equal(lot->in_rooms, 0);
+}
+
+/* Of the day after FAR. */
+static const char *card_then(int card)
+{
+	struct bench_input in = stores_in(&s, BENCH_CARD);
+	in.card = card;
+	in.today = FAR + 70;
+	return stores_scan(&s, in);
+}
+
+static const char *then(struct bench_input in)
+{
+	in.today = FAR + 70;
+	return stores_scan(&s, in);
+}
+
+static void what_comes_back_and_is_not_issued_is_laid_apart(void **state)
+{
+	(void)state;
+	receive("GREEN-M", "T26", FAR, 2);
+	stores_card(&s, CARD_TO_ROOM + 1);
+	stores_pack(&s, "GREEN-M", "T26", FAR, 1);
+	stores_card(&s, CARD_DONE);
+	stores_card(&s, CARD_RETURNED_PACK);
+	then(stores_pack_in(&s, "GREEN-M", "T26", FAR, 1));
+	card_then(CARD_TO_ROOM + 1);
+	must_say(card_then(CARD_YES), "Back in stores, and not issued: finger tourniquet, green, M, lot T26, "
+	                              "expiry 31 Mar 2029, it has "
+	                              "expired. Lay it apart, not on the shelf");
+	assert_int_equal(stores_lot(&s, "GREEN-M", "T26", FAR)->shelf, 2);
+}
+
+static void a_label_that_is_read_says_that_its_pack_has_expired(void **state)
+{
+	(void)state;
+	receive("PLAIN-M", "A7", FAR, 1);
+	print(1);
+	stores_label(&s, 1);
+	stores_pack(&s, "PLAIN-M", "A7", FAR, 1);
+	must_say(stores_label(&s, 1), "Label 00000001 is on the shelf");
+	must_say(then(stores_label_in(&s, 1)), "Label 00000001 is in stores, and not issued");
+}
+
+static void one_in_each_is_asked_as_packs(void **state)
+{
+	(void)state;
+	must_say(stores_pack(&s, "GREEN-M", "T26", FAR, 1), "How many packs came?");
+	stores_card(&s, CARD_DONE);
+	must_say(stores_pack(&s, "GREEN-M", "T26", FAR, 10), "How many boxes came, of 10 packs in each?");
 }
 
 static void what_a_case_returned_is_to_be_looked_at_until_the_bench_has_read_it(void **state)
@@ -372,6 +422,9 @@ int main(void)
 	    T(what_has_expired_or_is_in_quarantine_is_received_and_said),
 	    T(what_expired_or_is_in_quarantine_is_not_issued),
 	    T(a_pack_that_comes_back_is_looked_at_first),
+	    T(what_comes_back_and_is_not_issued_is_laid_apart),
+	    T(a_label_that_is_read_says_that_its_pack_has_expired),
+	    T(one_in_each_is_asked_as_packs),
 	    T(what_a_case_returned_is_to_be_looked_at_until_the_bench_has_read_it),
 	    T(a_labelled_pack_goes_to_another_room_only_after_the_bench_has_read_it),
 	    T(counting_the_shelf_says_the_difference),

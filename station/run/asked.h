@@ -1,5 +1,5 @@
 /* What the page of stores asks, on the daemon's side. It decides nothing itself: each thing is a request of the socket's
- * (run/socket.h: lines, stock, recall, used), with the rights of bandtally-stores that its cookie was given for, or one of
+ * (run/socket.h: lines, stock, recall, used, shortfalls), with the rights of bandtally-stores that its cookie was given for, or one of
  *
  *   {"do":"step","step":{"card":"RECEIVE"}}        what would be scanned or typed at this bench (run/stock-steps.h); the
  *                                                  answer as a typed code's: verdict, said in the room's language

@@ -69,8 +69,8 @@ request request_scan, request_type, request_sheet, request_status, request_case,
 request request_lines, request_catalogue, request_staff_file, request_staff, request_list_staff,
     request_withdraw;
 /* requests-stores.c: what stores have */
-request request_quarantine, request_stock, request_recall, request_used, request_bench, request_labels_write,
-    request_labels_take, request_label;
+request request_quarantine, request_stock, request_recall, request_used, request_shortfalls, request_bench,
+    request_labels_write, request_labels_take, request_label;
 /* requests-record.c: the record, and copies of it */
 request request_settle, request_audited, request_keep, request_copy, request_backed_up;
 

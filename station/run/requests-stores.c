@@ -114,6 +114,15 @@ json_t *request_used(struct client *c, const json_t *q)
 	return answer_with("used", stock_used(&c->d->core, &of, since, &e), &e);
 }
 
+json_t *request_shortfalls(struct client *c, const json_t *q)
+{
+	struct error e = {0};
+	int32_t since = 0;
+	if (request_day(q, "since", &since, &e) < 0)
+		return answer_no(e.text);
+	return answer_with_ok(stock_found(&c->d->core, since, &e), &e);
+}
+
 json_t *request_bench(struct client *c, const json_t *q)
 {
 	struct error e = {0};

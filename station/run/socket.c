@@ -90,6 +90,7 @@ static const struct {
     {"stock", RIGHT_STORES | RIGHT_AUDIT, request_stock, 0},
     {"recall", RIGHT_STORES | RIGHT_AUDIT, request_recall, 0},
     {"used", RIGHT_STORES | RIGHT_AUDIT, request_used, 0},
+    {"shortfalls", RIGHT_STORES | RIGHT_AUDIT, request_shortfalls, 0},
     {"bench", RIGHT_STORES, request_bench, 0},
     {"labels-write", RIGHT_STORES, request_labels_write, 0},
     {"labels-take", RIGHT_STORES, request_labels_take, 0},
@@ -105,7 +106,7 @@ static const struct {
 
 request *request_at_page(const char *name)
 {
-	static const char *const asked[] = {"lines", "stock", "recall", "used"};
+	static const char *const asked[] = {"lines", "stock", "recall", "used", "shortfalls"};
 	for (size_t i = 0; i < sizeof asked / sizeof *asked; i++)
 		for (size_t k = 0; strcmp(asked[i], name) == 0 && k < sizeof requests / sizeof *requests; k++)
 			if (strcmp(requests[k].name, name) == 0)

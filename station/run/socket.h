@@ -8,6 +8,7 @@
  *   {"do":"quarantine","line":…,"lot":…,"why":…}  {"do":"release","line":…,"lot":…,"by":1,"and":2}: badges of two people
  *   {"do":"stock","line":…,"lot":…} or, of all, "text":…,"only":… (stock/bench-view.h): at most 200, and how many "more"
  *   {"do":"recall","line":…,"lot":…}  {"do":"used","line":…,"lot":…,"since":20280331}
+ *   {"do":"shortfalls","since":20280331}: what trays lack, and what was found (run/stock-lists.h)
  *   {"do":"bench","room":9,"steps":[…]}: what is scanned and typed there (run/stock-steps.h); no room: the first bench
  *   {"do":"label","line":…,"lot":…,"expiry":…,"count":n,"medium":…,"try":true: nothing is numbered}
  *   {"do":"labels-write"}: the numbers that were given out as a signed list; {"do":"labels-take","list":…,"key":…}: another

@@ -106,6 +106,37 @@ json_t *stock_used(struct core *c, const struct batch *of, int32_t since, struct
 	return done(o, n, e);
 }
 
+/* --- what was found -------------------------------------------------------------------------------- */
+
+static int add_found(void *context, const struct event *e)
+{
+	struct used *u = context;
+	const struct station *st = &u->core->station;
+	const struct line *l = catalogue_by_key(&st->catalogue, e->batch.line);
+	if (e->kind != EV_CASE_TOOK || e->what != TOOK_FOUND || day_of(&e->at) < u->since)
+		return 0;
+	json_t *o = json_object();
+	put_n(o, "day", day_of(&e->at));
+	json_object_set_new(o, "room", name_told(station_room_name(st, e->room), ROOM_NAME_MAX));
+	json_object_set_new(o, "key", name_told(e->batch.line, LINE_KEY_MAX));
+	json_object_set_new(o, "name", name_told(l ? l->name : e->batch.line, LINE_NAME_MAX));
+	put_n(o, "case", e->other);
+	json_array_insert_new(u->list, 0, o);
+	return 0;
+}
+
+json_t *stock_found(struct core *c, int32_t since, struct error *e)
+{
+	static const enum event_kind took = EV_CASE_TOOK;
+	struct used u = {.core = c, .since = since, .list = json_array()};
+	int n = record_each_of_kinds(c->record, 0, &took, 1, add_found, &u, e);
+	if (n == 0)
+		n = put_slips(c, u.list);
+	json_t *o = stock_shortfalls(&c->stock, &c->station);
+	json_object_set_new(o, "found", u.list);
+	return done(o, n, e);
+}
+
 /* --- a recall -------------------------------------------------------------------------------------- */
 
 struct hold {

@@ -1,5 +1,6 @@
 #include "stock/bench-view.h"
 
+#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -273,13 +274,14 @@ static json_t *quarantines(const struct stock *s, const struct station *st)
 	return list;
 }
 
-static json_t *missing(const struct stock *s, const struct station *st)
+static json_t *missing(const struct stock *s, const struct station *st, size_t most)
 {
 	json_t *list = json_array();
-	for (size_t i = 0; i < s->n_missing && i < STOCK_VIEW_MAX; i++) {
+	for (size_t i = 0; i < s->n_missing && i < most; i++) {
 		const struct stock_missing *m = &s->missing[i];
 		json_t *o = json_object();
 		put_n(o, "case", m->case_no);
+		put(o, "room", station_room_name(st, m->room));
 		put_line(o, st, m->line);
 		put(o, "lot", m->lot);
 		put_n(o, "n", m->packs);
@@ -330,10 +332,10 @@ static json_t *trays_with(const struct station *st, const char *key)
 	return list;
 }
 
-static json_t *shortfalls(const struct stock *s, const struct station *st)
+static json_t *shortfalls(const struct stock *s, const struct station *st, size_t most)
 {
 	json_t *list = json_array();
-	for (size_t i = 0; i < s->n_missing && json_array_size(list) < STOCK_VIEW_MAX; i++) {
+	for (size_t i = 0; i < s->n_missing && json_array_size(list) < most; i++) {
 		const struct stock_missing *m = &s->missing[i];
 		const struct line *l = catalogue_by_key(&st->catalogue, m->line);
 		if (!l || l->single_use)
@@ -345,6 +347,14 @@ static json_t *shortfalls(const struct stock *s, const struct station *st)
 		json_array_append_new(list, o);
 	}
 	return list;
+}
+
+json_t *stock_shortfalls(const struct stock *s, const struct station *st)
+{
+	json_t *o = json_object();
+	json_object_set_new(o, "short", shortfalls(s, st, SIZE_MAX));
+	json_object_set_new(o, "missing", missing(s, st, SIZE_MAX));
+	return o;
 }
 
 /* --- labels ------------------------------------------------------------------------------------------ */
@@ -394,8 +404,8 @@ json_t *stock_view(const struct stock *s, const struct station *st, int32_t room
 	json_object_set_new(o, "low", low(s, st, today));
 	json_object_set_new(o, "today", tasks(s, st, all, n, today));
 	json_object_set_new(o, "quarantine", quarantines(s, st));
-	json_object_set_new(o, "missing", missing(s, st));
-	json_object_set_new(o, "short", shortfalls(s, st));
+	json_object_set_new(o, "missing", missing(s, st, STOCK_VIEW_MAX));
+	json_object_set_new(o, "short", shortfalls(s, st, STOCK_VIEW_MAX));
 	json_object_set_new(o, "trays", trays(st));
 	json_object_set_new(o, "labels", labels(s, st));
 	free(all);

@@ -10,7 +10,7 @@
  *   quarantine [{key, name, lot, why, shelf, waits, rooms [{room, packs}], opened, near [lots that read alike]}],
  *   short [{case, room, key, name, n, trays [{key, name, n how many its list has}]}] instruments among them,
  *   trays [{key, name, contents [{key, name, n}]}] the lists of all trays and pouches,
- *   missing [{case, key, name, lot, n}] that cases did not account for and nobody has found,
+ *   missing [{case, room, key, name, lot, n}] that cases did not account for and nobody has found,
  *   labels [{first, last, key, name, lot, expiry, open [numbers], place, when "" before after}] that are to be read back }
  */
 #ifndef BANDTALLY_STOCK_BENCH_VIEW_H
@@ -26,6 +26,9 @@ json_t *stock_view(const struct stock *s, const struct station *st, int32_t room
 /* The same of one list, whole: for the command and for paper. `line` and `lot`: of those alone; "" all. */
 json_t *stock_list(const struct stock *s, const struct station *st, const char *line, const char *lot,
                    int32_t today);
+
+/* {short, missing}, whole. */
+json_t *stock_shortfalls(const struct stock *s, const struct station *st);
 
 /* {stock [as above, at most STOCK_VIEW_MAX], more how many besides} of all that lie somewhere: those whose key, name or lot
  * holds `text`, whatever its case; `only` "" all, or due (expired, or within 90 days), waits (not confirmed), withheld (expired

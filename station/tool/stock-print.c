@@ -107,7 +107,7 @@ static void print_cases(const json_t *used)
 		printf("  case %-7d %-20s %s  lot %-20s packs %d  ", number(x, "case"), json_text(x, "name"),
 		       day(json_number(x, "day", 0), when), shown(json_text(x, "lot")), number(x, "packs"));
 		if (number(x, "slip"))
-			printf("slip %06d\n", number(x, "slip"));
+			printf("slip %07d\n", number(x, "slip"));
 		else
 			puts("no slip");
 	}
@@ -152,6 +152,72 @@ int stock_print_recall(const char *line, const char *lot, int as_json)
 	print_lots(json_object_get(recall, "stock"));
 	puts("cases that used one:");
 	print_cases(recall);
+	return EXIT_OK;
+}
+
+static void print_short(const json_t *list)
+{
+	size_t i, k;
+	const json_t *x, *tray;
+	json_array_foreach(list, i, x)
+	{
+		printf("  %-24s %3d  case %-7d %-20s", json_text(x, "key"), number(x, "n"), number(x, "case"),
+		       json_text(x, "room"));
+		json_array_foreach(json_object_get(x, "trays"), k, tray) printf(
+		    "%s %s (its list has %d)", k ? "," : "", json_text(tray, "key"), number(tray, "n"));
+		puts("");
+	}
+	if (!json_array_size(list))
+		puts("  none that the station knows of");
+}
+
+static void print_missing(const json_t *list)
+{
+	size_t i;
+	const json_t *x;
+	json_array_foreach(list, i, x)
+	    printf("  case %-7d %-20s %-24s lot %-20s %3d\n", number(x, "case"), json_text(x, "room"),
+	           json_text(x, "key"), shown(json_text(x, "lot")), number(x, "n"));
+	if (!json_array_size(list))
+		puts("  none that the station knows of");
+}
+
+static void print_came_back(const json_t *list)
+{
+	size_t i;
+	const json_t *x;
+	char when[11];
+	json_array_foreach(list, i, x)
+	{
+		printf("  %s  %-20s %-24s ", day(json_number(x, "day", 0), when), json_text(x, "room"),
+		       json_text(x, "key"));
+		if (!number(x, "case"))
+			printf("no case missed one: bandtally stock found %s\n", json_text(x, "key"));
+		else if (number(x, "slip"))
+			printf("case %d, slip %07d\n", number(x, "case"), number(x, "slip"));
+		else
+			printf("case %d, no slip\n", number(x, "case"));
+	}
+	if (!json_array_size(list))
+		puts("  nothing was entered as found");
+}
+
+int stock_print_shortfalls(int since, int as_json)
+{
+	struct error e = {0};
+	_cleanup_(json_drop) json_t *a =
+	    client_ask(json_pack("{s:s,s:i}", "do", "shortfalls", "since", since), &e);
+	if (!a)
+		return client_fail(&e);
+	json_object_del(a, "ok");
+	if (as_json)
+		return as_it_came(a);
+	puts("Instruments that a case ended without, and the trays that each may come from:");
+	print_short(json_object_get(a, "short"));
+	puts("Ended cases that miss one:");
+	print_missing(json_object_get(a, "missing"));
+	puts("What was found, the last first:");
+	print_came_back(json_object_get(a, "found"));
 	return EXIT_OK;
 }
 

@@ -7,6 +7,7 @@ int stock_print_list(const char *line, const char *lot, int as_json);
 int stock_print_earliest(const char *line, int as_json);
 int stock_print_recall(const char *line, const char *lot, int as_json);
 /* `since` yyyymmdd, 0 ever. */
+int stock_print_shortfalls(int since, int as_json);
 int stock_print_found(const char *line, int since, int as_json);
 
 #endif

@@ -237,6 +237,7 @@ static const char stock_usage[] =
     "usage: bandtally stock list [LINE] [--lot LOT] [--json]\n"
     "       bandtally stock earliest [LINE] [--json]\n"
     "       bandtally stock recall LINE [--lot LOT] [--json]\n"
+    "       bandtally stock shortfalls [--since YYYYMMDD] [--json]\n"
     "       bandtally stock found LINE [--since YYYYMMDD] [--json]\n"
     "       bandtally stock quarantine LINE [--lot LOT] --why TEXT\n"
     "       bandtally stock release LINE [--lot LOT] --by BADGE --and BADGE\n"
@@ -244,10 +245,11 @@ static const char stock_usage[] =
     "list says what lies where; earliest what may be used, first what expires first; recall where a line or "
     "a "
     "lot\n"
-    "lies, which cases used it and which rooms have not scanned since; found which cases had a line, for "
-    "what "
-    "came\n"
-    "back in a tray and no case misses. A line in quarantine, or one lot of it, may not be counted in until "
+    "lies, which cases used it and which rooms have not scanned since; shortfalls which trays lack an "
+    "instrument,\n"
+    "which ended cases miss one, and what was found; found which cases had a line, for what came back in a "
+    "tray\n"
+    "and no case misses. A line in quarantine, or one lot of it, may not be counted in until "
     "it is\n"
     "released. labels writes the numbers that this station gave out as a signed list, or takes another "
     "station's.\n"
@@ -293,10 +295,12 @@ static int stock_release(const struct words *w, const char *line, const char *lo
 }
 
 /* What needs no line; -1 none of them. */
-static int stock_of_all(const char *what, const char *line, const char *lot, int as_json)
+static int stock_of_all(const char *what, const char *line, const char *lot, int since, int as_json)
 {
 	if (strcmp(what, "list") == 0)
 		return stock_print_list(line, lot, as_json);
+	if (strcmp(what, "shortfalls") == 0)
+		return line ? words_beyond(line, stock_usage) : stock_print_shortfalls(since, as_json);
 	return strcmp(what, "earliest") == 0 ? stock_print_earliest(line, as_json) : -1;
 }
 
@@ -311,9 +315,12 @@ static int stock_labels_of(const struct words *w)
 	return w->n_rest > 1 ? words_beyond(w->rest[1], stock_usage) : stock_labels(write, take, key);
 }
 
+#define N_KNOWN 7
+
 int tool_stock(int argc, char **argv)
 {
-	static const char *const known[] = {"list", "earliest", "recall", "found", "quarantine", "release"};
+	static const char *const known[N_KNOWN] = {"list",  "earliest",   "recall", "shortfalls",
+	                                           "found", "quarantine", "release"};
 	struct words w;
 	int since = 0, n = 0, r = words_read(&w, argc, argv, stock_options, stock_usage);
 	if (r)
@@ -326,16 +333,16 @@ int tool_stock(int argc, char **argv)
 	if (stock_bench_knows(what))
 		return w.n_rest > 2 ? words_beyond(w.rest[2], stock_usage)
 		                    : stock_bench(&w, stock_options, stock_usage);
-	while (n < 6 && strcmp(known[n], what) != 0)
+	while (n < N_KNOWN && strcmp(known[n], what) != 0)
 		n++;
-	if (n == 6)
+	if (n == N_KNOWN)
 		return words_missing("what to do with the stock", stock_usage);
 	if (w.n_rest > 2)
 		return words_beyond(w.rest[2], stock_usage);
 	if (words_number("--since", words_value(&w, stock_options, "since"), 19000101, 99991231, &since,
 	                 stock_usage) < 0)
 		return EXIT_USAGE;
-	r = stock_of_all(what, line, lot, as_json);
+	r = stock_of_all(what, line, lot, since, as_json);
 	if (r >= 0)
 		return r;
 	if (!line)

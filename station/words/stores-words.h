@@ -162,7 +162,20 @@
 	X(ST_SHORT, "board-st-short", "Short: for the sterile services") \
 	X(ST_SHORT_HOW, "board-st-short-how", \
 	  "Instruments that a case ended without. Each comes from one of the trays or pouches beside it: the list goes back with them.") \
+	X(ST_MISSED, "board-st-missed", "Ended cases that may miss one") \
+	X(ST_FOUND_HOW, "board-st-found-how", \
+	  "What comes back in a tray, linen or a bin is read to FOUND at the bench. It acts on the case that misses one; where none does, none is charged.") \
+	X(ST_CAME_BACK, "board-st-came-back", "What was found, the last first") \
+	X(ST_CAME_NONE, "board-st-came-none", "Nothing was entered as found.") \
+	X(ST_CAME_CLOSED, "board-st-came-closed", "What was found is shown to whoever may type here.") \
+	X(ST_OF_CASE, "board-st-of-case", "case {case}") \
+	X(ST_OF_NO_CASE, "board-st-of-no-case", "no case missed one") \
+	X(ST_ASK_HAD, "board-st-ask-had", "Which ended cases had one") \
+	X(ST_SINCE, "board-st-since", "Since that tray's last use (may stay empty)") \
+	X(ST_HAD, "board-st-had", "Ended cases that had {key}. None of them is charged: the list is for the nurse in charge.") \
 	X(ST_LISTS, "board-st-lists", "Lists of trays and pouches") \
+	X(ST_HEAD_OF, "board-st-head-of", "It comes from") \
+	X(ST_HEAD_ENTERED, "board-st-head-entered", "Entered in") \
 	X(ST_HEAD_CASE, "board-st-head-case", "Case") \
 	X(ST_HEAD_ROOM, "board-st-head-room", "Room") \
 	X(ST_HEAD_SHORT, "board-st-head-short", "Missing") \

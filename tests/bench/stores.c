@@ -90,6 +90,10 @@ static void add_cases(int lots, int cases)
 		                   .what = TOOK_OPENED,
 		                   .other = i + 1};
 		store(&ev, 1);
+		if (i % 10 == 0) { /* one that came back later */
+			ev.what = TOOK_FOUND;
+			store(&ev, 1);
+		}
 	}
 }
 
@@ -156,6 +160,7 @@ static void ask(int fd, pid_t pid, int json)
 	measure(fd, "recall list of one lot", "{\"do\":\"recall\",\"line\":\"LINE-3\",\"lot\":\"T3\"}\n",
 	        json, 0);
 	measure(fd, "recall list of a line, all lots", "{\"do\":\"recall\",\"line\":\"LINE-3\"}\n", json, 0);
+	measure(fd, "trays that are short, and what was found", "{\"do\":\"shortfalls\"}\n", json, 0);
 	double mib = (double)memory_kib(pid, "VmHWM") / 1024;
 	print_item("stores: memory at the most", mib, "MiB", "40 MiB", mib / 40, 1, json, 1);
 }

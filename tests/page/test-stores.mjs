@@ -304,6 +304,16 @@ await it('what comes back in a tray is taken at the page, and where no case miss
 	await reads(page, 'next', /FOUND|[Ff]ound/);
 	await type(page, 'GREEN-M');
 	await reads(page, 'said', /^Accepted: No case misses .*none is charged\./);
+	await show(page, 'trays');
+	await reads(page, 'came-back', /^Day.*20\d\d-\d\d-\d\d.*GREEN-M.*no case missed one/);
+	await page.fill('#had-key', 'GREEN-M');
+	await page.fill('#had-since', '2020-01-01');
+	await page.click('#ask-had button');
+	await reads(page, 'had', /^Ended cases that had GREEN-M\. None of them is charged/);
+	await page.fill('#had-key', 'NO-SUCH');
+	await page.click('#ask-had button');
+	await reads(page, 'had', /not in the catalogue/);
+	await page.screenshot({ path: `${pictures}/stores-trays.png`, fullPage: true });
 });
 
 await it('what is no question of this page is turned away', async () => {

@@ -37,6 +37,7 @@ socket release                                         stores root
 socket stock                                           stores audit root
 socket recall                                          stores audit root
 socket used                                            stores audit root
+socket shortfalls                                      stores audit root
 socket bench                                           stores root
 socket labels-write                                    stores root
 socket labels-take                                     stores root
@@ -71,6 +72,7 @@ command stock release GREEN-M --by 8 --and 9           stores root          # is
 command stock list                                     stores audit root
 command stock earliest                                 stores audit root
 command stock recall GREEN-M                           stores audit root
+command stock shortfalls                               stores audit root
 command stock found GREEN-M                            stores audit root
 command stock receive GREEN-M --packs 1                stores root          # has no stores bench
 command label pack --line GREEN-M --count 1 --pdf {own}/pack.pdf  stores root

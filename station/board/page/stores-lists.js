@@ -51,14 +51,16 @@ export function quarantines(list) {
 
 const bullets = (texts) => (texts.length ? el('ul', {}, ...texts.map((text) => el('li', {}, text))) : el('p', {}, t('st-none')));
 
+const used = (r) => [table(['case', 'room', 'day', 'lot', '#packs', 'slip'], r.cases.map((c) => [`${c.case}`, c.name, day(c.day), shown(c.lot), `${c.packs}`, c.slip ? two(c.slip, 7) : '-']), t('st-none')),
+	el('p', {}, r.told_since ? t('st-told-since', { date: day(r.told_since) }) : t('st-told-never'))];
+
 export function recalled(of, r) {
 	return [el('h3', {}, of.lot ? t('st-recall-of', { key: of.line, lot: of.lot }) : t('st-recall-line', { key: of.line })),
 		el('p', {}, el('b', {}, t(r.held ? 'st-held' : 'st-not-held'))),
 		el('h4', {}, t('st-open-cases')), bullets(r.open.map((c) => t('st-open-in', { case: c.case, room: c.name }))),
 		el('h4', {}, t('st-head-near')), bullets(r.near),
 		el('h4', {}, t('st-lies')), lots(r.stock),
-		el('h4', {}, t('st-used')), table(['case', 'room', 'day', 'lot', '#packs', 'slip'], r.cases.map((c) => [`${c.case}`, c.name, day(c.day), shown(c.lot), `${c.packs}`, c.slip ? two(c.slip, 7) : '-']), t('st-none')),
-		el('p', {}, r.told_since ? t('st-told-since', { date: day(r.told_since) }) : t('st-told-never')),
+		el('h4', {}, t('st-used')), ...used(r),
 		el('h4', {}, t('st-silent')), bullets(r.silent.map((x) => (x.day ? t('st-silent-since', { room: x.name, date: day(x.day) }) : t('st-silent-ever', { room: x.name }))))];
 }
 
@@ -67,6 +69,14 @@ const listed = (list) => list.map((x) => el('div', {}, t('st-listed', { item: `$
 export function shortfalls(list) {
 	return table(['case', 'room', 'line', '#short', 'trays'], list.map((x) => [`${x.case}`, x.room, named(x), `${x.n}`, listed(x.trays)]), t('st-none'));
 }
+
+export const missed = (list) => table(['case', 'room', 'line', 'lot', '#short'], list.map((x) => [`${x.case}`, x.room, named(x), shown(x.lot), `${x.n}`]), t('st-none'));
+
+export function cameBack(list) {
+	return table(['day', 'line', 'entered', 'of', 'slip'], list.map((x) => [day(x.day), named(x), x.room, x.case ? t('st-of-case', { case: x.case }) : t('st-of-no-case'), x.slip ? two(x.slip, 7) : '-']), t('st-came-none'));
+}
+
+export const had = (key, r) => [el('p', {}, t('st-had', { key })), ...used(r)];
 
 export const trays = (list) => table(['line', 'contents'], list.map((x) => [named(x), listed(x.contents)]), t('st-none'));
 

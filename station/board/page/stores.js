@@ -6,7 +6,7 @@ import { Link } from './link.js';
 import { language, speak } from './sentences.js';
 import { ask, send } from './stores-ask.js';
 import { showLabel, setUpRuler } from './stores-label.js';
-import { changes, day, lots, printings, quarantines, recalled, shortfalls, tasks, trays } from './stores-lists.js';
+import { cameBack, changes, day, had, lots, missed, printings, quarantines, recalled, shortfalls, tasks, trays } from './stores-lists.js';
 import { hour, label, reply, t } from './words.js';
 
 const room = Number(new URLSearchParams(location.search).get('room')) || 0;
@@ -126,6 +126,8 @@ function open(part) {
 	state.part = part;
 	if (part === 'stock')
 		void seek();
+	if (part === 'trays')
+		void showFound();
 	draw();
 }
 
@@ -173,6 +175,35 @@ async function showRecall(e) {
 		put($('recalled'), ...recalled(of, recall));
 	} catch (why) {
 		put($('recalled'), el('p', { class: 'wrong' }, why.message));
+	}
+}
+
+// Asked anew only where a deed at a bench may have changed it.
+async function showFound() {
+	const now = [mayType(), state.view?.language, JSON.stringify(stores()?.missing), state.view?.recent?.[0]?.said].join();
+	if (now === $('came-back').dataset.of)
+		return;
+	$('came-back').dataset.of = now;
+	if (!mayType())
+		return put($('came-back'), el('p', {}, t('st-came-closed')));
+	try {
+		const { found } = await ask(number(), { do: 'shortfalls' });
+		return put($('came-back'), cameBack(found));
+	} catch (why) {
+		$('came-back').dataset.of = '';
+		return put($('came-back'), el('p', { class: 'wrong' }, why.message));
+	}
+}
+
+async function showHad(e) {
+	e.preventDefault();
+	const line = $('had-key').value.trim(), since = Number($('had-since').value.replaceAll('-', ''));
+	put($('had'), el('p', {}, t('st-wait')));
+	try {
+		const r = await ask(number(), { do: 'used', line, since });
+		put($('had'), ...had(line, r.used));
+	} catch (why) {
+		put($('had'), el('p', { class: 'wrong' }, why.message));
 	}
 }
 
@@ -235,10 +266,13 @@ function drawLists() {
 	put($('printings'), printings(s.labels));
 	put($('quarantines'), quarantines(s.quarantine));
 	put($('short'), shortfalls(s.short));
+	put($('missed'), missed(s.missing));
 	put($('lists'), trays(s.trays));
 	fillKeys();
 	if (state.part === 'stock')
 		void seek();
+	if (state.part === 'trays')
+		void showFound();
 }
 
 function words() {
@@ -264,6 +298,7 @@ $('seek').addEventListener('submit', (e) => { e.preventDefault(); void seek(); }
 $('seek-only').addEventListener('change', () => void seek());
 $('seek-text').addEventListener('input', () => { clearTimeout(typedSince); typedSince = setTimeout(seek, 250); });
 $('ask-recall').addEventListener('submit', showRecall);
+$('ask-had').addEventListener('submit', showHad);
 $('ask-label').addEventListener('submit', (e) => { e.preventDefault(); void showLabel(number()); });
 setUpRuler();
 $('ask-import').addEventListener('submit', (e) => { e.preventDefault(); void showImport(true); });
@@ -279,7 +314,7 @@ $('type').addEventListener('submit', (e) => {
 });
 const link = new Link(`/events?room=${room || 1}`, {
 	alive() {},
-	hello(h) { state.typing = h.typing; draw(); if (state.part === 'stock') void seek(); },
+	hello(h) { state.typing = h.typing; drawLists(); draw(); },
 	view(view, at) { Object.assign(state, { view, at }); drawLists(); draw(); void hearLanguage(view); },
 	status(s) { state.status = s; draw(); },
 	closed() { Object.assign(state, { view: null, status: null, typing: 'off' }); draw(); },

@@ -24,6 +24,8 @@ const char *job_state_name(enum job_state state)
 		return "done";
 	case JOB_FAILED:
 		return "failed";
+	case JOB_WITHDRAWN:
+		return "withdrawn";
 	}
 	return "failed";
 }
@@ -37,7 +39,8 @@ void job_deinit(struct job *j)
 
 bool job_is_over(const struct job *j)
 {
-	return j->state == JOB_WRITTEN || j->state == JOB_DONE || j->state == JOB_FAILED;
+	return j->state == JOB_WRITTEN || j->state == JOB_DONE || j->state == JOB_FAILED ||
+	       j->state == JOB_WITHDRAWN;
 }
 
 static int read_queue(const char *name, struct printer *p, struct error *e)
@@ -86,7 +89,7 @@ static ipp_t *request(const struct job *j, ipp_op_t op)
 {
 	ipp_t *r = ippNewRequest(op);
 	ippAddString(r, IPP_TAG_OPERATION, IPP_TAG_URI, "printer-uri", NULL, j->printer.uri);
-	if (op == IPP_OP_GET_JOB_ATTRIBUTES)
+	if (op == IPP_OP_GET_JOB_ATTRIBUTES || op == IPP_OP_CANCEL_JOB)
 		ippAddInteger(r, IPP_TAG_OPERATION, IPP_TAG_INTEGER, "job-id", j->cups);
 	ippAddString(r, IPP_TAG_OPERATION, IPP_TAG_NAME, "requesting-user-name", NULL, "bandtally");
 	return r;
@@ -352,6 +355,41 @@ static void follow(struct job *j, http_t *h)
 	}
 }
 
+static void say_withdrawn(struct job *j)
+{
+	say(j, JOB_WITHDRAWN, "%s: withdrawn: the printer does not have it any more", j->title);
+}
+
+/* What the printer would not give back is followed until it is over, and asked for again. */
+static void cancel(struct job *j, http_t *h)
+{
+	struct buf answer _cleanup_(buf_free) = {0};
+	if (is_good(exchange(h, &j->printer, request(j, IPP_OP_CANCEL_JOB), NULL, &answer)))
+		say_withdrawn(j);
+	else
+		blame(j, JOB_WAITING, SAY_PRINTER_KEEPS);
+}
+
+static void take_back(struct job *j, http_t *h)
+{
+	struct job_said said = {0};
+	int status, r = j->cups ? ask_job(j, h, &said, &status) : find_title(j, h, "not-completed", &status);
+	if (r < 0)
+		blame(j, JOB_WAITING, SAY_PRINTER_SILENT);
+	else if (r == 0 || ended_without_paper(&said))
+		say_withdrawn(j);
+	else if (said.state == IPP_JSTATE_COMPLETED)
+		say_done(j, said.history_is_missing);
+	else
+		cancel(j, h);
+}
+
+/* Whether the printer cannot have anything of it. */
+static bool never_left(const struct job *j)
+{
+	return !j->sent && !j->look_first;
+}
+
 bool job_step(struct job *j)
 {
 	char before_text[ERROR_TEXT_MAX];
@@ -359,9 +397,14 @@ bool job_step(struct job *j)
 	if (job_is_over(j))
 		return false;
 	memcpy(before_text, j->text, sizeof before_text);
-	http_t *h _cleanup_(http_drop) = exchange_open(&j->printer);
-	if (!h)
+	bool nowhere = j->unwanted && never_left(j);
+	http_t *h _cleanup_(http_drop) = nowhere ? NULL : exchange_open(&j->printer);
+	if (nowhere)
+		say_withdrawn(j);
+	else if (!h)
 		blame(j, JOB_WAITING, SAY_PRINTER_SILENT);
+	else if (j->unwanted)
+		take_back(j, h);
 	else if (j->sent)
 		follow(j, h);
 	else

@@ -20,15 +20,16 @@
 #include "words/english.h"
 
 enum job_state {
-	JOB_NEW = 0, /* nothing was sent yet */
-	JOB_WRITTEN, /* a PDF file */
-	JOB_SENT,    /* the printer has it and has not finished */
-	JOB_WAITING, /* something must happen first; `text` says what. It is tried again */
-	JOB_DONE,    /* the printer reports it done */
-	JOB_FAILED,  /* it will not be printed unless somebody acts; `text` says what to do */
+	JOB_NEW = 0,   /* nothing was sent yet */
+	JOB_WRITTEN,   /* a PDF file */
+	JOB_SENT,      /* the printer has it and has not finished */
+	JOB_WAITING,   /* something must happen first; `text` says what. It is tried again */
+	JOB_DONE,      /* the printer reports it done */
+	JOB_FAILED,    /* it will not be printed unless somebody acts; `text` says what to do */
+	JOB_WITHDRAWN, /* as it was asked to be: the printer has it no more */
 };
 
-const char *job_state_name(enum job_state state); /* "written" "sent" "waiting" "done" "failed" */
+const char *job_state_name(enum job_state state); /* "written" "sent" "waiting" "done" "failed" "withdrawn" */
 
 #define PRINTER_MAX 256
 
@@ -51,6 +52,7 @@ struct job {
 	bool sent;       /* the printer took it */
 	int64_t sent_ms; /* when, by CLOCK_BOOTTIME */
 	bool look_first; /* it may have been sent before: ask, and do not send if the printer has it */
+	bool unwanted;   /* nothing of it is to come any more: each step takes it back */
 	enum job_state state;
 	enum saying
 	    why; /* what is in the way, as a room is told it: printer-words.h; SAY_NONE nothing, or of the job itself */

@@ -153,6 +153,18 @@ static int fail(struct server *s, struct job *j, const char *text)
 	return r;
 }
 
+/* A job that is over already is left as it is. */
+static int withdraw(struct server *s, int64_t id)
+{
+	for (int i = 0; i < JOBS_MAX; i++)
+		if (s->slots[i].used && s->slots[i].job.id == id) {
+			s->slots[i].job.unwanted = true;
+			s->slots[i].wait_ms = 0;
+			return step(s, &s->slots[i]);
+		}
+	return 0;
+}
+
 /* What a label would look like, for a screen: nothing is printed. */
 static int draw_picture(struct server *s, const json_t *asked)
 {
@@ -179,6 +191,9 @@ static int take_line(struct server *s, const char *text, size_t size)
 		return tell_fault(s, e.text);
 	if (json_object_get(line, "picture"))
 		return draw_picture(s, json_object_get(line, "picture"));
+	const json_t *unwanted = json_object_get(json_object_get(line, "withdraw"), "id");
+	if (json_is_integer(unwanted))
+		return withdraw(s, json_integer_value(unwanted));
 	const json_t *id = json_object_get(json_object_get(line, "job"), "id");
 	if (!json_is_integer(id))
 		return tell_fault(

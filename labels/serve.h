@@ -2,6 +2,8 @@
  *
  *   in   {"v":1,"job":{"id":7,"to":{"pdf":"/path/file.pdf"},"document":{…}}}
  *        {"v":1,"job":{"id":7,"to":{"printer":"slips"},"document":{…},"again":{"cups":123}}}
+ *        {"v":1,"withdraw":{"id":7}}                       nothing of it is to come any more: what a printer still has of it
+ *                          is cancelled there, until it is "withdrawn", or was "done" before; nothing of a job that is over
  *        {"v":1,"picture":{"id":"t3","document":{…}}}      a label for a screen: nothing is printed
  *   out  {"v":1,"job":{"id":7,"state":"sent","cups":123,"pages":1,"text":"…"}}
  *        {"v":1,"job":{"id":7,"state":"waiting","cups":123,"pages":1,"text":"…","why":"out-of-paper"}}
@@ -13,7 +15,7 @@
  *
  * 'to' is a file, or a queue's name or ipp:// address. 'again' says that the job was sent before, as the
  * printer's job 123, or with 0 that its number was never learnt: the printer is asked first and the job is
- * not sent if it has it. States: written done failed are the last word on a job; sent and waiting are not. A
+ * not sent if it has it. States: written done failed withdrawn are the last word on a job; sent and waiting are not. A
  * line is at most 1 MiB. No line, however bad, ends the program; the end of input does, after ten more
  * seconds at most for jobs that are on their way.
  *

@@ -53,15 +53,13 @@ static void put_driver(const struct driver_child *dc, const struct room *of, con
 		          SAY(FAULT_SCANNER_NO_ROOM, .scanner = dc->name, .fault = dc->fault));
 }
 
-/* Of labels that are closed or replaced nothing is wrong any more. */
+/* Of labels that are closed or replaced nothing is wrong any more, unless they still may come. */
 void board_label_faults(const struct daemon *d, int32_t room, const struct language *language, json_t *list)
 {
 	for (int i = 0; i < PRINTINGS_MAX; i++) {
 		const struct label_job *j = &d->labels[i];
-		const struct printing *p = j->why && (!room || j->room == room)
-		                               ? stock_printing_with(&d->core.stock, j->first)
-		                               : NULL;
-		if (p && printing_open(p))
+		const struct printing *p = j->first ? stock_printing_with(&d->core.stock, j->first) : NULL;
+		if (j->why && (!room || j->room == room) && (j->unwanted || (p && printing_open(p))))
 			put_fault(list, language,
 			          SAY(FAULT_LABELS, .item_number = (int32_t)j->first,
 			              .last_number = (int32_t)j->last, .why = j->why));

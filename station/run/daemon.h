@@ -86,6 +86,7 @@ struct daemon {
 	struct label_job {
 		int64_t first, last; /* of a printing of a bench; 0 free */
 		int32_t room;
+		int unwanted;    /* none of them is open any more: the printer's program takes the job back */
 		enum saying why; /* they do not come, SAY_NONE nothing is known to be wrong */
 	} labels[PRINTINGS_MAX];
 	int numbers_only;    /* whoever numbers labels now prints them as well */

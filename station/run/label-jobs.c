@@ -120,8 +120,33 @@ static struct label_job *place(struct daemon *d)
 	return j ? j : &d->labels[0];
 }
 
+/* A job of which labels were spoilt and none is open: what is still to come of it would be torn up. */
+static void withdraw_spoilt(struct daemon *d, const struct event *e)
+{
+	for (int i = 0; i < PRINTINGS_MAX; i++) {
+		struct label_job *j = &d->labels[i];
+		const struct printing *p = stock_printing_with(&d->core.stock, j->first);
+		if (!j->first || j->unwanted || e->batch.first < j->first || e->batch.last > j->last ||
+		    (p && printing_open(p)))
+			continue;
+		json_t *of = json_object();
+		json_object_set_new(of, "id", json_integer((json_int_t)-j->first));
+		j->unwanted = 1;
+		set_why(d, j, SAY_NONE);
+		send(d, "withdraw", of);
+	}
+}
+
+static int is_spoilt(const struct event *e)
+{
+	return e->kind == EV_LABEL_FATE && e->what != LABEL_READ;
+}
+
 void label_jobs_stored(struct daemon *d, const struct event *events, int count)
 {
+	for (int i = 0; i < count; i++)
+		if (is_spoilt(&events[i]))
+			withdraw_spoilt(d, &events[i]);
 	for (int i = 0; i < count && !d->numbers_only; i++) {
 		const struct event *e = &events[i];
 		if (e->kind != EV_LABELLED || e->n != 1 || !core_is_bench(&d->core, e->room))
@@ -161,7 +186,8 @@ void label_job_word(struct daemon *d, const json_t *job)
 	if (n < 0) {
 		log_errno(n, "labels %d to %d cannot be put into labels/", (int)j->first, (int)j->last);
 		set_why(d, j, SAY_PRINTER_NOT_KEPT);
-	} else if (strcmp(state, "written") == 0 || strcmp(state, "done") == 0)
+	} else if (strcmp(state, "written") == 0 || strcmp(state, "done") == 0 ||
+	           strcmp(state, "withdrawn") == 0)
 		*j = (struct label_job){0};
 	else
 		set_why(d, j,

@@ -1,6 +1,7 @@
 /* Labels of a bench on their way to paper: what a bench numbers is printed at once, once. What does not come out is not
  * printed again by itself: nobody could tell which of two papers with one number is stuck where. The bench enters it as spoilt
- * and numbers others (PRINT LABELS, YES). So nothing of a job outlives a restart but the labels that are not read back.
+ * and numbers others (PRINT LABELS, YES); what the printer
+ * still has of a job of which no label is open is taken back (labels/serve.h). So nothing of a job outlives a restart but the labels that are not read back.
  */
 #ifndef BANDTALLY_RUN_LABEL_JOBS_H
 #define BANDTALLY_RUN_LABEL_JOBS_H

@@ -32,6 +32,8 @@
 	  "what answers there cannot be read: see that the printer's address in the settings is right; if it is, print through a queue") \
 	X(PRINTER_NO_PDF, "printer-no-pdf", "the printer takes no PDF: set up a queue for it that does") \
 	X(PRINTER_REFUSES, "printer-refuses", "the printer refuses the job: ask whoever looks after printing") \
+	X(PRINTER_KEEPS, "printer-keeps", \
+	  "these are not wanted any more, and the printer does not give the job back: cancel it there, and tear up what comes out") \
 	X(PRINTER_LABEL_SMALL, "printer-label-small", \
 	  "it does not fit on these labels in a size that scanners read: put in larger ones and set labels.ini to them, or shorten the names; the journal says which size would do") \
 	/* what the station says itself */ \

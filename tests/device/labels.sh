@@ -76,8 +76,33 @@ ok "it did not: it is spoilt, and another number is printed" 'at "$(card YES)" |
 ok "which comes out" 'until_true 60 "[ \$(documents) = 3 ]"'
 ok "and is read back" 'read_back 2 | grep -q "each is read back"'
 ok "the box closes them too" 'bt stock close GREEN-M >"$D/out"'
+
+# What is replaced while its job still waits does not come out later.
+waiting() { lpstat -W not-completed -o labels | wc -l; }
+cupsdisable labels
+ok "three more are numbered" 'print_labels 3 | grep -q "Labels 00000009 to 00000011"'
+ok "which wait in the queue" 'until_true 30 "bt status | grep -q \"Printing labels 00000009 to 00000011: .*paused\"" && [ $(waiting) = 1 ]'
+ok "PRINT LABELS asks about the three" 'at "$(card "PRINT LABELS")" | grep -q "3 labels"'
+ok "others are printed in their place" 'at "$(card YES)" | grep -q "00000012 to 00000014"'
+ok "the job of the first three is withdrawn" 'until_true 20 "grep -q \"labels 9 to 11: withdrawn\" \"$D/log/station\""'
+ok "and one job waits" 'until_true 20 "[ \$(waiting) = 1 ]"'
+cupsenable labels
+ok "the queue goes on: the other three come out alone" 'until_true 60 "[ \$(waiting) = 0 ]" && [ $(documents) = 4 ]'
+ok "and are read back" 'read_back 6 | grep -q "each is read back"'
+ok "the box closes them as well" 'bt stock close GREEN-M >"$D/out"'
+
+echo middle >"$D/ctl/mode"
+ok "three are numbered, and the labels run out" \
+	'print_labels 3 | grep -q "15 to 00000017" && until_true 30 "bt status | grep -q \"Printing labels 00000015 to 00000017: .*out of paper\""'
+ok "two are read back" 'read_back 4 | grep -q "Label 00000016 read back. 1 is open"'
+at "$(card 'PRINT LABELS')" >"$D/out"
+ok "the one that is open is replaced" 'at "$(card YES)" | grep -q "00000018 to 00000018"'
+ok "the job that was printing is withdrawn" 'until_true 20 "grep -q \"labels 15 to 17: withdrawn\" \"$D/log/station\""'
+echo ok >"$D/ctl/mode"
+ok "the other one comes out" 'until_true 60 "[ \$(documents) = 6 ]" && until_true 30 "[ \$(waiting) = 0 ]"'
+ok "and is read back too" 'read_back 2 | grep -q "each is read back"'
 bt stock list GREEN-M --json >"$D/list"
-ok "printed = read back + spoilt" 'grep -q "\"labelled\":7" "$D/list" && grep -q "\"label_spoilt\":1" "$D/list" && grep -q "\"label_open\":0" "$D/list"'
-ok "no number came out twice" '[ $(sort "$came_out" | uniq -d | wc -l) = 0 ] && [ $(wc -l <"$came_out") = 7 ]'
+ok "printed = read back + spoilt" 'grep -q "\"labelled\":13" "$D/list" && grep -q "\"label_spoilt\":5" "$D/list" && grep -q "\"label_open\":0" "$D/list"'
+ok "no number came out twice" '[ $(sort "$came_out" | uniq -d | wc -l) = 0 ] && [ $(wc -l <"$came_out") = 13 ]'
 echo "$failures failures"
 [ "$failures" = 0 ]

@@ -8,8 +8,8 @@ slip: a job that it gave up is sent again, and one whose answer was lost is not 
 """
 import http.server, json, pathlib, re, ssl, struct, subprocess, sys, tempfile, threading
 
-PRINT_JOB, GET_JOB, GET_JOBS, GET_PRINTER = 0x02, 0x09, 0x0A, 0x0B
-ABORTED, COMPLETED = 8, 9
+PRINT_JOB, CANCEL_JOB, GET_JOB, GET_JOBS, GET_PRINTER = 0x02, 0x08, 0x09, 0x0A, 0x0B
+PENDING, CANCELED, ABORTED, COMPLETED = 3, 7, 8, 9
 
 
 def attribute(tag, name, value):
@@ -35,6 +35,7 @@ class Printer(http.server.ThreadingHTTPServer):
     def __init__(self, tls="", folder=""):
         super().__init__(("127.0.0.1", 0), Answers)
         self.jobs, self.printed, self.lose_answer, self.tls, self.media = [], [], False, tls, b""
+        self.begins, self.keeps = COMPLETED, False
         if tls:
             self.context = ssl.SSLContext(ssl.PROTOCOL_TLS_SERVER)
             self.context.load_cert_chain(*certificate(folder))
@@ -90,12 +91,17 @@ class Answers(http.server.BaseHTTPRequestHandler):
             printer.printed.append(title_in(body))
             printer.pages = body[body.find(b"%PDF"):]
             printer.asked_media = printer.media in body
-            printer.jobs.append({"id": len(printer.jobs) + 1, "name": title_in(body), "state": COMPLETED})
+            printer.jobs.append({"id": len(printer.jobs) + 1, "name": title_in(body), "state": printer.begins})
             groups = job_group(printer.jobs[-1])
             if printer.lose_answer:
                 printer.lose_answer = False
                 self.close_connection = True
                 return
+        elif operation == CANCEL_JOB:
+            asked = struct.unpack(">i", body[body.find(b"job-id") + 8:][:4])[0]
+            for j in printer.jobs if not printer.keeps else []:
+                j["state"] = CANCELED if j["id"] == asked else j["state"]
+            status = 0x0403 if printer.keeps else 0  # not authorized
         elif operation == GET_JOBS:
             ended = b"not-completed" not in body
             groups = b"".join(job_group(j) for j in printer.jobs if (j["state"] >= 7) == ended)
@@ -137,6 +143,32 @@ def serve(program, folder, printer, document, again=None):
     return state
 
 
+def withdraw(program, folder, printer, document):
+    """Hands one job over, and withdraws it while it waits: what was said of it from then on."""
+    child = subprocess.Popen([program, "--serve", folder], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
+    timer = threading.Timer(40, child.kill)
+    timer.start()
+    told = []
+
+    def until(states):
+        while line := child.stdout.readline():
+            told.append(json.loads(line)["job"])
+            if told[-1]["state"] in states:
+                return
+
+    for line in ({"job": {"id": 101, "to": {"printer": printer.address()}, "document": document}}, {"withdraw": {"id": 101}}):
+        child.stdin.write(json.dumps({"v": 1, **line}) + "\n")
+        child.stdin.flush()
+        until(("sent",) if "job" in line else ("withdrawn", "waiting"))
+    if told[-1]["state"] == "waiting":
+        printer.jobs[0]["state"] = COMPLETED
+        until(("done", "withdrawn"))
+    child.stdin.close()
+    child.wait()
+    timer.cancel()
+    return [(x["state"], x.get("why")) for x in told]
+
+
 def main(program, samples):
     document = json.loads(pathlib.Path(samples, "slip-a5.json").read_text())
     failures = []
@@ -163,6 +195,16 @@ def main(program, samples):
         ok("a slip whose answer was lost comes to its end", serve(program, folder, printer, document) == "done",
            printer.printed)
         ok("and is on paper once", len(printer.printed) == 1, printer.printed)
+        printer = Printer()
+        printer.begins = PENDING
+        said = withdraw(program, folder, printer, document)
+        ok("a job that waits is withdrawn", said == [("sent", None), ("withdrawn", None)]
+           and printer.jobs[0]["state"] == CANCELED, (said, printer.jobs))
+        printer = Printer()
+        printer.begins, printer.keeps = PENDING, True
+        said = withdraw(program, folder, printer, document)
+        ok("one that the printer keeps is said, and followed to its end",
+           said == [("sent", None), ("waiting", "keeps"), ("done", None)], said)
         # 216 x 279 mm lie in the tray: the slip is cut from the corner of that, and never stands in its middle.
         printer = Printer()
         printer.media = b"na_letter_8.5x11in"

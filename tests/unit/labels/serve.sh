@@ -21,6 +21,9 @@ document=$(tr -d '\n' <"$samples/slip-a5.json")
 	echo "{\"v\":1,\"job\":{\"id\":3,\"to\":{},\"document\":$document}}"
 	echo "{\"v\":1,\"job\":{\"id\":4,\"to\":{\"printer\":\"a b\"},\"document\":$document}}"
 	echo "{\"v\":1,\"job\":{\"id\":5,\"to\":{\"printer\":\"x\"},\"again\":{\"cups\":-1},\"document\":$document}}"
+	echo "{\"v\":1,\"job\":{\"id\":8,\"to\":{\"printer\":\"ipp://127.0.0.1:1/ipp\"},\"document\":$document}}"
+	echo '{"v":1,"withdraw":{"id":8}}'
+	echo '{"v":1,"withdraw":{"id":9}}'
 	head -c 1200000 /dev/zero | tr '\0' x
 	echo
 	echo "{\"v\":1,\"job\":{\"id\":6,\"to\":{\"pdf\":\"$D/6.pdf\"},\"document\":$document}}"
@@ -35,6 +38,7 @@ ok "a file that cannot be written fails with the reason" 'said 2 failed "cannot 
 ok "a job that goes nowhere fails" 'said 3 failed "neither a file nor a printer"'
 ok "a printer that is no name fails" 'said 4 failed "no queue"'
 ok "an 'again' that is no number fails" 'said 5 failed "no job number"'
+ok "a job that no printer has is withdrawn, and one that is not known is no fault" 'said 8 waiting "does not answer" && said 8 withdrawn "any more" && ! grep -q "\"id\":9" $D/out'
 ok "a job after all that is written" 'said 6 written "1 page" && [ -s $D/6.pdf ]'
 ok "nothing half written is left" '[ $(ls $D | grep -c part) = 0 ]'
 

@@ -118,6 +118,27 @@ static void a_wrong_setting_of_a_room_or_a_driver_is_refused_with_its_line(void 
 	assert_int_equal(st.rooms[0].single, 1);
 }
 
+static void labels_go_to_their_own_queue_and_roll(void **state)
+{
+	(void)state;
+	assert_int_equal(read_text("[printer]\nqueue = slips\n[labels]\nqueue = labels\nmedia = roll-57\n"),
+	                 0);
+	assert_string_equal(s.printer, "slips");
+	assert_string_equal(s.labels_printer, "labels");
+	assert_string_equal(s.labels_medium, "roll-57");
+	assert_int_equal(read_text("[printer]\nqueue = slips\n"), 0);
+	assert_string_equal(s.labels_printer, "");
+	assert_string_equal(s.labels_medium, "");
+}
+
+static void a_wrong_setting_of_labels_is_refused_with_its_line(void **state)
+{
+	(void)state;
+	refused("labels", "printer = labels", "[labels] has no setting 'printer': queue and media are known");
+	refused("labels", "queue = roll\xe2\x80\x8b", "queue holds U+200B, which cannot be seen");
+	refused("labels", "media = roll\xe2\x80\x8b", "media holds U+200B, which cannot be seen");
+}
+
 static void policy_refused(const char *text, const char *words)
 {
 	char path[64];
@@ -286,6 +307,8 @@ int main(void)
 	    cmocka_unit_test(the_view_is_closed_only_where_it_is_said),
 	    cmocka_unit_test(a_wrong_sound_setting_is_refused_with_its_line),
 	    cmocka_unit_test(a_wrong_setting_of_a_room_or_a_driver_is_refused_with_its_line),
+	    cmocka_unit_test(labels_go_to_their_own_queue_and_roll),
+	    cmocka_unit_test(a_wrong_setting_of_labels_is_refused_with_its_line),
 	    cmocka_unit_test(a_name_that_cannot_be_read_as_it_stands_is_refused_with_its_line),
 	    cmocka_unit_test(quiet_hours_go_by_the_local_clock_also_over_midnight),
 	    cmocka_unit_test(a_change_of_the_clocks_moves_quiet_hours_with_the_wall_clock),

@@ -5,6 +5,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "code/date.h"
 #include "code/own-codes.h"
 #include "labels/barcode.h"
 #include "labels/sheets.h"
@@ -236,15 +237,16 @@ struct item {
 
 static void read_item(const struct canvas *c, const json_t *x, struct item *out)
 {
-	const char *lot = json_text(x, "lot"), *until = json_text(x, "expiry");
+	const char *lot = json_text(x, "lot");
+	int32_t until = (int32_t)json_number(x, "expiry", 0);
 	*out = (struct item){.pack = json_text(x, "pack"), .bag = json_text(x, "bag")};
 	out->text = (struct label_text){
 	    .line = json_text(x, "line"), .size = json_text(x, "size"), .expiry = out->expiry};
 	const char *number = json_text(x, "number");
 	canvas_say(c, *lot ? SAY(PL_LOT_NUMBER, .lot = lot, .text = number) : SAY(PL_NUMBER, .text = number),
 	           out->text.more, sizeof out->text.more);
-	if (*until)
-		canvas_say(c, SAY(PL_USE_BY, .words = until), out->expiry, sizeof out->expiry);
+	if (until)
+		canvas_say(c, SAY(PL_USE_BY, .date = until), out->expiry, sizeof out->expiry);
 }
 
 /* The item's label for its pack, or the one for its bag; "" where it has none. */
@@ -351,7 +353,7 @@ static const struct field item_fields[] = {
 	TEXT("line", REQUIRED, 1, 60, "a text that does not fit at 1.6 mm refuses the document"),
 	TEXT("size", OPTIONAL, 1, 4, "a letter, large; the line is then without it"),
 	TEXT("lot", OPTIONAL, 1, 20, ""),
-	TEXT("expiry", OPTIONAL, 1, 20, ""),
+	INT("expiry", OPTIONAL, 20000101, 21991231, "a day as yyyymmdd, printed as the language writes it"),
 	TEXT("number", REQUIRED, 1, 20, "as people read it"),
 	CODE("pack", OPTIONAL, OWN_ITEM, "role P: prints the label PACK; at least one of the two"),
 	CODE("bag", OPTIONAL, OWN_ITEM, "role R: prints the label PAPER OR RETURN BAG"),
@@ -381,6 +383,13 @@ static int check_label_items(const json_t *d, struct error *e)
 			    e, -EINVAL,
 			    "document field 'items[%zu]': the role letter of a code is not that of its "
 			    "label: give P for 'pack' and R for 'bag'",
+			    i);
+		int32_t expiry = (int32_t)json_number(item, "expiry", 0);
+		if (expiry && !date_make(expiry / 10000, expiry / 100 % 100, expiry % 100))
+			return error_set(
+			    e, -EINVAL,
+			    "document field 'items[%zu].expiry': there is no such day: give one as "
+			    "yyyymmdd",
 			    i);
 	}
 	return 0;

@@ -26,22 +26,22 @@ static json_t *document_of(const struct daemon *d, const struct batch *b, const 
 	const struct station *st = &d->core.station;
 	const struct line *line = catalogue_by_key(&st->catalogue, b->line);
 	struct moment now = core_now(&d->core);
-	char when[26], expiry[LABEL_DAY_MAX];
+	char when[26];
 	_cleanup_(json_drop) json_t *lies = *medium ? media_find(d->core.folder, medium, e) : json_object();
 	if (!lies)
 		return NULL;
 	clock_text_full(now.wall_ms, now.utc_min, when);
-	label_day(b->expiry, expiry);
-	json_t *o = pack_labels_document(&(struct pack_labels){.time = when,
-	                                                       .site = st->site,
-	                                                       .site_name = st->site_name,
-	                                                       .station = st->number,
-	                                                       .name = line ? line->name : b->line,
-	                                                       .lot = b->lot,
-	                                                       .expiry = expiry,
-	                                                       .first = (int32_t)b->first,
-	                                                       .count = (int32_t)(b->last - b->first + 1)});
-	json_object_set_new(o, "language", json_string(station_language(st, core_bench_room(&d->core))));
+	json_t *o = pack_labels_document(
+	    &(struct pack_labels){.time = when,
+	                          .site = st->site,
+	                          .site_name = st->site_name,
+	                          .station = st->number,
+	                          .name = line ? line->name : b->line,
+	                          .lot = b->lot,
+	                          .language = station_language(st, core_bench_room(&d->core)),
+	                          .expiry = b->expiry,
+	                          .first = (int32_t)b->first,
+	                          .count = (int32_t)(b->last - b->first + 1)});
 	json_object_update(o, lies);
 	return o;
 }

@@ -36,8 +36,8 @@ static json_t *item_of(const struct pack_labels *p, int32_t number)
 	put_line(x, p->name);
 	if (*p->lot)
 		json_object_set_new(x, "lot", json_string(p->lot));
-	if (*p->expiry)
-		json_object_set_new(x, "expiry", json_string(p->expiry));
+	if (p->expiry)
+		json_object_set_new(x, "expiry", json_integer(p->expiry));
 	return x;
 }
 
@@ -49,16 +49,7 @@ json_t *pack_labels_document(const struct pack_labels *p)
 	for (int32_t i = 0; i < p->count; i++)
 		json_array_append_new(items, item_of(p, p->first + i));
 	json_object_set_new(o, "items", items);
+	if (*p->language && strcmp(p->language, "en") != 0)
+		json_object_set_new(o, "language", json_string(p->language));
 	return o;
-}
-
-void label_day(int32_t day, char out[LABEL_DAY_MAX])
-{
-	static const char *const months[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-	                                     "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-	int month = day / 100 % 100;
-	out[0] = 0;
-	if (month >= 1 && month <= 12)
-		snprintf(out, LABEL_DAY_MAX, "%d %s %04d", (int)(day % 100), months[month - 1],
-		         (int)(day / 10000) % 10000);
 }

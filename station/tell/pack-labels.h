@@ -4,22 +4,19 @@
 
 #include "base/json.h"
 
-#define LABEL_DAY_MAX 12
-
 struct pack_labels {      /* texts are borrowed */
 	const char *time; /* as in "2026-11-25T10:41:07+00:00" */
 	const char *site; /* its letters */
 	const char *site_name;
 	int station;
-	const char *name;         /* of the line, which may end in its size: "finger tourniquet, green, M" */
-	const char *lot, *expiry; /* "" none; the expiry as it is printed (label_day()) */
+	const char *name;     /* of the line, which may end in its size: "finger tourniquet, green, M" */
+	const char *lot;      /* "" none */
+	const char *language; /* in which they speak; "" English */
+	int32_t expiry;       /* yyyymmdd; 0 none */
 	int32_t first, count;
 };
 
 /* Two labels an item. A new reference. */
 json_t *pack_labels_document(const struct pack_labels *p);
-
-/* yyyymmdd as "31 Mar 2028"; 0 "". */
-void label_day(int32_t day, char out[LABEL_DAY_MAX]);
 
 #endif

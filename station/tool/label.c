@@ -33,7 +33,7 @@ const char label_usage[] =
 	"         bandtally label cards --room 2 --pdf cards.pdf\n";
 /* clang-format on */
 
-static int32_t expiry_number(const char *text, char shown[LABEL_DAY_MAX])
+static int32_t expiry_number(const char *text)
 {
 	int y, m, d, used = 0;
 	if (!text)
@@ -45,11 +45,10 @@ static int32_t expiry_number(const char *text, char shown[LABEL_DAY_MAX])
 		        text, label_usage);
 		return -EINVAL;
 	}
-	label_day(date_make(y, m, d), shown);
 	return date_make(y, m, d);
 }
 
-static json_t *pack_document(const struct words *w, const json_t *a, int count, const char *expiry)
+static json_t *pack_document(const struct words *w, const json_t *a, int count, int32_t expiry)
 {
 	int dpi = 0;
 	const char *lot = words_value(w, LABEL_OPTIONS, "lot");
@@ -61,12 +60,12 @@ static json_t *pack_document(const struct words *w, const json_t *a, int count, 
 	                                               .station = (int)json_number(a, "station", 0),
 	                                               .name = json_text(a, "name"),
 	                                               .lot = lot ? lot : "",
+	                                               .language = json_text(a, "language"),
 	                                               .expiry = expiry,
 	                                               .first = (int32_t)json_number(a, "first", 0),
 	                                               .count = count});
 	json_object_update(doc, labels);
 	json_object_update(doc, json_object_get(a, "medium"));
-	label_put_language(doc, json_text(a, "language"));
 	if (words_number("--dpi", words_value(w, LABEL_OPTIONS, "dpi"), 203, 600, &dpi, label_usage) == 0 &&
 	    dpi)
 		json_object_set_new(doc, "dpi", json_integer(dpi));
@@ -87,13 +86,13 @@ static json_t *ask_numbers(const struct words *w, int32_t expiry, int count, int
 }
 
 /* First whether they can be printed at all: numbers that were given out are never given out again. */
-static int label_numbers(const struct words *w, int32_t expiry, const char *shown, int count)
+static int label_numbers(const struct words *w, int32_t expiry, int count)
 {
 	struct error e = {0};
 	_cleanup_(json_drop) json_t *try = ask_numbers(w, expiry, count, 1, &e);
 	if (!try)
 		return client_fail(&e);
-	_cleanup_(json_drop) json_t *trial = pack_document(w, try, count, shown);
+	_cleanup_(json_drop) json_t *trial = pack_document(w, try, count, expiry);
 	int r = print_document(trial, "--check", NULL);
 	if (r != EXIT_OK)
 		return r;
@@ -104,14 +103,13 @@ static int label_numbers(const struct words *w, int32_t expiry, const char *show
 	printf("item numbers %08d to %08d; on the pack: %s; %s sterilising\n", first, first + count - 1,
 	       json_text(a, "place"), json_truth(a, "before") ? "before" : "after");
 	fflush(stdout);
-	return label_print(w, pack_document(w, a, count, shown));
+	return label_print(w, pack_document(w, a, count, expiry));
 }
 
 static int label_pack(const struct words *w)
 {
-	char shown[LABEL_DAY_MAX] = "";
 	const char *line = words_value(w, LABEL_OPTIONS, "line");
-	int32_t expiry = expiry_number(words_value(w, LABEL_OPTIONS, "expiry"), shown);
+	int32_t expiry = expiry_number(words_value(w, LABEL_OPTIONS, "expiry"));
 	int count = 0, dpi = 300;
 	if (expiry < 0 ||
 	    words_number("--count", words_value(w, LABEL_OPTIONS, "count"), 1, 500, &count, label_usage) <
@@ -122,7 +120,7 @@ static int label_pack(const struct words *w)
 		return words_missing(line ? "--count" : "--line", label_usage);
 	if (words_given(w, LABEL_OPTIONS, "list"))
 		return words_missing("--pdf or --printer", label_usage);
-	return label_numbers(w, expiry, shown, count);
+	return label_numbers(w, expiry, count);
 }
 
 static int paper_sheets(const struct words *w, const json_t *status, const struct label_room *room)

@@ -77,7 +77,7 @@
 	X(PL_SECOND, "pack-label-second", "label 2 of 2") \
 	X(PL_HOSPITAL, "pack-label-hospital", "hospital use only") \
 	X(PL_NOT_PROOF, "pack-label-not-proof", "not proof that the item came back; hospital use only") \
-	X(PL_USE_BY, "pack-label-use-by", "use by {words}") \
+	X(PL_USE_BY, "pack-label-use-by", "use by {date}") \
 	X(PL_NUMBER, "pack-label-number", "no. {text}") \
 	X(PL_LOT_NUMBER, "pack-label-lot-number", "lot {lot}  ·  no. {text}")
 

@@ -183,7 +183,7 @@ static void put_next_between(struct next *n, const struct sheet *s, int32_t last
 
 /* --- the sentence --------------------------------------------------------------------------------- */
 
-#define PARTS_MAX 400
+#define PARTS_MAX 600
 
 struct wording {
 	const struct next *next;

@@ -17,7 +17,7 @@
 #include "words/said.h"
 
 #define DEEDS_MAX 6
-#define NEXT_MAX 301
+#define NEXT_MAX 801 /* bytes: a letter of some languages has two */
 
 struct sheet;
 

@@ -124,6 +124,8 @@ for (const language of Object.keys(directions)) {
 				await at.waitForTimeout(300);
 				seen.push(...await inside(at, `#${part} :is(h2, h3, th, label, button, option)`, '#parts button', 'title', '#typed-how', '#other summary', '#bench-head', '#next'));
 				out.push(...(await at.evaluate(stands)).out.map((w) => `${part}: ${w}`));
+				if (!/[.?]$/.test((await at.innerText('#next')).trim()))
+					out.push(`${part}: what comes next breaks off: ${await at.innerText('#next')}`);
 				if (await at.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth) > 1)
 					out.push(`${part} is wider than the screen`);
 				await at.screenshot({ path: `${pictures}/stores-${part}-${size}-${language}.png`, fullPage: true });

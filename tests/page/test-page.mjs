@@ -605,8 +605,12 @@ await it('the desk sees every room, slips not seen, what is owed and what failed
 	await page.waitForSelector('#rooms td');
 	const all = await page.evaluate(() => document.body.innerText);
 	for (const words of [/Theatre 1/, /Theatre 2/, /case 41/, /right index finger: at least 12 min/, /Slip 0001043, case 39, reconciliation: sent/, /Case 38: incident number/, /the initial count was not agreed/, /Scanner hall-1/, /No printer is set/, /never replaces it/,
-		/case 40\s+Theatre 2\s+09:12\s+09:58\s+reconciled/, /case 41\s+Theatre 1\s+10:05\s+not ended\s+open/])
+		/Theatre 2\s+case 40\s+09:12\s+09:58\s+reconciled/, /Theatre 1\s+case 41\s+10:05\s+not ended\s+open/])
 		assert.match(all, words);
+	assert.match(await page.innerText('#hour'), /^\d\d:\d\d$/);
+	const edges = await page.evaluate(() => ['rooms', 'cases'].map((id) => [...document.querySelectorAll(`#${id} th`)].slice(0, 3).map((th) => Math.round(th.getBoundingClientRect().left))));
+	assert.deepEqual(edges[0], edges[1]);
+	assert.equal(await page.evaluate(() => getComputedStyle(document.querySelector('#cases td b')).backgroundColor !== getComputedStyle(document.querySelector('#cases td span')).backgroundColor), true);
 	assert.equal(await page.evaluate(() => document.querySelectorAll('input, button, a, form').length), 0);
 	await page.screenshot({ path: `${pictures}/desk.png`, fullPage: true });
 	station.beat(false);

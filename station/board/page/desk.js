@@ -6,7 +6,7 @@ import { shape } from './shapes.js';
 import { sound } from './sound.js';
 import { summary } from './sheet.js';
 import { part, speak } from './sentences.js';
-import { ago, digitName, digitWords, key, label, list, slipValues, t } from './words.js';
+import { ago, digitName, digitWords, hour, key, label, list, slipValues, t } from './words.js';
 
 const rooms = new Map(); // number -> { view, at }
 let status = null;
@@ -60,11 +60,12 @@ function draw() {
 	hear(!bad && status?.elsewhere?.length);
 	say($('place'), status?.site_name ? t('desk-of', { text: status.site_name }) : t('desk'));
 	say($('facts'), status ? t('desk-facts', { n: status.open_cases, case: status.last_case }) : '');
+	say($('hour'), all.length ? hour(all[0].view.at_ms + performance.now() - all[0].at, all[0].view.utc_min ?? 0) : '');
 	say($('intended'), t('intended'));
 	put($('rooms'), all.length ? el('table', {}, el('thead', {}, el('tr', {}, ...heads('room', 'case', 'digits', 'accounted', 'next', 'last'))),
 		el('tbody', {}, ...all.map(roomRow))) : el('p', {}, t('desk-no-room')));
-	put($('cases'), status?.cases?.length ? el('table', {}, el('thead', {}, el('tr', {}, ...heads('case', 'room', 'opened', 'ended', 'outcome'))),
-		el('tbody', {}, ...status.cases.map((c) => el('tr', {}, ...[t('desk-case', { case: c.case }), c.room, c.opened, c.ended || t('desk-not-ended')].map((text) => el('td', {}, text)), el('td', {}, el(c.outcome === 'unresolved' ? 'b' : 'span', {}, t(`end-${c.outcome}`))))))) : el('p', {}, t('desk-no-case-today')));
+	put($('cases'), status?.cases?.length ? el('table', {}, el('thead', {}, el('tr', {}, ...heads('room', 'case', 'opened', 'ended', 'outcome'))),
+		el('tbody', {}, ...status.cases.map((c) => el('tr', {}, ...[c.room, t('desk-case', { case: c.case }), c.opened, c.ended || t('desk-not-ended')].map((text) => el('td', {}, text)), el('td', { class: c.outcome }, el(c.outcome === 'unresolved' ? 'b' : 'span', {}, t(`end-${c.outcome}`))))))) : el('p', {}, t('desk-no-case-today')));
 	put($('slips'), rows('slip', (status?.slips ?? []).map((s) => t('desk-slip', slipValues(s))).concat(status?.slips_older ? [t('desk-older', { n: status.slips_older })] : []), t('desk-all-seen')));
 	put($('owed'), rows('owed', [...(status?.owed ?? []).map((n) => t('desk-incident', { case: n.case })),
 		...(status?.after ?? []).map((a) => t('desk-after', { case: a.case, time: a.at, text: a.digit ? `${t(`owed-${a.what}`)}, ${digitName(a.digit)}` : t(`owed-${a.what}`) })),

@@ -141,6 +141,12 @@ void print_json(const json_t *v)
 	buf_free(&b);
 }
 
+const char *slip_made_for(const json_t *slip)
+{
+	const char *kind = json_text(slip, "kind");
+	return strcmp(kind, "reconciliation") == 0 ? "at its end" : kind;
+}
+
 int print_letters(const char *text)
 {
 	int n = 0;

@@ -25,6 +25,9 @@ int client_fail(const struct error *e);
 void print_json(const json_t *v);
 void print_list(const char *title, const json_t *list);
 
+/* What a slip of the status was made for: an end is called by no outcome, for its kind does not tell which. */
+const char *slip_made_for(const json_t *slip);
+
 /* A column of text: how many letters it has, not bytes, and the text with spaces up to so many and one more. */
 int print_letters(const char *text);
 void print_column(const char *text, int letters);

@@ -42,7 +42,7 @@ int tool_print(int argc, char **argv)
 		return client_fail(&e);
 	json_array_foreach(json_object_get(status, "slips"), i, x)
 	    printf("slip %07d copy %d, case %d, %s: %s, not seen yet\n", (int)json_number(x, "number", 0),
-	           (int)json_number(x, "copy", 1), (int)json_number(x, "case", 0), json_text(x, "kind"),
+	           (int)json_number(x, "copy", 1), (int)json_number(x, "case", 0), slip_made_for(x),
 	           json_text(x, "state"));
 	if (json_number(status, "slips_older", 0))
 		printf("and %d older, not seen yet\n", (int)json_number(status, "slips_older", 0));

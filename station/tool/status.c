@@ -91,7 +91,7 @@ static void print_status(const json_t *s)
 	print_scanners(s);
 	json_array_foreach((json_t *)json_object_get(s, "slips"), i, x)
 	    printf("slip %07d of case %d, %s: %s, not seen yet\n", (int)json_number(x, "number", 0),
-	           (int)json_number(x, "case", 0), json_text(x, "kind"), json_text(x, "state"));
+	           (int)json_number(x, "case", 0), slip_made_for(x), json_text(x, "state"));
 	json_array_foreach((json_t *)json_object_get(s, "owed"), i, x)
 	    printf("case %d: incident number owed\n", (int)json_number(x, "case", 0));
 	print_further(s);

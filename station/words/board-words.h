@@ -199,7 +199,7 @@
 	X(B_INCIDENT_OWED, "board-incident-owed", "Case {case}: incident number owed.") \
 	X(B_SLIP_OF, "board-slip-of", "Slip {slip}, case {case}: {then}, not seen yet.") \
 	X(B_SLIP_OF_KIND, "board-slip-of-kind", "Slip {slip}, case {case}, {what}: {then}, not seen yet.") \
-	X(B_SLIP_RECONCILIATION, "board-slip-reconciliation", "reconciliation") \
+	X(B_SLIP_RECONCILIATION, "board-slip-reconciliation", "at its end") \
 	X(B_SLIP_DISCREPANCY, "board-slip-discrepancy", "discrepancy") \
 	X(B_SLIP_ADDENDUM, "board-slip-addendum", "addendum") \
 	X(B_SLIP_QUEUED, "board-slip-queued", "queued") \

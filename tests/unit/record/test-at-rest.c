@@ -165,7 +165,7 @@ static void what_is_no_record_is_no_backup(void **state)
 		int code;
 		const char *words;
 	} changes[] = {
-	    {"PRAGMA user_version = 0", -EUCLEAN, "schema 0"},
+	    {"PRAGMA user_version = 0", -EUCLEAN, "holds no record"},
 	    {"PRAGMA user_version = 4", -EPROTO, "use the version that wrote it"},
 	    {"DROP TRIGGER event_no_delete; DELETE FROM event", -EUCLEAN, "no event at all"},
 	    {"DROP TRIGGER event_no_update; UPDATE event SET hash = zeroblob(32) WHERE seq = 2", -EUCLEAN,

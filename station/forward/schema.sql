@@ -639,3 +639,43 @@ GRANT EXECUTE ON FUNCTION skip TO bt_station;
 INSERT INTO version VALUES (4);
 COMMIT;
 \endif
+
+------------------------------------------------------------------------------------------------------------------------
+-- 5: one item in two rooms, told also where both stations send it at the same moment. Whoever's row waits for the other's sees
+-- that row with its next statement only, so that the rows are put down by one and looked at by another.
+SELECT NOT EXISTS (SELECT FROM bt.version WHERE step = 5) AS to_do \gset
+\if :to_do
+BEGIN;
+SET LOCAL ROLE bt_owner;
+SET LOCAL search_path = bt;
+
+CREATE TYPE item_used AS (identity text, line text, lot text, case_no int, seq bigint);
+CREATE OR REPLACE FUNCTION note_used(p_station int, p_incarnation int, p_first bigint, p_last bigint) RETURNS void
+LANGUAGE plpgsql SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE t record; items item_used[]; mine text := (SELECT site FROM station WHERE id = p_station);
+BEGIN
+  SELECT array_agg(ROW(n.*)::item_used) INTO items FROM (
+    SELECT DISTINCT ON (x.thing->>'identity') x.thing->>'identity' AS identity, x.thing->>'line', x.thing->>'lot',
+           e.case_no, e.seq
+    FROM event e, json_to_record(e.payload::json) x(thing json)
+    WHERE e.station = p_station AND e.incarnation = p_incarnation AND e.seq BETWEEN p_first AND p_last
+      AND e.kind = 'item-used' AND x.thing->>'identity' <> '' AND x.thing->>'single_use' = '1'
+    ORDER BY x.thing->>'identity', e.seq) n;
+  IF items IS NULL THEN RETURN; END IF;
+  INSERT INTO used SELECT mine, n.identity, p_station, n.case_no, p_incarnation, n.seq FROM unnest(items) n
+    ORDER BY n.identity ON CONFLICT DO NOTHING;
+  FOR t IN
+    SELECT n.*, u.station AS first_station, u.case_no AS first_case FROM unnest(items) n
+    JOIN used u ON u.site = mine AND u.identity = n.identity
+    WHERE (u.station, u.case_no) <> (p_station, n.case_no)
+  LOOP
+    PERFORM note_incident(p_station, p_incarnation, t.seq, 'twice', NULL, NULL);
+    PERFORM publish_as(mine, 'twice', json_build_object('identity', t.identity, 'line', coalesce(t.line, ''),
+      'lot', coalesce(t.lot, ''), 'first', json_build_object('station', (SELECT number FROM station WHERE id = t.first_station),
+      'case', t.first_case), 'second', json_build_object('station', (SELECT number FROM station WHERE id = p_station),
+      'case', t.case_no))::text, 'store');
+  END LOOP;
+END $$;
+INSERT INTO version VALUES (5);
+COMMIT;
+\endif

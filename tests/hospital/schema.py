@@ -1,6 +1,8 @@
 #!/usr/bin/python3
 """What the hospital's store takes, refuses and keeps, by itself: whoever calls it."""
 import re
+import subprocess
+import time
 
 import a_server
 from a_server import Chain, SCHEMA, Server
@@ -141,6 +143,30 @@ def region():
        send(Chain(7).fill(2), 1, 2, user="hospital-bc")), ("ok", "ok|2"))
 
 
+def at_once():
+    """Two stations send the same item, each before the other's is kept."""
+    thing = {"identity": "item:00000777", "line": "GREEN-M", "lot": "T9", "single_use": "1"}
+    calls = []
+    for number in (8, 9):
+        begin(number, user="hospital-bc")
+        chain = Chain(number)
+        chain.add("item-used", case=1, item=1, n=1, thing=thing)
+        calls.append(chain.call(1, 1))
+    first = subprocess.Popen(["psql", "-XqAt", *server.where("hospital-bc")], stdin=subprocess.PIPE, text=True)
+    first.stdin.write(f"BEGIN; {calls[0]};\n")
+    first.stdin.flush()
+    end = time.monotonic() + 20
+    while server.sql("SELECT count(*) FROM pg_stat_activity WHERE state = 'idle in transaction'") == "0" and time.monotonic() < end:
+        time.sleep(0.05)
+    second = subprocess.Popen(["psql", "-XqAt", *server.where("hospital-bc"), "-c", calls[1]], stdout=subprocess.PIPE, text=True)
+    while server.sql("SELECT count(*) FROM pg_stat_activity WHERE wait_event_type = 'Lock'") == "0" and time.monotonic() < end:
+        time.sleep(0.05)
+    first.communicate("COMMIT;\n", timeout=20)
+    ok("the second waits for the first, and is kept", second.communicate(timeout=20)[0].strip(), "ok|1")
+    ok("that it is one item in two rooms is noted", server.sql("SELECT count(*) FROM bt.incident WHERE what = 'twice'"), "1")
+    ok("and goes to every station", server.sql("SELECT body::json->>'identity' FROM bt.list WHERE kind = 'twice'"), "item:00000777")
+
+
 def steps():
     text = SCHEMA.read_text()
     before = server.sql("SELECT string_agg(step::text, ',' ORDER BY step) FROM bt.version")
@@ -160,6 +186,7 @@ try:
     readers()
     tampering()
     region()
+    at_once()
     steps()
 finally:
     server.leave()

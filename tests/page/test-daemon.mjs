@@ -124,7 +124,7 @@ await it('an ordinary case of 16 scans, each answered on the page', async () => 
 await it('at the desk it is a case of the day, with its outcome', async () => {
 	const desk = await b.newPage();
 	await desk.goto(`${address}desk`);
-	await desk.waitForFunction(() => /case 1\s+Theatre 1\s+\d\d:\d\d\s+\d\d:\d\d\s+reconciled/.test(document.getElementById('cases').innerText), null, { timeout: 5000 });
+	await desk.waitForFunction(() => /Theatre 1\s+case 1\s+\d\d:\d\d\s+\d\d:\d\d\s+reconciled/.test(document.getElementById('cases').innerText), null, { timeout: 5000 });
 	await desk.close();
 });
 

@@ -1,6 +1,7 @@
 #include "labels/canvas.h"
 
 #include <errno.h>
+#include <limits.h>
 #include <math.h>
 #include <stdint.h>
 #include <stdlib.h>
@@ -9,6 +10,8 @@
 
 #include <cairo-pdf.h>
 #include <cairo-svg.h>
+
+#include "base/own.h"
 
 #define POINTS_PER_MM (72.0 / 25.4)
 
@@ -68,11 +71,9 @@ static bool font_is_there(void)
 
 const char *fonts_path(void)
 {
-	const char *path = getenv("BANDTALLY_FONTS");
-	if (path)
-		return path;
-	return access(BANDTALLY_FONTS_INSTALLED, R_OK) == 0 ? BANDTALLY_FONTS_INSTALLED
-	                                                    : BANDTALLY_FONTS_SOURCE;
+	static char built[PATH_MAX]; /* the same each time */
+	return own_file("BANDTALLY_FONTS", BANDTALLY_FONTS_INSTALLED, "../fonts/fonts.conf", built,
+	                sizeof built);
 }
 
 int fonts_open(struct error *e)

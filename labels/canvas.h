@@ -78,8 +78,8 @@ struct canvas {
 };
 
 /* Makes the shipped fonts.conf the only one (FONTCONFIG_FILE): $BANDTALLY_FONTS, else where it was installed,
- * else in the source tree. Call once before the first canvas. -ENOENT with a sentence when it or its fonts
- * are absent. */
+ * else the copy that the build laid beside the folder of this program. Call once before the first canvas. -ENOENT
+ * with a sentence when it or its fonts are absent. */
 int fonts_open(struct error *e);
 const char *fonts_path(void); /* that file; borrowed */
 

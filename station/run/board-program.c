@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include "base/log.h"
+#include "base/own.h"
 #include "run/asked.h"
 #include "run/board.h"
 #include "run/typing.h"
@@ -129,10 +130,8 @@ void board_stop(struct daemon *d)
 
 static void become_check(const struct words *w)
 {
-	char self[PATH_MAX], path[PATH_MAX];
-	ssize_t n = readlink("/proc/self/exe", self, sizeof self - 1);
-	char *slash = n > 0 ? memrchr(self, '/', (size_t)n) : NULL;
-	if (slash && snprintf(path, sizeof path, "%.*s/bandtally-board", (int)(slash - self), self) > 0)
+	char path[PATH_MAX];
+	if (own_path(path, sizeof path, "bandtally-board") == 0)
 		execv(path, (char *const *)w->word);
 	log_errno(-errno, "bandtally-board: not started: install it beside bandtallyd");
 	_exit(EXIT_FAILED);

@@ -26,6 +26,7 @@
 
 #include "base/clock.h"
 #include "base/log.h"
+#include "base/own.h"
 
 #define FIRST_WAIT_MS 500
 #define LAST_WAIT_MS 30000
@@ -140,13 +141,9 @@ static void become(const struct child *c, int fd, pid_t parent)
 	prctl(PR_SET_PDEATHSIG, SIGTERM);
 	if (in < 0 || getppid() != parent || dup2(in, 0) < 0 || dup2(fd, 1) < 0 || keep_handed(c->handed) < 0)
 		_exit(127);
-	char path[PATH_MAX], self[PATH_MAX];
-	ssize_t n = readlink("/proc/self/exe", self, sizeof self - 1);
-	char *slash = n > 0 ? memrchr(self, '/', (size_t)n) : NULL;
-	if (strchr(c->argv[0], '/') || !slash)
+	char path[PATH_MAX];
+	if (strchr(c->argv[0], '/') || own_path(path, sizeof path, c->argv[0]) < 0)
 		snprintf(path, sizeof path, "%s", c->argv[0]);
-	else
-		snprintf(path, sizeof path, "%.*s/%s", (int)(slash - self), self, c->argv[0]);
 	execv(path, c->argv);
 	fprintf(stderr, "cannot start %s: %s: install it beside bandtallyd\n", path, strerror(errno));
 	_exit(127);

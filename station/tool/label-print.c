@@ -8,6 +8,7 @@
 #include <unistd.h>
 
 #include "base/clock.h"
+#include "base/own.h"
 #include "tool/client.h"
 #include "tool/label.h"
 #include "tool/print.h"
@@ -22,17 +23,14 @@ json_t *label_document(const char *kind, const char *site)
 
 int print_document(const json_t *doc, const char *to, const char *where)
 {
-	char self[PATH_MAX], path[PATH_MAX + 20];
+	char path[PATH_MAX];
 	_cleanup_(buf_free) struct buf text = {0};
 	int pipes[2];
-	ssize_t n = readlink("/proc/self/exe", self, sizeof self - 1);
-	if (json_write_canonical(doc, &text) < 0 || n < 0 || pipe(pipes) < 0) {
+	if (json_write_canonical(doc, &text) < 0 || own_path(path, sizeof path, "bandtally-print") < 0 ||
+	    pipe(pipes) < 0) {
 		fprintf(stderr, "bandtally: cannot print: %s: try again\n", strerror(errno));
 		return EXIT_FAILED;
 	}
-	self[n] = 0;
-	char *slash = strrchr(self, '/');
-	snprintf(path, sizeof path, "%.*s/bandtally-print", (int)(slash - self), self);
 	pid_t pid = fork();
 	if (pid == 0) {
 		dup2(pipes[0], 0);

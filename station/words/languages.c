@@ -8,15 +8,14 @@
 #include <string.h>
 #include <unistd.h>
 
+#include "base/own.h"
+
 #define MO_NAME_MAX (LANGUAGE_CODE_MAX - 1 + 3)
 
 const char *languages_folder(void)
 {
-	const char *folder = getenv("BANDTALLY_WORDS");
-	if (folder)
-		return folder;
-	return access(BANDTALLY_WORDS_INSTALLED, R_OK) == 0 ? BANDTALLY_WORDS_INSTALLED
-	                                                    : BANDTALLY_WORDS_BUILT;
+	static char built[PATH_MAX]; /* the same each time */
+	return own_file("BANDTALLY_WORDS", BANDTALLY_WORDS_INSTALLED, "../words", built, sizeof built);
 }
 
 static int is_catalogue(const struct dirent *d)

@@ -13,7 +13,8 @@ struct languages {
 	int n;
 };
 
-/* BANDTALLY_WORDS of the environment, else where they are installed, else where they are built. */
+/* BANDTALLY_WORDS of the environment, else where they are installed, else where they are built: words/ beside the folder
+ * of this program. Borrowed. */
 const char *languages_folder(void);
 
 /* Reads them all. What cannot be read is left out and told in `e`: 0, or the negative errno of the last; the others are

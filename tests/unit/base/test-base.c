@@ -14,6 +14,7 @@
 #include "base/clock.h"
 #include "base/ini.h"
 #include "base/json.h"
+#include "base/own.h"
 
 static void canonical(const char *in, const char *expected)
 {
@@ -146,6 +147,22 @@ static void times_are_written_in_local_civil_time(void **state)
 	assert_int_equal(strlen(id), 32);
 }
 
+static void what_comes_with_a_program_is_found_from_its_own_file(void **state)
+{
+	(void)state;
+	char path[200], small[4];
+	assert_int_equal(own_path(path, sizeof path, "test-base"), 0);
+	assert_int_equal(access(path, X_OK), 0);
+	assert_int_equal(own_path(small, sizeof small, "test-base"), -ENAMETOOLONG);
+	assert_string_equal(small, "");
+	unsetenv("OWN_OF_TESTS");
+	assert_string_equal(own_file("OWN_OF_TESTS", "/etc", "test-base", path, sizeof path), "/etc");
+	assert_ptr_equal(own_file("OWN_OF_TESTS", "/nonexistent", "test-base", path, sizeof path), path);
+	assert_int_equal(access(path, X_OK), 0);
+	setenv("OWN_OF_TESTS", "/elsewhere", 1);
+	assert_string_equal(own_file("OWN_OF_TESTS", "/etc", "test-base", path, sizeof path), "/elsewhere");
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -154,6 +171,7 @@ int main(void)
 	    cmocka_unit_test(settings_are_read_strictly),
 	    cmocka_unit_test(an_error_says_where_it_was_born),
 	    cmocka_unit_test(times_are_written_in_local_civil_time),
+	    cmocka_unit_test(what_comes_with_a_program_is_found_from_its_own_file),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -1,6 +1,7 @@
 #include "labels/print-confined.h"
 
 #include <errno.h>
+#include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
 
@@ -9,6 +10,7 @@
 
 int confine_print(const char *folder, struct error *e)
 {
+	const char *cache = getenv("XDG_CACHE_HOME"); /* of fonts, where that of the machine is not enough */
 	/* As the libraries open them (strace). /etc whole: resolv.conf, hosts and certificates are replaced there, by files
 	 * that a wall made of single files would not know. */
 	const struct confine_place places[] = {
@@ -17,6 +19,7 @@ int confine_print(const char *folder, struct error *e)
 	    {"/lib", CONFINE_READ},
 	    {"/lib64", CONFINE_READ},
 	    {"/var/cache/fontconfig", CONFINE_READ},
+	    {cache ? cache : "/var/cache/fontconfig", CONFINE_READ},
 	    {"/run/systemd/resolve", CONFINE_READ}, /* where resolv.conf may lie */
 	    {"/run/resolvconf", CONFINE_READ},
 	    {"/run/NetworkManager", CONFINE_READ},

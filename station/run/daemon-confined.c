@@ -9,7 +9,7 @@
 
 void confine_station(const char *folder, const char *head)
 {
-	const char *temporary = getenv("TMPDIR");
+	const char *temporary = getenv("TMPDIR"), *cache = getenv("XDG_CACHE_HOME");
 	const struct confine_place places[] = {
 	    {"/", CONFINE_RUN},
 	    {"/dev", CONFINE_OPEN}, /* whatever is plugged in later, for the drivers that start then */
@@ -19,6 +19,8 @@ void confine_station(const char *folder, const char *head)
 	    {"/var/tmp", CONFINE_WRITE},
 	    {"/dev/shm", CONFINE_WRITE},
 	    {temporary ? temporary : "/tmp", CONFINE_WRITE},
+	    {cache ? cache : "/tmp",
+	     CONFINE_WRITE}, /* of fonts: bandtally-print, before it confines itself */
 	};
 	struct error e;
 	if (prctl(PR_SET_DUMPABLE, 0, 0, 0, 0) < 0)

@@ -6,11 +6,14 @@
 #include "tool/tool.h"
 #include "tool/words.h"
 
-static const char status_usage[] = "usage: bandtally status [--json]\n"
-                                   "The station: rooms, the board's address, scanners, slips that were not "
-                                   "seen, numbers owed, printer, the age of the last\n"
-                                   "backup, and what is wrong.\n"
-                                   "example: bandtally status\n";
+static const char status_usage[] =
+    "usage: bandtally status [--json | --idle]\n"
+    "The station: rooms, the board's address, scanners, slips that were not "
+    "seen, numbers owed, printer, the age of the last\n"
+    "backup, and what is wrong.\n"
+    "  --idle   whether the station may be stopped or replaced now: exit code 3, and "
+    "which, while a case is open\n"
+    "example: bandtally status\n";
 
 static void print_backup(const json_t *backup, int64_t events)
 {
@@ -105,17 +108,40 @@ static void print_status(const json_t *s)
 		       json_text(s, "distrust"));
 }
 
+/* A case that is suspended is open, and in no room. */
+static int print_idle(const json_t *s)
+{
+	size_t i;
+	const json_t *x;
+	int open = (int)json_number(s, "open_cases", 0);
+	if (!open) {
+		puts("no case is open");
+		return EXIT_OK;
+	}
+	printf("%d case%s open", open, open > 1 ? "s are" : " is");
+	json_array_foreach((json_t *)json_object_get(s, "rooms"), i, x)
+	{
+		if (json_number(x, "case", 0))
+			printf(" (%s: case %d)", json_text(x, "name"), (int)json_number(x, "case", 0));
+	}
+	puts(": the station is in use: wait until nothing is open");
+	return EXIT_REFUSED;
+}
+
 int tool_status(int argc, char **argv)
 {
 	struct words w;
 	struct error e = {0};
-	int r = words_read(&w, argc, argv, "json", status_usage);
+	static const char options[] = "json idle";
+	int r = words_read(&w, argc, argv, options, status_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
 	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "status"), &e);
 	if (!a)
 		return client_fail(&e);
-	if (words_given(&w, "json", "json"))
+	if (words_given(&w, options, "idle"))
+		return print_idle(json_object_get(a, "status"));
+	if (words_given(&w, options, "json"))
 		print_json(json_object_get(a, "status"));
 	else
 		print_status(json_object_get(a, "status"));

@@ -35,7 +35,12 @@ shows() { # SENTENCE FIELD VALUE
 	echo "ok $1"
 }
 pack() { echo "(01)09506000134352(17)330331(10)T26(21)S$1"; }
+[ "$(bt status --idle)" = 'no case is open' ] || fail 'a case is open before the first'
 scan 'NEW CASE' SCRUB-1 CIRC-2 "$(pack 1)"
+said=$(bt status --idle) && fail 'no exit code tells that a case is open' || refused=$?
+[ "$refused: $said" = '3: 1 case is open (Theatre 1: case 1): the station is in use: wait until nothing is open' ] ||
+	fail "what stands in the way of a stop: $refused: $said"
+echo 'ok that a case is open is told, and where'
 scan 'right index finger' NO
 shows 'a digit that is marked' 'digits[0].marked' 1
 shows 'is not seen bare' 'digits[0].seen_bare' 0

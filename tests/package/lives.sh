@@ -1,0 +1,50 @@
+#!/bin/sh
+# A station's life with its package, in a fresh Debian: see inside.sh, which runs there.   lives.sh FOLDER-OF-PACKAGES
+set -eu
+here=$(cd "$(dirname "$0")" && pwd)
+skip() {
+	echo "skipped: $*"
+	exit 77
+}
+[ "$(id -u)" = 0 ] || skip 'a Debian of its own needs root'
+command -v mmdebstrap >/dev/null || skip 'mmdebstrap is not installed'
+[ -e "$(echo "$1"/bandtally_*.deb)" ] || skip 'no package was built (package-builds)'
+sources=/etc/apt/sources.list
+[ -s $sources ] || sources=/etc/apt/sources.list.d/debian.sources
+root=$(mktemp -d /tmp/bandtally-debian-XXXXXX)
+trap 'rm -rf "$root"' EXIT
+began=$(date +%s)
+took() {
+	echo "   $(($(date +%s) - began)) s: $*"
+	began=$(date +%s)
+}
+mmdebstrap --quiet --variant=minbase --mode=root --aptopt='Acquire::Languages "none"' bookworm "$root/debian" $sources \
+	>"$root/log" 2>&1 </dev/null || {
+	! grep -qi 'resolve\|connect\|unable to fetch\|failed to fetch' "$root/log" || skip "Debian's mirror does not answer"
+	cat "$root/log"
+	exit 1
+}
+took 'a fresh Debian'
+# A second version: as the first, with another scanners.ini and labels.ini.
+mkdir "$root/debian/packages"
+cp "$1"/bandtally_*.deb "$root/debian/packages/first.deb"
+dpkg-deb -R "$1"/bandtally_*.deb "$root/second"
+was=$(sed -n 's/^Version: //p' "$root/second/DEBIAN/control")
+sed -i "s/^Version: .*/Version: $was.1/" "$root/second/DEBIAN/control"
+sed -i "s/'$was'/'$was.1'/" "$root/second/DEBIAN/preinst"
+for name in station policy scanners labels; do
+	echo '# of the second version' >>"$root/second/etc/bandtally/$name.ini"
+done
+dpkg-deb -b "$root/second" "$root/debian/packages/second.deb" >/dev/null
+cp "$here/inside.sh" "$root/debian/packages/"
+cp "$here/../../labels/samples/badges.json" "$root/debian/packages/sample.json"
+took 'a second version'
+# With processes, mounts and a name of its own: what it leaves running ends with it.
+unshare --mount --pid --fork --kill-child --uts --ipc sh -c '
+	mount -t proc proc "$1/proc"
+	mount -t sysfs -o ro sys "$1/sys"
+	mount -t tmpfs tmpfs "$1/run"
+	mount --rbind /dev "$1/dev"
+	hostname station
+	exec chroot "$1" /bin/sh /packages/inside.sh' sh "$root/debian" </dev/null
+took 'its life'

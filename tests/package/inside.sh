@@ -15,7 +15,7 @@ holds() { # SENTENCE COMMAND…
 	echo "ok $said"
 }
 apt() { apt-get -y -qq --no-install-recommends -o Dpkg::Options::=--force-confdef -o Dpkg::Options::=--force-confold "$@" >/tmp/apt 2>&1; }
-version() { dpkg-query -W -f '${Version} ${db:Status-Abbrev}' bandtally; }
+version() { dpkg-query -W -f '${Version} ${db:Status-Status}' bandtally; }
 kept() { sha256sum -c --quiet /tmp/sums; }
 keep() { sha256sum $data/record.db $data/station.key >/tmp/sums; }
 as_station='setpriv --reuid=bandtally --regid=bandtally --init-groups env'
@@ -82,6 +82,12 @@ first=$(version)
 holds 'no upgrade while a case is open, and it says which' grep -q '1 case is open (Theatre 4: case 1)' /tmp/apt
 ! apt remove bandtally || fail 'it was removed in the middle of a case'
 holds 'no removal either' grep -q '1 case is open' /tmp/apt
+! apt install tree || fail 'another package was installed in the middle of a case'
+holds 'nor any other change by apt, before anything was done' grep -q '1 case is open' /tmp/apt
+! dpkg -i /packages/second.deb >/tmp/apt 2>&1 || fail 'dpkg upgraded in the middle of a case'
+holds 'nor by dpkg alone' grep -q '1 case is open' /tmp/apt
+! dpkg -r bandtally >/tmp/apt 2>&1 || fail 'dpkg removed it in the middle of a case'
+holds 'which does not remove it either' grep -q '1 case is open' /tmp/apt
 holds 'the version stays, whole' test "$(version)" = "$first"
 holds 'and the station goes on' kill -0 "$station"
 scan "$(card CANCEL)"

@@ -1,11 +1,20 @@
-// The page in languages of the tests: one that is longer and has an accent on each vowel (words-pot --pseudo), and one that
-// is read from right to left.
+// The page in languages of the tests, one that is longer and has an accent on each vowel (words-pot --pseudo) and one that is read
+// from right to left, and in German.
 import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { copyFileSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { bin } from './station.mjs';
 import { end, it } from './told.mjs';
 
-process.env.BANDTALLY_WORDS = process.env.BANDTALLY_WORDS_OF_TESTS ?? join(bin, '../tests/words');
+// Those of the tests, and German as it is installed.
+const ofTests = process.env.BANDTALLY_WORDS_OF_TESTS ?? join(bin, '../tests/words'), installed = join(bin, '../words');
+const folder = mkdtempSync(join(tmpdir(), 'bandtally-languages-'));
+for (const from of [ofTests, installed])
+	for (const file of readdirSync(from).filter((f) => f.endsWith('.mo')))
+		copyFileSync(join(from, file), join(folder, file));
+process.env.BANDTALLY_WORDS = folder;
 const { measure } = await import('./measure.mjs');
 const { b, open, pictures, show, station, text, walls } = await import('./page.mjs');
 const { scenes, status } = await import('./scenes.mjs');
@@ -36,6 +45,41 @@ for (const [code, how] of [['xx', 'that is longer'], ['he', 'from right to left'
 			await page.close();
 			assert.deepEqual(out, []);
 		});
+
+// In German what stands there is the station's own: what its scripts show behind each scan (tests/replay).
+const german = join(folder, 'boards');
+mkdirSync(german);
+const scripts = readdirSync(join(source, 'tests/replay')).filter((f) => f.endsWith('.t')).map((f) => join(source, 'tests/replay', f));
+execFileSync(join(bin, '../tests/replay-scripts'), ['--spoken', 'de', german, ...scripts]);
+
+// One of those that say the same but for numbers, by what is asked for alone or with the reply before it.
+function shown(...fields) {
+	const all = new Map();
+	for (const script of scripts.map((f) => f.split('/').pop()))
+		JSON.parse(readFileSync(join(german, `${script}.boards`))).forEach((v, i) => {
+			const said = fields.map((f) => f(v)).join('\n').replace(/\d+/g, '0');
+			all.set(said, all.get(said) ?? [`${script} ${i + 1}`, { ...v, room: { ...v.room, number: 1 } }]); // the one that the page shows
+		});
+	return all.values();
+}
+const next = (v) => v.next, reply = (v) => v.recent[0].said;
+for (const [screen, viewport] of Object.entries(walls))
+	await it(`${screen}: in German nothing that the station says is cut, and nothing lies on anything else`, async () => {
+		const page = await open(viewport), out = [];
+		for (const [name, v] of screen === '1024x600' ? shown(next, reply) : shown(next)) {
+			await show(page, v, 30);
+			const smaller = (await page.evaluate(() => document.documentElement.dataset.gone)).includes('type');
+			const found = wrongs(await page.evaluate(measure), name).filter((w) => !(smaller && least.test(w)));
+			if (await page.evaluate(() => [...document.getElementById('next').childNodes].some((n) => n.nodeType === Node.TEXT_NODE && /^[,;:.)]/.test(n.data))))
+				found.push(`${name}: a line may begin with the stop behind a card`);
+			out.push(...found);
+			if (found.length)
+				await page.screenshot({ path: `${pictures}/${name.replace(/\W+/g, '-')}-${screen}-de.png` });
+		}
+		assert.deepEqual(page.faults, []);
+		await page.close();
+		assert.deepEqual(out, []);
+	});
 
 // Words without one letter that is not English.
 const english = (texts) => texts.filter((t) => /[a-z]{2}/i.test(t) && !/[\u00c0-\u024f]/.test(t));
@@ -95,9 +139,8 @@ await it('hands, feet and the order of digits stand as they are where words go f
 
 // The whole station behind the page: what it says to stores and at an auditor's desk comes in its language as well.
 const settings = (language) => `[site]\nletters = BC\nname = Example Hospital\nlanguage = ${language}\n[room 1]\nname = Theatre 1\n[room 8]\nname = Desk 8\nkind = audit\n[room 9]\nname = Stores 9\nkind = stores\n[board]\nstart = yes\nport = 0\n`;
-const words = process.env.BANDTALLY_WORDS, folders = { xx: words, he: words, de: join(bin, '../words') };
 async function speaking(language) {
-	const whole = new Whole(settings(language), folders[language]);
+	const whole = new Whole(settings(language));
 	await whole.start();
 	whole.tool('catalogue', 'import', join(source, 'config/catalogue.csv'));
 	whole.tool('staff', 'add', 'practitioner', 'STORES-1');
@@ -153,4 +196,5 @@ for (const language of Object.keys(directions)) {
 
 await b.close();
 await station.end();
+rmSync(folder, { recursive: true });
 end();

@@ -13,12 +13,12 @@ export const source = join(dirname(fileURLToPath(import.meta.url)), '../..');
 export class Whole {
 	log = '';
 
-	constructor(settings, words = '') {
+	constructor(settings) {
 		for (const program of ['bandtallyd', 'bandtally', 'bandtally-board', 'bandtally-print'])
 			if (!existsSync(join(bin, program)))
 				skip(`${program} is not built in ${bin}`);
 		this.folder = mkdtempSync(join(tmpdir(), 'board-'));
-		this.env = { ...process.env, PATH: `${bin}:${process.env.PATH}`, ...(words && { BANDTALLY_WORDS: words }) };
+		this.env = { ...process.env, PATH: `${bin}:${process.env.PATH}` };
 		writeFileSync(join(this.folder, 'station.ini'), settings);
 	}
 

@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/clock.h"
+#include "boards.h"
 #include "code/own-codes.h"
 #include "count/rule.h"
 #include "decide/decide.h"
@@ -89,6 +90,7 @@ void play_keep(struct play *p, struct event e)
 	tell_event(p, &e);
 	if (station_apply(&p->st, &e) < 0)
 		play_die("an event does not apply", event_name(e.kind));
+	day_take(&p->day, &e);
 	if (e.kind == EV_ITEM_USED && p->n_used < 64) {
 		snprintf(p->used[p->n_used].identity, IDENTITY_MAX, "%s", e.thing.identity);
 		p->used[p->n_used].case_no = e.case_no;
@@ -135,9 +137,14 @@ static void look_up_slip(struct play *p, struct input *in)
 	                  in->proof == play_proof(in->number, in->copy);
 }
 
+const char *play_verdict_name(enum verdict verdict)
+{
+	static const char *const names[] = {"accepted", "refused", "question"};
+	return names[verdict];
+}
+
 static void carry_out(struct play *p, struct input *in)
 {
-	static const char *const verdicts[] = {"accepted", "refused", "question"};
 	for (int i = 0; in->thing.identity[0] && i < p->n_used; i++)
 		if (strcmp(p->used[i].identity, in->thing.identity) == 0) {
 			in->known.used_in = p->used[i].case_no;
@@ -148,8 +155,8 @@ static void carry_out(struct play *p, struct input *in)
 	decide(&p->st, in, &p->out);
 	reads_note(&p->reads, in, p->out.reply.verdict);
 	if (in->act != ACT_TICK || p->out.reply.said[0])
-		buf_printf(&p->said, "%s: %s\nnext: %s\n", verdicts[p->out.reply.verdict], p->out.reply.said,
-		           p->out.reply.next.words);
+		buf_printf(&p->said, "%s: %s\nnext: %s\n", play_verdict_name(p->out.reply.verdict),
+		           p->out.reply.said, p->out.reply.next.words);
 	for (int i = 0; i < p->out.count; i++) {
 		struct event *e = &p->out.events[i];
 		if (e->kind == EV_SLIP_QUEUED)
@@ -157,6 +164,8 @@ static void carry_out(struct play *p, struct input *in)
 		play_keep(p, *e);
 	}
 	print(p, p->out.events, p->out.count);
+	if (p->boards && p->out.reply.said[0])
+		json_array_append_new(p->boards, board_shown(p));
 	play_put_on_paper(p);
 	uint32_t broken = rule_check_all(&p->st);
 	for (int i = 0; i < p->st.n_rooms; i++)

@@ -6,6 +6,7 @@
 #include "base/json.h"
 #include "decide/outcome.h"
 #include "decide/reads.h"
+#include "tell/day.h"
 
 struct play {
 	struct station st;
@@ -15,7 +16,9 @@ struct play {
 	struct event *events; /* all so far: number n is the n-th */
 	int n_events, events_room;
 	json_t *printed;                 /* slips.h */
-	const struct language *language; /* of the slips; NULL English */
+	json_t *boards;                  /* what the board of the room shows behind each scan (boards.h); NULL not wanted */
+	struct day day;
+	const struct language *language; /* of slips and boards; NULL English */
 	struct reads reads;
 	int printer_off;
 	struct buf said;
@@ -30,6 +33,8 @@ struct play {
 	int n_batch;
 	int entering; /* further held scans follow */
 };
+
+const char *play_verdict_name(enum verdict verdict);
 
 /* Says it and ends the program. */
 _Noreturn void play_die(const char *what, const char *why);

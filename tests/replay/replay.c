@@ -4,6 +4,7 @@
  * expectations, and NAME.slips beside NAME.t: what each slip says that the script prints, made at its event, and then
  * each case that is still open; in UTC, and what is otherwise where the clocks change in April and September. Both are
  * there whole, so a script is played twice.
+ * `replay --spoken LANGUAGE FOLDER FILE…` writes papers and boards in a language.
  * `replay [--update] --samples FOLDER SCRIPTS` holds the slips among labels/samples to what the scripts print (samples.h).
  */
 #include <errno.h>
@@ -41,6 +42,7 @@ static void add_folded(struct buf *whole, const char *lines)
 struct played {
 	struct buf script; /* with what the station says now */
 	json_t *printed;
+	json_t *boards;
 };
 
 static const char *folder_of(const char *path, char *out, size_t size)
@@ -102,13 +104,15 @@ static struct played play(const char *path, const char *zone, const struct langu
 	tzset();
 	p.printed = json_array();
 	play_set_up(&p, folder_of(path, folder, sizeof folder));
+	if (language)
+		p.boards = json_array();
 	play_file(&p, path, &whole);
 	play_print_open_cases(&p);
 	buf_free(&p.said);
 	buf_free(&p.known);
 	free(p.events);
 	station_deinit(&p.st);
-	return (struct played){whole, p.printed};
+	return (struct played){whole, p.printed, p.boards};
 }
 
 static struct buf read_file(const char *path)
@@ -188,11 +192,17 @@ static int hold_samples(const char *folder, const char *scripts, int update)
 	return bad;
 }
 
-/* Each document that the script prints, in a language, for the tests of papers: FOLDER/SCRIPT-N.json. */
-static void put_documents(const char *folder, const char *script, const struct language *language)
+/* In a language, for the tests of papers and of the board: each document that the script prints, FOLDER/SCRIPT-N.json, and
+ * what the board shows behind each of its scans, FOLDER/SCRIPT.boards. */
+static void put_spoken(const char *folder, const char *script, const struct language *language)
 {
 	struct played played = play(script, "UTC", language);
 	const char *name = strrchr(script, '/');
+	char boards[512];
+	snprintf(boards, sizeof boards, "%s/%s.boards", folder, name ? name + 1 : script);
+	if (json_dump_file(played.boards, boards, 0) < 0)
+		play_die(boards, strerror(errno));
+	json_decref(played.boards);
 	for (size_t i = 0; i < json_array_size(played.printed); i++) {
 		char path[512];
 		json_t *document =
@@ -218,7 +228,7 @@ static int speak(int count, char **argv)
 	if (!language)
 		play_die("no such language", argv[0]);
 	for (int i = 2; i < count; i++)
-		put_documents(argv[1], argv[i], language);
+		put_spoken(argv[1], argv[i], language);
 	languages_free(&all);
 	return 0;
 }

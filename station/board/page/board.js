@@ -66,12 +66,13 @@ function drawStrip(v, bad) {
 	say($('hour'), v ? hour(v.at_ms + passed(), v.utc_min ?? 0) : '');
 }
 
-// What is to be scanned is drawn as the printed card that it is.
+// What is to be scanned is drawn as the printed card that it is. A comma behind it begins no line.
 function strong(text, cards) {
 	if (!cards.length)
 		return [text];
 	const names = [...cards].sort((a, b) => b.length - a.length).map((c) => c.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-	return text.replace(/\.$/, (stop) => (cards.some((c) => text.endsWith(c + stop)) ? '' : stop)).split(new RegExp(`(?<![\\p{L}\\d])(${names.join('|')})(?![\\p{L}\\d])`, 'u')).map((x, i) => (i % 2 ? el('b', { class: 'card' }, x) : x));
+	const parts = text.replace(/\.$/, (stop) => (cards.some((c) => text.endsWith(c + stop)) ? '' : stop)).split(new RegExp(`(?<![\\p{L}\\d])(${names.join('|')})(?![\\p{L}\\d])([,;:.)]*)`, 'u'));
+	return parts.map((x, i) => (i % 3 === 1 ? el('span', { class: 'whole' }, el('b', { class: 'card' }, x), parts[i + 1]) : i % 3 ? '' : x));
 }
 
 // The case that ended here last, until its slip is in somebody's hand.
@@ -87,7 +88,7 @@ function nextParts(v, bad) {
 	if (bad)
 		return [bad];
 	if (!searches(v))
-		return strong(v.next, cardsOf(v));
+		return strong(v.next, [...cardsOf(v), ...v.deeds.map((d) => d.then).filter(Boolean)]);
 	const at = stepsOf(v);
 	return [shape('here'), t('step', { n: at + 1, step: v.search[at].text })];
 }
@@ -132,9 +133,8 @@ function drawNow(v, bad) {
 	drawSaid(v, bad, last);
 	$('done').hidden = !end;
 	say($('done'), end ? t(`ended-${end.outcome}`, { case: end.case, time: end.at }) : '');
-	const parts = nextParts(v, bad), named = parts.filter((p) => p.className === 'card').map((p) => p.textContent);
-	put($('next'), ...parts);
-	put($('cards'), ...(bad ? [] : cardNodes(v, named)));
+	put($('next'), ...nextParts(v, bad));
+	put($('cards'), ...(bad ? [] : cardNodes(v, [...$('next').querySelectorAll('.card')].map((c) => c.textContent))));
 	$('cards').classList.toggle('deeds', !bad && searches(v));
 	put($('on'), ...(clocks.length === 1 ? onParts(clocks[0]) : []));
 }

@@ -16,10 +16,10 @@ function overflows() {
 	return $('main').scrollHeight > $('main').clientHeight + 1;
 }
 
-// Its head, what must stand, and one further line.
+// Its head, what must stand, and one further line; or that it is empty.
 function least(box) {
 	const high = (e) => e?.offsetHeight ?? 0, lines = [...box.querySelectorAll('tbody > tr:not(.pinned)')].map(high);
-	return high(box.querySelector('thead, h2')) + [...box.querySelectorAll('tr.pinned')].reduce((sum, e) => sum + high(e), 0) + Math.max(0, ...lines);
+	return high(box.querySelector('thead, h2, .empty')) + [...box.querySelectorAll('tr.pinned')].reduce((sum, e) => sum + high(e), 0) + Math.max(0, ...lines);
 }
 
 // All of that while something else can go, half of it once the drawing has gone, then the least.

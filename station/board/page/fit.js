@@ -3,11 +3,11 @@
 import { $, deep } from './dom.js';
 
 // In this order; each stays gone for the ones after it.
-const GIVE_WAY = ['intended', 'agreed', 'cards', 'team', 'since', 'notes-turn', 'old-reply', 'figure', 'notes', 'next', 'shout', 'clocks', 'sheet', 'faults', 'type'];
+const GIVE_WAY = ['words-of-buttons', 'intended', 'agreed', 'cards', 'team', 'since', 'notes-turn', 'old-reply', 'figure', 'notes', 'next', 'shout', 'clocks', 'sheet', 'faults', 'type'];
 const ORDERS = {
-	idle: ['intended', 'sheet', 'notes-turn', 'old-reply', 'next', 'shout', 'notes', 'faults', 'type'],
-	search: ['agreed', 'notes-turn', 'cards', 'notes', 'old-reply', 'figure', 'sheet', 'shout', 'next', 'faults', 'type'],
-	points: ['agreed', 'cards', 'team', 'notes-turn', 'old-reply', 'next', 'figure', 'notes', 'sheet', 'faults', 'type'], // they are what is to be read
+	idle: ['words-of-buttons', 'intended', 'sheet', 'notes-turn', 'old-reply', 'next', 'shout', 'notes', 'faults', 'type'],
+	search: ['words-of-buttons', 'agreed', 'notes-turn', 'cards', 'notes', 'old-reply', 'figure', 'sheet', 'shout', 'next', 'faults', 'type'],
+	points: ['words-of-buttons', 'agreed', 'cards', 'team', 'notes-turn', 'old-reply', 'next', 'figure', 'notes', 'sheet', 'faults', 'type'], // they are what is to be read
 };
 // How much of the sheet is to be seen before what is less needed stands beside it.
 const MOST_MM = { points: 190, search: 30, count: 112, case: 112, idle: 112 };

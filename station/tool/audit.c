@@ -130,6 +130,18 @@ static void say_verified(const struct verified *v, const char *keys_from)
 		       v->sealed_to, v->events - v->sealed_to - (v->sealed_to > 0));
 }
 
+/* Whoever could write to the file could cut off its end: that only something kept elsewhere shows. */
+static void say_outcome(int bad, int compared)
+{
+	if (bad)
+		printf("NOT whole: look at what is named above; keep this file as it is, and a copy of it\n");
+	else if (compared)
+		printf("The record is whole, and holds what was kept elsewhere.\n");
+	else
+		printf("The record is whole as far as it goes. Whether its end was cut off shows what is kept elsewhere: "
+		       "give it the slips (--slips), or a head that was noted (--head).\n");
+}
+
 /* 0 it fits, 1 it does not, or a negative errno. */
 static int verify_head(struct record *r, const char *file, struct error *e)
 {
@@ -198,6 +210,7 @@ static int audit_verify(const struct words *w)
 	if (n < 0)
 		return client_fail(&e);
 	say_verified(&v, how.keys ? from : NULL);
+	say_outcome(bad, words_value(w, options, "slips") || words_value(w, options, "head"));
 	return bad ? EXIT_FAILED : EXIT_OK;
 }
 

@@ -44,6 +44,7 @@ harmless=$(add_event '{"boot":1,"boot_ms":5,"kind":"refused","room":-5,"v":1,"wa
 start
 bt status | grep -q 'DO NOT TRUST' && fail 'a refusal that cannot be read changes nothing'
 expect 1 "event $harmless: its text cannot be read" bt audit verify
+expect 1 'NOT whole' bt audit verify
 stop
 line=$(add_event '{"boot":1,"boot_ms":5,"kind":"line-set","line":{"codes":["09506000134352"],"contents":{},"identity":"none","key":"BAND-M","marked":1,"name":"band","per_pack":1,"role":"tourniquet","visible":1},"v":1,"wall_ms":6}')
 expect 1 "event $line (line-set) could not be followed" check
@@ -123,6 +124,7 @@ expect 0 'DO NOT TRUST' bt sheet
 bt scan "$new" >/dev/null
 expect 0 'DO NOT TRUST' bt status
 expect 0 'numbered without a gap' bt audit verify
+expect 0 'whole as far as it goes' bt audit verify
 stop
 expect 1 'record-damaged-' check
 start

@@ -160,6 +160,7 @@ PY
 change nothing
 verify >"$root/out" 2>&1 || fail "an unchanged record: $(cat "$root/out")"
 verify --each-seal --slips "$root/slips" >"$root/out" 2>&1 || fail "unchanged, with slips: $(cat "$root/out")"
+grep -q 'whole, and holds what was kept elsewhere' "$root/out" || fail "unchanged, with slips: $(cat "$root/out")"
 grep -q '3 of 3 slips signed and held' "$root/out" || fail "slips were not looked at: $(cat "$root/out")"
 slips >"$root/out" || fail "its slips: $(cat "$root/out")"
 bt audit slip "$(head -n 1 "$root/slips")" >"$root/out" || fail "one slip: $(cat "$root/out")"

@@ -2,7 +2,7 @@
  *
  * The file (base/csv.h) has the columns
  *   name,kind,number,registered
- * kind: practitioner, surgeon or charge; registered: yes or no; number: that of the badge, or nothing for a new one, which
+ * kind: practitioner, surgeon or nurse-in-charge; registered: yes or no; number: that of the badge, or nothing for a new one, which
  * is then given the next. It is the whole list: whoever is not in it has left, and is withdrawn. Somebody who was
  * withdrawn and stands in it with that number has come back. Pure, and the same for a preview.
  */

@@ -61,7 +61,7 @@ const char *staff_name(const struct staff *s, int32_t number)
 }
 
 static const char *const kind_names[] = {
-    [STAFF_PRACTITIONER] = "practitioner", [STAFF_SURGEON] = "surgeon", [STAFF_CHARGE] = "charge"};
+    [STAFF_PRACTITIONER] = "practitioner", [STAFF_SURGEON] = "surgeon", [STAFF_CHARGE] = "nurse-in-charge"};
 
 const char *staff_kind_name(enum staff_kind kind)
 {
@@ -73,7 +73,7 @@ int staff_kind_from_name(const char *name)
 	for (int k = STAFF_PRACTITIONER; k <= STAFF_CHARGE; k++)
 		if (strcmp(kind_names[k], name) == 0)
 			return k;
-	return -EINVAL;
+	return strcmp(name, "charge") == 0 ? STAFF_CHARGE : -EINVAL; /* as earlier lists have it */
 }
 
 enum team_place team_place_of(const struct team *t, int32_t number)

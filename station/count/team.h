@@ -33,7 +33,7 @@ int staff_set(struct staff *s, const struct person *p); /* adds or replaces by n
 const struct person *staff_find(const struct staff *s, int32_t number); /* NULL when unknown */
 const char *staff_name(const struct staff *s, int32_t number);          /* "badge unknown" when unknown */
 
-const char *staff_kind_name(enum staff_kind kind); /* "practitioner", "surgeon", "charge" */
+const char *staff_kind_name(enum staff_kind kind); /* "practitioner", "surgeon", "nurse-in-charge" */
 int staff_kind_from_name(const char *name);        /* enum staff_kind, or -EINVAL */
 
 enum team_place team_place_of(const struct team *t, int32_t number); /* 0 when not here */

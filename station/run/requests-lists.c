@@ -54,7 +54,7 @@ json_t *request_staff(struct client *c, const json_t *q)
 		return answer_no(e.text);
 	if (ev.staff.kind < STAFF_PRACTITIONER || ev.staff.kind > STAFF_CHARGE)
 		return answer_no(
-		    "the badge was not added: its kind must be practitioner, surgeon or charge: give "
+		    "the badge was not added: its kind must be practitioner, surgeon or nurse-in-charge: give "
 		    "one of them");
 	for (size_t i = 0; !ev.staff.number && i <= c->d->core.station.staff.count; i++) {
 		int32_t highest = 0;

@@ -103,7 +103,7 @@ int tool_catalogue(int argc, char **argv)
 
 static const char staff_options[] = "registered number= json preview";
 static const char staff_usage[] =
-    "usage: bandtally staff add [--registered] [--number N] practitioner|surgeon|charge NAME\n"
+    "usage: bandtally staff add [--registered] [--number N] practitioner|surgeon|nurse-in-charge NAME\n"
     "       bandtally staff list [--json]\n"
     "       bandtally staff withdraw NUMBER\n"
     "       bandtally staff import [--preview] [--json] FILE\n"
@@ -148,7 +148,7 @@ static int staff_add(const struct words *w)
 	if (kind < 0) {
 		fprintf(
 		    stderr,
-		    "bandtally: '%.40s' is no kind of badge: it must be practitioner, surgeon or charge: see "
+		    "bandtally: '%.40s' is no kind of badge: it must be practitioner, surgeon or nurse-in-charge: see "
 		    "below\n%s",
 		    w->rest[1], staff_usage);
 		return EXIT_USAGE;

@@ -63,7 +63,7 @@ sed '/^SWAB/d' "$root/export.csv" | sed 's/^TRAY-HAND\(.*\)NEEDLE\*3/TRAY-HAND\1
 expect 1 "'TRAY-HAND' holds 'SWAB-5', which is not in this file" bt catalogue import --whole "$root/tray.csv"
 
 # Staff: the list is the whole.
-printf 'name,kind,number,registered\nSTORES-1,practitioner,,yes\nSTORES-2,practitioner,,no\nCHARGE-3,charge,,yes\n' >"$root/staff.csv"
+printf 'name,kind,number,registered\nSTORES-1,practitioner,,yes\nSTORES-2,practitioner,,no\nCHARGE-3,nurse-in-charge,,yes\n' >"$root/staff.csv"
 expect 0 '3 people read and none taken: 3 added' bt staff import --preview "$root/staff.csv"
 [ -z "$(bt staff list)" ] || fail 'a preview took people'
 expect 0 '3 people taken: 3 added' bt staff import "$root/staff.csv"

@@ -47,7 +47,7 @@ static void who_is_not_in_the_list_is_withdrawn(void **state)
 	struct staff_import im;
 	(void)state;
 	if (begin(&im, HEAD "1,SCRUB-1,practitioner,yes\n3,SURG-30,surgeon,yes\n,NEW-A,charge,\n"
-	                    "7,OLD-7,charge,no\n,NEW-B,practitioner,yes\n") < 0)
+	                    "7,OLD-7,nurse-in-charge,no\n,NEW-B,practitioner,yes\n") < 0)
 		fail_msg("%s", e.text);
 	static const struct {
 		enum person_change_kind kind;

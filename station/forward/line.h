@@ -5,7 +5,7 @@
  *                     "server":id,"timeline":t}}
  *        who it is and how far its record has come; up to which version it has the hospital's lists; the last event that it was
  *        told is kept, and where (0 and "" none). First, and whenever its incarnation is another.
- *   {"event":TEXT,"hash":HEX,"seq":s}   one event: TEXT as the record has it, to the byte, and not a space besides. In order.
+ *   {"event":TEXT,"hash":HEX,"seq":s}   one event (base/event-line.h). In order.
  *   {"gone":{"after":s,"to":t,"hash":HEX}}   in the place of events that left its record for an archive: HEX is of t, and nothing
  *                                further comes until it is wanted
  *   {"hashes":[[seq,hex],…]}     of the events that were asked for, at most HASHES_MAX
@@ -23,20 +23,8 @@
 #ifndef BANDTALLY_FORWARD_LINE_H
 #define BANDTALLY_FORWARD_LINE_H
 
-#include <stddef.h>
-#include <stdint.h>
+#include "base/event-line.h"
 
 #define HASHES_MAX 30
-#define LINE_HASH 64 /* letters of a hash in hex */
-
-struct line_event { /* borrowed from the line */
-	const char *text, *hash;
-	size_t size; /* of the text */
-	int64_t seq;
-};
-
-/* 1 where the line is an event, 0 where it is another one. Nothing of the text is read: its hash is checked by whoever keeps
- * it. */
-int line_event(const char *line, size_t size, struct line_event *out);
 
 #endif

@@ -1,4 +1,4 @@
-#include "forward/line.h"
+#include "base/event-line.h"
 
 #include <string.h>
 

@@ -80,11 +80,18 @@ static enum saying badge_saying(int place, int single)
 	return SAY_DEED_BADGE_ANY;
 }
 
+int deed_card_behind(const struct deed *d)
+{
+	if (d->kind == DEED_DIGIT && d->truth == TRUTH_OFF)
+		return CARD_OFF;
+	return d->then > 0 ? d->then : 0;
+}
+
 static enum saying digit_card_saying(const struct deed *d)
 {
 	if (d->truth == TRUTH_OTHER_DIGIT)
 		return SAY_DEED_RIGHT_CARD;
-	if (d->truth == TRUTH_OFF)
+	if (deed_card_behind(d) == CARD_OFF)
 		return SAY_DEED_CARD_THEN_OFF;
 	if (d->truth == TRUTH_ON_A_DIGIT)
 		return SAY_DEED_DIGIT_CARD;

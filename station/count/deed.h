@@ -174,6 +174,7 @@ void next_word(struct next *n, const struct sheet *s, int32_t idle_last);
 /* The whole sentence in a language, as the board shows it. */
 void next_words_in(const struct next *n, const struct language *language, char out[NEXT_MAX]);
 
+int deed_card_behind(const struct deed *d); /* the card (enum own_card) that is scanned behind it; 0 none */
 const char *deed_kind_name(enum deed_kind kind); /* "card", "digit", … */
 const char *truth_name(enum truth truth);        /* "not-there", … */
 enum saying truth_saying(enum truth truth);      /* the words behind the deed, or SAY_NONE */

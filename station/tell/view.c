@@ -297,8 +297,8 @@ json_t *view_deeds(const struct next *next, const struct language *l)
 		put(o, "words", saying_text_in(l, truth_saying((enum truth)d->truth)));
 		if (d->kind == DEED_CARD)
 			put(o, "card", card_name(l, d->n));
-		if (d->then > 0)
-			put(o, "then", card_name(l, d->then));
+		if (deed_card_behind(d))
+			put(o, "then", card_name(l, deed_card_behind(d)));
 		if (d->kind == DEED_BADGE)
 			put(o, "place", d->n ? place_name((enum team_place)d->n) : "");
 		if (d->digit)

@@ -59,7 +59,8 @@ export const status = (more = {}) => ({
 const onIndex = digit(2, 'right index finger', 'on', { stretch_ms: min(12), next_reminder_min: 20, forceps: true, marked: true });
 const bothOn = [tourniquet('on', { digit: 2 }), forceps('on', { digit: 2 })];
 const agreed = ['initial', 'final'].map((count, i) => ({ count, at: ['10:10', '10:40'][i], field: 'SCRUB-1', circulating: 'CIRC-2', recorded: 'CIRC-2' }));
-const offUndo = cards('OFF', 'FORCEPS MOVED', 'HANDOVER', 'UNDO');
+const whenOff = { cards: [], deeds: [{ kind: 'digit', truth: 'off', words: '', digit: '', then: 'OFF' }] };
+const shownOrNot = cards('INTACT', 'CUT AND COMPLETE', 'PIECES MISSING', 'NO');
 
 const now_ms = 1795602240000, day_ms = 86400000;
 const slipsOf = (...cases) => cases.map((c, i) => ({ number: 1000 + c, case: c, room: 1, copy: 1, kind: i % 2 ? 'discrepancy' : 'reconciliation', state: 'sent', since_ms: now_ms - (42 - c) * day_ms }));
@@ -69,85 +70,85 @@ export const scenes = {
 	idle: view({ case: null, next: 'Next patient: scan NEW CASE.', cards: cards('NEW CASE'), team: [] }),
 	'idle-slip': view({
 		case: null, team: [], cards: cards('NEW CASE'),
-		next: 'When the paper is in your hand: scan the code on the slip. Next patient: scan NEW CASE.',
+		next: 'The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.',
 		ended: { case: 41, outcome: 'reconciled', at: '10:43', ago_ms: 8000 },
 		slips: [{ number: 1043, case: 41, room: 1, copy: 1, kind: 'reconciliation', state: 'reported done', since_ms: 1795602230000 }], owed: [{ case: 38, since_ms: 1795602240000 - 12 * 86400000 }],
 		recent: [scan(8000, 'accepted', 'Case 41 ended reconciled. Finger tourniquet, ring, medium: 1 of 1 shown intact. Seen bare: right index finger.')],
 	}),
 	'counting-in': view({
-		next: 'Scan further packs and instruments. When both have counted aloud: scan the circulating badge.', cards: cards('ADD', 'HANDOVER', 'UNDO'),
+		next: 'Count in: scan each pack and instrument; the circulating badge when both have counted aloud.', cards: [],
 		items: [tourniquet('here'), forceps('here')],
 		recent: [scan(4000, 'accepted', 'Counted in: Artery forceps. It bears no number of its own: the station cannot tell it from another.'), scan(19000, 'accepted', 'Counted in: Finger tourniquet, ring, medium (lot L2207, expires 30 Apr 2028).')],
 	}, { initial_agreed: false }),
 	refused: view({
-		next: 'Scan each pack and instrument as it is counted in.', cards: cards('ADD', 'HANDOVER', 'UNDO'),
+		next: 'Count in: scan each pack and instrument; CANCEL if there is no operation.', cards: cards('CANCEL'),
 		recent: [scan(1000, 'refused', 'Not counted in: Finger tourniquet, ring, medium expired on 31 Oct 2026: take it off the field and use another. If it is already on the digit, scan UNLISTED TOURNIQUET.')],
 	}, { initial_agreed: false }),
 	on: view({
-		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo, items: bothOn, digits: [onIndex],
+		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', ...whenOff, items: bothOn, digits: [onIndex],
 		recent: [scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	question: view({
-		next: 'Right index finger: Is it off? If it is, scan OFF; NO if it is still on.', question: 'off', asked_digit: 2, cards: cards('OFF', 'ADD', 'NO'), items: bothOn, digits: [onIndex],
+		next: 'Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.', question: 'off', asked_digit: 2, cards: cards('OFF', 'NO', 'ADD'), items: bothOn, digits: [onIndex],
 		recent: [scan(2000, 'question', 'Tourniquet on the right index finger for 12 min.'), scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	'maybe-on': view({
-		next: 'Left great (big) toe: Is a tourniquet on it now? Scan YES or NO.', question: 'is-on', asked_digit: 16, cards: cards('YES', 'NO'),
+		next: 'Left great (big) toe: Is a tourniquet on it now? Scan YES; NO if none is on it.', question: 'is-on', asked_digit: 16, cards: cards('YES', 'NO'),
 		items: [tourniquet('here')], digits: [digit(16, 'left great (big) toe', 'maybe-on', { stretch_ms: 70000 })],
 		debts: [debt('on')], recent: [scan(70000, 'question', 'Is a tourniquet on it now? Scan YES or NO.')],
 	}),
 	'debts-faults': view({
-		next: 'Still to do: the initial count was not agreed before the tourniquet went on: agree it aloud now.', cards: offUndo, items: bothOn, digits: [{ ...onIndex, gap: true }],
+		next: 'Still to do: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.', cards: [], items: bothOn, digits: [{ ...onIndex, gap: true }],
 		debts: [debt('count', true), debt('listing')],
 		faults: ['Scanner hall-1 of Theatre 1: it was unplugged: plug it in, or scan THIS ROOM with another'], suspended_case: 40,
 		recent: [scan(45000, 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}, { initial_agreed: false }),
 	reminder: view({
-		next: 'Tourniquet on the right index finger for 21 min. Tell the surgeon, then: scan a badge.', cards: offUndo, items: bothOn,
+		next: 'Tourniquet on the right index finger for 21 min. Tell the surgeon, then: scan a badge.', cards: [], items: bothOn,
 		digits: [{ ...onIndex, stretch_ms: min(21), reminded: true, next_reminder_min: 30 }], recent: [scan(min(21), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	elsewhere: view({
-		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo, items: bothOn, digits: [onIndex],
+		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', ...whenOff, items: bothOn, digits: [onIndex],
 		elsewhere: [{ room: 3, text: 'Bay 3: left ring finger 41 min, no scan since 02:10' }],
 		clock: 'The wall clock is wrong: 25 Nov 2026 07:16, though the record reaches to 25 Nov 2026 10:01. Read expiry dates aloud; have the clock set.',
 		recent: [scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	'two-digits': view({
-		next: 'When a tourniquet is off: scan its digit card, then OFF. On: right index finger, left ring finger.', cards: offUndo,
+		next: 'On: right index finger and left ring finger. When one is off: scan its digit card, then OFF.', ...whenOff,
 		items: [...bothOn, item(3, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: 9 })],
 		digits: [onIndex, digit(9, 'left ring finger', 'on', { stretch_ms: min(3) })], recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
 	}),
 	'many-digits': view({
-		next: 'When a tourniquet is off: scan its digit card, then OFF. On: right index finger, right middle finger, left ring finger, left great (big) toe.', cards: offUndo,
+		next: 'On: right index finger, right middle finger, left ring finger and left great (big) toe. When one is off: scan its digit card, then OFF.', ...whenOff,
 		items: [2, 3, 9, 14, 16].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: d })),
 		digits: [digit(2, 'right index finger', 'on', { stretch_ms: min(12) }), digit(3, 'right middle finger', 'on', { stretch_ms: min(2880) }), digit(9, 'left ring finger', 'on', { stretch_ms: min(3) }), digit(14, 'right fourth toe', 'off', { total_ms: min(31) }), digit(16, 'left great (big) toe', 'on', { stretch_ms: min(7), forceps: true })],
 		recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
 	}),
 	'two-beside': view({
-		next: 'When a tourniquet is off: scan its digit card, then OFF. On: right ring finger, right little finger.', cards: offUndo,
+		next: 'On: right ring finger and right little finger. When one is off: scan its digit card, then OFF.', ...whenOff,
 		items: [4, 5].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: d })),
 		digits: [digit(4, 'right ring finger', 'on', { stretch_ms: min(112), forceps: true }), digit(5, 'right little finger', 'on', { stretch_ms: min(98) })],
 		recent: [scan(min(98), 'accepted', 'Tourniquet on, right little finger, from 10:21; no forceps. The clock runs.')],
 	}),
 	off: view({
-		next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'HANDOVER', 'UNDO'),
+		next: 'Before the dressing: scan FINAL COUNT.', cards: cards('FINAL COUNT'),
 		items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })],
 		recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')],
 	}),
 	'final-count': view({
-		next: 'Show the Finger tourniquet, ring, medium: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.', asked_item: 1,
-		cards: cards('INTACT', 'CUT AND COMPLETE', 'PIECES MISSING', 'NO', 'INTERRUPTED', 'UNDO'),
+		next: 'Show the Finger tourniquet, ring, medium: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.', asked_item: 1,
+		cards: shownOrNot,
 		items: [tourniquet('off', { digit: 2 }), forceps('accounted', { shown: 1 }), item(3, 'Scalpel handle no. 3', 'other', 'here', { pieces: 2, shown: 1 })],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Final count, line by line.')],
 	}, { final: 'asking' }),
 	look: view({
-		next: 'Look at the bare right index finger before the dressing, then scan its digit card.', cards: cards('DRESSING ALREADY ON', 'UNDO'),
+		next: 'Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.', cards: cards('NO'),
 		items: [tourniquet('accounted', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted', { shown: 1 })],
 		agreed, digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.')],
 	}, { final: 'agreed' }),
 	recount: view({
-		next: 'Show the Finger tourniquet, ring, medium: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there.', asked_item: 1,
-		cards: cards('INTACT', 'CUT AND COMPLETE', 'PIECES MISSING', 'NO', 'INTERRUPTED', 'UNDO'),
+		next: 'Show the Finger tourniquet, ring, medium: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.', asked_item: 1,
+		cards: shownOrNot,
 		items: [tourniquet('off', { digit: 2 }), forceps('here')], search: search(1),
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(2000, 'accepted', 'Counting again, line by line.')],
 		slips: [{ number: 1044, case: 41, room: 1, copy: 1, kind: 'discrepancy', state: 'sent' }],
@@ -159,12 +160,12 @@ export const scenes = {
 		recent: [scan(2000, 'question', 'Left thumb seen bare at 10:41.')],
 	}, { single: true, final: 'agreed' }),
 	'sign-out': view({
-		next: 'Read the sign-out points aloud. If all are so, scan the surgeon\'s badge; if one is not, NO.', cards: cards('UNDO'),
+		next: 'Read the sign-out points aloud: scan the surgeon\'s badge if all are true; NO if one is not.', cards: cards('NO'),
 		items: [tourniquet('accounted', { digit: 2, shown: 1, condition: 'intact' }), forceps('accounted', { shown: 1 })],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), seen_bare: true })], recent: [scan(2000, 'accepted', 'right index finger seen bare at 10:41.')],
 	}, { final: 'agreed', sign_out: true }),
 	'sign-out-no': view({
-		next: 'Sign-out held: point 3 is NO. Resolve it, then scan the surgeon\'s badge.', cards: cards('UNDO'),
+		next: 'Sign-out held: point 3 is NO. When it is resolved, the sign-out begins again: scan the surgeon\'s badge if all are true; NO if one is not.', cards: cards('NO'),
 		items: [tourniquet('accounted', { digit: 2, shown: 1, condition: 'intact' })], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), seen_bare: true })],
 		recent: [scan(2000, 'accepted', 'Sign-out held at point 3: Each specimen is labelled with the patient\'s name, or there is none.')],
 	}, { final: 'agreed', sign_out: true, points_yes: 2, point_no: 3 }),
@@ -176,7 +177,7 @@ export const scenes = {
 		slips: [{ number: 1044, case: 41, room: 1, copy: 1, kind: 'discrepancy', state: 'sent' }],
 	}, { final: 'asking', discrepancy: true }),
 	'full-sheet': view({
-		next: 'When the tourniquet is on: scan the digit card.', cards: cards('ADD', 'FINAL COUNT', 'HANDOVER', 'UNDO'),
+		next: 'When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.', cards: cards('FINAL COUNT'),
 		items: [tourniquet('here'), ...['Artery forceps', 'Scalpel handle no. 3', 'Toothed forceps', 'Iris scissors', 'Needle holder', 'Skin hook, double', 'Towel clip', 'Gauze swab 10 × 10 cm', 'Suture needle 5-0', 'Suture needle 6-0', 'Bipolar tip'].map((n, i) => item(i + 2, n, 'other', i % 4 === 3 ? 'accounted' : 'here', { pieces: i === 7 ? 20 : 1 + (i % 3), dropped: i === 4, added: i === 9, shown: i === 1 ? 1 : 0 })),
 			item(20, 'Gauze swab 10 × 10 cm', 'other', 'isolated', { pieces: 5 }), item(21, 'Finger tourniquet, ring, small', 'tourniquet', 'returned'), item(22, 'Nail elevator', 'other', 'extra')],
 		recent: [scan(2000, 'accepted', 'Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.')],
@@ -184,7 +185,7 @@ export const scenes = {
 	alone: view({
 		agreed: [{ count: 'initial', at: '10:11', field: 'OPERATOR-4', circulating: '', recorded: 'OPERATOR-4' }],
 		room: { number: 1, name: 'Minor injuries 3', single: true }, team: [{ place: 'operator', name: 'OPERATOR-4' }], awake: true,
-		next: 'When the tourniquet is off the left thumb: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on', { digit: 6 })],
+		next: 'When the tourniquet is off the left thumb: scan its digit card, then OFF.', ...whenOff, items: [tourniquet('on', { digit: 6 })],
 		digits: [digit(6, 'left thumb', 'on', { stretch_ms: min(4) })], recent: [scan(min(4), 'accepted', 'Tourniquet on, left thumb, from 10:12; from gloving. The clock runs.')],
 	}, { single: true }),
 	distrust: view({
@@ -192,7 +193,7 @@ export const scenes = {
 		recent: [scan(2000, 'refused', 'Not stored: the disk is full. Count by hand on the paper sheet.')],
 	}),
 	'gap-long': view({
-		next: 'When the tourniquet is off the other digit 1, described: scan its digit card, then OFF.', cards: offUndo, items: [tourniquet('on', { digit: 21 })],
+		next: 'When the tourniquet is off the other digit 1, described: scan its digit card, then OFF.', ...whenOff, items: [tourniquet('on', { digit: 21 })],
 		digits: [digit(21, 'other digit 1, described', 'on', { stretch_ms: min(5760), gap: true })], recent: [],
 	}),
 	// A discrepancy at its fullest: two equal tourniquets were on two digits, one is missing; a scan is refused, and more waits.
@@ -230,18 +231,18 @@ export const scenes = {
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(6000, 'accepted', 'Search step 11 done: patient told, or who will tell.')],
 	}, { final: 'asking', discrepancy: true }),
 	'on-fresh': view({
-		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo, items: bothOn, digits: [{ ...onIndex, stretch_ms: 4000 }],
+		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', ...whenOff, items: bothOn, digits: [{ ...onIndex, stretch_ms: 4000 }],
 		recent: [scan(4000, 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	'four-digits': view({
-		next: 'When a tourniquet is off: scan its digit card, then OFF. On: right index finger, right middle finger, left ring finger, left great (big) toe.', cards: offUndo,
+		next: 'On: right index finger, right middle finger, left ring finger and left great (big) toe. When one is off: scan its digit card, then OFF.', ...whenOff,
 		items: [2, 3, 9, 16].map((d, i) => item(i + 1, 'Finger tourniquet, ring, medium', 'tourniquet', 'on', { digit: d })),
 		digits: [digit(2, 'right index finger', 'on', { stretch_ms: min(21), reminded: true }), digit(3, 'right middle finger', 'on', { stretch_ms: min(18) }), digit(9, 'left ring finger', 'on', { stretch_ms: min(3) }), digit(16, 'left great (big) toe', 'on', { stretch_ms: min(7), forceps: true })],
 		recent: [scan(min(3), 'accepted', 'Tourniquet on, left ring finger, from 10:21; no forceps. The clock runs.')],
 	}),
-	'one-note': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], slips: slipsOf(38), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
-	'six-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], debts: [debt('surgeon')], slips: slipsOf(38, 39, 40), owed: owedOf(37, 36), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
-	'twelve-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('ADD', 'FINAL COUNT', 'UNDO'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], faults: ['Scanner hall-1 of Theatre 1: it was unplugged: plug it in, or scan THIS ROOM with another'], debts: [debt('listing'), debt('name')], slips: slipsOf(38, 39, 40, 35, 34, 33), owed: owedOf(37, 36, 31), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
+	'one-note': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('FINAL COUNT'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], slips: slipsOf(38), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
+	'six-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('FINAL COUNT'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], debts: [debt('surgeon')], slips: slipsOf(38, 39, 40), owed: owedOf(37, 36), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
+	'twelve-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('FINAL COUNT'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], faults: ['Scanner hall-1 of Theatre 1: it was unplugged: plug it in, or scan THIS ROOM with another'], debts: [debt('listing'), debt('name')], slips: slipsOf(38, 39, 40, 35, 34, 33), owed: owedOf(37, 36, 31), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
 	'idle-twelve-notes': view({ case: null, team: [], cards: cards('NEW CASE'), next: 'Next patient: scan NEW CASE.', slips: slipsOf(38, 39, 40, 35, 34, 33, 32, 30), owed: owedOf(37, 36, 31, 29), recent: [scan(3000, 'refused', 'No case is open in Theatre 1: if it is on a digit, scan that digit card; else NEW CASE first.')] }),
 	'look-now': view({
 		case: null, team: [], cards: cards('STEP DONE', 'NEW CASE'), after: afterUnresolved, ended: { case: 40, outcome: 'unresolved', at: '10:20', ago_ms: 240000 },
@@ -253,7 +254,7 @@ export const scenes = {
 		next: 'Case 31: call that patient back now, if not here any more: scan STEP DONE when it was done; NEW CASE for the next patient.', recent: [scan(2000, 'refused', 'No case is open in Theatre 1: scan NEW CASE first.')], slips: slipsOf(38, 39, 40, 35, 34, 33, 32, 30), owed: owedOf(37, 36, 31, 29),
 	}),
 	'on-look-now': view({
-		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', cards: offUndo, items: bothOn, digits: [onIndex], after: afterUnresolved,
+		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', ...whenOff, items: bothOn, digits: [onIndex], after: afterUnresolved,
 		recent: [scan(4000, 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 };

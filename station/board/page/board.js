@@ -93,11 +93,9 @@ function nextParts(v, bad) {
 	return [shape('here'), t('step', { n: at + 1, step: v.search[at].text })];
 }
 
-// The cards that fit besides those that the sentence names; in the search each with the truth that it answers.
-function cardNodes(v, named) {
-	if (searches(v))
-		return v.deeds.filter((d) => d.card).map((d) => el('li', {}, el('b', { class: 'card' }, d.card), el('span', {}, d.words && ` ${d.words}`)));
-	return cardsOf(v).filter((w) => !named.includes(w)).map((w) => el('li', {}, el('span', { class: 'card' }, w)));
+// In the search each card stands with the truth that it answers; else the sentence names them all.
+function cardNodes(v) {
+	return searches(v) ? v.deeds.filter((d) => d.card).map((d) => el('li', {}, el('b', { class: 'card' }, d.card), el('span', {}, d.words && ` ${d.words}`))) : [];
 }
 
 // An instruction that has stood for a while, about tourniquets that are on, gives its place to the minutes.
@@ -134,8 +132,7 @@ function drawNow(v, bad) {
 	$('done').hidden = !end;
 	say($('done'), end ? t(`ended-${end.outcome}`, { case: end.case, time: end.at }) : '');
 	put($('next'), ...nextParts(v, bad));
-	put($('cards'), ...(bad ? [] : cardNodes(v, [...$('next').querySelectorAll('.card')].map((c) => c.textContent))));
-	$('cards').classList.toggle('deeds', !bad && searches(v));
+	put($('cards'), ...(bad ? [] : cardNodes(v)));
 	put($('on'), ...(clocks.length === 1 ? onParts(clocks[0]) : []));
 }
 

@@ -1,12 +1,25 @@
 // Small helpers: elements, and text that changes only where it differs, so that a screen reader hears news once.
 export const $ = (id) => document.getElementById(id);
 
+// A name with a number, 'CIRC-2', is not parted between two lines, nor from the comma behind it.
+function whole(text) {
+	return text.split(/(\p{L}[\p{L}\d]*-\d+[,;:.)]*)/u).map((part, i) => {
+		if (i % 2 === 0)
+			return part;
+		const e = document.createElement('span');
+		e.className = 'whole';
+		e.textContent = part;
+		return e;
+	});
+}
+const nodes = (children) => children.flatMap((c) => (typeof c === 'string' ? whole(c) : c));
+
 export function el(name, attributes = {}, ...children) {
 	const e = document.createElement(name);
 	for (const [k, v] of Object.entries(attributes))
 		if (v !== false && v !== undefined)
 			e.setAttribute(k, v === true ? '' : v);
-	e.append(...children);
+	e.append(...nodes(children));
 	return e;
 }
 
@@ -20,7 +33,7 @@ export function svg(name, attributes = {}, ...children) {
 
 export function say(e, text) {
 	if (e.textContent !== text)
-		e.textContent = text;
+		e.replaceChildren(...whole(text));
 }
 
 // Replaces what stands in `e` where it would look different.

@@ -3,11 +3,13 @@
 import { $, deep } from './dom.js';
 
 // In this order; each stays gone for the ones after it.
-const GIVE_WAY = ['words-of-buttons', 'intended', 'agreed', 'cards', 'team', 'since', 'notes-turn', 'old-reply', 'figure', 'notes', 'next', 'shout', 'clocks', 'sheet', 'faults', 'type'];
+const GIVE_WAY = ['words-of-buttons', 'intended', 'agreed', 'team', 'since', 'notes-turn', 'old-reply', 'figure', 'notes', 'next', 'shout', 'clocks', 'sheet', 'faults', 'type'];
 const ORDERS = {
 	idle: ['words-of-buttons', 'intended', 'sheet', 'notes-turn', 'old-reply', 'next', 'shout', 'notes', 'faults', 'type'],
 	search: ['words-of-buttons', 'agreed', 'notes-turn', 'cards', 'notes', 'old-reply', 'figure', 'sheet', 'shout', 'next', 'faults', 'type'],
-	points: ['words-of-buttons', 'agreed', 'cards', 'team', 'notes-turn', 'old-reply', 'next', 'figure', 'notes', 'sheet', 'faults', 'type'], // they are what is to be read
+	points: ['words-of-buttons', 'agreed', 'team', 'notes-turn', 'old-reply', 'next', 'figure', 'notes', 'sheet', 'faults', 'type'], // they are what is to be read
+	// It is answered before the sheet is read.
+	question: ['words-of-buttons', 'intended', 'agreed', 'team', 'since', 'notes-turn', 'old-reply', 'figure', 'notes', 'sheet', 'next', 'shout', 'clocks', 'faults', 'type'],
 };
 // How much of the sheet is to be seen before what is less needed stands beside it.
 const MOST_MM = { points: 190, search: 30, count: 112, case: 112, idle: 112 };
@@ -35,7 +37,7 @@ const found = { of: '', gone: 0 };
 
 // `notes(turns)` draws them, below each other or by turns. `of` says what is drawn: for the same nothing is tried again.
 export function fit(wall, of, notes) {
-	const root = document.documentElement, mm = Math.hypot(innerWidth, innerHeight) / 609.6, order = ORDERS[root.dataset.part] ?? GIVE_WAY;
+	const root = document.documentElement, mm = Math.hypot(innerWidth, innerHeight) / 609.6, order = ORDERS[root.dataset.part] ?? ORDERS[$('now').dataset.kind] ?? GIVE_WAY;
 	const same = `${innerWidth} ${innerHeight} ${root.dataset.part} ${of}` === found.of;
 	Object.assign(found, { of: `${innerWidth} ${innerHeight} ${root.dataset.part} ${of}`, gone: same ? found.gone : 0 });
 	for (let first = true; ; found.gone++, first = false) {

@@ -301,7 +301,7 @@ static void a_deed_shows_what_it_asks_for(void **state)
 	    {"deeds.0.kind", "card", 0},    {"cards.0.number", NULL, CARD_YES}, {"deeds.1.item", NULL, 3},
 	    {"sound.quiet", NULL, 1},       {"sound.speech", NULL, 1},          {"recent.0.said", "ok", 0},
 	    {"recent.0.ago_ms", NULL, MIN}, {"case.sign_out", NULL, 1},         {"suspended_case", NULL, 43},
-	    {"question", "off", 0},
+	    {"question", "off", 0},         {"deeds.2.then", "OFF", 0},
 	};
 	const struct view_scan scan = {.at = ago(1), .verdict = "accepted", .said = "ok"};
 	(void)state;
@@ -310,7 +310,7 @@ static void a_deed_shows_what_it_asks_for(void **state)
 	next.n_deeds = 3;
 	next.deeds[0] = (struct deed){.kind = DEED_CARD, .n = CARD_YES, .then = CARD_NO};
 	next.deeds[1] = (struct deed){.kind = DEED_MARK, .item = 3};
-	next.deeds[2] = (struct deed){.kind = DEED_DIGIT, .digit = 2};
+	next.deeds[2] = (struct deed){.kind = DEED_DIGIT, .truth = TRUTH_OFF, .digit = 2};
 	from.distrust = "the scanner is gone";
 	_cleanup_(json_drop) json_t *o = view_room(&from, &(struct view_room_source){.room = 1,
 	                                                                             .next = &next,

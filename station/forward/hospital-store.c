@@ -296,9 +296,9 @@ int store_heads(struct store *s, struct store_head *out, int most, struct store_
 	    s,
 	    "SELECT s.number, h.incarnation, h.base_seq, h.last_seq, h.last_hash,"
 	    " (SELECT e.hash FROM bt.event e WHERE e.station = h.station AND e.seq = h.base_seq"
-	    " AND e.incarnation < h.incarnation ORDER BY e.incarnation DESC LIMIT 1)"
+	    " AND e.incarnation < h.incarnation ORDER BY e.incarnation DESC LIMIT 1), s.id, s.site"
 	    " FROM bt.head h JOIN bt.station s ON s.id = h.station"
-	    " ORDER BY s.number, h.incarnation LIMIT $1",
+	    " ORDER BY s.site, s.number, h.incarnation LIMIT $1",
 	    &w, f);
 	if (!r)
 		return -EREMOTEIO;
@@ -310,35 +310,83 @@ int store_heads(struct store *s, struct store_head *out, int most, struct store_
 		                             .last_seq = number_of(r, i, 3)};
 		take_hash(out[i].last_hash, PQgetvalue(r, i, 4));
 		take_hash(out[i].base_hash, PQgetvalue(r, i, 5));
+		out[i].id = (int32_t)number_of(r, i, 6);
+		snprintf(out[i].site, sizeof out[i].site, "%s", PQgetvalue(r, i, 7));
 	}
 	PQclear(r);
 	return n;
 }
 
-int store_read(struct store *s, const struct store_head *of, struct queue *q, int most, struct store_fault *f)
+int store_each(struct store *s, const struct store_head *of, int64_t *at, int64_t to, int most,
+               store_event_fn each, void *context, struct store_fault *f)
 {
 	struct statement w = {0};
-	statement_number(&w, OID_INT4, of->number);
+	statement_number(&w, OID_INT4, of->id);
 	statement_number(&w, OID_INT4, of->incarnation);
-	statement_number(&w, OID_INT8, q->after + (int64_t)q->count);
+	statement_number(&w, OID_INT8, *at);
+	statement_number(&w, OID_INT8, to);
 	statement_number(&w, OID_INT4, most);
 	PGresult *r = store_ask_and_wait(
 	    s,
-	    "SELECT e.payload, encode(e.hash, 'hex'), e.seq FROM bt.event e"
-	    " WHERE e.station = (SELECT id FROM bt.station WHERE number = $1) AND e.incarnation = $2"
-	    " AND e.seq > $3 ORDER BY e.seq LIMIT $4",
+	    "SELECT e.payload, encode(e.hash, 'hex'), e.seq FROM bt.event e WHERE e.station = $1"
+	    " AND e.incarnation = $2 AND e.seq > $3 AND e.seq <= $4 ORDER BY e.seq LIMIT $5",
 	    &w, f);
 	if (!r)
 		return -EREMOTEIO;
 	int rows = PQntuples(r), n = 0;
-	for (int i = 0; i < rows && n == 0; i++) {
-		struct line_event e = {.text = PQgetvalue(r, i, 0),
-		                       .size = (size_t)PQgetlength(r, i, 0),
-		                       .hash = PQgetvalue(r, i, 1),
-		                       .seq = number_of(r, i, 2)};
-		n = e.seq == q->after + (int64_t)q->count + 1 ? queue_add(q, &e) : -EBADMSG;
+	for (; n < rows && number_of(r, n, 2) == *at + 1; n++, ++*at)
+		each(context, &(struct line_event){.text = PQgetvalue(r, n, 0),
+		                                   .size = (size_t)PQgetlength(r, n, 0),
+		                                   .hash = PQgetvalue(r, n, 1),
+		                                   .seq = number_of(r, n, 2)});
+	PQclear(r);
+	return n ? n
+	         : store_fault_set(f, FORWARD_CHANGED, -EBADMSG,
+	                           "an event is missing in the store that is read");
+}
+
+struct into_queue {
+	struct queue *q;
+	int bad; /* negative errno */
+};
+
+static void add_to_queue(void *context, const struct line_event *e)
+{
+	struct into_queue *to = context;
+	if (to->bad == 0)
+		to->bad = queue_add(to->q, e);
+}
+
+int store_read(struct store *s, const struct store_head *of, struct queue *q, int most, struct store_fault *f)
+{
+	struct into_queue to = {q, 0};
+	int64_t at = q->after + (int64_t)q->count;
+	if (at >= of->last_seq)
+		return 0;
+	int n = store_each(s, of, &at, of->last_seq, most, add_to_queue, &to, f);
+	return to.bad < 0
+	           ? store_fault_set(f, FORWARD_CHANGED, to.bad, "an event of the store cannot be sent")
+	           : n;
+}
+
+int store_gone(struct store *s, const struct store_head *of, int64_t after, struct store_at *to,
+               struct store_fault *f)
+{
+	struct statement w = {0};
+	statement_number(&w, OID_INT4, of->id);
+	statement_number(&w, OID_INT4, of->incarnation);
+	statement_number(&w, OID_INT8, after + 1);
+	PGresult *r = store_ask_and_wait(
+	    s,
+	    "SELECT last_seq, hash FROM bt.gone WHERE station = $1 AND incarnation = $2 AND first_seq = $3",
+	    &w, f);
+	if (!r)
+		return -EREMOTEIO;
+	int n = PQntuples(r) > 0;
+	if (n) {
+		to->seq = number_of(r, 0, 0);
+		take_hash(to->hash, PQgetvalue(r, 0, 1));
 	}
 	PQclear(r);
-	return n < 0 ? store_fault_set(f, FORWARD_CHANGED, n, "an event is missing in the store that is read")
-	             : rows;
+	return n;
 }

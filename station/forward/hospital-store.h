@@ -99,7 +99,9 @@ int store_has_news(struct store *s, struct store_fault *f);
 
 /* --- from a store that is read: a hospital that forwards to its region --- */
 
-struct store_head { /* an incarnation of a station, and how far it is kept */
+struct store_head {   /* an incarnation of a station, and how far it is kept */
+	int32_t id;   /* the store's own number of the station */
+	char site[3]; /* its letters */
 	int32_t number, incarnation;
 	int64_t base_seq, last_seq;
 	char base_hash[LINE_HASH + 1], last_hash[LINE_HASH + 1]; /* of 0: zeros */
@@ -108,6 +110,15 @@ struct store_head { /* an incarnation of a station, and how far it is kept */
 int store_heads(struct store *s, struct store_head *out, int most, struct store_fault *f);
 /* Puts the events behind the queue's end into it, at most `most`. How many, or a negative errno. */
 int store_read(struct store *s, const struct store_head *of, struct queue *q, int most,
+               struct store_fault *f);
+/* Each event behind `*at` up to `to`, at most `most`; `*at` goes on. How many, or a negative errno: -EBADMSG where one is
+ * missing. */
+typedef void (*store_event_fn)(void *context, const struct line_event *e);
+int store_each(struct store *s, const struct store_head *of, int64_t *at, int64_t to, int most,
+               store_event_fn each, void *context, struct store_fault *f);
+/* 1 and up to where they go, with the hash of the last, where the events behind `after` had left the station's record; else 0,
+ * or a negative errno. */
+int store_gone(struct store *s, const struct store_head *of, int64_t after, struct store_at *to,
                struct store_fault *f);
 
 #endif

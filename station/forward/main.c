@@ -8,6 +8,7 @@
 
 #include "base/json.h"
 #include "base/log.h"
+#include "forward/copy.h"
 #include "forward/forward-confined.h"
 #include "forward/relay.h"
 #include "forward/sender.h"
@@ -26,6 +27,8 @@ static const char usage[] =
     "Or, from a hospital's store to its region's, where --user may read the one and send to the other:\n"
     "       bandtally-forward --from NAME[:PORT] [--from …] [--once] and all of the above\n"
     "  --once         ends when all that is there was sent; else it looks again every five seconds\n"
+    "Or, for copies of the records that --user may read ('bandtally audit collect' starts it so):\n"
+    "       bandtally-forward --copy --from NAME[:PORT] [--from …] and --database … --authority\n"
     "Exit codes: 0 the station ended it, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n"
     "example: bandtally-forward --host store.example --database counts --user station_01 \\\n"
     "             --certificate station.pem --key station.key --authority authority.pem\n";
@@ -34,7 +37,7 @@ static const char usage[] =
 
 struct wish {
 	struct store_place to, from; /* from: only its hosts are its own */
-	int once;
+	int once, copy;
 };
 
 static int add_host(struct store_place *p, const char *host)
@@ -78,6 +81,9 @@ static int read_word(struct wish *w, int word)
 	case 'o':
 		w->once = 1;
 		return 0;
+	case 'y':
+		w->copy = 1;
+		return 0;
 	case 'x':
 	case 'v':
 		fputs(word == 'x' ? usage : "bandtally-forward " BANDTALLY_VERSION "\n", stdout);
@@ -98,6 +104,7 @@ static int read_words(int argc, char **argv, struct wish *w)
 	    {"key", required_argument, NULL, 'k'},
 	    {"authority", required_argument, NULL, 'a'},
 	    {"once", no_argument, NULL, 'o'},
+	    {"copy", no_argument, NULL, 'y'},
 	    {"help", no_argument, NULL, 'x'},
 	    {"version", no_argument, NULL, 'v'},
 	    {0},
@@ -106,8 +113,8 @@ static int read_words(int argc, char **argv, struct wish *w)
 	for (int o, r; (o = getopt_long(argc, argv, "", options, NULL)) >= 0;)
 		if ((r = read_word(w, o)))
 			return r;
-	if (optind < argc || !p->n_hosts || !p->database || !p->user || !p->certificate || !p->key ||
-	    !p->authority)
+	if (optind < argc || (w->copy ? !w->from.n_hosts || p->n_hosts : !p->n_hosts) || !p->database ||
+	    !p->user || !p->certificate || !p->key || !p->authority)
 		return wrong();
 	struct store_place from = *p;
 	memcpy(from.hosts, w->from.hosts, sizeof from.hosts);
@@ -146,6 +153,8 @@ int main(int argc, char **argv)
 		log_line("%s", e.text);
 		return EXIT_FAILED;
 	}
+	if (w.copy)
+		return copy_run(&w.from, STDIN_FILENO, STDOUT_FILENO) < 0 ? EXIT_FAILED : EXIT_OK;
 	if (w.from.n_hosts)
 		return relay_run(&w.from, &w.to, w.once ? 0 : RELAY_EVERY_MS) < 0 ? EXIT_FAILED : EXIT_OK;
 	int n = sender_run(&w.to, STDIN_FILENO, STDOUT_FILENO);

@@ -67,6 +67,22 @@ static int agree(struct relay *r, const struct store_head *h, struct store_fault
 	return h->last_seq > r->queue.after;
 }
 
+/* What had left the station's record before the hospital heard of it: the region is told the same. 1 told, 0 nothing left
+ * there or, with its answer in `a`, not taken; negative errno. */
+static int tell_gone(struct relay *r, const struct store_head *h, struct store_append *a,
+                     struct store_fault *f)
+{
+	struct store_station who = {h->number, h->incarnation, h->last_seq, ""};
+	struct store_at to = {0};
+	int n = store_gone(r->from, h, r->queue.after, &to, f);
+	if (n > 0)
+		n = store_skip(r->to, &who, r->queue.after, &to, a, f);
+	if (n < 0 || a->status != STORE_OK)
+		return n < 0 ? n : 0;
+	queue_begin(&r->queue, to.seq);
+	return 1;
+}
+
 static int send_batch(struct relay *r, const struct store_head *h, struct store_append *a,
                       struct store_fault *f)
 {
@@ -88,10 +104,10 @@ static int relay_station(struct relay *r, const struct store_head *h, struct sto
 	int n = agree(r, h, f);
 	while (n > 0 && (r->queue.count || r->queue.after < h->last_seq)) {
 		struct store_append a = {0};
-		n = r->queue.count < BATCH ? store_read(r->from, h, &r->queue, BATCH, f) : 1;
-		if (n == 0 && !r->queue.count)
-			return 0;
-		if (n >= 0)
+		n = r->queue.count ? 0 : tell_gone(r, h, &a, f);
+		if (n == 0 && !a.status && !r->queue.count)
+			n = store_read(r->from, h, &r->queue, BATCH, f);
+		if (n >= 0 && !a.status)
 			n = send_batch(r, h, &a, f);
 		if (n == 0)
 			return leave_station(r, h, a.status == STORE_FORK ? "has another" : "refuses it",

@@ -48,6 +48,14 @@ int store_version(struct record *r, int *version, struct error *e); /* the file'
 int store_prepare(struct record *r, sqlite3_stmt **s, const char *sql, struct error *e);
 int store_prepare_all(struct record *r, struct error *e); /* the statements that stay */
 
+/* Puts the text in `text` behind the others and goes on with the chain. */
+struct store_row { /* borrowed */
+	int64_t seq;
+	int32_t case_no;
+	const char *kind, *key; /* event_key() */
+};
+int store_insert(struct record *r, const struct store_row *row, struct chain *chain, struct error *e);
+
 /* Sets the last number and hash; -EUCLEAN where that hash does not hold. */
 int store_check_tail(struct record *r, struct error *e);
 

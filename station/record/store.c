@@ -359,18 +359,25 @@ static int step_once(sqlite3_stmt *s)
 	return code == SQLITE_DONE ? SQLITE_OK : reset ? reset : code;
 }
 
-static int insert(struct record *r, const struct event *ev, struct chain *chain, struct error *e)
+int store_insert(struct record *r, const struct store_row *row, struct chain *chain, struct error *e)
 {
-	char room[24];
 	chain_add(chain, r->text.data, r->text.size);
-	sqlite3_bind_int64(r->insert, 1, ev->seq);
-	sqlite3_bind_int(r->insert, 2, ev->case_no);
-	sqlite3_bind_text(r->insert, 3, event_name(ev->kind), -1, SQLITE_STATIC);
-	sqlite3_bind_text(r->insert, 4, event_key(ev, room), -1, SQLITE_STATIC); /* `room` outlives it */
+	sqlite3_bind_int64(r->insert, 1, row->seq);
+	sqlite3_bind_int(r->insert, 2, row->case_no);
+	sqlite3_bind_text(r->insert, 3, row->kind, -1, SQLITE_STATIC);
+	sqlite3_bind_text(r->insert, 4, row->key, -1, SQLITE_STATIC);
 	sqlite3_bind_text(r->insert, 5, r->text.data, (int)r->text.size, SQLITE_STATIC);
 	sqlite3_bind_blob(r->insert, 6, chain->hash, CHAIN_BYTES, SQLITE_STATIC);
 	int code = step_once(r->insert);
 	return code == SQLITE_OK ? 0 : store_fault(r, code, "store this", e);
+}
+
+static int insert(struct record *r, const struct event *ev, struct chain *chain, struct error *e)
+{
+	char room[24];
+	return store_insert(
+	    r, &(struct store_row){ev->seq, ev->case_no, event_name(ev->kind), event_key(ev, room)}, chain,
+	    e);
 }
 
 /* What goes into the record is what comes out of it: the text is read back as a start would read it, and the event is

@@ -9,12 +9,13 @@
 #include "tool/audit.h"
 #include "tool/client.h"
 #include "tool/print.h"
+#include "tool/report-central.h"
 #include "tool/report-make.h"
 #include "tool/report-page.h"
 #include "tool/words.h"
 
 static const char options[] =
-    "file= summary= from= to= month= quarter= year= room= list= language= json csv pdf= svg= page=";
+    "file= central= summary= from= to= month= quarter= year= room= list= language= json csv pdf= svg= page=";
 static const char usage[] =
     "usage: bandtally audit report (--month YYYY-MM | --quarter YYYY-Q | --year YYYY | --from DAY --to DAY)\n"
     "                              [--room N] [--list CSV] (--json | --csv | --pdf FILE | --svg FOLDER | "
@@ -30,6 +31,10 @@ static const char usage[] =
     "the\n"
     "                  place of what was kept of its rooms and days; 'none' sets none beside it\n"
     "  --file RECORD   another record; without it a running station is asked for a copy\n"
+    "  --central FOLDER  of all stations whose copies 'bandtally audit collect' keeps there, together; for "
+    "one "
+    "room or\n"
+    "                  a theatre list take one of them: --file FOLDER/BC-01.db\n"
     "  --language CODE its words; without it those of the running station's site, else English\n"
     "  --summary FILE  where one row a case is kept for the next report (default: beneath "
     "~/.cache/bandtally);\n"
@@ -83,8 +88,19 @@ static int give(const struct words *w, const struct language *language, const js
 	return svg ? print_document(doc, "--svg", svg) : audit_give(doc, w, options);
 }
 
-static int make(const struct words *w, const struct language *language, struct source_span span, int room,
-                json_t **doc, struct error *e)
+static int make_central(const char *folder, const struct language *language, struct source_span span,
+                        json_t **doc, struct error *e)
+{
+	struct central *c = NULL;
+	int n = central_open(&c, folder, language, e);
+	if (n == 0)
+		n = central_make(c, span, doc, e);
+	central_close(c);
+	return n;
+}
+
+static int make_one(const struct words *w, const struct language *language, struct source_span span, int room,
+                    json_t **doc, struct error *e)
 {
 	struct report_base base;
 	int n = report_base_open(&base,
@@ -93,13 +109,22 @@ static int make(const struct words *w, const struct language *language, struct s
 	                                               .summary = words_value(w, options, "summary"),
 	                                               .list = words_value(w, options, "list")},
 	                         e);
-	int64_t from = clock_now().boot_ms;
 	if (n == 0)
 		n = report_make(&base, span, room, doc, e);
+	report_base_close(&base);
+	return n;
+}
+
+static int make(const struct words *w, const struct language *language, struct source_span span, int room,
+                json_t **doc, struct error *e)
+{
+	const char *central = words_value(w, options, "central");
+	int64_t from = clock_now().boot_ms;
+	int n = central ? make_central(central, language, span, doc, e)
+	                : make_one(w, language, span, room, doc, e);
 	if (n >= 0)
 		fprintf(stderr, "report: %d cases in %.2f s\n", n,
 		        (double)(clock_now().boot_ms - from) / 1000);
-	report_base_close(&base);
 	return n;
 }
 
@@ -116,6 +141,11 @@ int audit_report(int argc, char **argv)
 		return words_beyond(w.rest[0], usage);
 	if (words_number("--room", words_value(&w, options, "room"), 1, ROOM_NUMBER_MAX, &room, usage) < 0)
 		return EXIT_USAGE;
+	static const char *const of_one[] = {"file", "list", "summary", "room"};
+	const char *central = words_value(&w, options, "central");
+	for (size_t i = 0; central && i < sizeof of_one / sizeof *of_one; i++)
+		if (words_given(&w, options, of_one[i]))
+			return words_beyond(of_one[i], usage);
 	if (!read_span(&w, &span))
 		return words_missing("the days (one of --month, --quarter, --year, or --from with --to)",
 		                     usage);
@@ -126,7 +156,7 @@ int audit_report(int argc, char **argv)
 		return words_missing("one of --json, --csv, --pdf, --svg and --page", usage);
 	struct audit_language language;
 	int n = audit_language(&language, words_value(&w, options, "language"),
-	                       words_value(&w, options, "file"), &e);
+	                       central ? central : words_value(&w, options, "file"), &e);
 	if (n == 0)
 		n = make(&w, language.is, span, room, &doc, &e);
 	r = n < 0 ? client_fail(&e) : give(&w, language.is, doc);

@@ -39,6 +39,9 @@ static const char usage[] =
     "--help\n"
     "       bandtally audit archive …                what is old and over leaves the record: see its --help\n"
     "       bandtally audit keep CASE …              what must never leave it: see its --help\n"
+    "       bandtally audit collect FOLDER …         copies of all stations' records from a hospital's "
+    "store: "
+    "see its --help\n"
     "       bandtally audit settle EVENT WHAT        somebody dealt with an event that stands on the board: "
     "one that\n"
     "                                                the station could not follow, another key, another "
@@ -138,7 +141,8 @@ static void say_outcome(int bad, int compared)
 	else if (compared)
 		printf("The record is whole, and holds what was kept elsewhere.\n");
 	else
-		printf("The record is whole as far as it goes. Whether its end was cut off shows what is kept elsewhere: "
+		printf("The record is whole as far as it goes. Whether its end was cut off shows what is "
+		       "kept elsewhere: "
 		       "give it the slips (--slips), or a head that was noted (--head).\n");
 }
 
@@ -236,9 +240,9 @@ static int audit_settle(const struct words *w)
 static const struct {
 	const char *name;
 	int (*run)(int argc, char **argv);
-} own[] = {{"report", audit_report}, {"case", audit_case},   {"sample", audit_sample},
-           {"export", audit_export}, {"trace", audit_trace}, {"archive", audit_archive},
-           {"keep", audit_keep}};
+} own[] = {{"report", audit_report}, {"case", audit_case},      {"sample", audit_sample},
+           {"export", audit_export}, {"trace", audit_trace},    {"archive", audit_archive},
+           {"keep", audit_keep},     {"collect", audit_collect}};
 
 int tool_audit(int argc, char **argv)
 {

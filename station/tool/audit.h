@@ -22,6 +22,7 @@ int audit_export(int argc, char **argv);
 int audit_trace(int argc, char **argv);
 int audit_archive(int argc, char **argv);
 int audit_keep(int argc, char **argv);
+int audit_collect(int argc, char **argv);
 
 /* The summary of a record that is open from `path`, kept where `given` says ("none": nowhere; NULL: beneath ~/.cache); says
  * on stderr how long it took, and what was the matter with the one that was kept. 0 or a negative errno with `e`. */

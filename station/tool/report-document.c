@@ -6,6 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/clock.h"
 #include "report/days.h"
 #include "tell/outline.h"
 #include "tool/document.h"
@@ -374,17 +375,30 @@ static void tell_coverage(struct writing *w)
 	}
 }
 
-static const char *room_name(const struct writing *w, int32_t number_of, char out[40])
+#define ROOM_WORDS 64
+
+static const char *room_name(const struct writing *w, int32_t number_of, char out[ROOM_WORDS])
 {
-	const struct room *r = recorded_room(w->from->settings, number_of);
-	snprintf(out, 40, "%d", (int)number_of);
-	return r && *r->name ? r->name : out;
+	const struct report_source *from = w->from;
+	const struct report_station *of =
+	    from->stations ? &from->stations[number_of / ROOMS_OF_A_STATION] : NULL;
+	int32_t number = of ? number_of % ROOMS_OF_A_STATION : number_of;
+	const struct room *r = recorded_room(of ? of->settings : from->settings, number);
+	char digits[16];
+	snprintf(digits, sizeof digits, "%d", (int)number);
+	snprintf(out, ROOM_WORDS, "%s", digits);
+	if (of)
+		snprintf(out, ROOM_WORDS, "%.*s (%s)", ROOM_NAME_MAX - 1, r && *r->name ? r->name : digits,
+		         of->name);
+	else if (r && *r->name)
+		snprintf(out, ROOM_WORDS, "%s", r->name);
+	return out;
 }
 
 static void tell_rooms(struct writing *w)
 {
 	const struct figures *f = w->f;
-	char name[40];
+	char name[ROOM_WORDS];
 	document_section(&w->d, "rooms", SAY(RW_ROOMS));
 	document_says(&w->d, SAY(RW_ROOMS_MIND));
 	json_t *rows = document_table(&w->d, "rooms",
@@ -403,7 +417,7 @@ static void tell_rooms(struct writing *w)
 static void tell_signs(struct writing *w)
 {
 	const struct figures *f = w->f;
-	char text[40];
+	char text[ROOM_WORDS];
 	document_section(&w->d, "signs", SAY(RW_SIGNS));
 	document_says(&w->d, SAY(RW_SIGNS_MIND));
 	document_says(&w->d, SAY(RW_SIGNS_FAST, .limit = OUTLINE_ANSWER_MS / 1000));
@@ -439,8 +453,10 @@ static void about(struct writing *w)
 	chain_hex(&w->from->chain, hex);
 	snprintf(seq, sizeof seq, "%lld", (long long)w->from->seq);
 	hex[16] = 0;
-	document_about(&w->d, SAY(RW_MADE_OF, .text = *at->site_name ? at->site_name : at->site, .words = seq,
-	                          .hash = hex));
+	const char *site = *at->site_name ? at->site_name : at->site;
+	document_about(&w->d, w->from->stations
+	                          ? SAY(RW_MADE_OF_STATIONS, .text = site, .n = w->from->n_stations)
+	                          : SAY(RW_MADE_OF, .text = site, .words = seq, .hash = hex));
 	if (w->from->archived)
 		document_about_left(&w->d, w->from->left, w->from->archived);
 	document_about(&w->d, SAY(RW_ABOUT_RECORDED));
@@ -464,6 +480,33 @@ static void tell_all(struct writing *w)
 	tell_signs(w);
 }
 
+#define STATIONS_SHOWN 400 /* rows that a table may have */
+
+static void tell_stations(struct writing *w)
+{
+	const struct report_source *from = w->from;
+	char hex[2 * CHAIN_BYTES + 1], time[26];
+	document_section(&w->d, "stations", SAY(RW_STATIONS));
+	document_says(&w->d, SAY(RW_STATIONS_MIND));
+	json_t *rows = document_table(&w->d, "stations",
+	                              HEADS(SAY_RW_STATIONS_STATION, SAY_RW_STATIONS_CASES,
+	                                    SAY_RW_STATIONS_SEQ, SAY_RW_STATIONS_TIME, SAY_RW_STATIONS_HASH));
+	for (int i = 0; i < from->n_stations && i < STATIONS_SHOWN; i++) {
+		const struct report_station *s = &from->stations[i];
+		json_t *cells = document_row(rows);
+		chain_hex(&s->chain, hex);
+		hex[16] = 0;
+		clock_text_full(s->last.wall_ms, s->last.utc_min, time);
+		time[16] = 0;
+		time[10] = ' ';
+		document_cell(cells, s->name);
+		cell_number(w, cells, 0, s->cases);
+		cell_number(w, cells, 0, s->seq);
+		document_cell(cells, s->seq ? time : "");
+		document_cell(cells, s->seq ? hex : "");
+	}
+}
+
 /* Why there is nothing to show. */
 static void tell_nothing(struct writing *w)
 {
@@ -478,7 +521,7 @@ json_t *report_document(const struct report_source *from)
 {
 	struct writing w = {.from = from, .f = from->figures};
 	const struct recorded *at = from->settings;
-	char first[11], last[11], room[40];
+	char first[11], last[11], room[ROOM_WORDS];
 	day_text(w.f->ask.span.from, first);
 	day_text(w.f->ask.span.to, last);
 	const struct say *period = w.f->ask.room ? SAY(RW_ONE_ROOM, .first = first, .second = last,
@@ -496,5 +539,7 @@ json_t *report_document(const struct report_source *from)
 	} else {
 		tell_all(&w);
 	}
+	if (from->stations)
+		tell_stations(&w);
 	return w.d.whole;
 }

@@ -32,6 +32,17 @@
 	X(RW_ALL_ROOMS, "report-all-rooms", "{first} to {second}, all rooms") \
 	X(RW_ONE_ROOM, "report-one-room", "{first} to {second}, {room}") \
 	X(RW_MADE_OF, "report-made-of", "Made of the record of {text} up to event {words}, hash {hash}…") \
+	N(RW_MADE_OF_STATIONS, "report-made-of-stations", \
+	  "Made of the hospital's copy of the record of {n} station of {text}; the last table says how far it goes", \
+	  "Made of the hospital's copies of the records of {n} stations of {text}; the last table says how far each goes") \
+	X(RW_STATIONS, "report-stations", "Stations") \
+	X(RW_STATIONS_MIND, "report-stations-mind", \
+	  "What a station has not sent yet is in no figure. A room is named with its station.") \
+	X(RW_STATIONS_STATION, "report-stations-station", "Station") \
+	X(RW_STATIONS_CASES, "report-stations-cases", "Cases in its record") \
+	X(RW_STATIONS_SEQ, "report-stations-seq", "Up to event") \
+	X(RW_STATIONS_TIME, "report-stations-time", "Of") \
+	X(RW_STATIONS_HASH, "report-stations-hash", "Hash") \
 	X(RW_MADE, "report-made", "made {words}") \
 	X(RW_ABOUT_RECORDED, "report-about-recorded", \
 	  "It shows what was recorded. What nobody entered is in no figure of it, and no figure says that a patient came to no harm.") \

@@ -96,6 +96,7 @@ host all all all reject
 
 class Server:
     def __init__(self, copy_of=None, standby="", settings="", certificates=None):
+        self.certificates = certificates
         self.folder = tempfile.TemporaryDirectory(prefix="bt-pg-")
         self.root = pathlib.Path(self.folder.name)
         self.data, self.port, self.process = self.root / "data", free_port(), None
@@ -177,6 +178,14 @@ class Server:
         said, wrong = self.ask(sql, user, base)
         assert "ERROR" not in wrong and "FATAL" not in wrong, f"{sql[:200]}: {wrong}"
         return said
+
+    def relay(self, bin, region, role):
+        """What is here goes on to a region's store, once: the exit code, and what was said."""
+        own = self.certificates.root
+        done = subprocess.run([f"{bin}/bandtally-forward", "--once", "--from", f"localhost:{self.port}", "--host",
+                               f"localhost:{region.port}", "--database", "bt", "--user", role, "--certificate", own / f"{role}.crt",
+                               "--key", own / f"{role}.key", "--authority", own / "ca.crt"], capture_output=True, text=True)
+        return done.returncode, done.stderr
 
     def make_store(self, *stations, site="BC"):
         done = subprocess.run(["psql", "-Xq", "-v", "ON_ERROR_STOP=1", *self.where("admin"), "-f", SCHEMA],

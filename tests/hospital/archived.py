@@ -4,11 +4,11 @@ import pathlib, re, subprocess, sys, tempfile
 
 import a_server
 from a_server import Certificates, Server
-from stations import HospitalStation, Station
+from stations import HospitalStation, PACK, Station
 
 a_server.skip_without()
 certificates = Certificates()
-server = Server(certificates=certificates)
+server, region = Server(certificates=certificates), Server(certificates=certificates)
 one = None
 
 
@@ -64,6 +64,17 @@ try:
     one.whole_case()
     one.until("it goes on with it", lambda: one.kept(server) == one.last() and one.same(server))
 
+    certificates.sign("hospital-bc")
+    server.sql("SELECT bt.add_reader('hospital-bc', 'BC')")
+    region.make_store()
+    region.sql("CREATE ROLE \"hospital-bc\" LOGIN IN ROLE bt_station; INSERT INTO bt.login VALUES ('hospital-bc', 'BC', NULL)")
+    ok("a region is told what left, and gets what is behind it", (server.relay(sys.argv[1], region, "hospital-bc")[0], one.same(region)), (0, True))
+    table = "SELECT first_seq, last_seq, hash FROM bt.gone ORDER BY 1"
+    ok("as the hospital knows it", region.sql(table), server.sql(table))
+    one.whole_case(PACK.replace("S1", "S2"))
+    one.until("it goes on", lambda: one.kept(server) == one.last() and one.same(server))
+    ok("and so does the region", (server.relay(sys.argv[1], region, "hospital-bc")[0], one.same(region)), (0, True))
+
     # Somebody says that something left which is there, or leaves out more than left.
     first, last = stretches[0]
     for harm in (f"UPDATE bt.gone SET last_seq = last_seq - 1 WHERE first_seq = {first}",
@@ -80,4 +91,5 @@ finally:
     if one:
         one.leave()
     server.leave()
+    region.leave()
     certificates.leave()

@@ -1,6 +1,6 @@
 #!/usr/bin/python3
 """One hop further: a hospital's store forwards to its region's by the same append function."""
-import subprocess, sys
+import sys
 
 import a_server
 from a_feeder import Feeder, incidents, same
@@ -23,11 +23,7 @@ def feeder(chain, **words):
 
 
 def relay():
-    done = subprocess.run([f"{sys.argv[1]}/bandtally-forward", "--once", "--from", f"localhost:{hospital.port}", "--host",
-                           f"localhost:{region.port}", "--database", "bt", "--user", "hospital-bc", "--certificate",
-                           certificates.root / "hospital-bc.crt", "--key", certificates.root / "hospital-bc.key", "--authority",
-                           certificates.root / "ca.crt"], capture_output=True, text=True)
-    return done.returncode, done.stderr
+    return hospital.relay(sys.argv[1], region, "hospital-bc")
 
 
 try:

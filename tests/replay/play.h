@@ -15,8 +15,8 @@ struct play {
 	int32_t room;
 	struct event *events; /* all so far: number n is the n-th */
 	int n_events, events_room;
-	json_t *printed;                 /* slips.h */
-	json_t *boards;                  /* what the board of the room shows behind each scan (boards.h); NULL not wanted */
+	json_t *printed; /* slips.h */
+	json_t *boards;  /* what the board of the room shows behind each scan (boards.h); NULL not wanted */
 	struct day day;
 	const struct language *language; /* of slips and boards; NULL English */
 	struct reads reads;

@@ -45,7 +45,8 @@ static int read_person(const struct work *w, const struct csv_row *row, struct p
 		return -EINVAL;
 	memcpy(p->name, row->cell[NAME], strlen(row->cell[NAME]) + 1);
 	if (kind < 0)
-		return error_set(e, -EINVAL, "%s is '%.80s': it must be practitioner, surgeon or nurse-in-charge",
+		return error_set(e, -EINVAL,
+		                 "%s is '%.80s': it must be practitioner, surgeon or nurse-in-charge",
 		                 place[KIND], row->cell[KIND]);
 	if (p->number < 0)
 		return error_set(e, -EINVAL,

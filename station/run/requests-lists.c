@@ -53,9 +53,9 @@ json_t *request_staff(struct client *c, const json_t *q)
 	    0)
 		return answer_no(e.text);
 	if (ev.staff.kind < STAFF_PRACTITIONER || ev.staff.kind > STAFF_CHARGE)
-		return answer_no(
-		    "the badge was not added: its kind must be practitioner, surgeon or nurse-in-charge: give "
-		    "one of them");
+		return answer_no("the badge was not added: its kind must be practitioner, surgeon or "
+		                 "nurse-in-charge: give "
+		                 "one of them");
 	for (size_t i = 0; !ev.staff.number && i <= c->d->core.station.staff.count; i++) {
 		int32_t highest = 0;
 		for (size_t k = 0; k < c->d->core.station.staff.count; k++)

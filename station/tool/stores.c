@@ -146,11 +146,11 @@ static int staff_add(const struct words *w)
 	                 staff_usage) < 0)
 		return EXIT_USAGE;
 	if (kind < 0) {
-		fprintf(
-		    stderr,
-		    "bandtally: '%.40s' is no kind of badge: it must be practitioner, surgeon or nurse-in-charge: see "
-		    "below\n%s",
-		    w->rest[1], staff_usage);
+		fprintf(stderr,
+		        "bandtally: '%.40s' is no kind of badge: it must be practitioner, surgeon or "
+		        "nurse-in-charge: see "
+		        "below\n%s",
+		        w->rest[1], staff_usage);
 		return EXIT_USAGE;
 	}
 	json_t *q = json_pack("{s:s,s:s,s:i,s:b}", "do", "staff", "name", w->rest[2], "kind", kind,

@@ -41,7 +41,7 @@
 	X(RW_STATIONS_STATION, "report-stations-station", "Station") \
 	X(RW_STATIONS_CASES, "report-stations-cases", "Cases in its record") \
 	X(RW_STATIONS_SEQ, "report-stations-seq", "Up to event") \
-	X(RW_STATIONS_TIME, "report-stations-time", "Of") \
+	X(RW_STATIONS_TIME, "report-stations-time", "Its time") \
 	X(RW_STATIONS_HASH, "report-stations-hash", "Hash") \
 	X(RW_MADE, "report-made", "made {words}") \
 	X(RW_ABOUT_RECORDED, "report-about-recorded", \

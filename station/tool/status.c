@@ -3,17 +3,20 @@
 
 #include "base/clock.h"
 #include "tool/client.h"
+#include "tool/status-metrics.h"
 #include "tool/tool.h"
 #include "tool/words.h"
 
 static const char status_usage[] =
-    "usage: bandtally status [--json | --idle]\n"
+    "usage: bandtally status [--json | --prometheus | --idle]\n"
     "The station: rooms, the board's address, scanners, slips that were not "
     "seen, numbers owed, printer, the age of the last\n"
     "backup, and what is wrong.\n"
     "  --idle   whether the station may be stopped or replaced now: exit code 3, and "
     "which, while a case is open\n"
-    "example: bandtally status\n";
+    "  --prometheus   numbers for a monitor, as text that Prometheus reads: no case and no person in it\n"
+    "example: bandtally status\n"
+    "         bandtally status --prometheus >/var/lib/prometheus/node-exporter/bandtally.prom\n";
 
 static void print_backup(const json_t *backup, int64_t events)
 {
@@ -132,7 +135,7 @@ int tool_status(int argc, char **argv)
 {
 	struct words w;
 	struct error e = {0};
-	static const char options[] = "json idle";
+	static const char options[] = "json prometheus idle";
 	int r = words_read(&w, argc, argv, options, status_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
@@ -141,7 +144,9 @@ int tool_status(int argc, char **argv)
 		return client_fail(&e);
 	if (words_given(&w, options, "idle"))
 		return print_idle(json_object_get(a, "status"));
-	if (words_given(&w, options, "json"))
+	if (words_given(&w, options, "prometheus"))
+		status_metrics(json_object_get(a, "status"));
+	else if (words_given(&w, options, "json"))
 		print_json(json_object_get(a, "status"));
 	else
 		print_status(json_object_get(a, "status"));

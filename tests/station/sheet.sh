@@ -41,6 +41,31 @@ said=$(bt status --idle) && fail 'no exit code tells that a case is open' || ref
 [ "$refused: $said" = '3: 1 case is open (Theatre 1: case 1): the station is in use: wait until nothing is open' ] ||
 	fail "what stands in the way of a stop: $refused: $said"
 echo 'ok that a case is open is told, and where'
+# As a monitor reads it, by its own parser.
+watched() {
+	bt status --prometheus | /usr/bin/python3 -c 'import sys
+from prometheus_client.parser import text_string_to_metric_families as read
+for family in read(sys.stdin.read()):
+    assert family.documentation and family.type in ("gauge", "counter"), family
+    for s in family.samples:
+        print(s.name, *(f"{k}={v}" for k, v in sorted(s.labels.items())), int(s.value))' >"$root/watched"
+}
+watches() { # SENTENCE LINE…
+	/usr/bin/python3 -c 'import prometheus_client' 2>/dev/null || return 0
+	watched || fail "a monitor cannot read it: $(bt status --prometheus)"
+	what=$1
+	shift
+	for line in "$@"; do
+		grep -qx -- "$line" "$root/watched" || fail "$what: no '$line' in: $(cat "$root/watched")"
+	done
+	echo "ok $what"
+}
+watches 'a monitor sees the open case, and nothing of whose it is' 'bandtally_open_cases 1' 'bandtally_case_open room=1 1' \
+	'bandtally_distrusted 0' 'bandtally_events_total [1-9][0-9]*'
+bt status --prometheus | grep -qE 'backup|SCRUB|CIRC|S1|2110' && fail 'a backup that was never made, a name or a code'
+mkdir "$root/kept"
+bt backup "$root/kept/record.db" >/dev/null
+watches 'and how old its backup is' 'bandtally_backup_age_seconds [0-9]*' 'bandtally_events_not_in_backup [0-9]*'
 scan 'right index finger' NO
 shows 'a digit that is marked' 'digits[0].marked' 1
 shows 'is not seen bare' 'digits[0].seen_bare' 0
@@ -85,6 +110,7 @@ grep -q 'NOT ENTERED' "$root/said" || fail "it is not said that nothing was ente
 echo 'ok what cannot be stored is not entered'
 shows 'nothing has changed' 'awake' 0
 shows 'count by hand' 'next' 'Count by hand on the paper sheet.'
+watches 'a monitor is told as well' 'bandtally_distrusted 1'
 prlimit --fsize=unlimited: --pid "$daemon"
 scan 'AWAKE PATIENT'
 shows 'the next scan is stored' 'awake' 1

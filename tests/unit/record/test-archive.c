@@ -15,6 +15,7 @@
 
 #include "record/archive.h"
 #include "record/hospital-file.h"
+#include "record/texts.h"
 #include "record/verify.h"
 #include "tests/unit/record/folder.h"
 #include "tests/unit/record/history.h"
@@ -325,6 +326,73 @@ static void it_goes_on_and_lets_go_again(void **state)
 	is_whole(archived);
 }
 
+/* A command that failed behind the archive is asked once more, when the hospital's store may keep more than then. */
+static void asked_again_it_is_judged_as_it_was_then(void **state)
+{
+	(void)state;
+	struct archive a;
+	struct backup b;
+	struct record *r;
+	struct event left;
+	let_go_to(&a, 0);
+	int64_t of_first = a.cases[LEAVES - 1].last_seq;
+	archive_deinit(&a);
+	let_go_to(&a, of_first);
+	archive_deinit(&a);
+	assert_int_equal(hospital_write(&(struct hospital_noted){.kept = INT32_MAX}, folder), 0);
+	assert_int_equal(record_open_copy(&r, live, &e), 0);
+	assert_int_equal(record_case_left(r, LEAVES, &left), RECORD_FOUND);
+	assert_int_equal(archive_again(&a, r, &left, folder, archived, &b, &e), 0);
+	assert_int_equal(a.leave, 1);
+	assert_int_equal(a.cases[LEAVES - 1].why, STAYS_NOT);
+	assert_int_equal(a.cases[LEAVES_TOO - 1].why, STAYS_UNSENT);
+	assert_int_equal(a.cases[NAMED - 1].why, STAYS_NAMED);
+	archive_deinit(&a);
+	record_close(r);
+}
+
+static void another_file_of_that_name_is_not_the_archive(void **state)
+{
+	(void)state;
+	struct archive a;
+	struct backup b;
+	struct record *r;
+	struct event left;
+	let_go(&a);
+	archive_deinit(&a);
+	assert_int_equal(record_open_copy(&r, live, &e), 0);
+	assert_int_equal(record_case_left(r, LEAVES, &left), RECORD_FOUND);
+	left.seq--;
+	assert_int_equal(archive_again(&a, r, &left, folder, archived, &b, &e), -EUCLEAN);
+	assert_non_null(strstr(e.text, "it is another file of that name"));
+	archive_deinit(&a);
+	record_close(r);
+}
+
+/* What follows a stretch that left is chained to the last event of it. */
+static void the_hash_before_what_follows_a_stretch_is_known(void **state)
+{
+	(void)state;
+	struct archive a;
+	struct record *was, *is;
+	struct chain then, now;
+	int stretches = 0;
+	let_go(&a);
+	archive_deinit(&a);
+	assert_int_equal(record_open_copy(&was, archived, &e), 0);
+	assert_int_equal(record_open_copy(&is, live, &e), 0);
+	for (int64_t seq = 2; seq <= record_end(was); seq++) {
+		if (record_gone_before(is, seq, &now) == RECORD_HAS_NONE)
+			continue;
+		stretches++;
+		assert_int_equal(record_hash_at(was, seq - 1, &then), RECORD_FOUND);
+		assert_memory_equal(&then, &now, sizeof then);
+	}
+	assert_true(stretches > 0);
+	record_close(was);
+	record_close(is);
+}
+
 static void nothing_leaves_twice_or_for_a_place_that_is_taken(void **state)
 {
 	(void)state;
@@ -460,6 +528,9 @@ int main(void)
 	    EACH(what_is_found_later_still_finds_its_case),
 	    EACH(what_stays_is_as_it_was),
 	    EACH(it_goes_on_and_lets_go_again),
+	    EACH(asked_again_it_is_judged_as_it_was_then),
+	    EACH(another_file_of_that_name_is_not_the_archive),
+	    EACH(the_hash_before_what_follows_a_stretch_is_known),
 	    EACH(nothing_leaves_twice_or_for_a_place_that_is_taken),
 	    EACH(what_the_hospital_does_not_keep_stays),
 	    EACH(without_a_period_or_the_key_nothing_leaves),

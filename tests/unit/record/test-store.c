@@ -326,6 +326,37 @@ static void after_what_could_not_be_stored_the_next_is(void **state)
 	folder_remove(folder);
 }
 
+/* What is damaged cannot be followed; but a number that it gave out must not be given to another thing or slip. */
+static void a_damaged_event_keeps_the_numbers_that_it_gave_out(void **state)
+{
+	char folder[FOLDER_MAX];
+	struct record *r = NULL;
+	struct error e = {0};
+	struct station *st = calloc(1, sizeof *st);
+	(void)state;
+	assert_non_null(st);
+	one_case_make(folder);
+	assert_int_equal(
+	    one_case_sql(folder, "DROP TRIGGER event_no_update;"
+	                         "UPDATE event SET payload = '{\"batch\":{\"last\":7654321},\"kind\":1}', "
+	                         "key = 'slip:654321' WHERE seq = 4;"
+	                         "UPDATE event SET payload = '{\"batch\":{\"last\":100000000}}', "
+	                         "key = 'slip:x' WHERE seq = 5;"
+	                         "UPDATE event SET payload = '{cut' WHERE seq = 6"),
+	    SQLITE_OK);
+	assert_int_equal(record_open(&r, folder, &e), 0);
+	assert_int_equal(record_load(r, st, &e), 0);
+	assert_int_equal(st->last_item_no, 7654321);
+	assert_int_equal(st->last_slip_no, 654321);
+	assert_int_equal(st->n_unfollowed, 3);
+	for (int i = 0; i < st->n_unfollowed; i++)
+		assert_int_equal(st->unfollowed[i].seq, 4 + i);
+	record_close(r);
+	station_deinit(st);
+	free(st);
+	folder_remove(folder);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -339,6 +370,7 @@ int main(void)
 	    cmocka_unit_test(a_case_is_told_with_the_power_cuts_that_fell_into_it),
 	    cmocka_unit_test(a_case_that_has_ended_stays_as_long_as_it_was),
 	    cmocka_unit_test(cases_come_a_page_at_a_time),
+	    cmocka_unit_test(a_damaged_event_keeps_the_numbers_that_it_gave_out),
 	    cmocka_unit_test(after_what_could_not_be_stored_the_next_is),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -170,10 +170,10 @@ export const scenes = {
 		recent: [scan(2000, 'accepted', 'Sign-out held at point 3: Each specimen is labelled with the patient\'s name, or there is none.')],
 	}, { final: 'agreed', sign_out: true, points_yes: 2, point_no: 3 }),
 	discrepancy: view({
-		next: 'Search 3 of 11: look at and feel the digit, under the dressing too: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
-		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(2, 2), may_be_on: [2],
+		next: 'Search 4 of 11: drapes, floor, shoes: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
+		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(3, 2), may_be_on: [2],
 		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })],
-		recent: [scan(6000, 'accepted', 'Entered as NOT done: search step 2, count again, both together. Type why, or write it on the slip.'), scan(31000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 0 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
+		recent: [scan(6000, 'accepted', 'Search step 3 done: look at and feel the digit, under the dressing too.'), scan(31000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 0 of 1. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
 		slips: [{ number: 1044, case: 41, room: 1, copy: 1, kind: 'discrepancy', state: 'sent' }],
 	}, { final: 'asking', discrepancy: true }),
 	'full-sheet': view({
@@ -221,9 +221,9 @@ export const scenes = {
 		recent: [scan(1000, 'accepted', 'NOT THERE: Finger tourniquet, ring, medium, 1 of 4. DISCREPANCY: say it aloud. The discrepancy slip prints now.')],
 	}, { final: 'asking', discrepancy: true }),
 	'discrepancy-awake': view({
-		awake: true, next: 'Search 3 of 11: look at and feel the digit, under the dressing too: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
-		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(2), may_be_on: [2],
-		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(6000, 'accepted', 'Search step 2 done: count again, both together.')],
+		awake: true, next: 'Search 4 of 11: drapes, floor, shoes: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.', cards: cards('STEP DONE', 'NOT DONE', 'FOUND'), deeds: stepDeeds,
+		items: [tourniquet('off', { digit: 2, missing: 1 }), forceps('accounted', { shown: 1 })], search: search(3), may_be_on: [2],
+		digits: [digit(2, 'right index finger', 'off', { total_ms: min(14), marked: true })], recent: [scan(6000, 'accepted', 'Search step 3 done: look at and feel the digit, under the dressing too.')],
 	}, { final: 'asking', discrepancy: true }),
 	'search-complete': view({
 		next: 'Each step of the search is answered: scan FOUND when what is missing is in your hand; END UNRESOLVED when the surgeon decides to end; FINAL COUNT to count again.', cards: cards('FOUND', 'END UNRESOLVED', 'FINAL COUNT'),

@@ -89,7 +89,7 @@ export function searchSummary(view) {
 function searchNodes(view) {
 	const at = stepsOf(view);
 	const boxes = view.search.map((s, i) => el('span', {}, shape(answered(s) ? s.state : i === at ? 'here' : 'open'), `${i + 1}`));
-	return [el('h2', {}, el('span', { class: 'tally', 'aria-hidden': 'true' }, ...boxes)), el('ol', { class: 'steps' }, ...view.search.map((s, i) => stepNode(s, i, at)))];
+	return [el('h2', { 'aria-label': searchSummary(view) }, el('span', { class: 'tally', 'aria-hidden': 'true' }, ...boxes)), el('ol', { class: 'steps' }, ...view.search.map((s, i) => stepNode(s, i, at)))];
 }
 
 function pointNodes(view) {

@@ -40,7 +40,7 @@ struct collecting {
 	struct record *r; /* of the station that is copied, NULL none */
 	char name[8];
 	int32_t incarnation;
-	int64_t began, to; /* its copy's end before, and the store's */
+	int64_t began; /* its copy's end before */
 	int stations, faults, whole;
 };
 
@@ -76,6 +76,18 @@ static void end_station(struct collecting *c)
 	c->stations++;
 }
 
+/* A store that was put back, or that somebody emptied, does not take away what was copied of it: that stays beside the new one. */
+static void keep_before(const struct collecting *c, const char *path)
+{
+	char before[PATH_MAX + 24];
+	for (int n = 1; access(path, F_OK) == 0 && n < 1000; n++) {
+		snprintf(before, sizeof before, "%s.before-%d", path, n);
+		if (access(before, F_OK) < 0 && rename(path, before) == 0)
+			fprintf(stderr, "bandtally: %s: copied anew; what was there is kept as %s\n", c->name,
+			        before);
+	}
+}
+
 static void begin_station(struct collecting *c, const json_t *o)
 {
 	char path[PATH_MAX];
@@ -84,11 +96,10 @@ static void begin_station(struct collecting *c, const json_t *o)
 	snprintf(c->name, sizeof c->name, "%.2s-%02d", json_text(o, "site"),
 	         (int)json_number(o, "number", 0) % 100);
 	c->incarnation = (int32_t)json_number(o, "incarnation", 0);
-	c->to = json_number(o, "to", 0);
 	c->began = json_number(o, "after", 0);
 	path_of(c, c->name, path);
 	if (c->began == 0)
-		unlink(path);
+		keep_before(c, path);
 	if (collect_open(&c->r, path, &had, &e) < 0)
 		leave_station(c, e.text);
 	else if (record_last(c->r, NULL) != c->began)

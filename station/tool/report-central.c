@@ -1,6 +1,5 @@
 #include "tool/report-central.h"
 
-#include <dirent.h>
 #include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>

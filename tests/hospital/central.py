@@ -142,6 +142,7 @@ try:
     third.until_kept("a station was put back to an older state, and begins anew")
     code, said, wrong = collect()
     ok("its copy is what its record is now", [(r[4], r[5]) for r in rows(copy(2))] == list(zip(third.chain.events, third.chain.hashes)))
+    ok("what was copied before is kept beside it", len(rows(f"{copy(2)}.before-1")), 3200)
     copy(0).write_bytes(b"not a record")
     ok("a copy that is damaged is made anew", (collect()[0], rows(copy(0)) == rows(own[0])), (0, True))
 

@@ -11,6 +11,7 @@
 
 #include "base/ini.h"
 #include "base/name.h"
+#include "base/settings-told.h"
 #include "code/own-codes.h"
 #include "words/languages.h"
 
@@ -434,9 +435,9 @@ static int set_station(struct reading *r, const char *name, const char *value, s
 	return 0;
 }
 
-static int set(void *context, const char *section, const char *name, const char *value, struct error *e)
+static int set_one(struct reading *r, const char *section, const char *name, const char *value,
+                   struct error *e)
 {
-	struct reading *r = context;
 	if (strcmp(section, "site") == 0)
 		return set_site(r->s, r->st, name, value, e);
 	if (strcmp(section, "station") == 0)
@@ -456,6 +457,17 @@ static int set(void *context, const char *section, const char *name, const char 
 	if (strcmp(section, "hospital") == 0)
 		return set_hospital(r, name, value, e);
 	return error_set(e, -EINVAL, "[%.40s] %.40s is not a setting: see the comments in config/station.ini",
+	                 section, name);
+}
+
+static int set(void *context, const char *section, const char *name, const char *value, struct error *e)
+{
+	int n = set_one(context, section, name, value, e);
+	if (n < 0 || setting_told("station", section, name) != SETTING_UNKNOWN)
+		return n;
+	return error_set(e, -EINVAL,
+	                 "[%.40s] %.40s has no row in settings-told.h, which says whether a report of a "
+	                 "fault may show it: give it one",
 	                 section, name);
 }
 

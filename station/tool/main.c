@@ -19,11 +19,27 @@ static const struct {
 #undef X
 };
 
+static int is_called(const char *name, const char *given)
+{
+	for (; *name && *given == (*name == '_' ? '-' : *name); name++)
+		given++;
+	return !*name && !*given;
+}
+
+static void print_command(FILE *out, const char *name, const char *what)
+{
+	char called[20];
+	snprintf(called, sizeof called, "%s", name);
+	for (char *c = called; *c; c++)
+		*c = *c == '_' ? '-' : *c;
+	fprintf(out, "  %-12s %s\n", called, what);
+}
+
 static void usage(FILE *out)
 {
 	fprintf(out, "usage: bandtally [--data DIR] COMMAND …     'bandtally COMMAND --help' says more\n");
 	for (size_t i = 0; i < sizeof commands / sizeof *commands; i++)
-		fprintf(out, "  %-10s %s\n", commands[i].name, commands[i].what);
+		print_command(out, commands[i].name, commands[i].what);
 	fprintf(out,
 	        "First steps: catalogue import, staff add, label badges, label digits, label cards, label "
 	        "paper-sheet.\n"
@@ -71,7 +87,7 @@ int main(int argc, char **argv)
 		return EXIT_OK;
 	}
 	for (size_t i = 0; at < argc && i < sizeof commands / sizeof *commands; i++)
-		if (strcmp(commands[i].name, argv[at]) == 0)
+		if (is_called(commands[i].name, argv[at]))
 			return told_whole(commands[i].run(argc - at, argv + at));
 	if (at < argc)
 		fprintf(stderr, "bandtally: '%s' is no command: see below\n", argv[at]);

@@ -4,7 +4,7 @@
 #ifndef BANDTALLY_TOOL_TOOL_H
 #define BANDTALLY_TOOL_TOOL_H
 
-/* X(name, "what it is for"), a row a line: config/CMakeLists.txt reads the names. */
+/* X(name, "what it is for"), a row a line: config/CMakeLists.txt reads the names. People write '-' for '_'. */
 /* clang-format off */
 #define COMMANDS(X) \
 	X(scan, "enter a code as if it had been scanned") \
@@ -20,7 +20,8 @@
 	X(print, "slips on their way to paper: list, retry") \
 	X(backup, "a copy of the record in a file, read back and proven") \
 	X(restore, "put a backup in the place of the record; or only look at one") \
-	X(audit, "verify the record, check slips against it")
+	X(audit, "verify the record, check slips against it") \
+	X(report_fault, "what a developer needs to mend a fault, without a name or a code of anybody")
 /* clang-format on */
 
 #define X(name, what) int tool_##name(int argc, char **argv);

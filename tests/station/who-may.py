@@ -95,6 +95,7 @@ command audit keep 1 --for x                           audit root
 command audit archive --check                          audit root    # keep_years
 command audit settle 999999 dealt-with                 root          # is not among
 command backup {own}/copy.db                           audit root
+command report-fault {own}/fault.txt                   audit root
 command restore --check {backup}                       count stores audit none root
 command restore {backup}                               nobody
 page GET /                                             count stores audit none root

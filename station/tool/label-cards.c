@@ -173,8 +173,9 @@ int label_digits(const struct words *w, const json_t *status, const struct label
 	return label_print(w, doc);
 }
 
-int label_badges(const struct words *w, const json_t *status)
+int label_badges(const struct words *w, const json_t *status, const struct label_room *room)
 {
+	(void)room;
 	static const enum saying kinds[] = {SAY_NONE, SAY_BG_PRACTITIONER, SAY_BG_SURGEON, SAY_BG_CHARGE};
 	struct error e = {0};
 
@@ -212,8 +213,9 @@ int label_badges(const struct words *w, const json_t *status)
 	return label_print(w, doc);
 }
 
-int label_scanner_check(const struct words *w, const json_t *status)
+int label_scanner_check(const struct words *w, const json_t *status, const struct label_room *room)
 {
+	(void)room;
 	char start[OWN_CODE_MAX], end[OWN_CODE_MAX];
 	json_t *doc = label_document("scanner-check", json_text(status, "site_name"));
 	label_code(start, json_text(status, "site"),

@@ -20,8 +20,9 @@ int label_briefing(const struct words *w, const json_t *status, const struct lab
 }
 
 /* Without a number to call it is not printed: a patient who is worried must reach somebody. */
-int label_leaflet(const struct words *w, const json_t *status)
+int label_leaflet(const struct words *w, const json_t *status, const struct label_room *room)
 {
+	(void)room;
 	const char *telephone = json_text(status, "telephone");
 	if (!*telephone) {
 		fprintf(stderr, "bandtally: cannot print the leaflet: no telephone number is named: give one "
@@ -35,9 +36,13 @@ int label_leaflet(const struct words *w, const json_t *status)
 	return label_print(w, doc);
 }
 
-int label_paper_sheet(const struct words *w, const json_t *status, const struct label_room *room, int first,
-                      int count)
+int label_paper_sheets(const struct words *w, const json_t *status, const struct label_room *room)
 {
+	int first = 1, count = 10;
+	if (words_number("--first", words_value(w, LABEL_OPTIONS, "first"), 1, 99900, &first, label_usage) <
+	        0 ||
+	    words_number("--count", words_value(w, LABEL_OPTIONS, "count"), 1, 100, &count, label_usage) < 0)
+		return EXIT_USAGE;
 	json_t *doc = label_document("count-sheet", json_text(status, "site_name")), *sheets = json_array();
 	for (int n = first; n < first + count; n++) {
 		char code[OWN_CODE_MAX];

@@ -20,14 +20,9 @@ const char label_usage[] =
 	"       bandtally label leaflet | scanner-check                          (--pdf FILE | --printer NAME)\n"
 	"pack         N new item numbers, and two labels an item: one for the pack, one for the paper or return bag.\n"
 	"             --media: a roll or sheet that labels.ini of the data folder describes; left out: a roll, 57 x 32 mm\n"
-	"digits       a hand or foot a page, each digit's code under its picture\n"
-	"cards        the answer cards that this room's kind needs, a page an occasion\n"
-	"badges       of all staff\n"
-	"paper-sheet  numbered count sheets to fall back on: ten in each room, where the team finds them in the dark.\n"
-	"             Afterwards the code on a sheet opens its entry; one that was not used is entered as cancelled\n"
-	"briefing     the room's teaching sheet, to hang where patients cannot read it\n"
-	"leaflet      what a patient takes home, with the telephone number of station.ini\n"
-	"scanner-check  the sheet from which the station learns how a scanner sends\n"
+#define X(print, name, of_room, line) line
+	LABEL_PAPERS(X)
+#undef X
 	"--list prints code, room and meaning as tab-separated text. Without --room: the first room.\n"
 	"example: bandtally label pack --line GREEN-M --lot T26 --expiry 2028-03-31 --count 20 --printer labels\n"
 	"         bandtally label cards --room 2 --pdf cards.pdf\n";
@@ -123,20 +118,33 @@ static int label_pack(const struct words *w)
 	return label_numbers(w, expiry, count);
 }
 
-static int paper_sheets(const struct words *w, const json_t *status, const struct label_room *room)
+static int label_paper(const struct words *w, const char *what, int number)
 {
-	int first = 1, count = 10;
-	if (words_number("--first", words_value(w, LABEL_OPTIONS, "first"), 1, 99900, &first, label_usage) <
-	        0 ||
-	    words_number("--count", words_value(w, LABEL_OPTIONS, "count"), 1, 100, &count, label_usage) < 0)
-		return EXIT_USAGE;
-	return label_paper_sheet(w, status, room, first, count);
+	static const struct {
+		int (*print)(const struct words *w, const json_t *status, const struct label_room *room);
+		const char *name;
+		bool of_room;
+	} papers[] = {
+#define X(print, name, of_room, line) {print, name, of_room},
+	    LABEL_PAPERS(X)
+#undef X
+	};
+	struct error e = {0};
+	struct label_room room;
+	size_t i = 0, count = sizeof papers / sizeof *papers;
+	while (i < count && strcmp(papers[i].name, what) != 0)
+		i++;
+	if (i == count)
+		return words_beyond(what, label_usage);
+	_cleanup_(json_drop) json_t *status = label_status(&e);
+	if (!status || (papers[i].of_room && label_room_of(status, number, &room, &e) < 0))
+		return client_fail(&e);
+	return papers[i].print(w, status, papers[i].of_room ? &room : NULL);
 }
 
 int tool_label(int argc, char **argv)
 {
 	struct words w;
-	struct error e = {0};
 	int r = words_read(&w, argc, argv, LABEL_OPTIONS, label_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
@@ -157,26 +165,5 @@ int tool_label(int argc, char **argv)
 		return EXIT_USAGE;
 	if (strcmp(what, "pack") == 0)
 		return label_pack(&w);
-	_cleanup_(json_drop) json_t *status = label_status(&e);
-	if (!status)
-		return client_fail(&e);
-	if (strcmp(what, "badges") == 0)
-		return label_badges(&w, status);
-	if (strcmp(what, "scanner-check") == 0)
-		return label_scanner_check(&w, status);
-	if (strcmp(what, "leaflet") == 0)
-		return label_leaflet(&w, status);
-	struct label_room room;
-	if (label_room_of(status, given, &room, &e) < 0)
-		return client_fail(&e);
-	if (strcmp(what, "digits") == 0)
-		return label_digits(&w, status, &room);
-	if (strcmp(what, "cards") == 0)
-		return label_cards(&w, status, &room);
-	if (strcmp(what, "briefing") == 0)
-		return label_briefing(&w, status, &room);
-	if (strcmp(what, "paper-sheet") == 0)
-		return paper_sheets(&w, status, &room);
-	fputs(label_usage, stderr);
-	return EXIT_USAGE;
+	return label_paper(&w, what, given);
 }

@@ -31,8 +31,33 @@ void label_code(char out[OWN_CODE_MAX], const char *site, struct own_code code);
 /* Prints the document, whose reference is taken, where --pdf or --printer say; with --list drops it. The exit code. */
 int label_print(const struct words *w, json_t *document);
 
-int label_digits(const struct words *w, const json_t *status, const struct label_room *room);
-int label_cards(const struct words *w, const json_t *status, const struct label_room *room);
+/* What `label` prints beside pack labels: its function, its name, whether it is of a room, and its line in the usage. A
+ * further paper is its function in a file of this folder and a row here. */
+/* clang-format off */
+#define LABEL_PAPERS(X) \
+	X(label_digits, "digits", true, \
+	  "digits       a hand or foot a page, each digit's code under its picture\n") \
+	X(label_cards, "cards", true, \
+	  "cards        the answer cards that this room's kind needs, a page an occasion\n") \
+	X(label_badges, "badges", false, \
+	  "badges       of all staff\n") \
+	X(label_paper_sheets, "paper-sheet", true, \
+	  "paper-sheet  numbered count sheets to fall back on: ten in each room, where the team finds them in the dark.\n" \
+	  "             Afterwards the code on a sheet opens its entry; one that was not used is entered as cancelled\n") \
+	X(label_briefing, "briefing", true, \
+	  "briefing     the room's teaching sheet, to hang where patients cannot read it\n") \
+	X(label_leaflet, "leaflet", false, \
+	  "leaflet      what a patient takes home, with the telephone number of station.ini\n") \
+	X(label_scanner_check, "scanner-check", false, \
+	  "scanner-check  the sheet from which the station learns how a scanner sends\n")
+/* clang-format on */
+
+/* Each prints its paper where the words say. `room`: NULL where the paper is of none. The exit code. */
+#define X(print, name, of_room, line)                                                                        \
+	int print(const struct words *w, const json_t *status, const struct label_room *room);
+LABEL_PAPERS(X)
+#undef X
+
 /* The document of a stores bench's cards; with `list` each is printed as a line. A new reference. */
 json_t *label_stores_cards(const json_t *status, const struct label_room *room, const struct language *l,
                            bool list);
@@ -40,13 +65,7 @@ json_t *label_stores_cards(const json_t *status, const struct label_room *room, 
  * printed as a line. */
 json_t *label_card(const json_t *status, const struct label_room *room, const struct language *l, int meaning,
                    const char *then, bool list);
-int label_badges(const struct words *w, const json_t *status);
-int label_scanner_check(const struct words *w, const json_t *status);
 /* Says in which language the paper speaks; English needs no word. */
 void label_put_language(json_t *doc, const char *language);
-int label_briefing(const struct words *w, const json_t *status, const struct label_room *room);
-int label_leaflet(const struct words *w, const json_t *status);
-int label_paper_sheet(const struct words *w, const json_t *status, const struct label_room *room, int first,
-                      int count);
 
 #endif

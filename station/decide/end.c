@@ -147,7 +147,7 @@ void case_cancel(struct turn *t)
 	if (sheet_holds_any(t->s)) {
 		EMIT(t, .kind = EV_CANCELLED);
 		turn_say(t, SAY(R_CANCELLED, .case_no = case_no));
-		int open = say_open(t);
+		bool open = say_open(t);
 		turn_say_more(t, open ? SAY(R_COUNT_STILL_OWED) : SAY(R_COUNT_OWED_OPENED));
 		return;
 	}

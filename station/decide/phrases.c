@@ -114,7 +114,7 @@ static int may_be_on(const struct digit *d)
 	return digit_is_on(d) && d->state != DIGIT_ON;
 }
 
-int say_on(struct turn *t)
+bool say_on(struct turn *t)
 {
 	int on = list_digits(t, SAY_R_OPEN_ON, is_on);
 	return list_digits(t, SAY_R_OPEN_MAY_BE_ON, may_be_on) || on;
@@ -146,7 +146,7 @@ static int list_unaccounted(struct turn *t)
 	return n > 0;
 }
 
-int say_open(struct turn *t)
+bool say_open(struct turn *t)
 {
 	int on = say_on(t), items = list_unaccounted(t);
 	return list_digits(t, SAY_R_OPEN_NOT_BARE, is_not_seen_bare) || on || items;

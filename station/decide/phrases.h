@@ -2,6 +2,8 @@
 #ifndef BANDTALLY_DECIDE_PHRASES_H
 #define BANDTALLY_DECIDE_PHRASES_H
 
+#include <stdbool.h>
+
 #include "decide/turn.h"
 
 int32_t moment_minute_of_day(struct moment at); /* 0 to 1439, in the zone of that moment */
@@ -11,10 +13,10 @@ int32_t moment_minute_of_day(struct moment at); /* 0 to 1439, in the zone of tha
 void say_accounted(struct turn *t);
 /* "Seen bare: left thumb.": a second piece of evidence, never merged with the count (rule 11). */
 void say_seen_bare(struct turn *t);
-/* "A TOURNIQUET IS ON: left thumb.": 1 where something was said. */
-int say_on(struct turn *t);
+/* "A TOURNIQUET IS ON: left thumb.": whether anything was said. */
+bool say_on(struct turn *t);
 /* That, and "NOT ACCOUNTED FOR: artery forceps. NOT SEEN BARE: left thumb.": what is not as it must be before the patient
- * goes. 1 where something was said. */
-int say_open(struct turn *t);
+ * goes. Whether anything was said. */
+bool say_open(struct turn *t);
 
 #endif

@@ -27,7 +27,7 @@ static void thing_of(const struct station *st, const struct held *h, struct inpu
 		in->parts[i] = catalogue_by_key(&st->catalogue, in->line->contents[i].key);
 }
 
-int stored_input(const struct station *st, int32_t room, struct moment now, struct input *in)
+bool stored_input(const struct station *st, int32_t room, struct moment now, struct input *in)
 {
 	static const enum act acts[] = {ACT_TICK,       ACT_CARD, ACT_DIGIT, ACT_BADGE,
 	                                ACT_CASE_LABEL, ACT_SLIP, ACT_THING, ACT_TRAY};
@@ -36,7 +36,7 @@ int stored_input(const struct station *st, int32_t room, struct moment now, stru
 	const struct held *h = &list[0];
 	memset(in, 0, sizeof *in);
 	if (!n)
-		return 0;
+		return false;
 	in->act = acts[h->kind];
 	in->at = h->kind == HELD_DIGIT ? in_this_boot(h->made, now) : h->made;
 	in->room = room;
@@ -49,7 +49,7 @@ int stored_input(const struct station *st, int32_t room, struct moment now, stru
 	in->digit = h->digit;
 	memcpy(in->scanner, h->scanner, sizeof in->scanner);
 	thing_of(st, h, in);
-	return 1;
+	return true;
 }
 
 /* A card that was made before the tourniquet came off, or before the final count, is no look at a bare digit. */

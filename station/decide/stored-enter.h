@@ -2,11 +2,13 @@
 #ifndef BANDTALLY_DECIDE_STORED_ENTER_H
 #define BANDTALLY_DECIDE_STORED_ENTER_H
 
+#include <stdbool.h>
+
 #include "decide/turn.h"
 
 /* The next of the scans that are held for a room, as an input of the present boot; used_in, used_back, slip_case
- * and slip_room are the caller's. 1, or 0 where none is held. */
-int stored_input(const struct station *st, int32_t room, struct moment now, struct input *in);
+ * and slip_room are the caller's. False where none is held. */
+bool stored_input(const struct station *st, int32_t room, struct moment now, struct input *in);
 
 /* A held digit card whose clock runs as 'on?' since it came; had it come at its time, the count agreed, it would be on. */
 enum answered stored_start(struct turn *t);

@@ -209,7 +209,7 @@ int store_take(struct store *s, struct store_fault *f)
 		return -ECONNRESET;
 	if (!PQconsumeInput(s->c))
 		return store_fault_set(f, FORWARD_UNREACHABLE, -ECONNRESET, PQerrorMessage(s->c));
-	return !PQisBusy(s->c);
+	return PQisBusy(s->c) ? STORE_NOT_YET : STORE_CAME;
 }
 
 /* Its row may come although the transaction fails as it ends, and the error behind it: only when
@@ -232,14 +232,14 @@ static int wait_for(struct store *s, struct store_fault *f)
 {
 	int64_t end = clock_now().boot_ms + STORE_PATIENCE_MS, left;
 	int n = store_take(s, f);
-	while (n == 0 && (left = end - clock_now().boot_ms) > 0) {
+	while (n == STORE_NOT_YET && (left = end - clock_now().boot_ms) > 0) {
 		struct pollfd p = {.fd = PQsocket(s->c),
 		                   .events = (short)(POLLIN | (s->writing ? POLLOUT : 0))};
 		if (poll(&p, 1, (int)left) < 0 && errno != EINTR)
 			return store_fault_set(f, FORWARD_OTHER, -errno, strerror(errno));
 		n = store_take(s, f);
 	}
-	return n == 0 ? store_fault_set(f, FORWARD_SLOW, -ETIMEDOUT, "no answer within 10 s") : n;
+	return n == STORE_NOT_YET ? store_fault_set(f, FORWARD_SLOW, -ETIMEDOUT, "no answer within 10 s") : n;
 }
 
 PGresult *store_ask_and_wait(struct store *s, const char *sql, const struct statement *w,

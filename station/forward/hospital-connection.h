@@ -35,7 +35,7 @@ int store_fault_set(struct store_fault *f, enum forward_word word, int code, con
 /* Sends it, or begins to (`writing`). 0, or a negative errno with `f`. */
 int store_ask(struct store *s, const char *sql, const struct statement *w, struct store_fault *f);
 
-/* Reads what came. 1 where the answer is there, 0 where it is not yet, or a negative errno with `f`. */
+/* Reads what came: an enum store_came, or a negative errno with `f`. */
 int store_take(struct store *s, struct store_fault *f);
 
 /* The answer that is there, or NULL with `f`. */

@@ -182,7 +182,7 @@ int store_append(struct store *s, const struct store_station *who, const struct 
 int store_answer(struct store *s, struct store_append *out, struct store_fault *f)
 {
 	int n = store_take(s, f);
-	if (n <= 0)
+	if (n != STORE_CAME)
 		return n;
 	PGresult *r = store_result(s, f);
 	if (!r)
@@ -191,7 +191,7 @@ int store_answer(struct store *s, struct store_append *out, struct store_fault *
 	n = s->warned ? store_fault_set(f, FORWARD_STANDBY, -EAGAIN, "")
 	              : read_status(s, r, &out->status, &out->last, f);
 	PQclear(r);
-	return n < 0 ? n : 1;
+	return n < 0 ? n : STORE_CAME;
 }
 
 int store_skip(struct store *s, const struct store_station *who, int64_t after, const struct store_at *to,

@@ -76,7 +76,8 @@ int store_tell_lost(struct store *s, const struct store_station *who, const stru
 /* Sends the first `count` events of the queue, which take so much room there. */
 int store_append(struct store *s, const struct store_station *who, const struct queue *q, size_t count,
                  size_t texts, size_t hashes, struct store_fault *f);
-/* 1 answered, 0 not yet, negative errno: it is not known whether they are kept. */
+/* An enum store_came; negative errno: it is not known whether they are kept. */
+enum store_came { STORE_NOT_YET = 0, STORE_CAME };
 int store_answer(struct store *s, struct store_append *out, struct store_fault *f);
 /* That the events after `after` up to `to`, whose hash is `hash`, left the station's record. */
 int store_skip(struct store *s, const struct store_station *who, int64_t after, const struct store_at *to,

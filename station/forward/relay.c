@@ -21,7 +21,7 @@ struct relay {
 static int wait_for_answer(struct store *to, struct store_append *a, struct store_fault *f)
 {
 	int n;
-	while ((n = store_answer(to, a, f)) == 0) {
+	while ((n = store_answer(to, a, f)) == STORE_NOT_YET) {
 		struct pollfd p = {.fd = store_socket(to),
 		                   .events = (short)(POLLIN | (store_writing(to) ? POLLOUT : 0))};
 		if (poll(&p, 1, STORE_PATIENCE_MS) == 0) {

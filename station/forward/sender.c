@@ -402,7 +402,7 @@ static void take_answer(struct sender *s)
 	struct store_fault f = {0};
 	struct store_append a;
 	int n = store_answer(s->store, &a, &f);
-	if (n == 0)
+	if (n == STORE_NOT_YET)
 		return;
 	if (n < 0) {
 		fail(s, &f);

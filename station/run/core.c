@@ -113,7 +113,7 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 			events[i].proof = slip_proof(c->seal, c->station.site, c->station.number, events[i].n,
 			                             events[i].other);
 	}
-	int sealed = prove_seals(events, count, &seal);
+	bool sealed = prove_seals(events, count, &seal);
 	if (sealed)
 		seal.station = c->station.number;
 	int n = station_fits(&c->station, events, count, e ? e : &own);
@@ -187,7 +187,8 @@ static int record_start(struct core *c, struct error *e)
 	if (n < 0)
 		return n;
 	count += n == PROVE_ANOTHER;
-	count += prove_key(c, &all[count]);
+	if (prove_key(c, &all[count]))
+		count++;
 	all[1].at = all[2].at = started.at;
 	n = core_store(c, all, count, e);
 	if (n == 0)

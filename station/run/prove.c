@@ -40,14 +40,14 @@ static unsigned how_it_changed(const struct core *c)
 	return how;
 }
 
-int prove_key(const struct core *c, struct event *ev)
+bool prove_key(const struct core *c, struct event *ev)
 {
 	const struct proof *p = &c->station.proof;
 	unsigned exposed = seal_state(c->seal) & (KEY_OTHERS | KEY_LINK), how = how_it_changed(c);
 	if (p->kid[0] && !how && exposed == p->exposed)
-		return 0;
+		return false;
 	*ev = (struct event){.kind = EV_KEY, .n = (int32_t)(how | exposed), .key = *seal_key(c->seal)};
-	return 1;
+	return true;
 }
 
 static int add_recorded(void *context, const struct event *ev)
@@ -63,7 +63,7 @@ static int is_sealed(enum event_kind kind)
 	return kind == EV_STARTED || kind == EV_STOPPED || kind == EV_CASE_ENDED;
 }
 
-int prove_seals(const struct event *events, int count, struct event *seal)
+bool prove_seals(const struct event *events, int count, struct event *seal)
 {
 	for (int i = 0; i < count; i++)
 		if (is_sealed(events[i].kind)) {
@@ -71,9 +71,9 @@ int prove_seals(const struct event *events, int count, struct event *seal)
 			                       .at = events[count - 1].at,
 			                       .room = events[i].room,
 			                       .case_no = events[i].case_no};
-			return 1;
+			return true;
 		}
-	return 0;
+	return false;
 }
 
 void prove_publish(struct core *c)

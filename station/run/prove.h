@@ -2,14 +2,16 @@
 #ifndef BANDTALLY_RUN_PROVE_H
 #define BANDTALLY_RUN_PROVE_H
 
+#include <stdbool.h>
+
 #include "run/core.h"
 
-/* Fills the event that says which key signs from here on. 1 where one is needed, 0 where the record says so already. */
-int prove_key(const struct core *c, struct event *ev);
+/* Fills the event that says which key signs from here on. False where the record says so already: none is needed. */
+bool prove_key(const struct core *c, struct event *ev);
 
 /* Where these events are a start, a stop or the end of a case: what seals the head behind them, to be filled in by
- * seal_sign_head(). 1 then, else 0. */
-int prove_seals(const struct event *events, int count, struct event *seal);
+ * seal_sign_head(). False where they are none of these. */
+bool prove_seals(const struct event *events, int count, struct event *seal);
 
 /* Finds the folder where it is noted how far the record has come, and makes it where it is absent. `otherwise`: where the
  * settings name none; NULL: in the data folder. */

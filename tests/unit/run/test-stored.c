@@ -146,7 +146,7 @@ static void a_station_that_ends_between_yes_and_the_last_entry_asks_again(void *
 	core_carry_out(&core, &in, NULL);
 	assert_int_equal(core.outcome.enter, 3);
 	assert_int_equal(sheet()->asked.what, Q_NONE);
-	assert_int_equal(stored_input(&core.station, 1, core_now(&core), &in), 1);
+	assert_true(stored_input(&core.station, 1, core_now(&core), &in));
 	in.more = 1;
 	core_carry_out(&core, &in, NULL);
 	open_again();

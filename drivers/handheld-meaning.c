@@ -99,14 +99,14 @@ static bool letters_at(const char *text, size_t size, size_t at, size_t count)
 	return true;
 }
 
-/* BT, site, kind and numbers of station/code/own-codes.h, or an item label under (91). */
+/* BT or BX, site, kind and numbers of station/code/own-codes.h, or an item label under (91). */
 static bool own_shape(const char *text, size_t size)
 {
 	if (size > 3 && text[0] == ']' && wire_aim_valid((char[]){text[0], text[1], text[2], '\0'})) {
 		text += 3;
 		size -= 3;
 	}
-	if (size >= 9 && size <= 16 && memcmp(text, "BT", 2) == 0)
+	if (size >= 9 && size <= 16 && text[0] == 'B' && (text[1] == 'T' || text[1] == 'X'))
 		return letters_at(text, size, 2, 2) && digits_at(text, size, 4, size - 4);
 	return size == 15 && memcmp(text, "91", 2) == 0 && (text[2] == 'P' || text[2] == 'R') &&
 	       letters_at(text, size, 3, 2) && digits_at(text, size, 5, 10);

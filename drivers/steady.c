@@ -66,10 +66,11 @@ static void see(struct presentation *p, const struct steady_rules *rules, const 
 	p->misses = 0;
 }
 
-/* An answer, a digit or a badge of this house: BT, two letters of the site, 1 to 3, digits (station/code/own-codes.h). */
+/* An answer, a digit or a badge of this house: BT or BX, two letters of the site, 1 to 3, digits (station/code/own-codes.h). */
 static bool is_card(const struct reading *r)
 {
-	if (r->size < 11 || memcmp(r->data, "BT", 2) != 0 || r->data[4] < '1' || r->data[4] > '3')
+	if (r->size < 11 || r->data[0] != 'B' || (r->data[1] != 'T' && r->data[1] != 'X') ||
+	    r->data[4] < '1' || r->data[4] > '3')
 		return false;
 	for (size_t i = 5; i < r->size; i++)
 		if (r->data[i] < '0' || r->data[i] > '9')

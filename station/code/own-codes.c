@@ -15,6 +15,15 @@ static const struct shape {
     [OWN_TRAY] = {0, 6, 0, 0}, [OWN_ITEM] = {2, 8, 0, 0},  [OWN_PAPER_SHEET] = {0, 2, 5, 0},
 };
 
+/* The second letter of a linear code. */
+#define SET_REAL 'T'
+#define SET_PRACTICE 'X'
+
+static bool is_in_practice_set(enum own_kind kind)
+{
+	return kind != OWN_ITEM && kind != OWN_SCANNER_CHECK;
+}
+
 static struct shape shape_now(enum own_kind kind, bool old)
 {
 	struct shape s = shapes[kind];
@@ -162,8 +171,8 @@ static int32_t number_of(const char *digits, int count)
  */
 static enum own_kind shape_of(const char *t, size_t size, size_t *head)
 {
-	if (size >= 8 && t[0] == 'B' && t[1] == 'T' && is_capital(t[2]) && is_capital(t[3]) && t[4] >= '1' &&
-	    t[4] <= '9' && t[4] != '8' && all_digits(t + 5, size - 5)) {
+	if (size >= 8 && t[0] == 'B' && (t[1] == SET_REAL || t[1] == SET_PRACTICE) && is_capital(t[2]) &&
+	    is_capital(t[3]) && t[4] >= '1' && t[4] <= '9' && t[4] != '8' && all_digits(t + 5, size - 5)) {
 		*head = 5;
 		return (enum own_kind)(t[4] - '0');
 	}
@@ -257,13 +266,17 @@ int own_code_read(const char *text, size_t size, struct own_code *out, struct co
 	if (kind == OWN_NONE)
 		return -ENOENT;
 	struct shape now = shapes[kind];
-	bool old = now.station && size == head + digits_of(shape_now(kind, true)) + 2;
+	bool practice = head == 5 && t[1] == SET_PRACTICE;
+	bool old = !practice && now.station && size == head + digits_of(shape_now(kind, true)) + 2;
+	if (practice && !is_in_practice_set(kind))
+		return fault_set(fault, 4, "the practice set has no such code: print the set anew");
 	int r = judge(t, size, kind, old, head, fault);
 	if (r < 0)
 		return r;
 	size_t site = head == 5 ? 2 : 1;
 	out->site[0] = t[site];
 	out->site[1] = t[site + 1];
+	out->practice = practice;
 	out->role = kind == OWN_ITEM ? t[0] : '\0';
 	fill(out, kind, old, t + head);
 	return 0;
@@ -321,15 +334,16 @@ int own_code_write(const struct own_code *code, char out[OWN_CODE_MAX])
 	int32_t first, second;
 	struct shape s = shape_now(code->kind, code->old);
 	out[0] = '\0';
-	if (!site_is_one(code->site) || !numbers_of(code, &first, &second) || first < 0 || second < 0 ||
-	    code->station < 0 || code->proof < 0 || (s.proof && !code->proof))
+	if ((code->practice && (code->old || !is_in_practice_set(code->kind))) || !site_is_one(code->site) ||
+	    !numbers_of(code, &first, &second) || first < 0 || second < 0 || code->station < 0 ||
+	    code->proof < 0 || (s.proof && !code->proof))
 		return -EINVAL;
 	char *p = out;
 	if (code->kind == OWN_ITEM) {
 		*p++ = code->role;
 	} else {
 		*p++ = 'B';
-		*p++ = 'T';
+		*p++ = code->practice ? SET_PRACTICE : SET_REAL;
 	}
 	*p++ = code->site[0];
 	*p++ = code->site[1];

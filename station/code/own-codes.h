@@ -20,6 +20,10 @@
  *     7 tray      number 6                                 13
  *     9 paper     room 2, number 5                         14     (a paper count sheet of that room)
  *
+ * The practice set is printed with BX in place of BT. The letter stands under the check digits as everything else does, so
+ * that none of its codes is read as one of the others, nor the other way round; it has no scanner-check sheet, and a pack of
+ * it is its kind 7. What it stands for counts nothing but in practice.
+ *
  * The stores' item label is GS1 DataMatrix with one element string, (91) 'internal company information':
  *
  *     role (P pack, R paper or return bag)  site (2)  station (2)  number (8)  check (2)      15 characters
@@ -69,6 +73,7 @@ enum own_kind {
 /* The fields of a code. Fields that a kind does not have are 0 or "". */
 struct own_code {
 	enum own_kind kind;
+	bool practice;  /* of the practice set */
 	char site[3];   /* 2 letters of OWN_SITE_LETTERS; whether it is this site is the caller's question */
 	int room;       /* card, digit, paper sheet: 0..99 */
 	int meaning;    /* card: enum own_card, or another number of 0..999 that this version does not know */

@@ -74,6 +74,11 @@ static void from_own(struct input *in, const struct station *st, const struct co
 		snprintf(in->text, sizeof in->text, "%s", own->site);
 		return;
 	}
+	if (own->practice) {
+		in->act = ACT_FOREIGN;
+		in->what = SAY_SCAN_OF_PRACTICE;
+		return;
+	}
 	/* What it is called here may be something else there: only its station's list can say what a label is. */
 	if (is_of_one_station(own->kind) && own->station != st->number && !(own->kind == OWN_ITEM && batch)) {
 		in->act = ACT_FOREIGN;

@@ -23,7 +23,8 @@ enum act {
 	ACT_TRAY,    /* as ACT_THING; line->contents are counted in */
 	ACT_UNKNOWN, /* a code that nothing here knows: what, or text is the code, shortened */
 	ACT_BROKEN,  /* a code that contradicts itself: text is why */
-	ACT_FOREIGN, /* a code of another site: text is its letters; or text is "": of station `number` of this one */
+	ACT_FOREIGN, /* a code of another site: text is its letters; or text is "": of station `number` of this one, or
+	                what: SAY_SCAN_OF_PRACTICE, of the practice set */
 	ACT_PATIENT, /* a wristband: nothing of it is kept (rule 20) */
 	ACT_TYPED,   /* free text that answers a question (an incident number) */
 	ACT_HALF,    /* a code that needs its second symbol, which has not come: text says which */

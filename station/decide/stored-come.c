@@ -108,6 +108,8 @@ static struct say unusable(const struct input *in)
 	case ACT_PATIENT:
 		return *SAY(UNHELD, .what = SAY_SCAN_OF_PATIENT);
 	case ACT_FOREIGN:
+		if (in->what == SAY_SCAN_OF_PRACTICE)
+			return *SAY(UNHELD, .what = SAY_SCAN_OF_PRACTICE);
 		return in->text[0] ? *SAY(UNHELD_FOR, .what = SAY_SCAN_OF_FOREIGN, .why = SAY_OTHER_SITE,
 		                          .site = in->text)
 		                   : *SAY(UNHELD_FOR, .what = SAY_SCAN_OF_FOREIGN, .why = SAY_OTHER_STATION,

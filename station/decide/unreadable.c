@@ -30,6 +30,21 @@ static void refuse_unknown(struct turn *t)
 	turn_refuse(t, &say);
 }
 
+static void refuse_foreign(struct turn *t)
+{
+	const struct input *in = t->in;
+	if (in->text[0])
+		turn_refuse(t, SAY(FOREIGN_CODE, .what = SAY_OTHER_SITE, .site = in->text));
+	else if (in->what == SAY_SCAN_OF_PRACTICE && turn_has_case(t))
+		turn_refuse(t, SAY(PRACTICE_IN_CASE, .case_no = t->s->case_no));
+	else if (in->what == SAY_SCAN_OF_PRACTICE)
+		turn_refuse(t, SAY(PRACTICE_CODE));
+	else if (in->what == SAY_CODE_OF_STORES)
+		turn_refuse(t, SAY(LABEL_OTHER_STATION, .station = in->number));
+	else
+		turn_refuse(t, SAY(FOREIGN_CODE, .what = SAY_OTHER_STATION, .station = in->number));
+}
+
 void unreadable_take(struct turn *t)
 {
 	const char *text = t->in->text;
@@ -45,13 +60,7 @@ void unreadable_take(struct turn *t)
 		turn_refuse_fault(t, SAY(MISREAD_FOR, .fault = text), SAY(MISREAD));
 		return;
 	case ACT_FOREIGN:
-		if (text[0])
-			turn_refuse(t, SAY(FOREIGN_CODE, .what = SAY_OTHER_SITE, .site = text));
-		else if (t->in->what == SAY_CODE_OF_STORES)
-			turn_refuse(t, SAY(LABEL_OTHER_STATION, .station = t->in->number));
-		else
-			turn_refuse(t,
-			            SAY(FOREIGN_CODE, .what = SAY_OTHER_STATION, .station = t->in->number));
+		refuse_foreign(t);
 		return;
 	case ACT_PATIENT:
 		turn_refuse(t, SAY(PATIENTS_CODE));

@@ -118,8 +118,9 @@ static void tell_cards_room(struct driver_child *dc, const struct code_read *s, 
 {
 	struct own_code own;
 	struct core *c = &dc->daemon->core;
-	if (own_code_read(s->data, s->size, &own, NULL) == 0 && strcmp(own.site, c->station.site) == 0 &&
-	    own.room != dc->room && station_room(&c->station, own.room))
+	if (own_code_read(s->data, s->size, &own, NULL) == 0 && !own.practice &&
+	    strcmp(own.site, c->station.site) == 0 && own.room != dc->room &&
+	    station_room(&c->station, own.room))
 		core_pass_on(c, own.room, core_now(c), reply);
 }
 

@@ -197,7 +197,7 @@ static void print_code(const struct code *c, int32_t today)
 		printf("  %s\n", c->plain);
 	if (c->kind == CODE_OWN) {
 		own_text(&c->own, own, sizeof own);
-		printf("  %s\n", own);
+		printf("  %s%s\n", c->own.practice ? "practice set: " : "", own);
 	}
 	for (int i = 0; i < c->count; i++) {
 		const struct code_element *e = &c->elements[i];
@@ -254,6 +254,8 @@ static json_t *own_json(const struct own_code *o)
 	char text[OWN_CODE_MAX], role[2] = {o->role, '\0'};
 	own_code_write(o, text);
 	set_text(v, "kind", own_kind_name(o->kind));
+	if (o->practice)
+		json_object_set_new(v, "practice", json_true());
 	set_text(v, "site", o->site);
 	set_text(v, "role", role);
 	set_text(v, "code", text);

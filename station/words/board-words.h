@@ -239,6 +239,7 @@
 	X(B_CODE_6, "board-code-6", "scanner check") \
 	X(B_CODE_7, "board-code-7", "tray") \
 	X(B_CODE_ITEM, "board-code-item", "item label") \
+	X(B_CODE_PRACTICE, "board-code-practice", "practice code") \
 	X(B_JUDGED_NONE, "board-judged-none", "Type what stands under the barcode.") \
 	X(B_JUDGED_FREE, "board-judged-free", "Free text: read it again before it is sent.") \
 	X(B_JUDGED_OURS, "board-judged-ours", "A code of ours: go on.") \

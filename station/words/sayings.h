@@ -161,6 +161,11 @@
 	X(MISREAD_FOR, "misread-for", "Misread, nothing entered: {fault}") \
 	X(FOREIGN_CODE, "foreign-code", \
 	  "This code belongs to {what}: nothing entered. Use this station's cards and labels.") \
+	X(PRACTICE_CODE, "practice-code", \
+	  "This is a practice code: it counts nothing here. Use this room's own cards, badges and packs.") \
+	X(PRACTICE_IN_CASE, "practice-in-case", \
+	  "This is a practice code: nothing of it was entered in case {case}, which is real. Scan this " \
+	  "room's own code.") \
 	X(HALF_OF_PACK, "half-of-pack", "Half of a pack's data. Scan the pack's other symbol as well.") \
 	X(HALF_OF_PACK_FOR, "half-of-pack-for", \
 	  "Half of a pack's data: {fault}. Scan the pack's other symbol as well.") \
@@ -411,6 +416,7 @@
 	X(SCAN_OF_TRAY, "scan-of-tray", "tray {item}") \
 	X(SCAN_OF_PATIENT, "scan-of-patient", "a patient's code, nothing of it was kept") \
 	X(SCAN_OF_FOREIGN, "scan-of-foreign", "a code of another site or station") \
+	X(SCAN_OF_PRACTICE, "scan-of-practice", "a practice code, which counts nothing") \
 	X(SCAN_OF_HALF, "scan-of-half", "half of a pack's data") \
 	X(SCAN_MISREAD, "scan-misread", "a code that was misread") \
 	X(SCAN_UNKNOWN, "scan-unknown", "not in the catalogue") \

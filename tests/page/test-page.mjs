@@ -452,7 +452,7 @@ await it('check digits: ours by MOD 97-10, trade numbers by modulo 10, each wron
 			if (d !== code[i])
 				assert.notEqual(judge(code.slice(0, i) + d + code.slice(i + 1)).state, 'right');
 	assert.equal(judge(code.toLowerCase()).state, 'right');
-	for (const [t, s] of [['', 'empty'], ['BT', 'part'], ['BTBC1', 'part'], ['BTBC101040511', 'wrong'], ['BTBC400000410114', 'right'], ['BTBC400000410115', 'part'], ['BTBC40700000410184215324', 'right'], ['BTBC40700000410184215334', 'wrong'], ['PBC0000000157', 'right'], ['PBC07000000410', 'part'], ['PBC070000004103', 'right'], ['9506000134352', 'right'], ['09506000134352', 'right'], ['09506000134353', 'wrong'], ['9506000134353', 'part'], ['ABC-9', 'unknown']])
+	for (const [t, s] of [['', 'empty'], ['BT', 'part'], ['BTBC1', 'part'], ['BTBC101040511', 'wrong'], ['BTBC400000410114', 'right'], ['BTBC400000410115', 'part'], ['BTBC40700000410184215324', 'right'], ['BTBC40700000410184215334', 'wrong'], ['BX', 'part'], ['BXBC10104045', 'right'], ['BXBC10104051', 'wrong'], ['PBC0000000157', 'right'], ['PBC07000000410', 'part'], ['PBC070000004103', 'right'], ['9506000134352', 'right'], ['09506000134352', 'right'], ['09506000134353', 'wrong'], ['9506000134353', 'part'], ['ABC-9', 'unknown']])
 		assert.equal(judge(t).state, s, t);
 	assert.equal(judge('12345678', true).state, 'unknown');
 });

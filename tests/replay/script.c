@@ -122,6 +122,9 @@ static void scan(struct play *p, char *line)
 	} else if (strcmp(line, "typed") == 0 || strcmp(line, "unknown") == 0) {
 		in.act = line[0] == 't' ? ACT_TYPED : ACT_UNKNOWN;
 		snprintf(in.text, sizeof in.text, "%s", rest);
+	} else if (strcmp(line, "practice") == 0) {
+		in.act = ACT_FOREIGN;
+		in.what = SAY_SCAN_OF_PRACTICE;
 	} else if (strcmp(line, "print") == 0 && strncmp(rest, "again ", 6) == 0) {
 		play_print_again(p, rest + 6);
 		return;

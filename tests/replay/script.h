@@ -14,6 +14,7 @@
  *   > pack GREEN-M 101 lot A expiry 20270331      identity and the rest are optional
  *   > tray TRAY-HAND
  *   > slip 1 | slip 1 copy 2 | slip 1 digits 123456 | slip 1 old | case 41 | typed TEXT | unknown TEXT
+ *   > practice                 a code of the practice set, whichever
  *   > late card OFF | > keyed digit right thumb    entered later than it happened; typed, not scanned
  *   > camera card OFF          read by the room's camera, not its handheld
  *   > print again 1            a further copy of slip 1, as `bandtally print retry 1` asks for

@@ -1,7 +1,7 @@
 // Check digits, tested while a code is typed. Ours by ISO/IEC 7064 MOD 97-10, as the station's own codes have it;
 // GTINs by the GS1 General Specifications, modulo 10.
 const lengths = { 1: 12, 2: 11, 3: 13, 4: 24, 5: 16, 6: 9, 7: 13 };
-const earlier = { 4: 16, 5: 14 }; // without the station, and a slip's six digits
+const earlier = { 4: 16, 5: 14 }; // without the station, and a slip's six digits; none of the practice set (BX)
 
 export function mod97(text) {
 	let r = 0;
@@ -22,7 +22,7 @@ const say = (state, name, values) => ({ state, name, values });
 
 // A card that fits now is called by what it says.
 const called = (code, cards) => (code[4] === '1' && cards.find((c) => c.number === +code.slice(7, 10))?.words) || '';
-const kind = (code, words) => ({ what: `board-code-${code[4]}${words ? '-named' : ''}`, words });
+const kind = (code, words) => code[1] === 'X' ? { what: 'board-code-practice' } : ({ what: `board-code-${code[4]}${words ? '-named' : ''}`, words });
 
 function ours(code, whole, before, values) {
 	if (code.length === before && mod97(code) === 1)
@@ -42,10 +42,10 @@ export function judge(typed, free, cards = []) {
 		return say('empty', 'judged-none');
 	if (free)
 		return say('unknown', 'judged-free');
-	if (/^BT?$|^BT[A-Z]{1,2}$/.test(code))
+	if (/^B[TX]?$|^B[TX][A-Z]{1,2}$/.test(code))
 		return say('part', 'judged-ours');
-	if (/^BT[A-Z]{2}[1-7]\d*$/.test(code))
-		return ours(code, lengths[code[4]], earlier[code[4]], kind(code, called(code, cards)));
+	if (/^B[TX][A-Z]{2}[1-7]\d*$/.test(code))
+		return ours(code, lengths[code[4]], code[1] === 'T' && earlier[code[4]], kind(code, called(code, cards)));
 	if (/^[PR][A-Z]{2}\d*$/.test(code))
 		return ours(code, 15, 13, { what: 'board-code-item' });
 	if (/^\d+$/.test(code)) {

@@ -5,6 +5,7 @@
 #include <errno.h>
 #include <stdio.h>
 
+#include "code/check-digit.h"
 #include "code/code.h"
 
 static const struct own_code samples[] = {
@@ -20,6 +21,18 @@ static const struct own_code samples[] = {
     {.kind = OWN_TRAY, .site = "BC", .number = 12},
     {.kind = OWN_ITEM, .site = "BC", .station = 7, .role = 'P', .number = 41},
     {.kind = OWN_ITEM, .site = "BC", .station = 99, .role = 'R', .number = 99999999},
+    /* the practice set */
+    {.kind = OWN_CARD, .practice = true, .site = "BC", .room = 1, .meaning = CARD_OFF},
+    {.kind = OWN_DIGIT, .practice = true, .site = "BC", .room = 7, .digit = 2},
+    {.kind = OWN_BADGE, .practice = true, .site = "LN", .number = 4711},
+    {.kind = OWN_SLIP,
+     .practice = true,
+     .site = "BC",
+     .station = 7,
+     .number = 41,
+     .copy = 1,
+     .proof = 842153},
+    {.kind = OWN_TRAY, .practice = true, .site = "BC", .number = 12},
     /* as earlier versions wrote them */
     {.kind = OWN_SLIP, .site = "BC", .number = 41, .copy = 1, .old = true},
     {.kind = OWN_CASE, .site = "BC", .number = 41, .old = true},
@@ -40,12 +53,14 @@ static void same(const struct own_code *is, const struct own_code *should)
 	assert_int_equal(is->station, should->station);
 	assert_int_equal(is->proof, should->proof);
 	assert_int_equal(is->old, should->old);
+	assert_int_equal(is->practice, should->practice);
 }
 
 static void what_is_written_is_read_back_in_capitals_and_small_letters(void **state)
 {
 	(void)state;
-	static const size_t lengths[] = {12, 12, 11, 11, 13, 24, 24, 16, 9, 13, 15, 15, 16, 14, 13};
+	static const size_t lengths[] = {12, 12, 11, 11, 13, 24, 24, 16, 9,  13,
+	                                 15, 15, 12, 11, 13, 24, 13, 16, 14, 13};
 	for (size_t i = 0; i < SAMPLES; i++) {
 		char text[OWN_CODE_MAX];
 		struct own_code back;
@@ -68,9 +83,10 @@ static void the_printed_form_does_not_change(void **state)
 	static const struct {
 		size_t sample;
 		const char *text;
-	} kept[] = {{0, "BTBC10104051"},     {5, "BTBC40700000410184215324"}, {7, "BTBC507000004120"},
-	            {10, "PBC070000004103"}, {12, "BTBC400000410114"},        {13, "BTBC5000004137"},
-	            {14, "PBC0000000157"}};
+	} kept[] = {{0, "BTBC10104051"},      {5, "BTBC40700000410184215324"},
+	            {7, "BTBC507000004120"},  {10, "PBC070000004103"},
+	            {17, "BTBC400000410114"}, {18, "BTBC5000004137"},
+	            {19, "PBC0000000157"},    {12, "BXBC10104045"}};
 	for (size_t i = 0; i < sizeof kept / sizeof *kept; i++) {
 		char text[OWN_CODE_MAX];
 		assert_int_equal(own_code_write(&samples[kept[i].sample], text), 0);
@@ -145,6 +161,28 @@ static void no_single_error_and_no_swap_becomes_another_code(void **state)
 	assert_true(changed > 4000);
 }
 
+/* A practice code in which the letter of its set is misread is none of a room's, and the other way round; what begins as
+ * one and is of a kind that the set has not, is refused. */
+static void no_code_of_the_practice_set_is_read_as_a_rooms(void **state)
+{
+	(void)state;
+	struct own_code out;
+	struct code_fault f = {0, ""};
+	for (size_t s = 0; s < SAMPLES; s++) {
+		char text[OWN_CODE_MAX];
+		own_code_write(&samples[s], text);
+		if (text[0] != 'B')
+			continue;
+		text[1] = text[1] == 'T' ? 'X' : 'T';
+		assert_int_equal(own_code_read(text, strlen(text), &out, NULL), -EINVAL);
+		assert_int_equal(out.kind, OWN_NONE);
+	}
+	static const char check[] = "BXBC60152"; /* with its right check digits */
+	assert_int_equal(check_mod97(check, 9), 1);
+	assert_int_equal(own_code_read(check, 9, &out, &f), -EINVAL);
+	assert_non_null(strstr(f.why, "practice set"));
+}
+
 static void a_code_cut_short_says_so(void **state)
 {
 	(void)state;
@@ -174,6 +212,10 @@ static void fields_that_do_not_fit_are_not_printed(void **state)
 	    {.kind = OWN_SLIP, .site = "BC", .number = 1, .copy = 1, .proof = 1000000},
 	    {.kind = OWN_CASE, .site = "BC", .station = 100, .number = 1},
 	    {.kind = OWN_NONE, .site = "BC"},
+	    /* the practice set has none of these */
+	    {.kind = OWN_ITEM, .practice = true, .site = "BC", .role = 'P', .number = 1},
+	    {.kind = OWN_SCANNER_CHECK, .practice = true, .site = "BC", .number = 1},
+	    {.kind = OWN_CASE, .practice = true, .site = "BC", .number = 1, .old = true},
 	};
 	char text[OWN_CODE_MAX];
 	for (size_t i = 0; i < sizeof bad / sizeof *bad; i++) {
@@ -260,7 +302,7 @@ static void no_letter_of_ours_moves_between_keyboards(void **state)
 	(void)state;
 	for (const char *p = "AQWZMY"; *p; p++) /* French A-Q, Z-W and M; German and Swiss Y-Z */
 		assert_null(strchr(OWN_SITE_LETTERS, *p));
-	for (const char *p = "BTPR"; *p; p++)
+	for (const char *p = "BTXPR"; *p; p++)
 		assert_non_null(strchr(OWN_SITE_LETTERS, *p));
 }
 
@@ -272,6 +314,7 @@ int main(void)
 	    cmocka_unit_test(what_earlier_versions_wrote_is_of_station_0),
 	    cmocka_unit_test(no_slip_has_six_zeros_for_its_proof),
 	    cmocka_unit_test(no_single_error_and_no_swap_becomes_another_code),
+	    cmocka_unit_test(no_code_of_the_practice_set_is_read_as_a_rooms),
 	    cmocka_unit_test(a_code_cut_short_says_so),
 	    cmocka_unit_test(fields_that_do_not_fit_are_not_printed),
 	    cmocka_unit_test(every_card_says_where_it_belongs_and_what_it_is_for),

@@ -192,6 +192,26 @@ static void what_is_not_of_here_is_told_apart(void **state)
 	assert_string_not_equal(in.text, "");
 }
 
+/* Whatever it stands for: nothing of it is looked up, and no card of the room is meant. */
+static void a_code_of_the_practice_set_is_none_of_this_rooms(void **state)
+{
+	(void)state;
+	static const struct own_code set[] = {
+	    {.kind = OWN_CARD, .practice = true, .room = 1, .meaning = CARD_OFF},
+	    {.kind = OWN_DIGIT, .practice = true, .room = 1, .digit = 2},
+	    {.kind = OWN_BADGE, .practice = true, .number = 7},
+	    {.kind = OWN_TRAY, .practice = true, .number = 1}};
+	for (size_t i = 0; i < sizeof set / sizeof *set; i++) {
+		struct input in = of_own(set[i], NULL);
+		assert_int_equal(in.act, ACT_FOREIGN);
+		assert_int_equal(in.what, SAY_SCAN_OF_PRACTICE);
+		assert_string_equal(in.text, "");
+		assert_int_equal(in.card, 0);
+		assert_int_equal(in.digit, 0);
+		assert_null(in.line);
+	}
+}
+
 /* Its number may be another thing here: it is named, and not looked up. */
 static void a_label_of_another_station_is_not_ours(void **state)
 {
@@ -278,6 +298,7 @@ int main(void)
 	    cmocka_unit_test(a_label_of_stores_is_what_its_batch_says),
 	    cmocka_unit_test(our_own_codes_are_what_they_say),
 	    cmocka_unit_test(what_is_not_of_here_is_told_apart),
+	    cmocka_unit_test(a_code_of_the_practice_set_is_none_of_this_rooms),
 	    cmocka_unit_test(a_label_of_another_station_is_not_ours),
 	    cmocka_unit_test(a_catalogue_reads_back_as_it_was_written),
 	    cmocka_unit_test(a_file_that_is_not_right_is_refused_by_its_line),

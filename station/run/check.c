@@ -11,6 +11,7 @@
 #include <unistd.h>
 
 #include "base/log.h"
+#include "base/scanners.h"
 #include "record/head.h"
 #include "record/seal.h"
 #include "record/snapshot.h"
@@ -188,6 +189,33 @@ static int check_rest(const char *folder, const char *head, struct station *st, 
 	return n < 0 ? n : check_state(folder, st, e);
 }
 
+/* Every settings file of that place; each may be absent. */
+static int check_files(const char *folder, const char *place, struct settings *settings, struct station *st,
+                       struct error *e)
+{
+	static struct scanners scanners; /* 25 kB; one thread */
+	char path[PATH_MAX];
+	int n = settings_read_from(settings, st, folder, place, e);
+	if (n == 0)
+		n = media_check(place, e);
+	if (n < 0)
+		return n;
+	snprintf(path, sizeof path, "%.3800s/scanners.ini", place);
+	n = scanners_read(path, &scanners, e);
+	return n == -ENOENT || n == -ENOTDIR ? 0 : n;
+}
+
+int check_settings(const char *folder, const char *place, struct settings *settings, struct error *e)
+{
+	struct station *st = calloc(1, sizeof *st);
+	if (!st)
+		return error_set(e, -ENOMEM, "cannot check: out of memory: try again");
+	int n = check_files(folder, place, settings, st, e);
+	station_deinit(st);
+	free(st);
+	return n;
+}
+
 int check_folder(const char *folder, const char *head, struct settings *settings, const char **said,
                  struct error *e)
 {
@@ -195,11 +223,9 @@ int check_folder(const char *folder, const char *head, struct settings *settings
 	struct station *st = calloc(1, sizeof *st);
 	if (!st)
 		return error_set(e, -ENOMEM, "cannot check: out of memory: try again");
-	int n = settings_read(settings, st, folder, e);
+	int n = check_files(folder, folder, settings, st, e);
 	if (n == 0)
 		head_place(place, folder, head, settings->head);
-	if (n == 0)
-		n = media_check(folder, e);
 	if (n == 0)
 		n = check_rest(folder, place, st, said, e);
 	station_deinit(st);

@@ -8,6 +8,9 @@
 int check_folder(const char *folder, const char *head, struct settings *settings, const char **said,
                  struct error *e);
 
+/* Whether the settings files of the folder `place` would be taken by the station of `folder`; looks at nothing else. */
+int check_settings(const char *folder, const char *place, struct settings *settings, struct error *e);
+
 /* Of each language that is installed who has read it, a line each to standard output. */
 void check_languages(void);
 

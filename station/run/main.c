@@ -24,7 +24,7 @@
 #define GROUPS_PATIENCE_MS 1000
 
 static const char usage[] =
-    "usage: bandtallyd [--data DIR] [--head DIR] [--check]\n"
+    "usage: bandtallyd [--data DIR] [--head DIR] [--check [--settings PLACE]]\n"
     "The count station. Works until SIGTERM or SIGINT. SIGHUP: reads the certificates of the board "
     "elsewhere, "
     "and\n"
@@ -36,6 +36,7 @@ static const char usage[] =
     "is a\n"
     "               weak place: it goes back together with the record\n"
     "  --check      read the settings and the record, say whether they are sound, and end\n"
+    "  --settings PLACE   with --check: read the settings files of the folder PLACE, and nothing else\n"
     "Settings: DIR/station.ini and DIR/policy.ini; both may be absent.\n"
     "Exit codes: 0 ended in order, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n"
     "example: bandtallyd --data /var/lib/bandtally --check\n";
@@ -157,12 +158,14 @@ static void stop(struct daemon *d)
 	core_close(&d->core);
 }
 
-static int check_all(const char *folder, const char *head)
+/* `place`: the folder of settings that are to be tried, or NULL for the station as it is. */
+static int check_all(const char *folder, const char *head, const char *place)
 {
 	static struct settings settings;
-	const char *said = "";
+	const char *said = "settings are sound";
 	struct error e = {0};
-	if (check_folder(folder, head, &settings, &said, &e) < 0) {
+	if ((place ? check_settings(folder, place, &settings, &e)
+	           : check_folder(folder, head, &settings, &said, &e)) < 0) {
 		log_line("not sound: %s", e.text);
 		return EXIT_FAILED;
 	}
@@ -172,20 +175,25 @@ static int check_all(const char *folder, const char *head)
 		return EXIT_FAILED;
 	}
 	puts(said);
-	check_languages();
+	if (!place)
+		check_languages();
 	return EXIT_OK;
 }
 
 int main(int argc, char **argv)
 {
 	static const struct option options[] = {
-	    {"data", required_argument, NULL, 'd'}, {"head", required_argument, NULL, 'n'},
-	    {"check", no_argument, NULL, 'c'},      {"help", no_argument, NULL, 'h'},
-	    {"version", no_argument, NULL, 'v'},    {0},
+	    {"data", required_argument, NULL, 'd'},
+	    {"head", required_argument, NULL, 'n'},
+	    {"check", no_argument, NULL, 'c'},
+	    {"help", no_argument, NULL, 'h'},
+	    {"version", no_argument, NULL, 'v'},
+	    {"settings", required_argument, NULL, 's'},
+	    {0},
 	};
 	static struct daemon d; /* half a megabyte */
 	struct error e = {0};
-	const char *folder = "/var/lib/bandtally", *head = NULL;
+	const char *folder = "/var/lib/bandtally", *head = NULL, *place = NULL;
 	int check = 0, o;
 	log_open("bandtallyd");
 	while ((o = getopt_long(argc, argv, "", options, NULL)) >= 0)
@@ -199,6 +207,9 @@ int main(int argc, char **argv)
 		case 'c':
 			check = 1;
 			break;
+		case 's':
+			place = optarg;
+			break;
 		case 'h':
 			fputs(usage, stdout);
 			return EXIT_OK;
@@ -209,7 +220,7 @@ int main(int argc, char **argv)
 			fputs(usage, stderr);
 			return EXIT_USAGE;
 		}
-	if (optind < argc) {
+	if (optind < argc || (place && !check)) {
 		fputs(usage, stderr);
 		return EXIT_USAGE;
 	}
@@ -217,7 +228,7 @@ int main(int argc, char **argv)
 	json_watch_memory();
 	umask(0027); /* what is kept here is the station's and its group's, whoever starts it */
 	if (check)
-		return check_all(folder, head);
+		return check_all(folder, head, place);
 	int n = core_open_noting(&d.core, folder, head, &e);
 	if (n < 0) {
 		log_line("cannot start: %s", e.text);

@@ -35,7 +35,7 @@ enum exit_code {
 	EXIT_FAILED = 1,   /* it could not be done; stderr says what, why, what to do */
 	EXIT_USAGE = 2,    /* the words of the command are wrong */
 	EXIT_REFUSED = 3,  /* scan: the station refused; status --idle: a case is open */
-	EXIT_QUESTION = 4, /* scan: the station asks something first */
+	EXIT_QUESTION = 4, /* scan: the station asks something first; setup: an answer is missing */
 };
 
 #define _cleanup_(f) __attribute__((cleanup(f)))

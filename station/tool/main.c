@@ -40,14 +40,15 @@ static void usage(FILE *out)
 	fprintf(out, "usage: bandtally [--data DIR] COMMAND …     'bandtally COMMAND --help' says more\n");
 	for (size_t i = 0; i < sizeof commands / sizeof *commands; i++)
 		print_command(out, commands[i].name, commands[i].what);
-	fprintf(out,
-	        "First steps: catalogue import, staff add, label badges, label digits, label cards, label "
-	        "paper-sheet.\n"
-	        "example: bandtally label cards --room 1 --pdf cards.pdf\n"
-	        "DIR is the station's data folder (default %s).\n"
-	        "Exit codes: 0 done or accepted, 1 failed, 2 wrong usage, 3 the station refused, 4 it asks "
-	        "something first.\n",
-	        client_folder);
+	fprintf(
+	    out,
+	    "First steps: setup, catalogue import, staff add, label badges, label digits, label cards, label "
+	    "paper-sheet.\n"
+	    "example: bandtally label cards --room 1 --pdf cards.pdf\n"
+	    "DIR is the station's data folder (default %s).\n"
+	    "Exit codes: 0 done or accepted, 1 failed, 2 wrong usage, 3 the station refused, 4 it asks "
+	    "something first, or setup lacks an answer.\n",
+	    client_folder);
 }
 
 /* Half of an answer is none, but whoever reads it through a pipe may have enough before its end. */

@@ -7,6 +7,7 @@
 /* X(name, "what it is for"), a row a line: config/CMakeLists.txt reads the names. People write '-' for '_'. */
 /* clang-format off */
 #define COMMANDS(X) \
+	X(setup, "a first start: site, rooms, printer, scanner, badges") \
 	X(scan, "enter a code as if it had been scanned") \
 	X(sheet, "the open case of a room") \
 	X(board, "an address that opens a room's page for typing, once") \

@@ -57,6 +57,14 @@ int words_read(struct words *w, int argc, char **argv, const char *options, cons
 			        usage);
 			return -1;
 		}
+		if (value && w->n_each == WORDS_MAX) {
+			fprintf(stderr, "bandtally: too many words: give fewer\n%s", usage);
+			return -1;
+		}
+		if (value) {
+			w->each[w->n_each].place = place;
+			w->each[w->n_each++].value = value;
+		}
 		w->values[place] = value;
 		w->given[place] = 1;
 	}
@@ -67,6 +75,15 @@ const char *words_value(const struct words *w, const char *options, const char *
 {
 	int takes, place = place_of(options, name, strlen(name), &takes);
 	return place < 0 ? NULL : w->values[place];
+}
+
+const char *words_each(const struct words *w, const char *options, const char *name, int *at)
+{
+	int takes, place = place_of(options, name, strlen(name), &takes);
+	while (*at < w->n_each)
+		if (w->each[(*at)++].place == place)
+			return w->each[*at - 1].value;
+	return NULL;
 }
 
 int words_given(const struct words *w, const char *options, const char *name)

@@ -15,6 +15,11 @@ struct words {
 	int n_rest;
 	const char *values[OPTIONS_MAX]; /* by the option's place in `options` */
 	int given[OPTIONS_MAX];
+	struct {
+		int place;
+		const char *value;
+	} each[WORDS_MAX]; /* every option with a value, in order */
+	int n_each;
 };
 
 /* `options`: "room= json late" — a name with '=' takes a value (--room 1 or --room=1). WORDS_READ; -1 after a
@@ -22,6 +27,8 @@ struct words {
 int words_read(struct words *w, int argc, char **argv, const char *options, const char *usage);
 
 const char *words_value(const struct words *w, const char *options, const char *name); /* NULL: not given */
+/* Each value of an option that may be given several times, in order, from `*at` 0 on; NULL behind the last. */
+const char *words_each(const struct words *w, const char *options, const char *name, int *at);
 int words_given(const struct words *w, const char *options, const char *name);
 
 /* The whole number that an option or a word of that name gives. 0 and `out`, which stays as it was where `value` is NULL;

@@ -80,6 +80,7 @@ command label digits --list                            count stores audit root
 command label cards --pdf {own}/cards.pdf              count stores audit root
 command label badges --list                            count stores audit root
 command label scanner-check --pdf {own}/check.pdf      count stores audit root
+command setup --site BC --name Site --station 0 --room 'Theatre 1'  root
 command print list                                     count stores audit root
 command print retry 1                                  count stores root
 command audit verify                                   audit root

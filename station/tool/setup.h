@@ -1,0 +1,48 @@
+/* What the files of `bandtally setup` share: each step gets its answers from the command line, from what was settled before,
+ * or from whoever sits at the terminal, and puts them into the candidates (setup-files.h), which are written once all are there.
+ */
+#ifndef BANDTALLY_TOOL_SETUP_H
+#define BANDTALLY_TOOL_SETUP_H
+
+#include <stdbool.h>
+
+#include "tool/setup-files.h"
+#include "tool/words.h"
+
+#define SETUP_OPTIONS "site= name= station= room= again yes"
+
+struct setup {
+	struct words words;
+	bool asks;  /* somebody sits at the terminal, and may be asked */
+	bool takes; /* --yes: what is offered is the answer */
+	bool again; /* what was settled is asked as well */
+	struct setup_files files;
+};
+
+/* Of `value`, the answer in hand, whether it will do: 0 and it is kept, or a negative errno with why not. */
+typedef int (*setup_take)(struct setup *s, const void *context, const char *value, struct error *e);
+
+struct setup_question {
+	const char *option, *asks; /* "site", and the question as it is put */
+	setup_take take;
+	const void *context;
+};
+
+/* Has the question answered: by the option, else at the terminal, with `offered` ("" nothing) as the answer to an empty line,
+ * else, with --yes, by what is offered. 0, or an exit code after a sentence on stderr. */
+int setup_answer(struct setup *s, const struct setup_question *q, const char *offered);
+
+/* Why an answer was not taken, without the file and line, of which whoever gave it knows nothing. */
+const char *setup_why(const struct error *e);
+
+/* Whether this part has still to be asked, or was given anew. */
+bool setup_due(const struct setup *s, const char *part, const char *option);
+
+/* The steps: 0, or an exit code after a sentence on stderr. */
+int setup_site(struct setup *s);
+int setup_rooms(struct setup *s);
+
+/* The station with what was written: started anew where systemd has it and no case is open, else said how. 0, or an exit code. */
+int setup_renew(const struct setup *s);
+
+#endif

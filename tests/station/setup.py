@@ -1,0 +1,248 @@
+#!/usr/bin/python3
+"""A first start: `bandtally setup` at a terminal of its own and by options alone, what it leaves when it is stopped, and that
+the station with what it wrote counts a scan.
+
+  setup.py FOLDER-OF-PROGRAMS
+"""
+import os, pathlib, pty, select, signal, subprocess, sys, tempfile, time
+
+from a_station import PACK, SOURCE, Station
+
+BIN = pathlib.Path(sys.argv[1]).resolve()
+SHIPPED = SOURCE / "config"
+
+
+class Terminal:
+    """`bandtally setup` with a terminal as its own."""
+
+    def __init__(self, data, *words, path=None, bin=BIN):
+        self.said = ""
+        self.pid, self.fd = pty.fork()
+        if self.pid == 0:
+            if path:
+                os.environ["PATH"] = f"{path}:{os.environ['PATH']}"
+            os.environ["TMPDIR"] = str(data.parent / "tmp")
+            os.execv(bin / "bandtally", ["bandtally", "--data", str(data), "setup", *words])
+
+    def wait(self, text, seconds=20):
+        """Reads until it says this, from where the last wait ended; returns what stood before."""
+        end = time.monotonic() + seconds
+        while text not in self.said:
+            assert time.monotonic() < end, f"it does not say '{text}': {self.said}"
+            if select.select([self.fd], [], [], 0.1)[0]:
+                try:
+                    part = os.read(self.fd, 4096)
+                except OSError:  # its end
+                    part = b""
+                assert part, f"it ended without '{text}': {self.said}"
+                self.said += part.decode().replace("\r\n", "\n")
+        before, self.said = self.said.split(text, 1)
+        return before
+
+    def answer(self, question, line):
+        before = self.wait(question)
+        self.wait(": ")
+        os.write(self.fd, line.encode() + b"\n")
+        return before
+
+    def end(self, code):
+        said = self.said
+        while True:
+            try:
+                part = os.read(self.fd, 4096)
+            except OSError:
+                break
+            if not part:
+                break
+            said += part.decode().replace("\r\n", "\n")
+        status = os.waitpid(self.pid, 0)[1]
+        os.close(self.fd)
+        assert os.WIFEXITED(status) and os.WEXITSTATUS(status) == code, f"it ended with {status:x}, not {code}: {said}"
+        return said
+
+
+class Fresh:
+    """A data folder as an installation leaves it: settings as they are shipped, behind links."""
+
+    def __init__(self, shipped=True):
+        self.folder = tempfile.TemporaryDirectory(prefix="bandtally-setup-test-")
+        root = pathlib.Path(self.folder.name)
+        self.root, self.data, self.etc = root, root / "data", root / "etc"
+        for folder in (self.data, self.etc, root / "tmp", root / "path"):
+            folder.mkdir()
+        if shipped:
+            for name in ("station", "policy", "scanners", "labels"):
+                text = (SHIPPED / f"{name}.ini").read_text()
+                (self.etc / f"{name}.ini").write_text(text)
+                (self.data / f"{name}.ini").symlink_to(self.etc / f"{name}.ini")
+
+    def setup(self, *words):
+        done = subprocess.run([BIN / "bandtally", "--data", self.data, "setup", *words], capture_output=True, text=True,
+                              stdin=subprocess.DEVNULL, env={**os.environ, "TMPDIR": str(self.root / "tmp"),
+                                                             "PATH": f"{self.root / 'path'}:{os.environ['PATH']}"})
+        return done.returncode, done.stdout + done.stderr
+
+    def files(self):
+        """All that lies there, by name."""
+        return {str(p.relative_to(self.root)): p.read_bytes() if p.is_file() else b"" for p in sorted(self.root.rglob("*"))}
+
+    def program(self, name, text):
+        (self.root / "path" / name).write_text(text)
+        (self.root / "path" / name).chmod(0o755)
+
+    def station(self):
+        """The real daemon on it."""
+        s = Station.__new__(Station)
+        s.folder, s.root, s.data, s.bin, s.owner = self.folder, self.root, self.data, BIN, None
+        s.log = open(self.root / "log", "w+")
+        text = (self.data / "station.ini").read_text()
+        (self.data / "station.ini").write_text(text.replace("start = yes", "start = no"))  # no board: its port is another's
+        s.start()
+        return s
+
+
+def must(true, why):
+    assert true, why
+
+
+def a_scan_counts(fresh, room="Theatre 1", letters="HU"):
+    s = fresh.station()
+    try:
+        s.set_up()
+        code = s.codes()["NEW CASE"]
+        must(code.startswith(f"BT{letters}"), f"the cards are of another site: {code}")
+        must(s.ask(do="scan", code=code)["verdict"] in ("accepted", "question"), "a case is not opened")
+        for what in ("SCRUB-1", "CIRC-2", PACK):
+            said = s.ask(do="scan", code=s.codes().get(what, what))
+            must(said["verdict"] in ("accepted", "question"), f"{what}: {said}")
+        must("Finger tourniquet" in s.bt("sheet")[1] or "ourniquet" in s.bt("sheet")[1], "it is not on the sheet")
+        must(room in s.bt("status")[1], f"no {room}: {s.bt('status')[1]}")
+    finally:
+        s.daemon.terminate()
+        s.daemon.wait()
+
+
+def at_a_terminal():
+    f = Fresh()
+    t = Terminal(f.data)
+    asked = t.answer("two letters", "AB")
+    must("[BC]" not in asked, "letters that nobody chose are offered")
+    must("letters is 'AB': it must be two of" in t.answer("two letters", "HU"), "it does not say what is wrong with AB")
+    t.answer("site is called", "Hand unit")
+    t.answer("stations this is", "")
+    t.answer("room 1 is called [Room 1]", "Theatre 1")
+    t.answer("further room", "Minor procedures")
+    must("is called so" in t.answer("further room", "Theatre 1") + t.answer("further room", ""), "two rooms of one name")
+    finish_terminal(t)
+    text = (f.etc / "station.ini").read_text()
+    for line in ("letters = HU", "name = Hand unit", "number = 0", "[room 1]\nname = Theatre 1", "[room 2]\nname = Minor procedures"):
+        must(line in text, f"station.ini lacks {line}")
+    for line in (SHIPPED / "station.ini").read_text().splitlines():
+        must(not line.startswith("#") or line in text, f"a comment is gone: {line}")
+    must((f.data / "station.ini").is_symlink(), "the link is gone")
+    must(not list((f.root / "tmp").iterdir()), "something of it stays in the folder for a while")
+    before = f.files()
+    must("nothing is left to settle" in Terminal(f.data).end(0) and f.files() == before, "it asks twice")
+    t = Terminal(f.data, "--again")
+    t.answer("printed [HU]", "")
+    t.wait("slips and cards [Hand unit]: ")
+    os.write(t.fd, b"\x03")
+    t.end(1)
+    must(f.files() == before, "a question that was not answered changed something")
+    a_scan_counts(f)
+
+
+def finish_terminal(t):
+    t.wait("written: ")
+    t.end(0)
+
+
+def by_options():
+    f = Fresh(shipped=False)
+    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--station", "7", "--room", "Theatre 1", "--room", "Theatre 2")
+    must(code == 0, said)
+    must("number = 7" in (f.data / "station.ini").read_text(), "no number")
+    code, said = f.setup("--room", "Theatre 3")
+    must(code == 0 and "[room 3]\nname = Theatre 3" in (f.data / "station.ini").read_text(), said)
+    before = f.files()
+    code, said = f.setup("--room", "Theatre 2", "--yes")
+    must(code == 0 and "nothing is left" in said and f.files() == before, "a room that is there came twice: " + said)
+    a_scan_counts(f)
+
+
+def an_answer_is_missing():
+    f = Fresh()
+    before = f.files()
+    for words, option in (((), "site"), (("--yes",), "site"), (("--site", "HU"), "name"), (("--site", "HU", "--name", "Hand unit"), "station"),
+                          (("--site", "HU", "--name", "Hand unit", "--station", "1"), "room")):
+        code, said = f.setup(*words)
+        must(code == 4 and f"--{option} is missing" in said and said.count("\n") == 1, f"{words}: {code}: {said}")
+        must(f.files() == before, f"{words} changed something")
+    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--yes")
+    must(code == 0 and "[room 1]\nname = Room 1" in (f.etc / "station.ini").read_text(), f"what is offered is not taken: {said}")
+
+
+def an_answer_will_not_do():
+    f = Fresh()
+    before = f.files()
+    good = {"site": "HU", "name": "Hand unit", "station": "1", "room": "Theatre 1"}
+    for option, bad, why in (("site", "HA", "must be two of"), ("name", "a ;b", "cannot stand"), ("name", "x\ny", "cannot stand"),
+                             ("station", "100", "from 0 to 99"), ("room", "R" * 180, "shorten it"), ("room", "\x07", "U+0007")):
+        words = [w for o, v in {**good, option: bad}.items() for w in (f"--{o}", v)]
+        code, said = f.setup(*words)
+        must(code == 2 and why in said and f"--{option}: " in said, f"{option} {bad!r}: {code}: {said}")
+        must(f.files() == before, f"{option} {bad!r} changed something")
+    rooms = [w for n in range(17) for w in ("--room", f"Theatre {n}")]
+    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--station", "1", *rooms)
+    must(code == 2 and "more than 16 rooms" in said and f.files() == before, said)
+    (f.etc / "policy.ini").write_text("[reminders]\nfirst_reminder_min = soon\n")
+    code, said = f.setup("--yes")
+    must(code == 1 and "policy.ini line 2" in said and "mend that first" in said, said)
+
+
+def stopped_on_the_way():
+    for last in (b"\x03", b"\x04", "HUP"):
+        f = Fresh()
+        before = f.files()
+        t = Terminal(f.data)
+        t.answer("two letters", "HU")
+        t.answer("site is called", "Hand unit")
+        t.wait("stations this is")
+        t.wait(": ")
+        if last == "HUP":
+            os.kill(t.pid, signal.SIGHUP)
+        else:
+            os.write(t.fd, last)
+        must("nothing was changed" in t.end(1), "it does not say what was left")
+        must(f.files() == before, f"stopped by {last!r} it left something")
+
+
+def systemd_starts_it_anew():
+    f = Fresh()
+    f.program("systemctl", f"""#!/bin/sh
+case $1 in
+show) echo "ExecStart={{ argv[]=/usr/bin/bandtallyd --data {f.data} --head /x ; }}" ;;
+restart) echo "$2" >>{f.root}/restarted; kill -TERM $(cat {f.root}/pid); exit 0 ;;
+esac
+""")
+    s = f.station()
+    (f.root / "pid").write_text(str(s.daemon.pid))
+    s.set_up()
+    must(s.ask(do="scan", code=s.codes()["NEW CASE"])["verdict"] in ("accepted", "question"), "no case")
+    code, said = f.setup("--site", "BC", "--name", "Hand unit", "--station", "0", "--room", "Theatre 1")
+    must(code == 0 and "A case is open" in said and not (f.root / "restarted").exists(), f"an open case is not waited for: {said}")
+    s.stop()
+    # What starts it anew leaves it running: here it runs already.
+    s.start()
+    f.program("systemctl", (f.root / "path/systemctl").read_text().replace("kill -TERM", "true"))
+    for x in ("CANCEL", "YES"):
+        s.ask(do="scan", code=s.codes()[x])
+    code, said = f.setup("--name", "Hand surgery")
+    must("bandtallyd.service" in (f.root / "restarted").read_text() if code == 0 else False, said)
+    must("the station runs with these settings" in said, said)
+    s.stop()
+
+
+for test in (at_a_terminal, by_options, an_answer_is_missing, an_answer_will_not_do, stopped_on_the_way, systemd_starts_it_anew):
+    test()
+    print("ok", test.__name__.replace("_", " "), flush=True)

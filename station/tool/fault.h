@@ -21,7 +21,6 @@ void fault_masked(struct fault *f, const char *before, const char *text); /* a l
 int fault_record(struct fault *f, struct error *e);
 void fault_status(struct fault *f);
 void fault_settings(struct fault *f);
-void fault_files(struct fault *f);
 /* Of the journal, or where `file` is not NULL its last lines. */
 void fault_messages(struct fault *f, const char *file);
 

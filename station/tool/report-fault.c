@@ -39,19 +39,6 @@ static const char usage[] =
     "  --messages FILE   the station's messages, where they are not in the journal of bandtallyd\n"
     "example: bandtally report-fault /root/fault.txt\n";
 
-void fault_title(struct fault *f, const char *title)
-{
-	buf_printf(&f->out, "\n== %s\n", title);
-}
-
-void fault_masked(struct fault *f, const char *before, const char *text)
-{
-	buf_add_text(&f->out, before);
-	mask_text(&f->mask, text, &f->out);
-	if (f->out.size && f->out.data[f->out.size - 1] != '\n')
-		buf_add_text(&f->out, "\n");
-}
-
 /* --- versions and machine -------------------------------------------------------------------------- */
 
 static void print_release(struct fault *f)
@@ -136,7 +123,7 @@ static void count_folder(struct fault *f, int in, const char *name)
 		close(fd);
 }
 
-void fault_files(struct fault *f)
+static void fault_files(struct fault *f)
 {
 	struct stat file;
 	fault_title(f, "the data folder");

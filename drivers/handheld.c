@@ -461,7 +461,7 @@ static int learned(struct handheld *h, struct wire *out, struct error *e)
 	if (r < 0) {
 		/* Not the device is lost, so main.c's word for it would be the wrong one. */
 		wire_fault(out, "uncertain", e->text);
-		log_line("%s", e->text);
+		log_warn(LOG_SCANNER, "%s", e->text);
 		return DRIVER_FAULTS;
 	}
 	return say_learned(h, &p, out);

@@ -64,7 +64,7 @@ static int read_options(void *state, int argc, char **argv)
 static int failed(struct wire *out, const char *code, const struct error *e)
 {
 	wire_fault(out, code, e->text);
-	log_line("%s", e->text);
+	log_warn(LOG_SCANNER, "%s", e->text);
 	return EXIT_FAILED;
 }
 
@@ -103,7 +103,7 @@ int main(int argc, char **argv)
 	signal(SIGPIPE, SIG_IGN);
 	void *state = this_driver.new();
 	if (!state) {
-		log_line("no memory: end other programs");
+		log_warn(LOG_SCANNER, "no memory: end other programs");
 		return EXIT_FAILED;
 	}
 	int r = read_options(state, argc, argv);

@@ -229,7 +229,7 @@ int main(int count, char **words)
 		return r;
 	signal(SIGPIPE, SIG_IGN);
 	if (languages_read(&languages, languages_folder(), &e) < 0)
-		log_line("%s", e.text); /* what is not there is printed in English */
+		log_warn(LOG_BOARD, "%s", e.text); /* what is not there is printed in English */
 	r = w.serve ? confine_print(w.serve, &e) : 0;
 	if (r == 0)
 		r = fonts_open(&e);
@@ -245,7 +245,7 @@ int main(int count, char **words)
 		r = run(&w, &languages, &e);
 	}
 	if (r < 0)
-		log_line("%s", e.text);
+		log_warn(LOG_PROGRAM, "%s", e.text);
 	languages_free(&languages);
 	return r < 0 ? EXIT_FAILED : EXIT_OK;
 }

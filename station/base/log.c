@@ -1,42 +1,75 @@
 #include "base/log.h"
 
 #include <stdarg.h>
+#include <stdint.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
 #include "base/name.h"
 
+const struct log_row log_rows[LOG_ID_COUNT] = {
+#define X(name, id, priority, means, todo) [LOG_##name] = {id, priority, means, todo},
+    LOG_IDS(X)
+#undef X
+};
+
+#define NEWS_PRIORITY 6 /* LOG_INFO of syslog(3) */
 static const char *program_name = "bandtally";
+static int to_journal;
+
+/* systemd.exec(5): the device and inode of the stream that is connected to the journal. */
+static int is_journal(void)
+{
+	struct stat file;
+	char named[60];
+	const char *stream = getenv("JOURNAL_STREAM");
+	if (!stream || fstat(STDERR_FILENO, &file) < 0)
+		return 0;
+	snprintf(named, sizeof named, "%ju:%ju", (uintmax_t)file.st_dev, (uintmax_t)file.st_ino);
+	return strcmp(named, stream) == 0;
+}
 
 void log_open(const char *program)
 {
 	program_name = program;
+	to_journal = is_journal();
 }
 
-static void log_write(const char *format, va_list args, const char *reason)
+static void log_write(const struct log_row *row, const char *reason, const char *format, va_list args)
 {
-	char text[1024];
+	char text[1024], priority[12] = "";
 	vsnprintf(text, sizeof text, format, args);
 	name_mend(text); /* what devices and programs say is in it, and a line is one line */
-	if (reason)
-		fprintf(stderr, "%s: %s: %s\n", program_name, text, reason);
-	else
-		fprintf(stderr, "%s: %s\n", program_name, text);
+	if (to_journal)
+		snprintf(priority, sizeof priority, "<%d>", row ? row->priority : NEWS_PRIORITY);
+	fprintf(stderr, "%s%s: %s%s%s%s%s\n", priority, program_name, row ? row->id : "", row ? ": " : "",
+	        text, reason ? ": " : "", reason ? reason : "");
 }
 
 void log_line(const char *format, ...)
 {
 	va_list args;
 	va_start(args, format);
-	log_write(format, args, NULL);
+	log_write(NULL, NULL, format, args);
 	va_end(args);
 }
 
-void log_errno(int negative_errno, const char *format, ...)
+void log_warn(enum log_id id, const char *format, ...)
 {
 	va_list args;
 	va_start(args, format);
-	log_write(format, args, strerror(-negative_errno));
+	log_write(&log_rows[id], NULL, format, args);
+	va_end(args);
+}
+
+void log_warn_errno(enum log_id id, int negative_errno, const char *format, ...)
+{
+	va_list args;
+	va_start(args, format);
+	log_write(&log_rows[id], strerror(-negative_errno), format, args);
 	va_end(args);
 }
 
@@ -52,9 +85,9 @@ void log_block(const char *lines)
 	fputc('\n', stderr);
 }
 
-void log_error(const struct error *e)
+void log_error(enum log_id id, const struct error *e)
 {
 	const char *name = strerrorname_np(-e->code);
-	log_line("%s (%s at %s:%d)", e->text, name ? name : "no error", e->at.file ? e->at.file : "?",
+	log_warn(id, "%s (%s at %s:%d)", e->text, name ? name : "no error", e->at.file ? e->at.file : "?",
 	         e->at.line);
 }

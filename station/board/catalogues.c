@@ -109,18 +109,19 @@ void catalogues_read(struct catalogues *out)
 	struct error e = {0};
 	*out = (struct catalogues){0};
 	if (languages_read(&all, languages_folder(), &e) < 0)
-		log_line("%s", e.text);
+		log_warn(LOG_BOARD, "%s", e.text);
 	for (int i = 0; i < CATALOGUES_PAGES; i++) {
 		int n = take_page(out, &all, &pages[i]);
 		if (n < 0)
-			log_errno(n, "the page %s cannot be made: the board shows nothing there",
-			          pages[i].path);
+			log_warn_errno(LOG_BOARD, n,
+			               "the page %s cannot be made: the board shows nothing there",
+			               pages[i].path);
 	}
 	for (int i = 0; i < all.n; i++) {
 		int n = take(out, all.list[i]);
 		if (n < 0)
-			log_errno(n, "the page has no words of '%s' and is in English",
-			          language_code(all.list[i]));
+			log_warn_errno(LOG_BOARD, n, "the page has no words of '%s' and is in English",
+			               language_code(all.list[i]));
 	}
 	languages_free(&all);
 }

@@ -76,9 +76,11 @@ static void read_line(struct feed *f, const char *text, size_t size)
 	_cleanup_(json_drop) json_t *line = json_read(text, size, NULL);
 	int r = line ? take(f, line) : -EINVAL;
 	if (!line)
-		log_line("from the daemon: a line of %zu bytes that is no JSON: it is passed over", size);
+		log_warn(LOG_PROGRAM,
+		         "from the daemon: a line of %zu bytes that is no JSON: it is passed over", size);
 	else if (r < 0)
-		log_errno(r, "from the daemon: a line that says nothing that is known here");
+		log_warn_errno(LOG_PROGRAM, r,
+		               "from the daemon: a line that says nothing that is known here");
 }
 
 static void on_read(struct bufferevent *in, void *context)
@@ -94,7 +96,8 @@ static void on_read(struct bufferevent *in, void *context)
 		free(text);
 	}
 	if (evbuffer_get_length(bytes) > FEED_LINE_MAX) {
-		log_line("from the daemon: a line of more than %zu bytes: it is passed over", FEED_LINE_MAX);
+		log_warn(LOG_PROGRAM, "from the daemon: a line of more than %zu bytes: it is passed over",
+		         FEED_LINE_MAX);
 		f->skipping = true;
 	}
 	if (f->skipping)

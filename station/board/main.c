@@ -172,7 +172,7 @@ static int serve_elsewhere(struct elsewhere *w, struct server *s, struct hub *hu
 		port = server_open_elsewhere(s, w, &e);
 	pem_forget(&w->files);
 	if (port < 0) {
-		log_line("%s", e.text);
+		log_warn(LOG_BOARD, "%s", e.text);
 		hub_fault(hub, e.text);
 	}
 	return port;
@@ -200,7 +200,7 @@ static void on_tls(void *context, const json_t *tls)
 		           : server_renew_elsewhere(x->server, x->files, &e);
 	pem_forget(x->files);
 	if (r < 0)
-		log_line("%s", e.text);
+		log_warn(LOG_BOARD, "%s", e.text);
 	hub_fault(x->parts->hub, e.text);
 	if (r > 0) {
 		log_line(PEM_WHERE "it can be opened now: started anew");
@@ -216,9 +216,9 @@ static int serve(struct wish *w, struct server_parts *p)
 	struct renewal renewal = {p, s, &w->elsewhere.files};
 	int r = s ? confine_board(&e) : e.code;
 	if (r < 0)
-		log_line("%s", e.text);
+		log_warn(LOG_BOARD, "%s", e.text);
 	else if ((r = feed_listening(p->feed, server_port(s), elsewhere)) < 0)
-		log_errno(r, "standard output: the port cannot be told");
+		log_warn_errno(LOG_PROGRAM, r, "standard output: the port cannot be told");
 	else {
 		feed_on_tls(p->feed, w->elsewhere.address ? on_tls : NULL, &renewal);
 		event_base_dispatch(p->base);
@@ -233,7 +233,7 @@ static int check(struct pem_files *files)
 	struct tls *tls = pem_read(files, &e) == 0 ? tls_new(files, &e) : NULL;
 	pem_forget(files);
 	if (!tls)
-		log_line("%s", e.text);
+		log_warn(LOG_BOARD, "%s", e.text);
 	tls_free(tls);
 	return tls ? EXIT_OK : EXIT_FAILED;
 }
@@ -270,7 +270,8 @@ int main(int argc, char **argv)
 		code = serve(&w, &parts);
 		catalogues_free(&catalogues);
 	} else {
-		log_line("not started: standard input cannot be waited for, or no memory: give it a pipe");
+		log_warn(LOG_PROGRAM,
+		         "not started: standard input cannot be waited for, or no memory: give it a pipe");
 	}
 	guard_free(guard);
 	feed_free(feed);

@@ -118,7 +118,8 @@ static void turned_away(const struct connection *c, long why)
 		return;
 	c->tls->said_ms = now;
 	address_of(c, address);
-	log_line(PEM_WHERE "a browser at %s is turned away: %s: if it is one of yours, have another "
+	log_warn(LOG_BOARD,
+	         PEM_WHERE "a browser at %s is turned away: %s: if it is one of yours, have another "
 	                   "certificate made for it",
 	         address, X509_verify_cert_error_string(why));
 }
@@ -201,7 +202,8 @@ static void judge_again(struct connection *c)
 		if (why == X509_V_OK)
 			return;
 		address_of(c, address);
-		log_line(PEM_WHERE "a page at %s is closed: %s", address, X509_verify_cert_error_string(why));
+		log_warn(LOG_BOARD, PEM_WHERE "a page at %s is closed: %s", address,
+		         X509_verify_cert_error_string(why));
 	}
 	drop(c);
 }

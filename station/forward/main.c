@@ -150,7 +150,7 @@ int main(int argc, char **argv)
 	json_watch_memory();
 	forget_settings();
 	if (confine_forward(&w.to, &w.from, &e) < 0) {
-		log_line("%s", e.text);
+		log_warn(LOG_RIGHTS, "%s", e.text);
 		return EXIT_FAILED;
 	}
 	if (w.copy)
@@ -159,6 +159,6 @@ int main(int argc, char **argv)
 		return relay_run(&w.from, &w.to, w.once ? 0 : RELAY_EVERY_MS) < 0 ? EXIT_FAILED : EXIT_OK;
 	int n = sender_run(&w.to, STDIN_FILENO, STDOUT_FILENO);
 	if (n < 0)
-		log_errno(n, "the station's pipe cannot be read");
+		log_warn_errno(LOG_PROGRAM, n, "the station's pipe cannot be read");
 	return n < 0 ? EXIT_FAILED : EXIT_OK;
 }

@@ -35,7 +35,8 @@ static int wait_for_answer(struct store *to, struct store_append *a, struct stor
 /* What the region says of a station that it does not take. The others go on. */
 static int leave_station(struct relay *r, const struct store_head *h, const char *why, int64_t seq)
 {
-	log_line("station %d, incarnation %d: the region %s at event %" PRId64
+	log_warn(LOG_HOSPITAL,
+	         "station %d, incarnation %d: the region %s at event %" PRId64
 	         ": it gets nothing further of it until somebody there has looked",
 	         (int)h->number, (int)h->incarnation, why, seq);
 	r->refused++;
@@ -146,7 +147,7 @@ int relay_run(const struct store_place *from, const struct store_place *to, int 
 		if (n == 0)
 			n = once(r, &f);
 		if (n < 0 && n != -EPROTO) {
-			log_line("%s: %s", forward_word_name(f.word), f.why);
+			log_warn(LOG_HOSPITAL, "%s: %s", forward_word_name(f.word), f.why);
 			leave(r);
 		}
 		if (!every_ms)

@@ -72,7 +72,7 @@ static void say(struct sender *s, const char *key, json_t *value)
 {
 	int n = pipe_say(s->out, key, value);
 	if (n < 0)
-		log_errno(n, "the station cannot be told anything");
+		log_warn_errno(LOG_PROGRAM, n, "the station cannot be told anything");
 }
 
 static void say_state(struct sender *s, enum forward_word word, const char *why)
@@ -82,7 +82,7 @@ static void say_state(struct sender *s, enum forward_word word, const char *why)
 	s->said = word;
 	snprintf(s->said_why, sizeof s->said_why, "%s", why);
 	if (word)
-		log_line("%s: %s", forward_word_name(word), why);
+		log_warn(LOG_HOSPITAL, "%s: %s", forward_word_name(word), why);
 	say(s, "state", json_pack("{s:s,s:s}", "code", forward_word_name(word), "why", why));
 }
 
@@ -109,7 +109,7 @@ static void take_line(struct sender *s, const char *line, size_t size)
 	if (line_event(line, size, &e)) {
 		int next = s->state == AT_WORK && e.seq == s->queue.after + (int64_t)s->queue.count + 1;
 		if (next && queue_add(&s->queue, &e) < 0)
-			log_line("event %" PRId64 " cannot be taken: out of memory", e.seq);
+			log_warn(LOG_PROGRAM, "event %" PRId64 " cannot be taken: out of memory", e.seq);
 		if (s->who.seq < e.seq)
 			s->who.seq = e.seq;
 		return;
@@ -314,7 +314,8 @@ static int tell_lost(struct sender *s, const struct store_hello *h, struct store
 {
 	if (h->status == STORE_BEHIND || !s->kept.seq || h->last.seq >= s->kept.seq)
 		return 0;
-	log_line("the store had kept event %" PRId64 " and has %" PRId64 " now: it is sent again from there",
+	log_warn(LOG_HOSPITAL,
+	         "the store had kept event %" PRId64 " and has %" PRId64 " now: it is sent again from there",
 	         s->kept.seq, h->last.seq);
 	return store_tell_lost(s->store, &s->who, &s->kept, f);
 }

@@ -285,7 +285,8 @@ int snapshot_load(struct record *r, const struct seal *seal, const char *folder,
 	snprintf(path, sizeof path, "%.4000s/" SNAPSHOT_FILE, folder);
 	int taken = look(r, seal, path, st, annex, seq, &why);
 	if (why) {
-		log_line("the snapshot is thrown away, and the record read from its beginning: %s", why);
+		log_warn(LOG_SNAPSHOT,
+		         "the snapshot is thrown away, and the record read from its beginning: %s", why);
 		unlink(path);
 	}
 	return taken;

@@ -31,7 +31,7 @@ int aside_put(const char *folder, struct error *e)
 			    "cannot keep the damaged record %.400s aside: %s: check the data folder", from,
 			    strerror(errno));
 	}
-	log_line("the record could not be read: it lies, unchanged, in %s", to);
+	log_warn(LOG_ASIDE, "the record could not be read: it lies, unchanged, in %s", to);
 	return 0;
 }
 

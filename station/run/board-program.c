@@ -66,7 +66,8 @@ static void tell_where(struct daemon *d, const json_t *listening)
 {
 	int64_t port = json_number(listening, "port", 0), elsewhere = json_number(listening, "elsewhere", 0);
 	if (port < 1 || port > PORT_MAX || elsewhere < 0 || elsewhere > PORT_MAX) {
-		log_line("the board's program says that it listens at %lld and %lld, which are no ports: "
+		log_warn(LOG_PROGRAM,
+		         "the board's program says that it listens at %lld and %lld, which are no ports: "
 		         "that is passed over",
 		         (long long)port, (long long)elsewhere);
 		return;
@@ -133,7 +134,7 @@ static void become_check(const struct words *w)
 	char path[PATH_MAX];
 	if (own_path(path, sizeof path, "bandtally-board") == 0)
 		execv(path, (char *const *)w->word);
-	log_errno(-errno, "bandtally-board: not started: install it beside bandtallyd");
+	log_warn_errno(LOG_PROGRAM, -errno, "bandtally-board: not started: install it beside bandtallyd");
 	_exit(EXIT_FAILED);
 }
 

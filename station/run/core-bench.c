@@ -205,7 +205,7 @@ void bench_turn(struct core *c, const struct input *in)
 	struct input unasked = *in;
 	int n = is_of_bench(c, in) ? bench_input_of(c, in, &bench) : 1;
 	if (n < 0) {
-		log_errno(n, "the record could not be asked about a label");
+		log_warn_errno(LOG_RECORD, n, "the record could not be asked about a label");
 		unasked.known.unasked = 1;
 	}
 	if (n != 0) {
@@ -283,8 +283,8 @@ static int32_t packs_of(const struct station *st, const struct taken *x)
 static void put(struct core *c, struct outcome *o, const struct taken *x, int32_t case_no, int32_t room)
 {
 	if (o->count == OUTCOME_EVENTS_MAX) {
-		log_line("what case %d took of %s is not told to stores: too much at once", (int)case_no,
-		         x->batch.line);
+		log_warn(LOG_STORE, "what case %d took of %s is not told to stores: too much at once",
+		         (int)case_no, x->batch.line);
 		return;
 	}
 	o->events[o->count++] = (struct event){.kind = EV_CASE_TOOK,

@@ -53,7 +53,11 @@ int core_room_index(const struct core *c, int32_t room)
 
 static void weigh(struct core *c)
 {
+	char was[DISTRUST_MAX];
+	memcpy(was, c->distrust, sizeof was);
 	core_distrust_in(c, NULL, 0, c->distrust);
+	if (c->distrust[0] && strcmp(c->distrust, was) != 0)
+		log_warn(LOG_DISTRUST, "%s", c->distrust);
 	c->changes++;
 }
 
@@ -62,7 +66,7 @@ static void diverged(struct core *c, const struct event *e)
 {
 	c->doubt.diverged = e->seq;
 	c->doubt.diverged_by = e->kind;
-	log_line("event %lld (%s) does not apply", (long long)e->seq, event_name(e->kind));
+	log_warn(LOG_RECORD, "event %lld (%s) does not apply", (long long)e->seq, event_name(e->kind));
 }
 
 /* A scanner that works for its own room again without a word would enter what it reads in the wrong one. */
@@ -76,6 +80,17 @@ static void tell_forgotten(struct core *c, const struct event *e)
 	say_sentence(back, said, sizeof said);
 	log_line("%s", said);
 	core_tell(c, falls->room, VERDICT_QUESTION, back);
+}
+
+/* That a case has it as well is for its slip. */
+static void tell_clock(const struct event *e)
+{
+	if (e->kind != EV_CLOCK_WRONG || e->case_no)
+		return;
+	if (e->n)
+		log_warn(LOG_CLOCK, "the wall clock cannot be right: set it: durations go by another clock");
+	else
+		log_line("the wall clock can be right again");
 }
 
 static int append(struct core *c, struct event *events, int count, struct event *seal, struct error *e)
@@ -123,12 +138,13 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 		n = append(c, events, count, sealed ? &seal : NULL, e ? e : &own);
 	if (n < 0) {
 		if (!e)
-			log_error(&own);
+			log_error(LOG_STORE, &own);
 		return n;
 	}
 	for (int i = 0; i < count; i++) {
 		day_take(&c->day, &events[i]);
 		tell_forgotten(c, &events[i]);
+		tell_clock(&events[i]);
 		if (station_apply(&c->station, &events[i]) < 0 || stock_apply(&c->stock, &events[i]) < 0)
 			diverged(c, &events[i]);
 		if (events[i].kind == EV_QUARANTINED)
@@ -263,7 +279,7 @@ static int open_record(struct core *c, struct error *e)
 	int n = read_record(c, e);
 	if (n != -EUCLEAN)
 		return n;
-	log_line("%s", e->text);
+	log_warn(LOG_RECORD, "%s", e->text);
 	core_close(c);
 	n = aside_put(c->folder, e);
 	if (n < 0)
@@ -280,9 +296,9 @@ static void tell_settings(const struct core *c, const char *folder, struct error
 	if (c->settings_used) {
 		say_sentence(&(const struct say){.saying = c->settings_used, .fault = c->settings_fault},
 		             words, sizeof words);
-		log_line("%s", words);
+		log_warn(LOG_SETTINGS, "%s", words);
 	} else if (sound_keep(folder, e) < 0) {
-		log_line("%s", e->text);
+		log_warn(LOG_SETTINGS, "%s", e->text);
 	}
 }
 
@@ -295,7 +311,7 @@ int core_start(struct core *c, const char *folder, const char *head, struct erro
 	snprintf(c->folder, sizeof c->folder, "%s", folder);
 	c->station.released = RELEASED;
 	if (languages_read(&c->languages, languages_folder(), e) < 0)
-		log_line("%s", e->text); /* the count goes on, in English */
+		log_warn(LOG_BOARD, "%s", e->text); /* the count goes on, in English */
 	c->settings_used = sound_read(&c->settings, &c->station, folder, c->settings_fault);
 	int n = open_record(c, e);
 	if (n == 0)
@@ -336,14 +352,14 @@ static void snapshot_start(struct core *c)
 	if (n == 0)
 		n = snapshot_begin(&c->snapshot, c->record, c->seal, c->folder, &c->station, &annex);
 	if (n < 0)
-		log_errno(n, "no snapshot is written");
+		log_warn_errno(LOG_SNAPSHOT, n, "no snapshot is written");
 }
 
 static int32_t snapshot_turn(struct core *c)
 {
 	int n = snapshot_step(c->snapshot);
 	if (n < 0)
-		log_errno(n, "the snapshot cannot be written");
+		log_warn_errno(LOG_SNAPSHOT, n, "the snapshot cannot be written");
 	if (n <= 0)
 		snapshot_over(c);
 	return n > 0 ? n : 0;
@@ -432,7 +448,8 @@ static void begin_behind_paper(struct core *c, const struct input *in)
 {
 	struct event e;
 	prove_newer(c, in->number, &e);
-	log_line("slip %07d, copy %d, is newer than this record: an older one was put back: numbers go on "
+	log_warn(LOG_OLDER,
+	         "slip %07d, copy %d, is newer than this record: an older one was put back: numbers go on "
 	         "behind it",
 	         (int)in->number, (int)in->copy);
 	core_store(c, &e, 1, NULL);
@@ -472,7 +489,7 @@ static void log_misfit(const struct misfit *m)
 		return;
 	error_set(&e, m->code, "not entered: an event %s does not fit the sheet", event_name(m->kind));
 	e.at = m->at;
-	log_error(&e);
+	log_error(LOG_STORE, &e);
 }
 
 /* What could not be stored was not done (rule 12). */
@@ -493,7 +510,7 @@ const struct reply *core_carry_out(struct core *c, struct input *in, int *stored
 	if (n == 0)
 		stock_tells(c, in);
 	else if (n < 0)
-		log_error(&e);
+		log_error(LOG_STORE, &e);
 	if (stored)
 		*stored = n == 0;
 	if (n < 0) {

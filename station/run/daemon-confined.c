@@ -24,12 +24,14 @@ void confine_station(const char *folder, const char *head)
 	};
 	struct error e;
 	if (prctl(PR_SET_DUMPABLE, 0, 0, 0, 0) < 0)
-		log_errno(-errno, "others of the same user may look into this program's memory");
+		log_warn_errno(LOG_RIGHTS, -errno,
+		               "others of the same user may look into this program's memory");
 	if (!confine_has_landlock())
-		log_line(
+		log_warn(
+		    LOG_RIGHTS,
 		    "this kernel has no Landlock (version 2, since Linux 5.19): the files of this machine "
 		    "are kept from the station's programs by their owners' rights alone: run a kernel "
 		    "that has it; the count goes on");
 	if (confine_parent(places, sizeof places / sizeof *places, &e) < 0)
-		log_line("%s; the count goes on, and keeps its rights", e.text);
+		log_warn(LOG_RIGHTS, "%s; the count goes on, and keeps its rights", e.text);
 }

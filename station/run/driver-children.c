@@ -63,10 +63,10 @@ static void tell_fault(struct driver_child *dc, enum saying what, const char *te
 	}
 	const char *room = station_room_name(&d->core.station, dc->room);
 	if (dc->turned_away)
-		log_line("scanner %s of %s: %s (%d more since)", dc->name, room, dc->fault,
+		log_warn(LOG_SCANNER, "scanner %s of %s: %s (%d more since)", dc->name, room, dc->fault,
 		         (int)dc->turned_away);
 	else
-		log_line("scanner %s of %s: %s", dc->name, room, dc->fault);
+		log_warn(LOG_SCANNER, "scanner %s of %s: %s", dc->name, room, dc->fault);
 	record_fault(dc,
 	             SAY(SCANNER_TOLD, .scanner = dc->name, .room = room, .what = what, .time = minute_now(),
 	                 .n = dc->turned_away, .then = dc->turned_away ? SAY_SCANNER_MORE_SINCE : SAY_NONE));
@@ -469,7 +469,7 @@ int driver_unplaced(struct daemon *d, const struct driver_place *at, const char 
 	set_fault(dc, SAY_NONE, why);
 	if (told)
 		return 0;
-	log_line("scanner %s: %s", dc->name, dc->fault);
+	log_warn(LOG_SCANNER, "scanner %s: %s", dc->name, dc->fault);
 	record_fault(dc, SAY(SCANNER_WITHOUT_ROOM, .scanner = dc->name));
 	return 0;
 }

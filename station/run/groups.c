@@ -70,7 +70,8 @@ static void take(void *context)
 		return;
 	for (int i = 0; i < GROUPS; i++)
 		if (g->asked[i])
-			log_line("the group %s could not be looked up: the directory service does not "
+			log_warn(LOG_ASKED,
+			         "the group %s could not be looked up: the directory service does not "
 			         "answer: what was known of it stays: ask again with SIGHUP",
 			         names[i]);
 	stop(g);

@@ -110,7 +110,7 @@ static void turn(void *context)
 	}
 	int n = record_each_text(h->d->core.record, h->sent, h->wanted, EVENTS_A_TURN, send_event, h);
 	if (n < 0)
-		log_errno(n, "events cannot be handed to bandtally-forward");
+		log_warn_errno(LOG_HOSPITAL, n, "events cannot be handed to bandtally-forward");
 	else if (n == EVENTS_A_TURN)
 		plan(h);
 }
@@ -156,7 +156,8 @@ static void take_kept(struct hospital *h, const json_t *o)
 	int64_t seq = json_number(o, "seq", 0);
 	if (!is_ours(h, seq, json_text(o, "hash"))) {
 		if (seq)
-			log_line("the hospital's store is said to keep event %lld, which this record has "
+			log_warn(LOG_HOSPITAL,
+			         "the hospital's store is said to keep event %lld, which this record has "
 			         "otherwise: "
 			         "passed over",
 			         (long long)seq);
@@ -202,12 +203,13 @@ static void take_fork(struct hospital *h, const json_t *o)
 	ev.what = seq > record_last(c->record, NULL) ? INCARNATION_BEHIND : INCARNATION_OTHER;
 	ev.head.seq = seq;
 	snprintf(ev.head.hash, sizeof ev.head.hash, "%s", hash);
-	log_line("the hospital's store has another event %lld of this station: a further incarnation begins, "
+	log_warn(LOG_OLDER,
+	         "the hospital's store has another event %lld of this station: a further incarnation begins, "
 	         "and numbers "
 	         "go on behind those that may have been given out",
 	         (long long)seq);
 	if (core_store(c, &ev, 1, &e) < 0) {
-		log_line("%s", e.text);
+		log_warn(LOG_STORE, "%s", e.text);
 		return;
 	}
 	h->begun_anew = 1;
@@ -224,8 +226,8 @@ static void take_list(struct hospital *h, const json_t *o)
 	int64_t version = json_number(o, "version", 0);
 	int n = hospital_take_entry(&h->d->core, o, &e);
 	if (n < 0)
-		log_line("entry %lld of the hospital's lists is not taken over: %s", (long long)version,
-		         e.text);
+		log_warn(LOG_LISTS, "entry %lld of the hospital's lists is not taken over: %s",
+		         (long long)version, e.text);
 	if (n < 0 && n != -EINVAL)
 		return; /* it comes again when the program is started anew */
 	h->noted.lists = version;
@@ -286,7 +288,7 @@ static void note(struct hospital *h)
 {
 	int n = hospital_write(&h->noted, h->d->core.folder);
 	if (n < 0)
-		log_errno(n, "hospital.json cannot be written in the data folder");
+		log_warn_errno(LOG_HOSPITAL, n, "hospital.json cannot be written in the data folder");
 	h->changed = 0;
 	h->noted_ms = clock_now().boot_ms;
 }

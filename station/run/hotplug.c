@@ -133,7 +133,7 @@ static void no_place(struct hotplug *h, const struct scanner_device *dev, const 
 	        .name = f->name, .node = dev->node, .syspath = syspath, .profile = "", .room = f->room},
 	    why);
 	if (n < 0)
-		log_errno(n, "%s; the board does not show it", why);
+		log_warn_errno(LOG_SCANNER, n, "%s; the board does not show it", why);
 	board_show(h->daemon);
 }
 
@@ -173,7 +173,7 @@ static void consider(struct hotplug *h, struct udev_device *dev, int learn)
 	}
 	int n = start_driver(h, &d, syspath, &f, learn);
 	if (n < 0)
-		log_errno(n, "cannot start the driver of %s", d.node);
+		log_warn_errno(LOG_SCANNER, n, "cannot start the driver of %s", d.node);
 	board_show(h->daemon);
 }
 
@@ -226,7 +226,7 @@ static void read_settings_again(struct hotplug *h)
 	snprintf(path, sizeof path, "%s/scanners.ini", h->daemon->core.folder);
 	int n = scanners_read(path, &fresh, &e);
 	if (n < 0 && n != -ENOENT)
-		log_line("%s; the scanners stay as they were listed before", e.text);
+		log_warn(LOG_SETTINGS, "%s; the scanners stay as they were listed before", e.text);
 	else
 		h->scanners = fresh;
 }
@@ -300,7 +300,8 @@ int hotplug_start(struct daemon *d, struct error *e)
 	if (!h->monitor || !follow_families(h->monitor) || udev_monitor_enable_receiving(h->monitor) < 0) {
 		/* Without udev (a container, a rescue system) scanners come from [driver …] in station.ini
 		 * alone. */
-		log_line("udev does not answer: scanners are not found by themselves: use [driver NAME] in "
+		log_warn(LOG_SCANNER,
+		         "udev does not answer: scanners are not found by themselves: use [driver NAME] in "
 		         "station.ini");
 		return 0;
 	}

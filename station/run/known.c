@@ -11,7 +11,7 @@
 static void could_not_ask(struct input *in, int n)
 {
 	in->known.unasked = 1;
-	log_line("the record could not be asked about a code: %s", strerror(-n));
+	log_warn(LOG_RECORD, "the record could not be asked about a code: %s", strerror(-n));
 }
 
 /* Where the record does not know the paper the key does, if it was printed here: the record is an older one. */
@@ -56,7 +56,7 @@ static void look_at_guesses(struct core *c, struct input *in)
 	char words[SAID_MAX];
 	say_sentence(say, words, sizeof words);
 	said_keep(&e.said, say);
-	log_line("%s", words);
+	log_warn(LOG_GUESSES, "%s", words);
 	core_store(c, &e, 1, NULL);
 }
 
@@ -85,7 +85,7 @@ static int is_held(struct core *c, const char *jws, struct input *in)
 	int n =
 	    keys_read(&keys, file, &e) < 0 ? -EIO : slip_check(c->record, &keys, jws, words, &payload, &e);
 	if (n < 0 || n == SLIP_OTHER) /* people at the desk hear that it is so, who looks into it why */
-		log_line("a slip was read at a desk: %s", n < 0 ? e.text : words);
+		log_warn(LOG_RECORD, "a slip was read at a desk: %s", n < 0 ? e.text : words);
 	in->known.slip.number = (int32_t)json_number(payload, "slip", 0);
 	in->known.paper.copy = (int32_t)json_number(payload, "copy", 0);
 	in->known.slip_case = (int32_t)json_number(payload, "case", 0);

@@ -101,7 +101,8 @@ static void print(struct daemon *d, struct label_job *j, const struct batch *b)
 	json_object_set_new(job, "to", destination(d, j));
 	if (!document) {
 		json_decref(job);
-		log_line("labels %d to %d cannot be made: %s", (int)j->first, (int)j->last, e.text);
+		log_warn(LOG_PAPER, "labels %d to %d cannot be made: %s", (int)j->first, (int)j->last,
+		         e.text);
 		set_why(d, j, SAY_PRINTER_NOT_MADE);
 		return;
 	}
@@ -181,10 +182,14 @@ void label_job_word(struct daemon *d, const json_t *job)
 		return;
 	snprintf(words, sizeof words, "%.200s", why ? why + 2 : text);
 	name_mend(words);
-	log_line("printing: labels %d to %d: %s", (int)j->first, (int)j->last, words);
+	if (strcmp(state, "waiting") == 0 || strcmp(state, "failed") == 0)
+		log_warn(LOG_PRINTER, "printing: labels %d to %d: %s", (int)j->first, (int)j->last, words);
+	else
+		log_line("printing: labels %d to %d: %s", (int)j->first, (int)j->last, words);
 	int n = strcmp(state, "written") == 0 ? finish_file(d, j) : 0;
 	if (n < 0) {
-		log_errno(n, "labels %d to %d cannot be put into labels/", (int)j->first, (int)j->last);
+		log_warn_errno(LOG_PAPER, n, "labels %d to %d cannot be put into labels/", (int)j->first,
+		               (int)j->last);
 		set_why(d, j, SAY_PRINTER_NOT_KEPT);
 	} else if (strcmp(state, "written") == 0 || strcmp(state, "done") == 0 ||
 	           strcmp(state, "withdrawn") == 0)

@@ -24,7 +24,7 @@
 #define GROUPS_PATIENCE_MS 1000
 
 static const char usage[] =
-    "usage: bandtallyd [--data DIR] [--head DIR] [--check [--settings PLACE]]\n"
+    "usage: bandtallyd [--data DIR] [--head DIR] [--check [--settings PLACE] | --messages]\n"
     "The count station. Works until SIGTERM or SIGINT. SIGHUP: reads the certificates of the board "
     "elsewhere, "
     "and\n"
@@ -37,6 +37,8 @@ static const char usage[] =
     "               weak place: it goes back together with the record\n"
     "  --check      read the settings and the record, say whether they are sound, and end\n"
     "  --settings PLACE   with --check: read the settings files of the folder PLACE, and nothing else\n"
+    "  --messages   each id that a message at warning or above bears, for a monitor: id, priority, what it "
+    "means, what to do\n"
     "Settings: DIR/station.ini and DIR/policy.ini; both may be absent.\n"
     "Exit codes: 0 ended in order, 1 failed (stderr says what, why, what to do), 2 wrong usage.\n"
     "example: bandtallyd --data /var/lib/bandtally --check\n";
@@ -93,7 +95,8 @@ static void take_socket(struct daemon *d)
 	int port, wanted = d->core.settings.board_port;
 	d->board_socket = activated_socket(&port);
 	if (d->board_socket >= 0 && wanted && port != wanted)
-		log_line(
+		log_warn(
+		    LOG_SETTINGS,
 		    "the board's port is %d, as bandtallyd.socket says, and not %d, as station.ini says: "
 		    "change one of them (systemctl edit bandtallyd.socket)",
 		    port, wanted);
@@ -180,16 +183,20 @@ static int check_all(const char *folder, const char *head, const char *place)
 	return EXIT_OK;
 }
 
+static void tell_messages(void)
+{
+	for (int i = 0; i < LOG_ID_COUNT; i++)
+		printf("%s\t<%d>\t%s\t%s\n", log_rows[i].id, log_rows[i].priority, log_rows[i].means,
+		       log_rows[i].todo);
+}
+
 int main(int argc, char **argv)
 {
 	static const struct option options[] = {
-	    {"data", required_argument, NULL, 'd'},
-	    {"head", required_argument, NULL, 'n'},
-	    {"check", no_argument, NULL, 'c'},
-	    {"help", no_argument, NULL, 'h'},
-	    {"version", no_argument, NULL, 'v'},
-	    {"settings", required_argument, NULL, 's'},
-	    {0},
+	    {"data", required_argument, NULL, 'd'}, {"head", required_argument, NULL, 'n'},
+	    {"check", no_argument, NULL, 'c'},      {"help", no_argument, NULL, 'h'},
+	    {"version", no_argument, NULL, 'v'},    {"settings", required_argument, NULL, 's'},
+	    {"messages", no_argument, NULL, 'm'},   {0},
 	};
 	static struct daemon d; /* half a megabyte */
 	struct error e = {0};
@@ -213,6 +220,9 @@ int main(int argc, char **argv)
 		case 'h':
 			fputs(usage, stdout);
 			return EXIT_OK;
+		case 'm':
+			tell_messages();
+			return EXIT_OK;
 		case 'v':
 			puts("bandtallyd " BANDTALLY_VERSION);
 			return EXIT_OK;
@@ -231,12 +241,12 @@ int main(int argc, char **argv)
 		return check_all(folder, head, place);
 	int n = core_open_noting(&d.core, folder, head, &e);
 	if (n < 0) {
-		log_line("cannot start: %s", e.text);
+		log_warn(LOG_START, "cannot start: %s", e.text);
 		return EXIT_FAILED;
 	}
 	n = start(&d, &e);
 	if (n < 0)
-		log_line("cannot start: %s", e.text);
+		log_warn(LOG_START, "cannot start: %s", e.text);
 	else
 		loop_run(d.loop);
 	stop(&d);

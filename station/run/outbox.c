@@ -73,8 +73,8 @@ static int send_job(struct daemon *d, const struct slip *s, int again)
 	json_object_set_new(o, "job", job);
 	if (!document) { /* it stays in the outbox, and the board goes on saying that it was not seen */
 		if (set_why(d, s->number, SAY_PRINTER_NOT_MADE))
-			log_line("slip %d of case %d cannot be made: %s", (int)s->number, (int)s->case_no,
-			         e.text);
+			log_warn(LOG_PAPER, "slip %d of case %d cannot be made: %s", (int)s->number,
+			         (int)s->case_no, e.text);
 		return -EINVAL;
 	}
 	json_object_set_new(job, "id", json_integer((json_int_t)s->number * COPIES + s->copy));
@@ -101,7 +101,7 @@ static int unseen(struct daemon *d, int32_t number, struct slip *out)
 	if (s)
 		*out = *s;
 	if (n < 0)
-		log_errno(n, "the record could not be asked about slip %d", (int)number);
+		log_warn_errno(LOG_RECORD, n, "the record could not be asked about slip %d", (int)number);
 	return n == RECORD_FOUND && out->state == SLIP_SEEN ? RECORD_HAS_NONE : n;
 }
 
@@ -226,13 +226,16 @@ static void take_state(struct daemon *d, int32_t slip, enum slip_state state, en
 }
 
 /* What the printer's program said, which hears printers, is for the board and the journal. */
-static void log_word(const struct slip *s, const char *said)
+static void log_word(const struct slip *s, enum slip_state state, const char *said)
 {
 	char words[EVENT_TEXT_MAX];
 	const char *why = strstr(said, ": ");
 	snprintf(words, sizeof words, "%.200s", why ? why + 2 : said);
 	name_mend(words);
-	log_line("printing: slip %d, copy %d: %s", (int)s->number, (int)s->copy, words);
+	if (state == SLIP_WAITING || state == SLIP_FAILED)
+		log_warn(LOG_PRINTER, "printing: slip %d, copy %d: %s", (int)s->number, (int)s->copy, words);
+	else
+		log_line("printing: slip %d, copy %d: %s", (int)s->number, (int)s->copy, words);
 }
 
 static void take_word(struct daemon *d, const struct slip *s, enum slip_state state, int64_t cups,
@@ -249,7 +252,7 @@ static void take_word(struct daemon *d, const struct slip *s, enum slip_state st
 		file_name(s->number, s->copy, e.text);
 	take_state(d, s->number, state, why);
 	if (s->state != state || s->job != e.ref) {
-		log_word(s, text);
+		log_word(s, state, text);
 		core_store(&d->core, &e, 1, NULL);
 	}
 	if (state == SLIP_WRITTEN || state == SLIP_DONE || state == SLIP_FAILED)
@@ -264,7 +267,8 @@ static void take_written(struct daemon *d, const struct slip *s, const char *tex
 	if (n == 0) {
 		take_word(d, s, SLIP_WRITTEN, 0, text, SAY_NONE);
 	} else if (n == -EALREADY) {
-		log_line("printing: slip %d is said to be written, and was not to be: nothing is changed",
+		log_warn(LOG_PROGRAM,
+		         "printing: slip %d is said to be written, and was not to be: nothing is changed",
 		         (int)s->number);
 	} else {
 		snprintf(why, sizeof why,
@@ -294,11 +298,12 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	if (id < 0)
 		label_job_word(d, job);
 	if (json_object_get(o, "fault"))
-		log_line("printing: %s", json_text(json_object_get(o, "fault"), "text"));
+		log_warn(LOG_PRINTER, "printing: %s", json_text(json_object_get(o, "fault"), "text"));
 	if (state < 0 || !s || s->copy != id % COPIES)
 		return;
 	if (cups < 0 || cups > INT32_MAX) {
-		log_line(
+		log_warn(
+		    LOG_PROGRAM,
 		    "printing: slip %d is said to be job %lld, which no job can be: its number is not kept",
 		    (int)s->number, (long long)cups);
 		cups = 0;

@@ -90,8 +90,8 @@ void prove_publish(struct core *c)
 			keys_add(&now, &there.list[i]);
 	int n = keys_write(&now, path);
 	if (n < 0)
-		log_line("cannot write %s: %s: check the data folder; the record holds the keys", path,
-		         strerror(-n));
+		log_warn(LOG_PROOF, "cannot write %s: %s: check the data folder; the record holds the keys",
+		         path, strerror(-n));
 }
 
 /* --- how far the record has come, in a second place --------------------------------------------------------- */
@@ -106,7 +106,7 @@ void prove_place(struct core *c, const char *otherwise)
 {
 	head_place(c->head, c->folder, otherwise, c->settings.head);
 	if (mkdir(c->head, 0750) < 0 && errno != EEXIST)
-		log_line("cannot make the folder %s: %s: make it for the station's user", c->head,
+		log_warn(LOG_PROOF, "cannot make the folder %s: %s: make it for the station's user", c->head,
 		         strerror(errno));
 }
 
@@ -117,7 +117,7 @@ static int read_from(const char *folder, struct noted *out)
 	snprintf(path, sizeof path, "%.300s/" HEAD_FILE, folder);
 	int n = head_read(out, path, &e);
 	if (n < 0 && n != -ENOENT)
-		log_line("%s", e.text);
+		log_warn(LOG_PROOF, "%s", e.text);
 	return n;
 }
 
@@ -226,7 +226,8 @@ void prove_note(struct core *c, const struct event *events, int count, int seale
 	if (n == 0)
 		c->noted = now;
 	else if (!was)
-		log_line("how far the record has come cannot be noted in %s: %s", c->head, strerror(-n));
+		log_warn(LOG_PROOF, "how far the record has come cannot be noted in %s: %s", c->head,
+		         strerror(-n));
 	if (sealed) /* a place that nobody who changes files of the station changes with them */
 		log_line("the record stands at event %lld, hash %.8s, incarnation %d",
 		         (long long)now.head.seq, hex, (int)now.incarnation);

@@ -43,7 +43,8 @@ int request_answer(struct client *c, json_t *o)
 	             : stream_send(c->stream, missing, sizeof missing - 1);
 	json_decref(o);
 	if (n < 0) {
-		log_line("a program at the socket does not take its answer: %s: it is left", strerror(-n));
+		log_warn(LOG_ASKED, "a program at the socket does not take its answer: %s: it is left",
+		         strerror(-n));
 		request_leave(c);
 	}
 	return n;

@@ -162,7 +162,7 @@ static void on_end(void *context)
 
 static void on_unread(void *context)
 {
-	log_line("a program at the socket does not take its answer: it is left");
+	log_warn(LOG_ASKED, "a program at the socket does not take its answer: it is left");
 	request_leave(context);
 }
 

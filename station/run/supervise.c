@@ -79,7 +79,8 @@ static void on_line(void *context, const char *line, size_t size)
 static void again_in(struct child *c, int32_t ms)
 {
 	if (loop_after(c->loop, ms, start_again, c) < 0)
-		log_line("%s is not started again: out of memory: restart the station when no case is open",
+		log_warn(LOG_PROGRAM,
+		         "%s is not started again: out of memory: restart the station when no case is open",
 		         c->argv[0]);
 }
 
@@ -106,6 +107,17 @@ static void on_end(void *context)
 	ended(c);
 }
 
+static void tell_end(const struct child *c)
+{
+	int by_signal = WIFSIGNALED(c->status);
+	int how = by_signal ? WTERMSIG(c->status) : WEXITSTATUS(c->status);
+	if (how == (by_signal ? SIGTERM : 0)) /* in order, or it was told to */
+		log_line("%s ended (%s %d)", c->argv[0], by_signal ? "signal" : "exit code", how);
+	else
+		log_warn(LOG_PROGRAM, "%s ended (%s %d)", c->argv[0], by_signal ? "signal" : "exit code",
+		         how);
+}
+
 static void on_exit_of(void *context)
 {
 	struct child *c = context;
@@ -113,8 +125,7 @@ static void on_exit_of(void *context)
 	c->pid = 0;
 	if (clock_now().boot_ms - c->started_ms > STEADY_MS)
 		c->wait_ms = FIRST_WAIT_MS;
-	log_line("%s ended (%s %d)", c->argv[0], WIFSIGNALED(c->status) ? "signal" : "exit code",
-	         WIFSIGNALED(c->status) ? WTERMSIG(c->status) : WEXITSTATUS(c->status));
+	tell_end(c);
 	c->ending = c->stream != NULL && loop_after(c->loop, LAST_LINES_MS, ended, c) == 0;
 	if (!c->ending)
 		ended(c);
@@ -145,14 +156,14 @@ static void become(const struct child *c, int fd, pid_t parent)
 	if (strchr(c->argv[0], '/') || own_path(path, sizeof path, c->argv[0]) < 0)
 		snprintf(path, sizeof path, "%s", c->argv[0]);
 	execv(path, c->argv);
-	fprintf(stderr, "cannot start %s: %s: install it beside bandtallyd\n", path, strerror(errno));
+	log_warn(LOG_PROGRAM, "cannot start %s: %s: install it beside bandtallyd", path, strerror(errno));
 	_exit(127);
 }
 
 /* A program whose lines or whose end nobody would hear of must not run. */
 static void not_watched(struct child *c, int why)
 {
-	log_line("%s cannot be watched: %s: it is ended, and started again later", c->argv[0],
+	log_warn(LOG_PROGRAM, "%s cannot be watched: %s: it is ended, and started again later", c->argv[0],
 	         strerror(-why));
 	loop_cancel(c->loop, c);
 	stream_free(c->stream);
@@ -283,7 +294,7 @@ static void buried(void *context)
 static void kill_it(void *context)
 {
 	struct child *c = context;
-	log_line("%s does not end: it is killed", c->argv[0]);
+	log_warn(LOG_PROGRAM, "%s does not end: it is killed", c->argv[0]);
 	kill(c->pid, SIGKILL);
 }
 
@@ -353,8 +364,8 @@ int child_send(struct child *c, const char *line, size_t size)
 {
 	int n = c && c->stream ? stream_send(c->stream, line, size) : -EPIPE;
 	if (n < 0 && n != -EPIPE && c->pid) {
-		log_line("%s cannot be told anything: %s: it is ended, and started again", c->argv[0],
-		         strerror(-n));
+		log_warn(LOG_PROGRAM, "%s cannot be told anything: %s: it is ended, and started again",
+		         c->argv[0], strerror(-n));
 		kill(c->pid, SIGKILL);
 	}
 	return n;

@@ -167,7 +167,7 @@ void cookies_read(struct tickets *t, const char *folder, const char *boot_id, in
 	if (n == -ENOENT || (all && strcmp(json_text(all, "boot"), boot_id) != 0))
 		return;
 	if (!json_is_array(json_object_get(all, "cookies")))
-		log_line("%s cannot be read: typing at the pages needs new tickets", path);
+		log_warn(LOG_BOARD, "%s cannot be read: typing at the pages needs new tickets", path);
 	size_t i;
 	const json_t *o;
 	json_array_foreach(json_object_get(all, "cookies"), i, o) read_one(t, o, now_ms);

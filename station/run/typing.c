@@ -26,8 +26,8 @@ static void keep(struct daemon *d)
 {
 	int n = cookies_write(&d->tickets, d->core.folder, d->core.boot_id, now_ms());
 	if (n < 0)
-		log_errno(
-		    n,
+		log_warn_errno(
+		    LOG_BOARD, n,
 		    "the pages' cookies cannot be kept: typing needs new tickets once the station restarts");
 }
 
@@ -156,7 +156,8 @@ void typing_keyed(struct daemon *d, const json_t *keyed)
 	int64_t given = json_number(keyed, "room", 0);
 	int32_t room = given >= 1 && given <= 99 ? (int32_t)given : 0;
 	if (!room || !*code || strlen(code) > CODE_MAX) {
-		log_line("the board's program gave a code for room %lld of %zu bytes: it is not entered",
+		log_warn(LOG_PROGRAM,
+		         "the board's program gave a code for room %lld of %zu bytes: it is not entered",
 		         (long long)given, strlen(code));
 		return;
 	}

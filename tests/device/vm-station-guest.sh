@@ -34,7 +34,7 @@ room = 3
 X
 
 bt() { "$bin/bandtally" --data $data "$@"; }
-faults() { grep -c "bandtallyd: scanner .*${1:-}" $data.log; } # each is written into the record as well, see the end
+faults() { grep -c "bandtallyd: bt-scanner: scanner .*${1:-}" $data.log; } # each is written into the record as well, see the end
 recorded() { sqlite3 $data/record.db "SELECT count(*) FROM event WHERE kind='scanner-fault'"; }
 events() { bt status | sed -n 's/.*; \([0-9]*\) events.*/\1/p'; }
 check() { # SENTENCE COMMAND…: within ten seconds

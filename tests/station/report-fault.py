@@ -39,7 +39,7 @@ SCANNERS = "[scanner schonborn]\nvendor = 1209\nproduct = b0c0\nserial = SN-4711
 MESSAGES = f"""bandtallyd: scanner quimby of Dr Quimby's room: cannot send {CASE_LABEL} of Wilhelmina Quux, Nurse Label
 bandtallyd: slip 8123450 of case 7319842 cannot be made: badge 900017 (Mark Found): Permission denied
 bandtallyd: printing: slip 8123450, copy 1: INC-2026-0815 Schönborn +44 555 1234567
-bandtallyd: event 41 (item-in) does not apply (EINVAL at sheet-apply.c:210)
+bandtallyd: bt-record: event 41 (item-in) does not apply (EINVAL at sheet-apply.c:210)
 bandtallyd: {PACK} is no code; GRTBEH77; {base64.b64encode(b'Wilhelmina Quux').decode()} {b'Wilhelmina Quux'.hex()}
 scan-handheld ended (exit code 1)
 """
@@ -85,7 +85,8 @@ def must_name_nobody(text):
 def must_help(text):
     for words in ("bandtally 0.", "kernel: Linux", "verify: whole; events ", "case-opened: 1", "slip-queued: 1", "a start would follow each event",
                   "    start = no", "    queue = (withheld)", "    vendor = 1209", "    serial = (withheld)", "record.db", "open_cases: 1",
-                  "event 41 (item-in) does not apply (EINVAL at sheet-apply.c:210)", "Permission denied", "scan-handheld ended (exit code 1)"):
+                  "bandtallyd: bt-record: event 41 (item-in) does not apply (EINVAL at sheet-apply.c:210)", "Permission denied", "bandtallyd: bt-program: /bin/false ended (exit code 1)", "bandtallyd: bt-scanner: scanner … of",
+                  "scan-handheld ended (exit code 1)"):
         assert words in text, f"the report lacks '{words}':\n{text}"
 
 

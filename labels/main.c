@@ -18,6 +18,7 @@
 #include "labels/paper.h"
 #include "labels/pictures.h"
 #include "labels/print-confined.h"
+#include "labels/queues.h"
 #include "labels/send.h"
 #include "labels/serve.h"
 
@@ -34,6 +35,8 @@ static const char help[] =
     "bandtally-print --serve FOLDER                         job lines on stdin, state lines on stdout; files "
     "are\n"
     "                                                       written beneath FOLDER alone\n"
+    "bandtally-print --queues                               the queues of this machine's CUPS, a line each: "
+    "name, 'default', words\n"
     "bandtally-print --fields [KIND]                        the fields of each kind of document, or of one\n"
     "bandtally-print --help | --version\n"
     "\n"
@@ -156,6 +159,17 @@ static int tell_fields(const char *kind)
 	return EXIT_OK;
 }
 
+static int tell_queues(void)
+{
+	struct buf out _cleanup_(buf_free) = {0};
+	if (queues_tell(&out) < 0) {
+		log_line("cannot tell the queues: out of memory: try again");
+		return EXIT_FAILED;
+	}
+	fputs(out.data ? out.data : "", stdout);
+	return EXIT_OK;
+}
+
 static int usage(const char *what)
 {
 	fprintf(stderr,
@@ -168,12 +182,17 @@ static int usage(const char *what)
 
 static int read_words(int count, char **words, struct wish *w)
 {
-	static const struct option options[] = {
-	    {"pdf", required_argument, NULL, 'f'},     {"svg", required_argument, NULL, 'g'},
-	    {"printer", required_argument, NULL, 'p'}, {"wait", required_argument, NULL, 'w'},
-	    {"check", no_argument, NULL, 'c'},         {"serve", required_argument, NULL, 's'},
-	    {"fields", no_argument, NULL, 'l'},        {"help", no_argument, NULL, 'h'},
-	    {"version", no_argument, NULL, 'v'},       {0}};
+	static const struct option options[] = {{"pdf", required_argument, NULL, 'f'},
+	                                        {"svg", required_argument, NULL, 'g'},
+	                                        {"printer", required_argument, NULL, 'p'},
+	                                        {"wait", required_argument, NULL, 'w'},
+	                                        {"check", no_argument, NULL, 'c'},
+	                                        {"serve", required_argument, NULL, 's'},
+	                                        {"fields", no_argument, NULL, 'l'},
+	                                        {"help", no_argument, NULL, 'h'},
+	                                        {"queues", no_argument, NULL, 'q'},
+	                                        {"version", no_argument, NULL, 'v'},
+	                                        {0}};
 	char *end;
 	long wait_s;
 	for (int o; (o = getopt_long(count, words, "", options, NULL)) != -1;) {
@@ -203,6 +222,8 @@ static int read_words(int count, char **words, struct wish *w)
 			if (optind + 1 < count)
 				return usage("--fields takes one kind");
 			exit(tell_fields(words[optind]));
+		case 'q':
+			exit(tell_queues());
 		case 'h':
 			fputs(help, stdout);
 			exit(EXIT_OK);

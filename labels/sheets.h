@@ -23,7 +23,8 @@ struct paper_kind {
 	X(slip)                                                                                              \
 	X(discrepancy)                                                                                       \
 	X(pack_labels)                                                                                       \
-	X(badges) X(digit_cards) X(cards) X(scanner_check) X(count_sheet) X(briefing) X(leaflet) X(report)
+	X(badges)                                                                                            \
+	X(digit_cards) X(cards) X(scanner_check) X(test_page) X(count_sheet) X(briefing) X(leaflet) X(report)
 #define X(name) extern const struct paper_kind paper_##name;
 PAPERS(X)
 #undef X

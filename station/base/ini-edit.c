@@ -105,3 +105,12 @@ int ini_put(struct buf *text, const char *section, const char *name, const char 
 	*text = made;
 	return 0;
 }
+
+void ini_drop(struct buf *text, const char *section, const char *name)
+{
+	struct place p = find(text, section, name);
+	if (!p.found || p.from == p.to)
+		return;
+	memmove(text->data + p.from, text->data + p.to, text->size - p.to + 1);
+	text->size -= p.to - p.from;
+}

@@ -9,4 +9,7 @@
  * behind the last one of its first word ("room" of "room 2"), else at the end. 0 or -ENOMEM, the text as it was. */
 int ini_put(struct buf *text, const char *section, const char *name, const char *value);
 
+/* Takes the line of that value out, where there is one. */
+void ini_drop(struct buf *text, const char *section, const char *name);
+
 #endif

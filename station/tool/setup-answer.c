@@ -13,6 +13,12 @@ const char *setup_why(const struct error *e)
 	return end && strcspn(sentence, " ") == (size_t)(at - sentence) + strlen(".ini") ? end + 2 : sentence;
 }
 
+int setup_stopped(void)
+{
+	fputs("bandtally: stopped: nothing was changed\n", stderr);
+	return EXIT_FAILED;
+}
+
 int setup_answer(struct setup *s, const struct setup_question *q, const char *offered)
 {
 	struct error e = {0};
@@ -32,10 +38,8 @@ int setup_answer(struct setup *s, const struct setup_question *q, const char *of
 	}
 	for (;;) {
 		int n = ask_line(q->asks, offered, line, sizeof line);
-		if (n == -ECANCELED) {
-			fputs("bandtally: stopped: nothing was changed\n", stderr);
-			return EXIT_FAILED;
-		}
+		if (n == -ECANCELED)
+			return setup_stopped();
 		if (n == 0 && q->take(s, q->context, line, &e) == 0)
 			return EXIT_OK;
 		printf("  %s\n", n < 0 ? "That is too long: give less." : setup_why(&e));

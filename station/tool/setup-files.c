@@ -248,6 +248,18 @@ int setup_put(struct setup_files *f, const char *section, const char *name, cons
 	return n;
 }
 
+int setup_drop(struct setup_files *f, const char *section, const char *name, struct error *e)
+{
+	const struct buf *text = &f->list[SETUP_STATION].text;
+	struct buf fresh = {0};
+	int n = buf_add(&fresh, text->data ? text->data : "", text->size);
+	if (n == 0)
+		ini_drop(&fresh, section, name);
+	n = n < 0 ? error_set(e, n, "out of memory: try again") : try(f, SETUP_STATION, &fresh, e);
+	buf_free(&fresh);
+	return n;
+}
+
 int setup_add(struct setup_files *f, enum setup_which which, const char *lines, struct error *e)
 {
 	const struct buf *text = &f->list[which].text;

@@ -41,6 +41,8 @@ void setup_value(const struct setup_files *f, const char *section, const char *n
  * candidate is as it was. */
 int setup_put(struct setup_files *f, const char *section, const char *name, const char *value,
               struct error *e);
+/* Takes a value of station.ini out of the candidate, in the same way. */
+int setup_drop(struct setup_files *f, const char *section, const char *name, struct error *e);
 /* The same for a whole further section, as it stands, of either file. */
 int setup_add(struct setup_files *f, enum setup_which which, const char *lines, struct error *e);
 

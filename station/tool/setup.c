@@ -9,7 +9,8 @@
 #include "tool/tool.h"
 
 static const char setup_usage[] =
-    "usage: bandtally setup [--site XY] [--name NAME] [--station N] [--room NAME]… [--yes] [--again]\n"
+    "usage: bandtally setup [--site XY] [--name NAME] [--station N] [--room NAME]… [--printer QUEUE] "
+    "[--paper SIZE] [--yes] [--again]\n"
     "Makes a fresh installation a station that works: asks for what is not settled yet, and writes it "
     "into station.ini once\n"
     "all is answered. What is given here is not asked. Ctrl-C, or the end of the input, leaves everything as "
@@ -18,6 +19,11 @@ static const char setup_usage[] =
     "  --name NAME   what the site is called on board, slips and cards\n"
     "  --station N   which of the hospital's stations this is, 0 to 99\n"
     "  --room NAME   a room; each once. One that is not there yet gets the next number; none is taken away\n"
+    "  --printer QUEUE   of the slips: a queue of CUPS, an address (ipp://…), or none. At a terminal a page "
+    "with "
+    "a code is printed,\n"
+    "                and what stands on it is asked for\n"
+    "  --paper SIZE  what lies in it: roll80, a6, a5 or a4\n"
     "  --yes         asks nothing, and takes what the settings have where an answer is not given\n"
     "  --again       asks what was settled as well, and offers what was answered then\n"
     "Without a terminal nothing is asked either: where an answer is missing then, one sentence says which, "
@@ -29,15 +35,11 @@ static const char setup_usage[] =
 /* All that is asked before anything is written. */
 static int answer_all(struct setup *s)
 {
-	static int (*const steps[])(struct setup *) = {setup_site, setup_rooms};
+	static int (*const steps[])(struct setup *) = {setup_site, setup_rooms, setup_printer};
 	int n = EXIT_OK;
 	for (size_t i = 0; i < sizeof steps / sizeof *steps && n == EXIT_OK; i++)
 		n = steps[i](s);
-	if (n == EXIT_OK && ask_stopped()) {
-		fputs("bandtally: stopped: nothing was changed\n", stderr);
-		return EXIT_FAILED;
-	}
-	return n;
+	return n == EXIT_OK && ask_stopped() ? setup_stopped() : n;
 }
 
 static int set_up(struct setup *s)

@@ -9,7 +9,7 @@
 #include "tool/setup-files.h"
 #include "tool/words.h"
 
-#define SETUP_OPTIONS "site= name= station= room= again yes"
+#define SETUP_OPTIONS "site= name= station= room= printer= paper= again yes"
 
 struct setup {
 	struct words words;
@@ -35,12 +35,16 @@ int setup_answer(struct setup *s, const struct setup_question *q, const char *of
 /* Why an answer was not taken, without the file and line, of which whoever gave it knows nothing. */
 const char *setup_why(const struct error *e);
 
+/* Says that whoever was asked wanted no more. Returns EXIT_FAILED. */
+int setup_stopped(void);
+
 /* Whether this part has still to be asked, or was given anew. */
 bool setup_due(const struct setup *s, const char *part, const char *option);
 
 /* The steps: 0, or an exit code after a sentence on stderr. */
 int setup_site(struct setup *s);
 int setup_rooms(struct setup *s);
+int setup_printer(struct setup *s);
 
 /* The station with what was written: started anew where systemd has it and no case is open, else said how. 0, or an exit code. */
 int setup_renew(const struct setup *s);

@@ -14,7 +14,8 @@
 	DIGIT_CARDS(X, N) \
 	CARD_PAGES(X, N) \
 	BADGES(X, N) \
-	SCANNER_CHECK(X, N)
+	SCANNER_CHECK(X, N) \
+	TEST_PAGE(X, N)
 
 #define PAPER_SHARED(X, N) \
 	X(P_ROOM_ONLY, "paper-room-only", "{room} only") \
@@ -223,6 +224,12 @@
 	X(SC_QR_FOR, "scanner-check-qr-for", "small and capital letters together") \
 	X(SC_END, "scanner-check-end", "End") \
 	X(SC_END_FOR, "scanner-check-end-for", "what was learnt of this scanner is kept")
+
+/* The page that a first start prints to try a printer. */
+#define TEST_PAGE(X, N) \
+	X(TP_TITLE, "test-page-title", "Printer test") \
+	X(TP_HOW, "test-page-how", \
+	  "Scan this code, or type what stands below it, where the setup of the station asks for it. Then throw this page away: it is of no use to a count.")
 /* clang-format on */
 
 #endif

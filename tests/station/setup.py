@@ -2,7 +2,7 @@
 """A first start: `bandtally setup` at a terminal of its own and by options alone, what it leaves when it is stopped, and that
 the station with what it wrote counts a scan.
 
-  setup.py FOLDER-OF-PROGRAMS
+  setup.py FOLDER-OF-PROGRAMS                  --printer FOLDER: the printer alone, with the one of tests/device/print-rig there
 """
 import os, pathlib, pty, select, signal, subprocess, sys, tempfile, time
 
@@ -133,9 +133,11 @@ def at_a_terminal():
     t.answer("room 1 is called [Room 1]", "Theatre 1")
     t.answer("further room", "Minor procedures")
     must("is called so" in t.answer("further room", "Theatre 1") + t.answer("further room", ""), "two rooms of one name")
+    t.answer("an address (ipp…), or none", "none")
+    t.answer("Its paper: roll80, a6, a5 or a4", "a6")
     finish_terminal(t)
     text = (f.etc / "station.ini").read_text()
-    for line in ("letters = HU", "name = Hand unit", "number = 0", "[room 1]\nname = Theatre 1", "[room 2]\nname = Minor procedures"):
+    for line in ("letters = HU", "name = Hand unit", "number = 0", "paper = a6", "[room 1]\nname = Theatre 1", "[room 2]\nname = Minor procedures"):
         must(line in text, f"station.ini lacks {line}")
     for line in (SHIPPED / "station.ini").read_text().splitlines():
         must(not line.startswith("#") or line in text, f"a comment is gone: {line}")
@@ -159,7 +161,7 @@ def finish_terminal(t):
 
 def by_options():
     f = Fresh(shipped=False)
-    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--station", "7", "--room", "Theatre 1", "--room", "Theatre 2")
+    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--station", "7", "--room", "Theatre 1", "--room", "Theatre 2", "--printer", "none")
     must(code == 0, said)
     must("number = 7" in (f.data / "station.ini").read_text(), "no number")
     code, said = f.setup("--room", "Theatre 3")
@@ -174,7 +176,8 @@ def an_answer_is_missing():
     f = Fresh()
     before = f.files()
     for words, option in (((), "site"), (("--yes",), "site"), (("--site", "HU"), "name"), (("--site", "HU", "--name", "Hand unit"), "station"),
-                          (("--site", "HU", "--name", "Hand unit", "--station", "1"), "room")):
+                          (("--site", "HU", "--name", "Hand unit", "--station", "1"), "room"),
+                          (("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1"), "printer")):
         code, said = f.setup(*words)
         must(code == 4 and f"--{option} is missing" in said and said.count("\n") == 1, f"{words}: {code}: {said}")
         must(f.files() == before, f"{words} changed something")
@@ -185,9 +188,10 @@ def an_answer_is_missing():
 def an_answer_will_not_do():
     f = Fresh()
     before = f.files()
-    good = {"site": "HU", "name": "Hand unit", "station": "1", "room": "Theatre 1"}
+    good = {"site": "HU", "name": "Hand unit", "station": "1", "room": "Theatre 1", "printer": "none", "paper": "a5"}
     for option, bad, why in (("site", "HA", "must be two of"), ("name", "a ;b", "cannot stand"), ("name", "x\ny", "cannot stand"),
-                             ("station", "100", "from 0 to 99"), ("room", "R" * 180, "shorten it"), ("room", "\x07", "U+0007")):
+                             ("station", "100", "from 0 to 99"), ("room", "R" * 180, "shorten it"), ("room", "\x07", "U+0007"),
+                             ("printer", "x\ny", "cannot stand"), ("paper", "a7", "roll80, a6, a5, a4")):
         words = [w for o, v in {**good, option: bad}.items() for w in (f"--{o}", v)]
         code, said = f.setup(*words)
         must(code == 2 and why in said and f"--{option}: " in said, f"{option} {bad!r}: {code}: {said}")
@@ -229,7 +233,7 @@ esac
     (f.root / "pid").write_text(str(s.daemon.pid))
     s.set_up()
     must(s.ask(do="scan", code=s.codes()["NEW CASE"])["verdict"] in ("accepted", "question"), "no case")
-    code, said = f.setup("--site", "BC", "--name", "Hand unit", "--station", "0", "--room", "Theatre 1")
+    code, said = f.setup("--site", "BC", "--name", "Hand unit", "--station", "0", "--room", "Theatre 1", "--printer", "none")
     must(code == 0 and "A case is open" in said and not (f.root / "restarted").exists(), f"an open case is not waited for: {said}")
     s.stop()
     # What starts it anew leaves it running: here it runs already.
@@ -243,6 +247,61 @@ esac
     s.stop()
 
 
+def code_on_paper(rig, before):
+    """What a scanner reads of the page that came out of the printer since."""
+    end = time.monotonic() + 30
+    while time.monotonic() < end:
+        new = set((rig / "ctl").glob("doc.*")) - before
+        if new:
+            subprocess.run(["pdftoppm", "-r", "200", "-png", new.pop(), rig / "page"], check=True)
+            read = subprocess.run(["zbarimg", "-q", "--raw", *rig.glob("page*.png")], capture_output=True, text=True).stdout
+            must(read.count("\n") == 1, f"not one code on the page: {read}")
+            return read.strip()
+        time.sleep(0.1)
+    raise AssertionError("no page came out of the printer")
+
+
+def a_printer_proves_itself(rig):
+    f = Fresh()
+    words = ("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1")
+    t = Terminal(f.data, *words)
+    before = set((rig / "ctl").glob("doc.*"))
+    must("1  slips" in t.answer("or none", "nowhere"), "what CUPS offers is not listed")
+    t.answer("no queue 'nowhere'", "1")
+    t.answer("Its paper", "a6")
+    t.wait("done: ")
+    first = code_on_paper(rig, before)
+    t.answer("Scan the code", "BTHU61064")
+    t.wait("not the code of this page")
+    t.answer("'no' where none comes", "no")
+    before = set((rig / "ctl").glob("doc.*"))
+    t.answer("or none [slips]", "")
+    t.answer("Its paper: roll80, a6, a5 or a4 [a6]", "")
+    t.wait("done: ")
+    second = code_on_paper(rig, before)
+    must(second.startswith("BTHU6"), f"no code of ours: {second}")
+    if first != second:  # one time in ninety they are the same
+        t.answer("Scan the code", first)
+        t.wait("not the code of this page")
+    t.answer("'no' where none comes", f"{second[:4]} {second[4:]}".lower())
+    finish_terminal(t)
+    text = (f.etc / "station.ini").read_text()
+    must("\nqueue = slips\n" in text.split("[labels]")[0] and "\npaper = a6\n" in text, "the printer is not in station.ini")
+    before = f.files()
+    t = Terminal(f.data, "--printer", "slips")
+    t.answer("Its paper", "")
+    t.answer("Scan the code", "no")
+    must("did not come" in t.end(1) and f.files() == before, "a printer that was not proven is taken")
+    code, said = f.setup("--printer", "none")
+    must(code == 0 and "\nqueue = slips" not in (f.etc / "station.ini").read_text(), f"the printer cannot be taken away: {said}")
+    code, said = f.setup("--printer", "later")
+    must(code == 0 and "CUPS has no queue 'later' now" in said, said)
+
+
+if "--printer" in sys.argv:
+    a_printer_proves_itself(pathlib.Path(sys.argv[3]))
+    print("ok a printer proves itself")
+    sys.exit(0)
 for test in (at_a_terminal, by_options, an_answer_is_missing, an_answer_will_not_do, stopped_on_the_way, systemd_starts_it_anew):
     test()
     print("ok", test.__name__.replace("_", " "), flush=True)

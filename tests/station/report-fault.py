@@ -4,7 +4,7 @@ hold them, none stands in the report, plain, in base64 or in hex; and what a dev
 
   report-fault.py FOLDER-OF-PROGRAMS
 """
-import base64, re, stat, sys
+import base64, json, os, re, stat, sys
 
 from a_station import PACK, Station
 
@@ -90,6 +90,21 @@ def must_help(text):
         assert words in text, f"the report lacks '{words}':\n{text}"
 
 
+def from_the_journal(station):
+    """As journald's command gives it, which a script stands in for."""
+    entries = [json.dumps({"__REALTIME_TIMESTAMP": "1764355200000000", "PRIORITY": "4", "_HOSTNAME": "quimby", "MESSAGE": line})
+               for line in MESSAGES.splitlines()] + ["no entry", json.dumps({"MESSAGE": [87, 105, 108]})]
+    command = station.root / "commands" / "journalctl"
+    command.parent.mkdir()
+    command.write_text("#!/bin/sh\ncat <<'END'\n" + "\n".join(entries) + "\nEND\n")
+    command.chmod(0o755)
+    before, os.environ["PATH"] = os.environ["PATH"], f"{command.parent}:{os.environ['PATH']}"
+    code, said = report(station, "journal.txt")
+    os.environ["PATH"] = before
+    assert code == 0, said
+    return (station.root / "journal.txt").read_text()
+
+
 def main():
     station = Station(sys.argv[1], SETTINGS.format(driver="/bin/false"))
     try:
@@ -110,6 +125,9 @@ def main():
         assert code == 1 and "is there already" in said and file.read_text() == text, said
         (station.root / "link").symlink_to(station.root / "elsewhere")
         assert report(station, "link")[0] == 1 and not (station.root / "elsewhere").exists(), "it wrote through a link"
+        text = from_the_journal(station)
+        assert re.search(r"(?m)^1764355200 <4> bandtallyd: slip … of case … cannot be made", text), text
+        must_name_nobody(text)
         station.stop()  # of one that is down as well
         code, said = report(station, "down.txt", "--messages", str(messages))
         assert code == 0, said

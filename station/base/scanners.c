@@ -227,7 +227,7 @@ static int matches(const struct scanner_setting *s, const struct scanner_device 
 	return 2 + (s->serial[0] != '\0') + (s->port[0] != '\0');
 }
 
-static bool is_candidate(const struct scanner_device *d, enum scanner_mode *mode)
+bool scanners_could_be(const struct scanner_device *d, enum scanner_mode *mode)
 {
 	const char *slash = d->node ? strrchr(d->node, '/') : NULL;
 	for (int m = 0; m < SCANNER_MODES && slash; m++) {
@@ -268,7 +268,7 @@ enum scanner_decision scanners_decide(const struct scanners *s, const struct sca
 {
 	int best = 0, rival = -1, one_room = 1;
 	*out = (struct scanner_found){0};
-	if (!is_candidate(d, &out->mode))
+	if (!scanners_could_be(d, &out->mode))
 		return SCANNER_NO;
 	for (int i = 0; i < s->count; i++) {
 		int n = matches(&s->list[i], d, out->mode);

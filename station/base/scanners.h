@@ -117,6 +117,9 @@ struct scanner_found {
 	const struct scanner_setting *setting; /* NULL by udev alone */
 };
 
+/* Whether a device is of one of the families at all, and of which. */
+bool scanners_could_be(const struct scanner_device *d, enum scanner_mode *mode);
+
 enum scanner_decision scanners_decide(const struct scanners *s, const struct scanner_device *d,
                                       struct scanner_found *out, struct error *e);
 

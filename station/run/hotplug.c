@@ -12,6 +12,7 @@
 #include "base/log.h"
 #include "base/scanners.h"
 #include "run/board.h"
+#include "run/devices.h"
 #include "run/driver-children.h"
 
 #define UNREAD_MAX                                                                                           \
@@ -23,34 +24,6 @@ struct hotplug {
 	struct udev_monitor *monitor;
 	struct scanners scanners;
 };
-
-/* udev names vendor and product of what hangs on USB. Bluetooth has them in the input device itself. */
-static const char *or_attribute(const char *value, struct udev_device *dev, const char *attribute)
-{
-	struct udev_device *input = value ? NULL : udev_device_get_parent(dev); /* owned by `dev` */
-	return input ? udev_device_get_sysattr_value(input, attribute) : value;
-}
-
-static struct scanner_device about(struct udev_device *dev)
-{
-	struct scanner_device d = {
-	    .subsystem = udev_device_get_subsystem(dev),
-	    .node = udev_device_get_devnode(dev),
-	    .vendor = udev_device_get_property_value(dev, "ID_VENDOR_ID"),
-	    .product = udev_device_get_property_value(dev, "ID_MODEL_ID"),
-	    .serial = udev_device_get_property_value(dev, "ID_SERIAL_SHORT"),
-	    .path = udev_device_get_property_value(dev, "ID_PATH"),
-	    .has_keys = udev_device_get_property_value(dev, "ID_INPUT_KEY"),
-	    .tag = udev_device_get_property_value(dev, "ID_BANDTALLY_SCANNER"),
-	    .room = udev_device_get_property_value(dev, "ID_BANDTALLY_ROOM"),
-	};
-	if (!d.vendor && d.subsystem && strcmp(d.subsystem, "input") == 0) {
-		d.vendor = or_attribute(NULL, dev, "id/vendor");
-		d.product = or_attribute(d.product, dev, "id/product");
-		d.serial = or_attribute(d.serial, dev, "uniq");
-	}
-	return d;
-}
 
 /* The driver's command for this device. */
 static int start_driver(struct hotplug *h, const struct scanner_device *dev, const char *syspath,
@@ -139,7 +112,7 @@ static void no_place(struct hotplug *h, const struct scanner_device *dev, const 
 
 static void consider(struct hotplug *h, struct udev_device *dev, int learn)
 {
-	struct scanner_device d = about(dev);
+	struct scanner_device d = device_about(dev);
 	struct scanner_found f;
 	struct error e = {0};
 	if (!d.node)

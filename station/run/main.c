@@ -1,6 +1,7 @@
 /* bandtallyd: the station. */
 #include <errno.h>
 #include <getopt.h>
+#include <limits.h>
 #include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -13,6 +14,7 @@
 #include "run/board.h"
 #include "run/check.h"
 #include "run/daemon-confined.h"
+#include "run/devices.h"
 #include "run/driver-children.h"
 #include "run/hospital.h"
 #include "run/hotplug.h"
@@ -24,7 +26,8 @@
 #define GROUPS_PATIENCE_MS 1000
 
 static const char usage[] =
-    "usage: bandtallyd [--data DIR] [--head DIR] [--check [--settings PLACE] | --messages]\n"
+    "usage: bandtallyd [--data DIR] [--head DIR] [--check | --devices] [--settings PLACE]\n"
+    "       bandtallyd --messages\n"
     "The count station. Works until SIGTERM or SIGINT. SIGHUP: reads the certificates of the board "
     "elsewhere, "
     "and\n"
@@ -36,7 +39,10 @@ static const char usage[] =
     "is a\n"
     "               weak place: it goes back together with the record\n"
     "  --check      read the settings and the record, say whether they are sound, and end\n"
-    "  --settings PLACE   with --check: read the settings files of the folder PLACE, and nothing else\n"
+    "  --devices    the devices of this machine that could be scanners, a line each: node, mode, vendor, "
+    "product,\n"
+    "               serial, the name that scanners.ini has for it or -, what it calls itself\n"
+    "  --settings PLACE   with these two: read the settings files of the folder PLACE, and nothing else\n"
     "  --messages   each id that a message at warning or above bears, for a monitor: id, priority, what it "
     "means, what to do\n"
     "Settings: DIR/station.ini and DIR/policy.ini; both may be absent.\n"
@@ -183,6 +189,28 @@ static int check_all(const char *folder, const char *head, const char *place)
 	return EXIT_OK;
 }
 
+/* By the scanners.ini of that place, which may be absent. */
+static int tell_devices(const char *place)
+{
+	static struct scanners listed; /* 25 kB; one thread */
+	_cleanup_(buf_free) struct buf out = {0};
+	char path[PATH_MAX];
+	struct error e = {0};
+	snprintf(path, sizeof path, "%s/scanners.ini", place);
+	int n = scanners_read(path, &listed, &e);
+	if (n < 0 && n != -ENOENT) {
+		log_line("%s", e.text);
+		return EXIT_FAILED;
+	}
+	n = devices_tell(&listed, &out);
+	if (n < 0) {
+		log_line("cannot tell the devices: udev does not answer: %s", strerror(-n));
+		return EXIT_FAILED;
+	}
+	fputs(out.data ? out.data : "", stdout);
+	return EXIT_OK;
+}
+
 static void tell_messages(void)
 {
 	for (int i = 0; i < LOG_ID_COUNT; i++)
@@ -193,15 +221,20 @@ static void tell_messages(void)
 int main(int argc, char **argv)
 {
 	static const struct option options[] = {
-	    {"data", required_argument, NULL, 'd'}, {"head", required_argument, NULL, 'n'},
-	    {"check", no_argument, NULL, 'c'},      {"help", no_argument, NULL, 'h'},
-	    {"version", no_argument, NULL, 'v'},    {"settings", required_argument, NULL, 's'},
-	    {"messages", no_argument, NULL, 'm'},   {0},
+	    {"data", required_argument, NULL, 'd'},
+	    {"head", required_argument, NULL, 'n'},
+	    {"check", no_argument, NULL, 'c'},
+	    {"help", no_argument, NULL, 'h'},
+	    {"version", no_argument, NULL, 'v'},
+	    {"settings", required_argument, NULL, 's'},
+	    {"messages", no_argument, NULL, 'm'},
+	    {"devices", no_argument, NULL, 'l'},
+	    {0},
 	};
 	static struct daemon d; /* half a megabyte */
 	struct error e = {0};
 	const char *folder = "/var/lib/bandtally", *head = NULL, *place = NULL;
-	int check = 0, o;
+	int check = 0, devices = 0, o;
 	log_open("bandtallyd");
 	while ((o = getopt_long(argc, argv, "", options, NULL)) >= 0)
 		switch (o) {
@@ -213,6 +246,9 @@ int main(int argc, char **argv)
 			break;
 		case 'c':
 			check = 1;
+			break;
+		case 'l':
+			devices = 1;
 			break;
 		case 's':
 			place = optarg;
@@ -230,10 +266,12 @@ int main(int argc, char **argv)
 			fputs(usage, stderr);
 			return EXIT_USAGE;
 		}
-	if (optind < argc || (place && !check)) {
+	if (optind < argc || (check && devices) || (place && !check && !devices)) {
 		fputs(usage, stderr);
 		return EXIT_USAGE;
 	}
+	if (devices)
+		return tell_devices(place ? place : folder);
 	signal(SIGPIPE, SIG_IGN);
 	json_watch_memory();
 	umask(0027); /* what is kept here is the station's and its group's, whoever starts it */

@@ -41,6 +41,13 @@ static void read_rooms(const struct setup *s, struct rooms *r)
 	setup_each(&s->files, SETUP_STATION, on_value, r, &e);
 }
 
+int setup_first_room(const struct setup *s)
+{
+	struct rooms r;
+	read_rooms(s, &r);
+	return r.n ? r.number[0] : 1;
+}
+
 static int number_of(const struct rooms *r, const char *name)
 {
 	for (int i = 0; i < r->n; i++)

@@ -10,7 +10,8 @@
 
 static const char setup_usage[] =
     "usage: bandtally setup [--site XY] [--name NAME] [--station N] [--room NAME]… [--printer QUEUE] "
-    "[--paper SIZE] [--yes] [--again]\n"
+    "[--paper SIZE]\n"
+    "                       [--scanner DEVICE] [--yes] [--again]\n"
     "Makes a fresh installation a station that works: asks for what is not settled yet, and writes it "
     "into station.ini once\n"
     "all is answered. What is given here is not asked. Ctrl-C, or the end of the input, leaves everything as "
@@ -24,6 +25,10 @@ static const char setup_usage[] =
     "a code is printed,\n"
     "                and what stands on it is asked for\n"
     "  --paper SIZE  what lies in it: roll80, a6, a5 or a4\n"
+    "  --scanner DEVICE   what is plugged in (/dev/input/event7), or VENDOR:PRODUCT[:SERIAL] as 1209:b0c0, "
+    "or "
+    "none: listed in\n"
+    "                scanners.ini for the first room. At a terminal: plug it in when it is asked for\n"
     "  --yes         asks nothing, and takes what the settings have where an answer is not given\n"
     "  --again       asks what was settled as well, and offers what was answered then\n"
     "Without a terminal nothing is asked either: where an answer is missing then, one sentence says which, "
@@ -35,7 +40,7 @@ static const char setup_usage[] =
 /* All that is asked before anything is written. */
 static int answer_all(struct setup *s)
 {
-	static int (*const steps[])(struct setup *) = {setup_site, setup_rooms, setup_printer};
+	static int (*const steps[])(struct setup *) = {setup_site, setup_rooms, setup_printer, setup_scanner};
 	int n = EXIT_OK;
 	for (size_t i = 0; i < sizeof steps / sizeof *steps && n == EXIT_OK; i++)
 		n = steps[i](s);

@@ -9,7 +9,7 @@
 #include "tool/setup-files.h"
 #include "tool/words.h"
 
-#define SETUP_OPTIONS "site= name= station= room= printer= paper= again yes"
+#define SETUP_OPTIONS "site= name= station= room= printer= paper= scanner= again yes"
 
 struct setup {
 	struct words words;
@@ -45,6 +45,9 @@ bool setup_due(const struct setup *s, const char *part, const char *option);
 int setup_site(struct setup *s);
 int setup_rooms(struct setup *s);
 int setup_printer(struct setup *s);
+int setup_scanner(struct setup *s);
+
+int setup_first_room(const struct setup *s); /* the number of the first that station.ini has */
 
 /* The station with what was written: started anew where systemd has it and no case is open, else said how. 0, or an exit code. */
 int setup_renew(const struct setup *s);

@@ -6,5 +6,5 @@ set -u
 bin=${1:?folder}
 queue=slips
 . "$(dirname "$0")/print-rig"
-python3 "$BANDTALLY_SOURCE/tests/station/setup.py" "$bin" --printer "$D" || failures=1
+python3 "$(dirname "$0")/../station/setup.py" "$bin" --printer "$D" || failures=1
 exit "$failures"

@@ -4,7 +4,7 @@ the station with what it wrote counts a scan.
 
   setup.py FOLDER-OF-PROGRAMS                  --printer FOLDER: the printer alone, with the one of tests/device/print-rig there
 """
-import os, pathlib, pty, select, signal, subprocess, sys, tempfile, time
+import os, pathlib, pty, select, shutil, signal, subprocess, sys, tempfile, time
 
 from a_station import PACK, SOURCE, Station
 
@@ -135,7 +135,9 @@ def at_a_terminal():
     must("is called so" in t.answer("further room", "Theatre 1") + t.answer("further room", ""), "two rooms of one name")
     t.answer("an address (ipp…), or none", "none")
     t.answer("Its paper: roll80, a6, a5 or a4", "a6")
+    t.answer("VENDOR:PRODUCT, or none", "1209:B0C0")
     finish_terminal(t)
+    must("[scanner hand-1]\nvendor = 1209\nproduct = b0c0\nroom = 1\n" in (f.etc / "scanners.ini").read_text(), "no scanner is listed")
     text = (f.etc / "station.ini").read_text()
     for line in ("letters = HU", "name = Hand unit", "number = 0", "paper = a6", "[room 1]\nname = Theatre 1", "[room 2]\nname = Minor procedures"):
         must(line in text, f"station.ini lacks {line}")
@@ -161,7 +163,7 @@ def finish_terminal(t):
 
 def by_options():
     f = Fresh(shipped=False)
-    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--station", "7", "--room", "Theatre 1", "--room", "Theatre 2", "--printer", "none")
+    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--station", "7", "--room", "Theatre 1", "--room", "Theatre 2", "--printer", "none", "--scanner", "none")
     must(code == 0, said)
     must("number = 7" in (f.data / "station.ini").read_text(), "no number")
     code, said = f.setup("--room", "Theatre 3")
@@ -177,7 +179,8 @@ def an_answer_is_missing():
     before = f.files()
     for words, option in (((), "site"), (("--yes",), "site"), (("--site", "HU"), "name"), (("--site", "HU", "--name", "Hand unit"), "station"),
                           (("--site", "HU", "--name", "Hand unit", "--station", "1"), "room"),
-                          (("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1"), "printer")):
+                          (("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1"), "printer"),
+                          (("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1", "--printer", "none"), "scanner")):
         code, said = f.setup(*words)
         must(code == 4 and f"--{option} is missing" in said and said.count("\n") == 1, f"{words}: {code}: {said}")
         must(f.files() == before, f"{words} changed something")
@@ -188,10 +191,11 @@ def an_answer_is_missing():
 def an_answer_will_not_do():
     f = Fresh()
     before = f.files()
-    good = {"site": "HU", "name": "Hand unit", "station": "1", "room": "Theatre 1", "printer": "none", "paper": "a5"}
+    good = {"site": "HU", "name": "Hand unit", "station": "1", "room": "Theatre 1", "printer": "none", "paper": "a5", "scanner": "none"}
     for option, bad, why in (("site", "HA", "must be two of"), ("name", "a ;b", "cannot stand"), ("name", "x\ny", "cannot stand"),
                              ("station", "100", "from 0 to 99"), ("room", "R" * 180, "shorten it"), ("room", "\x07", "U+0007"),
-                             ("printer", "x\ny", "cannot stand"), ("paper", "a7", "roll80, a6, a5, a4")):
+                             ("printer", "x\ny", "cannot stand"), ("paper", "a7", "roll80, a6, a5, a4"),
+                             ("scanner", "/dev/null", "no device that is plugged in"), ("scanner", "12x9:b0c0", "four hexadecimal digits")):
         words = [w for o, v in {**good, option: bad}.items() for w in (f"--{o}", v)]
         code, said = f.setup(*words)
         must(code == 2 and why in said and f"--{option}: " in said, f"{option} {bad!r}: {code}: {said}")
@@ -233,7 +237,7 @@ esac
     (f.root / "pid").write_text(str(s.daemon.pid))
     s.set_up()
     must(s.ask(do="scan", code=s.codes()["NEW CASE"])["verdict"] in ("accepted", "question"), "no case")
-    code, said = f.setup("--site", "BC", "--name", "Hand unit", "--station", "0", "--room", "Theatre 1", "--printer", "none")
+    code, said = f.setup("--site", "BC", "--name", "Hand unit", "--station", "0", "--room", "Theatre 1", "--printer", "none", "--scanner", "none")
     must(code == 0 and "A case is open" in said and not (f.root / "restarted").exists(), f"an open case is not waited for: {said}")
     s.stop()
     # What starts it anew leaves it running: here it runs already.
@@ -263,7 +267,7 @@ def code_on_paper(rig, before):
 
 def a_printer_proves_itself(rig):
     f = Fresh()
-    words = ("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1")
+    words = ("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1", "--scanner", "none")
     t = Terminal(f.data, *words)
     before = set((rig / "ctl").glob("doc.*"))
     must("1  slips" in t.answer("or none", "nowhere"), "what CUPS offers is not listed")
@@ -292,16 +296,71 @@ def a_printer_proves_itself(rig):
     t.answer("Its paper", "")
     t.answer("Scan the code", "no")
     must("did not come" in t.end(1) and f.files() == before, "a printer that was not proven is taken")
-    code, said = f.setup("--printer", "none")
+    code, said = f.setup("--printer", "none", "--scanner", "none")
     must(code == 0 and "\nqueue = slips" not in (f.etc / "station.ini").read_text(), f"the printer cannot be taken away: {said}")
     code, said = f.setup("--printer", "later")
     must(code == 0 and "CUPS has no queue 'later' now" in said, said)
+
+
+DEVICE = """P: /devices/pci0000:00/usb1/1-{n}/1-{n}:1.0/input/input{n}
+E: SUBSYSTEM=input
+A: name={name}\\n
+
+P: /devices/pci0000:00/usb1/1-{n}/1-{n}:1.0/input/input{n}/event{n}
+N: input/event{n}
+E: DEVNAME=/dev/input/event{n}
+E: SUBSYSTEM=input
+E: ID_INPUT=1
+E: ID_INPUT_KEY=1
+E: ID_VENDOR_ID={vendor}
+E: ID_MODEL_ID=b0c0
+E: ID_SERIAL_SHORT=SN{n}
+E: MAJOR=13
+E: MINOR={n}
+
+"""
+KEYBOARD = DEVICE.format(n=71, name="A keyboard", vendor="120a")
+SCANNER = DEVICE.format(n=72, name="A scanner", vendor="1209")
+
+
+def a_scanner_is_plugged_in():
+    """bandtallyd sees what umockdev has: a keyboard, and a scanner as soon as it is there."""
+    if not shutil.which("umockdev-run"):
+        print("skipped: umockdev is not installed: config/setup --test")
+        return
+    f = Fresh()
+    (f.root / "bin").mkdir()
+    for name in ("bandtally", "bandtally-print"):
+        shutil.copy(BIN / name, f.root / "bin")
+    plugged = f.root / "plugged"
+    plugged.write_text(KEYBOARD)
+    (f.root / "bin/bandtallyd").write_text(f"#!/bin/sh\nexec umockdev-run -d {plugged} -- {BIN}/bandtallyd \"$@\"\n")
+    (f.root / "bin/bandtallyd").chmod(0o755)
+    words = ("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1", "--printer", "none", "--paper", "a5")
+    t = Terminal(f.data, *words, bin=f.root / "bin")
+    must("1  120a:b0c0 A keyboard, /dev/input/event71" in t.answer("or none", ""), "what is plugged in is not listed")
+    t.answer("Nothing came", "/dev/input/event99")
+    t.wait("no device that is plugged in")
+    plugged.write_text(KEYBOARD + SCANNER)
+    t.answer("or none", "")
+    t.wait("1209:b0c0 A scanner")
+    finish_terminal(t)
+    listed = (f.etc / "scanners.ini").read_text()
+    must("[scanner hand-1]\nvendor = 1209\nproduct = b0c0\nserial = SN72\nroom = 1\n" in listed, "it is not listed: " + listed[-200:])
+    must("vendor = 120a" not in listed, "the keyboard is listed")
+    before = f.files()
+    t = Terminal(f.data, "--scanner", "/dev/input/event72", bin=f.root / "bin")
+    must("nothing is left" in t.end(0) and f.files() == before, "a scanner that is listed is listed again")
+    t = Terminal(f.data, "--scanner", "/dev/input/event71", bin=f.root / "bin")
+    t.wait("written: ")
+    t.end(0)
+    must("[scanner hand-2]\nvendor = 120a" in (f.etc / "scanners.ini").read_text(), "a second one is not listed")
 
 
 if "--printer" in sys.argv:
     a_printer_proves_itself(pathlib.Path(sys.argv[3]))
     print("ok a printer proves itself")
     sys.exit(0)
-for test in (at_a_terminal, by_options, an_answer_is_missing, an_answer_will_not_do, stopped_on_the_way, systemd_starts_it_anew):
+for test in (at_a_terminal, by_options, an_answer_is_missing, an_answer_will_not_do, stopped_on_the_way, systemd_starts_it_anew, a_scanner_is_plugged_in):
     test()
     print("ok", test.__name__.replace("_", " "), flush=True)

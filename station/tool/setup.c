@@ -11,7 +11,7 @@
 static const char setup_usage[] =
     "usage: bandtally setup [--site XY] [--name NAME] [--station N] [--room NAME]… [--printer QUEUE] "
     "[--paper SIZE]\n"
-    "                       [--scanner DEVICE] [--yes] [--again]\n"
+    "                       [--scanner DEVICE] [--badges KIND=N,…] [--yes] [--again]\n"
     "Makes a fresh installation a station that works: asks for what is not settled yet, and writes it "
     "into station.ini once\n"
     "all is answered. What is given here is not asked. Ctrl-C, or the end of the input, leaves everything as "
@@ -29,6 +29,10 @@ static const char setup_usage[] =
     "or "
     "none: listed in\n"
     "                scanners.ini for the first room. At a terminal: plug it in when it is asked for\n"
+    "  --badges KIND=N,…   the first badges, by role codes alone: registered=4 (practitioners), "
+    "practitioner=1 "
+    "(not registered),\n"
+    "                surgeon=2, nurse-in-charge=1; or none. The station must run for them\n"
     "  --yes         asks nothing, and takes what the settings have where an answer is not given\n"
     "  --again       asks what was settled as well, and offers what was answered then\n"
     "Without a terminal nothing is asked either: where an answer is missing then, one sentence says which, "
@@ -40,7 +44,8 @@ static const char setup_usage[] =
 /* All that is asked before anything is written. */
 static int answer_all(struct setup *s)
 {
-	static int (*const steps[])(struct setup *) = {setup_site, setup_rooms, setup_printer, setup_scanner};
+	static int (*const steps[])(struct setup *) = {setup_site, setup_rooms, setup_printer, setup_scanner,
+	                                               setup_badges};
 	int n = EXIT_OK;
 	for (size_t i = 0; i < sizeof steps / sizeof *steps && n == EXIT_OK; i++)
 		n = steps[i](s);
@@ -58,11 +63,10 @@ static int set_up(struct setup *s)
 	int wrote = setup_write(&s->files, &e);
 	if (wrote < 0)
 		return client_fail(&e);
-	if (!wrote) {
+	if (!wrote && !setup_wants_badges(s))
 		puts("nothing is left to settle (--again asks it anew)");
-		return EXIT_OK;
-	}
-	return setup_renew(s);
+	n = wrote ? setup_renew(s) : EXIT_OK;
+	return n == EXIT_OK ? setup_make_badges(s) : n;
 }
 
 int tool_setup(int argc, char **argv)

@@ -9,13 +9,16 @@
 #include "tool/setup-files.h"
 #include "tool/words.h"
 
-#define SETUP_OPTIONS "site= name= station= room= printer= paper= scanner= again yes"
+#define SETUP_OPTIONS "site= name= station= room= printer= paper= scanner= badges= again yes"
+
+#define SETUP_BADGE_KINDS 4
 
 struct setup {
 	struct words words;
-	bool asks;  /* somebody sits at the terminal, and may be asked */
-	bool takes; /* --yes: what is offered is the answer */
-	bool again; /* what was settled is asked as well */
+	bool asks;                     /* somebody sits at the terminal, and may be asked */
+	bool takes;                    /* --yes: what is offered is the answer */
+	bool again;                    /* what was settled is asked as well */
+	int badges[SETUP_BADGE_KINDS]; /* how many are wanted of each kind (setup-badges.c) */
 	struct setup_files files;
 };
 
@@ -46,10 +49,15 @@ int setup_site(struct setup *s);
 int setup_rooms(struct setup *s);
 int setup_printer(struct setup *s);
 int setup_scanner(struct setup *s);
+int setup_badges(struct setup *s);
 
 int setup_first_room(const struct setup *s); /* the number of the first that station.ini has */
 
 /* The station with what was written: started anew where systemd has it and no case is open, else said how. 0, or an exit code. */
 int setup_renew(const struct setup *s);
+
+bool setup_wants_badges(const struct setup *s);
+/* The badges that are wanted, where the station runs with what was written. 0, or an exit code. */
+int setup_make_badges(struct setup *s);
 
 #endif

@@ -136,7 +136,20 @@ def at_a_terminal():
     t.answer("an address (ipp…), or none", "none")
     t.answer("Its paper: roll80, a6, a5 or a4", "a6")
     t.answer("VENDOR:PRODUCT, or none", "1209:B0C0")
-    finish_terminal(t)
+    t.answer("(registered, or another practitioner), or none", "registered=2,surgeon=1")
+    t.wait("written: ")
+    t.wait("start it, then press Enter: ")
+    s = f.station()
+    os.write(t.fd, b"\n")
+    for name in ("PRACT-1", "PRACT-2", "SURG-1"):
+        t.wait(f": {name}\n")
+    t.wait("bandtally label badges")
+    t.end(0)
+    must([p["name"] for p in s.ask(do="list-staff")["staff"]] == ["PRACT-1", "PRACT-2", "SURG-1"], "not those badges")
+    must("start = no" in (f.etc / "station.ini").read_text(), "what another wrote meanwhile is gone")
+    code, said = f.setup("--badges", "registered=3")
+    must(code == 0 and said.count("badge 0") == 1 and "PRACT-3" in said, f"one that is there is made again: {said}")
+    s.stop()
     must("[scanner hand-1]\nvendor = 1209\nproduct = b0c0\nroom = 1\n" in (f.etc / "scanners.ini").read_text(), "no scanner is listed")
     text = (f.etc / "station.ini").read_text()
     for line in ("letters = HU", "name = Hand unit", "number = 0", "paper = a6", "[room 1]\nname = Theatre 1", "[room 2]\nname = Minor procedures"):
@@ -163,9 +176,12 @@ def finish_terminal(t):
 
 def by_options():
     f = Fresh(shipped=False)
-    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--station", "7", "--room", "Theatre 1", "--room", "Theatre 2", "--printer", "none", "--scanner", "none")
+    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--station", "7", "--room", "Theatre 1", "--room", "Theatre 2", "--printer", "none", "--scanner", "none", "--badges", "none")
     must(code == 0, said)
     must("number = 7" in (f.data / "station.ini").read_text(), "no number")
+    before = f.files()
+    code, said = f.setup("--badges", "surgeon=1")
+    must(code == 1 and "the station must run" in said and f.files() == before, f"badges without a station: {said}")
     code, said = f.setup("--room", "Theatre 3")
     must(code == 0 and "[room 3]\nname = Theatre 3" in (f.data / "station.ini").read_text(), said)
     before = f.files()
@@ -180,7 +196,9 @@ def an_answer_is_missing():
     for words, option in (((), "site"), (("--yes",), "site"), (("--site", "HU"), "name"), (("--site", "HU", "--name", "Hand unit"), "station"),
                           (("--site", "HU", "--name", "Hand unit", "--station", "1"), "room"),
                           (("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1"), "printer"),
-                          (("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1", "--printer", "none"), "scanner")):
+                          (("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1", "--printer", "none"), "scanner"),
+                          (("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1", "--printer", "none", "--scanner", "none"),
+                           "badges")):
         code, said = f.setup(*words)
         must(code == 4 and f"--{option} is missing" in said and said.count("\n") == 1, f"{words}: {code}: {said}")
         must(f.files() == before, f"{words} changed something")
@@ -191,11 +209,12 @@ def an_answer_is_missing():
 def an_answer_will_not_do():
     f = Fresh()
     before = f.files()
-    good = {"site": "HU", "name": "Hand unit", "station": "1", "room": "Theatre 1", "printer": "none", "paper": "a5", "scanner": "none"}
+    good = {"site": "HU", "name": "Hand unit", "station": "1", "room": "Theatre 1", "printer": "none", "paper": "a5", "scanner": "none", "badges": "none"}
     for option, bad, why in (("site", "HA", "must be two of"), ("name", "a ;b", "cannot stand"), ("name", "x\ny", "cannot stand"),
                              ("station", "100", "from 0 to 99"), ("room", "R" * 180, "shorten it"), ("room", "\x07", "U+0007"),
                              ("printer", "x\ny", "cannot stand"), ("paper", "a7", "roll80, a6, a5, a4"),
-                             ("scanner", "/dev/null", "no device that is plugged in"), ("scanner", "12x9:b0c0", "four hexadecimal digits")):
+                             ("scanner", "/dev/null", "no device that is plugged in"), ("scanner", "12x9:b0c0", "four hexadecimal digits"),
+                             ("badges", "surgeon=51", "how many"), ("badges", "Dr=1", "how many"), ("badges", "surgeon=1x", "how many")):
         words = [w for o, v in {**good, option: bad}.items() for w in (f"--{o}", v)]
         code, said = f.setup(*words)
         must(code == 2 and why in said and f"--{option}: " in said, f"{option} {bad!r}: {code}: {said}")
@@ -237,7 +256,7 @@ esac
     (f.root / "pid").write_text(str(s.daemon.pid))
     s.set_up()
     must(s.ask(do="scan", code=s.codes()["NEW CASE"])["verdict"] in ("accepted", "question"), "no case")
-    code, said = f.setup("--site", "BC", "--name", "Hand unit", "--station", "0", "--room", "Theatre 1", "--printer", "none", "--scanner", "none")
+    code, said = f.setup("--site", "BC", "--name", "Hand unit", "--station", "0", "--room", "Theatre 1", "--printer", "none", "--scanner", "none", "--badges", "none")
     must(code == 0 and "A case is open" in said and not (f.root / "restarted").exists(), f"an open case is not waited for: {said}")
     s.stop()
     # What starts it anew leaves it running: here it runs already.
@@ -267,7 +286,7 @@ def code_on_paper(rig, before):
 
 def a_printer_proves_itself(rig):
     f = Fresh()
-    words = ("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1", "--scanner", "none")
+    words = ("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1", "--scanner", "none", "--badges", "none")
     t = Terminal(f.data, *words)
     before = set((rig / "ctl").glob("doc.*"))
     must("1  slips" in t.answer("or none", "nowhere"), "what CUPS offers is not listed")
@@ -296,7 +315,7 @@ def a_printer_proves_itself(rig):
     t.answer("Its paper", "")
     t.answer("Scan the code", "no")
     must("did not come" in t.end(1) and f.files() == before, "a printer that was not proven is taken")
-    code, said = f.setup("--printer", "none", "--scanner", "none")
+    code, said = f.setup("--printer", "none", "--scanner", "none", "--badges", "none")
     must(code == 0 and "\nqueue = slips" not in (f.etc / "station.ini").read_text(), f"the printer cannot be taken away: {said}")
     code, said = f.setup("--printer", "later")
     must(code == 0 and "CUPS has no queue 'later' now" in said, said)
@@ -336,7 +355,7 @@ def a_scanner_is_plugged_in():
     plugged.write_text(KEYBOARD)
     (f.root / "bin/bandtallyd").write_text(f"#!/bin/sh\nexec umockdev-run -d {plugged} -- {BIN}/bandtallyd \"$@\"\n")
     (f.root / "bin/bandtallyd").chmod(0o755)
-    words = ("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1", "--printer", "none", "--paper", "a5")
+    words = ("--site", "HU", "--name", "Hand unit", "--station", "1", "--room", "Theatre 1", "--printer", "none", "--paper", "a5", "--badges", "none")
     t = Terminal(f.data, *words, bin=f.root / "bin")
     must("1  120a:b0c0 A keyboard, /dev/input/event71" in t.answer("or none", ""), "what is plugged in is not listed")
     t.answer("Nothing came", "/dev/input/event99")

@@ -425,6 +425,26 @@ double canvas_text(struct canvas *c, const struct style *s, double x_mm, double 
 	return layout_height(c);
 }
 
+void canvas_across(struct canvas *c, const struct style *s, const char *word)
+{
+	if (c->dry)
+		return;
+	const double steepest = 0.95, fills = 0.72, line_mm = 0.4;
+	double angle = fmin(atan2(c->height_mm, c->width_mm), steepest);
+	struct style large = *s;
+	double wide = canvas_text_width(c, s, word);
+	large.size_pt *= fills * fmin(c->width_mm / cos(angle), c->height_mm / sin(angle)) / wide;
+	set_style(c, &large, -1, word);
+	cairo_save(c->cr);
+	cairo_translate(c->cr, pt(c->width_mm / 2), pt(c->height_mm / 2));
+	cairo_rotate(c->cr, -angle);
+	cairo_move_to(c->cr, pt(-layout_width(c) / 2), pt(-layout_height(c) / 2));
+	pango_cairo_layout_path(c->cr, c->layout);
+	cairo_restore(c->cr);
+	cairo_set_line_width(c->cr, pt(line_mm));
+	cairo_stroke(c->cr);
+}
+
 void canvas_box(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm)
 {
 	if (c->dry)

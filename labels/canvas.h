@@ -107,6 +107,10 @@ double canvas_text(struct canvas *c, const struct style *s, double x_mm, double 
 double canvas_text_height(struct canvas *c, const struct style *s, double width_mm, const char *text);
 double canvas_text_width(struct canvas *c, const struct style *s, const char *text); /* on one line */
 
+/* The outline of a word through the middle of the page, rising, as large as there is room for: what is drawn after it is read
+ * all the same. */
+void canvas_across(struct canvas *c, const struct style *s, const char *word);
+
 void canvas_box(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm); /* filled */
 void canvas_clear(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm);
 void canvas_frame(struct canvas *c, double x_mm, double y_mm, double width_mm, double height_mm,

@@ -4,6 +4,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "code/own-codes.h"
 #include "labels/sheets.h"
 
 #define PAGES_LABELLED 32 /* bits of label_again */
@@ -34,6 +35,13 @@ static void head_right(struct slip *s, char *out, size_t size)
 		canvas_say(s->flow.c, SAY(SLIP_P_COPY, .copy = copy), out, size);
 	canvas_say(s->flow.c, SAY(SLIP_P_PAGE, .page = s->flow.page, .pages = pages), text, sizeof text);
 	said_join(out, size, "  ·  ", text);
+}
+
+static bool is_practice(const struct slip *s)
+{
+	struct own_code code;
+	const char *text = json_text(s->document, "code");
+	return own_code_read(text, strlen(text), &code, NULL) == 0 && code.practice;
 }
 
 /* Every page says whose it is, how many there are, and that it goes on, so that a lost page is missed. */
@@ -76,6 +84,11 @@ static void begin_page(struct flow *f, void *context)
 		canvas_say(f->c, SAY(SLIP_P_GOES_ON, .page = f->page + 1, .pages = f->pages), left,
 		           sizeof left);
 		canvas_text(f->c, &next, f->x, f->bottom + 0.6, f->width, left);
+	}
+	if (is_practice(s)) {
+		canvas_across(f->c, &l->strong, canvas_said(f->c, SAY_SLIP_P_PRACTICE));
+		top += canvas_text(f->c, &l->strong, f->x, top, f->width,
+		                   canvas_said(f->c, SAY_SLIP_P_PRACTICE_NOTE));
 	}
 	f->y = top;
 	if (f->page > 1 || s->frame_mm <= 0)

@@ -114,6 +114,14 @@ const struct sheet *station_shown(const struct station *st, int32_t room, struct
 	return idle;
 }
 
+int station_may_practise(const struct station *st, int32_t room)
+{
+	struct after_end owed;
+	return station_room_is(st, room, ROOM_OF_CASES) && station_sheet_of_room(st, room) < 0 &&
+	       station_suspended_in(st, room) < 0 && station_idle_asked(st, room) == Q_NONE &&
+	       !after_end_first(st, room, NULL, 0, &owed);
+}
+
 int32_t station_identity_open(const struct station *st, const char *identity)
 {
 	for (int i = 0; i < SHEETS_MAX; i++) {

@@ -79,6 +79,7 @@ struct station {
 	struct room rooms[ROOMS_MAX];
 	int n_rooms;
 	struct policy policy;
+	uint8_t practice; /* 1: nothing here is real: it takes the codes of the practice set alone */
 	struct catalogue catalogue;
 	struct staff staff;
 	struct quarantine *quarantines;
@@ -190,5 +191,9 @@ const struct carried *station_carried_falls(const struct station *st, const stru
 const struct slip *station_slip(const struct station *st,
                                 int32_t number);               /* among the latest unseen, or NULL */
 int station_unseen_in(const struct station *st, int32_t room); /* how many of them are of this room */
+
+/* 1 where nothing of patients waits in this room: it has no case, not even one that is suspended, and nothing is asked or owed
+ * there. */
+int station_may_practise(const struct station *st, int32_t room);
 
 #endif

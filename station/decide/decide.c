@@ -240,26 +240,34 @@ static enum answered read_again(struct turn *t)
 	return ANSWERED;
 }
 
-/* Every reply of a room says which, where another room has a case as well. */
-static void name_room(const struct station *st, int32_t room, struct outcome *out)
+/* Stands before all that the reply says; `said`: the same in English. */
+static void say_before(struct reply *reply, const struct say *first, const char *said)
 {
-	char said[SAID_MAX];
-	struct reply *reply = &out->reply;
-	if (out->count && out->events[0].kind == EV_SCANNER_ROOM) /* the new one is named */
-		return;
-	if (!reply->said[0] || !station_others_have_a_case(st, room))
-		return;
-	memcpy(said, reply->said, sizeof said);
-	snprintf(reply->said, sizeof reply->said, "%s: %.*s", station_room_name(st, room),
-	         (int)(SAID_MAX - ROOM_NAME_MAX - 4), said);
+	char rest[SAID_MAX];
+	memcpy(rest, reply->said, sizeof rest);
+	snprintf(reply->said, sizeof reply->said, "%s: %.*s", said, (int)(SAID_MAX - ROOM_NAME_MAX - 4),
+	         rest);
 	if (reply->n_parts == REPLY_PARTS)
 		reply->n_parts--;
 	if (reply->n_parts) {
 		memmove(&reply->parts[1], &reply->parts[0], sizeof *reply->parts * (size_t)reply->n_parts);
 		memmove(&reply->listed[1], &reply->listed[0], (size_t)reply->n_parts++);
 		reply->listed[0] = 0;
-		said_keep(&reply->parts[0], SAY(R_ROOM, .room = station_room_name(st, room)));
+		said_keep(&reply->parts[0], first);
 	}
+}
+
+/* Every reply of a room says which, where another room has a case as well; and of practice, that it is one. */
+static void name_room(const struct station *st, int32_t room, struct outcome *out)
+{
+	struct reply *reply = &out->reply;
+	if (reply->said[0] && st->practice)
+		say_before(reply, SAY(R_PRACTICE), "Practice");
+	if (out->count && out->events[0].kind == EV_SCANNER_ROOM) /* the new one is named */
+		return;
+	if (!reply->said[0] || !station_others_have_a_case(st, room))
+		return;
+	say_before(reply, SAY(R_ROOM, .room = station_room_name(st, room)), station_room_name(st, room));
 }
 
 static int32_t suspended_in(const struct station *st, int32_t room)

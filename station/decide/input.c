@@ -74,7 +74,7 @@ static void from_own(struct input *in, const struct station *st, const struct co
 		snprintf(in->text, sizeof in->text, "%s", own->site);
 		return;
 	}
-	if (own->practice) {
+	if (own->practice && !st->practice) {
 		in->act = ACT_FOREIGN;
 		in->what = SAY_SCAN_OF_PRACTICE;
 		return;

@@ -37,6 +37,9 @@ static void refuse_foreign(struct turn *t)
 		turn_refuse(t, SAY(FOREIGN_CODE, .what = SAY_OTHER_SITE, .site = in->text));
 	else if (in->what == SAY_SCAN_OF_PRACTICE && turn_has_case(t))
 		turn_refuse(t, SAY(PRACTICE_IN_CASE, .case_no = t->s->case_no));
+	else if (in->what == SAY_SCAN_OF_PRACTICE && station_room_is(t->station, in->room, ROOM_OF_CASES) &&
+	         !station_may_practise(t->station, in->room))
+		turn_refuse(t, SAY(PRACTICE_NOT_NOW));
 	else if (in->what == SAY_SCAN_OF_PRACTICE)
 		turn_refuse(t, SAY(PRACTICE_CODE));
 	else if (in->what == SAY_CODE_OF_STORES)

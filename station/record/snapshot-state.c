@@ -22,6 +22,7 @@ static const struct snapshot_part parts[] = {
 	PART(rooms, PART_SETTING),
 	PART(n_rooms, PART_SETTING),
 	PART(policy, PART_SETTING),
+	PART(practice, PART_SETTING),
 	PART(catalogue, PART_LIST),
 	PART(staff, PART_LIST),
 	{"quarantines", PART_LIST, offsetof(struct station, quarantines), sizeof(void *), sizeof(void *), 0},

@@ -7,6 +7,14 @@
 /* As core_open_noting(), which asks besides about what is held. */
 int core_start(struct core *c, const char *folder, const char *head, struct error *e);
 
+/* A core of practice in `folder`, which is fresh: with the site, rooms, policy and languages of `real`, whose languages it
+ * borrows, and a record and a key of its own. */
+int core_start_practice(struct core *c, const char *folder, const struct core *real, struct error *e);
+void core_close_practice(struct core *c);
+
+/* The room that the scanner of this scan works for. */
+int32_t core_room_of(const struct core *c, const struct scan *s, struct moment now);
+
 /* Decides, stores, applies, and remembers the reply for the board. `*stored` (may be NULL): 1 where the record
  * took it. */
 const struct reply *core_carry_out(struct core *c, struct input *in, int *stored);

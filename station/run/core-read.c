@@ -8,6 +8,11 @@
 #include "run/core-internal.h"
 #include "run/known.h"
 
+int32_t core_room_of(const struct core *c, const struct scan *s, struct moment now)
+{
+	return c->station.practice ? s->room : station_scanner_room(&c->station, s->scanner, s->room, now);
+}
+
 static void tell_forgotten(struct core *c, const struct half *half)
 {
 	if (half->scanner[0])

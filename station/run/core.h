@@ -29,6 +29,8 @@ struct recent { /* the replies to the last scans of a room, for the board; a rem
 	char told[SAID_MAX]; /* in the room's language, as it was then */
 };
 
+struct practice;
+
 struct core {
 	char folder[256];
 	struct station station;
@@ -66,10 +68,11 @@ struct core {
 		int64_t diverged;
 		enum event_kind diverged_by;
 	} doubt;
-	char distrust[DISTRUST_MAX];      /* all of them, in English (doubt.h) */
-	uint64_t changes;                 /* counts what a viewer could see */
-	struct snapshot_writer *snapshot; /* that is being written, NULL none */
-	int64_t snapshot_seq;             /* of the last one that was begun */
+	char distrust[DISTRUST_MAX];          /* all of them, in English (doubt.h) */
+	uint64_t changes;                     /* counts what a viewer could see */
+	struct snapshot_writer *snapshot;     /* that is being written, NULL none */
+	int64_t snapshot_seq;                 /* of the last one that was begun */
+	struct practice *practice[ROOMS_MAX]; /* by the room's place in the station (run/practice.h) */
 	/* Called after events have become durable and were applied; may be NULL. */
 	void (*stored)(void *context, const struct event *events, int count);
 	void *context;

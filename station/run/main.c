@@ -20,6 +20,8 @@
 #include "run/hotplug.h"
 #include "run/label-jobs.h"
 #include "run/outbox.h"
+#include "run/practice-slips.h"
+#include "run/practice.h"
 #include "run/socket.h"
 #include "run/typing.h"
 
@@ -70,6 +72,8 @@ static void on_second(void *context)
 		on_snapshot(d);
 	while (core_tick(&d->core))
 		;
+	practice_tick(&d->core);
+	practice_slips_look(d);
 	core_look_aside(&d->core);
 	outbox_look(d);
 	hospital_look(d);
@@ -164,6 +168,7 @@ static void stop(struct daemon *d)
 	remove(path);
 	groups_deinit(&d->groups);
 	loop_free(d->loop);
+	practice_end_all(&d->core);
 	core_close(&d->core);
 }
 

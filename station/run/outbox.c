@@ -11,6 +11,7 @@
 #include "base/name.h"
 #include "run/board.h"
 #include "run/label-jobs.h"
+#include "run/practice-slips.h"
 #include "run/teller.h"
 
 #define PRINT_LINE_MAX (1u << 20)
@@ -297,6 +298,8 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 	}
 	if (id < 0)
 		label_job_word(d, job);
+	if (id >= PRACTICE_JOBS && state >= 0)
+		practice_slips_word(d, id, (enum slip_state)state, cups);
 	if (json_object_get(o, "fault"))
 		log_warn(LOG_PRINTER, "printing: %s", json_text(json_object_get(o, "fault"), "text"));
 	if (state < 0 || !s || s->copy != id % COPIES)

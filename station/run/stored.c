@@ -6,6 +6,7 @@
 #include "decide/stored-enter.h"
 #include "run/core-internal.h"
 #include "run/known.h"
+#include "run/practice.h"
 
 static struct moment made_at(struct moment now, int64_t made_ms)
 {
@@ -42,11 +43,11 @@ static void at_bench(struct core *c, const struct scan *scans, int n, int32_t ro
 }
 
 /* A card that says where the scanner works is no entry of a case: what comes behind it belongs to its room. */
-void core_stored(struct core *c, const struct scan *scans, int n, int lost)
+static void hold_all(struct core *c, const struct scan *scans, int n, int lost)
 {
 	static struct input list[STORED_MAX]; /* some 30 kB; one thread */
 	struct moment now = core_now(c);
-	int32_t room = station_scanner_room(&c->station, scans[0].scanner, scans[0].room, now);
+	int32_t room = core_room_of(c, &scans[0], now);
 	if (core_is_bench(c, room)) {
 		at_bench(c, scans, n, room);
 		return;
@@ -63,10 +64,23 @@ void core_stored(struct core *c, const struct scan *scans, int n, int lost)
 		hold(c, in.scanner, room, list, kept - 1, 0);
 		in.flags = EVENT_LATE;
 		core_carry_out(c, &in, NULL);
-		room = station_scanner_room(&c->station, in.scanner, scans[i].room, now);
+		room = core_room_of(c, &scans[i], now);
 		kept = 0;
 	}
 	hold(c, scans[0].scanner, room, list, kept, lost);
+}
+
+/* All of the practice set, or nothing of it is practised. */
+void core_stored(struct core *c, const struct scan *scans, int n, int lost)
+{
+	struct scan here[STORED_MAX];
+	struct moment now = core_now(c);
+	for (int i = 0; i < n && i < STORED_MAX; i++) {
+		here[i] = scans[i];
+		here[i].room = core_room_of(c, &scans[i], now);
+	}
+	struct core *practice = lost ? NULL : practice_takes(c, here, n < STORED_MAX ? n : STORED_MAX);
+	hold_all(practice ? practice : c, practice ? here : scans, n, lost);
 }
 
 void core_ask_stored(struct core *c)

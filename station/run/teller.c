@@ -11,6 +11,7 @@
 #include "decide/next.h"
 #include "record/case-events.h"
 #include "run/doubt.h"
+#include "run/practice.h"
 #include "stock/bench-view.h"
 #include "tell/rooms.h"
 #include "tell/slip.h"
@@ -148,6 +149,7 @@ static json_t *make(const struct core *c, int32_t case_no, int32_t slip, enum sl
 	                                 .copy = copy,
 	                                 .proof = told.paper.proof,
 	                                 .station = told.paper.station,
+	                                 .practice = c->station.practice,
 	                                 .past = &told.past,
 	                                 .language = told.language,
 	                                 .now = told.at,
@@ -161,8 +163,9 @@ static json_t *make(const struct core *c, int32_t case_no, int32_t slip, enum sl
 	                                 .chain = hex};
 	json_t *document = slip_document(&from);
 	int n = !document ? -ENOMEM
-	        : slip    ? slip_sign(&from, station_incarnation(&c->station), sign, c->seal, document)
-	                  : 0;
+	        : slip && !c->station.practice
+	            ? slip_sign(&from, station_incarnation(&c->station), sign, c->seal, document)
+	            : 0;
 	drop(&told);
 	if (n == -ENOMEM || json_memory_failed() != failed) { /* no paper that lacks something */
 		json_decref(document);
@@ -288,12 +291,7 @@ static json_t *stores_told(const struct core *c, int32_t room, const struct lang
 	return o;
 }
 
-json_t *teller_room(const struct core *c, int32_t number)
-{
-	return teller_room_in(c, number, NULL);
-}
-
-json_t *teller_room_in(const struct core *c, int32_t number, const struct language *language)
+static json_t *told_of(const struct core *c, int32_t number, const struct language *language)
 {
 	struct sheet idle;
 	char distrust[DISTRUST_MAX];
@@ -315,6 +313,24 @@ json_t *teller_room_in(const struct core *c, int32_t number, const struct langua
 	if (view && core_is_bench(c, number))
 		json_object_set_new(view, "stores", stores_told(c, number, language));
 	return view;
+}
+
+/* Of what is practised here; patients of other rooms are shown all the same. */
+json_t *teller_room_in(const struct core *c, int32_t number, const struct language *language)
+{
+	const struct core *practice = practice_in(c, number);
+	json_t *view = told_of(c, number, language);
+	if (!practice || !view)
+		return view;
+	json_t *told = told_of(practice, number, language);
+	json_object_set(told, "elsewhere", json_object_get(view, "elsewhere"));
+	json_decref(view);
+	return told;
+}
+
+json_t *teller_room(const struct core *c, int32_t number)
+{
+	return teller_room_in(c, number, NULL);
 }
 
 json_t *teller_status(const struct core *c, const struct language *language)

@@ -148,6 +148,7 @@ static void put_head(const struct making *m)
 	                       .copy = from->copy,
 	                       .station = from->station,
 	                       .proof = from->proof,
+	                       .practice = from->practice != 0,
 	                       .old = !from->proof};
 	snprintf(own.site, sizeof own.site, "%s", from->past->settings.site);
 	own_code_write(&own, code);

@@ -20,6 +20,7 @@ struct slip_source {
 	int copy;       /* from 1 */
 	int32_t proof;  /* the six digits of this copy; 0 of record format 1, which had none */
 	int station;    /* its number, as this copy's code bears it */
+	int practice;   /* 1: its code is of the practice set, by which the paper is marked across */
 	const struct language *language; /* of the slip's own event; NULL English */
 	const struct past *past; /* what stood at the slip's own event: site, rooms, names, points, search */
 	/* this copy */

@@ -517,6 +517,7 @@ json_t *view_room(const struct view_source *from, const struct view_room_source 
 	json_object_set_new(o, "room", room_of(of));
 	put(o, "site", st->site_name);
 	put(o, "distrust", from->distrust);
+	json_object_set_new(o, "practice", json_boolean(st->practice));
 	json_object_set_new(o, "case", case_of(s, room->sign_out));
 	put_n(o, "suspended_case", suspended >= 0 ? st->sheets[suspended].case_no : 0);
 	json_object_set_new(o, "ended", ended(from, room->room));

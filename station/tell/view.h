@@ -3,6 +3,7 @@
  * room view: { v 1, language "en" of the room's sentences, at_ms wall clock, utc_min how far the civil time here is ahead of UTC,
  *   room {number, name, single}, site its name, distrust "" or why not to trust the station, in sentences behind which who
  *   shows them says to count by hand,
+ *   practice: true where nothing of it is real (run/practice.h),
  *   case {number, label, opened, single, initial_agreed, final none asking agreed, discrepancy, cancelled, patient_left,
  *         dressing_on, sign_out: it has been reached, points_yes how many, point_no the one that was answered NO or 0} or null,
  *   suspended_case its number or 0, ended {case, outcome, at "10:43", ago_ms} the case that ended here last or null,

@@ -109,6 +109,8 @@ static void print_view(const json_t *view)
 	size_t i;
 	const json_t *x, *c = json_object_get(view, "case");
 	print_discrepancy(view);
+	if (json_truth(view, "practice"))
+		printf("PRACTICE, nothing of this is real\n");
 	printf("%s", json_text(json_object_get(view, "room"), "name"));
 	if (json_is_object(c))
 		printf(", case %d%s\n", (int)json_number(c, "number", 0),

@@ -24,6 +24,7 @@
 /* the strip above, what is heard, and why the board cannot be trusted */
 #define BOARD_FRAME(X, N) \
 	X(B_BOARD, "board-board", "Count board") \
+	X(B_PRACTICE, "board-practice", "PRACTICE: nothing counts. The first real code ends it.") \
 	X(B_PLACE, "board-place", "{room} · case {case}") \
 	X(B_BY_HAND, "board-by-hand", "Count by hand on the paper sheet.") \
 	X(B_NOT_STYLED, "board-not-styled", \
@@ -324,6 +325,12 @@
 
 /* what the station says of its clock, and of reminders that nobody answers */
 #define BOARD_STATION(X, N) \
+	X(PRACTICE_TOURNIQUET, "practice-tourniquet", "practice tourniquet") \
+	X(PRACTICE_FORCEPS, "practice-forceps", "practice forceps") \
+	X(PRACTICE_FIELD, "practice-field", "PRACTICE S") \
+	X(PRACTICE_CIRCULATING, "practice-circulating", "PRACTICE C") \
+	X(PRACTICE_SURGEON, "practice-surgeon", "PRACTICE SURGEON") \
+	X(PRACTICE_ALONE, "practice-alone", "PRACTICE ALONE") \
 	X(CLOCK_BEHIND, "clock-behind", \
 	  "The wall clock is wrong: {date} {time}, though the record reaches to {other_date} {to}. Read expiry dates aloud; have the clock set.") \
 	X(CLOCK_BEFORE_PROGRAM, "clock-before-program", \

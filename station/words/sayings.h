@@ -163,6 +163,11 @@
 	  "This code belongs to {what}: nothing entered. Use this station's cards and labels.") \
 	X(PRACTICE_CODE, "practice-code", \
 	  "This is a practice code: it counts nothing here. Use this room's own cards, badges and packs.") \
+	X(PRACTICE_NOT_NOW, "practice-not-now", \
+	  "This is a practice code: nothing was entered. Practice begins when nothing is open, asked or owed " \
+	  "in this room.") \
+	X(R_PRACTICE, "practice", "Practice:") \
+	X(R_PRACTICE_OVER, "practice-over", "Practice is over and nothing of it is kept: from here on everything counts.") \
 	X(PRACTICE_IN_CASE, "practice-in-case", \
 	  "This is a practice code: nothing of it was entered in case {case}, which is real. Scan this " \
 	  "room's own code.") \

@@ -375,6 +375,9 @@
 	X(SLIP_P_COPY, "slip-p-copy", "COPY {copy}") \
 	X(SLIP_P_PAGE, "slip-p-page", "page {page} of {pages}") \
 	X(SLIP_P_GOES_ON, "slip-p-goes-on", "goes on: page {page} of {pages}") \
+	X(SLIP_P_PRACTICE, "slip-p-practice", "PRACTICE") \
+	X(SLIP_P_PRACTICE_NOTE, "slip-p-practice-note", \
+	  "Practice: this paper is about no patient. Throw it away when the exercise is over.") \
 	X(SLIP_P_NUMBER, "slip-p-number", "no.") \
 	X(SLIP_P_ITEM, "slip-p-item", "item, and what tells it apart") \
 	X(SLIP_P_ITEM_EVIDENCE, "slip-p-item-evidence", "item, evidence") \

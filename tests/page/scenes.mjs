@@ -40,7 +40,7 @@ export function view(more = {}, theCase = {}) {
 			number: 41, single: false, initial_agreed: true, final: 'none', discrepancy: false, cancelled: false,
 			patient_left: false, dressing_on: false, sign_out: false, points_yes: 0, point_no: 0, ...theCase,
 		},
-		suspended_case: 0, ended: null, after: [], next: '', question: '', asked_digit: 0, cards: [], deeds: [], may_be_on: [], items: [], asked_item: 0, digits: [],
+		practice: false, suspended_case: 0, ended: null, after: [], next: '', question: '', asked_digit: 0, cards: [], deeds: [], may_be_on: [], items: [], asked_item: 0, digits: [],
 		team: [field, circulating], agreed: [], debts: [], search: [], points, recent: [], slips: [], owed: [], awake: false, faults: [],
 		last_scan_ms: more.recent?.[0]?.ago_ms ?? null, elsewhere: [], clock: '', ...more,
 	};
@@ -87,6 +87,10 @@ export const scenes = {
 	on: view({
 		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', ...whenOff, items: bothOn, digits: [onIndex],
 		recent: [scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
+	}),
+	practice: view({
+		practice: true, next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', ...whenOff, items: bothOn, digits: [onIndex],
+		recent: [scan(4000, 'accepted', 'Practice: Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),
 	question: view({
 		next: 'Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.', question: 'off', asked_digit: 2, cards: cards('OFF', 'NO', 'ADD'), items: bothOn, digits: [onIndex],

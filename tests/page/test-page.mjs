@@ -86,6 +86,19 @@ await it('off is not accounted for: the sheet says both apart', async () => {
 	await page.close();
 });
 
+await it('practice is striped over the whole board, says that nothing of it counts, and leaves with it', async () => {
+	const page = await open();
+	const stripes = () => page.evaluate(() => [getComputedStyle(document.documentElement).backgroundImage, getComputedStyle(document.body).borderImageSource]);
+	await show(page, scenes.practice);
+	assert.match(await page.textContent('#practice'), /^PRACTICE: nothing counts\./);
+	for (const image of await stripes())
+		assert.match(image, /repeating-linear-gradient/);
+	await show(page, scenes.on);
+	assert.equal(await page.textContent('#practice'), '');
+	assert.deepEqual(await stripes(), ['none', 'none']);
+	await page.close();
+});
+
 await it('a discrepancy is its first word, then what is not found and where it may be; steps done, not done and open are told apart', async () => {
 	const page = await open(), kind = () => page.evaluate(() => document.getElementById('now').dataset.kind);
 	await show(page, scenes['final-count']);

@@ -60,6 +60,7 @@ function lastWord(v) {
 function drawStrip(v, bad) {
 	const c = v?.case;
 	say($('place'), !v ? t('board') : c ? t('place', { room: v.room.name, case: c.number }) : v.room.name);
+	say($('practice'), v?.practice ? t('practice') : '');
 	const facts = c ? [c.single && t('single-person'), c.patient_left && t('patient-left'), c.cancelled && t('cancelled'), v.awake && t('awake')].filter(Boolean) : [];
 	say($('kind'), facts.join(' · '));
 	say($('since'), bad && v ? lastWord(v) : typeof v?.last_scan_ms === 'number' ? t('last-scan', ago(v.last_scan_ms + passed())) : v ? t('no-scan') : '');
@@ -144,6 +145,7 @@ function drawTeam(v, bad) {
 
 function draw() {
 	const v = state.view, bad = trouble(), wall = !flows(), root = document.documentElement;
+	root.dataset.practice = v?.practice ? 'yes' : 'no';
 	root.dataset.trouble = bad ? 'yes' : 'no';
 	root.dataset.limbs = bad && !v ? 0 : limbsOf(v?.digits ?? []).length;
 	root.dataset.part = signingOut(v) ? 'points' : searching(v) ? 'search' : v?.case?.final === 'asking' ? 'count' : v?.case ? 'case' : 'idle';

@@ -8,6 +8,7 @@
 
 #include "code/own-codes.h"
 #include "labels/barcode.h"
+#include "labels/cards.h"
 #include "labels/sheets.h"
 
 #define EDGE_MM 9.0
@@ -117,7 +118,8 @@ static double column_x(int column)
 	return EDGE_MM + column * COLUMN_MM;
 }
 
-static int draw_column(struct canvas *c, const json_t *cards, int column, bool numbered, struct error *e)
+/* first: the number of its first card, 0 they have none. */
+static int draw_column(struct canvas *c, const json_t *cards, int column, int first, struct error *e)
 {
 	struct style number = {.size_pt = 18, .align = ALIGN_CENTRE};
 	size_t i;
@@ -126,8 +128,8 @@ static int draw_column(struct canvas *c, const json_t *cards, int column, bool n
 	{
 		double y = TOP_MM + (double)i * ROW_MM;
 		char text[12];
-		snprintf(text, sizeof text, "%d", (int)i + 1);
-		if (numbered)
+		snprintf(text, sizeof text, "%d", (int)i + first);
+		if (first)
 			canvas_text(c, &number, column_x(column), y + 1.6, GUTTER_MM - 2, text);
 		int r = draw_card(c, card, column_x(column), y, e);
 		if (r < 0)
@@ -155,18 +157,20 @@ static int draw_ends(struct canvas *c, const json_t *ends, struct error *e)
 	return 0;
 }
 
-static int draw_page(struct canvas *c, const json_t *d, const json_t *page, struct error *e)
+int cards_page(struct canvas *c, const json_t *d, const json_t *page, struct error *e)
 {
+	int first = (int)json_number(page, "first", 0),
+	    left = (int)json_array_size(json_object_get(page, "left"));
 	const json_t *right = json_object_get(page, "right"), *ends = json_object_get(page, "ends");
 	struct style small = {.size_pt = 9}, beside = {.size_pt = 13, .bold = true};
 	double x = column_x(1) + GUTTER_MM;
 	head(c, d, json_text(page, "title"), A4_WIDTH_MM, A4_HEIGHT_MM);
-	int r = draw_column(c, json_object_get(page, "left"), 0, json_truth(page, "in_order"), e);
+	int r = draw_column(c, json_object_get(page, "left"), 0, json_truth(page, "in_order") ? 1 : first, e);
 	if (r == 0)
-		r = draw_column(c, right, 1, false, e);
+		r = draw_column(c, right, 1, first ? first + left : 0, e);
 	if (r == 0)
 		r = draw_ends(c, ends, e);
-	double bottom = TOP_MM + ROW_MM * (double)json_array_size(json_object_get(page, "left"));
+	double bottom = TOP_MM + ROW_MM * left;
 	canvas_line(c, column_x(1), TOP_MM - 1, column_x(1), bottom, 0.25);
 	if (json_array_size(ends) == 1)
 		canvas_text(c, &beside, column_x(0), TOP_MM + (ROWS - 1) * ROW_MM + 8, COLUMN_MM - 6,
@@ -292,7 +296,7 @@ static int cards_draw(struct canvas *c, const json_t *d, struct error *e)
 		return draw_singles(c, d, e);
 	json_array_foreach(json_object_get(d, "pages"), i, page)
 	{
-		int r = draw_page(c, d, page, e);
+		int r = cards_page(c, d, page, e);
 		if (r < 0)
 			return r;
 	}

@@ -23,6 +23,7 @@ struct paper_kind {
 	X(slip)                                                                                              \
 	X(discrepancy)                                                                                       \
 	X(pack_labels)                                                                                       \
+	X(practice)                                                                                          \
 	X(badges)                                                                                            \
 	X(digit_cards) X(cards) X(scanner_check) X(test_page) X(count_sheet) X(briefing) X(leaflet) X(report)
 #define X(name) extern const struct paper_kind paper_##name;

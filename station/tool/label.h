@@ -46,6 +46,8 @@ int label_print(const struct words *w, json_t *document);
 	  "             Afterwards the code on a sheet opens its entry; one that was not used is entered as cancelled\n") \
 	X(label_briefing, "briefing", true, \
 	  "briefing     the room's teaching sheet, to hang where patients cannot read it\n") \
+	X(label_practice, "practice", true, \
+	  "practice     three exercises, and the set of codes that count nothing: keep it out of a room with a patient\n") \
 	X(label_leaflet, "leaflet", false, \
 	  "leaflet      what a patient takes home, with the telephone number of station.ini\n") \
 	X(label_scanner_check, "scanner-check", false, \

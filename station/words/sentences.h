@@ -14,6 +14,7 @@
 #include "words/next-words.h"
 #include "words/paper-words.h"
 #include "words/policy-words.h"
+#include "words/practice-words.h"
 #include "words/printer-words.h"
 #include "words/reply-words.h"
 #include "words/report-words.h"
@@ -33,6 +34,7 @@
 	SLIP_WORDS(X, N) \
 	PAPER_WORDS(X, N) \
 	PRINTER_WORDS(X, N) \
+	PRACTICE_WORDS(X, N) \
 	STOCK_WORDS(X, N) \
 	POLICY_WORDS(X, N) \
 	STORES_WORDS(X, N) \

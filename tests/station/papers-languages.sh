@@ -76,6 +76,7 @@ X
 	label count-sheet-alone paper-sheet --room 2
 	label briefing briefing --room 1
 	label leaflet leaflet
+	label practice practice --room 1
 	label scanner-check scanner-check
 	label pack pack --line GREEN-M --lot T26 --expiry 2028-03-31 --count 3
 	label pack-on-sheet pack --line GREEN-M --lot T26 --expiry 2028-03-31 --count 3 --media sheet24

@@ -78,6 +78,22 @@ bt sheet | grep -q PRACTICE && fail 'the sheet of a real case says practice'
 scan "$(bt label cards --list | awk -F '\t' '$3 == "CANCEL" { print $1 }')" 'Cancel this case'
 scan "$(bt label cards --list | awk -F '\t' '$3 == "YES" { print $1 }')" 'ended'
 
+# The printed exercises, step by step as they stand there: each step is taken, and each ends its case.
+bt label practice --list >"$root/set"
+for n in 1 2 3; do
+	awk -F '\t' -v n="$n." 'index($3, n) == 1 { print $1 }' "$root/set" >"$root/steps"
+	while read -r step; do
+		bt scan "$step" >"$root/said" 2>&1 </dev/null || true
+		grep -q '^refused' "$root/said" && fail "exercise $n, $step: $(cat "$root/said")"
+	done <"$root/steps"
+	grep -q "Practice: Case $n ended reconciled" "$root/said" || fail "exercise $n: $(cat "$root/said")"
+	echo "ok exercise $n, $(wc -l <"$root/steps") steps"
+done
+cut -f 1 "$root/set" | grep -v '^BX' && fail 'a code of the set is none of practice'
+scan "$(bt label cards --list | awk -F '\t' '$3 == "NEW CASE" { print $1 }')" '^accepted: Case 2 opened'
+scan "$(bt label cards --list | awk -F '\t' '$3 == "CANCEL" { print $1 }')" 'Cancel this case'
+scan "$(bt label cards --list | awk -F '\t' '$3 == "YES" { print $1 }')" 'ended'
+
 practise BTBC101001 'Practice: Case 1 opened'
 kill -KILL "$daemon"
 wait "$daemon" || true

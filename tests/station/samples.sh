@@ -66,5 +66,6 @@ same badges badges
 same count-sheet paper-sheet --room 2 --first 3 --count 2
 same briefing briefing --room 2
 same leaflet leaflet
+same practice practice --room 2
 same scanner-check scanner-check
 stop

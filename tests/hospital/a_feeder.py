@@ -13,7 +13,7 @@ class Feeder:
         self.states, self.forks, self.entries, self.told = [], [], [], []  # told: each event that was said to be kept
         self.made_of, self.made, self.when_kept = None, [], lambda: None
         self.lock, self.after, self.to, self.contact = threading.Lock(), 0, 0, 0
-        self.words = [f"{bin}/bandtally-forward", *(w for p in ports for w in ("--host", f"localhost:{p}")), "--database", "bt",
+        self.words = [f"{bin}/bandtally-forward", *(w for p in ports for w in ("--host", p if isinstance(p, str) else f"localhost:{p}")), "--database", "bt",
                       "--user", name, "--certificate", certificates.root / f"{name}.crt", "--key",
                       certificates.root / f"{name}.key", "--authority", certificates.root / "ca.crt"]
         self.start()

@@ -43,7 +43,7 @@ def as_server():
 class Certificates:
     """An authority of its own, what it signs, and what it has taken back."""
 
-    def __init__(self):
+    def __init__(self, server="DNS:localhost,IP:127.0.0.1"):
         self.folder = tempfile.TemporaryDirectory(prefix="bt-ca-")
         self.root = pathlib.Path(self.folder.name)
         self.root.chmod(0o755)
@@ -54,7 +54,7 @@ class Certificates:
         (self.root / "ca.cnf").write_text("[ca]\ndefault_ca=c\n[c]\ndatabase=index.txt\ncrlnumber=crlnumber\n"
                                           "default_md=sha256\ndefault_crl_days=30\n")
         self.openssl("ca", "-config", "ca.cnf", "-gencrl", "-keyfile", "ca.key", "-cert", "ca.crt", "-out", "crl.pem")
-        self.sign("server", "DNS:localhost,IP:127.0.0.1")
+        self.sign("server", server)
 
     def openssl(self, *words):
         done = subprocess.run(["openssl", *words], cwd=self.root, capture_output=True, text=True)
@@ -89,14 +89,15 @@ class Certificates:
 
 HBA = """local all all trust
 local replication all trust
-hostssl bt all 127.0.0.1/32 cert
+hostssl bt all {address}/32 cert
 host all all all reject
 """
 
 
 class Server:
-    def __init__(self, copy_of=None, standby="", settings="", certificates=None):
-        self.certificates = certificates
+    def __init__(self, copy_of=None, standby="", settings="", certificates=None, address="127.0.0.1", station="127.0.0.1"):
+        """At one address, for stations that come from another: both of this machine, or of a network of its own."""
+        self.certificates, self.address = certificates, address
         self.folder = tempfile.TemporaryDirectory(prefix="bt-pg-")
         self.root = pathlib.Path(self.folder.name)
         self.data, self.port, self.process = self.root / "data", free_port(), None
@@ -114,7 +115,7 @@ class Server:
             if certificates:
                 f.write(certificates.settings(self.root))
         if certificates:
-            (self.data / "pg_hba.conf").write_text(HBA)
+            (self.data / "pg_hba.conf").write_text(HBA.format(address=station))
         self.start()
         if copy_of is None:
             self.sql("CREATE DATABASE bt", base="postgres")
@@ -127,7 +128,7 @@ class Server:
     def start(self):
         log = open(self.root / "log", "a")
         self.process = subprocess.Popen(
-            [programs() / "postgres", "-D", self.data, "-p", str(self.port), "-c", "listen_addresses=127.0.0.1"],
+            [programs() / "postgres", "-D", self.data, "-p", str(self.port), "-c", f"listen_addresses={self.address}"],
             stdout=log, stderr=log, cwd="/", **as_server())
         end = time.monotonic() + 30
         while True:
@@ -160,6 +161,10 @@ class Server:
             end = time.monotonic() + 10
             while any(pathlib.Path(f"/proc/{c}/exe").exists() for c in children) and time.monotonic() < end:
                 time.sleep(0.01)
+
+    def nice(self):
+        """Gives way to all else on this machine; and so do the processes that it starts."""
+        subprocess.run(["renice", "-n", "19", "-p", str(self.process.pid)], check=True, capture_output=True)
 
     def leave(self):
         self.end(signal.SIGQUIT)

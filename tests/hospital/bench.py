@@ -1,13 +1,14 @@
 #!/usr/bin/python3
 """Figures of the way to a hospital's store, each beside its reference in the same run.
 
-  bench.py FOLDER-OF-PROGRAMS [--json] [--only copy,one,recall,report] [--rounds 5] [--events 40000]"""
-import argparse, json, os, statistics, subprocess, sys, threading, time
+  bench.py FOLDER-OF-PROGRAMS [--json] [--only copy,one,recall,report,backlog,growth] [--rounds 5] [--events 40000] [--cases 16000]"""
+import argparse, json, os, signal, statistics, subprocess, sys, threading, time
 
 import a_server
 from a_feeder import Feeder
 from a_server import Certificates, Server
 from a_list import Day
+from stations import HospitalStation
 
 words = argparse.ArgumentParser()
 words.add_argument("bin")
@@ -15,6 +16,7 @@ words.add_argument("--json", action="store_true")
 words.add_argument("--only", default="copy,one,recall,report")
 words.add_argument("--rounds", type=int, default=5)
 words.add_argument("--events", type=int, default=40000)
+words.add_argument("--cases", type=int, default=16000, help="of a record that is all a backlog")
 words = words.parse_args()
 a_server.skip_without()
 certificates = Certificates()
@@ -135,6 +137,75 @@ def recall():
         f.leave()
     tell("recall to 40 stations, p99", percentile(took, 0.99), "s", "at most 1 s", percentile(took, 0.99) <= 1)
     tell("recall to 40 stations, the last of them, median", statistics.median(last), "s", "none", True)
+
+
+class OldStation(HospitalStation):
+    """Years of work before it hears of a store: all of it is a backlog."""
+
+    def start(self):
+        if not (self.data / "record.db").exists():
+            subprocess.run([self.bin.parent / "tests" / "make-record", self.data, str(words.cases), "0", "300"], check=True)
+        super().start()
+
+
+def backlog():
+    """Scans while it goes out, beside scans while the store is away; the server gives way to them, as on a machine of its own."""
+    server.sql("SELECT bt.add_station('BC', 7)")
+    server.end()
+    s = OldStation(words.bin, certificates, [server], 7)
+    left.append(s)
+    card = s.codes_of(1)["STEP DONE"]  # nothing asks for it: it is refused, which is an event
+
+    def scans(n):
+        took = []
+        for _ in range(n):
+            began = time.monotonic()
+            s.ask(do="scan", code=card, room=1)
+            took.append((time.monotonic() - began) * 1000)
+        return statistics.median(took)
+
+    scans(300)
+    ratios, alone, sent = [], [], 0
+    for _ in range(words.rounds):
+        alone.append(scans(1000))
+        server.start()
+        server.nice()
+        before = s.kept(server)
+        while s.kept(server) < before + 2000:
+            time.sleep(0.05)
+        beside = scans(1000)
+        now = s.kept(server)
+        assert now < s.last() - 2000, "the backlog came to its end too early"
+        sent += now - before
+        server.end(signal.SIGQUIT)
+        ratios.append(beside / alone[-1])
+    print(f"{s.last()} events in the record, {sent} of them sent beside scans", flush=True)
+    tell("a scan to its answer beside a backlog", statistics.median(alone) * statistics.median(ratios), "ms", "at most 1.05",
+         statistics.median(ratios) <= 1.05, statistics.median(alone), statistics.median(ratios))
+    server.start()
+
+
+def growth():
+    """What a batch and one event cost, and what an event takes of the disk, as the store grows."""
+    for millions in (0, 1, 5, 20):
+        server.sql("INSERT INTO bt.station (site, number) SELECT 'KL', n FROM generate_series(0, 39) n ON CONFLICT DO NOTHING")
+        have = int(server.sql("SELECT count(*) FROM bt.event WHERE station IN (SELECT id FROM bt.station WHERE site = 'KL')"))
+        day, ids = Day(1, 50000), server.sql("SELECT id FROM bt.station WHERE site = 'KL' ORDER BY number").split()
+        while have < millions * 1000000:  # the same list in each station in turn, without checks: only the size matters
+            station, first = ids[have // 50000 % 40], have // 2000000 * 50000
+            rows = "".join(f"{station}\t1\t{first + i}\t{row.split(chr(9), 3)[3]}" for i, row in enumerate(day.copy_rows(), 1))
+            copied = subprocess.run(["psql", "-XqAt", *server.where("admin"), "-c", "COPY bt.event FROM STDIN"], input=rows, text=True,
+                                    capture_output=True)
+            assert copied.returncode == 0, copied.stderr
+            have += 50000
+        server.sql("VACUUM ANALYZE bt.event; CHECKPOINT")
+        number = 90 + millions.bit_length()
+        server.sql(f"SELECT bt.add_station('BC', {number})")
+        events = int(server.sql("SELECT count(*) FROM bt.event"))
+        seconds, _ = forwarded(Day(number, words.events))
+        tell(f"events forwarded, behind {events / 1e6:.1f} million", words.events / seconds, "a second", "none", True)
+        size = int(server.sql("SELECT pg_total_relation_size('bt.event')"))
+        tell(f"bytes an event with its indexes, {events / 1e6:.1f} million", size / max(1, events), "B", "none", True)
 
 
 def report():

@@ -38,8 +38,8 @@
 	  "write what the slip would say by hand; bandtally audit verify, then bandtally report-fault") \
 	X(HOSPITAL, "bt-hospital", 4, "the hospital's store cannot be reached, refuses, or has other events than this station", \
 	  "nothing is lost and the count goes on; mend what is named with who runs the store (hospital.md)") \
-	X(LISTS, "bt-lists", 4, "an entry of the hospital's lists is not taken over", \
-	  "correct the entry in the hospital's store") \
+	X(LISTS, "bt-lists", 4, "an entry of the hospital's lists is not taken over, or what they said of used items is not to be had", \
+	  "correct the entry in the hospital's store; or mend the disk or the owner of elsewhere.db: the count goes on") \
 	X(BOARD, "bt-board", 4, "a page of the board is not as it should be, or a browser is turned away", \
 	  "mend what is named: a port, a certificate, a language; the count goes on") \
 	X(GUESSES, "bt-guesses", 4, "codes of slips that this station never printed are tried", \

@@ -23,7 +23,9 @@
 	/* of a case that has ended (count/after-end.h) */                                                   \
 	X(CALLED, "patient-called-back")                                                                     \
 	X(LOOK, "digit-seen-bare")                                                                           \
-	X(WARD, "ward-told")
+	X(WARD, "ward-told")                                                                                 \
+	/* of a case again */                                                                                \
+	X(STORES_ASKED, "stores-asked-of-recalls")
 
 enum debt_kind {
 	DEBT_NONE = 0,
@@ -56,7 +58,8 @@ enum debt_kind {
 	X(DECIDED, "surgeon-decided")                                                                        \
 	X(ANSWERED, "surgeon-answers")                                                                       \
 	X(NAME_WRITTEN, "name-written")                                                                      \
-	X(ENTERED_AFTER, "entered-after")
+	X(ENTERED_AFTER, "entered-after")                                                                    \
+	X(ASKED_STORES, "stores-asked")
 
 enum paid_how {
 	PAID_TYPED = 0,

@@ -76,6 +76,7 @@ enum deed_kind {
 	X(WRITTEN, "written", SAY_TRUTH_WRITTEN) \
 	X(NAMED_ALOUD, "named-aloud", SAY_TRUTH_NAMED_ALOUD) \
 	X(READ_ALOUD, "read-aloud", SAY_TRUTH_READ_ALOUD) \
+	X(STORES_ASKED, "stores-asked", SAY_TRUTH_STORES_ASKED) \
 	X(SEEN_BARE, "seen-bare", SAY_NONE) /* the digit was looked at and nothing is on it */ \
 	X(PATIENT, "patient-looked", SAY_NONE) \
 	X(CARER, "carer-looked", SAY_NONE) \

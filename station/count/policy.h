@@ -38,7 +38,9 @@
 	/* a pack that is counted in is told where an earlier one lies in stores */ \
 	X(18, EARLIER_FIRST, "earlier-first", "stores", "earlier_first", earlier_first, YES_NO, 0, 1, 1) \
 	/* the longest of all periods for which a case must be kept; 0 for ever */ \
-	X(19, KEEP, "keep-years", "record", "keep_years", keep_years, WHOLE, 0, 100, 0)
+	X(19, KEEP, "keep-years", "record", "keep_years", keep_years, WHOLE, 0, 100, 0) \
+	/* while the hospital's lists are old, stores are asked about recalls of what is counted in */ \
+	X(20, ASK_STORES, "ask-stores", "stores", "ask_when_lists_old", ask_when_lists_old, YES_NO, 0, 1, 0)
 
 /* Texts that are numbered from 1. X(number, NAME, "name in the record", "section", member) */
 #define POLICY_LISTS(X) \

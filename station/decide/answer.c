@@ -13,6 +13,7 @@
 #include "decide/handover.h"
 #include "decide/item-in.h"
 #include "decide/item-out.h"
+#include "decide/old-lists.h"
 #include "decide/other-sheet.h"
 #include "decide/owed-after-end.h"
 #include "decide/phrases.h"
@@ -281,6 +282,7 @@ static void listed_already_no(struct turn *t)
 	turn_close_question(t);
 	count_in_list_late(t, &th, item, NULL);
 	expiry_owe(t, item, item);
+	old_lists_owe(t);
 }
 
 static void here_now_yes(struct turn *t)

@@ -7,6 +7,7 @@
 #include "decide/end.h"
 #include "decide/expiry.h"
 #include "decide/joining.h"
+#include "decide/old-lists.h"
 #include "decide/want.h"
 
 /* The badge answers the reminder only where the board asks for that (rule 19). */
@@ -44,6 +45,9 @@ static void pay_first(struct turn *t, int32_t badge, const struct debt *owed)
 		return;
 	case DEBT_EXPIRY_READ:
 		expiry_read(t, badge);
+		return;
+	case DEBT_STORES_ASKED:
+		old_lists_asked(t, badge);
 		return;
 	case DEBT_COUNT:
 	case DEBT_ADDED:

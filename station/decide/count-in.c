@@ -6,6 +6,7 @@
 #include "base/clock.h"
 #include "decide/expiry.h"
 #include "decide/item-in.h"
+#include "decide/old-lists.h"
 #include "decide/other-sheet.h"
 
 /* What is wrong with the thing itself, as part of a sentence; 0 nothing. Rule 5. */
@@ -41,6 +42,9 @@ static int refusal(const struct turn *t, struct say *why)
 		return 1;
 	if (t->in->known.used_in && th->single_use)
 		*why = *SAY(USED_BEFORE, .item = th->name, .case_no = t->in->known.used_in);
+	else if (t->in->known.elsewhere && th->single_use)
+		*why = *SAY(USED_ELSEWHERE, .item = th->name, .case_no = t->in->known.elsewhere,
+		            .station = t->in->known.elsewhere_station);
 	else if (other && other != t->s->case_no &&
 	         !(sheet_owes_listing(t->s) && other_sheet_turned_up(t->station, other, th)))
 		*why =
@@ -170,6 +174,7 @@ void count_in_pack(struct turn *t, const struct thing *th, int pieces)
 	item_in_pack(t, th, pieces);
 	after_counting_in(t, th, NULL, pieces);
 	expiry_owe(t, first, t->s->n_items);
+	old_lists_owe(t);
 }
 
 static void list_now(struct turn *t, int item, const struct say *why)
@@ -182,6 +187,7 @@ static void list_now(struct turn *t, int item, const struct say *why)
 	}
 	count_in_list_late(t, &t->in->thing, item, why);
 	expiry_owe(t, item, item);
+	old_lists_owe(t);
 }
 
 void count_in_thing(struct turn *t)

@@ -20,6 +20,11 @@ void extra_turned_up(struct turn *t)
 		            SAY(WRAPPER_OF_ANOTHER_CASE, .item = th->name, .case_no = t->in->known.used_in));
 		return;
 	}
+	if (t->in->known.elsewhere && th->single_use) {
+		turn_refuse(t, SAY(OF_ANOTHER_STATION, .item = th->name, .case_no = t->in->known.elsewhere,
+		                   .station = t->in->known.elsewhere_station));
+		return;
+	}
 	struct say why;
 	EMIT(t, .kind = EV_EXTRA, .item = (uint8_t)(t->s->n_items + 1), .thing = *th, .n = 1);
 	const struct asked q = {.what = Q_EXTRA, .item = t->s->n_items};

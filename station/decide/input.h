@@ -45,10 +45,13 @@ enum signature {
 	SIGNATURE_OF_NOBODY,     /* by no key of this station, or nothing that anybody signed */
 };
 
-/* What only the record knows of a code, and of the papers that bear it; all zero: nothing. */
+/* What only the record knows of a code, and of the papers that bear it, and what is known beside it; all zero: nothing. */
 struct known {
 	int32_t used_in;   /* ended case in which this identity was used, 0 none */
 	uint8_t used_back; /* 1 where nobody looks for it: accounted for there, or isolated */
+	int32_t
+	    elsewhere; /* case of another station in which it was used, as the hospital's store says; 0 none */
+	int32_t elsewhere_station;
 	int32_t slip_case; /* ACT_SLIP: the case of this slip, 0 none */
 	int32_t slip_room;
 	/* ACT_SLIP, and YES to Q_SLIP_HERE: that slip, number 0 not known; and the very paper */
@@ -58,6 +61,7 @@ struct known {
 	uint8_t unanswered; /* ACT_SLIP: too many that are not ours were read with this scanner just now */
 	uint8_t unasked;    /* 1: the record could not be asked */
 	uint8_t signature;  /* ACT_SIGNED: enum signature */
+	uint8_t lists_old;  /* 1: the hospital's lists of recalls are older than lists_hours, or never came */
 };
 
 struct input {

@@ -129,6 +129,7 @@ static void ask_debt(struct next *n, const struct sheet *s, const struct debt *d
 	case DEBT_NAME:
 	case DEBT_HANDOVER:
 	case DEBT_EXPIRY_READ:
+	case DEBT_STORES_ASKED:
 	case DEBT_INCIDENT:
 	case DEBT_CALLED:
 	case DEBT_LOOK:
@@ -141,6 +142,8 @@ static void ask_debt(struct next *n, const struct sheet *s, const struct debt *d
 		n->deeds[0].truth = TRUTH_WRITTEN;
 	if (kind == DEBT_EXPIRY_READ)
 		n->deeds[0].truth = TRUTH_READ_ALOUD;
+	if (kind == DEBT_STORES_ASKED)
+		n->deeds[0].truth = TRUTH_STORES_ASKED;
 }
 
 /* Something is missing, or what is there is one too many: then its code may have been read by mistake, or its case be

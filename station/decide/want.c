@@ -45,6 +45,7 @@ enum team_place debt_payer(const struct sheet *s, enum debt_kind kind)
 	case DEBT_NAME:
 	case DEBT_HANDOVER:
 	case DEBT_EXPIRY_READ:
+	case DEBT_STORES_ASKED:
 		return s->single ? PLACE_FIELD : PLACE_CIRCULATING;
 	case DEBT_NONE:
 	case DEBT_TEAM:

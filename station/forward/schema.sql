@@ -679,3 +679,122 @@ END $$;
 INSERT INTO version VALUES (5);
 COMMIT;
 \endif
+
+------------------------------------------------------------------------------------------------------------------------
+-- 6: which items were used at the other stations of a site; and an append that reads what it kept once instead of twice.
+SELECT NOT EXISTS (SELECT FROM bt.version WHERE step = 6) AS to_do \gset
+\if :to_do
+BEGIN;
+SET LOCAL ROLE bt_owner;
+SET LOCAL search_path = bt;
+
+-- A further kind of entry, from the store itself:
+--   used {identity, station, case}: an item of a single use, and the case that used it
+ALTER TABLE list DROP CONSTRAINT list_kind_check;
+ALTER TABLE list ADD CONSTRAINT list_kind_check
+  CHECK (kind IN ('recall', 'release', 'line', 'staff', 'withdraw', 'twice', 'used'));
+
+-- As before, and: what was used in the last thirty days is told to the site's stations. An older item is no pack that lies
+-- about, and a store that gets the work of years tells nobody about all of it; nor does a region's, where no station asks. Rows of `used` come first, then the list, which
+-- waits for whoever writes to it, so that two who do both never wait for each other.
+CREATE OR REPLACE FUNCTION note_used(p_station int, p_incarnation int, p_first bigint, p_last bigint) RETURNS void
+LANGUAGE plpgsql SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE
+  t record; items item_used[]; fresh text[]; mine text; number_of int;
+  since bigint := (extract(epoch FROM now() - interval '30 days') * 1000)::bigint;
+BEGIN
+  SELECT array_agg(ROW(n.identity, n.line, n.lot, n.case_no, n.seq)::item_used),
+         array_agg(n.identity) FILTER (WHERE n.wall_ms > since) INTO items, fresh FROM (
+    SELECT DISTINCT ON (x.thing->>'identity') x.thing->>'identity' AS identity, x.thing->>'line' AS line, x.thing->>'lot' AS lot,
+           e.case_no, e.seq, e.wall_ms
+    FROM event e, json_to_record(e.payload::json) x(thing json)
+    WHERE e.station = p_station AND e.incarnation = p_incarnation AND e.seq BETWEEN p_first AND p_last
+      AND e.kind = 'item-used' AND x.thing->>'identity' <> '' AND x.thing->>'single_use' = '1'
+    ORDER BY x.thing->>'identity', e.seq) n;
+  IF items IS NULL THEN RETURN; END IF;
+  SELECT site, number INTO mine, number_of FROM station WHERE id = p_station;
+  IF NOT EXISTS (SELECT FROM login WHERE site = mine AND number IS NOT NULL) THEN fresh := NULL; END IF;
+  INSERT INTO used SELECT mine, n.identity, p_station, n.case_no, p_incarnation, n.seq FROM unnest(items) n
+    ORDER BY n.identity ON CONFLICT DO NOTHING;
+  FOR t IN
+    SELECT n.*, u.station AS first_station, u.case_no AS first_case, (u.station, u.case_no) = (p_station, n.case_no) AS first_use,
+      (u.station, u.incarnation, u.seq) = (p_station, p_incarnation, n.seq) AS is_new
+    FROM unnest(items) n JOIN used u ON u.site = mine AND u.identity = n.identity
+  LOOP
+    IF NOT t.first_use THEN
+      PERFORM note_incident(p_station, p_incarnation, t.seq, 'twice', NULL, NULL);
+      PERFORM publish_as(mine, 'twice', json_build_object('identity', t.identity, 'line', coalesce(t.line, ''),
+        'lot', coalesce(t.lot, ''), 'first', json_build_object('station', (SELECT number FROM station WHERE id = t.first_station),
+        'case', t.first_case), 'second', json_build_object('station', number_of, 'case', t.case_no))::text, 'store');
+    ELSIF t.is_new AND t.identity = ANY (fresh) THEN
+      PERFORM publish_as(mine, 'used', json_build_object('identity', t.identity, 'station', number_of, 'case', t.case_no)::text,
+        'store');
+    END IF;
+  END LOOP;
+END $$;
+
+-- As before, with one reading of the batch.
+CREATE OR REPLACE FUNCTION after_append() RETURNS trigger LANGUAGE plpgsql
+SET search_path = bt, pg_catalog, pg_temp SET enable_seqscan = off AS $$
+DECLARE touched int[]; edges int[]; any_used bool;
+BEGIN
+  SELECT array_agg(DISTINCT e.case_no) FILTER (WHERE e.case_no > 0),
+         array_agg(DISTINCT e.case_no) FILTER (WHERE e.kind IN ('case-opened', 'case-ended')),
+         coalesce(bool_or(e.kind = 'item-used'), false) INTO touched, edges, any_used
+    FROM event e
+    WHERE e.station = NEW.station AND e.incarnation = NEW.incarnation AND e.seq BETWEEN OLD.last_seq + 1 AND NEW.last_seq;
+  SELECT array_agg(t.case_no) INTO touched FROM unnest(touched) t(case_no)
+    WHERE t.case_no = ANY (edges) OR EXISTS (SELECT FROM case_summary c WHERE c.station = NEW.station AND c.case_no = t.case_no
+      AND c.ended_ms IS NOT NULL);
+  IF touched IS NOT NULL THEN PERFORM summarise(NEW.station, touched); END IF;
+  IF any_used THEN PERFORM note_used(NEW.station, NEW.incarnation, OLD.last_seq + 1, NEW.last_seq); END IF;
+  RETURN NULL;
+END $$;
+
+-- As before; the hash before each comes beside it, and is not looked for in the row before.
+CREATE OR REPLACE FUNCTION append(p_number int, p_incarnation int, p_first bigint, p_payload text[], p_hash bytea[],
+  OUT status text, OUT last_seq bigint, OUT last_hash bytea)
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE s int := station_of(p_number); n int := cardinality(p_payload); k int; done bigint; base bigint; h bytea;
+BEGIN
+  SELECT d.last_seq, d.last_hash, d.base_seq INTO last_seq, last_hash, base FROM head d
+    WHERE d.station = s AND d.incarnation = p_incarnation FOR UPDATE;
+  IF NOT FOUND THEN status := 'begin'; RETURN; END IF;
+  IF n = 0 OR n IS DISTINCT FROM cardinality(p_hash) OR p_first > last_seq + 1 OR p_first < 1 THEN
+    status := 'gap'; RETURN;
+  END IF;
+  k := least(n, last_seq - p_first + 1);          -- these are here: by the chain, one hash proves them all
+  IF k > 0 THEN
+    h := CASE WHEN p_first + k - 1 = last_seq THEN last_hash ELSE
+      (SELECT e.hash FROM event e WHERE e.station = s AND e.seq = p_first + k - 1
+         AND e.incarnation <= p_incarnation AND (e.incarnation = p_incarnation OR e.seq <= base)
+       ORDER BY (e.hash = p_hash[k]) DESC LIMIT 1) END;
+    IF h IS DISTINCT FROM p_hash[k] THEN
+      PERFORM note_incident(s, p_incarnation, p_first + k - 1, 'fork', h, p_hash[k]);
+      status := 'fork'; last_hash := h; RETURN;
+    END IF;
+  END IF;
+  status := 'ok';
+  IF k = n THEN RETURN; END IF;
+  BEGIN
+    INSERT INTO event
+    SELECT s, p_incarnation, p_first + i - 1, coalesce(x."case", 0), x.kind, coalesce(x.room, 0), x.wall_ms, payload, c.hash
+    FROM (SELECT i, payload, u.hash, u.prev
+          FROM unnest(p_payload, p_hash, append.last_hash || p_hash) WITH ORDINALITY u(payload, hash, prev, i)
+          WHERE i > k AND i <= n) c,
+         json_to_record(payload::json) x(seq bigint, "case" int, kind text, room int, wall_ms bigint, station int)
+    WHERE sha256(prev || convert_to(payload, 'UTF8')) = c.hash AND x.seq = p_first + i - 1
+      AND coalesce(x.station, 0) = p_number;
+    GET DIAGNOSTICS done = ROW_COUNT;
+    IF done <> n - k THEN RAISE EXCEPTION 'does not follow' USING ERRCODE = 'BT003'; END IF;
+  EXCEPTION WHEN SQLSTATE 'BT003' OR data_exception OR not_null_violation THEN
+    PERFORM note_incident(s, p_incarnation, p_first + k, 'changed', last_hash, p_hash[k + 1]);
+    status := 'changed'; RETURN;
+  END;
+  last_seq := p_first + n - 1; last_hash := p_hash[n];
+  UPDATE head d SET last_seq = append.last_seq, last_hash = append.last_hash, at = now()
+    WHERE d.station = s AND d.incarnation = p_incarnation;
+END $$;
+INSERT INTO version VALUES (6);
+COMMIT;
+\endif

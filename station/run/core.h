@@ -54,9 +54,11 @@ struct core {
 	int head_fault;            /* 0, or the negative errno for which it could not be noted */
 	enum saying hospital_says; /* what is wrong on the way to the hospital's store; SAY_NONE nothing */
 	char hospital_why[200];    /* what server or network said of it */
-	enum saying lists_say;     /* that its lists are old, or never came; SAY_NONE they are fresh */
-	int32_t lists_hours;       /* how old they are */
-	char settings_fault[500];  /* "" or why other settings are used than those in the folder */
+	struct elsewhere
+	    *elsewhere;           /* what the hospital says was used at other stations; NULL: none is asked */
+	enum saying lists_say;    /* that its lists are old, or never came; SAY_NONE they are fresh */
+	int32_t lists_hours;      /* how old they are */
+	char settings_fault[500]; /* "" or why other settings are used than those in the folder */
 	enum saying settings_used; /* which, with that fault; SAY_NONE: those in the folder */
 	/* Why the station cannot be trusted now (rule 17); each "" or 0 when it can. Besides: the events that it could not
 	 * follow when it started, until somebody dealt with them (station.h).

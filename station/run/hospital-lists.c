@@ -6,10 +6,14 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/clock.h"
 #include "base/log.h"
 #include "base/name.h"
 #include "count/catalogue-import.h"
+#include "record/elsewhere.h"
 #include "words/forward-words.h"
+
+#define DAY_MS 86400000
 
 struct entry {
 	const char *origin, *kind;
@@ -138,13 +142,32 @@ static int take_twice(struct core *c, const struct entry *x, struct error *e)
 	return 0;
 }
 
+/* By another station of this site; what this one used stands in its record. */
+static int take_used(struct core *c, const struct entry *x, struct error *e)
+{
+	char identity[IDENTITY_MAX];
+	int64_t station = json_number(x->body, "station", -1), case_no = json_number(x->body, "case", 0);
+	if (take_name("its identity", x->body, "identity", identity, sizeof identity, e) < 0)
+		return -EINVAL;
+	if (!identity[0] || station < 0 || station > 99 || case_no < 1 || case_no > INT32_MAX)
+		return error_set(e, -EINVAL, "an item that was used needs identity, station and case");
+	if (station == c->station.number || !c->elsewhere)
+		return 0;
+	int n =
+	    elsewhere_add(c->elsewhere, identity, (struct elsewhere_use){(int32_t)station, (int32_t)case_no},
+	                  (int32_t)(clock_now().wall_ms / DAY_MS));
+	return n < 0 ? error_set(e, n, "what was used elsewhere cannot be kept: free some space on the disk")
+	             : 0;
+}
+
 int hospital_take_entry(struct core *c, const json_t *entry, struct error *e)
 {
 	static const struct {
 		const char *kind;
 		int (*take)(struct core *c, const struct entry *x, struct error *e);
 	} kinds[] = {{"recall", take_recall}, {"release", take_recall},     {"line", take_lines},
-	             {"staff", take_staff},   {"withdraw", take_withdrawn}, {"twice", take_twice}};
+	             {"staff", take_staff},   {"withdraw", take_withdrawn}, {"twice", take_twice},
+	             {"used", take_used}};
 	char origin[40];
 	struct entry x = {.origin = origin,
 	                  .kind = json_text(entry, "kind"),

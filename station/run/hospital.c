@@ -13,6 +13,7 @@
 
 #include "base/clock.h"
 #include "base/log.h"
+#include "record/elsewhere.h"
 #include "record/hospital-file.h"
 #include "record/texts.h"
 #include "run/board.h"
@@ -27,6 +28,7 @@
 #define NOTE_MS 10000
 #define HASHES_MAX 30
 #define HOUR_MS 3600000
+#define DAY_MS 86400000
 
 struct hospital {
 	struct daemon *d;
@@ -325,6 +327,14 @@ static void on_ended(void *context, struct child *c, int status)
 	tell(h);
 }
 
+/* Without it the count goes on: the store finds an item in two cases all the same. */
+static void open_elsewhere(struct core *c)
+{
+	struct error e = {0};
+	if (elsewhere_open(&c->elsewhere, c->folder, (int32_t)(clock_now().wall_ms / DAY_MS), &e) < 0)
+		log_error(LOG_LISTS, &e);
+}
+
 int hospital_start(struct daemon *d)
 {
 	static const struct child_calls calls = {on_line, on_started, on_ended};
@@ -350,6 +360,7 @@ int hospital_start(struct daemon *d)
 	const char *const named[] = {"--database",   s->database, "--user", user,          "--certificate",
 	                             s->certificate, "--key",     s->key,   "--authority", s->authority};
 	memcpy(words + n, named, sizeof named);
+	open_elsewhere(&d->core);
 	tell(h);
 	return child_start(&h->child, &d->children, (char *const *)words, LINE_MAX_BYTES, 1, -1, &calls, h);
 }
@@ -362,6 +373,8 @@ void hospital_stop(struct daemon *d)
 	loop_cancel(d->loop, h);
 	child_free(h->child);
 	note(h);
+	elsewhere_close(d->core.elsewhere);
+	d->core.elsewhere = NULL;
 	free(h);
 	d->hospital = NULL;
 }

@@ -6,6 +6,7 @@
 
 #include "base/log.h"
 #include "decide/slip-read.h"
+#include "record/elsewhere.h"
 #include "record/slip-check.h"
 
 static void could_not_ask(struct input *in, int n)
@@ -60,11 +61,27 @@ static void look_at_guesses(struct core *c, struct input *in)
 	core_store(c, &e, 1, NULL);
 }
 
+/* What is not to be had of it holds nobody up: the store finds an item in two cases all the same. */
+static void ask_elsewhere(struct core *c, struct input *in)
+{
+	struct elsewhere_use use;
+	int n = elsewhere_find(c->elsewhere, in->thing.identity, &use);
+	if (n < 0)
+		log_warn_errno(LOG_LISTS, n, "what the hospital said of a used item cannot be read");
+	if (n != RECORD_FOUND)
+		return;
+	in->known.elsewhere = use.case_no;
+	in->known.elsewhere_station = use.station;
+}
+
 void known_ask(struct core *c, struct input *in)
 {
+	in->known.lists_old = c->lists_say != SAY_NONE;
 	int n = 0, i = core_room_index(c, in->room);
 	if (in->act == ACT_THING || in->act == ACT_TRAY)
 		n = record_item_used(c->record, in->thing.identity, &in->known.used_in, &in->known.used_back);
+	if (in->act == ACT_THING || in->act == ACT_TRAY)
+		ask_elsewhere(c, in);
 	if (in->act == ACT_SLIP)
 		n = look_up_slip(c, in, in->number, in->copy);
 	if (in->act == ACT_CARD && i >= 0 && c->station.idle_asked[i] == Q_SLIP_HERE)

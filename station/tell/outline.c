@@ -202,6 +202,7 @@ static void take_owed(const struct event *e, struct case_row *row)
 	case DEBT_NAME:
 	case DEBT_HANDOVER:
 	case DEBT_EXPIRY_READ:
+	case DEBT_STORES_ASKED:
 	case DEBT_KINDS:
 		row->marks |= CASE_OWED;
 	}

@@ -160,6 +160,7 @@
 	X(TRUTH_WRITTEN, "truth-written", "when it is written") \
 	X(TRUTH_NAMED_ALOUD, "truth-named-aloud", "when it was said aloud which it is") \
 	X(TRUTH_READ_ALOUD, "truth-read-aloud", "when it was read aloud") \
+	X(TRUTH_STORES_ASKED, "truth-stores-asked", "when stores were asked") \
 	X(TRUTH_ALL_POINTS, "truth-all-points", "if all are true") \
 	X(TRUTH_NOT_ALL_POINTS, "truth-not-all-points", "if one is not") \
 	X(TRUTH_NO_BADGE, "truth-no-badge", "for a visitor without a badge") \

@@ -30,6 +30,8 @@
 	  "Entered once already: {what}. If it is meant again: NEXT, then this.") \
 	X(R_EXPIRY_UNJUDGED, "reply-expiry-unjudged", \
 	  "Its expiry cannot be judged, the wall clock is wrong: read the date aloud.") \
+	X(R_LISTS_OLD, "reply-lists-old", \
+	  "The hospital's lists are old: ask stores whether it was recalled.") \
 	X(R_SLIP_OF, "reply-slip-of", "Slip {slip} is of case {case} in {room}.") \
 	X(R_ON_MAYBE, "reply-on-maybe", "{digit}: the clock runs as 'on?'.") \
 	X(R_FEEL_IT, "reply-feel-it", "Look at it and feel it, under the dressing too.") \
@@ -187,6 +189,8 @@
 	  "Found after the end: entered for case {case}. Look at that patient's digit now and tell the surgeon.") \
 	X(R_EXPIRY_READ, "reply-expiry-read", \
 	  "Expiry date read aloud, says {person}. If it has passed: take the item off the field and use another.") \
+	X(R_STORES_ASKED, "reply-stores-asked", \
+	  "Stores were asked about recalls, says {person}. What was recalled: take it off the field and use another.") \
 	/* counts and search */ \
 	X(R_COUNTING_AGAIN, "reply-counting-again", "Counting again, line by line.") \
 	X(R_FINAL, "reply-final", "Final count, line by line.") \

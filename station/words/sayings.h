@@ -124,6 +124,9 @@
 	X(WRAPPER_OF_ANOTHER_CASE, "wrapper-of-another-case", \
 	  "That is the wrapper or bag of the {item} of case {case}, which is accounted for there: it is " \
 	  "no item of this case.") \
+	X(OF_ANOTHER_STATION, "of-another-station", \
+	  "That {item} was used in case {case} of station {station}, as the hospital's store says: it is no item of this case. If it " \
+	  "is not its wrapper that lies here, call that room now and have that patient's digit looked at.") \
 	X(WRAPPER_OF_MISSING, "wrapper-of-missing", \
 	  "That is the wrapper or bag of the {item} that case {case} did not account for: it proves only " \
 	  "itself. Is the item itself in your hand? Then scan FOUND and the slip of case {case}.") \
@@ -391,6 +394,8 @@
 	X(IN_QUARANTINE, "in-quarantine", "{item} is in quarantine ({reason})") \
 	X(USED_BEFORE, "used-before", \
 	  "this {item} was used before, in case {case}, and is used once only") \
+	X(USED_ELSEWHERE, "used-elsewhere", \
+	  "this {item} was used in case {case} of station {station}, as the hospital's store says, and is used once only") \
 	X(ON_OTHER_SHEET, "on-other-sheet", "this {item} is on the open sheet of case {case} in {room}") \
 	X(IF_ON_YES, "if-on-yes", "If it is the one that is on, scan YES, then this again.") \
 	X(IF_ON_UNLISTED, "if-on-unlisted", "If it is on a digit already, scan UNLISTED TOURNIQUET.") \
@@ -520,7 +525,8 @@
 	X(DEBT_EXPIRY_READ, "debt-expiry-read", "an expiry date that the station cannot judge") \
 	X(DEBT_CALLED, "debt-patient-called-back", "that patient called back, or still here") \
 	X(DEBT_LOOK, "debt-digit-seen-bare", "that digit seen bare") \
-	X(DEBT_WARD, "debt-ward-told", "the ward told")
+	X(DEBT_WARD, "debt-ward-told", "the ward told") \
+	X(DEBT_STORES_ASKED, "debt-stores-asked-of-recalls", "stores asked about recalls")
 
 /* Where somebody stands in the team (count/team.h). */
 #define SAYINGS_PLACES(X, N) \

@@ -363,6 +363,7 @@
 	X(PAID_ANSWERED, "paid-answered", "the surgeon answers for it") \
 	X(PAID_NAME_WRITTEN, "paid-name-written", "name written by the circulating practitioner") \
 	X(PAID_ENTERED_AFTER, "paid-entered-after", "entered after the end") \
+	X(PAID_ASKED_STORES, "paid-stores-asked", "stores were asked") \
 	X(END_NOTHING_OPENED, "end-nothing-opened", "nothing was opened") \
 	X(END_SHEET_EMPTY, "end-sheet-empty", "nothing is on the sheet") \
 	X(END_NUMBER_OWED, "end-number-owed", "incident number owed") \

@@ -83,6 +83,36 @@ def twice(one, two):
     ok("the store has noted it", server.sql("SELECT count(*) FROM bt.incident WHERE what = 'twice'"), "1")
 
 
+def used(one, two):
+    """What was used at one station is not counted in at the other, and that is known after a start."""
+    pack = PACK.replace("T26", "T29").replace("S1", "S40")
+    assert pack != PACK
+    one.whole_case(pack)
+    one.until("it is kept", lambda: one.kept(server) == one.last())
+    two.until("the other hears of it", lambda: server.sql("SELECT (SELECT max(version) FROM bt.list WHERE kind = 'used') <= (SELECT min(version) FROM bt.took)") == "t")
+    two.stop()
+    two.start()
+    said = two.try_pack(pack)
+    ok("it is not counted in there", (said["verdict"], "of station 01" in said["said"]), ("refused", True))
+    ok("where it was used it is known by the record", "of station" in one.try_pack(pack)["said"], False)
+
+
+def old_lists():
+    """A station that never heard of the hospital, and whose policy wants stores to be asked then."""
+    server.end()
+    s = HospitalStation(sys.argv[1], certificates, [server], 3, policy="[stores]\nask_when_lists_old = yes\n")
+    stations.append(s)
+    s.set_up()
+    said = s.try_pack(PACK)
+    ok("a pack is counted in, and stores are to be asked about it", (said["verdict"], "ask stores" in said["said"]), ("accepted", True))
+    ok("which is owed", [e["what"] for e in s.record() if e["kind"] == "owed"], ["stores-asked-of-recalls"])
+    server.start()
+    server.sql("SELECT bt.add_station('BC', 3)")
+    s.until("the lists come", lambda: s.faults() == [], 60)
+    said = s.try_pack(PACK.replace("T26", "T28"))
+    ok("then nobody is to be asked", "ask stores" in said["said"], False)
+
+
 try:
     server.make_store(1, 2)
     server.sql("SELECT bt.add_keeper('stores', 'BC')")
@@ -94,7 +124,9 @@ try:
         s.until("then it says nothing", lambda s=s: s.faults() == [])
     recall(*stations)
     lines_and_staff(*stations)
+    used(*stations)
     twice(*stations)
+    old_lists()
 finally:
     for s in stations:
         s.leave()

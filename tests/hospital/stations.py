@@ -6,7 +6,7 @@ from a_station import PACK, Station  # noqa: E402
 
 
 class HospitalStation(Station):
-    def __init__(self, bin, certificates, servers, number, more="", rooms=1):
+    def __init__(self, bin, certificates, servers, number, more="", rooms=1, policy=""):
         name = f"station-bc-{number:02d}"
         if not (certificates.root / f"{name}.crt").exists():
             certificates.sign(name)
@@ -15,7 +15,7 @@ class HospitalStation(Station):
         self.number, self.known = number, {}
         super().__init__(bin, f"{also}[station]\nnumber = {number}\n[board]\nstart = no\n[hospital]\nstart = yes\nhosts = {hosts}\n"
                          f"certificate = {certificates.root}/{name}.crt\nkey = {certificates.root}/{name}.key\n"
-                         f"authority = {certificates.root}/ca.crt\n{more}")
+                         f"authority = {certificates.root}/ca.crt\n{more}", policy)
 
     def codes_of(self, room):
         """What is scanned in a room, by what it means; asked for once."""

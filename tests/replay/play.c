@@ -150,6 +150,11 @@ static void carry_out(struct play *p, struct input *in)
 			in->known.used_in = p->used[i].case_no;
 			in->known.used_back = (uint8_t)p->used[i].back;
 		}
+	in->known.lists_old = (uint8_t)p->lists_old;
+	if (in->thing.identity[0] && strcmp(in->thing.identity, p->elsewhere.identity) == 0) {
+		in->known.elsewhere = p->elsewhere.case_no;
+		in->known.elsewhere_station = p->elsewhere.station;
+	}
 	look_up_slip(p, in);
 	reads_look(&p->reads, in, p->st.policy.repeat_ms);
 	decide(&p->st, in, &p->out);

@@ -20,7 +20,11 @@ struct play {
 	struct day day;
 	const struct language *language; /* of slips and boards; NULL English */
 	struct reads reads;
-	int printer_off;
+	int printer_off, lists_old;
+	struct {
+		char identity[IDENTITY_MAX];
+		int32_t case_no, station;
+	} elsewhere; /* an item that the hospital says was used there; "" none */
 	struct buf said;
 	struct buf known; /* every text that people or settings gave (texts.h) */
 	struct {

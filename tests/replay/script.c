@@ -256,6 +256,12 @@ static void command(struct play *p, char *line)
 	} else if (strcmp(line, "printer off") == 0 || strcmp(line, "printer on") == 0) {
 		p->printer_off = strcmp(line, "printer off") == 0;
 		play_put_on_paper(p);
+	} else if (strncmp(line, "used elsewhere ", 15) == 0) {
+		if (sscanf(line + 15, "%40s case %d of station %d", p->elsewhere.identity,
+		           &p->elsewhere.case_no, &p->elsewhere.station) != 3)
+			play_die("which item is it", line);
+	} else if (strcmp(line, "lists old") == 0 || strcmp(line, "lists fresh") == 0) {
+		p->lists_old = strcmp(line, "lists old") == 0;
 	} else if (strncmp(line, "policy ", 7) == 0) {
 		set_policy(&p->st.policy, line + 7);
 	} else {

@@ -29,6 +29,8 @@
  *   quarantine GREEN-M A why
  *   withdrawn SURG-3
  *   policy one_by_one | policy repeat_ms 500     a number of policy.ini by its key; yes where none follows
+ *   lists old | lists fresh    of the hospital: whether they are older than it wants
+ *   used elsewhere GREEN-M:190 case 7 of station 2      as the hospital says of this item
  *   printer off | printer on   slips are queued and not written
  */
 #ifndef BANDTALLY_TESTS_SCRIPT_H

@@ -375,6 +375,7 @@ static int holds(const struct ends *e, const struct deed *d)
 	case TRUTH_WRITTEN:
 	case TRUTH_NAMED_ALOUD:
 	case TRUTH_READ_ALOUD:
+	case TRUTH_STORES_ASKED:
 	case TRUTH_NOBODY:
 	case TRUTH_STEP_NOT_DONE:
 	case TRUTH_SOMETHING_ELSE:

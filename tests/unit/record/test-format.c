@@ -37,7 +37,7 @@ static const struct {
     {LIST_YES_NO, "yes no"},
     {LIST_DEBT,
      "count team listing reason maybe-on surgeon-decision added marked-digit visitor-name incident-number "
-     "handover expiry-read patient-called-back digit-seen-bare ward-told"},
+     "handover expiry-read patient-called-back digit-seen-bare ward-told stores-asked-of-recalls"},
     {LIST_QUESTION,
      "off is-on which-off rolls-on right-digit move-to add returned isolate dropped no-code extra found "
      "cancel "
@@ -51,11 +51,12 @@ static const struct {
     {LIST_STAFF, "practitioner surgeon charge"},
     {LIST_SETTING,
      "site site-name zone room point search-step first-reminder-min next-reminder-min nobody-min repeat-ms "
-     "room-hold-min gap-s burst-ms alive-s look-step both-badges one-by-one earlier-first keep-years"},
+     "room-hold-min gap-s burst-ms alive-s look-step both-badges one-by-one earlier-first keep-years "
+     "ask-stores"},
     {LIST_HOW, "agreed-aloud agreed-aloud-late named-aloud was-on moved never-here never-on "
                "never-off not-on is-on right-digit other-digit read-aloud improvised "
                "pack-scanned badged-in by-operator by-operator-late surgeon-decided "
-               "surgeon-answers name-written entered-after"},
+               "surgeon-answers name-written entered-after stores-asked"},
     {LIST_END_WHY, "nothing-opened sheet-empty number-owed not-followed"},
     {LIST_INCARNATION, "behind other no-head aside paper"},
     {LIST_RECEIVED, "coded confirmed not-confirmed"},

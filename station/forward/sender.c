@@ -512,8 +512,8 @@ static void at_work(struct sender *s, int quiet)
 		greet(s);
 	} else if (news || now - s->lists_ms > IDLE_MS) {
 		read_lists(s);
-	} else if (s->told != s->applied) {
-		tell_took(s);
+	} else if (s->told != s->applied && (s->applied == s->lists || quiet)) {
+		tell_took(s); /* once for all that was read: each is a commit there */
 	} else if (s->queue.count >= BATCH || (quiet && s->queue.count)) {
 		send_batch(s);
 	} else if (s->gone.seq && !s->queue.count) {

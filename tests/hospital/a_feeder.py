@@ -1,5 +1,5 @@
 """bandtally-forward alone, fed as the station feeds it: a chain of any length, and what it says. Also a wire that can be cut."""
-import json, socket, subprocess, threading, time
+import json, queue, socket, subprocess, threading, time
 
 from a_server import Chain
 
@@ -20,7 +20,8 @@ class Feeder:
 
     def start(self):
         self.process = subprocess.Popen(self.words, stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
-        self.said = []
+        self.said, self.outbox = [], queue.SimpleQueue()
+        threading.Thread(target=self.carry, args=(self.process, self.outbox), daemon=True).start()
         threading.Thread(target=self.hear, daemon=True).start()
         threading.Thread(target=lambda p: self.said.extend(p.stderr), args=(self.process,), daemon=True).start()
         self.introduce()
@@ -31,16 +32,18 @@ class Feeder:
                            "hash": self.kept.get("hash", ""), "server": self.kept.get("server", ""),
                            "timeline": self.kept.get("timeline", 0)})
 
-    def write(self, data):
+    @staticmethod
+    def carry(process, outbox):
+        """Whoever tells it something never waits for it, as the station does not: it may be telling us something."""
         try:
-            self.process.stdin.write(data)
-            self.process.stdin.flush()
+            while True:
+                process.stdin.write(outbox.get())
+                process.stdin.flush()
         except (BrokenPipeError, ValueError):
             pass
 
     def tell(self, **line):
-        with self.lock:
-            self.write(json.dumps({"v": 1, **line}).encode() + b"\n")
+        self.outbox.put(json.dumps({"v": 1, **line}).encode() + b"\n")
 
     def feed(self):
         """What is wanted and there."""
@@ -48,7 +51,7 @@ class Feeder:
         with self.lock:
             to = min(self.to, len(self.chain.events))
             for at in range(self.after, to, 500):
-                self.write(b"".join(self.made[at:min(at + 500, to)]))
+                self.outbox.put(b"".join(self.made[at:min(at + 500, to)]))
             self.after = max(self.after, to)
 
     def lines(self):

@@ -115,6 +115,19 @@ static int take_device(struct setup *s, const struct device *d, struct error *e)
 	    e);
 }
 
+/* Whether a section has it already: a second one would fit it as well, and neither would be taken. */
+static bool is_listed(const struct setup *s, struct scanner_device d)
+{
+	static struct scanners all; /* 25 kB; one thread */
+	struct scanner_found found;
+	char path[PATH_MAX];
+	struct error e;
+	snprintf(path, sizeof path, "%s/scanners.ini", s->files.place);
+	d.node = "/dev/input/event0";
+	d.has_keys = "1";
+	return scanners_read(path, &all, &e) == 0 && scanners_decide(&all, &d, &found, &e) != SCANNER_NO;
+}
+
 /* "1209:b0c0", or with the serial behind it. */
 static int take_ids(struct setup *s, const char *value, struct error *e)
 {
@@ -130,10 +143,9 @@ static int take_ids(struct setup *s, const char *value, struct error *e)
 		vendor[i] = i < 4 ? (char)tolower((unsigned char)value[i]) : 0;
 		product[i] = i < 4 ? (char)tolower((unsigned char)value[5 + i]) : 0;
 	}
-	return add_scanner(s,
-	                   &(struct scanner_device){
-	                       .subsystem = "input", .vendor = vendor, .product = product, .serial = serial},
-	                   e);
+	struct scanner_device d = {
+	    .subsystem = "input", .vendor = vendor, .product = product, .serial = serial};
+	return is_listed(s, d) ? 0 : add_scanner(s, &d, e);
 }
 
 /* What came since the question was first put. */

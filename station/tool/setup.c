@@ -39,7 +39,10 @@ static const char setup_usage[] =
     "nothing is written,\n"
     "and the exit code is 4.\n"
     "example: sudo bandtally setup\n"
-    "         sudo bandtally setup --site HU --name 'Hand unit' --station 1 --room 'Theatre 1'\n";
+    "         sudo bandtally setup --site HU --name 'Hand unit' --station 1 --room 'Theatre 1' --printer "
+    "slips "
+    "--paper a5 \\\n"
+    "             --scanner 1209:b0c0 --badges registered=4,surgeon=2 --yes\n";
 
 /* All that is asked before anything is written. */
 static int answer_all(struct setup *s)

@@ -80,12 +80,17 @@ def forwarded(day):
 
 
 def copy():
+    of_copy(10, 1764547200000, "of last year")
+    of_copy(20, int(time.time() * 1000) - words.events * 40000, "of this month, of which each used item is told to the other stations")
+
+
+def of_copy(first, start_ms, when):
     pairs = []
-    for i in range(words.rounds):
-        day = Day(10 + i, words.events)
-        server.sql(f"SELECT bt.add_station('BC', {10 + i}); CHECKPOINT")
+    for i in range(first, first + words.rounds):
+        day = Day(i, words.events, start_ms)
+        server.sql(f"SELECT bt.add_station('BC', {i}); CHECKPOINT")
         pairs.append((copy_of(day), forwarded(day), copy_of(day)))
-    for i, what in ((0, "events forwarded"), (1, "events forwarded by a second of the server's processor")):
+    for i, what in ((0, f"events forwarded, {when}"), (1, f"events forwarded by a second of the server's processor, {when}")):
         copied = statistics.median(2 * words.events / (a[i] + c[i]) for a, _, c in pairs)
         ratio = statistics.median((a[i] + c[i]) / 2 / b[i] for a, b, c in pairs)
         tell(what, statistics.median(words.events / b[i] for _, b, _ in pairs), "a second", "at least 0.5 of COPY", ratio >= 0.5,
@@ -187,14 +192,15 @@ def backlog():
 
 def growth():
     """What a batch and one event cost, and what an event takes of the disk, as the store grows."""
+    rows = [row.split("\t", 3)[3] for row in Day(1, 50000).copy_rows()]
     for millions in (0, 1, 5, 20):
         server.sql("INSERT INTO bt.station (site, number) SELECT 'KL', n FROM generate_series(0, 39) n ON CONFLICT DO NOTHING")
         have = int(server.sql("SELECT count(*) FROM bt.event WHERE station IN (SELECT id FROM bt.station WHERE site = 'KL')"))
-        day, ids = Day(1, 50000), server.sql("SELECT id FROM bt.station WHERE site = 'KL' ORDER BY number").split()
+        ids = server.sql("SELECT id FROM bt.station WHERE site = 'KL' ORDER BY number").split()
         while have < millions * 1000000:  # the same list in each station in turn, without checks: only the size matters
             station, first = ids[have // 50000 % 40], have // 2000000 * 50000
-            rows = "".join(f"{station}\t1\t{first + i}\t{row.split(chr(9), 3)[3]}" for i, row in enumerate(day.copy_rows(), 1))
-            copied = subprocess.run(["psql", "-XqAt", *server.where("admin"), "-c", "COPY bt.event FROM STDIN"], input=rows, text=True,
+            text = "".join(f"{station}\t1\t{first + i}\t{row}" for i, row in enumerate(rows, 1))
+            copied = subprocess.run(["psql", "-XqAt", *server.where("admin"), "-c", "COPY bt.event FROM STDIN"], input=text, text=True,
                                     capture_output=True)
             assert copied.returncode == 0, copied.stderr
             have += 50000

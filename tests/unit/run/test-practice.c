@@ -12,7 +12,7 @@
 
 #include "base/file.h"
 #include "code/own-codes.h"
-#include "run/core.h"
+#include "run/core-internal.h"
 #include "run/practice.h"
 #include "run/teller.h"
 #include "tests/unit/record/folder.h"
@@ -368,10 +368,12 @@ static void nothing_of_it_is_there_after_a_restart(void **state)
 	(void)state;
 	card(CARD_NEW_CASE);
 	assert_true(there("practice/1/station.key"));
-	/* as after a kill: nobody ended it */
+	/* as after a kill: nobody ended it, and its folder is there */
+	core_close_practice(&core.practice[0]->core);
 	free(core.practice[0]);
 	core.practice[0] = NULL;
 	core_close(&core);
+	assert_true(there("practice/1/station.key"));
 	open_again();
 	assert_false(there("practice"));
 	assert_null(practice_in(&core, 1));

@@ -159,7 +159,7 @@ await it('a printer that does not answer is said on the board, with what to do, 
 	assert.match(scan(slip(2)).stdout, /refused: Slip 0000002, copy 1, was not printed yet/);
 	assert.match(await page.evaluate(() => document.getElementById('note').textContent), /does not answer/);
 	await page.click('#type'); // the station was started anew, in the same boot
-	assert.ok(await page.isVisible('#code'), await page.evaluate(() => document.getElementById('keyed').innerText));
+	await page.waitForSelector('#code', { state: 'visible', timeout: 8000 }); // as soon as the page has asked whether it may
 });
 
 await b.close();

@@ -700,42 +700,46 @@ ALTER TABLE list ADD CONSTRAINT list_kind_check
 CREATE OR REPLACE FUNCTION note_used(p_station int, p_incarnation int, p_first bigint, p_last bigint) RETURNS void
 LANGUAGE plpgsql SET search_path = bt, pg_catalog, pg_temp AS $$
 DECLARE
-  t record; items item_used[]; fresh text[]; mine text; number_of int;
+  t record; items item_used[]; mine text; own int;
   since bigint := (extract(epoch FROM now() - interval '30 days') * 1000)::bigint;
 BEGIN
-  SELECT array_agg(ROW(n.identity, n.line, n.lot, n.case_no, n.seq)::item_used),
-         array_agg(n.identity) FILTER (WHERE n.wall_ms > since) INTO items, fresh FROM (
-    SELECT DISTINCT ON (x.thing->>'identity') x.thing->>'identity' AS identity, x.thing->>'line' AS line, x.thing->>'lot' AS lot,
-           e.case_no, e.seq, e.wall_ms
+  SELECT array_agg(ROW(n.*)::item_used) INTO items FROM (
+    SELECT DISTINCT ON (x.thing->>'identity') x.thing->>'identity' AS identity, x.thing->>'line', x.thing->>'lot',
+           e.case_no, e.seq
     FROM event e, json_to_record(e.payload::json) x(thing json)
     WHERE e.station = p_station AND e.incarnation = p_incarnation AND e.seq BETWEEN p_first AND p_last
       AND e.kind = 'item-used' AND x.thing->>'identity' <> '' AND x.thing->>'single_use' = '1'
     ORDER BY x.thing->>'identity', e.seq) n;
   IF items IS NULL THEN RETURN; END IF;
-  SELECT site, number INTO mine, number_of FROM station WHERE id = p_station;
-  IF NOT EXISTS (SELECT FROM login WHERE site = mine AND number IS NOT NULL) THEN fresh := NULL; END IF;
+  SELECT site, number INTO mine, own FROM station WHERE id = p_station;
   INSERT INTO used SELECT mine, n.identity, p_station, n.case_no, p_incarnation, n.seq FROM unnest(items) n
     ORDER BY n.identity ON CONFLICT DO NOTHING;
   FOR t IN
-    SELECT n.*, u.station AS first_station, u.case_no AS first_case, (u.station, u.case_no) = (p_station, n.case_no) AS first_use,
-      (u.station, u.incarnation, u.seq) = (p_station, p_incarnation, n.seq) AS is_new
-    FROM unnest(items) n JOIN used u ON u.site = mine AND u.identity = n.identity
+    SELECT n.*, u.station AS first_station, u.case_no AS first_case FROM unnest(items) n
+    JOIN used u ON u.site = mine AND u.identity = n.identity
+    WHERE (u.station, u.case_no) <> (p_station, n.case_no)
   LOOP
-    IF NOT t.first_use THEN
-      PERFORM note_incident(p_station, p_incarnation, t.seq, 'twice', NULL, NULL);
-      PERFORM publish_as(mine, 'twice', json_build_object('identity', t.identity, 'line', coalesce(t.line, ''),
-        'lot', coalesce(t.lot, ''), 'first', json_build_object('station', (SELECT number FROM station WHERE id = t.first_station),
-        'case', t.first_case), 'second', json_build_object('station', number_of, 'case', t.case_no))::text, 'store');
-    ELSIF t.is_new AND t.identity = ANY (fresh) THEN
-      PERFORM publish_as(mine, 'used', json_build_object('identity', t.identity, 'station', number_of, 'case', t.case_no)::text,
-        'store');
-    END IF;
+    PERFORM note_incident(p_station, p_incarnation, t.seq, 'twice', NULL, NULL);
+    PERFORM publish_as(mine, 'twice', json_build_object('identity', t.identity, 'line', coalesce(t.line, ''),
+      'lot', coalesce(t.lot, ''), 'first', json_build_object('station', (SELECT number FROM station WHERE id = t.first_station),
+      'case', t.first_case), 'second', json_build_object('station', own, 'case', t.case_no))::text, 'store');
   END LOOP;
+  IF NOT EXISTS (SELECT FROM event e WHERE e.station = p_station AND e.incarnation = p_incarnation AND e.seq = p_last
+                   AND e.wall_ms > since) OR NOT EXISTS (SELECT FROM login WHERE site = mine AND number IS NOT NULL) THEN
+    RETURN;
+  END IF;
+  LOCK TABLE list IN SHARE ROW EXCLUSIVE MODE; -- as publish_as() does
+  INSERT INTO list (site, kind, body, origin)
+    SELECT mine, 'used', json_build_object('identity', n.identity, 'station', own, 'case', n.case_no)::text, 'store'
+    FROM unnest(items) n JOIN used u ON u.site = mine AND u.identity = n.identity
+    WHERE (u.station, u.incarnation, u.seq) = (p_station, p_incarnation, n.seq) ORDER BY n.seq;
+  IF FOUND THEN PERFORM pg_notify('bt_list', ''); END IF;
 END $$;
 
--- As before, with one reading of the batch.
+-- As before, with one reading of the batch. jit: what must be read in order all the same looks dear without seqscan, so dear that
+-- each batch would compile it anew, which doubled what an event costs.
 CREATE OR REPLACE FUNCTION after_append() RETURNS trigger LANGUAGE plpgsql
-SET search_path = bt, pg_catalog, pg_temp SET enable_seqscan = off AS $$
+SET search_path = bt, pg_catalog, pg_temp SET enable_seqscan = off SET jit = off AS $$
 DECLARE touched int[]; edges int[]; any_used bool;
 BEGIN
   SELECT array_agg(DISTINCT e.case_no) FILTER (WHERE e.case_no > 0),

@@ -7,13 +7,11 @@
 #include "decide/deeds.h"
 #include "decide/digit-clock.h"
 #include "decide/end.h"
-#include "decide/expiry.h"
 #include "decide/extra.h"
 #include "decide/final-count.h"
 #include "decide/handover.h"
 #include "decide/item-in.h"
 #include "decide/item-out.h"
-#include "decide/old-lists.h"
 #include "decide/other-sheet.h"
 #include "decide/owed-after-end.h"
 #include "decide/phrases.h"
@@ -281,8 +279,6 @@ static void listed_already_no(struct turn *t)
 	}
 	turn_close_question(t);
 	count_in_list_late(t, &th, item, NULL);
-	expiry_owe(t, item, item);
-	old_lists_owe(t);
 }
 
 static void here_now_yes(struct turn *t)

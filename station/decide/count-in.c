@@ -56,9 +56,7 @@ static int refusal(const struct turn *t, struct say *why)
 	return 1;
 }
 
-/* The pack of a tourniquet that was put on before it was listed. Facts first: even one that would have been
- * refused is listed as what it is, and the refusal becomes a debt (rules 3 and 5). */
-void count_in_list_late(struct turn *t, const struct thing *what, int item, const struct say *why)
+static void list_late(struct turn *t, const struct thing *what, int item, const struct say *why)
 {
 	struct thing th = *what;
 	int improvised = role_has(th.role, TRAIT_REFUSED);
@@ -86,6 +84,15 @@ void count_in_list_late(struct turn *t, const struct thing *what, int item, cons
 	else
 		say.saying = on ? SAY_R_LISTED_AS_ON : SAY_R_LISTED_AS;
 	turn_say(t, &say);
+}
+
+/* The pack of a tourniquet that was put on before it was listed. Facts first: even one that would have been
+ * refused is listed as what it is, and the refusal becomes a debt (rules 3 and 5). */
+void count_in_list_late(struct turn *t, const struct thing *what, int item, const struct say *why)
+{
+	list_late(t, what, item, why);
+	expiry_owe(t, item, item);
+	old_lists_owe(t);
 }
 
 /* What else is known of a thing that was counted in. */
@@ -186,8 +193,6 @@ static void list_now(struct turn *t, int item, const struct say *why)
 		return;
 	}
 	count_in_list_late(t, &t->in->thing, item, why);
-	expiry_owe(t, item, item);
-	old_lists_owe(t);
 }
 
 void count_in_thing(struct turn *t)

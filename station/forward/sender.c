@@ -51,10 +51,9 @@ struct sender {
 	struct store_at kept;         /* the last that the station was told is kept */
 	int64_t lists, applied, told; /* versions: read, taken over by the station, told to the store */
 	struct queue queue;
-	int64_t wanted; /* events were asked for up to this one */
-	size_t sending; /* how many of the queue are on their way; 0 none */
-	struct store_at
-	    gone; /* what is behind the queue left the station's record, up to this; seq 0: nothing did */
+	int64_t wanted;       /* events were asked for up to this one */
+	size_t sending;       /* how many of the queue are on their way; 0 none */
+	struct store_at gone; /* up to this it left the record behind the queue; seq 0: nothing did */
 	int64_t sent_ms;
 	int said_slow, new_station;
 	int64_t again_ms, wait_ms, hello_ms, lists_ms;

@@ -206,12 +206,14 @@ struct core *practice_takes(struct core *c, const struct scan *scans, int n)
 	struct practice *p = at(c, room);
 	if (c->station.practice || core_room_index(c, room) < 0)
 		return NULL;
+	if (!p && !station_may_practise(&c->station, room))
+		return NULL; /* the usual scan, in a case: it is read once, where it counts */
 	enum whose is = whose_all(c, scans, n, &own);
 	if (p && is == WHOSE_REAL) {
 		end(c, room);
 		return NULL;
 	}
-	if (!p && is == WHOSE_PRACTICE && station_may_practise(&c->station, room))
+	if (!p && is == WHOSE_PRACTICE)
 		p = begin(c, room);
 	if (!p)
 		return NULL;

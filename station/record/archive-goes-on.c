@@ -16,24 +16,6 @@ static int run(struct record *r, const char *sql, struct error *e)
 	return code == SQLITE_OK ? 0 : store_fault(r, code, "make the record that goes on", e);
 }
 
-/* Its triggers let nothing in but the next event; they come back as they were, letter for letter. */
-static int take_triggers(struct record *r, struct buf *drop, struct buf *make, struct error *e)
-{
-	sqlite3_stmt *s = NULL;
-	int code = SQLITE_DONE,
-	    n = store_prepare(r, &s,
-	                      "SELECT name, sql FROM sqlite_master WHERE type = 'trigger' ORDER BY rowid", e);
-	while (n == 0 && (code = sqlite3_step(s)) == SQLITE_ROW) {
-		n = buf_printf(drop, "DROP TRIGGER %s;", (const char *)sqlite3_column_text(s, 0));
-		if (n == 0)
-			n = buf_printf(make, "%s;", (const char *)sqlite3_column_text(s, 1));
-		if (n < 0)
-			error_set(e, n, ARCHIVE_NO_MEMORY);
-	}
-	sqlite3_finalize(s);
-	return n == 0 && code != SQLITE_DONE ? store_fault(r, code, "make the record that goes on", e) : n;
-}
-
 static int put_stretches(struct record *r, const struct stretches *all, struct error *e)
 {
 	sqlite3_stmt *s = NULL;
@@ -85,16 +67,13 @@ static int attach(struct record *r, const char *file, struct error *e)
 static int fill(struct record *r, const struct archive *a, const struct stretches *gone, const char *file,
                 int64_t seq, struct error *e)
 {
-	_cleanup_(buf_free) struct buf drop = {0}, make = {0};
 	char sql[200];
 	snprintf(sql, sizeof sql, "PRAGMA user_version = %d", RECORD_SCHEMA);
 	int n = attach(r, file, e);
 	if (n == 0)
 		n = run(r, "PRAGMA synchronous=OFF; PRAGMA journal_mode=OFF; BEGIN", e);
 	if (n == 0)
-		n = take_triggers(r, &drop, &make, e);
-	if (n == 0)
-		n = run(r, drop.data, e);
+		n = store_triggers_off(r, e);
 	if (n == 0)
 		n = run(r, "INSERT INTO left_case SELECT * FROM archive.left_case", e);
 	if (n == 0)
@@ -108,7 +87,7 @@ static int fill(struct record *r, const struct archive *a, const struct stretche
 		        " OR case_no NOT IN (SELECT case_no FROM left_case) ORDER BY seq",
 		        e);
 	if (n == 0)
-		n = run(r, make.data, e);
+		n = store_triggers_on(r, e);
 	if (n == 0)
 		n = run(r, sql, e);
 	return n == 0 ? run(r, "COMMIT; DETACH archive; PRAGMA journal_mode=DELETE", e) : n;

@@ -37,6 +37,11 @@ struct record {
 int store_make_schema(struct record *r, sqlite3 *empty);
 int store_make_schema_of(sqlite3 *empty, int version);
 
+/* The triggers let nothing in but the next event. Off, and on again as a record of this schema has them, letter for letter; within
+ * one transaction, so that no file is ever without. 0 or a negative errno with `e`. */
+int store_triggers_off(struct record *r, struct error *e);
+int store_triggers_on(struct record *r, struct error *e);
+
 /* Closes the file, and holds the folder's lock on. Only record_close() may come behind it. */
 void record_close_file(struct record *r);
 

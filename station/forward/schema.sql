@@ -802,3 +802,83 @@ END $$;
 INSERT INTO version VALUES (6);
 COMMIT;
 \endif
+
+------------------------------------------------------------------------------------------------------------------------
+-- 7: a station that got its number after it had begun to work. What it did until then says number 0, or the one that it had.
+SELECT NOT EXISTS (SELECT FROM bt.version WHERE step = 7) AS to_do \gset
+\if :to_do
+BEGIN;
+SET LOCAL ROLE bt_owner;
+SET LOCAL search_path = bt;
+
+-- From its first event with its own number on, a station's events say no other one. All that is here was held to that.
+ALTER TABLE station ADD COLUMN numbered boolean NOT NULL DEFAULT false;
+UPDATE station SET numbered = true WHERE id IN (SELECT h.station FROM head h);
+
+-- Whether another station of this one's site sent the event with this number and hash: then it is that one's record, under
+-- another number, and each of its cases would be there twice.
+CREATE FUNCTION kept_elsewhere(p_station int, p_seq bigint, p_hash bytea) RETURNS boolean
+LANGUAGE sql SET search_path = bt, pg_catalog, pg_temp AS $$
+  SELECT EXISTS (
+    SELECT FROM station mine JOIN station o ON o.site = mine.site AND o.id <> mine.id
+    JOIN head h ON h.station = o.id
+    JOIN event e ON e.station = o.id AND e.incarnation = h.incarnation AND e.seq = p_seq AND e.hash = p_hash
+    WHERE mine.id = p_station) $$;
+
+-- As before, but for the number that an event says: before the first that says the station's own it may be another; and 0 at any time, which `audit archive` put into what it added, whatever the station's number. The first batch of a station is no other
+-- station's (a fork).
+CREATE OR REPLACE FUNCTION append(p_number int, p_incarnation int, p_first bigint, p_payload text[], p_hash bytea[],
+  OUT status text, OUT last_seq bigint, OUT last_hash bytea)
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE
+  s int := station_of(p_number); n int := cardinality(p_payload); k int; done bigint; base bigint; h bytea;
+  is_numbered boolean := (SELECT numbered FROM station WHERE id = s);
+BEGIN
+  SELECT d.last_seq, d.last_hash, d.base_seq INTO last_seq, last_hash, base FROM head d
+    WHERE d.station = s AND d.incarnation = p_incarnation FOR UPDATE;
+  IF NOT FOUND THEN status := 'begin'; RETURN; END IF;
+  IF n = 0 OR n IS DISTINCT FROM cardinality(p_hash) OR p_first > last_seq + 1 OR p_first < 1 THEN
+    status := 'gap'; RETURN;
+  END IF;
+  IF NOT EXISTS (SELECT FROM event e WHERE e.station = s) AND kept_elsewhere(s, p_first, p_hash[1]) THEN
+    PERFORM note_incident(s, p_incarnation, p_first, 'fork', NULL, p_hash[1]);
+    status := 'fork'; RETURN;
+  END IF;
+  k := least(n, last_seq - p_first + 1);          -- these are here: by the chain, one hash proves them all
+  IF k > 0 THEN
+    h := CASE WHEN p_first + k - 1 = last_seq THEN last_hash ELSE
+      (SELECT e.hash FROM event e WHERE e.station = s AND e.seq = p_first + k - 1
+         AND e.incarnation <= p_incarnation AND (e.incarnation = p_incarnation OR e.seq <= base)
+       ORDER BY (e.hash = p_hash[k]) DESC LIMIT 1) END;
+    IF h IS DISTINCT FROM p_hash[k] THEN
+      PERFORM note_incident(s, p_incarnation, p_first + k - 1, 'fork', h, p_hash[k]);
+      status := 'fork'; last_hash := h; RETURN;
+    END IF;
+  END IF;
+  status := 'ok';
+  IF k = n THEN RETURN; END IF;
+  BEGIN
+    INSERT INTO event
+    SELECT s, p_incarnation, p_first + i - 1, coalesce(x."case", 0), x.kind, coalesce(x.room, 0), x.wall_ms, payload, c.hash
+    FROM (SELECT i, payload, u.hash, u.prev
+          FROM unnest(p_payload, p_hash, append.last_hash || p_hash) WITH ORDINALITY u(payload, hash, prev, i)
+          WHERE i > k AND i <= n) c,
+         json_to_record(payload::json) x(seq bigint, "case" int, kind text, room int, wall_ms bigint, station int)
+    WHERE sha256(prev || convert_to(payload, 'UTF8')) = c.hash AND x.seq = p_first + i - 1
+      AND (coalesce(x.station, 0) IN (p_number, 0) OR NOT is_numbered);
+    GET DIAGNOSTICS done = ROW_COUNT;
+    IF done <> n - k THEN RAISE EXCEPTION 'does not follow' USING ERRCODE = 'BT003'; END IF;
+  EXCEPTION WHEN SQLSTATE 'BT003' OR data_exception OR not_null_violation THEN
+    PERFORM note_incident(s, p_incarnation, p_first + k, 'changed', last_hash, p_hash[k + 1]);
+    status := 'changed'; RETURN;
+  END;
+  IF NOT is_numbered AND EXISTS (SELECT FROM unnest(p_payload) p WHERE coalesce((p::json->>'station')::int, 0) = p_number) THEN
+    UPDATE station SET numbered = true WHERE id = s;
+  END IF;
+  last_seq := p_first + n - 1; last_hash := p_hash[n];
+  UPDATE head d SET last_seq = append.last_seq, last_hash = append.last_hash, at = now()
+    WHERE d.station = s AND d.incarnation = p_incarnation;
+END $$;
+INSERT INTO version VALUES (7);
+COMMIT;
+\endif

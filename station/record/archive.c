@@ -48,8 +48,10 @@ static int add_events(struct record *r, const struct archive *a, const struct st
 	struct seal *seal = NULL;
 	struct station *st = calloc(1, sizeof *st);
 	struct event ev = {.kind = EV_ARCHIVED, .n = a->leave, .other = a->years},
-	             sealed = {.kind = EV_SEALED};
+	             sealed = {.kind = EV_SEALED}, last;
 	int n = st ? record_load(r, st, e) : error_set(e, -ENOMEM, ARCHIVE_NO_MEMORY);
+	if (n == 0 && (n = record_event_at(r, r->last_seq, &last)) < 0)
+		error_set(e, n, "the end of the record cannot be read: %s: try again", strerror(-n));
 	if (n == 0)
 		n = seal_open_still(&seal, folder, e);
 	if (n == 0 && strcmp(seal_key(seal)->kid, st->proof.kid) != 0)
@@ -63,7 +65,7 @@ static int add_events(struct record *r, const struct archive *a, const struct st
 		                        .wall_ms = now_ms,
 		                        .utc_min = clock_utc_min(now_ms)};
 		sealed.at = ev.at;
-		ev.station = sealed.station = st->number;
+		ev.station = sealed.station = last.station; /* its settings are not read here */
 		ev.head.seq = a->events_leave;
 		snprintf(ev.text, sizeof ev.text, "%.200s", name_of(name));
 		n = archive_hash_to_be(gone, a, r, r->last_seq + 1, ev.head.hash);

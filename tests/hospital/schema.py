@@ -28,8 +28,8 @@ def begin(number, incarnation=1, seq=0, hash=ZERO, user=S1):
     return server.sql(f"SELECT bt.begin({number}, {incarnation}, {seq}, {hash})", user)
 
 
-def send(chain, first, last, incarnation=1, user=S1):
-    return server.sql(chain.call(first, last, incarnation), user)
+def send(chain, first, last, incarnation=1, user=S1, number=None):
+    return server.sql(chain.call(first, last, incarnation, number), user)
 
 
 def send_as(chain, at, number):
@@ -167,6 +167,30 @@ def at_once():
     ok("and goes to every station", server.sql("SELECT body::json->>'identity' FROM bt.list WHERE kind = 'twice'"), "item:00000777")
 
 
+def numbered():
+    """A station that got its number after it had begun to work."""
+    server.sql("SELECT bt.add_station('BC', 5), bt.add_station('BC', 6)")
+    chain = Chain(0).fill(4)
+    chain.station = 5
+    chain.fill(4)
+    begin(5, user="station-bc-05")
+    ok("what a station did before it had its number is kept", send(chain, 1, 3, user="station-bc-05"), "ok|3")
+    ok("and what it did since", send(chain, 4, 8, user="station-bc-05"), "ok|8")
+    chain.station = 0
+    chain.fill(1)
+    ok("what an archive added to it says none", send(chain, 9, 9, user="station-bc-05", number=5), "ok|9")
+    chain.station = 4
+    chain.fill(1)
+    ok("from then on no event says another number", send(chain, 10, 10, user="station-bc-05", number=5).split("|")[0], "changed")
+    again = Chain(0).fill(4)
+    again.station = 6
+    begin(6, user="station-bc-06")
+    ok("the same record is not another station's", send(again, 1, 4, user="station-bc-06").split("|")[0], "fork")
+    again = Chain(0, "of its own").fill(4)
+    again.station = 6
+    ok("one of its own is", send(again, 1, 4, user="station-bc-06"), "ok|4")
+
+
 def steps():
     text = SCHEMA.read_text()
     before = server.sql("SELECT string_agg(step::text, ',' ORDER BY step) FROM bt.version")
@@ -187,6 +211,7 @@ try:
     tampering()
     region()
     at_once()
+    numbered()
     steps()
 finally:
     server.leave()

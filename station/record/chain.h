@@ -6,6 +6,7 @@
 #ifndef BANDTALLY_RECORD_CHAIN_H
 #define BANDTALLY_RECORD_CHAIN_H
 
+#include <stdbool.h>
 #include <stddef.h>
 #include <stdint.h>
 
@@ -20,5 +21,6 @@ void chain_add(struct chain *c, const char *text, size_t size);
 void chain_run_add(struct chain *c, const char *text, size_t size);
 
 void chain_hex(const struct chain *c, char out[2 * CHAIN_BYTES + 1]);
+bool chain_from_hex(struct chain *c, const char *hex); /* false where `hex` is none */
 
 #endif

@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "base/json.h"
+#include "record/archive-parts.h"
 #include "record/event-json.h"
 #include "record/store-internal.h"
 
@@ -71,7 +72,10 @@ int collect_open(struct record **out, const char *file, int32_t *incarnation, st
 
 static int begin(struct record *r, struct error *e)
 {
-	return sqlite3_get_autocommit(r->db) ? run(r, "BEGIN IMMEDIATE", e) : 0;
+	if (!sqlite3_get_autocommit(r->db))
+		return 0;
+	int n = run(r, "BEGIN IMMEDIATE", e);
+	return n == 0 ? store_triggers_off(r, e) : n;
 }
 
 static int does_not_follow(int64_t seq, struct error *e)
@@ -122,10 +126,85 @@ int collect_add(struct record *r, const struct line_event *line, struct error *e
 	return 0;
 }
 
+int collect_gone(struct record *r, int64_t last, const char *hash, struct error *e)
+{
+	sqlite3_stmt *s = NULL;
+	struct chain chain;
+	if (last <= r->last_seq || !chain_from_hex(&chain, hash))
+		return does_not_follow(last, e);
+	int n = begin(r, e);
+	if (n == 0)
+		n = store_prepare(r, &s, "INSERT INTO gone VALUES (?,?,?,?)", e);
+	if (n < 0)
+		return n;
+	sqlite3_bind_int64(s, 1, r->last_seq + 1);
+	sqlite3_bind_int64(s, 2, last);
+	sqlite3_bind_blob(s, 3, r->chain.hash, CHAIN_BYTES, SQLITE_STATIC);
+	sqlite3_bind_blob(s, 4, chain.hash, CHAIN_BYTES, SQLITE_STATIC);
+	int code = sqlite3_step(s);
+	if (code != SQLITE_DONE)
+		n = store_fault(r, code, "keep the copy", e);
+	sqlite3_finalize(s);
+	if (n == 0) {
+		r->chain = chain;
+		r->last_seq = last;
+	}
+	return n;
+}
+
+/* The cases that left, which no store is told: they have ended, numbers are missing before their end, and nothing stayed of them but
+ * what stays of a case that leaves. They left in the order of their ends, as many each time as the record says (n). */
+static const char left_cases[] =
+    "INSERT INTO left_case"
+    " WITH case_is AS (SELECT case_no, min(seq) AS opened, min(seq) FILTER (WHERE kind = 'case-ended') AS "
+    "ended"
+    "  FROM event WHERE case_no > 0 GROUP BY case_no"
+    "  HAVING count(*) FILTER (WHERE kind NOT IN " ARCHIVE_CASE_STAYS ") = 0),"
+    " left_one AS (SELECT case_no, row_number() OVER (ORDER BY ended) AS nth FROM case_is AS c"
+    "  WHERE EXISTS (SELECT 1 FROM gone WHERE first > c.opened AND first < c.ended)),"
+    " leave AS (SELECT seq, sum(json_extract(payload, '$.n')) OVER (ORDER BY seq) AS so_far"
+    "  FROM event WHERE kind = 'archived')"
+    " SELECT case_no, (SELECT min(seq) FROM leave WHERE so_far >= nth) FROM left_one WHERE nth <="
+    "  (SELECT max(so_far) FROM leave)";
+
+/* That nothing else is missing than what the record says that left, by its own hash. */
+static int left_is_said(struct record *r, struct error *e)
+{
+	struct event ev = {0};
+	char hex[2 * CHAIN_BYTES + 1];
+	int64_t rows = 0;
+	int n = gone_hash(r, hex, &rows), found = rows == 0;
+	sqlite3_stmt *s = NULL;
+	if (n == 0)
+		n = store_prepare(r, &s, "SELECT payload FROM event WHERE kind = 'archived'", e);
+	while (n == 0 && !found && sqlite3_step(s) == SQLITE_ROW)
+		found = store_read_row(s, &ev, NULL) == 0 && strcmp(ev.head.hash, hex) == 0;
+	sqlite3_finalize(s);
+	return n < 0 || found ? n
+	                      : error_set(e, -EBADMSG,
+	                                  "events are missing, and they are not what its record says that "
+	                                  "left it for an archive: audit "
+	                                  "it by its own record");
+}
+
+int collect_end(struct record *r, int32_t incarnation, struct error *e)
+{
+	int n = begin(r, e);
+	if (n == 0)
+		n = run(r, "DELETE FROM left_case", e);
+	if (n == 0)
+		n = run(r, left_cases, e);
+	if (n == 0)
+		n = left_is_said(r, e);
+	return n == 0 ? collect_commit(r, incarnation, e) : n;
+}
+
 int collect_commit(struct record *r, int32_t incarnation, struct error *e)
 {
 	char sql[80];
 	snprintf(sql, sizeof sql, "PRAGMA application_id = %d; COMMIT", (int)incarnation);
 	int n = begin(r, e);
+	if (n == 0)
+		n = store_triggers_on(r, e);
 	return n == 0 ? run(r, sql, e) : n;
 }

@@ -117,6 +117,31 @@ static void is_unsealed(struct watch *w)
 	w->unsealed = 0;
 }
 
+static int ask_gone(struct watch *w)
+{
+	return w->gone[0] ? 0 : gone_hash(w->r, w->gone, &w->gone_rows);
+}
+
+/* What left is what one of these events says: in a record that goes on the last of them; in an archive, which its own event
+ * ends, the one before it; in a copy from a hospital's store the last one before the station had that store, for whatever left
+ * later is still there. A number that is missing without being said breaks the chain. */
+static int take_archived(struct watch *w, int64_t seq)
+{
+	int n = ask_gone(w);
+	if (n == 0)
+		n = record_event_at(w->r, seq, &w->ev);
+	w->gone_is_said |= n == 0 && strcmp(w->ev.head.hash, w->gone) == 0;
+	return n;
+}
+
+static int look_at_gone(struct watch *w)
+{
+	int n = ask_gone(w);
+	if (n == 0 && w->gone_rows && !w->gone_is_said)
+		watch_found(w, "what left the record is not what the record says that left: it was changed");
+	return n;
+}
+
 int watch_mark(struct watch *w, const struct mark *m)
 {
 	if (m->kind == EV_KEY)
@@ -125,36 +150,12 @@ int watch_mark(struct watch *w, const struct mark *m)
 		return take_incarnation(w, m->seq);
 	if (m->kind == EV_SEALED)
 		return take_seal(w, m);
-	if (m->kind == EV_ARCHIVED) {
-		w->archived[1] = w->archived[0];
-		w->archived[0] = m->seq;
-		return 0;
-	}
+	if (m->kind == EV_ARCHIVED)
+		return take_archived(w, m->seq);
 	is_unsealed(w);
 	w->unsealed = m->seq;
 	w->unsealed_kind = m->kind;
 	return 0;
-}
-
-/* What the numbers that are missing left with is what the last archive says, or, in an archive itself, whose own event stands
- * at its end, the one before it. */
-static int look_at_gone(struct watch *w)
-{
-	char hex[2 * CHAIN_BYTES + 1];
-	int64_t rows = 0, end = record_end(w->r);
-	int n = gone_hash(w->r, hex, &rows);
-	int in_archive = w->archived[0] && w->archived[0] == end - 1, says = 0;
-	for (int i = 0; n == 0 && i < 1 + in_archive && !says; i++) {
-		if (!w->archived[i]) {
-			says = i > 0 && !rows;
-			continue;
-		}
-		n = record_event_at(w->r, w->archived[i], &w->ev);
-		says = n == 0 && strcmp(w->ev.head.hash, hex) == 0;
-	}
-	if (n == 0 && !says && (rows || w->archived[0]))
-		watch_found(w, "what left the record is not what the record says that left: it was changed");
-	return n;
 }
 
 int watch_end(struct watch *w)

@@ -21,8 +21,10 @@ struct watch {
 	int64_t unsealed; /* a start, stop or end that waits for its seal; 0 none */
 	enum event_kind unsealed_kind;
 	int64_t seal;        /* the last seal of this stretch that was not looked at, 0 none */
-	int64_t archived[2]; /* the last event that says what left, and the one before it; 0 none */
-	struct event ev;     /* the one that is looked at */
+	char gone[2 * CHAIN_BYTES + 1]; /* the hash of what its tables say that left; "": not asked yet */
+	int64_t gone_rows;
+	int gone_is_said; /* by one of the events that say what left */
+	struct event ev;  /* the one that is looked at */
 };
 
 void watch_begin(struct watch *w, const struct verify_how *how, struct verified *v, struct record *r);

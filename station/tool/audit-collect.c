@@ -65,7 +65,7 @@ static void end_station(struct collecting *c)
 	if (!c->r)
 		return;
 	int64_t last = record_last(c->r, NULL);
-	if (collect_commit(c->r, c->incarnation, &e) < 0) {
+	if (collect_end(c->r, c->incarnation, &e) < 0) {
 		leave_station(c, e.text);
 		return;
 	}
@@ -118,6 +118,13 @@ static void take_event(struct collecting *c, const struct line_event *line)
 		leave_station(c, e.text);
 }
 
+static void take_gone(struct collecting *c, const json_t *o)
+{
+	struct error e = {0};
+	if (collect_gone(c->r, json_number(o, "to", 0), json_text(o, "hash"), &e) < 0)
+		leave_station(c, e.text);
+}
+
 static void take_line(struct collecting *c, const char *line)
 {
 	_cleanup_(json_drop) json_t *o = json_loads(line, 0, NULL);
@@ -133,9 +140,7 @@ static void take_line(struct collecting *c, const char *line)
 		        json_text(state, "why"));
 		c->faults++;
 	} else if (json_object_get(o, "gone") && c->r)
-		leave_station(
-		    c,
-		    "events had left its record before the store heard of them: audit it by its own record");
+		take_gone(c, json_object_get(o, "gone"));
 }
 
 /* --- the program that reads the store ---------------------------------------------------------------------------------- */

@@ -1,8 +1,8 @@
 #!/usr/bin/python3
 """Figures of the way to a hospital's store, each beside its reference in the same run.
 
-  bench.py FOLDER-OF-PROGRAMS [--json] [--only copy,one,recall,report,backlog,growth] [--rounds 5] [--events 40000] [--cases 16000]"""
-import argparse, json, os, signal, statistics, subprocess, sys, threading, time
+  bench.py FOLDER-OF-PROGRAMS [--json] [--only copy,one,recall,report,collect,backlog,growth] [--rounds 5] [--events 40000] [--cases 16000]"""
+import argparse, json, os, signal, statistics, subprocess, sys, tempfile, threading, time
 
 import a_server
 from a_feeder import Feeder
@@ -13,7 +13,7 @@ from stations import HospitalStation
 words = argparse.ArgumentParser()
 words.add_argument("bin")
 words.add_argument("--json", action="store_true")
-words.add_argument("--only", default="copy,one,recall,report")
+words.add_argument("--only", default="copy,one,recall,report,collect")
 words.add_argument("--rounds", type=int, default=5)
 words.add_argument("--events", type=int, default=40000)
 words.add_argument("--cases", type=int, default=16000, help="of a record that is all a backlog")
@@ -142,6 +142,32 @@ def recall():
         f.leave()
     tell("recall to 40 stations, p99", percentile(took, 0.99), "s", "at most 1 s", percentile(took, 0.99) <= 1)
     tell("recall to 40 stations, the last of them, median", statistics.median(last), "s", "none", True)
+
+
+def collect():
+    """Copies for an auditor of what the store has by then, beside the same rows read by psql."""
+    certificates.sign("collector")
+    server.sql("SELECT bt.add_reader('collector')")
+    events = int(server.sql("SELECT count(*) FROM bt.event"))
+    if not events:
+        day = Day(90, words.events)
+        server.sql("SELECT bt.add_station('BC', 90)")
+        forwarded(day)
+        events = words.events
+    began = time.monotonic()
+    subprocess.run(["psql", "-XqAt", *server.where("collector"), "-c", "COPY (SELECT station, seq, payload, hash FROM bt.event) TO STDOUT"],
+                   stdout=subprocess.DEVNULL, check=True)
+    read = time.monotonic() - began
+    with tempfile.TemporaryDirectory(prefix="bandtally-copies-") as folder:
+        key = certificates.root / "collector"
+        began = time.monotonic()
+        done = subprocess.run([words.bin + "/bandtally", "audit", "collect", folder, "--from", f"localhost:{server.port}", "--database", "bt",
+                               "--user", "collector", "--certificate", f"{key}.crt", "--key", f"{key}.key", "--authority",
+                               certificates.root / "ca.crt"], capture_output=True, text=True)
+        seconds = time.monotonic() - began
+    assert done.returncode == 0, done.stderr
+    tell(f"audit collect, {events} events of {len(done.stdout.splitlines())} stations", events / seconds, "a second", "none", True,
+         events / read, read / seconds)
 
 
 class OldStation(HospitalStation):

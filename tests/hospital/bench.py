@@ -236,8 +236,8 @@ def growth():
         events = int(server.sql("SELECT count(*) FROM bt.event"))
         seconds, _ = forwarded(Day(number, words.events))
         tell(f"events forwarded, behind {events / 1e6:.1f} million", words.events / seconds, "a second", "none", True)
-        size = int(server.sql("SELECT pg_total_relation_size('bt.event')"))
-        tell(f"bytes an event with its indexes, {events / 1e6:.1f} million", size / max(1, events), "B", "none", True)
+        events, size = events + words.events, int(server.sql("SELECT pg_total_relation_size('bt.event')"))
+        tell(f"bytes an event with its indexes, {events / 1e6:.1f} million", size / events, "B", "none", True)
 
 
 def report():

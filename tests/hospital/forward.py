@@ -36,6 +36,12 @@ try:
     ok("the case stands in one row", server.sql("SELECT room, single, outcome, items, lots, digits, stretches, at_least,"
        " discrepancies, slips, found_after FROM bt.cases", "auditor"), "1|f|reconciled|1|{T26}|1|1|f|0|1|0")
     ok("and is what its events say", server.sql("SELECT count(*) FROM bt.summary_differs()"), "0")
+    there = server.sql("SELECT count(*), max(seq) FROM bt.event WHERE kind <> 'alive'")
+    steps = [line.split("\t") for line in one.bt("label", "practice", "--list")[1].splitlines()]
+    said = [one.ask(do="scan", code=code, room=1).get("said", "") for code, _, which in (x[:3] for x in steps) if which.startswith("1.")]
+    ok("a case is practised", (len(said) > 10, "ended reconciled" in said[-1]), (True, True))
+    one.until("it goes on with what it has", lambda: one.kept(server) == one.last())
+    ok("of which the store hears nothing", server.sql("SELECT count(*), max(seq) FROM bt.event WHERE kind <> 'alive'"), there)
     server.sql("UPDATE bt.case_summary SET longest_s = 999")
     ok("a row that says otherwise is shown", server.sql("SELECT case_no FROM bt.summary_differs()", "auditor"), "1")
 finally:

@@ -20,7 +20,7 @@ struct watch {
 	int32_t incarnation;
 	int64_t unsealed; /* a start, stop or end that waits for its seal; 0 none */
 	enum event_kind unsealed_kind;
-	int64_t seal;        /* the last seal of this stretch that was not looked at, 0 none */
+	int64_t seal;                   /* the last seal of this stretch that was not looked at, 0 none */
 	char gone[2 * CHAIN_BYTES + 1]; /* the hash of what its tables say that left; "": not asked yet */
 	int64_t gone_rows;
 	int gone_is_said; /* by one of the events that say what left */

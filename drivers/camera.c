@@ -15,6 +15,7 @@
 #include "drivers/driver.h"
 #include "drivers/eyes.h"
 #include "drivers/picture.h"
+#include "drivers/sight.h"
 #include "drivers/steady.h"
 #include "drivers/video.h"
 
@@ -77,6 +78,7 @@ struct camera {
 	struct readings together; /* of one picture, or of the last frames */
 	struct readings frame[FRAMES_TOGETHER];
 	struct steady steady;
+	struct sight sight;
 	int64_t two_ms; /* when two cards were last in view together, 0 never */
 };
 
@@ -323,6 +325,15 @@ static int ask_for_one(struct camera *c, struct wire *out, int64_t now_ms, struc
 	return r < 0 ? error_set(e, r, "a fault was not sent: %s: start the driver again", strerror(-r)) : 0;
 }
 
+/* Whether it sees at all, when that has changed. */
+static int tell_sight(struct camera *c, struct wire *out, int64_t now_ms, struct error *e)
+{
+	if (!sight_frame(&c->sight, &c->picture, now_ms))
+		return 0;
+	int r = wire_fault(out, sight_word(c->sight.told), sight_text(c->sight.told));
+	return r < 0 ? error_set(e, r, "a fault was not sent: %s: start the driver again", strerror(-r)) : 0;
+}
+
 static int watch(struct camera *c, struct wire *out, struct error *e)
 {
 	int64_t picture_ms = clock_now().boot_ms;
@@ -331,7 +342,8 @@ static int watch(struct camera *c, struct wire *out, struct error *e)
 		int64_t now_ms = clock_now().boot_ms;
 		if (r == 0 && now_ms - picture_ms > SILENCE_MAX_MS)
 			return error_set(e, -ETIMEDOUT,
-			                 "%s: no picture for %d seconds: look at the camera and its plug",
+			                 "%s: no picture for %d seconds: pull the camera's plug and plug it "
+			                 "in again",
 			                 c->path, SILENCE_MAX_MS / 1000);
 		if (r < 0)
 			return r;
@@ -345,7 +357,9 @@ static int watch(struct camera *c, struct wire *out, struct error *e)
 			                 c->path);
 		only_in_view(&c->frame[number % FRAMES_TOGETHER], &codes);
 		steady_frame(&c->steady, &c->steady_rules, &codes, now_ms, &tell);
-		r = ask_for_one(c, out, now_ms, e);
+		r = tell_sight(c, out, now_ms, e);
+		if (r == 0)
+			r = ask_for_one(c, out, now_ms, e);
 		if (r == 0)
 			r = send_codes(out, &tell, NULL, now_ms, e);
 		if (r < 0)

@@ -56,7 +56,7 @@ struct driver {
 	const char *(*uncertain)(const void *state);
 
 	/* Reads until the device ends. 0, DRIVER_FAULTS, or a negative errno with `e` filled, which main.c
-	 * writes as the fault "lost". While it waits it watches for wire_reader_gone(). */
+	 * writes as the fault "lost"; -ETIMEDOUT, the device is there and gives nothing, as "stalled". While it waits it watches for wire_reader_gone(). */
 	int (*run)(void *state, struct wire *out, struct error *e);
 };
 

@@ -90,7 +90,7 @@ static int drive(void *state, int count, char *const *words)
 		return EXIT_FAILED;
 	}
 	if (r < 0)
-		return failed(&out, "lost", &e);
+		return failed(&out, r == -ETIMEDOUT ? "stalled" : "lost", &e);
 	return r == DRIVER_FAULTS ? EXIT_FAILED : EXIT_OK;
 }
 

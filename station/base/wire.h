@@ -9,6 +9,7 @@
  *            {"aim": "]C1", "hex": digits}         where the bytes are no UTF-8 or hold a NUL
  *   "fault"  {"code": word, "text": sentence}      what went wrong, for a person
  *            and "uncertain": sentence             at the end of a scanner check: what it does not know yet
+ *                                                  The word "over": what was told is over, and nothing is wrong now
  *
  * "aim" is the symbology identifier of ISO/IEC 15424, absent where the device does not send one. A scan that
  * was read from a picture also says "file". A scan may say "ms", the reading of CLOCK_BOOTTIME at its last key

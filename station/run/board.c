@@ -66,6 +66,12 @@ void board_label_faults(const struct daemon *d, int32_t room, const struct langu
 	}
 }
 
+/* A camera may stand in the dark then. */
+static bool no_case(const struct daemon *d, int32_t room)
+{
+	return station_sheet_of_room(&d->core.station, room) < 0;
+}
+
 static void put_faults(const struct daemon *d, json_t *view, int32_t room, const struct language *language)
 {
 	json_t *list = json_array();
@@ -73,7 +79,8 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room, const
 	for (int i = 0; i < d->n_drivers; i++) {
 		const struct driver_child *dc = &d->drivers[i];
 		const struct room *of = station_room(&d->core.station, dc->room);
-		if (dc->fault[0] && (!room || !of || of->number == room))
+		if (dc->fault[0] && !(dc->fault_says == SAY_SCANNER_DARK && no_case(d, dc->room)) &&
+		    (!room || !of || of->number == room))
 			put_driver(dc, of, language, list);
 	}
 	for (int i = 0; i < UNSEEN_MAX; i++) {

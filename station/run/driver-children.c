@@ -82,10 +82,24 @@ static void tell_own_fault(struct driver_child *dc, enum saying what)
 	tell_fault(dc, what, text);
 }
 
-/* In the driver's, which has a word for it. */
+/* In the room that it works for, or in its own, to which it may be taken back at any time. */
+static int counts_for_a_case(const struct driver_child *dc)
+{
+	struct core *c = &dc->daemon->core;
+	int32_t room = station_scanner_room(&c->station, dc->name, dc->home, core_now(c));
+	return station_sheet_of_room(&c->station, room) >= 0 ||
+	       station_sheet_of_room(&c->station, dc->home) >= 0;
+}
+
+/* In the driver's, which has a word for it. That a room is dark in which no case is open is nothing to be kept; the board
+ * says it once one is. */
 static void tell_drivers_fault(struct driver_child *dc, const struct wire_line *w)
 {
-	tell_fault(dc, saying_of_drivers_word(w->code), w->text);
+	enum saying what = saying_of_drivers_word(w->code);
+	if (what == SAY_SCANNER_DARK && !counts_for_a_case(dc))
+		set_fault(dc, what, w->text);
+	else
+		tell_fault(dc, what, w->text);
 }
 
 /* What was told of it is over. What is not known of how it sends is not, before it is learned. */
@@ -216,15 +230,6 @@ static int begins_check(const struct driver_child *dc, const struct wire_line *w
 	       strcmp(own.site, dc->daemon->core.station.site) == 0;
 }
 
-/* In the room that it works for, or in its own, to which it may be taken back at any time. */
-static int counts_for_a_case(const struct driver_child *dc)
-{
-	struct core *c = &dc->daemon->core;
-	int32_t room = station_scanner_room(&c->station, dc->name, dc->home, core_now(c));
-	return station_sheet_of_room(&c->station, room) >= 0 ||
-	       station_sheet_of_room(&c->station, dc->home) >= 0;
-}
-
 static void begin_check(struct driver_child *dc)
 {
 	if (counts_for_a_case(dc)) {
@@ -289,9 +294,12 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 			/* what is still open, or all of it where the check failed */
 			snprintf(dc->uncertain, sizeof dc->uncertain, "%.199s",
 			         w.uncertain[0] ? w.uncertain : w.text);
-		dc->said_why = strcmp(w.code, "lost") == 0 || strcmp(w.code, "open") == 0;
+		dc->said_why = strcmp(w.code, "lost") == 0 || strcmp(w.code, "open") == 0 ||
+		               strcmp(w.code, "stalled") == 0;
 		if (dc->node[0] && strcmp(w.code, "lost") == 0)
 			tell_lost(dc);
+		else if (strcmp(w.code, "over") == 0)
+			fault_over(dc);
 		else
 			tell_drivers_fault(dc, &w);
 		return;

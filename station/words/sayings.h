@@ -383,6 +383,13 @@
 	X(SCANNER_TWO_CARDS, "scanner-two-cards", "two cards were in view and neither was entered: show one alone") \
 	X(SCANNER_TOO_LONG, "scanner-too-long", "a code was too long: it was thrown away") \
 	X(SCANNER_UNREADABLE, "scanner-unreadable", "a picture cannot be read: show the code again") \
+	X(SCANNER_DARK, "scanner-dark", "it is dark where it looks: put a light on there, or use the spare scanner") \
+	X(SCANNER_COVERED, "scanner-covered", \
+	  "its lens is covered, or it looks at one even surface: uncover or turn it, or use the spare scanner") \
+	X(SCANNER_FROZEN, "scanner-frozen", \
+	  "its picture stands still: pull its plug and plug it in again, and use the spare scanner meanwhile") \
+	X(SCANNER_STALLED, "scanner-stalled", \
+	  "it is plugged in and gives no picture: pull its plug and plug it in again, and use the spare scanner meanwhile") \
 	X(SCANNER_OTHER, "scanner-other", "a fault that the journal names: tell whoever looks after the station")
 
 /* Parts of the above. */

@@ -6,7 +6,7 @@ set -eu
 bin=$1
 . "$(dirname "$0")/common"
 # A scanner for each word: of one scanner's faults the record keeps one in ten seconds.
-words='lost open sandbox uncertain learned partial dropped garbled two-cards too-long unreadable'
+words='lost open sandbox uncertain learned partial dropped garbled two-cards too-long unreadable covered frozen stalled'
 printf '[site]\nletters = BC\n[board]\nstart = no\n' >"$data/station.ini"
 room=0
 for word in $words told ended; do

@@ -104,6 +104,16 @@ static enum typing_result pressed_while_skipping(struct typing *t, unsigned key)
 	return TYPING_SKIPPED;
 }
 
+/* A character that was begun on the keypad and not let go of is none yet: the code may lack its separator. */
+static enum typing_result ended(struct typing *t)
+{
+	bool begun = t->digits > 0;
+	alt_released(t);
+	if (begun)
+		return TYPING_PARTIAL;
+	return t->count > 0 ? TYPING_CODE : TYPING_NOTHING;
+}
+
 static enum typing_result pressed(struct typing *t, unsigned key)
 {
 	unsigned mods = held(t);
@@ -122,7 +132,7 @@ static enum typing_result pressed(struct typing *t, unsigned key)
 		return TYPING_NOTHING;
 	}
 	if (ends(t, key))
-		return t->count > 0 ? TYPING_CODE : TYPING_NOTHING;
+		return ended(t);
 	/* A line feed behind the Enter that ended the code: Ctrl+J. */
 	if (t->count == 0 && key == KEY_J && (mods & STROKE_CTRL) && t->end != TYPING_END_RAW)
 		return TYPING_NOTHING;

@@ -64,7 +64,7 @@ struct typing {
 void typing_init(struct typing *t, enum typing_end end, unsigned gap_ms, int64_t now_ms, bool settle);
 
 /* A key went down (1), up (0) or was repeated (2, passed over). Call typing_tick() with the same time first.
- * TYPING_NOTHING, TYPING_CODE or TYPING_SKIPPED. */
+ * TYPING_NOTHING, TYPING_CODE, TYPING_SKIPPED, or TYPING_PARTIAL where Alt was still down at the ending key. */
 enum typing_result typing_key(struct typing *t, unsigned key, int value, int64_t at_ms);
 
 /* The time is now `now_ms`. Anything but TYPING_KEY's own results. */

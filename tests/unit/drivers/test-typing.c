@@ -111,6 +111,24 @@ static void alt_and_the_keypad_make_one_stroke(void **state)
 	assert_int_equal(t.strokes[2].key, KEY_KP9);
 }
 
+/* A separator sent as Alt+0029 whose Alt did not come up: the code may lack it, and the next one must not begin with it. */
+static void a_code_that_ends_before_alt_is_let_go_of_is_partial(void **state)
+{
+	(void)state;
+	typing_init(&t, TYPING_END_ENTER, 150, 0, false);
+	press(KEY_A, 1);
+	typing_key(&t, KEY_LEFTALT, 1, 2);
+	press(KEY_KP2, 3);
+	press(KEY_KP9, 4);
+	assert_int_equal(press(KEY_ENTER, 5), TYPING_PARTIAL);
+	typing_clear(&t);
+	assert_int_equal(typing_pending(&t), 0);
+	typing_key(&t, KEY_LEFTALT, 0, 6);
+	press(KEY_A, 7);
+	assert_int_equal(press(KEY_ENTER, 8), TYPING_CODE);
+	assert_int_equal(t.count, 1);
+}
+
 static void alt_and_the_keypad_reach_the_last_letter(void **state)
 {
 	(void)state;
@@ -170,6 +188,7 @@ int main(void)
 	    cmocka_unit_test(keys_under_way_when_the_scanner_is_opened_are_no_code),
 	    cmocka_unit_test(lost_keys_take_the_whole_code_with_them),
 	    cmocka_unit_test(alt_and_the_keypad_make_one_stroke),
+	    cmocka_unit_test(a_code_that_ends_before_alt_is_let_go_of_is_partial),
 	    cmocka_unit_test(alt_and_the_keypad_reach_the_last_letter),
 	    cmocka_unit_test(ctrl_and_left_alt_is_altgr),
 	    cmocka_unit_test(a_held_key_is_one_stroke_and_caps_lock_none),

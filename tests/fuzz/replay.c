@@ -11,7 +11,7 @@
 
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size);
 
-#define ROOM 8192
+#define ROOM 32768
 
 static uint32_t next_random(uint32_t *state) /* xorshift32 */
 {

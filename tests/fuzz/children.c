@@ -1,0 +1,226 @@
+/* Fuzzing the pipes that end in the daemon: each line of the bytes is said by one of its children to a whole station
+ * (station-rig.h). Its first letter is who says it: B the board, P the printer's program, H the hospital's, 1 a driver that
+ * station.ini names, 2 one that was found and can learn; "!" behind the letter and the child ends, "-" and its line was too
+ * long. A line that begins with '{' is a request at the socket, so that there is something to speak of.
+ *
+ * Whatever comes: what the daemon says to a child is one line of JSON that fits the child's reader; and the
+ * station can follow what it stored.
+ */
+#include <errno.h>
+
+#include "base/json.h"
+#include "run/board-program.h"
+#include "run/driver-children.h"
+#include "run/hospital.h"
+#include "run/outbox.h"
+#include "run/typing.h"
+#include "tests/fuzz/fuzz.h"
+#include "tests/fuzz/station-rig.h"
+
+#define INPUT_MAX 8192
+#define CHILDREN_MAX 16
+#define TOLD_MAX (1u << 20) /* a line to the printer's program; the others' are shorter still */
+#define COOKIE "cookiecookiecookiecookiecookiecookiecookieA"
+#define TICKET "ticket-ticket-ticket-ticket-ticket-ticketBB"
+
+/* --- children that are none: in the place of run/supervise.c --- */
+
+struct child {
+	const struct child_calls *calls;
+	void *context;
+	char name[32];
+	size_t line_max;
+	int used, running;
+};
+
+static struct child all_children[CHILDREN_MAX];
+
+int child_start(struct child **out, struct children *all, char *const *argv, size_t line_max, int talks,
+                int handed, const struct child_calls *calls, void *context)
+{
+	(void)all;
+	(void)talks;
+	(void)handed;
+	struct child *c = all_children;
+	while (c < all_children + CHILDREN_MAX && c->used)
+		c++;
+	rig_must(c < all_children + CHILDREN_MAX, "more children than anybody started");
+	*c =
+	    (struct child){.calls = calls, .context = context, .line_max = line_max, .used = 1, .running = 1};
+	snprintf(c->name, sizeof c->name, "%s", argv[0]);
+	*out = c;
+	return 0;
+}
+
+void child_ask(struct child *c, int (*wanted)(void *context, struct child *c))
+{
+	(void)wanted;
+	rig_must(c->used, "a child that is gone is asked about");
+}
+
+void child_free(struct child *c)
+{
+	if (c)
+		c->used = 0;
+}
+
+int child_running(const struct child *c)
+{
+	return c && c->used && c->running;
+}
+
+size_t child_unsent(const struct child *c)
+{
+	(void)c;
+	return 0;
+}
+
+int child_send(struct child *c, const char *line, size_t size)
+{
+	struct error e = {0};
+	if (!child_running(c))
+		return -EPIPE;
+	rig_must(size > 1 && size <= TOLD_MAX && memchr(line, '\n', size) == line + size - 1,
+	         "a child is told half a line");
+	_cleanup_(json_drop) json_t *o = json_read(line, size - 1, &e);
+	rig_must(json_is_object(o), "a child is told what is no JSON");
+	return 0;
+}
+
+void children_wait(struct children *all)
+{
+	(void)all;
+}
+
+void children_bury(const struct children *all)
+{
+	(void)all;
+}
+
+/* --- one of them speaks --- */
+
+static struct child *who(char letter)
+{
+	static const struct {
+		char letter;
+		const char *name;
+	} names[] = {{'B', "bandtally-board"},
+	             {'P', "bandtally-print"},
+	             {'H', "bandtally-forward"},
+	             {'1', "scan-named"},
+	             {'2', "scan-found"}};
+	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
+		for (int k = 0; k < CHILDREN_MAX && names[i].letter == letter; k++)
+			if (all_children[k].used && strcmp(all_children[k].name, names[i].name) == 0)
+				return &all_children[k];
+	return NULL;
+}
+
+static void ends(struct child *c)
+{
+	c->running = 0;
+	if (c->calls->ended)
+		c->calls->ended(c->context, c, 0);
+	if (!c->used)
+		return;
+	c->running = 1;
+	if (c->calls->started)
+		c->calls->started(c->context, c);
+}
+
+static void says(struct child *c, const char *line, size_t size)
+{
+	char *copy = malloc(size + 1); /* as a stream gives it: followed by a NUL, and no more */
+	rig_must(copy != NULL, "no memory");
+	memcpy(copy, line, size);
+	copy[size] = 0;
+	if (size <= c->line_max)
+		c->calls->line(c->context, c, copy, size);
+	free(copy);
+}
+
+static void each_line(struct daemon *d, int fd, const char *line, size_t size)
+{
+	struct child *c = size ? who(*line) : NULL;
+	if (size && *line == '{')
+		rig_ask(d, fd, line, size);
+	if (!c)
+		return;
+	if (size == 2 && line[1] == '!')
+		ends(c);
+	else if (size == 2 && line[1] == '-')
+		c->calls->line(c->context, c, NULL, 0);
+	else
+		says(c, line + 1, size - 1);
+	rig_turn(d);
+}
+
+/* --- a station with all of them --- */
+
+static int has_device(struct daemon *d, const struct driver_child *dc)
+{
+	(void)d;
+	(void)dc;
+	return 1;
+}
+
+static int start_found(struct daemon *d, struct driver_child *dc, int learn)
+{
+	char *words[] = {"scan-found", NULL};
+	(void)dc;
+	return driver_add(d,
+	                  &(struct driver_place){.name = "found",
+	                                         .node = "/dev/input/event7",
+	                                         .syspath = "/sys/none",
+	                                         .profile = "/nonexistent/found.profile",
+	                                         .room = 2,
+	                                         .learning = learn},
+	                  words);
+}
+
+/* Always the same ones, so that an input can name them. */
+static void let_in(struct tickets *t)
+{
+	t->tickets[0] = (struct grant){.hash = secret_hash(TICKET), .until_ms = INT64_MAX, .room = 2};
+	t->cookies[0] = (struct grant){.hash = secret_hash(COOKIE), .until_ms = INT64_MAX, .room = 1};
+}
+
+static void begin(struct daemon *d)
+{
+	static const struct finder finder = {has_device, start_found};
+	memset(all_children, 0, sizeof all_children);
+	d->board_socket = -1;
+	d->finder = &finder;
+	rig_must(board_start(d) == 0 && outbox_start(d) == 0 && hospital_start(d) == 0 &&
+	             drivers_start(d) == 0 && start_found(d, NULL, 0) == 0,
+	         "a child is not started");
+	let_in(&d->tickets);
+	for (int i = 0; i < CHILDREN_MAX; i++)
+		if (all_children[i].used && all_children[i].calls->started)
+			all_children[i].calls->started(all_children[i].context, &all_children[i]);
+}
+
+static void end(struct daemon *d)
+{
+	drivers_stop(d);
+	outbox_stop(d);
+	board_stop(d);
+	hospital_stop(d);
+	for (int i = 0; i < CHILDREN_MAX; i++)
+		rig_must(!all_children[i].used, "a child is left behind");
+	buf_free(&d->file.bytes);
+}
+
+int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
+{
+	static const struct rig_parts parts = {
+	    .settings = "[site]\nletters = BC\n[room 1]\nname = Theatre 1\n[room 2]\nname = Theatre 2\n"
+	                "[driver named]\ncommand = scan-named\nroom = 1\n"
+	                "[hospital]\nstart = yes\nhosts = db\ncertificate = c\nkey = k\nauthority = a\n",
+	    .begin = begin,
+	    .end = end,
+	    .may_be_doubted = 1};
+	if (size <= INPUT_MAX)
+		rig_run(&parts, each_line, (const char *)data, size);
+	return 0;
+}

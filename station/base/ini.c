@@ -23,8 +23,15 @@ struct reading {
 static int check_lines(struct reading *r, FILE *f)
 {
 	char line[INI_LINE_MAX + 3];
-	for (int number = 1; fgets(line, sizeof line, f); number++) {
+	memset(line, 1, sizeof line);
+	for (int number = 1; fgets(line, sizeof line, f); number++, memset(line, 1, sizeof line)) {
 		size_t n = strlen(line);
+		if (line + n !=
+		    (char *)memrchr(line, 0, sizeof line)) /* the library sees nothing behind the first */
+			return error_set(
+			    r->e, -EINVAL,
+			    "%s line %d: holds a byte that is no letter: write the file anew, as plain text",
+			    r->path, number);
 		if (n && line[n - 1] == '\n')
 			n--;
 		else if (!feof(f))

@@ -74,16 +74,21 @@ static int keep(void *context, const char *section, const char *name, const char
 	return buf_printf(context, "%s.%s=%s;", section, name, value);
 }
 
-static int read_text(const char *text, struct buf *out, struct error *e)
+static int read_bytes(const char *bytes, size_t size, struct buf *out, struct error *e)
 {
 	char path[] = "/tmp/bandtally-ini-XXXXXX";
 	int fd = mkstemp(path);
 	assert_true(fd >= 0);
-	assert_int_equal(write(fd, text, strlen(text)), strlen(text));
+	assert_int_equal(write(fd, bytes, size), size);
 	close(fd);
 	int r = ini_read(path, keep, out, e);
 	unlink(path);
 	return r;
+}
+
+static int read_text(const char *text, struct buf *out, struct error *e)
+{
+	return read_bytes(text, strlen(text), out, e);
 }
 
 static void settings_are_read_strictly(void **state)
@@ -110,6 +115,20 @@ static void settings_are_read_strictly(void **state)
 	assert_int_equal(read_text(longer, &out, &e), -EINVAL);
 	assert_non_null(strstr(e.text, "line 2: longer"));
 	assert_int_equal(ini_read("/nonexistent/x.ini", keep, &out, &e), -ENOENT);
+	buf_free(&out);
+}
+
+/* The library reads a line up to its first NUL, and would pass over a setting behind it without a word. */
+static void a_settings_line_with_a_nul_in_it_is_refused(void **state)
+{
+	static const char bytes[] = "[a]\nb = 1\n\0c = 2\n", cut[] = "[a]\nb = 1\0 2";
+	struct buf out = {0};
+	struct error e = {0};
+	(void)state;
+	assert_int_equal(read_bytes(bytes, sizeof bytes - 1, &out, &e), -EINVAL);
+	assert_non_null(strstr(e.text, "line 3: holds a byte that is no letter"));
+	assert_int_equal(read_bytes(cut, sizeof cut - 1, &out, &e), -EINVAL);
+	assert_non_null(strstr(e.text, "line 2: holds a byte that is no letter"));
 	buf_free(&out);
 }
 
@@ -169,6 +188,7 @@ int main(void)
 	    cmocka_unit_test(canonical_json_sorts_and_escapes_as_rfc_8785_says),
 	    cmocka_unit_test(what_is_not_one_json_value_is_refused),
 	    cmocka_unit_test(settings_are_read_strictly),
+	    cmocka_unit_test(a_settings_line_with_a_nul_in_it_is_refused),
 	    cmocka_unit_test(an_error_says_where_it_was_born),
 	    cmocka_unit_test(times_are_written_in_local_civil_time),
 	    cmocka_unit_test(what_comes_with_a_program_is_found_from_its_own_file),

@@ -13,6 +13,13 @@ static void path_of(char path[PATH_MAX], const char *folder)
 	snprintf(path, PATH_MAX, "%.3000s/hospital.json", folder);
 }
 
+/* What is not in its range was not said. */
+static int64_t number_of(const json_t *o, const char *key, int64_t most)
+{
+	int64_t n = json_number(o, key, 0);
+	return n < 0 || n > most ? 0 : n;
+}
+
 int hospital_read(struct hospital_noted *out, const char *folder)
 {
 	char path[PATH_MAX];
@@ -24,10 +31,10 @@ int hospital_read(struct hospital_noted *out, const char *folder)
 	    n == 0 ? json_read(text.data ? text.data : "", text.size, NULL) : NULL;
 	if (!o)
 		return n < 0 ? n : -EINVAL;
-	out->kept = json_number(o, "kept", 0);
-	out->timeline = (int32_t)json_number(o, "timeline", 0);
-	out->lists = json_number(o, "lists", 0);
-	out->contact_ms = json_number(o, "contact", 0);
+	out->kept = number_of(o, "kept", JSON_INTEGER_MAX);
+	out->timeline = (int32_t)number_of(o, "timeline", INT32_MAX);
+	out->lists = number_of(o, "lists", JSON_INTEGER_MAX);
+	out->contact_ms = number_of(o, "contact", JSON_INTEGER_MAX);
 	snprintf(out->hash, sizeof out->hash, "%s", json_text(o, "hash"));
 	snprintf(out->server, sizeof out->server, "%s", json_text(o, "server"));
 	return 0;

@@ -153,6 +153,15 @@ static int is_ours(const struct hospital *h, int64_t seq, const char *hash)
 	return strcmp(hex, hash) == 0;
 }
 
+/* It is said again to the program and kept in a file: printable ASCII that fits, or none. */
+static const char *server_of(const struct hospital *h, const json_t *o)
+{
+	const char *server = json_text(o, "server"), *at = server;
+	while (*at > ' ' && *at < 0x7f)
+		at++;
+	return *at || (size_t)(at - server) >= sizeof h->noted.server ? "" : server;
+}
+
 static void take_kept(struct hospital *h, const json_t *o)
 {
 	int64_t seq = json_number(o, "seq", 0);
@@ -166,9 +175,10 @@ static void take_kept(struct hospital *h, const json_t *o)
 		return;
 	}
 	h->noted.kept = seq;
-	h->noted.timeline = (int32_t)json_number(o, "timeline", 0);
+	int64_t timeline = json_number(o, "timeline", 0);
+	h->noted.timeline = timeline > 0 && timeline <= INT32_MAX ? (int32_t)timeline : 0;
 	snprintf(h->noted.hash, sizeof h->noted.hash, "%s", json_text(o, "hash"));
-	snprintf(h->noted.server, sizeof h->noted.server, "%s", json_text(o, "server"));
+	snprintf(h->noted.server, sizeof h->noted.server, "%s", server_of(h, o));
 	h->changed = 1;
 }
 
@@ -226,6 +236,13 @@ static void take_list(struct hospital *h, const json_t *o)
 {
 	struct error e = {0};
 	int64_t version = json_number(o, "version", 0);
+	if (version < 1 || version > JSON_INTEGER_MAX) {
+		log_warn(
+		    LOG_PROGRAM,
+		    "an entry of the hospital's lists has version %lld, which none can have: passed over",
+		    (long long)version);
+		return;
+	}
 	int n = hospital_take_entry(&h->d->core, o, &e);
 	if (n < 0)
 		log_warn(LOG_LISTS, "entry %lld of the hospital's lists is not taken over: %s",

@@ -1,10 +1,10 @@
 /* Fuzzing the pipes that end in the daemon: each line of the bytes is said by one of its children to a whole station
  * (station-rig.h). Its first letter is who says it: B the board, P the printer's program, H the hospital's, 1 a driver that
- * station.ini names, 2 one that was found and can learn; "!" behind the letter and the child ends, "-" and its line was too
- * long. A line that begins with '{' is a request at the socket, so that there is something to speak of.
+ * station.ini names, 2 one that was found and can learn; "!" behind the letter and the child ends and starts again, "-" and
+ * its line was too long; 64 times 'h' stand for the hash of event 3. A line that begins with '{' is a request at the socket, so that there is something to speak of.
  *
- * Whatever comes: what the daemon says to a child is one line of JSON that fits the child's reader; and the
- * station can follow what it stored.
+ * Whatever comes: what the daemon says to a child is one line of JSON that fits the child's reader; the hospital's program is
+ * told who the station is whenever it starts; and the station can follow what it stored.
  */
 #include <errno.h>
 
@@ -31,6 +31,7 @@ struct child {
 	char name[32];
 	size_t line_max;
 	int used, running;
+	int told; /* lines since it started */
 };
 
 static struct child all_children[CHILDREN_MAX];
@@ -84,6 +85,7 @@ int child_send(struct child *c, const char *line, size_t size)
 	         "a child is told half a line");
 	_cleanup_(json_drop) json_t *o = json_read(line, size - 1, &e);
 	rig_must(json_is_object(o), "a child is told what is no JSON");
+	c->told++;
 	return 0;
 }
 
@@ -116,24 +118,45 @@ static struct child *who(char letter)
 	return NULL;
 }
 
+static void begins(struct child *c)
+{
+	c->running = 1;
+	c->told = 0;
+	if (c->calls->started)
+		c->calls->started(c->context, c);
+	rig_must(c->told || strcmp(c->name, "bandtally-forward") != 0,
+	         "the hospital's program is not told who the station is");
+}
+
 static void ends(struct child *c)
 {
 	c->running = 0;
 	if (c->calls->ended)
 		c->calls->ended(c->context, c, 0);
-	if (!c->used)
-		return;
-	c->running = 1;
-	if (c->calls->started)
-		c->calls->started(c->context, c);
+	if (c->used)
+		begins(c);
 }
 
-static void says(struct child *c, const char *line, size_t size)
+/* The hash of an event that is there, which no input could hold. */
+static void put_hash(const struct daemon *d, char *line, size_t size)
+{
+	struct chain chain;
+	char hex[2 * CHAIN_BYTES + 1], wanted[2 * CHAIN_BYTES];
+	memset(wanted, 'h', sizeof wanted);
+	char *at = memmem(line, size, wanted, sizeof wanted);
+	if (!at || record_hash_at(d->core.record, 3, &chain) != RECORD_FOUND)
+		return;
+	chain_hex(&chain, hex);
+	memcpy(at, hex, sizeof wanted);
+}
+
+static void says(const struct daemon *d, struct child *c, const char *line, size_t size)
 {
 	char *copy = malloc(size + 1); /* as a stream gives it: followed by a NUL, and no more */
 	rig_must(copy != NULL, "no memory");
 	memcpy(copy, line, size);
 	copy[size] = 0;
+	put_hash(d, copy, size);
 	if (size <= c->line_max)
 		c->calls->line(c->context, c, copy, size);
 	free(copy);
@@ -151,7 +174,7 @@ static void each_line(struct daemon *d, int fd, const char *line, size_t size)
 	else if (size == 2 && line[1] == '-')
 		c->calls->line(c->context, c, NULL, 0);
 	else
-		says(c, line + 1, size - 1);
+		says(d, c, line + 1, size - 1);
 	rig_turn(d);
 }
 
@@ -196,8 +219,8 @@ static void begin(struct daemon *d)
 	         "a child is not started");
 	let_in(&d->tickets);
 	for (int i = 0; i < CHILDREN_MAX; i++)
-		if (all_children[i].used && all_children[i].calls->started)
-			all_children[i].calls->started(all_children[i].context, &all_children[i]);
+		if (all_children[i].used)
+			begins(&all_children[i]);
 }
 
 static void end(struct daemon *d)

@@ -11,6 +11,7 @@
 #include <cmocka.h>
 
 #include "record/head.h"
+#include "record/hospital-file.h"
 #include "tests/unit/record/folder.h"
 
 #define HASH "00112233445566778899aabbccddeeff00112233445566778899aabbccddeeff"
@@ -103,6 +104,25 @@ static void a_record_is_held_behind_or_another(void **state)
 	record_close(r);
 }
 
+/* Else it could not be written again either, and what the store keeps would be lost at each start. */
+static void what_is_noted_of_a_store_and_out_of_range_was_not_said(void **state)
+{
+	struct hospital_noted noted;
+	char path[FOLDER_MAX + 24];
+	(void)state;
+	snprintf(path, sizeof path, "%s/hospital.json", folder);
+	FILE *f = fopen(path, "we");
+	assert_non_null(f);
+	fputs("{\"contact\":17666666666660000,\"kept\":17,\"lists\":-1,\"timeline\":4294967297}", f);
+	assert_int_equal(fclose(f), 0);
+	assert_int_equal(hospital_read(&noted, folder), 0);
+	assert_int_equal(noted.kept, 17);
+	assert_int_equal(noted.contact_ms, 0);
+	assert_int_equal(noted.lists, 0);
+	assert_int_equal(noted.timeline, 0);
+	assert_int_equal(hospital_write(&noted, folder), 0);
+}
+
 static int set_up(void **state)
 {
 	(void)state;
@@ -122,6 +142,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(what_is_no_head_is_refused),
+	    cmocka_unit_test(what_is_noted_of_a_store_and_out_of_range_was_not_said),
 	    cmocka_unit_test(it_lies_where_it_is_named_or_where_it_always_did),
 	    cmocka_unit_test(a_record_is_held_behind_or_another),
 	};

@@ -2,8 +2,9 @@
  * the bytes comes down the station's pipe, but that one which begins with 's' says what the store will answer, a byte a
  * question. Time passes only where the program waits, by as much.
  *
- * Whatever comes: an event is told to the station as kept only where the store has just answered so; every line is JSON of
- * one word; no question comes while a batch is on its way; and the program ends with the station.
+ * Whatever comes: an event is told to the station as kept only where the store has just answered so; every entry of the
+ * lists reaches it; every line is JSON of one word; no question comes while a batch is on its way; and the program ends with
+ * the station.
  */
 #include <errno.h>
 #include <fcntl.h>
@@ -26,6 +27,7 @@ static struct {
 	int64_t now_ms, rounds, steps; /* rounds: of waiting; steps: those of them behind the last line */
 	int on_its_way;                /* a batch is */
 	struct store_at answered;      /* kept, as the store has said last */
+	int given, passed_on;          /* entries of the lists */
 	char open;
 } rig;
 
@@ -38,6 +40,7 @@ static void look_at_line(const char *line, size_t size)
 	must(json_is_object(o) && json_object_size(o) == 2 && json_number(o, "v", 0) == 1,
 	     "a line that is none");
 	const json_t *kept = json_object_get(o, "kept"), *want = json_object_get(o, "want");
+	rig.passed_on += json_object_get(o, "list") != NULL;
 	must(!kept || (rig.answered.seq == json_number(kept, "seq", -1) &&
 	               strcmp(rig.answered.hash, json_text(kept, "hash")) == 0),
 	     "an event is told as kept that the store did not say it keeps");
@@ -274,13 +277,13 @@ enum forward_word store_why_slow(struct store *s, const struct store_place *plac
 int store_lists(struct store *s, int32_t number, int64_t after, store_entry_fn each, void *context,
                 int64_t *last, struct store_fault *f)
 {
-	static const char *const bodies[] = {"{\"line\":\"BAND\"}", "{", "", "[1]", "{\"number\":7}"};
+	static const char *const bodies[] = {"{\"line\":\"BAND\"}", "{", "", "[1]", "{\"number\":7.5}"};
 	unsigned byte = answer();
 	(void)s;
 	(void)number;
 	one_question();
 	*last = byte >> 2;
-	for (unsigned i = 0; i < byte % 4; i++)
+	for (unsigned i = 0; i < byte % 4; i++, rig.given++)
 		each(context, &(struct store_entry){.version = after + 1 + i,
 		                                    .origin = "store",
 		                                    .kind = "recall",
@@ -327,6 +330,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
 	fuzz_aloud();
 	hear();
 	must(n == 0 && !rig.open, "it did not end in order");
+	must(rig.given == rig.passed_on, "an entry of the lists was lost");
 	close(in[0]);
 	close(out[0]);
 	close(out[1]);

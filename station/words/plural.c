@@ -175,7 +175,7 @@ int plural_read(struct plural *out, const char *field)
 int plural_of(const struct plural *p, int64_t n)
 {
 	uint64_t value;
-	if (evaluate(p, n < 0 ? (uint64_t)-n : (uint64_t)n, &value) < 0 || value >= (uint64_t)p->forms)
+	if (evaluate(p, n < 0 ? 0 - (uint64_t)n : (uint64_t)n, &value) < 0 || value >= (uint64_t)p->forms)
 		return 0;
 	return (int)value;
 }

@@ -358,6 +358,15 @@ static void what_is_no_expression_is_refused(void **state)
 	assert_int_equal(plural_of(&p, -1), 1);
 }
 
+static void the_number_furthest_below_zero_has_a_form(void **state)
+{
+	struct plural p;
+	(void)state;
+	assert_int_equal(plural_read(&p, "nplurals=2; plural=n%2;"), 0);
+	assert_int_equal(plural_of(&p, INT64_MIN), 0);
+	assert_int_equal(plural_of(&p, INT64_MIN + 1), 1);
+}
+
 /* --- lists ---------------------------------------------------------------------------------------- */
 
 static void a_list_ends_with_and(void **state)
@@ -390,6 +399,7 @@ int main(void)
 	    cmocka_unit_test(a_language_is_found_by_its_name),
 	    cmocka_unit_test(each_family_of_languages_has_its_forms),
 	    cmocka_unit_test(what_is_no_expression_is_refused),
+	    cmocka_unit_test(the_number_furthest_below_zero_has_a_form),
 	    cmocka_unit_test(a_list_ends_with_and),
 	};
 	char folder[] = "/tmp/language-XXXXXX";

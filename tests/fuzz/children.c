@@ -10,9 +10,12 @@
 
 #include "base/json.h"
 #include "run/board-program.h"
+#include "run/board.h"
 #include "run/driver-children.h"
 #include "run/hospital.h"
 #include "run/outbox.h"
+#include "run/practice-slips.h"
+#include "run/practice.h"
 #include "run/typing.h"
 #include "tests/fuzz/fuzz.h"
 #include "tests/fuzz/station-rig.h"
@@ -21,6 +24,7 @@
 #define CHILDREN_MAX 16
 #define TOLD_MAX (1u << 20) /* a line to the printer's program; the others' are shorter still */
 #define COOKIE "cookiecookiecookiecookiecookiecookiecookieA"
+#define STORES_COOKIE "STORESTORESTORESTORESTORESTORESTORESTORESTOR"
 #define TICKET "ticket-ticket-ticket-ticket-ticket-ticketBB"
 
 /* --- children that are none: in the place of run/supervise.c --- */
@@ -206,6 +210,7 @@ static void let_in(struct tickets *t)
 {
 	t->tickets[0] = (struct grant){.hash = secret_hash(TICKET), .until_ms = INT64_MAX, .room = 2};
 	t->cookies[0] = (struct grant){.hash = secret_hash(COOKIE), .until_ms = INT64_MAX, .room = 1};
+	t->cookies[1] = (struct grant){.hash = secret_hash(STORES_COOKIE), .until_ms = INT64_MAX, .room = 3};
 }
 
 static void begin(struct daemon *d)
@@ -234,12 +239,24 @@ static void end(struct daemon *d)
 	buf_free(&d->file.bytes);
 }
 
+static void second(struct daemon *d)
+{
+	practice_tick(&d->core);
+	practice_slips_look(d);
+	drivers_look(d);
+	typing_look(d);
+	board_show(d);
+	board_alive(d);
+}
+
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
 {
 	static const struct rig_parts parts = {
 	    .settings = "[site]\nletters = BC\n[room 1]\nname = Theatre 1\n[room 2]\nname = Theatre 2\n"
+	                "[room 3]\nname = Stores\nkind = stores\n[board]\nstart = yes\n"
 	                "[driver named]\ncommand = scan-named\nroom = 1\n"
 	                "[hospital]\nstart = yes\nhosts = db\ncertificate = c\nkey = k\nauthority = a\n",
+	    .second = second,
 	    .begin = begin,
 	    .end = end,
 	    .may_be_doubted = 1};

@@ -140,6 +140,8 @@ static void second(struct daemon *d)
 		;
 	outbox_look(d);
 	hospital_look(d);
+	if (rig.parts->second)
+		rig.parts->second(d);
 }
 
 static void say_all(struct daemon *d, int fd, rig_line_fn each, const char *text, size_t size)

@@ -12,11 +12,12 @@
 /* As fuzz.h's, where stderr may be the station's log. */
 void rig_must(int holds, const char *what);
 
-/* What the target lets run in the station beside its socket; either function may be NULL. */
+/* What the target lets run in the station beside its socket; each function may be NULL. */
 struct rig_parts {
 	const char *settings; /* station.ini */
 	void (*begin)(struct daemon *d);
 	void (*end)(struct daemon *d);
+	void (*second)(struct daemon *d); /* what it looks at each second besides */
 	int may_be_doubted; /* the hospital's program may say that this record is not the station's */
 };
 

@@ -37,7 +37,7 @@ static int check_lines(struct reading *r, FILE *f)
 		else if (!feof(f))
 			return error_set(r->e, -EINVAL, "%s line %d: longer than %d bytes: shorten it",
 			                 r->path, number, INI_LINE_MAX);
-		size_t blank = strspn(line, " \t\r\n");
+		size_t blank = strspn(line, " \t\r\n\f\v"); /* what the library takes for space */
 		if (blank && line[blank])
 			return error_set(
 			    r->e, -EINVAL,

@@ -118,6 +118,21 @@ static void settings_are_read_strictly(void **state)
 	buf_free(&out);
 }
 
+/* A form feed is a space to the library, and no editor shows it. */
+static void a_settings_line_that_begins_with_any_space_is_refused(void **state)
+{
+	struct buf out = {0};
+	struct error e = {0};
+	(void)state;
+	assert_int_equal(read_text("[a]\nb = 1\n\fc = 2\n", &out, &e), -EINVAL);
+	assert_non_null(strstr(e.text, "line 3: begins with a space"));
+	assert_int_equal(read_text("[a]\nb = 1\n\v[c]\n", &out, &e), -EINVAL);
+	assert_non_null(strstr(e.text, "line 3: begins with a space"));
+	buf_clear(&out);
+	assert_int_equal(read_text("[a]\n\f\nb = 1\n", &out, &e), 0);
+	buf_free(&out);
+}
+
 /* The library reads a line up to its first NUL, and would pass over a setting behind it without a word. */
 static void a_settings_line_with_a_nul_in_it_is_refused(void **state)
 {
@@ -188,6 +203,7 @@ int main(void)
 	    cmocka_unit_test(canonical_json_sorts_and_escapes_as_rfc_8785_says),
 	    cmocka_unit_test(what_is_not_one_json_value_is_refused),
 	    cmocka_unit_test(settings_are_read_strictly),
+	    cmocka_unit_test(a_settings_line_that_begins_with_any_space_is_refused),
 	    cmocka_unit_test(a_settings_line_with_a_nul_in_it_is_refused),
 	    cmocka_unit_test(an_error_says_where_it_was_born),
 	    cmocka_unit_test(times_are_written_in_local_civil_time),

@@ -24,25 +24,6 @@ static const struct {
     [ITEM_EXTRA] = {"extra", SAY_B_AT_EXTRA},
 };
 
-const char *slip_state_name(enum slip_state state)
-{
-	static const char *const names[] = {
-	    "", "queued", "written as PDF", "sent", "reported done", "waiting", "failed", "seen"};
-	return state <= SLIP_SEEN ? names[state] : "";
-}
-
-const char *slip_kind_name(enum slip_kind kind)
-{
-	static const char *const names[] = {"", "reconciliation", "discrepancy", "addendum"};
-	return kind <= SLIP_ADDENDUM ? names[kind] : "";
-}
-
-const char *case_end_name(int end)
-{
-	static const char *const names[] = {"open", "reconciled", "unresolved", "cancelled"};
-	return end >= 0 && end <= END_CANCELLED ? names[end] : "ended";
-}
-
 static void put(json_t *o, const char *key, const char *s)
 {
 	json_object_set_new(o, key, name_told(s, strlen(s)));

@@ -101,6 +101,11 @@ static const char *const bench[] = {
 #undef X
 };
 
+static const char *const away[] = {[AWAY_STOPPED] = "stopped",
+                                   [AWAY_FORCED] = "forced",
+                                   [AWAY_BACK] = "back",
+                                   [AWAY_UNSTOPPED] = "back-unstopped"};
+
 static const struct {
 	const char *const *names;
 	int count;
@@ -134,6 +139,7 @@ static const struct {
     LIST(TOOK, took),
     LIST(WRITTEN, written),
     LIST(BENCH, bench),
+    LIST(AWAY, away),
 #undef LIST
 };
 

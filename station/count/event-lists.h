@@ -39,6 +39,7 @@ enum event_list {
 	LIST_TOOK,        /* enum case_took */
 	LIST_WRITTEN,     /* enum written_why */
 	LIST_BENCH,       /* enum bench_question */
+	LIST_AWAY,        /* enum away */
 	LIST_SAYING,      /* enum saying; no record holds its numbers */
 	EVENT_LISTS
 };

@@ -168,7 +168,8 @@ enum event_field {
 	/* n cases leave the record, which were over `other` years ago, for the file `text`; head.seq: how many events they are, \
 	 * head.hash: of all that ever left (record/archive.h) */ \
 	X(ARCHIVED, "archived", STATION, PASSING, F_N | F_OTHER | F_HEAD | F_TEXT) \
-	X(KEPT_FOR, "kept-for", NOTE, PASSING, F_N | F_TEXT) /* n: 1 the case must not leave the record, 0 it may again; text: what for */
+	X(KEPT_FOR, "kept-for", NOTE, PASSING, F_N | F_TEXT) /* n: 1 the case must not leave the record, 0 it may again; text: what for */ \
+	X(AWAY, "station-away", NOTE, PASSING, WHAT_IS(AWAY)) /* the station left an open case, or is there again; of each of them */
 /* clang-format on */
 
 enum event_kind {
@@ -273,6 +274,13 @@ enum incarnation_why {
 	INCARNATION_NO_HEAD, /* nothing was noted of a record that had one noted */
 	INCARNATION_ASIDE,   /* a record that could not be read was kept aside, and this one is new */
 	INCARNATION_PAPER,   /* a paper of this station is newer than the record: an older one was put back */
+};
+
+enum away { /* what befell the station while a case was open */
+	AWAY_STOPPED = 1, /* it was told to stop */
+	AWAY_FORCED,      /* the same, by somebody who had said that it must not wait for the case */
+	AWAY_BACK,        /* it is there again after one of these */
+	AWAY_UNSTOPPED,   /* it is there again, and nobody had told it to stop: a power cut, a crash */
 };
 
 struct event {

@@ -6,8 +6,8 @@
 /* Kinds that change no state: without one of them everything is as it was. */
 static int changes_nothing(const char *kind)
 {
-	static const enum event_kind kinds[] = {EV_STOPPED, EV_ALIVE,     EV_SCANNER_FAULT,
-	                                        EV_REFUSED, EV_ITEM_USED, EV_SEALED};
+	static const enum event_kind kinds[] = {EV_STOPPED,   EV_ALIVE,  EV_SCANNER_FAULT, EV_REFUSED,
+	                                        EV_ITEM_USED, EV_SEALED, EV_AWAY};
 	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
 		if (strcmp(kind, event_name(kinds[i])) == 0)
 			return 1;

@@ -1,8 +1,9 @@
-/* A start and a scan from beginning to end: what is held is entered or asked about as well. */
+/* A start and a scan from beginning to end: what is held is entered or asked about as well, and an open case is told. */
 #include <stdio.h>
 #include <string.h>
 
 #include "run/core-internal.h"
+#include "run/machine.h"
 #include "run/practice.h"
 
 int core_open(struct core *c, const char *folder, struct error *e)
@@ -15,6 +16,7 @@ int core_open_noting(struct core *c, const char *folder, const char *head, struc
 	int n = core_start(c, folder, head, e);
 	if (n == 0) {
 		practice_clear(c);
+		machine_is_back(c);
 		core_ask_stored(c);
 	}
 	return n;

@@ -62,11 +62,13 @@ struct core {
 	enum saying settings_used; /* which, with that fault; SAY_NONE: those in the folder */
 	/* Why the station cannot be trusted now (rule 17); each "" or 0 when it can. Besides: the events that it could not
 	 * follow when it started, until somebody dealt with them (station.h).
+	 * stopped: it was told to stop while a case is open, and goes
 	 * storage: why what was to be stored last could not be; over once something can
 	 * diverged: the event of its own record that it did not follow; until it is started again
 	 * aside: where a record lies that could not be read; until it is taken away */
 	struct {
 		char storage[200], aside[320];
+		int stopped;
 		int64_t diverged;
 		enum event_kind diverged_by;
 	} doubt;

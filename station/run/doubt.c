@@ -32,6 +32,8 @@ void core_distrust_in(const struct core *c, const struct language *language, int
 {
 	char proof[600];
 	out[0] = 0;
+	if (c->doubt.stopped)
+		add_say(out, language, SAY(DOUBT_STOPPED));
 	if (c->doubt.aside[0])
 		add_say(out, language, SAY(DOUBT_ASIDE, .text = c->doubt.aside));
 	proof_doubt(&c->station.proof, language, proof, sizeof proof);

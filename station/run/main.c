@@ -19,6 +19,7 @@
 #include "run/hospital.h"
 #include "run/hotplug.h"
 #include "run/label-jobs.h"
+#include "run/machine.h"
 #include "run/outbox.h"
 #include "run/practice-slips.h"
 #include "run/practice.h"
@@ -26,6 +27,7 @@
 #include "run/typing.h"
 
 #define GROUPS_PATIENCE_MS 1000
+#define LAST_WORD_MS 500
 
 static const char usage[] =
     "usage: bandtallyd [--data DIR] [--head DIR] [--check | --devices] [--settings PLACE]\n"
@@ -151,12 +153,30 @@ static int start(struct daemon *d, struct error *e)
 	             : 0;
 }
 
-static void stop(struct daemon *d)
+static void on_said(void *context)
+{
+	loop_stop(context);
+}
+
+/* Whoever looks at the board must read it there, and not find out by its silence: pages get it before their server ends. */
+static void say_last_word(struct daemon *d)
+{
+	if (!machine_stops(&d->core))
+		return;
+	board_show(d);
+	if (child_running(d->board) && loop_after(d->loop, LAST_WORD_MS, on_said, d->loop) == 0)
+		loop_run(d->loop);
+}
+
+/* `told`: 1 it was told to, 0 it could not start. */
+static void stop(struct daemon *d, int told)
 {
 	struct event stopped = {.kind = EV_STOPPED};
 	char path[300];
 	hotplug_stop(d);
 	drivers_stop(d);
+	if (told)
+		say_last_word(d);
 	outbox_stop(d);
 	board_stop(d);
 	hospital_stop(d);
@@ -292,6 +312,6 @@ int main(int argc, char **argv)
 		log_warn(LOG_START, "cannot start: %s", e.text);
 	else
 		loop_run(d.loop);
-	stop(&d);
+	stop(&d, n == 0);
 	return n < 0 ? EXIT_FAILED : EXIT_OK;
 }

@@ -202,6 +202,7 @@ static struct view_source source_of(const struct core *c, const struct language 
 	                            .day = &c->day,
 	                            .now = core_now(c),
 	                            .distrust = distrust,
+	                            .stopped = c->doubt.stopped,
 	                            .language = language};
 }
 

@@ -154,6 +154,7 @@ static enum saying word_of(const struct event *e)
 	case EV_AUDITED:
 	case EV_ARCHIVED:
 	case EV_KEPT_FOR:
+	case EV_AWAY:
 	case EV_BACKED_UP:
 	case EV_SLIP_QUEUED:
 	case EV_SLIP_STATE:

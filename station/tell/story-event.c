@@ -419,6 +419,29 @@ static void tell_note(struct story *s, const struct event *e)
 	story_add_note(s, text);
 }
 
+/* What was done while the station was away is in its record only where somebody entered it late. */
+static void tell_away(struct story *s, const struct event *e)
+{
+	struct say say = {.time = minute_of(e->at), .from = minute_of(s->heard)};
+	char text[240];
+	switch ((enum away)e->what) {
+	case AWAY_STOPPED:
+		say.saying = SAY_SLIP_NOTE_STOPPED;
+		break;
+	case AWAY_FORCED:
+		say.saying = SAY_SLIP_NOTE_FORCED;
+		break;
+	case AWAY_BACK:
+		say.saying = SAY_SLIP_NOTE_BACK;
+		break;
+	case AWAY_UNSTOPPED:
+		say.saying = SAY_SLIP_NOTE_UNSTOPPED;
+		break;
+	}
+	story_say(s, &say, text, sizeof text);
+	story_add_note(s, text);
+}
+
 static void tell_flags(struct story *s, const struct event *e, const struct sheet *before,
                        const struct sheet *after)
 {
@@ -481,6 +504,9 @@ void story_add_event(struct story *s, const struct event *e, const struct sheet 
 		}
 		break;
 	}
+	case EV_AWAY:
+		tell_away(s, e);
+		break;
 	default: /* entry.c says of each kind whether it is a step; the rest of what a slip says is of few */
 		tell_item(s, e, before);
 		tell_case(s, e);
@@ -488,4 +514,6 @@ void story_add_event(struct story *s, const struct event *e, const struct sheet 
 		break;
 	}
 	tell_flags(s, e, before, after);
+	if (e->kind != EV_STARTED)
+		s->heard = e->at;
 }

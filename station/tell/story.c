@@ -17,14 +17,14 @@ struct telling {
 	int count;
 };
 
-/* A step is the event that UNDO names and what followed it up to the next step. */
+/* A step is the event that UNDO names and what followed it up to the next step, but for what befell the station. */
 static void mark_undone(struct telling *t, int undo)
 {
 	for (int i = 0; i < undo; i++) {
 		if (t->events[i].seq != t->events[undo].ref)
 			continue;
 		for (int k = i; k < undo && (k == i || !(t->events[k].flags & EVENT_FIRST)); k++)
-			t->undone[k] = 1;
+			t->undone[k] = t->events[k].kind != EV_AWAY;
 	}
 }
 

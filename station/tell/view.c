@@ -332,6 +332,12 @@ static json_t *elsewhere(const struct view_source *from, int32_t but)
 	return list;
 }
 
+/* The last word is true until there is another. */
+static void put_machine(json_t *o, const struct view_source *from)
+{
+	json_object_set_new(o, "stopped", json_boolean(from->stopped));
+}
+
 static void put_clock(json_t *o, const struct view_source *from)
 {
 	char words[400];
@@ -498,6 +504,7 @@ json_t *view_room(const struct view_source *from, const struct view_room_source 
 	json_object_set_new(o, "room", room_of(of));
 	put(o, "site", st->site_name);
 	put(o, "distrust", from->distrust);
+	put_machine(o, from);
 	json_object_set_new(o, "practice", json_boolean(st->practice));
 	json_object_set_new(o, "case", case_of(s, room->sign_out));
 	put_n(o, "suspended_case", suspended >= 0 ? st->sheets[suspended].case_no : 0);
@@ -564,6 +571,7 @@ json_t *view_status(const struct view_source *from, const struct view_status_sou
 	put_n(o, "lines", (int64_t)st->catalogue.count);
 	put_n(o, "staff", (int64_t)st->staff.count);
 	put(o, "distrust", from->distrust);
+	put_machine(o, from);
 	put(o, "printer", status->printer);
 	json_object_set_new(o, "rooms", rooms(st));
 	json_object_set_new(o, "cases", cases_of_day(from));

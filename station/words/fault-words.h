@@ -14,6 +14,7 @@
 	  "The record could not be read and lies in {text}; the station works on a new one. Have whoever looks after the station take that file out of the data folder.") \
 	X(DOUBT_DIVERGED, "doubt-diverged", \
 	  "The station could not follow its own record at event {event} ({text}). Restart it when no case is open.") \
+	X(DOUBT_STOPPED, "doubt-stopped", "The station was stopped by its administrator with a case open.") \
 	X(DOUBT_STORAGE, "doubt-storage", "The station {fault}.") \
 	/* events that it could not follow */ \
 	X(UNFOLLOWED, "unfollowed", "{list} could not be followed") \

@@ -308,6 +308,8 @@
 	X(R_NOT_ENTERED_FOR, "reply-not-entered-for", "NOT ENTERED: the station {fault}.") \
 	X(R_SCANNER_BACK, "reply-scanner-back", \
 	  "Scanner {scanner} works for its own room again: too many scanners were carried to others. Scan the card of this room with it before anything else.") \
+	X(R_WAS_AWAY, "reply-was-away", \
+	  "The station was away between {from} and {to}. Look at each tourniquet now, and enter what was done meanwhile.") \
 	X(R_HALF_FORGOTTEN, "reply-half-forgotten", \
 	  "NOT ENTERED: the first of two codes that scanner {scanner} read is forgotten, because too many others wait for their second. Scan both again.") \
 	X(R_RECALL, "reply-recall", \

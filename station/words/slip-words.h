@@ -330,6 +330,14 @@
 	X(SLIP_NOTE_CLOCK_WRONG, "slip-note-clock-wrong", \
 	  "The wall clock was wrong, and said {time}: times of day from here on cannot be trusted.") \
 	X(SLIP_NOTE_CLOCK_RIGHT, "slip-note-clock-right", "The wall clock was right again at {time}.") \
+	X(SLIP_NOTE_STOPPED, "slip-note-stopped", \
+	  "The station was stopped by its administrator at {time}, in the middle of this case.") \
+	X(SLIP_NOTE_FORCED, "slip-note-forced", \
+	  "The station was stopped by its administrator at {time}, in the middle of this case, in spite of its being held: forced.") \
+	X(SLIP_NOTE_BACK, "slip-note-back", \
+	  "The station was there again at {time}. What was done without it is entered late, or stands on the paper sheet alone.") \
+	X(SLIP_NOTE_UNSTOPPED, "slip-note-unstopped", \
+	  "The station was away between {from} and {time}, and nobody had stopped it. What was done without it is entered late, or stands on the paper sheet alone.") \
 	X(SLIP_NOTE_NOT_FOLLOWED, "slip-note-not-followed", \
 	  "EVENT {n} COULD NOT BE FOLLOWED: what it changed is not on this slip. Count by hand.") \
 	X(SLIP_NOTE_LEFT_OUT, "slip-note-left-out", \

@@ -162,6 +162,16 @@ await it('a printer that does not answer is said on the board, with what to do, 
 	await page.waitForSelector('#code', { state: 'visible', timeout: 8000 }); // as soon as the page has asked whether it may
 });
 
+await it('stopped with a case open, the page says that and no other word, as long as the station is away', async () => {
+	daemon.kill('SIGTERM');
+	await gone;
+	await sleep(4000);
+	await reads('next', /^The station was stopped by its administrator with a case open\. Count by hand on the paper sheet\.$/);
+	address = await start();
+	await reads('said', /The station was away between \d\d:\d\d and \d\d:\d\d\. Look at each tourniquet now/);
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'no', null, { timeout: 10000 });
+});
+
 await b.close();
 daemon.kill('SIGKILL');
 rmSync(folder, { recursive: true });

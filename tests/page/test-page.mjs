@@ -359,6 +359,17 @@ await it('the disk is full: the board says so and says count by hand, whatever e
 	await page.close();
 });
 
+await it('the station is stopped with a case open: the page says so, and goes on saying so while nothing is heard', async () => {
+	const page = await open();
+	station.view(scenes.stopped);
+	await page.waitForFunction(() => document.documentElement.dataset.trouble === 'yes');
+	station.beat(false);
+	await page.waitForFunction(() => /^as of /.test(document.getElementById('since').textContent), null, { timeout: 5000 });
+	assert.equal(await text(page, 'next'), 'The station was stopped by its administrator with a case open. Count by hand on the paper sheet.');
+	station.beat();
+	await page.close();
+});
+
 await it('five sounds differ in rhythm and pitch; an awake patient and quiet hours make them soft, volume 0 silent', async () => {
 	const page = await open();
 	await show(page, scenes.on);

@@ -41,7 +41,7 @@ function trouble() {
 		return `${link.refused} ${t('by-hand')}`;
 	if (!styled())
 		return t('not-styled');
-	if (silent)
+	if (silent && !state.view?.stopped)
 		return t('silent', { n: Math.floor(silent / 1000) });
 	if (!link.heard)
 		return t('waiting');

@@ -18,7 +18,7 @@ function trouble() {
 		return link.refused;
 	if (getComputedStyle(document.documentElement).getPropertyValue('--whole').trim() !== '1')
 		return t('desk-not-styled');
-	if (silent)
+	if (silent && !status?.stopped)
 		return t('desk-silent', { n: Math.floor(silent / 1000) });
 	if (!link.heard)
 		return t('desk-waiting');

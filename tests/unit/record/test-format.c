@@ -69,6 +69,7 @@ static const struct {
      "box-again issue return-what return-from sealed count-what count-many write-what write-many write-why "
      "quarantine-what quarantine-lot quarantine-why notice release-what release-first release-second found "
      "found-of print-again"},
+    {LIST_AWAY, "stopped forced back back-unstopped"},
 };
 
 static void every_name_keeps_its_number(void **state)

@@ -276,11 +276,11 @@ enum incarnation_why {
 	INCARNATION_PAPER,   /* a paper of this station is newer than the record: an older one was put back */
 };
 
-enum away { /* what befell the station while a case was open */
-	AWAY_STOPPED = 1, /* it was told to stop */
-	AWAY_FORCED,      /* the same, by somebody who had said that it must not wait for the case */
-	AWAY_BACK,        /* it is there again after one of these */
-	AWAY_UNSTOPPED,   /* it is there again, and nobody had told it to stop: a power cut, a crash */
+enum away {                   /* what befell the station while a case was open */
+	    AWAY_STOPPED = 1, /* it was told to stop */
+	    AWAY_FORCED,      /* the same, by somebody who had said that it must not wait for the case */
+	    AWAY_BACK,        /* it is there again after one of these */
+	    AWAY_UNSTOPPED,   /* it is there again, and nobody had told it to stop: a power cut, a crash */
 };
 
 struct event {

@@ -72,6 +72,7 @@ struct core {
 		int64_t diverged;
 		enum event_kind diverged_by;
 	} doubt;
+	unsigned waits;                       /* what of its machine waits (run/machine.c) */
 	char distrust[DISTRUST_MAX];          /* all of them, in English (doubt.h) */
 	uint64_t changes;                     /* counts what a viewer could see */
 	struct snapshot_writer *snapshot;     /* that is being written, NULL none */

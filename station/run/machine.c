@@ -5,6 +5,8 @@
 #include "base/clock.h"
 #include "base/log.h"
 
+enum { UPDATE_WAITS = 1, RESTART_WAITS = 2 };
+
 static int is_there(const char *file)
 {
 	return access(file, F_OK) == 0;
@@ -91,4 +93,24 @@ void machine_is_back(struct core *c)
 	core_store(c, events, n, NULL);
 	for (int i = 0; i < n; i++)
 		tell_was_away(c, &events[i], heard[i]);
+}
+
+void machine_look(struct core *c)
+{
+	unsigned now = 0;
+	for (int i = 0; i < SHEETS_MAX && !now; i++)
+		if (c->station.sheets[i].case_no)
+			now = (is_there(MACHINE_UPDATE) ? UPDATE_WAITS : 0u) |
+			      (is_there(MACHINE_RESTART) ? RESTART_WAITS : 0u);
+	c->changes += now != c->waits;
+	c->waits = now;
+}
+
+const enum saying *machine_waits(const struct core *c)
+{
+	static const enum saying waits[][3] = {
+	    [UPDATE_WAITS] = {SAY_WAITS_UPDATE},
+	    [RESTART_WAITS] = {SAY_WAITS_RESTART},
+	    [UPDATE_WAITS | RESTART_WAITS] = {SAY_WAITS_UPDATE, SAY_WAITS_RESTART}};
+	return waits[c->waits];
 }

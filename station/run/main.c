@@ -77,6 +77,7 @@ static void on_second(void *context)
 	practice_tick(&d->core);
 	practice_slips_look(d);
 	core_look_aside(&d->core);
+	machine_look(&d->core);
 	outbox_look(d);
 	hospital_look(d);
 	drivers_look(d);

@@ -11,6 +11,7 @@
 #include "decide/next.h"
 #include "record/case-events.h"
 #include "run/doubt.h"
+#include "run/machine.h"
 #include "run/practice.h"
 #include "stock/bench-view.h"
 #include "tell/rooms.h"
@@ -203,6 +204,7 @@ static struct view_source source_of(const struct core *c, const struct language 
 	                            .now = core_now(c),
 	                            .distrust = distrust,
 	                            .stopped = c->doubt.stopped,
+	                            .waits = machine_waits(c),
 	                            .language = language};
 }
 

@@ -121,7 +121,7 @@ struct story {
 	char label[16], end_text[EVENT_TEXT_MAX];
 	struct moment opened, ended_at, signed_at;
 	struct moment heard; /* of the event before the one that is told, a start of the station apart */
-	int32_t witness;              /* of a visiting surgeon; 0 none */
+	int32_t witness;     /* of a visiting surgeon; 0 none */
 	int32_t signed_by, last_slip; /* last_slip: the reconciliation slip that addenda add to, 0 none yet */
 	int n_people, n_counts, n_digits, n_debts, n_steps, n_entries, n_notes, n_slips, n_discrepancies,
 	    n_found;

@@ -335,6 +335,10 @@ static json_t *elsewhere(const struct view_source *from, int32_t but)
 /* The last word is true until there is another. */
 static void put_machine(json_t *o, const struct view_source *from)
 {
+	json_t *list = json_array();
+	for (const enum saying *w = from->waits; w && *w; w++)
+		json_array_append_new(list, json_string(saying_text_in(from->language, *w)));
+	json_object_set_new(o, "waits", list);
 	json_object_set_new(o, "stopped", json_boolean(from->stopped));
 }
 

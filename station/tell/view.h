@@ -3,7 +3,8 @@
  * room view: { v 1, language "en" of the room's sentences, at_ms wall clock, utc_min how far the civil time here is ahead of UTC,
  *   room {number, name, single}, site its name, distrust "" or why not to trust the station, in sentences behind which who
  *   shows them says to count by hand,
- *   stopped: true in the last word of a station that was told to stop while a case is open,
+ *   stopped: true in the last word of a station that was told to stop while a case is open, waits [text] what of its machine
+ *   waits until none is,
  *   practice: true where nothing of it is real (run/practice.h),
  *   case {number, label, opened, single, initial_agreed, final none asking agreed, discrepancy, cancelled, patient_left,
  *         dressing_on, sign_out: it has been reached, points_yes how many, point_no the one that was answered NO or 0} or null,
@@ -34,7 +35,7 @@
  *   sound {volume 0 to 100, quiet: it is now within the quiet hours, speech: replies are spoken} }
  *
  * status: { v 1, language of the site, site its letters, site_name, events how many the record has, open_cases how many,
- *   last_case its number, lines and staff how many there are, distrust and stopped as above, printer "" none,
+ *   last_case its number, lines and staff how many there are, distrust, stopped and waits as above, printer "" none,
  *   rooms [{number, name, language, case, single, stores: it is a bench}],
  *   cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
  *   backup {ms, events} of the last one that was read back whole, or null,
@@ -65,8 +66,9 @@ struct view_source {
 	const struct station *station;
 	const struct day *day;
 	struct moment now;
-	const char *distrust;            /* why the station is not to be trusted; "" it is */
-	int stopped;                     /* 1: it was told to stop while a case is open: this is its last word */
+	const char *distrust;     /* why the station is not to be trusted; "" it is */
+	int stopped;              /* 1: it was told to stop while a case is open: this is its last word */
+	const enum saying *waits; /* what waits until no case is open, SAY_NONE behind it; NULL nothing */
 	const struct language *language; /* of the room, or the site; NULL English */
 };
 

@@ -1,5 +1,6 @@
 /* status: the station itself, for a terminal. */
 #include <stdio.h>
+#include <unistd.h>
 
 #include "base/clock.h"
 #include "tool/client.h"
@@ -7,13 +8,17 @@
 #include "tool/tool.h"
 #include "tool/words.h"
 
+#define FOLLOW_EVERY_S 1
+
 static const char status_usage[] =
-    "usage: bandtally status [--json | --prometheus | --idle]\n"
+    "usage: bandtally status [--json | --prometheus | --idle [--follow]]\n"
     "The station: rooms, the board's address, scanners, slips that were not "
     "seen, numbers owed, printer, the age of the last\n"
     "backup, and what is wrong.\n"
     "  --idle   whether the station may be stopped or replaced now: exit code 3, and "
     "which, while a case is open\n"
+    "  --follow   with it: goes on, and says it when nothing is open any more, and once a second while a "
+    "case is; of a station that is not there it says nothing\n"
     "  --prometheus   numbers for a monitor, as text that Prometheus reads: no case and no person in it\n"
     "example: bandtally status\n"
     "         bandtally status --prometheus >/var/lib/prometheus/node-exporter/bandtally.prom\n";
@@ -105,6 +110,7 @@ static void print_status(const json_t *s)
 	                            ? json_text(s, "printer")
 	                            : "none; slips are written as PDF into the data folder");
 	print_backup(json_object_get(s, "backup"), json_number(s, "events", 0));
+	print_list("NOTE", json_object_get(s, "waits"));
 	print_list("FAULT", json_object_get(s, "faults"));
 	if (json_text(s, "distrust")[0])
 		printf("DO NOT TRUST THE STATION NOW: %s Count by hand on the paper sheet.\n",
@@ -131,14 +137,42 @@ static int print_idle(const json_t *s)
 	return EXIT_REFUSED;
 }
 
+/* The connection is kept: `fd`, -1 none. NULL: the station is not there now. */
+static json_t *ask_again(int *fd)
+{
+	struct error e = {0};
+	json_t *q = json_pack("{s:s}", "do", "status");
+	json_t *a = *fd < 0 ? client_ask_holding(q, fd, &e) : client_ask_again(*fd, q, &e);
+	if (!a && *fd >= 0) {
+		close(*fd);
+		*fd = -1;
+	}
+	return a;
+}
+
+/* For who holds something back while a case is open: what was said last is true until something else is. */
+static int follow_idle(void)
+{
+	int fd = -1, was = EXIT_REFUSED;
+	do {
+		_cleanup_(json_drop) json_t *a = ask_again(&fd);
+		const json_t *s = json_object_get(a, "status");
+		if (s && (was != EXIT_OK || json_number(s, "open_cases", 0)))
+			was = print_idle(s);
+	} while (fflush(stdout) == 0 && sleep(FOLLOW_EVERY_S) == 0);
+	return EXIT_FAILED;
+}
+
 int tool_status(int argc, char **argv)
 {
 	struct words w;
 	struct error e = {0};
-	static const char options[] = "json prometheus idle";
+	static const char options[] = "json prometheus idle follow";
 	int r = words_read(&w, argc, argv, options, status_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	if (words_given(&w, options, "idle") && words_given(&w, options, "follow"))
+		return follow_idle();
 	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "status"), &e);
 	if (!a)
 		return client_fail(&e);

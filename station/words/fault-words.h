@@ -7,7 +7,8 @@
 /* clang-format off */
 #define FAULT_WORDS(X, N) \
 	DOUBTS(X, N) \
-	FAULTS(X, N)
+	FAULTS(X, N) \
+	WAITS(X, N)
 
 #define DOUBTS(X, N) \
 	X(DOUBT_ASIDE, "doubt-aside", \
@@ -71,6 +72,11 @@
 	X(FAULT_SCANNER_NO_ROOM, "fault-scanner-no-room", "Scanner {scanner}: {fault}.") \
 	X(SCANNER_IS_CHECKED, "scanner-is-checked", \
 	  "is being checked: nothing but cards, badges and digits is taken from it")
+
+/* What waits for the end of the case, which nobody has to do anything about (run/machine.h). */
+#define WAITS(X, N) \
+	X(WAITS_UPDATE, "waits-update", "An update waits until no case is open.") \
+	X(WAITS_RESTART, "waits-restart", "A restart waits until no case is open.")
 /* clang-format on */
 
 #endif

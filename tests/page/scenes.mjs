@@ -35,7 +35,7 @@ const stepDeeds = [deed('STEP DONE', 'step-done'), deed('NOT DONE', 'step-not-do
 
 export function view(more = {}, theCase = {}) {
 	return {
-		v: 1, at_ms: 1795602240000, utc_min: 0, room: { number: 1, name: 'Theatre 1', single: false }, site: 'Example Hospital', distrust: '', stopped: false,
+		v: 1, at_ms: 1795602240000, utc_min: 0, room: { number: 1, name: 'Theatre 1', single: false }, site: 'Example Hospital', distrust: '', stopped: false, waits: [],
 		case: {
 			number: 41, single: false, initial_agreed: true, final: 'none', discrepancy: false, cancelled: false,
 			patient_left: false, dressing_on: false, sign_out: false, points_yes: 0, point_no: 0, ...theCase,
@@ -48,7 +48,7 @@ export function view(more = {}, theCase = {}) {
 const scan = (ago_ms, verdict, said) => ({ ago_ms, verdict, said });
 export const status = (more = {}) => ({
 	v: 1, site: 'BC', site_name: 'Example Hospital', events: 4107, open_cases: 1, last_case: 41, lines: 12, staff: 9,
-	distrust: '', stopped: false, printer: 'theatre-slips', rooms: [{ number: 1, name: 'Theatre 1', case: 41 }, { number: 2, name: 'Theatre 2', case: 0 }],
+	distrust: '', stopped: false, waits: [], printer: 'theatre-slips', rooms: [{ number: 1, name: 'Theatre 1', case: 41 }, { number: 2, name: 'Theatre 2', case: 0 }],
 	slips: [], owed: [], faults: [], elsewhere: [], clock: '', cases: [
 		{ case: 41, room: 'Theatre 1', opened: '10:05', ended: '', outcome: 'open' },
 		{ case: 40, room: 'Theatre 2', opened: '09:12', ended: '09:58', outcome: 'reconciled' },
@@ -195,6 +195,10 @@ export const scenes = {
 	stopped: view({
 		distrust: 'The station was stopped by its administrator with a case open.', stopped: true, next: 'Count by hand on the paper sheet.',
 		items: bothOn, digits: [onIndex],
+	}),
+	waits: view({
+		next: 'When it is off: scan the digit card, then OFF.', ...whenOff, items: bothOn, digits: [onIndex],
+		waits: ['An update waits until no case is open.', 'A restart waits until no case is open.'],
 	}),
 	distrust: view({
 		distrust: 'The disk is full: what is scanned now is not stored.', next: 'Count by hand on the paper sheet.', items: bothOn, digits: [onIndex],

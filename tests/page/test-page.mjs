@@ -370,6 +370,15 @@ await it('the station is stopped with a case open: the page says so, and goes on
 	await page.close();
 });
 
+await it('what waits for the end of the case is said calmly, and nothing is made of it', async () => {
+	const page = await open();
+	await show(page, scenes.waits);
+	assert.match(await text(page, 'note'), /An update waits until no case is open\..*A restart waits until no case is open\./s);
+	assert.equal(await page.evaluate(() => document.documentElement.dataset.trouble), 'no');
+	assert.equal(await page.evaluate(() => document.querySelectorAll('#note .fault').length), 0);
+	await page.close();
+});
+
 await it('five sounds differ in rhythm and pitch; an awake patient and quiet hours make them soft, volume 0 silent', async () => {
 	const page = await open();
 	await show(page, scenes.on);

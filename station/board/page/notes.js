@@ -26,6 +26,8 @@ export function notesOf(view, status, passed_ms, { soundWaits, stray, typingOver
 	slips.filter(here).forEach(slip);
 	if (typingOver)
 		add('quiet', t('typing-over'));
+	for (const w of view?.waits ?? [])
+		add('waits', w);
 	if (soundWaits)
 		add('quiet', t('sound-waits'));
 	if (view?.suspended_case)

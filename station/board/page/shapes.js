@@ -13,6 +13,7 @@ const P = {
 	here: 'M3 12h17M13 5l7 7-7 7',
 	keys: 'M1 5h22v14H1zM5 9.5h1M9.5 9.5h1M14 9.5h1M18.5 9.5h1M5 14.5h1M9 14.5h6M18.5 14.5h1',
 	light: 'M12 2v3M12 19v3M2 12h3M19 12h3M5 5l2 2M17 17l2 2M5 19l2-2M17 7l2-2M12 8a4 4 0 1 0 .01 0z',
+	waits: 'M8 5v14M16 5v14',
 	quiet: 'M3 9h4l5-5v16l-5-5H3zM16 10v4',
 };
 

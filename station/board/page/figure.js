@@ -36,7 +36,7 @@ function across(line, part, width, cls, thick) {
 	return bar(x - nx, y - ny, x + nx, y + ny, thick, cls);
 }
 
-// Artery forceps: two rings, two shanks that cross, one beak; the beak lies on the band at 0, 0.
+// Artery forceps: two rings, crossed shanks, one beak, on the band at 0, 0.
 function forceps(x, y, angle) {
 	const g = svg('g', { class: 'forceps', transform: `translate(${x} ${y}) rotate(${angle})` });
 	for (const cls of ['under', 'over'])
@@ -78,7 +78,7 @@ function drawLimb(limb, digits) {
 const of = (limb, d) => d.number >= limb.first && d.number < limb.first + 5;
 export const limbsOf = (digits) => Object.keys(limbs).filter((name) => digits.some((d) => of(limbs[name], d)));
 
-// Draws into `box`: the limbs side by side, hands over feet where there are more than two.
+// Into `box`: the limbs side by side, hands over feet where there are more than two.
 export function drawFigure(box, view, passed_ms) {
 	const style = getComputedStyle(box), digits = view?.digits ?? [], names = limbsOf(digits);
 	const W = box.clientWidth, H = (box.clientHeight || W * 0.9) - parseFloat(style.paddingTop);

@@ -24,7 +24,7 @@ function least(box) {
 	return high(box.querySelector('thead, h2, .empty')) + [...box.querySelectorAll('tr.pinned')].reduce((sum, e) => sum + high(e), 0) + Math.max(0, ...lines);
 }
 
-// All of that while something else can go, half of it once the drawing has gone, then the least.
+// All while something else can go, half once the drawing has gone, then the least.
 function enough(mm, gone, order) {
 	if (overflows())
 		return false;

@@ -26,7 +26,7 @@ function standing(i, view) {
 
 const remarks = (i) => list([i.name, i.condition && t(`condition-${i.condition}`), i.unlisted && t('not-listed'), i.dropped && t('dropped'), i.added && t('added')].filter(Boolean));
 
-// Equal lines become one with their number, in the order in which they were counted in; what needs a person first.
+// Equal lines become one with their number, as they were counted in; what needs a person first.
 function lines(view) {
 	const found = new Map(), first = (i) => (i.place === 'extra' ? 0 : isMissing(i) ? 1 : 2);
 	for (const i of view.items.filter((x) => x.place && x.place !== 'struck')) {
@@ -47,7 +47,7 @@ function lineNode(l, counting) {
 		el('td', {}, l.counts || l.kind === 'extra' ? `${l.n}` : '–'), el('td', {}, !l.counts ? '–' : l.back > 0 ? `${l.back}` : none));
 }
 
-// What stands of digits that have no clock running: those are above, with their minutes.
+// Of digits without a running clock: the others are above.
 function digitNodes(view) {
 	return view.digits.filter((d) => !runs(d)).map((d) => {
 		const w = digitWords(d, 0);

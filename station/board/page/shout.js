@@ -49,7 +49,7 @@ function shoutOwed(box, o) {
 		el('p', { class: 'rest' }, t('after-case', { case: o.of, time: o.at }), ...o.left.map((a) => el('span', {}, shape('open'), tick(a))), o.more ? t('after-more', { n: o.more }) : ''));
 }
 
-// In the search this band is all that is read from the door: the minutes of what is on stand in it.
+// In the search this alone is read from the door: minutes stand in it.
 function stillOn(view, passed_ms) {
 	const on = searching(view) ? running(view, passed_ms) : [];
 	return on.length && plain('still-on', view.awake, { list: list(on.map((d) => t('told-digit', { digit: d.number, words: digitWords(d, passed_ms) }))) });

@@ -1,6 +1,6 @@
 import { t } from './words.js';
 
-// Five sounds of our own, told apart by rhythm as well as by pitch. Each is a list of [start s, pitch Hz, length s].
+// Five sounds, told apart by rhythm as well as by pitch: each a list of [start s, pitch Hz, length s].
 const tunes = {
 	accepted: [[0, 659, 0.09]],
 	refused: [[0, 330, 0.26], [0.36, 247, 0.42]],

@@ -43,7 +43,7 @@ export function hour(wall_ms, utc_min) {
 
 export const whole = (ms) => Math.max(0, Math.floor(ms / 60000));
 
-// Through a power cut the longer of both clocks: the wall clock's, or the known minutes where it cannot be trusted.
+// Through a power cut the longer of both clocks: the wall clock's, or where it is not trusted the known minutes.
 export const doubt = (d) => `${d.state === 'maybe-on' ? '-maybe' : ''}${!d.gap ? '' : d.by_wall_ms ? '-wall' : '-least'}`;
 export const runs = (d) => d.state === 'on' || d.state === 'maybe-on';
 export const ran_min = (d, passed_ms) => whole(Math.max(d.stretch_ms, d.by_wall_ms ?? 0) + passed_ms);

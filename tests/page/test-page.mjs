@@ -528,8 +528,13 @@ await it('a page whose cookie is not taken any more says that typing is closed, 
 	await page.click('#keyed .close');
 	await page.waitForFunction(() => /Typing is closed: ask for a new ticket\./.test(document.getElementById('note').textContent));
 	await page.screenshot({ path: `${pictures}/typing-over-1280x800.png` });
+	const stands = await page.title();
+	await new Promise((done) => { setTimeout(done, 2500); });
+	assert.equal(await page.title(), stands, 'whoever keeps the browser of a wall sees by its title that it wants a new ticket');
 	await page.goto(station.ticket());
 	await show(page, scenes.on);
+	await page.waitForFunction(() => /^Count board \d\d:\d\d:\d\d$/.test(document.title));
+	await page.waitForFunction((was) => document.title !== was, await page.title());
 	assert.doesNotMatch(await text(page, 'note'), /Typing is closed/);
 	await page.click('#type');
 	assert.ok(await page.isVisible('#code'));

@@ -145,6 +145,8 @@ function drawTeam(v, bad) {
 
 function draw() {
 	const v = state.view, bad = trouble(), wall = !flows(), root = document.documentElement;
+	if (state.typing !== 'over') // for kiosks
+		document.title = `${t('board')} ${new Date().toTimeString().slice(0, 8)}`;
 	root.dataset.practice = v?.practice ? 'yes' : 'no';
 	root.dataset.trouble = bad ? 'yes' : 'no';
 	root.dataset.limbs = bad && !v ? 0 : limbsOf(v?.digits ?? []).length;

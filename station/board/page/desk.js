@@ -90,4 +90,5 @@ const link = new Link('/events?desk=1', {
 	status(s) { status = s; draw(); void hearLanguage(); },
 });
 setInterval(draw, 250);
+setInterval(() => { document.title = `${t(document.body.dataset.title)} ${new Date().toTimeString().slice(0, 8)}`; }, 1000); // for bandtally-kiosk
 draw();

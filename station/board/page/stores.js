@@ -320,4 +320,8 @@ const link = new Link(`/events?room=${room || 1}`, {
 	closed() { Object.assign(state, { view: null, status: null, typing: 'off' }); draw(); },
 });
 setInterval(draw, 250);
+setInterval(() => {
+	if (state.typing !== 'over') // for kiosks
+		document.title = `${t(document.body.dataset.title)} ${new Date().toTimeString().slice(0, 8)}`;
+}, 1000);
 draw();

@@ -1,20 +1,20 @@
 /* board: an address that opens a page with what its user may do there. */
 #include <errno.h>
-#include <fcntl.h>
 #include <limits.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <unistd.h>
 
 #include "tool/audit-pages.h"
+#include "tool/board-page.h"
 #include "tool/client.h"
 #include "tool/tool.h"
 #include "tool/words.h"
 
-static const char options[] = "room= desk elsewhere file= year=";
+static const char options[] = "room= desk elsewhere file= year= waiting";
 static const char usage[] =
     "usage: bandtally board [--room N | --desk | stores] [--elsewhere] [--file FILE]\n"
+    "       bandtally board --waiting --file FILE\n"
     "       bandtally board audit [--year YYYY] [--room N] [--elsewhere] [--file FILE]\n"
     "An address that opens the board of that room (default: the first) with the key for typing codes. It "
     "works once,\n"
@@ -31,6 +31,10 @@ static const char usage[] =
     "--file FILE  writes a page (.html) that goes there, for nobody else to read, and prints the address of "
     "that page:\n"
     "             what a program is started with can be read by every user of this machine\n"
+    "--waiting    a page that says that the station is awaited, and looks each second whether FILE has "
+    "become "
+    "another page:\n"
+    "             what a wall shows until there is a ticket\n"
     "For members of bandtally-count, of a stores bench bandtally-stores; of bandtally-audit where the view "
     "is closed, to "
     "look.\n"
@@ -53,24 +57,7 @@ static void print_file_address(const char *path)
 	putchar('\n');
 }
 
-/* Anew each time, so that nobody holds it open or laid a link in its place. */
-static int write_page(const char *file, const char *address)
-{
-	unlink(file);
-	int fd = open(file, O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0600);
-	if (fd < 0)
-		return -errno;
-	int n = dprintf(
-	    fd,
-	    "<!doctype html>\n<meta charset=\"utf-8\">\n<meta name=\"referrer\" content=\"no-referrer\">\n"
-	    "<meta http-equiv=\"refresh\" content=\"0;url=%s\">\n<title>Count board</title>\n",
-	    address);
-	if (n < 0 || fsync(fd) < 0)
-		n = -errno;
-	close(fd);
-	return n < 0 ? n : 0;
-}
-
+/* Without an address: the page that waits for one. */
 static int hand_out(const char *file, const char *address)
 {
 	char whole[PATH_MAX];
@@ -79,7 +66,7 @@ static int hand_out(const char *file, const char *address)
 		puts(address);
 		return EXIT_OK;
 	}
-	int n = write_page(file, address);
+	int n = address ? board_page_leads(file, address) : board_page_waits(file);
 	if (n == 0 && !realpath(file, whole))
 		n = -errno;
 	if (n < 0) {
@@ -120,6 +107,8 @@ static int read_wish(const struct words *w, int *room, int *year)
 	if (*year && page != PAGE_OF_AUDIT)
 		return words_beyond("--year", usage);
 	const char *file = words_value(w, options, "file");
+	if (!file && words_given(w, options, "waiting"))
+		return words_missing("--file", usage);
 	if (!file || is_page(file))
 		return 0;
 	fprintf(stderr,
@@ -153,6 +142,8 @@ int tool_board(int argc, char **argv)
 	r = read_wish(&w, &room, &year);
 	if (r)
 		return r;
+	if (words_given(&w, options, "waiting"))
+		return hand_out(words_value(&w, options, "file"), NULL);
 	enum board_page page = page_meant(&w);
 	if (page == PAGE_OF_AUDIT && audit_pages_show(year, room, &e) < 0)
 		return client_fail(&e);

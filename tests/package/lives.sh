@@ -25,17 +25,9 @@ mmdebstrap --quiet --variant=minbase --mode=root --aptopt='Acquire::Languages "n
 	exit 1
 }
 took 'a fresh Debian'
-# A second version: as the first, with another scanners.ini and labels.ini.
 mkdir "$root/debian/packages"
 cp "$1"/bandtally_*.deb "$root/debian/packages/first.deb"
-dpkg-deb -R "$1"/bandtally_*.deb "$root/second"
-was=$(sed -n 's/^Version: //p' "$root/second/DEBIAN/control")
-sed -i "s/^Version: .*/Version: $was.1/" "$root/second/DEBIAN/control"
-sed -i "s/'$was'/'$was.1'/" "$root/second/DEBIAN/preinst"
-for name in station policy scanners labels; do
-	echo '# of the second version' >>"$root/second/etc/bandtally/$name.ini"
-done
-dpkg-deb -b "$root/second" "$root/debian/packages/second.deb" >/dev/null
+sh "$here/second.sh" "$1"/bandtally_*.deb "$root/debian/packages/second.deb"
 cp "$here/inside.sh" "$root/debian/packages/"
 cp "$here/../../labels/samples/badges.json" "$root/debian/packages/sample.json"
 took 'a second version'

@@ -158,6 +158,13 @@ static int check_state(const char *folder, const struct station *st, struct erro
 	return 0;
 }
 
+/* /var/lib/bandtally-head does not lie in /var/lib/bandtally. */
+static bool lies_in(const char *path, const char *folder)
+{
+	size_t n = strlen(folder);
+	return strncmp(path, folder, n) == 0 && (path[n] == '/' || path[n] == '\0');
+}
+
 static int check_rest(const char *folder, const char *head, struct station *st, const char **said,
                       struct error *e)
 {
@@ -175,7 +182,7 @@ static int check_rest(const char *folder, const char *head, struct station *st, 
 	if (is_held(folder))
 		return 0;
 	*said = "settings and record are sound";
-	if (strncmp(head, folder, strlen(folder)) == 0)
+	if (lies_in(head, folder))
 		*said = "settings and record are sound. How far the record has come is noted in the data "
 		        "folder, which "
 		        "is a weak place: name another ([station] head in station.ini)";

@@ -150,6 +150,9 @@ rm "$data"/record-damaged-*.db
 mkdir "$root/fresh"
 expect 0 'settings and record are sound' "$bin/bandtallyd" --data "$root/fresh" --check
 [ -z "$(ls "$root/fresh")" ] || fail "a check wrote: $(ls "$root/fresh")"
+beside() { "$bin/bandtallyd" --data "$root/fresh" --head "$root/fresh$1" --check 2>&1; }
+beside /head | grep -q 'a weak place' || fail 'how far the record has come stands in its own folder, and nothing is said'
+! beside -head | grep 'a weak place' || fail 'a folder whose name only begins alike was taken for the data folder'
 expect 1 'first start makes it' "$bin/bandtallyd" --data "$root/none" --check
 [ ! -e "$root/none" ] || fail 'a check made a folder'
 start

@@ -78,10 +78,10 @@ void known_ask(struct core *c, struct input *in)
 {
 	in->known.lists_old = c->lists_say != SAY_NONE;
 	int n = 0, i = core_room_index(c, in->room);
-	if (in->act == ACT_THING || in->act == ACT_TRAY)
+	if (in->act == ACT_THING || in->act == ACT_TRAY) {
 		n = record_item_used(c->record, in->thing.identity, &in->known.used_in, &in->known.used_back);
-	if (in->act == ACT_THING || in->act == ACT_TRAY)
 		ask_elsewhere(c, in);
+	}
 	if (in->act == ACT_SLIP)
 		n = look_up_slip(c, in, in->number, in->copy);
 	if (in->act == ACT_CARD && i >= 0 && c->station.idle_asked[i] == Q_SLIP_HERE)

@@ -15,6 +15,7 @@
 #include "drivers/driver.h"
 #include "drivers/eyes.h"
 #include "drivers/picture.h"
+#include "drivers/show.h"
 #include "drivers/sight.h"
 #include "drivers/steady.h"
 #include "drivers/video.h"
@@ -79,6 +80,7 @@ struct camera {
 	struct readings frame[FRAMES_TOGETHER];
 	struct steady steady;
 	struct sight sight;
+	struct show show;
 	int64_t two_ms; /* when two cards were last in view together, 0 never */
 };
 
@@ -103,6 +105,7 @@ static void camera_free(void *state)
 	video_close(&c->video);
 	eyes_free(c->eyes);
 	plane_free(&c->picture);
+	show_free(&c->show);
 	free(c);
 }
 
@@ -211,6 +214,10 @@ static int camera_open(void *state, int count, char *const *words, struct error 
 		          "it is not clear what to read: use either --device PATH or --image FILE…");
 		return DRIVER_USAGE;
 	}
+	int r = show_listen();
+	if (r < 0)
+		return error_set(e, r, "the station's signals cannot be heard: %s: start the driver again",
+		                 strerror(-r));
 	c->eyes = eyes_new(c->wanted);
 	if (!c->eyes)
 		return error_set(e, -ENOMEM, "no memory for the decoders: end other programs");
@@ -362,6 +369,8 @@ static int watch(struct camera *c, struct wire *out, struct error *e)
 			r = ask_for_one(c, out, now_ms, e);
 		if (r == 0)
 			r = send_codes(out, &tell, NULL, now_ms, e);
+		if (r == 0 && (r = show_frame(&c->show, out, &c->picture, &c->steady, now_ms)) < 0)
+			error_set(e, r, "a picture was not sent: %s: start the driver again", strerror(-r));
 		if (r < 0)
 			return r;
 		number++;
@@ -392,6 +401,7 @@ const struct driver this_driver = {
         "example: scan-camera --image slip.png --also itf:14\n",
     .options = options,
     .ioctl_type = 'V',
+    .pictures = true,
     .new = camera_new,
     .free = camera_free,
     .option = camera_option,

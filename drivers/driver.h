@@ -13,6 +13,8 @@
 #ifndef BANDTALLY_DRIVERS_DRIVER_H
 #define BANDTALLY_DRIVERS_DRIVER_H
 
+#include <stdbool.h>
+
 #include "base/error.h"
 #include "drivers/wire-writer.h"
 
@@ -34,6 +36,9 @@ struct driver {
 	/* What the process may still do once its device is open, besides reading and writing what is open,
 	 * waiting and telling the time: ioctl() of this type letter ('V' V4L2, 'E' evdev), 0 none. */
 	char ioctl_type;
+
+	bool
+	    pictures; /* it hears the signals by which the station asks for pictures (wire.h), from open() on */
 
 	/* The driver's state; main.c passes it to every call below. NULL only when memory is out. */
 	void *(*new)(void);

@@ -79,8 +79,12 @@ static int drive(void *state, int count, char *const *words)
 		return failed(&out, "open", &e);
 	if (sandbox_enter(this_driver.ioctl_type, &e) < 0)
 		return failed(&out, "sandbox", &e);
-	r = wire_hello_uncertain(&out, this_driver.name, this_driver.device(state),
-	                         this_driver.uncertain ? this_driver.uncertain(state) : NULL);
+	r = wire_hello_whole(
+	    &out,
+	    &(struct wire_hello){.driver = this_driver.name,
+	                         .device = this_driver.device(state),
+	                         .uncertain = this_driver.uncertain ? this_driver.uncertain(state) : NULL,
+	                         .pictures = this_driver.pictures});
 	if (r == 0)
 		r = this_driver.run(state, &out, &e);
 	else

@@ -6,6 +6,7 @@
 #include <string.h>
 #include <unistd.h>
 
+#include "base/base64.h"
 #include "base/json.h"
 
 static int write_all(int fd, const char *bytes, size_t size)
@@ -95,18 +96,20 @@ static json_t *hex_text(const char *bytes, size_t size)
 	return json_stringn(text, size * 2);
 }
 
-int wire_hello_uncertain(struct wire *w, const char *driver, const char *device, const char *uncertain)
+int wire_hello_whole(struct wire *w, const struct wire_hello *hello)
 {
-	json_t *body = json_pack("{s:o,s:o}", "driver", plain_text(driver, WIRE_WORD_MAX), "device",
-	                         plain_text(device, WIRE_DEVICE_MAX));
-	if (uncertain)
-		json_object_set_new(body, "uncertain", plain_text(uncertain, WIRE_TEXT_MAX));
+	json_t *body = json_pack("{s:o,s:o}", "driver", plain_text(hello->driver, WIRE_WORD_MAX), "device",
+	                         plain_text(hello->device, WIRE_DEVICE_MAX));
+	if (hello->uncertain)
+		json_object_set_new(body, "uncertain", plain_text(hello->uncertain, WIRE_TEXT_MAX));
+	if (hello->pictures)
+		json_object_set_new(body, "pictures", json_true());
 	return send(w, "hello", body);
 }
 
 int wire_hello(struct wire *w, const char *driver, const char *device)
 {
-	return wire_hello_uncertain(w, driver, device, NULL);
+	return wire_hello_whole(w, &(struct wire_hello){.driver = driver, .device = device});
 }
 
 int wire_fault_uncertain(struct wire *w, const char *code, const char *sentence, const char *uncertain)
@@ -154,6 +157,25 @@ int wire_scan(struct wire *w, const struct wire_scan *scan)
 	bool whole = json_object_get(body, "data") || json_object_get(body, "hex");
 	int r = send(w, "scan", body);
 	return r == -EMSGSIZE || (r < 0 && !whole) ? too_long(w, scan) : r;
+}
+
+int wire_picture(struct wire *w, const void *jpeg, size_t size, const struct wire_seen *codes, size_t count)
+{
+	_cleanup_(buf_free) struct buf text = {0};
+	json_t *list = json_array();
+	int r = base64_write(&text, jpeg, size);
+	for (size_t i = 0; i < count; i++)
+		json_array_append_new(list, json_pack("[i,i,i,i,b]", codes[i].left, codes[i].top,
+		                                      codes[i].right, codes[i].bottom, codes[i].told));
+	json_t *body = json_pack("{s:o,s:o}", "jpeg", json_string(r == 0 ? text.data : ""), "codes", list);
+	return send(w, "picture", body);
+}
+
+/* A Unix socket says that it can be written to while at most a quarter of its room is taken. */
+bool wire_has_room(const struct wire *w)
+{
+	struct pollfd p = {.fd = w->fd, .events = POLLOUT};
+	return poll(&p, 1, 0) > 0 && (p.revents & POLLOUT);
 }
 
 bool wire_reader_gone(const struct wire *w)

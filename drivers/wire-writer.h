@@ -29,12 +29,24 @@ struct wire_scan {
 /* Each returns 0, or a negative errno (-EPIPE: the reader has gone, -EINVAL: what was to be said has no
  * form). Bytes that are no UTF-8 become '?' in names and sentences; in a scan they make it "hex". */
 int wire_hello(struct wire *w, const char *driver, const char *device);
-/* The same, and what the driver does not know yet about how its device sends; NULL where nothing. */
-int wire_hello_uncertain(struct wire *w, const char *driver, const char *device, const char *uncertain);
+struct wire_hello {
+	const char *driver, *device;
+	const char
+	    *uncertain; /* what the driver does not know yet about how its device sends; NULL where nothing */
+	bool pictures;  /* it sends pictures when it is asked */
+};
+int wire_hello_whole(struct wire *w, const struct wire_hello *hello);
 int wire_scan(struct wire *w, const struct wire_scan *scan); /* also WIRE_TOO_LONG */
 int wire_fault(struct wire *w, const char *code, const char *sentence);
 /* The same, and what the driver still does not know; NULL where nothing. */
 int wire_fault_uncertain(struct wire *w, const char *code, const char *sentence, const char *uncertain);
+
+/* A JPEG, and where `count` codes are in it. Not before wire_has_room() said so: then neither this nor a scan behind it waits
+ * for the reader. */
+int wire_picture(struct wire *w, const void *jpeg, size_t size, const struct wire_seen *codes, size_t count);
+
+/* True where the reader has taken nearly all that was sent to it. */
+bool wire_has_room(const struct wire *w);
 
 /* Sends a line that someone else wrote, when the reader accepts it; otherwise -EINVAL and `e`. */
 int wire_pass_on(struct wire *w, const char *line, size_t size, struct error *e);

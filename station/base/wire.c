@@ -108,6 +108,7 @@ static int read_hello(const json_t *hello, struct wire_line *out, struct error *
 		r = refuse(e, "\"driver\" is no plain word", "use a-z, 0-9 and '-'");
 	if (r == 0)
 		r = take(hello, "uncertain", true, out->uncertain, sizeof out->uncertain, e);
+	out->pictures = json_truth(hello, "pictures");
 	return r ? r : take(hello, "device", true, out->device, sizeof out->device, e);
 }
 
@@ -121,12 +122,55 @@ static int read_fault(const json_t *fault, struct wire_line *out, struct error *
 	return r ? r : take(fault, "text", false, out->text, sizeof out->text, e);
 }
 
+/* What stands in a place of `code`, or -1. */
+static int thousandth(const json_t *code, size_t place)
+{
+	const json_t *v = json_array_get(code, place);
+	json_int_t n = json_is_integer(v) ? json_integer_value(v) : -1;
+	return n >= 0 && n <= 1000 ? (int)n : -1;
+}
+
+static int read_seen(const json_t *code, struct wire_seen *out, struct error *e)
+{
+	const json_t *told = json_array_get(code, 4);
+	*out = (struct wire_seen){thousandth(code, 0), thousandth(code, 1), thousandth(code, 2),
+	                          thousandth(code, 3), json_is_true(told)};
+	if (json_array_size(code) != 5 || !json_is_boolean(told) || out->left < 0 || out->top < 0 ||
+	    out->right < out->left || out->bottom < out->top)
+		return refuse(e, "a code's place in a picture has no form",
+		              "write left, top, right and bottom in thousandths, and true or false");
+	return 0;
+}
+
+static int read_picture(const json_t *picture, struct wire_line *out, struct error *e)
+{
+	static const char letters[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+	const json_t *codes = json_object_get(picture, "codes"), *code;
+	size_t i;
+	int r = take(picture, "jpeg", false, out->data, sizeof out->data, e);
+	out->data_size = strlen(out->data);
+	size_t plain = strspn(out->data, letters);
+	if (r == 0 &&
+	    (!plain || out->data_size % 4 || strspn(out->data + plain, "=") != out->data_size - plain))
+		r = refuse(e, "\"jpeg\" is no base64", "write it with '=' at its end (RFC 4648)");
+	if (r == 0 && (!json_is_array(codes) || json_array_size(codes) > WIRE_SEEN_MAX))
+		r = refuse(e, "\"codes\" is no list, or too long", "write those that are read first");
+	if (r < 0)
+		return r;
+	json_array_foreach((json_t *)codes, i, code) r =
+	    r < 0 ? r : read_seen(code, &out->seen[out->n_seen++], e);
+	return r;
+}
+
 static int read_value(const json_t *line, struct wire_line *out, struct error *e)
 {
-	static int (*const readers[])(const json_t *, struct wire_line *, struct error *) = {
-	    [WIRE_HELLO] = read_hello, [WIRE_SCAN] = read_scan, [WIRE_FAULT] = read_fault};
+	static int (*const readers[])(const json_t *, struct wire_line *,
+	                              struct error *) = {[WIRE_HELLO] = read_hello,
+	                                                 [WIRE_SCAN] = read_scan,
+	                                                 [WIRE_FAULT] = read_fault,
+	                                                 [WIRE_PICTURE] = read_picture};
 	static const char *const names[] = {
-	    [WIRE_HELLO] = "hello", [WIRE_SCAN] = "scan", [WIRE_FAULT] = "fault"};
+	    [WIRE_HELLO] = "hello", [WIRE_SCAN] = "scan", [WIRE_FAULT] = "fault", [WIRE_PICTURE] = "picture"};
 	const json_t *body = NULL;
 	int found = 0;
 
@@ -134,7 +178,7 @@ static int read_value(const json_t *line, struct wire_line *out, struct error *e
 		return refuse(e, "it is no JSON object", "write {\"v\":1,…}");
 	if (json_number(line, "v", 0) != 1)
 		return refuse(e, "\"v\" is not 1", "only version 1 is known here");
-	for (enum wire_kind k = WIRE_HELLO; k <= WIRE_FAULT; k++) {
+	for (enum wire_kind k = WIRE_HELLO; k <= WIRE_PICTURE; k++) {
 		const json_t *b = json_object_get(line, names[k]);
 		if (!b)
 			continue;
@@ -143,7 +187,7 @@ static int read_value(const json_t *line, struct wire_line *out, struct error *e
 		out->kind = k;
 	}
 	if (found != 1 || !json_is_object(body))
-		return refuse(e, "it has not exactly one of \"hello\", \"scan\" and \"fault\"",
+		return refuse(e, "it has not exactly one of \"hello\", \"scan\", \"fault\" and \"picture\"",
 		              "write one of them, as an object");
 	return readers[out->kind](body, out, e);
 }

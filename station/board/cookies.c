@@ -118,6 +118,14 @@ bool shown_typing(const struct let_in *l, const char *header, int port, int room
 	return false;
 }
 
+bool shown_own_room(const struct shown *s, const struct let_in *l, int room)
+{
+	bool found = false;
+	for (int i = 0; i < s->n; i++)
+		found |= s->cookies[i].room == room && pass_of(l, &s->cookies[i].hash, room) >= PASS_SEES;
+	return found;
+}
+
 enum pass shown_pass(const struct shown *s, const struct let_in *l, int room)
 {
 	enum pass best = PASS_NONE;

@@ -49,6 +49,9 @@ enum pass { PASS_NONE, PASS_OVER, PASS_SEES, PASS_TYPES };
  * work any more. One of the desk lets see each room. */
 enum pass shown_pass(const struct shown *s, const struct let_in *l, int room);
 
+/* Whether one is shown that was given for this very room, and works. */
+bool shown_own_room(const struct shown *s, const struct let_in *l, int room);
+
 bool let_in_ticket(const struct let_in *l, const char *ticket);
 
 #endif

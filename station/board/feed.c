@@ -48,6 +48,7 @@ static int take(struct feed *f, const json_t *line)
 	const json_t *reply = json_object_get(line, "reply"), *entry = json_object_get(line, "entry");
 	const json_t *let_in = json_object_get(line, "let_in"), *tls = json_object_get(line, "tls");
 	const json_t *answer = json_object_get(line, "answer"), *report = json_object_get(line, "report");
+	const json_t *picture = json_object_get(line, "picture");
 	if (json_number(line, "v", 0) != 1)
 		return -EINVAL;
 	if (view)
@@ -64,6 +65,8 @@ static int take(struct feed *f, const json_t *line)
 		return reports_take(f->to.reports, report);
 	if (entry)
 		return waiting_entry(f->to.waiting, entry);
+	if (picture)
+		return hub_picture(f->to.hub, picture);
 	if (tls && f->take_tls) {
 		f->take_tls(f->context, tls);
 		return 0;

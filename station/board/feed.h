@@ -12,6 +12,8 @@
  *                                                   "closed", its cookie does not work, or "often"
  *                  {"v":1,"seq":17,"answer":{"id":"t3","answer":{…}}}   to what a page asked; or "refused", as above
  *                  {"v":1,"seq":17,"report":{"page":"2026-10","part":"…"}}   the auditor's pages (reports.h)
+ *                  {"v":1,"seq":17,"picture":{"room":1,"jpeg":…,"codes":[…]}}   what a camera sees (hub.h); without a
+ *                  jpeg: it is over
  *                  {"v":1,"seq":18,"tls":{"certificate":…,"key":…,"clients":…,"revoked":…}}   the texts of the board
  *                  elsewhere's files, read again; or {"fault":"…"}, why they cannot be
  * board → daemon:  {"v":1,"listening":{"port":8417}}   once, first; "elsewhere": its port, where that is

@@ -355,6 +355,31 @@ int hub_let_in(struct hub *h, const json_t *let_in)
 	return r;
 }
 
+static bool is_own_screen(const struct page *p, int room)
+{
+	return p->place == HUB_HERE && p->room == room && shown_own_room(&p->shown, &p->hub->let_in, room);
+}
+
+static bool has_taken_all(const struct page *p)
+{
+	struct evhttp_connection *c = evhttp_request_get_connection(p->req);
+	return evbuffer_get_length(bufferevent_get_output(evhttp_connection_get_bufferevent(c))) == 0;
+}
+
+int hub_picture(struct hub *h, const json_t *picture)
+{
+	_cleanup_(buf_free) struct buf data = {0};
+	int64_t room = json_number(picture, "room", 0);
+	const bool over = !json_object_get(picture, "jpeg");
+	int r = room < 1 || room > HUB_ROOM_MAX ? -EINVAL : json_write_canonical(picture, &data);
+	struct message *m = r == 0 ? message_new("picture", data.data) : NULL;
+	for (struct page *p = h->pages; m && p; p = p->next)
+		if (is_own_screen(p, (int)room) && (over || has_taken_all(p)))
+			give(p, m);
+	let_go(m);
+	return r;
+}
+
 void hub_each_open(const struct hub *h, void (*say)(void *context, const struct secret_hash *cookie),
                    void *context)
 {

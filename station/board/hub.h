@@ -49,6 +49,10 @@ void hub_fault(struct hub *hub, const char *text);
 int hub_view(struct hub *hub, json_t *view);
 int hub_status(struct hub *hub, json_t *status);
 int hub_let_in(struct hub *hub, const json_t *let_in); /* cookies.h */
+/* A picture of a room's camera, which sees patients: it goes to pages of this machine that follow that room and were opened
+ * with a ticket of it, to no other, and is not kept for one that comes later. A page that has not taken what came before
+ * does without. */
+int hub_picture(struct hub *hub, const json_t *picture);
 void hub_alive(struct hub *hub, int64_t seq);
 
 bool hub_typing(const struct hub *hub, enum hub_place place);

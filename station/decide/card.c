@@ -59,6 +59,8 @@ static enum answered card_of_room(struct turn *t)
 		turn_say(t, SAY(R_NEXT));
 	} else if (card == CARD_FOUND && !turn_has_case(t))
 		turn_ask_saying(t, (struct asked){.what = Q_FOUND}, SAY(R_FOUND_AFTER));
+	else if (card == CARD_SHOW_CAMERA)
+		turn_refuse(t, SAY(CAMERA_BY_SCANNER));
 	else if (card == CARD_STEP_DONE)
 		return after_end_done(t);
 	else
@@ -342,11 +344,12 @@ static void card_of_no_use(struct turn *t)
 /* --- a row a card ------------------------------------------------------------------------------- */
 
 /* clang-format off */
-#define DOES_NEW_CASE card_of_no_use /* these five before a case is looked at */
+#define DOES_NEW_CASE card_of_no_use /* these six before a case is looked at */
 #define DOES_SUSPEND card_of_no_use
 #define DOES_NEXT card_of_no_use
 #define DOES_SPARE_SCANNER card_of_no_use
 #define DOES_THIS_ROOM card_of_no_use
+#define DOES_SHOW_CAMERA card_of_no_use
 #define DOES_CANCEL card_cancel
 #define DOES_PATIENT_LEAVES card_leaves
 #define DOES_END_UNRESOLVED search_end_unresolved

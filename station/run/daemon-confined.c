@@ -3,6 +3,7 @@
 #include <errno.h>
 #include <stdlib.h>
 #include <sys/prctl.h>
+#include <sys/resource.h>
 
 #include "base/confine.h"
 #include "base/log.h"
@@ -26,6 +27,9 @@ void confine_station(const char *folder, const char *head)
 	if (prctl(PR_SET_DUMPABLE, 0, 0, 0, 0) < 0)
 		log_warn_errno(LOG_RIGHTS, -errno,
 		               "others of the same user may look into this program's memory");
+	/* The drivers' and the board's as well, which inherit this: a picture of a patient goes through them. */
+	if (setrlimit(RLIMIT_CORE, &(struct rlimit){0}) < 0)
+		log_warn_errno(LOG_RIGHTS, -errno, "a program that fails may leave its memory in a file");
 	if (!confine_has_landlock())
 		log_warn(
 		    LOG_RIGHTS,

@@ -37,6 +37,11 @@ struct driver_child { /* a scanner; its place stays when it is unplugged, so tha
 	int32_t fault_minute;   /* of the day, when it was told */
 	int64_t fault_ms;       /* when a fault of it was last recorded */
 	int32_t turned_away;    /* bad lines since then */
+	int pictures;           /* as its hello said: it sends pictures when it is asked */
+	struct {
+		int64_t until_ms, asked_ms, last_ms; /* CLOCK_BOOTTIME; until: 0 not */
+		int32_t room;
+	} shown; /* on the station's own screen (run/shown.h) */
 };
 
 struct daemon;

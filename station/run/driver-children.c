@@ -11,6 +11,7 @@
 #include "base/wire.h"
 #include "code/own-codes.h"
 #include "run/board.h"
+#include "run/shown.h"
 
 #define OLD_S 10             /* a scan that is older than this when it comes was stored somewhere */
 #define FAULT_EVERY_MS 10000 /* a driver that goes mad fills neither the record nor the board */
@@ -142,6 +143,8 @@ static void enter(struct driver_child *dc, const struct code_read *s)
 {
 	struct core *c = &dc->daemon->core;
 	fault_over(dc);
+	if (shown_card(dc, s->data, s->size))
+		return;
 	const struct reply *reply = core_scan(
 	    c, &(struct scan){
 	           .scanner = dc->name, .room = dc->home, .aim = s->aim, .data = s->data, .size = s->size});
@@ -281,6 +284,7 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 		snprintf(dc->device, sizeof dc->device, "%.255s", w.device);
 		snprintf(dc->uncertain, sizeof dc->uncertain, "%.199s", w.uncertain);
 		dc->said_why = 0;
+		dc->pictures = w.pictures;
 		fault_over(dc);
 		if (dc->learning)
 			set_fault(dc, SAY_SCANNER_IS_CHECKED, saying_text(SAY_SCANNER_IS_CHECKED));
@@ -288,6 +292,10 @@ static void on_line(void *context, struct child *c, const char *line, size_t siz
 		return;
 	case WIRE_SCAN:
 		take_scan(dc, &w);
+		return;
+	case WIRE_PICTURE:
+		shown_picture(dc, &w);
+		memset(&w, 0, sizeof w); /* no pixel of it stays */
 		return;
 	case WIRE_FAULT:
 		if (dc->learning && strcmp(w.code, "uncertain") == 0)
@@ -345,6 +353,7 @@ static void on_ended(void *context, struct child *c, int status)
 {
 	struct driver_child *dc = context;
 	(void)c;
+	shown_over(dc);
 	if (dc->learning)
 		end_check(dc, status);
 	else if (!dc->lost && !dc->said_why)
@@ -490,6 +499,7 @@ void driver_remove(struct daemon *d, const char *node)
 		return;
 	child_free(dc->child);
 	dc->child = NULL;
+	shown_over(dc);
 	settle(dc);
 	tell_lost(dc);
 }

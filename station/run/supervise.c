@@ -380,3 +380,9 @@ int child_running(const struct child *c)
 {
 	return c && c->pid != 0;
 }
+
+void child_signal(const struct child *c, int signal_number)
+{
+	if (child_running(c))
+		kill(c->pid, signal_number);
+}

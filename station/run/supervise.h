@@ -52,5 +52,6 @@ void child_free(struct child *c);
 int child_send(struct child *c, const char *line, size_t size);
 size_t child_unsent(const struct child *c); /* bytes that it has not taken yet */
 int child_running(const struct child *c);
+void child_signal(const struct child *c, int signal_number); /* nothing where it is not running */
 
 #endif

@@ -64,7 +64,7 @@ static const struct card_page {
      .ends = {SLOT(CANCEL), SLOT(PATIENT_LEAVES)},
      .note = SAY_CP_NOW_AND_THEN_NOTE},
     {.title = SAY_CP_VISITORS,
-     .left = {SLOT(SPARE_SCANNER), SLOT(THIS_ROOM), {CARD_NEW_CASE, ALONE, SAY_NONE}},
+     .left = {SLOT(SPARE_SCANNER), SLOT(THIS_ROOM), SLOT(SHOW_CAMERA), {CARD_NEW_CASE, ALONE, SAY_NONE}},
      .right = {SLOT(VISITOR_1), SLOT(VISITOR_2), SLOT(VISITOR_3), SLOT(VISITOR_4)},
      .note = SAY_CP_VISITORS_NOTE},
 };

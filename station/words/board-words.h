@@ -41,6 +41,10 @@
 	X(B_PATIENT_LEFT, "board-patient-left", "patient has left the room") \
 	X(B_CANCELLED, "board-cancelled", "cancelled, count owed") \
 	X(B_AWAKE, "board-awake", "patient awake") \
+	X(B_CAMERA_IS, "board-camera-is", "Camera: kept nowhere.") \
+	X(B_CAMERA_NONE, "board-camera-none", "No code seen: nearer, flat.") \
+	X(B_CAMERA_HOLD, "board-camera-hold", "Hold it still.") \
+	X(B_CAMERA_READ, "board-camera-read", "Read.") \
 	X(B_LAST_WORD, "board-last-word", "as of {time}, {what}") \
 	X(B_LAST_SCAN, "board-last-scan", "last scan {what}") \
 	X(B_NO_SCAN, "board-no-scan", "no scan yet") \

@@ -89,6 +89,10 @@
 	X(R_SPARE_SCANNER, "reply-spare-scanner", \
 	  "This scanner is now a spare of {room}, until a card THIS ROOM or SPARE SCANNER of another room is scanned with it.") \
 	X(R_SCANNER_WORKS, "reply-scanner-works", "This scanner now works for {room}.") \
+	X(R_CAMERA_SHOWN, "reply-camera-shown", \
+	  "For {n} s this station's own screen shows what {scanner} sees. It is kept nowhere. The card again ends it.") \
+	X(R_CAMERA_NOT_SHOWN, "reply-camera-not-shown", "The camera's picture is no longer shown.") \
+	X(R_NO_CAMERA, "reply-no-camera", "No camera works in {room}: there is no picture to show.") \
 	X(R_CORRECTED, "reply-corrected", \
 	  "Correction of case {case} entered beside what it corrects. An addendum slip prints: put it in the notes.") \
 	X(R_WHY_ENTERED, "reply-why-entered", "Why step {n} of the search was not done is entered.") \

@@ -49,6 +49,8 @@
 	  "{card} was stored before the station started again, and may have been entered meanwhile: if it " \
 	  "was not, scan it now.") \
 	X(CARD_OF_NO_USE, "card-of-no-use", "This card has no use here.") \
+	X(CAMERA_BY_SCANNER, "camera-by-scanner", \
+	  "SHOW CAMERA acts where a scanner of its room reads it: scan it there.") \
 	X(CARD_ANSWERS_NOTHING, "card-answers-nothing", "Nothing is asked now that {card} would answer.") \
 	X(CARD_OF_OTHER_ROOM, "card-of-other-room", \
 	  "This is a card of {other_room}; this scanner works for {room}. Nothing was entered. In " \

@@ -61,6 +61,54 @@ await it('hands and feet stand as they are, the left at the left, in a language 
 	await page.close();
 });
 
+// A table with a pack on it and a code on the pack, as a small grey JPEG.
+const seenByCamera = (page) => page.evaluate(() => {
+	const c = Object.assign(document.createElement('canvas'), { width: 240, height: 135 }), g = c.getContext('2d');
+	g.fillStyle = '#777';
+	g.fillRect(0, 0, 240, 135);
+	g.fillStyle = '#eee';
+	g.fillRect(60, 30, 120, 80);
+	g.fillStyle = '#222';
+	for (let x = 84; x < 144; x += 4)
+		g.fillRect(x, 50, 2, 30);
+	return c.toDataURL('image/jpeg', 0.5).split(',')[1];
+});
+const cameraShown = (page, shown) => page.waitForFunction((is) => (document.getElementById('camera')?.hidden ?? true) !== is, shown);
+
+await it('what the camera sees stands on the station\'s own screen, over nothing, and goes with the last picture', async () => {
+	const page = await open(), other = await open(undefined, {}, '?room=1'), jpeg = await seenByCamera(page);
+	for (const [name, codes, words] of [['on', [[340, 360, 610, 600, true]], 'Read.'], ['idle', [[340, 360, 610, 600, false]], 'Hold it still.'], ['final', [], 'No code seen: nearer, flat.']]) {
+		await show(page, scenes[name] ?? scenes.on);
+		station.tell({ picture: { room: 1, jpeg, codes } });
+		await cameraShown(page, true);
+		await page.waitForTimeout(400);
+		await page.screenshot({ path: `${pictures}/camera-${name}.png` });
+		assert.equal(await text(page, 'seen-how'), words);
+		const at = await page.evaluate(() => Object.fromEntries(['camera', 'seen', 'now', 'sheet', 'notes'].map((i) => [i, document.getElementById(i).getBoundingClientRect()])));
+		assert.ok(at.seen.width > 200 && at.seen.height > 100, JSON.stringify(at.seen));
+		assert.ok(at.camera.top >= at.now.bottom - 1 && at.camera.right <= at.sheet.left + 1 && at.camera.bottom <= at.notes.top + 1 || !at.notes.height, JSON.stringify(at));
+		await later(page, 3000);
+		await cameraShown(page, false);
+		assert.equal(await page.evaluate(() => document.getElementById('seen').width), 0);
+	}
+	station.tell({ picture: { room: 1, jpeg, codes: [] } });
+	await cameraShown(page, true);
+	station.tell({ picture: { room: 1 } }); // the card once more
+	await cameraShown(page, false);
+	for (let passed = 0; passed < 24000; passed += 1500) { // a station that forgot to end it
+		station.tell({ picture: { room: 1, jpeg, codes: [] } });
+		await page.waitForTimeout(60);
+		passed < 18000 && await cameraShown(page, true);
+		await later(page, 1500);
+	}
+	assert.ok(await other.evaluate(() => !document.getElementById('camera')));
+	station.tell({ picture: { room: 1, jpeg: 'AAAA', codes: [] } }); // damaged
+	await page.waitForTimeout(100);
+	assert.deepEqual([page.faults, other.faults], [[], []]);
+	await page.close();
+	await other.close();
+});
+
 await it('minutes run on by themselves, by the time that passed and not by the wall clock', async () => {
 	const page = await open();
 	const v = structuredClone(scenes.on);

@@ -69,6 +69,48 @@ await it('the page and each file it names come whole, and together they are at m
 	assert.ok(bytes <= 100_000, `${bytes} bytes`);
 });
 
+await it('what a camera sees goes to a page of this machine that was opened with a ticket of that room, and to no other', async () => {
+	station.view(view({ room: { number: 98, name: 'Theatre 98', single: false } }));
+	const own = follow('?room=1', station.port, `Cookie: ${await cookieOf(1)}\r\n`), open = follow('?room=1');
+	const others = [follow('?room=98', station.port, `Cookie: ${await cookieOf(98)}\r\n`), follow('?room=98', station.port, `Cookie: ${await cookieOf(1)}\r\n`),
+		follow('?room=1', station.port, `Cookie: ${await cookieOf(0)}\r\n`), follow('?desk=1', station.port, `Cookie: ${await cookieOf(0)}\r\n`), open];
+	await sleep(300);
+	for (let n = 0; n < 5; n++) {
+		station.tell({ picture: { room: 1, jpeg: `AAAA${n}AAA`, codes: [[1, 2, 3, 4, true]] } });
+		await sleep(60);
+	}
+	station.tell({ picture: { room: 1 } });
+	await sleep(300);
+	assert.equal(own.text.match(/event: picture/g).length, 6);
+	assert.match(own.text, /data: {"codes":\[\[1,2,3,4,true\]\],"jpeg":"AAAA4AAA","room":1}/);
+	for (const f of others) {
+		assert.doesNotMatch(f.text, /picture|AAAA/);
+		assert.match(f.text, /event: hello/);
+	}
+	const late = follow('?room=1', station.port, `Cookie: ${await cookieOf(1)}\r\n`); // nothing was kept for it
+	await sleep(300);
+	assert.doesNotMatch(late.text, /picture|AAAA/);
+	assert.match(late.text, /Cache-Control: no-store/);
+	[own, late, ...others].forEach((f) => f.socket.destroy());
+});
+
+await it('a page that does not read gets no pictures that wait for it', async () => {
+	const slow = follow('?room=1', station.port, `Cookie: ${await cookieOf(1)}\r\n`), other = follow('?room=1'), jpeg = 'A'.repeat(3600);
+	await sleep(300);
+	slow.socket.pause();
+	const before = mem_kB();
+	for (let n = 0; n < 2000; n++) {
+		station.tell({ picture: { room: 1, jpeg, codes: [] } });
+		n % 100 || await sleep(20);
+	}
+	station.view(scenes.on);
+	for (let n = 0; n < 200 && (other.text.match(/event: view/g) ?? []).length < 2; n++) // all were taken, for this comes behind them
+		await sleep(50);
+	assert.ok(watched || mem_kB() - before < 3000, `${mem_kB() - before} kB more`);
+	assert.doesNotMatch(other.text, /picture/);
+	[slow, other].forEach((f) => f.socket.destroy());
+});
+
 await it('every answer forbids what is inline or foreign, and none but that to a ticket sets a cookie', async () => {
 	for (const path of ['/', '/board.css', '/board.js', '/desk', '/nothing', '/events?room=x']) {
 		const answer = await get(path);

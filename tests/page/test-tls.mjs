@@ -69,9 +69,9 @@ function ask(path, { who = 'client', method = 'GET', headers = {}, body = '', on
 		q.end(body);
 	});
 }
-function follow(query, on = station, who = 'client', localAddress = '127.0.0.1') {
+function follow(query, on = station, who = 'client', localAddress = '127.0.0.1', headers = '') {
 	const f = { text: '', closed: false };
-	f.socket = connectTls({ ...address(on), ...identity(who), localAddress }, () => f.socket.write(`GET /events${query} HTTP/1.1\r\nHost: localhost:${on.elsewhere}\r\n\r\n`));
+	f.socket = connectTls({ ...address(on), ...identity(who), localAddress }, () => f.socket.write(`GET /events${query} HTTP/1.1\r\nHost: localhost:${on.elsewhere}\r\n${headers}\r\n`));
 	f.socket.on('data', (d) => { f.text += d; });
 	f.socket.on('error', () => {});
 	f.socket.on('close', () => { f.closed = true; });
@@ -104,6 +104,20 @@ await it('without a certificate of its own no browser is told anything', async (
 	assert.equal(r.text, '');
 	const two = await ask('/', { who: null, maxVersion: 'TLSv1.2' });
 	assert.match(two.error, /HANDSHAKE_FAILURE|ECONNRESET|EPROTO/);
+});
+
+await it('what a camera sees never goes to a board elsewhere, whatever ticket it was opened with', async () => {
+	const s = await start(), ticket = await ask(new URL(s.ticket()).pathname, { on: s });
+	assert.equal(ticket.state, 303);
+	const elsewhere = follow('?room=1', s, 'client', '127.0.0.1', `Cookie: ${ticket.headers['set-cookie'][0].split(';')[0]}\r\n`);
+	await sleep(400);
+	s.tell({ picture: { room: 1, jpeg: 'AAAA', codes: [] } });
+	s.view(scenes.on);
+	await sleep(400);
+	assert.match(elsewhere.text, /event: view/);
+	assert.doesNotMatch(elsewhere.text, /picture|AAAA/);
+	elsewhere.socket.destroy();
+	assert.equal(await s.end(), 0, s.errors);
 });
 
 await it('a certificate of another authority, one whose time is over, not begun, or that is for servers is not admitted', async () => {

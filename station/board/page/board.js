@@ -1,4 +1,4 @@
-// The board of one room: what the station last said, drawn; and, when it says nothing, that it says nothing.
+// The board of one room: what the station last said; and, when it says nothing, that it says nothing.
 import { $, el, put, say } from './dom.js';
 import { drawClocks, running } from './clocks.js';
 import { drawFigure, limbsOf } from './figure.js';
@@ -17,7 +17,7 @@ import { turn } from './pages.js';
 import { speak } from './sentences.js';
 import { ago, hour, key, label, reply, t } from './words.js';
 
-// The reply to the last scan stands over the next step until it is old news; while it is fresh everything gives way to it.
+// The reply to the last scan stands over the next step until it is old; while fresh, everything gives way to it.
 const SAID_MS = { accepted: 90000, question: 300000, refused: 300000 };
 const FRESH_MS = 20000;
 const STANDS_MS = 90000; // an instruction that nobody has to follow now is written small from then on
@@ -233,6 +233,7 @@ const link = new Link(`/events${asked ? `?room=${encodeURIComponent(asked)}` : '
 		void hearLanguage(v);
 	},
 	status(s) { state.status = s; },
+	picture: (p) => import('./camera.js').then((c) => c.picture(p, state, draw)),
 	closed() { Object.assign(state, { view: null, status: null, typing: 'off' }); draw(); }, // what was seen before goes
 });
 setInterval(draw, 250);

@@ -1,4 +1,4 @@
-// Small helpers: elements, and text that changes only where it differs, so that a screen reader hears news once.
+// Elements, and text that changes only where it differs: a screen reader hears news once.
 export const $ = (id) => document.getElementById(id);
 
 // A name with a number, 'CIRC-2', is not parted between two lines, nor from the comma behind it.

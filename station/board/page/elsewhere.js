@@ -1,5 +1,5 @@
 // Reminders that nobody answers, in rooms other than this one: a band of its own that stands until something is scanned
-// there. It asks nothing here.
+// there.
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
 import { t } from './words.js';

@@ -1,5 +1,5 @@
-// Where the sheet would get too little room, what can wait gives way, least needed first. The reply to a fresh scan and the
-// next step never do: behind them everything else goes, the sheet last.
+// Where the sheet would get too little room, what can wait gives way, least needed first; the reply to a fresh scan and the
+// next step never do.
 import { $, deep } from './dom.js';
 
 // In this order; each stays gone for the ones after it.

@@ -1,5 +1,5 @@
-// Typing a code where the scanner is broken. What is typed is marked 'keyed' on the sheet and the slip. It needs a ticket:
-// without one the same key says how to get it.
+// Typing a code where the scanner is broken; it is marked 'keyed'. It needs a ticket: without one the same key says how to
+// get it.
 import { $, el, say } from './dom.js';
 import { judge } from './check.js';
 import { reply, t } from './words.js';
@@ -24,7 +24,6 @@ export function setUpKeyed(state) {
 	const form = el('form', { method: 'dialog' }), closed = el('form', { method: 'dialog' }), command = el('b', { class: 'whole' });
 	const head = (name) => [el('h2', { id: 'keyed-title' }, t(name)), key(t('close'), () => box.close(), 'close')];
 
-	// In the language that the room has now.
 	function word() {
 		const [before, after] = t('closed-how', { code: '\n' }).split('\n');
 		back.textContent = t('back');

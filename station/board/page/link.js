@@ -1,4 +1,4 @@
-// The line to the station. A heartbeat comes once a second; when it stays away the page must say so within 3 s.
+// A heartbeat comes once a second; when it stays away the page must say so within 3 s.
 const STALE_MS = 2500;
 const AGAIN_MS = 1500;
 
@@ -19,6 +19,7 @@ export class Link {
 		on('alive', () => { this.last = performance.now(); this.heard = true; this.handlers.alive(); });
 		on('hello', (h) => this.handlers.hello(h));
 		on('view', (m) => this.handlers.view(m.view, performance.now() - m.age_ms));
+		on('picture', this.handlers.picture);
 		on('status', (m) => this.handlers.status(m.status));
 		s.addEventListener('error', () => {
 			// The browser tries again by itself, unless the answer was a refusal.

@@ -282,7 +282,7 @@ static void every_card_and_digit_has_its_own_words(void **state)
 		for (int k = own_card_next(m); k; k = own_card_next(k))
 			assert_string_not_equal(own_card_name(m), own_card_name(k));
 	}
-	assert_int_equal(cards, 58);
+	assert_int_equal(cards, 59);
 	assert_string_equal(own_card_name(CARD_OFF), "OFF");
 	assert_string_equal(own_card_name(6), "");
 	assert_string_equal(own_card_use(6), "");

@@ -207,6 +207,51 @@ static void a_reader_that_has_gone_is_an_answer(void **state)
 	close(end[1]);
 }
 
+static void a_picture_arrives_with_the_places_of_its_codes(void **state)
+{
+	(void)state;
+	int end[2];
+	char line[WIRE_LINE_MAX];
+	assert_int_equal(pipe(end), 0);
+	struct wire w = {.fd = end[1]};
+	const struct wire_seen codes[] = {{100, 200, 300, 400, true}, {0, 0, 1000, 1000, false}};
+	assert_int_equal(wire_picture(&w, "\xff\xd8\xff", 3, codes, 2), 0);
+	ssize_t n = read(end[0], line, sizeof line);
+	assert_int_equal(wire_read_line(line, (size_t)n, &seen, &why), 0);
+	assert_int_equal(seen.kind, WIRE_PICTURE);
+	assert_string_equal(seen.data, "/9j/");
+	assert_int_equal(seen.n_seen, 2);
+	assert_true(seen.seen[0].left == 100 && seen.seen[0].top == 200 && seen.seen[0].right == 300);
+	assert_true(seen.seen[0].bottom == 400 && seen.seen[0].told && !seen.seen[1].told);
+	close(end[0]);
+	close(end[1]);
+}
+
+static void a_picture_without_its_form_is_refused(void **state)
+{
+	(void)state;
+	static const char *const wrong[] = {
+	    "{\"v\":1,\"picture\":{\"jpeg\":\"\",\"codes\":[]}}",
+	    "{\"v\":1,\"picture\":{\"jpeg\":\"abc\",\"codes\":[]}}",
+	    "{\"v\":1,\"picture\":{\"jpeg\":\"<b>=\",\"codes\":[]}}",
+	    "{\"v\":1,\"picture\":{\"jpeg\":\"a==b\",\"codes\":[]}}",
+	    "{\"v\":1,\"picture\":{\"jpeg\":\"abcd\"}}",
+	    "{\"v\":1,\"picture\":{\"jpeg\":\"abcd\",\"codes\":[[1,2,3,4]]}}",
+	    "{\"v\":1,\"picture\":{\"jpeg\":\"abcd\",\"codes\":[[1,2,3,4,5]]}}",
+	    "{\"v\":1,\"picture\":{\"jpeg\":\"abcd\",\"codes\":[[1,2,3,1001,true]]}}",
+	    "{\"v\":1,\"picture\":{\"jpeg\":\"abcd\",\"codes\":[[3,2,1,4,true]]}}",
+	    "{\"v\":1,\"picture\":{\"jpeg\":\"abcd\",\"codes\":[[1,2,3,4,true],[1,2,3,4,true],[1,2,3,4,true],"
+	    "[1,2,3,4,true],[1,2,3,4,true]]}}",
+	};
+	for (size_t i = 0; i < sizeof wrong / sizeof *wrong; i++)
+		assert_int_equal(read_text(wrong[i]), -EINVAL);
+	assert_int_equal(read_text("{\"v\":1,\"picture\":{\"jpeg\":\"abc=\",\"codes\":[[1,2,3,4,true]]}}"),
+	                 0);
+	assert_int_equal(
+	    read_text("{\"v\":1,\"hello\":{\"driver\":\"camera\",\"device\":\"\",\"pictures\":true}}"), 0);
+	assert_true(seen.pictures);
+}
+
 static void one_line_passes_on_and_two_in_one_do_not(void **state)
 {
 	(void)state;
@@ -228,6 +273,8 @@ int main(void)
 	    cmocka_unit_test(what_a_driver_does_not_know_yet_arrives_beside_its_sentence),
 	    cmocka_unit_test(a_code_too_long_for_a_line_is_a_fault_and_never_cut),
 	    cmocka_unit_test(a_reader_that_has_gone_is_an_answer),
+	    cmocka_unit_test(a_picture_arrives_with_the_places_of_its_codes),
+	    cmocka_unit_test(a_picture_without_its_form_is_refused),
 	    cmocka_unit_test(one_line_passes_on_and_two_in_one_do_not),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

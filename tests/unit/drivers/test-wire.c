@@ -240,8 +240,9 @@ static void a_picture_without_its_form_is_refused(void **state)
 	    "{\"v\":1,\"picture\":{\"jpeg\":\"abcd\",\"codes\":[[1,2,3,4,5]]}}",
 	    "{\"v\":1,\"picture\":{\"jpeg\":\"abcd\",\"codes\":[[1,2,3,1001,true]]}}",
 	    "{\"v\":1,\"picture\":{\"jpeg\":\"abcd\",\"codes\":[[3,2,1,4,true]]}}",
-	    "{\"v\":1,\"picture\":{\"jpeg\":\"abcd\",\"codes\":[[1,2,3,4,true],[1,2,3,4,true],[1,2,3,4,true],"
-	    "[1,2,3,4,true],[1,2,3,4,true]]}}",
+	    ("{\"v\":1,\"picture\":{\"jpeg\":\"abcd\",\"codes\":[[1,2,3,4,true],[1,2,3,4,true],[1,2,3,4,true]"
+	     ","
+	     "[1,2,3,4,true],[1,2,3,4,true]]}}"),
 	};
 	for (size_t i = 0; i < sizeof wrong / sizeof *wrong; i++)
 		assert_int_equal(read_text(wrong[i]), -EINVAL);

@@ -141,7 +141,7 @@ void own_code_shown(const char *text, char out[OWN_CODE_SHOWN_MAX]);
 	X(70, AWAKE_PATIENT, "AWAKE PATIENT", ROOM, 0, "quiet sounds and plain words; scanned again, the usual ones") \
 	X(71, SPARE_SCANNER, "SPARE SCANNER", ROOM, 0, "this scanner works here until a card of another room is scanned with it") \
 	X(72, THIS_ROOM, "THIS ROOM", ROOM, 0, "this scanner works here for a while") \
-	X(73, SHOW_CAMERA, "SHOW CAMERA", ROOM, 0, "the station's own screen shows for 20 s what this room's camera sees; scanned again, no longer") \
+	X(73, SHOW_CAMERA, "SHOW CAMERA", ROOM, 0, "the station's screen shows the camera's picture for 20 s; again ends it") \
 	X(80, LOOKED_PATIENT, "WHO LOOKED: PATIENT", LOOKED, 0, "alone: the patient looked at the bare digit as well") \
 	X(81, LOOKED_CARER, "WHO LOOKED: CARER", LOOKED, 0, "alone: a carer looked at the bare digit as well") \
 	X(82, LOOKED_COLLEAGUE, "WHO LOOKED: COLLEAGUE", LOOKED, 0, "alone: a colleague looked at the bare digit as well") \

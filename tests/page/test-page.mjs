@@ -307,15 +307,15 @@ await it('faults stay in sight while the other notes take turns', async () => {
 	await show(page, scenes['debts-faults']);
 	const seen = new Set(), first = new Set();
 	for (let i = 0; i < 4; i++) {
-		first.add(await page.evaluate(() => document.querySelector('.turn .note:not(.waits)')?.innerText));
-		seen.add(await page.evaluate(() => document.querySelector('.turn + .turn .note:not(.waits)')?.innerText));
+		first.add(await page.evaluate(() => document.querySelector('.turn .note:not(.later)')?.innerText));
+		seen.add(await page.evaluate(() => document.querySelector('.turn + .turn .note:not(.later)')?.innerText));
 		await later(page, TURN_MS);
 	}
 	assert.ok([...first].every((t) => /^(Scanner hall-1 of Theatre 1: it was unplugged|Clock gap)/.test(t)) && first.size === 2, [...first].join('|'));
 	assert.ok([...seen].every((t) => /not listed[^]*and 1 more/.test(t)), [...seen].join('|'));
 	await show(page, scenes['six-notes']);
 	for (let i = 0; i < 4; i++) {
-		seen.add(await page.evaluate(() => document.querySelector('.turn .note:not(.waits)')?.innerText));
+		seen.add(await page.evaluate(() => document.querySelector('.turn .note:not(.later)')?.innerText));
 		await later(page, TURN_MS);
 	}
 	assert.ok([/not listed/, /Case 37: incident/, /Case 36: incident number owed\.[^]*and 3 more/].every((words) => [...seen].some((t) => words.test(t))), [...seen].join('|'));

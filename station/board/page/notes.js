@@ -65,7 +65,7 @@ function inTurn(notes, last) {
 	const now = Math.floor(performance.now() / TURN_MS) % notes.length;
 	return notes.length ? [el('div', { class: 'turn' }, ...notes.map((n, i) => {
 		const p = node(n, ...(notes.length > 1 ? [el('span', { class: 'place' }, `${i + 1}/${notes.length}`)] : []), ...last.map((x) => x.cloneNode(true)));
-		p.classList.toggle('waits', i !== now);
+		p.classList.toggle('later', i !== now);
 		return p;
 	}))] : [];
 }

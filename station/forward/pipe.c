@@ -38,6 +38,16 @@ void pipe_wait(int fd, int ms)
 	poll(&(struct pollfd){.fd = fd, .events = POLLIN}, 1, ms);
 }
 
+json_t *pipe_value(const char *text)
+{
+	_cleanup_(buf_free) struct buf line = {0};
+	json_t *value = json_read(text, strlen(text), NULL);
+	if (value && json_write_canonical(value, &line) == 0)
+		return value;
+	json_decref(value);
+	return json_object();
+}
+
 int pipe_say(int fd, const char *key, json_t *value)
 {
 	_cleanup_(json_drop) json_t *o = json_pack("{s:i,s:o}", "v", 1, key, value);

@@ -19,6 +19,9 @@ int pipe_read(struct pipe_lines *p, int fd);
 const char *pipe_line(struct pipe_lines *p, size_t *size);
 /* Waits at most `ms` for something to read. */
 void pipe_wait(int fd, int ms);
+/* A text that somebody wrote, as a value that a line can hold; {} where it is none, or has a fraction in it, say: what takes it then
+ * says that it cannot, and nothing is lost without a word. */
+json_t *pipe_value(const char *text);
 /* Writes one line {"v":1,KEY:VALUE}; `value` is taken. 0 or negative errno. */
 int pipe_say(int fd, const char *key, json_t *value);
 

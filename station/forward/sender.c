@@ -450,25 +450,13 @@ static void look_slow(struct sender *s)
 
 /* --- the lists -------------------------------------------------------------------------------------- */
 
-/* A body that no line can hold, with a fraction in it say, goes as an empty one: the station says that it cannot take the entry,
- * and nothing is lost without a word. */
-static json_t *body_of(const struct store_entry *e)
-{
-	_cleanup_(buf_free) struct buf text = {0};
-	json_t *body = json_read(e->body, strlen(e->body), NULL);
-	if (body && json_write_canonical(body, &text) == 0)
-		return body;
-	json_decref(body);
-	return json_object();
-}
-
 static void pass_on(void *context, const struct store_entry *e)
 {
 	struct sender *s = context;
 	s->lists = e->version;
 	say(s, "list",
 	    json_pack("{s:I,s:s,s:s,s:o}", "version", (json_int_t)e->version, "origin", e->origin, "kind",
-	              e->kind, "body", body_of(e)));
+	              e->kind, "body", pipe_value(e->body)));
 }
 
 static void read_lists(struct sender *s)

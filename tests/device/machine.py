@@ -5,16 +5,16 @@ folder runs there as its only task and prints lines that begin with '@', which t
 packages of kind 'test'; the kernel comes by apt-get download into the build folder, once. Where something is absent
 the test says 'skipped: …' and ends with 77.
 """
-import json
 import os
 import queue
 import shutil
-import socket
 import subprocess
 import sys
 import threading
 import time
 import traceback
+
+import qmp
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 BIN, TESTS = (os.path.abspath(a) for a in sys.argv[1:3])
@@ -122,20 +122,10 @@ class Machine:
              "-virtfs", "local,path=/,mount_tag=host,security_model=none,readonly=on,multidevs=remap"],
             stdin=subprocess.DEVNULL, stdout=subprocess.PIPE, stderr=subprocess.STDOUT)
         threading.Thread(target=self.read, daemon=True).start()
-        self.qmp = self.connect(self.qmp_path).makefile("rw")
+        self.qmp = qmp.connect(self.qmp_path).makefile("rw")
         self.qmp.readline()
         self.order("qmp_capabilities")
-        self.line = self.connect(self.serial_path)
-
-    def connect(self, path):
-        for _ in range(200):
-            try:
-                s = socket.socket(socket.AF_UNIX)
-                s.connect(path)
-                return s
-            except OSError:
-                time.sleep(0.05)
-        raise OSError("qemu does not answer")
+        self.line = qmp.connect(self.serial_path)
 
     def read(self):
         for raw in self.process.stdout:
@@ -145,14 +135,7 @@ class Machine:
         self.lines.put(None)
 
     def order(self, name, **arguments):
-        self.qmp.write(json.dumps({"execute": name, "arguments": arguments}) + "\n")
-        self.qmp.flush()
-        while True:
-            answer = json.loads(self.qmp.readline())
-            if "return" in answer:
-                return
-            if "error" in answer:
-                raise RuntimeError(answer["error"])
+        return qmp.order(self.qmp, name, arguments)
 
     def wait(self, *parts, seconds=120):
         """The next line that holds all parts; None when it does not come."""

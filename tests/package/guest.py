@@ -9,7 +9,6 @@ BANDTALLY_ACCEL=kvm uses KVM, which inside another machine may start a guest tha
 import base64
 import glob
 import hashlib
-import json
 import os
 import shutil
 import socket
@@ -20,6 +19,9 @@ import threading
 import time
 
 HERE = os.path.dirname(os.path.abspath(__file__))
+sys.path.append(os.path.join(HERE, "..", "device"))
+import qmp  # noqa: E402
+
 SYSTEM = ("systemd-sysv udev dbus kmod iproute2 procps libpam-systemd linux-image-amd64 curl "
           "cups cups-client cups-ipp-utils cups-filters-core-drivers").split()
 NEEDED = "qemu-system-x86_64 mmdebstrap mke2fs busybox cpio modprobe unshare".split()
@@ -235,10 +237,10 @@ class Machine:
              "-chardev", "socket,id=line,path=%s/line,server=on,wait=off" % self.sockets, "-device", "isa-serial,chardev=line,index=1",
              "-device", "qemu-xhci,id=xhci", "-device", "virtio-rng-pci", "-device", "virtio-vga,xres=%s,yres=%s" % (width, height)],
             stdin=subprocess.DEVNULL, stdout=self.log, stderr=self.log)
-        self.qmp = self.connect("qmp").makefile("rw")
+        self.qmp = qmp.connect(self.sockets + "/qmp").makefile("rw")
         self.qmp.readline()
         self.order("qmp_capabilities")
-        self.line = self.connect("line")
+        self.line = qmp.connect(self.sockets + "/line")
         self.heard, self.number = b"", 0
 
     def __enter__(self):
@@ -247,26 +249,9 @@ class Machine:
     def __exit__(self, *_):
         self.cut()
 
-    def connect(self, name):
-        for _ in range(200):
-            try:
-                s = socket.socket(socket.AF_UNIX)
-                s.connect(self.sockets + "/" + name)
-                return s
-            except OSError:
-                time.sleep(0.05)
-        raise OSError("qemu does not answer: see " + self.console)
-
     def order(self, name, **arguments):
         """To QEMU itself."""
-        self.qmp.write(json.dumps({"execute": name, "arguments": arguments}) + "\n")
-        self.qmp.flush()
-        while True:
-            answer = json.loads(self.qmp.readline())
-            if "return" in answer:
-                return answer["return"]
-            if "error" in answer:
-                raise RuntimeError(answer["error"])
+        return qmp.order(self.qmp, name, arguments)
 
     def answer(self, number, seconds):
         until = time.monotonic() + seconds

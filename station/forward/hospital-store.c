@@ -273,8 +273,8 @@ int store_has_news(struct store *s, struct store_fault *f)
 	int any = 0;
 	if (!PQconsumeInput(s->c))
 		return store_fault_set(f, FORWARD_UNREACHABLE, -ECONNRESET, PQerrorMessage(s->c));
-	for (PGnotify *n; (n = PQnotifies(s->c)); any = 1)
-		PQfreemem(n);
+	for (PGnotify *n; (n = PQnotifies(s->c)); PQfreemem(n))
+		any |= strncmp(PQuser(s->c), n->extra, strlen(n->extra)) == 0;
 	return any;
 }
 

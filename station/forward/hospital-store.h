@@ -95,7 +95,7 @@ typedef void (*store_entry_fn)(void *context, const struct store_entry *e);
 int store_lists(struct store *s, int32_t number, int64_t after, store_entry_fn each, void *context,
                 int64_t *last, struct store_fault *f);
 int store_took(struct store *s, int32_t number, int64_t version, struct store_fault *f);
-/* 1 where the server said since the last call that there is something new in the lists; negative where it is gone. */
+/* 1 where the server said since the last call that there is something new in this station's lists; negative where it is gone. */
 int store_has_news(struct store *s, struct store_fault *f);
 
 /* --- from a store that is read: a hospital that forwards to its region --- */

@@ -882,3 +882,56 @@ END $$;
 INSERT INTO version VALUES (7);
 COMMIT;
 \endif
+
+------------------------------------------------------------------------------------------------------------------------
+-- 8: what a station costs that has nothing to say. It asks for its lists every eight seconds: that asked who it is once for each
+-- station that the store knows, so that a thousand of them kept both processors at work. And news of the lists wake those
+-- stations that they are for, and no longer all.
+SELECT NOT EXISTS (SELECT FROM bt.version WHERE step = 8) AS to_do \gset
+\if :to_do
+BEGIN;
+SET LOCAL ROLE bt_owner;
+SET LOCAL search_path = bt;
+
+-- What a notification of bt_list carries: how the names of the roles begin that it is for; '' is for all.
+-- add_station() names them; where somebody has named one otherwise, all of them are woken.
+CREATE FUNCTION whose_news(p_site text) RETURNS text
+LANGUAGE sql STABLE SET search_path = bt, pg_catalog, pg_temp AS $$
+  SELECT CASE WHEN bool_or(NOT starts_with(l.role, n.first)) THEN '' ELSE n.first END
+  FROM format('station-%s-', lower(p_site)) n(first)
+  LEFT JOIN login l ON l.site = p_site AND l.number IS NOT NULL GROUP BY n.first $$;
+CREATE OR REPLACE FUNCTION publish_as(p_site text, p_kind text, p_body text, p_origin text) RETURNS bigint
+LANGUAGE plpgsql SET search_path = bt, pg_catalog, pg_temp AS $$
+DECLARE v bigint;
+BEGIN
+  LOCK TABLE list IN SHARE ROW EXCLUSIVE MODE;
+  INSERT INTO list (site, kind, body, origin) VALUES (p_site, p_kind, p_body, p_origin) RETURNING version INTO v;
+  PERFORM pg_notify('bt_list', whose_news(p_site));
+  RETURN v;
+END $$;
+-- As before, but for who is told.
+DO $$ BEGIN
+  EXECUTE replace(pg_get_functiondef('note_used(int,int,bigint,bigint)'::regprocedure), $x$'bt_list', ''$x$, $x$'bt_list', whose_news(mine)$x$);
+  ASSERT pg_get_functiondef('note_used(int,int,bigint,bigint)'::regprocedure) LIKE '%whose_news%';
+END $$;
+
+-- As before, and who asks is looked up once.
+CREATE OR REPLACE FUNCTION common(p_number int, p_seq bigint[], p_hash bytea[]) RETURNS bigint
+LANGUAGE sql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+  WITH s AS MATERIALIZED (SELECT station_of(p_number) AS id)
+  SELECT coalesce(max(e.seq), 0) FROM s, unnest(p_seq, p_hash) u(seq, hash) JOIN event e ON e.seq = u.seq AND e.hash = u.hash
+  WHERE e.station = s.id AND e.incarnation IN (SELECT h.incarnation FROM head h WHERE h.station = s.id) $$;
+CREATE OR REPLACE FUNCTION lists(p_number int, p_after bigint, p_limit int)
+RETURNS TABLE (version bigint, origin text, kind text, body text, last bigint)
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = bt, pg_catalog, pg_temp AS $$
+#variable_conflict use_column
+DECLARE own int := station_of(p_number); mine text := (SELECT s.site FROM station s WHERE s.id = own); top bigint;
+BEGIN
+  top := coalesce((SELECT max(l.version) FROM list l WHERE l.site = mine), 0);
+  RETURN QUERY SELECT l.version, l.origin, l.kind, l.body, top FROM list l
+    WHERE l.site = mine AND l.version > p_after ORDER BY l.version LIMIT p_limit;
+  IF NOT FOUND THEN RETURN QUERY SELECT NULL::bigint, NULL::text, NULL::text, NULL::text, top; END IF;
+END $$;
+INSERT INTO version VALUES (8);
+COMMIT;
+\endif

@@ -67,6 +67,23 @@ def lines_and_staff(one, two):
     ok("and is no event", len(one.record()), before)
 
 
+def woken(one):
+    """Who is not concerned asks nothing. The poll behind it comes every eight seconds."""
+    def asked():
+        return server.sql("SELECT query_start FROM pg_stat_activity WHERE usename = 'station-bc-01' AND query ~ 'bt.(lists|took)'")
+
+    def news(site):
+        before = asked()
+        one.until("it has just asked", lambda: asked() not in ("", before))
+        time.sleep(2)
+        before = asked()
+        server.sql(f"SELECT bt.publish_as('{site}', 'withdraw', '{{\"number\":7}}', 'stores')")
+        time.sleep(1)
+        return asked() not in ("", before)
+    ok("news of another site wake no station of this one", news("BD"), False)
+    one.until("news of its own do", lambda: news("BC"))
+
+
 def twice(one, two):
     """While both were apart."""
     server.end()
@@ -125,6 +142,7 @@ try:
     recall(*stations)
     lines_and_staff(*stations)
     used(*stations)
+    woken(stations[0])
     twice(*stations)
     old_lists()
 finally:

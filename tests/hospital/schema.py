@@ -191,6 +191,16 @@ def numbered():
     ok("one of its own is", send(again, 1, 4, user="station-bc-06"), "ok|4")
 
 
+def asked_once(chain):
+    """Whoever asks is looked up once a call, and not once for each station that is known here: a thousand of them ask all day."""
+    here = ",".join(f"decode('{h}','hex')" for h in chain.hashes[:2])
+    for call in ("hello(1,1,20,0,'Room 1')", f"common(1,'{{1,2}}',ARRAY[{here}])", f"begin(1,1,0,{ZERO})", f"append(1,1,1,'{{x}}',ARRAY[{ZERO}])",
+                 f"lost(1,1,1,{ZERO})", "lists(1,0,500)", "took(1,0)"):
+        said = server.sql(f"BEGIN; SET LOCAL track_functions = 'pl'; SET LOCAL SESSION AUTHORIZATION '{S1}'; SELECT bt.{call};"
+                          "RESET SESSION AUTHORIZATION; SELECT 'calls', pg_stat_get_xact_function_calls('bt.station_of(int)'::regprocedure); ROLLBACK")
+        ok(f"who calls {call.split('(')[0]} is looked up once", said.splitlines()[-1], "calls|1")
+
+
 def steps():
     text = SCHEMA.read_text()
     before = server.sql("SELECT string_agg(step::text, ',' ORDER BY step) FROM bt.version")
@@ -212,6 +222,7 @@ try:
     region()
     at_once()
     numbered()
+    asked_once(made)
     steps()
 finally:
     server.leave()

@@ -1,5 +1,5 @@
 #!/bin/sh
-# In a fresh Debian: installs, uses, upgrades, takes back, removes and purges the station's package.
+# In a fresh Debian: installs, uses, upgrades, takes back, removes and purges the station's package, and the wall screen's.
 set -eu
 export DEBIAN_FRONTEND=noninteractive LC_ALL=C.UTF-8 PATH=/usr/sbin:/usr/bin:/sbin:/bin
 data=/var/lib/bandtally
@@ -115,6 +115,33 @@ holds 'an earlier version is refused with words' grep -q 'is earlier than the ve
 holds 'and the later one stays, whole' test "$(version)" = "$second"
 holds 'with its record' kept
 
+# The wall's screen.
+apt install /packages/stand-in.deb /packages/wall.deb || fail "the wall's package is not installed"
+holds "the wall's service is enabled" test -L /etc/systemd/system/multi-user.target.wants/bandtally-kiosk.service
+holds 'its user gets tickets and is heard, and reads no device' \
+	test "$(id -nG bandtally-kiosk | tr ' ' '\n' | sort | tr '\n' ' ')" = 'audio bandtally-count bandtally-kiosk '
+echo 'room = 2' >>/etc/bandtally/kiosk.ini
+cp /etc/bandtally/kiosk.ini /tmp/kiosk.ini
+begin
+scan "$(card 'NEW CASE')"
+! dpkg -i /packages/wall-second.deb >/tmp/apt 2>&1 || fail 'the board was taken from the wall in the middle of a case'
+holds 'while a case is open the board stays on the wall' grep -q '1 case is open' /tmp/apt
+! dpkg -r bandtally-kiosk >/tmp/apt 2>&1 || fail 'the board was removed from the wall in the middle of a case'
+holds 'and is not removed' grep -q '1 case is open' /tmp/apt
+scan "$(card CANCEL)"
+scan "$(card YES)"
+apt install /packages/wall-second.deb || fail "the wall's package is not upgraded"
+holds "upgraded, with the wall's room as it was set" cmp /tmp/kiosk.ini /etc/bandtally/kiosk.ini
+apt remove bandtally-kiosk || fail "the wall's package is not removed"
+holds 'removed, the wall is dark and the station goes on' sh -c "! test -e /usr/share/bandtally/kiosk/start && kill -0 $station"
+apt install /packages/wall-second.deb || fail "the wall's package is not installed again"
+holds 'installed again, with its settings' cmp /tmp/kiosk.ini /etc/bandtally/kiosk.ini
+apt purge bandtally-kiosk stand-in || fail "the wall's package is not purged"
+holds "a purge takes its settings and its user, and nothing of the station's" \
+	sh -c '! test -e /etc/bandtally/kiosk.ini && ! id bandtally-kiosk && test -e /etc/bandtally/station.ini && bandtally status'
+end
+keep
+
 apt remove bandtally || fail 'not removed'
 holds 'removed, and record, key and settings stay' sh -c "! command -v bandtallyd && cmp /tmp/station.ini /etc/bandtally/station.ini"
 holds 'as they were' kept
@@ -129,7 +156,7 @@ holds 'nothing else is left' test -z "$(find / -xdev -name '*bandtally*' ! -path
 apt install /packages/second.deb || fail 'not installed after a purge'
 cp /tmp/station.ini /etc/bandtally/
 begin
-holds 'the record goes on after a purge' sh -c 'bandtally status | grep -q "last case 2"'
+holds 'the record goes on after a purge' sh -c 'bandtally status | grep -q "last case 3"'
 holds 'and is whole' bandtally audit verify
 end
 touch $data/remove-the-record

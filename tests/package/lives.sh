@@ -30,6 +30,14 @@ cp "$1"/bandtally_*.deb "$root/debian/packages/first.deb"
 sh "$here/second.sh" "$1"/bandtally_*.deb "$root/debian/packages/second.deb"
 cp "$here/inside.sh" "$root/debian/packages/"
 cp "$here/../../labels/samples/badges.json" "$root/debian/packages/sample.json"
+kiosk=$(echo "$1"/bandtally-kiosk_*.deb)
+cp "$kiosk" "$root/debian/packages/wall.deb"
+sh "$here/second.sh" "$kiosk" "$root/debian/packages/wall-second.deb"
+# A browser and X are half a gigabyte, and not what is tried: one empty package stands in for all that the wall's needs.
+mkdir -p "$root/empty/DEBIAN"
+printf 'Package: stand-in\nVersion: 1\nArchitecture: all\nMaintainer: nobody <nobody@example.org>\nDescription: stands in\nProvides: %s\n' \
+	"$(dpkg-deb -f "$kiosk" Depends | tr ',' '\n' | grep -v '[|(]' | paste -sd ,)" >"$root/empty/DEBIAN/control"
+dpkg-deb -b "$root/empty" "$root/debian/packages/stand-in.deb" >/dev/null
 took 'a second version'
 # With processes, mounts and a name of its own: what it leaves running ends with it.
 unshare --mount --pid --fork --kill-child --uts --ipc sh -c '

@@ -4,6 +4,9 @@
 #include <stdbool.h>
 #include <string.h>
 
+/* Some editors put it before the first line; who reads settings passes it over. */
+static const char BYTE_ORDER_MARK[] = "\xef\xbb\xbf";
+
 struct line {
 	const char *at;
 	size_t size; /* without its end */
@@ -19,6 +22,8 @@ static bool next_line(const struct buf *text, size_t *at, struct line *l)
 {
 	if (*at >= text->size)
 		return false;
+	if (*at == 0 && strncmp(text->data, BYTE_ORDER_MARK, strlen(BYTE_ORDER_MARK)) == 0)
+		*at = strlen(BYTE_ORDER_MARK);
 	const char *end = memchr(text->data + *at, '\n', text->size - *at);
 	l->at = text->data + *at;
 	l->size = end ? (size_t)(end - l->at) : text->size - *at;

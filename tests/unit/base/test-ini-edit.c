@@ -26,6 +26,7 @@ static void a_value_that_is_there_is_replaced_in_its_section_alone(void **state)
 	becomes("[room 1]\nnames = b\n", "room 1", "name", "[room 1]\nnames = b\nname = new\n");
 	becomes("[room 11]\nname = b\n[room 1]\n", "room 1", "name",
 	        "[room 11]\nname = b\n[room 1]\nname = new\n");
+	becomes("\xef\xbb\xbf[room 1]\nname = b\n", "room 1", "name", "\xef\xbb\xbf[room 1]\nname = new\n");
 }
 
 static void a_new_one_stands_below_the_line_that_shows_it_or_the_last_value(void **state)

@@ -1,5 +1,6 @@
 #include "base/ini-edit.h"
 
+#include <ctype.h>
 #include <errno.h>
 #include <stdbool.h>
 #include <string.h>
@@ -44,15 +45,15 @@ static bool is_kin(const struct line *l, const char *section)
 	return l->at[0] == '[' && section[n] && l->size > n + 1 && strncmp(l->at + 1, section, n + 1) == 0;
 }
 
-/* "name =", or with `mark` "#name =" */
+/* "name =" or "name:", or with `mark` "#name =" */
 static bool is_value(const struct line *l, const char *mark, const char *name)
 {
 	size_t m = strlen(mark), n = strlen(name), at = m + n;
 	if (l->size <= at || strncmp(l->at, mark, m) != 0 || strncmp(l->at + m, name, n) != 0)
 		return false;
-	while (at < l->size && (l->at[at] == ' ' || l->at[at] == '\t'))
+	while (at < l->size && isspace((unsigned char)l->at[at]))
 		at++;
-	return at < l->size && l->at[at] == '=';
+	return at < l->size && (l->at[at] == '=' || l->at[at] == ':');
 }
 
 static bool is_setting(const struct line *l)

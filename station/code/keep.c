@@ -15,9 +15,8 @@ static bool in_list(const char *const *list, const char *ai)
 
 bool code_keep(const char *ai)
 {
-	static const char *const kept[] = {"01",   "03",   "10",   "11",  "17",  "20",   "21",
-	                                   "22",   "30",   "240",  "241", "250", "7003", "8003",
-	                                   "8004", "8006", "8017", "91",  NULL};
+	static const char *const kept[] = {"01",  "03",  "10",  "11",   "17",   "20",   "21",   "22",   "30",
+	                                   "240", "241", "250", "7003", "8003", "8004", "8006", "8017", NULL};
 	return in_list(kept, ai);
 }
 

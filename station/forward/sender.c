@@ -245,7 +245,7 @@ static int find_common(struct sender *s, int64_t *seq, char hash[LINE_HASH + 1],
 		int64_t span = high - low, found = 0;
 		int count = (int)(span < HASHES_MAX ? span : HASHES_MAX);
 		for (int i = 0; i < count; i++)
-			seqs[i] = low + span * (i + 1) / count;
+			seqs[i] = low + span / count * (i + 1) + span % count * (i + 1) / count;
 		n = hashes_of(s, seqs, hashes, &count);
 		if (n < 0)
 			snprintf(f->why, sizeof f->why, "the station does not say the hashes of its events");

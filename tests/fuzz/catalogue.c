@@ -44,7 +44,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
 		const struct line *l = &lines[i];
 		must(l->key[0] && memchr(l->key, 0, sizeof l->key) && memchr(l->name, 0, sizeof l->name),
 		     "a text of a line");
-		must(l->per_pack >= 1 && l->role >= ROLE_TOURNIQUET && l->role <= ROLE_REFUSED,
+		must(l->per_pack >= 1 && role_from_name(role_name(l->role)) == (int)l->role,
 		     "a number of a line");
 		must(l->role != ROLE_TOURNIQUET || (l->marked && l->visible),
 		     "an unmarked tourniquet was taken");

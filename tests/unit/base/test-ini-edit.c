@@ -23,6 +23,8 @@ static void a_value_that_is_there_is_replaced_in_its_section_alone(void **state)
 	becomes("[site]\nname = a\n[room 1]\n# what\nname = b\n", "room 1", "name",
 	        "[site]\nname = a\n[room 1]\n# what\nname = new\n");
 	becomes("[room 1]\nname=b", "room 1", "name", "[room 1]\nname = new\n");
+	becomes("[room 1]\nname: b\nx = 1\n", "room 1", "name", "[room 1]\nname = new\nx = 1\n");
+	becomes("[room 1]\nname \r= b\n", "room 1", "name", "[room 1]\nname = new\n");
 	becomes("[room 1]\nnames = b\n", "room 1", "name", "[room 1]\nnames = b\nname = new\n");
 	becomes("[room 11]\nname = b\n[room 1]\n", "room 1", "name",
 	        "[room 11]\nname = b\n[room 1]\nname = new\n");

@@ -5,6 +5,7 @@
 #include <string.h>
 #include <unistd.h>
 
+#include "base/file.h"
 #include "labels/printer-answer.h"
 #include "labels/send.h"
 
@@ -68,10 +69,11 @@ static int write_all(int fd, const char *data, size_t size)
 		data += n;
 		size -= (size_t)n;
 	}
-	return fsync(fd) < 0 && errno != EINVAL && errno != EROFS ? -errno : 0;
+	int n = file_force(fd);
+	return n == -EINVAL ? 0 : n; /* a file system that cannot be asked to */
 }
 
-/* Pipes and devices are written as they are; a file appears under its name only when it is whole. */
+/* It appears under its name only when it is whole. */
 static int write_file(const char *path, const struct buf *pdf)
 {
 	char part[4096];

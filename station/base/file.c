@@ -6,9 +6,24 @@
 #include <stdio.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <sys/statvfs.h>
 #include <unistd.h>
 
 #define READ_MAX (1u << 20)
+
+int file_can_be_written(int fd)
+{
+	struct statvfs fs;
+	if (fstatvfs(fd, &fs) < 0)
+		return -errno;
+	return fs.f_flag & ST_RDONLY ? -EROFS : 0;
+}
+
+/* Looked at behind the sync: what was read-only before it, or became so meanwhile, is then found. */
+int file_force(int fd)
+{
+	return fsync(fd) < 0 ? -errno : file_can_be_written(fd);
+}
 
 int file_sync_folder(const char *path)
 {
@@ -18,7 +33,7 @@ int file_sync_folder(const char *path)
 	int fd = open(folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
 	if (fd < 0)
 		return -errno;
-	int n = fsync(fd) < 0 ? -errno : 0;
+	int n = file_force(fd);
 	close(fd);
 	return n;
 }
@@ -33,8 +48,8 @@ static int write_new(const char *path, mode_t mode, const void *bytes, size_t si
 		ssize_t written = write(fd, bytes, size);
 		n = written < 0 ? -errno : written != (ssize_t)size ? -ENOSPC : 0;
 	}
-	if (n == 0 && durable && fsync(fd) < 0)
-		n = -errno;
+	if (n == 0 && durable)
+		n = file_force(fd);
 	close(fd);
 	return n;
 }

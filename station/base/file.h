@@ -17,6 +17,14 @@ int file_replace_soon(const char *path, mode_t mode, const void *bytes, size_t s
 /* Appends what is in it. 0 or negative errno; a file of more than a megabyte is -EFBIG. */
 int file_read(const char *path, struct buf *out);
 
+/* Whether the file system that the file lies on can be written: 0, -EROFS where it cannot, or another negative errno where nobody
+ * knows. */
+int file_can_be_written(int fd);
+
+/* Forces what was written to the disk. 0 or negative errno; -EROFS where the file system was made read-only under the file, to
+ * which Linux answers as if everything were there (ext4: fsync() gives 0 after a forced remount, SysRq u). */
+int file_force(int fd);
+
 /* Forces the folder that `path` lies in to the disk, and so its name there. 0 or negative errno. */
 int file_sync_folder(const char *path);
 

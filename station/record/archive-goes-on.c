@@ -6,6 +6,7 @@
 #include <string.h>
 #include <unistd.h>
 
+#include "base/file.h"
 #include "record/archive-parts.h"
 #include "record/backup-parts.h"
 #include "record/store-internal.h"
@@ -119,8 +120,8 @@ int archive_goes_on(const char *path, const char *folder, const char *file, cons
 	int n = fd < 0 ? fd : backup_give_to_owner(fd, path, folder, e);
 	if (n == 0)
 		n = make_goes_on(path, file, a, gone, of->events - 1, e);
-	if (n == 0 && fsync(fd) < 0)
-		n = error_set(e, -errno, "cannot write %s: %s: check the disk", path, strerror(errno));
+	if (n == 0 && (n = file_force(fd)) < 0)
+		n = error_set(e, n, "cannot write %s: %s: check the disk", path, strerror(-n));
 	if (fd >= 0)
 		close(fd);
 	if (n == 0)

@@ -9,6 +9,7 @@
 #include <time.h>
 #include <unistd.h>
 
+#include "base/file.h"
 #include "record/backup-parts.h"
 #include "record/event-json.h"
 #include "record/store-internal.h"
@@ -104,7 +105,7 @@ static void folder_of(const char *path, char out[PATH_MAX])
 static int sync_folder(const char *folder)
 {
 	int fd = open(folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-	int n = fd < 0 || fsync(fd) < 0 ? -errno : 0;
+	int n = fd < 0 ? -errno : file_force(fd);
 	if (fd >= 0)
 		close(fd);
 	return n;
@@ -156,8 +157,8 @@ int backup_copy_whole(struct record *from, const char *path, int fd, struct back
 	struct chain last;
 	int64_t events = record_last(from, &last);
 	int n = copy_pages(from, path, e);
-	if (n == 0 && fsync(fd) < 0)
-		n = error_set(e, -errno, "cannot write %s: %s: check the disk", path, strerror(errno));
+	if (n == 0 && (n = file_force(fd)) < 0)
+		n = error_set(e, n, "cannot write %s: %s: check the disk", path, strerror(-n));
 	if (n == 0)
 		n = backup_check(path, out, e);
 	if (n == 0 && (out->events != events || memcmp(&out->chain, &last, sizeof last) != 0))

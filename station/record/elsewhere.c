@@ -9,6 +9,7 @@
 #include <unistd.h>
 
 #include "base/log.h"
+#include "record/disk.h"
 #include "record/store.h"
 
 struct elsewhere {
@@ -45,8 +46,8 @@ static int try_open(struct elsewhere **out, const char *file)
 	struct elsewhere *w = calloc(1, sizeof *w);
 	if (!w)
 		return SQLITE_NOMEM;
-	int code = sqlite3_open_v2(file, &w->db,
-	                           SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_NOMUTEX, NULL);
+	int code = sqlite3_open_v2(
+	    file, &w->db, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_NOMUTEX, disk_vfs());
 	if (code == SQLITE_OK)
 		code = prepare(w);
 	if (code == SQLITE_OK)

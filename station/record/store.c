@@ -11,6 +11,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "record/disk.h"
 #include "record/event-json.h"
 #include "record/event-text.h"
 #include "record/store-internal.h"
@@ -59,6 +60,12 @@ static void leave_as_it_is(struct record *r)
 /* What SQLite says, as an errno and a sentence. */
 int store_fault(struct record *r, int code, const char *doing, struct error *e)
 {
+	if (code == DISK_IS_READ_ONLY)
+		return error_set(
+		    e, -EROFS,
+		    "cannot %s: its disk was made read-only, and keeps nothing any more: restart the "
+		    "machine, and have the disk checked",
+		    doing);
 	switch (code & 0xff) {
 	case SQLITE_FULL:
 		return error_set(e, -ENOSPC, "cannot %s: the disk is full: free some space", doing);
@@ -289,7 +296,7 @@ static int lock_folder(struct record *r, const char *folder, struct error *e)
 
 int store_open_db(struct record *r, const char *file, int flags, struct error *e)
 {
-	int code = sqlite3_open_v2(file, &r->db, flags | SQLITE_OPEN_NOMUTEX, NULL); /* one thread */
+	int code = sqlite3_open_v2(file, &r->db, flags | SQLITE_OPEN_NOMUTEX, disk_vfs()); /* one thread */
 	if (code != SQLITE_OK)
 		return store_fault(r, code, "open the record", e);
 	sqlite3_extended_result_codes(r->db, 1);

@@ -186,7 +186,9 @@ static int take_over(const struct making *m, const char *folder, int32_t month)
 	snprintf(to, sizeof to, "%.3900s/slips-%04d-%02d-of-%.*s.pdf", folder, (int)(month / 100),
 	         (int)(month % 100), (int)strcspn(m->name, "."), m->name);
 	int fd = open(from, O_RDWR | O_CLOEXEC);
-	int n = fd < 0 || fchmod(fd, 0640) < 0 || fsync(fd) < 0 || rename(from, to) < 0 ? -errno : 0;
+	int n = fd < 0 || fchmod(fd, 0640) < 0 ? -errno : file_force(fd);
+	if (n == 0 && rename(from, to) < 0)
+		n = -errno;
 	if (fd >= 0)
 		close(fd);
 	return n;

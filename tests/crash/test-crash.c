@@ -1,5 +1,5 @@
 /* What the station acknowledged is on disk (rule 12): the machine dies at every write and every sync of a
- * case, the disk is full or fails at every write and sync, and afterwards every scan that was answered is in
+ * case, the disk is full, fails or is made read-only at every write and sync, and afterwards every scan that was answered is in
  * the record, the chain holds, and the sheet is what the record says. A disk that lies is found out: else
  * this would prove nothing.
  */
@@ -401,7 +401,8 @@ static void nothing_is_lost_on_a_disk_that_fails_for_a_while(void **state)
 		const char *name;
 	} faults[] = {{SQLITE_FULL, "full"},
 	              {SQLITE_IOERR_WRITE, "failing writes"},
-	              {SQLITE_IOERR_FSYNC, "failing syncs"}};
+	              {SQLITE_IOERR_FSYNC, "failing syncs"},
+	              {SQLITE_READONLY, "a forced read-only mount"}};
 	struct error e = {0};
 	char when[100];
 	(void)state;
@@ -434,6 +435,31 @@ static void nothing_is_lost_on_a_disk_that_fails_for_a_while(void **state)
 	}
 }
 
+/* Made read-only by force at each point, and never written again before the machine dies. */
+static void what_a_read_only_disk_never_had_is_not_answered(void **state)
+{
+	char when[100];
+	int64_t tried = 0, points = points_of(NULL);
+	(void)state;
+	for (int death = DEATH_KILLED; death <= DEATH_POWER; death++)
+		for (int64_t at = 1; at <= points; at += EVERY) {
+			begin(NULL);
+			crash.fail_from = at;
+			crash.fail_to = INT64_MAX;
+			crash.fail_code = SQLITE_READONLY;
+			whole_story(1);
+			crash_after((enum death)death);
+			snprintf(when, sizeof when, "read-only at point %lld, death %d", (long long)at,
+			         death);
+			int lost = answers_lost();
+			if (lost)
+				fail_msg("%s: %d of %d answers lost", when, lost, n_answers);
+			the_station_stands(when);
+			tried++;
+		}
+	print_message("a disk that was made read-only for good: %d deaths\n", (int)tried);
+}
+
 static int make_folder(void **state)
 {
 	(void)state;
@@ -456,6 +482,7 @@ int main(void)
 	    cmocka_unit_test(nothing_is_lost_while_the_log_is_written_back),
 	    cmocka_unit_test(a_disk_that_lies_is_found_out),
 	    cmocka_unit_test(nothing_is_lost_on_a_disk_that_fails_for_a_while),
+	    cmocka_unit_test(what_a_read_only_disk_never_had_is_not_answered),
 	};
 	return cmocka_run_group_tests(tests, make_folder, remove_folder);
 }

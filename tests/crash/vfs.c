@@ -4,6 +4,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/statvfs.h>
 #include <unistd.h>
 
 #define IMAGES_MAX 8
@@ -49,6 +50,29 @@ static uint32_t any(uint32_t below)
 	return (uint32_t)(crash.random >> 11) % below;
 }
 
+static int planned(void)
+{
+	return crash.points >= crash.fail_from && crash.points < crash.fail_to;
+}
+
+static int is_read_only(void)
+{
+	return crash.fail_code == SQLITE_READONLY && planned();
+}
+
+int __real_fstatvfs(int fd, struct statvfs *fs);
+int __wrap_fstatvfs(int fd, struct statvfs *fs);
+
+int __wrap_fstatvfs(int fd, struct statvfs *fs)
+{
+	int n = __real_fstatvfs(fd, fs);
+	if (n == 0 && is_read_only()) {
+		fs->f_flag |= ST_RDONLY;
+		crash.points++; /* else nothing that is left alone ever ends it */
+	}
+	return n;
+}
+
 /* SQLITE_OK where this point passes. Syncs fail where it is syncs that shall fail, everything else otherwise.
  */
 static int point(int is_sync)
@@ -60,8 +84,9 @@ static int point(int is_sync)
 		crash.dead = 1;
 		return SQLITE_IOERR;
 	}
-	int planned = crash.points >= crash.fail_from && crash.points < crash.fail_to;
-	return planned && is_sync == (crash.fail_code == SQLITE_IOERR_FSYNC) ? crash.fail_code : SQLITE_OK;
+	if (!planned() || crash.fail_code == SQLITE_READONLY)
+		return SQLITE_OK;
+	return is_sync == (crash.fail_code == SQLITE_IOERR_FSYNC) ? crash.fail_code : SQLITE_OK;
 }
 
 /* --- images ------------------------------------------------------------------------------------- */
@@ -215,7 +240,7 @@ static int f_sync(sqlite3_file *f, int flags)
 {
 	(void)flags; /* the disk under us is not asked: the images are what survives */
 	int code = point(1);
-	if (code == SQLITE_OK && IMAGE(f) && !crash.lies)
+	if (code == SQLITE_OK && IMAGE(f) && !crash.lies && !is_read_only())
 		apply(IMAGE(f), 0);
 	return code;
 }

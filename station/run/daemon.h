@@ -87,6 +87,11 @@ struct daemon {
 		int sent;        /* the printer's program has it */
 		int over;        /* that gave it up: not handed over again */
 		enum saying why; /* it does not come, SAY_NONE nothing is known to be wrong */
+		struct {
+			int is; /* what the printer's program said last could not be kept: it is said again */
+			enum slip_state state;
+			int64_t cups;
+		} unkept;
 	} outbox[UNSEEN_MAX];
 	struct label_job {
 		int64_t first, last; /* of a printing of a bench; 0 free */

@@ -112,7 +112,8 @@ static struct outbox_entry *next_waiting(struct daemon *d, int32_t after)
 	struct outbox_entry *next = NULL;
 	for (int i = 0; i < UNSEEN_MAX; i++) {
 		struct outbox_entry *x = &d->outbox[i];
-		if (x->slip > after && !x->sent && !x->over && (!next || x->slip < next->slip))
+		if (x->slip > after && !x->sent && !x->over && !x->unkept.is &&
+		    (!next || x->slip < next->slip))
 			next = x;
 	}
 	return next;
@@ -168,21 +169,6 @@ static int is_on_its_way(const struct slip *s)
 	return s->state == SLIP_QUEUED || s->state == SLIP_SENT || s->state == SLIP_WAITING;
 }
 
-/* Downwards, a few at a time, and no further while there is no place. */
-void outbox_look(struct daemon *d)
-{
-	struct slip s;
-	for (int i = 0; i < LOOK_MAX && d->outbox_next > 0 && place(d); i++) {
-		int n = entry_of(d, d->outbox_next) ? 0 : unseen(d, d->outbox_next, &s);
-		if (n < 0)
-			break; /* the same one is asked about again */
-		if (n && is_on_its_way(&s))
-			put_in(d, &s);
-		d->outbox_next--;
-	}
-	hand_over(d);
-}
-
 static int state_from_name(const char *name)
 {
 	static const struct {
@@ -218,6 +204,7 @@ static void take_state(struct daemon *d, int32_t slip, enum slip_state state, en
 	struct outbox_entry *x = entry_of(d, slip);
 	if (!x)
 		return;
+	x->unkept.is = 0;
 	x->over = state == SLIP_FAILED;
 	x->sent &= !x->over;
 	if (state == SLIP_WRITTEN || state == SLIP_DONE)
@@ -239,8 +226,7 @@ static void log_word(const struct slip *s, enum slip_state state, const char *sa
 		log_line("printing: slip %d, copy %d: %s", (int)s->number, (int)s->copy, words);
 }
 
-static void take_word(struct daemon *d, const struct slip *s, enum slip_state state, int64_t cups,
-                      const char *text, enum saying why)
+static int keep_word(struct daemon *d, const struct slip *s, enum slip_state state, int64_t cups)
 {
 	struct event e = {.kind = EV_SLIP_STATE,
 	                  .case_no = s->case_no,
@@ -251,14 +237,70 @@ static void take_word(struct daemon *d, const struct slip *s, enum slip_state st
 	                  .ref = cups};
 	if (state == SLIP_WRITTEN) /* where it lies: not the folder, for folders are moved */
 		file_name(s->number, s->copy, e.text);
-	take_state(d, s->number, state, why);
-	if (s->state != state || s->job != e.ref) {
-		log_word(s, state, text);
-		core_store(&d->core, &e, 1, NULL);
+	return core_store(&d->core, &e, 1, NULL);
+}
+
+/* Of a paper that came the record would else say for ever that it is on its way. */
+static void hold_word(struct daemon *d, int32_t slip, enum slip_state state, int64_t cups, enum saying why)
+{
+	struct outbox_entry *x = entry_of(d, slip);
+	if (!x)
+		return;
+	x->unkept.is = 1;
+	x->unkept.state = state;
+	x->unkept.cups = cups;
+	set_why(d, slip, why);
+}
+
+static void take_word(struct daemon *d, const struct slip *s, enum slip_state state, int64_t cups,
+                      const char *text, enum saying why)
+{
+	int n = 0;
+	if (s->state != state || s->job != cups) {
+		if (text) /* else it is said again */
+			log_word(s, state, text);
+		n = keep_word(d, s, state, cups);
 	}
+	if (n < 0)
+		hold_word(d, s->number, state, cups, why);
+	else
+		take_state(d, s->number, state, why);
 	if (state == SLIP_WRITTEN || state == SLIP_DONE || state == SLIP_FAILED)
 		hand_over(d); /* there is room for another */
 	board_show(d);
+}
+
+/* As soon as the record keeps anything again. */
+static void say_again(struct daemon *d)
+{
+	struct slip s;
+	for (int i = 0; i < UNSEEN_MAX && !d->core.doubt.storage[0]; i++) {
+		struct outbox_entry *x = &d->outbox[i];
+		int n = x->unkept.is ? unseen(d, x->slip, &s) : -ENOENT;
+		if (n < 0)
+			continue;
+		x->unkept.is = 0;
+		if (n == 1)
+			take_word(d, &s, x->unkept.state, x->unkept.cups, NULL, x->why);
+		else
+			*x = (struct outbox_entry){0};
+	}
+}
+
+/* Downwards, a few at a time, and no further while there is no place. */
+void outbox_look(struct daemon *d)
+{
+	struct slip s;
+	for (int i = 0; i < LOOK_MAX && d->outbox_next > 0 && place(d); i++) {
+		int n = entry_of(d, d->outbox_next) ? 0 : unseen(d, d->outbox_next, &s);
+		if (n < 0)
+			break; /* the same one is asked about again */
+		if (n && is_on_its_way(&s))
+			put_in(d, &s);
+		d->outbox_next--;
+	}
+	say_again(d);
+	hand_over(d);
 }
 
 static void take_written(struct daemon *d, const struct slip *s, const char *text)

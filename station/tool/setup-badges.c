@@ -80,40 +80,6 @@ int setup_badges(struct setup *s)
 	return setup_settle(&s->files, "badges", &e) < 0 ? client_fail(&e) : EXIT_OK;
 }
 
-/* Whether the station that answers has the letters that were written: they stand on the badges. */
-static bool is_renewed(const struct setup *s)
-{
-	char letters[8];
-	struct error e;
-	_cleanup_(json_drop) json_t *status = label_status(&e);
-	setup_value(&s->files, "site", "letters", letters, sizeof letters);
-	return status && strcmp(json_text(status, "site"), letters) == 0;
-}
-
-static int wait_for_station(const struct setup *s)
-{
-	char line[16];
-	while (!is_renewed(s)) {
-		if (!s->asks) {
-			fputs("bandtally: the settings are written; for the badges the station must run with "
-			      "them: "
-			      "start it, and give --badges again\n",
-			      stderr);
-			return EXIT_FAILED;
-		}
-		if (ask_line("For the badges the station must run with these settings: start it, then press "
-		             "Enter",
-		             "", line, sizeof line) == -ECANCELED) {
-			fputs("bandtally: stopped: the settings are written, the badges are not made: "
-			      "'bandtally "
-			      "setup' asks for them again\n",
-			      stderr);
-			return EXIT_FAILED;
-		}
-	}
-	return EXIT_OK;
-}
-
 static bool has_badge(const json_t *staff, const char *name)
 {
 	size_t i;
@@ -164,7 +130,7 @@ int setup_make_badges(struct setup *s)
 	struct error e = {0};
 	if (!setup_wants_badges(s))
 		return EXIT_OK;
-	int n = wait_for_station(s);
+	int n = setup_wait_for_station(s, "the badges", "badges");
 	if (n != EXIT_OK)
 		return n;
 	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "list-staff"), &e);

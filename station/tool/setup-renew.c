@@ -1,10 +1,12 @@
 /* setup: the station with the settings that were written. */
+#include <errno.h>
 #include <stdio.h>
 #include <string.h>
 #include <time.h>
 
 #include "tool/client.h"
 #include "tool/label.h"
+#include "tool/setup-ask.h"
 #include "tool/setup-run.h"
 #include "tool/setup.h"
 
@@ -68,5 +70,38 @@ int setup_renew(const struct setup *s)
 	else
 		printf("It counts from the station's next start: %sbandtallyd --data %s\n",
 		       runs ? "end it, and then " : "", client_folder);
+	return EXIT_OK;
+}
+
+/* Whether the station that answers has the letters that were written: they stand on badges and sheets. */
+static bool is_renewed(const struct setup *s)
+{
+	char letters[8];
+	struct error e;
+	_cleanup_(json_drop) json_t *status = label_status(&e);
+	setup_value(&s->files, "site", "letters", letters, sizeof letters);
+	return status && strcmp(json_text(status, "site"), letters) == 0;
+}
+
+int setup_wait_for_station(const struct setup *s, const char *what, const char *option)
+{
+	char asks[160], line[16];
+	snprintf(asks, sizeof asks,
+	         "For %s the station must run with these settings: start it, then press Enter", what);
+	while (!is_renewed(s)) {
+		if (!s->asks) {
+			fprintf(stderr,
+			        "bandtally: the settings are written; for %s the station must run with them: "
+			        "start it, and give --%s again\n",
+			        what, option);
+			return EXIT_FAILED;
+		}
+		if (ask_line(asks, "", line, sizeof line) == -ECANCELED) {
+			fprintf(stderr,
+			        "bandtally: stopped: the settings are written; for %s give --%s again\n",
+			        what, option);
+			return EXIT_FAILED;
+		}
+	}
 	return EXIT_OK;
 }

@@ -95,6 +95,8 @@ static int add_scanner(struct setup *s, const struct scanner_device *d, struct e
 	setup_each(&s->files, SETUP_SCANNERS, on_name, &highest, &none);
 	snprintf(name, sizeof name, "hand-%d", highest + 1);
 	int n = scanners_section(d, name, setup_first_room(s), &section);
+	if (strcmp(d->subsystem, "input") == 0)
+		snprintf(s->scanner, sizeof s->scanner, "%s", name);
 	if (n == -ENODATA)
 		return error_set(e, n, "it has no vendor and product: it cannot be told from a keyboard");
 	return n < 0 ? error_set(e, n, "out of memory: try again")
@@ -103,6 +105,8 @@ static int add_scanner(struct setup *s, const struct scanner_device *d, struct e
 
 static int take_device(struct setup *s, const struct device *d, struct error *e)
 {
+	if (*d->listed != '-' && strcmp(d->mode, "serial") != 0)
+		snprintf(s->scanner, sizeof s->scanner, "%.127s", d->listed);
 	if (*d->listed != '-')
 		return 0;
 	printf("%s:%s %s\n", d->vendor, d->product, d->name);
@@ -116,7 +120,7 @@ static int take_device(struct setup *s, const struct device *d, struct error *e)
 }
 
 /* Whether a section has it already: a second one would fit it as well, and neither would be taken. */
-static bool is_listed(const struct setup *s, struct scanner_device d)
+static bool is_listed(struct setup *s, struct scanner_device d)
 {
 	static struct scanners all; /* 25 kB; one thread */
 	struct scanner_found found;
@@ -125,7 +129,10 @@ static bool is_listed(const struct setup *s, struct scanner_device d)
 	snprintf(path, sizeof path, "%s/scanners.ini", s->files.place);
 	d.node = "/dev/input/event0";
 	d.has_keys = "1";
-	return scanners_read(path, &all, &e) == 0 && scanners_decide(&all, &d, &found, &e) != SCANNER_NO;
+	if (scanners_read(path, &all, &e) < 0 || scanners_decide(&all, &d, &found, &e) == SCANNER_NO)
+		return false;
+	snprintf(s->scanner, sizeof s->scanner, "%s", found.name);
+	return true;
 }
 
 /* "1209:b0c0", or with the serial behind it. */
@@ -169,6 +176,7 @@ static int take_scanner(struct setup *s, const void *context, const char *value,
 {
 	static struct devices now; /* 17 kB; one thread */
 	const struct devices *before = context;
+	s->scanner[0] = 0;
 	if (strcmp(value, NONE) == 0)
 		return 0;
 	read_devices(s, &now);
@@ -198,6 +206,8 @@ int setup_scanner(struct setup *s)
 		list_devices(&before);
 	int n = setup_answer(s, &(struct setup_question){"scanner", asks, take_scanner, &before},
 	                     listed || s->takes ? NONE : "");
+	if (n == EXIT_OK)
+		n = setup_sheet(s);
 	if (n != EXIT_OK)
 		return n;
 	return setup_settle(&s->files, "scanner", &e) < 0 ? client_fail(&e) : EXIT_OK;

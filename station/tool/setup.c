@@ -11,7 +11,8 @@
 static const char setup_usage[] =
     "usage: bandtally setup [--site XY] [--name NAME] [--station N] [--room NAME]… [--printer QUEUE] "
     "[--paper SIZE]\n"
-    "                       [--scanner DEVICE] [--badges KIND=N,…] [--yes] [--again]\n"
+    "                       [--scanner DEVICE] [--sheet print | have | later] [--badges KIND=N,…] [--yes] "
+    "[--again]\n"
     "Makes a fresh installation a station that works: asks for what is not settled yet, and writes it "
     "into station.ini once\n"
     "all is answered. What is given here is not asked. Ctrl-C, or the end of the input, leaves everything as "
@@ -29,6 +30,13 @@ static const char setup_usage[] =
     "or "
     "none: listed in\n"
     "                scanners.ini for the first room. At a terminal: plug it in when it is asked for\n"
+    "  --sheet WORD  how that scanner is taught: print prints the scanner-check sheet once the station runs "
+    "(as "
+    "scanner-check.pdf where\n"
+    "                the printer has no A4), have: it is at hand; both wait until it was scanned, ten "
+    "minutes "
+    "at most. later: not now,\n"
+    "                as without a terminal where this is not given\n"
     "  --badges KIND=N,…   the first badges, by role codes alone: registered=4 (practitioners), "
     "practitioner=1 "
     "(not registered),\n"
@@ -69,7 +77,9 @@ static int set_up(struct setup *s)
 	if (!wrote && !setup_wants_badges(s))
 		puts("nothing is left to settle (--again asks it anew)");
 	n = wrote ? setup_renew(s) : EXIT_OK;
-	return n == EXIT_OK ? setup_make_badges(s) : n;
+	if (n == EXIT_OK)
+		n = setup_make_badges(s);
+	return n == EXIT_OK ? setup_teach(s) : n;
 }
 
 int tool_setup(int argc, char **argv)

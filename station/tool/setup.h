@@ -6,19 +6,24 @@
 
 #include <stdbool.h>
 
+#include "base/scanners.h"
 #include "tool/setup-files.h"
 #include "tool/words.h"
 
-#define SETUP_OPTIONS "site= name= station= room= printer= paper= scanner= badges= again yes"
+#define SETUP_OPTIONS "site= name= station= room= printer= paper= scanner= sheet= badges= again yes"
 
 #define SETUP_BADGE_KINDS 4
 
+enum setup_sheet { SHEET_LATER = 0, SHEET_PRINT, SHEET_AT_HAND };
+
 struct setup {
 	struct words words;
-	bool asks;                     /* somebody sits at the terminal, and may be asked */
-	bool takes;                    /* --yes: what is offered is the answer */
-	bool again;                    /* what was settled is asked as well */
-	int badges[SETUP_BADGE_KINDS]; /* how many are wanted of each kind (setup-badges.c) */
+	bool asks;                           /* somebody sits at the terminal, and may be asked */
+	bool takes;                          /* --yes: what is offered is the answer */
+	bool again;                          /* what was settled is asked as well */
+	int badges[SETUP_BADGE_KINDS];       /* how many are wanted of each kind (setup-badges.c) */
+	char scanner[SCANNERS_TEXT_MAX + 1]; /* that was chosen now, and can be taught; "" none */
+	enum setup_sheet sheet;
 	struct setup_files files;
 };
 
@@ -49,12 +54,20 @@ int setup_site(struct setup *s);
 int setup_rooms(struct setup *s);
 int setup_printer(struct setup *s);
 int setup_scanner(struct setup *s);
+int setup_sheet(struct setup *s); /* of a scanner that was chosen */
 int setup_badges(struct setup *s);
 
 int setup_first_room(const struct setup *s); /* the number of the first that station.ini has */
 
 /* The station with what was written: started anew where systemd has it and no case is open, else said how. 0, or an exit code. */
 int setup_renew(const struct setup *s);
+
+/* Waits until the station runs with what was written, which `what` ("the badges") needs, and which `option` asks for again. 0, or an
+ * exit code after a sentence on stderr. */
+int setup_wait_for_station(const struct setup *s, const char *what, const char *option);
+
+/* The sheet printed and scanned, where the station runs with what was written. 0, or an exit code. */
+int setup_teach(const struct setup *s);
 
 bool setup_wants_badges(const struct setup *s);
 /* The badges that are wanted, where the station runs with what was written. 0, or an exit code. */

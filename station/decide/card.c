@@ -60,7 +60,7 @@ static enum answered card_of_room(struct turn *t)
 	} else if (card == CARD_FOUND && !turn_has_case(t))
 		turn_ask_saying(t, (struct asked){.what = Q_FOUND}, SAY(R_FOUND_AFTER));
 	else if (card == CARD_SHOW_CAMERA)
-		turn_refuse(t, SAY(CAMERA_BY_SCANNER));
+		turn_refuse(t, t->station->practice ? SAY(CAMERA_NOT_IN_PRACTICE) : SAY(CAMERA_BY_SCANNER));
 	else if (card == CARD_STEP_DONE)
 		return after_end_done(t);
 	else

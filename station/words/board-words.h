@@ -41,7 +41,7 @@
 	X(B_PATIENT_LEFT, "board-patient-left", "patient has left the room") \
 	X(B_CANCELLED, "board-cancelled", "cancelled, count owed") \
 	X(B_AWAKE, "board-awake", "patient awake") \
-	X(B_CAMERA_IS, "board-camera-is", "Camera: kept nowhere.") \
+	X(B_CAMERA_IS, "board-camera-is", "Camera: not recorded.") \
 	X(B_CAMERA_NONE, "board-camera-none", "No code seen: nearer, flat.") \
 	X(B_CAMERA_HOLD, "board-camera-hold", "Hold it still.") \
 	X(B_CAMERA_READ, "board-camera-read", "Read.") \

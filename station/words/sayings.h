@@ -51,6 +51,8 @@
 	X(CARD_OF_NO_USE, "card-of-no-use", "This card has no use here.") \
 	X(CAMERA_BY_SCANNER, "camera-by-scanner", \
 	  "SHOW CAMERA acts where a scanner of its room reads it: scan it there.") \
+	X(CAMERA_NOT_IN_PRACTICE, "camera-not-in-practice", \
+	  "The practice card shows no picture: SHOW CAMERA of the room's own cards does.") \
 	X(CARD_ANSWERS_NOTHING, "card-answers-nothing", "Nothing is asked now that {card} would answer.") \
 	X(CARD_OF_OTHER_ROOM, "card-of-other-room", \
 	  "This is a card of {other_room}; this scanner works for {room}. Nothing was entered. In " \

@@ -35,6 +35,7 @@ stood=$(stands)
 
 practise BTBC101001 'Practice: Case 1 opened'
 [ -e "$data/practice/1/record.db" ] || fail 'practice has no record of its own'
+practise BTBC101073 'practice card shows no picture'
 practise BTBC3000001 'at the field'
 practise BTBC3000002 'circulating'
 practise BTBC7000001 'Counted in: 1 practice tourniquet'

@@ -11,6 +11,9 @@ import guest
 
 APT = "DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends -o Dpkg::Options::=--force-confold "
 
+SLOWNESS = "i=0; while [ $i -lt 300000 ]; do i=$((i + 1)); done"
+
+
 class Theatre:
     def __init__(self, machine, codes=None):
         self.m, self.failed, self.last = machine, 0, ""
@@ -100,6 +103,16 @@ def packages_on_disk(packages, folder):
         second = work + "/second.deb"
         subprocess.run(["sh", guest.HERE + "/second.sh", built[0], second], check=True)
         return guest.disk(folder, [built[0], second])
+
+
+def slower(machine):
+    """How many times slower the machine in emulation works than this one: what its seconds are worth."""
+    def timed(run):
+        began = time.monotonic()
+        run()
+        return time.monotonic() - began
+    here = timed(lambda: subprocess.run(["sh", "-c", SLOWNESS], check=True))
+    return timed(lambda: machine.run("sh -c '%s'" % SLOWNESS)) / here
 
 
 def printer(m):

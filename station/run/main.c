@@ -39,9 +39,11 @@ static const char usage[] =
     "  --data DIR   the data folder (default /var/lib/bandtally); made where it is absent\n"
     "  --head DIR   where to note how far the record has come, so that an older one that is put back is "
     "noticed;\n"
-    "               station.ini may name another ([station] head). Default: head/ in the data folder, which "
-    "is a\n"
-    "               weak place: it goes back together with the record\n"
+    "               station.ini may name another ([station] head). Default: beside the data folder, as "
+    "DIR-head, where\n"
+    "               that folder is there, as the service has it; else head/ in the data folder, which is a "
+    "weak place:\n"
+    "               it goes back together with the record\n"
     "  --check      read the settings and the record, say whether they are sound, and end\n"
     "  --devices    the devices of this machine that could be scanners, a line each: node, mode, vendor, "
     "product,\n"
@@ -193,6 +195,18 @@ static void stop(struct daemon *d, int told)
 	core_close(&d->core);
 }
 
+/* Whoever leaves it out looks at what the service looks at: the folder beside the data folder, where there is one. NULL: none. */
+static const char *head_beside(const char *folder)
+{
+	static char path[PATH_MAX];
+	struct stat is;
+	size_t size = strlen(folder);
+	while (size > 1 && folder[size - 1] == '/')
+		size--;
+	int n = snprintf(path, sizeof path, "%.*s-head", (int)size, folder);
+	return n < (int)sizeof path && stat(path, &is) == 0 && S_ISDIR(is.st_mode) ? path : NULL;
+}
+
 /* `place`: the folder of settings that are to be tried, or NULL for the station as it is. */
 static int check_all(const char *folder, const char *head, const char *place)
 {
@@ -301,6 +315,7 @@ int main(int argc, char **argv)
 	signal(SIGPIPE, SIG_IGN);
 	json_watch_memory();
 	umask(0027); /* what is kept here is the station's and its group's, whoever starts it */
+	head = head ? head : head_beside(folder);
 	if (check)
 		return check_all(folder, head, place);
 	int n = core_open_noting(&d.core, folder, head, &e);

@@ -3,6 +3,7 @@
 #include <errno.h>
 #include <fcntl.h>
 #include <pthread.h>
+#include <stdbool.h>
 #include <unistd.h>
 
 #include "base/file.h"
@@ -12,7 +13,7 @@ struct watched {
 	sqlite3_io_methods methods; /* as they are below, but for ours */
 	const sqlite3_io_methods *real;
 	int fd;        /* names the file, and no more: to close it gives up none of SQLite's locks */
-	int looked_at; /* since it was synced last */
+	bool looked_at; /* since it was synced last */
 };
 
 static sqlite3_vfs over, *under;
@@ -46,7 +47,7 @@ static int watched_write(sqlite3_file *f, const void *bytes, int size, sqlite3_i
 static int watched_sync(sqlite3_file *f, int flags)
 {
 	struct watched *w = watched_of(f);
-	w->looked_at = 0;
+	w->looked_at = false;
 	int code = w->real->xSync(f, flags);
 	return code == SQLITE_OK ? can_be_written(w) : code;
 }
@@ -72,7 +73,7 @@ static int open_watched(sqlite3_vfs *vfs, const char *name, sqlite3_file *f, int
 		f->pMethods = NULL;
 		return SQLITE_CANTOPEN;
 	}
-	w->looked_at = 0;
+	w->looked_at = false;
 	w->real = f->pMethods;
 	w->methods = *w->real;
 	w->methods.xWrite = watched_write;

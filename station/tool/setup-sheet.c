@@ -80,8 +80,8 @@ static bool learned_since(const struct timespec *begun)
 	return learned;
 }
 
-/* What the station says of it: 1 it runs, with what is wrong in `fault`; 0 it does not. */
-static int look(const char *scanner, char fault[400])
+/* Whether it runs, as the station says; what is wrong then in `fault`. */
+static bool look(const char *scanner, char fault[400])
 {
 	struct error e;
 	size_t i;
@@ -95,11 +95,11 @@ static int look(const char *scanner, char fault[400])
 		snprintf(fault, 400, "%.399s", json_text(x, "fault"));
 		return json_truth(x, "running");
 	}
-	return 0;
+	return false;
 }
 
 /* Says once what changes. */
-static void tell(const char *scanner, int runs, const char *fault)
+static void tell(const char *scanner, bool runs, const char *fault)
 {
 	static char told[480];
 	char now[480];
@@ -115,22 +115,22 @@ static void tell(const char *scanner, int runs, const char *fault)
 	fflush(stdout);
 }
 
-/* 1 it is learned, 0 it is not. */
-static int wait_for_sheet(const char *scanner)
+/* Whether it is learned. */
+static bool wait_for_sheet(const char *scanner)
 {
 	struct timespec begun;
 	char fault[400];
 	clock_gettime(CLOCK_REALTIME_COARSE, &begun); /* the clock of files */
 	for (int ms = 0; ms < PATIENCE_MS && !ask_stopped(); ms += A_LOOK_MS) {
-		int runs = look(scanner, fault);
+		bool runs = look(scanner, fault);
 		if (runs && !*fault && learned_since(&begun)) {
 			printf("scanner %s is learned\n", scanner);
-			return 1;
+			return true;
 		}
 		tell(scanner, runs, fault);
 		nanosleep(&(struct timespec){.tv_nsec = A_LOOK_MS * 1000000L}, NULL);
 	}
-	return 0;
+	return false;
 }
 
 int setup_teach(const struct setup *s)

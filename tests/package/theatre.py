@@ -4,13 +4,17 @@ import json
 import os
 import re
 import subprocess
+import sys
 import tempfile
 import time
 
 import guest
+sys.path.append(os.path.join(guest.HERE, "..", "soak"))
+from people import own_code  # noqa: E402
 
 APT = "DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends -o Dpkg::Options::=--force-confold "
 
+STATION = 7  # as set_up() has it
 SLOWNESS = "i=0; while [ $i -lt 300000 ]; do i=$((i + 1)); done"
 
 
@@ -131,8 +135,40 @@ def set_up(t):
     """As the first start of a station of a fleet: nothing is asked."""
     printer(t.m)
     t.m.run("lpadmin -p slips -E -v ipp://localhost:8631/ipp/print -m everywhere", 120)
-    code, said = t.m.tried("bandtally setup --site BC --name 'Hand unit' --station 7 --room 'Theatre 1' --printer slips --paper a5 "
-                           "--scanner 0627:0001:SN0001 --badges registered=2,surgeon=1 --yes", 180)
+    code, said = t.m.tried("bandtally setup --site BC --name 'Hand unit' --station %d --room 'Theatre 1' --printer slips --paper a5 "
+                           "--scanner 0627:0001:SN0001 --badges registered=2,surgeon=1 --yes" % STATION, 180)
     t.check("'bandtally setup' leaves a station that works", code == 0, said)
     t.m.run("bandtally catalogue import /usr/share/bandtally/catalogue.csv")
     t.m.run("bandtally label pack --line GREEN-M --lot T26 --expiry 2033-03-31 --count 2 --pdf /var/labels.pdf")
+
+
+def slip_code(t, paper):
+    """The code on the only slip that came out since it was asked for last, read from its picture; PAPER.pdf is the slip."""
+    whole = "for f in /var/paper/*.pdf; do tail -c 9 \"$f\" 2>/dev/null | grep -q %%EOF && echo \"$f\"; done; true"
+    t.until("the guest's CUPS has brought a slip to the printer",
+            lambda: (lambda papers: (papers, len(papers.splitlines()) == 1))(t.m.run(whole)), 180)
+    with open(paper + ".pdf", "wb") as f:
+        f.write(t.m.fetch(t.m.run(whole).splitlines()[0]))
+    t.m.run("mkdir -p /var/paper/read; mv /var/paper/*.pdf /var/paper/read/")  # not told by their times: clocks go wrong here
+    for page in glob.glob(paper + "*.png"):
+        os.remove(page)
+    subprocess.run(["pdftoppm", "-r", "300", "-gray", "-png", paper + ".pdf", paper], check=True)
+    read = subprocess.run(["zbarimg", "-q", "--raw", "-Sdisable", "-Scode128.enable", *glob.glob(paper + "*.png")],
+                          capture_output=True, text=True).stdout
+    codes = [c for c in read.split() if c.startswith("BTBC4")]
+    t.check("its own code is read from the paper", len(codes) == 1, read)
+    return codes[0] if codes else ""
+
+
+def pack(t, number):
+    return t.scan(own_code("PBC%02d%08d" % (STATION, number)), "Counted in: 1 finger tourniquet", "a pack, read from its label: counted in")
+
+
+def opened(t, case, item):
+    """With two people and a pack; when the case was opened."""
+    t.scan("NEW CASE", "Case %d opened" % case)
+    began = time.monotonic()
+    t.scan("PRACT-1", "at the field")
+    t.scan("PRACT-2", "circulating")
+    pack(t, item)
+    return began

@@ -110,32 +110,23 @@ static bool halves(enum view view)
 	return view == VIEW_HALF || view == VIEW_HALF_SHARP;
 }
 
-static struct box untilted(const struct box *b, int degrees, const struct plane *picture)
+static struct place untilted(struct place at, int degrees, const struct plane *picture)
 {
-	int x[4] = {b->left, b->right, b->right, b->left}, y[4] = {b->top, b->top, b->bottom, b->bottom};
-	struct box out = {0};
-	for (int i = 0; i < 4; i++) {
-		plane_untilt(picture, degrees, &x[i], &y[i]);
-		struct box corner = {x[i], y[i], x[i], y[i]};
-		if (i == 0)
-			out = corner;
-		box_widen(&out, &corner);
-	}
-	return out;
+	plane_untilt(picture, degrees, &at.x, &at.y);
+	return at;
 }
 
-static struct box in_picture(const struct box *b, enum view view, const struct plane *picture)
+static struct place in_picture(struct place at, enum view view, const struct plane *picture)
 {
 	if (doubles(view))
-		return (struct box){b->left / 2, b->top / 2, b->right / 2, b->bottom / 2};
+		return (struct place){at.x / 2, at.y / 2};
 	if (halves(view))
-		return (struct box){b->left * 2, b->top * 2, b->right * 2, b->bottom * 2};
+		return (struct place){at.x * 2, at.y * 2};
 	if (view == VIEW_TILTED_LEFT || view == VIEW_TILTED_RIGHT)
-		return untilted(b, view == VIEW_TILTED_LEFT ? -TILT_DEGREES : TILT_DEGREES, picture);
+		return untilted(at, view == VIEW_TILTED_LEFT ? -TILT_DEGREES : TILT_DEGREES, picture);
 	if (view == VIEW_TURNED)
-		return (struct box){b->top, picture->height - 1 - b->right, b->bottom,
-		                    picture->height - 1 - b->left};
-	return *b;
+		return (struct place){at.y, picture->height - 1 - at.x};
+	return at;
 }
 
 /* The second witness gives one code of a picture: to be asked for the next, what it gave is painted over. */
@@ -195,21 +186,51 @@ static int ask_both(struct eyes *eyes, const struct plane *shown, enum care care
 /* Read in one look, which is to take about as long as the other looks. */
 #define CUT_PIXELS_MAX 120000
 
-/* As it lies, set upright, and doubled. 1 when it was read. */
-static int ask_about_cut(struct eyes *eyes, int degrees, symbology_set kinds)
+/* How a cut-out was shown. */
+struct shown {
+	const struct plane *plane;
+	bool upright, doubled;
+};
+
+static struct place in_cut(struct place at, const struct shown *shown, const struct plane *cut, int degrees)
 {
-	int r = zxing_read(&eyes->a, kinds, &eyes->found);
-	bool askew = degrees > UPRIGHT_DEGREES && degrees < 90 - UPRIGHT_DEGREES;
-	if (r == 0 && askew) {
+	if (shown->doubled)
+		at = (struct place){at.x / 2, at.y / 2};
+	return shown->upright ? untilted(at, -degrees, cut) : at;
+}
+
+static int show_cut(struct eyes *eyes, const struct shown *shown, const struct box *at, int degrees,
+                    symbology_set kinds)
+{
+	int r = zxing_read(shown->plane, kinds, &eyes->found);
+	if (r <= 0)
+		return r;
+	struct reading *read = &eyes->found.item[eyes->found.count - 1];
+	for (int i = 0; i < 4; i++) {
+		struct place p = in_cut(read->corner[i], shown, &eyes->a, degrees);
+		read->corner[i] = (struct place){p.x + at->left, p.y + at->top};
+	}
+	read->box = box_round(read->corner);
+	return r;
+}
+
+/* As it lies, set upright, and doubled. 1 when it was read. */
+static int ask_about_cut(struct eyes *eyes, const struct box *at, int degrees, symbology_set kinds)
+{
+	struct shown shown = {.plane = &eyes->a};
+	int r = show_cut(eyes, &shown, at, degrees, kinds);
+	if (r == 0 && degrees > UPRIGHT_DEGREES && degrees < 90 - UPRIGHT_DEGREES) {
+		shown = (struct shown){.plane = &eyes->b, .upright = true};
 		r = plane_tilt(&eyes->a, -degrees, &eyes->b);
 		if (r == 0)
-			r = zxing_read(&eyes->b, kinds, &eyes->found);
+			r = show_cut(eyes, &shown, at, degrees, kinds);
 	}
-	const struct plane *last = askew ? &eyes->b : &eyes->a;
-	if (r == 0 && last->width <= CUT_DOUBLE_MAX) {
-		r = plane_double(last, &eyes->blanked);
+	if (r == 0 && shown.plane->width <= CUT_DOUBLE_MAX) {
+		r = plane_double(shown.plane, &eyes->blanked);
+		shown.plane = &eyes->blanked;
+		shown.doubled = true;
 		if (r == 0)
-			r = zxing_read(&eyes->blanked, kinds, &eyes->found);
+			r = show_cut(eyes, &shown, at, degrees, kinds);
 	}
 	return r;
 }
@@ -227,11 +248,9 @@ static int look_for_islands(struct eyes *eyes, const struct plane *picture)
 		int degrees, r = islands_cut(eyes->islands, picture, i, &eyes->a, &at, &degrees);
 		pixels += eyes->a.width * eyes->a.height;
 		if (r == 0)
-			r = ask_about_cut(eyes, degrees, kinds);
+			r = ask_about_cut(eyes, &at, degrees, kinds);
 		if (r < 0)
 			return r;
-		if (r > 0)
-			eyes->found.item[eyes->found.count - 1].box = at;
 	}
 	return count < 0 ? count : 0;
 }
@@ -247,8 +266,12 @@ static int look_at_view(struct eyes *eyes, const struct plane *picture, enum vie
 		return 0;
 	if (r == 0)
 		r = ask_both(eyes, shown, care);
-	for (size_t i = 0; i < eyes->found.count; i++)
-		eyes->found.item[i].box = in_picture(&eyes->found.item[i].box, view, picture);
+	for (size_t i = 0; i < eyes->found.count; i++) {
+		struct reading *read = &eyes->found.item[i];
+		for (int k = 0; k < 4; k++)
+			read->corner[k] = in_picture(read->corner[k], view, picture);
+		read->box = box_round(read->corner);
+	}
 	return r;
 }
 

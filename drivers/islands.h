@@ -21,7 +21,7 @@ void islands_free(struct islands *s);
  * solid nor thin. Their number, largest first, or -ENOMEM. They are known until the next call. */
 int islands_find(struct islands *s, const struct plane *p);
 
-/* Writes the cut-out of island `i` of that picture to `out`. `at` is where it lies; `degrees`, 0 to 89, how
+/* Writes the cut-out of island `i` of that picture to `out`. `at` is where the cut-out lies; `degrees`, 0 to 89, how
  * far a square symbol with this border is turned: plane_tilt() by minus that sets it upright. 0 or -ENOMEM.
  */
 int islands_cut(const struct islands *s, const struct plane *p, int i, struct plane *out, struct box *at,

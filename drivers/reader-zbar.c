@@ -106,19 +106,27 @@ static const char *aim_of(enum symbology s, unsigned modifiers)
 	return "";
 }
 
-static struct box box_of(const zbar_symbol_t *s)
+/* Of a QR code it gives the corners; of any other, line by line, where it met it: of those the ends on all four sides. */
+static void find_corners(const zbar_symbol_t *s, struct place corner[4])
 {
 	struct box b = {0};
-	for (unsigned i = 0; i < zbar_symbol_get_loc_size(s); i++) {
+	unsigned places = zbar_symbol_get_loc_size(s);
+	bool corners = zbar_symbol_get_type(s) == ZBAR_QRCODE && places == 4;
+	for (unsigned i = 0; i < places; i++) {
 		int x = zbar_symbol_get_loc_x(s, i), y = zbar_symbol_get_loc_y(s, i);
+		struct box met = {x, y, x, y};
+		if (corners)
+			corner[i] = (struct place){x, y};
 		if (i == 0)
-			b = (struct box){x, y, x, y};
-		b.left = x < b.left ? x : b.left;
-		b.right = x > b.right ? x : b.right;
-		b.top = y < b.top ? y : b.top;
-		b.bottom = y > b.bottom ? y : b.bottom;
+			b = met;
+		box_widen(&b, &met);
 	}
-	return b;
+	if (corners)
+		return;
+	corner[0] = (struct place){b.left, b.top};
+	corner[1] = (struct place){b.right, b.top};
+	corner[2] = (struct place){b.right, b.bottom};
+	corner[3] = (struct place){b.left, b.bottom};
 }
 
 static void take_symbol(const zbar_symbol_t *s, struct readings *out)
@@ -134,9 +142,10 @@ static void take_symbol(const zbar_symbol_t *s, struct readings *out)
 	*to = (struct reading){.symbology = k == KINDS ? SYMBOLOGY_QR : kinds[k].symbology,
 	                       .witness = WITNESS_ZBAR,
 	                       .size = size,
-	                       .box = box_of(s),
 	                       .times = 1,
 	                       .in_part = in_part};
+	find_corners(s, to->corner);
+	to->box = box_round(to->corner);
 	memcpy(to->data, zbar_symbol_get_data(s), size);
 	strcpy(to->aim, aim_of(to->symbology, zbar_symbol_get_modifiers(s)));
 }

@@ -2,6 +2,14 @@
 
 #include <string.h>
 
+struct box box_round(const struct place corner[4])
+{
+	struct box b = {corner[0].x, corner[0].y, corner[0].x, corner[0].y};
+	for (int i = 1; i < 4; i++)
+		box_widen(&b, &(struct box){corner[i].x, corner[i].y, corner[i].x, corner[i].y});
+	return b;
+}
+
 struct box box_thick(const struct box *b)
 {
 	struct box t = *b;

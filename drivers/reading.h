@@ -34,6 +34,10 @@ enum witness {
 	WITNESS_ZXING,
 };
 
+struct place {
+	int x, y;
+};
+
 /* In pixels of the picture as it was taken, whatever was done to it before reading. */
 struct box {
 	int left, top, right, bottom;
@@ -45,9 +49,11 @@ struct reading {
 	char aim[WIRE_AIM_SIZE + 1]; /* ISO/IEC 15424, for a reader that leaves ECI out */
 	char data[READING_DATA_MAX]; /* as the AIM identifier says; FNC1 separators are 0x1D */
 	size_t size;
-	struct box box;
-	int times;    /* in how many looks it was read so */
-	bool in_part; /* one part of a larger message, or a code that programs scanners: never a scan */
+	struct place
+	    corner[4];  /* as the last look saw them, whose pixels these are until eyes_look() returns */
+	struct box box; /* round the corners of all looks */
+	int times;      /* in how many looks it was read so */
+	bool in_part;   /* one part of a larger message, or a code that programs scanners: never a scan */
 };
 
 struct readings {
@@ -61,6 +67,7 @@ void readings_add_all(struct readings *to, const struct readings *from);
 
 bool reading_same_code(const struct reading *a, const struct reading *b); /* symbology, AIM and data */
 
+struct box box_round(const struct place corner[4]);
 struct box box_thick(const struct box *b);
 void box_widen(struct box *b, const struct box *by); /* to hold both */
 

@@ -1,6 +1,5 @@
 #include "drivers/zxing.h"
 
-#include <algorithm>
 #include <cerrno>
 #include <cstring>
 #include <new>
@@ -94,19 +93,6 @@ std::string aim_of(const Result &r)
 	return aim;
 }
 
-struct box box_of(const Result &r)
-{
-	auto p = r.position();
-	struct box b = {p[0].x, p[0].y, p[0].x, p[0].y};
-	for (size_t i = 1; i < 4; i++) {
-		b.left = std::min(b.left, p[i].x);
-		b.right = std::max(b.right, p[i].x);
-		b.top = std::min(b.top, p[i].y);
-		b.bottom = std::max(b.bottom, p[i].y);
-	}
-	return b;
-}
-
 /* In a GS1 QR code a doubled '%' is a '%' and a single one FNC1. Where this version meets the doubled one in
  * alphanumeric mode it loses all that follows, and does not say so (libzint's "(10)A%B(21)7" gives "10A%").
  */
@@ -129,7 +115,9 @@ int take(const Result &r, struct readings *out)
 	memcpy(to->aim, aim.c_str(), aim.size() + 1);
 	memcpy(to->data, data.data(), data.size());
 	to->size = data.size();
-	to->box = box_of(r);
+	for (int i = 0; i < 4; i++)
+		to->corner[i] = {r.position()[i].x, r.position()[i].y};
+	to->box = box_round(to->corner);
 	to->times = 1;
 	/* In Code 128 this version also says so where the check character has the number of FNC3. */
 	to->in_part = r.isPartOfSequence() || (r.readerInit() && r.format() != BarcodeFormat::Code128);

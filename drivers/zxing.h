@@ -7,14 +7,14 @@
 #ifndef BANDTALLY_DRIVERS_ZXING_H
 #define BANDTALLY_DRIVERS_ZXING_H
 
-#include "drivers/plane.h"
-#include "drivers/reading.h"
-
 #ifdef __cplusplus
 extern "C" {
 #endif
 
-/* Adds at most one reading of the `wanted` symbologies in `p` to `out`, with its box in pixels of `p`.
+#include "drivers/plane.h"
+#include "drivers/reading.h"
+
+/* Adds at most one reading of the `wanted` symbologies in `p` to `out`, with its corners in pixels of `p`.
  * 1 read, 0 nothing read, or -ENOMEM. Throws nothing. */
 int zxing_read(const struct plane *p, symbology_set wanted, struct readings *out);
 

@@ -9,7 +9,7 @@ for ko in $(cat "$work/vivid.modules"); do
 	insmod "$ko" $(case $ko in */vivid.ko) echo n_devs=1 node_types=0x101 num_inputs=1 input_types=3 num_outputs=1 ccs_cap_mode=0 ccs_out_mode=0 \
 		output_types=1 vid_cap_nr=20 vid_out_nr=21 no_error_inj=0 ;; esac) || echo "@no module $ko"
 done
-cap=/dev/video20 out=/dev/video21
+cap=/dev/video20 out=/dev/video21 first='"data":"10AB12'
 # The smallest timing, 640x480, on both sides: vivid loops only equal sizes, and emulation is slow.
 v4l2-ctl -d $out --set-dv-bt-timings index=0 >/dev/null
 v4l2-ctl -d $cap --set-dv-bt-timings index=0 >/dev/null
@@ -41,8 +41,12 @@ show "$work/first.grey"
 sleep 1
 "$bin/scan-camera" --device $cap </dev/null >/tmp/lines 2>/tmp/errors &
 camera=$!
-until_line AB12 60
+until_line "$first" 60
 mark first code
+kill -USR1 $camera # as the station does after its card
+until_line '"codes":\[\[' 30
+kill -USR2 $camera
+mark picture
 sleep 5 # it stays in view: no second scan
 show "$work/blank.grey"
 sleep 4
@@ -54,7 +58,7 @@ show "$work/blank.grey"
 sleep 4
 show "$work/first.grey"
 n=0
-while [ "$(grep -c AB12 /tmp/lines)" -lt 2 ] && [ $n -lt 60 ]; do
+while [ "$(grep -c "$first" /tmp/lines)" -lt 2 ] && [ $n -lt 60 ]; do
 	sleep 1
 	n=$((n + 1))
 done

@@ -1,12 +1,12 @@
 #!/bin/sh
 # The real V4L2 path: Debian's kernel in emulation (qemu, TCG), its vivid driver as the camera, scan-camera as
-# built. A code in view is one scan, a second code another, the first one after an absence again; a camera that
-# is pulled out is a fault and exit 1.
-#   camera-vm.sh BIN FRAMES     the folder of the programs, the program camera-frames
+# built. A code in view is one scan, a second code another, the first one after an absence again; asked for a picture it
+# shows the code within its outline; a camera that is pulled out is a fault and exit 1.
+#   camera-vm.sh BIN FRAMES LOOK     the folder of the programs, the programs camera-frames and picture-look
 # Needs the packages of kind 'test' in config/packages. The kernel comes by apt-get download into the build
 # folder, once. Where something is absent it says 'skipped: …' and ends with 77.
 set -eu
-bin=$(cd "$1" && pwd) frames=$2
+bin=$(cd "$1" && pwd) frames=$2 look=$3
 here=$(cd "$(dirname "$0")" && pwd)
 work=${BANDTALLY_VM:-$(cd "$bin/.." && pwd)/device}
 mkdir -p "$work"
@@ -67,7 +67,7 @@ timeout 240 qemu-system-x86_64 -machine q35 -accel tcg,thread=multi -cpu Nehalem
 	</dev/null || true
 tr -d '\r' <"$work/serial" >"$work/log"
 
-grep '^@' "$work/log" || { tail -n 20 "$work/log"; }
+grep '^@' "$work/log" | grep -v '"jpeg"' || { tail -n 20 "$work/log"; }
 failed=0
 check() { # WHAT, then a command
 	what=$1
@@ -84,6 +84,7 @@ check 'the driver was in its sandbox' grep -q '^@sandbox 1' "$work/log"
 check 'a code in view is one scan, and after an absence one more' lines '"aim":"]d2","data":"10AB12.u001D21SER9"' 2
 check 'another code is a scan of its own' lines '"aim":"]C0","data":"LOC-0042"' 1
 check 'nothing else was scanned' lines '"scan"' 3
+check 'what it shows when it is asked has the code within its outline' sh -c "sed -n 's/^@line //p' '$work/log' | '$look' '$work'"
 check 'a camera that is pulled out is a fault' lines '"code":"lost"' 1
 check 'and ends the driver with 1' grep -q '^@exit 1' "$work/log"
 exit $failed

@@ -284,6 +284,57 @@ static void two_codes_in_one_picture_are_both_read(void **state)
 	plane_free(&both);
 }
 
+static struct box of_what_is_dark(const struct plane *p)
+{
+	struct box b = {p->width, p->height, 0, 0};
+	for (int i = 0; i < p->width * p->height; i++) {
+		int x = i % p->width, y = i / p->width;
+		if (p->pixels[i] < 128)
+			box_widen(&b, &(struct box){x, y, x, y});
+	}
+	return b;
+}
+
+static bool within(int a, int b, int px)
+{
+	return abs(a - b) <= px;
+}
+
+/* People aim by the outline, and what stands in one place is told from what stands in another by it. */
+static void a_code_is_outlined_where_it_is_in_whatever_view_it_was_read(void **state)
+{
+	(void)state;
+	static const struct sample of[] = {{BARCODE_DATAMATRIX, "(10)AB12(21)SER9", NULL, NULL, true},
+	                                   {BARCODE_QRCODE, "BTBC10104051", NULL, NULL, false}};
+	int views = 0;
+	for (int k = 0; k < 2; k++)
+		for (int degrees = 0; degrees < 360; degrees += 17)
+			for (int view = 0; view < VIEW_COUNT; view++) {
+				struct spoiling how = SPOTLESS(4);
+				how.degrees = degrees;
+				assert_true(
+				    symbol_draw(of[k].kind, of[k].text, of[k].gs1, &how, 1, &picture));
+				struct box dark = of_what_is_dark(&picture);
+				seen.count = 0;
+				assert_int_equal(
+				    eyes_look(eyes, &picture, (enum view)view, CARE_CLOSE, &seen), 0);
+				for (size_t i = 0; i < seen.count; i++) {
+					const struct box *b = &seen.item[i].box;
+					if (!within(b->left, dark.left, 9) || !within(b->top, dark.top, 9) ||
+					    !within(b->right, dark.right, 9) ||
+					    !within(b->bottom, dark.bottom, 9))
+						fail_msg("%s, %d degrees, view %d, witness %d: %d,%d to "
+						         "%d,%d, and is at %d,%d to %d,%d",
+						         of[k].text, degrees, view, seen.item[i].witness,
+						         b->left, b->top, b->right, b->bottom, dark.left,
+						         dark.top, dark.right, dark.bottom);
+				}
+				views += seen.count > 0;
+			}
+	printf("outlined rightly in %d looks\n", views);
+	assert_true(views > 100);
+}
+
 static void many_qr_codes_do_not_make_the_reader_grow(void **state)
 {
 	(void)state;
@@ -329,6 +380,7 @@ int main(void)
 	    cmocka_unit_test(an_item_label_anywhere_on_a_table_is_read),
 	    cmocka_unit_test(grain_does_not_hide_a_card_from_both_witnesses),
 	    cmocka_unit_test(two_codes_in_one_picture_are_both_read),
+	    cmocka_unit_test(a_code_is_outlined_where_it_is_in_whatever_view_it_was_read),
 	    cmocka_unit_test(many_qr_codes_do_not_make_the_reader_grow),
 	};
 	return cmocka_run_group_tests(tests, begin, end);

@@ -309,9 +309,9 @@ class Machine:
             self.order("send-key", keys=[{"type": "qcode", "data": n} for n in names], **{"hold-time": hold_ms})
             time.sleep(hold_ms * 1.5 / 1000)
 
-    def picture(self, path):
-        """What its screen shows, as PNG."""
-        self.order("screendump", filename=os.path.abspath(path), format="png")
+    def picture(self, path, form="png"):
+        """What its screen shows."""
+        self.order("screendump", filename=os.path.abspath(path), format=form)
 
     def off(self, seconds=120):
         """In order, as by its button; in how many seconds."""

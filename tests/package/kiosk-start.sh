@@ -113,6 +113,8 @@ pages | xargs kill -9
 within 90 'its page dies: the browser is started anew' 'test "$(cookies)" = 3'
 within 60 'and shows the board' board
 holds 'and it says why' 'grep -q "the page does not go on" "$root/said"'
+holds 'a page has twice as long now' 'test "$(cat "$root/place/patience")" = 40'
+within 90 'until one has lived for a minute' '! test -e "$root/place/patience"'
 
 stop
 rm "$data/cookies"
@@ -126,4 +128,4 @@ begin
 kill -9 "$(browser)"
 within 90 'without a ticket to be had the board is looked at' 'grep -q "looked at without a ticket" "$root/said"'
 within 60 'all the same' board
-[ -z "${BANDTALLY_PICTURES:-}" ] || cp "$root"/*.png "$BANDTALLY_PICTURES"
+[ -z "${BANDTALLY_PICTURES:-}" ] || { mkdir -p "$BANDTALLY_PICTURES" && cp "$root"/*.png "$BANDTALLY_PICTURES"; }

@@ -22,6 +22,7 @@ go_on() { # ROOM: one further scan is entered and answered
 	[ -n "$before" ] && [ "$before" != "$(awake "$1")" ] || fail "the case of room $1 did not take a scan"
 }
 slips_hold() { # FOLDER
+	[ -d "$1/slips" ] || return 0
 	for slip in "$1"/slips/*.json; do
 		case $slip in *.now.json) continue ;; esac # what today's program makes of it: not signed
 		jws=$(sed -n 's/^ *"jws": "\([^"]*\)".*/\1/p' "$slip")

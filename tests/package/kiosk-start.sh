@@ -17,7 +17,8 @@ if [ "$(id -u)" = 0 ]; then
 	$as_user test -x "$bin/bandtallyd" || skip 'another user cannot reach the programs'
 fi
 $as_user mkdir -m 700 "$root/place" "$root/screen" "$root/own"
-Xvfb -displayfd 3 -screen 0 1920x1080x24 -nolisten tcp -fbdir "$root/screen" 3>"$root/display" 2>"$root/xvfb" &
+x_server() { exec Xvfb "$@" -screen 0 1920x1080x24 -nolisten tcp -fbdir "$root/screen" 2>>"$root/xvfb"; }
+x_server -displayfd 3 3>"$root/display" &
 x=$!
 kiosk=
 at_end() {
@@ -54,8 +55,13 @@ while :; do
 	sleep 1
 done
 EOF
+kill $x
+wait
 $as_user sh "$root/unit" "$here/../../config/kiosk/start" "$root/said" "$root/now" &
 kiosk=$!
+sleep 3 # as X needs longer than this at boot
+x_server "$DISPLAY" &
+x=$!
 # shellcheck disable=SC2086
 begin() { start $as_user; }
 window() { xwininfo -root -tree | grep -a '("chromium' | grep -av ' 10x10+'; }
@@ -85,6 +91,7 @@ within 60 'before the station answers, a page says that it is awaited' waits
 sleep 1
 picture "$root/screen/Xvfb_screen0" "$root/waits.png"
 holds 'over the whole screen' 'window | grep -aq "1920x1080+0+0"'
+holds 'X was waited for' '! grep -q "started anew" "$root/said"'
 begin
 within 60 'the board of the room comes by itself' board
 holds 'with a ticket' 'test "$(cookies)" = 1'

@@ -20,6 +20,10 @@ def slip_code(key, number, copy):
     return own_code(f"BTBC400{number:07}{copy:02}{int.from_bytes(mac.digest()[:8], 'big') % 999999 + 1:06}")
 
 
+USUAL = {"field": "SCRUB-1", "operator": "SCRUB-1", "circulating": "CIRC-2", "surgeon": "SURG-3", "charge": "CHARGE-4"}
+NAMES = ("SCRUB-1", "CIRC-2", "SURG-3", "CHARGE-4", "RELIEF-5", "RELIEF-6")
+
+
 class Case:
     """One case of one room. `scan(room, code)` and `write(room, text)` answer as the station does; each step is a turn of the
     generator, so that two rooms go on beside each other."""
@@ -42,7 +46,14 @@ class Case:
         fits = [d for d in deeds if d["truth"] not in NOT_SO and (self.packs > 0 or d["truth"] != "to-count-in")] or deeds
         return self.chance.choice(deeds) if self.chance.random() < (0.03 if self.scans < PATIENT_FOR else 0.5) else fits[0]
 
-    def code_of(self, deed):
+    def who(self, place, team):
+        """Who has the place; nobody yet: who usually does, else somebody who has none."""
+        there = {t["name"]: t["place"] for t in team}
+        has = [name for name in there if place and there[name] == place]
+        free = [name for name in (USUAL.get(place), *NAMES) if name and name not in there]
+        return (has + free)[0]
+
+    def code_of(self, deed, view):
         """What is scanned, or (text,) that is typed."""
         kind = deed["kind"]
         if kind == "card":
@@ -53,7 +64,7 @@ class Case:
             self.on += 1
             return self.station.card(self.room, self.digits[self.on % len(self.digits)])
         if kind == "badge":
-            return self.station.badges[deed.get("place") or "circulating"]
+            return self.station.badges[self.who(deed.get("place", ""), view["team"])]
         if kind == "type":
             return (f"INC-{self.chance.randrange(10**6)}",)
         return self.pack()  # of a pack, or of a mark that nobody can read
@@ -69,8 +80,9 @@ class Case:
             if not deeds:
                 return
             self.scans += 1
-            assert self.scans < LONGEST, f"a case does not end: {view['next']}\n" + "\n".join(self.trail[-24:])
+            steps = [s for s, before in zip(self.trail, ["", *self.trail]) if s != before]
+            assert self.scans < LONGEST, f"a case does not end: {view['next']}\n" + "\n".join(steps[-24:])
             deed = self.choose(deeds)
-            done = self.code_of(deed)
+            done = self.code_of(deed, view)
             answer = self.station.write(self.room, done[0]) if isinstance(done, tuple) else self.station.scan(self.room, done)
             self.trail.append(f"{deed['truth']}, {deed['kind']} {deed.get('card', deed.get('digit', deed.get('place', '')))}: {answer.get('said')}")

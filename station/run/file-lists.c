@@ -1,6 +1,7 @@
 #include "run/file-lists.h"
 
 #include <errno.h>
+#include <string.h>
 
 #include "base/name.h"
 #include "count/catalogue-import.h"
@@ -136,13 +137,39 @@ static json_t *people_told(const struct staff_import *im)
 	return o;
 }
 
+int badge_may_be(const struct core *c, const struct person *is, struct error *e)
+{
+	const struct person *was = staff_find(&c->station.staff, is->number);
+	if (!was || strcmp(was->name, is->name) == 0)
+		return 0;
+	for (int i = 0; i < SHEETS_MAX; i++) {
+		const struct sheet *s = &c->station.sheets[i];
+		if (s->case_no && team_place_of(&s->team, is->number))
+			return error_set(
+			    e, -EBUSY,
+			    "badge %06d is of %s, who is in case %d: it can be of %s when that case is over",
+			    (int)is->number, was->name, (int)s->case_no, is->name);
+	}
+	return 0;
+}
+
+static int badges_may_be(const struct core *c, const struct staff_import *im, struct error *e)
+{
+	for (size_t i = 0; i < im->n_events; i++)
+		if (im->events[i].kind == EV_STAFF_SET && badge_may_be(c, &im->events[i].staff, e) < 0)
+			return -EBUSY;
+	return 0;
+}
+
 json_t *import_staff(struct core *c, const char *csv, size_t size, int preview, struct error *e)
 {
 	struct staff_import im;
 	if (staff_import_init(&im, &c->station.staff, csv, size, e) < 0)
 		return NULL;
 	json_t *o = people_told(&im);
-	int n = o ? store(c, im.events, im.n_events, preview, e) : 0;
+	int n = o && !preview ? badges_may_be(c, &im, e) : 0;
+	if (o && n == 0)
+		n = store(c, im.events, im.n_events, preview, e);
 	staff_import_deinit(&im);
 	if (!o)
 		return no_memory(e);

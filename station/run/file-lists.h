@@ -18,4 +18,8 @@ json_t *import_catalogue(struct core *c, const char *csv, size_t size, int whole
  *    changes [{what added changed back withdrawn, line, number, name, kind, registered, was {name, kind, registered}}]} */
 json_t *import_staff(struct core *c, const char *csv, size_t size, int preview, struct error *e);
 
+/* Whether the badge may bear this name now: no other than until now while its person is in an open case, whose sheet and slip
+ * would name both. 0, or -EBUSY with `e`. */
+int badge_may_be(const struct core *c, const struct person *is, struct error *e);
+
 #endif

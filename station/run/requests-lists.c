@@ -38,6 +38,19 @@ json_t *request_staff_file(struct client *c, const json_t *q)
 	                      &e);
 }
 
+/* A number is one person's for ever: what was agreed with it would else read as another's. */
+static int given_to_another(const struct core *c, const struct person *is, struct error *e)
+{
+	const struct person *was = staff_find(&c->station.staff, is->number);
+	if (!was || strcmp(was->name, is->name) == 0)
+		return 0;
+	return error_set(
+	    e, -EEXIST,
+	    "badge %06d was given to %s: leave --number out and %s gets a new one; the same person "
+	    "under another name is written in the file of 'bandtally staff import'",
+	    (int)is->number, was->name, is->name);
+}
+
 json_t *request_staff(struct client *c, const json_t *q)
 {
 	struct error e = {0};
@@ -67,6 +80,8 @@ json_t *request_staff(struct client *c, const json_t *q)
 		return answer_no(
 		    "the badge was not added: its number must be 1 to 999999: give another, or none");
 	snprintf(ev.staff.name, sizeof ev.staff.name, "%s", name);
+	if (given_to_another(&c->d->core, &ev.staff, &e) < 0)
+		return answer_no(e.text);
 	int32_t number = ev.staff.number;
 	json_t *o = answer_yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
 	json_object_set_new(o, "number", json_integer(number));

@@ -1,5 +1,6 @@
 #include "tool/status-metrics.h"
 
+#include <math.h>
 #include <stdio.h>
 
 #include "base/clock.h"
@@ -12,7 +13,10 @@ static void head(const char *name, const char *kind, const char *help)
 static void gauge(const char *name, const char *help, double value)
 {
 	head(name, "gauge", help);
-	printf("bandtally_%s %.15g\n", name, value);
+	if (isinf(value))
+		printf("bandtally_%s +Inf\n", name);
+	else
+		printf("bandtally_%s %.15g\n", name, value);
 }
 
 /* What stands between quotes, with what would end it escaped. */
@@ -57,6 +61,9 @@ static double length(const json_t *s, const char *list, const char *further)
 
 void status_metrics(const json_t *s)
 {
+	gauge("up", "1 while the station answers.", s != NULL);
+	if (!s)
+		return;
 	const json_t *backup = json_object_get(s, "backup");
 	int64_t made = json_number(backup, "ms", 0), events = json_number(s, "events", 0);
 	head("events_total", "counter", "Events in the record.");
@@ -67,13 +74,13 @@ void status_metrics(const json_t *s)
 	gauge("faults", "What the station says is wrong now.", length(s, "faults", ""));
 	gauge("distrusted", "1 while it says: do not trust the station now, count by hand.",
 	      json_text(s, "distrust")[0] != 0);
+	gauge("clock_wrong", "1 while it says that the wall clock is wrong.", json_text(s, "clock")[0] != 0);
 	gauge("slips_not_seen", "Slips whose code was not scanned back.", length(s, "slips", "slips_older"));
 	gauge("incident_numbers_owed", "Unresolved cases without an incident number.",
 	      length(s, "owed", "owed_more"));
-	if (!made)
-		return;
-	gauge("backup_age_seconds", "Since the last backup that was read back whole.",
-	      (double)(clock_now().wall_ms - made) / 1000);
+	gauge("backup_age_seconds",
+	      "Since the last backup that was read back whole; +Inf where there was none.",
+	      made ? (double)(clock_now().wall_ms - made) / 1000 : INFINITY);
 	gauge("events_not_in_backup", "Events behind that backup.",
 	      (double)(events - json_number(backup, "events", 0)));
 }

@@ -5,7 +5,7 @@
 #include "base/json.h"
 
 /* On stdout, in the text that Prometheus reads (exposition format 0.0.4): numbers and rooms, no case and no person. `status`: as
- * the station tells it (tell/view.h). */
+ * the station tells it (tell/view.h), NULL where it does not answer. */
 void status_metrics(const json_t *status);
 
 #endif

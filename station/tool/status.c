@@ -19,9 +19,11 @@ static const char status_usage[] =
     "which, while a case is open\n"
     "  --follow   with it: goes on, and says it when nothing is open any more, and once a second while a "
     "case is; of a station that is not there it says nothing\n"
-    "  --prometheus   numbers for a monitor, as text that Prometheus reads: no case and no person in it\n"
+    "  --prometheus   numbers for a monitor, as text that Prometheus reads: no case and no person in it; "
+    "bandtally_up 0, and exit code 1, where the station does not answer\n"
     "example: bandtally status\n"
-    "         bandtally status --prometheus >/var/lib/prometheus/node-exporter/bandtally.prom\n";
+    "         cd /var/lib/prometheus/node-exporter; bandtally status --prometheus >bandtally.new; mv "
+    "bandtally.new bandtally.prom\n";
 
 static void print_backup(const json_t *backup, int64_t events)
 {
@@ -111,6 +113,8 @@ static void print_status(const json_t *s)
 	                            : "none; slips are written as PDF into the data folder");
 	print_backup(json_object_get(s, "backup"), json_number(s, "events", 0));
 	print_list("NOTE", json_object_get(s, "waits"));
+	if (json_text(s, "clock")[0])
+		printf("FAULT: %s\n", json_text(s, "clock"));
 	print_list("FAULT", json_object_get(s, "faults"));
 	if (json_text(s, "distrust")[0])
 		printf("DO NOT TRUST THE STATION NOW: %s Count by hand on the paper sheet.\n",
@@ -174,6 +178,8 @@ int tool_status(int argc, char **argv)
 	if (words_given(&w, options, "idle") && words_given(&w, options, "follow"))
 		return follow_idle();
 	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "status"), &e);
+	if (!a && words_given(&w, options, "prometheus"))
+		status_metrics(NULL);
 	if (!a)
 		return client_fail(&e);
 	if (words_given(&w, options, "idle"))

@@ -112,7 +112,9 @@ static const char staff_usage[] =
     "left, "
     "and is withdrawn; a person\n"
     "without a number is new. --preview says what it would change and takes nothing.\n"
-    "NAME is what board and slip show: a role code or a name, as the site wants it.\n"
+    "NAME is what board and slip show: a role code or a name, as the site wants it. A number, once given, is "
+    "that person's for ever:\n"
+    "--number is for a badge that is printed already, and for somebody who has come back.\n"
     "example: bandtally staff add --registered practitioner SCRUB-1\n";
 static int staff_list(int as_json)
 {

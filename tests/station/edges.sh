@@ -35,6 +35,11 @@ expect 2 "CASE is 'x'" bt case show x
 expect 2 'CASE.* is missing' bt case show
 expect 2 "NUMBER is '-3'" bt staff withdraw -3
 expect 2 "--number is '1000000'" bt staff add --number 1000000 surgeon SURG-1
+expect 0 'badge 000007: SURG-7' bt staff add --number 7 surgeon SURG-7
+expect 1 'badge 000007 was given to SURG-7: leave --number out' bt staff add --number 7 surgeon SURG-8
+bt staff withdraw 7 >/dev/null
+expect 1 'badge 000007 was given to SURG-7' bt staff add --number 7 surgeon SURG-8
+expect 0 'badge 000007: SURG-7' bt staff add --number 7 surgeon SURG-7
 expect 2 "'nurse' is no kind of badge" bt staff add nurse N-1
 expect 2 'NAME is missing' bt staff add surgeon
 expect 2 'is missing' bt stock quarantine GREEN-M

@@ -48,7 +48,7 @@ from prometheus_client.parser import text_string_to_metric_families as read
 for family in read(sys.stdin.read()):
     assert family.documentation and family.type in ("gauge", "counter"), family
     for s in family.samples:
-        print(s.name, *(f"{k}={v}" for k, v in sorted(s.labels.items())), int(s.value))' >"$root/watched"
+        print(s.name, *(f"{k}={v}" for k, v in sorted(s.labels.items())), f"{s.value:.0f}")' >"$root/watched"
 }
 watches() { # SENTENCE LINE…
 	/usr/bin/python3 -c 'import prometheus_client' 2>/dev/null || return 0
@@ -61,8 +61,9 @@ watches() { # SENTENCE LINE…
 	echo "ok $what"
 }
 watches 'a monitor sees the open case, and nothing of whose it is' 'bandtally_open_cases 1' 'bandtally_case_open room=1 1' \
-	'bandtally_distrusted 0' 'bandtally_events_total [1-9][0-9]*'
-bt status --prometheus | grep -qE 'backup|SCRUB|CIRC|S1|2110' && fail 'a backup that was never made, a name or a code'
+	'bandtally_distrusted 0' 'bandtally_events_total [1-9][0-9]*' 'bandtally_up 1' 'bandtally_clock_wrong 0' 'bandtally_backup_age_seconds inf'
+bt status --prometheus | grep -qE 'SCRUB|CIRC|S1|2110' && fail 'a name or a code'
+[ "$("$bin/bandtally" --data "$root" status --prometheus 2>/dev/null | grep -v '^#')" = 'bandtally_up 0' ] || fail 'a monitor does not hear that the station is gone'
 mkdir "$root/kept"
 bt backup "$root/kept/record.db" >/dev/null
 watches 'and how old its backup is' 'bandtally_backup_age_seconds [0-9]*' 'bandtally_events_not_in_backup [0-9]*'

@@ -533,6 +533,27 @@ static void a_staff_list_withdraws_who_has_left(void **state)
 	must_say(badge(1, 2), "withdrawn");
 }
 
+static void the_badge_of_who_is_in_a_case_keeps_its_name(void **state)
+{
+	static const char csv[] =
+	    "number,name,kind,registered\n1,OTHER-1,practitioner,yes\n2,CIRC-2,practitioner,yes\n"
+	    "3,SURG-3,surgeon,yes\n";
+	struct error e = {0};
+	(void)state;
+	card(1, CARD_NEW_CASE);
+	badge(1, 1);
+	int64_t before = record_last(core.record, NULL);
+	assert_null(import_staff(&core, csv, sizeof csv - 1, 0, &e));
+	must_say(e.text, "badge 000001 is of SCRUB-1, who is in case 1");
+	assert_int_equal(record_last(core.record, NULL), before);
+	card(1, CARD_CANCEL);
+	card(1, CARD_YES);
+	json_t *o = import_staff(&core, csv, sizeof csv - 1, 0, &e);
+	assert_non_null(o);
+	json_decref(o);
+	assert_string_equal(staff_name(&core.station.staff, 1), "OTHER-1");
+}
+
 int main(void)
 {
 #define T(test) cmocka_unit_test_setup_teardown(test, setup, teardown)
@@ -542,6 +563,7 @@ int main(void)
 	    T(nobody_at_the_bench_is_interrupted),
 	    T(an_open_case_keeps_the_line_that_it_began_with),
 	    T(a_staff_list_withdraws_who_has_left),
+	    T(the_badge_of_who_is_in_a_case_keeps_its_name),
 	    T(a_power_cut_between_print_and_read_back_loses_no_label),
 	    T(an_open_question_survives_a_restart),
 	    T(what_a_case_opened_and_gave_back_moves_the_stock),

@@ -25,7 +25,8 @@
 	X(LOOK, "digit-seen-bare")                                                                           \
 	X(WARD, "ward-told")                                                                                 \
 	/* of a case again */                                                                                \
-	X(STORES_ASKED, "stores-asked-of-recalls")
+	X(STORES_ASKED, "stores-asked-of-recalls")                                                           \
+	X(ROLLS_ON, "rolls-on")
 
 enum debt_kind {
 	DEBT_NONE = 0,
@@ -59,7 +60,10 @@ enum debt_kind {
 	X(ANSWERED, "surgeon-answers")                                                                       \
 	X(NAME_WRITTEN, "name-written")                                                                      \
 	X(ENTERED_AFTER, "entered-after")                                                                    \
-	X(ASKED_STORES, "stores-asked")
+	X(ASKED_STORES, "stores-asked")                                                                      \
+	X(NO_WOUND, "no-wound")                                                                              \
+	X(WOUND, "wound")                                                                                    \
+	X(NOT_USED, "not-used")
 
 enum paid_how {
 	PAID_TYPED = 0,

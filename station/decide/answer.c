@@ -190,12 +190,14 @@ static void rolls_on_yes(struct turn *t)
 {
 	int item = t->s->asked.item;
 	turn_close_question(t);
+	turn_pay(t, DEBT_ROLLS_ON, item, 0, PAID_WOUND);
 	turn_owe(t, DEBT_SURGEON, item, 0);
 	turn_say(t, SAY(R_ROLLS_ON));
 }
 
 static void rolls_on_no(struct turn *t)
 {
+	turn_pay(t, DEBT_ROLLS_ON, t->s->asked.item, 0, PAID_NO_WOUND);
 	turn_close_question(t);
 	turn_say(t, SAY(R_NO_WOUND));
 }

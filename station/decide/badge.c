@@ -60,6 +60,7 @@ static void pay_first(struct turn *t, int32_t badge, const struct debt *owed)
 	case DEBT_NONE:
 	case DEBT_TEAM:
 	case DEBT_ON:
+	case DEBT_ROLLS_ON:
 	case DEBT_MARKED_DIGIT:
 	case DEBT_INCIDENT:
 	case DEBT_CALLED:

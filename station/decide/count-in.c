@@ -91,6 +91,8 @@ static void list_late(struct turn *t, const struct thing *what, int item, const 
 void count_in_list_late(struct turn *t, const struct thing *what, int item, const struct say *why)
 {
 	list_late(t, what, item, why);
+	if (what->rolls_on && role_has(what->role, TRAIT_TIMED))
+		turn_owe(t, DEBT_ROLLS_ON, item, 0);
 	expiry_owe(t, item, item);
 	old_lists_owe(t);
 }
@@ -120,6 +122,7 @@ static void after_counting_in(struct turn *t, const struct thing *th, const stru
 		say.saying = tray ? SAY_R_IN_TRAY : SAY_R_IN;
 	int item = t->s->n_items;
 	if (th->rolls_on && role_has(th->role, TRAIT_TIMED)) {
+		turn_owe(t, DEBT_ROLLS_ON, item, 0);
 		turn_ask_saying(t, (struct asked){.what = Q_ROLLS_ON, .item = (uint8_t)item}, &say);
 	} else {
 		if (question_of_pack((enum question)t->s->asked.what))

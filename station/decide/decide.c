@@ -170,17 +170,36 @@ static void end_if_empty(struct turn *t)
 	turn_say_more(t, SAY(R_ENDED_NOTHING_LEFT, .case_no = case_no));
 }
 
+/* Of what was given back, or never was here, nothing of its use is owed any more (rules 5 and 7). */
+static void not_used_after_all(struct turn *t)
+{
+	struct debts owed = t->s->debts;
+	for (int i = 0; i < owed.count; i++) {
+		const struct debt *d = &owed.list[i];
+		const struct item *it = sheet_item_const(t->s, d->item);
+		int of_use =
+		    d->kind == DEBT_ROLLS_ON || d->kind == DEBT_SURGEON || d->kind == DEBT_EXPIRY_READ;
+		if (of_use && it && (it->place == ITEM_STRUCK || it->place == ITEM_RETURNED))
+			turn_pay(t, (enum debt_kind)d->kind, d->item, 0, PAID_NOT_USED);
+	}
+}
+
 /* A question about what is on a patient, or about an extra item, does not go away because something else was scanned:
  * where it is still owed and nothing else is asked, it is asked again (rules 1, 3 and 19). */
 static void ask_again(struct turn *t)
 {
 	const struct debt *d;
-	if (!turn_has_case(t) || t->s->asked.what || t->s->suspended || t->out->enter || t->in->more)
+	if (!turn_has_case(t))
+		return;
+	not_used_after_all(t);
+	if (t->s->asked.what || t->s->suspended || t->out->enter || t->in->more)
 		return;
 	if ((d = debts_find(&t->s->debts, DEBT_ON)))
 		EMIT(t, .kind = EV_ASKED, .what = Q_IS_ON, .digit = d->digit, .n = 1);
 	else if ((d = debts_find(&t->s->debts, DEBT_MARKED_DIGIT)))
 		EMIT(t, .kind = EV_ASKED, .what = Q_RIGHT_DIGIT, .digit = d->digit);
+	else if ((d = debts_find(&t->s->debts, DEBT_ROLLS_ON)))
+		EMIT(t, .kind = EV_ASKED, .what = Q_ROLLS_ON, .item = d->item);
 	else if (t->s->final == FINAL_ASKING && !t->s->discrepancy && !sheet_next_open(t->s) &&
 	         sheet_first_extra(t->s))
 		EMIT(t, .kind = EV_ASKED, .what = Q_EXTRA, .item = (uint8_t)sheet_first_extra(t->s));

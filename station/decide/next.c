@@ -120,6 +120,7 @@ static void ask_debt(struct next *n, const struct sheet *s, const struct debt *d
 		return;
 	case DEBT_ON:
 	case DEBT_MARKED_DIGIT:
+	case DEBT_ROLLS_ON:
 		deeds_yes_no(n, s, &(struct asked){.digit = d->digit});
 		return;
 	case DEBT_NONE:

@@ -50,6 +50,7 @@ enum team_place debt_payer(const struct sheet *s, enum debt_kind kind)
 	case DEBT_NONE:
 	case DEBT_TEAM:
 	case DEBT_ON:
+	case DEBT_ROLLS_ON:
 	case DEBT_MARKED_DIGIT:
 	case DEBT_INCIDENT:
 	case DEBT_CALLED:

@@ -188,6 +188,8 @@ static void take_owed(const struct event *e, struct case_row *row)
 	case DEBT_LOOK:
 	case DEBT_WARD:
 		return; /* of a case that has ended (count/after-end.h) */
+	case DEBT_ROLLS_ON:
+		return; /* each that rolls on is asked about */
 	case DEBT_LISTING:
 	case DEBT_REASON:
 	case DEBT_SURGEON:

@@ -537,7 +537,9 @@
 	X(DEBT_CALLED, "debt-patient-called-back", "that patient called back, or still here") \
 	X(DEBT_LOOK, "debt-digit-seen-bare", "that digit seen bare") \
 	X(DEBT_WARD, "debt-ward-told", "the ward told") \
-	X(DEBT_STORES_ASKED, "debt-stores-asked-of-recalls", "stores asked about recalls")
+	X(DEBT_STORES_ASKED, "debt-stores-asked-of-recalls", "stores asked about recalls") \
+	X(DEBT_ROLLS_ON, "debt-rolls-on", \
+	  "it rolls on: open wound, flap, infection or tumour on the digit")
 
 /* Where somebody stands in the team (count/team.h). */
 #define SAYINGS_PLACES(X, N) \

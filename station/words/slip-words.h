@@ -372,6 +372,9 @@
 	X(PAID_NAME_WRITTEN, "paid-name-written", "name written by the circulating practitioner") \
 	X(PAID_ENTERED_AFTER, "paid-entered-after", "entered after the end") \
 	X(PAID_ASKED_STORES, "paid-stores-asked", "stores were asked") \
+	X(PAID_NO_WOUND, "paid-no-wound", "none, says the team") \
+	X(PAID_WOUND, "paid-wound", "yes, says the team") \
+	X(PAID_NOT_USED, "paid-not-used", "it was not used here") \
 	X(END_NOTHING_OPENED, "end-nothing-opened", "nothing was opened") \
 	X(END_SHEET_EMPTY, "end-sheet-empty", "nothing is on the sheet") \
 	X(END_NUMBER_OWED, "end-number-owed", "incident number owed") \

@@ -15,11 +15,13 @@ next: Count in: scan each pack and instrument; CANCEL if there is no operation.
 question: Counted in: 1 finger tourniquet, roll-on, S (lot R1, expires 31 Mar 2028).
 next: It rolls on. Open wound, flap, infection or tumour on the digit it is for? Scan YES; NO if not.
   event: item-in, case 1, item 1, ROLL-S:1 "finger tourniquet, roll-on, S" tourniquet known by its pack lot R1 expiry 20280331 single-use rolls-on, n 1, first
+  event: owed, case 1, rolls-on, item 1
   event: asked, case 1, rolls-on, item 1
 > card YES
 accepted: Noted. A tourniquet that rolls on may carry infection or tumour along and tear a flap.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 1, nothing more, first
+  event: paid, case 1, rolls-on, item 1, wound
   event: owed, case 1, surgeon-decision, item 1
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
@@ -37,8 +39,10 @@ question: Added: 1 finger tourniquet, roll-on, S (lot R1, expires 31 Mar 2028).
 next: It rolls on. Open wound, flap, infection or tumour on the digit it is for? Scan YES; NO if not.
   event: item-in, case 1, item 2, ROLL-S:2 "finger tourniquet, roll-on, S" tourniquet known by its pack lot R1 expiry 20280331 single-use rolls-on, n 1, first
   event: owed, case 1, added
+  event: owed, case 1, rolls-on, item 2
   event: asked, case 1, rolls-on, item 2
 > card NO
 accepted: No open wound, flap, infection or tumour on the digit, says the team.
 next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
-  event: asked, case 1, nothing more, first
+  event: paid, case 1, rolls-on, item 2, no-wound, first
+  event: asked, case 1, nothing more

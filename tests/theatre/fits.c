@@ -104,7 +104,9 @@ static int is_yes(const struct world *t, int op, const struct sheet *s, int digi
 	const struct operation *o = &t->operations[op];
 	enum question q = (enum question)s->asked.what;
 	if (!q && s->debts.count)
-		q = s->debts.list[0].kind == DEBT_ON ? Q_IS_ON : Q_RIGHT_DIGIT;
+		q = s->debts.list[0].kind == DEBT_ON         ? Q_IS_ON
+		    : s->debts.list[0].kind == DEBT_ROLLS_ON ? Q_ROLLS_ON
+		                                             : Q_RIGHT_DIGIT;
 	switch (q) {
 	case Q_IS_ON:
 		return o->roots[digit].bands > 0;

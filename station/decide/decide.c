@@ -189,6 +189,7 @@ static void not_used_after_all(struct turn *t)
 static void ask_again(struct turn *t)
 {
 	const struct debt *d;
+	int unseen;
 	if (!turn_has_case(t))
 		return;
 	not_used_after_all(t);
@@ -198,6 +199,8 @@ static void ask_again(struct turn *t)
 		EMIT(t, .kind = EV_ASKED, .what = Q_IS_ON, .digit = d->digit, .n = 1);
 	else if ((d = debts_find(&t->s->debts, DEBT_MARKED_DIGIT)))
 		EMIT(t, .kind = EV_ASKED, .what = Q_RIGHT_DIGIT, .digit = d->digit);
+	else if (debts_has(&t->s->debts, DEBT_HANDOVER) && (unseen = sheet_first_unseen_on(t->s)))
+		EMIT(t, .kind = EV_ASKED, .what = Q_HANDOVER_SEEN, .digit = (uint8_t)unseen);
 	else if ((d = debts_find(&t->s->debts, DEBT_ROLLS_ON)))
 		EMIT(t, .kind = EV_ASKED, .what = Q_ROLLS_ON, .item = d->item);
 	else if (t->s->final == FINAL_ASKING && !t->s->discrepancy && !sheet_next_open(t->s) &&

@@ -23,7 +23,7 @@ static void say_given_back(struct turn *t, const struct thing *th)
 void item_give_back(struct turn *t, int item)
 {
 	struct item *it = sheet_item(t->s, item);
-	if (!it || it->place != ITEM_HERE) {
+	if (!it || it->place != ITEM_HERE || it->digit) { /* forceps that clamped are here again, and used */
 		turn_refuse(t, SAY(NOT_RETURNED, .item = it ? it->thing.name : t->in->thing.name));
 		return;
 	}

@@ -60,12 +60,17 @@ static const struct card_page {
                SLOT(AWAKE_PATIENT),
                {CARD_WITHOUT_FULL_SIGHT, TEAM, SAY_NONE},
                {CARD_FINAL_COUNT, ALONE, SAY_NONE},
+               {CARD_HANDOVER, ALONE, SAY_NONE},
                SLOT(SUSPEND)},
      .ends = {SLOT(CANCEL), SLOT(PATIENT_LEAVES)},
      .note = SAY_CP_NOW_AND_THEN_NOTE},
     {.title = SAY_CP_VISITORS,
      .left = {SLOT(SPARE_SCANNER), SLOT(THIS_ROOM), SLOT(SHOW_CAMERA), {CARD_NEW_CASE, ALONE, SAY_NONE}},
-     .right = {SLOT(VISITOR_1), SLOT(VISITOR_2), SLOT(VISITOR_3), SLOT(VISITOR_4)},
+     .right = {{CARD_WITHOUT_FULL_SIGHT, ALONE, SAY_NONE},
+               SLOT(VISITOR_1),
+               SLOT(VISITOR_2),
+               SLOT(VISITOR_3),
+               SLOT(VISITOR_4)},
      .note = SAY_CP_VISITORS_NOTE},
 };
 static const enum own_card_group number_groups[] = {CARDS_SHOWN, CARDS_EARLIER};

@@ -37,7 +37,7 @@ static const struct {
     {LIST_YES_NO, "yes no"},
     {LIST_DEBT,
      "count team listing reason maybe-on surgeon-decision added marked-digit visitor-name incident-number "
-     "handover expiry-read patient-called-back digit-seen-bare ward-told stores-asked-of-recalls"},
+     "handover expiry-read patient-called-back digit-seen-bare ward-told stores-asked-of-recalls rolls-on"},
     {LIST_QUESTION,
      "off is-on which-off rolls-on right-digit move-to add returned isolate dropped no-code extra found "
      "cancel "
@@ -56,7 +56,7 @@ static const struct {
     {LIST_HOW, "agreed-aloud agreed-aloud-late named-aloud was-on moved never-here never-on "
                "never-off not-on is-on right-digit other-digit read-aloud improvised "
                "pack-scanned badged-in by-operator by-operator-late surgeon-decided "
-               "surgeon-answers name-written entered-after stores-asked"},
+               "surgeon-answers name-written entered-after stores-asked no-wound wound not-used"},
     {LIST_END_WHY, "nothing-opened sheet-empty number-owed not-followed"},
     {LIST_INCARNATION, "behind other no-head aside paper"},
     {LIST_RECEIVED, "coded confirmed not-confirmed"},

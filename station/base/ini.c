@@ -37,8 +37,10 @@ static int check_lines(struct reading *r, FILE *f)
 		else if (!feof(f))
 			return error_set(r->e, -EINVAL, "%s line %d: longer than %d bytes: shorten it",
 			                 r->path, number, INI_LINE_MAX);
-		size_t blank = strspn(line, " \t\r\n\f\v"); /* what the library takes for space */
-		if (blank && line[blank])
+		/* A byte order mark, which it passes over as well. */
+		const char *first = number == 1 && strncmp(line, "\xef\xbb\xbf", 3) == 0 ? line + 3 : line;
+		size_t blank = strspn(first, " \t\r\n\f\v"); /* what the library takes for space */
+		if (blank && first[blank])
 			return error_set(
 			    r->e, -EINVAL,
 			    "%s line %d: begins with a space, which would make it part of the line "

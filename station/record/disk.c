@@ -12,7 +12,7 @@
 struct watched {
 	sqlite3_io_methods methods; /* as they are below, but for ours */
 	const sqlite3_io_methods *real;
-	int fd;        /* names the file, and no more: to close it gives up none of SQLite's locks */
+	int fd;         /* names the file, and no more: to close it gives up none of SQLite's locks */
 	bool looked_at; /* since it was synced last */
 };
 

@@ -35,26 +35,6 @@ static int last_time(struct record *r, int64_t *wall_ms, struct error *e)
 	return code == SQLITE_OK ? 0 : store_fault(r, code, "read the record", e);
 }
 
-/* The events may all be there and the file be cut short all the same: what they are looked up by lies behind them. */
-static int check_pages(struct record *r, struct error *e)
-{
-	sqlite3_stmt *s = NULL;
-	int n = 0, code = sqlite3_prepare_v2(r->db, "PRAGMA integrity_check(1)", -1, &s, NULL);
-	if (code == SQLITE_OK && (code = sqlite3_step(s)) == SQLITE_ROW) {
-		const char *said = (const char *)sqlite3_column_text(s, 0),
-		           *last = said ? strrchr(said, '\n') : NULL;
-		code = SQLITE_OK;
-		if (!said || strcmp(said, "ok") != 0)
-			n = error_set(e, -EUCLEAN,
-			              "the file is damaged or cut short (%.150s): use another backup",
-			              last   ? last + 1
-			              : said ? said
-			                     : "it cannot be read");
-	}
-	sqlite3_finalize(s);
-	return code == SQLITE_OK ? n : store_fault(r, code, "read the record", e);
-}
-
 static int check_open(struct record *r, struct backup *out, struct error *e)
 {
 	struct error odd = {0};
@@ -67,7 +47,8 @@ static int check_open(struct record *r, struct backup *out, struct error *e)
 	if (!out->events)
 		return error_set(e, -EUCLEAN,
 		                 "it holds no event at all: it is no record of a station: give another file");
-	n = check_pages(r, e);
+	/* The events may all be there and the file be cut short all the same: what they are looked up by lies behind them. */
+	n = record_check_pages(r, PAGES_AND_INDEXES, e);
 	return n < 0 ? n : last_time(r, &out->last_ms, e);
 }
 

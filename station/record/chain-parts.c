@@ -259,13 +259,12 @@ static int threads_for(int parts)
 /* Where the file cannot be opened again, or no thread is to be had, fewer do it all. */
 static void look_at_all(struct record *r, struct parts *all)
 {
-	const char *file = sqlite3_db_filename(r->db, "main");
 	struct looker list[THREADS_MAX] = {{.parts = all, .r = r}};
 	int n = 1, wanted = threads_for(all->count);
 	for (; n < wanted; n++) {
 		struct looker *l = &list[n];
 		l->parts = all;
-		if (record_open_copy(&l->r, file, NULL) < 0)
+		if (store_open_again(&l->r, r) < 0)
 			break;
 		if (pthread_create(&l->thread, NULL, look, l) != 0) {
 			record_close(l->r);

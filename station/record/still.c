@@ -102,6 +102,16 @@ static int open_with_log(struct record **out, const char *file, const char *log,
 	return n;
 }
 
+int store_open_again(struct record **out, struct record *r)
+{
+	char name[8192];
+	const char *file = sqlite3_db_filename(r->db, "main");
+	if (!sqlite3_uri_boolean(file, "immutable", 0))
+		return record_open_copy(out, file, NULL);
+	unchanging(file, name);
+	return open_readable(out, file, name, SQLITE_OPEN_READONLY | SQLITE_OPEN_URI, NULL);
+}
+
 int record_open_still(struct record **out, const char *file, struct error *e)
 {
 	char log[4200], name[8192];

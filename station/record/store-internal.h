@@ -1,4 +1,4 @@
-/* What the files that know the record's table share: store (open, append), still (open to read), read, load, look-up,
+/* What the files that know the record's table share: store (open, append), still (open to read), pages, read, load, look-up,
  * copy, backup, verify. Nobody else includes it. */
 #ifndef BANDTALLY_RECORD_STORE_INTERNAL_H
 #define BANDTALLY_RECORD_STORE_INTERNAL_H
@@ -30,6 +30,7 @@ struct record {
 	int schema; /* of the file */
 	int64_t last_seq;
 	struct chain chain;
+	char damage[160];       /* record_damage() */
 	struct buf text, again; /* of the event that is being stored, and what it reads back to */
 };
 
@@ -42,11 +43,17 @@ int store_make_schema_of(sqlite3 *empty, int version);
 int store_triggers_off(struct record *r, struct error *e);
 int store_triggers_on(struct record *r, struct error *e);
 
+/* Another handle of the same file, which as little is written beside: for another thread. 0 or a negative errno. */
+int store_open_again(struct record **out, struct record *r);
+
 /* Closes the file, and holds the folder's lock on. Only record_close() may come behind it. */
 void record_close_file(struct record *r);
 
 /* What SQLite says, as an errno and a sentence. */
 int store_fault(struct record *r, int code, const char *doing, struct error *e);
+
+/* A damaged file is evidence: nothing of the log goes into it when it is closed. */
+void store_leave_as_it_is(struct record *r);
 
 int store_open_db(struct record *r, const char *file, int flags, struct error *e);
 int store_version(struct record *r, int *version, struct error *e); /* the file's schema */

@@ -50,11 +50,35 @@ static const char *const migrations[RECORD_SCHEMA] = {
             LEFT_FOR_GOOD("left_case", "DELETE"),
 };
 
-/* A damaged file is evidence: nothing of the log goes into it when it is closed. */
-static void leave_as_it_is(struct record *r)
+void store_leave_as_it_is(struct record *r)
 {
 	if (r && r->db)
 		sqlite3_db_config(r->db, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, NULL);
+}
+
+static const char *what_sqlite_says(const struct record *r, int code)
+{
+	return r && r->db && sqlite3_errcode(r->db) != SQLITE_OK ? sqlite3_errmsg(r->db)
+	                                                         : sqlite3_errstr(code);
+}
+
+#define SCHEMA_OF_NONE 1000 /* no version comes so far: it is damaged */
+
+static int is_damaged(struct record *r, int code, const char *doing, struct error *e)
+{
+	struct error damage;
+	store_leave_as_it_is(r);
+	error_set(&damage, -EUCLEAN,
+	          "cannot %s: the record is damaged (%.60s): keep the file, restore a backup", doing,
+	          what_sqlite_says(r, code));
+	if (r && !r->damage[0])
+		snprintf(r->damage, sizeof r->damage, "%.159s", damage.text);
+	return error_set(e, -EUCLEAN, "%s", damage.text);
+}
+
+const char *record_damage(const struct record *r)
+{
+	return r->damage;
 }
 
 /* What SQLite says, as an errno and a sentence. */
@@ -79,10 +103,9 @@ int store_fault(struct record *r, int code, const char *doing, struct error *e)
 		    doing);
 	case SQLITE_CORRUPT:
 	case SQLITE_NOTADB:
-		leave_as_it_is(r);
-		return error_set(e, -EUCLEAN,
-		                 "cannot %s: the record is damaged (%s): keep the file, restore a backup",
-		                 doing, r && r->db ? sqlite3_errmsg(r->db) : "not a database");
+	case SQLITE_ERROR: /* no table, or a second one: what we ask fits every record */
+	case SQLITE_CONSTRAINT:
+		return is_damaged(r, code, doing, e);
 	case SQLITE_NOMEM:
 		return error_set(e, -ENOMEM, "cannot %s: out of memory: try again", doing);
 	case SQLITE_BUSY:
@@ -90,8 +113,7 @@ int store_fault(struct record *r, int code, const char *doing, struct error *e)
 		return error_set(e, -EBUSY,
 		                 "cannot %s: another program holds the record: end it and try again", doing);
 	default:
-		return error_set(e, -EIO, "cannot %s: %s: check the disk", doing,
-		                 r && r->db ? sqlite3_errmsg(r->db) : sqlite3_errstr(code));
+		return error_set(e, -EIO, "cannot %s: %s: check the disk", doing, what_sqlite_says(r, code));
 	}
 }
 
@@ -144,6 +166,11 @@ static int check_schema(struct record *r, struct error *e)
 	int result = store_version(r, &r->schema, e);
 	if (result < 0)
 		return result;
+	/* By its first bytes SQLite takes a file for one of its own later versions, and writes nothing to it. */
+	int odd =
+	    sqlite3_db_readonly(r->db, "main") == 1 && access(sqlite3_db_filename(r->db, "main"), W_OK) == 0;
+	if (odd || r->schema < 0 || r->schema > SCHEMA_OF_NONE)
+		return is_damaged(r, SQLITE_CORRUPT, "read the record", e);
 	if (r->schema > RECORD_SCHEMA)
 		return error_set(
 		    e, -EPROTO,
@@ -258,7 +285,7 @@ int store_check_tail(struct record *r, struct error *e)
 		chain_add(&before, text, size);
 	free(text);
 	if (rows && memcmp(&before, &now, sizeof now) != 0) {
-		leave_as_it_is(r);
+		store_leave_as_it_is(r);
 		return error_set(e, -EUCLEAN,
 		                 "the record's last event %" PRId64
 		                 " was changed: its hash does not hold: keep the "

@@ -72,6 +72,16 @@ int record_each(struct record *r, int32_t case_no, record_event_fn each, void *c
  * negative errno with `e`. */
 int record_read_through(struct record *r, struct error *e);
 
+/* Whether SQLite finds every page sound, and, where it is asked, each index agree with the events: what is looked up goes by
+ * those. A year's record takes a quarter of a second, and with the indexes one. 0, or -EUCLEAN with `e`; -ENOMEM or -EIO where it
+ * could not be asked. */
+enum pages_how { PAGES_ALONE, PAGES_AND_INDEXES };
+int record_check_pages(struct record *r, enum pages_how how, struct error *e);
+
+/* What was found to be damaged in it since it was opened, by whoever read or stored anything, as the end of a sentence: "" nothing.
+ * It stays. */
+const char *record_damage(const struct record *r);
+
 /* Each event of one kind that belongs to no case. */
 int record_each_station(struct record *r, enum event_kind kind, record_event_fn each, void *context,
                         struct error *e);

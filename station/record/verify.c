@@ -43,20 +43,13 @@ static int check_parts(struct record *r, struct watch *w)
 	return n;
 }
 
-static void check_indexes(struct record *r, struct watch *w)
+/* The station cannot read a record whose pages are not sound, though each event may still be had. */
+static int check_pages(struct record *r, struct watch *w, struct error *e)
 {
-	sqlite3_stmt *s = NULL;
-	int code = sqlite3_prepare_v2(r->db, "PRAGMA integrity_check(1)", -1, &s, NULL);
-	const char *said = code == SQLITE_OK && sqlite3_step(s) == SQLITE_ROW
-	                       ? (const char *)sqlite3_column_text(s, 0)
-	                       : NULL;
-	if (!said || strcmp(said, "ok") != 0)
-		watch_found(
-		    w,
-		    "the file's indexes and pages are not sound (%.200s): what is looked up in it may not be "
-		    "what its events say",
-		    said ? said : sqlite3_errmsg(r->db));
-	sqlite3_finalize(s);
+	int n = record_check_pages(r, w->how->indexes ? PAGES_AND_INDEXES : PAGES_ALONE, e);
+	if (n == -EUCLEAN)
+		watch_found(w, "%s", e->text);
+	return n == -EUCLEAN ? 0 : n;
 }
 
 int record_verify(struct record *r, int64_t *events, struct chain *chain, struct error *e)
@@ -76,10 +69,12 @@ int record_verify_all(struct record *r, const struct verify_how *how, struct ver
 		return error_set(e, -ENOMEM, "cannot look through the record: out of memory: try again");
 	watch_begin(w, how, v, r);
 	int n = check_parts(r, w);
-	if (n == 0 && how->indexes)
-		check_indexes(r, w);
-	n = n < 0 ? error_set(e, n, "cannot read what the record is made of: %s: try again", strerror(-n))
-	          : chain_parts(r, how->parts, &v->events, &v->chain, &marks, e);
+	if (n < 0)
+		error_set(e, n, "cannot read what the record is made of: %s: try again", strerror(-n));
+	if (n == 0)
+		n = check_pages(r, w, e);
+	if (n == 0)
+		n = chain_parts(r, how->parts, &v->events, &v->chain, &marks, e);
 	if (n == 0 || n == -EBADMSG) {
 		int seen = 0;
 		for (size_t i = 0; seen == 0 && i < marks.count; i++)

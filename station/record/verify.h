@@ -9,7 +9,7 @@ struct verify_how {
 	const struct keys
 	    *keys;     /* of the station; NULL: those that the record itself names, which shows less */
 	int each_seal; /* not only the last of each key and incarnation */
-	int indexes;   /* whether they agree with the events, and each page is sound: takes as long again */
+	int indexes;   /* whether they agree with the events: takes as long again */
 	int parts;     /* at once; 0: as many as are worth it */
 	/* Called for each thing beyond the chain that is not as it should be: one sentence. */
 	void (*found)(void *context, const char *what);
@@ -25,7 +25,7 @@ struct verified {
 	int32_t incarnation;
 };
 
-/* As record_verify(), and besides the schema with its triggers and the seals: what is wrong with these is told by found()
+/* As record_verify(), and besides the pages, the schema with its triggers and the seals: what is wrong with these is told by found()
  * and goes on. */
 int record_verify_all(struct record *r, const struct verify_how *how, struct verified *v, struct error *e);
 

@@ -2,16 +2,19 @@
 
 #include <dirent.h>
 #include <errno.h>
+#include <fcntl.h>
 #include <limits.h>
 #include <stdio.h>
 #include <string.h>
 #include <time.h>
+#include <unistd.h>
 
 #include "base/log.h"
 #include "record/store.h"
 
 #define BEFORE "record-damaged-"
 #define BEHIND ".db"
+#define WANTED "record-refuses"
 
 int aside_put(const char *folder, struct error *e)
 {
@@ -33,6 +36,36 @@ int aside_put(const char *folder, struct error *e)
 	}
 	log_warn(LOG_ASIDE, "the record could not be read: it lies, unchanged, in %s", to);
 	return 0;
+}
+
+static void wanted_path(const char *folder, char path[PATH_MAX])
+{
+	snprintf(path, PATH_MAX, "%.3800s/" WANTED, folder);
+}
+
+void aside_want(const char *folder)
+{
+	char path[PATH_MAX];
+	wanted_path(folder, path);
+	int fd = open(path, O_WRONLY | O_CREAT | O_NOFOLLOW | O_CLOEXEC, 0640);
+	if (fd < 0)
+		log_warn_errno(LOG_RECORD, -errno, "cannot note that the record is damaged");
+	else
+		close(fd);
+}
+
+int aside_wanted(const char *folder)
+{
+	char path[PATH_MAX];
+	wanted_path(folder, path);
+	return access(path, F_OK) == 0;
+}
+
+void aside_over(const char *folder)
+{
+	char path[PATH_MAX];
+	wanted_path(folder, path);
+	unlink(path);
 }
 
 int aside_find(const char *folder, char *path, size_t size)

@@ -11,6 +11,12 @@
  * negative errno with `e`. */
 int aside_put(const char *folder, struct error *e);
 
+/* Notes in the folder that the record, being damaged, could not be stored to, or not be asked what each scan asks; the next start then
+ * looks through it before it works on it, and could else not count either. It is gone once a start has done so (`over`), or the record was put aside. */
+void aside_want(const char *folder);
+int aside_wanted(const char *folder);
+void aside_over(const char *folder);
+
 /* The path of such a file. 1 there is one (any of several), 0 none. */
 int aside_find(const char *folder, char *path, size_t size);
 

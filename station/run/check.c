@@ -8,6 +8,7 @@
 #include <string.h>
 #include <sys/file.h>
 #include <sys/stat.h>
+#include <sys/statvfs.h>
 #include <unistd.h>
 
 #include "base/log.h"
@@ -16,6 +17,7 @@
 #include "record/seal.h"
 #include "record/snapshot.h"
 #include "record/store.h"
+#include "record/verify.h"
 #include "run/aside.h"
 #include "run/media.h"
 #include "tell/rooms.h"
@@ -92,8 +94,36 @@ static int load(struct record *r, const struct seal *seal, const char *folder, s
 	           : record_load(r, st, e);
 }
 
+struct first_found {
+	struct error *e;
+	int any;
+};
+
+static void keep_first(void *context, const char *what)
+{
+	struct first_found *f = context;
+	if (!f->any++)
+		error_set(f->e, -EUCLEAN, "%.600s", what);
+}
+
+/* All of it, whatever a start would read: what is damaged now is read one day. An event whose text nobody can read, though it
+ * was written so, is left for the end, `odd`: what a start would say of it says more. */
+static int check_whole(struct record *r, struct error *odd, struct error *e)
+{
+	struct first_found f = {.e = e};
+	struct verified v;
+	struct error why = {0};
+	int n = record_verify_all(r, &(struct verify_how){.indexes = 1, .found = keep_first, .context = &f},
+	                          &v, &why);
+	if (f.any)
+		return e->code;
+	if (n == -EBADMSG)
+		*odd = why;
+	return n < 0 && n != -EBADMSG ? error_set(e, n, "%.600s", why.text) : 0;
+}
+
 static int check_record(const char *folder, const char *head, const struct seal *seal, struct station *st,
-                        struct error *e)
+                        struct error *odd, struct error *e)
 {
 	char path[PATH_MAX];
 	struct record *r = NULL;
@@ -102,6 +132,8 @@ static int check_record(const char *folder, const char *head, const struct seal 
 	if (n <= 0)
 		return n < 0 ? n : check_head(NULL, st, head, e);
 	n = record_open_still(&r, path, e);
+	if (n == 0)
+		n = check_whole(r, odd, e);
 	if (n == 0)
 		n = load(r, seal, folder, st, e);
 	if (n == 0)
@@ -165,6 +197,17 @@ static bool lies_in(const char *path, const char *folder)
 	return strncmp(path, folder, n) == 0 && (path[n] == '/' || path[n] == '\0');
 }
 
+#define SPACE_KB 512 /* what a start and its first events take at most */
+
+/* A start on a full disk stores nothing, and ends. */
+static int check_space(const char *folder, struct error *e)
+{
+	struct statvfs fs;
+	if (statvfs(folder, &fs) < 0 || fs.f_bavail * (fs.f_frsize / 512) >= 2 * SPACE_KB)
+		return 0;
+	return error_set(e, -ENOSPC, "the disk of %.400s is full: free some space", folder);
+}
+
 static int check_rest(const char *folder, const char *head, struct station *st, const char **said,
                       struct error *e)
 {
@@ -187,13 +230,17 @@ static int check_rest(const char *folder, const char *head, struct station *st, 
 		        "folder, which "
 		        "is a weak place: name another ([station] head in station.ini)";
 	struct seal *seal = NULL;
-	struct error none = {0};
+	struct error none = {0}, odd = {0};
 	seal_open_still(&seal, folder, &none);
-	int n = check_record(folder, head, seal, st, e);
+	int n = check_record(folder, head, seal, st, &odd, e);
 	if (n == 0)
 		n = check_key(folder, seal, &none, st, e);
 	seal_close(seal);
-	return n < 0 ? n : check_state(folder, st, e);
+	if (n == 0)
+		n = check_space(folder, e);
+	if (n == 0)
+		n = check_state(folder, st, e);
+	return n == 0 && odd.code ? error_set(e, odd.code, "%.600s", odd.text) : n;
 }
 
 /* Every settings file of that place; each may be absent. */

@@ -1,8 +1,11 @@
-/* What core.c shares with stored.c and core-scan.c, and nobody else. */
+/* What core.c shares with core-start.c, stored.c and core-scan.c, and nobody else. */
 #ifndef BANDTALLY_RUN_CORE_INTERNAL_H
 #define BANDTALLY_RUN_CORE_INTERNAL_H
 
 #include "run/core.h"
+
+/* Says on the board what it cannot be trusted in now, and why no longer. */
+void core_weigh(struct core *c);
 
 /* As core_open_noting(), which asks besides about what is held. */
 int core_start(struct core *c, const char *folder, const char *head, struct error *e);

@@ -64,11 +64,12 @@ struct core {
 	 * follow when it started, until somebody dealt with them (station.h).
 	 * stopped: it was told to stop while a case is open, and goes
 	 * storage: why what was to be stored last could not be; over once something can
+	 * damaged: a part of the record could not be read (record_damage()); until it is started again
 	 * diverged: the event of its own record that it did not follow; until it is started again
 	 * aside: where a record lies that could not be read; until it is taken away */
 	struct {
 		char storage[200], aside[320];
-		int stopped;
+		int stopped, damaged;
 		int64_t diverged;
 		enum event_kind diverged_by;
 	} doubt;
@@ -96,7 +97,7 @@ void core_snapshot_last(struct core *c);
  * many ms until the next turn; 0 nothing is to be done. */
 int32_t core_snapshot(struct core *c);
 
-/* Whether somebody has dealt with a record that was kept aside. */
+/* Whether somebody has dealt with a record that was kept aside, and whether this one is damaged. */
 void core_look_aside(struct core *c);
 
 struct scan {

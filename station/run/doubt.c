@@ -45,6 +45,8 @@ void core_distrust_in(const struct core *c, const struct language *language, int
 		            .text = event_name(c->doubt.diverged_by)));
 	if (c->doubt.storage[0])
 		add_say(out, language, SAY(DOUBT_STORAGE, .fault = c->doubt.storage));
+	else if (c->doubt.damaged)
+		add_say(out, language, SAY(DOUBT_STORAGE, .fault = record_damage(c->record)));
 	if (case_no)
 		add_unfollowed(out, c, language, SAY_DOUBT_UNFOLLOWED_CASE, case_no);
 }

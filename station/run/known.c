@@ -8,10 +8,14 @@
 #include "decide/slip-read.h"
 #include "record/elsewhere.h"
 #include "record/slip-check.h"
+#include "run/aside.h"
 
-static void could_not_ask(struct input *in, int n)
+/* What the count asks for at each scan it must be able to read. */
+static void could_not_ask(const struct core *c, struct input *in, int n)
 {
 	in->known.unasked = 1;
+	if (n == -EUCLEAN)
+		aside_want(c->folder);
 	log_warn(LOG_RECORD, "the record could not be asked about a code: %s", strerror(-n));
 }
 
@@ -87,7 +91,7 @@ void known_ask(struct core *c, struct input *in)
 	if (in->act == ACT_CARD && i >= 0 && c->station.idle_asked[i] == Q_SLIP_HERE)
 		n = look_up_asked(c, in, i);
 	if (n < 0)
-		could_not_ask(in, n);
+		could_not_ask(c, in, n);
 	if (in->act == ACT_SLIP)
 		look_at_guesses(c, in);
 }
@@ -134,6 +138,6 @@ int known_batch(struct core *c, const struct code *code, struct batch *batch, st
 	            ? record_batch_of(c->record, code->own.number, batch)
 	            : record_batch_of_station(c->record, code->own.station, code->own.number, batch);
 	if (n < 0)
-		could_not_ask(in, n);
+		could_not_ask(c, in, n);
 	return n == RECORD_FOUND;
 }

@@ -115,6 +115,10 @@ if [ "$(id -u)" -eq 0 ]; then
 		stop
 		bt audit verify | grep -q 'without a gap' || fail 'the record does not hold after a full disk'
 		echo 'ok the record holds'
+		dd if=/dev/zero of="$data/filling" bs=4k 2>/dev/null || true
+		expect 1 'the disk of .* is full' "$bin/bandtallyd" --data "$data" --check
+		rm "$data/filling"
+		expect 0 'settings and record are sound' "$bin/bandtallyd" --data "$data" --check
 	else
 		echo 'skipped: a full disk, because no tmpfs can be mounted here'
 	fi

@@ -13,6 +13,11 @@ for unit in bandtallyd bandtally-backup; do
 		fail "$unit leaves more open than it did: $(grep -v '✓' "$root/open")"
 done
 echo 'ok the services leave no more open than they did'
+# What Restart=always promises holds for as long as the cause lasts, and none of its starts waits for the whole record.
+grep -q '^StartLimitIntervalSec=0$' "$root/bandtallyd.service" && grep -q '^Restart=always$' "$root/bandtallyd.service" ||
+	fail 'after a few starts that failed the service is not tried again'
+! grep '^ExecStartPre=.*--check' "$root/bandtallyd.service" | grep -v -- '--settings' || fail 'a start waits for a check of the whole record'
+echo 'ok it is started again for as long as it takes'
 # What stays open is said beside it.
 systemd-analyze security --offline=true --no-pager "$root/bandtallyd.service" | grep '✗' >"$root/open"
 for word in $(sed 's/(INET|INET6)/INET/; s/^✗ \(RestrictAddressFamilies=~\)\?\([A-Z_]*[A-Za-z]*\).*/\2/' "$root/open"); do

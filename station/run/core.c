@@ -28,7 +28,6 @@
 #include "run/day-load.h"
 #include "run/doubt.h"
 #include "run/prove.h"
-#include "run/sound.h"
 
 #define REFUSED_AGAIN_MS 1000
 
@@ -285,21 +284,8 @@ static int open_record(struct core *c, struct error *e)
 	if (n < 0)
 		return n;
 	c->station.released = RELEASED;
-	c->settings_used = sound_read(&c->settings, &c->station, c->folder, c->settings_fault);
+	core_settings_read(c);
 	return read_record(c, e);
-}
-
-/* Those that are used are kept, where they are the folder's own. */
-static void tell_settings(const struct core *c, const char *folder, struct error *e)
-{
-	char words[700];
-	if (c->settings_used) {
-		say_sentence(&(const struct say){.saying = c->settings_used, .fault = c->settings_fault},
-		             words, sizeof words);
-		log_warn(LOG_SETTINGS, "%s", words);
-	} else if (sound_keep(folder, e) < 0) {
-		log_warn(LOG_SETTINGS, "%s", e->text);
-	}
 }
 
 int core_start(struct core *c, const char *folder, const char *head, struct error *e)
@@ -312,10 +298,10 @@ int core_start(struct core *c, const char *folder, const char *head, struct erro
 	c->station.released = RELEASED;
 	if (languages_read(&c->languages, languages_folder(), e) < 0)
 		log_warn(LOG_BOARD, "%s", e->text); /* the count goes on, in English */
-	c->settings_used = sound_read(&c->settings, &c->station, folder, c->settings_fault);
+	core_settings_read(c);
 	int n = open_record(c, e);
 	if (n == 0)
-		tell_settings(c, folder, e);
+		core_settings_settle(c);
 	if (n == 0) {
 		look_aside(c);
 		prove_place(c, head);

@@ -199,6 +199,16 @@ void setup_value(const struct setup_files *f, const char *section, const char *n
 	setup_each(f, SETUP_STATION, on_value, &w, &e);
 }
 
+void setup_value_was(const char *section, const char *name, char *out, size_t size)
+{
+	struct wanted w = {section, name, out, size};
+	struct error e;
+	char path[PATH_MAX];
+	out[0] = 0;
+	snprintf(path, sizeof path, "%.3000s/settings-sound/station.ini", client_folder);
+	ini_read(path, on_value, &w, &e);
+}
+
 /* Takes `fresh`, which is used up, for the candidate where the station would; else all is as it was. */
 static int try(struct setup_files *f, enum setup_which which, struct buf *fresh, struct error *e)
 {

@@ -18,9 +18,11 @@ int file_replace_soon(const char *path, mode_t mode, const void *bytes, size_t s
  * errno; -EISDIR a folder, -ENXIO whatever else is no regular file. */
 int file_open(const char *path);
 
-/* Appends what is in it. 0 or negative errno; a file of more than a megabyte is -EFBIG, and what is no regular file is
- * refused as file_open() does. */
+/* Appends what is in it. 0 or negative errno; a file of more than a megabyte is -EFBIG. */
 int file_read(const char *path, struct buf *out);
+
+/* The same of what file_open() opens. */
+int file_read_regular(const char *path, struct buf *out);
 
 /* Whether the file system that the file lies on can be written: 0, -EROFS where it cannot, or another negative errno where nobody
  * knows. */

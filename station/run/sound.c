@@ -37,21 +37,28 @@ static bool is_blank(const struct buf *text)
 	return true;
 }
 
-/* A file of which nothing is there now, though a copy of it was kept. `meant`: how to say that it is to be so. */
-static int gone(const char *folder, const char *name, const char *meant, struct error *e)
+/* A file of which nothing is there now, though a copy of it was kept. */
+static int gone(const char *folder, const char *name, struct error *e)
 {
 	char path[PATH_MAX], kept[PATH_MAX];
 	_cleanup_(buf_free) struct buf now = {0}, was = {0};
 	snprintf(path, sizeof path, "%.3800s/%s", folder, name);
 	kept_path(kept, folder, name);
-	int n = file_read(path, &now);
-	if ((n < 0 && n != -ENOENT) || !is_blank(&now) || file_read(kept, &was) < 0 || is_blank(&was))
+	int n = file_read_regular(path, &now);
+	if ((n < 0 && n != -ENOENT) || !is_blank(&now) || file_read_regular(kept, &was) < 0 || is_blank(&was))
 		return 0;
+	const char *how = n < 0 ? "gone" : "empty";
+	if (strcmp(name, STATION) != 0)
+		return error_set(
+		    e, -ENOENT,
+		    "%.200s is %s, and was not at the last start: put it back (a copy is in " SOUND_FOLDER
+		    "), or, if that is meant, write one that holds a comment (#) alone",
+		    path, how);
 	return error_set(
 	    e, -ENOENT,
 	    "%.200s is %s, and was not at the last start: put it back (a copy is in " SOUND_FOLDER
-	    "), or, if that is meant, %s",
-	    path, n < 0 ? "gone" : "empty", meant);
+	    "), or, if that is meant, write one that says [site] letters and [station] number",
+	    path, how);
 }
 
 struct identity {
@@ -90,9 +97,9 @@ int sound_number(const char *folder)
 int sound_check(const struct settings *s, const struct station *st, const char *folder, struct error *e)
 {
 	struct identity was;
-	int n = gone(folder, STATION, "write one that says [site] letters and [station] number", e);
+	int n = gone(folder, STATION, e);
 	if (n == 0)
-		n = gone(folder, POLICY, "write one that holds a comment (#) alone", e);
+		n = gone(folder, POLICY, e);
 	if (n < 0 || identity_of(folder, &was) < 0)
 		return n;
 	if (!s->site_said && strcmp(was.site, st->site) != 0)
@@ -156,12 +163,13 @@ static int keep_file(const char *folder, const char *name)
 	_cleanup_(buf_free) struct buf now = {0}, kept = {0};
 	snprintf(from, sizeof from, "%.3800s/%s", folder, name);
 	kept_path(to, folder, name);
-	int n = file_read(from, &now);
+	int n = file_read_regular(from, &now);
 	if (n == -ENOENT || (n == 0 && is_blank(&now)))
 		return 0;
 	if (n < 0)
 		return n;
-	if (file_read(to, &kept) == 0 && kept.size == now.size && memcmp(kept.data, now.data, now.size) == 0)
+	if (file_read_regular(to, &kept) == 0 && kept.size == now.size &&
+	    memcmp(kept.data, now.data, now.size) == 0)
 		return 0;
 	return file_replace(to, 0640, now.data, now.size);
 }
@@ -195,9 +203,7 @@ static int read_scanners(struct scanners *out, const char *folder, const char *p
 	int n = scanners_read(path, out, e);
 	if (n == -ENOENT || n == -ENOTDIR)
 		n = 0;
-	return n == 0 && place == folder
-	           ? gone(folder, SCANNERS, "write one that holds a comment (#) alone", e)
-	           : n;
+	return n == 0 && place == folder ? gone(folder, SCANNERS, e) : n;
 }
 
 int sound_scanners_check(const char *folder, const char *place, struct error *e)

@@ -74,7 +74,7 @@ static int open_file(struct setup_files *f, int which, struct error *e)
 	one->mode = there ? st.st_mode & 0777 : 0644;
 	one->owner = there ? st.st_uid : geteuid();
 	one->group = there ? st.st_gid : getegid();
-	n = file_read(one->path, &one->before);
+	n = file_read_regular(one->path, &one->before);
 	if (n == -ENOENT)
 		n = 0;
 	if (n == 0)

@@ -79,12 +79,29 @@ int file_replace_soon(const char *path, mode_t mode, const void *bytes, size_t s
 	return replace(path, mode, bytes, size, 0);
 }
 
-int file_read(const char *path, struct buf *out)
+int file_open(const char *path)
+{
+	struct stat is;
+	int fd = open(path, O_RDONLY | O_CLOEXEC | O_NONBLOCK | O_NOCTTY);
+	if (fd < 0)
+		return -errno;
+	int n = fstat(fd, &is) < 0    ? -errno
+	        : S_ISREG(is.st_mode) ? 0
+	        : S_ISDIR(is.st_mode) ? -EISDIR
+	                              : -ENXIO;
+	if (n == 0)
+		return fd;
+	close(fd);
+	return n;
+}
+
+/* Takes over the descriptor, or the negative errno for which there is none. */
+static int read_all(int fd, struct buf *out)
 {
 	char part[4096];
 	size_t before = out->size;
 	ssize_t n = 0;
-	int fd = open(path, O_RDONLY | O_CLOEXEC), r = fd < 0 ? -errno : 0;
+	int r = fd < 0 ? fd : 0;
 	while (r == 0 && (n = read(fd, part, sizeof part)) > 0)
 		r = out->size - before > READ_MAX ? -EFBIG : buf_add(out, part, (size_t)n);
 	if (r == 0 && n < 0)
@@ -92,4 +109,15 @@ int file_read(const char *path, struct buf *out)
 	if (fd >= 0)
 		close(fd);
 	return r;
+}
+
+int file_read(const char *path, struct buf *out)
+{
+	int fd = open(path, O_RDONLY | O_CLOEXEC);
+	return read_all(fd < 0 ? -errno : fd, out);
+}
+
+int file_read_regular(const char *path, struct buf *out)
+{
+	return read_all(file_open(path), out);
 }

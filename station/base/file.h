@@ -14,8 +14,15 @@ int file_replace(const char *path, mode_t mode, const void *bytes, size_t size);
 /* The same, without waiting for the disk: after a power cut it may be the old one, or empty. */
 int file_replace_soon(const char *path, mode_t mode, const void *bytes, size_t size);
 
+/* Opens a regular file for reading, without waiting for whoever writes into a pipe of that name. Its descriptor or negative
+ * errno; -EISDIR a folder, -ENXIO whatever else is no regular file. */
+int file_open(const char *path);
+
 /* Appends what is in it. 0 or negative errno; a file of more than a megabyte is -EFBIG. */
 int file_read(const char *path, struct buf *out);
+
+/* The same of what file_open() opens. */
+int file_read_regular(const char *path, struct buf *out);
 
 /* Whether the file system that the file lies on can be written: 0, -EROFS where it cannot, or another negative errno where nobody
  * knows. */

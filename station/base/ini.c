@@ -6,6 +6,9 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <unistd.h>
+
+#include "base/file.h"
 
 #define NAMES_MAX 512
 
@@ -47,7 +50,25 @@ static int check_lines(struct reading *r, FILE *f)
 			    "above: begin it in the first column",
 			    r->path, number);
 	}
-	return 0;
+	return ferror(f)
+	           ? error_set(r->e, -EIO, "%s: cannot be read to its end: put a copy in its place", r->path)
+	           : 0;
+}
+
+/* What is no regular file would be taken for an empty one (a folder), or be waited for (a pipe). */
+static int open_regular(const char *path, FILE **f, struct error *e)
+{
+	int fd = file_open(path);
+	if (fd == -EISDIR || fd == -ENXIO)
+		return error_set(e, fd, "%s: is no file, but %s: put the settings file in its place", path,
+		                 fd == -EISDIR ? "a folder" : "a pipe or a device");
+	if (fd < 0)
+		return error_set(e, fd, "%s: %s: check the path and its permissions", path, strerror(-fd));
+	*f = fdopen(fd, "r");
+	if (*f)
+		return 0;
+	close(fd);
+	return error_set(e, -ENOMEM, "out of memory: try again");
 }
 
 static int on_value(void *user, const char *section, const char *name, const char *value)
@@ -75,11 +96,11 @@ int ini_read(const char *path, ini_value_fn each, void *context, struct error *e
 {
 	struct error own = {0};
 	struct reading r = {.path = path, .each = each, .context = context, .e = e ? e : &own};
-	FILE *f = fopen(path, "re");
-	if (!f)
-		return error_set(e, -errno, "%s: %s: check the path and its permissions", path,
-		                 strerror(errno));
-	int result = check_lines(&r, f);
+	FILE *f;
+	int result = open_regular(path, &f, e);
+	if (result < 0)
+		return result;
+	result = check_lines(&r, f);
 	if (result == 0) {
 		rewind(f);
 		int line = ini_parse_file(f, on_value, &r);

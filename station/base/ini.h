@@ -16,7 +16,7 @@
 typedef int (*ini_value_fn)(void *context, const char *section, const char *name, const char *value,
                             struct error *e);
 
-/* 0; -ENOENT where the file is absent (e is filled as well); another negative errno. */
+/* 0; -ENOENT where the file is absent (e is filled as well); another negative errno, also of what is no regular file. */
 int ini_read(const char *path, ini_value_fn each, void *context, struct error *e);
 
 #endif

@@ -20,6 +20,7 @@
 #include "record/verify.h"
 #include "run/aside.h"
 #include "run/media.h"
+#include "run/sound.h"
 #include "tell/rooms.h"
 #include "words/languages.h"
 
@@ -247,16 +248,10 @@ static int check_rest(const char *folder, const char *head, struct station *st, 
 static int check_files(const char *folder, const char *place, struct settings *settings, struct station *st,
                        struct error *e)
 {
-	static struct scanners scanners; /* 25 kB; one thread */
-	char path[PATH_MAX];
 	int n = settings_read_from(settings, st, folder, place, e);
 	if (n == 0)
 		n = media_check(place, e);
-	if (n < 0)
-		return n;
-	snprintf(path, sizeof path, "%.3800s/scanners.ini", place);
-	n = scanners_read(path, &scanners, e);
-	return n == -ENOENT || n == -ENOTDIR ? 0 : n;
+	return n == 0 ? sound_scanners_check(folder, place, e) : n;
 }
 
 int check_settings(const char *folder, const char *place, struct settings *settings, struct error *e)
@@ -279,9 +274,13 @@ int check_folder(const char *folder, const char *head, struct settings *settings
 		return error_set(e, -ENOMEM, "cannot check: out of memory: try again");
 	int n = check_files(folder, folder, settings, st, e);
 	if (n == 0)
+		n = sound_check(settings, st, folder, e);
+	if (n == 0)
 		head_place(place, folder, head, settings->head);
 	if (n == 0)
 		n = check_rest(folder, place, st, said, e);
+	if (n == 0)
+		n = sound_site_check(settings, st, folder, e);
 	station_deinit(st);
 	free(st);
 	return n;

@@ -29,6 +29,14 @@ enum halves_join core_read(struct core *c, const struct scan *s, struct input *i
  * says of all stands in the last outcome's reply. */
 void core_enter_stored(struct core *c, int32_t room, int n);
 
+/* --- core-settings.c -------------------------------------------------------------------------------------- */
+
+/* The settings of its folder, or those that were sound last. */
+void core_settings_read(struct core *c);
+
+/* With the record read: whose station it is, what is said of its settings, and those that are used are kept. */
+void core_settings_settle(struct core *c);
+
 /* --- core-bench.c ----------------------------------------------------------------------------------------- */
 
 /* What follows the record besides the station: read at a start behind the event `after`. 0 or a negative errno with `e`. */

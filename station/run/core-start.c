@@ -16,7 +16,6 @@
 #include "run/core-internal.h"
 #include "run/day-load.h"
 #include "run/prove.h"
-#include "run/sound.h"
 
 /* The boot that the record saw last, by its kernel id. */
 struct boots {
@@ -89,6 +88,7 @@ static int record_settings(struct core *c, struct error *e)
 	free(events);
 	return n;
 }
+
 static int load(struct core *c, struct error *e)
 {
 	_cleanup_(buf_free) struct buf annex = {0};
@@ -119,19 +119,6 @@ static int read_record(struct core *c, struct error *e)
 	return n;
 }
 
-/* Those that are used are kept, where they are the folder's own. */
-static void tell_settings(const struct core *c, const char *folder, struct error *e)
-{
-	char words[700];
-	if (c->settings_used) {
-		say_sentence(&(const struct say){.saying = c->settings_used, .fault = c->settings_fault},
-		             words, sizeof words);
-		log_warn(LOG_SETTINGS, "%s", words);
-	} else if (sound_keep(folder, e) < 0) {
-		log_warn(LOG_SETTINGS, "%s", e->text);
-	}
-}
-
 /* Where it fails nothing is held. */
 static int begin(struct core *c, const char *folder, const char *head, struct error *e)
 {
@@ -140,10 +127,10 @@ static int begin(struct core *c, const char *folder, const char *head, struct er
 	c->station.released = RELEASED;
 	if (languages_read(&c->languages, languages_folder(), e) < 0)
 		log_warn(LOG_BOARD, "%s", e->text); /* the count goes on, in English */
-	c->settings_used = sound_read(&c->settings, &c->station, folder, c->settings_fault);
+	core_settings_read(c);
 	int n = read_record(c, e);
 	if (n == 0) {
-		tell_settings(c, folder, e);
+		core_settings_settle(c);
 		aside_find(folder, c->doubt.aside, sizeof c->doubt.aside);
 		prove_place(c, head);
 		n = record_start(c, e);

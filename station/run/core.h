@@ -60,6 +60,11 @@ struct core {
 	int32_t lists_hours;      /* how old they are */
 	char settings_fault[500]; /* "" or why other settings are used than those in the folder */
 	enum saying settings_used; /* which, with that fault; SAY_NONE: those in the folder */
+	char scanners_fault[500];  /* the same of scanners.ini */
+	enum saying scanners_used;
+	char labels_fault[500]; /* "" or what is wrong with labels.ini */
+	char site_was[3],
+	    number_was[12]; /* "" or what they were, where the settings have other ones since this start */
 	/* Why the station cannot be trusted now (rule 17); each "" or 0 when it can. Besides: the events that it could not
 	 * follow when it started, until somebody dealt with them (station.h).
 	 * stopped: it was told to stop while a case is open, and goes
@@ -96,6 +101,12 @@ void core_snapshot_last(struct core *c);
 /* A snapshot, where so much was stored since the last that a start would take long: begins it, or does a turn of it. How
  * many ms until the next turn; 0 nothing is to be done. */
 int32_t core_snapshot(struct core *c);
+
+/* What is to be said of the settings, one after the other: from i = 0 on, how to go on, 0 none is left. Texts are the core's. */
+int core_settings_say(const struct core *c, int i, struct say *out);
+
+/* Looks whether labels.ini is sound now. */
+void core_look_at_labels(struct core *c);
 
 /* Whether somebody has dealt with a record that was kept aside, and whether this one is damaged. */
 void core_look_aside(struct core *c);

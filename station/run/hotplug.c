@@ -14,6 +14,7 @@
 #include "run/board.h"
 #include "run/devices.h"
 #include "run/driver-children.h"
+#include "run/sound.h"
 
 #define UNREAD_MAX                                                                                           \
 	(256 << 10) /* bytes of messages that the kernel keeps for us; libudev's own choice is 128 MiB */
@@ -194,14 +195,26 @@ static void look_at_all(struct hotplug *h)
 static void read_settings_again(struct hotplug *h)
 {
 	static struct scanners fresh; /* 25 kB; one thread */
-	char path[PATH_MAX];
-	struct error e = {0};
-	snprintf(path, sizeof path, "%s/scanners.ini", h->daemon->core.folder);
-	int n = scanners_read(path, &fresh, &e);
-	if (n < 0 && n != -ENOENT)
-		log_warn(LOG_SETTINGS, "%s; the scanners stay as they were listed before", e.text);
+	struct core *c = &h->daemon->core;
+	c->scanners_used = sound_scanners(&fresh, c->folder, c->scanners_fault);
+	if (c->scanners_used)
+		log_warn(LOG_SETTINGS, "%s; the scanners stay as they were listed before", c->scanners_fault);
 	else
 		h->scanners = fresh;
+	c->changes++;
+}
+
+/* Where a fault stands, it goes once the file is mended, without a scanner being plugged in. */
+void hotplug_look(struct daemon *d)
+{
+	static struct scanners fresh; /* 25 kB; one thread */
+	char fault[SOUND_FAULT_MAX];
+	if (!d->hotplug || !d->core.scanners_used ||
+	    sound_scanners(&fresh, d->core.folder, fault) != SAY_NONE)
+		return;
+	read_settings_again(d->hotplug);
+	if (d->hotplug->monitor)
+		look_at_all(d->hotplug);
 }
 
 static void on_message(void *context)
@@ -255,16 +268,17 @@ static const struct finder finder = {has, restart};
 
 int hotplug_start(struct daemon *d, struct error *e)
 {
-	char path[PATH_MAX];
+	struct core *c = &d->core;
 	struct hotplug *h = calloc(1, sizeof *h);
 	if (!h)
 		return error_set(e, -ENOMEM, "out of memory: try again");
 	h->daemon = d;
-	snprintf(path, sizeof path, "%s/scanners.ini", d->core.folder);
-	int n = scanners_read(path, &h->scanners, e);
-	if (n < 0 && n != -ENOENT) {
-		free(h);
-		return n;
+	c->scanners_used = sound_scanners(&h->scanners, c->folder, c->scanners_fault);
+	if (c->scanners_used) {
+		char words[900];
+		say_sentence(&(const struct say){.saying = c->scanners_used, .fault = c->scanners_fault},
+		             words, sizeof words);
+		log_warn(LOG_SETTINGS, "%s", words);
 	}
 	h->udev = udev_new();
 	h->monitor = h->udev ? udev_monitor_new_from_netlink(h->udev, "udev") : NULL;
@@ -279,7 +293,7 @@ int hotplug_start(struct daemon *d, struct error *e)
 		return 0;
 	}
 	udev_monitor_set_receive_buffer_size(h->monitor, UNREAD_MAX); /* the kernel's own limit is as good */
-	n = loop_on_readable(d->loop, udev_monitor_get_fd(h->monitor), on_message, h);
+	int n = loop_on_readable(d->loop, udev_monitor_get_fd(h->monitor), on_message, h);
 	if (n < 0)
 		return error_set(e, n, "out of memory: try again");
 	look_at_all(h);

@@ -8,6 +8,8 @@
 
 /* 0 also where udev does not answer: then scanners come from station.ini alone. Else negative errno with `e`. */
 int hotplug_start(struct daemon *d, struct error *e);
+/* Takes a scanners.ini that was wrong, once it is mended. */
+void hotplug_look(struct daemon *d);
 void hotplug_stop(struct daemon *d);
 
 #endif

@@ -84,6 +84,7 @@ static int set_site(struct settings *s, struct station *st, const char *name, co
 	if (strlen(value) != 2 || strspn(value, OWN_SITE_LETTERS) != 2)
 		return error_set(e, -EINVAL, "letters is '%.20s': it must be two of " OWN_SITE_LETTERS,
 		                 value);
+	s->site_said = 1;
 	return copy(st->site, sizeof st->site, name, value, e);
 }
 
@@ -431,6 +432,7 @@ static int set_station(struct reading *r, const char *name, const char *value, s
 		                 name);
 	if (whole(&number, name, value, 0, OWN_STATIONS - 1, e) < 0)
 		return -EINVAL;
+	r->s->number_said = 1;
 	r->st->number = (uint8_t)number;
 	return 0;
 }

@@ -41,6 +41,7 @@ struct sound_setting {
 };
 
 struct settings {
+	int site_said, number_said; /* 1: [site] letters, [station] number stand in the file */
 	char printer[200]; /* queue name or ipp:// address; "" writes slips as PDF into the data folder */
 	char paper[8];     /* roll80, a6, a5, a4 */
 	int dpi;

@@ -246,9 +246,9 @@ static void put_papers(const struct station *st, const struct language *language
 void teller_faults(const struct core *c, const struct language *language, json_t *list)
 {
 	char words[700];
-	if (c->settings_used)
-		put_fault(list, language,
-		          &(const struct say){.saying = c->settings_used, .fault = c->settings_fault});
+	struct say what;
+	for (int i = 0; (i = core_settings_say(c, i, &what));)
+		put_fault(list, language, &what);
 	if (c->head_fault)
 		put_fault(list, language,
 		          SAY(FAULT_HEAD, .text = c->head, .fault = strerror(-c->head_fault)));

@@ -74,7 +74,7 @@ static int open_file(struct setup_files *f, int which, struct error *e)
 	one->mode = there ? st.st_mode & 0777 : 0644;
 	one->owner = there ? st.st_uid : geteuid();
 	one->group = there ? st.st_gid : getegid();
-	n = file_read(one->path, &one->before);
+	n = file_read_regular(one->path, &one->before);
 	if (n == -ENOENT)
 		n = 0;
 	if (n == 0)
@@ -197,6 +197,16 @@ void setup_value(const struct setup_files *f, const char *section, const char *n
 	struct error e;
 	out[0] = 0;
 	setup_each(f, SETUP_STATION, on_value, &w, &e);
+}
+
+void setup_value_was(const char *section, const char *name, char *out, size_t size)
+{
+	struct wanted w = {section, name, out, size};
+	struct error e;
+	char path[PATH_MAX];
+	out[0] = 0;
+	snprintf(path, sizeof path, "%.3000s/settings-sound/station.ini", client_folder);
+	ini_read(path, on_value, &w, &e);
 }
 
 /* Takes `fresh`, which is used up, for the candidate where the station would; else all is as it was. */

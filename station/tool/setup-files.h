@@ -36,6 +36,8 @@ void setup_files_close(struct setup_files *f); /* takes the candidates away */
 int setup_each(const struct setup_files *f, enum setup_which which, ini_value_fn each, void *context,
                struct error *e);
 void setup_value(const struct setup_files *f, const char *section, const char *name, char *out, size_t size);
+/* The same of station.ini as the station that ran last had it. */
+void setup_value_was(const char *section, const char *name, char *out, size_t size);
 
 /* Puts a value of station.ini into the candidate where the station would take it; else -EINVAL with its sentence, and the
  * candidate is as it was. */

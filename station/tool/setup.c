@@ -13,6 +13,7 @@ static const char setup_usage[] =
     "[--paper SIZE]\n"
     "                       [--scanner DEVICE] [--sheet print | have | later] [--badges KIND=N,…] [--yes] "
     "[--again]\n"
+    "                       [--new-letters]\n"
     "Makes a fresh installation a station that works: asks for what is not settled yet, and writes it "
     "into station.ini once\n"
     "all is answered. What is given here is not asked. Ctrl-C, or the end of the input, leaves everything as "
@@ -43,6 +44,11 @@ static const char setup_usage[] =
     "                surgeon=2, nurse-in-charge=1; or none. The station must run for them\n"
     "  --yes         asks nothing, and takes what the settings have where an answer is not given\n"
     "  --again       asks what was settled as well, and offers what was answered then\n"
+    "  --new-letters   the site's letters may become other ones, though badges, cards, digit cards and "
+    "labels "
+    "with the old ones were given\n"
+    "                out: all of them are refused then, and must be printed anew. At a terminal it is asked; "
+    "--yes does not say it\n"
     "Without a terminal nothing is asked either: where an answer is missing then, one sentence says which, "
     "nothing is written,\n"
     "and the exit code is 4.\n"
@@ -88,6 +94,8 @@ int tool_setup(int argc, char **argv)
 	int r = words_read(&s.words, argc, argv, SETUP_OPTIONS, setup_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	if (words_once(&s.words, SETUP_OPTIONS, "room", setup_usage) < 0)
+		return EXIT_USAGE;
 	if (s.words.n_rest)
 		return words_beyond(s.words.rest[0], setup_usage);
 	s.takes = words_given(&s.words, SETUP_OPTIONS, "yes");

@@ -10,7 +10,8 @@
 #include "tool/setup-files.h"
 #include "tool/words.h"
 
-#define SETUP_OPTIONS "site= name= station= room= printer= paper= scanner= sheet= badges= again yes"
+#define SETUP_OPTIONS                                                                                        \
+	"site= name= station= room= printer= paper= scanner= sheet= badges= new-letters again yes"
 
 #define SETUP_BADGE_KINDS 4
 

@@ -86,6 +86,23 @@ const char *words_each(const struct words *w, const char *options, const char *n
 	return NULL;
 }
 
+int words_once(const struct words *w, const char *options, const char *several, const char *usage)
+{
+	int takes, may = place_of(options, several, strlen(several), &takes), times[OPTIONS_MAX] = {0};
+	for (int i = 0; i < w->n_each; i++) {
+		int place = w->each[i].place;
+		const char *name = options;
+		if (place == may || !times[place]++)
+			continue;
+		while (place--)
+			name += strcspn(name, " ") + 1;
+		fprintf(stderr, "bandtally: --%.*s is given twice: give it once: see below\n%s",
+		        (int)strcspn(name, "= "), name, usage);
+		return -1;
+	}
+	return 0;
+}
+
 int words_given(const struct words *w, const char *options, const char *name)
 {
 	int takes, place = place_of(options, name, strlen(name), &takes);

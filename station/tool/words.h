@@ -29,6 +29,9 @@ int words_read(struct words *w, int argc, char **argv, const char *options, cons
 const char *words_value(const struct words *w, const char *options, const char *name); /* NULL: not given */
 /* Each value of an option that may be given several times, in order, from `*at` 0 on; NULL behind the last. */
 const char *words_each(const struct words *w, const char *options, const char *name, int *at);
+/* 0 where each option with a value stands at most once, but for the one that is named `several`; else -1 after a sentence on stderr that
+ * ends in `usage`. */
+int words_once(const struct words *w, const char *options, const char *several, const char *usage);
 int words_given(const struct words *w, const char *options, const char *name);
 
 /* The whole number that an option or a word of that name gives. 0 and `out`, which stays as it was where `value` is NULL;

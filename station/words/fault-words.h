@@ -52,6 +52,13 @@
 	  "{fault}. Until it is mended the station works with the settings that it had before.") \
 	X(FAULT_SETTINGS_NONE, "fault-settings-none", \
 	  "{fault}. There are no earlier settings: until it is mended the station works with one room, and with the policy as it is shipped.") \
+	X(FAULT_SCANNERS_NONE, "fault-scanners-none", \
+	  "{fault}. There is no earlier list of scanners: until it is mended those that it lists are not known; type the codes, or count by hand.") \
+	X(FAULT_MEDIA, "fault-media", "{fault}. Until it is mended no labels are printed on what it describes.") \
+	X(FAULT_SITE_CHANGED, "fault-site-changed", \
+	  "Since this start the station is of site {site}; it was of site {text}: every badge, card and label printed before is refused. Print them anew; or, if it is not meant, put [site] letters = {text} back into station.ini.") \
+	X(FAULT_NUMBER_CHANGED, "fault-number-changed", \
+	  "Since this start this is station {n} of its site; it was station {text}: papers and labels printed before are another station's. If it is not meant, put [station] number = {text} back into station.ini.") \
 	X(FAULT_PAPER_OWED, "fault-paper-owed", \
 	  "Paper sheet {n} of {room} is owed: scan its code and enter it; if it was not used, scan {card} behind its code.") \
 	X(FAULT_ROOM_GONE, "fault-room-gone", \

@@ -209,6 +209,57 @@ def by_options():
     a_scan_counts(f)
 
 
+def other_letters():
+    """What was given out with the old ones is worth nothing then: that is said, and wants a word of its own."""
+    f = Fresh()
+    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--station", "7", "--yes")
+    must(code == 0 and "refused" not in said, f"nothing was given out yet: {said}")
+    before = f.files()
+    code, said = f.setup("--again", "--site", "BC", "--yes")
+    must(code == 4 and "were HU and would be BC" in said and "every badge, card, digit card and label" in said and "--new-letters" in said, f"{code}: {said}")
+    must(f.files() == before, "it changed something")
+    code, said = f.setup("--again", "--site", "HU", "--yes")
+    must(code == 0 and "refused" not in said, f"the same letters are no other ones: {code}: {said}")
+    before = f.files()
+    for answer, code in (("", 1), ("no", 1), ("yes", 0)):
+        t = Terminal(f.data, "--site", "BC")
+        t.wait("must be printed anew")
+        t.answer("Is that meant?", answer)
+        t.end(code)
+        must(answer == "yes" or f.files() == before, "it changed something")
+    code, said = f.setup("--again", "--site", "HU", "--new-letters", "--yes")
+    must(code == 0 and "were BC and would be HU" in said and "letters = HU" in (f.etc / "station.ini").read_text(), f"{code}: {said}")
+    (f.data / "settings-sound").mkdir()
+    (f.data / "settings-sound/station.ini").write_text((f.etc / "station.ini").read_text())
+    (f.etc / "station.ini").write_text("")
+    code, said = f.setup("--site", "BC", "--name", "Hand unit", "--yes")
+    must(code == 4 and "were HU and would be BC" in said, f"a file that was lost says nothing of its letters: {code}: {said}")
+    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--yes")
+    must(code == 0, said)
+    (f.data / "scanners.ini").unlink()
+    os.mkfifo(f.data / "scanners.ini")
+    code, said = f.setup("--again", "--yes")
+    must(code == 1 and "scanners.ini" in said, f"a pipe is waited for, or taken: {code}: {said}")
+
+
+def badges_with_letters_as_shipped():
+    f = Fresh()
+    s = f.station()
+    s.bt("staff", "add", "--registered", "practitioner", "SCRUB-1")
+    code, said = f.setup("--site", "HU", "--name", "Hand unit", "--yes")
+    must(code == 4 and "were BC and would be HU" in said, f"a badge was given out: {code}: {said}")
+    s.daemon.terminate()
+    s.daemon.wait()
+
+
+def given_twice():
+    f = Fresh()
+    before = f.files()
+    for option, value in (("site", "HU"), ("name", "Hand unit"), ("station", "1"), ("printer", "none"), ("paper", "a5"), ("scanner", "none"), ("sheet", "later"), ("badges", "none")):
+        code, said = f.setup(f"--{option}", value, f"--{option}", value)
+        must(code == 2 and f"--{option} is given twice" in said and f.files() == before, f"{option}: {code}: {said}")
+
+
 def an_answer_is_missing():
     f = Fresh()
     before = f.files()
@@ -471,7 +522,7 @@ if "--printer" in sys.argv:
         end_what_runs()
     print("ok a printer proves itself")
     sys.exit(0)
-for test in (at_a_terminal, by_options, an_answer_is_missing, an_answer_will_not_do, stopped_on_the_way, systemd_starts_it_anew, a_scanner_is_plugged_in, the_sheet_is_scanned):
+for test in (at_a_terminal, by_options, other_letters, badges_with_letters_as_shipped, given_twice, an_answer_is_missing, an_answer_will_not_do, stopped_on_the_way, systemd_starts_it_anew, a_scanner_is_plugged_in, the_sheet_is_scanned):
     try:
         test()
     finally:

@@ -1,0 +1,102 @@
+#!/bin/sh
+# A settings file that is wrong, cut off, lost or no file: the station starts with what was sound last, is the same station, and says so.
+#   settings-damaged.sh FOLDER-OF-PROGRAMS
+set -eu
+bin=$1
+. "$(dirname "$0")/common"
+check() { timeout 10 "$bin/bandtallyd" --data "$data" --check; }
+expect() { # WORDS: what the status says, with the case as it was
+	bt status >"$root/out"
+	grep -q "FAULT: .*$1" "$root/out" || fail "no fault '$1': $(cat "$root/out")"
+	grep -q 'room 1, Theatre 1: case 1' "$root/out" || fail "the case is gone: $(cat "$root/out")"
+	echo "ok $1"
+}
+unsound() { # WORDS
+	! check >"$root/out" 2>&1 || fail "a check finds it sound: $1"
+	grep -q "$1" "$root/out" || fail "no '$1': $(cat "$root/out")"
+}
+sound() {
+	soon 'no fault is said' '! bt status | grep FAULT'
+	check >"$root/out" 2>&1 || fail "not sound: $(cat "$root/out")"
+}
+printf '[site]\nletters = HU\nname = Hand unit\n[station]\nnumber = 7\n[room 1]\nname = Theatre 1\n' >"$root/station.ini"
+printf '[scanner hand-1]\nvendor = 1209\nproduct = b0c0\nroom = 1\n' >"$root/scanners.ini"
+cp "$root/station.ini" "$root/scanners.ini" "$data"
+start
+bt label cards --list >"$root/cards"
+bt scan "$(awk -F '\t' '$3 == "NEW CASE" { print $1 }' "$root/cards")" >/dev/null
+sound
+stop
+
+# --- scanners.ini: each as it was found to stop a station, and mended while it runs
+begun=
+for lines in '[scanner hand-1]\nvendor = 12' '[scanner Hand-1]\nvendor = 1209\nproduct = b0c0\nroom = 1\n' \
+	'[scanner hand-1]\nvendor = 1209\nproduct = b0c0\nroom = 1x\n' '[scan' '[scanner hand-1]\nvendor = 1209\nroom = 1\n' '\001\200\377' ''; do
+	printf "$lines" >"$data/scanners.ini"
+	start
+	expect 'scanners.ini.*settings that it had before'
+	unsound 'scanners.ini'
+	cmp "$root/scanners.ini" "$data/settings-sound/scanners.ini" || fail 'the list that was sound is not kept'
+	if [ -z "$begun" ]; then
+		cp "$root/scanners.ini" "$data/scanners.ini"
+		sound
+		begun=1
+	fi
+	stop
+done
+rm "$data/scanners.ini"
+mkfifo "$data/scanners.ini"
+start
+expect 'scanners.ini: is no file, but a pipe'
+unsound 'scanners.ini: is no file, but a pipe'
+stop
+rm "$data/scanners.ini" "$data/settings-sound/scanners.ini"
+printf '[scanner hand-1]\nvendor = 12' >"$data/scanners.ini"
+start
+expect 'scanners.ini line 2.*no earlier list of scanners'
+stop
+cp "$root/scanners.ini" "$data"
+
+# --- labels.ini
+printf '[medium small]\ndpi = 204\n' >"$data/labels.ini"
+start
+expect 'labels.ini line 2: dpi'
+printf '[medium small]\ndpi = 203\nlabel_mm = 57 x 32\n' >"$data/labels.ini"
+sound
+stop
+
+# --- station.ini: emptied, cut, lost, a pipe
+: >"$data/station.ini"
+start
+expect 'station.ini is empty'
+unsound 'station.ini is empty'
+bt label cards --list | cmp - "$root/cards" || fail 'its cards are of another site'
+stop
+printf '[site]\n' >"$data/station.ini"
+start
+expect 'does not say \[site\] letters, which were HU'
+unsound 'does not say \[site\] letters, which were HU'
+stop
+rm "$data/station.ini"
+mkfifo "$data/station.ini"
+start
+expect 'station.ini: is no file, but a pipe'
+stop
+rm "$data/station.ini"
+start
+expect 'station.ini is gone'
+stop
+cmp "$root/station.ini" "$data/settings-sound/station.ini" || fail 'what was sound is not kept'
+
+# --- other letters, as somebody wrote them
+printf '[site]\nletters = BC\n[station]\nnumber = 7\n[room 1]\nname = Theatre 1\n' >"$data/station.ini"
+start
+expect 'of site BC; it was of site HU: every badge, card and label'
+stop
+cp "$root/station.ini" "$data"
+start
+expect 'of site HU; it was of site BC'
+stop
+start
+sound
+stop

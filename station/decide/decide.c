@@ -151,7 +151,7 @@ static int fits_suspended(const struct sheet *s, const struct input *in)
 	if (in->act == ACT_CARD && in->card == CARD_OFF)
 		return sheet_digits_on(s) != 0;
 	const struct digit *d = in->act == ACT_DIGIT ? sheet_digit_const(s, in->digit) : NULL;
-	return d && digit_is_on(d);
+	return d && digit_runs(d);
 }
 
 /* How many suspended cases of the room it fits while none runs there; the first two of them. */

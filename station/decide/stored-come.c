@@ -76,7 +76,7 @@ static int runs_suspended(const struct turn *t, int digit)
 		const struct sheet *s = &t->station->sheets[i];
 		const struct digit *d =
 		    s->case_no && s->room == t->in->room && s->suspended ? sheet_digit_const(s, digit) : NULL;
-		if (d && digit_is_on(d))
+		if (d && digit_runs(d))
 			return 1;
 	}
 	return 0;

@@ -44,13 +44,21 @@ static void heard_scan(struct station *st, int32_t room, struct moment at)
 	st->heard[i].reminder = (struct moment){0};
 }
 
+static int is_suspended(const struct station *st, int32_t case_no)
+{
+	for (int i = 0; i < SHEETS_MAX; i++)
+		if (case_no && st->sheets[i].case_no == case_no)
+			return st->sheets[i].suspended;
+	return 0;
+}
+
 static void heard_reminder(struct station *st, const struct event *e)
 {
-	int i = place_of(st, e->room), index = station_sheet_of_case(st, e->case_no);
+	int i = place_of(st, e->room);
 	if (i < 0)
 		return;
 	struct heard *h = &st->heard[i];
-	struct moment *first = index >= 0 && st->sheets[index].suspended ? &h->of_suspended : &h->reminder;
+	struct moment *first = is_suspended(st, e->case_no) ? &h->of_suspended : &h->reminder;
 	if (e->kind == EV_RESUMED)
 		h->of_suspended = (struct moment){0};
 	else if (!first->boot)

@@ -44,11 +44,31 @@ static void heard_scan(struct station *st, int32_t room, struct moment at)
 	st->heard[i].reminder = (struct moment){0};
 }
 
-void heard_apply(struct station *st, const struct event *e)
+static int is_suspended(const struct station *st, int32_t case_no)
+{
+	for (int i = 0; i < SHEETS_MAX; i++)
+		if (case_no && st->sheets[i].case_no == case_no)
+			return st->sheets[i].suspended;
+	return 0;
+}
+
+static void heard_reminder(struct station *st, const struct event *e)
 {
 	int i = place_of(st, e->room);
-	if (e->kind == EV_REMINDED && i >= 0 && !st->heard[i].reminder.boot)
-		st->heard[i].reminder = e->at;
+	if (i < 0)
+		return;
+	struct heard *h = &st->heard[i];
+	struct moment *first = is_suspended(st, e->case_no) ? &h->of_suspended : &h->reminder;
+	if (e->kind == EV_RESUMED)
+		h->of_suspended = (struct moment){0};
+	else if (!first->boot)
+		*first = e->at;
+}
+
+void heard_apply(struct station *st, const struct event *e)
+{
+	if (e->kind == EV_REMINDED || e->kind == EV_RESUMED)
+		heard_reminder(st, e);
 	if (!is_of_a_scan(e))
 		return;
 	heard_scan(st, e->room, e->at);

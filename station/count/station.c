@@ -59,23 +59,31 @@ const char *station_language(const struct station *st, int32_t room)
 	return language[0] ? language : "en";
 }
 
-static int find_sheet(const struct station *st, int32_t room, int suspended)
+/* The next one behind `after`, round and round; -1: from the first on. */
+static int find_sheet(const struct station *st, int32_t room, int suspended, int after)
 {
-	for (int i = 0; i < SHEETS_MAX; i++)
-		if (st->sheets[i].case_no && st->sheets[i].room == room &&
-		    st->sheets[i].suspended == suspended)
+	for (int k = 1; k <= SHEETS_MAX; k++) {
+		int i = (after + k) % SHEETS_MAX;
+		const struct sheet *s = &st->sheets[i];
+		if (s->case_no && s->room == room && s->suspended == suspended)
 			return i;
+	}
 	return -1;
 }
 
 int station_sheet_of_room(const struct station *st, int32_t room)
 {
-	return find_sheet(st, room, 0);
+	return find_sheet(st, room, 0, -1);
 }
 
 int station_suspended_in(const struct station *st, int32_t room)
 {
-	return find_sheet(st, room, 1);
+	return find_sheet(st, room, 1, -1);
+}
+
+int station_suspended_behind(const struct station *st, int32_t room, int index)
+{
+	return find_sheet(st, room, 1, index);
 }
 
 int station_sheet_of_case(const struct station *st, int32_t case_no)

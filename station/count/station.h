@@ -60,6 +60,8 @@ struct carried {
 struct heard {
 	struct moment scan;     /* the last scan in this room, whatever became of it */
 	struct moment reminder; /* the first reminder that no scan has followed */
+	/* The first one of a case that is suspended here, which no scan of another case answers. */
+	struct moment of_suspended;
 };
 
 /* An event that a start could not read or apply (rule 26). Everything else was followed. */
@@ -159,6 +161,9 @@ const char *station_language(const struct station *st,
                              int32_t room);                        /* of its board and papers: "en", "de" */
 int station_sheet_of_room(const struct station *st, int32_t room); /* index of the running case, or -1 */
 int station_suspended_in(const struct station *st, int32_t room);  /* index of a suspended one, or -1 */
+/* A room has one suspended case at most; in records of earlier versions it may have more. The one that stands behind the
+ * sheet `index`, round and round, so that each has its turn; -1 none is suspended. */
+int station_suspended_behind(const struct station *st, int32_t room, int index);
 int station_sheet_of_case(const struct station *st, int32_t case_no); /* index or -1 */
 int station_free_sheet(const struct station *st);                     /* index or -1 */
 

@@ -20,8 +20,7 @@
 static void card_new_case(struct turn *t)
 {
 	if (turn_has_case(t)) {
-		turn_refuse(t, SAY(CASE_IS_OPEN, .case_no = t->s->case_no,
-		                   .room = station_room_name(t->station, t->in->room)));
+		turn_refuse_further_case(t);
 		return;
 	}
 	turn_open_case(t, "");
@@ -29,18 +28,30 @@ static void card_new_case(struct turn *t)
 	                .room = station_room_name(t->station, t->in->room)));
 }
 
+static void resume(struct turn *t, int suspended)
+{
+	*t->s = t->station->sheets[suspended];
+	EMIT(t, .kind = EV_RESUMED);
+	turn_say_more(t, SAY(R_GOES_ON, .case_no = t->s->case_no));
+}
+
+/* A room has one suspended case at most: where there is one already the two change over, so that each can be reached, and
+ * what happens to its patient entered, while the other is open. */
 static void card_suspend(struct turn *t)
 {
-	int suspended = station_suspended_in(t->station, t->in->room);
+	int suspended = station_suspended_behind(t->station, t->in->room, t->index);
 	if (turn_has_case(t)) {
 		EMIT(t, .kind = EV_SUSPENDED);
 		turn_say(t, SAY(R_SUSPENDED, .case_no = t->s->case_no));
 		say_on(t);
 		turn_say_more(t, SAY(R_CLOCKS_GO_ON));
+		if (suspended < 0)
+			return;
+		if (question_of_stored((enum question)t->s->asked.what)) /* is asked where the room looks */
+			turn_close_question(t);
+		resume(t, suspended);
 	} else if (suspended >= 0) {
-		*t->s = t->station->sheets[suspended];
-		EMIT(t, .kind = EV_RESUMED);
-		turn_say(t, SAY(R_GOES_ON, .case_no = t->s->case_no));
+		resume(t, suspended);
 	} else {
 		turn_refuse(t, SAY(NO_CASE_TO_SUSPEND, .room = station_room_name(t->station, t->in->room)));
 	}

@@ -22,8 +22,7 @@ static void on_case_label(struct turn *t)
 {
 	char label[16];
 	if (turn_has_case(t)) {
-		turn_refuse(t, SAY(CASE_IS_OPEN, .case_no = t->s->case_no,
-		                   .room = station_room_name(t->station, t->in->room)));
+		turn_refuse_further_case(t);
 		return;
 	}
 	snprintf(label, sizeof label, "%07d", (int)t->in->number);
@@ -39,7 +38,7 @@ static void on_paper_sheet(struct turn *t)
 	const char *room = station_room_name(t->station, t->in->room);
 	int i = station_room_index(t->station, t->in->room);
 	if (turn_has_case(t)) {
-		turn_refuse(t, SAY(CASE_IS_OPEN, .case_no = t->s->case_no, .room = room));
+		turn_refuse_further_case(t);
 		return;
 	}
 	if (i >= 0 && paper_sheets_has(&t->station->papers[i], t->in->number)) {
@@ -144,19 +143,49 @@ static void take(struct turn *t)
 	}
 }
 
+/* Whether what is scanned can only belong to a suspended case, where no other is running. */
+static int fits_suspended(const struct sheet *s, const struct input *in)
+{
+	if (in->card_room != in->room)
+		return 0;
+	if (in->act == ACT_CARD && in->card == CARD_OFF)
+		return sheet_digits_on(s) != 0;
+	const struct digit *d = in->act == ACT_DIGIT ? sheet_digit_const(s, in->digit) : NULL;
+	return d && digit_runs(d);
+}
+
+/* How many suspended cases of the room it fits while none runs there; the first two of them. */
+static int suspended_that_fit(const struct station *st, const struct input *in, int fit[2])
+{
+	int n = 0;
+	for (int i = 0; i < SHEETS_MAX && station_sheet_of_room(st, in->room) < 0; i++) {
+		const struct sheet *s = &st->sheets[i];
+		if (!s->case_no || s->room != in->room || !s->suspended || !fits_suspended(s, in))
+			continue;
+		if (n < 2)
+			fit[n] = i;
+		n++;
+	}
+	return n;
+}
+
 /* A suspended case goes on when what is scanned can only belong to it and no other case is running. */
 static int which_sheet(const struct station *st, const struct input *in)
 {
-	int index = station_sheet_of_room(st, in->room);
-	int suspended = station_suspended_in(st, in->room);
-	if (index >= 0 || suspended < 0)
-		return index;
-	const struct sheet *s = &st->sheets[suspended];
-	if (in->act == ACT_CARD && in->card == CARD_OFF && in->card_room == in->room)
-		return sheet_digits_on(s) ? suspended : -1;
-	const struct digit *d =
-	    in->act == ACT_DIGIT && in->card_room == in->room ? sheet_digit_const(s, in->digit) : NULL;
-	return d && digit_is_on(d) ? suspended : -1;
+	int fit[2], index = station_sheet_of_room(st, in->room);
+	return index < 0 && suspended_that_fit(st, in, fit) == 1 ? fit[0] : index;
+}
+
+/* Records of earlier versions may have two suspended in a room: nothing acts on the wrong one. */
+static enum answered fits_two(struct turn *t)
+{
+	int fit[2];
+	if (suspended_that_fit(t->station, t->in, fit) < 2)
+		return ANSWERED_NOT;
+	turn_refuse(t, SAY(SUSPENDED_FITS_TWO, .case_no = t->station->sheets[fit[0]].case_no,
+	                   .other_case = t->station->sheets[fit[1]].case_no,
+	                   .room = station_room_name(t->station, t->in->room)));
+	return ANSWERED;
 }
 
 /* A case that was cancelled and holds nothing any more has nothing to count. */
@@ -362,7 +391,8 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 	} else {
 		if (t.index >= 0 && t.s->suspended)
 			EMIT(&t, .kind = EV_RESUMED);
-		take(&t);
+		if (fits_two(&t) == ANSWERED_NOT)
+			take(&t);
 		end_if_empty(&t);
 		if (in->held)
 			stored_entered(&t);

@@ -369,7 +369,7 @@ static void ask_at_desk(struct next *n)
 static int ask_stored(struct next *n, const struct station *st, const struct sheet *s,
                       const struct station_view *after)
 {
-	int in_case = s->case_no && !s->suspended;
+	int32_t in_case = s->suspended ? 0 : s->case_no;
 	enum question q = (enum question)(in_case ? s->asked.what : after->asked);
 	return question_of_stored(q) && stored_question(st, after->room, after->out, q, in_case, n);
 }

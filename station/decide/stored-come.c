@@ -72,10 +72,14 @@ static void start_doubt(struct turn *t, int digit, struct moment made)
 /* A case that is suspended here keeps its own clocks; a digit that runs there begins no case. */
 static int runs_suspended(const struct turn *t, int digit)
 {
-	int i = station_suspended_in(t->station, t->in->room);
-	const struct digit *d =
-	    !turn_has_case(t) && i >= 0 ? sheet_digit_const(&t->station->sheets[i], digit) : NULL;
-	return d && digit_is_on(d);
+	for (int i = 0; i < SHEETS_MAX && !turn_has_case(t); i++) {
+		const struct sheet *s = &t->station->sheets[i];
+		const struct digit *d =
+		    s->case_no && s->room == t->in->room && s->suspended ? sheet_digit_const(s, digit) : NULL;
+		if (d && digit_runs(d))
+			return 1;
+	}
+	return 0;
 }
 
 /* A digit card means that a tourniquet may be on since it was made, whatever becomes of the question (rule 3). */
@@ -215,6 +219,17 @@ static void say_clocks(struct turn *t)
 	}
 }
 
+/* A stored digit card that opened its case says so, as one does that was just scanned. */
+static void say_opened(struct turn *t)
+{
+	int suspended = station_suspended_in(t->station, t->in->room);
+	if (t->index >= 0 || !turn_has_case(t))
+		return;
+	turn_say_more(t, SAY(R_CASE_IS_OPENED, .case_no = t->s->case_no));
+	if (suspended >= 0)
+		turn_say_more(t, SAY(R_STAYS_SUSPENDED, .case_no = t->station->sheets[suspended].case_no));
+}
+
 static void say_not_held(struct turn *t, const struct not_held *rest)
 {
 	if (!rest->count)
@@ -242,4 +257,5 @@ void stored_take(struct turn *t)
 	          SAY(R_STORED_CAME, .n = t->in->n_stored + t->in->lost));
 	say_not_held(t, &rest);
 	say_clocks(t);
+	say_opened(t);
 }

@@ -131,12 +131,34 @@ static void ask_row(const struct station *st, const struct held *first, int time
 	next_add(next, (struct deed){.kind = DEED_CARD, .n = CARD_NO, .truth = TRUTH_MEANT_ONCE});
 }
 
-static void ask_all(const struct station *st, const struct held *list, int n, int in_case, struct next *next)
+/* The room's suspended case, as it will be where SUSPEND changes over to it; 0 none. */
+static int32_t other_case(const struct station *st, int32_t room, int32_t case_no)
+{
+	int suspended = station_suspended_in(st, room), running = station_sheet_of_room(st, room);
+	if (suspended >= 0 && st->sheets[suspended].case_no != case_no)
+		return st->sheets[suspended].case_no;
+	return running >= 0 && st->sheets[running].case_no != case_no ? st->sheets[running].case_no : 0;
+}
+
+/* Which case is meant is said by its number where another is suspended in the room. */
+static enum saying head_of(int n, int32_t case_no, int32_t suspended)
+{
+	if (!case_no)
+		return n == 1 ? SAY_HEAD_STORED_ONE : SAY_HEAD_STORED;
+	if (!suspended)
+		return n == 1 ? SAY_HEAD_STORED_ONE_HERE : SAY_HEAD_STORED_HERE;
+	return n == 1 ? SAY_HEAD_STORED_ONE_FOR : SAY_HEAD_STORED_FOR;
+}
+
+static void ask_all(const struct station *st, const struct held *list, int n, int32_t in_case,
+                    struct next *next)
 {
 	struct say names[SAID_LISTED_MAX];
-	struct say head = {.saying = in_case ? (n == 1 ? SAY_HEAD_STORED_ONE_HERE : SAY_HEAD_STORED_HERE)
-	                                     : (n == 1 ? SAY_HEAD_STORED_ONE : SAY_HEAD_STORED),
+	int32_t suspended = in_case ? other_case(st, list[0].room, in_case) : 0;
+	struct say head = {.saying = head_of(n, in_case, suspended),
 	                   .n = n,
+	                   .case_no = in_case,
+	                   .other_case = suspended,
 	                   .time = moment_minute_of_day(oldest(list, n))};
 	next_say(next, &head);
 	int named = stored_named(st, list, n, names);
@@ -151,7 +173,7 @@ static void ask_all(const struct station *st, const struct held *list, int n, in
 }
 
 int stored_question(const struct station *st, int32_t room, const struct outcome *out, enum question q,
-                    int in_case, struct next *next)
+                    int32_t in_case, struct next *next)
 {
 	struct held list[HELD_ROOM_MAX];
 	int n = stored_list(st, room, out, list), from = 0, times = n ? stored_first_row(list, n, &from) : 0;

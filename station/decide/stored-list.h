@@ -36,6 +36,6 @@ int stored_named(const struct station *st, const struct held *list, int n, struc
 
 /* What comes next at Q_STORED or Q_TWICE, after `out`, which may be NULL. How many scans are held; 0: nothing is asked. */
 int stored_question(const struct station *st, int32_t room, const struct outcome *out, enum question q,
-                    int in_case, struct next *next);
+                    int32_t in_case, struct next *next);
 
 #endif

@@ -212,6 +212,15 @@ void turn_open_case(struct turn *t, const char *label)
 		EMIT(t, .kind = EV_CLOCK_WRONG, .n = 1);
 }
 
+void turn_refuse_further_case(struct turn *t)
+{
+	const char *room = station_room_name(t->station, t->in->room);
+	int suspended = station_suspended_in(t->station, t->in->room);
+	turn_refuse(t, suspended < 0 ? SAY(CASE_IS_OPEN, .case_no = t->s->case_no, .room = room)
+	                             : SAY(ROOM_HAS_TWO_CASES, .case_no = t->s->case_no, .room = room,
+	                                   .other_case = t->station->sheets[suspended].case_no));
+}
+
 /* Where the paper itself proves less, that is said. */
 void turn_slip_seen(struct turn *t, const struct slip *slip, const struct paper *paper)
 {

@@ -48,6 +48,8 @@ void turn_pay(struct turn *t, enum debt_kind kind, int item, int digit, enum pai
 void turn_pay_typed(struct turn *t, enum debt_kind kind, const char *text);
 
 void turn_open_case(struct turn *t, const char *label);
+/* Where one is open here; and where the room has a suspended one as well. */
+void turn_refuse_further_case(struct turn *t);
 void turn_queue_slip(struct turn *t, enum slip_kind kind, int32_t case_no);
 /* The paper itself was read, and that is said; where it proves less, that too. */
 void turn_slip_seen(struct turn *t, const struct slip *slip, const struct paper *paper);

@@ -94,7 +94,8 @@ void card_undo(struct turn *t)
 		undo_asks(t, &step);
 		return;
 	}
-	if (!step.seq) {
+	int changed_over = step.kind == EV_RESUMED && station_suspended_in(t->station, t->in->room) >= 0;
+	if (!step.seq || changed_over) { /* SUSPEND changes over again */
 		turn_refuse(t, SAY(NOTHING_TO_TAKE_BACK));
 		return;
 	}

@@ -313,19 +313,22 @@ static json_t *last_scan(const struct view_source *from, int32_t room)
 	return last.boot ? json_integer(ms > 0 ? ms : 0) : json_null();
 }
 
-/* Reminders that nobody answers, of every room but this one; 0: of all. */
-static json_t *elsewhere(const struct view_source *from, int32_t but)
+/* Reminders that nobody answers in other rooms, and what is on in a suspended case of this one; 0: of all. */
+static json_t *elsewhere(const struct view_source *from, int32_t room)
 {
 	struct unanswered found[UNANSWERED_MAX];
 	json_t *list = json_array();
 	int n = station_unanswered(from->station, from->now, found);
 	for (int i = 0; i < n; i++) {
-		if (found[i].room == but)
+		if (room && (found[i].room == room ? !found[i].case_no : !found[i].nobody))
 			continue;
 		json_t *o = json_object();
 		char text[300];
 		say_sentence_in(from->language, &found[i].say, text, sizeof text);
 		put_n(o, "room", found[i].room);
+		put_n(o, "case", found[i].case_no);
+		json_object_set_new(o, "reminded", json_boolean(found[i].reminded));
+		json_object_set_new(o, "nobody", json_boolean(found[i].nobody));
 		put(o, "text", text);
 		json_array_append_new(list, o);
 	}
@@ -536,11 +539,13 @@ static json_t *rooms(const struct station *st)
 	json_t *list = json_array();
 	for (int i = 0; i < st->n_rooms; i++) {
 		int index = station_sheet_of_room(st, st->rooms[i].number);
+		int suspended = station_suspended_in(st, st->rooms[i].number);
 		json_t *o = json_object();
 		put_n(o, "number", st->rooms[i].number);
 		put(o, "name", st->rooms[i].name);
 		put(o, "language", station_language(st, st->rooms[i].number));
 		put_n(o, "case", index >= 0 ? st->sheets[index].case_no : 0);
+		put_n(o, "suspended_case", suspended >= 0 ? st->sheets[suspended].case_no : 0);
 		json_object_set_new(o, "single", json_boolean(st->rooms[i].single));
 		json_object_set_new(o, "stores", json_boolean(st->rooms[i].kind == ROOM_OF_STORES));
 		json_array_append_new(list, o);

@@ -28,7 +28,8 @@
  *   search [{text, state open done not-done}] while a discrepancy is open, may_be_on [numbers of digits] where what is missing
  *   may be, points [text] of the sign-out, recent [{ago_ms, verdict, said}] replies to scans, newest first,
  *   last_scan_ms how long ago something was scanned here, refused and typed too; null never,
- *   elsewhere [{room, text}] reminders in other rooms that nobody answers: shown and heard here, holding nothing,
+ *   elsewhere [{room, text, case suspended or 0, reminded, nobody: nobody answers it}] reminders in other rooms that nobody
+ *   answers, and what is on in a case that is suspended in this room: shown and, where reminded, heard here, holding nothing,
  *   clock "" or what is wrong with the wall clock,
  *   slips [{number, copy, case, room, kind, state, since_ms wall clock}] not seen yet, the latest, and slips_older how many
  *   before them, owed [{case, since_ms wall clock}] with an incident number owed and owed_more how many besides, awake,
@@ -36,7 +37,7 @@
  *
  * status: { v 1, language of the site, site its letters, site_name, events how many the record has, open_cases how many,
  *   last_case its number, lines and staff how many there are, distrust, stopped and waits as above, printer "" none,
- *   rooms [{number, name, language, case, single, stores: it is a bench}],
+ *   rooms [{number, name, language, case, suspended_case or 0, single, stores: it is a bench}],
  *   cases of the day [{case, room, opened "10:05", ended ("" open), outcome}] newest first,
  *   backup {ms, events} of the last one that was read back whole, or null,
  *   slips, slips_older, owed, owed_more, after, clock and elsewhere as above, after and elsewhere of all rooms }

@@ -167,3 +167,11 @@ void print_list(const char *title, const json_t *list)
 	const json_t *x;
 	json_array_foreach((json_t *)list, i, x) printf("%s: %s\n", title, json_string_value(x));
 }
+
+void print_elsewhere(const json_t *view)
+{
+	size_t i;
+	const json_t *x;
+	json_array_foreach((json_t *)json_object_get(view, "elsewhere"), i, x)
+	    printf("%s%s\n", json_truth(x, "nobody") ? "NOBODY ANSWERS: " : "", json_text(x, "text"));
+}

@@ -24,6 +24,8 @@ int client_fail(const struct error *e);
 /* One JSON value on a line, and a list of sentences behind their title. */
 void print_json(const json_t *v);
 void print_list(const char *title, const json_t *list);
+void print_elsewhere(
+    const json_t *view); /* of a room or of the station: reminders, and what is on in suspended cases */
 
 /* What a slip of the status was made for: an end is called by no outcome, for its kind does not tell which. */
 const char *slip_made_for(const json_t *slip);

@@ -121,6 +121,7 @@ static void print_view(const json_t *view)
 	    printf("  %s: %s\n", json_text(x, "place_words"), json_text(x, "name"));
 	print_items(view);
 	print_digits(view);
+	print_elsewhere(view);
 	json_array_foreach((json_t *)json_object_get(view, "debts"), i, x)
 	    printf("owed: %s\n", json_text(x, "words"));
 	if (json_text(view, "distrust")[0])

@@ -97,9 +97,12 @@ static void print_status(const json_t *s)
 	json_array_foreach((json_t *)json_object_get(s, "rooms"), i, x)
 	{
 		int case_no = (int)json_number(x, "case", 0);
+		int suspended = (int)json_number(x, "suspended_case", 0);
 		printf("room %d, %s: ", (int)json_number(x, "number", 0), json_text(x, "name"));
-		printf(case_no ? "case %d\n" : "no case\n", case_no);
+		printf(case_no ? "case %d" : "no case", case_no);
+		printf(suspended ? "; case %d suspended\n" : "\n", suspended);
 	}
+	print_elsewhere(s);
 	print_board(s);
 	print_scanners(s);
 	json_array_foreach((json_t *)json_object_get(s, "slips"), i, x)

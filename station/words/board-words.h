@@ -347,7 +347,10 @@
 	X(DAY_AND_TIME, "day-and-time", "{date} {time}") \
 	X(NO_SCAN_SINCE, "no-scan-since", "no scan since {time}") \
 	X(NO_SCAN_SINCE_DAY, "no-scan-since-day", "no scan since {date} {time}") \
-	X(NO_SCAN_SINCE_REMINDER, "no-scan-since-reminder", "no scan since the reminder")
+	X(NO_SCAN_SINCE_REMINDER, "no-scan-since-reminder", "no scan since the reminder") \
+	X(SUSPENDED_ON, "suspended-on", "TOURNIQUET ON, case {case}, suspended") \
+	X(SUSPENDED_MAYBE_ON, "suspended-maybe-on", "on?, case {case}, suspended") \
+	X(SUSPENDED_CASE, "suspended-case", "case {case}, suspended")
 /* clang-format on */
 
 #endif

@@ -30,6 +30,12 @@
 	X(HEAD_STORED_ONE, "head-stored-one", "A scan was stored: {list} (made {time}). Made in this room?") \
 	X(HEAD_STORED_ONE_HERE, "head-stored-one-here", \
 	  "A scan was stored: {list} (made {time}). Made in this room, for this case?") \
+	X(HEAD_STORED_ONE_FOR, "head-stored-one-for", \
+	  "A scan was stored: {list} (made {time}). Made in this room, for case {case}, not case {other_case}?") \
+	N(HEAD_STORED_FOR, "head-stored-for", \
+	  "{n} scan was stored: {list} (made {time}). Made in this room, for case {case}, not case {other_case}?", \
+	  "{n} scans were stored: {list} (oldest {time}). Made in this room, for case {case}, not case " \
+	  "{other_case}?") \
 	N(HEAD_STORED, "head-stored", "{n} scan was stored: {list} (made {time}). Made in this room?", \
 	  "{n} scans were stored: {list} (oldest {time}). Made in this room?") \
 	N(HEAD_STORED_HERE, "head-stored-here", \

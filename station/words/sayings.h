@@ -27,6 +27,12 @@
 	/* cases and cards */ \
 	X(CASE_IS_OPEN, "case-is-open", \
 	  "Case {case} is open in {room}: end it, or scan SUSPEND or CANCEL.") \
+	X(ROOM_HAS_TWO_CASES, "room-has-two-cases", \
+	  "Case {case} is open in {room}, case {other_case} is suspended there, and a room holds two: end one, or " \
+	  "open the next patient's case in another room. SUSPEND changes over to case {other_case}.") \
+	X(SUSPENDED_FITS_TWO, "suspended-fits-two", \
+	  "Case {case} and case {other_case} are both suspended in {room}, and this fits both: scan SUSPEND to go on " \
+	  "with case {case}, SUSPEND once more for case {other_case}; then this.") \
 	X(PAPER_SHEET_ENTERED, "paper-sheet-entered", \
 	  "Paper sheet {n} of {room} was entered already: scan the code of the sheet that is in your hand.") \
 	X(NO_CASE_TO_SUSPEND, "no-case-to-suspend", "No case is open or suspended in {room}.") \

@@ -113,7 +113,7 @@ export const scenes = {
 	}),
 	elsewhere: view({
 		next: 'When the tourniquet is off the right index finger: scan its digit card, then OFF.', ...whenOff, items: bothOn, digits: [onIndex],
-		elsewhere: [{ room: 3, text: 'Bay 3: left ring finger 41 min, no scan since 02:10' }],
+		elsewhere: [{ room: 3, text: 'Bay 3: left ring finger 41 min, no scan since 02:10', case: 0, reminded: true, nobody: true }],
 		clock: 'The wall clock is wrong: 25 Nov 2026 07:16, though the record reaches to 25 Nov 2026 10:01. Read expiry dates aloud; have the clock set.',
 		recent: [scan(min(12), 'accepted', 'Tourniquet on, right index finger, from 10:12; forceps on it. The clock runs.')],
 	}),

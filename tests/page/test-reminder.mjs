@@ -43,6 +43,24 @@ await it('a reminder that nobody answers stands in a band of its own, asks nothi
 	}
 });
 
+await it('a tourniquet that is on in the suspended case of this room stands there whatever is shown, and is heard where it falls due', async () => {
+	const waits = { room: 1, text: 'Theatre 1: left thumb 12 min, TOURNIQUET ON, case 40, suspended', case: 40, reminded: false, nobody: false };
+	for (const screen of Object.values(walls)) {
+		const page = await open(screen);
+		await listen(page);
+		for (const scene of [scenes.idle, scenes.on, scenes['debts-faults']]) {
+			await show(page, { ...scene, suspended_case: 40, elsewhere: [waits] });
+			assert.equal(await text(page, 'elsewhere'), waits.text);
+			const [band, now] = await page.evaluate(() => ['elsewhere', 'now'].map((i) => document.getElementById(i).getBoundingClientRect().toJSON()));
+			assert.ok(band.top >= 0 && band.height > 10 && band.bottom <= now.top + 1, JSON.stringify([band, now]));
+		}
+		assert.deepEqual((await heard(page)).filter(([name]) => name === 'reminder'), []);
+		await show(page, { ...scenes.on, elsewhere: [{ ...waits, reminded: true }] });
+		assert.equal((await heard(page)).filter(([name]) => name === 'reminder').length, 1);
+		await page.close();
+	}
+});
+
 await it('the quiet hours soften every sound but that one', async () => {
 	const page = await open(), sound = { volume: 50, quiet: true, speech: false };
 	await listen(page);

@@ -2,7 +2,7 @@
 import { $, el, put, say } from './dom.js';
 import { drawClocks, running } from './clocks.js';
 import { drawFigure, limbsOf } from './figure.js';
-import { drawElsewhere } from './elsewhere.js';
+import { drawElsewhere, nobodyAnswers, remindsHere } from './elsewhere.js';
 import { drawNotes, notesOf } from './notes.js';
 import { drawSheet, searching, searchSummary, signingOut, stepsOf } from './sheet.js';
 import { drawShout, owedLine } from './shout.js';
@@ -180,8 +180,8 @@ function hear(bad) {
 		play();
 	};
 	due('fault', bad || v?.faults?.length);
-	due('reminder', !bad && v?.digits.some((d) => d.reminded));
-	due('elsewhere', !bad && v?.elsewhere?.length, () => sound('reminder', v, true));
+	due('reminder', !bad && (v?.digits.some((d) => d.reminded) || remindsHere(v?.elsewhere, v?.room.number)));
+	due('elsewhere', !bad && nobodyAnswers(v?.elsewhere, v?.room.number), () => sound('reminder', v, true));
 }
 
 // What was scanned meanwhile must not lie under a dialog: the choices go, the typing says it.

@@ -1,6 +1,6 @@
 // The view for people at a desk: every room at a glance, what is owed and what has failed. Nothing can be entered.
 import { $, el, put, say } from './dom.js';
-import { drawElsewhere } from './elsewhere.js';
+import { drawElsewhere, nobodyAnswers } from './elsewhere.js';
 import { Link } from './link.js';
 import { shape } from './shapes.js';
 import { sound } from './sound.js';
@@ -57,7 +57,7 @@ function draw() {
 	$('trouble').hidden = !bad;
 	say($('trouble'), bad);
 	drawElsewhere($('elsewhere'), status?.elsewhere);
-	hear(!bad && status?.elsewhere?.length);
+	hear(!bad && nobodyAnswers(status?.elsewhere));
 	say($('place'), status?.site_name ? t('desk-of', { text: status.site_name }) : t('desk'));
 	say($('facts'), status ? t('desk-facts', { n: status.open_cases, case: status.last_case }) : '');
 	say($('hour'), all.length ? hour(all[0].view.at_ms + performance.now() - all[0].at, all[0].view.utc_min ?? 0) : '');

@@ -351,6 +351,38 @@ static void a_case_of_a_room_that_is_gone_is_told(void **state)
 }
 
 /* Of a number that no list has, as a record of a later version may bring it. */
+static void what_is_on_in_a_suspended_case_is_shown_in_its_own_room(void **state)
+{
+	static const struct shown all[] = {
+	    {"suspended_case", NULL, 41},
+	    {"elsewhere.0.room", NULL, 1},
+	    {"elsewhere.0.case", NULL, 41},
+	    {"elsewhere.0.reminded", NULL, 1},
+	    {"elsewhere.0.nobody", NULL, 0},
+	    {"elsewhere.0.text", "Theatre 1: right index finger 25 min, TOURNIQUET ON, case 41, suspended",
+	     0},
+	};
+	static const struct shown everywhere[] = {
+	    {"rooms.0.case", NULL, 0},
+	    {"rooms.0.suspended_case", NULL, 41},
+	    {"elsewhere.0.case", NULL, 41},
+	};
+	(void)state;
+	struct sheet *s = a_case(1);
+	s->suspended = 1;
+	s->digits[s->n_digits++] = (struct digit){
+	    .number = 2, .state = DIGIT_ON, .had = 1, .reminded = 1, .reminded_min = 20, .since = ago(25)};
+	_cleanup_(json_drop) json_t *o = seen(1);
+	MUST_SHOW(o, all);
+	_cleanup_(json_drop) json_t *other = seen(2);
+	assert_int_equal(json_array_size(at(other, "elsewhere")), 0);
+	_cleanup_(json_drop) json_t *desk = view_status(&from, &(struct view_status_source){.printer = ""});
+	MUST_SHOW(desk, everywhere);
+	st.heard[0].of_suspended = ago(5);
+	_cleanup_(json_drop) json_t *then = seen(2);
+	assert_int_equal(json_array_size(at(then, "elsewhere")), 1);
+}
+
 static void a_state_without_a_name_is_none(void **state)
 {
 	(void)state;
@@ -388,6 +420,7 @@ int main(void)
 	    cmocka_unit_test_setup(what_is_owed_is_shown_in_its_room_and_of_all_rooms, begin),
 	    cmocka_unit_test_setup(a_deed_shows_what_it_asks_for, begin),
 	    cmocka_unit_test_setup(a_case_of_a_room_that_is_gone_is_told, begin),
+	    cmocka_unit_test_setup(what_is_on_in_a_suspended_case_is_shown_in_its_own_room, begin),
 	    cmocka_unit_test(a_state_without_a_name_is_none),
 	    cmocka_unit_test(the_page_has_words_for_each_name_that_the_view_gives),
 	};

@@ -413,7 +413,8 @@ int station_step(struct sheet *s, struct sheet *before, struct step *undo, const
 		*undo = (struct step){0};
 	} else if (e->flags & EVENT_FIRST) {
 		sheet_copy(before, &was);
-		*undo = (struct step){e->seq, (uint8_t)e->kind, e->item, e->digit};
+		*undo = (struct step){
+		    .seq = e->seq, .kind = (uint8_t)e->kind, .item = e->item, .digit = e->digit};
 	}
 	return 0;
 }
@@ -452,6 +453,25 @@ static int apply_case_event(struct station *st, const struct event *e)
 	if (e->kind == EV_CASE_ENDED && debts_has(&st->sheets[index].debts, DEBT_INCIDENT))
 		owe_number(st, e);
 	return station_step(&st->sheets[index], &st->before[index], &st->undo[index], e, NULL);
+}
+
+static void step_reaches(struct step *step, enum step_beyond how, int32_t case_no)
+{
+	if (!step->seq)
+		return;
+	step->beyond = (uint8_t)how;
+	step->other_case = case_no;
+}
+
+/* A scan in the room of one case changed another: neither sheet's copy takes that back. */
+static void note_beyond(struct station *st, const struct event *e)
+{
+	int by = station_sheet_of_room(st, e->room), there = station_sheet_of_case(st, e->case_no);
+	if (by < 0 || by == there || (e->kind != EV_ITEM_STRUCK && e->kind != EV_FOUND_AFTER))
+		return;
+	step_reaches(&st->undo[by], e->kind == EV_FOUND_AFTER ? STEP_FOUND : STEP_TOOK, e->case_no);
+	if (there >= 0)
+		step_reaches(&st->undo[there], STEP_TAKEN, st->sheets[by].case_no);
 }
 
 /* What was given out before must not be given out again, though this record does not know it. */
@@ -529,9 +549,10 @@ int station_apply(struct station *st, const struct event *e)
 		r = held_apply(st->held, &st->n_held, HELD_MAX, e);
 		break;
 	default: /* of a case: its sheet says which kinds there are */
-		if (e->case_no)
+		if (e->case_no) {
+			note_beyond(st, e);
 			r = apply_case_event(st, e);
-		else if (e->kind == EV_ASKED)
+		} else if (e->kind == EV_ASKED)
 			apply_idle_asked(st, e);
 		else if (e->kind == EV_CORRECTION)
 			settle(st, e);

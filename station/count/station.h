@@ -39,10 +39,20 @@ struct owed_number { /* a case that ended with 'incident number owed' (rule 16) 
 	int64_t wall_ms; /* when it ended, by the wall clock */
 };
 
+/* What happened since a step began that no copy of its own sheet takes back. */
+enum step_beyond {
+	STEP_OF_ITS_SHEET = 0,
+	STEP_TOOK,  /* an item left the sheet of another case for this one */
+	STEP_TAKEN, /* an item left this sheet for that of another case */
+	STEP_FOUND, /* something of a case that has ended was found (rule 21) */
+};
+
 struct step { /* the first event of the last step of a sheet */
 	int64_t seq;
 	uint8_t kind; /* enum event_kind */
 	uint8_t item, digit;
+	uint8_t beyond;     /* enum step_beyond */
+	int32_t other_case; /* which */
 };
 
 /* How it was carried: for as long as the policy says, or as a spare, until a further card. */

@@ -93,6 +93,8 @@ static void card_without_case(struct turn *t)
 	if (suspended >= 0)
 		turn_refuse(t, SAY(SUSPENDED_THEN_CARD, .case_no = t->station->sheets[suspended].case_no,
 		                   .room = room, .card = t->in->card));
+	else if (t->in->card == CARD_UNDO && undo_after_end(t) == ANSWERED)
+		return;
 	else if (t->in->card == CARD_UNLISTED_TOURNIQUET)
 		turn_refuse(t, SAY(NO_CASE_IF_ON, .room = room));
 	else if (begins_something(t->in->card))

@@ -64,8 +64,9 @@ static void list_late(struct turn *t, const struct thing *what, int item, const 
 		th.role = ROLE_TOURNIQUET;
 		th.unlisted = 1;
 	}
-	other_sheet_take_from(t, &th);
+	other_sheet_believe(t, &th);
 	EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)item, .thing = th);
+	other_sheet_take_from(t, &th);
 	if (t->s->asked.what == Q_ADD)
 		turn_close_question(t);
 	turn_pay(t, DEBT_LISTING, item, 0, improvised ? PAID_IMPROVISED : PAID_PACK);

@@ -63,8 +63,9 @@ void item_isolate(struct turn *t, int item)
 	}
 	if (!known || known->place != ITEM_HERE) {
 		struct thing th = t->in->thing;
-		other_sheet_take_from(t, &th);
+		other_sheet_believe(t, &th);
 		item_in(t, &th, 1);
+		other_sheet_take_from(t, &th);
 		item = t->s->n_items;
 	}
 	item_isolated(t, item);

@@ -18,22 +18,39 @@ static void tell_case(struct turn *t, int32_t case_no, const struct say *what)
 	said_keep(&t->out->told, what);
 }
 
-/* Rule 4: what is on a digit here stands on no other open sheet. One that lies counted in there, unused, or has turned up
- * there, leaves that sheet; one that was used there cannot be the same thing, so that its number is not believed here. */
-void other_sheet_take_from(struct turn *t, struct thing *th)
+/* The other open sheet on which it stands, and its number there; NULL none. */
+static const struct sheet *stands_on(const struct turn *t, const struct thing *th, int *item)
 {
 	int32_t other = station_identity_open(t->station, th->identity);
 	int index = other && other != t->s->case_no ? station_sheet_of_case(t->station, other) : -1;
-	if (index < 0)
-		return;
-	const struct sheet *there = &t->station->sheets[index];
-	int item = sheet_item_by_identity(there, th->identity);
+	const struct sheet *there = index >= 0 ? &t->station->sheets[index] : NULL;
+	*item = there ? sheet_item_by_identity(there, th->identity) : 0;
+	return there;
+}
+
+static int may_leave(const struct sheet *there, int item)
+{
 	enum item_place place = sheet_item_const(there, item)->place;
-	if (place != ITEM_HERE && place != ITEM_EXTRA) {
-		th->identity[0] = 0;
-		th->identity_kind = IDENTITY_NONE;
+	return place == ITEM_HERE || place == ITEM_EXTRA;
+}
+
+void other_sheet_believe(const struct turn *t, struct thing *th)
+{
+	int item;
+	const struct sheet *there = stands_on(t, th, &item);
+	if (!there || may_leave(there, item))
 		return;
-	}
+	th->identity[0] = 0;
+	th->identity_kind = IDENTITY_NONE;
+}
+
+void other_sheet_take_from(struct turn *t, const struct thing *th)
+{
+	int item;
+	const struct sheet *there = stands_on(t, th, &item);
+	if (!there || !may_leave(there, item))
+		return;
+	int32_t other = there->case_no;
 	if (there->asked.what == Q_EXTRA && there->asked.item == item)
 		EMIT(t, .kind = EV_ASKED, .case_no = other, .what = Q_NONE);
 	EMIT(t, .kind = EV_ITEM_STRUCK, .case_no = other, .item = (uint8_t)item);

@@ -7,9 +7,13 @@
 /* 1 where it is no item of that case: it turned up there, whose count only asks whether it was opened there. */
 int other_sheet_turned_up(const struct station *st, int32_t case_no, const struct thing *th);
 
-/* What is on a digit here stands on no other open sheet: it leaves that one, whose room is told; or where it was used
- * there, its number is not believed here, and `th` loses it. Nothing where it stands on no other. */
-void other_sheet_take_from(struct turn *t, struct thing *th);
+/* What is on a digit here stands on no other open sheet (rule 4). One that was used there cannot be the same thing: its number
+ * is not believed here, and `th` loses it. Nothing where it stands on no other, or lies there unused. */
+void other_sheet_believe(const struct turn *t, struct thing *th);
+
+/* One that lies counted in there, unused, or has turned up there, leaves that sheet, whose room is told. Behind the first event
+ * of this case: the step that it begins is what UNDO must not take back alone. */
+void other_sheet_take_from(struct turn *t, const struct thing *th);
 
 /* It lies unused on another open sheet, and its code was read here: only a person knows where it is, and is asked. */
 enum answered other_sheet_ask_where(struct turn *t);

@@ -77,28 +77,102 @@ static int clocks(const struct sheet *s)
 	return n;
 }
 
-/* UNDO would stop a clock, and a tourniquet may be on: only a person knows whether one went on at all. */
-static void undo_asks(struct turn *t, const struct step *step)
+/* --- what UNDO does not take back --------------------------------------------------------------- */
+
+/* A tourniquet may be on: only a person knows whether one went on at all, and says so with MISREAD. */
+static void refuse_clock(struct turn *t, const struct step *step)
 {
-	if (t->s->asked.what == Q_IS_ON)
-		turn_refuse(t, SAY(UNDO_STOPS_NO_CLOCK, .digit = t->s->asked.digit));
+	int digit = t->s->asked.what == Q_IS_ON ? t->s->asked.digit : step->digit;
+	if (!digit)
+		digit = sheet_first_digit_on(t->s);
+	turn_refuse(t, SAY(UNDO_STOPS_NO_CLOCK, .digit = digit));
+}
+
+static int has(const struct sheet *s, const char *identity)
+{
+	const struct item *it = sheet_item_const(s, sheet_item_by_identity(s, identity));
+	return it && it->place != ITEM_RETURNED;
+}
+
+/* With a number of its own on sheet `a`, and not on `b`: the latest; NULL none. */
+static const struct item *is_only_on(const struct sheet *a, const struct sheet *b)
+{
+	for (int i = a->n_items; i > 0; i--) {
+		const struct item *it = &a->items[i - 1];
+		if (it->thing.identity[0] && it->place != ITEM_RETURNED && it->place != ITEM_STRUCK &&
+		    !has(b, it->thing.identity))
+			return it;
+	}
+	return NULL;
+}
+
+/* It came here from the sheet of that case: taken back here, it would be on none. */
+static void refuse_taken_here(struct turn *t, int32_t other)
+{
+	const struct item *it = is_only_on(t->s, &t->station->before[t->index]);
+	const char *item = it ? it->thing.name : saying_text(SAY_ITEM_NO_NUMBER);
+	int index = station_sheet_of_case(t->station, other);
+	if (index < 0) {
+		turn_refuse(t, SAY(NOT_TAKEN_BACK_ENDED, .item = item, .case_no = other));
+		return;
+	}
+	const char *room = station_room_name(t->station, t->station->sheets[index].room);
+	turn_refuse(t, it && it->place == ITEM_HERE
+	                   ? SAY(NOT_TAKEN_BACK_TOOK, .item = item, .case_no = other, .room = room)
+	                   : SAY(NOT_TAKEN_BACK_USED, .item = item, .case_no = other, .room = room));
+}
+
+static void refuse_taken_away(struct turn *t, int32_t other)
+{
+	int index = station_sheet_of_case(t->station, other);
+	if (index < 0)
+		turn_refuse(t, SAY(NOT_TAKEN_BACK_GONE_ENDED, .case_no = other));
 	else
-		turn_ask_saying(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)last_timed(t->s)},
-		                SAY(R_CLOCK_RUNS_ON, .digit = step->digit));
+		turn_refuse(t, SAY(NOT_TAKEN_BACK_GONE, .case_no = other,
+		                   .room = station_room_name(t->station, t->station->sheets[index].room)));
+}
+
+/* Whether the copy of this sheet alone is what UNDO is to bring back (rules 1, 4, 24): else refused, with why. */
+static enum answered refuse_beyond(struct turn *t, const struct step *step)
+{
+	const struct item *it;
+	if (step->beyond == STEP_FOUND)
+		turn_refuse(t, SAY(NOT_TAKEN_BACK_FOUND, .case_no = step->other_case));
+	else if (step->beyond == STEP_TOOK)
+		refuse_taken_here(t, step->other_case);
+	else if (step->beyond == STEP_TAKEN)
+		refuse_taken_away(t, step->other_case);
+	else if ((it = is_only_on(&t->station->before[t->index], t->s))) /* it may be anywhere by now */
+		turn_refuse(t, SAY(NOT_TAKEN_BACK_LEFT, .item = it->thing.name));
+	else
+		return ANSWERED_NOT;
+	return ANSWERED;
+}
+
+/* The item that another room is asked about there may be another one now. */
+static void close_asked_elsewhere(struct turn *t)
+{
+	for (int i = 0; i < SHEETS_MAX; i++) {
+		const struct sheet *there = &t->station->sheets[i];
+		if (there->case_no && there->asked.what == Q_HERE_NOW && there->asked.n == t->s->case_no)
+			EMIT(t, .kind = EV_ASKED, .case_no = there->case_no, .what = Q_NONE);
+	}
 }
 
 void card_undo(struct turn *t)
 {
 	struct step step = t->index >= 0 ? t->station->undo[t->index] : (struct step){0};
-	if (step.seq && clocks(t->s) > clocks(&t->station->before[t->index])) {
-		undo_asks(t, &step);
-		return;
-	}
 	int changed_over = step.kind == EV_RESUMED && station_suspended_in(t->station, t->in->room) >= 0;
 	if (!step.seq || changed_over) { /* SUSPEND changes over again */
 		turn_refuse(t, SAY(NOTHING_TO_TAKE_BACK));
 		return;
 	}
+	if (clocks(t->s) > clocks(&t->station->before[t->index])) {
+		refuse_clock(t, &step);
+		return;
+	}
+	if (refuse_beyond(t, &step) == ANSWERED)
+		return;
 	char name[LINE_NAME_MAX] = ""; /* the sheet that it stands on is taken back as well */
 	const struct item *it = sheet_item(t->s, step.item);
 	if (!step.digit && it)
@@ -106,11 +180,17 @@ void card_undo(struct turn *t)
 	struct say say = {.what = step_saying(t, &step), .digit = step.digit, .item = name};
 	say.saying = step.digit ? SAY_R_TAKEN_BACK_DIGIT : *name ? SAY_R_TAKEN_BACK_ITEM : SAY_R_TAKEN_BACK;
 	EMIT(t, .kind = EV_UNDONE, .ref = step.seq);
-	for (int i = 0; i < SHEETS_MAX; i++) { /* the item that is asked about there may be another one now */
-		const struct sheet *there = &t->station->sheets[i];
-		if (there->case_no && there->asked.what == Q_HERE_NOW && there->asked.n == t->s->case_no)
-			EMIT(t, .kind = EV_ASKED, .case_no = there->case_no, .what = Q_NONE);
-	}
+	close_asked_elsewhere(t);
 	*t->s = t->station->before[t->index];
 	turn_say(t, &say);
+}
+
+enum answered undo_after_end(struct turn *t)
+{
+	struct after_end owed;
+	if (!after_end_first(t->station, t->in->room, NULL, 0, &owed))
+		return ANSWERED_NOT;
+	turn_refuse(t, SAY(NOT_TAKEN_BACK_AFTER, .case_no = owed.case_no,
+	                   .room = station_room_name(t->station, t->in->room)));
+	return ANSWERED;
 }

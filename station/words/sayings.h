@@ -69,6 +69,29 @@
 	  "Nothing asks for text now. A barcode is typed whole, as it stands under the bars.") \
 	X(NOTHING_TO_TAKE_BACK, "nothing-to-take-back", \
 	  "Nothing can be taken back now. To move an entry to the right digit scan MISREAD.") \
+	X(NOT_TAKEN_BACK_TOOK, "not-taken-back-took", \
+	  "Not taken back: {item} left the sheet of case {case} in {room} for this one. If it is not here: " \
+	  "scan MISREAD, then its code; then have it scanned in {room}.") \
+	X(NOT_TAKEN_BACK_USED, "not-taken-back-used", \
+	  "Not taken back: {item} left the sheet of case {case} in {room} for this one. If it is in {room}: " \
+	  "have it counted in there with NO CODE.") \
+	X(NOT_TAKEN_BACK_ENDED, "not-taken-back-ended", \
+	  "Not taken back: {item} left the sheet of case {case} for this one, and that case has ended. If it " \
+	  "is not here: scan MISREAD, then its code, and tell the surgeon of that case.") \
+	X(NOT_TAKEN_BACK_GONE, "not-taken-back-gone", \
+	  "Not taken back: an item has left this sheet for case {case} in {room} since. If it is here: scan " \
+	  "its code; if not, go on.") \
+	X(NOT_TAKEN_BACK_GONE_ENDED, "not-taken-back-gone-ended", \
+	  "Not taken back: an item has left this sheet for case {case} since, which has ended. Go on with what " \
+	  "is here.") \
+	X(NOT_TAKEN_BACK_LEFT, "not-taken-back-left", \
+	  "Not taken back: {item} has left this sheet. If it is here: scan its code, then it is counted in again.") \
+	X(NOT_TAKEN_BACK_FOUND, "not-taken-back-found", \
+	  "Not taken back: what was found stands for case {case}; look at that patient's digit all the same. If " \
+	  "it comes from another case: scan FOUND, then that case's slip.") \
+	X(NOT_TAKEN_BACK_AFTER, "not-taken-back-after", \
+	  "No case is open in {room}, and what the patient of case {case} is owed stands until it is done. If " \
+	  "something that was found comes from another case: scan FOUND, then that case's slip.") \
 	X(ROOM_NOT_IN_SETTINGS, "room-not-in-settings", \
 	  "Room {n} is not in station.ini: nothing was entered. Add the room, or use this site's cards.") \
 	X(TOO_MANY_CASES, "too-many-cases", \

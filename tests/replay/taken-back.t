@@ -37,7 +37,11 @@ next: When the tourniquet is off the right index finger: scan its digit card, th
 + 1 min
   event: alive
 > card UNDO
-question: The clock of the right index finger runs on: UNDO does not stop it.
+refused: The clock of the right index finger runs on: UNDO does not stop it. Wrong digit: scan MISREAD.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+  event: refused, case 1, "The clock of the right index finger runs on: UNDO does not stop it. Wrong digit: scan MISREAD."
+> card MISREAD
+question: Misread: the right index finger, or a pack.
 next: Right index finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
   event: asked, case 1, move-to, digit right index finger, first
 > digit right middle finger

@@ -44,7 +44,11 @@ next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: digit-on, case 1, digit right thumb, first
   event: item-on, case 1, item 1, digit right thumb
 > card UNDO
-question: The clock of the right thumb runs on: UNDO does not stop it.
+refused: The clock of the right thumb runs on: UNDO does not stop it. Wrong digit: scan MISREAD.
+next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
+  event: refused, case 1, "The clock of the right thumb runs on: UNDO does not stop it. Wrong digit: scan MISREAD."
+> card MISREAD
+question: Misread: the right thumb, or a pack.
 next: Right thumb: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
   event: asked, case 1, move-to, digit right thumb, first
 > card YES
@@ -85,7 +89,7 @@ accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
-accepted: Right index finger seen bare at 10:08.
+accepted: Right index finger seen bare at 10:09.
 next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not; VISITOR 1 for a visitor without a badge.
   event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
 > card UNDO

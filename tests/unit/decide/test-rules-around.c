@@ -271,6 +271,30 @@ RULE(rule_4_over_all_rooms_one_identity_on_two_open_sheets_is_seen)
 	assert_int_equal(rule_check_all(&t->w.station), 0);
 }
 
+static void scan_in(struct table *t, int32_t room, struct input in)
+{
+	in.room = in.card_room = room;
+	in.at = t->w.inputs[0].in.at;
+	table_decide(t, &in);
+}
+
+/* The table holds each decision against the rules over all rooms: UNDO in the first would put it on both sheets. */
+RULE(rule_4_undo_brings_nothing_back_that_is_on_another_sheet_by_now)
+{
+	(void)state;
+	struct table *t = table_lay(&two_people);
+	SCANS(t, "NEW CASE", "SCRUB", "CIRC", "pack T T:1");
+	struct input pack = {.act = ACT_THING, .thing = table_sheet(t)->items[0].thing};
+	SCANS(t, "MISREAD", "pack T T:1");
+	scan_in(t, 2, (struct input){.act = ACT_CARD, .card = CARD_NEW_CASE});
+	scan_in(t, 2, (struct input){.act = ACT_BADGE, .number = 2});
+	scan_in(t, 2, (struct input){.act = ACT_BADGE, .number = 3});
+	scan_in(t, 2, pack);
+	assert_int_equal(t->w.station.sheets[1].n_items, 1);
+	assert_int_equal(table_scan(t, "UNDO"), VERDICT_REFUSED);
+	assert_true(table_says(t, "has left this sheet"));
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -291,6 +315,7 @@ int main(void)
 	    cmocka_unit_test(rule_22_things_alike_are_answered_by_their_number_alone),
 	    cmocka_unit_test(rule_24_nothing_of_another_case_is_entered_on_this_sheet),
 	    cmocka_unit_test(rule_4_over_all_rooms_one_identity_on_two_open_sheets_is_seen),
+	    cmocka_unit_test(rule_4_undo_brings_nothing_back_that_is_on_another_sheet_by_now),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -205,8 +205,11 @@ RULE(rule_13_taking_back_is_a_further_event_that_names_the_first)
 	(void)state;
 	struct table *t = table_lay(&two_people);
 	SCANS(t, COUNTED, "right index finger");
-	/* UNDO stops no clock: it asks. */
-	assert_int_equal(table_scan(t, "UNDO"), VERDICT_QUESTION);
+	/* UNDO stops no clock, and leaves no question that a later digit card would answer. */
+	assert_int_equal(table_scan(t, "UNDO"), VERDICT_REFUSED);
+	assert_true(table_says(t, "scan MISREAD"));
+	assert_int_equal(table_sheet(t)->asked.what, Q_NONE);
+	assert_int_equal(table_scan(t, "MISREAD"), VERDICT_QUESTION);
 	assert_int_equal(sheet_digit_const(table_sheet(t), 2)->state, DIGIT_ON);
 	assert_int_equal(table_scan(t, "YES"), VERDICT_ACCEPTED);
 	assert_int_equal(sheet_digit_const(table_sheet(t), 2)->had, 0);

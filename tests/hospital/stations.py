@@ -20,7 +20,7 @@ class HospitalStation(Station):
     def codes_of(self, room):
         """What is scanned in a room, by what it means; asked for once."""
         if room not in self.known:
-            self.bt("staff", "add", "--registered", "--number", "3", "surgeon", "SURGEON-1")
+            self.bt("staff", "add", "--registered", "surgeon", "SURGEON-1")
             self.known[room] = {}
             for words in (("digits", "--room", str(room)), ("cards", "--room", str(room)), ("badges",)):
                 for line in self.bt("label", *words, "--list")[1].splitlines():

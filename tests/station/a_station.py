@@ -94,8 +94,8 @@ class Station:
 
     def set_up(self):
         self.bt("catalogue", "import", str(SOURCE / "config/catalogue.csv"))
-        for i, name in ((1, "SCRUB-1"), (2, "CIRC-2")):
-            self.bt("staff", "add", "--registered", "--number", str(i), "practitioner", name)
+        for name in ("SCRUB-1", "CIRC-2"):
+            self.bt("staff", "add", "--registered", "practitioner", name)
 
     def open_case(self):
         """With a tourniquet counted in."""

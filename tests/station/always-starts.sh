@@ -165,17 +165,17 @@ expect 0 'settings and record are sound' check
 start
 expect 0 'held by the station that runs' check
 stop
-(
-	# --- as the service has it: how far the record has come stands beside the data folder, and a check need not be told so
-	data=$root/served
-	mkdir "$data" "$data-head"
-	"$bin/bandtallyd" --data "$data" --head "$data-head" 2>>"$root/log" &
-	daemon=$!
-	soon 'the station runs' 'bt status'
-	stop
-	[ -n "$(ls "$data-head")" ] || fail 'the place beside the data folder is empty'
-	expect 0 'settings and record are sound' check
-)
+# --- as the service has it: how far the record has come stands beside the data folder, and a check need not be told so
+begun=$data
+data=$root/served
+mkdir "$data" "$data-head"
+"$bin/bandtallyd" --data "$data" --head "$data-head" 2>>"$root/log" &
+daemon=$!
+soon 'the station runs' 'bt status'
+stop
+[ -n "$(ls "$data-head")" ] || fail 'the place beside the data folder is empty'
+expect 0 'settings and record are sound' check
+data=$begun
 [ "$(stat -c %a "$data/record.db")" = 640 ] || fail "the record can be read by others: $(stat -c %a "$data/record.db")"
 if [ "$(id -u)" -eq 0 ]; then
 	chmod 0755 "$root" "$data"

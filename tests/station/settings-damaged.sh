@@ -31,8 +31,8 @@ stop
 # --- scanners.ini: each as it was found to stop a station, and mended while it runs
 begun=
 for lines in '[scanner hand-1]\nvendor = 12' '[scanner Hand-1]\nvendor = 1209\nproduct = b0c0\nroom = 1\n' \
-	'[scanner hand-1]\nvendor = 1209\nproduct = b0c0\nroom = 1x\n' '[scan' '[scanner hand-1]\nvendor = 1209\nroom = 1\n' '\001\200\377' ''; do
-	printf "$lines" >"$data/scanners.ini"
+	'[scanner hand-1]\nvendor = 1209\nproduct = b0c0\nroom = 1x\n' '[scan' '[scanner hand-1]\nvendor = 1209\nroom = 1\n' '\0001\0200\0377' ''; do
+	printf %b "$lines" >"$data/scanners.ini"
 	start
 	expect 'scanners.ini.*settings that it had before'
 	unsound 'scanners.ini'

@@ -115,7 +115,7 @@ int take(const Result &r, struct readings *out)
 	memcpy(to->aim, aim.c_str(), aim.size() + 1);
 	memcpy(to->data, data.data(), data.size());
 	to->size = data.size();
-	for (int i = 0; i < 4; i++)
+	for (size_t i = 0; i < 4; i++)
 		to->corner[i] = {r.position()[i].x, r.position()[i].y};
 	to->box = box_round(to->corner);
 	to->times = 1;

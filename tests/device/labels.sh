@@ -79,6 +79,7 @@ ok "the box closes them too" 'bt stock close GREEN-M >"$D/out"'
 
 # What is replaced while its job still waits does not come out later.
 waiting() { lpstat -W not-completed -o labels | wc -l; }
+ok "the queue is done with the others" 'until_true 60 "[ \$(waiting) = 0 ]"'
 cupsdisable labels
 ok "three more are numbered" 'print_labels 3 | grep -q "Labels 00000009 to 00000011"'
 ok "which wait in the queue" 'until_true 30 "bt status | grep -q \"Printing labels 00000009 to 00000011: .*paused\"" && [ $(waiting) = 1 ]'

@@ -1,6 +1,5 @@
-// Hands and feet seen from the back (from above), drawn by lines of our own: the left always on the left, in every
-// language. Only those are drawn on which something is, or was. Each limb stands in a box of 100 by 124; y runs down. The
-// tourniquet is a band across the root of its digit, the forceps hang on the band; minutes and names stand beside in words.
+// Hands and feet from the back, those on which something is or was: the left always on the left. A limb's box is 100 by 124,
+// y down; the tourniquet is a band at the root of its digit, the forceps hang on it.
 import { svg } from './dom.js';
 import { digitWords, runs, t } from './words.js';
 

@@ -1,5 +1,4 @@
-// Typing a code where the scanner is broken; it is marked 'keyed'. It needs a ticket: without one the same key says how to
-// get it.
+// Typing a code where the scanner is broken, marked 'keyed'. Without a ticket the same key says how to get one.
 import { $, el, say } from './dom.js';
 import { judge } from './check.js';
 import { reply, t } from './words.js';

@@ -1,5 +1,4 @@
-// What must not be forgotten, at most three notes: what is wrong with the station first, then what the open case owes,
-// then what is owed besides. The rest are counted.
+// At most three notes: what is wrong with the station, what the open case owes, what is owed besides. The rest are counted.
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
 import { age, runs, slipValues, t, whole } from './words.js';
@@ -49,8 +48,7 @@ export function chosen(list, now_ms, further) {
 
 const node = (n, ...after) => el('p', { class: `note ${n.kind}` }, shape(n.kind), el('span', {}, n.text), ...after);
 
-// On the wall they stand below each other where there is room, else they take turns in one place, so that it is as high as
-// the highest and nothing else moves; in a scrolling page all of them stand. A fault always stands.
+// Where there is no room they take turns in one place, as high as the highest, so that nothing else moves. A fault stands.
 export function drawNotes(box, list, { flows, turns, now_ms, further }) {
 	const { some, more } = chosen(list, now_ms, further), last = more ? [el('span', { class: 'more' }, more)] : [];
 	if (flows)

@@ -1,5 +1,4 @@
-// The count sheet, as it is ruled on paper: a line an item, what was counted in and what is accounted for, and below it
-// each digit that has no clock above. And, when they are due, the discrepancy search and the sign-out in its place.
+// The count sheet as on paper, below it each digit that has no clock above; or the search, or the sign-out, in its place.
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
 import { digitName, digitWords, list, plain, runs, t } from './words.js';

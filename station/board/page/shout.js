@@ -1,5 +1,4 @@
-// What is seen from the door: in a discrepancy its one word, what is not found, and where it may be; while no case is open,
-// what is owed to the patient of one that has ended.
+// What is seen from the door: a discrepancy, or what is owed to the patient of a case that has ended.
 import { el, put } from './dom.js';
 import { shape } from './shapes.js';
 import { running } from './clocks.js';

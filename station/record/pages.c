@@ -31,7 +31,7 @@ int record_check_pages(struct record *r, enum pages_how how, struct error *e)
 			              "the file is damaged or cut short (%.150s): keep it, and use a backup",
 			              last   ? last + 1
 			              : said ? said
-			                     : "they cannot be read");
+			                     : "it cannot be read");
 	}
 	sqlite3_finalize(s);
 	if (n == 0 && code == SQLITE_OK && is_of_no_version(r))

@@ -23,6 +23,7 @@
 
 #include "base/clock.h"
 #include "base/log.h"
+#include "base/name.h"
 #include "forward/pipe.h"
 
 #define BATCH 2000
@@ -46,7 +47,7 @@ struct sender {
 	struct pipe_lines lines;
 	enum state state;
 	struct store *store;
-	char rooms[512];
+	char rooms[600]; /* the names of all its rooms: 543 bytes at most */
 	struct store_station who;
 	struct store_at kept;         /* the last that the station was told is kept */
 	int64_t lists, applied, told; /* versions: read, taken over by the station, told to the store */
@@ -82,7 +83,8 @@ static void say_state(struct sender *s, enum forward_word word, const char *why)
 	snprintf(s->said_why, sizeof s->said_why, "%s", why);
 	if (word)
 		log_warn(LOG_HOSPITAL, "%s: %s", forward_word_name(word), why);
-	say(s, "state", json_pack("{s:s,s:s}", "code", forward_word_name(word), "why", why));
+	say(s, "state",
+	    json_pack("{s:s,s:o}", "code", forward_word_name(word), "why", name_told(why, strlen(why))));
 }
 
 /* --- from the station ------------------------------------------------------------------------------- */

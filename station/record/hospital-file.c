@@ -20,6 +20,13 @@ static int64_t number_of(const json_t *o, const char *key, int64_t most)
 	return n < 0 || n > most ? 0 : n;
 }
 
+/* Nor what is too long: cut within a letter it could not be written again. */
+static void text_of(char *out, size_t size, const json_t *o, const char *key)
+{
+	const char *text = json_text(o, key);
+	snprintf(out, size, "%s", strlen(text) < size ? text : "");
+}
+
 int hospital_read(struct hospital_noted *out, const char *folder)
 {
 	char path[PATH_MAX];
@@ -35,8 +42,8 @@ int hospital_read(struct hospital_noted *out, const char *folder)
 	out->timeline = (int32_t)number_of(o, "timeline", INT32_MAX);
 	out->lists = number_of(o, "lists", JSON_INTEGER_MAX);
 	out->contact_ms = number_of(o, "contact", JSON_INTEGER_MAX);
-	snprintf(out->hash, sizeof out->hash, "%s", json_text(o, "hash"));
-	snprintf(out->server, sizeof out->server, "%s", json_text(o, "server"));
+	text_of(out->hash, sizeof out->hash, o, "hash");
+	text_of(out->server, sizeof out->server, o, "server");
 	return 0;
 }
 

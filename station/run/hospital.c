@@ -185,7 +185,7 @@ static void take_kept(struct hospital *h, const json_t *o)
 static void introduce(struct hospital *h)
 {
 	const struct core *c = &h->d->core;
-	char rooms[400];
+	char rooms[ROOMS_MAX * (ROOM_NAME_MAX + 1)]; /* all of them, each with ", " before the next */
 	size_t used = 0;
 	rooms[0] = 0;
 	for (int i = 0; i < c->station.n_rooms && used < sizeof rooms; i++)

@@ -121,6 +121,19 @@ static void what_is_noted_of_a_store_and_out_of_range_was_not_said(void **state)
 	assert_int_equal(noted.lists, 0);
 	assert_int_equal(noted.timeline, 0);
 	assert_int_equal(hospital_write(&noted, folder), 0);
+	/* 64 bytes fit, and the 64th is the first half of a letter. */
+	f = fopen(path, "we");
+	assert_non_null(f);
+	fputs("{\"hash\":\"", f);
+	for (int i = 0; i < 63; i++)
+		fputc('0', f);
+	fputs("\xc3\xa4\",\"kept\":18,\"server\":\"0123456789012345678901234567\"}", f);
+	assert_int_equal(fclose(f), 0);
+	assert_int_equal(hospital_read(&noted, folder), 0);
+	assert_int_equal(noted.kept, 18);
+	assert_string_equal(noted.hash, "");
+	assert_string_equal(noted.server, "");
+	assert_int_equal(hospital_write(&noted, folder), 0);
 }
 
 static int set_up(void **state)

@@ -10,6 +10,7 @@
 #define AGAIN "scan it again; if it stays so, put this pack aside"
 #define LOT_MAX 18 /* lot and serial: at most 18 characters each */
 #define PCN_MAX 18
+#define YEAR_MIN 1900 /* ours: no pack is older, and an earlier year is no year that was meant */
 
 /* The text without its check character, while it is read. */
 struct reader {
@@ -150,7 +151,7 @@ static int take_long_date(struct reader *r, bool made)
 	size_t at = r->at, size = rest_of_part(r);
 	const char *d = r->text + at;
 	int32_t date = 0;
-	if (size == 8 && digits_here(r, 8) == 8)
+	if (size == 8 && digits_here(r, 8) == 8 && date_digits(d, 4) >= YEAR_MIN)
 		date = date_make(date_digits(d, 4), date_digits(d + 4, 2), date_digits(d + 6, 2));
 	else if (size == 6 && digits_here(r, 6) == 6)
 		date = date_make(date_year(date_digits(d, 2), r->today), date_digits(d + 2, 2),

@@ -438,6 +438,8 @@ static void hibc_primaries_with_the_wrong_shape_are_refused(void **state)
 	    {"+A99912345/$1234567890123456789", 30, "of at most 18"},
 	    {"+A99912345/X", 11, "begins so"},
 	    {"+A99912345/14D20270331Z", 14, "YYYYMMDD"},
+	    {"+A99912345/14D01161216", 14, "YYYYMMDD"},
+	    {"+A99912345/16D18991231", 14, "YYYYMMDD"},
 	};
 	for (size_t i = 0; i < sizeof wrong / sizeof *wrong; i++) {
 		char text[64];

@@ -38,9 +38,17 @@ static void doubt_over(struct digit *d)
 	d->doubt_wall_ms = d->doubt_known_ms = 0;
 }
 
+/* A stretch begins at `from`, after the last OFF where there was one. */
+static void bare_until(struct digit *d, struct moment from)
+{
+	d->bare_ms = d->state == DIGIT_OFF ? d->by_wall.off_ms + moment_between_ms(d->since, from) : 0;
+}
+
 /* The clock that ran beside is the clock of a new stretch. */
 static void doubt_confirmed(struct digit *d)
 {
+	bare_until(d, d->doubt_since);
+	d->bare_ms -= d->doubt_known_ms;
 	d->since = d->doubt_since;
 	d->on_wall_ms = d->doubt_wall_ms;
 	d->known_ms = d->doubt_known_ms;
@@ -57,6 +65,7 @@ static void clock_start(struct sheet *s, struct digit *d, enum digit_state state
 	if (!digit_is_on(d) && d->doubted) {
 		doubt_confirmed(d);
 	} else if (!digit_is_on(d)) {
+		bare_until(d, at);
 		d->stretches++;
 		d->since = at;
 		d->on_wall_ms = at.wall_ms;
@@ -199,6 +208,7 @@ static int apply_earlier(struct sheet *s, const struct event *e, struct origin *
 	if (e->what == STRETCH_ON) {
 		d->known_ms += ms;
 		d->on_wall_ms -= ms;
+		d->bare_ms -= ms;
 		return 0;
 	}
 	if (ms > d->known_ms) /* it cannot have come off before it went on */

@@ -170,6 +170,11 @@ int item_open(const struct item *i)
 	return item_counts(i) && i->place != ITEM_ACCOUNTED;
 }
 
+int item_is_sought(const struct item *i)
+{
+	return item_open(i) && (i->missing || i->condition == CONDITION_PIECES_MISSING);
+}
+
 int sheet_open_items(const struct sheet *s)
 {
 	int n = 0;
@@ -246,8 +251,7 @@ int sheet_missing(const struct sheet *s)
 	int n = 0;
 	for (int i = 0; i < s->n_items; i++) {
 		const struct item *it = &s->items[i];
-		n += item_open(it) &&
-		     (it->missing || it->place == ITEM_EXTRA || it->condition == CONDITION_PIECES_MISSING);
+		n += item_is_sought(it) || (item_open(it) && it->place == ITEM_EXTRA);
 	}
 	return n;
 }

@@ -19,11 +19,26 @@ int sheet_unused_tourniquet(const struct sheet *s)
 	return 0;
 }
 
-/* The tourniquet that goes on: an unused one before the one that came off this digit before any other that came
- * off or was accounted for, the latest first. 0 none. */
+/* What a count looks for and a digit card shows: the one that came off this digit before any other, the latest first. 0 none. */
+static int tourniquet_sought(const struct sheet *s, int digit)
+{
+	for (int same = 1; same >= 0; same--)
+		for (int i = s->n_items; i >= 1; i--) {
+			const struct item *it = &s->items[i - 1];
+			if (role_has(it->thing.role, TRAIT_TIMED) && item_is_sought(it) &&
+			    it->place != ITEM_ON && !it->dropped && (!same || it->digit == digit))
+				return i;
+		}
+	return 0;
+}
+
+/* The tourniquet that goes on: an unused one before one that is missing before the one that came off this digit before any
+ * other that came off or was accounted for, the latest first. 0 none. */
 static int tourniquet_at_hand(const struct sheet *s, int digit)
 {
 	int item = sheet_unused_tourniquet(s);
+	if (!item)
+		item = tourniquet_sought(s, digit);
 	for (int same = 1; !item && same >= 0; same--)
 		for (int place = ITEM_OFF; !item && place <= ITEM_ACCOUNTED; place++)
 			for (int i = s->n_items; !item && i >= 1; i--)
@@ -72,10 +87,13 @@ static void owe_what_is_missing(struct turn *t, int digit, int was_marked_elsewh
 		turn_owe(t, DEBT_MARKED_DIGIT, 0, digit);
 }
 
-/* The tourniquet itself, and the forceps that clamps it. */
-static void put_on(struct turn *t, int digit)
+/* The tourniquet itself, and the forceps that clamps it. What was missing is named: only a person knows whether it is that. */
+static struct say put_on(struct turn *t, int digit)
 {
 	int item = tourniquet_at_hand(t->s, digit);
+	struct say besides = {0};
+	if (item && item_is_sought(sheet_item_const(t->s, item)))
+		besides = *SAY(R_TAKEN_FOR_MISSING, .item = sheet_item_const(t->s, item)->thing.name);
 	if (!item) {
 		item_add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);
 		item = t->s->n_items;
@@ -84,6 +102,13 @@ static void put_on(struct turn *t, int digit)
 	int forceps = forceps_at_hand(t->s);
 	if (forceps && !sheet_item_on(t->s, digit, TRAIT_CLAMPS))
 		EMIT(t, .kind = EV_FORCEPS_ON, .item = (uint8_t)forceps, .digit = (uint8_t)digit);
+	return besides;
+}
+
+static void say_besides(struct turn *t, const struct say *besides)
+{
+	if (besides->saying)
+		turn_say_more(t, besides);
 }
 
 void digit_start_on(struct turn *t, int digit)
@@ -95,7 +120,7 @@ void digit_start_on(struct turn *t, int digit)
 	if (d && digit_runs(d)) /* it goes on from its own start */
 		at.wall_ms = d->doubted ? d->doubt_wall_ms : d->on_wall_ms;
 	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
-	put_on(t, digit);
+	const struct say besides = put_on(t, digit);
 	owe_what_is_missing(t, digit, wrong);
 	const struct say *on = sheet_item_on(t->s, digit, TRAIT_CLAMPS)
 	                           ? SAY(R_ON_FORCEPS, .digit = digit, .time = moment_minute_of_day(at))
@@ -106,6 +131,7 @@ void digit_start_on(struct turn *t, int digit)
 		turn_close_question(t);
 		turn_say(t, on);
 	}
+	say_besides(t, &besides);
 	if (counted)
 		turn_say_more(t, SAY(R_FINAL_AGAIN));
 }
@@ -133,9 +159,10 @@ void digit_ask_is_on(struct turn *t, int digit, enum saying besides)
 
 void digit_second_on(struct turn *t, int digit)
 {
-	put_on(t, digit);
+	const struct say besides = put_on(t, digit);
 	turn_close_question(t);
 	turn_say(t, SAY(R_SECOND_ON, .digit = digit));
+	say_besides(t, &besides);
 }
 
 /* A time of day that cannot be true is left out. */
@@ -172,9 +199,10 @@ void digit_not_on(struct turn *t, int digit)
 void digit_take_off(struct turn *t, int digit)
 {
 	const struct digit *d = sheet_digit_const(t->s, digit);
+	struct say besides = {0};
 	if (d->state == DIGIT_MAYBE_ON) {
 		EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
-		put_on(t, digit);
+		besides = put_on(t, digit);
 		owe_what_is_missing(t, digit, 0);
 		turn_pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
 	}
@@ -192,6 +220,7 @@ void digit_take_off(struct turn *t, int digit)
 		EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)forceps);
 	EMIT(t, .kind = EV_DIGIT_OFF, .digit = (uint8_t)digit);
 	turn_say(t, &off);
+	say_besides(t, &besides);
 	if (t->s->single && !sheet_digits_on(t->s))
 		EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
 }
@@ -201,6 +230,7 @@ void digit_take_off(struct turn *t, int digit)
 static void move_onto_used(struct turn *t, int from, int digit)
 {
 	struct moment at = sheet_digit_const(t->s, from)->since;
+	struct say besides = {0};
 	int item = sheet_item_on(t->s, from, TRAIT_TIMED), forceps = sheet_item_on(t->s, from, TRAIT_CLAMPS);
 	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)from);
 	turn_pay(t, DEBT_ON, 0, from, PAID_MOVED);
@@ -209,12 +239,13 @@ static void move_onto_used(struct turn *t, int from, int digit)
 	if (item)
 		EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
 	else
-		put_on(t, digit);
+		besides = put_on(t, digit);
 	if (forceps)
 		EMIT(t, .kind = EV_FORCEPS_ON, .item = (uint8_t)forceps, .digit = (uint8_t)digit);
 	owe_what_is_missing(t, digit, 0);
 	turn_close_question(t);
 	turn_say(t, SAY(R_MOVED, .digit = from, .other_digit = digit));
+	say_besides(t, &besides);
 }
 
 /* It was entered by the digit card and never listed: where no tourniquet went on, it was never here. */

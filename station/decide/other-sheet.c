@@ -78,6 +78,21 @@ enum answered other_sheet_ask_where(struct turn *t)
 	return ANSWERED;
 }
 
+/* What another open sheet looks for, or FOUND was scanned for here, is answered for there. A wrapper proves only itself: where
+ * that is sought, only a person knows. */
+enum answered other_sheet_found(struct turn *t)
+{
+	int item, found = turn_asked(t) == Q_FOUND;
+	const struct sheet *there = stands_on(t, &t->in->thing, &item);
+	if (!there || (!found && (t->in->thing.identity_kind != IDENTITY_MARK || !there->discrepancy ||
+	                          !item_is_sought(sheet_item_const(there, item)))))
+		return ANSWERED_NOT;
+	if (found && !t->s->asked.item)
+		turn_close_question(t);
+	other_sheet_refuse(t, there->case_no);
+	return ANSWERED;
+}
+
 /* It stands on another open sheet: that room is told, nothing is entered here. */
 void other_sheet_refuse(struct turn *t, int32_t other)
 {

@@ -18,6 +18,9 @@ void other_sheet_take_from(struct turn *t, const struct thing *th);
 /* It lies unused on another open sheet, and its code was read here: only a person knows where it is, and is asked. */
 enum answered other_sheet_ask_where(struct turn *t);
 
+/* It is found here, or another open sheet looks for it: then it is refused as below. */
+enum answered other_sheet_found(struct turn *t);
+
 /* The thing of the input belongs to that case: its room is told, nothing is entered here. */
 void other_sheet_refuse(struct turn *t, int32_t other);
 

@@ -7,6 +7,7 @@
 #include "decide/count-in.h"
 #include "decide/extra.h"
 #include "decide/final-count.h"
+#include "decide/other-sheet.h"
 #include "decide/owed-after-end.h"
 #include "decide/want.h"
 
@@ -108,6 +109,8 @@ void thing_take(struct turn *t)
 		found_of_ended_case(t);
 		return;
 	}
+	if (!on_this_sheet && !late && other_sheet_found(t) == ANSWERED)
+		return;
 	if (!turn_has_case(t)) {
 		without_case(t);
 		return;

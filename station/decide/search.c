@@ -34,17 +34,12 @@ void search_step(struct turn *t, int done)
 		search_answered(t, done);
 }
 
-static int is_missing(const struct item *it)
-{
-	return item_open(it) && (it->missing || it->condition == CONDITION_PIECES_MISSING);
-}
-
 /* Which of the missing items was found? They are asked for one by one, beginning behind number `after`; behind the
  * last it may be one of another case. */
 void search_ask_found(struct turn *t, int after)
 {
 	for (int i = after + 1; i <= t->s->n_items; i++)
-		if (is_missing(&t->s->items[i - 1])) {
+		if (item_is_sought(&t->s->items[i - 1])) {
 			turn_ask_saying(t, (struct asked){.what = Q_FOUND, .item = (uint8_t)i}, SAY(R_FOUND));
 			return;
 		}

@@ -25,6 +25,12 @@ void card_minutes_ago(struct turn *t, int minutes)
 		turn_refuse(t, SAY(ON_LESS_THAN_THAT, .digit = d->number, .most = most, .minutes = minutes));
 		return;
 	}
+	if (!off && d->stretches > 1 &&
+	    (int64_t)minutes * 60000 > d->bare_ms) { /* nor before the last was off */
+		turn_refuse(t, SAY(ON_AFTER_THE_LAST, .digit = d->number, .minutes = minutes,
+		                   .most = d->bare_ms > 0 ? (int32_t)(d->bare_ms / 60000) : 0));
+		return;
+	}
 	EMIT(t, .kind = EV_DIGIT_EARLIER, .digit = d->number, .n = minutes,
 	     .what = (uint8_t)(off ? STRETCH_OFF : STRETCH_ON));
 	turn_say(t, off ? SAY(R_OFF_EARLIER, .minutes = minutes, .digit = d->number)

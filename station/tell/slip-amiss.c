@@ -394,8 +394,11 @@ static int is_within(struct moment at, const struct story_discrepancy *d)
 	return time_is_set(at) && at.wall_ms >= d->opened.wall_ms && at.wall_ms <= d->closed.wall_ms;
 }
 
-static enum saying then_word(const struct story_item *it, int one)
+/* The gravest place of all is named, wherever people found it. */
+static enum saying then_word(const struct story_item *it, const struct story_discrepancy *d, int one)
 {
+	if (is_within(it->seen_on, d))
+		return one ? SAY_SLIP_THEN_ON_DIGIT : SAY_SLIP_THEN_ON_DIGIT_ITEM;
 	if (it->where)
 		return one ? SAY_SLIP_THEN_FOUND : SAY_SLIP_THEN_FOUND_ITEM;
 	return one ? SAY_SLIP_THEN_SHOWN : SAY_SLIP_THEN_SHOWN_ITEM;
@@ -409,9 +412,10 @@ static void found_words(const struct making *m, const struct story_discrepancy *
 	for (int i = 0; i < m->s->sheet.n_items; i++) {
 		const struct story_item *it = &m->s->items[i];
 		char one[400];
-		const struct say say = {.saying = then_word(it, n == 1),
+		const struct say say = {.saying = then_word(it, d, n == 1),
 		                        .item = m->s->sheet.items[i].thing.name,
 		                        .time = slip_minute(it->shown),
+		                        .digit = it->on,
 		                        .text = it->found};
 		if (!is_within(it->shown, d))
 			continue;

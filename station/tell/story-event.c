@@ -218,6 +218,11 @@ static void tell_item(struct story *s, const struct event *e, const struct sheet
 		struct story_digit *d = story_digit_of(s, e->digit);
 		if (d)
 			d->tourniquet = e->item;
+		const struct item *was = sheet_item_const(before, e->item);
+		if (was && item_is_sought(was)) {
+			it->seen_on = e->at;
+			it->on = e->digit;
+		}
 		return;
 	}
 	case EV_FORCEPS_ON: {

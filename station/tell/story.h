@@ -90,6 +90,8 @@ struct story_steps { /* what people did, one a scan or a text */
 };
 struct story_item {
 	struct moment in, shown;
+	struct moment seen_on; /* while it was missing: on the digit `on` */
+	uint8_t on;
 	uint8_t added;
 	uint8_t where; /* `found` is where it was found; 0: it is remarked of it */
 	char found[EVENT_TEXT_MAX];

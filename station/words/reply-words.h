@@ -109,6 +109,8 @@
 	X(R_ON_NO_FORCEPS, "reply-on-no-forceps", \
 	  "Tourniquet on, {digit}, from {time}; no forceps on it. The clock runs.") \
 	X(R_FINAL_AGAIN, "reply-final-again", "The final count starts again.") \
+	X(R_TAKEN_FOR_MISSING, "reply-taken-for-missing", \
+	  "It is taken for the {item} that was missing: if it is another one, scan its pack; if it went on earlier, scan how many MINUTES AGO.") \
 	X(R_SECOND_ON, "reply-second-on", \
 	  "A second tourniquet on the {digit}. The clock runs until the last is off; for each scan the digit card, then OFF. If none went on: UNDO.") \
 	X(R_ONE_OFF, "reply-one-off", "One of the tourniquets is off the {digit}. Another is still on; the clock runs.") \

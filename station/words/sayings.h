@@ -132,6 +132,9 @@
 	X(ON_LESS_THAN_THAT, "on-less-than-that", \
 	  "It was on the {digit} for {most} min: it cannot have come off {minutes} min earlier. Scan a " \
 	  "smaller number.") \
+	X(ON_AFTER_THE_LAST, "on-after-the-last", \
+	  "The last one came off the {digit} {most} min before this one went on: it cannot have gone on " \
+	  "{minutes} min earlier. Scan a smaller number; MISREAD if the last one never came off.") \
 	X(UNDO_STOPS_NO_CLOCK, "undo-stops-no-clock", \
 	  "The clock of the {digit} runs on: UNDO does not stop it. Wrong digit: scan MISREAD.") \
 	X(YES_STOPS_NO_CLOCK, "yes-stops-no-clock", \
@@ -282,6 +285,7 @@
 	  "Case {case} has not ended here: type the number of an ended case.") \
 	X(CASE_STILL_OPEN, "case-still-open", \
 	  "Case {case} is still open: what was found is answered for in its own count, not by a slip.") \
+	X(TAKE_IT_TO, "take-it-to", "Take it to {room} now.") \
 	X(NOT_YET_SIGN_OUT, "not-yet-sign-out", "Not yet the sign-out: {why}.") \
 	X(SEEN_BEFORE_DRESSING, "seen-before-dressing", \
 	  "Each digit was seen bare before the dressing: there is none left to look at.") \

@@ -188,6 +188,8 @@
 	X(SLIP_THEN_SHOWN, "slip-then-shown", "shown {time}") \
 	X(SLIP_THEN_FOUND_ITEM, "slip-then-found-item", "found {time}: {item} ({text})") \
 	X(SLIP_THEN_SHOWN_ITEM, "slip-then-shown-item", "shown {time}: {item}") \
+	X(SLIP_THEN_ON_DIGIT, "slip-then-on-digit", "shown {time} (it was on the {digit})") \
+	X(SLIP_THEN_ON_DIGIT_ITEM, "slip-then-on-digit-item", "shown {time}: {item} (it was on the {digit})") \
 	X(SLIP_THEN_CLOSED, "slip-then-closed", "closed {time}") \
 	X(SLIP_MAY_BE_ON, "slip-may-be-on", "{words}; may be on {list}") \
 	X(SLIP_CORRECTED_AT, "slip-corrected-at", "entered {time}") \

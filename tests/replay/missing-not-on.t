@@ -1,4 +1,4 @@
-# Forceps that were dropped, and a tourniquet that is missing, do not go on by themselves.
+# Forceps that were dropped do not go on by themselves; of two alike the one that is missing is the one that a digit shows.
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
 next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
@@ -80,14 +80,14 @@ next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO 
   event: owed, case 1, maybe-on, digit right thumb
   event: asked, case 1, is-on, digit right thumb, n 1
 > card YES
-accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs. The final count starts again.
+accepted: Tourniquet on, right thumb, from 10:00; no forceps on it. The clock runs. It is taken for the finger tourniquet, green, M that was missing: if it is another one, scan its pack; if it went on earlier, scan how many MINUTES AGO. The final count starts again.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: paid, case 1, maybe-on, digit right thumb, is-on, first
   event: digit-on, case 1, digit right thumb
-  event: item-on, case 1, item 1, digit right thumb
+  event: item-on, case 1, item 2, digit right thumb
   event: asked, case 1, nothing more
 > show
-item 1: finger tourniquet, green, M, on, 0 of 1
-item 2: finger tourniquet, green, M, off, 0 of 1
+item 1: finger tourniquet, green, M, accounted, 1 of 1
+item 2: finger tourniquet, green, M, on, 0 of 1
 item 3: artery forceps, curved, accounted, 1 of 1, dropped
 right thumb: on, now 0 min, total 0 min, longest 0 min

@@ -212,6 +212,8 @@ static void put_digits(struct writer *w, const struct sheet *s)
 		put(w, d->by_wall.back);
 		if (d->reminded_min || !w->world)
 			put_moment(w, &d->by_wall.reminded_at);
+		if (!w->world || (w->minutes && d->stretches > 1))
+			put_minutes(w, d->bare_ms);
 		if (w->world)
 			continue;
 		put(w, d->by_wall.cut_ms);

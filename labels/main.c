@@ -30,8 +30,9 @@ static const char help[] =
     "bandtally-print --svg FOLDER < document.json          each chart of a report as a picture, NAME.svg\n"
     "bandtally-print --printer NAME [--wait S] < document.json\n"
     "                                                       print, and follow the job for S seconds (60)\n"
-    "bandtally-print --check < document.json                only say whether the document is right, and "
-    "fits\n"
+    "bandtally-print --check [--printer NAME] < document.json\n"
+    "                                                       only say whether the document is right, and "
+    "fits; and whether that printer answers\n"
     "bandtally-print --serve FOLDER                         job lines on stdin, state lines on stdout; files "
     "are\n"
     "                                                       written beneath FOLDER alone\n"
@@ -117,12 +118,16 @@ static int draw_pictures(const struct languages *languages, const json_t *docume
 	return r < 0 ? error_set(e, r, "%s", why.text) : 0;
 }
 
-/* Whether it is right, and fits on its paper. */
-static int check_document(const struct languages *languages, const json_t *document, struct error *e)
+/* Whether it is right, fits on its paper, and can come there. */
+static int check_document(const struct languages *languages, const json_t *document, const char *to,
+                          struct error *e)
 {
 	struct buf pdf _cleanup_(buf_free) = {0};
-	int pages;
-	return paper_pdf(languages, document, &pdf, &pages, e);
+	struct printer p;
+	int pages, r = paper_pdf(languages, document, &pdf, &pages, e);
+	if (r == 0 && to)
+		r = printer_read(to, &p, e);
+	return r == 0 && to ? printer_reach(&p, to, e) : r;
 }
 
 static int run(const struct wish *w, const struct languages *languages, struct error *e)
@@ -132,7 +137,7 @@ static int run(const struct wish *w, const struct languages *languages, struct e
 	int r = read_document(&document, e);
 	name_tell_all(document);
 	if (r == 0 && w->check)
-		return check_document(languages, document, e);
+		return check_document(languages, document, w->printer, e);
 	if (r == 0 && w->svg)
 		return draw_pictures(languages, document, w->svg, e);
 	if (r == 0)
@@ -234,7 +239,7 @@ static int read_words(int count, char **words, struct wish *w)
 			return usage("the words of the command are wrong");
 		}
 	}
-	if (optind < count || !!w->pdf + !!w->svg + !!w->printer + w->check + !!w->serve != 1)
+	if (optind < count || !!w->pdf + !!w->svg + (w->printer && !w->check) + w->check + !!w->serve != 1)
 		return usage("the words of the command are wrong");
 	return EXIT_OK;
 }

@@ -245,6 +245,25 @@ static int ask_printer(const struct job *j, http_t *h, struct printer_said *said
 	return status;
 }
 
+int printer_reach(const struct printer *p, const char *name, struct error *e)
+{
+	const struct job j = {.printer = *p};
+	struct printer_said said;
+	http_t *h _cleanup_(http_drop) = exchange_open(p);
+	int status = h ? ask_printer(&j, h, &said) : -EIO;
+	if (status == IPP_STATUS_ERROR_NOT_FOUND)
+		return error_set(e, -ENOENT,
+		                 "printer '%.60s': there is no such queue or printer: 'bandtally-print "
+		                 "--queues' lists those of this machine",
+		                 name);
+	if (status < 0 && status != -EPROTO)
+		return error_set(e, -EIO,
+		                 "printer '%.60s': nothing answers there: check its name (bandtally-print "
+		                 "--queues), power, cable and network, and that CUPS runs",
+		                 name);
+	return 0;
+}
+
 static ipp_t *job_request(const struct job *j, const struct printer_said *said)
 {
 	ipp_t *r = request(j, IPP_OP_PRINT_JOB);

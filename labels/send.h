@@ -75,6 +75,10 @@ void job_deinit(struct job *j);
 /* A queue's name, or ipp:// or ipps:// with host and path. -EINVAL and one sentence. */
 int printer_read(const char *text, struct printer *p, struct error *e);
 
+/* Whether something answers there that knows that queue. 0; -ENOENT where there is none of that name, -EIO where nothing answers:
+ * `name` is said in the sentence, as it was given. One that is stopped, busy or out of paper answers. */
+int printer_reach(const struct printer *p, const char *name, struct error *e);
+
 /* One step: sends, or asks how it goes on. Sets state, text and cups; returns true when state or text
  * changed. Takes up to 8 s when the printer hangs, and longer only while it goes on taking or sending bytes. Nothing happens once it is DONE, FAILED or WRITTEN. */
 bool job_step(struct job *j);

@@ -115,7 +115,7 @@ static int set(void *context, const char *section, const char *name, const char 
 		return set_list(r->p->member, &r->p->n_##member, &r->member##_seen, name, value, e);
 	POLICY_LISTS(X)
 #undef X
-	return error_set(e, -EINVAL, "[%.40s] %.40s is not a setting: see the comments in config/policy.ini",
+	return error_set(e, -EINVAL, "[%.40s] %.40s is not a setting: 'man bandtally-policy' tells each",
 	                 section, name);
 }
 

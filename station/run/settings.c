@@ -458,7 +458,7 @@ static int set_one(struct reading *r, const char *section, const char *name, con
 		return set_elsewhere(r, name, value, e);
 	if (strcmp(section, "hospital") == 0)
 		return set_hospital(r, name, value, e);
-	return error_set(e, -EINVAL, "[%.40s] %.40s is not a setting: see the comments in config/station.ini",
+	return error_set(e, -EINVAL, "[%.40s] %.40s is not a setting: 'man bandtally-station' tells each",
 	                 section, name);
 }
 

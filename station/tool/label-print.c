@@ -21,7 +21,7 @@ json_t *label_document(const char *kind, const char *site)
 	return json_pack("{s:i,s:s,s:s,s:s}", "v", 1, "kind", kind, "time", when, "site", site);
 }
 
-int print_document(const json_t *doc, const char *to, const char *where)
+static int hand_over(const json_t *doc, const char *const options[3])
 {
 	char path[PATH_MAX];
 	_cleanup_(buf_free) struct buf text = {0};
@@ -36,7 +36,7 @@ int print_document(const json_t *doc, const char *to, const char *where)
 		dup2(pipes[0], 0);
 		close(pipes[0]);
 		close(pipes[1]);
-		execl(path, "bandtally-print", to, where, (char *)NULL);
+		execl(path, "bandtally-print", options[0], options[1], options[2], (char *)NULL);
 		fprintf(stderr, "bandtally: cannot start %s: %s: install it beside bandtally\n", path,
 		        strerror(errno));
 		_exit(EXIT_FAILED);
@@ -53,6 +53,16 @@ int print_document(const json_t *doc, const char *to, const char *where)
 	if (pid > 0)
 		waitpid(pid, &status, 0);
 	return WIFEXITED(status) ? WEXITSTATUS(status) : EXIT_FAILED;
+}
+
+int print_document(const json_t *doc, const char *to, const char *where)
+{
+	return hand_over(doc, (const char *const[3]){to, where});
+}
+
+int print_check(const json_t *doc, const char *printer)
+{
+	return hand_over(doc, (const char *const[3]){"--check", printer ? "--printer" : NULL, printer});
 }
 
 int label_print(const struct words *w, json_t *doc)

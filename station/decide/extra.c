@@ -25,9 +25,15 @@ void extra_turned_up(struct turn *t)
 		                   .station = t->in->known.elsewhere_station));
 		return;
 	}
-	struct say why;
 	EMIT(t, .kind = EV_EXTRA, .item = (uint8_t)(t->s->n_items + 1), .thing = *th, .n = 1);
-	const struct asked q = {.what = Q_EXTRA, .item = t->s->n_items};
+	extra_ask(t, t->s->n_items);
+}
+
+void extra_ask(struct turn *t, int item)
+{
+	struct say why;
+	const struct thing *th = &sheet_item_const(t->s, item)->thing;
+	const struct asked q = {.what = Q_EXTRA, .item = (uint8_t)item};
 	if (thing_fault(t, th, &why)) {
 		why.why = why.saying;
 		why.saying = SAY_R_EXTRA_WHY;

@@ -22,7 +22,7 @@ static const struct story_item *told_of(const struct group *g, int i)
 
 static int is_back(const struct item *it)
 {
-	return it->place == ITEM_RETURNED || it->place == ITEM_ISOLATED || it->place == ITEM_STRUCK;
+	return it->place == ITEM_RETURNED || it->place == ITEM_ISOLATED;
 }
 
 static int is_in_pieces(const struct item *it)
@@ -272,6 +272,8 @@ static void take(struct group *g, int item)
 {
 	const struct item *it = sheet_item_const(&g->m->s->sheet, item);
 	g->items[g->n++] = item;
+	if (it->place == ITEM_STRUCK) /* it never was here: neither counted in nor accounted for */
+		return;
 	g->in += it->place == ITEM_EXTRA ? 0 : it->pieces;
 	g->out += is_back(it) ? it->pieces : accounted(g->m, it);
 	g->missing += item_open(it) ? it->missing : 0;

@@ -44,7 +44,7 @@ static void pseudo(const char *text, char *out, size_t size)
 		const char *at = strchr(plain, *text);
 		char one[2] = {*text, 0};
 		const char *letter = at ? accented[at - plain] : one;
-		int twice = *text >= 'A' && letters++ % 5 < 2;
+		int twice = *text >= 'A' && (unsigned char)*text < 0x80 && letters++ % 5 < 2;
 		used += (size_t)snprintf(out + used, size - used, "%s%s", letter, twice ? letter : "");
 		text++;
 	}

@@ -7,6 +7,7 @@
 
 #include "count/heard.h"
 #include "count/settled.h"
+#include "count/wall.h"
 
 void station_deinit(struct station *st)
 {
@@ -570,7 +571,7 @@ int station_apply(struct station *st, const struct event *e)
 	if (r == 0 &&
 	    (e->at.boot > st->last.boot || (e->at.boot == st->last.boot && e->at.boot_ms > st->last.boot_ms)))
 		st->last = e->at;
-	if (r == 0 && e->at.wall_ms > st->wall_ms)
+	if (r == 0 && e->at.wall_ms > st->wall_ms && !wall_is_beyond(st, e->at))
 		st->wall_ms = e->at.wall_ms;
 	if (r == 0)
 		heard_apply(st, e);

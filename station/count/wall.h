@@ -1,7 +1,8 @@
 /* The wall clock: whether it can be right. Nothing is ordered by it; people read it, and expiry is judged by it.
  *
- * It is wrong where it stands before what the record already holds, or before the program itself was made. A tick says so
- * with a clock-wrong event, and says so again when it is right (EV_CLOCK_WRONG); `clock_wrong` is what was said last.
+ * It is wrong where it stands before what the record already holds, before the program itself was made, or 30 years after.
+ * A tick says so with a clock-wrong event, and says so again when it is right (EV_CLOCK_WRONG); `clock_wrong` is what was
+ * said last.
  */
 #ifndef BANDTALLY_COUNT_WALL_H
 #define BANDTALLY_COUNT_WALL_H
@@ -15,7 +16,11 @@
  * but once it was said, the clock is right again only where it has caught up. */
 int wall_is_wrong(const struct station *st, struct moment now);
 
-/* The latest wall clock that is known: its own, or the record's. For what must have a day though the clock is wrong: the
+/* 30 years or more after the program was made: the record does not take that for its latest time, else a clock that is set
+ * right would stand before it for as long. */
+int wall_is_beyond(const struct station *st, struct moment at);
+
+/* The latest wall clock that is known and can be: its own, or the record's. For what must have a day though the clock is wrong: the
  * century of a year of two digits, the cases of the day. */
 int64_t wall_latest_ms(const struct station *st, struct moment now);
 

@@ -339,6 +339,8 @@
 	  "The wall clock is wrong: {date} {time}, though the record reaches to {other_date} {to}. Read expiry dates aloud; have the clock set.") \
 	X(CLOCK_BEFORE_PROGRAM, "clock-before-program", \
 	  "The wall clock is wrong: {date} {time}, before this program was made. Read expiry dates aloud; have the clock set.") \
+	X(CLOCK_FAR_AHEAD, "clock-far-ahead", \
+	  "The wall clock is wrong: {date} {time}, decades after this program was made. Read expiry dates aloud; have the clock set.") \
 	X(NOBODY_ON, "nobody-on", "{room}: {digit} {minutes} min, {what}") \
 	X(NOBODY_ON_LEAST, "nobody-on-least", "{room}: {digit} at least {minutes} min, {what}") \
 	X(NOBODY_OFF, "nobody-off", "{room}: {digit}, off and not accounted for, {minutes} min, {what}") \

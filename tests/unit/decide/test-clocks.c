@@ -276,6 +276,31 @@ static void a_clock_before_the_program_was_made_is_wrong(void **state)
 	assert_int_equal(wall_is_wrong(&fresh, at), 0);
 }
 
+/* A year of two digits would be one of the next century, and a clock that is set right again would stand before the record. */
+static void a_clock_decades_after_the_program_was_made_is_wrong(void **state)
+{
+	char words[300];
+	struct station fresh = {.released = 20261125};
+	struct moment at = {.boot = 1, .boot_ms = 1, .wall_ms = TEN};
+	(void)state;
+	struct event e = {.kind = EV_STARTED, .n = 1, .at = at};
+	assert_int_equal(station_apply(&fresh, &e), 0);
+	assert_int_equal(fresh.wall_ms, TEN);
+	at.wall_ms = TEN + (int64_t)(30 * 365 + 7) * 24 * 60 * MIN; /* the day before */
+	assert_int_equal(wall_is_wrong(&fresh, at), 0);
+	assert_int_equal(wall_latest_ms(&fresh, at), at.wall_ms);
+	at.wall_ms += (int64_t)24 * 60 * MIN;
+	assert_int_equal(wall_is_wrong(&fresh, at), 1);
+	assert_int_equal(wall_latest_ms(&fresh, at), TEN);
+	e = (struct event){.kind = EV_CLOCK_WRONG, .n = 1, .at = at};
+	assert_int_equal(station_apply(&fresh, &e), 0);
+	assert_int_equal(fresh.wall_ms, TEN);
+	wall_said(&fresh, at, words);
+	assert_non_null(strstr(words, "wrong: 25 Nov 2056 10:00, decades after this program was made"));
+	at.wall_ms = TEN + 60 * MIN; /* set right */
+	assert_int_equal(wall_is_wrong(&fresh, at), 0);
+}
+
 static void a_carried_scanner_goes_home_where_the_clock_went_back_over_a_cut(void **state)
 {
 	(void)state;
@@ -417,6 +442,7 @@ int main(void)
 	    TEST(no_reminders_are_none_after_a_cut_either),
 	    TEST(a_clock_before_the_record_is_said_until_it_has_caught_up),
 	    TEST(a_clock_before_the_program_was_made_is_wrong),
+	    TEST(a_clock_decades_after_the_program_was_made_is_wrong),
 	    TEST(a_carried_scanner_goes_home_where_the_clock_went_back_over_a_cut),
 	    TEST(a_reminder_that_nobody_answers_stands_after_some_minutes),
 	    TEST(later_reminders_do_not_make_it_wait_again),

@@ -11,6 +11,7 @@
 #include <unistd.h>
 
 #include "base/log.h"
+#include "base/name.h"
 
 #define OPEN_EVERY_BEATS 600
 
@@ -177,6 +178,11 @@ int feed_listening(struct feed *f, int port, int elsewhere)
 	if (elsewhere > 0)
 		json_object_set_new(o, "elsewhere", json_integer(elsewhere));
 	return say(f, "listening", o);
+}
+
+int feed_amiss(struct feed *f, const char *text)
+{
+	return say(f, "amiss", name_told(text, ERROR_TEXT_MAX));
 }
 
 void feed_id(struct feed *f, char id[WAITING_ID_BYTES])

@@ -18,6 +18,7 @@
  *                  elsewhere's files, read again; or {"fault":"…"}, why they cannot be
  * board → daemon:  {"v":1,"listening":{"port":8417}}   once, first; "elsewhere": its port, where that is
  * served
+ *                  {"v":1,"amiss":"…"}              what is wrong with the board elsewhere; "": nothing any more
  *                  {"v":1,"ticket":{"id":"t1","ticket":"…"}}
  *                  {"v":1,"keyed":{"id":"t2","room":1,"code":"…","cookie":"…"}}
  *                  {"v":1,"ask":{"id":"t3","room":9,"ask":{…},"cookie":"…"}}    of the stores' page (run/asked.h)
@@ -53,6 +54,8 @@ void feed_on_tls(struct feed *feed, void (*fn)(void *context, const json_t *tls)
 
 /* 0, -EINVAL where it is no canonical JSON text, -EAGAIN where the daemon does not read. */
 int feed_listening(struct feed *feed, int port, int elsewhere); /* `elsewhere` 0 or less: not served */
+/* What is wrong with the board itself, "" nothing any more. */
+int feed_amiss(struct feed *feed, const char *text);
 /* A name under which the daemon's answer to the next line will come. */
 void feed_id(struct feed *feed, char id[WAITING_ID_BYTES]);
 int feed_ticket(struct feed *feed, const char *id, const char *ticket);

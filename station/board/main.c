@@ -163,19 +163,24 @@ static void on_end(evutil_socket_t signal_number, short what, void *base)
 	event_base_loopexit(base, NULL);
 }
 
-/* The count goes on without it, so what is wrong there is shown here and ends nothing. */
-static int serve_elsewhere(struct elsewhere *w, struct server *s, struct hub *hub)
+static int serve_elsewhere(struct elsewhere *w, struct server *s, struct error *e)
 {
-	struct error e = {0};
-	int port = w->address ? pem_read(&w->files, &e) : 0;
+	int port = w->address ? pem_read(&w->files, e) : 0;
 	if (port == 0 && w->address)
-		port = server_open_elsewhere(s, w, &e);
+		port = server_open_elsewhere(s, w, e);
 	pem_forget(&w->files);
-	if (port < 0) {
-		log_warn(LOG_BOARD, "%s", e.text);
-		hub_fault(hub, e.text);
-	}
 	return port;
+}
+
+/* The count goes on without the board elsewhere, so what is wrong there is told here and ends nothing. */
+static void tell_amiss(struct server_parts *p, const struct error *e)
+{
+	if (e->text[0])
+		log_warn(LOG_BOARD, "%s", e->text);
+	hub_fault(p->hub, e->text);
+	int r = feed_amiss(p->feed, e->text);
+	if (r < 0)
+		log_warn_errno(LOG_PROGRAM, r, "standard output: what is wrong cannot be told");
 }
 
 struct renewal {
@@ -199,9 +204,7 @@ static void on_tls(void *context, const json_t *tls)
 		r = *fault ? error_set(&e, -EINVAL, "%s", fault)
 		           : server_renew_elsewhere(x->server, x->files, &e);
 	pem_forget(x->files);
-	if (r < 0)
-		log_warn(LOG_BOARD, "%s", e.text);
-	hub_fault(x->parts->hub, e.text);
+	tell_amiss(x->parts, &e);
 	if (r > 0) {
 		log_line(PEM_WHERE "it can be opened now: started anew");
 		event_base_loopexit(x->parts->base, NULL);
@@ -210,9 +213,9 @@ static void on_tls(void *context, const json_t *tls)
 
 static int serve(struct wish *w, struct server_parts *p)
 {
-	struct error e = {0};
+	struct error e = {0}, amiss = {0};
 	struct server *s = server_new(p, w->port, &e);
-	int elsewhere = s ? serve_elsewhere(&w->elsewhere, s, p->hub) : 0;
+	int elsewhere = s ? serve_elsewhere(&w->elsewhere, s, &amiss) : 0;
 	struct renewal renewal = {p, s, &w->elsewhere.files};
 	int r = s ? confine_board(&e) : e.code;
 	if (r < 0)
@@ -220,6 +223,8 @@ static int serve(struct wish *w, struct server_parts *p)
 	else if ((r = feed_listening(p->feed, server_port(s), elsewhere)) < 0)
 		log_warn_errno(LOG_PROGRAM, r, "standard output: the port cannot be told");
 	else {
+		if (elsewhere < 0)
+			tell_amiss(p, &amiss);
 		feed_on_tls(p->feed, w->elsewhere.address ? on_tls : NULL, &renewal);
 		event_base_dispatch(p->base);
 	}

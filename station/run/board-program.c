@@ -80,16 +80,20 @@ static void tell_where(struct daemon *d, const json_t *listening)
 		         d->core.settings.elsewhere.hosts[0], d->elsewhere_port);
 }
 
+/* The pages have it from the board itself; this is for status and those who watch. */
+static void take_amiss(struct daemon *d, const json_t *text)
+{
+	snprintf(d->board_amiss, sizeof d->board_amiss, "%s",
+	         json_is_string(text) ? json_string_value(text) : "");
+}
+
 static void on_line(void *context, struct child *c, const char *line, size_t size)
 {
 	static const struct {
 		const char *key;
 		void (*take)(struct daemon *d, const json_t *value);
-	} kinds[] = {{"listening", tell_where},
-	             {"keyed", typing_keyed},
-	             {"ticket", typing_ticket},
-	             {"ask", asked_at_page},
-	             {"open", typing_open}};
+	} kinds[] = {{"listening", tell_where}, {"amiss", take_amiss},  {"keyed", typing_keyed},
+	             {"ticket", typing_ticket}, {"ask", asked_at_page}, {"open", typing_open}};
 	struct daemon *d = context;
 	_cleanup_(json_drop) json_t *o = line ? json_read(line, size, NULL) : NULL;
 	(void)c;
@@ -103,6 +107,7 @@ static void on_started(void *context, struct child *c)
 	struct daemon *d = context;
 	(void)c;
 	d->shown = 0;
+	d->board_amiss[0] = 0;
 	d->reports.from = NULL; /* what it had of them is gone */
 	d->core.changes++;
 	typing_tell(d);

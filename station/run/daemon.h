@@ -60,8 +60,9 @@ struct daemon {
 	struct driver_child drivers[DRIVERS_MAX];
 	int n_drivers; /* those without a place are the last */
 	struct child *board, *print;
-	struct hospital *hospital;      /* NULL: the station works alone */
-	int board_port, elsewhere_port; /* as the board said; 0 not yet */
+	struct hospital *hospital;        /* NULL: the station works alone */
+	int board_port, elsewhere_port;   /* as the board said; 0 not yet */
+	char board_amiss[ERROR_TEXT_MAX]; /* what is wrong with it elsewhere, as it said; "" nothing */
 	struct tickets tickets;
 	struct pace typed[ROOMS_MAX]; /* by the room's place in the station */
 	struct {

@@ -105,6 +105,9 @@ json_t *request_status(struct client *c, const json_t *q)
 	json_t *status = teller_status(&c->d->core, NULL);
 	json_object_set_new(status, "drivers", drivers);
 	board_label_faults(c->d, 0, NULL, json_object_get(status, "faults"));
+	if (c->d->board_amiss[0])
+		json_array_append_new(json_object_get(status, "faults"),
+		                      name_told(c->d->board_amiss, sizeof c->d->board_amiss));
 	if (c->d->board_port)
 		json_object_set_new(status, "board_port", json_integer(c->d->board_port));
 	const struct policy *p = &c->d->core.station.policy;

@@ -100,3 +100,15 @@ stop
 start
 sound
 stop
+
+# --- certificates of the board elsewhere that are not there: said where a monitor looks, and the count goes on
+cp "$data/station.ini" "$root/before"
+printf '[board]\nstart = yes\nport = 0\n[board elsewhere]\nstart = yes\naddress = 127.0.0.1\nport = 0\nhosts = board.example\ncertificate = none.pem\nkey = none.key\nclients = none.ca\n' \
+	>>"$data/station.ini"
+start
+soon 'the board elsewhere cannot be opened' 'bt status | grep "FAULT: .*board elsewhere: certificate .*none.pem"'
+stop
+cp "$root/before" "$data/station.ini"
+start
+sound
+stop

@@ -116,7 +116,7 @@
 	X(SLIP_DROPPED, "slip-dropped", "dropped") \
 	X(SLIP_IMPROVISED, "slip-improvised", "IMPROVISED, no tourniquet of the catalogue") \
 	X(SLIP_UNLISTED, "slip-unlisted", "not listed in the catalogue") \
-	X(SLIP_FOUND_AT, "slip-found-at", "found {time}: {text}") \
+	X(SLIP_FOUND_AT, "slip-found-at", "found {time}; search at: {text}") \
 	X(SLIP_ALL_ITEMS, "slip-all-items", "all items") \
 	X(SLIP_NOTHING_EXTRA, "slip-nothing-extra", "nothing extra") \
 	X(SLIP_EXTRAS, "slip-extras", "{n} extra") \
@@ -184,9 +184,9 @@
 	N(SLIP_WAS_MISSING, "slip-was-missing", "not found: {n} {item}", "not found: {n} × {item}") \
 	X(SLIP_WAS_IN_PIECES, "slip-was-in-pieces", "pieces missing: {item}") \
 	N(SLIP_WAS_EXTRA, "slip-was-extra", "extra: {n} {item}", "extra: {n} × {item}") \
-	X(SLIP_THEN_FOUND, "slip-then-found", "found {time} ({text})") \
+	X(SLIP_THEN_FOUND, "slip-then-found", "found {time} (search at: {text})") \
 	X(SLIP_THEN_SHOWN, "slip-then-shown", "shown {time}") \
-	X(SLIP_THEN_FOUND_ITEM, "slip-then-found-item", "found {time}: {item} ({text})") \
+	X(SLIP_THEN_FOUND_ITEM, "slip-then-found-item", "found {time}: {item} (search at: {text})") \
 	X(SLIP_THEN_SHOWN_ITEM, "slip-then-shown-item", "shown {time}: {item}") \
 	X(SLIP_THEN_ON_DIGIT, "slip-then-on-digit", "shown {time} (it was on the {digit})") \
 	X(SLIP_THEN_ON_DIGIT_ITEM, "slip-then-on-digit-item", "shown {time}: {item} (it was on the {digit})") \

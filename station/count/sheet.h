@@ -216,8 +216,8 @@ int sheet_alike_shown(const struct sheet *s, int item); /* that were shown alrea
 int sheet_may_be_on(const struct sheet *s, int item, int digit); /* 1 where it, or one alike, was there */
 int sheet_is_asked(const struct sheet *s, int item); /* 1 where the final count still asks for it */
 
-int item_counts(const struct item *i); /* 1 where it must be accounted for */
-int item_open(const struct item *i);   /* 1 where it must be and is not yet */
+int item_counts(const struct item *i);    /* 1 where it must be accounted for */
+int item_open(const struct item *i);      /* 1 where it must be and is not yet */
 int item_is_sought(const struct item *i); /* 1 where it was answered as not there, or is in pieces */
 int sheet_open_items(const struct sheet *s);
 int sheet_next_open(const struct sheet *s);   /* the item the final count asks for next; 0 none */

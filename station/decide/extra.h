@@ -5,7 +5,8 @@
 #include "decide/turn.h"
 
 void extra_turned_up(struct turn *t); /* the thing of the input, while a count goes on */
-void extra_ask(struct turn *t, int item); /* was that one opened in this case? Its code asks again, whatever was answered */
+void extra_ask(struct turn *t,
+               int item); /* was that one opened in this case? Its code asks again, whatever was answered */
 /* It was opened in this case. Facts first: one that would have been refused as well, and the surgeon answers for it (rules 3,
  * 5). */
 void extra_opened_here(struct turn *t, int item);

@@ -3,7 +3,6 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "decide/extra.h"
 #include "decide/want.h"
 
 void final_begin(struct turn *t)
@@ -320,14 +319,14 @@ void final_mark(struct turn *t, int item)
 	const struct item *it = sheet_item_const(t->s, item);
 	if (it->place == ITEM_ACCOUNTED) {
 		turn_refuse(t, SAY(ACCOUNTED_ALREADY, .item = it->thing.name));
-	} else if (it->place == ITEM_EXTRA) {
-		extra_ask(t, item);
 	} else if (it->thing.identity_kind != IDENTITY_MARK) {
 		turn_refuse(t, SAY(THAT_IS_THE_WRAPPER, .item = it->thing.name));
 	} else if (role_has(it->thing.role, TRAIT_CONDITION)) {
 		turn_refuse(t, SAY(MARK_READ_SAY_HOW));
 	} else if (it->place == ITEM_ON) {
 		turn_refuse(t, SAY(ITEM_ON_TAKE_OFF, .item = it->thing.name, .digit = it->digit));
+	} else if (it->place == ITEM_EXTRA) {
+		turn_refuse(t, SAY(IS_THE_EXTRA_ITEM, .item = it->thing.name));
 	} else {
 		shown(t, item, it->pieces, EVIDENCE_MARK, CONDITION_NONE, SAY_NONE);
 	}

@@ -127,6 +127,10 @@ void thing_take(struct turn *t)
 		count_in_thing(t);
 		return;
 	}
+	if (item && sheet_item_const(t->s, item)->place == ITEM_EXTRA) { /* whatever was answered before */
+		extra_ask(t, item);
+		return;
+	}
 	if (on_this_sheet && sheet_item_const(t->s, on_this_sheet)->place != ITEM_RETURNED) {
 		seen_again(t, on_this_sheet);
 		return;

@@ -212,8 +212,10 @@ static void put_digits(struct writer *w, const struct sheet *s)
 		put(w, d->by_wall.back);
 		if (d->reminded_min || !w->world)
 			put_moment(w, &d->by_wall.reminded_at);
-		if (!w->world || (w->minutes && d->stretches > 1))
-			put_minutes(w, d->bare_ms);
+		if (!w->world || w->minutes) { /* N MINUTES AGO goes no further back than the last OFF */
+			put_minutes(w, d->stretches > 1 ? d->bare_ms : -60000);
+			put_minutes(w, d->by_wall.off_ms);
+		}
 		if (w->world)
 			continue;
 		put(w, d->by_wall.cut_ms);

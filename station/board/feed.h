@@ -54,7 +54,7 @@ void feed_on_tls(struct feed *feed, void (*fn)(void *context, const json_t *tls)
 
 /* 0, -EINVAL where it is no canonical JSON text, -EAGAIN where the daemon does not read. */
 int feed_listening(struct feed *feed, int port, int elsewhere); /* `elsewhere` 0 or less: not served */
-/* What is wrong with the board itself, "" nothing any more. */
+/* What is wrong with the board elsewhere, "" nothing any more. */
 int feed_amiss(struct feed *feed, const char *text);
 /* A name under which the daemon's answer to the next line will come. */
 void feed_id(struct feed *feed, char id[WAITING_ID_BYTES]);

@@ -4,8 +4,8 @@
 
 #define LAG_MS 60000
 #define DAY_MS 86400000 /* the day of a release begins at another time in each place */
-#define OF_USE                                                                                               \
-	300000 /* yyyymmdd: no program is used for 30 years, and two digits of a year name one of 100 */
+/* yyyymmdd: no program is used for 30 years, and two digits of a year name one of 100 */
+#define OF_USE 300000
 
 int wall_is_beyond(const struct station *st, struct moment at)
 {

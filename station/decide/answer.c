@@ -332,13 +332,8 @@ static enum answered found_slip(struct turn *t)
 	int32_t case_no = t->in->known.slip_case;
 	if (t->s->asked.item || !case_no)
 		return ANSWERED_NOT;
-	int open = station_sheet_of_case(t->station, case_no);
-	if (open >= 0) {
-		const char *room = station_room_name(t->station, t->station->sheets[open].room);
-		turn_refuse(t, SAY(CASE_STILL_OPEN, .case_no = case_no));
-		turn_say_more(t, SAY(TAKE_IT_TO, .room = room));
+	if (other_sheet_is_open(t, case_no) == ANSWERED)
 		return ANSWERED;
-	}
 	turn_close_question(t);
 	extra_of_case(t, case_no);
 	return ANSWERED;

@@ -93,6 +93,17 @@ enum answered other_sheet_found(struct turn *t)
 	return ANSWERED;
 }
 
+enum answered other_sheet_is_open(struct turn *t, int32_t case_no)
+{
+	int index = station_sheet_of_case(t->station, case_no);
+	if (index < 0)
+		return ANSWERED_NOT;
+	turn_refuse(t, SAY(CASE_STILL_OPEN, .case_no = case_no));
+	turn_say_more(t,
+	              SAY(TAKE_IT_TO, .room = station_room_name(t->station, t->station->sheets[index].room)));
+	return ANSWERED;
+}
+
 /* It stands on another open sheet: that room is told, nothing is entered here. */
 void other_sheet_refuse(struct turn *t, int32_t other)
 {

@@ -21,6 +21,9 @@ enum answered other_sheet_ask_where(struct turn *t);
 /* It is found here, or another open sheet looks for it: then it is refused as below. */
 enum answered other_sheet_found(struct turn *t);
 
+/* The slip of a case that has not ended answers for nothing: it is refused, and says in which room what was found belongs. */
+enum answered other_sheet_is_open(struct turn *t, int32_t case_no);
+
 /* The thing of the input belongs to that case: its room is told, nothing is entered here. */
 void other_sheet_refuse(struct turn *t, int32_t other);
 

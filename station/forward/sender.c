@@ -10,8 +10,7 @@
  * function itself compares the two: a station whose record was put back is found by that. An incarnation that the store does
  * not know begins behind the last event that both have, which is looked for by hashes, HASHES_MAX at once.
  *
- * Events come down the pipe in the order of their numbers. After a new `want` those of the old one may still come: one that is
- * not the next is passed over, since the next one follows.
+ * Events come down the pipe in order. After a new `want` one of the old may still come: what is not the next is passed over.
  */
 #include "forward/sender.h"
 
@@ -59,7 +58,7 @@ struct sender {
 	int said_slow, new_station;
 	int64_t again_ms, wait_ms, hello_ms, lists_ms;
 	enum forward_word said; /* to the station */
-	char said_why[200];
+	char said_why[ERROR_TEXT_MAX];
 	json_t *hashes; /* that the station has answered with; NULL none */
 };
 
@@ -81,10 +80,10 @@ static void say_state(struct sender *s, enum forward_word word, const char *why)
 		return;
 	s->said = word;
 	snprintf(s->said_why, sizeof s->said_why, "%s", why);
+	const char *code = forward_word_name(word);
 	if (word)
-		log_warn(LOG_HOSPITAL, "%s: %s", forward_word_name(word), why);
-	say(s, "state",
-	    json_pack("{s:s,s:o}", "code", forward_word_name(word), "why", name_told(why, strlen(why))));
+		log_warn(LOG_HOSPITAL, "%s: %s", code, why);
+	say(s, "state", json_pack("{s:s,s:o}", "code", code, "why", name_told(why, strlen(why))));
 }
 
 /* --- from the station ------------------------------------------------------------------------------- */

@@ -53,7 +53,7 @@ read_back() { # PAGES: what was said to each
 sed -i "s|^empty)|middle)\n\techo 'ATTR: job-impressions-completed=4' >\&2\n\techo 'STATE: +media-empty,media-needed' >\&2\n\tn=0; while [ \"\$(cat $D/ctl/mode)\" = middle ] \&\& [ \$n -lt 300 ]; do sleep 0.1; n=\$((n+1)); done\n\techo 'STATE: -media-empty,media-needed' >\&2\n\t[ \"\$(cat $D/ctl/mode)\" = ok ] ;;\n&|" "$D/paper"
 
 pack() { bt label pack --line GREEN-M --lot T26 --expiry 2033-03-31 --count 2 --printer "$1" >"$D/out" 2>&1; }
-ok "a queue that is not there: said at once, and no number is used up" \
+ok "a queue that is not there: no number is used up" \
 	'! pack nowhere && grep -q "no such queue" "$D/out" && ! grep -q "item numbers" "$D/out"'
 ok "an address where nothing answers: neither" \
 	'! pack ipp://127.0.0.1:9/ipp/print && grep -q "nothing answers there" "$D/out" && ! grep -q "item numbers" "$D/out"'

@@ -13,7 +13,11 @@ if [ "$(id -u)" = 0 ] && command -v setpriv >/dev/null; then
 fi
 yield() { [ "$(id -u)" != 0 ] || chown nobody "$@"; } # to that user
 # A place that is none of the station's, and not for temporary files either.
-elsewhere=$(mktemp -d "$bin/../confined-XXXXXX")
+beside=$(realpath "$bin/..")
+case $beside/ in
+/tmp/* | /var/tmp/*) [ -w /var/lib ] && beside=/var/lib || skip "the build lies in $beside, where temporary files may be read: build it elsewhere" ;;
+esac
+elsewhere=$(mktemp -d "$beside/bandtally-confined-XXXXXX")
 line=
 at_end() {
 	rm -rf "$elsewhere"

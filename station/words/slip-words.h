@@ -199,7 +199,7 @@
 	X(SLIP_STEP_DONE, "slip-step-done", "done {time}") \
 	X(SLIP_STEP_NOT_DONE, "slip-step-not-done", "not done {time}, because (write it here):") \
 	X(SLIP_STEP_NOT_DONE_WHY, "slip-step-not-done-why", "not done {time}, because: {reason}") \
-	X(SLIP_STEP_FOUND, "slip-step-found", "found here {time}") \
+	X(SLIP_STEP_FOUND, "slip-step-found", "found during it {time}") \
 	X(SLIP_INCIDENT, "slip-incident", "incident number") \
 	X(SLIP_INCIDENT_OWED, "slip-incident-owed", "incident number, owed") \
 	X(SLIP_INCIDENT_IS, "slip-incident-is", "incident number {text}") \

@@ -2,7 +2,7 @@
 
 #include "base/clock.h"
 
-#define LAG_MS 60000
+#define LAG_MS 60000    /* clocks are put right by seconds all the time */
 #define DAY_MS 86400000 /* the day of a release begins at another time in each place */
 /* yyyymmdd: no program is used for 30 years, and two digits of a year name one of 100 */
 #define OF_USE 300000
@@ -22,6 +22,12 @@ int wall_is_wrong(const struct station *st, struct moment now)
 int64_t wall_latest_ms(const struct station *st, struct moment now)
 {
 	return now.wall_ms > st->wall_ms && !wall_is_beyond(st, now) ? now.wall_ms : st->wall_ms;
+}
+
+int64_t wall_turned_ms(struct moment from, struct moment to)
+{
+	int64_t ms = (to.wall_ms - from.wall_ms) - (to.boot_ms - from.boot_ms);
+	return from.boot && from.boot == to.boot && (ms >= LAG_MS || ms <= -LAG_MS) ? ms : 0;
 }
 
 struct say wall_says(const struct station *st, struct moment now)

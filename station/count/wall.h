@@ -24,6 +24,10 @@ int wall_is_beyond(const struct station *st, struct moment at);
  * century of a year of two digits, the cases of the day. */
 int64_t wall_latest_ms(const struct station *st, struct moment now);
 
+/* By how much the wall clock was turned from one moment to a later one of the same boot, forward above 0: the clock that no
+ * one can set passed less, or more. 0 within a minute, and over a power cut, which only the wall clock spans. */
+int64_t wall_turned_ms(struct moment from, struct moment to);
+
 /* What the board says of it, and what to do; SAY_NONE where nothing was said. */
 struct say wall_says(const struct station *st, struct moment now);
 

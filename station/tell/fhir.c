@@ -8,6 +8,7 @@
 #include "base/base64.h"
 #include "base/clock.h"
 #include "code/own-codes.h"
+#include "count/wall.h"
 #include "words/said.h"
 
 #define URN_MAX 46
@@ -65,7 +66,7 @@ static void when(struct moment at, char out[26])
 	clock_text_full(at.wall_ms, at.utc_min, out);
 }
 
-/* A wall clock may have gone back: a period that ends before it begins is none. */
+/* A wall clock may have been turned: times of day that contradict the clock that no one can set are no period. */
 static json_t *period(struct moment from, struct moment to)
 {
 	char text[26];
@@ -74,7 +75,7 @@ static json_t *period(struct moment from, struct moment to)
 		when(from, text);
 		json_object_set_new(p, "start", json_string(text));
 	}
-	if (time_is_set(to) && to.wall_ms >= from.wall_ms) {
+	if (time_is_set(to) && to.wall_ms >= from.wall_ms && !wall_turned_ms(from, to)) {
 		when(to, text);
 		json_object_set_new(p, "end", json_string(text));
 	}
@@ -211,19 +212,10 @@ static void add_procedure(struct writing *w)
 
 /* --- minutes --------------------------------------------------------------------------------------------------------- */
 
-/* N MINUTES AGO moves a time of day, and no reading of the clock. */
-static int was_moved(const struct writing *w, int digit)
+/* From when it went on to when it came off, by the clock that no one can set where both are of one boot. */
+static json_t *minutes(const struct story_stretch *x)
 {
-	for (int i = 0; i < w->from->count; i++)
-		if (w->from->events[i].kind == EV_DIGIT_EARLIER && w->from->events[i].digit == digit)
-			return 1;
-	return 0;
-}
-
-/* From the event to the event, by the clock that no one can set where both are of one boot. */
-static json_t *minutes(const struct writing *w, int digit, const struct story_stretch *x)
-{
-	int64_t ms = was_moved(w, digit) ? x->off.wall_ms - x->on.wall_ms : moment_between_ms(x->on, x->off);
+	int64_t ms = moment_between_ms(x->on, x->off);
 	json_t *q = json_pack("{s:f,s:s,s:s,s:s}", "value", (double)(ms / 6000) / 10, "unit", "min", "system",
 	                      "http://unitsofmeasure.org", "code", "min");
 	if (x->on.boot != x->off.boot)
@@ -248,7 +240,7 @@ static void add_stretch(struct writing *w, const struct story_digit *d, const st
 		say_part(SAY(SLIP_MINUTES_ON_PAPER, .n = w->s->paper_sheet), words, sizeof words);
 		json_object_set_new(o, "dataAbsentReason", text_of(words));
 	} else if (off && (x->on.boot == x->off.boot || x->off.wall_ms >= x->on.wall_ms))
-		json_object_set_new(o, "valueQuantity", minutes(w, d->number, x));
+		json_object_set_new(o, "valueQuantity", minutes(x));
 	else
 		json_object_set_new(
 		    o, "dataAbsentReason",

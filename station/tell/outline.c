@@ -7,6 +7,7 @@
 #include "base/clock.h"
 #include "count/paper-sheet.h"
 #include "count/station.h"
+#include "count/wall.h"
 
 struct outline {
 	struct station replay; /* follows the events, undo and power cuts included; one sheet at a time */
@@ -16,7 +17,7 @@ struct outline {
 	/* the scans before this one, oldest first; boot 0 none */
 	struct moment before[OUTLINE_EVEN];
 	struct moment keyed[OUTLINE_BURST];
-	struct moment agreed, badge;
+	struct moment agreed, badge, clocked;
 	int32_t badge_of;
 };
 
@@ -49,7 +50,7 @@ static int begin(struct outline *o, const struct event *events, int count)
 	memset(o->typed, 0, sizeof o->typed);
 	memset(o->before, 0, sizeof o->before);
 	memset(o->keyed, 0, sizeof o->keyed);
-	o->agreed = o->badge = o->replay.last = (struct moment){0};
+	o->agreed = o->badge = o->clocked = o->replay.last = (struct moment){0};
 	o->replay.boot = events[0].at.boot; /* the clock begins in the boot in which the case was opened */
 	return 0;
 }
@@ -141,6 +142,15 @@ static void look_for_signs(struct outline *o, const struct event *e, struct case
 		count_up(&row->even_scans);
 		memset(o->before, 0, sizeof o->before - sizeof *o->before); /* the last begins the next row */
 	}
+}
+
+/* From step to step; what was entered late has the time when it was scanned by the clock as it stands now. */
+static void look_at_clock(struct outline *o, const struct event *e, struct case_row *row)
+{
+	if (!(e->flags & EVENT_FIRST) || e->flags & EVENT_LATE)
+		return;
+	row->marks |= wall_turned_ms(o->clocked, e->at) ? CASE_CLOCK : 0;
+	o->clocked = e->at;
 }
 
 /* --- what happened -------------------------------------------------------------------------------------- */
@@ -397,8 +407,10 @@ int outline_make(struct outline *o, const struct event *events, int count, struc
 			if (e->flags & EVENT_LATE)
 				count_up_16(&row->late);
 		}
-		if (!row->end)
+		if (!row->end) {
 			look_for_signs(o, e, row);
+			look_at_clock(o, e, row);
+		}
 		if (e->kind == EV_UNDONE)
 			count_up_16(&row->corrected);
 		if (!o->undone[i])

@@ -8,7 +8,7 @@
 #include "report/source.h"
 
 /* Raised with every change that makes another row of the same events: summaries of before are then thrown away. */
-#define OUTLINE_FOLD 3
+#define OUTLINE_FOLD 4
 
 /* Signs of a work-around, which prove nothing. Each is counted where the time between two scans, by the clock that no one
  * can set, is shorter. */

@@ -5,6 +5,7 @@
 
 #include "base/clock.h"
 #include "count/paper-sheet.h"
+#include "count/wall.h"
 #include "tell/amiss.h"
 #include "tell/entry.h"
 
@@ -80,11 +81,12 @@ static void tell_person(struct story *s, const struct event *e)
 /* As on the sheet: it cannot have come off before it went on. */
 static void tell_earlier(struct story_stretch *x, int on, int64_t ms)
 {
-	int64_t known = x->off.wall_ms - x->on.wall_ms;
-	if (on)
-		x->on.wall_ms -= ms;
-	else
-		x->off.wall_ms -= known >= 0 && ms > known ? known : ms;
+	int64_t known = moment_between_ms(x->on, x->off);
+	struct moment *at = on ? &x->on : &x->off;
+	if (!on && known >= 0 && ms > known)
+		ms = known;
+	at->wall_ms -= ms;
+	at->boot_ms -= ms;
 }
 
 static void tell_minutes_ago(struct story *s, const struct event *e)
@@ -447,6 +449,27 @@ static void tell_away(struct story *s, const struct event *e)
 	story_add_note(s, text);
 }
 
+/* A wall clock that was turned by less than makes it wrong (count/wall.h), from step to step: times of day before and after do
+ * not fit. What was entered late has the time when it was scanned by the clock as it stands now. */
+static void tell_clock(struct story *s, const struct event *e)
+{
+	int64_t turned = wall_turned_ms(s->clocked, e->at);
+	char text[240];
+	if (e->kind != EV_CLOCK_WRONG && (!(e->flags & EVENT_FIRST) || e->flags & EVENT_LATE))
+		return;
+	if (turned && e->kind != EV_CLOCK_WRONG) {
+		story_say(s,
+		          &(const struct say){.saying = turned > 0 ? SAY_SLIP_NOTE_CLOCK_FORWARD
+		                                                   : SAY_SLIP_NOTE_CLOCK_BACK,
+		                              .n = (int32_t)(turned / (turned > 0 ? 60000 : -60000)),
+		                              .from = minute_of(s->clocked),
+		                              .to = minute_of(e->at)},
+		          text, sizeof text);
+		story_add_note(s, text);
+	}
+	s->clocked = e->at;
+}
+
 static void tell_flags(struct story *s, const struct event *e, const struct sheet *before,
                        const struct sheet *after)
 {
@@ -466,6 +489,7 @@ static void tell_flags(struct story *s, const struct event *e, const struct shee
 void story_add_event(struct story *s, const struct event *e, const struct sheet *before,
                      const struct sheet *after)
 {
+	tell_clock(s, e);
 	switch (e->kind) {
 	case EV_JOINED:
 	case EV_LEFT:

@@ -122,8 +122,9 @@ struct story {
 	int32_t paper_sheet;  /* that it was entered from; 0 it was counted as it happened */
 	char label[16], end_text[EVENT_TEXT_MAX];
 	struct moment opened, ended_at, signed_at;
-	struct moment heard; /* of the event before the one that is told, a start of the station apart */
-	int32_t witness;     /* of a visiting surgeon; 0 none */
+	struct moment clocked; /* of the last step that was entered when it was done, for wall_turned_ms() */
+	struct moment heard;   /* of the event before the one that is told, a start of the station apart */
+	int32_t witness;       /* of a visiting surgeon; 0 none */
 	int32_t signed_by, last_slip; /* last_slip: the reconciliation slip that addenda add to, 0 none yet */
 	int n_people, n_counts, n_digits, n_debts, n_steps, n_entries, n_notes, n_slips, n_discrepancies,
 	    n_found;

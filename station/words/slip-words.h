@@ -332,6 +332,10 @@
 	X(SLIP_NOTE_CLOCK_WRONG, "slip-note-clock-wrong", \
 	  "The wall clock was wrong, and said {time}: times of day from here on cannot be trusted.") \
 	X(SLIP_NOTE_CLOCK_RIGHT, "slip-note-clock-right", "The wall clock was right again at {time}.") \
+	X(SLIP_NOTE_CLOCK_FORWARD, "slip-note-clock-forward", \
+	  "The wall clock was set forward by {n} min between {from} and {to}: times of day from before and after do not fit each other. Minutes come from another clock.") \
+	X(SLIP_NOTE_CLOCK_BACK, "slip-note-clock-back", \
+	  "The wall clock was set back by {n} min between {from} and {to}: times of day from before and after do not fit each other. Minutes come from another clock.") \
 	X(SLIP_NOTE_STOPPED, "slip-note-stopped", \
 	  "The station was stopped by its administrator at {time}, in the middle of this case.") \
 	X(SLIP_NOTE_FORCED, "slip-note-forced", \

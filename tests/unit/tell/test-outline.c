@@ -210,6 +210,28 @@ static void the_times_of_a_paper_sheet_are_no_measure(void **state)
 	assert_true(row.marks & CASE_CLOCK);
 }
 
+/* Its minutes are right, and its times of day are no measure of anything. */
+static void a_wall_clock_that_was_turned_is_marked(void **state)
+{
+	(void)state;
+	for (int turned = -1; turned <= 1; turned++) {
+		begin();
+		on_and_off(2, 100, 1900);
+		for (int i = n_events - 2; i < n_events; i++)
+			events[i].at.wall_ms += INT64_C(120000) * turned;
+		end(2000);
+		events[n_events - 1].at.wall_ms += INT64_C(120000) * turned;
+		make(20);
+		assert_int_equal(row.marks & CASE_CLOCK, turned ? CASE_CLOCK : 0);
+	}
+	begin();
+	end(2000);
+	events[n_events - 1].flags = EVENT_FIRST | EVENT_LATE;
+	events[n_events - 1].at.wall_ms += 120000;
+	make(20);
+	assert_false(row.marks & CASE_CLOCK);
+}
+
 static void what_was_taken_back_is_not_told(void **state)
 {
 	(void)state;
@@ -384,6 +406,7 @@ int main(void)
 	    cmocka_unit_test(what_is_still_on_is_at_least_so_long),
 	    cmocka_unit_test(a_power_cut_leaves_at_least_so_long),
 	    cmocka_unit_test(the_times_of_a_paper_sheet_are_no_measure),
+	    cmocka_unit_test(a_wall_clock_that_was_turned_is_marked),
 	    cmocka_unit_test(what_was_taken_back_is_not_told),
 	    cmocka_unit_test(a_discrepancy_says_when_in_the_search_it_was_found),
 	    cmocka_unit_test(debts_and_the_incident_number_are_apart),

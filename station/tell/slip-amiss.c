@@ -385,6 +385,11 @@ void slip_put_amiss(const struct making *m)
 		put_shout(m, SAY_SLIP_UNRESOLVED, text);
 		unresolved(m);
 	}
+	if (m->kind == SLIP_RECONCILIATION && m->s->n_found) { /* no paper: the case as it stands today */
+		if (m->s->ended != END_UNRESOLVED)
+			put_shout(m, SAY_SLIP_FOUND_LATER, "");
+		found(m);
+	}
 }
 
 /* --- how it was searched for --------------------------------------------------------------------- */

@@ -413,6 +413,26 @@ static void the_paper_of_what_was_found_names_the_digits_that_had_one(void **sta
 	}
 }
 
+/* A slip is told up to its own event; `bandtally case show` is no slip, and tells all. */
+static void a_case_that_is_shown_says_what_was_found_after_its_end(void **state)
+{
+	(void)state;
+	for (int unresolved = 0; unresolved < 2; unresolved++) {
+		bands(1, 1, 1);
+		if (unresolved)
+			ends_unresolved(END_NUMBER_OWED);
+		else
+			happened(13, 60, (struct event){.kind = EV_CASE_ENDED, .what = END_RECONCILED});
+		happened(14, 60,
+		         (struct event){.kind = EV_FOUND_AFTER,
+		                        .thing = {.name = "band", .role = ROLE_TOURNIQUET},
+		                        .text = "in the bin"});
+		amiss_must_say(SLIP_RECONCILIATION, "Found", "band", "in the bin");
+		_cleanup_(json_drop) json_t *document = on_slip(SLIP_RECONCILIATION);
+		assert_string_equal(json_text(document, "shout"), unresolved ? "UNRESOLVED" : "FOUND LATER");
+	}
+}
+
 static void the_paper_of_a_search_names_where_a_band_may_be(void **state)
 {
 	(void)state;
@@ -472,6 +492,7 @@ int main(void)
 	    cmocka_unit_test(what_acts_on_nothing_tells_nothing),
 	    cmocka_unit_test(the_paper_of_an_unresolved_case_says_what_to_do_now),
 	    cmocka_unit_test(the_paper_of_what_was_found_names_the_digits_that_had_one),
+	    cmocka_unit_test(a_case_that_is_shown_says_what_was_found_after_its_end),
 	    cmocka_unit_test(the_paper_of_a_search_names_where_a_band_may_be),
 	    cmocka_unit_test_setup(a_slip_speaks_the_language_that_its_event_holds, setup),
 	};

@@ -136,7 +136,7 @@ enum event_field {
 	X(SEARCH_WHY, "search-why",                   COUNT,   PASSING, F_N | F_TEXT) /* n: step that was not done, text: why */ \
 	X(EXTRA, "extra-item",                        PACK,    PASSING, F_ITEM | F_THING | F_N) /* n: pieces */ \
 	X(DRESSING_ON, "dressing-on",                 CASE,    PASSING, F_N) /* n: 1 already on, 0 taken down */ \
-	X(OWED, "owed",                               LEDGER,  LASTING, WHAT_IS(DEBT) | F_ITEM | F_DIGIT) \
+	X(OWED, "owed",                               LEDGER,  LASTING, WHAT_IS(DEBT) | F_ITEM | F_DIGIT | F_SAID) /* said: why the item was refused, of `reason` */ \
 	X(PAID, "paid",                               LEDGER,  LASTING, WHAT_IS(DEBT) | F_ITEM | F_DIGIT | F_PERSON | OTHER_IS(HOW) | F_TEXT) /* text: as typed */ \
 	X(ASKED, "asked",                             LEDGER,  PASSING, WHAT_IS(QUESTION) | F_ITEM | F_DIGIT | F_PERSON | F_N) /* none: closes */ \
 	X(POINT, "sign-out-point",                    CASE,    PASSING, F_N | WHAT_IS(YES_NO) | F_TEXT) /* n: point from 1, text: as it was put */ \

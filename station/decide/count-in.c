@@ -75,7 +75,7 @@ static void list_late(struct turn *t, const struct thing *what, int item, const 
 		                                                           : SAY(R_LISTED, .item = th.name));
 		return;
 	}
-	turn_owe(t, DEBT_REASON, item, 0);
+	turn_owe_reason(t, item, why);
 	int on = sheet_item_const(t->s, item)->place == ITEM_ON;
 	struct say say = *why;
 	say.why = why->saying;

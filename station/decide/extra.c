@@ -52,7 +52,7 @@ void extra_opened_here(struct turn *t, int item)
 	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
 	EMIT(t, .kind = EV_ITEM_IN, .item = (uint8_t)(t->s->n_items + 1), .thing = th, .n = 1);
 	if (refused) {
-		turn_owe(t, DEBT_REASON, t->s->n_items, 0);
+		turn_owe_reason(t, t->s->n_items, &why);
 		why.why = why.saying;
 		why.saying = SAY_R_OPENED_LATE_WHY;
 		turn_say(t, &why);

@@ -150,13 +150,26 @@ void turn_close_question(struct turn *t)
 		EMIT(t, .kind = EV_ASKED, .what = Q_NONE);
 }
 
-void turn_owe(struct turn *t, enum debt_kind kind, int item, int digit)
+static void owe(struct turn *t, struct event *e)
 {
 	struct origin at;
 	if (t->s->debts.count == DEBTS_MAX &&
-	    !debts_owes(&t->s->debts, (struct debt){(uint8_t)kind, (uint8_t)item, (uint8_t)digit}))
+	    !debts_owes(&t->s->debts, (struct debt){e->what, e->item, e->digit}))
 		does_not_fit(t, EV_OWED, ERROR_AT(&at, -ENOSPC), at); /* nothing owed falls off the list */
-	EMIT(t, .kind = EV_OWED, .what = (uint8_t)kind, .item = (uint8_t)item, .digit = (uint8_t)digit);
+	e->kind = EV_OWED;
+	turn_emit(t, e);
+}
+
+void turn_owe(struct turn *t, enum debt_kind kind, int item, int digit)
+{
+	owe(t, &(struct event){.what = (uint8_t)kind, .item = (uint8_t)item, .digit = (uint8_t)digit});
+}
+
+void turn_owe_reason(struct turn *t, int item, const struct say *why)
+{
+	struct event e = {.what = DEBT_REASON, .item = (uint8_t)item};
+	said_keep(&e.said, why);
+	owe(t, &e);
 }
 
 static void emit_paid(struct turn *t, struct event e)

@@ -44,6 +44,8 @@ void turn_emit_for_room(struct turn *t, struct event e);
 
 /* What is owed stays until it is paid; the same debt is owed once. Who paid is the badge of the input, if it is one. */
 void turn_owe(struct turn *t, enum debt_kind kind, int item, int digit);
+void turn_owe_reason(struct turn *t, int item,
+                     const struct say *why); /* why the station refused it: for the slip */
 void turn_pay(struct turn *t, enum debt_kind kind, int item, int digit, enum paid_how how);
 void turn_pay_typed(struct turn *t, enum debt_kind kind, const char *text);
 

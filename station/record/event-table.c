@@ -256,6 +256,7 @@ static const struct {
     {EV_INCARNATION, F_HEAD},
     {EV_ARCHIVED, F_HEAD},
     {EV_REFUSED, F_SAID},
+    {EV_OWED, F_SAID},
     {EV_ITEM_SHOWN, F_SAID},
     {EV_SCANNER_FAULT, F_SAID},
     {EV_QUARANTINED, F_NOTICE | F_PERSON},

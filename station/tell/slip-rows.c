@@ -143,7 +143,10 @@ static void put_people(const struct making *m)
 
 static void owed_words(const struct making *m, const struct story_debt *d, char *out, size_t size)
 {
-	const struct say say = {.saying = d->debt.digit ? SAY_SLIP_OWED_DIGIT : SAY_SLIP_OWED,
+	const struct say say = {.saying = d->debt.digit ? SAY_SLIP_OWED_DIGIT
+	                                  : d->why[0]   ? SAY_SLIP_OWED_WHY
+	                                                : SAY_SLIP_OWED,
+	                        .text = d->why,
 	                        .time = slip_minute(d->owed),
 	                        .digit = d->debt.digit,
 	                        .what = debt_saying((enum debt_kind)d->debt.kind)};

@@ -290,8 +290,12 @@ static void tell_debt(struct story *s, const struct event *e)
 			    !time_is_set(s->debts[i].paid))
 				return;
 		struct story_debt *x = ADD(s, debts, STORY_DEBTS);
-		if (x)
+		if (x) {
 			*x = (struct story_debt){.debt = debt, .owed = e->at};
+			const struct say why = said_say(&e->said);
+			if (why.saying)
+				story_say(s, &why, x->why, sizeof x->why);
+		}
 		return;
 	}
 	for (int i = 0; i < s->n_debts; i++)

@@ -66,6 +66,7 @@ struct story_debt {
 	struct moment owed, paid;
 	int32_t by;
 	char how[EVENT_TEXT_MAX];
+	char why[200]; /* the station refused the item; "" no reason, or of a record that does not say */
 };
 struct story_step {
 	struct moment at;

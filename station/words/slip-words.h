@@ -254,6 +254,7 @@
 	X(SLIP_OPERATOR_ALONE, "slip-operator-alone", "operator, alone") \
 	X(SLIP_NOBODY, "slip-nobody", "nobody") \
 	X(SLIP_OWED, "slip-owed", "{time} {what}") \
+	X(SLIP_OWED_WHY, "slip-owed-why", "{time} {what}: {text}") \
 	X(SLIP_OWED_DIGIT, "slip-owed-digit", "{time} {digit}: {what}") \
 	X(SLIP_OWED_PAID, "slip-owed-paid", "{words}; {text}, {time}") \
 	X(SLIP_OWED_PAID_BY, "slip-owed-paid-by", "{words}; {text}, {time}, {person}") \

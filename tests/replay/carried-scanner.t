@@ -85,7 +85,7 @@ next: Still to do: the count of what was added: scan the circulating badge when 
   event: item-listed, case 2, item 2, GREEN-M:516 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
   event: item-struck, case 1, item 1
   event: paid, case 2, listing, item 2, pack-scanned
-  event: owed, case 2, reason, item 2
+  event: owed, case 2, reason, item 2, "this finger tourniquet, green, M is on the open sheet of case 1 in Theatre 1"
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
 item 2: finger tourniquet, green, M, on, 0 of 1

@@ -35,7 +35,7 @@ accepted: Listed as what it is, because it is already on: finger tourniquet, gre
 next: Still to do: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
   event: item-listed, case 1, item 1, GREEN-M:110 "finger tourniquet, green, M" tourniquet known by its pack lot OLD expiry 20200131 single-use, first
   event: paid, case 1, listing, item 1, pack-scanned
-  event: owed, case 1, reason, item 1
+  event: owed, case 1, reason, item 1, "finger tourniquet, green, M expired on 31 Jan 2020"
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
 right ring finger: on, now 0 min, total 0 min, longest 0 min

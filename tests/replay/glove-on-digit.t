@@ -28,7 +28,7 @@ accepted: Listed as what it is, because it is already on: IMPROVISED, glove fing
 next: A tourniquet is on the right ring finger. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: item-listed, case 1, item 1, GLOVE "glove finger" tourniquet single-use unlisted, first
   event: paid, case 1, listing, item 1, improvised
-  event: owed, case 1, reason, item 1
+  event: owed, case 1, reason, item 1, "glove finger may not be used as a tourniquet; use a listed finger tourniquet"
 > show
 item 1: glove finger, on, 0 of 1
 right ring finger: on, now 0 min, total 0 min, longest 0 min

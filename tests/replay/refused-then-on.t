@@ -30,7 +30,7 @@ accepted: Listed as what it is: finger tourniquet, green, M. But finger tourniqu
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-listed, case 1, item 2, GREEN-M:511 "finger tourniquet, green, M" tourniquet known by its pack lot OLD expiry 20200131 single-use, first
   event: paid, case 1, listing, item 2, pack-scanned
-  event: owed, case 1, reason, item 2
+  event: owed, case 1, reason, item 2, "finger tourniquet, green, M expired on 31 Jan 2020"
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: Still to do: the surgeon's answer for an item that the station refused: finger tourniquet, green, M: scan the surgeon's badge; VISITOR 1 for a visitor without a badge.

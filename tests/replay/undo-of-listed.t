@@ -64,7 +64,7 @@ next: Still to do: the initial count, not agreed before the tourniquet went on: 
   event: item-listed, case 2, item 1, GREEN-M:571 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
   event: item-struck, case 1, item 1
   event: paid, case 2, listing, item 1, pack-scanned
-  event: owed, case 2, reason, item 1
+  event: owed, case 2, reason, item 1, "this finger tourniquet, green, M is on the open sheet of case 1 in Theatre 1"
 > card UNDO
 refused: Theatre 2: Not taken back: finger tourniquet, green, M left the sheet of case 1 in Theatre 1 for this one. If it is in Theatre 1: have it counted in there with NO CODE.
 next: Still to do: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.

@@ -57,7 +57,7 @@ accepted: Listed as what it is: finger tourniquet, green, M. But this finger tou
 next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it.
   event: item-listed, case 1, item 3, GREEN-M:190 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
   event: paid, case 1, listing, item 3, pack-scanned
-  event: owed, case 1, reason, item 3
+  event: owed, case 1, reason, item 3, "this finger tourniquet, green, M was used in case 7 of station 02, as the hospital's store says, and is used once only"
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
 item 2: artery forceps, curved, on, 0 of 1

@@ -389,10 +389,13 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 			stored_entered(&t);
 		stored_ask(&t);
 	} else {
-		if (t.index >= 0 && t.s->suspended)
+		int goes_on = t.index >= 0 && t.s->suspended;
+		if (goes_on)
 			EMIT(&t, .kind = EV_RESUMED);
 		if (fits_two(&t) == ANSWERED_NOT)
 			take(&t);
+		if (goes_on && t.s->case_no)
+			turn_say_more(&t, SAY(R_GOES_ON_WITH_THIS, .case_no = t.s->case_no));
 		end_if_empty(&t);
 		if (in->held)
 			stored_entered(&t);

@@ -22,18 +22,11 @@ static void digit_look_bare(struct turn *t, int digit)
 	turn_say(t, SAY(R_SEEN_BARE, .digit = digit, .time = moment_minute_of_day(t->in->at)));
 }
 
-static void ask_off(struct turn *t, int digit)
-{
-	struct say say = {.saying = SAY_R_ON_FOR, .digit = digit};
-	say.what = digit_minutes(sheet_digit_const(t->s, digit), t->in->at, &say.minutes, &say.most);
-	turn_ask_saying(t, (struct asked){.what = Q_OFF, .digit = (uint8_t)digit}, &say);
-}
-
 /* A digit that has or had a tourniquet. */
 static void on_known_digit(struct turn *t, int digit, const struct digit *d)
 {
 	if (d->state == DIGIT_ON)
-		ask_off(t, digit);
+		digit_ask_off(t, digit);
 	else if (digit_runs(d))
 		digit_ask_is_on(t, digit, SAY_NONE);
 	else if (t->s->final == FINAL_AGREED && !d->seen_bare)

@@ -87,13 +87,22 @@ static void owe_what_is_missing(struct turn *t, int digit, int was_marked_elsewh
 		turn_owe(t, DEBT_MARKED_DIGIT, 0, digit);
 }
 
-/* The tourniquet itself, and the forceps that clamps it. What was missing is named: only a person knows whether it is that. */
+/* What was missing, or was shown a moment ago, is named: only a person knows whether the one on the digit is that. */
+static struct say taken_for(const struct sheet *s, int item)
+{
+	const struct item *it = sheet_item_const(s, item);
+	if (it && item_is_sought(it))
+		return *SAY(R_TAKEN_FOR_MISSING, .item = it->thing.name);
+	if (it && it->place == ITEM_ACCOUNTED)
+		return *SAY(R_TAKEN_FOR_SHOWN, .item = it->thing.name);
+	return (struct say){0};
+}
+
+/* The tourniquet itself, and the forceps that clamps it. */
 static struct say put_on(struct turn *t, int digit)
 {
 	int item = tourniquet_at_hand(t->s, digit);
-	struct say besides = {0};
-	if (item && item_is_sought(sheet_item_const(t->s, item)))
-		besides = *SAY(R_TAKEN_FOR_MISSING, .item = sheet_item_const(t->s, item)->thing.name);
+	const struct say besides = taken_for(t->s, item);
 	if (!item) {
 		item_add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);
 		item = t->s->n_items;
@@ -150,11 +159,22 @@ void digit_doubt_on(struct turn *t, int digit, struct moment at)
 
 void digit_ask_is_on(struct turn *t, int digit, enum saying besides)
 {
+	int counted = t->s->final != FINAL_NONE;
 	digit_doubt_on(t, digit, t->in->at);
 	turn_ask_saying(t, (struct asked){.what = Q_IS_ON, .digit = (uint8_t)digit, .n = 1},
 	                SAY(R_ON_MAYBE, .digit = digit));
+	if (counted &&
+	    t->s->final == FINAL_NONE) /* a digit that had none may have one: nothing of the count holds */
+		turn_say_more(t, SAY(R_FINAL_AGAIN));
 	if (besides)
 		turn_say_more(t, &(const struct say){.saying = besides});
+}
+
+void digit_ask_off(struct turn *t, int digit)
+{
+	struct say say = {.saying = SAY_R_ON_FOR, .digit = digit};
+	say.what = digit_minutes(sheet_digit_const(t->s, digit), t->in->at, &say.minutes, &say.most);
+	turn_ask_saying(t, (struct asked){.what = Q_OFF, .digit = (uint8_t)digit}, &say);
 }
 
 void digit_second_on(struct turn *t, int digit)
@@ -232,9 +252,16 @@ static void move_onto_used(struct turn *t, int from, int digit)
 	struct moment at = sheet_digit_const(t->s, from)->since;
 	struct say besides = {0};
 	int item = sheet_item_on(t->s, from, TRAIT_TIMED), forceps = sheet_item_on(t->s, from, TRAIT_CLAMPS);
+	int asked = sheet_digit_const(t->s, from)->state == DIGIT_MAYBE_ON;
 	EMIT(t, .kind = EV_DIGIT_NEVER_ON, .digit = (uint8_t)from);
 	turn_pay(t, DEBT_ON, 0, from, PAID_MOVED);
 	turn_pay(t, DEBT_MARKED_DIGIT, 0, from, PAID_MOVED);
+	if (asked) { /* nobody has said yet that one went on: it is asked of this one, from the same time */
+		digit_doubt_on(t, digit, at);
+		digit_ask_is_on(t, digit, SAY_NONE);
+		turn_say_more(t, SAY(R_NEVER_ON, .digit = from));
+		return;
+	}
 	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit, .at = at);
 	if (item)
 		EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
@@ -281,6 +308,9 @@ void digit_never_off(struct turn *t, int digit)
 {
 	struct say say = {.saying = SAY_R_NEVER_OFF, .digit = digit};
 	int item = sheet_item_last_on(t->s, digit);
+	const struct item *it = sheet_item_const(t->s, item);
+	const struct say besides =
+	    it && it->place == ITEM_ACCOUNTED ? taken_for(t->s, item) : (struct say){0};
 	EMIT(t, .kind = EV_DIGIT_STILL_ON, .digit = (uint8_t)digit);
 	if (!item) { /* what was on it was taken for the one of another digit meanwhile */
 		item_add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);
@@ -292,6 +322,17 @@ void digit_never_off(struct turn *t, int digit)
 	turn_close_question(t);
 	say.what = digit_minutes(sheet_digit_const(t->s, digit), t->in->at, &say.minutes, &say.most);
 	turn_say(t, &say);
+	say_besides(t, &besides);
+}
+
+/* One was on there before the wrong card was read: a second went on, or it came off, as its own card would ask. */
+static void ask_of_the_other(struct turn *t, int from, int digit)
+{
+	digit_never_on(t, from);
+	if (t->out->reply.verdict != VERDICT_ACCEPTED)
+		return;
+	digit_ask_off(t, digit);
+	turn_say_more(t, SAY(R_NEVER_ON, .digit = from));
 }
 
 void digit_move_to(struct turn *t, int digit)
@@ -306,6 +347,11 @@ void digit_move_to(struct turn *t, int digit)
 	if (from == digit) {
 		turn_close_question(t);
 		turn_say(t, SAY(R_LEFT_DIGIT, .digit = digit));
+		return;
+	}
+	if (f && digit_is_on(f) && to && to->state == DIGIT_ON &&
+	    digit_stretch_ms(to, t->in->at) > digit_stretch_ms(f, t->in->at)) {
+		ask_of_the_other(t, from, digit);
 		return;
 	}
 	if (to && digit_runs(to)) { /* its own card has started its clock: then nothing was on the other */

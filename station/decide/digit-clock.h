@@ -14,6 +14,7 @@ void digit_start_on(struct turn *t, int digit);
  * cannot have been meant as a start without a doubt: one that had a tourniquet keeps its own clock beside it. */
 void digit_doubt_on(struct turn *t, int digit, struct moment at);
 void digit_ask_is_on(struct turn *t, int digit, enum saying besides);
+void digit_ask_off(struct turn *t, int digit); /* of one that is on: OFF, still on, or a second one */
 void digit_not_on(
     struct turn *t,
     int digit); /* the answer: none is on it, so that it is a marked one, or none of this case */

@@ -7,12 +7,12 @@
 
 void final_begin(struct turn *t)
 {
-	int on = sheet_first_digit_on(t->s), doubted = sheet_first_digit_doubted(t->s);
+	int on = sheet_first_digit_on(t->s);
 	if (!sheet_holds_any(t->s)) {
 		turn_refuse(t, SAY(NOTHING_TO_COUNT));
 		return;
 	}
-	if (on && on == doubted) {
+	if (on && sheet_digit_const(t->s, on)->state == DIGIT_MAYBE_ON) {
 		turn_refuse(t, SAY(FIRST_SAY_WHETHER_ON, .digit = on));
 		return;
 	}
@@ -261,6 +261,24 @@ static void answer_number(struct turn *t, int item, int number)
 	final_progress(t);
 }
 
+/* One is asked for, and more lie there: how the one is, is asked next. */
+static void more_than_the_one(struct turn *t, int item, int number)
+{
+	const struct thing *th = &sheet_item_const(t->s, item)->thing;
+	for (int i = 1; i <= t->s->n_items; i++)
+		if (t->s->items[i - 1].place == ITEM_EXTRA &&
+		    strcmp(t->s->items[i - 1].thing.line, th->line) == 0) {
+			turn_refuse(t,
+			            SAY(SAY_HOW_IT_IS, .item = th->name)); /* the others are on the sheet */
+			return;
+		}
+	turn_close_question(t);
+	emit_surplus(t, item, number - 1);
+	turn_say(t, SAY(R_SHOWN_MORE, .item = sheet_item_const(t->s, item)->thing.name, .n = number,
+	                .most = number - 1));
+	final_progress(t);
+}
+
 /* YES, NO, MISSING, INTACT … and SHOWN n while the final count or a search asks. `number` for SHOWN n. */
 void final_answer(struct turn *t, int card, int number)
 {
@@ -291,6 +309,8 @@ void final_answer(struct turn *t, int card, int number)
 	int together = !found && alike > 1 && it->pieces == 1;
 	if (tourniquet && together && card == CARD_YES && alike <= 10)
 		refuse_alike(t, item);
+	else if (tourniquet && !together && !found && it->pieces == 1 && number > 1)
+		more_than_the_one(t, item, number);
 	else if (tourniquet && (!together || card == CARD_MARK_UNREADABLE))
 		turn_refuse(t, SAY(SAY_HOW_IT_IS, .item = it->thing.name));
 	else if (card == CARD_MARK_UNREADABLE)

@@ -1,6 +1,7 @@
 #include "decide/item-out.h"
 
 #include <stdio.h>
+#include <string.h>
 
 #include "decide/count-in.h"
 #include "decide/final-count.h"
@@ -20,9 +21,90 @@ static void say_given_back(struct turn *t, const struct thing *th)
 	turn_say(t, &why);
 }
 
+static int lies_here_whole(const struct item *it)
+{
+	return it->place == ITEM_HERE && !it->digit && !it->dropped && !it->missing;
+}
+
+/* One of what a tray brought, which nothing has happened to; the latest first. 0 none. */
+static int part_of_tray(const struct turn *t, const struct line *line, int pieces, const uint8_t picked[])
+{
+	for (int i = t->s->n_items; i >= 1; i--) {
+		const struct item *it = sheet_item_const(t->s, i);
+		if (!picked[i] && lies_here_whole(it) && it->pieces == pieces && !it->thing.identity[0] &&
+		    !it->thing.lot[0] && strcmp(it->thing.line, line->key) == 0)
+			return i;
+	}
+	return 0;
+}
+
+/* The whole of a tray on the sheet: how many lines of it, each picked by its number; 0 none lies here; -1 only some. */
+static int tray_on_sheet(const struct turn *t, uint8_t picked[ITEMS_MAX + 1])
+{
+	const struct line *tray = t->in->line;
+	int found = 0, lacking = 0;
+	memset(picked, 0, ITEMS_MAX + 1);
+	for (int k = 0; t->in->act == ACT_TRAY && k < LINE_CONTENTS_MAX && tray->contents[k].key[0]; k++) {
+		const struct line *line = t->in->parts[k];
+		int by_number = line && role_has(line->role, TRAIT_BY_NUMBER);
+		for (int n = line && !by_number ? tray->contents[k].count : 1; line && n > 0; n--) {
+			int item = part_of_tray(t, line, by_number ? tray->contents[k].count : 1, picked);
+			picked[item] = 1;
+			found += item != 0;
+			lacking += item == 0;
+		}
+	}
+	return !found ? 0 : lacking ? -1 : found;
+}
+
+/* All of it leaves the count, or it is left to people to say what of it does. 1: answered. */
+static int tray_leaves(struct turn *t, enum event_kind how, const struct say *say)
+{
+	uint8_t picked[ITEMS_MAX + 1];
+	int n = tray_on_sheet(t, picked);
+	if (n < 0)
+		turn_refuse(t, SAY(TRAY_NOT_WHOLE, .item = t->in->line->name));
+	if (n <= 0)
+		return n < 0;
+	for (int i = 1; i <= t->s->n_items; i++)
+		if (picked[i])
+			EMIT(t, .kind = how, .item = (uint8_t)i);
+	turn_close_question(t);
+	turn_say(t, say);
+	final_progress(t);
+	return 1;
+}
+
+/* Of two packs alike the station does not see which one was opened: the one that is in the hand unopened was not. The other one
+ * is what went on; 0 there is none. */
+static int trade_places(struct turn *t, int item)
+{
+	const struct item *in_hand = sheet_item_const(t->s, item);
+	if (!in_hand || in_hand->thing.identity_kind != IDENTITY_PACK ||
+	    !role_has(in_hand->thing.role, TRAIT_TIMED) ||
+	    (in_hand->place != ITEM_ON && in_hand->place != ITEM_OFF && in_hand->place != ITEM_ACCOUNTED))
+		return 0;
+	for (int i = 1; i <= t->s->n_items; i++) {
+		const struct item *other = sheet_item_const(t->s, i);
+		if (!lies_here_whole(other) || other->thing.identity_kind != IDENTITY_PACK ||
+		    !item_is_alike(in_hand, other))
+			continue;
+		const struct thing opened = other->thing, whole = in_hand->thing;
+		EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)i, .thing = whole);
+		EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)item, .thing = opened);
+		return i;
+	}
+	return 0;
+}
+
 void item_give_back(struct turn *t, int item)
 {
-	struct item *it = sheet_item(t->s, item);
+	if (!item && tray_leaves(t, EV_ITEM_RETURNED, SAY(R_GIVEN_BACK, .item = t->in->thing.name)))
+		return;
+	const int other = trade_places(t, item);
+	struct item *it = sheet_item(t->s, other ? other : item);
+	if (other)
+		item = other;
 	if (!it || it->place != ITEM_HERE || it->digit) { /* forceps that clamped are here again, and used */
 		turn_refuse(t, SAY(NOT_RETURNED, .item = it ? it->thing.name : t->in->thing.name));
 		return;
@@ -30,6 +112,8 @@ void item_give_back(struct turn *t, int item)
 	EMIT(t, .kind = EV_ITEM_RETURNED, .item = (uint8_t)item);
 	turn_close_question(t);
 	say_given_back(t, &it->thing);
+	if (other)
+		turn_say_more(t, SAY(R_OTHER_PACK_USED));
 	final_progress(t);
 }
 
@@ -52,6 +136,8 @@ void item_isolated(struct turn *t, int item)
 void item_isolate(struct turn *t, int item)
 {
 	const struct item *known = sheet_item_const(t->s, item);
+	if (!item && tray_leaves(t, EV_ITEM_ISOLATED, SAY(R_TRAY_ISOLATED, .item = t->in->thing.name)))
+		return;
 	if (known && !t->in->thing.identity[0] && known->place == ITEM_HERE) {
 		turn_ask_saying(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item},
 		                SAY(R_ONE_ON_SHEET, .item = known->thing.name));

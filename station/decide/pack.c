@@ -97,6 +97,26 @@ static void without_case(struct turn *t)
 		turn_refuse(t, SAY(NO_CASE_THEN_THIS, .room = station_room_name(t->station, t->in->room)));
 }
 
+/* What lay on the floor went on all the same: it is the tourniquet that was entered as not listed. */
+static int dropped_is_on(struct turn *t, int item)
+{
+	const struct item *it = sheet_item_const(t->s, item);
+	const int entered = sheet_owes_listing(t->s);
+	if (!entered || !it || !it->dropped || it->place != ITEM_HERE ||
+	    !role_has(it->thing.role, TRAIT_TIMED))
+		return 0;
+	const struct item was = *sheet_item_const(t->s, entered);
+	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)entered);
+	if (was.digit)
+		EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = was.digit);
+	if (was.digit && was.place != ITEM_ON)
+		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = was.digit);
+	turn_pay(t, DEBT_LISTING, entered, 0, PAID_PACK);
+	turn_say(t, SAY(R_DROPPED_IS_THAT, .item = it->thing.name));
+	final_progress(t);
+	return 1;
+}
+
 void thing_take(struct turn *t)
 {
 	int on_this_sheet = turn_has_case(t) ? sheet_item_by_identity(t->s, t->in->thing.identity) : 0;
@@ -117,6 +137,8 @@ void thing_take(struct turn *t)
 	}
 	int item = known_item(t);
 	if (answer_thing(t, item) == ANSWERED)
+		return;
+	if (late && dropped_is_on(t, on_this_sheet))
 		return;
 	int extra = on_this_sheet && sheet_item_const(t->s, on_this_sheet)->place == ITEM_EXTRA;
 	if (late && extra) { /* what turned up is what is on */

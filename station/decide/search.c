@@ -22,10 +22,18 @@ void search_answered(struct turn *t, int done)
 	                 : SAY(R_STEP_NOT_DONE, .n = step, .step = e.text));
 }
 
+static int is_of_handover(enum question q)
+{
+	return q == Q_HANDOVER_OUT || q == Q_HANDOVER_IN || q == Q_HANDOVER_SEEN || q == Q_HANDOVER_AGREE ||
+	       q == Q_HANDOVER_STAYS;
+}
+
 void search_step(struct turn *t, int done)
 {
 	if (!t->s->discrepancy)
 		turn_refuse(t, SAY(NO_SEARCH));
+	else if (is_of_handover(turn_asked(t)))
+		turn_refuse(t, SAY(HANDOVER_THEN_SEARCH));
 	else if (sheet_next_open(t->s))
 		turn_refuse(t, SAY(COUNT_UNFINISHED_SEARCH));
 	else if (t->s->search_done >= t->station->policy.n_search)

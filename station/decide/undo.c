@@ -9,14 +9,45 @@ static int last_timed(const struct sheet *s)
 	return d && (d->had || digit_is_on(d)) ? d->number : 0;
 }
 
+/* What is asked about is no start and no end yet: the number would move another time than people speak of. */
+static int is_asked_about(struct turn *t)
+{
+	const struct asked *q = &t->s->asked;
+	const struct digit *d = sheet_digit_const(t->s, q->digit);
+	if (q->what == Q_OFF)
+		turn_refuse(t, SAY(FIRST_WHETHER_OFF, .digit = q->digit, .card = t->in->card));
+	else if (q->what == Q_WHICH_OFF)
+		turn_refuse(t, SAY(FIRST_WHICH_OFF, .card = t->in->card));
+	else if (q->what == Q_IS_ON && d && d->state != DIGIT_MAYBE_ON)
+		turn_refuse(t, SAY(FIRST_WHETHER_ON, .digit = q->digit, .card = t->in->card));
+	else
+		return 0;
+	return 1;
+}
+
+static int several_on(const struct sheet *s, int digit)
+{
+	int n = 0;
+	for (int i = 0; i < s->n_items; i++)
+		n += s->items[i].place == ITEM_ON && s->items[i].digit == digit &&
+		     role_has(s->items[i].thing.role, TRAIT_TIMED);
+	return n > 1;
+}
+
 void card_minutes_ago(struct turn *t, int minutes)
 {
 	const struct digit *d = sheet_digit_const(t->s, last_timed(t->s));
+	if (is_asked_about(t))
+		return;
 	if (!d) {
 		turn_refuse(t, SAY(NOTHING_TIMED, .card = t->in->card));
 		return;
 	}
 	int off = t->s->last_timed_off, most = (int)(d->known_ms / 60000);
+	if (!off && several_on(t->s, d->number)) {
+		turn_refuse(t, SAY(MORE_THAN_ONE_TIMED, .digit = d->number));
+		return;
+	}
 	if (off && !most) {
 		turn_refuse(t, SAY(ON_LESS_THAN_A_MINUTE, .digit = d->number));
 		return;

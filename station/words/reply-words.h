@@ -43,6 +43,8 @@
 	X(R_CASE_OPENED_LABEL, "reply-case-opened-label", "Case {case} opened in {room}, label {label}.") \
 	X(R_CASE_OPENED_ALONE, "reply-case-opened-alone", \
 	  "Case {case} opened in {room}. {person} works alone: single-person count.") \
+	X(R_GOES_ON_WITH_THIS, "reply-goes-on-with-this", \
+	  "Case {case}, which was suspended, goes on with this. If this is the next patient: SUSPEND, then NEW CASE.") \
 	X(R_GOES_ON, "reply-goes-on", "Case {case} goes on.") \
 	X(R_ENDED_EMPTY, "reply-ended-empty", "Case {case} ended as cancelled; nothing was counted in.") \
 	X(R_ENDED_RECONCILED, "reply-ended-reconciled", "Case {case} ended reconciled.") \
@@ -109,6 +111,8 @@
 	X(R_ON_NO_FORCEPS, "reply-on-no-forceps", \
 	  "Tourniquet on, {digit}, from {time}; no forceps on it. The clock runs.") \
 	X(R_FINAL_AGAIN, "reply-final-again", "The final count starts again.") \
+	X(R_TAKEN_FOR_SHOWN, "reply-taken-for-shown", \
+	  "It is taken for the {item} that was shown: if that one lies there as well, this is another: scan its pack; UNLISTED TOURNIQUET if there is none.") \
 	X(R_TAKEN_FOR_MISSING, "reply-taken-for-missing", \
 	  "It is taken for the {item} that was missing: if it is another one, scan its pack; if it went on earlier, scan how many MINUTES AGO.") \
 	X(R_SECOND_ON, "reply-second-on", \
@@ -150,6 +154,8 @@
 	X(R_NAMED_ALOUD, "reply-named-aloud", \
 	  "Noted: the tourniquet that is not listed was named aloud. Write on the paper sheet what it is.") \
 	X(R_LISTED, "reply-listed", "Listed: the tourniquet is {item}.") \
+	X(R_DROPPED_IS_THAT, "reply-dropped-is-that", \
+	  "Listed: the tourniquet that was entered is the {item} that was dropped. Tell the surgeon that it lay on the floor.") \
 	X(R_LISTED_ON, "reply-listed-on", "Listed: the tourniquet that is on is {item}.") \
 	X(R_ONE_IS_LISTED, "reply-one-is-listed", "{item}: one is listed.") \
 	X(R_ONE_ON_SHEET, "reply-one-on-sheet", "{item}: one is on the sheet.") \
@@ -173,6 +179,7 @@
 	  "Extra item, origin not known: isolate it, keep it in the room. A misread: scan MISREAD, then its code.") \
 	X(R_LEFT_ITEM, "reply-left-item", "Left as it is: {item}.") \
 	X(R_GIVEN_BACK, "reply-given-back", "Returned unopened: {item}. It may be used in another case.") \
+	X(R_OTHER_PACK_USED, "reply-other-pack-used", "So the other pack of the kind was opened and used: the sheet says so now.") \
 	X(R_GIVEN_BACK_APART, "reply-given-back-apart", \
 	  "Returned unopened: {item}. But {why}: lay it apart for stores; no case may use it.") \
 	X(R_STRUCK, "reply-struck", "Struck as a misread: {item}. The record keeps it.") \
@@ -305,6 +312,8 @@
 	N(R_ISOLATED, "reply-isolated", \
 	  "Isolated, not in the count: {item}. Still counted in: {n} {item}. Keep the whole pack in the room, tell stores.", \
 	  "Isolated, not in the count: {item}. Still counted in: {n} × {item}. Keep the whole pack in the room, tell stores.") \
+	X(R_TRAY_ISOLATED, "reply-tray-isolated", \
+	  "Isolated, not in the count: each thing on the list of {item}. Keep the whole tray in the room, tell stores.") \
 	X(R_ISOLATED_ALL, "reply-isolated-all", \
 	  "Isolated, not in the count: {item}. Still counted in: nothing of it. Keep the whole pack in the room, tell stores.") \
 	X(R_FROM_PAPER, "reply-from-paper", \

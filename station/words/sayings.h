@@ -126,6 +126,14 @@
 	X(NO_FORCEPS_IS_ON, "no-forceps-is-on", "No forceps is on a tourniquet now.") \
 	X(NOTHING_TIMED, "nothing-timed", \
 	  "Nothing has been timed yet: scan the digit card or OFF first, then {card}.") \
+	X(FIRST_WHETHER_OFF, "first-whether-off", \
+	  "First say whether it is off the {digit}: OFF, then {card}; NO if it is still on.") \
+	X(FIRST_WHICH_OFF, "first-which-off", \
+	  "First scan the digit card of the one that is off, then {card}.") \
+	X(FIRST_WHETHER_ON, "first-whether-on", \
+	  "First say whether one is on the {digit}: YES or NO, then {card}.") \
+	X(MORE_THAN_ONE_TIMED, "more-than-one-timed", \
+	  "More than one tourniquet is on the {digit}, and its clock runs from the first: no number of minutes is taken for them.") \
 	X(ON_LESS_THAN_A_MINUTE, "on-less-than-a-minute", \
 	  "It was on the {digit} for less than a minute. If it went on earlier as well, write the times " \
 	  "on the slip.") \
@@ -140,7 +148,7 @@
 	X(YES_STOPS_NO_CLOCK, "yes-stops-no-clock", \
 	  "YES does not stop the clock. If it is off, scan OFF.") \
 	X(FIRST_SAY_WHETHER_ON, "first-say-whether-on", \
-	  "First say whether a tourniquet is on the {digit}: YES or NO.") \
+	  "First say whether a tourniquet is on the {digit}: scan its digit card, then YES or NO.") \
 	X(TAKE_IT_OFF_FIRST, "take-it-off-first", "A tourniquet is on the {digit}: take it off first.") \
 	X(TAKE_IT_OFF_AND_SCAN, "take-it-off-and-scan", \
 	  "A tourniquet is on the {digit}: take it off first, scan its digit card and OFF.") \
@@ -169,6 +177,8 @@
 	X(WRAPPER_OF_ENDED, "wrapper-of-ended", \
 	  "That is the wrapper or bag of the {item} of case {case}, which is accounted for there. Is one " \
 	  "of it in your hand all the same? Then scan FOUND and the slip of case {case}.") \
+	X(TRAY_NOT_WHOLE, "tray-not-whole", \
+	  "{item}: not each thing of it lies here as counted in: it stays in the count, and each is counted by itself.") \
 	X(NOT_ISOLATED, "not-isolated", "{item} cannot be isolated: it is not lying here as counted in.") \
 	X(NOT_STRUCK, "not-struck", \
 	  "That item was used, is being counted or is not on the sheet: it cannot be struck as a misread.") \
@@ -340,6 +350,7 @@
 	  "The circulating badge is the witness of a visiting surgeon: scan it, or NO.") \
 	X(NOT_REGISTERED_OPERATOR, "not-registered-operator", \
 	  "{person} is not registered: a registered operator's badge opens a single-person count.") \
+	X(HANDOVER_THEN_SEARCH, "handover-then-search", "A handover goes on: first finish it, then this step of the search.") \
 	X(HANDOVER_BADGES_FIRST, "handover-badges-first", \
 	  "Not yet: first the badges of those who hand over and take over.") \
 	X(HANDOVER_ALL_SEEN, "handover-all-seen", "Each tourniquet that is on was seen already.") \

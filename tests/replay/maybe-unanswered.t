@@ -32,9 +32,9 @@ item 1: finger tourniquet, green, M, here, 0 of 1
 right index finger: maybe on, now 2 min, total 2 min, longest 2 min
 owed: maybe-on
 > card FINAL COUNT
-refused: First say whether a tourniquet is on the right index finger: YES or NO.
+refused: First say whether a tourniquet is on the right index finger: scan its digit card, then YES or NO.
 next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
-  event: refused, case 1, "First say whether a tourniquet is on the right index finger: YES or NO."
+  event: refused, case 1, "First say whether a tourniquet is on the right index finger: scan its digit card, then YES or NO."
 > digit right index finger
 question: Right index finger: the clock runs as 'on?'.
 next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.

@@ -1,7 +1,7 @@
 # What is seen on a digit is taken for the tourniquet that is missing, and is another: its pack says that, and one is missing still.
 begins from tourniquet-missing
 > digit right ring finger
-question: Right ring finger: the clock runs as 'on?'.
+question: Right ring finger: the clock runs as 'on?'. The final count starts again.
 next: Right ring finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
   event: digit-maybe-on, case 1, digit right ring finger, first
   event: owed, case 1, maybe-on, digit right ring finger

@@ -1,7 +1,7 @@
 # The tourniquet that is missing is seen on another digit: it is that one and no second one, and the case ends reconciled.
 begins from tourniquet-missing
 > digit right ring finger
-question: Right ring finger: the clock runs as 'on?'.
+question: Right ring finger: the clock runs as 'on?'. The final count starts again.
 next: Right ring finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
   event: digit-maybe-on, case 1, digit right ring finger, first
   event: owed, case 1, maybe-on, digit right ring finger

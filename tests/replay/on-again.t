@@ -91,7 +91,7 @@ next: Right index finger: Is a tourniquet on it now? Scan YES if one went on aga
   event: owed, case 1, maybe-on, digit right index finger
   event: asked, case 1, is-on, digit right index finger, n 1
 > card YES
-accepted: Tourniquet on, right index finger, from 10:29; no forceps on it. The clock runs. The final count starts again.
+accepted: Tourniquet on, right index finger, from 10:29; no forceps on it. The clock runs. It is taken for the finger tourniquet, green, M that was shown: if that one lies there as well, this is another: scan its pack; UNLISTED TOURNIQUET if there is none. The final count starts again.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
   event: paid, case 1, maybe-on, digit right index finger, is-on, first
   event: digit-on, case 1, digit right index finger

@@ -57,7 +57,7 @@ next: Case 1 is suspended: scan SUSPEND to go on with it; NEW CASE for the next 
   event: refused, "2 stored scans were thrown away"
   event: asked, nothing more
 > digit left thumb
-question: Left thumb: the clock runs as 'on?'.
+question: Left thumb: the clock runs as 'on?'. Case 1, which was suspended, goes on with this. If this is the next patient: SUSPEND, then NEW CASE.
 next: Left thumb: Is a tourniquet on it now? Scan YES if one went on again; NO if none is on it; MISREAD if it never came off.
   event: resumed, case 1, first
   event: asked, case 1, is-on, digit left thumb, n 1

@@ -7,7 +7,7 @@ next: Right thumb: Is a tourniquet on it now? Scan YES if one went on again; NO 
   event: owed, case 1, maybe-on, digit right thumb
   event: asked, case 1, is-on, digit right thumb, n 1
 > card YES
-accepted: Tourniquet on, right thumb, from 10:01; no forceps on it. The clock runs. The final count starts again.
+accepted: Tourniquet on, right thumb, from 10:01; no forceps on it. The clock runs. It is taken for the finger tourniquet, green, M that was shown: if that one lies there as well, this is another: scan its pack; UNLISTED TOURNIQUET if there is none. The final count starts again.
 next: When the tourniquet is off the right thumb: scan its digit card, then OFF.
   event: paid, case 1, maybe-on, digit right thumb, is-on, first
   event: digit-on, case 1, digit right thumb

@@ -1,0 +1,119 @@
+# At the look the other hand's card is read: no tourniquet is entered that nobody has seen, and the count says that it starts again.
+> card NEW CASE
+accepted: Case 1 opened in Theatre 1.
+next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
+  event: case-opened, case 1
+> badge SCRUB-1
+accepted: SCRUB-1: at the field.
+next: Who circulates: scan the circulating badge.
+  event: joined, case 1, field, person SCRUB-1, "SCRUB-1", first
+> badge CIRC-2
+accepted: CIRC-2: circulating.
+next: Count in: scan each pack and instrument; CANCEL if there is no operation.
+  event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
+> pack GREEN-M 742 lot T26 expiry 20280331
+accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
+next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
+  event: item-in, case 1, item 1, GREEN-M:742 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
+> badge CIRC-2
+accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
+  event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit right index finger
+accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
+next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
+  event: digit-on, case 1, digit right index finger, first
+  event: item-on, case 1, item 1, digit right index finger
++ 5 min
+  event: alive, 5 times
+> digit right index finger
+question: Tourniquet on the right index finger for 5 min.
+next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
+  event: asked, case 1, off, digit right index finger, first
+> card OFF
+accepted: Off, right index finger, at 10:05, after 5 min. Off is not yet accounted for.
+next: Before the dressing: scan FINAL COUNT.
+  event: item-off, case 1, item 1, digit right index finger, first
+  event: asked, case 1, nothing more
+  event: digit-off, case 1, digit right index finger
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
+  event: count-started, case 1, final, first
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Agree the final count aloud: scan the circulating badge.
+  event: item-shown, case 1, shown, item 1, intact, n 1, first
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
+  event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit left index finger
+question: Left index finger: the clock runs as 'on?'. The final count starts again.
+next: Left index finger: Is a tourniquet on it now? Scan YES; NO if none is on it.
+  event: digit-maybe-on, case 1, digit left index finger, first
+  event: owed, case 1, maybe-on, digit left index finger
+  event: asked, case 1, is-on, digit left index finger, n 1
+> card MISREAD
+question: Misread: the left index finger.
+next: Left index finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
+  event: asked, case 1, move-to, digit left index finger, first
+> digit right index finger
+question: Right index finger: the clock runs as 'on?'. Taken away: no tourniquet was on the left index finger, says the team. The record keeps both.
+next: Right index finger: Is a tourniquet on it now? Scan YES if one went on again; NO if none is on it; MISREAD if it never came off.
+  event: digit-never-on, case 1, digit left index finger, first
+  event: paid, case 1, maybe-on, digit left index finger, moved
+  event: paid, case 1, marked-digit, digit left index finger, moved
+  event: digit-doubted, case 1, digit right index finger, 6 s before, by wall clock 6 s before
+  event: owed, case 1, maybe-on, digit right index finger
+  event: asked, case 1, is-on, digit right index finger, n 1
+> show
+item 1: finger tourniquet, green, M, accounted, 1 of 1
+right index finger: off, now 0 min, total 5 min, longest 5 min
+left index finger: bare, now 0 min, total 0 min, longest 0 min
+owed: maybe-on
+> card NO
+accepted: Not on: right index finger.
+next: Before the dressing: scan FINAL COUNT.
+  event: digit-not-on, case 1, digit right index finger, first
+  event: paid, case 1, maybe-on, digit right index finger, not-on
+  event: asked, case 1, nothing more
+> card FINAL COUNT
+accepted: Final count, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
+  event: count-started, case 1, final, first
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Agree the final count aloud: scan the circulating badge.
+  event: item-shown, case 1, shown, item 1, intact, n 1, first
+> card NEXT
+accepted: Next.
+next: Agree the final count aloud: scan the circulating badge.
+  event: next, case 1
+> badge CIRC-2
+accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
+next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
+  event: count-agreed, case 1, final, person SCRUB-1, other CIRC-2, n CIRC-2, first
+> digit right index finger
+accepted: Right index finger seen bare at 10:06.
+next: Read the sign-out points aloud: scan the surgeon's badge if all are true; NO if one is not; VISITOR 1 for a visitor without a badge.
+  event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
+> badge SURG-3
+accepted: Case 1 ended reconciled. Finger tourniquet, green, M: 1 of 1 shown intact. Seen bare: right index finger.
+next: The paper: scan the code on the slip when it is in your hand; NEW CASE for the next patient.
+  event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
+  event: signed-out, case 1, person SURG-3
+  event: sign-out-point, case 1, yes, n 1, "The name of the procedure is recorded."
+  event: sign-out-point, case 1, yes, n 2, "Tourniquets, forceps and all other items are accounted for, or not applicable."
+  event: sign-out-point, case 1, yes, n 3, "Each specimen is labelled with the patient's name, or there is none."
+  event: sign-out-point, case 1, yes, n 4, "Equipment problems have been reported, or there are none."
+  event: sign-out-point, case 1, yes, n 5, "Concerns for recovery have been handed over, colour and warmth of the digit among them."
+  event: item-used, case 1, item 1, GREEN-M:742 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
+  event: case-ended, case 1, reconciled
+  event: slip-queued, case 1, reconciliation, copy 1, n 1, "en"
+prints: reconciliation slip 1
+  event: slip-state, case 1, written, copy 1, n 1
+> slip 1
+accepted: Slip 0000001 of case 1, copy 1, seen: this paper came out.
+next: Next patient: scan NEW CASE.
+  event: slip-state, case 1, seen, copy 1, n 1

@@ -44,7 +44,7 @@ class Machine:
         for name, text in (("systemd-inhibit", INHIBIT), ("shutdown", SHUTDOWN), ("bandtally", BANDTALLY)):
             (programs / name).write_text(text.replace("ROOT", str(station.root)).replace("BIN", str(station.bin)))
             (programs / name).chmod(0o755)
-        self.env = {**os.environ, "PATH": f"{programs}:{os.environ['PATH']}"}
+        self.env = {**os.environ, "BANDTALLY_LOCK": f"{station.root}/data/lock", "PATH": f"{programs}:{os.environ['PATH']}"}
         self.hold = subprocess.Popen([SOURCE / "config/systemd/hold"], env=self.env, start_new_session=True)
 
     def locks(self):
@@ -109,6 +109,16 @@ def forced(station, machine):
     print("ok and it is on record, and on the slip, that it was forced")
 
 
+def does_not_say(station, machine):
+    """A station that works and cannot be asked may have a case open."""
+    (RUN / "bandtally-stop-anyway").unlink(missing_ok=True)
+    (station.root / "data/socket").unlink()
+    assert not machine.may_stop(), "a station that cannot be asked was taken away"
+    station.stop()
+    assert machine.may_stop(), "where none works, nothing waits"
+    print("ok a station that does not say whether a case is open is not taken away")
+
+
 def main(bin):
     own_view()
     station = Station(bin, "[board]\nstart = no\n", "[scans]\nburst_ms = 0\n")
@@ -116,6 +126,7 @@ def main(bin):
     try:
         held(station, machine)
         forced(station, machine)
+        does_not_say(station, machine)
     finally:
         machine.leave()
         station.leave()

@@ -9,6 +9,8 @@
 #include "labels/printer-answer.h"
 #include "labels/send.h"
 
+#define PART_MAX 4096
+
 /* PWG 5101.1 names. The size of a roll or a label is what its queue says. */
 static const char *media_of(const json_t *document)
 {
@@ -73,16 +75,45 @@ static int write_all(int fd, const char *data, size_t size)
 	return n == -EINVAL ? 0 : n; /* a file system that cannot be asked to */
 }
 
+/* Beside its place, and only where that is free or holds a PDF. A descriptor or negative errno. */
+static int begin_file(const char *path, char part[PART_MAX])
+{
+	if (snprintf(part, PART_MAX, "%s.part-%d", path, (int)getpid()) >= PART_MAX)
+		return -ENAMETOOLONG;
+	int r = file_is_ours(path, "%PDF-");
+	if (r < 0)
+		return r;
+	int fd = open(part, O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0640);
+	return fd < 0 ? -errno : fd;
+}
+
+static int cannot_write(const char *title, const char *path, int why, char *out, size_t size)
+{
+	snprintf(out, size,
+	         "%.80s: %.200s cannot be written: %s: give a folder that has room and may be written to",
+	         title, path, file_words(why));
+	return why;
+}
+
+int job_may_write(const char *title, const char *path, struct error *e)
+{
+	char part[PART_MAX], text[ERROR_TEXT_MAX];
+	int fd = begin_file(path, part);
+	if (fd < 0)
+		return error_set(e, cannot_write(title, path, fd, text, sizeof text), "%s", text);
+	close(fd);
+	unlink(part);
+	return 0;
+}
+
 /* It appears under its name only when it is whole. */
 static int write_file(const char *path, const struct buf *pdf)
 {
-	char part[4096];
-	if (snprintf(part, sizeof part, "%s.part-%d", path, (int)getpid()) >= (int)sizeof part)
-		return -ENAMETOOLONG;
-	int fd = open(part, O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0640);
+	char part[PART_MAX];
+	int fd = begin_file(path, part), r;
 	if (fd < 0)
-		return -errno;
-	int r = write_all(fd, pdf->data, pdf->size);
+		return fd;
+	r = write_all(fd, pdf->data, pdf->size);
 	if (close(fd) < 0 && r == 0)
 		r = -errno;
 	if (r == 0 && rename(part, path) < 0)
@@ -98,10 +129,7 @@ void job_write(struct job *j, const char *path)
 	j->state = r < 0 ? JOB_FAILED : JOB_WRITTEN;
 	j->why = r < 0 ? SAY_PRINTER_NOT_KEPT : SAY_NONE;
 	if (r < 0)
-		snprintf(j->text, sizeof j->text,
-		         "%.80s: %.200s cannot be written: %s: give a folder that has room and may "
-		         "be written to",
-		         j->title, path, strerror(-r));
+		cannot_write(j->title, path, r, j->text, sizeof j->text);
 	else
 		snprintf(j->text, sizeof j->text, "%.80s: written as %.300s, %d %s", j->title, path, j->pages,
 		         j->pages == 1 ? "page" : "pages");

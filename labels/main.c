@@ -30,9 +30,9 @@ static const char help[] =
     "bandtally-print --svg FOLDER < document.json          each chart of a report as a picture, NAME.svg\n"
     "bandtally-print --printer NAME [--wait S] < document.json\n"
     "                                                       print, and follow the job for S seconds (60)\n"
-    "bandtally-print --check [--printer NAME] < document.json\n"
+    "bandtally-print --check [--printer NAME | --pdf FILE] < document.json\n"
     "                                                       only say whether the document is right, and "
-    "fits; and whether that printer answers\n"
+    "fits; and whether that printer answers, or that file may be written\n"
     "bandtally-print --serve FOLDER                         job lines on stdin, state lines on stdout; files "
     "are\n"
     "                                                       written beneath FOLDER alone\n"
@@ -101,7 +101,10 @@ static int write_picture(void *context, const char *name, const struct buf *svg)
 {
 	char path[PATH_MAX];
 	int n = snprintf(path, sizeof path, "%s/%s.svg", (const char *)context, name);
-	return n >= (int)sizeof path ? -ENAMETOOLONG : file_replace_soon(path, 0640, svg->data, svg->size);
+	if (n >= (int)sizeof path)
+		return -ENAMETOOLONG;
+	n = file_is_ours(path, "<?xml");
+	return n < 0 ? n : file_replace_soon(path, 0640, svg->data, svg->size);
 }
 
 static int draw_pictures(const struct languages *languages, const json_t *document, const char *folder,
@@ -114,20 +117,23 @@ static int draw_pictures(const struct languages *languages, const json_t *docume
 		    e, r,
 		    "%.300s: a picture cannot be written: %s: give a folder that has room and may be "
 		    "written to",
-		    folder, strerror(-r));
+		    folder, file_words(r));
 	return r < 0 ? error_set(e, r, "%s", why.text) : 0;
 }
 
 /* Whether it is right, fits on its paper, and can come there. */
-static int check_document(const struct languages *languages, const json_t *document, const char *to,
+static int check_document(const struct languages *languages, const json_t *document, const struct wish *w,
                           struct error *e)
 {
+	const char *to = w->printer;
 	struct buf pdf _cleanup_(buf_free) = {0};
 	struct printer p;
 	int pages, r = paper_pdf(languages, document, &pdf, &pages, e);
 	if (r == 0 && to)
 		r = printer_read(to, &p, e);
-	return r == 0 && to ? printer_reach(&p, to, e) : r;
+	if (r == 0 && to)
+		r = printer_reach(&p, to, e);
+	return r == 0 && w->pdf ? job_may_write(json_text(document, "kind"), w->pdf, e) : r;
 }
 
 static int run(const struct wish *w, const struct languages *languages, struct error *e)
@@ -137,7 +143,7 @@ static int run(const struct wish *w, const struct languages *languages, struct e
 	int r = read_document(&document, e);
 	name_tell_all(document);
 	if (r == 0 && w->check)
-		return check_document(languages, document, w->printer, e);
+		return check_document(languages, document, w, e);
 	if (r == 0 && w->svg)
 		return draw_pictures(languages, document, w->svg, e);
 	if (r == 0)
@@ -239,7 +245,8 @@ static int read_words(int count, char **words, struct wish *w)
 			return usage("the words of the command are wrong");
 		}
 	}
-	if (optind < count || !!w->pdf + !!w->svg + (w->printer && !w->check) + w->check + !!w->serve != 1)
+	if (optind < count || (w->pdf && w->printer) ||
+	    ((w->pdf || w->printer) && !w->check) + !!w->svg + w->check + !!w->serve != 1)
 		return usage("the words of the command are wrong");
 	return EXIT_OK;
 }

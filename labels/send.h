@@ -69,6 +69,8 @@ void job_lay_on(struct job *j, const char *media);
 
 /* Writes the PDF whole under that name or not at all: state WRITTEN, or FAILED with a sentence. */
 void job_write(struct job *j, const char *path);
+int job_may_write(const char *title, const char *path,
+                  struct error *e); /* without writing it: 0 or negative errno */
 
 void job_deinit(struct job *j);
 

@@ -74,6 +74,37 @@ int file_replace(const char *path, mode_t mode, const void *bytes, size_t size)
 	return replace(path, mode, bytes, size, 1);
 }
 
+int file_is_ours(const char *path, const char *mark)
+{
+	char head[64] = "";
+	size_t size = strlen(mark);
+	struct stat st;
+	if (lstat(path, &st) < 0)
+		return 0; /* who writes there is told why not */
+	if (!S_ISREG(st.st_mode))
+		return -EEXIST;
+	if (!st.st_size)
+		return 0;
+	int fd = open(path, O_RDONLY | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK);
+	if (fd < 0)
+		return -EEXIST;
+	int is = size < sizeof head && read(fd, head, size) == (ssize_t)size && memcmp(head, mark, size) == 0;
+	close(fd);
+	return is ? 0 : -EEXIST;
+}
+
+int file_replace_ours(const char *path, mode_t mode, const void *bytes, size_t size, const char *mark)
+{
+	int n = file_is_ours(path, mark);
+	return n < 0 ? n : replace(path, mode, bytes, size, 1);
+}
+
+const char *file_words(int error)
+{
+	return error == -EEXIST ? "something else stands there, which it would destroy: give another name"
+	                        : strerror(-error);
+}
+
 int file_replace_soon(const char *path, mode_t mode, const void *bytes, size_t size)
 {
 	return replace(path, mode, bytes, size, 0);

@@ -14,6 +14,14 @@ int file_replace(const char *path, mode_t mode, const void *bytes, size_t size);
 /* The same, without waiting for the disk: after a power cut it may be the old one, or empty. */
 int file_replace_soon(const char *path, mode_t mode, const void *bytes, size_t size);
 
+/* Whether what stands at `path` may be written over: nothing does, or an empty file, or a regular one that begins with `mark`,
+ * as each of that kind does. 0, or -EEXIST: somebody keeps something else under that name, and may have no other copy. */
+int file_is_ours(const char *path, const char *mark);
+
+/* The same of file_replace(), of -EEXIST and of any other negative errno, as part of a sentence: 'cannot be written: …'. */
+int file_replace_ours(const char *path, mode_t mode, const void *bytes, size_t size, const char *mark);
+const char *file_words(int error);
+
 /* Opens a regular file for reading, without waiting for whoever writes into a pipe of that name. Its descriptor or negative
  * errno; -EISDIR a folder, -ENXIO whatever else is no regular file. */
 int file_open(const char *path);

@@ -3,6 +3,7 @@
 #include <errno.h>
 #include <fcntl.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 #include <sys/file.h>
 #include <sys/stat.h>
@@ -71,6 +72,15 @@ int backup_check(const char *file, struct backup *out, struct error *e)
 }
 
 /* --- beside its place, then renamed ------------------------------------------------------------- */
+
+/* For a name of a file, in UTC. */
+static void time_text(char out[32])
+{
+	time_t now = time(NULL);
+	struct tm utc;
+	gmtime_r(&now, &utc);
+	strftime(out, 32, "%Y%m%dT%H%M%SZ", &utc);
+}
 
 static void folder_of(const char *path, char out[PATH_MAX])
 {
@@ -161,17 +171,29 @@ int backup_in_place(const char *fresh, const char *path, struct error *e)
 
 /* --- a backup ----------------------------------------------------------------------------------- */
 
+/* The folder itself, or one at any depth below it: 1 or 0, or negative errno. */
+static int is_within(const char *folder, const char *of)
+{
+	char path[PATH_MAX], root[PATH_MAX];
+	if (!realpath(folder, path))
+		return -errno;
+	if (!realpath(of, root))
+		return 0;
+	size_t size = strlen(root);
+	return strncmp(path, root, size) == 0 && (path[size] == '/' || !path[size] || root[size - 1] == '/');
+}
+
 /* Who backs up to the wrong name must not lose what lies there. */
 int backup_may_replace(const char *to, const char *live, struct error *e)
 {
 	static const char sqlite[] = "SQLite format 3";
 	char folder[PATH_MAX], head[sizeof sqlite] = "";
-	struct stat mine, its;
 	folder_of(to, folder);
-	if (stat(folder, &mine) < 0)
-		return error_set(e, -errno, "cannot write in %s: %s: make the folder, or give another",
-		                 folder, strerror(errno));
-	if (stat(live, &its) == 0 && mine.st_ino == its.st_ino && mine.st_dev == its.st_dev)
+	int within = is_within(folder, live);
+	if (within < 0)
+		return error_set(e, within, "cannot write in %s: %s: make the folder, or give another",
+		                 folder, strerror(-within));
+	if (within)
 		return error_set(e, -EINVAL,
 		                 "%s is in the data folder: what happens to that happens to the backup: give "
 		                 "another place, best on another disk",
@@ -188,7 +210,38 @@ int backup_may_replace(const char *to, const char *live, struct error *e)
 	                        to);
 }
 
-int backup_write(const char *from, const char *to, const char *live, struct backup *out, struct error *e)
+/* Whether all of the backup at `path` is in this record too: else it may be the only one that holds it. */
+static int holds_all_of(struct record *now, const char *path)
+{
+	struct record *earlier = NULL;
+	struct error why = {0};
+	struct chain last, same;
+	int64_t seq = record_open_still(&earlier, path, &why) == 0 ? record_last(earlier, &last) : -1;
+	record_close(earlier);
+	return seq == 0 || (seq > 0 && record_hash_at(now, seq, &same) == RECORD_FOUND &&
+	                    memcmp(&last, &same, sizeof last) == 0);
+}
+
+/* A backup of another station, of a record that was better than this one, or that cannot be read, is not lost either. By its
+ * name alone: a stick may have no second one for a file. */
+static int keep_other(struct record *now, const char *to, char aside[PATH_MAX], struct error *e)
+{
+	char when[32];
+	aside[0] = 0;
+	if (access(to, F_OK) < 0 || holds_all_of(now, to))
+		return 0;
+	time_text(when);
+	snprintf(aside, PATH_MAX, "%.4000s-other-%s", to, when);
+	return rename(to, aside) < 0
+	           ? error_set(e, -errno,
+	                       "cannot keep %s, which holds what this record does not, as %s: "
+	                       "%s: check the folder, or give another name",
+	                       to, aside, strerror(errno))
+	           : 0;
+}
+
+int backup_write(const char *from, const char *to, const char *live, struct backup *out, char aside[PATH_MAX],
+                 struct error *e)
 {
 	char fresh[PATH_MAX];
 	struct record *r = NULL;
@@ -203,6 +256,8 @@ int backup_write(const char *from, const char *to, const char *live, struct back
 	snprintf(fresh, sizeof fresh, "%.4079s" BACKUP_NEW, to);
 	int fd = backup_begin_new(fresh, e);
 	n = fd < 0 ? fd : backup_copy_whole(r, fresh, fd, out, e);
+	if (n == 0)
+		n = keep_other(r, to, aside, e);
 	record_close(r);
 	if (n == 0)
 		n = backup_in_place(fresh, to, e);
@@ -290,10 +345,7 @@ static int keep_aside(const char *record, const char *aside)
 static void name_aside(const char *folder, char out[PATH_MAX])
 {
 	char when[32];
-	time_t now = time(NULL);
-	struct tm utc;
-	gmtime_r(&now, &utc);
-	strftime(when, sizeof when, "%Y%m%dT%H%M%SZ", &utc);
+	time_text(when);
 	snprintf(out, PATH_MAX, "%.3900s/record-replaced-%s.db", folder, when);
 }
 

@@ -122,11 +122,13 @@ static int write_cache(const struct summary *s, const char *cache, const struct 
 	if (n == 0 && s->n_stops)
 		n = buf_add(&all, s->stops, s->n_stops * sizeof *s->stops);
 	if (n == 0)
+		n = file_is_ours(cache, "btsum-");
+	if (n == 0)
 		n = file_replace_soon(cache, 0600, all.data, all.size);
 	if (n == 0)
 		return 0;
 	error_set(e, n, "the summary cannot be kept in %.300s: %s: the next report makes it again", cache,
-	          strerror(-n));
+	          file_words(n));
 	return 1;
 }
 

@@ -67,7 +67,7 @@ int tool_backup(int argc, char **argv)
 	struct words w;
 	struct error e = {0};
 	struct backup b;
-	char from[PATH_MAX];
+	char from[PATH_MAX], aside[PATH_MAX] = "";
 	int held = -1, r = words_read(&w, argc, argv, "", backup_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
@@ -77,9 +77,12 @@ int tool_backup(int argc, char **argv)
 		return words_beyond(w.rest[1], backup_usage);
 	int n = find_source(from, &held, &e);
 	if (n == 0)
-		n = backup_write(from, w.rest[0], client_folder, &b, &e);
+		n = backup_write(from, w.rest[0], client_folder, &b, aside, &e);
 	if (n == 0) {
 		print_backup(w.rest[0], &b);
+		if (aside[0])
+			printf("what was there holds what this record does not: it lies, unchanged, in %s\n",
+			       aside);
 		n = tell_station(held, &e);
 	}
 	if (held >= 0)

@@ -60,9 +60,9 @@ int print_document(const json_t *doc, const char *to, const char *where)
 	return hand_over(doc, (const char *const[3]){to, where});
 }
 
-int print_check(const json_t *doc, const char *printer)
+int print_check(const json_t *doc, const char *to, const char *where)
 {
-	return hand_over(doc, (const char *const[3]){"--check", printer ? "--printer" : NULL, printer});
+	return hand_over(doc, (const char *const[3]){"--check", where ? to : NULL, where});
 }
 
 int label_print(const struct words *w, json_t *doc)

@@ -70,7 +70,9 @@ static int label_numbers(const struct words *w, int32_t expiry, int count)
 	if (!try)
 		return client_fail(&e);
 	_cleanup_(json_drop) json_t *trial = pack_document(w, try, count, expiry);
-	int r = print_check(trial, words_value(w, LABEL_OPTIONS, "printer"));
+	const char *pdf = words_value(w, LABEL_OPTIONS, "pdf");
+	int r = print_check(trial, pdf ? "--pdf" : "--printer",
+	                    pdf ? pdf : words_value(w, LABEL_OPTIONS, "printer"));
 	if (r != EXIT_OK)
 		return r;
 	_cleanup_(json_drop) json_t *a = ask_numbers(w, expiry, count, 0, &e);

@@ -8,7 +8,7 @@
  * said on stderr. */
 int print_document(const json_t *doc, const char *to, const char *where);
 
-/* Only whether it is right, fits, and `printer`, where one is given, answers. */
-int print_check(const json_t *doc, const char *printer);
+/* Only whether it is right, fits, and can come there: the printer answers, the file may be written; NULL it is not asked. */
+int print_check(const json_t *doc, const char *to, const char *where);
 
 #endif

@@ -290,9 +290,9 @@ int report_page(const json_t *document, const struct language *language, const c
 	int n = report_page_text(document, language, (struct page_links){0}, &text, e);
 	if (n < 0)
 		return n;
-	n = file_replace(file, 0600, text.data, text.size);
+	n = file_replace_ours(file, 0600, text.data, text.size, "<!");
 	return n < 0 ? error_set(e, n, "the page %.300s cannot be written: %s: check the folder", file,
-	                         strerror(-n))
+	                         file_words(n))
 	             : 0;
 }
 

@@ -19,10 +19,10 @@ static int write_list(const char *path)
 	if (n == 0)
 		n = buf_add_text(&text, "\n");
 	if (n == 0)
-		n = file_replace(path, 0644, text.data, text.size);
+		n = file_replace_ours(path, 0644, text.data, text.size, "{\"jws\":\"");
 	if (n < 0) {
 		error_set(&e, n, "cannot write %.300s: %s: give a path that can be written", path,
-		          strerror(-n));
+		          file_words(n));
 		return client_fail(&e);
 	}
 	printf("%d label numbers in %s, signed by the key %s: whoever takes it types that\n",

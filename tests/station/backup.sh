@@ -54,6 +54,7 @@ expect 1 'is there, and is no backup' bt backup "$places/letter"
 ln -s "$one" "$places/link.db"
 expect 1 'is there, and is no backup' bt backup "$places/link.db"
 expect 1 'make the folder' bt backup "$root/nowhere/one.db"
+expect 1 'is in the data folder' bt backup "$data/slips/one.db"
 expect 2 'FILE is missing' bt backup
 expect 1 'a station works in' bt restore "$one"
 expect 0 "whole: $before events" bt restore --check "$one"

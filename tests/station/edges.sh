@@ -85,6 +85,24 @@ bt catalogue export | grep -q "^BAND-M.*$gtin" || fail "the code did not move"
 printf 'key,name,role,contents\nT,tray,tray,A*2 A*3\n' >"$root/tray.csv"
 expect 1 'line 2, column D (contents)' bt catalogue import "$root/tray.csv"
 
+# Who names the wrong file loses nothing: it may be the only copy.
+echo "a letter" >"$data/letter"
+for file in station.key record.db letter; do
+	cp "$data/$file" "$root/was"
+	expect 1 'something else stands there' bt label cards --pdf "$data/$file"
+	bt audit report --year 2026 --json --summary "$data/$file" >/dev/null 2>"$root/out" || fail "no report: $(cat "$root/out")"
+	grep -q 'something else stands there' "$root/out" || fail "the summary: $(cat "$root/out")"
+	expect 1 'something else stands there' bt audit report --year 2026 --page "$data/$file"
+	cmp -s "$data/$file" "$root/was" || fail "$file was written over"
+done
+bt label cards --pdf "$root/cards.pdf" || fail 'no cards'
+bt label cards --pdf "$root/cards.pdf" || fail 'no cards'
+# Numbers that could not be printed are not used up.
+printf 'key,name,role,codes,marked,visible,label,label_place\nLABELLED-M,"finger tourniquet, labelled",tourniquet,,yes,yes,after,film side\n' >"$root/labelled.csv"
+bt catalogue import "$root/labelled.csv" >/dev/null
+expect 1 'cannot be written' bt label pack --line LABELLED-M --lot T26 --expiry 2031-03-31 --count 3 --pdf "$root/none/x.pdf"
+expect 0 'item numbers 00000001' bt label pack --line LABELLED-M --lot T26 --expiry 2031-03-31 --count 3 --pdf "$root/x.pdf"
+
 stop
 start
 expect 0 'numbered without a gap' bt audit verify

@@ -8,6 +8,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <sys/statvfs.h>
 #include <unistd.h>
 
@@ -49,6 +50,32 @@ static void what_is_put_in_place_is_there_whole(void **state)
 	must_hold("first");
 	assert_int_equal(file_replace(path, 0640, "second one", 10), 0);
 	must_hold("second one");
+}
+
+/* Who names the wrong file must not lose what lies there: a record, a key, a device. */
+static void only_what_is_of_the_kind_is_written_over(void **state)
+{
+	char other[90];
+	(void)state;
+	unlink(path);
+	assert_int_equal(file_replace_ours(path, 0640, "%PDF-1", 6, "%PDF-"), 0);
+	assert_int_equal(file_replace_ours(path, 0640, "%PDF-2", 6, "%PDF-"), 0);
+	must_hold("%PDF-2");
+	assert_int_equal(file_replace(path, 0640, "%PD", 3), 0);
+	assert_int_equal(file_replace_ours(path, 0640, "%PDF-3", 6, "%PDF-"), -EEXIST);
+	must_hold("%PD");
+	assert_non_null(strstr(file_words(-EEXIST), "another name"));
+	assert_string_equal(file_words(-ENOSPC), strerror(ENOSPC));
+	assert_int_equal(file_replace(path, 0640, "", 0), 0);
+	assert_int_equal(file_replace_ours(path, 0640, "%PDF-4", 6, "%PDF-"), 0);
+	snprintf(other, sizeof other, "%s/link", folder);
+	assert_int_equal(symlink(path, other), 0);
+	assert_int_equal(file_is_ours(other, "%PDF-"), -EEXIST);
+	assert_int_equal(unlink(other), 0);
+	assert_int_equal(mkfifo(other, 0600), 0);
+	assert_int_equal(file_is_ours(other, "%PDF-"), -EEXIST);
+	assert_int_equal(unlink(other), 0);
+	assert_int_equal(file_is_ours(other, "%PDF-"), 0);
 }
 
 static void nothing_is_kept_on_a_disk_that_was_made_read_only(void **state)
@@ -101,6 +128,7 @@ int main(void)
 	    cmocka_unit_test(what_is_put_in_place_is_there_whole),
 	    cmocka_unit_test(nothing_is_kept_on_a_disk_that_was_made_read_only),
 	    cmocka_unit_test(where_nobody_knows_nothing_counts_as_kept),
+	    cmocka_unit_test(only_what_is_of_the_kind_is_written_over),
 	};
 	return cmocka_run_group_tests(tests, make_folder, remove_folder);
 }

@@ -270,7 +270,8 @@ static int verify(struct error *e)
 static int back_up(struct error *e)
 {
 	struct backup b = {0};
-	int n = backup_write(in(folder, RECORD_FILE), in(beside, "backup.db"), folder, &b, e);
+	char aside[PATH_MAX];
+	int n = backup_write(in(folder, RECORD_FILE), in(beside, "backup.db"), folder, &b, aside, e);
 	tell("%d %d", (int)b.events, b.odd.code);
 	return n;
 }

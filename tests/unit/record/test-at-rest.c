@@ -198,46 +198,68 @@ static void what_is_no_record_is_no_backup(void **state)
 
 static void a_backup_replaces_a_backup_and_nothing_else(void **state)
 {
-	char far[PATH_MAX + 10];
+	char far[PATH_MAX + 10], aside[PATH_MAX];
 	struct backup b;
 	struct stat st;
 	const char *from = in(killed, RECORD_FILE), *to = in(beside, "b.db");
 	(void)state;
-	assert_int_equal(backup_write(from, to, live, &b, &e), 0);
+	assert_int_equal(backup_write(from, to, live, &b, aside, &e), 0);
 	assert_int_equal(b.events, 5);
 	assert_int_equal(events_of(to), 5);
 	assert_int_equal(stat(to, &st), 0);
 	assert_int_equal(st.st_mode & 0777, 0640);
-	assert_int_equal(backup_write(from, to, live, &b, &e), 0);
+	assert_int_equal(backup_write(from, to, live, &b, aside, &e), 0);
 
 	write_text(in(beside, "letter"), "dear colleague, this is longer than fifteen letters");
-	assert_int_equal(backup_write(from, in(beside, "letter"), live, &b, &e), -EEXIST);
+	assert_int_equal(backup_write(from, in(beside, "letter"), live, &b, aside, &e), -EEXIST);
 	write_text(in(beside, "short"), "x");
-	assert_int_equal(backup_write(from, in(beside, "short"), live, &b, &e), -EEXIST);
+	assert_int_equal(backup_write(from, in(beside, "short"), live, &b, aside, &e), -EEXIST);
 	assert_int_equal(symlink(to, in(beside, "link")), 0);
-	assert_int_equal(backup_write(from, in(beside, "link"), live, &b, &e), -EEXIST);
-	assert_int_equal(backup_write(from, in(live, "b.db"), live, &b, &e), -EINVAL);
+	assert_int_equal(backup_write(from, in(beside, "link"), live, &b, aside, &e), -EEXIST);
+	assert_int_equal(backup_write(from, in(live, "b.db"), live, &b, aside, &e), -EINVAL);
+	assert_int_equal(mkdir(in(live, "slips-below"), 0700), 0);
+	assert_int_equal(backup_write(from, in(live, "slips-below/b.db"), live, &b, aside, &e), -EINVAL);
+	assert_int_equal(rmdir(in(live, "slips-below")), 0);
 	assert_non_null(strstr(e.text, "another disk"));
-	assert_int_equal(backup_write(from, in(beside, "none/b.db"), live, &b, &e), -ENOENT);
+	assert_int_equal(backup_write(from, in(beside, "none/b.db"), live, &b, aside, &e), -ENOENT);
 	assert_non_null(strstr(e.text, "make the folder"));
-	assert_int_equal(backup_write(in(beside, "letter"), in(beside, "c.db"), live, &b, &e), -EUCLEAN);
+	assert_int_equal(backup_write(in(beside, "letter"), in(beside, "c.db"), live, &b, aside, &e),
+	                 -EUCLEAN);
 	memset(far, 'f', sizeof far - 1);
 	far[sizeof far - 1] = 0;
-	assert_int_equal(backup_write(from, far, live, &b, &e), -ENAMETOOLONG);
+	assert_int_equal(backup_write(from, far, live, &b, aside, &e), -ENAMETOOLONG);
 	assert_false(is_there(in(beside, "c.db")));
 	assert_false(is_there(in(beside, "b.db.new")));
 
 	assert_int_equal(chdir(beside), 0); /* a name without a folder is of this one */
-	assert_int_equal(backup_write(from, "d.db", live, &b, &e), 0);
+	assert_int_equal(backup_write(from, "d.db", live, &b, aside, &e), 0);
 	assert_int_equal(events_of(in(beside, "d.db")), 5);
 	assert_int_equal(chdir("/"), 0);
+}
+
+/* Of a station that had to begin a new record, and of another one, the earlier backup may be all that is left. */
+static void a_backup_that_holds_more_is_kept_beside(void **state)
+{
+	struct backup b;
+	char aside[PATH_MAX];
+	const char *from = in(killed, RECORD_FILE), *to = in(beside, "b.db");
+	(void)state;
+	assert_int_equal(backup_write(from, to, live, &b, aside, &e), 0);
+	assert_string_equal(aside, "");
+	assert_int_equal(backup_write(in(live, RECORD_FILE), to, live, &b, aside, &e), 0);
+	assert_string_equal(aside, ""); /* all of it is in this one too */
+	change(to, "INSERT INTO event SELECT 6, case_no, kind, key, payload, hash FROM event WHERE seq = 5");
+	assert_int_equal(backup_write(from, to, live, &b, aside, &e), 0);
+	assert_non_null(strstr(aside, "b.db-other-"));
+	assert_int_equal(events_of(to), 5);
+	assert_int_equal(is_there(aside), 1);
 }
 
 /* An event of a version that did not read back what it wrote: the copy has it too, and says so. */
 static void a_record_with_an_event_that_cannot_be_read_is_kept_with_a_word(void **state)
 {
 	struct backup b;
-	char sql[300], hex[2 * CHAIN_BYTES + 1];
+	char aside[PATH_MAX], sql[300], hex[2 * CHAIN_BYTES + 1];
 	struct chain chain;
 	static const char text[] = "{\"kind\":\"never-was\",\"seq\":6,\"v\":2}";
 	(void)state;
@@ -246,7 +268,7 @@ static void a_record_with_an_event_that_cannot_be_read_is_kept_with_a_word(void 
 	chain_hex(&chain, hex);
 	snprintf(sql, sizeof sql, "INSERT INTO event VALUES(6, 0, 'never-was', '', '%s', x'%s')", text, hex);
 	change(in(killed, RECORD_FILE), sql);
-	assert_int_equal(backup_write(in(killed, RECORD_FILE), in(beside, "b.db"), live, &b, &e), 0);
+	assert_int_equal(backup_write(in(killed, RECORD_FILE), in(beside, "b.db"), live, &b, aside, &e), 0);
 	assert_int_equal(b.events, 6);
 	assert_int_equal(b.odd.code, -EBADMSG);
 	assert_int_equal(b.last_ms, 0);
@@ -289,6 +311,7 @@ int main(void)
 	    AT_REST(a_name_with_the_signs_of_an_address_is_a_name),
 	    AT_REST(what_is_no_record_is_no_backup),
 	    AT_REST(a_backup_replaces_a_backup_and_nothing_else),
+	    AT_REST(a_backup_that_holds_more_is_kept_beside),
 	    AT_REST(a_record_with_an_event_that_cannot_be_read_is_kept_with_a_word),
 	    AT_REST(a_record_is_restored_where_no_station_works),
 	};

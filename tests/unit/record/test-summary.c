@@ -197,6 +197,15 @@ static void a_damaged_file_is_thrown_away(void **state)
 		assert_non_null(got.anew);
 		is_whole(s, &got);
 		summary_deinit(&got);
+		if (at >= 6)
+			continue;
+		/* what does not begin as a summary may be anything, and is not written over */
+		got = get(s, s->cache, &fold);
+		assert_string_equal(got.anew, "it is no summary");
+		summary_deinit(&got);
+		assert_int_equal(unlink(s->cache), 0);
+		got = get(s, s->cache, &fold);
+		summary_deinit(&got);
 	}
 	assert_int_equal(truncate(s->cache, st.st_size - 1), 0);
 	got = get(s, s->cache, &fold);

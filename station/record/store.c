@@ -268,7 +268,9 @@ int store_check_tail(struct record *r, struct error *e)
 			const char *payload = (const char *)sqlite3_column_text(s, 1);
 			r->last_seq = sqlite3_column_int64(s, 0);
 			size = (size_t)sqlite3_column_bytes(s, 1);
-			text = payload ? strndup(payload, size) : NULL;
+			text = payload ? malloc(size + 1) : NULL; /* it may hold NUL: somebody put it there */
+			if (text)
+				memcpy(text, payload, size);
 			no_memory |= !text;
 		}
 		no_memory |= sqlite3_errcode(r->db) == SQLITE_NOMEM;

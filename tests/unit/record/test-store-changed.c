@@ -140,6 +140,40 @@ static void a_changed_tail_stops_the_daemon_from_adding_to_it(void **state)
 	folder_remove(other);
 }
 
+/* A text with NUL in it, put there by who can make the chain: its hash is that of all its bytes, each time it is read. */
+static void a_tail_with_nul_in_it_is_read_whole(void **state)
+{
+	char folder[FOLDER_MAX], text[1200], sql[3000], hex[2 * CHAIN_BYTES + 1], bytes[2 * 400 + 1];
+	struct record *r = NULL;
+	struct error e = {0};
+	struct chain chain;
+	(void)state;
+	one_case_make(folder);
+	assert_int_equal(record_open(&r, folder, &e), 0);
+	int64_t last = record_last(r, NULL);
+	assert_int_equal(record_hash_at(r, last - 1, &chain), RECORD_FOUND);
+	record_close(r);
+	for (size_t i = 0; i < 400; i++) {
+		text[i] = (char)(i == 1 ? 0 : 'a' + i % 26);
+		snprintf(bytes + 2 * i, 3, "%02x", (unsigned)text[i]);
+	}
+	chain_add(&chain, text, 400);
+	chain_hex(&chain, hex);
+	snprintf(sql, sizeof sql,
+	         "DROP TRIGGER event_no_update; UPDATE event SET payload = CAST(x'%s' AS TEXT), hash = x'%s' "
+	         "WHERE seq = %lld",
+	         bytes, hex, (long long)last);
+	assert_int_equal(one_case_sql(folder, sql), SQLITE_OK);
+	for (int i = 0; i < 3; i++) {
+		r = NULL;
+		if (record_open(&r, folder, &e) < 0)
+			fail_msg("%s", e.text);
+		assert_int_equal(record_last(r, NULL), last);
+		record_close(r);
+	}
+	folder_remove(folder);
+}
+
 /* With the first event alone there is no hash before it but zeroes. */
 static void a_changed_first_event_stops_the_daemon_too(void **state)
 {
@@ -290,6 +324,7 @@ int main(void)
 	    cmocka_unit_test(any_byte_that_is_changed_is_found_and_named),
 	    cmocka_unit_test(a_missing_an_added_and_an_exchanged_event_are_found),
 	    cmocka_unit_test(a_changed_tail_stops_the_daemon_from_adding_to_it),
+	    cmocka_unit_test(a_tail_with_nul_in_it_is_read_whole),
 	    cmocka_unit_test(a_changed_first_event_stops_the_daemon_too),
 	    cmocka_unit_test(a_number_in_the_text_that_is_not_the_events_is_found),
 	    cmocka_unit_test(a_record_of_a_later_version_is_left_alone),

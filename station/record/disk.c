@@ -4,6 +4,7 @@
 #include <fcntl.h>
 #include <pthread.h>
 #include <stdbool.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include "base/file.h"
@@ -30,8 +31,16 @@ static struct watched *watched_of(sqlite3_file *f)
 	return (struct watched *)(void *)((char *)f + size_below());
 }
 
+static bool is_deleted(const struct watched *w)
+{
+	struct stat st;
+	return fstat(w->fd, &st) == 0 && !st.st_nlink;
+}
+
 static int can_be_written(const struct watched *w)
 {
+	if (is_deleted(w))
+		return DISK_LOST_THE_FILE;
 	int n = file_can_be_written(w->fd);
 	return n == 0 ? SQLITE_OK : n == -EROFS ? DISK_IS_READ_ONLY : SQLITE_IOERR_FSTAT;
 }
@@ -94,6 +103,13 @@ static void put_over(void)
 	over.szOsFile = size_below() + (int)sizeof(struct watched);
 	over.xOpen = open_watched;
 	sqlite3_vfs_register(&over, 0);
+}
+
+int disk_look(sqlite3 *db)
+{
+	sqlite3_file *f = NULL;
+	int code = sqlite3_file_control(db, "main", SQLITE_FCNTL_FILE_POINTER, &f);
+	return code == SQLITE_OK && f && is_deleted(watched_of(f)) ? DISK_LOST_THE_FILE : SQLITE_OK;
 }
 
 const char *disk_vfs(void)

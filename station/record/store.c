@@ -90,6 +90,12 @@ int store_fault(struct record *r, int code, const char *doing, struct error *e)
 		    "cannot %s: its disk was made read-only, and keeps nothing any more: restart the "
 		    "machine, and have the disk checked",
 		    doing);
+	if (code == DISK_LOST_THE_FILE)
+		return error_set(
+		    e, -ENOENT,
+		    "cannot %s: the record's file was deleted while the station works: put the data folder or "
+		    "a backup back, and start the station again",
+		    doing);
 	switch (code & 0xff) {
 	case SQLITE_FULL:
 		return error_set(e, -ENOSPC, "cannot %s: the disk is full: free some space", doing);
@@ -459,7 +465,9 @@ int record_append_sealed(struct record *r, struct event *events, int count, stru
 	int64_t head = r->last_seq + count;
 	/* One insert is a transaction by itself, and most scans are one event. */
 	int alone = count == 1 && !seal && r->schema == RECORD_SCHEMA;
-	int code = alone ? SQLITE_OK : step_once(r->begin);
+	int code = disk_look(r->db);
+	if (code == SQLITE_OK && !alone)
+		code = step_once(r->begin);
 	int n = code == SQLITE_OK ? 0 : store_fault(r, code, "store this", e);
 	if (n == 0)
 		n = raise_schema(r, r->schema, RECORD_SCHEMA, e);

@@ -88,7 +88,7 @@ static void each_answer_of_sqlite_has_its_words(void **state)
 	for (size_t i = 0; i < sizeof answers / sizeof *answers; i++) {
 		struct error e = {0};
 		doing_set_up(append);
-		failing_begin(0, answers[i].sqlite); /* its first call: BEGIN */
+		failing_begin(1, answers[i].sqlite); /* its second call, behind a look at the file: BEGIN */
 		assert_int_equal(append->run(&e), answers[i].code);
 		assert_string_equal(failing_end(), "sqlite3_step");
 		if (!strstr(e.text, answers[i].words))

@@ -47,6 +47,29 @@ static void what_outlives_its_case_is_told_as_in_every_record_that_there_is(void
 	folder_remove(folder);
 }
 
+/* Its writes still go somewhere, and nobody ever finds them again (rule 12). */
+static void nothing_is_stored_in_a_file_that_was_deleted(void **state)
+{
+	static const char *const deleted[] = {RECORD_FILE, RECORD_FILE "-wal"};
+	(void)state;
+	for (int i = 0; i < 2; i++) {
+		char folder[FOLDER_MAX], path[FOLDER_MAX + 32];
+		struct record *r = NULL;
+		struct error e = {0};
+		struct event alive = {.kind = EV_ALIVE, .at = {.boot = 1, .boot_ms = 5, .wall_ms = 6}};
+		folder_make(folder);
+		assert_int_equal(record_open(&r, folder, &e), 0);
+		assert_int_equal(record_append(r, &alive, 1, &e), 0);
+		snprintf(path, sizeof path, "%s/%s", folder, deleted[i]);
+		assert_int_equal(unlink(path), 0);
+		assert_int_equal(record_append(r, &alive, 1, &e), -ENOENT);
+		assert_non_null(strstr(e.text, "was deleted while the station works"));
+		assert_int_equal(record_append(r, &alive, 1, &e), -ENOENT);
+		record_close(r);
+		folder_remove(folder);
+	}
+}
+
 static void one_daemon_holds_the_folder(void **state)
 {
 	char folder[FOLDER_MAX];
@@ -361,6 +384,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(what_outlives_its_case_is_told_as_in_every_record_that_there_is),
+	    cmocka_unit_test(nothing_is_stored_in_a_file_that_was_deleted),
 	    cmocka_unit_test(one_daemon_holds_the_folder),
 	    cmocka_unit_test(nobody_else_reads_or_writes_the_live_record),
 	    cmocka_unit_test(a_copy_is_whole_needs_no_other_file_and_is_never_written),

@@ -141,6 +141,14 @@ int32_t station_identity_open(const struct station *st, const char *identity)
 	return 0;
 }
 
+int station_is_held(const struct station *st, const char *line, const char *lot)
+{
+	for (size_t i = 0; i < st->n_quarantines; i++)
+		if (strcmp(st->quarantines[i].line, line) == 0 && strcmp(st->quarantines[i].lot, lot) == 0)
+			return 1;
+	return 0;
+}
+
 const char *station_quarantined(const struct station *st, const char *line, const char *lot)
 {
 	for (size_t i = 0; i < st->n_quarantines; i++) {

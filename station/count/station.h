@@ -187,6 +187,9 @@ const struct sheet *station_shown(const struct station *st, int32_t room, struct
 /* The case on whose open sheet this identity stands, 0 none (rule 4). */
 int32_t station_identity_open(const struct station *st, const char *identity);
 
+/* Whether just that is in quarantine: the line as a whole where `lot` is "". */
+int station_is_held(const struct station *st, const char *line, const char *lot);
+
 /* Why line and lot are in quarantine, or NULL. */
 const char *station_quarantined(const struct station *st, const char *line, const char *lot);
 

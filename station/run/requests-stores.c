@@ -39,6 +39,27 @@ static const struct line *line_asked(const struct client *c, const json_t *q, st
 	return line;
 }
 
+/* What is released and was not held, or is held all the same, would be said to be fit for use. */
+static int is_to_release(const struct station *st, const struct thing *th, struct error *e)
+{
+	const char *lot = "";
+	if (station_is_held(st, th->line, th->lot))
+		return 0;
+	for (size_t i = 0; i < st->n_quarantines; i++)
+		if (strcmp(st->quarantines[i].line, th->line) == 0)
+			lot = st->quarantines[i].lot;
+	if (th->lot[0] && station_is_held(st, th->line, ""))
+		return error_set(e, -ENOENT,
+		                 "not released: %s as a whole is in quarantine, and not its lot %s: leave out --lot",
+		                 th->line, th->lot);
+	if (*lot)
+		return error_set(e, -ENOENT, "not released: of %s the lot %s is in quarantine: give --lot %s",
+		                 th->line, lot, lot);
+	return error_set(e, -ENOENT,
+	                 "not released: %s%s%s is not in quarantine: look at the catalogue's key and the lot",
+	                 th->line, th->lot[0] ? ", lot " : "", th->lot);
+}
+
 json_t *request_quarantine(struct client *c, const json_t *q)
 {
 	struct error e = {0};
@@ -55,11 +76,19 @@ json_t *request_quarantine(struct client *c, const json_t *q)
 		return answer_no(e.text);
 	if (release && take_two(c, q, &ev, &e) < 0)
 		return answer_no(e.text);
+	if (release && is_to_release(&c->d->core.station, &ev.thing, &e) < 0)
+		return answer_no(e.text);
 	if (!release && !ev.text[0])
 		return answer_no(
 		    "not put in quarantine: no reason is given: say why, the people at the table will "
 		    "read it");
-	return answer_yes_or_no(core_store(&c->d->core, &ev, 1, &e), &e);
+	if (core_store(&c->d->core, &ev, 1, &e) < 0)
+		return answer_no(e.text);
+	json_t *o = answer_yes();
+	const char *still = station_quarantined(&c->d->core.station, line->key, ev.thing.lot);
+	if (release && still)
+		json_object_set_new(o, "still", json_string(still));
+	return o;
 }
 
 static int take_lot(const struct client *c, const json_t *q, struct batch *of, struct error *e)

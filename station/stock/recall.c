@@ -93,14 +93,6 @@ void bench_answer_NOTICE(struct bench_turn *t)
 
 /* --- release --------------------------------------------------------------------------------------- */
 
-static int is_held(const struct station *st, const char *line, const char *lot)
-{
-	for (size_t i = 0; i < st->n_quarantines; i++)
-		if (strcmp(st->quarantines[i].line, line) == 0 && strcmp(st->quarantines[i].lot, lot) == 0)
-			return 1;
-	return 0;
-}
-
 void bench_answer_RELEASE_WHAT(struct bench_turn *t)
 {
 	struct batch b;
@@ -108,9 +100,9 @@ void bench_answer_RELEASE_WHAT(struct bench_turn *t)
 	if (bench_means(t, 1, &b) == BENCH_UNFIT)
 		return;
 	b.first = b.last = 0;
-	if (!is_held(t->st, b.line, b.lot) && is_held(t->st, b.line, ""))
+	if (!station_is_held(t->st, b.line, b.lot) && station_is_held(t->st, b.line, ""))
 		b.lot[0] = 0; /* the whole line is */
-	if (!is_held(t->st, b.line, b.lot)) {
+	if (!station_is_held(t->st, b.line, b.lot)) {
 		bench_refuse(t, SAY(NOT_IN_QUARANTINE, .item = bench_line_name(t, b.line), LOT_VALUES(&b)));
 		return;
 	}
@@ -143,7 +135,7 @@ void bench_answer_RELEASE_SECOND(struct bench_turn *t)
 		return;
 	}
 	bench_close(t);
-	if (is_held(t->st, q->batch.line, q->batch.lot))
+	if (station_is_held(t->st, q->batch.line, q->batch.lot))
 		BENCH_EMIT(t, .kind = EV_RELEASED, .thing = thing_of(t, &q->batch), .person = q->person,
 		           .other = t->in->number);
 	struct say said =

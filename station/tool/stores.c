@@ -293,6 +293,9 @@ static int stock_release(const struct words *w, const char *line, const char *lo
 	if (!a)
 		return client_fail(&e);
 	printf("released: %s%s%s\n", line, lot ? ", lot " : "", lot ? lot : "");
+	if (*json_text(a, "still"))
+		printf("it stays in quarantine all the same, with the whole of %s: %s\n", line,
+		       json_text(a, "still"));
 	return EXIT_OK;
 }
 
@@ -349,6 +352,8 @@ int tool_stock(int argc, char **argv)
 		return r;
 	if (!line)
 		return words_missing("LINE, its key in the catalogue,", stock_usage);
+	if (lot && !*lot)
+		return words_missing("the lot behind --lot (left out, it is the whole line)", stock_usage);
 	if (strcmp(what, "recall") == 0)
 		return stock_print_recall(line, lot, as_json);
 	if (strcmp(what, "found") == 0)

@@ -34,6 +34,17 @@ for badges in '--by 1 --and 1' '--by 1 --and 3' '--by 1 --and 9'; do
 	must "nobody releases with $badges" 'not released' "$(bt stock release GREEN-M --lot T26 $badges 2>&1 || true)"
 done
 must 'what one alone would release is refused still' 'recalled by the maker' "$(scan '(01)09506000134352(17)330331(10)T26(21)S1')"
+# What is not in quarantine is not said to be released from it, and an empty lot is not every lot.
+must 'a lot of another name' 'of GREEN-M the lot T26 is in quarantine' "$(bt stock release GREEN-M --lot t26 --by 1 --and 2 2>&1 || true)"
+must 'the whole line, of which a lot is held' 'of GREEN-M the lot T26 is in quarantine' "$(bt stock release GREEN-M --by 1 --and 2 2>&1 || true)"
+must 'a line that is not held' 'is not in quarantine' "$(bt stock release FORCEPS --by 1 --and 2 2>&1 || true)"
+must 'an empty lot' 'left out, it is the whole line' "$(bt stock release GREEN-M --lot '' --by 1 --and 2 2>&1 || true)"
+must 'what was not released is refused still' 'recalled by the maker' "$(scan '(01)09506000134352(17)330331(10)T26(21)S1')"
+bt stock quarantine GREEN-M --why 'looked into' >/dev/null
+must 'a lot of a line that is held as a whole' 'with the whole of GREEN-M: looked into' "$(bt stock release GREEN-M --lot T26 --by 1 --and 2)"
+must 'and no lot of it is' 'GREEN-M as a whole is in quarantine' "$(bt stock release GREEN-M --lot T26 --by 1 --and 2 2>&1 || true)"
+bt stock release GREEN-M --by 1 --and 2 >/dev/null
+bt stock quarantine GREEN-M --lot T26 --why 'recalled by the maker' >/dev/null
 bt stock release GREEN-M --lot T26 --by 1 --and 2 >/dev/null
 must 'a recall says what is held and who has one open' 'open now: case 1 in Theatre 1' "$(bt stock recall GREEN-M --lot T27)"
 must 'without a bench a recall does not claim that no case used one' 'no case has told stores what it took' "$(bt stock recall GREEN-M --lot T27)"

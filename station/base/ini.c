@@ -22,6 +22,23 @@ struct reading {
 	int result;
 };
 
+/* The library leaves out what stands behind the bracket: a setting there would be none. */
+static int ends_at_bracket(const char *line)
+{
+	const char *end = line[0] == '[' ? strchr(line, ']') : NULL;
+	if (!end)
+		return 1;
+	end += 1 + strspn(end + 1, " \t\r\n\f\v");
+	return !*end || *end == ';' || *end == '#';
+}
+
+/* Such a file is one line to the library, and a comment as a whole. */
+static int has_bare_return(const char *line)
+{
+	const char *r = strchr(line, '\r');
+	return r && r[1] && r[1] != '\n';
+}
+
 /* The lines are looked at before the library sees them: it would join, cut or accept what we refuse. */
 static int check_lines(struct reading *r, FILE *f)
 {
@@ -49,6 +66,16 @@ static int check_lines(struct reading *r, FILE *f)
 			    "%s line %d: begins with a space, which would make it part of the line "
 			    "above: begin it in the first column",
 			    r->path, number);
+		if (!ends_at_bracket(first))
+			return error_set(
+			    r->e, -EINVAL,
+			    "%s line %d: something stands behind the [section]: put it on a line of its own",
+			    r->path, number);
+		if (has_bare_return(first))
+			return error_set(r->e, -EINVAL,
+			                 "%s line %d: its lines end as in no text of this machine (CR "
+			                 "alone): save it with LF",
+			                 r->path, number);
 	}
 	return ferror(f)
 	           ? error_set(r->e, -EIO, "%s: cannot be read to its end: put a copy in its place", r->path)

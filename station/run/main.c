@@ -218,6 +218,12 @@ static int check_all(const char *folder, const char *head, const char *place)
 	static struct settings settings;
 	const char *said = "settings are sound";
 	struct error e = {0};
+	struct stat is;
+	if (place && (stat(place, &is) < 0 || !S_ISDIR(is.st_mode))) {
+		log_line("nothing was checked: %s is no folder: give the one that the settings files lie in",
+		         place);
+		return EXIT_FAILED;
+	}
 	if ((place ? check_settings(folder, place, &settings, &e)
 	           : check_folder(folder, head, &settings, &said, &e)) < 0) {
 		log_line("not sound: %s", e.text);

@@ -133,6 +133,22 @@ static void a_settings_line_that_begins_with_any_space_is_refused(void **state)
 	buf_free(&out);
 }
 
+/* The library would read neither, and say nothing. */
+static void a_setting_that_the_library_passes_over_is_refused(void **state)
+{
+	struct buf out = {0};
+	struct error e = {0};
+	(void)state;
+	assert_int_equal(read_text("[a] b = 1\n", &out, &e), -EINVAL);
+	assert_non_null(strstr(e.text, "line 1: something stands behind the [section]"));
+	assert_int_equal(read_text("# all\r[a]\rb = 1\r", &out, &e), -EINVAL);
+	assert_non_null(strstr(e.text, "line 1: its lines end as in no text"));
+	buf_clear(&out);
+	assert_int_equal(read_text("[a] \t; of this room\r\nb = 1\r\n[c]\t# too\r\nd = 2\r", &out, &e), 0);
+	assert_string_equal(out.data, "a.b=1;c.d=2;");
+	buf_free(&out);
+}
+
 /* The library reads a line up to its first NUL, and would pass over a setting behind it without a word. */
 static void a_settings_line_with_a_nul_in_it_is_refused(void **state)
 {
@@ -204,6 +220,7 @@ int main(void)
 	    cmocka_unit_test(what_is_not_one_json_value_is_refused),
 	    cmocka_unit_test(settings_are_read_strictly),
 	    cmocka_unit_test(a_settings_line_that_begins_with_any_space_is_refused),
+	    cmocka_unit_test(a_setting_that_the_library_passes_over_is_refused),
 	    cmocka_unit_test(a_settings_line_with_a_nul_in_it_is_refused),
 	    cmocka_unit_test(an_error_says_where_it_was_born),
 	    cmocka_unit_test(times_are_written_in_local_civil_time),

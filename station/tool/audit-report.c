@@ -1,6 +1,7 @@
 /* audit report: what a month, quarter or year shows, or days that are named. */
 #include <stdio.h>
 #include <string.h>
+#include <sys/stat.h>
 
 #include "base/clock.h"
 #include "report/days.h"
@@ -78,6 +79,28 @@ static int read_span(const struct words *w, struct source_span *span)
 
 /* --- all of it --------------------------------------------------------------------------------------------------------- */
 
+/* Of few cases a report has no chart: then nothing would be written, and nobody told. */
+static int give_pictures(const json_t *doc, const char *folder)
+{
+	size_t i, all = 0;
+	json_t *section;
+	struct stat is;
+	if (stat(folder, &is) < 0 || !S_ISDIR(is.st_mode)) {
+		fprintf(stderr, "bandtally: %s is no folder: make it, or give another\n", folder);
+		return EXIT_FAILED;
+	}
+	json_array_foreach(json_object_get((json_t *)doc, "sections"), i, section) all +=
+	    json_array_size(json_object_get(section, "charts"));
+	if (!all) {
+		fputs("bandtally: no picture was written: so few cases have no chart; give a longer time, or "
+		      "no "
+		      "--room\n",
+		      stderr);
+		return EXIT_OK;
+	}
+	return print_document(doc, "--svg", folder);
+}
+
 static int give(const struct words *w, const struct language *language, const json_t *doc)
 {
 	const char *svg = words_value(w, options, "svg");
@@ -85,7 +108,7 @@ static int give(const struct words *w, const struct language *language, const js
 	struct error e = {0};
 	if (page)
 		return report_page(doc, language, page, &e) < 0 ? client_fail(&e) : EXIT_OK;
-	return svg ? print_document(doc, "--svg", svg) : audit_give(doc, w, options);
+	return svg ? give_pictures(doc, svg) : audit_give(doc, w, options);
 }
 
 static int make_central(const char *folder, const struct language *language, struct source_span span,

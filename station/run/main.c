@@ -88,6 +88,7 @@ static void on_second(void *context)
 	outbox_look(d);
 	hospital_look(d);
 	drivers_look(d);
+	children_look(&d->children);
 	if (d->groups.fd < 0) /* who looks them up is waited for there */
 		children_bury(&d->children);
 	typing_look(d);

@@ -49,9 +49,10 @@ static int is_to_release(const struct station *st, const struct thing *th, struc
 		if (strcmp(st->quarantines[i].line, th->line) == 0)
 			lot = st->quarantines[i].lot;
 	if (th->lot[0] && station_is_held(st, th->line, ""))
-		return error_set(e, -ENOENT,
-		                 "not released: %s as a whole is in quarantine, and not its lot %s: leave out --lot",
-		                 th->line, th->lot);
+		return error_set(
+		    e, -ENOENT,
+		    "not released: %s as a whole is in quarantine, and not its lot %s: leave out --lot",
+		    th->line, th->lot);
 	if (*lot)
 		return error_set(e, -ENOENT, "not released: of %s the lot %s is in quarantine: give --lot %s",
 		                 th->line, lot, lot);

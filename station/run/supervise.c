@@ -359,6 +359,20 @@ void children_bury(const struct children *all)
 	}
 }
 
+/* It would neither work nor end, and nobody would be told. */
+void children_look(const struct children *all)
+{
+	for (const struct child *c = all->first; c; c = c->next) {
+		siginfo_t one = {0};
+		if (!c->pid || c->freed ||
+		    waitid(P_PID, (id_t)c->pid, &one, WSTOPPED | WNOHANG | WNOWAIT) != 0 || !one.si_pid)
+			continue;
+		log_warn(LOG_PROGRAM, "%s was stopped, and does nothing: it is ended, and started again",
+		         c->argv[0]);
+		kill(c->pid, SIGKILL);
+	}
+}
+
 /* One that does not read would miss what it was not sent: it begins anew, and is told all. */
 int child_send(struct child *c, const char *line, size_t size)
 {

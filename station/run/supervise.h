@@ -24,6 +24,9 @@ void children_wait(struct children *all);
 void children_adopt(void);
 void children_bury(const struct children *all);
 
+/* Now and then: one that somebody stopped (SIGSTOP) is ended, so that it starts again. */
+void children_look(const struct children *all);
+
 struct child_calls {
 	/* A line that the child wrote; NULL for one that was too long. */
 	void (*line)(void *context, struct child *c, const char *line, size_t size);

@@ -58,7 +58,10 @@ static int told_whole(int code)
 	int failed = fflush(stdout) != 0 || ferror(stdout);
 	if (!failed || code != EXIT_OK || (poll(&out, 1, 0) == 1 && out.revents & POLLERR))
 		return code;
-	fputs("bandtally: not all of it could be written: make room where it goes, and ask again\n", stderr);
+	fputs("bandtally: not all of it could be written: make room where it goes. What was to be entered is "
+	      "entered: look "
+	      "at it before the command is given again\n",
+	      stderr);
 	return EXIT_FAILED;
 }
 

@@ -203,6 +203,32 @@ static void a_program_that_does_not_read_is_started_anew(void **state)
 	loop_free(s.loop);
 }
 
+/* A second after the first has said that it is there: who stops a program is no fault of it. */
+static void look(void *context)
+{
+	struct scene *s = context;
+	children_look(&s->all);
+}
+
+static void a_program_that_was_stopped_is_started_anew(void **state)
+{
+	struct scene s;
+	(void)state;
+	begin(&s);
+	struct child *c = start_shell(&s, "echo $$; exec sleep 60", 0);
+	loop_run(s.loop);
+	child_signal(c, SIGSTOP);
+	assert_int_equal(loop_after(s.loop, 200, look, &s), 0);
+	loop_run(s.loop); /* until the next one says something */
+	assert_int_equal(s.ended, 1);
+	assert_int_equal(s.started, 2);
+	look(&s); /* one that works is left alone */
+	assert_int_equal(child_running(c), 1);
+	child_free(c);
+	children_wait(&s.all);
+	loop_free(s.loop);
+}
+
 /* A pipe's end: what its program reads from there it says, and another program has nothing there. */
 static void a_program_gets_what_it_is_handed_and_no_other_does(void **state)
 {
@@ -236,6 +262,7 @@ int main(void)
 	    cmocka_unit_test(the_next_on_a_place_begins_when_the_one_before_has_ended),
 	    cmocka_unit_test(a_program_that_cannot_be_watched_is_not_left_running),
 	    cmocka_unit_test(a_program_that_does_not_read_is_started_anew),
+	    cmocka_unit_test(a_program_that_was_stopped_is_started_anew),
 	    cmocka_unit_test(a_program_gets_what_it_is_handed_and_no_other_does),
 	};
 	signal(SIGPIPE, SIG_IGN);

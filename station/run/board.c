@@ -53,6 +53,15 @@ static void put_driver(const struct driver_child *dc, const struct room *of, con
 		          SAY(FAULT_SCANNER_NO_ROOM, .scanner = dc->name, .fault = dc->fault));
 }
 
+void board_slip_faults(const struct daemon *d, int32_t room, const struct language *language, json_t *list)
+{
+	for (int i = 0; i < UNSEEN_MAX; i++) {
+		const struct outbox_entry *x = &d->outbox[i];
+		if (x->slip && x->why && (!room || x->room == room))
+			put_fault(list, language, SAY(FAULT_PRINTING, .slip = x->slip, .why = x->why));
+	}
+}
+
 /* Of labels that are closed or replaced nothing is wrong any more, unless they still may come. */
 void board_label_faults(const struct daemon *d, int32_t room, const struct language *language, json_t *list)
 {
@@ -83,11 +92,7 @@ static void put_faults(const struct daemon *d, json_t *view, int32_t room, const
 		    (!room || !of || of->number == room))
 			put_driver(dc, of, language, list);
 	}
-	for (int i = 0; i < UNSEEN_MAX; i++) {
-		const struct outbox_entry *x = &d->outbox[i];
-		if (x->slip && x->why && (!room || x->room == room))
-			put_fault(list, language, SAY(FAULT_PRINTING, .slip = x->slip, .why = x->why));
-	}
+	board_slip_faults(d, room, language, list);
 	board_label_faults(d, room, language, list);
 	json_object_set_new(view, "faults", list);
 }

@@ -87,6 +87,17 @@ static json_t *texts_told(const char (*texts)[POLICY_TEXT_MAX], int n)
 	return list;
 }
 
+/* Of each slip that does not come what the printer's program said last. */
+static void put_why(const struct daemon *d, json_t *slips)
+{
+	size_t i;
+	json_t *x;
+	json_array_foreach(slips, i, x) for (int k = 0; k < UNSEEN_MAX;
+	                                     k++) if (d->outbox[k].slip && d->outbox[k].why &&
+	                                              d->outbox[k].slip == json_number(x, "number", 0))
+	    json_object_set_new(x, "why", json_string(saying_text(d->outbox[k].why)));
+}
+
 json_t *request_status(struct client *c, const json_t *q)
 {
 	(void)q;
@@ -104,7 +115,9 @@ json_t *request_status(struct client *c, const json_t *q)
 	}
 	json_t *status = teller_status(&c->d->core, NULL);
 	json_object_set_new(status, "drivers", drivers);
+	board_slip_faults(c->d, 0, NULL, json_object_get(status, "faults"));
 	board_label_faults(c->d, 0, NULL, json_object_get(status, "faults"));
+	put_why(c->d, json_object_get(status, "slips"));
 	if (c->d->board_amiss[0])
 		json_array_append_new(json_object_get(status, "faults"),
 		                      name_told(c->d->board_amiss, sizeof c->d->board_amiss));

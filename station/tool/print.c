@@ -41,9 +41,9 @@ int tool_print(int argc, char **argv)
 	if (!status)
 		return client_fail(&e);
 	json_array_foreach(json_object_get(status, "slips"), i, x)
-	    printf("slip %07d copy %d, case %d, %s: %s, not seen yet\n", (int)json_number(x, "number", 0),
+	    printf("slip %07d copy %d, case %d, %s: %s, not seen yet%s%s\n", (int)json_number(x, "number", 0),
 	           (int)json_number(x, "copy", 1), (int)json_number(x, "case", 0), slip_made_for(x),
-	           json_text(x, "state"));
+	           json_text(x, "state"), *json_text(x, "why") ? ": " : "", json_text(x, "why"));
 	if (json_number(status, "slips_older", 0))
 		printf("and %d older, not seen yet\n", (int)json_number(status, "slips_older", 0));
 	return EXIT_OK;

@@ -79,6 +79,8 @@ soon 'and again after a restart of the station' '[ "$(jobs)" = 3 ]'
 job 3 | grep -q '"again":{"cups":7}' || fail "the printer is not asked after a restart: $(job 3)"
 say 101 failed
 soon 'a failure is listed' 'bt print list | grep -q failed'
+bt print list | grep -q 'failed, not seen yet: [a-z]' || fail "no reason: $(bt print list)"
+bt status | grep -q '^FAULT: Printing slip [0-9]*: ' || fail "no fault: $(bt status)"
 dies
 sleep 0.5
 [ "$(jobs)" = 3 ] || fail 'a slip that failed is handed over again and again'

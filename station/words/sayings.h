@@ -39,8 +39,7 @@
 	X(SUSPENDED_THEN_CARD, "suspended-then-card", \
 	  "Case {case} is suspended in {room}: to go on with it scan SUSPEND, then {card}.") \
 	X(SUSPENDED_THEN_THIS, "suspended-then-this", \
-	  "Case {case} is suspended in {room}: scan SUSPEND to go on with it, or NEW CASE; then this " \
-	  "again.") \
+	  "Case {case} is suspended in {room}: scan SUSPEND to go on with it, or NEW CASE; then this again.") \
 	X(NO_CASE_IF_ON, "no-case-if-on", \
 	  "No case is open in {room}: if it is on a digit, scan that digit card; else NEW CASE first.") \
 	X(NO_CASE_NEW_FIRST, "no-case-new-first", "No case is open in {room}: scan NEW CASE first.") \
@@ -49,11 +48,9 @@
 	X(NO_CASE_THEN_THIS, "no-case-then-this", \
 	  "No case is open in {room}: scan NEW CASE, then this again.") \
 	X(STORED_NEED_A_CASE, "stored-need-a-case", \
-	  "No case is open in {room}, and the stored scans need one: scan NEW CASE, then YES. NO throws " \
-	  "them away.") \
+	  "No case is open in {room}, and the stored scans need one: scan NEW CASE, then YES. NO throws them away.") \
 	X(STORED_BEFORE_START, "stored-before-start", \
-	  "{card} was stored before the station started again, and may have been entered meanwhile: if it " \
-	  "was not, scan it now.") \
+	  "{card} was stored before the station started again, and may have been entered meanwhile: if it was not, scan it now.") \
 	X(CARD_OF_NO_USE, "card-of-no-use", "This card has no use here.") \
 	X(CAMERA_BY_SCANNER, "camera-by-scanner", \
 	  "SHOW CAMERA acts where a scanner of its room reads it: scan it there.") \
@@ -62,8 +59,7 @@
 	X(CARD_ANSWERS_NOTHING, "card-answers-nothing", "Nothing is asked now that {card} would answer.") \
 	X(CARD_OF_OTHER_ROOM, "card-of-other-room", \
 	  "This is a card of {other_room}; this scanner works for {room}. Nothing was entered. In " \
-	  "{room}: take that room's own card. In {other_room}: scan THIS ROOM of {other_room}, then this " \
-	  "again.") \
+	  "{room}: take that room's own card. In {other_room}: scan THIS ROOM of {other_room}, then this again.") \
 	X(CODE_OF_NO_USE, "code-of-no-use", "This code has no use here.") \
 	X(NO_TEXT_ASKED, "no-text-asked", \
 	  "Nothing asks for text now. A barcode is typed whole, as it stands under the bars.") \
@@ -73,17 +69,14 @@
 	  "Not taken back: {item} left the sheet of case {case} in {room} for this one. If it is not here: " \
 	  "scan MISREAD, then its code; then have it scanned in {room}.") \
 	X(NOT_TAKEN_BACK_USED, "not-taken-back-used", \
-	  "Not taken back: {item} left the sheet of case {case} in {room} for this one. If it is in {room}: " \
-	  "have it counted in there with NO CODE.") \
+	  "Not taken back: {item} left the sheet of case {case} in {room} for this one. If it is in {room}: have it counted in there with NO CODE.") \
 	X(NOT_TAKEN_BACK_ENDED, "not-taken-back-ended", \
 	  "Not taken back: {item} left the sheet of case {case} for this one, and that case has ended. If it " \
 	  "is not here: scan MISREAD, then its code, and tell the surgeon of that case.") \
 	X(NOT_TAKEN_BACK_GONE, "not-taken-back-gone", \
-	  "Not taken back: an item has left this sheet for case {case} in {room} since. If it is here: scan " \
-	  "its code; if not, go on.") \
+	  "Not taken back: an item has left this sheet for case {case} in {room} since. If it is here: scan its code; if not, go on.") \
 	X(NOT_TAKEN_BACK_GONE_ENDED, "not-taken-back-gone-ended", \
-	  "Not taken back: an item has left this sheet for case {case} since, which has ended. Go on with what " \
-	  "is here.") \
+	  "Not taken back: an item has left this sheet for case {case} since, which has ended. Go on with what is here.") \
 	X(NOT_TAKEN_BACK_LEFT, "not-taken-back-left", \
 	  "Not taken back: {item} has left this sheet. If it is here: scan its code, then it is counted in again.") \
 	X(NOT_TAKEN_BACK_FOUND, "not-taken-back-found", \
@@ -99,16 +92,14 @@
 	X(SHEET_IS_FULL, "sheet-is-full", \
 	  "The sheet is full: this was NOT entered. Write it on the paper sheet and count by hand.") \
 	X(RECORD_NOT_ASKED, "record-not-asked", \
-	  "The record could not be asked about this code: nothing was entered. Scan it again; if that " \
-	  "does not help, count it by hand on the paper sheet.") \
+	  "The record could not be asked about this code: nothing was entered. Scan it again; if that does not help, count it by hand on the paper sheet.") \
 	X(NOT_HELD, "not-held", "A stored scan was NOT held: {what}") \
 	X(NOT_HELD_FOR, "not-held-for", "A stored scan was NOT held: {what}: {why}") \
 	N(THROWN_AWAY, "thrown-away", "{n} stored scan was thrown away", "{n} stored scans were thrown away") \
 	X(NOT_OUR_CODE, "not-our-code", \
 	  "Not one of our codes: nothing of it was kept, nothing was entered.") \
 	X(PATIENTS_CODE, "patients-code", \
-	  "That is a patient's code: nothing of it was kept. Scan packs, instruments, cards and badges " \
-	  "only.") \
+	  "That is a patient's code: nothing of it was kept. Scan packs, instruments, cards and badges only.") \
 	/* on and off */ \
 	X(OFF_IN_OTHER_CASE, "off-in-other-case", \
 	  "No tourniquet is on a digit in case {case}. Case {other_case}, suspended, has one on the " \
@@ -116,11 +107,9 @@
 	X(OFF_CHANGES_NOTHING, "off-changes-nothing", \
 	  "No tourniquet is on a digit: OFF changes nothing. If one is on, scan its digit card.") \
 	X(OFF_ENTERED_ALREADY, "off-entered-already", \
-	  "OFF was entered for the {digit} already: NO if none went on again; YES if one did, then its " \
-	  "digit card and OFF.") \
+	  "OFF was entered for the {digit} already: NO if none went on again; YES if one did, then its digit card and OFF.") \
 	X(OFF_BEFORE_ON, "off-before-on", \
-	  "OFF was scanned at {time}, before the tourniquet on the {digit} went on: its clock runs on. " \
-	  "If it is off, scan OFF now.") \
+	  "OFF was scanned at {time}, before the tourniquet on the {digit} went on: its clock runs on. If it is off, scan OFF now.") \
 	X(LISTED_AS_UNLISTED, "listed-as-unlisted", \
 	  "Entered already: the tourniquet on the {digit} is not listed. Say aloud what it is.") \
 	X(NO_FORCEPS_IS_ON, "no-forceps-is-on", "No forceps is on a tourniquet now.") \
@@ -135,11 +124,9 @@
 	X(MORE_THAN_ONE_TIMED, "more-than-one-timed", \
 	  "More than one tourniquet is on the {digit}, and its clock runs from the first: no number of minutes is taken for them.") \
 	X(ON_LESS_THAN_A_MINUTE, "on-less-than-a-minute", \
-	  "It was on the {digit} for less than a minute. If it went on earlier as well, write the times " \
-	  "on the slip.") \
+	  "It was on the {digit} for less than a minute. If it went on earlier as well, write the times on the slip.") \
 	X(ON_LESS_THAN_THAT, "on-less-than-that", \
-	  "It was on the {digit} for {most} min: it cannot have come off {minutes} min earlier. Scan a " \
-	  "smaller number.") \
+	  "It was on the {digit} for {most} min: it cannot have come off {minutes} min earlier. Scan a smaller number.") \
 	X(ON_AFTER_THE_LAST, "on-after-the-last", \
 	  "The last one came off the {digit} {most} min before this one went on: it cannot have gone on " \
 	  "{minutes} min earlier. Scan a smaller number; MISREAD if the last one never came off.") \
@@ -166,8 +153,7 @@
 	X(SCAN_ADD_FIRST, "scan-add-first", \
 	  "{item} is already on the sheet and bears no number: for a further pack scan ADD first.") \
 	X(WRAPPER_OF_ANOTHER_CASE, "wrapper-of-another-case", \
-	  "That is the wrapper or bag of the {item} of case {case}, which is accounted for there: it is " \
-	  "no item of this case.") \
+	  "That is the wrapper or bag of the {item} of case {case}, which is accounted for there: it is no item of this case.") \
 	X(OF_ANOTHER_STATION, "of-another-station", \
 	  "That {item} was used in case {case} of station {station}, as the hospital's store says: it is no item of this case. If it " \
 	  "is not its wrapper that lies here, call that room now and have that patient's digit looked at.") \

@@ -154,7 +154,7 @@ static void leave(struct sender *s)
 	if (s->wait_ms > LAST_WAIT_MS)
 		s->wait_ms = LAST_WAIT_MS;
 	/* Stations that lost one server at one moment do not come back at one moment. */
-	s->again_ms = now_ms() + s->wait_ms + s->who.number * 37 % 500;
+	s->again_ms = now_ms() + s->wait_ms + (int64_t)((uint32_t)s->who.number * 37 % 500);
 }
 
 static void fail(struct sender *s, const struct store_fault *f)

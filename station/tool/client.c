@@ -1,14 +1,45 @@
 #include "tool/client.h"
 
 #include <errno.h>
+#include <fcntl.h>
+#include <limits.h>
 #include <stdio.h>
 #include <string.h>
+#include <sys/file.h>
 #include <sys/socket.h>
 #include <sys/time.h>
 #include <sys/un.h>
 #include <unistd.h>
 
 const char *client_folder = "/var/lib/bandtally";
+
+/* By the lock of its folder, which it holds as long as it works. */
+static int is_at_work(void)
+{
+	char path[PATH_MAX];
+	snprintf(path, sizeof path, "%.3900s/lock", client_folder);
+	int fd = open(path, O_RDONLY | O_CLOEXEC);
+	int held = fd >= 0 && flock(fd, LOCK_SH | LOCK_NB) < 0 && errno == EWOULDBLOCK;
+	if (fd >= 0)
+		close(fd);
+	return held;
+}
+
+static int no_way(int why, struct error *e)
+{
+	int none = why == -ENOENT || why == -ECONNREFUSED;
+	if (none && is_at_work())
+		return error_set(
+		    e, why,
+		    "cannot reach the station in %s: it works, but nobody can ask it: its socket is "
+		    "gone: when no case is open, end it and start it again",
+		    client_folder);
+	return error_set(e, why,
+	                 "cannot reach the station in %s: %s: start it with 'bandtallyd --data %s', or give "
+	                 "its folder with "
+	                 "--data",
+	                 client_folder, none ? "it is not running" : strerror(-why), client_folder);
+}
 
 static int reach(struct error *e)
 {
@@ -24,12 +55,7 @@ static int reach(struct error *e)
 		n = -errno;
 		if (fd >= 0)
 			close(fd);
-		return error_set(
-		    e, n,
-		    "cannot reach the station in %s: %s: start it with 'bandtallyd --data %s', or give its "
-		    "folder with --data",
-		    client_folder, n == -ENOENT || n == -ECONNREFUSED ? "it is not running" : strerror(-n),
-		    client_folder);
+		return no_way(n, e);
 	}
 	setsockopt(fd, SOL_SOCKET, SO_RCVTIMEO, &patience, sizeof patience);
 	return fd;

@@ -114,6 +114,7 @@ def does_not_say(station, machine):
     (RUN / "bandtally-stop-anyway").unlink(missing_ok=True)
     (station.root / "data/socket").unlink()
     assert not machine.may_stop(), "a station that cannot be asked was taken away"
+    assert "it works, but nobody can ask it" in station.bt("status")[1]
     station.stop()
     assert machine.may_stop(), "where none works, nothing waits"
     print("ok a station that does not say whether a case is open is not taken away")

@@ -25,6 +25,7 @@
 #include "run/practice.h"
 #include "run/socket.h"
 #include "run/typing.h"
+#include "run/watchdog.h"
 
 #define GROUPS_PATIENCE_MS 1000
 #define LAST_WORD_MS 500
@@ -94,6 +95,7 @@ static void on_second(void *context)
 	typing_look(d);
 	board_show(d);
 	board_alive(d);
+	watchdog_alive();
 }
 
 static void on_signal(void *context, int signal)
@@ -131,6 +133,7 @@ static int start(struct daemon *d, struct error *e)
 	d->children.loop = d->loop;
 	children_adopt();
 	take_socket(d);
+	watchdog_open();
 	d->core.stored = on_stored;
 	d->core.context = d;
 	groups_init(&d->groups, d->loop);

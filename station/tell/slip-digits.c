@@ -191,16 +191,30 @@ static void put_together(const struct making *m, const struct story_digit *const
 	slip_row(m, label, all, NULL);
 }
 
+/* It goes on until what came off is accounted for; its minutes are since it went on, and not how long it was on. */
+static int was_off(const struct story_digit *d, struct moment at)
+{
+	for (int i = d->n_stretches - 1; i >= 0; i--) {
+		const struct story_stretch *x = &d->stretches[i];
+		if (moment_between_ms(x->on, at) >= 0)
+			return time_is_set(x->off) && moment_between_ms(x->off, at) >= 0;
+	}
+	return 0;
+}
+
 /* Those that one badge answered stand together: "20 min at 10:20, 30 min at 10:30: told by CIRC-2". */
 static void reminders_of(const struct making *m, const struct story_digit *d, char *out, size_t size)
 {
-	char some[600] = "", one[60], list[700];
+	char some[600] = "", one[90], list[700];
 	for (int i = 0; i < d->n_reminders; i++) {
 		const struct story_reminder *r = &d->reminders[i],
 		                            *next = i + 1 < d->n_reminders ? r + 1 : NULL;
 		int told = time_is_set(r->acknowledged);
-		slip_say(m, SAY(SLIP_REMINDER, .minutes = r->minutes, .time = slip_minute(r->at)), one,
-		         sizeof one);
+		slip_say(m,
+		         was_off(d, r->at)
+		             ? SAY(SLIP_REMINDER_OFF, .minutes = r->minutes, .time = slip_minute(r->at))
+		             : SAY(SLIP_REMINDER, .minutes = r->minutes, .time = slip_minute(r->at)),
+		         one, sizeof one);
 		said_join(some, sizeof some, ", ", one);
 		if (next && time_is_set(next->acknowledged) == told && next->by == r->by)
 			continue;

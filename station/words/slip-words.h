@@ -82,6 +82,7 @@
 	X(SLIP_WITHOUT_FORCEPS, "slip-without-forceps", "{digit}: {item}, no forceps on it") \
 	X(SLIP_NOT_SAID, "slip-not-said", "{digit}: not said whether a tourniquet was on") \
 	X(SLIP_REMINDER, "slip-reminder", "{minutes} min at {time}") \
+	X(SLIP_REMINDER_OFF, "slip-reminder-off", "{minutes} min since it went on, off by then, at {time}") \
 	X(SLIP_REMINDERS_TOLD, "slip-reminders-told", "{list}: told by {person}") \
 	X(SLIP_REMINDERS_NOT, "slip-reminders-not", "{list}: shown on the board, no badge scanned") \
 	X(SLIP_OF_DIGIT, "slip-of-digit", "{digit}: {words}") \

@@ -4,6 +4,20 @@
 
 #include "decide/final-count.h"
 
+/* Who counts in two rooms at once cannot have seen both: an open count of another room that this one is one of the two of. */
+static void say_counts_elsewhere(struct turn *t, int32_t number)
+{
+	for (int i = 0; i < SHEETS_MAX; i++) {
+		const struct sheet *s = &t->station->sheets[i];
+		if (!s->case_no || s->case_no == t->s->case_no || s->suspended || number <= 0 ||
+		    (s->team.at[PLACE_FIELD] != number && s->team.at[PLACE_CIRCULATING] != number))
+			continue;
+		turn_say_more(t, SAY(R_COUNTS_ELSEWHERE, .person = turn_name_of(t, number),
+		                     .case_no = s->case_no, .room = station_room_name(t->station, s->room)));
+		return;
+	}
+}
+
 void person_join(struct turn *t, int32_t number, enum team_place place)
 {
 	struct event e = {.kind = EV_JOINED, .person = number, .what = (uint8_t)place};
@@ -13,6 +27,8 @@ void person_join(struct turn *t, int32_t number, enum team_place place)
 	    (t->s->single || t->s->team.at[PLACE_CIRCULATING]))
 		turn_pay(t, DEBT_TEAM, 0, 0, PAID_BADGED);
 	turn_say(t, SAY(R_PLACE, .person = turn_name_of(t, number), .place = place_saying(place)));
+	if (place == PLACE_FIELD || place == PLACE_CIRCULATING)
+		say_counts_elsewhere(t, number);
 }
 
 /* One of the two who count is registered (rule 8): the second place waits for one who is. */

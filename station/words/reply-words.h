@@ -43,6 +43,8 @@
 	X(R_CASE_OPENED_LABEL, "reply-case-opened-label", "Case {case} opened in {room}, label {label}.") \
 	X(R_CASE_OPENED_ALONE, "reply-case-opened-alone", \
 	  "Case {case} opened in {room}. {person} works alone: single-person count.") \
+	X(R_COUNTS_ELSEWHERE, "reply-counts-elsewhere", \
+	  "{person} counts in {room} as well, case {case}, which is open: who leaves that team hands over there.") \
 	X(R_GOES_ON_WITH_THIS, "reply-goes-on-with-this", \
 	  "Case {case}, which was suspended, goes on with this. If this is the next patient: SUSPEND, then NEW CASE.") \
 	X(R_GOES_ON, "reply-goes-on", "Case {case} goes on.") \

@@ -217,8 +217,9 @@ static void answer_condition(struct turn *t, enum condition condition)
 static void emit_surplus(struct turn *t, int item, int number)
 {
 	struct thing th = sheet_item_const(t->s, item)->thing;
-	th.identity[0] = 0;
+	th.identity[0] = th.lot[0] = 0; /* whose wrapper nobody has seen */
 	th.identity_kind = IDENTITY_NONE;
+	th.expiry = 0;
 	EMIT(t, .kind = EV_EXTRA, .item = (uint8_t)(t->s->n_items + 1), .thing = th, .n = number);
 }
 

@@ -27,7 +27,7 @@ next: Lay 5 × swabs, small side by side: scan SHOWN 5 if all are there; SHOWN a
 accepted: Swabs, small: 6 shown, 1 more than are on the sheet. DISCREPANCY: say it aloud. The discrepancy slip prints now.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; MISREAD if the extra item was read by mistake; FOUND if it is known which case it comes from.
   event: item-shown, case 1, shown, item 1, n 5, first
-  event: extra-item, case 1, item 2, SWAB-5 "swabs, small" other lot S1 single-use, n 1
+  event: extra-item, case 1, item 2, SWAB-5 "swabs, small" other single-use, n 1
   event: discrepancy, case 1, n 1
   event: slip-queued, case 1, discrepancy, copy 1, n 1, "en"
 prints: discrepancy slip 1

@@ -43,7 +43,7 @@ next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIE
 > card SHOWN 2
 accepted: Finger tourniquet, green, M: 2 shown, 1 more than are on the sheet.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
-  event: extra-item, case 1, item 2, GREEN-M "finger tourniquet, green, M" tourniquet lot T26 expiry 20280331 single-use, n 1, first
+  event: extra-item, case 1, item 2, GREEN-M "finger tourniquet, green, M" tourniquet single-use, n 1, first
 > card SHOWN 3
 refused: Finger tourniquet, green, M: say how it is: scan INTACT, CUT AND COMPLETE or PIECES MISSING.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.

@@ -91,11 +91,11 @@ int store_fault(struct record *r, int code, const char *doing, struct error *e)
 		    "machine, and have the disk checked",
 		    doing);
 	if (code == DISK_LOST_THE_FILE)
-		return error_set(
-		    e, -ENOENT,
-		    "cannot %s: the record's file was deleted while the station works: put the data folder or "
-		    "a backup back, and start the station again",
-		    doing);
+		return error_set(e, -ENOENT,
+		                 "cannot %s: the record's file was deleted while the station works: put the "
+		                 "data folder or "
+		                 "a backup back, and start the station again",
+		                 doing);
 	switch (code & 0xff) {
 	case SQLITE_FULL:
 		return error_set(e, -ENOSPC, "cannot %s: the disk is full: free some space", doing);

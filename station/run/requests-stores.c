@@ -42,23 +42,26 @@ static const struct line *line_asked(const struct client *c, const json_t *q, st
 /* What is released and was not held, or is held all the same, would be said to be fit for use. */
 static int is_to_release(const struct station *st, const struct thing *th, struct error *e)
 {
-	const char *lot = "";
+	char lot[LOT_MAX] = "", given[LOT_MAX];
 	if (station_is_held(st, th->line, th->lot))
 		return 0;
 	for (size_t i = 0; i < st->n_quarantines; i++)
 		if (strcmp(st->quarantines[i].line, th->line) == 0)
-			lot = st->quarantines[i].lot;
+			snprintf(lot, sizeof lot, "%s", st->quarantines[i].lot);
+	snprintf(given, sizeof given, "%s", th->lot);
+	name_mend(lot);
+	name_mend(given);
 	if (th->lot[0] && station_is_held(st, th->line, ""))
 		return error_set(
 		    e, -ENOENT,
 		    "not released: %s as a whole is in quarantine, and not its lot %s: leave out --lot",
-		    th->line, th->lot);
-	if (*lot)
+		    th->line, given);
+	if (lot[0])
 		return error_set(e, -ENOENT, "not released: of %s the lot %s is in quarantine: give --lot %s",
 		                 th->line, lot, lot);
 	return error_set(e, -ENOENT,
 	                 "not released: %s%s%s is not in quarantine: look at the catalogue's key and the lot",
-	                 th->line, th->lot[0] ? ", lot " : "", th->lot);
+	                 th->line, given[0] ? ", lot " : "", given);
 }
 
 json_t *request_quarantine(struct client *c, const json_t *q)

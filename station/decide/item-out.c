@@ -47,6 +47,7 @@ static int tray_on_sheet(const struct turn *t, uint8_t picked[ITEMS_MAX + 1])
 	for (int k = 0; t->in->act == ACT_TRAY && k < LINE_CONTENTS_MAX && tray->contents[k].key[0]; k++) {
 		const struct line *line = t->in->parts[k];
 		int by_number = line && role_has(line->role, TRAIT_BY_NUMBER);
+		lacking += !line; /* what the catalogue knows no longer was counted in once */
 		for (int n = line && !by_number ? tray->contents[k].count : 1; line && n > 0; n--) {
 			int item = part_of_tray(t, line, by_number ? tray->contents[k].count : 1, picked);
 			picked[item] = 1;

@@ -24,7 +24,7 @@ int backup_check(const char *file, struct backup *out, struct error *e);
 
 /* Copies the record `from` to `to`, in another folder than `from` and instead of a backup of the same name, and checks the
  * copy. `live` is the data folder, into which and below which no backup goes. `aside`: where the backup of that name lies from
- * now on, unchanged, where it holds what this record does not; "" else. 0 or negative errno with `e`; `to` is then as it was. */
+ * now on, unchanged, where it holds what this record does not; "" else. 0 or negative errno with `e`; what was at `to` is then there still, or at `aside`. */
 int backup_write(const char *from, const char *to, const char *live, struct backup *out, char aside[PATH_MAX],
                  struct error *e);
 

@@ -5,6 +5,7 @@
 #include <limits.h>
 #include <stdio.h>
 #include <string.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <sys/statvfs.h>
 #include <unistd.h>
@@ -72,6 +73,15 @@ static int replace(const char *path, mode_t mode, const void *bytes, size_t size
 int file_replace(const char *path, mode_t mode, const void *bytes, size_t size)
 {
 	return replace(path, mode, bytes, size, 1);
+}
+
+int file_is_locked(const char *path)
+{
+	int fd = open(path, O_RDONLY | O_CLOEXEC);
+	int held = fd >= 0 && flock(fd, LOCK_SH | LOCK_NB) < 0 && errno == EWOULDBLOCK;
+	if (fd >= 0)
+		close(fd);
+	return held;
 }
 
 int file_is_ours(const char *path, const char *mark)

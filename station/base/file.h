@@ -40,6 +40,10 @@ int file_can_be_written(int fd);
  * which Linux answers as if everything were there (ext4: fsync() gives 0 after a forced remount, SysRq u). */
 int file_force(int fd);
 
+/* Whether somebody holds the file locked (flock(2)), as a station does its folder's `lock` as long as it works. 1 or 0, also where
+ * nobody can tell. */
+int file_is_locked(const char *path);
+
 /* Forces the folder that `path` lies in to the disk, and so its name there. 0 or negative errno. */
 int file_sync_folder(const char *path);
 

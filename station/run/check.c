@@ -1,16 +1,15 @@
 #include "run/check.h"
 
 #include <errno.h>
-#include <fcntl.h>
 #include <limits.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <sys/file.h>
 #include <sys/stat.h>
 #include <sys/statvfs.h>
 #include <unistd.h>
 
+#include "base/file.h"
 #include "base/log.h"
 #include "base/scanners.h"
 #include "record/head.h"
@@ -28,11 +27,7 @@ static int is_held(const char *folder)
 {
 	char path[PATH_MAX];
 	snprintf(path, sizeof path, "%.3800s/lock", folder);
-	int fd = open(path, O_RDONLY | O_CLOEXEC);
-	int held = fd >= 0 && flock(fd, LOCK_SH | LOCK_NB) < 0 && errno == EWOULDBLOCK;
-	if (fd >= 0)
-		close(fd);
-	return held;
+	return file_is_locked(path);
 }
 
 /* 1 it can be read, 0 it is not there. */

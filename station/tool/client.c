@@ -1,15 +1,15 @@
 #include "tool/client.h"
 
 #include <errno.h>
-#include <fcntl.h>
 #include <limits.h>
 #include <stdio.h>
 #include <string.h>
-#include <sys/file.h>
 #include <sys/socket.h>
 #include <sys/time.h>
 #include <sys/un.h>
 #include <unistd.h>
+
+#include "base/file.h"
 
 const char *client_folder = "/var/lib/bandtally";
 
@@ -18,11 +18,7 @@ static int is_at_work(void)
 {
 	char path[PATH_MAX];
 	snprintf(path, sizeof path, "%.3900s/lock", client_folder);
-	int fd = open(path, O_RDONLY | O_CLOEXEC);
-	int held = fd >= 0 && flock(fd, LOCK_SH | LOCK_NB) < 0 && errno == EWOULDBLOCK;
-	if (fd >= 0)
-		close(fd);
-	return held;
+	return file_is_locked(path);
 }
 
 static int no_way(int why, struct error *e)

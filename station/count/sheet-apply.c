@@ -79,7 +79,7 @@ static void clock_start(struct sheet *s, struct digit *d, enum digit_state state
 	d->state = (uint8_t)state;
 	s->final = FINAL_NONE; /* a count that goes on does not hold what is on a digit again */
 	s->last_timed = d->number;
-	s->last_timed_off = 0;
+	s->last_timed_what = TIMED_ON;
 }
 
 /* Ends the stretch into the totals. */
@@ -93,7 +93,7 @@ static void clock_stop(struct sheet *s, struct digit *d, struct moment at)
 	d->since = at;
 	by_wall_off(d, at);
 	s->last_timed = d->number;
-	s->last_timed_off = 1;
+	s->last_timed_what = TIMED_OFF;
 }
 
 /* OFF was wrong: the stretch that it ended goes on. */
@@ -103,7 +103,8 @@ static int still_on(struct sheet *s, struct digit *d, struct origin *at)
 		return ERROR_AT(at, -EINVAL);
 	d->total_ms -= d->known_ms;
 	d->state = DIGIT_ON;
-	s->last_timed_off = 0;
+	s->last_timed = d->number;
+	s->last_timed_what = TIMED_NEITHER;
 	doubt_over(d);
 	s->final = FINAL_NONE;
 	void_final(s);
@@ -129,7 +130,7 @@ static int never_on(struct sheet *s, struct digit *d, struct origin *at)
 			s->items[i].place = ITEM_HERE;
 			s->items[i].digit = 0;
 		}
-	s->last_timed = s->last_timed_off = 0;
+	s->last_timed = s->last_timed_what = 0;
 	s->final = FINAL_NONE; /* a lone operator's count began with its OFF */
 	void_final(s);
 	return 0;
@@ -290,6 +291,15 @@ static int apply_shown(struct sheet *s, struct item *it, const struct event *e, 
 	return 0;
 }
 
+/* One of several on a digit goes on or comes off: the digit's clock goes on as it was. */
+static void on_beside(struct sheet *s, const struct item *it, int digit)
+{
+	if (!role_has(it->thing.role, TRAIT_TIMED) || !sheet_item_on(s, digit, TRAIT_TIMED))
+		return;
+	s->last_timed = (uint8_t)digit;
+	s->last_timed_what = TIMED_NEITHER;
+}
+
 static int apply_item(struct sheet *s, const struct event *e, struct origin *at)
 {
 	struct item *it = sheet_item(s, e->item);
@@ -301,6 +311,8 @@ static int apply_item(struct sheet *s, const struct event *e, struct origin *at)
 		return 0;
 	case EV_ITEM_ON:
 	case EV_FORCEPS_ON:
+		if (e->kind == EV_ITEM_ON)
+			on_beside(s, it, e->digit);
 		it->place = ITEM_ON;
 		it->digit = e->digit;
 		it->shown = it->missing = 0;
@@ -309,6 +321,7 @@ static int apply_item(struct sheet *s, const struct event *e, struct origin *at)
 		return 0;
 	case EV_ITEM_OFF:
 		it->place = ITEM_OFF;
+		on_beside(s, it, e->digit);
 		return 0;
 	case EV_FORCEPS_MOVED:
 		it->place = ITEM_HERE;

@@ -65,6 +65,10 @@ enum step_answer { STEP_DONE = 1, STEP_NOT_DONE };
 enum point_answer { POINT_YES = 1, POINT_NO };
 enum stretch_end { STRETCH_ON = 1, STRETCH_OFF };
 
+/* What was entered last for a digit: the start of its clock, its end, or neither (a second tourniquet beside the first, one of
+ * two that came off, an OFF that was none). */
+enum timed { TIMED_ON = 0, TIMED_OFF, TIMED_NEITHER };
+
 enum who_looked { LOOKED_TEAM = 1, LOOKED_PATIENT, LOOKED_CARER, LOOKED_COLLEAGUE, LOOKED_NOBODY };
 
 /* X(NAME, "name in the record", what it is about): SAY_ASK_NAME is how the board asks it; its deeds follow. A further pack in
@@ -149,8 +153,8 @@ struct sheet {
 	uint8_t points_yes; /* sign-out points answered yes so far, in order */
 	uint8_t point_no;   /* the point that was answered no; holds until it is begun again */
 	uint8_t signed_out;
-	uint8_t last_timed;     /* digit whose start or end N MINUTES AGO and MISREAD act on, 0 none */
-	uint8_t last_timed_off; /* 1: its end */
+	uint8_t last_timed;      /* digit whose start or end N MINUTES AGO and MISREAD act on, 0 none */
+	uint8_t last_timed_what; /* enum timed */
 	uint8_t n_items, n_digits;
 	int16_t size_mm; /* circumference of the digit as stated, 0 not stated */
 	struct team team;

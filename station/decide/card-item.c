@@ -29,18 +29,37 @@ void card_unreadable(struct turn *t)
 	turn_say(t, before ? SAY(R_FORCEPS_MORE) : SAY(R_FORCEPS_IN));
 }
 
+/* How many digits have forceps on their tourniquet, and one of them: the one that is asked about before any other. */
+static int digits_clamped(const struct sheet *s, int *digit)
+{
+	int n = 0;
+	*digit = 0;
+	for (int i = 0; i < s->n_digits; i++) {
+		const int number = s->digits[i].number;
+		if (!sheet_item_on(s, number, TRAIT_CLAMPS))
+			continue;
+		n++;
+		if (!*digit || (s->asked.what == Q_OFF && s->asked.digit == number))
+			*digit = number;
+	}
+	return n;
+}
+
+/* Of several, the one whose card was scanned: the station takes none by itself. */
 void card_forceps_moved(struct turn *t)
 {
-	for (int i = 1; i <= t->s->n_items; i++) {
-		const struct item *it = &t->s->items[i - 1];
-		if (role_has(it->thing.role, TRAIT_CLAMPS) && it->place == ITEM_ON) {
-			int digit = it->digit;
-			EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)i);
-			turn_say(t, SAY(R_FORCEPS_MOVED, .digit = digit));
-			return;
-		}
+	int digit;
+	const int n = digits_clamped(t->s, &digit);
+	if (!n) {
+		turn_refuse(t, SAY(NO_FORCEPS_IS_ON));
+		return;
 	}
-	turn_refuse(t, SAY(NO_FORCEPS_IS_ON));
+	if (n > 1 && !(t->s->asked.what == Q_OFF && t->s->asked.digit == digit)) {
+		turn_refuse(t, SAY(FORCEPS_ON_SEVERAL, .card = t->in->card));
+		return;
+	}
+	EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)sheet_item_on(t->s, digit, TRAIT_CLAMPS));
+	turn_say(t, SAY(R_FORCEPS_MOVED, .digit = digit));
 }
 
 /* The one that was cut: one that is still asked for before one that was accounted for, the latest first. */

@@ -27,6 +27,28 @@ int thing_fault(const struct turn *t, const struct thing *th, struct say *why)
 	return 1;
 }
 
+struct thing tray_part(const struct line *line)
+{
+	struct thing th = {.role = (uint8_t)line->role,
+	                   .single_use = line->single_use != 0,
+	                   .shows_on_xray = line->shows_on_xray != 0};
+	snprintf(th.line, sizeof th.line, "%s", line->key);
+	snprintf(th.name, sizeof th.name, "%s", line->name);
+	return th;
+}
+
+int tray_fault(const struct turn *t, struct thing *part, struct say *why)
+{
+	for (int i = 0; t->in->act == ACT_TRAY && i < LINE_CONTENTS_MAX; i++) {
+		if (!t->in->line->contents[i].key[0] || !t->in->parts[i])
+			continue;
+		*part = tray_part(t->in->parts[i]);
+		if (thing_fault(t, part, why))
+			return 1;
+	}
+	return 0;
+}
+
 int sheet_owes_listing(const struct sheet *s)
 {
 	const struct debt *d = debts_find(&s->debts, DEBT_LISTING);
@@ -145,11 +167,7 @@ static void count_in_tray(struct turn *t)
 			    t, SAY(TRAY_LISTS_UNKNOWN, .item = tray->name, .key = tray->contents[i].key));
 			return;
 		}
-		struct thing th = {.role = (uint8_t)line->role,
-		                   .single_use = line->single_use != 0,
-		                   .shows_on_xray = line->shows_on_xray != 0};
-		snprintf(th.line, sizeof th.line, "%s", line->key);
-		snprintf(th.name, sizeof th.name, "%s", line->name);
+		const struct thing th = tray_part(line);
 		item_in_pack(t, &th, tray->contents[i].count);
 		total += tray->contents[i].count;
 	}
@@ -199,9 +217,26 @@ static void list_now(struct turn *t, int item, const struct say *why)
 	count_in_list_late(t, &t->in->thing, item, why);
 }
 
+/* A tray goes as a whole, with what is wrong with one thing on its list. */
+static int refuse_tray(struct turn *t)
+{
+	struct say why;
+	struct thing part;
+	if (!tray_fault(t, &part, &why))
+		return 0;
+	why.why = why.saying;
+	why.saying = SAY_TRAY_NOT_COUNTED_IN;
+	turn_refuse(t, &why);
+	if (t->s->asked.what == Q_ADD) /* what it pushed away may be owed */
+		turn_close_question(t);
+	return 1;
+}
+
 void count_in_thing(struct turn *t)
 {
 	struct say why;
+	if (refuse_tray(t))
+		return;
 	const struct thing *th = &t->in->thing;
 	int refused = refusal(t, &why), late = sheet_owes_listing(t->s);
 	if (late && role_has(th->role, TRAIT_TIMED | TRAIT_REFUSED))

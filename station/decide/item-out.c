@@ -100,7 +100,14 @@ static int trade_places(struct turn *t, int item)
 
 void item_give_back(struct turn *t, int item)
 {
-	if (!item && tray_leaves(t, EV_ITEM_RETURNED, SAY(R_GIVEN_BACK, .item = t->in->thing.name)))
+	struct thing part;
+	struct say back = *SAY(R_GIVEN_BACK, .item = t->in->thing.name), why;
+	if (tray_fault(t, &part, &why)) {
+		back = why;
+		back.why = why.saying;
+		back.saying = SAY_R_TRAY_BACK_APART;
+	}
+	if (!item && tray_leaves(t, EV_ITEM_RETURNED, &back))
 		return;
 	const int other = trade_places(t, item);
 	struct item *it = sheet_item(t->s, other ? other : item);

@@ -43,9 +43,13 @@ void card_minutes_ago(struct turn *t, int minutes)
 		turn_refuse(t, SAY(NOTHING_TIMED, .card = t->in->card));
 		return;
 	}
-	int off = t->s->last_timed_off, most = (int)(d->known_ms / 60000);
+	int off = t->s->last_timed_what == TIMED_OFF, most = (int)(d->known_ms / 60000);
 	if (!off && several_on(t->s, d->number)) {
 		turn_refuse(t, SAY(MORE_THAN_ONE_TIMED, .digit = d->number));
+		return;
+	}
+	if (t->s->last_timed_what == TIMED_NEITHER) {
+		turn_refuse(t, SAY(TIMED_NEITHER, .digit = d->number));
 		return;
 	}
 	if (off && !most) {
@@ -93,6 +97,8 @@ static enum saying step_saying(const struct turn *t, const struct step *step)
 	             {EV_DIGIT_ON, SAY_R_STEP_ON},
 	             {EV_ITEM_OFF, SAY_R_STEP_OFF},
 	             {EV_DIGIT_OFF, SAY_R_STEP_OFF},
+	             {EV_DIGIT_EARLIER, SAY_R_STEP_EARLIER},
+	             {EV_FORCEPS_MOVED, SAY_R_STEP_FORCEPS_MOVED},
 	             {EV_DIGIT_SEEN_BARE, SAY_R_STEP_SEEN_BARE},
 	             {EV_COUNT_STARTED, SAY_R_STEP_BEGUN},
 	             {EV_SEARCH_STEP, SAY_R_STEP_SEARCH}};

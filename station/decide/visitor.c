@@ -31,7 +31,8 @@ enum answered visitor_vouch(struct turn *t, const struct person *p, enum team_pl
 		    t, SAY(NEITHER_REGISTERED, .person = turn_name_of(t, q.person), .other_person = p->name));
 		return ANSWERED;
 	}
-	if (!place && p->kind == STAFF_PRACTITIONER && !t->s->team.at[PLACE_CIRCULATING])
+	const int comes = !place && p->kind == STAFF_PRACTITIONER && !t->s->team.at[PLACE_CIRCULATING];
+	if (comes)
 		person_join(t, p->number, PLACE_CIRCULATING);
 	else if (place != PLACE_CIRCULATING) {
 		turn_refuse(t, SAY(CIRCULATING_VOUCHES));
@@ -41,5 +42,8 @@ enum answered visitor_vouch(struct turn *t, const struct person *p, enum team_pl
 	             q.n == PLACE_SURGEON         ? PLACE_SURGEON
 	             : t->s->team.at[PLACE_FIELD] ? PLACE_VISITOR
 	                                          : PLACE_FIELD);
+	if (comes)
+		turn_say_more(t, SAY(R_PLACE, .person = turn_name_of(t, p->number),
+		                     .place = place_saying(PLACE_CIRCULATING)));
 	return ANSWERED;
 }

@@ -166,13 +166,45 @@ static const char *thing_name(const struct making *m, int item)
 	return it ? it->thing.name : "";
 }
 
+/* What is on it, or was on it and has not gone to another since, alike ones together; else the last that was. */
+static void tourniquets_of(const struct making *m, const struct story_digit *d, char *out, size_t size)
+{
+	const struct sheet *s = &m->s->sheet;
+	const struct item *all[ITEMS_MAX];
+	char one[120];
+	int n = 0;
+	out[0] = 0;
+	for (int i = 0; i < s->n_items; i++) {
+		const struct item *it = &s->items[i];
+		if (it->digit == d->number && role_has(it->thing.role, TRAIT_TIMED) && item_counts(it) &&
+		    (it->place == ITEM_ON || !is_on(d)))
+			all[n++] = it;
+	}
+	for (int i = 0; i < n; i++) {
+		int same = 0, before = 0;
+		for (int k = 0; k < n; k++) {
+			const int alike = strcmp(all[k]->thing.name, all[i]->thing.name) == 0;
+			same += alike;
+			before += alike && k < i;
+		}
+		if (before)
+			continue;
+		slip_say(m, SAY(SLIP_COUNTED, .n = same, .item = all[i]->thing.name), one, sizeof one);
+		said_join(out, size, ", ", same > 1 ? one : all[i]->thing.name);
+	}
+	if (!n)
+		snprintf(out, size, "%s", thing_name(m, d->tourniquet));
+}
+
 static void on_digit(const struct making *m, const struct story_digit *d, char *out, size_t size)
 {
+	char tourniquets[400];
+	tourniquets_of(m, d, tourniquets, sizeof tourniquets);
 	const struct say say = {.saying = !d->tourniquet ? SAY_SLIP_NOT_SAID
 	                                  : d->forceps   ? SAY_SLIP_WITH_FORCEPS
 	                                                 : SAY_SLIP_WITHOUT_FORCEPS,
 	                        .digit = d->number,
-	                        .item = thing_name(m, d->tourniquet),
+	                        .item = tourniquets,
 	                        .other_item = thing_name(m, d->forceps)};
 	slip_say(m, &say, out, size);
 }

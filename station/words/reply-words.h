@@ -60,7 +60,7 @@
 	X(R_SUSPENDED, "reply-suspended", "Case {case} is suspended.") \
 	X(R_CLOCKS_GO_ON, "reply-clocks-go-on", "Clocks and reminders go on.") \
 	X(R_CASE, "reply-case", "Case {case}.") \
-	X(R_CANCELLED, "reply-cancelled", "Case {case} is cancelled.") \
+	X(R_CANCELLED, "reply-cancelled", "Case {case}: the operation is cancelled.") \
 	X(R_COUNT_STILL_OWED, "reply-count-still-owed", "A count is still owed.") \
 	X(R_COUNT_OWED_OPENED, "reply-count-owed-opened", "A pack was opened, so a count is still owed.") \
 	X(R_LEAVES, "reply-leaves", "Patient leaves.") \
@@ -184,6 +184,8 @@
 	X(R_OTHER_PACK_USED, "reply-other-pack-used", "So the other pack of the kind was opened and used: the sheet says so now.") \
 	X(R_GIVEN_BACK_APART, "reply-given-back-apart", \
 	  "Returned unopened: {item}. But {why}: lay it apart for stores; no case may use it.") \
+	X(R_TRAY_BACK_APART, "reply-tray-back-apart", \
+	  "The tray goes back unopened. But {why}: lay the tray apart for stores; no case may use it.") \
 	X(R_STRUCK, "reply-struck", "Struck as a misread: {item}. The record keeps it.") \
 	X(R_UNLISTED, "reply-unlisted", \
 	  "Entered: a tourniquet that is not listed. If it is on a digit, scan that digit card now.") \
@@ -363,6 +365,8 @@
 	X(R_STEP_OFF, "reply-step-off", "off") \
 	X(R_STEP_SEEN_BARE, "reply-step-seen-bare", "seen bare") \
 	X(R_STEP_BEGUN, "reply-step-begun", "the beginning of the count") \
+	X(R_STEP_EARLIER, "reply-step-earlier", "the number of minutes") \
+	X(R_STEP_FORCEPS_MOVED, "reply-step-forceps-moved", "that forceps were moved") \
 	X(R_STEP_SEARCH, "reply-step-search", "the step of the search") \
 	X(R_STEP_ANSWER, "reply-step-answer", "the answer") \
 	X(R_STEP_QUESTION, "reply-step-question", "the question") \

@@ -113,6 +113,8 @@
 	X(LISTED_AS_UNLISTED, "listed-as-unlisted", \
 	  "Entered already: the tourniquet on the {digit} is not listed. Say aloud what it is.") \
 	X(NO_FORCEPS_IS_ON, "no-forceps-is-on", "No forceps is on a tourniquet now.") \
+	X(FORCEPS_ON_SEVERAL, "forceps-on-several", \
+	  "Forceps are on more than one digit. Scan the card of the digit that they left, then {card}; then NO if its tourniquet is still on.") \
 	X(NOTHING_TIMED, "nothing-timed", \
 	  "Nothing has been timed yet: scan the digit card or OFF first, then {card}.") \
 	X(FIRST_WHETHER_OFF, "first-whether-off", \
@@ -123,6 +125,8 @@
 	  "First say whether one is on the {digit}: YES or NO, then {card}.") \
 	X(MORE_THAN_ONE_TIMED, "more-than-one-timed", \
 	  "More than one tourniquet is on the {digit}, and its clock runs from the first: no number of minutes is taken for them.") \
+	X(TIMED_NEITHER, "timed-neither", \
+	  "What was entered last for the {digit} neither starts nor stops its clock: no number of minutes is taken for it.") \
 	X(ON_LESS_THAN_A_MINUTE, "on-less-than-a-minute", \
 	  "It was on the {digit} for less than a minute. If it went on earlier as well, write the times on the slip.") \
 	X(ON_LESS_THAN_THAT, "on-less-than-that", \
@@ -178,6 +182,8 @@
 	X(NOT_COUNTED_TWICE, "not-counted-twice", "{item}: on the sheet already, not counted twice.") \
 	X(NOT_COUNTED_IN, "not-counted-in", \
 	  "Not counted in: {why}. Take it off the field and use another. {then}") \
+	X(TRAY_NOT_COUNTED_IN, "tray-not-counted-in", \
+	  "The tray is not counted in: {why}. Take the tray off the field and use another.") \
 	X(NOT_HERE, "not-here", \
 	  "Not entered here: {item} is on the open sheet of case {case} in {room}. Take it there now.") \
 	X(NOT_HERE_SOUGHT, "not-here-sought", \
@@ -303,7 +309,7 @@
 	/* badges */ \
 	X(OPERATORS_BADGE_ONLY, "operators-badge-only", \
 	  "This count is single-person: the operator's badge only.") \
-	X(NOTHING_ASKED_OF, "nothing-asked-of", "Nothing is asked of {person} now.") \
+	X(NOTHING_ASKED_OF, "nothing-asked-of", "The badge of {person} is not asked for now.") \
 	X(FIELD_RECORDS_NO_COUNT, "field-records-no-count", \
 	  "{person} is at the field: the circulating badge records a count.") \
 	X(SINGLE_COUNT_BY, "single-count-by", \

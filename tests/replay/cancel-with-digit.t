@@ -23,7 +23,7 @@ question: Case 1. A TOURNIQUET IS ON: left thumb.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 1, cancel, first
 > card YES
-accepted: Case 1 is cancelled. A TOURNIQUET IS ON: left thumb. A count is still owed.
+accepted: Case 1: the operation is cancelled. A TOURNIQUET IS ON: left thumb. A count is still owed.
 next: A tourniquet is on the left thumb. Who counts: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
   event: asked, case 1, nothing more, first
   event: cancelled, case 1

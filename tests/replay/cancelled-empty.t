@@ -16,7 +16,7 @@ question: Case 1. A TOURNIQUET MAY BE ON: right thumb.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 1, cancel, first
 > card YES
-accepted: Case 1 is cancelled. A TOURNIQUET MAY BE ON: right thumb. A count is still owed.
+accepted: Case 1: the operation is cancelled. A TOURNIQUET MAY BE ON: right thumb. A count is still owed.
 next: Right thumb: Is a tourniquet on it now? Scan NEXT, then YES; NO if none is on it: then it is the marked digit.
   event: asked, case 1, nothing more, first
   event: cancelled, case 1

@@ -59,9 +59,9 @@ next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE;
 prints: discrepancy slip 1
   event: slip-state, case 1, written, copy 1, n 1
 > badge CIRC-2
-refused: Nothing is asked of CIRC-2 now.
+refused: The badge of CIRC-2 is not asked for now.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
-  event: refused, case 1, "Nothing is asked of CIRC-2 now."
+  event: refused, case 1, "The badge of CIRC-2 is not asked for now."
 > badge SURG-3
 accepted: SURG-3: operating surgeon.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.

@@ -27,9 +27,9 @@ next: Was it opened in this case? Scan YES; NEXT, then NO if not.
   event: asked, case 1, nothing more, first
   event: asked, case 1, extra, item 3
 > badge CIRC-2
-refused: Nothing is asked of CIRC-2 now.
+refused: The badge of CIRC-2 is not asked for now.
 next: Was it opened in this case? Scan YES; NEXT, then NO if not.
-  event: refused, case 1, "Nothing is asked of CIRC-2 now."
+  event: refused, case 1, "The badge of CIRC-2 is not asked for now."
 > card NO
 accepted: Entered once already: NO. If it is meant again: NEXT, then this.
 next: Was it opened in this case? Scan YES; NEXT, then NO if not.

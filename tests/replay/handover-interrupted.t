@@ -60,9 +60,9 @@ next: Left thumb: See the tourniquet on it: scan its digit card; WITHOUT FULL SI
   event: asked, case 1, nothing more, first
   event: asked, case 1, handover-seen, digit left thumb
 > badge CIRC-2
-refused: Nothing is asked of CIRC-2 now.
+refused: The badge of CIRC-2 is not asked for now.
 next: Left thumb: See the tourniquet on it: scan its digit card; WITHOUT FULL SIGHT if it cannot be seen.
-  event: refused, case 1, "Nothing is asked of CIRC-2 now."
+  event: refused, case 1, "The badge of CIRC-2 is not asked for now."
 > card HANDOVER
 question: Handover.
 next: Who hands over? Scan a badge; NO to leave it as it is.

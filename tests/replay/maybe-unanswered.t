@@ -24,9 +24,9 @@ next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on 
 + 2 min
   event: alive, 2 times
 > badge CIRC-2
-refused: Nothing is asked of CIRC-2 now.
+refused: The badge of CIRC-2 is not asked for now.
 next: Right index finger: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
-  event: refused, case 1, "Nothing is asked of CIRC-2 now."
+  event: refused, case 1, "The badge of CIRC-2 is not asked for now."
 > show
 item 1: finger tourniquet, green, M, here, 0 of 1
 right index finger: maybe on, now 2 min, total 2 min, longest 2 min

@@ -110,12 +110,12 @@ next: When the tourniquet is off the right ring finger: scan its digit card, the
   event: item-on, case 1, item 2, digit right ring finger, first
   event: asked, case 1, nothing more
 > card 3 MINUTES AGO
-accepted: Off 3 min earlier, right index finger.
+refused: More than one tourniquet is on the right ring finger, and its clock runs from the first: no number of minutes is taken for them.
 next: When the tourniquet is off the right ring finger: scan its digit card, then OFF.
-  event: digit-earlier, case 1, off, digit right index finger, n 3, first
+  event: refused, case 1, "More than one tourniquet is on the right ring finger, and its clock runs from the first: no number of minutes is taken for them."
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
 item 2: finger tourniquet, green, M, on, 0 of 1
-right index finger: off, now 0 min, total 15 min, longest 15 min
+right index finger: off, now 3 min, total 18 min, longest 15 min
 right ring finger: on, now 16 min, total 16 min, longest 16 min
 

@@ -35,9 +35,9 @@ next: Before the dressing: scan FINAL COUNT.
   event: asked, case 1, nothing more
   event: digit-off, case 1, digit right ring finger
 > badge CIRC-2
-refused: Nothing is asked of CIRC-2 now.
+refused: The badge of CIRC-2 is not asked for now.
 next: Before the dressing: scan FINAL COUNT.
-  event: refused, case 1, "Nothing is asked of CIRC-2 now."
+  event: refused, case 1, "The badge of CIRC-2 is not asked for now."
 > card FINAL COUNT
 accepted: Counting again, line by line.
 next: Lay 2 × finger tourniquet, green, M side by side: scan SHOWN 2 if all are intact; CUT AND COMPLETE for one that is cut; PIECES MISSING for one not whole; the digit card if it is on a digit; SHOWN and their number for as many as are; NO if none is there.

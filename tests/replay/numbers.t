@@ -12,9 +12,9 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack SWAB-5
-accepted: Counted in: 5 × swabs, small.
+accepted: Counted in: 5 × swab, small.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: item-in, case 1, item 1, SWAB-5 "swabs, small" other single-use, n 5, first
+  event: item-in, case 1, item 1, SWAB-5 "swab, small" other single-use, n 5, first
 > pack NEEDLE
 accepted: Counted in: 1 needle.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
@@ -35,7 +35,7 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 5, FORCEPS "artery forceps, curved" forceps on-xray, n 1
   event: item-in, case 1, item 6, NEEDLE "needle" other single-use on-xray, n 3
 > show
-item 1: swabs, small, here, 0 of 5
+item 1: swab, small, here, 0 of 5
 item 2: needle, here, 0 of 1
 item 3: needle, here, 0 of 1
 item 4: artery forceps, curved, here, 0 of 1
@@ -47,10 +47,10 @@ next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniqu
   event: count-agreed, case 1, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > card FINAL COUNT
 accepted: Final count, line by line.
-next: Lay 5 × swabs, small side by side: scan SHOWN 5 if all are there; SHOWN and their number for as many as are; NO if none is there.
+next: Lay 5 × swab, small side by side: scan SHOWN 5 if all are there; SHOWN and their number for as many as are; NO if none is there.
   event: count-started, case 1, final, first
 > card SHOWN 4
-accepted: Swabs, small: 4 of 5 shown.
+accepted: Swab, small: 4 of 5 shown.
 next: Lay 5 × needle side by side: scan SHOWN 5 if all are there; NEXT, then SHOWN and their number for as many as are; NO if none is there.
   event: item-shown, case 1, shown, item 1, n 4, first
 > card YES
@@ -82,16 +82,16 @@ next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE;
   event: refused, case 1, "Nothing is asked for now: when what is missing is in your hand, scan FOUND."
 > card FOUND
 question: Found.
-next: Found: is it the swabs, small? Scan YES when both have seen it; NO if it is something else.
+next: Found: is it the swab, small? Scan YES when both have seen it; NO if it is something else.
   event: asked, case 1, found, item 1, first
 > card YES
-accepted: Found, swabs, small: shown to both, 5 of 5.
+accepted: Found, swab, small: shown to both, 5 of 5.
 next: Agree the final count aloud: scan the circulating badge.
   event: asked, case 1, nothing more, first
   event: item-shown, case 1, shown, item 1, n 5, "say it aloud and stop closing"
   event: discrepancy, case 1
 > show
-item 1: swabs, small, accounted, 5 of 5
+item 1: swab, small, accounted, 5 of 5
 item 2: needle, accounted, 1 of 1
 item 3: needle, accounted, 1 of 1
 item 4: artery forceps, curved, accounted, 1 of 1

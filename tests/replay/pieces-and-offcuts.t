@@ -24,9 +24,9 @@ question: Wrong number in the pack.
 next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is.
   event: asked, case 1, isolate, first
 > pack SWAB-5
-accepted: Isolated, not in the count: swabs, small. Still counted in: nothing of it. Keep the whole pack in the room, tell stores.
+accepted: Isolated, not in the count: swab, small. Still counted in: nothing of it. Keep the whole pack in the room, tell stores.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: item-in, case 1, item 3, SWAB-5 "swabs, small" other single-use, n 1, first
+  event: item-in, case 1, item 3, SWAB-5 "swab, small" other single-use, n 1, first
   event: item-isolated, case 1, item 3
   event: asked, case 1, nothing more
 > card OFFCUT
@@ -89,7 +89,7 @@ next: Agree the final count aloud: scan the circulating badge.
 > show
 item 1: finger tourniquet, green, M, accounted, 2 of 2
 item 2: artery forceps, curved, accounted, 1 of 1, dropped
-item 3: swabs, small, isolated, 0 of 1
+item 3: swab, small, isolated, 0 of 1
 right thumb: off, now 0 min, total 0 min, longest 0 min
 > badge CIRC-2
 accepted: Final count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.

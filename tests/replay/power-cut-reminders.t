@@ -53,9 +53,9 @@ next: Before the dressing: scan FINAL COUNT.
 item 1: finger tourniquet, green, M, off, 0 of 1
 right index finger: off, now at least 25 min; by wall clock 85 min, total 25 min, longest 25 min
 > badge CIRC-2
-refused: Nothing is asked of CIRC-2 now.
+refused: The badge of CIRC-2 is not asked for now.
 next: Before the dressing: scan FINAL COUNT.
-  event: refused, case 1, "Nothing is asked of CIRC-2 now."
+  event: refused, case 1, "The badge of CIRC-2 is not asked for now."
 
 # Off and not accounted for, it is the same: the time without power counts.
 + boot 30 min

@@ -31,9 +31,9 @@ next: It rolls on. Open wound, flap, infection or tumour on the digit it is for?
   event: asked, case 1, nothing more
   event: asked, case 1, rolls-on, item 1
 > badge CIRC-2
-refused: Nothing is asked of CIRC-2 now.
+refused: The badge of CIRC-2 is not asked for now.
 next: It rolls on. Open wound, flap, infection or tumour on the digit it is for? Scan YES; NO if not.
-  event: refused, case 1, "Nothing is asked of CIRC-2 now."
+  event: refused, case 1, "The badge of CIRC-2 is not asked for now."
 > digit left thumb
 question: Left thumb: the clock runs as 'on?'.
 next: Left thumb: Is a tourniquet on it now? Scan YES; NO if none is on it: then it is the marked digit.
@@ -56,9 +56,9 @@ next: It rolls on. Open wound, flap, infection or tumour on the digit it is for?
   event: owed, case 1, surgeon-decision, item 1
   event: asked, case 1, rolls-on, item 2
 > badge CIRC-2
-refused: Nothing is asked of CIRC-2 now.
+refused: The badge of CIRC-2 is not asked for now.
 next: It rolls on. Open wound, flap, infection or tumour on the digit it is for? Scan NEXT, then YES; NO if not.
-  event: refused, case 1, "Nothing is asked of CIRC-2 now."
+  event: refused, case 1, "The badge of CIRC-2 is not asked for now."
 > badge SURG-3
 accepted: SURG-3: operating surgeon.
 next: It rolls on. Open wound, flap, infection or tumour on the digit it is for? Scan YES; NO if not.

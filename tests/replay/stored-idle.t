@@ -33,7 +33,7 @@ question: Case 1. NOT ACCOUNTED FOR: finger tourniquet, green, M.
 next: Cancel this case? Scan YES; NO if not.
   event: asked, case 1, cancel, first
 > card YES
-accepted: Case 1 is cancelled. NOT ACCOUNTED FOR: finger tourniquet, green, M. A count is still owed.
+accepted: Case 1: the operation is cancelled. NOT ACCOUNTED FOR: finger tourniquet, green, M. A count is still owed.
 next: Who circulates: scan the circulating badge.
   event: asked, case 1, nothing more, first
   event: cancelled, case 1

@@ -17,9 +17,9 @@ accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 202
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 1, item 1, GREEN-M:230 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 > pack SWAB-5 lot S1
-accepted: Counted in: 5 × swabs, small (lot S1).
+accepted: Counted in: 5 × swab, small (lot S1).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: item-in, case 1, item 2, SWAB-5 "swabs, small" other lot S1 single-use, n 5, first
+  event: item-in, case 1, item 2, SWAB-5 "swab, small" other lot S1 single-use, n 5, first
 > badge CIRC-2
 accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
@@ -29,14 +29,14 @@ question: Misread.
 next: What was misread? Scan the pack; NO to leave it as it is.
   event: asked, case 1, move-to, first
 > pack SWAB-5 lot S1
-accepted: Struck as a misread: swabs, small. The record keeps it.
+accepted: Struck as a misread: swab, small. The record keeps it.
 next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-struck, case 1, item 2, first
   event: owed, case 1, added
   event: asked, case 1, nothing more
 > show
 item 1: finger tourniquet, green, M, here, 0 of 1
-item 2: swabs, small, struck, 0 of 5
+item 2: swab, small, struck, 0 of 5
 owed: added
 > badge CIRC-2
 accepted: What was added agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
@@ -48,9 +48,9 @@ question: Adding.
 next: What is added? Scan the pack; NO to leave it as it is.
   event: asked, case 1, add, first
 > pack SWAB-5 lot S1
-accepted: Added: 5 × swabs, small (lot S1).
+accepted: Added: 5 × swab, small (lot S1).
 next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
-  event: item-in, case 1, item 3, SWAB-5 "swabs, small" other lot S1 single-use, n 5, first
+  event: item-in, case 1, item 3, SWAB-5 "swab, small" other lot S1 single-use, n 5, first
   event: owed, case 1, added
   event: asked, case 1, nothing more
 > badge CIRC-2
@@ -87,11 +87,11 @@ next: Right thumb: What was misread? Scan the card of the digit that it is reall
   event: refused, case 1, "That item was used, is being counted or is not on the sheet: it cannot be struck as a misread."
 > card INTACT
 accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
-next: Lay 5 × swabs, small side by side: scan SHOWN 5 if all are there; SHOWN and their number for as many as are; NO if none is there.
+next: Lay 5 × swab, small side by side: scan SHOWN 5 if all are there; SHOWN and their number for as many as are; NO if none is there.
   event: asked, case 1, nothing more, first
   event: item-shown, case 1, shown, item 1, intact, n 1
 > card NO
-accepted: NOT THERE: swabs, small, 0 of 5. DISCREPANCY: say it aloud. The discrepancy slip prints now.
+accepted: NOT THERE: swab, small, 0 of 5. DISCREPANCY: say it aloud. The discrepancy slip prints now.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
   event: item-not-shown, case 1, item 3, n 5, first
   event: discrepancy, case 1, n 1
@@ -131,6 +131,6 @@ next: Right thumb: What was misread? Scan the card of the digit that it is reall
   event: refused, case 1, "That item was used, is being counted or is not on the sheet: it cannot be struck as a misread."
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1
-item 2: swabs, small, struck, 0 of 5
-item 3: swabs, small, here, 0 of 5
+item 2: swab, small, struck, 0 of 5
+item 3: swab, small, here, 0 of 5
 right thumb: off, now 0 min, total 0 min, longest 0 min

@@ -46,9 +46,9 @@ accepted: Next.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: next, case 1
 > badge CIRC-2
-refused: Nothing is asked of CIRC-2 now.
+refused: The badge of CIRC-2 is not asked for now.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
-  event: refused, case 1, "Nothing is asked of CIRC-2 now."
+  event: refused, case 1, "The badge of CIRC-2 is not asked for now."
 > digit left thumb
 accepted: Tourniquet on, left thumb, from 10:00; no forceps on it. The clock runs.
 next: When the tourniquet is off the left thumb: scan its digit card, then OFF.
@@ -81,9 +81,9 @@ accepted: Left thumb seen bare at 10:00.
 next: Read the sign-out points aloud: scan VISITOR 1 if all are true; NO if one is not.
   event: digit-seen-bare, case 1, digit left thumb, person CIRC-2, first
 > badge CIRC-2
-refused: Nothing is asked of CIRC-2 now.
+refused: The badge of CIRC-2 is not asked for now.
 next: Read the sign-out points aloud: scan VISITOR 1 if all are true; NO if one is not.
-  event: refused, case 1, "Nothing is asked of CIRC-2 now."
+  event: refused, case 1, "The badge of CIRC-2 is not asked for now."
 > card VISITOR 1
 question: Visitor 1 signs out.
 next: The visiting surgeon signs; the circulating badge is the witness: scan the circulating badge; NO to leave it as it is.

@@ -13,39 +13,39 @@ accepted: CIRC-2: circulating.
 next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: joined, case 1, circulating, person CIRC-2, "CIRC-2", first
 > pack SWAB-5 lot S1
-accepted: Counted in: 5 × swabs, small (lot S1).
+accepted: Counted in: 5 × swab, small (lot S1).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: item-in, case 1, item 1, SWAB-5 "swabs, small" other lot S1 single-use, n 5, first
+  event: item-in, case 1, item 1, SWAB-5 "swab, small" other lot S1 single-use, n 5, first
 > card WRONG NUMBER IN PACK
 question: Wrong number in the pack.
 next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is.
   event: asked, case 1, isolate, first
 > pack SWAB-5 lot S1
-question: Swabs, small: one is on the sheet.
+question: Swab, small: one is on the sheet.
 next: Is the pack in your hand counted in already? Scan YES; NO if not.
   event: asked, case 1, counted-in, item 1, first
 > card NO
-accepted: Isolated, not in the count: swabs, small. Still counted in: 5 × swabs, small. Keep the whole pack in the room, tell stores.
+accepted: Isolated, not in the count: swab, small. Still counted in: 5 × swab, small. Keep the whole pack in the room, tell stores.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
-  event: item-in, case 1, item 2, SWAB-5 "swabs, small" other lot S1 single-use, n 1, first
+  event: item-in, case 1, item 2, SWAB-5 "swab, small" other lot S1 single-use, n 1, first
   event: item-isolated, case 1, item 2
   event: asked, case 1, nothing more
 > show
-item 1: swabs, small, here, 0 of 5
-item 2: swabs, small, isolated, 0 of 1
+item 1: swab, small, here, 0 of 5
+item 2: swab, small, isolated, 0 of 1
 > card WRONG NUMBER IN PACK
 question: Wrong number in the pack.
 next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is.
   event: asked, case 1, isolate, first
 > pack SWAB-5 lot S1
-question: Swabs, small: one is on the sheet.
+question: Swab, small: one is on the sheet.
 next: Is the pack in your hand counted in already? Scan YES; NO if not.
   event: asked, case 1, counted-in, item 1, first
 > card YES
-accepted: Isolated, not in the count: swabs, small. Still counted in: nothing of it. Keep the whole pack in the room, tell stores.
+accepted: Isolated, not in the count: swab, small. Still counted in: nothing of it. Keep the whole pack in the room, tell stores.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-isolated, case 1, item 1, first
   event: asked, case 1, nothing more
 > show
-item 1: swabs, small, isolated, 0 of 5
-item 2: swabs, small, isolated, 0 of 1
+item 1: swab, small, isolated, 0 of 5
+item 2: swab, small, isolated, 0 of 1

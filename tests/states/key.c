@@ -269,7 +269,7 @@ static void put_sheet(struct writer *w, const struct sheet *s)
 		put_answer(w, s->last_answer);
 	if (!w->world || w->misread || w->minutes) {
 		put_digit(w, s->last_timed);
-		put(w, s->last_timed_off);
+		put(w, s->last_timed_what);
 	}
 	if (w->world)
 		return;

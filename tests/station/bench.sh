@@ -81,11 +81,11 @@ expect 0 'Received and not confirmed: 2 packs' bt stock receive GREEN-L --lot L1
 expect 3 'is issued by its labels' bt stock issue --room 1 GREEN-L --lot L1
 expect 0 'Confirmed by STORES-2' bt stock confirm GREEN-L --lot L1 --and 2
 expect 0 'Received: 6 packs' bt stock receive SWAB-5 --lot S1 --expiry 2033-03-31 --packs 6 --by 1 --and 2
-expect 0 'Issued to Theatre 1: 1 pack of swabs, small, lot S1' bt stock issue --room 1 SWAB-5 --packs 3
+expect 0 'Issued to Theatre 1: 1 pack of swab, small, lot S1' bt stock issue --room 1 SWAB-5 --packs 3
 expect 2 'sealed yes or no' bt stock return SWAB-5 --room 1
-expect 0 'On the shelf again: swabs, small' bt stock return SWAB-5 --room 1 --sealed yes
-expect 0 'Written off, not sealed, dry and clean: swabs, small' bt stock return SWAB-5 --room 1 --sealed no
-expect 0 'Counted 3 of swabs, small, lot S1.*by the record 4' bt stock count SWAB-5 --packs 3
+expect 0 'On the shelf again: swab, small' bt stock return SWAB-5 --room 1 --sealed yes
+expect 0 'Written off, not sealed, dry and clean: swab, small' bt stock return SWAB-5 --room 1 --sealed no
+expect 0 'Counted 3 of swab, small, lot S1.*by the record 4' bt stock count SWAB-5 --packs 3
 expect 0 'torn pouch' bt stock write-off SWAB-5 --packs 1 --why 'torn pouch'
 bt stock list SWAB-5 --json >"$root/swabs"
 for fact in '"shelf":2' '"received":6' '"unaccounted":1' '"written_off":2'; do

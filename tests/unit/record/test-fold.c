@@ -55,7 +55,7 @@ static void rest_text(const struct station *st, struct buf *out)
 		if (!s->case_no)
 			continue;
 		buf_printf(out, "\nsheet %d: %d %d %d %d %d undo %" PRId64 " %d %d %d", i,
-		           (int)s->last_answer, s->last_timed, s->last_timed_off, s->search_not_done,
+		           (int)s->last_answer, s->last_timed, s->last_timed_what, s->search_not_done,
 		           s->unfollowed, u->seq, u->kind, u->item, u->digit);
 		if (u->seq)
 			buf_printf(out, " before %d %d %d %d", b->n_items, b->n_digits, b->debts.count,

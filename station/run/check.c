@@ -19,6 +19,7 @@
 #include "record/verify.h"
 #include "run/aside.h"
 #include "run/media.h"
+#include "run/sense.h"
 #include "run/sound.h"
 #include "tell/rooms.h"
 #include "words/languages.h"
@@ -246,6 +247,8 @@ static int check_files(const char *folder, const char *place, struct settings *s
 	int n = settings_read_from(settings, st, folder, place, e);
 	if (n == 0)
 		n = media_check(place, e);
+	if (n == 0)
+		n = sense_check(settings, st, place, e);
 	return n == 0 ? sound_scanners_check(folder, place, e) : n;
 }
 

@@ -289,7 +289,7 @@ int main(int argc, char **argv)
 	static struct daemon d; /* half a megabyte */
 	struct error e = {0};
 	const char *folder = "/var/lib/bandtally", *head = NULL, *place = NULL;
-	int check = 0, devices = 0, o;
+	int check = 0, devices = 0, messages = 0, o;
 	log_open("bandtallyd");
 	while ((o = getopt_long(argc, argv, "", options, NULL)) >= 0)
 		switch (o) {
@@ -312,8 +312,8 @@ int main(int argc, char **argv)
 			fputs(usage, stdout);
 			return EXIT_OK;
 		case 'm':
-			tell_messages();
-			return EXIT_OK;
+			messages = 1;
+			break;
 		case 'v':
 			puts("bandtallyd " BANDTALLY_VERSION);
 			return EXIT_OK;
@@ -321,9 +321,21 @@ int main(int argc, char **argv)
 			fputs(usage, stderr);
 			return EXIT_USAGE;
 		}
-	if (optind < argc || (check && devices) || (place && !check && !devices)) {
-		fputs(usage, stderr);
+	if (optind < argc) {
+		fprintf(stderr, "bandtallyd: '%.40s' is a word too many: see below\n%s", argv[optind], usage);
 		return EXIT_USAGE;
+	}
+	if (check + devices + messages > 1 || (place && !check && !devices)) {
+		fprintf(
+		    stderr,
+		    "bandtallyd: --check, --devices and --messages stand alone, and --settings goes with one "
+		    "of the first two: see below\n%s",
+		    usage);
+		return EXIT_USAGE;
+	}
+	if (messages) {
+		tell_messages();
+		return EXIT_OK;
 	}
 	if (devices)
 		return tell_devices(place ? place : folder);

@@ -55,26 +55,55 @@ static int32_t read_day(const char *text)
 	return day_exists(day) ? day : 0;
 }
 
-/* 1 and the days that are meant; 0 where it is not said, or not so that it can be meant. */
+static int is_month(const char *text, int *y, int *n)
+{
+	int used = 0;
+	return sscanf(text, "%4d-%2d%n", y, n, &used) == 2 && used == 7 && !text[7] && *n >= 1 && *n <= 12;
+}
+
+static int is_quarter(const char *text, int *y, int *n)
+{
+	int used = 0;
+	return sscanf(text, "%4d-%1d%n", y, n, &used) == 2 && used == 6 && !text[6] && *n >= 1 && *n <= 4;
+}
+
+static int is_year(const char *text, int *y)
+{
+	int used = 0;
+	return sscanf(text, "%4d%n", y, &used) == 1 && used == 4 && !text[4];
+}
+
+/* 0 and the days that are meant; else EXIT_USAGE after a sentence. */
 static int read_span(const struct words *w, struct source_span *span)
 {
 	const char *month = words_value(w, options, "month"), *quarter = words_value(w, options, "quarter"),
 	           *year = words_value(w, options, "year"), *from = words_value(w, options, "from"),
 	           *to = words_value(w, options, "to");
-	int y, n, used = 0;
-	if (!!month + !!quarter + !!year + (from || to) != 1)
-		return 0;
-	if (month && sscanf(month, "%4d-%2d%n", &y, &n, &used) == 2 && used == 7 && !month[7] && n >= 1 &&
-	    n <= 12)
+	int y, n;
+	if (!!month + !!quarter + !!year + (from || to) != 1 || !from != !to)
+		return words_choose("give the days: one of --month, --quarter, --year, or --from with --to",
+		                    usage);
+	if (month && !is_month(month, &y, &n))
+		return words_not("--month", month, "a month, as 2026-03", usage);
+	if (quarter && !is_quarter(quarter, &y, &n))
+		return words_not("--quarter", quarter, "a quarter, 2026-1 to 2026-4", usage);
+	if (year && !is_year(year, &y))
+		return words_not("--year", year, "a year, as 2026", usage);
+	if (month)
 		*span = days_of_months(y, n, n);
-	else if (quarter && sscanf(quarter, "%4d-%1d%n", &y, &n, &used) == 2 && used == 6 && !quarter[6] &&
-	         n >= 1 && n <= 4)
+	else if (quarter)
 		*span = days_of_months(y, 3 * n - 2, 3 * n);
-	else if (year && sscanf(year, "%4d%n", &y, &used) == 1 && used == 4 && !year[4])
+	else if (year)
 		*span = days_of_months(y, 1, 12);
 	else
 		*span = (struct source_span){read_day(from), read_day(to)};
-	return day_exists(span->from) && day_exists(span->to) && span->from <= span->to;
+	if (from && to && !span->from)
+		return words_not("--from", from, "a day, as 2026-03-31", usage);
+	if (from && to && !span->to)
+		return words_not("--to", to, "a day, as 2026-03-31", usage);
+	if (from && to && span->from > span->to)
+		return words_not("--to", to, "no earlier than --from", usage);
+	return 0;
 }
 
 /* --- all of it --------------------------------------------------------------------------------------------------------- */
@@ -155,7 +184,7 @@ int audit_report(int argc, char **argv)
 {
 	struct words w;
 	struct error e = {0};
-	struct source_span span;
+	struct source_span span = {0};
 	_cleanup_(json_drop) json_t *doc = NULL;
 	int room = 0, r = words_read(&w, argc, argv, options, usage);
 	if (r)
@@ -168,15 +197,17 @@ int audit_report(int argc, char **argv)
 	const char *central = words_value(&w, options, "central");
 	for (size_t i = 0; central && i < sizeof of_one / sizeof *of_one; i++)
 		if (words_given(&w, options, of_one[i]))
-			return words_beyond(of_one[i], usage);
-	if (!read_span(&w, &span))
-		return words_missing("the days (one of --month, --quarter, --year, or --from with --to)",
-		                     usage);
+			return words_choose(
+			    "--file, --list, --summary and --room are of one station's record, "
+			    "and --central is of all: leave one out",
+			    usage);
+	if (read_span(&w, &span))
+		return EXIT_USAGE;
 	if (words_given(&w, options, "json") + words_given(&w, options, "csv") +
 	        words_given(&w, options, "pdf") + words_given(&w, options, "svg") +
 	        words_given(&w, options, "page") !=
 	    1)
-		return words_missing("one of --json, --csv, --pdf, --svg and --page", usage);
+		return words_choose("give one of --json, --csv, --pdf, --svg and --page", usage);
 	struct audit_language language;
 	int n = audit_language(&language, words_value(&w, options, "language"),
 	                       central ? central : words_value(&w, options, "file"), &e);

@@ -178,6 +178,8 @@ int tool_status(int argc, char **argv)
 	int r = words_read(&w, argc, argv, options, status_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	if (w.n_rest)
+		return words_beyond(w.rest[0], status_usage);
 	if (words_given(&w, options, "idle") && words_given(&w, options, "follow"))
 		return follow_idle();
 	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "status"), &e);

@@ -14,6 +14,7 @@ struct asked {
 	const struct words *w;
 	const char *options, *usage;
 	json_t *steps;
+	int took_line; /* the word after the deed is its line */
 	const char *line, *lot;
 	int packs, room, by, and, first, last;
 };
@@ -72,6 +73,7 @@ static int thing(struct asked *a)
 		words_missing("LINE, its key in the catalogue,", a->usage);
 		return -1;
 	}
+	a->took_line = 1;
 	snprintf(key_lot, sizeof key_lot, "%s%s%s", a->line, a->lot ? "/" : "", a->lot ? a->lot : "");
 	text(a, key_lot, NULL);
 	return 0;
@@ -311,6 +313,8 @@ int stock_bench(const struct words *w, const char *options, const char *usage)
 	for (size_t i = 0; i < sizeof deeds / sizeof *deeds; i++)
 		if (strcmp(deeds[i].word, w->rest[0]) == 0)
 			r = deeds[i].steps(&a);
+	if (r == 0 && w->n_rest > 1 + a.took_line)
+		r = -words_beyond(w->rest[1 + a.took_line], usage);
 	if (r < 0) {
 		json_decref(a.steps);
 		return EXIT_USAGE;

@@ -131,6 +131,18 @@ int words_missing(const char *what, const char *usage)
 	return EXIT_USAGE;
 }
 
+int words_not(const char *name, const char *value, const char *must, const char *usage)
+{
+	fprintf(stderr, "bandtally: %s is '%.40s': it must be %s: see below\n%s", name, value, must, usage);
+	return EXIT_USAGE;
+}
+
+int words_choose(const char *of, const char *usage)
+{
+	fprintf(stderr, "bandtally: %s: see below\n%s", of, usage);
+	return EXIT_USAGE;
+}
+
 int words_beyond(const char *word, const char *usage)
 {
 	fprintf(stderr,

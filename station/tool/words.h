@@ -41,5 +41,8 @@ int words_number(const char *name, const char *value, int low, int high, int *ou
 /* Says on stderr that a word is missing, or that there is one too many, and ends in `usage`. Returns EXIT_USAGE. */
 int words_missing(const char *what, const char *usage);
 int words_beyond(const char *word, const char *usage);
+/* The same of a value that is not as it must be, and of options of which one sentence says how they go together. */
+int words_not(const char *name, const char *value, const char *must, const char *usage);
+int words_choose(const char *sentence, const char *usage);
 
 #endif

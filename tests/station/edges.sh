@@ -50,6 +50,19 @@ expect 2 "--room is 'x'" bt label cards --room x --list
 expect 2 'DIR.* is missing' "$bin/bandtally" --data
 expect 2 'DIR.* is missing' "$bin/bandtally" --data= status
 expect 2 'COMMAND is missing' "$bin/bandtally"
+expect 2 "'x' is a word too many" bt status x
+expect 2 "'x' is a word too many" bt stock print-again x
+expect 2 "'GREEN-M' is a word too many" bt stock issue GREEN-M --room 1 --labels 41
+expect 2 "'x' is a word too many" "$bin/bandtallyd" --messages x
+expect 2 'stand alone' "$bin/bandtallyd" --messages --check
+expect 2 "--month is '2026-13': it must be a month" bt audit report --month 2026-13 --json
+expect 2 "--quarter is '2026-5': it must be a quarter" bt audit report --quarter 2026-5 --json
+expect 2 "--from is '2026-02-30': it must be a day" bt audit report --from 2026-02-30 --to 2026-03-01 --json
+expect 2 "--to is '2026-03-01': it must be no earlier" bt audit report --from 2026-03-02 --to 2026-03-01 --json
+expect 2 'give the days: one of' bt audit report --to 2026-03-01 --json
+expect 2 'give the days: one of' bt audit report --month 2026-03 --year 2026 --json
+expect 2 'give one of --json' bt audit report --month 2026-03
+expect 2 'leave one out' bt audit report --month 2026-03 --json --central "$root" --room 1
 expect 2 'whole seconds, 0 to 86400' "$bin/bandtally-print" --wait 4294967297 --check
 
 expect 0 "'room' must be a whole number from 1 to 99" ask '{"code":"A","do":"scan","room":-5}'

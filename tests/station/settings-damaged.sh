@@ -65,6 +65,24 @@ printf '[medium small]\ndpi = 203\nlabel_mm = 57 x 32\n' >"$data/labels.ini"
 sound
 stop
 
+# --- what can be read, and cannot be meant: the station starts, and a check says it
+unmeant() { # LINES WORDS
+	cp "$root/station.ini" "$data"
+	printf "$1" >>"$data/station.ini"
+	! check >"$root/out" 2>&1 || fail "a check finds it sound: $1"
+	grep -q "station.ini: $2" "$root/out" || fail "no '$2': $(cat "$root/out")"
+	echo "ok $2"
+}
+unmeant '[driver hand]\nroom = 1\n' '.driver hand. has no command'
+unmeant '[driver hand]\ncommand = scan-hand /dev/x\n' '.*scan-hand is no program that can be started'
+unmeant '[driver hand]\ncommand = /usr/bin/none at all\n' '.*/usr/bin/none is no program'
+unmeant '[driver hand]\ncommand = scan-replay /dev/null\nroom = 2\n' '.driver hand. room = 2: there is no .room 2'
+unmeant '[room 2]\nname = Theatre 1\n' 'rooms 1 and 2 are both called Theatre 1'
+unmeant '[labels]\nmedia = nope\n' '.labels. media = nope: there is no .medium nope'
+printf '[labels]\nmedia = small\n[room 2]\nname = Theatre 2\n[driver hand]\ncommand = scan-replay /dev/null\nroom = 2\n' | cat "$root/station.ini" - >"$data/station.ini"
+check >"$root/out" 2>&1 || fail "not sound: $(cat "$root/out")"
+cp "$root/station.ini" "$data"
+
 # --- station.ini: emptied, cut, lost, a pipe
 : >"$data/station.ini"
 start

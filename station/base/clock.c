@@ -64,6 +64,34 @@ void clock_zone_name(char *out, size_t size)
 		snprintf(out, size, "%s", name + strlen(folder));
 }
 
+/* "CET-1CEST", "<+0330>-3:30": a zone that is written out. */
+static int is_written_zone(const char *name)
+{
+	static const char letters[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz";
+	const char *behind = *name == '<' ? strchr(name, '>') : name + strspn(name, letters);
+	if (!behind || behind - name < 3)
+		return 0;
+	behind += *behind == '>';
+	behind += *behind == '+' || *behind == '-';
+	return *behind >= '0' && *behind <= '9';
+}
+
+int clock_zone_is_known(void)
+{
+	char path[400];
+	const char *name = getenv("TZ"), *folder = getenv("TZDIR");
+	if (!name || !*name)
+		return 1;
+	name += *name == ':';
+	snprintf(path, sizeof path, "%s%s%.200s",
+	         *name == '/' ? ""
+	         : folder     ? folder
+	                      : "/usr/share/zoneinfo",
+	         *name == '/' ? "" : "/", name);
+	return access(path, R_OK) == 0 || is_written_zone(name) || !strcmp(name, "UTC") ||
+	       !strcmp(name, "GMT");
+}
+
 static struct tm civil(int64_t wall_ms, int16_t utc_min)
 {
 	time_t s = (time_t)(wall_ms / 1000) + utc_min * 60;

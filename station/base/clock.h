@@ -28,6 +28,9 @@ int16_t clock_utc_min(int64_t wall_ms);
 /* The name of that zone, "Europe/London", as TZ or /etc/localtime gives it; "" where neither does. */
 void clock_zone_name(char *out, size_t size);
 
+/* 0 where TZ names a zone that this computer does not have: then its times are UTC, and nobody meant that. */
+int clock_zone_is_known(void);
+
 /* Civil time of a wall reading where it is `utc_min` ahead of UTC. Each writes a terminated text that fits the given
  * array. */
 void clock_text_hm(int64_t wall_ms, int16_t utc_min, char out[6]);    /* "10:41" */

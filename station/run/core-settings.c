@@ -6,6 +6,7 @@
 #include "base/log.h"
 #include "run/core-internal.h"
 #include "run/media.h"
+#include "run/sense.h"
 #include "run/sound.h"
 
 void core_settings_read(struct core *c)
@@ -47,7 +48,7 @@ static void settle_number(struct core *c)
 
 int core_settings_say(const struct core *c, int i, struct say *out)
 {
-	struct say all[5];
+	struct say all[6];
 	int n = 0;
 	if (c->settings_used)
 		all[n++] = (struct say){.saying = c->settings_used, .fault = c->settings_fault};
@@ -55,6 +56,8 @@ int core_settings_say(const struct core *c, int i, struct say *out)
 		all[n++] = (struct say){.saying = c->scanners_used, .fault = c->scanners_fault};
 	if (c->labels_fault[0])
 		all[n++] = (struct say){.saying = SAY_FAULT_MEDIA, .fault = c->labels_fault};
+	else if (c->sense_fault[0])
+		all[n++] = (struct say){.saying = SAY_FAULT_SENSE, .fault = c->sense_fault};
 	if (c->site_was[0])
 		all[n++] = *SAY(FAULT_SITE_CHANGED, .site = c->station.site, .text = c->site_was);
 	if (c->number_was[0])
@@ -73,7 +76,7 @@ void core_settings_settle(struct core *c)
 	struct error e = {0};
 	settle_site(c);
 	settle_number(c);
-	core_look_at_labels(c);
+	core_settings_look(c);
 	for (int i = 0; (i = core_settings_say(c, i, &what));) {
 		say_sentence(&what, words, sizeof words);
 		log_warn(LOG_SETTINGS, "%s", words);
@@ -82,13 +85,19 @@ void core_settings_settle(struct core *c)
 		log_warn(LOG_SETTINGS, "%s", e.text);
 }
 
-void core_look_at_labels(struct core *c)
+static void keep_fault(char out[500], int n, const struct error *e)
 {
-	struct error e = {0};
-	bool was = c->labels_fault[0];
-	int n = media_check(c->folder, &e);
-	snprintf(c->labels_fault, sizeof c->labels_fault, "%.*s", (int)sizeof c->labels_fault - 1,
-	         n < 0 ? e.text : "");
-	if (was != (n < 0))
+	snprintf(out, 500, "%.*s", 499, n < 0 ? e->text : "");
+}
+
+void core_settings_look(struct core *c)
+{
+	struct error labels = {0}, sense = {0};
+	const int was = c->labels_fault[0] || c->sense_fault[0];
+	const int n = media_check(c->folder, &labels);
+	keep_fault(c->labels_fault, n, &labels);
+	keep_fault(c->sense_fault, n < 0 ? 0 : sense_check(&c->settings, &c->station, c->folder, &sense),
+	           &sense);
+	if (was != (c->labels_fault[0] || c->sense_fault[0]))
 		c->changes++;
 }

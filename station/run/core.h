@@ -63,6 +63,7 @@ struct core {
 	char scanners_fault[500];  /* the same of scanners.ini */
 	enum saying scanners_used;
 	char labels_fault[500]; /* "" or what is wrong with labels.ini */
+	char sense_fault[500];  /* "" or what of the settings cannot be meant */
 	char site_was[3],
 	    number_was[12]; /* "" or what they were, where the settings have other ones since this start */
 	/* Why the station cannot be trusted now (rule 17); each "" or 0 when it can. Besides: the events that it could not
@@ -105,8 +106,8 @@ int32_t core_snapshot(struct core *c);
 /* What is to be said of the settings, one after the other: from i = 0 on, how to go on, 0 none is left. Texts are the core's. */
 int core_settings_say(const struct core *c, int i, struct say *out);
 
-/* Looks whether labels.ini is sound now. */
-void core_look_at_labels(struct core *c);
+/* Looks whether labels.ini is sound now, and whether the settings can be meant (run/sense.h). */
+void core_settings_look(struct core *c);
 
 /* Whether somebody has dealt with a record that was kept aside, and whether this one is damaged. */
 void core_look_aside(struct core *c);

@@ -82,8 +82,8 @@ static void on_second(void *context)
 	practice_tick(&d->core);
 	practice_slips_look(d);
 	core_look_aside(&d->core);
-	if (d->core.labels_fault[0])
-		core_look_at_labels(&d->core);
+	if (d->core.labels_fault[0] || d->core.sense_fault[0])
+		core_settings_look(&d->core);
 	hotplug_look(d);
 	machine_look(&d->core);
 	outbox_look(d);

@@ -4,9 +4,11 @@
 #include <limits.h>
 #include <stdbool.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
 
+#include "base/clock.h"
 #include "base/own.h"
 #include "run/media.h"
 
@@ -72,9 +74,21 @@ static int check_labels(const struct settings *s, const char *place, struct erro
 	                 place, s->labels_medium, s->labels_medium);
 }
 
+static int check_zone(struct error *e)
+{
+	if (clock_zone_is_known())
+		return 0;
+	return error_set(e, -EINVAL,
+	                 "TZ is '%.60s', a time zone that this computer does not have: every time would be "
+	                 "printed in UTC: name one below /usr/share/zoneinfo, as Europe/Berlin",
+	                 getenv("TZ"));
+}
+
 int sense_check(const struct settings *s, const struct station *st, const char *place, struct error *e)
 {
-	int n = check_rooms(st, place, e);
+	int n = check_zone(e);
+	if (n == 0)
+		n = check_rooms(st, place, e);
 	for (int i = 0; n == 0 && i < s->n_drivers; i++)
 		n = check_driver(&s->drivers[i], st, place, e);
 	return n == 0 ? check_labels(s, place, e) : n;

@@ -55,6 +55,7 @@
 	X(FAULT_SCANNERS_NONE, "fault-scanners-none", \
 	  "{fault}. There is no earlier list of scanners: until it is mended those that it lists are not known; type the codes, or count by hand.") \
 	X(FAULT_MEDIA, "fault-media", "{fault}. Until it is mended no labels are printed on what it describes.") \
+	X(FAULT_SENSE, "fault-sense", "{fault}. The count goes on all the same.") \
 	X(FAULT_SITE_CHANGED, "fault-site-changed", \
 	  "Since this start the station is of site {site}; it was of site {text}: every badge, card and label printed before is refused. Print them anew; or, if it is not meant, put [site] letters = {text} back into station.ini.") \
 	X(FAULT_NUMBER_CHANGED, "fault-number-changed", \

@@ -81,7 +81,20 @@ unmeant '[room 2]\nname = Theatre 1\n' 'rooms 1 and 2 are both called Theatre 1'
 unmeant '[labels]\nmedia = nope\n' '.labels. media = nope: there is no .medium nope'
 printf '[labels]\nmedia = small\n[room 2]\nname = Theatre 2\n[driver hand]\ncommand = scan-replay /dev/null\nroom = 2\n' | cat "$root/station.ini" - >"$data/station.ini"
 check >"$root/out" 2>&1 || fail "not sound: $(cat "$root/out")"
+! TZ=Europe/Nowhere check >"$root/out" 2>&1 || fail 'a zone that is none is sound'
+grep -q "TZ is 'Europe/Nowhere'" "$root/out" || fail "$(cat "$root/out")"
+for zone in '' :Europe/Berlin CET-1CEST '<+0330>-3:30' UTC; do
+	TZ=$zone check >"$root/out" 2>&1 || fail "zone $zone: $(cat "$root/out")"
+done
+printf '[driver hand]\nroom = 3\ncommand = scan-replay /dev/null\n' | cat "$root/station.ini" - >"$data/station.ini"
+start
+bt status >"$root/out"
+grep -q 'FAULT: .*driver hand. room = 3: there is no .room 3.* goes on all the same' "$root/out" || fail "nothing is said: $(cat "$root/out")"
+stop
 cp "$root/station.ini" "$data"
+start
+sound
+stop
 
 # --- station.ini: emptied, cut, lost, a pipe
 : >"$data/station.ini"

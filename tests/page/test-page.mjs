@@ -48,6 +48,22 @@ await it('the tourniquet and its forceps stand on the digit, its minutes beside 
 	await page.close();
 });
 
+await it('the minutes never stand without the name of their digit, however long a refusal is', async () => {
+	const page = await open(), long = structuredClone(scenes.on);
+	long.next = 'Count in: scan each pack and instrument; the circulating badge when both have counted aloud.';
+	long.recent.unshift({ ...long.recent[0], ago_ms: 1000, verdict: 'refused', said: 'Not counted in: finger tourniquet, green, M is in quarantine (recalled by its maker). Take it off the field and use another. If it is on a digit already, scan UNLISTED TOURNIQUET.' });
+	for (const [width, height] of [[1920, 1080], [1280, 800], [1024, 600]]) {
+		await page.setViewportSize({ width, height });
+		for (const view of [scenes.on, long]) {
+			await show(page, view);
+			const named = await page.evaluate(() => ['#clocks .whose', '#on'].filter((s) => { const e = document.querySelector(s); return e.offsetHeight && e.innerText.includes('right index finger'); }));
+			assert.equal(named.length, 1, `${width} x ${height}: ${named}`);
+			assert.ok(await page.evaluate(() => document.getElementById('main').scrollHeight <= document.getElementById('main').clientHeight + 1), `${width} x ${height}: something is cut off`);
+		}
+	}
+	await page.close();
+});
+
 await it('hands and feet stand as they are, the left at the left, in a language that is read from right to left too', async () => {
 	const page = await open();
 	await show(page, scenes['many-digits']);

@@ -59,6 +59,7 @@ struct digit {
 	int64_t known_ms;          /* this stretch, before `since` */
 	int64_t total_ms;          /* earlier stretches */
 	int64_t longest_ms;        /* longest of the earlier stretches */
+	int64_t sure_ms;           /* how long this stretch had run when somebody last said that it is on */
 	int64_t bare_ms;           /* between the last OFF and the start of this stretch */
 	int32_t reminded_min;      /* minutes at the last reminder of this stretch, 0 none yet */
 	struct moment doubt_since; /* as since, on_wall_ms and known_ms, of the clock of the doubt */

@@ -121,7 +121,7 @@ enum event_field {
 	X(DIGIT_OFF, "digit-off",                     DIGIT,   PASSING, F_DIGIT) \
 	X(DIGIT_SEEN_BARE, "digit-seen-bare",         DIGIT,   PASSING, F_DIGIT | F_PERSON) \
 	X(DIGIT_NOT_SEEN, "digit-not-seen",           DIGIT,   PASSING, F_DIGIT) /* its look was of another digit: it is owed again */ \
-	X(DIGIT_SEEN_ON, "digit-seen-on",             DIGIT,   PASSING, F_DIGIT | F_N) /* n: 0 without full sight */ \
+	X(DIGIT_SEEN_ON, "digit-seen-on",             DIGIT,   PASSING, F_DIGIT | F_N) /* n: enum seen_on */ \
 	X(DIGIT_EARLIER, "digit-earlier",             DIGIT,   PASSING, F_DIGIT | F_N | WHAT_IS(ON_OFF)) /* n minutes */ \
 	X(DIGIT_MOVED, "digit-moved",                 DIGIT,   PASSING, F_DIGIT | F_OTHER) /* MISREAD: other is the right digit */ \
 	X(SIZE_STATED, "size-stated",                 PEOPLE,  PASSING, F_N) /* circumference of the digit in mm, as typed */ \

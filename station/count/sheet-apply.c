@@ -56,6 +56,7 @@ static void doubt_confirmed(struct digit *d)
 	by_wall_start(d);
 	d->by_wall.cuts = d->by_wall.gaps = d->gap;
 	d->reminded_min = 0;
+	d->sure_ms = 0;
 	d->stretches++;
 	doubt_over(d);
 }
@@ -69,7 +70,7 @@ static void clock_start(struct sheet *s, struct digit *d, enum digit_state state
 		d->stretches++;
 		d->since = at;
 		d->on_wall_ms = at.wall_ms;
-		d->known_ms = 0;
+		d->known_ms = d->sure_ms = 0;
 		d->gap = 0;
 		d->reminded_min = 0;
 		by_wall_start(d);
@@ -97,12 +98,13 @@ static void clock_stop(struct sheet *s, struct digit *d, struct moment at)
 }
 
 /* OFF was wrong: the stretch that it ended goes on. */
-static int still_on(struct sheet *s, struct digit *d, struct origin *at)
+static int still_on(struct sheet *s, struct digit *d, struct moment now, struct origin *at)
 {
 	if (d->state != DIGIT_OFF)
 		return ERROR_AT(at, -EINVAL);
 	d->total_ms -= d->known_ms;
 	d->state = DIGIT_ON;
+	d->sure_ms = digit_stretch_ms(d, now);
 	s->last_timed = d->number;
 	s->last_timed_what = TIMED_NEITHER;
 	doubt_over(d);
@@ -162,7 +164,7 @@ static int apply_digit(struct sheet *s, const struct event *e, struct origin *at
 		d->doubt_wall_ms = e->at.wall_ms;
 		return 0;
 	case EV_DIGIT_STILL_ON:
-		return still_on(s, d, at);
+		return still_on(s, d, e->at, at);
 	case EV_DIGIT_NEVER_ON:
 		return never_on(s, d, at);
 	case EV_DIGIT_NOT_ON:
@@ -189,7 +191,10 @@ static int apply_digit(struct sheet *s, const struct event *e, struct origin *at
 		s->who_looked = 0;
 		return 0;
 	case EV_DIGIT_SEEN_ON:
-		d->seen_on = 1;
+		if (e->n != SEEN_SAID)
+			d->seen_on = 1;
+		if (e->n != SEEN_NOT_FULLY)
+			d->sure_ms = digit_stretch_ms(d, e->at);
 		return 0;
 	case EV_DIGIT_EARLIER:
 	case EV_DIGIT_MOVED: /* apply() */
@@ -208,6 +213,7 @@ static int apply_earlier(struct sheet *s, const struct event *e, struct origin *
 	int64_t ms = (int64_t)e->n * 60000;
 	if (e->what == STRETCH_ON) {
 		d->known_ms += ms;
+		d->sure_ms += d->sure_ms ? ms : 0;
 		d->on_wall_ms -= ms;
 		d->bare_ms -= ms;
 		return 0;

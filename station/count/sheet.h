@@ -62,6 +62,11 @@ enum case_end { END_RECONCILED = 1, END_UNRESOLVED, END_CANCELLED };
 
 /* Answers, one event each: to a step of the search, to a point of the sign-out; and which end of a stretch was earlier. */
 enum step_answer { STEP_DONE = 1, STEP_NOT_DONE };
+enum seen_on {
+	SEEN_NOT_FULLY = 0,
+	SEEN_AT_HANDOVER,
+	SEEN_SAID /* NO where it was asked whether it is off */
+};
 enum point_answer { POINT_YES = 1, POINT_NO };
 enum stretch_end { STRETCH_ON = 1, STRETCH_OFF };
 

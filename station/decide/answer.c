@@ -47,7 +47,10 @@ static void off_yes(struct turn *t)
 
 static void off_no(struct turn *t)
 {
+	const struct digit *d = sheet_digit_const(t->s, t->s->asked.digit);
 	turn_close_question(t);
+	if (d && d->state == DIGIT_ON) /* no OFF is moved to before this */
+		EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = d->number, .n = SEEN_SAID);
 	turn_say(t, SAY(R_STILL_ON));
 }
 

@@ -124,7 +124,7 @@ enum answered handover_seen_on(struct turn *t)
 		turn_refuse(t, SAY(SEEN_ALREADY, .digit = digit));
 		return ANSWERED;
 	}
-	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = (uint8_t)digit, .n = 1);
+	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = (uint8_t)digit, .n = SEEN_AT_HANDOVER);
 	turn_say(t, SAY(R_SEEN_ON, .digit = digit));
 	struct asked next = next_of_handover(t, q.person, q.n);
 	EMIT(t, .kind = EV_ASKED, .what = next.what, .digit = next.digit, .person = next.person, .n = next.n);
@@ -134,6 +134,6 @@ enum answered handover_seen_on(struct turn *t)
 void handover_without_sight(struct turn *t)
 {
 	struct asked q = t->s->asked;
-	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = q.digit, .n = 0);
+	EMIT(t, .kind = EV_DIGIT_SEEN_ON, .digit = q.digit, .n = SEEN_NOT_FULLY);
 	turn_ask_saying(t, next_of_handover(t, q.person, q.n), SAY(R_WITHOUT_SIGHT, .digit = q.digit));
 }

@@ -60,6 +60,12 @@ void card_minutes_ago(struct turn *t, int minutes)
 		turn_refuse(t, SAY(ON_LESS_THAN_THAT, .digit = d->number, .most = most, .minutes = minutes));
 		return;
 	}
+	if (off && (int64_t)minutes * 60000 >
+	               d->known_ms - d->sure_ms) { /* nor before somebody said that it is on */
+		turn_refuse(t, SAY(OFF_AFTER_IT_WAS_SAID, .digit = d->number, .minutes = minutes,
+		                   .most = (int32_t)((d->known_ms - d->sure_ms) / 60000)));
+		return;
+	}
 	if (!off && d->stretches > 1 &&
 	    (int64_t)minutes * 60000 > d->bare_ms) { /* nor before the last was off */
 		turn_refuse(t, SAY(ON_AFTER_THE_LAST, .digit = d->number, .minutes = minutes,

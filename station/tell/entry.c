@@ -96,7 +96,7 @@ static enum saying word_of(const struct event *e)
 	case EV_DIGIT_SEEN_BARE:
 		return SAY_SLIP_E_BARE;
 	case EV_DIGIT_SEEN_ON:
-		return SAY_SLIP_E_SEEN_ON;
+		return e->n == SEEN_SAID ? SAY_SLIP_E_SAID_ON : SAY_SLIP_E_SEEN_ON;
 	case EV_DIGIT_EARLIER:
 		return e->what == STRETCH_ON ? SAY_SLIP_ON_EARLIER : SAY_SLIP_OFF_EARLIER;
 	case EV_DIGIT_MOVED:

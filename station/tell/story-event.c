@@ -173,7 +173,7 @@ static void tell_digit(struct story *s, const struct event *e)
 		d->bare_by = 0;
 		return;
 	case EV_DIGIT_SEEN_ON:
-		d->without_sight |= !e->n;
+		d->without_sight |= e->n == SEEN_NOT_FULLY;
 		return;
 	case EV_REMINDED:
 		if (d->n_reminders < STORY_REMINDERS)

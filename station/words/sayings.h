@@ -131,6 +131,8 @@
 	  "It was on the {digit} for less than a minute. If it went on earlier as well, write the times on the slip.") \
 	X(ON_LESS_THAN_THAT, "on-less-than-that", \
 	  "It was on the {digit} for {most} min: it cannot have come off {minutes} min earlier. Scan a smaller number.") \
+	X(OFF_AFTER_IT_WAS_SAID, "off-after-it-was-said", \
+	  "It was said {most} min before OFF that it is still on the {digit}: it cannot have come off {minutes} min earlier. If that was wrong, write the time on the slip.") \
 	X(ON_AFTER_THE_LAST, "on-after-the-last", \
 	  "The last one came off the {digit} {most} min before this one went on: it cannot have gone on " \
 	  "{minutes} min earlier. Scan a smaller number; MISREAD if the last one never came off.") \

@@ -299,6 +299,7 @@
 	X(SLIP_E_NOT_ON, "slip-e-not-on", "not on, {digit}") \
 	X(SLIP_E_OFF, "slip-e-off", "tourniquet off, {digit}") \
 	X(SLIP_E_BARE, "slip-e-bare", "{digit} seen bare") \
+	X(SLIP_E_SAID_ON, "slip-e-said-on", "{digit}: tourniquet still on, as was answered") \
 	X(SLIP_E_SEEN_ON, "slip-e-seen-on", "{digit}: tourniquet seen on it") \
 	X(SLIP_E_SIZE, "slip-e-size", "size stated: {n} mm") \
 	X(SLIP_E_WHO_LOOKED, "slip-e-who-looked", "who looked: {what}") \

@@ -63,6 +63,7 @@ next: Right ring finger: Is it off? Scan OFF; NO if it is still on; ADD if a sec
 accepted: Still on. The clock runs.
 next: On: right index finger and right ring finger. When one is off: scan its digit card, then OFF.
   event: asked, case 1, nothing more, first
+  event: digit-seen-on, case 1, digit right ring finger, n 2
 > card FORCEPS MOVED
 accepted: Forceps moved away: tourniquet without forceps on the right index finger. The clock runs.
 next: On: right index finger and right ring finger. When one is off: scan its digit card, then OFF.

@@ -39,6 +39,7 @@ next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a se
 accepted: Still on. The clock runs.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
   event: asked, case 1, nothing more, first
+  event: digit-seen-on, case 1, digit right index finger, n 2
 > card SUSPEND
 accepted: Case 1 is suspended. A TOURNIQUET IS ON: right index finger. Clocks and reminders go on.
 next: Case 1 is suspended: scan NEXT, then SUSPEND to go on with it; NEW CASE for the next patient.

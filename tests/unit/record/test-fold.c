@@ -64,8 +64,8 @@ static void rest_text(const struct station *st, struct buf *out)
 		moment_text(&s->asked.at, out);
 		for (int d = 0; d < s->n_digits; d++) {
 			moment_text(&s->digits[d].since, out);
-			buf_printf(out, " %" PRId64 " %" PRId64 " %d", s->digits[d].by_wall.cut_ms,
-			           s->digits[d].by_wall.off_ms, s->digits[d].doubted);
+			buf_printf(out, " %" PRId64 " %" PRId64 " %d %" PRId64, s->digits[d].by_wall.cut_ms,
+			           s->digits[d].by_wall.off_ms, s->digits[d].doubted, s->digits[d].sure_ms);
 		}
 	}
 	for (int i = 0; i < st->n_held; i++)

@@ -255,6 +255,12 @@ int tool_audit(int argc, char **argv)
 	int r = words_read(&w, argc, argv, options, usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	if (w.n_rest && words_only(&w, options,
+	                           strcmp(w.rest[0], "verify") == 0 ? "file key slips head each-seal indexes"
+	                           : strcmp(w.rest[0], "slip") == 0 ? "file key"
+	                                                            : "",
+	                           usage))
+		return EXIT_USAGE;
 	if (w.n_rest == 1 && strcmp(w.rest[0], "verify") == 0)
 		return audit_verify(&w);
 	if (w.n_rest && strcmp(w.rest[0], "slip") == 0 &&

@@ -90,15 +90,14 @@ static int label_pack(const struct words *w)
 	const char *line = words_value(w, LABEL_OPTIONS, "line");
 	int32_t expiry = expiry_number(words_value(w, LABEL_OPTIONS, "expiry"));
 	int count = 0, dpi = 300;
-	if (expiry < 0 ||
+	if (words_only(w, LABEL_OPTIONS, "line lot expiry count media dpi pdf printer", label_usage) ||
+	    expiry < 0 ||
 	    words_number("--count", words_value(w, LABEL_OPTIONS, "count"), 1, 500, &count, label_usage) <
 	        0 ||
 	    words_number("--dpi", words_value(w, LABEL_OPTIONS, "dpi"), 203, 600, &dpi, label_usage) < 0)
 		return EXIT_USAGE;
 	if (!line || !count)
 		return words_missing(line ? "--count" : "--line", label_usage);
-	if (words_given(w, LABEL_OPTIONS, "list"))
-		return words_missing("--pdf or --printer", label_usage);
 	return label_numbers(w, expiry, count);
 }
 
@@ -108,8 +107,9 @@ static int label_paper(const struct words *w, const char *what, int number)
 		int (*print)(const struct words *w, const json_t *status, const struct label_room *room);
 		const char *name;
 		bool of_room;
+		const char *options;
 	} papers[] = {
-#define X(print, name, of_room, line) {print, name, of_room},
+#define X(print, name, of_room, options, line) {print, name, of_room, options},
 	    LABEL_PAPERS(X)
 #undef X
 	};
@@ -120,6 +120,8 @@ static int label_paper(const struct words *w, const char *what, int number)
 		i++;
 	if (i == count)
 		return words_beyond(what, label_usage);
+	if (words_only(w, LABEL_OPTIONS, papers[i].options, label_usage))
+		return EXIT_USAGE;
 	_cleanup_(json_drop) json_t *status = label_status(&e);
 	if (!status || (papers[i].of_room && label_room_of(status, number, &room, &e) < 0))
 		return client_fail(&e);

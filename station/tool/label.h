@@ -35,27 +35,27 @@ int label_print(const struct words *w, json_t *document);
  * further paper is its function in a file of this folder and a row here. */
 /* clang-format off */
 #define LABEL_PAPERS(X) \
-	X(label_digits, "digits", true, \
+	X(label_digits, "digits", true, "room list pdf printer", \
 	  "digits       a hand or foot a page, each digit's code under its picture\n") \
-	X(label_cards, "cards", true, \
+	X(label_cards, "cards", true, "room list pdf printer", \
 	  "cards        the answer cards that this room's kind needs, a page an occasion\n") \
-	X(label_badges, "badges", false, \
+	X(label_badges, "badges", false, "list pdf printer", \
 	  "badges       of all staff\n") \
-	X(label_paper_sheets, "paper-sheet", true, \
+	X(label_paper_sheets, "paper-sheet", true, "room first count list pdf printer", \
 	  "paper-sheet  numbered count sheets to fall back on: ten in each room, where the team finds them in the dark.\n" \
 	  "             Afterwards the code on a sheet opens its entry; one that was not used is entered as cancelled\n") \
-	X(label_briefing, "briefing", true, \
+	X(label_briefing, "briefing", true, "room pdf printer", \
 	  "briefing     the room's teaching sheet, to hang where patients cannot read it\n") \
-	X(label_practice, "practice", true, \
+	X(label_practice, "practice", true, "room list pdf printer", \
 	  "practice     three exercises, and the set of codes that count nothing: keep it out of a room with a patient\n") \
-	X(label_leaflet, "leaflet", false, \
+	X(label_leaflet, "leaflet", false, "pdf printer", \
 	  "leaflet      what a patient takes home, with the telephone number of station.ini\n") \
-	X(label_scanner_check, "scanner-check", false, \
+	X(label_scanner_check, "scanner-check", false, "pdf printer", \
 	  "scanner-check  the sheet from which the station learns how a scanner sends\n")
 /* clang-format on */
 
 /* Each prints its paper where the words say. `room`: NULL where the paper is of none. The exit code. */
-#define X(print, name, of_room, line)                                                                        \
+#define X(print, name, of_room, options, line)                                                               \
 	int print(const struct words *w, const json_t *status, const struct label_room *room);
 LABEL_PAPERS(X)
 #undef X

@@ -94,8 +94,6 @@ int tool_setup(int argc, char **argv)
 	int r = words_read(&s.words, argc, argv, SETUP_OPTIONS, setup_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
-	if (words_once(&s.words, SETUP_OPTIONS, "room", setup_usage) < 0)
-		return EXIT_USAGE;
 	if (s.words.n_rest)
 		return words_beyond(s.words.rest[0], setup_usage);
 	s.takes = words_given(&s.words, SETUP_OPTIONS, "yes");

@@ -11,7 +11,7 @@
 #include "tool/words.h"
 
 #define SETUP_OPTIONS                                                                                        \
-	"site= name= station= room= printer= paper= scanner= sheet= badges= new-letters again yes"
+	"site= name= station= room=+ printer= paper= scanner= sheet= badges= new-letters again yes"
 
 #define SETUP_BADGE_KINDS 4
 

@@ -227,18 +227,19 @@ static int came_back(struct asked *a)
 static const struct {
 	const char *word;
 	int (*steps)(struct asked *a);
+	const char *options;
 } deeds[] = {
-    {"receive", receive},
-    {"confirm", confirm},
-    {"issue", issue},
-    {"return", give_back},
-    {"count", count},
-    {"write-off", write_off},
-    {"spoilt", spoilt},
-    {"destroyed", destroyed},
-    {"close", close_labels},
-    {"came-back", came_back},
-    {"print-again", print_again},
+    {"receive", receive, "bench json code lot expiry packs by and sure"},
+    {"confirm", confirm, "bench json code lot and"},
+    {"issue", issue, "bench json code lot room packs labels"},
+    {"return", give_back, "bench json code lot room sealed labels"},
+    {"count", count, "bench json code lot packs"},
+    {"write-off", write_off, "bench json code lot packs why"},
+    {"spoilt", spoilt, "bench json labels"},
+    {"destroyed", destroyed, "bench json labels"},
+    {"close", close_labels, "bench json code lot"},
+    {"came-back", came_back, "bench json code lot slip"},
+    {"print-again", print_again, "bench json"},
 };
 
 int stock_bench_knows(const char *word)
@@ -312,7 +313,7 @@ int stock_bench(const struct words *w, const char *options, const char *usage)
 	int r = -1;
 	for (size_t i = 0; i < sizeof deeds / sizeof *deeds; i++)
 		if (strcmp(deeds[i].word, w->rest[0]) == 0)
-			r = deeds[i].steps(&a);
+			r = words_only(w, options, deeds[i].options, usage) ? -1 : deeds[i].steps(&a);
 	if (r == 0 && w->n_rest > 1 + a.took_line)
 		r = -words_beyond(w->rest[1 + a.took_line], usage);
 	if (r < 0) {

@@ -81,6 +81,12 @@ int tool_catalogue(int argc, char **argv)
 	int r = words_read(&w, argc, argv, catalogue_options, catalogue_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	if (w.n_rest && words_only(&w, catalogue_options,
+	                           strcmp(w.rest[0], "import") == 0  ? "whole preview json"
+	                           : strcmp(w.rest[0], "check") == 0 ? "json"
+	                                                             : "",
+	                           catalogue_usage))
+		return EXIT_USAGE;
 	if (w.n_rest == 1 && strcmp(w.rest[0], "export") == 0)
 		return catalogue_export();
 	int import = w.n_rest && strcmp(w.rest[0], "import") == 0;
@@ -206,6 +212,13 @@ int tool_staff(int argc, char **argv)
 	int r = words_read(&w, argc, argv, staff_options, staff_usage);
 	if (r)
 		return r > 0 ? EXIT_OK : EXIT_USAGE;
+	if (w.n_rest && words_only(&w, staff_options,
+	                           strcmp(w.rest[0], "add") == 0      ? "registered number"
+	                           : strcmp(w.rest[0], "list") == 0   ? "json"
+	                           : strcmp(w.rest[0], "import") == 0 ? "preview json"
+	                                                              : "",
+	                           staff_usage))
+		return EXIT_USAGE;
 	if (w.n_rest == 1 && strcmp(w.rest[0], "list") == 0)
 		return staff_list(words_given(&w, staff_options, "json"));
 	if (w.n_rest && strcmp(w.rest[0], "add") == 0)
@@ -320,12 +333,14 @@ static int stock_labels_of(const struct words *w)
 	return w->n_rest > 1 ? words_beyond(w->rest[1], stock_usage) : stock_labels(write, take, key);
 }
 
-#define N_KNOWN 7
-
 int tool_stock(int argc, char **argv)
 {
-	static const char *const known[N_KNOWN] = {"list",  "earliest",   "recall", "shortfalls",
-	                                           "found", "quarantine", "release"};
+	static const struct {
+		const char *word, *options;
+	} known[] = {{"list", "lot json"},         {"earliest", "json"},        {"recall", "lot json"},
+	             {"shortfalls", "since json"}, {"found", "since json"},     {"quarantine", "lot why"},
+	             {"release", "lot by and"},    {"labels", "write take key"}};
+	const int n_known = sizeof known / sizeof *known;
 	struct words w;
 	int since = 0, n = 0, r = words_read(&w, argc, argv, stock_options, stock_usage);
 	if (r)
@@ -333,15 +348,18 @@ int tool_stock(int argc, char **argv)
 	const char *what = w.n_rest ? w.rest[0] : "", *line = w.n_rest > 1 ? w.rest[1] : NULL;
 	const char *lot = words_value(&w, stock_options, "lot"), *why = words_value(&w, stock_options, "why");
 	int as_json = words_given(&w, stock_options, "json");
-	if (strcmp(what, "labels") == 0)
-		return stock_labels_of(&w);
 	if (stock_bench_knows(what))
 		return w.n_rest > 2 ? words_beyond(w.rest[2], stock_usage)
 		                    : stock_bench(&w, stock_options, stock_usage);
-	while (n < N_KNOWN && strcmp(known[n], what) != 0)
+	while (n < n_known && strcmp(known[n].word, what) != 0)
 		n++;
-	if (n == N_KNOWN)
-		return words_missing("what to do with the stock", stock_usage);
+	if (n == n_known)
+		return *what ? words_beyond(what, stock_usage)
+		             : words_missing("what to do with the stock", stock_usage);
+	if (words_only(&w, stock_options, known[n].options, stock_usage))
+		return EXIT_USAGE;
+	if (strcmp(what, "labels") == 0)
+		return stock_labels_of(&w);
 	if (w.n_rest > 2)
 		return words_beyond(w.rest[2], stock_usage);
 	if (words_number("--since", words_value(&w, stock_options, "since"), 19000101, 99991231, &since,

@@ -11,7 +11,7 @@ const char label_usage[] =
 	"       bandtally label leaflet | scanner-check                          (--pdf FILE | --printer NAME)\n"
 	"pack         N new item numbers, and two labels an item: one for the pack, one for the paper or return bag.\n"
 	"             --media: a roll or sheet that labels.ini of the data folder describes; left out: a roll, 57 x 32 mm\n"
-#define X(print, name, of_room, line) line
+#define X(print, name, of_room, options, line) line
 	LABEL_PAPERS(X)
 #undef X
 	"--list prints code, room and meaning as tab-separated text. Without --room: the first room.\n"

@@ -6,15 +6,16 @@
 
 #include "base/error.h"
 
-/* The place of a name in the list, and whether it takes a value; -1 where it is not there. */
+enum takes { TAKES_NOTHING = 0, TAKES_VALUE, TAKES_SEVERAL };
+
+/* The place of a name in the list, and what it takes; -1 where it is not there. */
 static int place_of(const char *options, const char *name, size_t size, int *takes)
 {
 	int place = 0;
 	for (const char *p = options; *p; place++) {
-		size_t n = strcspn(p, " ");
-		int value = n && p[n - 1] == '=';
-		if (n - (size_t)value == size && strncmp(p, name, size) == 0) {
-			*takes = value;
+		size_t n = strcspn(p, " "), own = strcspn(p, " =");
+		if (own == size && strncmp(p, name, size) == 0) {
+			*takes = own == n ? TAKES_NOTHING : n - own == 1 ? TAKES_VALUE : TAKES_SEVERAL;
 			return place;
 		}
 		p += n + strspn(p + n, " ");
@@ -57,6 +58,11 @@ int words_read(struct words *w, int argc, char **argv, const char *options, cons
 			        usage);
 			return -1;
 		}
+		if (value && w->given[place] && takes != TAKES_SEVERAL) {
+			fprintf(stderr, "bandtally: --%.*s is given twice: give it once: see below\n%s",
+			        (int)n, a + 2, usage);
+			return -1;
+		}
 		if (value && w->n_each == WORDS_MAX) {
 			fprintf(stderr, "bandtally: too many words: give fewer\n%s", usage);
 			return -1;
@@ -86,19 +92,18 @@ const char *words_each(const struct words *w, const char *options, const char *n
 	return NULL;
 }
 
-int words_once(const struct words *w, const char *options, const char *several, const char *usage)
+int words_only(const struct words *w, const char *options, const char *allowed, const char *usage)
 {
-	int takes, may = place_of(options, several, strlen(several), &takes), times[OPTIONS_MAX] = {0};
-	for (int i = 0; i < w->n_each; i++) {
-		int place = w->each[i].place;
-		const char *name = options;
-		if (place == may || !times[place]++)
-			continue;
-		while (place--)
-			name += strcspn(name, " ") + 1;
-		fprintf(stderr, "bandtally: --%.*s is given twice: give it once: see below\n%s",
-		        (int)strcspn(name, "= "), name, usage);
-		return -1;
+	int place = 0, takes;
+	for (const char *p = options; *p; place++) {
+		size_t n = strcspn(p, " "), own = strcspn(p, " =");
+		if (w->given[place] && place_of(allowed, p, own, &takes) < 0) {
+			fprintf(stderr,
+			        "bandtally: --%.*s does not belong to '%s': leave it out: see below\n%s",
+			        (int)own, p, w->rest[0], usage);
+			return EXIT_USAGE;
+		}
+		p += n + strspn(p + n, " ");
 	}
 	return 0;
 }

@@ -22,16 +22,17 @@ struct words {
 	int n_each;
 };
 
-/* `options`: "room= json late" — a name with '=' takes a value (--room 1 or --room=1). WORDS_READ; -1 after a
+/* `options`: "room= line=+ json" — a name with '=' takes a value (--room 1 or --room=1), once; with '=+' it may be given several
+ * times, for words_each(). WORDS_READ; -1 after a
  * sentence on stderr that ends in `usage`; WORDS_HELP where --help was given, and the usage printed on stdout. */
 int words_read(struct words *w, int argc, char **argv, const char *options, const char *usage);
 
 const char *words_value(const struct words *w, const char *options, const char *name); /* NULL: not given */
 /* Each value of an option that may be given several times, in order, from `*at` 0 on; NULL behind the last. */
 const char *words_each(const struct words *w, const char *options, const char *name, int *at);
-/* 0 where each option with a value stands at most once, but for the one that is named `several`; else -1 after a sentence on stderr that
- * ends in `usage`. */
-int words_once(const struct words *w, const char *options, const char *several, const char *usage);
+/* 0 where all options that were given are among the names in `allowed` ("room json"), those of what the first word asks for; else
+ * EXIT_USAGE after a sentence on stderr that ends in `usage`. */
+int words_only(const struct words *w, const char *options, const char *allowed, const char *usage);
 int words_given(const struct words *w, const char *options, const char *name);
 
 /* The whole number that an option or a word of that name gives. 0 and `out`, which stays as it was where `value` is NULL;

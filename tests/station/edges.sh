@@ -51,6 +51,17 @@ expect 2 'DIR.* is missing' "$bin/bandtally" --data
 expect 2 'DIR.* is missing' "$bin/bandtally" --data= status
 expect 2 'COMMAND is missing' "$bin/bandtally"
 expect 2 "'x' is a word too many" bt status x
+expect 2 "--packs does not belong to 'return'" bt stock return GREEN-M --room 1 --sealed yes --packs 3
+expect 2 "--room does not belong to 'count'" bt stock count GREEN-M --packs 3 --room 1
+expect 2 "--lot does not belong to 'shortfalls'" bt stock shortfalls --lot T26
+expect 2 "--number does not belong to 'list'" bt staff list --number 3
+expect 2 "--whole does not belong to 'check'" bt catalogue check --whole "$source/tests/replay/catalogue.csv"
+expect 2 "--lot does not belong to 'cards'" bt label cards --lot T26 --list
+expect 2 "--list does not belong to 'pack'" bt label pack --line GREEN-M --count 1 --list
+expect 2 "--room does not belong to 'badges'" bt label badges --room 1 --list
+expect 2 "--slips does not belong to 'slip'" bt audit slip TEXT --slips "$root/none"
+expect 2 '--lot is given twice' bt stock list GREEN-M --lot T26 --lot T27
+expect 2 "'lists' is a word too many" bt stock lists
 expect 2 "'x' is a word too many" bt stock print-again x
 expect 2 "'GREEN-M' is a word too many" bt stock issue GREEN-M --room 1 --labels 41
 expect 2 "'x' is a word too many" "$bin/bandtallyd" --messages x

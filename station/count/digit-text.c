@@ -3,7 +3,9 @@
 enum saying digit_minutes(const struct digit *d, struct moment now, int32_t *minutes, int32_t *most)
 {
 	int off = d->state == DIGIT_OFF && !d->doubted;
-	*minutes = (int32_t)((off ? d->known_ms : digit_stretch_ms(d, now)) / 60000);
+	int64_t ms = off ? d->known_ms : digit_stretch_ms(d, now);
+	*minutes =
+	    ms > 0 ? (int32_t)(ms / 60000) : 0; /* a scan that was stored before the clock began anew */
 	*most = (int32_t)((d->doubted ? digit_open_ms(d, now) : digit_by_wall_ms(d, now)) / 60000);
 	if (!(d->doubted ? d->doubt_gap : d->gap))
 		return SAY_MINUTES;

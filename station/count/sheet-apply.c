@@ -97,6 +97,14 @@ static void clock_stop(struct sheet *s, struct digit *d, struct moment at)
 	s->last_timed_what = TIMED_OFF;
 }
 
+/* Somebody says so, or does what is done where one is on. */
+static void is_on_for_certain(struct digit *d, struct moment at)
+{
+	const int64_t ms = digit_stretch_ms(d, at);
+	if (ms > d->sure_ms)
+		d->sure_ms = ms;
+}
+
 /* OFF was wrong: the stretch that it ended goes on. */
 static int still_on(struct sheet *s, struct digit *d, struct moment now, struct origin *at)
 {
@@ -104,9 +112,9 @@ static int still_on(struct sheet *s, struct digit *d, struct moment now, struct 
 		return ERROR_AT(at, -EINVAL);
 	d->total_ms -= d->known_ms;
 	d->state = DIGIT_ON;
-	d->sure_ms = digit_stretch_ms(d, now);
+	is_on_for_certain(d, now);
 	s->last_timed = d->number;
-	s->last_timed_what = TIMED_NEITHER;
+	s->last_timed_what = TIMED_STILL_ON;
 	doubt_over(d);
 	s->final = FINAL_NONE;
 	void_final(s);
@@ -194,7 +202,7 @@ static int apply_digit(struct sheet *s, const struct event *e, struct origin *at
 		if (e->n != SEEN_SAID)
 			d->seen_on = 1;
 		if (e->n != SEEN_NOT_FULLY)
-			d->sure_ms = digit_stretch_ms(d, e->at);
+			is_on_for_certain(d, e->at);
 		return 0;
 	case EV_DIGIT_EARLIER:
 	case EV_DIGIT_MOVED: /* apply() */
@@ -297,13 +305,26 @@ static int apply_shown(struct sheet *s, struct item *it, const struct event *e, 
 	return 0;
 }
 
-/* One of several on a digit goes on or comes off: the digit's clock goes on as it was. */
-static void on_beside(struct sheet *s, const struct item *it, int digit)
+/* One of several on a digit goes on or comes off: the digit's clock goes on as it was, and one is on for certain. */
+static void on_beside(struct sheet *s, int number, const struct event *e)
 {
-	if (!role_has(it->thing.role, TRAIT_TIMED) || !sheet_item_on(s, digit, TRAIT_TIMED))
+	struct digit *d = sheet_digit(s, e->digit);
+	if (!d || !role_has(s->items[number - 1].thing.role, TRAIT_TIMED) ||
+	    !sheet_item_on(s, e->digit, TRAIT_TIMED))
 		return;
-	s->last_timed = (uint8_t)digit;
-	s->last_timed_what = TIMED_NEITHER;
+	s->last_timed = d->number;
+	s->last_timed_what = e->kind == EV_ITEM_ON ? TIMED_BESIDE_ON : TIMED_BESIDE_OFF;
+	s->beside_item = (uint8_t)number;
+	s->beside_at = e->at;
+	is_on_for_certain(d, e->at);
+}
+
+/* Its forceps moved away: the tourniquet is on still, where this is no part of its coming off. */
+static void clamped_no_more(struct sheet *s, const struct item *it, struct moment at)
+{
+	struct digit *d = sheet_digit(s, it->digit);
+	if (d && d->state == DIGIT_ON && sheet_item_on(s, it->digit, TRAIT_TIMED))
+		is_on_for_certain(d, at);
 }
 
 static int apply_item(struct sheet *s, const struct event *e, struct origin *at)
@@ -318,7 +339,7 @@ static int apply_item(struct sheet *s, const struct event *e, struct origin *at)
 	case EV_ITEM_ON:
 	case EV_FORCEPS_ON:
 		if (e->kind == EV_ITEM_ON)
-			on_beside(s, it, e->digit);
+			on_beside(s, e->item, e);
 		it->place = ITEM_ON;
 		it->digit = e->digit;
 		it->shown = it->missing = 0;
@@ -327,9 +348,10 @@ static int apply_item(struct sheet *s, const struct event *e, struct origin *at)
 		return 0;
 	case EV_ITEM_OFF:
 		it->place = ITEM_OFF;
-		on_beside(s, it, e->digit);
+		on_beside(s, e->item, e);
 		return 0;
 	case EV_FORCEPS_MOVED:
+		clamped_no_more(s, it, e->at);
 		it->place = ITEM_HERE;
 		return 0;
 	case EV_ITEM_SHOWN:
@@ -499,6 +521,9 @@ static int apply_case(struct sheet *s, const struct event *e, struct origin *at)
 		return 0;
 	case EV_PATIENT_LEFT:
 		s->patient_left = 1;
+		for (int i = 0; i < s->n_digits; i++) /* it was said to go along */
+			if (s->digits[i].state == DIGIT_ON)
+				is_on_for_certain(&s->digits[i], e->at);
 		return 0;
 	case EV_AWAKE:
 		s->awake = (uint8_t)(e->n != 0);

@@ -70,9 +70,9 @@ enum seen_on {
 enum point_answer { POINT_YES = 1, POINT_NO };
 enum stretch_end { STRETCH_ON = 1, STRETCH_OFF };
 
-/* What was entered last for a digit: the start of its clock, its end, or neither (a second tourniquet beside the first, one of
- * two that came off, an OFF that was none). */
-enum timed { TIMED_ON = 0, TIMED_OFF, TIMED_NEITHER };
+/* What was entered last for a digit: the start of its clock, its end, or neither: a second tourniquet beside the first, one of
+ * two that came off, an OFF that was none. */
+enum timed { TIMED_ON = 0, TIMED_OFF, TIMED_BESIDE_ON, TIMED_BESIDE_OFF, TIMED_STILL_ON };
 
 enum who_looked { LOOKED_TEAM = 1, LOOKED_PATIENT, LOOKED_CARER, LOOKED_COLLEAGUE, LOOKED_NOBODY };
 
@@ -160,6 +160,8 @@ struct sheet {
 	uint8_t signed_out;
 	uint8_t last_timed;      /* digit whose start or end N MINUTES AGO and MISREAD act on, 0 none */
 	uint8_t last_timed_what; /* enum timed */
+	uint8_t beside_item;     /* TIMED_BESIDE_…: which one, and when */
+	struct moment beside_at;
 	uint8_t n_items, n_digits;
 	int16_t size_mm; /* circumference of the digit as stated, 0 not stated */
 	struct team team;

@@ -114,7 +114,10 @@ static void right_digit_no(struct turn *t)
 
 static void move_yes(struct turn *t)
 {
-	if (t->s->asked.digit)
+	const struct sheet *s = t->s;
+	if (s->asked.digit && s->last_timed == s->asked.digit && s->last_timed_what == TIMED_BESIDE_ON)
+		turn_refuse(t, SAY(SECOND_STAYS, .digit = s->asked.digit)); /* the first is on for certain */
+	else if (s->asked.digit)
 		digit_never_on(t, t->s->asked.digit);
 	else
 		no_answer(t);
@@ -514,7 +517,7 @@ static const struct answers
 	HANDOVER_AGREE = {deeds_handover_agree, .no = no_answer, .badge = handover_agree_badge}, /* begun, it is owed */
 	FIELD_TOO = {deeds_field, .badge = field_too_badge},
 	VISITOR = {deeds_circulating, .badge = visitor_vouch},
-	VISITOR_IS_SURGEON = {.yes = visitor_is_surgeon, .no = visitor_is_none},
+	VISITOR_IS_SURGEON = {.yes = visitor_is_surgeon, .no = visitor_is_none, .badge = visitor_first},
 	SLIP_HERE = {.yes = slip_here_yes},
 	STORED = {.yes = stored_yes, .no = stored_no},
 	TWICE = {.yes = twice_yes, .no = twice_no};

@@ -8,6 +8,7 @@
 #include "decide/item-in.h"
 #include "decide/old-lists.h"
 #include "decide/other-sheet.h"
+#include "decide/tray.h"
 
 /* What is wrong with the thing itself, as part of a sentence; 0 nothing. Rule 5. */
 int thing_fault(const struct turn *t, const struct thing *th, struct say *why)
@@ -25,16 +26,6 @@ int thing_fault(const struct turn *t, const struct thing *th, struct say *why)
 	else
 		return 0;
 	return 1;
-}
-
-struct thing tray_part(const struct line *line)
-{
-	struct thing th = {.role = (uint8_t)line->role,
-	                   .single_use = line->single_use != 0,
-	                   .shows_on_xray = line->shows_on_xray != 0};
-	snprintf(th.line, sizeof th.line, "%s", line->key);
-	snprintf(th.name, sizeof th.name, "%s", line->name);
-	return th;
 }
 
 int tray_fault(const struct turn *t, struct thing *part, struct say *why)
@@ -222,6 +213,11 @@ static int refuse_tray(struct turn *t)
 {
 	struct say why;
 	struct thing part;
+	uint8_t picked[ITEMS_MAX + 1];
+	if (t->s->asked.what != Q_ADD && tray_on_sheet(t, picked)) { /* read once more, or a further one */
+		turn_refuse(t, SAY(SCAN_ADD_FIRST, .item = t->in->line->name));
+		return 1;
+	}
 	if (!tray_fault(t, &part, &why))
 		return 0;
 	why.why = why.saying;

@@ -7,8 +7,6 @@
 /* What is wrong with the thing itself, as part of a sentence; 0 nothing. Rule 5. */
 int thing_fault(const struct turn *t, const struct thing *th, struct say *why);
 
-/* One thing on a tray's list, as it is counted in. */
-struct thing tray_part(const struct line *line);
 /* What is wrong with something on the list of the tray of the input: `part`, and why; 0 nothing, or it is no tray. */
 int tray_fault(const struct turn *t, struct thing *part, struct say *why);
 

@@ -216,20 +216,20 @@ void digit_not_on(struct turn *t, int digit)
 	}
 }
 
-void digit_take_off(struct turn *t, int digit)
+static void take_off(struct turn *t, int digit, struct moment at)
 {
 	const struct digit *d = sheet_digit_const(t->s, digit);
 	struct say besides = {0};
 	if (d->state == DIGIT_MAYBE_ON) {
-		EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit);
+		EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit, .at = at);
 		besides = put_on(t, digit);
 		owe_what_is_missing(t, digit, 0);
 		turn_pay(t, DEBT_ON, 0, digit, PAID_WAS_ON);
 	}
-	const struct say off = off_says(d, t->in->at);
+	const struct say off = off_says(d, at);
 	int item = sheet_item_on(t->s, digit, TRAIT_TIMED);
 	if (item)
-		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)digit);
+		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)digit, .at = at);
 	turn_close_question(t);
 	if (sheet_item_on(t->s, digit, TRAIT_TIMED)) {
 		turn_say(t, SAY(R_ONE_OFF, .digit = digit));
@@ -238,11 +238,16 @@ void digit_take_off(struct turn *t, int digit)
 	int forceps = sheet_item_on(t->s, digit, TRAIT_CLAMPS);
 	if (forceps)
 		EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)forceps);
-	EMIT(t, .kind = EV_DIGIT_OFF, .digit = (uint8_t)digit);
+	EMIT(t, .kind = EV_DIGIT_OFF, .digit = (uint8_t)digit, .at = at);
 	turn_say(t, &off);
 	say_besides(t, &besides);
 	if (t->s->single && !sheet_digits_on(t->s))
 		EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_FINAL);
+}
+
+void digit_take_off(struct turn *t, int digit)
+{
+	take_off(t, digit, t->in->at);
 }
 
 /* What was entered for one digit is really on one that had a tourniquet before: nothing was on the first, and the time is
@@ -335,11 +340,64 @@ static void ask_of_the_other(struct turn *t, int from, int digit)
 	turn_say_more(t, SAY(R_NEVER_ON, .digit = from));
 }
 
+/* The second one alone was entered for the wrong digit: it moves, from when it went on, and the first stays where it is. */
+static void move_second(struct turn *t, int from, int digit)
+{
+	const struct digit *to = sheet_digit_const(t->s, digit);
+	const int item = t->s->beside_item;
+	const struct moment at = t->s->beside_at;
+	if (to && (digit_runs(to) || (to->had && moment_between_ms(to->since, at) < 0))) {
+		turn_refuse(t, SAY(SECOND_CANNOT_MOVE, .digit = from, .other_digit = digit));
+		return;
+	}
+	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit, .at = at);
+	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)digit);
+	owe_what_is_missing(t, digit, 0);
+	turn_close_question(t);
+	turn_say(t,
+	         SAY(R_SECOND_MOVED, .digit = from, .other_digit = digit, .time = moment_minute_of_day(at)));
+}
+
+/* OFF was entered for one digit and is the other's, whose clock runs: the first has its tourniquet still. */
+static void off_was_of(struct turn *t, int from, int digit)
+{
+	const struct digit *f = sheet_digit_const(t->s, from);
+	const int beside = t->s->last_timed_what == TIMED_BESIDE_OFF;
+	const int item = beside ? t->s->beside_item : sheet_item_last_on(t->s, from);
+	const struct moment at = beside ? t->s->beside_at : f->since;
+	if (moment_between_ms(sheet_digit_const(t->s, digit)->since, at) < 0 || !item) {
+		turn_refuse(t, SAY(CANNOT_MOVE_THERE, .digit = digit));
+		return;
+	}
+	if (!beside)
+		EMIT(t, .kind = EV_DIGIT_STILL_ON, .digit = (uint8_t)from);
+	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)from);
+	take_off(t, digit, at);
+	turn_say_more(t, SAY(R_OTHER_STILL_ON, .digit = from));
+}
+
+/* OFF, or the first of two OFF, was entered last for `f`, nothing is asked of it since, and the clock of `to` runs for certain. */
+static int is_off_of_other(const struct sheet *s, const struct digit *f, const struct digit *to)
+{
+	const int what = s->last_timed_what;
+	return f && to && f != to && s->last_timed == f->number && !f->doubted && digit_is_on(to) &&
+	       ((what == TIMED_OFF && f->state == DIGIT_OFF) ||
+	        (what == TIMED_BESIDE_OFF && f->state == DIGIT_ON));
+}
+
 void digit_move_to(struct turn *t, int digit)
 {
 	int from = t->s->asked.digit;
 	const struct digit *f = sheet_digit_const(t->s, from), *to = sheet_digit_const(t->s, digit);
 	int seen = f && f->seen_bare;
+	if (f && from != digit && t->s->last_timed == from && t->s->last_timed_what == TIMED_BESIDE_ON) {
+		move_second(t, from, digit);
+		return;
+	}
+	if (is_off_of_other(t->s, f, to)) {
+		off_was_of(t, from, digit);
+		return;
+	}
 	if (f && from != digit && digit_is_on(f) && to && to->had && !digit_runs(to)) {
 		move_onto_used(t, from, digit);
 		return;

@@ -7,55 +7,20 @@
 #include "decide/final-count.h"
 #include "decide/item-in.h"
 #include "decide/other-sheet.h"
+#include "decide/tray.h"
 
 /* A day may have passed since it was counted in, or a recall have come (rule 5). */
-static void say_given_back(struct turn *t, const struct thing *th)
+static void say_given_back(struct turn *t, const struct thing *th, int dropped)
 {
-	struct say why;
-	if (!thing_fault(t, th, &why)) {
+	struct say why = *SAY(DROPPED_HERE);
+	why.item = th->name;
+	if (!dropped && !thing_fault(t, th, &why)) {
 		turn_say(t, SAY(R_GIVEN_BACK, .item = th->name));
 		return;
 	}
 	why.why = why.saying;
 	why.saying = SAY_R_GIVEN_BACK_APART;
 	turn_say(t, &why);
-}
-
-static int lies_here_whole(const struct item *it)
-{
-	return it->place == ITEM_HERE && !it->digit && !it->dropped && !it->missing;
-}
-
-/* One of what a tray brought, which nothing has happened to; the latest first. 0 none. */
-static int part_of_tray(const struct turn *t, const struct line *line, int pieces, const uint8_t picked[])
-{
-	for (int i = t->s->n_items; i >= 1; i--) {
-		const struct item *it = sheet_item_const(t->s, i);
-		if (!picked[i] && lies_here_whole(it) && it->pieces == pieces && !it->thing.identity[0] &&
-		    !it->thing.lot[0] && strcmp(it->thing.line, line->key) == 0)
-			return i;
-	}
-	return 0;
-}
-
-/* The whole of a tray on the sheet: how many lines of it, each picked by its number; 0 none lies here; -1 only some. */
-static int tray_on_sheet(const struct turn *t, uint8_t picked[ITEMS_MAX + 1])
-{
-	const struct line *tray = t->in->line;
-	int found = 0, lacking = 0;
-	memset(picked, 0, ITEMS_MAX + 1);
-	for (int k = 0; t->in->act == ACT_TRAY && k < LINE_CONTENTS_MAX && tray->contents[k].key[0]; k++) {
-		const struct line *line = t->in->parts[k];
-		int by_number = line && role_has(line->role, TRAIT_BY_NUMBER);
-		lacking += !line; /* what the catalogue knows no longer was counted in once */
-		for (int n = line && !by_number ? tray->contents[k].count : 1; line && n > 0; n--) {
-			int item = part_of_tray(t, line, by_number ? tray->contents[k].count : 1, picked);
-			picked[item] = 1;
-			found += item != 0;
-			lacking += item == 0;
-		}
-	}
-	return !found ? 0 : lacking ? -1 : found;
 }
 
 /* All of it leaves the count, or it is left to people to say what of it does. 1: answered. */
@@ -119,7 +84,7 @@ void item_give_back(struct turn *t, int item)
 	}
 	EMIT(t, .kind = EV_ITEM_RETURNED, .item = (uint8_t)item);
 	turn_close_question(t);
-	say_given_back(t, &it->thing);
+	say_given_back(t, &it->thing, it->dropped);
 	if (other)
 		turn_say_more(t, SAY(R_OTHER_PACK_USED));
 	final_progress(t);
@@ -151,6 +116,12 @@ void item_isolate(struct turn *t, int item)
 		                SAY(R_ONE_ON_SHEET, .item = known->thing.name));
 		return;
 	}
+	const int other = trade_places(t, item);
+	if (other) {
+		item_isolated(t, other);
+		turn_say_more(t, SAY(R_OTHER_PACK_USED));
+		return;
+	}
 	if (known && known->place != ITEM_HERE && t->in->thing.identity[0]) {
 		turn_refuse(t, SAY(NOT_ISOLATED, .item = known->thing.name));
 		return;
@@ -169,6 +140,12 @@ void item_isolate(struct turn *t, int item)
 void item_strike(struct turn *t, int item)
 {
 	struct item *it = sheet_item(t->s, item);
+	if (!item && t->s->final != FINAL_ASKING &&
+	    tray_leaves(t, EV_ITEM_STRUCK, SAY(R_STRUCK, .item = t->in->thing.name))) {
+		if (t->s->initial_agreed)
+			turn_owe(t, DEBT_ADDED, 0, 0);
+		return;
+	}
 	int extra = it && it->place == ITEM_EXTRA; /* it never was here: the neighbour's code was read */
 	if (!it || (!extra && (it->place != ITEM_HERE || it->missing || t->s->final == FINAL_ASKING))) {
 		turn_refuse(t, SAY(NOT_STRUCK));
@@ -184,6 +161,11 @@ void item_strike(struct turn *t, int item)
 
 void item_drop(struct turn *t, int item)
 {
+	uint8_t picked[ITEMS_MAX + 1];
+	if (!item && tray_on_sheet(t, picked)) {
+		turn_refuse(t, SAY(NOT_DROPPED_OF_TRAY));
+		return;
+	}
 	if (!item) {
 		turn_refuse(t, SAY(NOT_DROPPED, .item = t->in->thing.name));
 		return;

@@ -11,25 +11,42 @@
 #include "decide/owed-after-end.h"
 #include "decide/want.h"
 
-/* A pack that is on the sheet without a number of its own; 0 none. */
-static int item_of_line(const struct sheet *s, const struct thing *th)
+/* A pack that is on the sheet without a number of its own; where one is spoken of that lies in a hand, one that lies here unused
+ * before any other. 0 none. */
+static int item_of_line(const struct sheet *s, const struct thing *th, int in_hand)
 {
-	for (int i = s->n_items; i >= 1; i--) {
-		const struct item *it = &s->items[i - 1];
-		if (item_counts(it) && strcmp(it->thing.line, th->line) == 0 &&
-		    (!th->lot[0] || strcmp(it->thing.lot, th->lot) == 0))
-			return i;
-	}
+	for (int unused = in_hand; unused >= 0; unused--)
+		for (int i = s->n_items; i >= 1; i--) {
+			const struct item *it = &s->items[i - 1];
+			if (item_counts(it) && strcmp(it->thing.line, th->line) == 0 &&
+			    (!th->lot[0] || strcmp(it->thing.lot, th->lot) == 0) &&
+			    (!unused || (it->place == ITEM_HERE && !it->digit && !it->dropped)))
+				return i;
+		}
 	return 0;
 }
 
 static int known_item(const struct turn *t)
 {
 	const struct thing *th = &t->in->thing;
+	const enum question q = turn_asked(t);
 	int item = sheet_item_by_identity(t->s, th->identity);
 	if (!item && !th->identity[0] && th->line[0])
-		item = item_of_line(t->s, th);
+		item = item_of_line(t->s, th,
+		                    q == Q_RETURNED || q == Q_ISOLATE || q == Q_DROPPED || q == Q_MOVE_TO);
 	return item;
+}
+
+/* The code of a tray whose things are on the sheet. */
+static int tray_is_counted_in(const struct turn *t)
+{
+	for (int k = 0; t->in->act == ACT_TRAY && k < LINE_CONTENTS_MAX && t->in->line->contents[k].key[0];
+	     k++)
+		for (int i = 0; i < t->s->n_items; i++)
+			if (item_counts(&t->s->items[i]) &&
+			    strcmp(t->s->items[i].thing.line, t->in->line->contents[k].key) == 0)
+				return 1;
+	return 0;
 }
 
 /* A code that stands on the sheet already. */
@@ -158,7 +175,9 @@ void thing_take(struct turn *t)
 		return;
 	}
 	if (sheet_is_counting(t->s)) {
-		if (item)
+		if (tray_is_counted_in(t))
+			turn_refuse(t, SAY(TRAY_THING_BY_THING));
+		else if (item)
 			final_mark(t, item);
 		else
 			extra_turned_up(t);

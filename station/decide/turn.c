@@ -137,11 +137,25 @@ void turn_refuse_unasked(struct turn *t)
 	turn_refuse(t, SAY(RECORD_NOT_ASKED));
 }
 
+/* A handover that has not begun: whoever comes is not in the team yet. */
+static int is_of_handover(int question)
+{
+	return question == Q_HANDOVER_OUT || question == Q_HANDOVER_IN || question == Q_HANDOVER_STAYS;
+}
+
+static int is_on_the_way(int question)
+{
+	return is_of_handover(question) || question == Q_HANDOVER_SEEN || question == Q_HANDOVER_AGREE;
+}
+
 void turn_ask_saying(struct turn *t, struct asked q, const struct say *what)
 {
+	const int pushed_away = is_of_handover(turn_asked(t)) && !is_on_the_way(q.what);
 	reply_say(&t->out->reply, VERDICT_QUESTION, what);
 	EMIT(t, .kind = EV_ASKED, .what = q.what, .item = q.item, .digit = q.digit, .person = q.person,
 	     .n = q.n);
+	if (pushed_away)
+		turn_say_more(t, SAY(R_NO_HANDOVER_YET));
 }
 
 void turn_close_question(struct turn *t)

@@ -48,7 +48,7 @@ void card_minutes_ago(struct turn *t, int minutes)
 		turn_refuse(t, SAY(MORE_THAN_ONE_TIMED, .digit = d->number));
 		return;
 	}
-	if (t->s->last_timed_what == TIMED_NEITHER) {
+	if (!off && t->s->last_timed_what != TIMED_ON) {
 		turn_refuse(t, SAY(TIMED_NEITHER, .digit = d->number));
 		return;
 	}
@@ -62,8 +62,10 @@ void card_minutes_ago(struct turn *t, int minutes)
 	}
 	if (off && (int64_t)minutes * 60000 >
 	               d->known_ms - d->sure_ms) { /* nor before somebody said that it is on */
-		turn_refuse(t, SAY(OFF_AFTER_IT_WAS_SAID, .digit = d->number, .minutes = minutes,
-		                   .most = (int32_t)((d->known_ms - d->sure_ms) / 60000)));
+		most = (int)((d->known_ms - d->sure_ms) / 60000);
+		turn_refuse(
+		    t, most ? SAY(OFF_AFTER_IT_WAS_SAID, .digit = d->number, .minutes = minutes, .most = most)
+		            : SAY(OFF_AS_IT_WAS_SAID, .digit = d->number, .minutes = minutes));
 		return;
 	}
 	if (!off && d->stretches > 1 &&

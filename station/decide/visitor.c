@@ -21,6 +21,14 @@ void visitor_is(struct turn *t, int yes)
 	                    : SAY(R_PERSON, .person = turn_name_of(t, visitor)));
 }
 
+enum answered visitor_first(struct turn *t, const struct person *p, enum team_place place)
+{
+	(void)place;
+	turn_refuse(t, SAY(FIRST_WHETHER_SURGEON, .person = turn_name_of(t, t->s->asked.person),
+	                   .other_person = p->name));
+	return ANSWERED;
+}
+
 /* The circulating badge vouches; one who circulates and has not badged in does so with it. */
 enum answered visitor_vouch(struct turn *t, const struct person *p, enum team_place place)
 {

@@ -37,6 +37,16 @@ int record_label_last(struct record *r, int64_t item_number, struct event *out)
 	return by_key(r, key, out);
 }
 
+/* That of the end; before there is one, the first. */
+static int keep_of_end(void *context, const struct event *e)
+{
+	struct event *kept = context;
+	if (kept->kind != EV_SLIP_QUEUED ||
+	    (e->what == SLIP_RECONCILIATION && kept->what != SLIP_RECONCILIATION))
+		*kept = *e;
+	return 0;
+}
+
 int record_slip_of_case(struct record *r, int32_t case_no, int32_t *slip)
 {
 	struct event ev = {.kind = EV_STOPPED};
@@ -44,11 +54,11 @@ int record_slip_of_case(struct record *r, int32_t case_no, int32_t *slip)
 	int n = store_prepare(
 	    r, &s,
 	    "SELECT payload, seq FROM event WHERE case_no = ? AND case_no > 0 AND kind = 'slip-queued'"
-	    " ORDER BY seq LIMIT 1",
+	    " ORDER BY seq",
 	    NULL);
 	if (n == 0) {
 		sqlite3_bind_int(s, 1, case_no);
-		n = store_each_row(r, s, keep_one, &ev, NULL);
+		n = store_each_row(r, s, keep_of_end, &ev, NULL);
 	}
 	sqlite3_finalize(s);
 	if (n < 0 || ev.kind != EV_SLIP_QUEUED)

@@ -126,7 +126,7 @@ int record_batch_of(struct record *r, int64_t item_number, struct batch *out);
 int record_batch_of_station(struct record *r, int32_t station, int64_t item_number, struct batch *out);
 /* The highest number that a slip has, 0 where there is none. 0 or a negative errno. */
 int record_last_slip(struct record *r, int32_t *slip);
-/* The first slip of a case. */
+/* The slip of a case's end; before there is one, its first. */
 int record_slip_of_case(struct record *r, int32_t case_no, int32_t *slip);
 /* The last event of a label (EV_LABEL_FATE, EV_ISSUED, EV_PUT_BACK, EV_WRITTEN_OFF). */
 int record_label_last(struct record *r, int64_t item_number, struct event *out);

@@ -175,15 +175,21 @@ static void found_for(struct bench_turn *t, int32_t case_no, const struct thing 
 	                    .item = th->name[0] ? th->name : saying_text(th->called)));
 }
 
-/* How many ended cases miss one of the line, and the first. */
-static int cases_missing(const struct stock *s, const char *line, int32_t *first)
+/* What is found with a lot is none of another lot. */
+static int may_be_that(const struct stock_missing *m, const struct thing *th)
+{
+	return strcmp(m->line, th->line) == 0 && (!th->lot[0] || !m->lot[0] || strcmp(m->lot, th->lot) == 0);
+}
+
+/* How many ended cases miss it, and the first. */
+static int cases_missing(const struct stock *s, const struct thing *th, int32_t *first)
 {
 	int cases = 0;
 	for (size_t i = 0; i < s->n_missing; i++) {
 		const struct stock_missing *m = &s->missing[i];
-		int known = strcmp(m->line, line) != 0;
+		int known = !may_be_that(m, th);
 		for (size_t k = 0; k < i && !known; k++)
-			known = s->missing[k].case_no == m->case_no && strcmp(s->missing[k].line, line) == 0;
+			known = s->missing[k].case_no == m->case_no && may_be_that(&s->missing[k], th);
 		if (!known && !cases++)
 			*first = m->case_no;
 	}
@@ -194,7 +200,7 @@ static int cases_missing(const struct stock *s, const char *line, int32_t *first
 static void found_of_line(struct bench_turn *t, const struct thing *th)
 {
 	int32_t case_no = 0;
-	int cases = cases_missing(t->s, th->line, &case_no);
+	int cases = cases_missing(t->s, th, &case_no);
 	if (cases == 1) {
 		found_for(t, case_no, th);
 		return;
@@ -209,7 +215,9 @@ static void found_of_line(struct bench_turn *t, const struct thing *th)
 	memcpy(took.batch.line, th->line, sizeof took.batch.line);
 	bench_close(t);
 	bench_emit(t, &took);
-	bench_accept(t, SAY(STOCK_FOUND_NO_CASE, .item = th->name, .key = th->line));
+	bench_accept(
+	    t, th->lot[0] ? SAY(STOCK_FOUND_NO_CASE_OF_LOT, .item = th->name, .key = th->line, .lot = th->lot)
+	                  : SAY(STOCK_FOUND_NO_CASE, .item = th->name, .key = th->line));
 }
 
 static struct thing thing_of_line(const struct bench_turn *t, const char *key)
@@ -253,12 +261,26 @@ static const char *missed_by(const struct stock *s, int32_t case_no, const char 
 	return "";
 }
 
+/* Whether it misses things of more than one line. */
+static int misses_several(const struct stock *s, int32_t case_no)
+{
+	const char *first = missed_by(s, case_no, "");
+	for (size_t i = 0; i < s->n_missing; i++)
+		if (s->missing[i].case_no == case_no && strcmp(s->missing[i].line, first) != 0)
+			return 1;
+	return 0;
+}
+
 static void found_by_slip(struct bench_turn *t)
 {
 	int32_t case_no = t->in->number;
 	const char *line = missed_by(t->s, case_no, t->asked->batch.line);
 	if (!case_no || station_sheet_of_case(t->st, case_no) >= 0 || !line[0]) {
 		bench_refuse(t, SAY(FOUND_NO_CASE_OF_SLIP, .case_no = case_no));
+		return;
+	}
+	if (!t->asked->batch.line[0] && misses_several(t->s, case_no)) {
+		bench_refuse(t, SAY(FOUND_WHICH_OF_CASE, .case_no = case_no));
 		return;
 	}
 	struct thing th = thing_of_line(t, line);
@@ -276,6 +298,7 @@ void bench_answer_FOUND(struct bench_turn *t)
 		found_item(t);
 	} else if (bench_means(t, 1, &b) == BENCH_FIT) {
 		struct thing th = thing_of_line(t, b.line);
+		memcpy(th.lot, b.lot, sizeof th.lot);
 		found_of_line(t, &th);
 	}
 }

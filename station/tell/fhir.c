@@ -9,6 +9,7 @@
 #include "base/clock.h"
 #include "code/own-codes.h"
 #include "count/wall.h"
+#include "tell/amiss.h"
 #include "words/said.h"
 
 #define URN_MAX 46
@@ -181,6 +182,31 @@ static const char *procedure_status(const struct story *s)
 	return "in-progress";
 }
 
+/* How the count ended, with what was not found; and each digit that nobody has seen bare. */
+static void put_outcome(const struct story *s, json_t *x)
+{
+	char text[600], missing[400];
+	if (!s->ended || s->ended == END_CANCELLED)
+		return;
+	amiss_words(NULL, &s->sheet, missing, sizeof missing);
+	snprintf(text, sizeof text, "%s",
+	         saying_text(s->ended == END_RECONCILED ? SAY_SLIP_END_RECONCILED : SAY_SLIP_END_UNRESOLVED));
+	if (*missing)
+		said_join(text, sizeof text, "; ", missing);
+	json_object_set_new(x, "outcome", text_of(text));
+	json_t *notes = json_array();
+	for (int i = 0; i < s->n_digits; i++) {
+		if (!s->digits[i].n_stretches || time_is_set(s->digits[i].bare))
+			continue;
+		say_part(SAY(SLIP_NOTE_END_SOME_NOT_BARE, .list = own_digit_name(s->digits[i].number)), text,
+		         sizeof text);
+		json_array_append_new(notes, json_pack("{s:s}", "text", text));
+	}
+	if (json_array_size(notes))
+		json_object_set(x, "note", notes);
+	json_decref(notes);
+}
+
 static void add_procedure(struct writing *w)
 {
 	const struct story *s = w->s;
@@ -206,6 +232,7 @@ static void add_procedure(struct writing *w)
 		json_object_set(x, "usedReference", used);
 	json_decref(sites);
 	json_decref(used);
+	put_outcome(s, x);
 	name_entry(w, w->procedure);
 	add_entry(w, w->procedure, x);
 }

@@ -404,9 +404,9 @@ int outline_make(struct outline *o, const struct event *events, int count, struc
 			count_up_16(&row->steps);
 			if (e->flags & EVENT_KEYED)
 				count_up_16(&row->keyed);
-			if (e->flags & EVENT_LATE)
-				count_up_16(&row->late);
 		}
+		if (e->flags & EVENT_LATE && (e->flags & EVENT_FIRST || e->kind == EV_CASE_OPENED))
+			count_up_16(&row->late);
 		if (!row->end) {
 			look_for_signs(o, e, row);
 			look_at_clock(o, e, row);

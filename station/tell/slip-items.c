@@ -34,7 +34,7 @@ static int is_in_pieces(const struct item *it)
  * further copy has the figures of the first (rule 25). */
 static int counts_pieces(const struct making *m)
 {
-	return !m->from->proof;
+	return m->from->number && !m->from->proof; /* a case that is shown, and is no copy, has neither */
 }
 
 /* What was shown with a piece of it missing is not all there, however many pieces were seen. */

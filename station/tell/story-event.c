@@ -233,6 +233,13 @@ static void tell_item(struct story *s, const struct event *e, const struct sheet
 			d->forceps = e->item;
 		return;
 	}
+	case EV_FORCEPS_MOVED: { /* away from a tourniquet that stays on */
+		const int digit = before->items[e->item - 1].digit;
+		struct story_digit *d = digit ? story_digit_of(s, (uint8_t)digit) : NULL;
+		if (d && d->forceps == e->item && sheet_item_on(before, digit, TRAIT_TIMED))
+			d->forceps = 0;
+		return;
+	}
 	case EV_ITEM_SHOWN:
 		tell_remark(s, it, e);
 		return;

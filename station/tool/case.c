@@ -103,6 +103,25 @@ static int case_list(int as_json)
 	return EXIT_OK;
 }
 
+static void print_line_of(const json_t *o, const char *name)
+{
+	if (*json_text(o, name))
+		printf("  %s\n", json_text(o, name));
+}
+
+/* The steps that were taken, why one was not, and the incident's number. */
+static void print_search(const json_t *search)
+{
+	size_t i;
+	const json_t *x;
+	print_line_of(search, "title");
+	json_array_foreach((json_t *)json_object_get(search, "steps"), i, x)
+	    printf("    %s: %s%s%s\n", json_text(x, "text"), json_text(x, "state"),
+	           *json_text(x, "says") ? ", " : "", json_text(x, "says"));
+	print_line_of(search, "incident");
+	print_line_of(search, "write");
+}
+
 /* As the paper says it. */
 static void print_case(const json_t *c)
 {
@@ -112,6 +131,7 @@ static void print_case(const json_t *c)
 	       json_text(c, json_text(c, "shout")[0] ? "shout" : "heading_words"), json_text(c, "outcome"),
 	       (int)json_number(c, "case_number", 0), json_text(c, "room"), json_text(c, "day"),
 	       json_text(c, "hours"));
+	print_line_of(c, "shout_note");
 	json_array_foreach((json_t *)json_object_get(c, "amiss"), i, x)
 	    printf("  %s: %s%s%s\n", json_text(x, "label"), json_text(x, "text"),
 	           json_text(x, "note")[0] ? ", " : "", json_text(x, "note"));
@@ -119,6 +139,7 @@ static void print_case(const json_t *c)
 	    printf("  %s\n", json_string_value(x));
 	json_array_foreach((json_t *)json_object_get(c, "digits"), i, x)
 	    printf("  %s, %s\n", json_text(x, "says"), json_text(x, "detail"));
+	print_line_of(c, "single");
 	if (json_array_size(json_object_get(c, "items")))
 		printf("  %-44s %10s  %13s  evidence\n", "item", "counted in", "accounted for");
 	json_array_foreach((json_t *)json_object_get(c, "items"), i, x)
@@ -134,6 +155,8 @@ static void print_case(const json_t *c)
 	}
 	json_array_foreach((json_t *)json_object_get(c, "rows"), i, x)
 	    printf("  %s: %s\n", json_text(x, "label"), json_text(x, "says"));
+	print_line_of(c, "elsewhere");
+	print_search(json_object_get(c, "search"));
 }
 
 int tool_case(int argc, char **argv)

@@ -78,6 +78,8 @@ static void print_items(const json_t *view)
 		printf("%10d  %13d  ", (int)json_number(it, "pieces", 0), (int)json_number(it, "shown", 0));
 		if (missing)
 			printf("MISSING: %d%s%s\n", missing, *on ? ", was on the " : "", on);
+		else if (strcmp(json_text(it, "condition"), "pieces-missing") == 0)
+			printf("PIECES MISSING%s%s\n", *on ? ", was on the " : "", on);
 		else
 			printf("%s%s%s\n", json_text(it, "place_words"), *on ? ", " : "", on);
 	}

@@ -139,6 +139,9 @@ static int print_idle(const json_t *s)
 	{
 		if (json_number(x, "case", 0))
 			printf(" (%s: case %d)", json_text(x, "name"), (int)json_number(x, "case", 0));
+		if (json_number(x, "suspended_case", 0))
+			printf(" (%s: case %d, suspended)", json_text(x, "name"),
+			       (int)json_number(x, "suspended_case", 0));
 	}
 	puts(": the station is in use: wait until nothing is open");
 	return EXIT_REFUSED;

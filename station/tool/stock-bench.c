@@ -215,13 +215,18 @@ static int close_labels(struct asked *a)
 	return thing(a);
 }
 
+/* The slip says the case, and what that misses; else the line does, where one case alone misses it. */
 static int came_back(struct asked *a)
 {
-	card(a, "FOUND", NULL);
-	if (thing(a) < 0)
+	const char *slip = value(a, "slip");
+	if (slip && (a->line || value(a, "code") || a->lot)) {
+		words_choose("give LINE or --slip: the slip names the case, and what it misses", a->usage);
 		return -1;
-	text(a, value(a, "slip"), "found-of");
-	return 0;
+	}
+	card(a, "FOUND", NULL);
+	if (slip)
+		text(a, slip, NULL);
+	return slip ? 0 : thing(a);
 }
 
 static const struct {

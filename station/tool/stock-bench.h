@@ -17,7 +17,7 @@
 	"       bandtally stock spoilt|destroyed --labels FIRST-LAST\n"                                      \
 	"       bandtally stock print-again\n"                                                               \
 	"       bandtally stock close LINE|--code CODE\n"                                                    \
-	"       bandtally stock came-back LINE [--lot LOT] [--slip CODE]\n"
+	"       bandtally stock came-back LINE [--lot LOT] | --slip CODE\n"
 
 /* Whether `word` is one of them, and where it is, what it does: an exit code. */
 int stock_bench_knows(const char *word);

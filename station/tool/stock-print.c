@@ -127,7 +127,7 @@ static void print_rooms(const json_t *recall)
 	const json_t *x;
 	char when[11];
 	json_array_foreach(json_object_get(recall, "open"), i, x)
-	    printf("  open now: case %d in %s, which was told\n", number(x, "case"), json_text(x, "name"));
+	    printf("  open now: case %d in %s: tell the surgeon\n", number(x, "case"), json_text(x, "name"));
 	json_array_foreach(json_object_get(recall, "near"), i, x)
 	    printf("  reads alike, a person must judge: lot %s\n", json_string_value(x));
 	json_array_foreach(json_object_get(recall, "silent"), i, x)

@@ -116,7 +116,7 @@
 	X(RW_DISCREPANCIES_CASES, "report-discrepancies-cases", "Cases with a discrepancy, of those that ended with a count") \
 	X(RW_DISCREPANCIES_CLOSED, "report-discrepancies-closed", "Cases in which it was closed: found, or counted right") \
 	X(RW_SEARCH_DONE, "report-search-done", "Search steps done") \
-	X(RW_SEARCH_NOT_DONE, "report-search-not-done", "Search steps not done, with a reason") \
+	X(RW_SEARCH_NOT_DONE, "report-search-not-done", "Search steps entered as not done") \
 	X(RW_FOUND_WHERE, "report-found-where", "Found during this step of the search") \
 	X(RW_FOUND_TIMES, "report-found-times", "Things") \
 	X(RW_FOUND_BEFORE, "report-found-before", "step {n}") \
@@ -161,14 +161,14 @@
 #define REPORT_PACKS(X, N) \
 	X(RW_PACKS, "report-packs", "Packs with a number of their own") \
 	X(RW_PACKS_MIND, "report-packs-mind", \
-	  "By the labels that this station's stores made, and what was scanned at counts. What stores received, issued and wrote off is not in this record, so 'not scanned' is not 'lost': it may lie on a shelf.") \
+	  "By the labels that this station's stores made, and what was scanned at counts. What stores received, issued and wrote off is not counted here, so 'not scanned' is not 'lost': it may lie on a shelf.") \
 	X(RW_PACKS_NUMBERED, "report-packs-numbered", "Numbers given out in these days") \
 	X(RW_PACKS_OPENED, "report-packs-opened", "Scanned at a count and opened") \
 	X(RW_PACKS_RETURNED, "report-packs-returned", "Returned unopened") \
 	X(RW_PACKS_ISOLATED, "report-packs-isolated", "Items isolated: wrong number in their pack") \
 	X(RW_PACKS_OTHER, "report-packs-other", "Received, issued, written off") \
 	X(RW_PACKS_ROOMS, "report-packs-rooms", \
-	  "A room's packs against its cases: not known, because no issue to rooms is in this record.")
+	  "A room's packs against its cases: not counted here: see 'bandtally stock list'.")
 
 /* evidence */
 #define REPORT_EVIDENCE(X, N) \

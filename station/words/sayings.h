@@ -132,7 +132,11 @@
 	X(ON_LESS_THAN_THAT, "on-less-than-that", \
 	  "It was on the {digit} for {most} min: it cannot have come off {minutes} min earlier. Scan a smaller number.") \
 	X(OFF_AFTER_IT_WAS_SAID, "off-after-it-was-said", \
-	  "It was said {most} min before OFF that it is still on the {digit}: it cannot have come off {minutes} min earlier. If that was wrong, write the time on the slip.") \
+	  "{most} min before OFF it was known to be still on the {digit}: it cannot have come off {minutes} min earlier. If that was wrong, write the time on the slip.") \
+	X(OFF_AS_IT_WAS_SAID, "off-as-it-was-said", \
+	  "Less than a minute before OFF it was known to be still on the {digit}: it cannot have come off {minutes} min earlier. If that was wrong, write the time on the slip.") \
+	X(SECOND_STAYS, "second-stays", \
+	  "Two tourniquets are entered on the {digit}. If the second never went on: scan the card of the {digit}, then OFF.") \
 	X(ON_AFTER_THE_LAST, "on-after-the-last", \
 	  "The last one came off the {digit} {most} min before this one went on: it cannot have gone on " \
 	  "{minutes} min earlier. Scan a smaller number; MISREAD if the last one never came off.") \
@@ -184,6 +188,10 @@
 	X(NOT_COUNTED_TWICE, "not-counted-twice", "{item}: on the sheet already, not counted twice.") \
 	X(NOT_COUNTED_IN, "not-counted-in", \
 	  "Not counted in: {why}. Take it off the field and use another. {then}") \
+	X(NOT_DROPPED_OF_TRAY, "not-dropped-of-tray", \
+	  "A tray's things are counted each by itself, and one without a code of its own is not entered as dropped: keep it in the room. The count asks for it.") \
+	X(TRAY_THING_BY_THING, "tray-thing-by-thing", \
+	  "The code of the tray accounts for none of its things: show each as it is asked for.") \
 	X(TRAY_NOT_COUNTED_IN, "tray-not-counted-in", \
 	  "The tray is not counted in: {why}. Take the tray off the field and use another.") \
 	X(NOT_HERE, "not-here", \
@@ -325,6 +333,8 @@
 	X(NEITHER_REGISTERED, "neither-registered", \
 	  "Neither {person} nor {other_person} is registered: one of the two must be. Scan a registered " \
 	  "circulating badge, or NO.") \
+	X(FIRST_WHETHER_SURGEON, "first-whether-surgeon", \
+	  "First whether {person} is the operating surgeon: scan YES or NO, then the badge of {other_person}.") \
 	X(CIRCULATING_VOUCHES, "circulating-vouches", \
 	  "The circulating badge vouches for a visitor: scan it, or NO.") \
 	X(NOT_ONE_OF_TWO, "not-one-of-two", \
@@ -440,6 +450,7 @@
 	X(MAY_NOT_BE_USED_UNLISTED, "may-not-be-used-unlisted", \
 	  "{item} may not be used as a tourniquet; use a listed one") \
 	X(EXPIRED, "expired", "{item} expired on {date}") \
+	X(DROPPED_HERE, "dropped-here", "it was dropped") \
 	X(IN_QUARANTINE, "in-quarantine", "{item} is in quarantine ({reason})") \
 	X(USED_BEFORE, "used-before", \
 	  "this {item} was used before, in case {case}, and is used once only") \

@@ -73,6 +73,8 @@
 	X(STOCK_RELEASED, "stock-released", "Released by {person} and {other_person}: {item}, {what}.") \
 	X(STOCK_FOUND, "stock-found", \
 	  "FOUND: {item} comes from case {case}, where it was missing. Look at that patient's digit now and tell the surgeon.") \
+	X(STOCK_FOUND_NO_CASE_OF_LOT, "stock-found-no-case-of-lot", \
+	  "No case misses {item} of lot {lot}, and none is charged: one of another lot may still be missing. Which cases had one is listed for the nurse in charge: give {key} and the tray at 'bandtally stock found'.") \
 	X(STOCK_FOUND_NO_CASE, "stock-found-no-case", \
 	  "No case misses {item}, and none is charged. Which cases had one is listed for the nurse in charge: give {key} and the tray at 'bandtally stock found'.") \
 	X(RECALL_HAS_IT, "recall-has-it", \
@@ -143,6 +145,8 @@
 	  "{item} is on the open sheet of case {case} in {room}: take it there now.") \
 	X(FOUND_PROVES_NO_MORE, "found-proves-no-more", \
 	  "That is the wrapper or bag of {item}: it proves only that the pack was opened. Is the item itself in your hand? Then type {key}, or scan the slip of its case.") \
+	X(FOUND_WHICH_OF_CASE, "found-which-of-case", \
+	  "Case {case} misses more than one kind of thing: say first what was found, by its line or its mark; DONE to leave it as it is.") \
 	X(FOUND_NO_CASE_OF_SLIP, "found-no-case-of-slip", \
 	  "Case {case} has not ended, or misses nothing: scan the slip of the case that misses one, or DONE.")
 

@@ -16,7 +16,7 @@ for line in open(elements, encoding="utf-8"):
         TABLE[path] = (int(least), most, types, codes.split())
 DATE = r"\d{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12]\d|3[01]))?)?"
 TIME = r"([01]\d|2[0-3]):[0-5]\d:([0-5]\d|60)(\.\d+)?(Z|[+-]((0\d|1[0-3]):[0-5]\d|14:00))"
-PRIMITIVE = {"string": r"[\s\S]+", "uri": r"\S+", "url": r"\S+", "code": r"\S+(\s\S+)*", "date": DATE,
+PRIMITIVE = {"string": r"[\s\S]+", "markdown": r"[\s\S]+", "uri": r"\S+", "url": r"\S+", "code": r"\S+(\s\S+)*", "date": DATE,
              "dateTime": rf"\d{{4}}(-\d\d)?|{DATE}|{DATE[:0]}\d{{4}}-\d\d-\d\dT{TIME}", "instant": rf"\d{{4}}-\d\d-\d\dT{TIME}",
              "base64Binary": r"[A-Za-z0-9+/]*={0,2}"}
 NUMBERS = {"decimal", "unsignedInt", "integer"}

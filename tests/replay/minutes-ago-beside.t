@@ -90,12 +90,12 @@ next: When the tourniquet is off the right ring finger: scan its digit card, the
   event: asked, case 1, nothing more
   event: digit-off, case 1, digit right index finger
 > card 2 MINUTES AGO
-accepted: Off 2 min earlier, right index finger.
+refused: Less than a minute before OFF it was known to be still on the right index finger: it cannot have come off 2 min earlier. If that was wrong, write the time on the slip.
 next: When the tourniquet is off the right ring finger: scan its digit card, then OFF.
-  event: digit-earlier, case 1, off, digit right index finger, n 2, first
+  event: refused, case 1, "Less than a minute before OFF it was known to be still on the right index finger: it cannot have come off 2 min earlier. If that was wrong, write the time on the slip."
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1
 item 2: finger tourniquet, green, M, on, 0 of 1
 item 3: finger tourniquet, green, M, off, 0 of 1
-right index finger: off, now 18 min, total 18 min, longest 18 min
+right index finger: off, now 20 min, total 20 min, longest 20 min
 right ring finger: on, now 10 min, total 10 min, longest 10 min

@@ -48,9 +48,9 @@ next: Before the dressing: scan FINAL COUNT.
   event: asked, case 1, nothing more
   event: digit-off, case 1, digit right index finger
 > card 10 MINUTES AGO
-refused: It was said 5 min before OFF that it is still on the right index finger: it cannot have come off 10 min earlier. If that was wrong, write the time on the slip.
+refused: 5 min before OFF it was known to be still on the right index finger: it cannot have come off 10 min earlier. If that was wrong, write the time on the slip.
 next: Before the dressing: scan FINAL COUNT.
-  event: refused, case 1, "It was said 5 min before OFF that it is still on the right index finger: it cannot have come off 10 min earlier. If that was wrong, write the time on the slip."
+  event: refused, case 1, "5 min before OFF it was known to be still on the right index finger: it cannot have come off 10 min earlier. If that was wrong, write the time on the slip."
 > card 3 MINUTES AGO
 accepted: Off 3 min earlier, right index finger.
 next: Before the dressing: scan FINAL COUNT.

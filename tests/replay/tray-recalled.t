@@ -23,10 +23,15 @@ next: Count in: scan each pack and instrument; the circulating badge when both h
   event: item-in, case 1, item 4, GREEN-M:829 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
 
 quarantine NEEDLE * recalled by its maker
+> card ADD
+question: Adding.
+next: What is added? Scan the pack; NO to leave it as it is.
+  event: asked, case 1, add, first
 > tray TRAY-HAND
 refused: The tray is not counted in: needle is in quarantine (recalled by its maker). Take the tray off the field and use another.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: refused, case 1, "The tray is not counted in: needle is in quarantine (recalled by its maker). Take the tray off the field and use another."
+  event: asked, case 1, nothing more
 > card RETURNED UNOPENED
 question: Returned unopened.
 next: What goes back unopened? Scan the pack; NO to leave it as it is.

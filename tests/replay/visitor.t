@@ -16,9 +16,9 @@ question: Visitor 1.
 next: Is the visitor the operating surgeon? Scan YES; NO if not.
   event: asked, case 1, visitor-is-surgeon, person visitor 1, first
 > badge SCRUB-1
-refused: The badge of SCRUB-1 is not asked for now.
+refused: First whether visitor 1 is the operating surgeon: scan YES or NO, then the badge of SCRUB-1.
 next: Is the visitor the operating surgeon? Scan YES; NO if not.
-  event: refused, case 1, "The badge of SCRUB-1 is not asked for now."
+  event: refused, case 1, "First whether visitor 1 is the operating surgeon: scan YES or NO, then the badge of SCRUB-1."
 > card NO
 question: Visitor 1.
 next: Write the visitor's name on the paper sheet: scan the circulating badge; NEXT, then NO to leave it as it is.

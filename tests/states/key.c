@@ -271,6 +271,10 @@ static void put_sheet(struct writer *w, const struct sheet *s)
 	if (!w->world || w->misread || w->minutes) {
 		put_digit(w, s->last_timed);
 		put(w, s->last_timed_what);
+		if (s->last_timed_what == TIMED_BESIDE_ON || s->last_timed_what == TIMED_BESIDE_OFF) {
+			put(w, s->beside_item <= ITEMS_MAX ? w->item[s->beside_item] : 0);
+			put_moment(w, &s->beside_at);
+		}
 	}
 	if (w->world)
 		return;

@@ -40,24 +40,27 @@ must() { # SENTENCE WORDS WHAT-WAS-SAID
 }
 list() { bt stock shortfalls "$@" | tr -s ' \n' ' '; }
 
+unresolved() {
+	i=0
+	until scan 'END UNRESOLVED' >"$root/said"; grep -q 'surgeon decides' "$root/said"; do
+		i=$((i + 1))
+		[ "$i" -lt 20 ] || fail "the search does not end: $(cat "$root/said")"
+		scan 'STEP DONE' >/dev/null
+		scan NEXT >/dev/null
+	done
+	for what in SURG-3 'NOT DONE'; do scan "$what" >"$root/said"; done
+}
 must 'nothing is short before' 'that each may come from: none that the station knows of Ended cases that miss one: none that the station knows of What was found, the last first: nothing was entered as found' "$(list)"
 for what in 'NEW CASE' SCRUB-1 CIRC-2 '(01)09506000134352(17)330331(10)T26(21)S1' '(8004)9506000FC53' CIRC-2 \
 	'right middle finger' OFF 'FINAL COUNT' INTACT; do scan "$what" >/dev/null; done
 must 'the forceps are not there' DISCREPANCY "$(scan NO)"
-i=0
-until scan 'END UNRESOLVED' >"$root/said"; grep -q 'surgeon decides' "$root/said"; do
-	i=$((i + 1))
-	[ "$i" -lt 20 ] || fail "the search does not end: $(cat "$root/said")"
-	scan 'STEP DONE' >/dev/null
-	scan NEXT >/dev/null
-done
-for what in SURG-3 'NOT DONE'; do scan "$what" >"$root/said"; done
+unresolved
 grep -q 'Case 1 ended UNRESOLVED' "$root/said" || fail "the case does not end: $(cat "$root/said")"
 must 'the trays are named that lack one' 'FORCEPS 1 case 1 Theatre 1 TRAY-HAND (its list has 2)' "$(list)"
 must 'and the case that misses it' 'Ended cases that miss one: case 1 Theatre 1 FORCEPS lot - 1 What was found' "$(list)"
 bt stock came-back FORCEPS >/dev/null
 today=$(date +%Y-%m-%d)
-must 'what was found is told with its case and slip' "the last first: $today Stores FORCEPS case 1, slip 0000001" "$(list)"
+must 'what was found is told with its case and slip' "the last first: $today Stores FORCEPS case 1, slip 0000002" "$(list)"
 must 'nothing is short any more' 'from: none that the station knows of Ended cases that miss one: none' "$(list)"
 bt stock came-back FORCEPS >/dev/null
 must 'another one is charged to no case' "the last first: $today Stores FORCEPS no case missed one: bandtally stock found FORCEPS $today" "$(list)"
@@ -65,3 +68,13 @@ must 'since another day nothing was' 'nothing was entered as found' "$(list --si
 must 'the same as JSON' '"case":1,"day":' "$(list --json)"
 bt stock shortfalls FORCEPS 2>"$root/said" && fail 'a word too many is taken'
 must 'a word too many is wrong usage' FORCEPS "$(cat "$root/said")"
+
+# --- a lot that is none of the case's, and a slip that names another case
+for what in 'NEW CASE' SCRUB-1 CIRC-2 '(01)09506000134352(17)330331(10)T26(21)S2' CIRC-2 'right middle finger' OFF 'FINAL COUNT'; do scan "$what" >/dev/null; done
+must 'the tourniquet is not there' DISCREPANCY "$(scan NO)"
+unresolved
+must 'its case misses it' 'case 2 Theatre 1 GREEN-M lot T26 1' "$(list)"
+must 'one of another lot is not charged to it' 'No case misses finger tourniquet, green, M of lot T99' "$(bt stock came-back GREEN-M --lot T99 2>&1)"
+must 'a line and a slip are one too many' 'give LINE or --slip' "$(bt stock came-back GREEN-M --slip x 2>&1 || true)"
+must 'the case goes on missing it' 'case 2 Theatre 1 GREEN-M lot T26 1' "$(list)"
+must 'the lot that it had is' 'comes from case 2' "$(bt stock came-back GREEN-M --lot T26 2>&1)"

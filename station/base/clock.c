@@ -5,6 +5,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <time.h>
 #include <unistd.h>
 
@@ -76,6 +77,12 @@ static int is_written_zone(const char *name)
 	return *behind >= '0' && *behind <= '9';
 }
 
+static int is_file(const char *path)
+{
+	struct stat st;
+	return stat(path, &st) == 0 && S_ISREG(st.st_mode);
+}
+
 int clock_zone_is_known(void)
 {
 	char path[400];
@@ -88,8 +95,7 @@ int clock_zone_is_known(void)
 	         : folder     ? folder
 	                      : "/usr/share/zoneinfo",
 	         *name == '/' ? "" : "/", name);
-	return access(path, R_OK) == 0 || is_written_zone(name) || !strcmp(name, "UTC") ||
-	       !strcmp(name, "GMT");
+	return is_file(path) || is_written_zone(name) || !strcmp(name, "UTC") || !strcmp(name, "GMT");
 }
 
 static struct tm civil(int64_t wall_ms, int16_t utc_min)

@@ -310,10 +310,8 @@ static void found_card(struct turn *t)
 {
 	if (t->s->asked.item)
 		final_answer(t, t->in->card, 0);
-	else if (turn_has_case(t))
-		no_answer(t);
 	else
-		leave(t);
+		no_answer(t);
 }
 
 static void found_no(struct turn *t)

@@ -301,7 +301,7 @@ void final_answer(struct turn *t, int card, int number)
 	if (!item) {
 		turn_refuse(t, sheet_missing(t->s) ? SAY(FOUND_WHEN_IN_HAND)
 		               : t->s->single      ? SAY(LINES_ANSWERED_SINGLE)
-		                                   : SAY(LINES_ANSWERED));
+		                                   : SAY(LINES_ANSWERED_CARD, .card = t->in->card));
 		return;
 	}
 	const struct item *it = sheet_item_const(t->s, item);

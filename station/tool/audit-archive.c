@@ -386,7 +386,7 @@ int audit_keep(int argc, char **argv)
 	if (words_number("CASE", w.rest[0], 1, SLIP_NUMBER_MAX, &case_no, keep_usage) < 0)
 		return EXIT_USAGE;
 	if (!what == !over)
-		return words_missing("one of --for WHAT and --over WHY", keep_usage);
+		return words_choose("give one of --for WHAT and --over WHY", keep_usage);
 	_cleanup_(json_drop) json_t *a =
 	    client_ask(json_pack("{s:s,s:i,s:b,s:s}", "do", "keep", "case", case_no, "on", what != NULL,
 	                         "what", what ? what : over),

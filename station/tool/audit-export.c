@@ -278,7 +278,7 @@ int audit_export(int argc, char **argv)
 	const char *fhir = words_value(&w, options, "fhir");
 	int json = words_given(&w, options, "json");
 	if (json + words_given(&w, options, "csv") + (fhir != NULL) != 1)
-		return words_missing("one of --json, --csv and --fhir", usage);
+		return words_choose("give one of --json, --csv and --fhir", usage);
 	if (words_number("--fhir", fhir, 1, SLIP_NUMBER_MAX, &case_no, usage) < 0)
 		return EXIT_USAGE;
 	int n = audit_record(&record, words_value(&w, options, "file"), path, &held, &e);

@@ -13,7 +13,7 @@ int audit_give_read(const struct words *w, const char *options, const char *usag
 {
 	int ways =
 	    words_given(w, options, "json") + words_given(w, options, "csv") + words_given(w, options, "pdf");
-	return ways == 1 ? 0 : words_missing("one of --json, --csv and --pdf", usage);
+	return ways == 1 ? 0 : words_choose("give one of --json, --csv and --pdf", usage);
 }
 
 int audit_give(const json_t *doc, const struct words *w, const char *options)

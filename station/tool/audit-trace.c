@@ -464,7 +464,7 @@ static int read_words(const struct words *w, struct tracing *t)
 	if (w->n_rest)
 		return words_beyond(w->rest[0], usage);
 	if (((*t->line || *t->lot) != 0) + (*t->identity != 0) + (t->badge != 0) + t->overrides != 1)
-		return words_missing("one of --line, --lot, --item, --badge and --overrides", usage);
+		return words_choose("give one of --line, --lot, --item, --badge and --overrides", usage);
 	if (t->badge && !words_given(w, options, "why"))
 		return words_missing("--why, a reason, which is recorded,", usage);
 	return audit_give_read(w, options, usage);

@@ -170,7 +170,8 @@ int tool_case(int argc, char **argv)
 	if (w.n_rest == 1 && strcmp(w.rest[0], "list") == 0)
 		return case_list(as_json);
 	if (!w.n_rest || strcmp(w.rest[0], "show") != 0)
-		return words_missing("list or show", case_usage);
+		return w.n_rest ? words_beyond(w.rest[0], case_usage)
+		                : words_missing("list or show", case_usage);
 	if (w.n_rest < 2)
 		return words_missing("CASE, the number of the case,", case_usage);
 	if (w.n_rest > 2)

@@ -143,7 +143,7 @@ int tool_label(int argc, char **argv)
 	if (!ways)
 		return words_missing("--pdf, --printer or --list", label_usage);
 	if (ways > 1)
-		return words_beyond("--list, --pdf and --printer: one of them", label_usage);
+		return words_choose("give one of --list, --pdf and --printer", label_usage);
 	const char *what = w.rest[0];
 	int given = 0;
 	if (words_number("--room", words_value(&w, LABEL_OPTIONS, "room"), 1, ROOM_NUMBER_MAX, &given,

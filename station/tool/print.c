@@ -34,7 +34,8 @@ int tool_print(int argc, char **argv)
 		return a ? EXIT_OK : client_fail(&e);
 	}
 	if (!w.n_rest || strcmp(w.rest[0], "list") != 0)
-		return words_missing("list or retry", print_usage);
+		return w.n_rest ? words_beyond(w.rest[0], print_usage)
+		                : words_missing("list or retry", print_usage);
 	if (w.n_rest > 1)
 		return words_beyond(w.rest[1], print_usage);
 	_cleanup_(json_drop) json_t *status = label_status(&e);

@@ -91,7 +91,8 @@ int tool_catalogue(int argc, char **argv)
 		return catalogue_export();
 	int import = w.n_rest && strcmp(w.rest[0], "import") == 0;
 	if (!import && !(w.n_rest && strcmp(w.rest[0], "check") == 0))
-		return words_missing("import, export or check", catalogue_usage);
+		return w.n_rest ? words_beyond(w.rest[0], catalogue_usage)
+		                : words_missing("import, export or check", catalogue_usage);
 	if (w.n_rest < 2)
 		return words_missing("FILE", catalogue_usage);
 	if (w.n_rest > 2)
@@ -229,7 +230,8 @@ int tool_staff(int argc, char **argv)
 		return staff_export();
 	int import = w.n_rest && strcmp(w.rest[0], "import") == 0;
 	if (!import && !(w.n_rest && strcmp(w.rest[0], "withdraw") == 0))
-		return words_missing("add, list, withdraw, import or export", staff_usage);
+		return w.n_rest ? words_beyond(w.rest[0], staff_usage)
+		                : words_missing("add, list, withdraw, import or export", staff_usage);
 	if (w.n_rest < 2)
 		return words_missing(import ? "FILE" : "NUMBER, that of the badge,", staff_usage);
 	if (w.n_rest > 2)
@@ -327,7 +329,7 @@ static int stock_labels_of(const struct words *w)
 	const char *write = words_value(w, stock_options, "write"),
 	           *take = words_value(w, stock_options, "take"), *key = words_value(w, stock_options, "key");
 	if (!write == !take)
-		return words_missing("--write FILE or --take FILE", stock_usage);
+		return words_choose("give one of --write FILE and --take FILE", stock_usage);
 	if (take && !key)
 		return words_missing("--key, as the station that wrote the list named it,", stock_usage);
 	return w->n_rest > 1 ? words_beyond(w->rest[1], stock_usage) : stock_labels(write, take, key);

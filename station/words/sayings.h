@@ -275,6 +275,8 @@
 	  "Each line is answered: scan what the board asks.") \
 	X(LINES_ANSWERED, "lines-answered", \
 	  "Each line is answered. YES does not agree the count: scan the circulating badge.") \
+	X(LINES_ANSWERED_CARD, "lines-answered-card", \
+	  "Each line is answered. {card} does not agree the count: scan the circulating badge.") \
 	X(COUNT_NOT_AGREED, "count-not-agreed", "The count cannot be agreed: {why}.") \
 	X(HANDOVER_NOT_AGREED, "handover-not-agreed", "The handover count cannot be agreed: {why}.") \
 	/* the search */ \

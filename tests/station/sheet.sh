@@ -92,6 +92,12 @@ scan 'STEP DONE'
 reads 'and goes on with the search' '^DISCREPANCY, search: 1 of [0-9]* steps answered; next: count again'
 shows 'the first is' 'search[0].state' 'done'
 shows 'and the second is not' 'search[1].state' open
+scan FOUND 'PIECES MISSING'
+shows 'what is in pieces is not all shown' 'items[0].shown' 0
+reads 'which the terminal says as well' ' 0  PIECES MISSING, was on the right index finger$'
+bt case show 1 >"$root/case"
+grep -q 'Finger tourniquet.* 1  *0  .*PIECES MISSING' "$root/case" || fail "the case counts it: $(cat "$root/case")"
+grep -q 'say it aloud.*: done' "$root/case" || fail "the case says nothing of the search: $(cat "$root/case")"
 scan FOUND INTACT
 shows 'found, nothing is missing' 'items[0].missing' 0
 shows 'but shown' 'items[0].shown' 1

@@ -43,6 +43,8 @@ for kept in "$source"/tests/kept/format-*/*/; do
 	mkdir "$data"
 	cp "$kept"/*.* "$data"
 	[ ! -d "$kept/head" ] || cp -r "$kept/head" "$data"
+	# What its driver was is not on this machine, which a check would say.
+	[ ! -f "$data/station.ini" ] || sed -i 's|^command *=.*|command = scan-replay /dev/null|' "$data/station.ini"
 	chmod 600 "$data/station.key"
 	read -r events hash <"$kept/chain.txt"
 	expect_chain "$data/record.db" "$events" "$hash" || fail "$name does not verify: $(cat "$root/out")"

@@ -150,7 +150,7 @@ static int is_on_the_way(int question)
 
 void turn_ask_saying(struct turn *t, struct asked q, const struct say *what)
 {
-	const int pushed_away = is_of_handover(turn_asked(t)) && !is_on_the_way(q.what);
+	const int pushed_away = is_of_handover((int)turn_asked(t)) && !is_on_the_way(q.what);
 	reply_say(&t->out->reply, VERDICT_QUESTION, what);
 	EMIT(t, .kind = EV_ASKED, .what = q.what, .item = q.item, .digit = q.digit, .person = q.person,
 	     .n = q.n);

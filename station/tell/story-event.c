@@ -218,9 +218,15 @@ static void tell_item(struct story *s, const struct event *e, const struct sheet
 		return;
 	case EV_ITEM_ON: {
 		struct story_digit *d = story_digit_of(s, e->digit);
+		const struct item *was = sheet_item_const(before, e->item);
+		if (was && was->place == ITEM_ON &&
+		    was->digit != e->digit) { /* it was entered for another digit */
+			story_say(s, SAY(SLIP_MOVED, .digit = was->digit, .other_digit = e->digit), text,
+			          sizeof text);
+			story_add_entry(s, ENTRY_CORRECTED, e, text);
+		}
 		if (d)
 			d->tourniquet = e->item;
-		const struct item *was = sheet_item_const(before, e->item);
 		if (was && item_is_sought(was)) {
 			it->seen_on = e->at;
 			it->on = e->digit;

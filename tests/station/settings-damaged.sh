@@ -68,7 +68,7 @@ stop
 # --- what can be read, and cannot be meant: the station starts, and a check says it
 unmeant() { # LINES WORDS
 	cp "$root/station.ini" "$data"
-	printf "$1" >>"$data/station.ini"
+	printf %b "$1" >>"$data/station.ini"
 	! check >"$root/out" 2>&1 || fail "a check finds it sound: $1"
 	grep -q "station.ini: $2" "$root/out" || fail "no '$2': $(cat "$root/out")"
 	echo "ok $2"

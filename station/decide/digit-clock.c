@@ -347,7 +347,7 @@ static void move_second(struct turn *t, int from, int digit)
 	const int item = t->s->beside_item;
 	const struct moment at = t->s->beside_at;
 	if (to && (digit_runs(to) || (to->had && moment_between_ms(to->since, at) < 0))) {
-		turn_refuse(t, SAY(SECOND_CANNOT_MOVE, .digit = from, .other_digit = digit));
+		turn_refuse(t, SAY(SECOND_CANNOT_MOVE, .digit = digit));
 		return;
 	}
 	EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit, .at = at);

@@ -138,8 +138,6 @@
 	X(R_SECOND_MOVED, "reply-second-moved", \
 	  "The second tourniquet moved from the {digit} to the {other_digit}, from {time} on. The first is still on the {digit}.") \
 	X(R_OTHER_STILL_ON, "reply-other-still-on", "On the {digit} it is still on; its clock runs on.") \
-	X(SECOND_CANNOT_MOVE, "second-cannot-move", \
-	  "The clock of the {other_digit} runs by its own card. If no second tourniquet is on the {digit}: scan the card of the {digit}, then OFF.") \
 	X(R_MISREAD_DIGIT, "reply-misread-digit", "Misread: the {digit}, or a pack.") \
 	X(R_MISREAD, "reply-misread", "Misread.") \
 	X(R_CLOCK_RUNS_ON, "reply-clock-runs-on", "The clock of the {digit} runs on: UNDO does not stop it.") \

@@ -136,9 +136,9 @@
 	X(OFF_AS_IT_WAS_SAID, "off-as-it-was-said", \
 	  "Less than a minute before OFF it was known to be still on the {digit}: it cannot have come off {minutes} min earlier. If that was wrong, write the time on the slip.") \
 	X(SECOND_CANNOT_MOVE, "second-cannot-move", \
-	  "The clock of the {digit} runs by its own card. If no second tourniquet went on where it was entered: scan the card of that digit, then OFF.") \
+	  "The clock of the {digit} runs by its own card. If no second tourniquet went on where it was entered: scan NO, then the card of that digit, then OFF.") \
 	X(SECOND_STAYS, "second-stays", \
-	  "Two tourniquets are entered on the {digit}. If the second never went on: scan the card of the {digit}, then OFF.") \
+	  "Two tourniquets are entered on the {digit}. If the second never went on: scan NO, then the card of the {digit}, then OFF.") \
 	X(ON_AFTER_THE_LAST, "on-after-the-last", \
 	  "The last one came off the {digit} {most} min before this one went on: it cannot have gone on " \
 	  "{minutes} min earlier. Scan a smaller number; MISREAD if the last one never came off.") \

@@ -51,20 +51,25 @@ question: Misread: the right index finger, or a pack.
 next: Right index finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
   event: asked, case 1, move-to, digit right index finger, first
 > digit right ring finger
-refused: The clock of the right ring finger runs by its own card. If no second tourniquet went on where it was entered: scan the card of that digit, then OFF.
+refused: The clock of the right ring finger runs by its own card. If no second tourniquet went on where it was entered: scan NO, then the card of that digit, then OFF.
 next: Right index finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
-  event: refused, case 1, "The clock of the right ring finger runs by its own card. If no second tourniquet went on where it was entered: scan the card of that digit, then OFF."
-> digit right index finger
-accepted: Left as it is: the right index finger.
+  event: refused, case 1, "The clock of the right ring finger runs by its own card. If no second tourniquet went on where it was entered: scan NO, then the card of that digit, then OFF."
+> card NO
+accepted: Left as it is.
 next: On: right ring finger and right index finger. When one is off: scan its digit card, then OFF.
   event: asked, case 1, nothing more, first
+> digit right index finger
+question: Tourniquet on the right index finger for 0 min.
+next: Right index finger: Is it off? Scan OFF; NO if it is still on; ADD if a second one went on.
+  event: asked, case 1, off, digit right index finger, first
 > card OFF
-question: More than one digit had a tourniquet in this case.
-next: Which digit is it off? Scan its digit card; NO to leave it as it is.
-  event: asked, case 1, which-off, first
+accepted: One of the tourniquets is off the right index finger. Another is still on; the clock runs.
+next: On: right ring finger and right index finger. When one is off: scan its digit card, then OFF.
+  event: item-off, case 1, item 2, digit right index finger, first
+  event: asked, case 1, nothing more
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1
-item 2: finger tourniquet, green, M, on, 0 of 1
+item 2: finger tourniquet, green, M, off, 0 of 1
 item 3: finger tourniquet, green, M, on, 0 of 1
 right ring finger: on, now 0 min, total 0 min, longest 0 min
 right index finger: on, now 0 min, total 0 min, longest 0 min

@@ -46,9 +46,9 @@ question: Misread: the right index finger, or a pack.
 next: Right index finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
   event: asked, case 1, move-to, digit right index finger, first
 > card YES
-refused: Two tourniquets are entered on the right index finger. If the second never went on: scan the card of the right index finger, then OFF.
+refused: Two tourniquets are entered on the right index finger. If the second never went on: scan NO, then the card of the right index finger, then OFF.
 next: Right index finger: What was misread? Scan the card of the digit that it is really on; YES if no tourniquet went on at all; NO to leave it as it is.
-  event: refused, case 1, "Two tourniquets are entered on the right index finger. If the second never went on: scan the card of the right index finger, then OFF."
+  event: refused, case 1, "Two tourniquets are entered on the right index finger. If the second never went on: scan NO, then the card of the right index finger, then OFF."
 > digit right ring finger
 accepted: The second tourniquet moved from the right index finger to the right ring finger, from 10:04 on. The first is still on the right index finger.
 next: On: right index finger and right ring finger. When one is off: scan its digit card, then OFF.

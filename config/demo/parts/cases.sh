@@ -2,7 +2,12 @@
 # Two cases, scan by scan. Each scan: what is held before the camera, what the station must say to it.
 
 # The pictures were read, so the lists that the station prints may tell what each code stands for.
-meaning() { asks label "$(echo "$1" | sed 's/stores/cards/')" --room "$room" --list | awk -F '\t' -v code="$data" '$1 == code { print $3 }'; }
+meaning() { # SHEET
+	case $1 in
+	badges) asks label badges --list ;; # of no room
+	*) asks label "$(echo "$1" | sed 's/stores/cards/')" --room "$room" --list ;;
+	esac | awk -F '\t' -v code="$data" '$1 == code { print $3 }'
+}
 
 heading() {
 	scan=0

@@ -66,6 +66,8 @@ void extra_opened_here(struct turn *t, int item)
 	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
 	if (unnamed) { /* of a tray: it was counted in, and nobody could say which it is */
 		EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)unnamed, .thing = th);
+		if (refused)
+			turn_owe_reason(t, unnamed, &why);
 		turn_say(t, SAY(R_IS_ONE_OF_THOSE, .item = th.name));
 		return;
 	}

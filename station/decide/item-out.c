@@ -142,7 +142,7 @@ void item_strike(struct turn *t, int item)
 	struct item *it = sheet_item(t->s, item);
 	if (!item && t->s->final != FINAL_ASKING &&
 	    tray_leaves(t, EV_ITEM_STRUCK, SAY(R_STRUCK, .item = t->in->thing.name))) {
-		if (t->s->initial_agreed)
+		if (t->s->initial_agreed && t->out->reply.verdict == VERDICT_ACCEPTED)
 			turn_owe(t, DEBT_ADDED, 0, 0);
 		return;
 	}

@@ -25,6 +25,13 @@ int64_t digit_stretch_ms(const struct digit *d, struct moment now)
 	return d->known_ms + (now.boot == d->since.boot ? now.boot_ms - d->since.boot_ms : 0);
 }
 
+void digit_is_sure(struct digit *d, struct moment at)
+{
+	const int64_t ms = digit_stretch_ms(d, at);
+	if (ms > d->sure_ms)
+		d->sure_ms = ms;
+}
+
 int64_t digit_longest_ms(const struct digit *d, struct moment now)
 {
 	int64_t present = digit_stretch_ms(d, now);

@@ -75,6 +75,8 @@ int64_t moment_between_ms(struct moment from,
 
 /* How long the present stretch has run at `now`; 0 unless MAYBE_ON or ON. */
 int64_t digit_stretch_ms(const struct digit *d, struct moment now);
+/* Somebody says that one is on, or does what is done where one is: no OFF is moved to before it. */
+void digit_is_sure(struct digit *d, struct moment at);
 int64_t digit_longest_ms(const struct digit *d, struct moment now);
 int64_t digit_total_ms(const struct digit *d, struct moment now);
 

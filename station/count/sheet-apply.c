@@ -97,14 +97,6 @@ static void clock_stop(struct sheet *s, struct digit *d, struct moment at)
 	s->last_timed_what = TIMED_OFF;
 }
 
-/* Somebody says so, or does what is done where one is on. */
-static void is_on_for_certain(struct digit *d, struct moment at)
-{
-	const int64_t ms = digit_stretch_ms(d, at);
-	if (ms > d->sure_ms)
-		d->sure_ms = ms;
-}
-
 /* OFF was wrong: the stretch that it ended goes on. */
 static int still_on(struct sheet *s, struct digit *d, struct moment now, struct origin *at)
 {
@@ -112,7 +104,7 @@ static int still_on(struct sheet *s, struct digit *d, struct moment now, struct 
 		return ERROR_AT(at, -EINVAL);
 	d->total_ms -= d->known_ms;
 	d->state = DIGIT_ON;
-	is_on_for_certain(d, now);
+	digit_is_sure(d, now);
 	s->last_timed = d->number;
 	s->last_timed_what = TIMED_STILL_ON;
 	doubt_over(d);
@@ -202,7 +194,7 @@ static int apply_digit(struct sheet *s, const struct event *e, struct origin *at
 		if (e->n != SEEN_SAID)
 			d->seen_on = 1;
 		if (e->n != SEEN_NOT_FULLY)
-			is_on_for_certain(d, e->at);
+			digit_is_sure(d, e->at);
 		return 0;
 	case EV_DIGIT_EARLIER:
 	case EV_DIGIT_MOVED: /* apply() */
@@ -316,15 +308,7 @@ static void on_beside(struct sheet *s, int number, const struct event *e)
 	s->last_timed_what = e->kind == EV_ITEM_ON ? TIMED_BESIDE_ON : TIMED_BESIDE_OFF;
 	s->beside_item = (uint8_t)number;
 	s->beside_at = e->at;
-	is_on_for_certain(d, e->at);
-}
-
-/* Its forceps moved away: the tourniquet is on still, where this is no part of its coming off. */
-static void clamped_no_more(struct sheet *s, const struct item *it, struct moment at)
-{
-	struct digit *d = sheet_digit(s, it->digit);
-	if (d && d->state == DIGIT_ON && sheet_item_on(s, it->digit, TRAIT_TIMED))
-		is_on_for_certain(d, at);
+	digit_is_sure(d, e->at);
 }
 
 static int apply_item(struct sheet *s, const struct event *e, struct origin *at)
@@ -351,7 +335,8 @@ static int apply_item(struct sheet *s, const struct event *e, struct origin *at)
 		on_beside(s, e->item, e);
 		return 0;
 	case EV_FORCEPS_MOVED:
-		clamped_no_more(s, it, e->at);
+		if (sheet_item_on(s, it->digit, TRAIT_TIMED)) /* no part of its coming off */
+			digit_is_sure(sheet_digit(s, it->digit), e->at);
 		it->place = ITEM_HERE;
 		return 0;
 	case EV_ITEM_SHOWN:
@@ -523,7 +508,7 @@ static int apply_case(struct sheet *s, const struct event *e, struct origin *at)
 		s->patient_left = 1;
 		for (int i = 0; i < s->n_digits; i++) /* it was said to go along */
 			if (s->digits[i].state == DIGIT_ON)
-				is_on_for_certain(&s->digits[i], e->at);
+				digit_is_sure(&s->digits[i], e->at);
 		return 0;
 	case EV_AWAKE:
 		s->awake = (uint8_t)(e->n != 0);

@@ -114,10 +114,7 @@ static void right_digit_no(struct turn *t)
 
 static void move_yes(struct turn *t)
 {
-	const struct sheet *s = t->s;
-	if (s->asked.digit && s->last_timed == s->asked.digit && s->last_timed_what == TIMED_BESIDE_ON)
-		turn_refuse(t, SAY(SECOND_STAYS, .digit = s->asked.digit)); /* the first is on for certain */
-	else if (s->asked.digit)
+	if (t->s->asked.digit)
 		digit_never_on(t, t->s->asked.digit);
 	else
 		no_answer(t);

@@ -292,6 +292,10 @@ void digit_never_on(struct turn *t, int digit)
 {
 	int item = sheet_item_last_on(t->s, digit), phantom = is_phantom(t->s, item);
 	const struct item *it = sheet_item_const(t->s, item);
+	if (t->s->last_timed == digit && t->s->last_timed_what == TIMED_BESIDE_ON) {
+		turn_refuse(t, SAY(SECOND_STAYS, .digit = digit)); /* the first is on for certain */
+		return;
+	}
 	if (it && it->place == ITEM_ACCOUNTED) {
 		turn_refuse(t, SAY(ACCOUNTED_STAYS_ON, .digit = digit));
 		return;

@@ -9,6 +9,7 @@
 #include "decide/final-count.h"
 #include "decide/other-sheet.h"
 #include "decide/owed-after-end.h"
+#include "decide/tray.h"
 #include "decide/want.h"
 
 /* A pack that is on the sheet without a number of its own; where one is spoken of that lies in a hand, one that lies here unused
@@ -20,7 +21,7 @@ static int item_of_line(const struct sheet *s, const struct thing *th, int in_ha
 			const struct item *it = &s->items[i - 1];
 			if (item_counts(it) && strcmp(it->thing.line, th->line) == 0 &&
 			    (!th->lot[0] || strcmp(it->thing.lot, th->lot) == 0) &&
-			    (!unused || (it->place == ITEM_HERE && !it->digit && !it->dropped)))
+			    (!unused || lies_here_whole(it)))
 				return i;
 		}
 	return 0;

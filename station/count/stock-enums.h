@@ -12,7 +12,12 @@ enum received_how {
 };
 
 /* What became of a label. 0: it was printed, and nobody has read it back. */
-enum label_fate { LABEL_READ = 1, LABEL_SPOILT, LABEL_DESTROYED };
+enum label_fate {
+	LABEL_READ = 1,
+	LABEL_SPOILT,
+	LABEL_DESTROYED,
+	LABEL_OPENED /* a case read it: it is on its pack */
+};
 
 /* What a case did with packs of one line and lot. */
 enum case_took {

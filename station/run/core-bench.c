@@ -332,12 +332,39 @@ static void take_found(struct core *c, struct outcome *o, const struct event *fo
 	put(c, o, &x, found->case_no, found->room);
 }
 
+/* The number of the label that a thing bears, where this station printed it; 0 none. */
+static int32_t label_of(const struct thing *th)
+{
+	int number = 0;
+	return sscanf(th->identity, "item:%8d", &number) == 1 ? number : 0;
+}
+
+/* A label that no bench read back stands on a pack all the same: the case saw it there. */
+static void take_label(struct core *c, struct outcome *o, const struct event *in)
+{
+	int32_t number = label_of(&in->thing);
+	const struct printing *p = stock_printing_with(&c->stock, number);
+	if (!number || !p || p->fate[number - p->batch.first] || o->count == OUTCOME_EVENTS_MAX)
+		return;
+	struct event read = {.kind = EV_LABEL_FATE, .at = in->at, .room = in->room, .what = LABEL_OPENED};
+	read.batch = p->batch;
+	read.batch.first = read.batch.last = number;
+	o->events[o->count++] = read;
+}
+
+static int counts_in(const struct event *e)
+{
+	return e->kind == EV_ITEM_IN || e->kind == EV_ITEM_LISTED;
+}
+
 void stock_takes(struct core *c, struct outcome *o)
 {
 	int count = o->count;
 	if (!core_bench_room(c))
 		return;
 	for (int i = 0; i < count; i++) {
+		if (counts_in(&o->events[i]))
+			take_label(c, o, &o->events[i]);
 		if (o->events[i].kind == EV_CASE_ENDED)
 			take_case(c, o, &o->events[i]);
 		else if (o->events[i].kind == EV_FOUND_AFTER)
@@ -357,6 +384,21 @@ static void tell_earlier(struct core *c, const struct outcome *o, const struct e
 	if (lot)
 		reply_add(&c->outcome.reply,
 		          SAY(EARLIER_IN_STORES, .other_lot = lot->lot, .other_date = lot->expiry));
+}
+
+/* What stores called spoilt or threw away has either two labels or is not what they threw away. */
+static void tell_gone(struct core *c, const struct event *in)
+{
+	struct event last;
+	int32_t number = label_of(&in->thing);
+	if (!number || c->outcome.reply.verdict == VERDICT_REFUSED ||
+	    record_label_last(c->record, number, &last) != RECORD_FOUND)
+		return;
+	enum label_state state = label_known_by(&last).state;
+	if (state == LABEL_GONE || state == LABEL_THROWN)
+		reply_add(&c->outcome.reply, state == LABEL_GONE
+		                                 ? SAY(LABEL_CALLED_SPOILT, .item_number = number)
+		                                 : SAY(LABEL_CALLED_THROWN, .item_number = number));
 }
 
 static int has_on_sheet(const struct sheet *s, const struct event *q)
@@ -387,7 +429,10 @@ void stock_tells(struct core *c, const struct input *in)
 		core_bench_next(c, in->room, &c->outcome.reply.next);
 		return;
 	}
-	for (int i = 0; i < o->count && c->station.policy.earlier_first; i++)
-		if (o->events[i].kind == EV_ITEM_IN)
+	for (int i = 0; i < o->count; i++) {
+		if (counts_in(&o->events[i]))
+			tell_gone(c, &o->events[i]);
+		if (o->events[i].kind == EV_ITEM_IN && c->station.policy.earlier_first)
 			tell_earlier(c, o, &o->events[i]);
+	}
 }

@@ -140,7 +140,7 @@ static void withdraw_spoilt(struct daemon *d, const struct event *e)
 
 static int is_spoilt(const struct event *e)
 {
-	return e->kind == EV_LABEL_FATE && e->what != LABEL_READ;
+	return e->kind == EV_LABEL_FATE && !label_is_on_pack((enum label_fate)e->what);
 }
 
 void label_jobs_stored(struct daemon *d, const struct event *events, int count)

@@ -14,7 +14,7 @@ struct label_known label_known_by(const struct event *last)
 		return (struct label_known){.state = LABEL_PRINTED};
 	switch (last->kind) {
 	case EV_LABEL_FATE:
-		if (last->what == LABEL_READ)
+		if (label_is_on_pack((enum label_fate)last->what))
 			return (struct label_known){.state = LABEL_ON_SHELF};
 		return (struct label_known){.state = LABEL_GONE, .fate = (enum label_fate)last->what};
 	case EV_ISSUED:
@@ -254,11 +254,12 @@ static enum bench_fitness typed_range(struct bench_turn *t, int64_t *first, int6
 	return BENCH_UNFIT;
 }
 
-/* A label of an open printing whose fate may become this one: one that was read may still be torn up. */
+/* A label of an open printing whose fate may become this one: one that was read may still be torn up, but not one that a
+ * case read with its pack. */
 static int may_become(const struct printing *p, int64_t number)
 {
 	enum label_fate was = p ? (enum label_fate)p->fate[number - p->batch.first] : LABEL_SPOILT;
-	return was != LABEL_SPOILT && was != LABEL_DESTROYED;
+	return !was || was == LABEL_READ;
 }
 
 static void spoil(struct bench_turn *t, int64_t first, int64_t last)

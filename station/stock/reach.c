@@ -53,6 +53,11 @@ const struct printing *stock_printing_with(const struct stock *s, int64_t number
 	return i < 0 ? NULL : &s->printings[i];
 }
 
+int label_is_on_pack(enum label_fate fate)
+{
+	return fate == LABEL_READ || fate == LABEL_OPENED;
+}
+
 int printing_open(const struct printing *p)
 {
 	int open = 0;

@@ -199,13 +199,13 @@ static void put_fate(struct stock *s, const struct event *e)
 	struct printing *p = stock_printing_of(s, e->batch.first);
 	if (p)
 		p->fate[e->batch.first - p->batch.first] = e->what;
-	if (e->other == LABEL_READ)
+	if (label_is_on_pack((enum label_fate)e->other))
 		l->labelled--;
 	else if (!e->other && p)
 		l->printed--;
 	else if (e->other)
 		l->spoilt--;
-	if (e->what == LABEL_READ)
+	if (label_is_on_pack((enum label_fate)e->what))
 		l->labelled++;
 	else
 		l->spoilt++;

@@ -114,6 +114,7 @@ const struct bench *stock_bench(const struct stock *s,
                                 int32_t room);                       /* of that room; one that asks nothing */
 struct printing *stock_printing_of(struct stock *s, int64_t number); /* that has this label; NULL none */
 const struct printing *stock_printing_with(const struct stock *s, int64_t number); /* the same */
+int label_is_on_pack(enum label_fate fate);  /* somebody read it there */
 int printing_open(const struct printing *p); /* labels that were not read back */
 const struct printing *stock_printing_at(const struct stock *s,
                                          int32_t room); /* of this bench the first with open labels, else the

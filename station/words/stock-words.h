@@ -81,6 +81,10 @@
 	  "RECALL: {item}, {what}, is in quarantine since now: {reason}. Case {case} has one on its sheet. Tell the surgeon.") \
 	X(EARLIER_IN_STORES, "earlier-in-stores", \
 	  "An earlier one lies in stores: lot {other_lot}, expiry {other_date}.") \
+	X(LABEL_CALLED_SPOILT, "label-called-spoilt", \
+	  "Stores entered its label {item_number} as spoilt: if the pack has two labels, only one is to be on the sheet.") \
+	X(LABEL_CALLED_THROWN, "label-called-thrown", \
+	  "Stores entered the pack with label {item_number} as thrown away: if anything is wrong with it, use another.") \
 	X(THEN_EXPIRED, "then-expired", "It has expired: it is not issued. Lay it apart.") \
 	X(THEN_EXPIRES_30, "then-expires-30", "It expires within 30 days.") \
 	X(THEN_EXPIRES_90, "then-expires-90", "It expires within 90 days.") \

@@ -60,7 +60,7 @@ static const struct {
     {LIST_END_WHY, "nothing-opened sheet-empty number-owed not-followed"},
     {LIST_INCARNATION, "behind other no-head aside paper"},
     {LIST_RECEIVED, "coded confirmed not-confirmed"},
-    {LIST_LABEL, "read spoilt destroyed"},
+    {LIST_LABEL, "read spoilt destroyed opened"},
     {LIST_TOOK, "opened returned isolated missing found"},
     {LIST_WRITTEN, "said not-sealed"},
     {LIST_BENCH,

@@ -121,14 +121,20 @@ static const char *badge(int32_t room, int number)
 	return own(room, (struct own_code){.kind = OWN_BADGE, .number = number});
 }
 
-static const char *label(int32_t room, int number)
+static const char *label_text(int number)
 {
-	char code[OWN_CODE_MAX], text[40];
+	static char text[40];
+	char code[OWN_CODE_MAX];
 	struct own_code own = {.kind = OWN_ITEM, .role = 'P', .number = number};
 	memcpy(own.site, core.station.site, 3);
 	assert_int_equal(own_code_write(&own, code), 0);
 	snprintf(text, sizeof text, "(91)%s", code);
-	return scan(room, text);
+	return text;
+}
+
+static const char *label(int32_t room, int number)
+{
+	return scan(room, label_text(number));
 }
 
 static void must_say(const char *said, const char *words)
@@ -225,6 +231,66 @@ static void what_a_case_opened_and_gave_back_moves_the_stock(void **state)
 	assert_int_equal(stock_in_room(&core.stock, l, 1), 2); /* it lies there still */
 	again();
 	assert_int_equal(lot("GREEN-M", "T26", 20330331)->returned, 1);
+}
+
+static void a_label_that_a_case_read_is_on_its_pack_and_not_replaced(void **state)
+{
+	(void)state;
+	print_labels();
+	label(9, 1);
+	operate(label_text(2));
+	assert_int_equal(lot("PLAIN-M", "A7", 20330331)->labelled, 2);
+	must_say(card(9, CARD_PRINT_LABELS), "2 labels of finger tourniquet, orange, M");
+	must_say(card(9, CARD_YES), "00000005 to 00000006");
+	const struct stock_lot *l = lot("PLAIN-M", "A7", 20330331);
+	assert_int_equal(l->spoilt, 2);
+	assert_int_equal(l->labelled, 2);
+	assert_int_equal(l->printed, 2);
+	again();
+	assert_int_equal(lot("PLAIN-M", "A7", 20330331)->labelled, 2);
+}
+
+static void a_label_that_a_case_read_is_not_called_spoilt_by_a_slip_of_the_keys(void **state)
+{
+	(void)state;
+	print_labels();
+	operate(label_text(2));
+	card(9, CARD_SPOILT_LABEL);
+	must_say(scan(9, "1-2"), "00000002 is no label of these that could be spoilt");
+	must_say(scan(9, "1"), "Not used any more");
+	assert_int_equal(lot("PLAIN-M", "A7", 20330331)->spoilt, 1);
+	label(1, 3); /* the case reads one more */
+	label(1, 4);
+	assert_int_equal(lot("PLAIN-M", "A7", 20330331)->printed, 0);
+	must_say(scan(9, "(01)09506000134376(17)330331(10)A7"), "Done.");
+	assert_int_equal(core.stock.n_printings, 0);
+}
+
+static void what_stores_called_spoilt_is_counted_in_and_said(void **state)
+{
+	(void)state;
+	print_labels();
+	card(9, CARD_SPOILT_LABEL);
+	scan(9, "3");
+	operate_in(1, label_text(3));
+	must_say(core.outcome.reply.said, "Stores entered its label 00000003 as spoilt");
+	assert_int_equal(lot("PLAIN-M", "A7", 20330331)->spoilt, 1);
+	must_say(label(1, 2), "Counted in");
+	assert_null(strstr(core.outcome.reply.said, "Stores entered"));
+}
+
+static void what_stores_threw_away_is_counted_in_and_said(void **state)
+{
+	(void)state;
+	print_labels();
+	for (int i = 1; i <= 4; i++)
+		label(9, i);
+	scan(9, "PLAIN-M");
+	card(9, CARD_WRITE_OFF);
+	label(9, 2);
+	scan(9, "wet");
+	operate_in(1, label_text(2));
+	must_say(core.outcome.reply.said, "Stores entered the pack with label 00000002 as thrown away");
 }
 
 /* What lies counted in goes on, comes off and is accounted for: the case ends reconciled. */
@@ -568,6 +634,10 @@ int main(void)
 	    T(an_open_question_survives_a_restart),
 	    T(what_a_case_opened_and_gave_back_moves_the_stock),
 	    T(a_pack_with_a_wrong_number_in_it_is_told_apart_from_one_that_was_used),
+	    T(a_label_that_a_case_read_is_on_its_pack_and_not_replaced),
+	    T(a_label_that_a_case_read_is_not_called_spoilt_by_a_slip_of_the_keys),
+	    T(what_stores_called_spoilt_is_counted_in_and_said),
+	    T(what_stores_threw_away_is_counted_in_and_said),
 	    T(a_box_is_no_item_of_a_case),
 	    T(a_later_pack_is_accepted_and_the_earlier_one_named),
 	    T(a_recall_is_told_at_once_in_the_room_that_has_one),

@@ -87,8 +87,10 @@ static const char *const incarnations[] = {[INCARNATION_BEHIND] = "behind",
 static const char *const received[] = {[RECEIVED_CODED] = "coded",
                                        [RECEIVED_CONFIRMED] = "confirmed",
                                        [RECEIVED_NOT_CONFIRMED] = "not-confirmed"};
-static const char *const labels[] = {
-    [LABEL_READ] = "read", [LABEL_SPOILT] = "spoilt", [LABEL_DESTROYED] = "destroyed", [LABEL_OPENED] = "opened"};
+static const char *const labels[] = {[LABEL_READ] = "read",
+                                     [LABEL_SPOILT] = "spoilt",
+                                     [LABEL_DESTROYED] = "destroyed",
+                                     [LABEL_OPENED] = "opened"};
 static const char *const took[] = {[TOOK_OPENED] = "opened",
                                    [TOOK_RETURNED] = "returned",
                                    [TOOK_ISOLATED] = "isolated",

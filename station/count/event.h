@@ -83,6 +83,9 @@ enum event_field {
 	X(SCANNER_ROOM, "scanner-room",               STATION, PASSING, F_N | WHAT_IS(BOUND) | F_TEXT) \
 	/* n: 1 the wall clock cannot be right (count/wall.h), 0 it can again; of a case as well, for its slip */ \
 	X(CLOCK_WRONG, "clock-wrong",                 STATION, PASSING, F_N) \
+	/* of each open case that has what was just put in quarantine on its sheet, for its slip; thing: its name, line and, \
+	 * where it is one, lot; text: why */ \
+	X(RECALLED, "recalled",                       STATION, PASSING, F_THING | F_TEXT) \
 	X(BACKED_UP, "backed-up",                     STATION, PASSING, F_REF) /* ref: the last event of a backup that was read back whole */ \
 	/* the case, and its slips */ \
 	X(CASE_OPENED, "case-opened",                 CASE,    LASTING, F_N | F_TEXT) /* n: 1 single operator, text: case label */ \

@@ -19,7 +19,7 @@
 
 /* The number of the fold: raise it with every change of what station_apply() makes of an event. tests/unit/record/fold.txt
  * holds what the kept records come to, and a test says where raising it was forgotten. */
-#define SNAPSHOT_FOLD 7
+#define SNAPSHOT_FOLD 8
 
 /* Fills in what the snapshot of the folder knows; the settings of `st` are its own and stay. Taken: with the number of
  * its event. Not: there is none, or one that is not for this record, key, program or these rooms: it is taken away, and

@@ -401,27 +401,6 @@ static void tell_gone(struct core *c, const struct event *in)
 		                                 : SAY(LABEL_CALLED_THROWN, .item_number = number));
 }
 
-static int has_on_sheet(const struct sheet *s, const struct event *q)
-{
-	for (int i = 0; i < s->n_items; i++)
-		if (strcmp(s->items[i].thing.line, q->thing.line) == 0 &&
-		    (!q->thing.lot[0] || strcmp(s->items[i].thing.lot, q->thing.lot) == 0) &&
-		    (item_counts(&s->items[i]) || s->items[i].place == ITEM_RETURNED))
-			return 1;
-	return 0;
-}
-
-int stock_recalls(const struct sheet *s, const struct event *q, struct say *what)
-{
-	if (!s->case_no || !has_on_sheet(s, q))
-		return 0;
-	*what = *SAY(RECALL_HAS_IT, .item = q->thing.name, .lot = q->thing.lot, .what = SAY_OF_ANY_LOT,
-	             .reason = q->text, .case_no = s->case_no);
-	if (q->thing.lot[0])
-		what->what = SAY_OF_LOT_ALL_EXPIRIES;
-	return 1;
-}
-
 void stock_tells(struct core *c, const struct input *in)
 {
 	const struct outcome *o = &c->outcome;

@@ -54,7 +54,4 @@ void stock_takes(struct core *c, struct outcome *o);
 /* After the outcome was stored: what a bench asks next, and what a room must know of what lies in stores. */
 void stock_tells(struct core *c, const struct input *in);
 
-/* Whether this sheet has what the event put in quarantine: 1, with what its room must hear (texts are the event's). */
-int stock_recalls(const struct sheet *s, const struct event *q, struct say *what);
-
 #endif

@@ -105,13 +105,21 @@ static int append(struct core *c, struct event *events, int count, struct event 
 	return n;
 }
 
-/* In each room whose open case has what was put in quarantine, at once. */
-static void tell_recall(struct core *c, const struct event *e)
+/* In each room whose open case has what was put in quarantine, at once, and on the slip of that case. */
+static void tell_recall(struct core *c, const struct event *q)
 {
-	struct say has;
-	for (int i = 0; i < SHEETS_MAX; i++)
-		if (stock_recalls(&c->station.sheets[i], e, &has))
-			core_tell(c, c->station.sheets[i].room, VERDICT_QUESTION, &has);
+	struct event recalled[SHEETS_MAX];
+	int n = station_recalls(&c->station, q, recalled);
+	for (int i = 0; i < n; i++) {
+		const struct event *e = &recalled[i];
+		const struct say *has =
+		    SAY(RECALL_HAS_IT, .item = e->thing.name, .lot = e->thing.lot,
+		        .what = e->thing.lot[0] ? SAY_OF_LOT_ALL_EXPIRIES : SAY_OF_ANY_LOT, .reason = e->text,
+		        .case_no = e->case_no);
+		core_tell(c, e->room, VERDICT_QUESTION, has);
+	}
+	if (n)
+		core_store(c, recalled, n, NULL);
 }
 
 int core_store(struct core *c, struct event *events, int count, struct error *e)
@@ -145,8 +153,6 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 		tell_clock(&events[i]);
 		if (station_apply(&c->station, &events[i]) < 0 || stock_apply(&c->stock, &events[i]) < 0)
 			diverged(c, &events[i]);
-		if (events[i].kind == EV_QUARANTINED)
-			tell_recall(c, &events[i]);
 	}
 	if (sealed)
 		station_apply(&c->station, &seal);
@@ -154,6 +160,9 @@ int core_store(struct core *c, struct event *events, int count, struct error *e)
 	core_weigh(c);
 	if (c->stored)
 		c->stored(c->context, events, count);
+	for (int i = 0; i < count; i++)
+		if (events[i].kind == EV_QUARANTINED)
+			tell_recall(c, &events[i]);
 	return 0;
 }
 

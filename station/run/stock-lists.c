@@ -173,18 +173,15 @@ static json_t *silent(const struct core *c, const struct hold *h)
 
 static json_t *open_cases(const struct core *c, const struct batch *of)
 {
-	struct say has;
-	struct event q = {.kind = EV_QUARANTINED};
+	struct event q = {.kind = EV_QUARANTINED}, has[SHEETS_MAX];
 	json_t *list = json_array();
 	memcpy(q.thing.line, of->line, sizeof q.thing.line);
 	memcpy(q.thing.lot, of->lot, sizeof q.thing.lot);
-	for (int i = 0; i < SHEETS_MAX; i++) {
-		const struct sheet *s = &c->station.sheets[i];
-		if (!stock_recalls(s, &q, &has))
-			continue;
+	int n = station_recalls(&c->station, &q, has);
+	for (int i = 0; i < n; i++) {
 		json_t *o = json_object();
-		put_n(o, "case", s->case_no);
-		put_room(o, &c->station, s->room);
+		put_n(o, "case", has[i].case_no);
+		put_room(o, &c->station, has[i].room);
 		json_array_append_new(list, o);
 	}
 	return list;

@@ -134,6 +134,7 @@ static enum saying word_of(const struct event *e)
 	case EV_STAFF_WITHDRAWN:
 	case EV_QUARANTINED:
 	case EV_RELEASED:
+	case EV_RECALLED:
 	case EV_LABELLED:
 	case EV_LABELS_TAKEN:
 	case EV_BENCH_ASKED:

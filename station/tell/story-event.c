@@ -415,7 +415,7 @@ static void tell_case(struct story *s, const struct event *e)
 /* What else must be on paper: a sentence of its own. */
 static void tell_note(struct story *s, const struct event *e)
 {
-	char text[240];
+	char text[STORY_NOTE_MAX];
 	enum saying word;
 	switch (e->kind) {
 	case EV_SUSPENDED:
@@ -436,10 +436,19 @@ static void tell_note(struct story *s, const struct event *e)
 	case EV_CLOCK_WRONG:
 		word = e->n ? SAY_SLIP_NOTE_CLOCK_WRONG : SAY_SLIP_NOTE_CLOCK_RIGHT;
 		break;
+	case EV_RECALLED:
+		word = e->thing.lot[0] ? SAY_SLIP_NOTE_RECALLED_LOT : SAY_SLIP_NOTE_RECALLED;
+		break;
 	default: /* story_add_event() */
 		return;
 	}
-	story_say(s, &(const struct say){.saying = word, .time = minute_of(e->at)}, text, sizeof text);
+	story_say(s,
+	          &(const struct say){.saying = word,
+	                              .time = minute_of(e->at),
+	                              .item = e->thing.name,
+	                              .lot = e->thing.lot,
+	                              .reason = e->text},
+	          text, sizeof text);
 	story_add_note(s, text);
 }
 

@@ -18,13 +18,19 @@ struct telling {
 };
 
 /* A step is the event that UNDO names and what followed it up to the next step, but for what befell the station. */
+/* What came meanwhile and is of no scan is not undone with one. */
+static int came_by_itself(enum event_kind kind)
+{
+	return kind == EV_AWAY || kind == EV_CLOCK_WRONG || kind == EV_RECALLED;
+}
+
 static void mark_undone(struct telling *t, int undo)
 {
 	for (int i = 0; i < undo; i++) {
 		if (t->events[i].seq != t->events[undo].ref)
 			continue;
 		for (int k = i; k < undo && (k == i || !(t->events[k].flags & EVENT_FIRST)); k++)
-			t->undone[k] = t->events[k].kind != EV_AWAY;
+			t->undone[k] = !came_by_itself(t->events[k].kind);
 	}
 }
 

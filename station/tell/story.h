@@ -15,6 +15,7 @@
 #define STORY_DEBTS 40
 #define STORY_STEPS 30
 #define STORY_ENTRIES 100
+#define STORY_NOTE_MAX 400
 #define STORY_NOTES 19 /* and one that says how much did not fit */
 #define STORY_SLIPS 20
 #define STORY_DISCREPANCIES 10
@@ -136,7 +137,7 @@ struct story {
 	struct story_debt debts[STORY_DEBTS];
 	struct story_step steps[STORY_STEPS];
 	struct story_entry entries[STORY_ENTRIES];
-	char notes[STORY_NOTES][240];
+	char notes[STORY_NOTES][STORY_NOTE_MAX];
 	struct story_slip slips[STORY_SLIPS];
 	struct story_discrepancy discrepancies[STORY_DISCREPANCIES];
 	struct story_found found[STORY_FOUND];

@@ -339,6 +339,10 @@
 	  "The wall clock was set forward by {n} min between {from} and {to}: times of day from before and after do not fit each other. Minutes come from another clock.") \
 	X(SLIP_NOTE_CLOCK_BACK, "slip-note-clock-back", \
 	  "The wall clock was set back by {n} min between {from} and {to}: times of day from before and after do not fit each other. Minutes come from another clock.") \
+	X(SLIP_NOTE_RECALLED, "slip-note-recalled", \
+	  "Put in quarantine at {time}, when this case had it on its sheet: {item}, all lots. Reason: {reason}.") \
+	X(SLIP_NOTE_RECALLED_LOT, "slip-note-recalled-lot", \
+	  "Put in quarantine at {time}, when this case had it on its sheet: {item}, lot {lot}. Reason: {reason}.") \
 	X(SLIP_NOTE_STOPPED, "slip-note-stopped", \
 	  "The station was stopped by its administrator at {time}, in the middle of this case.") \
 	X(SLIP_NOTE_FORCED, "slip-note-forced", \

@@ -249,6 +249,10 @@ static void command(struct play *p, char *line)
 		snprintf(e.thing.lot, sizeof e.thing.lot, "%.30s", strcmp(lot, "*") == 0 ? "" : lot);
 		snprintf(e.text, sizeof e.text, "%s", why);
 		play_keep(p, e);
+		struct event recalled[SHEETS_MAX];
+		int n = station_recalls(&p->st, &e, recalled);
+		for (int i = 0; i < n; i++)
+			play_keep(p, recalled[i]);
 	} else if (strncmp(line, "withdrawn ", 10) == 0) {
 		play_keep(p, (struct event){.kind = EV_STAFF_WITHDRAWN,
 		                            .at = p->now,

@@ -351,6 +351,13 @@ static void a_later_pack_is_accepted_and_the_earlier_one_named(void **state)
 	assert_null(strstr(scan(1, GREEN "T26(21)S3"), "An earlier one"));
 }
 
+static int keep_recalled(void *context, const struct event *e)
+{
+	if (e->kind == EV_RECALLED)
+		*(struct event *)context = *e;
+	return 0;
+}
+
 static void a_recall_is_told_at_once_in_the_room_that_has_one(void **state)
 {
 	(void)state;
@@ -364,6 +371,12 @@ static void a_recall_is_told_at_once_in_the_room_that_has_one(void **state)
 	         "RECALL: finger tourniquet, green, M, lot T26, is in quarantine since now");
 	must_say(core.recent[0][0].said, "Case 1 has one on its sheet.");
 	assert_string_equal(core.recent[1][0].said, ""); /* theatre 2 has none */
+	struct event on_slip = {0};
+	again();
+	assert_int_equal(record_each(core.record, 1, keep_recalled, &on_slip, NULL), 0);
+	assert_int_equal(on_slip.kind, EV_RECALLED);
+	assert_string_equal(on_slip.thing.name, "finger tourniquet, green, M");
+	assert_string_equal(on_slip.text, "recalled by the maker");
 	must_say(scan(1, GREEN "T26(21)S2"), "in quarantine");
 }
 

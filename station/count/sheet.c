@@ -175,6 +175,23 @@ int item_is_sought(const struct item *i)
 	return item_open(i) && (i->missing || i->condition == CONDITION_PIECES_MISSING);
 }
 
+int sheet_without_mark(const struct sheet *s, const struct thing *th)
+{
+	for (int i = 1; i <= s->n_items; i++) {
+		const struct item *it = sheet_item_const(s, i);
+		if (th->identity_kind == IDENTITY_MARK && item_open(it) && it->pieces == 1 &&
+		    !it->thing.identity[0] && it->place == ITEM_HERE && strcmp(it->thing.line, th->line) == 0)
+			return i;
+	}
+	return 0;
+}
+
+int item_accounted(const struct item *i)
+{
+	int broken = item_open(i) && i->place != ITEM_EXTRA && i->condition == CONDITION_PIECES_MISSING;
+	return broken && i->shown >= i->pieces ? i->pieces - 1 : i->shown;
+}
+
 int sheet_open_items(const struct sheet *s)
 {
 	int n = 0;

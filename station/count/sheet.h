@@ -230,6 +230,10 @@ int sheet_is_asked(const struct sheet *s, int item); /* 1 where the final count 
 int item_counts(const struct item *i);    /* 1 where it must be accounted for */
 int item_open(const struct item *i);      /* 1 where it must be and is not yet */
 int item_is_sought(const struct item *i); /* 1 where it was answered as not there, or is in pieces */
+/* One that is counted in without a mark, as a tray's are, and still asked for, of which this thing's mark may be read; 0 none. */
+int sheet_without_mark(const struct sheet *s, const struct thing *th);
+/* Pieces of it that are accounted for: what was shown with a piece missing is not all there, however many were seen. */
+int item_accounted(const struct item *i);
 int sheet_open_items(const struct sheet *s);
 int sheet_next_open(const struct sheet *s);   /* the item the final count asks for next; 0 none */
 int sheet_missing(const struct sheet *s);     /* items answered as missing, in pieces, or extra */

@@ -248,6 +248,8 @@ void count_in_thing(struct turn *t)
 			turn_close_question(t);
 	} else if (needs_add(t))
 		turn_refuse(t, SAY(SCAN_ADD_FIRST, .item = th->name));
+	else if (t->s->asked.what != Q_ADD && sheet_without_mark(t->s, th))
+		turn_refuse(t, SAY(MARK_OF_COUNTED, .item = th->name));
 	else if (t->in->act == ACT_TRAY)
 		count_in_tray(t);
 	else

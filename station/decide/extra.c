@@ -44,25 +44,13 @@ void extra_ask(struct turn *t, int item)
 		turn_ask_saying(t, q, SAY(R_EXTRA, .item = th->name));
 }
 
-/* One that is counted in without a mark, and still asked for, of which this one's mark may be read; 0 none. */
-static int one_without_mark(const struct sheet *s, const struct thing *th)
-{
-	for (int i = 1; i <= s->n_items; i++) {
-		const struct item *it = sheet_item_const(s, i);
-		if (th->identity_kind == IDENTITY_MARK && item_open(it) && it->pieces == 1 &&
-		    !it->thing.identity[0] && it->place == ITEM_HERE && strcmp(it->thing.line, th->line) == 0)
-			return i;
-	}
-	return 0;
-}
-
 /* What turned up was opened in this case. Facts first: one that would have been refused as well, and the surgeon answers
  * for it (rules 3, 5). */
 void extra_opened_here(struct turn *t, int item)
 {
 	struct say why;
 	struct thing th = sheet_item_const(t->s, item)->thing;
-	int refused = thing_fault(t, &th, &why), unnamed = one_without_mark(t->s, &th);
+	int refused = thing_fault(t, &th, &why), unnamed = sheet_without_mark(t->s, &th);
 	EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)item);
 	if (unnamed) { /* of a tray: it was counted in, and nobody could say which it is */
 		EMIT(t, .kind = EV_ITEM_LISTED, .item = (uint8_t)unnamed, .thing = th);

@@ -130,7 +130,7 @@ static void shown(struct turn *t, int item, int n, enum evidence evidence, enum 
 	const struct item *it = sheet_item_const(t->s, item);
 	if (it->place != ITEM_ACCOUNTED)
 		turn_say(t, condition == CONDITION_PIECES_MISSING
-		                ? SAY(R_SHOWN_PIECES_MISSING, .item = it->thing.name, .n = it->shown,
+		                ? SAY(R_SHOWN_PIECES_MISSING, .item = it->thing.name, .n = item_accounted(it),
 		                      .all = it->pieces)
 		                : SAY(R_SHOWN_OF, .item = it->thing.name, .n = it->shown, .all = it->pieces));
 	else {
@@ -193,6 +193,37 @@ static int accounted_tourniquet(const struct sheet *s)
 	return 0;
 }
 
+/* The other tourniquet that an offcut can be of: one that is still asked for, else one that was shown cut; 0 none. */
+static int other_cut(const struct sheet *s, int item)
+{
+	for (int accounted = 0; accounted < 2; accounted++)
+		for (int i = s->n_items; i >= 1; i--) {
+			const struct item *it = &s->items[i - 1];
+			if (i != item && it->place != ITEM_EXTRA &&
+			    role_has(it->thing.role, TRAIT_CONDITION) &&
+			    (accounted
+			         ? it->place == ITEM_ACCOUNTED && it->condition == CONDITION_CUT_COMPLETE
+			         : item_open(it)))
+				return i;
+		}
+	return 0;
+}
+
+/* Nothing was cut from the one that is whole: with several it was not seen of which an offcut was. 1: of another. */
+static int offcuts_leave(struct turn *t, int item)
+{
+	int offcuts = sheet_item_const(t->s, item)->pieces - 1, other = other_cut(t->s, item);
+	if (offcuts <= 0)
+		return 0;
+	EMIT(t, .kind = EV_ITEM_MORE, .item = (uint8_t)item, .n = -offcuts);
+	if (!other)
+		return 0;
+	if (sheet_item_const(t->s, other)->place == ITEM_ACCOUNTED)
+		EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)other);
+	EMIT(t, .kind = EV_ITEM_MORE, .item = (uint8_t)other, .n = offcuts);
+	return 1;
+}
+
 static void answer_condition(struct turn *t, enum condition condition)
 {
 	int item = asked_tourniquet(t);
@@ -207,10 +238,10 @@ static void answer_condition(struct turn *t, enum condition condition)
 		refuse_alike(t, item);
 		return;
 	}
-	int offcuts = sheet_item_const(t->s, item)->pieces - 1;
-	if (condition == CONDITION_INTACT && offcuts > 0) /* whole: nothing was cut from it */
-		EMIT(t, .kind = EV_ITEM_MORE, .item = (uint8_t)item, .n = -offcuts);
+	int of_other = condition == CONDITION_INTACT && offcuts_leave(t, item);
 	shown(t, item, sheet_item_const(t->s, item)->pieces, EVIDENCE_SHOWN, condition, SAY_NONE);
+	if (of_other)
+		turn_say_more(t, SAY(R_OFFCUT_OF_OTHER));
 }
 
 /* More than are on the sheet: the rest is a surplus. */

@@ -54,7 +54,7 @@ static int lines_seen(const struct sheet *s, struct alike lines[ITEMS_MAX])
 		if (!item_counts(it) && it->place != ITEM_RETURNED)
 			continue;
 		struct alike *line = line_of(lines, &n, it->thing.name, how_seen(it));
-		line->shown += it->place == ITEM_RETURNED ? it->pieces : it->shown;
+		line->shown += it->place == ITEM_RETURNED ? it->pieces : item_accounted(it);
 		line->all += it->pieces;
 	}
 	return n;

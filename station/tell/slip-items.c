@@ -37,10 +37,9 @@ static int counts_pieces(const struct making *m)
 	return m->from->number && !m->from->proof; /* a case that is shown, and is no copy, has neither */
 }
 
-/* What was shown with a piece of it missing is not all there, however many pieces were seen. */
 static int accounted(const struct making *m, const struct item *it)
 {
-	return !counts_pieces(m) && is_in_pieces(it) && it->shown >= it->pieces ? it->pieces - 1 : it->shown;
+	return counts_pieces(m) ? it->shown : item_accounted(it);
 }
 
 static int is_one_row(const struct item *a, const struct item *b)

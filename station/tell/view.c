@@ -56,8 +56,7 @@ static json_t *items(const struct view_source *from, const struct sheet *s)
 		put_words(o, "place_words", from, places[place].words);
 		put(o, "condition", conditions[it->condition & 3]);
 		put_n(o, "pieces", it->pieces);
-		const int broken = it->condition == CONDITION_PIECES_MISSING && it->shown >= it->pieces;
-		put_n(o, "shown", broken ? it->pieces - 1 : it->shown); /* not all of it is there (rule 10) */
+		put_n(o, "shown", item_accounted(it)); /* rule 10 */
 		put_n(o, "missing", it->missing);
 		put_n(o, "digit", it->digit);
 		json_object_set_new(o, "dropped", json_boolean(it->dropped));

@@ -72,7 +72,7 @@
 	X(R_SAW_MARK, "reply-saw-mark", "{item}: {n} of {all}, mark read.") \
 	X(R_SAW_MARK_INTACT, "reply-saw-mark-intact", "{item}: {n} of {all}, mark read, intact.") \
 	X(R_SAW_MARK_CUT, "reply-saw-mark-cut", "{item}: {n} of {all}, mark read, cut and complete.") \
-	X(R_SAW_MARK_PIECES, "reply-saw-mark-pieces", "{item}: {n} of {all}, mark read, pieces missing.") \
+	X(R_SAW_MARK_PIECES, "reply-saw-mark-pieces", "{item}: mark read, pieces missing; {n} of {all} accounted for.") \
 	X(R_SAW_RETURNED, "reply-saw-returned", "{item}: {n} returned unopened.") \
 	X(R_SAW_NOT_ALL, "reply-saw-not-all", "{item}: NOT accounted for, {n} of {all} shown.") \
 	N(R_SAW_MORE, "reply-saw-more", "The slip has {n} line more.", "The slip has {n} lines more.") \
@@ -199,6 +199,8 @@
 	  "Added: 1 further artery forceps, mark unreadable. If it is counted in already: UNDO.") \
 	X(R_FORCEPS_IN, "reply-forceps-in", "Counted in: 1 artery forceps, mark unreadable. At the end it is shown.") \
 	N(R_OFFCUT, "reply-offcut", "Offcut counted: {item}, now {n} piece.", "Offcut counted: {item}, now {n} pieces.") \
+	X(R_OFFCUT_OF_OTHER, "reply-offcut-of-other", \
+	  "Nothing was cut from this one: the offcut is asked for with the other tourniquet.") \
 	X(R_IN_USE_THERE, "reply-in-use-there", \
 	  "{item} is in use in case {case}, {room}: it is no longer on the sheet of case {other_case}.") \
 	X(R_SCANNED_THERE, "reply-scanned-there", \
@@ -220,7 +222,7 @@
 	X(R_INTERRUPTED, "reply-interrupted", "Interrupted: {item} is counted again.") \
 	X(R_SHOWN_MORE, "reply-shown-more", "{item}: {n} shown, {most} more than are on the sheet.") \
 	X(R_SHOWN_OF, "reply-shown-of", "{item}: {n} of {all} shown.") \
-	X(R_SHOWN_PIECES_MISSING, "reply-shown-pieces-missing", "{item}: {n} of {all} shown, pieces missing.") \
+	X(R_SHOWN_PIECES_MISSING, "reply-shown-pieces-missing", "{item}: shown, pieces missing; {n} of {all} accounted for.") \
 	X(R_NOT_THERE, "reply-not-there", "NOT THERE: {item}, {n} of {all}.") \
 	X(R_AGREED_INITIAL, "reply-agreed-initial", \
 	  "Initial count agreed aloud by {person} and {other_person}, recorded by {recorder}.") \

@@ -165,6 +165,8 @@
 	  "the tray '{item}' lists '{key}', which the catalogue does not know: tell stores") \
 	X(SCAN_ADD_FIRST, "scan-add-first", \
 	  "{item} is already on the sheet and bears no number: for a further pack scan ADD first.") \
+	X(MARK_OF_COUNTED, "mark-of-counted", \
+	  "{item} is already on the sheet without its mark, as a tray's are: one of those needs nothing more; for a further one scan ADD first.") \
 	X(WRAPPER_OF_ANOTHER_CASE, "wrapper-of-another-case", \
 	  "That is the wrapper or bag of the {item} of case {case}, which is accounted for there: it is no item of this case.") \
 	X(OF_ANOTHER_STATION, "of-another-station", \

@@ -24,7 +24,7 @@ accepted: Final count, line by line.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card PIECES MISSING
-accepted: Finger tourniquet, green, M: 1 of 1 shown, pieces missing. DISCREPANCY: say it aloud. The discrepancy slip prints now.
+accepted: Finger tourniquet, green, M: shown, pieces missing; 0 of 1 accounted for. DISCREPANCY: say it aloud. The discrepancy slip prints now.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: item-shown, case 1, shown, item 1, pieces missing, n 1, first
   event: discrepancy, case 1, n 1

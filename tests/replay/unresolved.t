@@ -39,7 +39,7 @@ accepted: Final count, line by line.
 next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
   event: count-started, case 1, final, first
 > card PIECES MISSING
-accepted: Finger tourniquet, green, M: 1 of 1 shown, pieces missing. DISCREPANCY: say it aloud. The discrepancy slip prints now.
+accepted: Finger tourniquet, green, M: shown, pieces missing; 0 of 1 accounted for. DISCREPANCY: say it aloud. The discrepancy slip prints now.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: item-shown, case 1, shown, item 1, pieces missing, n 1, first
   event: discrepancy, case 1, n 1
@@ -140,7 +140,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: joined, case 1, surgeon, person SURG-3, "SURG-3", first
   event: asked, case 1, incident, person SURG-3
 > card NOT DONE
-accepted: Case 1 ended UNRESOLVED; its incident number is owed. Finger tourniquet, green, M: 1 of 1 shown, pieces missing.
+accepted: Case 1 ended UNRESOLVED; its incident number is owed. Finger tourniquet, green, M: shown, pieces missing; 0 of 1 accounted for.
 next: Case 1: look at that patient's left great (big) toe now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number

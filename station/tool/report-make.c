@@ -1,6 +1,7 @@
 #include "tool/report-make.h"
 
 #include <errno.h>
+#include <stdio.h>
 #include <stdlib.h>
 
 #include "base/clock.h"
@@ -46,6 +47,20 @@ int32_t report_last_day(const struct report_base *b)
 	return clock_date_number(b->last.at.wall_ms, b->last.at.utc_min);
 }
 
+/* A room that is no more may have had cases then. */
+static int no_such_room(const struct report_base *b, int room, struct error *e)
+{
+	char rooms[300] = "none";
+	size_t used = 0;
+	for (int i = 0; i < b->settings->n_rooms && used < sizeof rooms - 80; i++) {
+		const struct room *r = &b->settings->rooms[i];
+		used += (size_t)snprintf(rooms + used, sizeof rooms - used, "%s%d %s", i ? ", " : "",
+		                         (int)r->number, r->name);
+	}
+	return error_set(e, -ENOENT, "no report: this record has no room %d, and no case of one; its rooms: %s",
+	                 room, rooms);
+}
+
 int report_make(struct report_base *b, struct source_span span, int room, json_t **doc, struct error *e)
 {
 	struct figures *f = NULL;
@@ -57,6 +72,8 @@ int report_make(struct report_base *b, struct source_span span, int room, json_t
 	                                           .plan = b->planned > 0 ? &b->plan : NULL},
 	                     e);
 	int cases = n == 0 ? f->cases : 0;
+	if (n == 0 && room && !cases && !recorded_room(b->settings, room))
+		n = no_such_room(b, room, e);
 	if (n == 0)
 		*doc = report_document(&(struct report_source){.language = b->language,
 		                                               .figures = f,

@@ -122,6 +122,7 @@ done
 bt label cards --pdf "$root/cards.pdf" || fail 'no cards'
 bt label cards --pdf "$root/cards.pdf" || fail 'no cards'
 expect 1 'is no folder' bt audit report --year 2026 --svg "$root/none"
+expect 1 'this record has no room 77, and no case of one; its rooms: 1 ' bt audit report --year 2026 --csv --room 77
 expect 0 'no picture was written' bt audit report --year 2026 --svg "$root"
 # Numbers that could not be printed are not used up.
 printf 'key,name,role,codes,marked,visible,label,label_place\nLABELLED-M,"finger tourniquet, labelled",tourniquet,,yes,yes,after,film side\n' >"$root/labelled.csv"

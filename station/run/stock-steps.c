@@ -50,7 +50,8 @@ static int write_own(const struct core *c, struct own_code code, const char *bef
 
 static int write_step(const struct core *c, int32_t room, const json_t *step, char out[STEP_MAX])
 {
-	const char *card = json_text(step, "card"), *text = json_text(step, "text");
+	const char *card = json_text(step, "card"), *box = json_text(step, "box"),
+	           *text = *box ? box : json_text(step, "text");
 	int64_t to = json_number(step, "to_room", 0), badge = json_number(step, "badge", 0),
 	        label = json_number(step, "label", 0);
 	int meaning = *card ? card_named(card) : card_numbered(json_number(step, "card", 0));
@@ -125,6 +126,30 @@ static int check_bench(const struct core *c, int32_t room, struct error *e)
 
 /* --- carried out ----------------------------------------------------------------------------------- */
 
+/* Closing is no question where the last label was read in a room: why it cannot be yet is told here. */
+static int check_box(const struct core *c, int32_t room, const json_t *steps, struct error *e)
+{
+	size_t i;
+	json_t *x;
+	json_array_foreach((json_t *)steps, i, x)
+	{
+		const struct printing *p = stock_printing_at(&c->stock, room);
+		int open = p ? printing_open(p) : 0;
+		if (!*json_text(x, "box") || asked_at(c, room) == BENCH_BOX_AGAIN)
+			continue;
+		if (!p)
+			return error_set(e, -ENOENT,
+			                 "nothing was closed: no labels of this bench wait for their box");
+		if (open)
+			return error_set(
+			    e, -EBUSY,
+			    "nothing was closed: of labels %d to %d, %d were not read back: read them "
+			    "back, or enter which did not come out ('bandtally stock spoilt')",
+			    (int)p->batch.first, (int)p->batch.last, open);
+	}
+	return 0;
+}
+
 static const struct reply *take_step(struct core *c, int32_t room, const char *scanner, const char *text)
 {
 	return core_scan(c, &(struct scan){.scanner = scanner,
@@ -155,7 +180,8 @@ json_t *stock_steps(struct core *c, int32_t room, const json_t *steps, struct er
 	size_t i;
 	json_t *x, *o, *said;
 	struct next next = {0};
-	if (check_bench(c, room, e) < 0 || check_steps(c, room, steps, e) < 0)
+	if (check_bench(c, room, e) < 0 || check_steps(c, room, steps, e) < 0 ||
+	    check_box(c, room, steps, e) < 0)
 		return NULL;
 	o = json_object();
 	said = json_array();

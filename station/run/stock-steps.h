@@ -10,6 +10,7 @@
 
 /* `steps`: a list of objects with one of
  *   {card: "RECEIVE", or its number} {to_room: 2} {badge: 7} {label: 178} {text: "GREEN-M/T26"}: a code as printed as well
+ *   {box: "GREEN-M/T26"}: as a text, where labels of that bench wait for their box
  * and with at: "how-many", where the step answers that question alone (count/stock-lists.h) and is left out where something
  * else is asked. What is asked at the end is left, as DONE leaves it, and told.
  *

@@ -39,6 +39,13 @@ struct say bench_question_say(const struct station *st, const struct bench_asked
 	};
 }
 
+/* Where the last label was read in a room, nobody was asked for the box. */
+int bench_waits_for_box(const struct stock *s, int32_t room)
+{
+	const struct printing *p = stock_printing_at(s, room);
+	return stock_bench(s, room)->asked.what == BENCH_NOTHING && p && !printing_open(p);
+}
+
 int bench_wants_text(const struct stock *s, int32_t room)
 {
 	switch ((enum bench_question)stock_bench(s, room)->asked.what) {
@@ -74,9 +81,10 @@ int bench_wants_text(const struct stock *s, int32_t room)
 	case BENCH_RELEASE_SECOND:
 	case BENCH_FOUND_OF:
 	case BENCH_PRINT_AGAIN:
-	case BENCH_NOTHING:
 	case BENCH_QUESTION_KINDS:
 		break;
+	case BENCH_NOTHING:
+		return bench_waits_for_box(s, room);
 	}
 	return 0;
 }

@@ -95,7 +95,10 @@ static void idle(struct bench_turn *t)
 		label_scanned(t);
 		return;
 	case BENCH_TYPED:
-		bench_refuse(t, SAY(NO_TEXT_ASKED));
+		if (bench_waits_for_box(t->s, t->in->room))
+			bench_answer_BOX_AGAIN(t);
+		else
+			bench_refuse(t, SAY(NO_TEXT_ASKED));
 		return;
 	case BENCH_SLIP:
 	case BENCH_OTHER:

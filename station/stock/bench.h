@@ -84,6 +84,9 @@ void bench_decide(const struct stock *s, const struct station *st, const struct 
 /* What comes next at this bench, as it stands now. */
 void bench_next(const struct stock *s, const struct station *st, int32_t room, struct next *out);
 
+/* Whether nothing is asked there, and labels that are all accounted for wait for their box. */
+int bench_waits_for_box(const struct stock *s, int32_t room);
+
 /* Whether what is asked there now is answered by typing. */
 int bench_wants_text(const struct stock *s, int32_t room);
 

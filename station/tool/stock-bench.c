@@ -61,12 +61,12 @@ static void badge(struct asked *a, int n, const char *at)
 }
 
 /* KEY, KEY/LOT or a code as it was printed; -1 after a sentence where none is given. */
-static int thing(struct asked *a)
+static int thing_as(struct asked *a, const char *kind)
 {
 	char key_lot[200];
 	const char *code = value(a, "code");
 	if (code) {
-		text(a, code, NULL);
+		put(a, kind, json_string(code), NULL);
 		return 0;
 	}
 	if (!a->line) {
@@ -75,8 +75,13 @@ static int thing(struct asked *a)
 	}
 	a->took_line = 1;
 	snprintf(key_lot, sizeof key_lot, "%s%s%s", a->line, a->lot ? "/" : "", a->lot ? a->lot : "");
-	text(a, key_lot, NULL);
+	put(a, kind, json_string(key_lot), NULL);
 	return 0;
+}
+
+static int thing(struct asked *a)
+{
+	return thing_as(a, "text");
 }
 
 static int missing(struct asked *a, int is_missing, const char *what)
@@ -212,7 +217,7 @@ static int print_again(struct asked *a)
 
 static int close_labels(struct asked *a)
 {
-	return thing(a);
+	return thing_as(a, "box");
 }
 
 /* The slip says the case, and what that misses; else the line does, where one case alone misses it. */

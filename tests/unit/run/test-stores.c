@@ -262,7 +262,9 @@ static void a_label_that_a_case_read_is_not_called_spoilt_by_a_slip_of_the_keys(
 	label(1, 3); /* the case reads one more */
 	label(1, 4);
 	assert_int_equal(lot("PLAIN-M", "A7", 20330331)->printed, 0);
-	must_say(scan(9, "(01)09506000134376(17)330331(10)A7"), "Done.");
+	must_say(scan(9, "GREEN-M"),
+	         "That is another lot than the labels are of"); /* typed, where nobody was asked for it */
+	must_say(scan(9, "PLAIN-M/A7"), "Done.");
 	assert_int_equal(core.stock.n_printings, 0);
 }
 
@@ -524,6 +526,30 @@ static void a_bench_works_by_the_command_as_by_its_scanner(void **state)
 	assert_int_equal(lot("GREEN-M", "T26", 20330331)->unaccounted, 1);
 }
 
+static void refuses_box(const char *why)
+{
+	struct error e = {0};
+	json_t *list = json_loads("[{\"box\":\"PLAIN-M/A7\"}]", 0, NULL),
+	       *o = stock_steps(&core, 9, list, &e);
+	json_decref(list);
+	assert_null(o);
+	must_say(e.text, why);
+}
+
+static void the_command_closes_labels_and_says_why_it_cannot_yet(void **state)
+{
+	(void)state;
+	refuses_box("no labels of this bench wait for their box");
+	print_labels();
+	label(9, 1);
+	refuses_box("of labels 1 to 4, 3 were not read back");
+	operate(label_text(2));
+	label(1, 3);
+	label(1, 4);
+	must_end(steps("[{\"box\":\"PLAIN-M/A7\"}]", 0), "accepted", "Done.", "");
+	assert_int_equal(core.stock.n_printings, 0);
+}
+
 static void what_the_command_does_not_answer_is_left_and_told(void **state)
 {
 	(void)state;
@@ -638,6 +664,7 @@ int main(void)
 #define T(test) cmocka_unit_test_setup_teardown(test, setup, teardown)
 	const struct CMUnitTest tests[] = {
 	    T(a_bench_works_by_the_command_as_by_its_scanner),
+	    T(the_command_closes_labels_and_says_why_it_cannot_yet),
 	    T(what_the_command_does_not_answer_is_left_and_told),
 	    T(nobody_at_the_bench_is_interrupted),
 	    T(an_open_case_keeps_the_line_that_it_began_with),

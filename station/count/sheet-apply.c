@@ -100,9 +100,10 @@ static void clock_stop(struct sheet *s, struct digit *d, struct moment at)
 /* OFF was wrong: the stretch that it ended goes on. */
 static int still_on(struct sheet *s, struct digit *d, struct moment now, struct origin *at)
 {
-	if (d->state != DIGIT_OFF)
+	if (d->state != DIGIT_OFF && d->state != DIGIT_ON) /* on: one of two was said to be off */
 		return ERROR_AT(at, -EINVAL);
-	d->total_ms -= d->known_ms;
+	if (d->state == DIGIT_OFF)
+		d->total_ms -= d->known_ms;
 	d->state = DIGIT_ON;
 	digit_is_sure(d, now);
 	s->last_timed = d->number;

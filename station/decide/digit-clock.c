@@ -373,8 +373,7 @@ static void off_was_of(struct turn *t, int from, int digit)
 		turn_refuse(t, SAY(CANNOT_MOVE_THERE, .digit = digit));
 		return;
 	}
-	if (!beside)
-		EMIT(t, .kind = EV_DIGIT_STILL_ON, .digit = (uint8_t)from);
+	EMIT(t, .kind = EV_DIGIT_STILL_ON, .digit = (uint8_t)from);
 	EMIT(t, .kind = EV_ITEM_ON, .item = (uint8_t)item, .digit = (uint8_t)from);
 	take_off(t, digit, at);
 	turn_say_more(t, SAY(R_OTHER_STILL_ON, .digit = from));

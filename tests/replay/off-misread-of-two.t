@@ -66,7 +66,8 @@ next: Right index finger: What was misread? Scan the card of the digit that it i
 > digit right ring finger
 accepted: Off, right ring finger, at 10:05, after 3 min. Off is not yet accounted for. On the right index finger it is still on; its clock runs on.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
-  event: item-on, case 1, item 3, digit right index finger, first
+  event: digit-still-on, case 1, digit right index finger, first
+  event: item-on, case 1, item 3, digit right index finger
   event: item-off, case 1, item 1, digit right ring finger, 6 s before, by wall clock 6 s before
   event: asked, case 1, nothing more
   event: digit-off, case 1, digit right ring finger, 6 s before, by wall clock 6 s before

@@ -21,7 +21,7 @@ struct telling {
 /* What came meanwhile and is of no scan is not undone with one. */
 static int came_by_itself(enum event_kind kind)
 {
-	return kind == EV_AWAY || kind == EV_CLOCK_WRONG || kind == EV_RECALLED;
+	return kind == EV_AWAY || kind == EV_CLOCK_WRONG || kind == EV_RECALLED || kind == EV_REMINDED;
 }
 
 static void mark_undone(struct telling *t, int undo)

@@ -266,9 +266,10 @@ static void card_visitor(struct turn *t)
 {
 	int32_t visitor = -own_card_says(t->in->card);
 	enum team_place place = team_place_of(&t->s->team, visitor);
+	int takes_over = place == PLACE_VISITOR && t->s->asked.what == Q_HANDOVER_IN;
 	int watches =
 	    place == PLACE_VISITOR && !t->s->team.at[PLACE_SURGEON]; /* and may yet be the surgeon */
-	if (place && !watches) {
+	if (place && (takes_over || !watches)) {
 		badge_take_visitor(t, visitor, place);
 		return;
 	}

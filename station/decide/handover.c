@@ -3,9 +3,11 @@
 #include "decide/digit-clock.h"
 #include "decide/joining.h"
 
-/* A place passes only to a badge that may hold it (rule 19). */
+/* A place passes only to a badge that may hold it (rule 19). The circulating badge vouches for a visitor, and passes to none. */
 static int may_hold(const struct person *p, enum team_place place)
 {
+	if (p->number < 0)
+		return place == PLACE_FIELD || place == PLACE_SURGEON;
 	return p->kind == (place == PLACE_SURGEON ? STAFF_SURGEON : STAFF_PRACTITIONER);
 }
 
@@ -38,6 +40,8 @@ static void take_over(struct turn *t, const struct person *p, int32_t out, int u
 	if (!may_take(t, p, taken))
 		return;
 	EMIT(t, .kind = EV_LEFT, .person = out, .what = (uint8_t)taken, .n = unscanned);
+	if (team_place_of(&t->s->team, badge) == PLACE_VISITOR) /* and watches no longer */
+		EMIT(t, .kind = EV_LEFT, .person = badge, .what = PLACE_VISITOR);
 	person_join(t, badge, taken);
 	if (taken == PLACE_SURGEON) {
 		turn_close_question(t);
@@ -97,9 +101,10 @@ enum answered handover_out(struct turn *t, const struct person *p, enum team_pla
 	return ANSWERED;
 }
 
+/* A visitor who watches was vouched for, and may take a place. */
 enum answered handover_in(struct turn *t, const struct person *p, enum team_place place)
 {
-	if (place)
+	if (place && place != PLACE_VISITOR)
 		turn_refuse(t, SAY(IN_TEAM_ALREADY, .person = p->name));
 	else
 		take_over(t, p, t->s->asked.person, 0);

@@ -254,11 +254,19 @@ int sheet_alike_shown(const struct sheet *s, int item)
 	return n;
 }
 
+/* Which of those that were counted in went on which digit nobody says, unless it was entered with the digit's card. */
+static int may_have_changed(const struct sheet *s, int a, int b)
+{
+	const struct thing *x = &sheet_item_const(s, a)->thing, *y = &sheet_item_const(s, b)->thing;
+	return role_has(x->role, TRAIT_TIMED) && role_has(y->role, TRAIT_TIMED) && !x->unlisted &&
+	       !y->unlisted;
+}
+
 int sheet_may_be_on(const struct sheet *s, int item, int digit)
 {
 	for (int i = 1; i <= s->n_items; i++)
 		if (s->items[i - 1].digit == digit && s->items[i - 1].place != ITEM_STRUCK &&
-		    is_pair(s, item, i))
+		    (is_pair(s, item, i) || may_have_changed(s, item, i)))
 			return 1;
 	return 0;
 }

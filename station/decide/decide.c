@@ -327,6 +327,41 @@ static int32_t suspended_in(const struct station *st, int32_t room)
 	return index >= 0 ? st->sheets[index].case_no : 0;
 }
 
+static int has_event(const struct turn *t, enum event_kind kind)
+{
+	for (int i = 0; i < t->out->count; i++)
+		if (t->out->events[i].kind == kind)
+			return 1;
+	return 0;
+}
+
+/* What somebody began to enter is lost with the question about it: it is said, or the thing stands on no sheet. */
+static void say_pushed_away(struct turn *t, enum question was)
+{
+	int card = was == Q_NO_CODE ? CARD_NO_CODE : was == Q_ISOLATE ? CARD_WRONG_NUMBER_IN_PACK : 0;
+	int answer = t->in->act == ACT_CARD && (t->in->card == CARD_NO || t->in->card == CARD_UNDO ||
+	                                        t->in->card == CARD_NEXT || t->in->card == CARD_MISREAD);
+	if (!card || answer || t->out->reply.verdict == VERDICT_REFUSED || turn_asked(t) == was ||
+	    turn_asked(t) == Q_COUNTED_IN || !has_event(t, EV_ASKED) || has_event(t, EV_ITEM_IN) ||
+	    has_event(t, EV_ITEM_ISOLATED))
+		return;
+	turn_say_more(t, SAY(R_PUSHED_AWAY, .card = card));
+}
+
+/* The patient before lies somewhere with one on the same digit: whose card was it? */
+static void say_suspended_on(struct turn *t)
+{
+	int index = station_suspended_in(t->station, t->in->room);
+	for (int i = 0; index >= 0 && i < t->out->count; i++) {
+		const struct event *e = &t->out->events[i];
+		const struct sheet *s = &t->station->sheets[index];
+		const struct digit *d = sheet_digit_const(s, e->digit);
+		if ((e->kind == EV_DIGIT_ON || e->kind == EV_DIGIT_MAYBE_ON) && e->case_no == t->s->case_no &&
+		    s->case_no != e->case_no && d && digit_runs(d))
+			turn_say_more(t, SAY(R_SUSPENDED_HAS_ONE, .case_no = s->case_no, .digit = e->digit));
+	}
+}
+
 /* What comes next, in the room that the scanner works for after this scan. */
 static void say_next(const struct station *st, const struct input *in, struct outcome *out)
 {
@@ -392,8 +427,11 @@ void decide(const struct station *st, const struct input *in, struct outcome *ou
 		int goes_on = t.index >= 0 && t.s->suspended;
 		if (goes_on)
 			EMIT(&t, .kind = EV_RESUMED);
+		enum question was = turn_asked(&t);
 		if (fits_two(&t) == ANSWERED_NOT)
 			take(&t);
+		say_pushed_away(&t, was);
+		say_suspended_on(&t);
 		if (goes_on && t.s->case_no)
 			turn_say_more(&t, SAY(R_GOES_ON_WITH_THIS, .case_no = t.s->case_no));
 		end_if_empty(&t);

@@ -32,9 +32,22 @@ static int tourniquet_sought(const struct sheet *s, int digit)
 	return 0;
 }
 
+#define SCANNED_LATE_MS 60000 /* one that moves is scanned on there, and off here a moment later */
+
+/* It was on another digit when this one's clock began: one is not on two. What a power cut hides nobody knows. */
+static int was_elsewhere(const struct sheet *s, const struct item *it, int digit, struct moment now)
+{
+	const struct digit *d = sheet_digit_const(s, digit), *other = sheet_digit_const(s, it->digit);
+	if (!d || !other || other == d || other->state != DIGIT_OFF || d->gap || other->gap ||
+	    sheet_item_on(s, digit, TRAIT_TIMED)) /* a second one goes on now */
+		return 0;
+	int64_t off_ms = other->by_wall.off_ms + moment_between_ms(other->since, now);
+	return digit_stretch_ms(d, now) > off_ms + SCANNED_LATE_MS;
+}
+
 /* The tourniquet that goes on: an unused one before one that is missing before the one that came off this digit before any
  * other that came off or was accounted for, the latest first. 0 none. */
-static int tourniquet_at_hand(const struct sheet *s, int digit)
+static int tourniquet_at_hand(const struct sheet *s, int digit, struct moment now)
 {
 	int item = sheet_unused_tourniquet(s);
 	if (!item)
@@ -43,7 +56,8 @@ static int tourniquet_at_hand(const struct sheet *s, int digit)
 		for (int place = ITEM_OFF; !item && place <= ITEM_ACCOUNTED; place++)
 			for (int i = s->n_items; !item && i >= 1; i--)
 				if (is_at_hand(&s->items[i - 1], TRAIT_TIMED, place) &&
-				    (!same || s->items[i - 1].digit == digit))
+				    (!same || s->items[i - 1].digit == digit) &&
+				    !was_elsewhere(s, &s->items[i - 1], digit, now))
 					item = i;
 	return item;
 }
@@ -101,7 +115,7 @@ static struct say taken_for(const struct sheet *s, int item)
 /* The tourniquet itself, and the forceps that clamps it. */
 static struct say put_on(struct turn *t, int digit)
 {
-	int item = tourniquet_at_hand(t->s, digit);
+	int item = tourniquet_at_hand(t->s, digit, t->in->at);
 	const struct say besides = taken_for(t->s, item);
 	if (!item) {
 		item_add_unlisted(t, ROLE_TOURNIQUET, SAY_TOURNIQUET_NOT_LISTED_YET);

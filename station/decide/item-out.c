@@ -63,6 +63,16 @@ static int trade_places(struct turn *t, int item)
 	return 0;
 }
 
+/* A piece of it was shown, or is looked for: it was opened, whatever its wrapper seems to say (rule 11). */
+static int refuse_opened(struct turn *t, const struct item *it)
+{
+	if (!it->shown && !it->missing)
+		return 0;
+	turn_refuse(t, SAY(OPENED_AS_COUNTED, .item = it->thing.name, .n = it->shown, .all = it->pieces));
+	turn_close_question(t); /* what is looked for is asked for again */
+	return 1;
+}
+
 void item_give_back(struct turn *t, int item)
 {
 	struct thing part;
@@ -82,6 +92,8 @@ void item_give_back(struct turn *t, int item)
 		turn_refuse(t, SAY(NOT_RETURNED, .item = it ? it->thing.name : t->in->thing.name));
 		return;
 	}
+	if (refuse_opened(t, it))
+		return;
 	EMIT(t, .kind = EV_ITEM_RETURNED, .item = (uint8_t)item);
 	turn_close_question(t);
 	say_given_back(t, &it->thing, it->dropped);
@@ -93,14 +105,18 @@ void item_give_back(struct turn *t, int item)
 void item_isolated(struct turn *t, int item)
 {
 	const struct item *it = sheet_item_const(t->s, item);
-	int counted = 0;
+	int counted = 0, was_counted = t->s->initial_agreed && it->place == ITEM_HERE && !it->added;
 	EMIT(t, .kind = EV_ITEM_ISOLATED, .item = (uint8_t)item);
+	if (was_counted) /* the two who agreed on it count anew what is left */
+		turn_owe(t, DEBT_ADDED, 0, 0);
 	turn_close_question(t);
 	for (int i = 0; i < t->s->n_items; i++)
 		if (item_counts(&t->s->items[i]) && item_is_alike(&t->s->items[i], it))
 			counted += t->s->items[i].pieces;
 	turn_say(t, counted ? SAY(R_ISOLATED, .item = it->thing.name, .n = counted)
 	                    : SAY(R_ISOLATED_ALL, .item = it->thing.name));
+	if (was_counted)
+		turn_say_more(t, SAY(R_ISOLATED_IN_USE));
 	final_progress(t);
 }
 
@@ -110,6 +126,8 @@ void item_isolate(struct turn *t, int item)
 {
 	const struct item *known = sheet_item_const(t->s, item);
 	if (!item && tray_leaves(t, EV_ITEM_ISOLATED, SAY(R_TRAY_ISOLATED, .item = t->in->thing.name)))
+		return;
+	if (known && known->place == ITEM_HERE && refuse_opened(t, known))
 		return;
 	if (known && !t->in->thing.identity[0] && known->place == ITEM_HERE) {
 		turn_ask_saying(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item},

@@ -25,6 +25,27 @@ static int is_asked_about(struct turn *t)
 	return 1;
 }
 
+/* People mean the scan before it. Where that was of something that starts and stops no clock, no other time moves. */
+static int is_of_no_clock(struct turn *t, int digit)
+{
+	static const enum event_kind none[] = {EV_FORCEPS_MOVED, EV_PATIENT_LEFT,  EV_ITEM_DROPPED,
+	                                       EV_DIGIT_SEEN_ON, EV_ITEM_RETURNED, EV_DRESSING_ON};
+	const struct step *last = t->index >= 0 ? &t->station->undo[t->index] : NULL;
+	const struct asked *was = last ? &t->station->before[t->index].asked : NULL;
+	if (!last || !last->seq)
+		return 0;
+	if (last->kind == EV_ASKED && !t->s->asked.what && was->what == Q_OFF && was->digit != digit) {
+		turn_refuse(t, SAY(MINUTES_OF_OTHER, .card = t->in->card, .digit = digit));
+		return 1;
+	}
+	for (size_t i = 0; i < sizeof none / sizeof *none; i++)
+		if (last->kind == none[i]) {
+			turn_refuse(t, SAY(MINUTES_OF_NO_CLOCK, .card = t->in->card));
+			return 1;
+		}
+	return 0;
+}
+
 static int several_on(const struct sheet *s, int digit)
 {
 	int n = 0;
@@ -43,6 +64,8 @@ void card_minutes_ago(struct turn *t, int minutes)
 		turn_refuse(t, SAY(NOTHING_TIMED, .card = t->in->card));
 		return;
 	}
+	if (is_of_no_clock(t, d->number))
+		return;
 	int off = t->s->last_timed_what == TIMED_OFF, most = (int)(d->known_ms / 60000);
 	if (!off && several_on(t->s, d->number)) {
 		turn_refuse(t, SAY(MORE_THAN_ONE_TIMED, .digit = d->number));
@@ -82,8 +105,26 @@ void card_minutes_ago(struct turn *t, int minutes)
 	                : SAY(R_ON_EARLIER, .minutes = minutes, .digit = d->number));
 }
 
+/* The look that was entered just now was of another digit: it is owed again, and no clock moves. */
+static int look_was_misread(struct turn *t)
+{
+	const struct step *last = t->index >= 0 ? &t->station->undo[t->index] : NULL;
+	const struct digit *d = last && last->seq && last->kind == EV_DIGIT_SEEN_BARE
+	                            ? sheet_digit_const(t->s, last->digit)
+	                            : NULL;
+	if (!d || !d->seen_bare)
+		return 0;
+	EMIT(t, .kind = EV_DIGIT_NOT_SEEN, .digit = d->number);
+	if (turn_asked(t) == Q_WHO_LOOKED)
+		turn_close_question(t);
+	turn_say(t, SAY(R_LOOK_MISREAD, .digit = d->number));
+	return 1;
+}
+
 void card_misread(struct turn *t)
 {
+	if (look_was_misread(t))
+		return;
 	int digit = last_timed(t->s);
 	turn_ask_saying(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit},
 	                digit ? SAY(R_MISREAD_DIGIT, .digit = digit) : SAY(R_MISREAD));

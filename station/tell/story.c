@@ -5,6 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/clock.h"
 #include "tell/entry.h"
 #include "tell/story-event.h"
 
@@ -65,6 +66,21 @@ static void tell_clocks(struct telling *t, const struct sheet *sheet, struct mom
 	}
 }
 
+/* A slip that was printed is in somebody's hand: a later one names it. */
+static void tell_withdrawn(struct telling *t, int first, const struct event *undo)
+{
+	char text[STORY_NOTE_MAX];
+	for (const struct event *e = &t->events[first];
+	     e < undo && (e == &t->events[first] || !(e->flags & EVENT_FIRST)); e++)
+		if (e->kind == EV_SLIP_QUEUED && e->what == SLIP_DISCREPANCY) {
+			story_say(t->story,
+			          SAY(SLIP_NOTE_WITHDRAWN, .slip = e->n,
+			              .time = clock_minute_of_day(e->at.wall_ms, e->at.utc_min)),
+			          text, sizeof text);
+			story_add_note(t->story, text);
+		}
+}
+
 static void tell_undone(struct telling *t, const struct event *e, const struct sheet *sheet)
 {
 	char text[240], what[200];
@@ -73,6 +89,7 @@ static void tell_undone(struct telling *t, const struct event *e, const struct s
 		    entry_words(&t->events[i], t->story, sheet, sheet, what, sizeof what)) {
 			story_say(t->story, SAY(SLIP_TAKEN_BACK, .words = what), text, sizeof text);
 			story_add_entry(t->story, ENTRY_CORRECTED, e, text);
+			tell_withdrawn(t, i, e);
 		}
 }
 

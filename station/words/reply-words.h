@@ -134,6 +134,13 @@
 	X(R_MAYBE_EARLIER, "reply-maybe-earlier", "'On?' from {minutes} min earlier, {digit}.") \
 	X(R_IS_ONE_OF_THOSE, "reply-is-one-of-those", \
 	  "{item}: one of those that were counted in without their mark; it is known by it from now on. Scan its mark again to account for it.") \
+	X(R_PUSHED_AWAY, "reply-pushed-away", "{card} is not entered: scan it again after this.") \
+	X(R_SUSPENDED_HAS_ONE, "reply-suspended-has-one", \
+	  "Case {case}, suspended here, has one on the {digit} as well: if that is meant, MISREAD, then YES.") \
+	X(R_LOOK_MISREAD, "reply-look-misread", \
+	  "The look at the {digit} is taken back: it is looked at again. If another was looked at, scan its card.") \
+	X(R_ISOLATED_IN_USE, "reply-isolated-in-use", \
+	  "If a piece of it is in use: UNDO, it stays in the count. Count aloud anew what is left.") \
 	X(R_NO_HANDOVER_YET, "reply-no-handover-yet", "The handover is not entered: scan HANDOVER again after this.") \
 	X(R_SECOND_MOVED, "reply-second-moved", \
 	  "The second tourniquet moved from the {digit} to the {other_digit}, from {time} on. The first is still on the {digit}.") \

@@ -126,6 +126,10 @@
 	  "First say whether one is on the {digit}: YES or NO, then {card}.") \
 	X(MORE_THAN_ONE_TIMED, "more-than-one-timed", \
 	  "More than one tourniquet is on the {digit}, and its clock runs from the first: no number of minutes is taken for them.") \
+	X(MINUTES_OF_NO_CLOCK, "minutes-of-no-clock", \
+	  "{card} is of the scan before it, which started and stopped no clock: no time was moved. If an earlier start or end is meant: UNDO, {card}, then that scan again.") \
+	X(MINUTES_OF_OTHER, "minutes-of-other", \
+	  "{card} would move the {digit}, and another was spoken of last: no time was moved. If the {digit} is meant: its digit card, NO, then {card}.") \
 	X(TIMED_NEITHER, "timed-neither", \
 	  "What was entered last for the {digit} neither starts nor stops its clock: no number of minutes is taken for it.") \
 	X(ON_LESS_THAN_A_MINUTE, "on-less-than-a-minute", \
@@ -204,6 +208,8 @@
 	X(NOT_HERE_SOUGHT, "not-here-sought", \
 	  "Not entered here: {item} is on the open sheet of case {case} in {room}, which looks for what " \
 	  "is missing. Take it there now.") \
+	X(OPENED_AS_COUNTED, "opened-as-counted", \
+	  "{item} was opened: {n} of {all} were shown, and the rest is looked for. If it is in your hand: FOUND, then how many are there.") \
 	X(NOT_RETURNED, "not-returned", \
 	  "{item} cannot go back unopened: it is not lying here as counted in.") \
 	X(WHICH_CASE_OF, "which-case-of", \

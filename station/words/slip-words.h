@@ -343,6 +343,8 @@
 	  "Put in quarantine at {time}, when this case had it on its sheet: {item}, all lots. Reason: {reason}.") \
 	X(SLIP_NOTE_RECALLED_LOT, "slip-note-recalled-lot", \
 	  "Put in quarantine at {time}, when this case had it on its sheet: {item}, lot {lot}. Reason: {reason}.") \
+	X(SLIP_NOTE_WITHDRAWN, "slip-note-withdrawn", \
+	  "Discrepancy slip {slip} of {time} was taken back with UNDO, and its discrepancy with it.") \
 	X(SLIP_NOTE_STOPPED, "slip-note-stopped", \
 	  "The station was stopped by its administrator at {time}, in the middle of this case.") \
 	X(SLIP_NOTE_FORCED, "slip-note-forced", \

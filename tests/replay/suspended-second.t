@@ -50,7 +50,7 @@ accepted: Initial count agreed aloud by SCRUB-1 and CIRC-2, recorded by CIRC-2.
 next: When the tourniquet is on: scan the digit card; FINAL COUNT if no tourniquet will go on.
   event: count-agreed, case 2, initial, person SCRUB-1, other CIRC-2, n CIRC-2, first
 > digit right index finger
-accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs.
+accepted: Tourniquet on, right index finger, from 10:00; no forceps on it. The clock runs. Case 1, suspended here, has one on the right index finger as well: if that is meant, MISREAD, then YES.
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
   event: digit-on, case 2, digit right index finger, first
   event: item-on, case 2, item 1, digit right index finger

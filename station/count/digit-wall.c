@@ -22,8 +22,13 @@ void by_wall_off(struct digit *d, struct moment at)
 	d->by_wall.off_ms = 0;
 }
 
+/* What is more than was measured falls into a cut. */
 void by_wall_earlier(struct digit *d, int64_t ms)
 {
+	int64_t in_cut = d->gap && ms > d->known_ms ? ms - d->known_ms : 0;
+	if (!in_cut && ms > d->known_ms)
+		ms = d->known_ms;
+	d->by_wall.cut_ms -= in_cut < d->by_wall.cut_ms ? in_cut : d->by_wall.cut_ms;
 	d->by_wall.off_wall_ms -= d->by_wall.off_wall_ms ? ms : 0;
 	d->by_wall.off_ms += ms;
 }

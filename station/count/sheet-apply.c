@@ -219,13 +219,13 @@ static int apply_earlier(struct sheet *s, const struct event *e, struct origin *
 		d->bare_ms -= ms;
 		return 0;
 	}
+	by_wall_earlier(d, ms);
 	if (ms > d->known_ms) /* it cannot have come off before it went on */
 		ms = d->known_ms;
 	if (d->longest_ms == d->known_ms)
 		d->longest_ms -= ms;
 	d->total_ms -= ms;
 	d->known_ms -= ms;
-	by_wall_earlier(d, ms);
 	return 0;
 }
 

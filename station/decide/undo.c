@@ -66,7 +66,10 @@ void card_minutes_ago(struct turn *t, int minutes)
 	}
 	if (is_of_no_clock(t, d->number))
 		return;
-	int off = t->s->last_timed_what == TIMED_OFF, most = (int)(d->known_ms / 60000);
+	int off = t->s->last_timed_what == TIMED_OFF;
+	int64_t wall_ms = digit_by_wall_ms(d, t->in->at); /* what a power cut hides counts as well */
+	int64_t most_ms = wall_ms > d->known_ms ? wall_ms : d->known_ms;
+	int most = (int)(most_ms / 60000);
 	if (!off && several_on(t->s, d->number)) {
 		turn_refuse(t, SAY(MORE_THAN_ONE_TIMED, .digit = d->number));
 		return;
@@ -83,9 +86,9 @@ void card_minutes_ago(struct turn *t, int minutes)
 		turn_refuse(t, SAY(ON_LESS_THAN_THAT, .digit = d->number, .most = most, .minutes = minutes));
 		return;
 	}
-	if (off && (int64_t)minutes * 60000 >
-	               d->known_ms - d->sure_ms) { /* nor before somebody said that it is on */
-		most = (int)((d->known_ms - d->sure_ms) / 60000);
+	if (off &&
+	    (int64_t)minutes * 60000 > most_ms - d->sure_ms) { /* nor before somebody said that it is on */
+		most = (int)((most_ms - d->sure_ms) / 60000);
 		turn_refuse(
 		    t, most ? SAY(OFF_AFTER_IT_WAS_SAID, .digit = d->number, .minutes = minutes, .most = most)
 		            : SAY(OFF_AS_IT_WAS_SAID, .digit = d->number, .minutes = minutes));

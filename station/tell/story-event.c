@@ -412,9 +412,24 @@ static void tell_case(struct story *s, const struct event *e)
 	}
 }
 
+/* The digits of which a clock runs. */
+static void list_running(const struct story *s, char *out, size_t size)
+{
+	uint32_t digits = 0;
+	for (int i = 0; i < s->n_digits; i++) {
+		const struct story_digit *d = &s->digits[i];
+		if (d->n_stretches && !time_is_set(d->stretches[d->n_stretches - 1].off))
+			digits |= 1u << d->number;
+	}
+	out[0] = 0;
+	if (digits)
+		amiss_digits_words(s->language, digits, 0, out, size);
+}
+
 /* What else must be on paper: a sentence of its own. */
 static void tell_note(struct story *s, const struct event *e)
 {
+	char running[400] = "";
 	char text[STORY_NOTE_MAX];
 	enum saying word;
 	switch (e->kind) {
@@ -428,7 +443,8 @@ static void tell_note(struct story *s, const struct event *e)
 		word = SAY_SLIP_NOTE_CANCELLED;
 		break;
 	case EV_PATIENT_LEFT:
-		word = SAY_SLIP_NOTE_LEFT;
+		list_running(s, running, sizeof running);
+		word = *running ? SAY_SLIP_NOTE_LEFT_ON : SAY_SLIP_NOTE_LEFT;
 		break;
 	case EV_DRESSING_ON:
 		word = e->n ? SAY_SLIP_NOTE_DRESSING : SAY_SLIP_NOTE_DRESSING_DOWN;
@@ -447,6 +463,7 @@ static void tell_note(struct story *s, const struct event *e)
 	                              .time = minute_of(e->at),
 	                              .item = e->thing.name,
 	                              .lot = e->thing.lot,
+	                              .list = running,
 	                              .reason = e->text},
 	          text, sizeof text);
 	story_add_note(s, text);

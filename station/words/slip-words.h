@@ -330,6 +330,7 @@
 	X(SLIP_NOTE_RESUMED, "slip-note-resumed", "Went on at {time}.") \
 	X(SLIP_NOTE_CANCELLED, "slip-note-cancelled", "Cancelled at {time}; a pack had been opened, so a count was owed.") \
 	X(SLIP_NOTE_LEFT, "slip-note-left", "The patient left the room at {time}.") \
+	X(SLIP_NOTE_LEFT_ON, "slip-note-left-on", "The patient left the room at {time} with a tourniquet on {list}.") \
 	X(SLIP_NOTE_DRESSING, "slip-note-dressing", "At {time} a dressing was on before the look at the bare digit.") \
 	X(SLIP_NOTE_DRESSING_DOWN, "slip-note-dressing-down", "The dressing came down for the look at {time}.") \
 	X(SLIP_NOTE_CLOCK_WRONG, "slip-note-clock-wrong", \

@@ -224,7 +224,8 @@ int item_is_alike(const struct item *a, const struct item *b);
 int sheet_alike(const struct sheet *s, int item);       /* that are in the count */
 int sheet_alike_open(const struct sheet *s, int item);  /* pieces of those still asked for in this count */
 int sheet_alike_shown(const struct sheet *s, int item); /* that were shown already in this count */
-int sheet_may_be_on(const struct sheet *s, int item, int digit); /* 1 where it, or one that nobody told from it, was there */
+int sheet_may_be_on(const struct sheet *s, int item,
+                    int digit); /* 1 where it, or one that nobody told from it, was there */
 int sheet_is_asked(const struct sheet *s, int item); /* 1 where the final count still asks for it */
 
 int item_counts(const struct item *i);    /* 1 where it must be accounted for */

@@ -407,6 +407,12 @@ void digit_move_to(struct turn *t, int digit)
 	int from = t->s->asked.digit;
 	const struct digit *f = sheet_digit_const(t->s, from), *to = sheet_digit_const(t->s, digit);
 	int seen = f && f->seen_bare;
+	if (seen && from != digit && to && to->had && !digit_runs(to)) { /* each has its own look */
+		EMIT(t, .kind = EV_DIGIT_NOT_SEEN, .digit = (uint8_t)from);
+		turn_close_question(t);
+		turn_say(t, SAY(R_LOOK_MISREAD, .digit = from));
+		return;
+	}
 	if (f && from != digit && t->s->last_timed == from && t->s->last_timed_what == TIMED_BESIDE_ON) {
 		move_second(t, from, digit);
 		return;

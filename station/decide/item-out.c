@@ -68,7 +68,7 @@ static int refuse_opened(struct turn *t, const struct item *it)
 {
 	if (!it->shown && !it->missing)
 		return 0;
-	turn_refuse(t, SAY(OPENED_AS_COUNTED, .item = it->thing.name, .n = it->shown, .all = it->pieces));
+	turn_refuse(t, SAY(OPENED_AS_COUNTED, .item = it->thing.name, .n = it->shown, .most = it->pieces));
 	turn_close_question(t); /* what is looked for is asked for again */
 	return 1;
 }

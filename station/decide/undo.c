@@ -108,27 +108,19 @@ void card_minutes_ago(struct turn *t, int minutes)
 	                : SAY(R_ON_EARLIER, .minutes = minutes, .digit = d->number));
 }
 
-/* The look that was entered just now was of another digit: it is owed again, and no clock moves. */
-static int look_was_misread(struct turn *t)
+/* The digit of the look that was entered just now; 0 where it was no look. */
+static int just_looked_at(const struct turn *t)
 {
 	const struct step *last = t->index >= 0 ? &t->station->undo[t->index] : NULL;
 	const struct digit *d = last && last->seq && last->kind == EV_DIGIT_SEEN_BARE
 	                            ? sheet_digit_const(t->s, last->digit)
 	                            : NULL;
-	if (!d || !d->seen_bare)
-		return 0;
-	EMIT(t, .kind = EV_DIGIT_NOT_SEEN, .digit = d->number);
-	if (turn_asked(t) == Q_WHO_LOOKED)
-		turn_close_question(t);
-	turn_say(t, SAY(R_LOOK_MISREAD, .digit = d->number));
-	return 1;
+	return d && d->seen_bare ? d->number : 0;
 }
 
 void card_misread(struct turn *t)
 {
-	if (look_was_misread(t))
-		return;
-	int digit = last_timed(t->s);
+	int looked = just_looked_at(t), digit = looked ? looked : last_timed(t->s);
 	turn_ask_saying(t, (struct asked){.what = Q_MOVE_TO, .digit = (uint8_t)digit},
 	                digit ? SAY(R_MISREAD_DIGIT, .digit = digit) : SAY(R_MISREAD));
 }

@@ -57,8 +57,9 @@ static int no_such_room(const struct report_base *b, int room, struct error *e)
 		used += (size_t)snprintf(rooms + used, sizeof rooms - used, "%s%d %s", i ? ", " : "",
 		                         (int)r->number, r->name);
 	}
-	return error_set(e, -ENOENT, "no report: this record has no room %d, and no case of one; its rooms: %s",
-	                 room, rooms);
+	return error_set(e, -ENOENT,
+	                 "no report: this record has no room %d, and no case of one; its rooms: %s", room,
+	                 rooms);
 }
 
 int report_make(struct report_base *b, struct source_span span, int room, json_t **doc, struct error *e)

@@ -29,7 +29,7 @@ ok 'it has every case of the record'
 ok 'the ends add up'
 
 says 'as CSV it has the same cases' "cases,figure,cases,Recorded,$all,,," report --csv
-says 'a room that nobody knows has no case' 'No case was recorded' report --room 77 --json
+refuses 'a room that nobody knows has no report' 1 'this record has no room 77' report --room 77 --json
 says 'in German its words are German, and its names are what they were' '"label":"Aufgezeichnet","name":"cases"' report --language de --json
 refuses 'a language that is not there' 1 'is not installed' report --language fr --json
 refuses 'no days are wrong usage' 2 'days' bt audit report --json

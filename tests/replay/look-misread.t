@@ -1,4 +1,4 @@
-# The card of another finger was scanned at the look: MISREAD takes that look back, and no clock moves.
+# The card of another finger was scanned at the look: MISREAD and the right card take that look back, and no clock moves.
 > card NEW CASE
 accepted: Case 1 opened in Theatre 1.
 next: Before scrubbing: scan the badge of the one at the field; VISITOR 1 for a visitor without a badge.
@@ -73,16 +73,21 @@ accepted: Right index finger seen bare at 10:05.
 next: Look at the bare right middle finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: digit-seen-bare, case 1, digit right index finger, person CIRC-2, first
 > card MISREAD
+question: Misread: the right index finger, or a pack.
+next: Right index finger: What was misread? Scan the card of the digit that it is really on; NO to leave it as it is.
+  event: asked, case 1, move-to, digit right index finger, first
+> digit right middle finger
 accepted: The look at the right index finger is taken back: it is looked at again. If another was looked at, scan its card.
 next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: digit-not-seen, case 1, digit right index finger, first
+  event: asked, case 1, nothing more
 > show
 item 1: finger tourniquet, green, M, accounted, 1 of 1
 item 2: finger tourniquet, green, M, accounted, 1 of 1
 right index finger: off, now 5 min, total 5 min, longest 5 min
 right middle finger: off, now 5 min, total 5 min, longest 5 min
 > digit right middle finger
-accepted: Right middle finger seen bare at 10:05.
+accepted: Right middle finger seen bare at 10:06.
 next: Look at the bare right index finger before the dressing: scan its digit card; NO if a tourniquet is on it.
   event: digit-seen-bare, case 1, digit right middle finger, person CIRC-2, first
 > digit right index finger
@@ -94,4 +99,5 @@ item 1: finger tourniquet, green, M, accounted, 1 of 1
 item 2: finger tourniquet, green, M, accounted, 1 of 1
 right index finger: off, now 5 min, total 5 min, longest 5 min, seen bare
 right middle finger: off, now 5 min, total 5 min, longest 5 min, seen bare
+
 

@@ -291,8 +291,10 @@ static int apply_shown(struct sheet *s, struct item *it, const struct event *e, 
 		if (d)
 			d->reminded = 0;
 		it->place = ITEM_ACCOUNTED;
-	} else
+	} else {
 		it->place = role_has(it->thing.role, TRAIT_TIMED) && it->digit ? ITEM_OFF : ITEM_HERE;
+		it->opened = 1;
+	}
 	if (s->final == FINAL_AGREED)
 		void_final(s);
 	return 0;
@@ -344,6 +346,7 @@ static int apply_item(struct sheet *s, const struct event *e, struct origin *at)
 		return apply_shown(s, it, e, at);
 	case EV_ITEM_NOT_SHOWN:
 		it->missing = (int16_t)e->n;
+		it->opened = 1;
 		return 0;
 	case EV_ITEM_RETURNED:
 		it->place = ITEM_RETURNED;

@@ -52,6 +52,7 @@ struct item {
 	uint8_t evidence, condition;
 	uint8_t added; /* after the initial count was agreed */
 	uint8_t dropped;
+	uint8_t opened; /* shown in part or looked for in a count of this case */
 };
 
 enum count_kind { COUNT_INITIAL = 1, COUNT_FINAL, COUNT_HANDOVER, COUNT_ADDED };

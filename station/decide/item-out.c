@@ -63,12 +63,12 @@ static int trade_places(struct turn *t, int item)
 	return 0;
 }
 
-/* A piece of it was shown, or is looked for: it was opened, whatever its wrapper seems to say (rule 11). */
+/* A piece of it was shown, or looked for, in a count: it was opened, whatever its wrapper seems to say (rule 11). */
 static int refuse_opened(struct turn *t, const struct item *it)
 {
-	if (!it->shown && !it->missing)
+	if (!it->opened)
 		return 0;
-	turn_refuse(t, SAY(OPENED_AS_COUNTED, .item = it->thing.name, .n = it->shown, .most = it->pieces));
+	turn_refuse(t, SAY(OPENED_AS_COUNTED, .item = it->thing.name));
 	turn_close_question(t); /* what is looked for is asked for again */
 	return 1;
 }

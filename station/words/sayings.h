@@ -209,7 +209,7 @@
 	  "Not entered here: {item} is on the open sheet of case {case} in {room}, which looks for what " \
 	  "is missing. Take it there now.") \
 	X(OPENED_AS_COUNTED, "opened-as-counted", \
-	  "{item} was opened: {n} of {most} were shown, and the rest is looked for. If it is in your hand: FOUND, then how many are there.") \
+	  "{item} was shown in part or looked for in this case: its pack is not taken for unopened. Show what is in your hand as it is asked for; in a search: FOUND.") \
 	X(NOT_RETURNED, "not-returned", \
 	  "{item} cannot go back unopened: it is not lying here as counted in.") \
 	X(WHICH_CASE_OF, "which-case-of", \

@@ -68,27 +68,27 @@ question: Returned unopened.
 next: What goes back unopened? Scan the pack; NO to leave it as it is.
   event: asked, case 1, returned, first
 > pack SWAB-5
-refused: Swab, small was opened: 4 of 5 were shown, and the rest is looked for. If it is in your hand: FOUND, then how many are there.
+refused: Swab, small was shown in part or looked for in this case: its pack is not taken for unopened. Show what is in your hand as it is asked for; in a search: FOUND.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
-  event: refused, case 1, "Swab, small was opened: 4 of 5 were shown, and the rest is looked for. If it is in your hand: FOUND, then how many are there."
+  event: refused, case 1, "Swab, small was shown in part or looked for in this case: its pack is not taken for unopened. Show what is in your hand as it is asked for; in a search: FOUND."
   event: asked, case 1, nothing more
 > card WRONG NUMBER IN PACK
 question: Wrong number in the pack.
 next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is.
   event: asked, case 1, isolate, first
 > pack SWAB-5
-refused: Swab, small was opened: 4 of 5 were shown, and the rest is looked for. If it is in your hand: FOUND, then how many are there.
+refused: Swab, small was shown in part or looked for in this case: its pack is not taken for unopened. Show what is in your hand as it is asked for; in a search: FOUND.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
-  event: refused, case 1, "Swab, small was opened: 4 of 5 were shown, and the rest is looked for. If it is in your hand: FOUND, then how many are there."
+  event: refused, case 1, "Swab, small was shown in part or looked for in this case: its pack is not taken for unopened. Show what is in your hand as it is asked for; in a search: FOUND."
   event: asked, case 1, nothing more
 > card RETURNED UNOPENED
 question: Returned unopened.
 next: What goes back unopened? Scan the pack; NO to leave it as it is.
   event: asked, case 1, returned, first
 > pack NEEDLE
-refused: Needle was opened: 0 of 1 were shown, and the rest is looked for. If it is in your hand: FOUND, then how many are there.
+refused: Needle was shown in part or looked for in this case: its pack is not taken for unopened. Show what is in your hand as it is asked for; in a search: FOUND.
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand.
-  event: refused, case 1, "Needle was opened: 0 of 1 were shown, and the rest is looked for. If it is in your hand: FOUND, then how many are there."
+  event: refused, case 1, "Needle was shown in part or looked for in this case: its pack is not taken for unopened. Show what is in your hand as it is asked for; in a search: FOUND."
   event: asked, case 1, nothing more
 > card FOUND
 question: Found.
@@ -103,4 +103,45 @@ item 1: finger tourniquet, green, M, accounted, 1 of 1
 item 2: swab, small, here, 4 of 5
 item 3: needle, here, 0 of 1
 right index finger: off, now 0 min, total 0 min, longest 0 min
+> card NO
+question: Found.
+next: Found: is it the needle? Scan YES when both have seen it; NEXT, then NO if it is something else.
+  event: asked, case 1, found, item 3, first
+> card FINAL COUNT
+accepted: Counting again, line by line.
+next: Show the finger tourniquet, green, M: scan INTACT, CUT AND COMPLETE or PIECES MISSING; NO if it is not there; the digit card if it is on a digit.
+  event: asked, case 1, nothing more, first
+  event: count-started, case 1, final
+> card INTACT
+accepted: Accounted for: finger tourniquet, green, M: shown intact, 1 of 1.
+next: Lay 5 × swab, small side by side: scan SHOWN 5 if all are there; SHOWN and their number for as many as are; NO if none is there.
+  event: item-shown, case 1, shown, item 1, intact, n 1, first
+> card RETURNED UNOPENED
+question: Returned unopened.
+next: What goes back unopened? Scan the pack; NO to leave it as it is.
+  event: asked, case 1, returned, first
+> pack SWAB-5
+refused: Swab, small was shown in part or looked for in this case: its pack is not taken for unopened. Show what is in your hand as it is asked for; in a search: FOUND.
+next: Lay 5 × swab, small side by side: scan SHOWN 5 if all are there; SHOWN and their number for as many as are; NO if none is there.
+  event: refused, case 1, "Swab, small was shown in part or looked for in this case: its pack is not taken for unopened. Show what is in your hand as it is asked for; in a search: FOUND."
+  event: asked, case 1, nothing more
+> card SHOWN 5
+accepted: Accounted for: swab, small: shown to both, 5 of 5.
+next: Show the needle: scan YES when both have seen it; NO if it is not there.
+  event: item-shown, case 1, shown, item 2, n 5, first
+> card WRONG NUMBER IN PACK
+question: Wrong number in the pack.
+next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is.
+  event: asked, case 1, isolate, first
+> pack NEEDLE
+refused: Needle was shown in part or looked for in this case: its pack is not taken for unopened. Show what is in your hand as it is asked for; in a search: FOUND.
+next: Show the needle: scan YES when both have seen it; NO if it is not there.
+  event: refused, case 1, "Needle was shown in part or looked for in this case: its pack is not taken for unopened. Show what is in your hand as it is asked for; in a search: FOUND."
+  event: asked, case 1, nothing more
+> show
+item 1: finger tourniquet, green, M, accounted, 1 of 1
+item 2: swab, small, accounted, 5 of 5
+item 3: needle, here, 0 of 1
+right index finger: off, now 0 min, total 0 min, longest 0 min
+
 

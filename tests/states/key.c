@@ -161,7 +161,7 @@ static void put_item(struct writer *w, const struct item *it)
 	if (w->world && !item_counts(it))
 		return;
 	put(w, it->pieces | it->shown << 8 | it->missing << 16);
-	put(w, it->evidence | it->condition << 8 | it->dropped << 16);
+	put(w, it->evidence | it->condition << 8 | it->dropped << 16 | it->opened << 17);
 	put_digit(w, digit_is_read ? it->digit : 0);
 	if (!w->world)
 		put(w, it->added);

@@ -291,10 +291,9 @@ static int apply_shown(struct sheet *s, struct item *it, const struct event *e, 
 		if (d)
 			d->reminded = 0;
 		it->place = ITEM_ACCOUNTED;
-	} else {
+	} else
 		it->place = role_has(it->thing.role, TRAIT_TIMED) && it->digit ? ITEM_OFF : ITEM_HERE;
-		it->opened = 1;
-	}
+	it->opened |= it->place != ITEM_ACCOUNTED;
 	if (s->final == FINAL_AGREED)
 		void_final(s);
 	return 0;

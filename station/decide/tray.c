@@ -15,7 +15,7 @@ struct thing tray_part(const struct line *line)
 
 int lies_here_whole(const struct item *it)
 {
-	return it->place == ITEM_HERE && !it->digit && !it->dropped && !it->missing;
+	return it->place == ITEM_HERE && !it->digit && !it->dropped && !it->opened;
 }
 
 /* One of what a tray brought, which nothing has happened to; the latest first. 0 none. */

@@ -190,7 +190,8 @@ int32_t station_identity_open(const struct station *st, const char *identity);
 /* Whether just that is in quarantine: the line as a whole where `lot` is "". */
 int station_is_held(const struct station *st, const char *line, const char *lot);
 
-/* Of `q` (EV_QUARANTINED), one event for each open case whose sheet has what it names, as it is called there. How many. */
+/* Of `q` (EV_QUARANTINED), one event for each open case whose sheet has what it names, as it is called there. How many.
+ * (recalls.c) */
 int station_recalls(const struct station *st, const struct event *q, struct event recalled[SHEETS_MAX]);
 
 /* Why line and lot are in quarantine, or NULL. */

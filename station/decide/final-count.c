@@ -221,6 +221,8 @@ static int offcuts_leave(struct turn *t, int item)
 	if (sheet_item_const(t->s, other)->place == ITEM_ACCOUNTED)
 		EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)other);
 	EMIT(t, .kind = EV_ITEM_MORE, .item = (uint8_t)other, .n = offcuts);
+	if (sheet_item_const(t->s, other)->missing) /* its offcut is looked for as well */
+		emit_missing(t, other);
 	return 1;
 }
 

@@ -214,6 +214,7 @@ accepted: Accounted for: finger tourniquet, orange, M: shown intact, 1 of 1. DIS
 next: Search 1 of 11: say it aloud and stop closing: scan STEP DONE or NOT DONE; FOUND when what is missing is in your hand; the digit card if it is on a digit.
   event: item-more, case 2, item 2, n -1, first
   event: item-more, case 2, item 1, n 1
+  event: item-not-shown, case 2, item 1, n 2
   event: item-shown, case 2, shown, item 2, intact, n 1
   event: discrepancy, case 2, n 1
   event: slip-queued, case 2, discrepancy, copy 1, n 2, "en"

@@ -107,13 +107,22 @@ class Station:
         self.open_case()
         self.scan_all("FINAL COUNT", "NO")
 
+    def children(self):
+        """The programs of the station that run now, as (pid, name). Not from /proc's list of children, which may leave out
+        some while others end."""
+        listed = subprocess.run(["ps", "-o", "pid=,comm=", "--ppid", str(self.daemon.pid)], capture_output=True, text=True)
+        return [(int(pid), name) for pid, name in (line.split(maxsplit=1) for line in listed.stdout.splitlines())]
+
     def child(self, name):
         """The pid of a program of the station, and the most memory in kB that it ever had; 0 where it does not run."""
-        pids = pathlib.Path(f"/proc/{self.daemon.pid}/task/{self.daemon.pid}/children").read_text().split()
-        for pid in pids:
-            status = pathlib.Path(f"/proc/{pid}/status").read_text()
-            if re.search(rf"^Name:\s*{name}$", status, re.M):
-                return int(pid), int(re.search(r"^VmHWM:\s*(\d+)", status, re.M).group(1))
+        for pid, its_name in self.children():
+            try:
+                status = pathlib.Path(f"/proc/{pid}/status").read_text()
+            except (FileNotFoundError, ProcessLookupError):  # it ended meanwhile
+                continue
+            peak = re.search(r"^VmHWM:\s*(\d+)", status, re.M)
+            if its_name == name and peak:
+                return pid, int(peak.group(1))
         return 0, 0
 
     def record(self):

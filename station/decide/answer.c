@@ -242,9 +242,14 @@ static void extra_no(struct turn *t)
 static void counted_in_yes(struct turn *t)
 {
 	int item = t->s->asked.item, adds = t->s->asked.n == CARD_ADD;
+	const struct item *it = sheet_item_const(t->s, item);
 	if (adds) {
 		turn_close_question(t);
-		turn_say(t, SAY(R_LEFT_ITEM, .item = sheet_item_const(t->s, item)->thing.name));
+		turn_say(t, SAY(R_LEFT_ITEM, .item = it->thing.name));
+	} else if (it->place !=
+	           ITEM_HERE) { /* what is on a digit, or was counted as back, stays in the count */
+		turn_refuse(t, SAY(NOT_ISOLATED, .item = it->thing.name));
+		turn_close_question(t);
 	} else {
 		item_isolated(t, item);
 	}

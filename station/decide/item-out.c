@@ -129,7 +129,7 @@ void item_isolate(struct turn *t, int item)
 		return;
 	if (known && known->place == ITEM_HERE && refuse_opened(t, known))
 		return;
-	if (known && !t->in->thing.identity[0] && known->place == ITEM_HERE) {
+	if (known && !t->in->thing.identity[0]) {
 		turn_ask_saying(t, (struct asked){.what = Q_COUNTED_IN, .item = (uint8_t)item},
 		                SAY(R_ONE_ON_SHEET, .item = known->thing.name));
 		return;
@@ -140,11 +140,11 @@ void item_isolate(struct turn *t, int item)
 		turn_say_more(t, SAY(R_OTHER_PACK_USED));
 		return;
 	}
-	if (known && known->place != ITEM_HERE && t->in->thing.identity[0]) {
+	if (known && known->place != ITEM_HERE) {
 		turn_refuse(t, SAY(NOT_ISOLATED, .item = known->thing.name));
 		return;
 	}
-	if (!known || known->place != ITEM_HERE) {
+	if (!known) {
 		struct thing th = t->in->thing;
 		other_sheet_believe(t, &th);
 		item_in(t, &th, 1);
@@ -188,7 +188,13 @@ void item_drop(struct turn *t, int item)
 		turn_refuse(t, SAY(NOT_DROPPED, .item = t->in->thing.name));
 		return;
 	}
+	const struct item *it = sheet_item_const(t->s, item);
+	const int clamped = it->place == ITEM_ON && role_has(it->thing.role, TRAIT_CLAMPS) ? it->digit : 0;
 	EMIT(t, .kind = EV_ITEM_DROPPED, .item = (uint8_t)item);
+	if (clamped) /* on the floor they clamp nothing */
+		EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)item);
 	turn_close_question(t);
-	turn_say(t, SAY(R_DROPPED, .item = sheet_item(t->s, item)->thing.name));
+	turn_say(t, SAY(R_DROPPED, .item = it->thing.name));
+	if (clamped && sheet_item_on(t->s, clamped, TRAIT_TIMED))
+		turn_say_more(t, SAY(R_FORCEPS_MOVED, .digit = clamped));
 }

@@ -114,6 +114,14 @@ static void put_sign_out(const struct making *m)
 			slip_say(m, SAY(SLIP_POINT_NO, .step = s->points[i].text), no, sizeof no);
 			slip_list(text, sizeof text, no);
 		}
+	for (int i = 0; i < n && s->points_told; i++)
+		if (s->points[i].answer != POINT_NO && time_is_set(s->points[i].no)) {
+			slip_say(m,
+			         SAY(SLIP_POINT_WAS_NO, .step = s->points[i].text,
+			             .time = slip_minute(s->points[i].no)),
+			         no, sizeof no);
+			slip_list(text, sizeof text, no);
+		}
 	slip_row(m, SAY_SLIP_ROW_SIGN_OUT, text, NULL);
 }
 

@@ -331,6 +331,8 @@ static void tell_point(struct story *s, const struct event *e)
 	struct story_point *p = &s->points[e->n - 1];
 	s->n_points = e->n;
 	p->answer = e->what;
+	if (e->what == POINT_NO)
+		p->no = e->at;
 	snprintf(p->text, sizeof p->text, "%.120s", e->text);
 }
 

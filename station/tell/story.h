@@ -77,7 +77,8 @@ struct story_step {
 };
 struct story_point { /* of the sign-out, as it was put */
 	char text[POLICY_TEXT_MAX];
-	uint8_t answer; /* enum point_answer */
+	uint8_t answer;   /* enum point_answer */
+	struct moment no; /* when it was answered NO last; zero never */
 };
 enum story_how { ENTRY_LATE = 1, ENTRY_KEYED, ENTRY_OVERRIDDEN, ENTRY_CORRECTED };
 struct story_entry {

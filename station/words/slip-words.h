@@ -248,6 +248,7 @@
 	X(SLIP_ALL_POINTS, "slip-all-points", "all {n} points yes, {words}, {time}") \
 	X(SLIP_SOME_POINTS, "slip-some-points", "{n} of {all} points yes, {words}, {time}") \
 	X(SLIP_POINT_NO, "slip-point-no", "NO: {step}") \
+	X(SLIP_POINT_WAS_NO, "slip-point-was-no", "NO at first, {time}: {step}") \
 	X(SLIP_SIGNED, "slip-signed", "{person}") \
 	X(SLIP_WITNESSED, "slip-witnessed", "{person}, witness {other_person}") \
 	X(SLIP_PERSON_FROM_TO, "slip-person-from-to", "{place} {person} {from} to {to}") \

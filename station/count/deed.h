@@ -110,6 +110,8 @@ enum deed_kind {
 	X(NO_FULL_SIGHT, "no-full-sight", SAY_TRUTH_NO_FULL_SIGHT) \
 	X(REGISTERED_COMES, "registered-comes", SAY_NONE) \
 	X(AFTER_DONE, "after-done", SAY_TRUTH_AFTER_DONE) /* what is owed after the end of a case */ \
+	X(AFTER_BARE, "after-bare", SAY_TRUTH_AFTER_BARE) \
+	X(AFTER_ON, "after-on", SAY_TRUTH_AFTER_ON) \
 	TRUTHS_OF_STORES(X)
 
 /* At a stores bench (station/stock), and nowhere else. */

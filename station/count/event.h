@@ -152,7 +152,7 @@ enum event_field {
 	X(ITEM_USED, "item-used",                     NOTE,    PASSING, F_ITEM | F_THING | F_N) /* at the end of a case; n: 1 came back */ \
 	/* after the end, on the case that it corrects; of the station: ref, an event that it could not follow, is dealt with */ \
 	X(CORRECTION, "correction",                   NOTE,    PASSING, F_REF | F_TEXT) \
-	X(FOUND_AFTER, "found-after",                 NOTE,    PASSING, F_THING | F_TEXT) /* rule 21, on the case that it came from */ \
+	X(FOUND_AFTER, "found-after",                 NOTE,    PASSING, F_THING | F_DIGIT | F_TEXT) /* rule 21, on the case that it came from; on that digit */ \
 	/* a stored scan (count/held.h), at when it was made; item: place in its batch, text: scanner */ \
 	X(HELD, "scan-held",                          STATION, PASSING, F_ITEM | WHAT_IS(HELD) | F_DIGIT | F_N | F_OTHER | F_PROOF | F_THING | F_TEXT) \
 	X(HELD_ANSWERED, "held-scan-answered",        STATION, PASSING, F_REF | WHAT_IS(HELD_ANSWER)) /* ref: its scan-held */ \

@@ -1,6 +1,8 @@
 /* Cards, as they are scanned: what each does where it answers no question (answer.h). */
 #include "decide/card.h"
 
+#include <string.h>
+
 #include "decide/answer.h"
 #include "decide/badge.h"
 #include "decide/card-item.h"
@@ -74,6 +76,8 @@ static enum answered card_of_room(struct turn *t)
 		turn_refuse(t, t->station->practice ? SAY(CAMERA_NOT_IN_PRACTICE) : SAY(CAMERA_BY_SCANNER));
 	else if (card == CARD_STEP_DONE)
 		return after_end_done(t);
+	else if (card == CARD_NO)
+		return after_end_still_on(t);
 	else
 		return ANSWERED_NOT;
 	return ANSWERED;
@@ -191,6 +195,31 @@ static void card_leaves(struct turn *t)
 	say_open(t);
 }
 
+/* It was answered in this count; while things are searched for, what is missing is not counted again by this. */
+static int is_answered(const struct sheet *s, int item)
+{
+	const struct item *it = sheet_item_const(s, item);
+	return it->place == ITEM_ACCOUNTED ||
+	       (!s->discrepancy && it->place != ITEM_EXTRA && item_is_sought(it));
+}
+
+/* Things that nobody can tell apart are answered together, and so asked again together; with them goes what was more. */
+static void line_again(struct turn *t, int item)
+{
+	const struct item first = *sheet_item_const(t->s, item);
+	for (int i = 1; i <= t->s->n_items; i++) {
+		const struct item *it = sheet_item_const(t->s, i);
+		const int alike = item_is_alike(&first, it), extra = it->place == ITEM_EXTRA;
+		if (i == item || (alike && !extra && (is_answered(t->s, i) || item_is_sought(it))))
+			EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)i);
+		else if (extra && !t->s->discrepancy && !it->thing.identity[0] &&
+		         it->thing.role == first.thing.role &&
+		         strcmp(it->thing.line, first.thing.line) == 0 &&
+		         strcmp(it->thing.name, first.thing.name) == 0)
+			EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)i);
+	}
+}
+
 /* The line that was being answered is asked again. */
 static void card_interrupted(struct turn *t)
 {
@@ -202,7 +231,7 @@ static void card_interrupted(struct turn *t)
 	}
 	int next = sheet_next_open(t->s), item = next;
 	for (int i = 1; i <= t->s->n_items; i++)
-		if (t->s->items[i - 1].place == ITEM_ACCOUNTED && (!next || i < next))
+		if (is_answered(t->s, i) && (!next || i < next))
 			item = i;
 	if (!item) {
 		turn_refuse(t, SAY(NO_LINE_COUNTED));
@@ -210,7 +239,7 @@ static void card_interrupted(struct turn *t)
 	}
 	if (t->s->asked.what == Q_FIELD_TOO)
 		turn_close_question(t);
-	EMIT(t, .kind = EV_COUNT_AGAIN, .item = (uint8_t)item);
+	line_again(t, item);
 	turn_say(t, SAY(R_INTERRUPTED, .item = t->s->items[item - 1].thing.name));
 }
 

@@ -1,5 +1,6 @@
 #include "decide/owed-after-end.h"
 
+#include "decide/deeds.h"
 #include "decide/phrases.h"
 
 static void owe(struct turn *t, int32_t case_no, enum debt_kind kind, int digit)
@@ -47,25 +48,47 @@ void after_end_found(struct turn *t, int32_t case_no)
 	owe(t, case_no, DEBT_WARD, 0);
 }
 
-static void pay(struct turn *t, const struct after_end *a)
+static void pay(struct turn *t, const struct after_end *a, enum paid_how how)
 {
-	EMIT(t, .kind = EV_PAID, .case_no = a->case_no, .what = a->what, .digit = a->digit,
-	     .other = PAID_ENTERED_AFTER, .answer = input_answer(t->in));
+	EMIT(t, .kind = EV_PAID, .case_no = a->case_no, .what = a->what, .digit = a->digit, .other = how,
+	     .answer = input_answer(t->in));
+}
+
+/* What the room asks for; 0 where it does not. */
+static int is_asked_for(const struct turn *t, struct after_end *a)
+{
+	return !turn_has_case(t) && station_suspended_in(t->station, t->in->room) < 0 &&
+	       after_end_first(t->station, t->in->room, NULL, 0, a);
 }
 
 enum answered after_end_done(struct turn *t)
 {
 	struct after_end a;
-	if (turn_has_case(t) || station_suspended_in(t->station, t->in->room) >= 0 ||
-	    !after_end_first(t->station, t->in->room, NULL, 0, &a))
+	if (!is_asked_for(t, &a))
 		return ANSWERED_NOT;
-	pay(t, &a);
+	pay(t, &a, PAID_ENTERED_AFTER);
 	if (a.what == DEBT_LOOK)
 		turn_say(t, a.digit ? SAY(R_AFTER_LOOK_AT, .case_no = a.case_no, .digit = a.digit)
 		                    : SAY(R_AFTER_LOOK, .case_no = a.case_no));
 	else
 		turn_say(t, a.what == DEBT_WARD ? SAY(R_AFTER_WARD, .case_no = a.case_no)
 		                                : SAY(R_AFTER_CALLED, .case_no = a.case_no));
+	return ANSWERED;
+}
+
+enum answered after_end_still_on(struct turn *t)
+{
+	struct after_end a;
+	if (!is_asked_for(t, &a) || a.what != DEBT_LOOK)
+		return ANSWERED_NOT;
+	EMIT(t, .kind = EV_FOUND_AFTER, .case_no = a.case_no, .digit = a.digit,
+	     .thing = {.role = ROLE_TOURNIQUET, .called = SAY_TOURNIQUET_LEFT_ON});
+	turn_queue_slip(t, SLIP_ADDENDUM, a.case_no);
+	pay(t, &a, PAID_WAS_ON);
+	owe(t, a.case_no, DEBT_LOOK, a.digit);
+	owe(t, a.case_no, DEBT_WARD, 0);
+	turn_say(t, a.digit ? SAY(R_AFTER_ON_IT, .case_no = a.case_no, .digit = a.digit)
+	                    : SAY(R_AFTER_ON, .case_no = a.case_no));
 	return ANSWERED;
 }
 
@@ -79,5 +102,10 @@ void after_end_ask(struct next *n, const struct after_end *a)
 		next_say(n, SAY(HEAD_AFTER_LOOK_AT, .case_no = a->case_no, .digit = a->digit));
 	else
 		next_say(n, SAY(HEAD_AFTER_LOOK, .case_no = a->case_no));
-	next_add(n, (struct deed){.kind = DEED_CARD, .n = CARD_STEP_DONE, .truth = TRUTH_AFTER_DONE});
+	if (a->what == DEBT_LOOK) {
+		next_add(n, DEED_OF_CARD(STEP_DONE, AFTER_BARE));
+		next_add(n, DEED_OF_CARD(NO, AFTER_ON));
+	} else {
+		next_add(n, DEED_OF_CARD(STEP_DONE, AFTER_DONE));
+	}
 }

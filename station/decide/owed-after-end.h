@@ -18,6 +18,8 @@ void after_end_found(struct turn *t, int32_t case_no); /* something of that case
 
 /* STEP DONE in a room without a case: what is owed first was done, of several digits the first of them. */
 enum answered after_end_done(struct turn *t);
+/* NO where it is a look: a tourniquet is on that digit. It is told on paper at once, and the look is owed again. */
+enum answered after_end_still_on(struct turn *t);
 
 /* As the board asks for it. */
 void after_end_ask(struct next *n, const struct after_end *a);

@@ -215,11 +215,11 @@ static uint32_t digits_had(const struct making *m)
 	return digits;
 }
 
-/* Where what was found may have been: by its name, else by what was missing, else each digit that had a tourniquet. */
+/* Where what was found was, or may have been: where somebody saw it, else by its name, else by what was missing, else each digit that had a tourniquet. */
 static uint32_t digits_of_found(const struct making *m, const struct story_found *f)
 {
-	uint32_t digits = 0;
-	for (int i = 1; i <= m->s->sheet.n_items; i++)
+	uint32_t digits = f->digit ? 1u << f->digit : 0;
+	for (int i = 1; i <= m->s->sheet.n_items && !f->digit; i++)
 		if (f->thing.name[0] && strcmp(m->s->sheet.items[i - 1].thing.name, f->thing.name) == 0)
 			digits |= amiss_digits(&m->s->sheet, i);
 	if (!digits)
@@ -252,14 +252,20 @@ static void deed_of_found(const struct making *m, uint32_t digits)
 
 static void found(const struct making *m)
 {
-	uint32_t digits = 0;
+	uint32_t digits = 0, on = 0;
 	char text[400], hm[SLIP_HM];
 	int other = 1; /* nothing that goes on a digit */
 	for (int i = 0; i < m->s->n_found; i++) {
 		const struct story_found *f = &m->s->found[i];
 		const char *name = f->thing.called ? slip_text(m, f->thing.called) : f->thing.name;
 		slip_hm(f->at, hm);
-		if (f->text[0] && strcmp(f->text, name) != 0)
+		on |= f->digit ? 1u << f->digit : 0;
+		if (f->digit)
+			slip_say(m,
+			         SAY(SLIP_OF_ITEM, .item = name,
+			             .text = slip_text(m, saying_of_digit(f->digit))),
+			         text, sizeof text);
+		else if (f->text[0] && strcmp(f->text, name) != 0)
 			slip_say(m, SAY(SLIP_OF_ITEM, .item = name, .text = f->text), text, sizeof text);
 		else
 			snprintf(text, sizeof text, "%s", name[0] ? name : slip_text(m, SAY_ITEM_NO_NUMBER));
@@ -268,9 +274,11 @@ static void found(const struct making *m)
 		other &= f->thing.role && !role_has(f->thing.role, TRAIT_ON_DIGIT);
 	}
 	amiss_digits_words(m->from->language, digits, 1, text, sizeof text);
-	if (!other && digits)
+	if (!other && digits && !on)
 		line(m, SAY_SLIP_ROW_WAS_ON, text, "");
-	if (other)
+	if (on)
+		deed_of_digits(m, SAY_SLIP_DO_OFF_FOUND, on);
+	else if (other)
 		line(m, SAY_SLIP_ROW_NOW, slip_text(m, SAY_SLIP_DO_TELL_FOUND), "");
 	else
 		deed_of_found(m, digits);

@@ -344,6 +344,7 @@ static void tell_found(struct story *s, const struct event *e)
 		return;
 	x->at = e->at;
 	x->thing = e->thing;
+	x->digit = e->digit;
 	snprintf(x->text, sizeof x->text, "%s", e->text);
 }
 

@@ -111,6 +111,7 @@ struct story_discrepancy {
 struct story_found { /* after the end (rule 21) */
 	struct moment at;
 	struct thing thing;
+	uint8_t digit; /* it was on that; 0 not said */
 	char text[EVENT_TEXT_MAX];
 };
 

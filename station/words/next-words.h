@@ -187,6 +187,8 @@
 	X(TRUTH_READ_BY_MISTAKE, "truth-read-by-mistake", "if the extra item was read by mistake") \
 	X(TRUTH_CASE_KNOWN, "truth-case-known", "if it is known which case it comes from") \
 	X(TRUTH_AFTER_DONE, "truth-after-done", "when it was done") \
+	X(TRUTH_AFTER_BARE, "truth-after-bare", "when it was seen bare") \
+	X(TRUTH_AFTER_ON, "truth-after-on", "if a tourniquet is on it") \
 	X(TRUTH_NO_FULL_SIGHT, "truth-no-full-sight", "if it cannot be seen")
 /* clang-format on */
 

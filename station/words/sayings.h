@@ -535,6 +535,7 @@
 #define SAYINGS_NAMES(X, N) \
 	X(TOURNIQUET_NOT_LISTED, "tourniquet-not-listed", "tourniquet, not listed") \
 	X(TOURNIQUET_NOT_LISTED_YET, "tourniquet-not-listed-yet", "tourniquet, not listed yet") \
+	X(TOURNIQUET_LEFT_ON, "tourniquet-left-on", "tourniquet left on") \
 	X(TOURNIQUET_NO_CODE, "tourniquet-no-code", "tourniquet without a code") \
 	X(FORCEPS_UNREADABLE, "forceps-unreadable", "artery forceps, mark unreadable") \
 	X(ITEM_NO_CODE, "item-no-code", "item without a code, described on paper") \

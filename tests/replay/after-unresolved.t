@@ -18,7 +18,7 @@ next: Cancel this case? Scan YES; NO if not.
   event: asked, case 2, cancel, first
 > card YES
 accepted: Case 2 ended as cancelled; nothing was counted in.
-next: Case 1: look at that patient's left great (big) toe now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's left great (big) toe now: scan STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 2, nothing more, first
   event: case-ended, case 2, cancelled, nothing-opened
 > card STEP DONE
@@ -57,7 +57,7 @@ prints: addendum slip 3
   event: slip-state, case 1, written, copy 1, n 3
 > card STEP DONE
 accepted: Case 1: patient called back, or still here, entered.
-next: Case 1: look at that patient's digit now: scan NEXT, then STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's digit now: scan NEXT, then STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: paid, case 1, patient-called-back, entered-after
 > card NEW CASE
 accepted: Case 3 opened in Theatre 1.

@@ -12,7 +12,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: asked, case 1, incident, person SURG-3
 > typed INC-25
 accepted: Case 1 ended UNRESOLVED, incident number INC-25. Finger tourniquet, green, M: NOT accounted for, 0 of 1 shown. Artery forceps, curved: 1 of 1, mark read.
-next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number
   event: paid, case 1, incident-number, "INC-25"
@@ -27,7 +27,7 @@ prints: reconciliation slip 2
   event: slip-state, case 1, written, copy 1, n 2
 > pack GREEN-M 519 lot T26 expiry 20280331
 refused: That is the wrapper or bag of the finger tourniquet, green, M that case 1 did not account for: it proves only itself. Is the item itself in your hand? Then scan FOUND and the slip of case 1.
-next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: refused, "That is the wrapper or bag of the finger tourniquet, green, M that case 1 did not account for: it proves only itself. Is the item itself in your hand? Then scan FOUND and the slip of case 1."
 > card FOUND
 question: Found after the end of a case.

@@ -104,7 +104,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: asked, case 1, incident, person SURG-3
 > card NOT DONE
 accepted: Case 1 ended UNRESOLVED; its incident number is owed. Finger tourniquet, green, M: NOT accounted for, 0 of 2 shown.
-next: Case 1: look at that patient's right index finger now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right index finger now: scan STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number
   event: signed-out, case 1, person SURG-3
@@ -119,11 +119,11 @@ prints: reconciliation slip 2
   event: slip-state, case 1, written, copy 1, n 2
 > card STEP DONE
 accepted: Case 1: right index finger seen bare, entered.
-next: Case 1: look at that patient's left ring finger now: scan NEXT, then STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's left ring finger now: scan NEXT, then STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: paid, case 1, digit-seen-bare, digit right index finger, entered-after
 > card NEXT
 accepted: Next.
-next: Case 1: look at that patient's left ring finger now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's left ring finger now: scan STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: next
 > card STEP DONE
 accepted: Case 1: left ring finger seen bare, entered.

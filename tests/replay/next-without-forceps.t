@@ -11,7 +11,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: asked, case 1, incident, person SURG-3
 > card NOT DONE
 accepted: Case 1 ended UNRESOLVED; its incident number is owed. Artery forceps, curved: NOT accounted for, 0 of 1 shown. Finger tourniquet, green, M: 1 of 1 shown intact.
-next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number
   event: signed-out, case 1, person SURG-3
@@ -25,11 +25,11 @@ prints: reconciliation slip 2
   event: slip-state, case 1, written, copy 1, n 2
 > slip 1
 accepted: Slip 0000001 of case 1, copy 1, seen: this paper came out.
-next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: slip-state, case 1, seen, copy 1, n 1
 > slip 2
 accepted: Slip 0000002 of case 1, copy 1, seen: this paper came out.
-next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was seen bare; NO if a tourniquet is on it; NEW CASE for the next patient.
   event: slip-state, case 1, seen, copy 1, n 2
 > card NEW CASE
 accepted: Case 2 opened in Theatre 1.

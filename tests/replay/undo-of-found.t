@@ -12,7 +12,7 @@ next: Incident report: type the incident number; NOT DONE if there is no number 
   event: asked, case 1, incident, person SURG-3
 > typed INC-25
 accepted: Case 1 ended UNRESOLVED, incident number INC-25. Finger tourniquet, green, M: NOT accounted for, 0 of 1 shown. Artery forceps, curved: 1 of 1, mark read.
-next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: asked, case 1, nothing more, first
   event: owed, case 1, incident-number
   event: paid, case 1, incident-number, "INC-25"
@@ -71,11 +71,11 @@ next: Case 1: call that patient back now, if not here any more: scan STEP DONE w
   event: refused, "No case is open in Theatre 1, and what the patient of case 1 is owed stands until it is done. If something that was found comes from another case: scan FOUND, then that case's slip."
 > card STEP DONE
 accepted: Case 1: patient called back, or still here, entered.
-next: Case 1: look at that patient's right thumb now: scan NEXT, then STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan NEXT, then STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: paid, case 1, patient-called-back, entered-after
 > card NEXT
 accepted: Next.
-next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.
+next: Case 1: look at that patient's right thumb now: scan STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: next
 > card STEP DONE
 accepted: Case 1: right thumb seen bare, entered.

@@ -386,6 +386,8 @@ static int holds(const struct ends *e, const struct deed *d)
 	case TRUTH_PAPER_IN_HAND:
 	case TRUTH_NEXT_PATIENT:
 	case TRUTH_AFTER_DONE:
+	case TRUTH_AFTER_BARE:
+	case TRUTH_AFTER_ON:
 	case TRUTH_RESUME:
 	case TRUTH_TOLD:
 	case TRUTH_NO_FULL_SIGHT:

@@ -109,6 +109,7 @@ enum deed_kind {
 	X(FULL_SIGHT, "full-sight", SAY_NONE) \
 	X(NO_FULL_SIGHT, "no-full-sight", SAY_TRUTH_NO_FULL_SIGHT) \
 	X(REGISTERED_COMES, "registered-comes", SAY_NONE) \
+	X(NOBODY_SCRUBS, "nobody-scrubs", SAY_TRUTH_NOBODY_SCRUBS) \
 	X(AFTER_DONE, "after-done", SAY_TRUTH_AFTER_DONE) /* what is owed after the end of a case */ \
 	X(AFTER_BARE, "after-bare", SAY_TRUTH_AFTER_BARE) \
 	X(AFTER_ON, "after-on", SAY_TRUTH_AFTER_ON) \

@@ -28,8 +28,15 @@ int64_t digit_stretch_ms(const struct digit *d, struct moment now)
 void digit_is_sure(struct digit *d, struct moment at)
 {
 	const int64_t ms = digit_stretch_ms(d, at);
-	if (ms > d->sure_ms)
+	if (ms + d->by_wall.cut_ms > d->sure_ms + d->sure_cut_ms) {
 		d->sure_ms = ms;
+		d->sure_cut_ms = d->by_wall.cut_ms;
+	}
+}
+
+int64_t digit_since_sure_ms(const struct digit *d)
+{
+	return d->known_ms - d->sure_ms + d->by_wall.cut_ms - d->sure_cut_ms;
 }
 
 int64_t digit_longest_ms(const struct digit *d, struct moment now)

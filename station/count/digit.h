@@ -59,7 +59,8 @@ struct digit {
 	int64_t known_ms;          /* this stretch, before `since` */
 	int64_t total_ms;          /* earlier stretches */
 	int64_t longest_ms;        /* longest of the earlier stretches */
-	int64_t sure_ms;           /* how long this stretch had run when somebody last said that it is on */
+	int64_t sure_ms;           /* how long this stretch had run when somebody last said that it is on, */
+	int64_t sure_cut_ms;       /* and how much of power cuts besides (by_wall.cut_ms) */
 	int64_t bare_ms;           /* between the last OFF and the start of this stretch */
 	int32_t reminded_min;      /* minutes at the last reminder of this stretch, 0 none yet */
 	struct moment doubt_since; /* as since, on_wall_ms and known_ms, of the clock of the doubt */
@@ -75,6 +76,8 @@ int64_t moment_between_ms(struct moment from,
 
 /* How long the present stretch has run at `now`; 0 unless MAYBE_ON or ON. */
 int64_t digit_stretch_ms(const struct digit *d, struct moment now);
+/* How long ago before it came off somebody said that it is on, power cuts included; of one of whom nobody did, all of it. */
+int64_t digit_since_sure_ms(const struct digit *d);
 /* Somebody says that one is on, or does what is done where one is: no OFF is moved to before it. */
 void digit_is_sure(struct digit *d, struct moment at);
 int64_t digit_longest_ms(const struct digit *d, struct moment now);

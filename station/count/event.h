@@ -110,7 +110,7 @@ enum event_field {
 	X(ITEM_RETURNED, "item-returned",             ITEM,    PASSING, F_ITEM) \
 	X(ITEM_ISOLATED, "item-isolated",             ITEM,    PASSING, F_ITEM) /* wrong number in its pack */ \
 	X(ITEM_DROPPED, "item-dropped",               ITEM,    PASSING, F_ITEM) \
-	X(ITEM_STRUCK, "item-struck",                 ITEM,    PASSING, F_ITEM) /* was never here: a misread */ \
+	X(ITEM_STRUCK, "item-struck",                 ITEM,    PASSING, F_ITEM | F_N) /* a misread, or counted again; n: it is of that case */ \
 	X(ITEM_MORE, "item-more",                     ITEM,    PASSING, F_ITEM | F_N) /* n further pieces of the same pack: offcuts */ \
 	X(FORCEPS_ON, "forceps-on",                   ITEM,    PASSING, F_ITEM | F_DIGIT) \
 	X(FORCEPS_MOVED, "forceps-moved",             ITEM,    PASSING, F_ITEM) \

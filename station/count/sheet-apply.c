@@ -56,7 +56,7 @@ static void doubt_confirmed(struct digit *d)
 	by_wall_start(d);
 	d->by_wall.cuts = d->by_wall.gaps = d->gap;
 	d->reminded_min = 0;
-	d->sure_ms = 0;
+	d->sure_ms = d->sure_cut_ms = 0;
 	d->stretches++;
 	doubt_over(d);
 }
@@ -70,7 +70,7 @@ static void clock_start(struct sheet *s, struct digit *d, enum digit_state state
 		d->stretches++;
 		d->since = at;
 		d->on_wall_ms = at.wall_ms;
-		d->known_ms = d->sure_ms = 0;
+		d->known_ms = d->sure_ms = d->sure_cut_ms = 0;
 		d->gap = 0;
 		d->reminded_min = 0;
 		by_wall_start(d);
@@ -453,8 +453,8 @@ static int apply_people(struct sheet *s, const struct event *e, struct origin *a
 		s->team.at[e->what] = e->person;
 		return 0;
 	case EV_LEFT:
-		for (int p = 0; p < TEAM_PLACES; p++)
-			if (s->team.at[p] == e->person)
+		for (int p = 0; p < TEAM_PLACES; p++) /* the place that it names, where it names one */
+			if (s->team.at[p] == e->person && (!e->what || e->what == p))
 				s->team.at[p] = 0;
 		return 0;
 	case EV_WHO_LOOKED:

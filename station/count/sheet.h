@@ -23,7 +23,7 @@ enum item_place {
 	ITEM_ACCOUNTED,
 	ITEM_RETURNED, /* its pack was never opened */
 	ITEM_ISOLATED, /* wrong number in its pack: off the field, not in the count */
-	ITEM_STRUCK,   /* a misread; the item was never here */
+	ITEM_STRUCK,   /* a misread, counted again, or of another case */
 	ITEM_EXTRA,    /* turned up at a count and is not on the sheet */
 };
 

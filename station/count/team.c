@@ -84,6 +84,13 @@ enum team_place team_place_of(const struct team *t, int32_t number)
 	return 0;
 }
 
+int team_surgeon_may_count(const struct team *t, enum team_place wanted)
+{
+	const int32_t surgeon = t->at[PLACE_SURGEON], field = t->at[PLACE_FIELD];
+	return surgeon > 0 && surgeon != field &&
+	       (wanted == PLACE_FIELD || (wanted == PLACE_CIRCULATING && field > 0));
+}
+
 enum saying team_may_not_agree(const struct team *t, const struct staff *s)
 {
 	const struct person *field = staff_find(s, t->at[PLACE_FIELD]);

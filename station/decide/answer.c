@@ -70,7 +70,7 @@ static enum answered which_off_digit(struct turn *t)
 	const struct digit *d = sheet_digit_const(t->s, t->in->digit);
 	if (!d || (d->state != DIGIT_ON && d->state != DIGIT_MAYBE_ON))
 		return ANSWERED_NOT;
-	digit_take_off(t, d->number);
+	digit_take_off_as_asked(t, d->number);
 	return ANSWERED;
 }
 
@@ -141,6 +141,14 @@ static enum answered move_digit(struct turn *t)
 	}
 	digit_move_to(t, t->in->digit);
 	return ANSWERED;
+}
+
+/* A person who was read by mistake is put right as at a handover. */
+static enum answered move_badge(struct turn *t, const struct person *p, enum team_place place)
+{
+	if (t->s->asked.digit || !place)
+		return ANSWERED_NOT;
+	return handover_out(t, p, place);
 }
 
 /* --- an item ------------------------------------------------------------------------------------ */
@@ -251,7 +259,7 @@ static void counted_in_yes(struct turn *t)
 		turn_refuse(t, SAY(NOT_ISOLATED, .item = it->thing.name));
 		turn_close_question(t);
 	} else {
-		item_isolated(t, item);
+		item_isolated(t, item, 0);
 	}
 }
 
@@ -266,7 +274,7 @@ static void counted_in_no(struct turn *t)
 		count_in_pack(t, &th, pieces);
 	} else {
 		item_in(t, &th, 1);
-		item_isolated(t, t->s->n_items);
+		item_isolated(t, t->s->n_items, 1);
 	}
 }
 
@@ -488,7 +496,8 @@ static const struct answers
 	IS_ON = {deeds_is_on, .yes = is_on_yes, .no = is_on_no, .cards = {{CARD_MISREAD, is_on_misread}}},
 	WHICH_OFF = {deeds_which_off, .digit = which_off_digit},
 	RIGHT_DIGIT = {.yes = right_digit_yes, .no = right_digit_no},
-	MOVE_TO = {deeds_move_to, .yes = move_yes, .no = move_no, .digit = move_digit, .thing = move_thing},
+	MOVE_TO = {deeds_move_to, .yes = move_yes, .no = move_no, .digit = move_digit, .thing = move_thing,
+	           .badge = move_badge},
 	ADD = {deeds_pack, .thing = add_thing},
 	RETURNED = {deeds_pack, .thing = returned_thing},
 	ISOLATE = {deeds_pack, .thing = isolate_thing},

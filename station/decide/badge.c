@@ -72,17 +72,38 @@ static void pay_first(struct turn *t, int32_t badge, const struct debt *owed)
 	turn_refuse(t, SAY(NOTHING_ASKED_OF, .person = turn_name_of(t, badge)));
 }
 
+/* Where nobody scrubs, the operator is the one at the field of the two who count (rule 8), and who was taken for that circulates. */
+static void surgeon_at_field(struct turn *t, int32_t badge)
+{
+	const struct person *p = staff_find(&t->station->staff, badge);
+	const int32_t beside = t->s->team.at[PLACE_FIELD];
+	if (!p->registered && !staff_find(&t->station->staff, beside ? beside : badge)->registered) {
+		turn_refuse(t, SAY(NEITHER_HERE_REGISTERED, .person = p->name));
+		return;
+	}
+	if (beside) {
+		EMIT(t, .kind = EV_LEFT, .person = beside, .what = PLACE_FIELD);
+		person_join(t, beside, PLACE_CIRCULATING);
+	}
+	person_join(t, badge, PLACE_FIELD);
+	if (beside)
+		turn_say_more(t, SAY(R_PLACE, .person = turn_name_of(t, beside),
+		                     .place = place_saying(PLACE_CIRCULATING)));
+}
+
 /* A badge answers what the board asks for, and nothing else (rule 19). */
 static void known_badge(struct turn *t, int32_t badge, enum team_place place)
 {
 	struct want w = sheet_wants(t->station, t->s);
 	enum team_place records = t->s->single ? PLACE_FIELD : PLACE_CIRCULATING;
-	enum team_place signs = t->s->single ? PLACE_FIELD : PLACE_SURGEON;
+	const int signs = t->s->team.at[t->s->single ? PLACE_FIELD : PLACE_SURGEON] == badge;
 	if (w.kind == WANT_REMINDER)
 		acknowledge(t, badge, w.digit);
-	else if (w.kind == WANT_DEBT && debt_payer(t->s, (enum debt_kind)w.debt.kind) == place)
+	else if (w.kind == WANT_DEBT && t->s->team.at[debt_payer(t->s, (enum debt_kind)w.debt.kind)] == badge)
 		pay_first(t, badge, &w.debt);
-	else if (w.kind == WANT_SIGN_OUT && place == signs)
+	else if (w.kind == WANT_TEAM && team_surgeon_may_count(&t->s->team, w.place) && signs)
+		surgeon_at_field(t, badge);
+	else if (w.kind == WANT_SIGN_OUT && signs)
 		sign_out_begin(t, badge);
 	else if (w.kind == WANT_FINAL_AGREED && t->s->single)
 		count_state_final(t, badge);
@@ -92,7 +113,7 @@ static void known_badge(struct turn *t, int32_t badge, enum team_place place)
 	else if (place == PLACE_FIELD && !t->s->single &&
 	         (w.kind == WANT_COUNT_IN || w.kind == WANT_FINAL_AGREED))
 		turn_refuse(t, SAY(FIELD_RECORDS_NO_COUNT, .person = turn_name_of(t, badge)));
-	else if (place == signs)
+	else if (signs)
 		sign_out_begin(t, badge); /* refused, with what is still owed */
 	else
 		turn_refuse(t, SAY(NOTHING_ASKED_OF, .person = turn_name_of(t, badge)));

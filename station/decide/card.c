@@ -132,7 +132,8 @@ static void card_off(struct turn *t)
 	else if (on == 1 && sheet_digits_had(t->s) <= 1)
 		digit_take_off(t, sheet_first_digit_on(t->s));
 	else
-		turn_ask_saying(t, (struct asked){.what = Q_WHICH_OFF}, SAY(R_MORE_THAN_ONE));
+		turn_ask_saying(t, (struct asked){.what = Q_WHICH_OFF, .n = t->in->held != 0},
+		                SAY(R_MORE_THAN_ONE));
 }
 
 static void card_add(struct turn *t)

@@ -32,8 +32,6 @@ static int tourniquet_sought(const struct sheet *s, int digit)
 	return 0;
 }
 
-#define SCANNED_LATE_MS 60000 /* one that moves is scanned on there, and off here a moment later */
-
 /* It was on another digit when this one's clock began: one is not on two. What a power cut hides nobody knows. */
 static int was_elsewhere(const struct sheet *s, const struct item *it, int digit, struct moment now)
 {
@@ -233,6 +231,7 @@ void digit_not_on(struct turn *t, int digit)
 static void take_off(struct turn *t, int digit, struct moment at)
 {
 	const struct digit *d = sheet_digit_const(t->s, digit);
+	const uint8_t late = moment_between_ms(at, t->in->at) > SCANNED_LATE_MS ? EVENT_LATE : 0;
 	struct say besides = {0};
 	if (d->state == DIGIT_MAYBE_ON) {
 		EMIT(t, .kind = EV_DIGIT_ON, .digit = (uint8_t)digit, .at = at);
@@ -243,7 +242,8 @@ static void take_off(struct turn *t, int digit, struct moment at)
 	const struct say off = off_says(d, at);
 	int item = sheet_item_on(t->s, digit, TRAIT_TIMED);
 	if (item)
-		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)digit, .at = at);
+		EMIT(t, .kind = EV_ITEM_OFF, .item = (uint8_t)item, .digit = (uint8_t)digit, .at = at,
+		     .flags = late);
 	turn_close_question(t);
 	if (sheet_item_on(t->s, digit, TRAIT_TIMED)) {
 		turn_say(t, SAY(R_ONE_OFF, .digit = digit));
@@ -252,7 +252,7 @@ static void take_off(struct turn *t, int digit, struct moment at)
 	int forceps = sheet_item_on(t->s, digit, TRAIT_CLAMPS);
 	if (forceps)
 		EMIT(t, .kind = EV_FORCEPS_MOVED, .item = (uint8_t)forceps);
-	EMIT(t, .kind = EV_DIGIT_OFF, .digit = (uint8_t)digit, .at = at);
+	EMIT(t, .kind = EV_DIGIT_OFF, .digit = (uint8_t)digit, .at = at, .flags = late);
 	turn_say(t, &off);
 	say_besides(t, &besides);
 	if (t->s->single && !sheet_digits_on(t->s))
@@ -262,6 +262,16 @@ static void take_off(struct turn *t, int digit, struct moment at)
 void digit_take_off(struct turn *t, int digit)
 {
 	take_off(t, digit, t->in->at);
+}
+
+void digit_take_off_as_asked(struct turn *t, int digit)
+{
+	const struct digit *d = sheet_digit_const(t->s, digit);
+	const struct moment at = t->s->asked.at;
+	/* One that was scanned just now may have been a slip of the hand: its digit's card is what says that it is off. */
+	const int of_this_stretch = t->s->asked.n && at.boot == t->in->at.boot && at.boot == d->since.boot &&
+	                            moment_between_ms(d->since, at) >= 0;
+	take_off(t, digit, of_this_stretch ? at : t->in->at);
 }
 
 /* What was entered for one digit is really on one that had a tourniquet before: nothing was on the first, and the time is

@@ -5,6 +5,8 @@
 
 #include "decide/turn.h"
 
+#define SCANNED_LATE_MS 60000 /* one that moves is scanned on there, and off here a moment later */
+
 int sheet_unused_tourniquet(const struct sheet *s); /* one that lies here, the latest first; 0 none */
 
 /* The clock starts now, with a tourniquet at hand or one that is not listed yet, and what was missing for it is owed
@@ -21,6 +23,8 @@ void digit_not_on(
 void digit_second_on(struct turn *t, int digit); /* a second tourniquet on a digit that has one */
 void digit_take_off(struct turn *t,
                     int digit); /* the latest that is on it; the last one stops its clock (rule 2) */
+/* The same, asked which digit it is of: a stored OFF keeps the time when it was scanned. */
+void digit_take_off_as_asked(struct turn *t, int digit);
 void digit_never_on(struct turn *t, int digit);  /* MISREAD: none went on at all */
 void digit_never_off(struct turn *t, int digit); /* MISREAD: OFF was wrong, its clock has run all the time */
 void digit_move_to(struct turn *t, int digit); /* MISREAD: what was entered for asked.digit is on this one */

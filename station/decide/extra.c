@@ -78,7 +78,7 @@ void extra_of_case(struct turn *t, int32_t case_no)
 	turn_found_after(t, case_no, &what);
 	after_end_found(t, case_no);
 	if (extra) { /* it is settled by that: it is none of this case */
-		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)extra);
+		EMIT(t, .kind = EV_ITEM_STRUCK, .item = (uint8_t)extra, .n = case_no);
 		final_progress(t);
 	}
 	turn_say(t, SAY(R_FOUND_FOR_CASE, .case_no = case_no));

@@ -101,10 +101,43 @@ enum answered handover_out(struct turn *t, const struct person *p, enum team_pla
 	return ANSWERED;
 }
 
+/* The two who count change places, or were taken for one another. What was agreed before they did is counted again. */
+static void change_places(struct turn *t, const struct person *p, int32_t out)
+{
+	const enum team_place taken = team_place_of(&t->s->team, out),
+	                      left = team_place_of(&t->s->team, p->number);
+	EMIT(t, .kind = EV_LEFT, .person = out, .what = (uint8_t)taken);
+	EMIT(t, .kind = EV_LEFT, .person = p->number, .what = (uint8_t)left);
+	person_join(t, p->number, taken);
+	person_join(t, out, left);
+	if (t->s->initial_agreed) {
+		EMIT(t, .kind = EV_COUNT_STARTED, .what = COUNT_HANDOVER);
+		turn_owe(t, DEBT_HANDOVER, 0, 0);
+		turn_ask_saying(t, next_of_handover(t, out, p->number),
+		                SAY(R_PLACE, .person = p->name, .place = place_saying(taken)));
+	} else {
+		turn_close_question(t);
+		turn_say(t, SAY(R_PLACE, .person = p->name, .place = place_saying(taken)));
+	}
+	turn_say_more(t, SAY(R_PLACE, .person = turn_name_of(t, out), .place = place_saying(left)));
+}
+
+static int may_change(const struct turn *t, const struct person *p, enum team_place place)
+{
+	const enum team_place other = team_place_of(&t->s->team, t->s->asked.person);
+	const struct person *out = staff_find(&t->station->staff, t->s->asked.person);
+	return p->number > 0 && t->s->asked.person > 0 && !t->s->single &&
+	       ((place == PLACE_FIELD && other == PLACE_CIRCULATING) ||
+	        (place == PLACE_CIRCULATING && other == PLACE_FIELD)) &&
+	       p->kind == STAFF_PRACTITIONER && out && out->kind == STAFF_PRACTITIONER;
+}
+
 /* A visitor who watches was vouched for, and may take a place. */
 enum answered handover_in(struct turn *t, const struct person *p, enum team_place place)
 {
-	if (place && place != PLACE_VISITOR)
+	if (may_change(t, p, place))
+		change_places(t, p, t->s->asked.person);
+	else if (place && place != PLACE_VISITOR)
 		turn_refuse(t, SAY(IN_TEAM_ALREADY, .person = p->name));
 	else
 		take_over(t, p, t->s->asked.person, 0);

@@ -102,10 +102,10 @@ void item_give_back(struct turn *t, int item)
 	final_progress(t);
 }
 
-void item_isolated(struct turn *t, int item)
+void item_isolated(struct turn *t, int item, int came_now)
 {
 	const struct item *it = sheet_item_const(t->s, item);
-	int counted = 0, was_counted = t->s->initial_agreed && it->place == ITEM_HERE && !it->added;
+	int counted = 0, was_counted = t->s->initial_agreed && it->place == ITEM_HERE && !came_now;
 	EMIT(t, .kind = EV_ITEM_ISOLATED, .item = (uint8_t)item);
 	if (was_counted) /* the two who agreed on it count anew what is left */
 		turn_owe(t, DEBT_ADDED, 0, 0);
@@ -136,7 +136,7 @@ void item_isolate(struct turn *t, int item)
 	}
 	const int other = trade_places(t, item);
 	if (other) {
-		item_isolated(t, other);
+		item_isolated(t, other, 0);
 		turn_say_more(t, SAY(R_OTHER_PACK_USED));
 		return;
 	}
@@ -151,7 +151,7 @@ void item_isolate(struct turn *t, int item)
 		other_sheet_take_from(t, &th);
 		item = t->s->n_items;
 	}
-	item_isolated(t, item);
+	item_isolated(t, item, !known);
 }
 
 /* What is looked for is never struck: nothing that is missing may leave the sheet as a misread. */

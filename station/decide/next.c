@@ -224,6 +224,8 @@ static void ask_team(struct next *n, const struct sheet *s, enum team_place plac
 	else
 		next_say(n, s->single ? SAY(HEAD_WHO_WORKS_ALONE) : SAY(HEAD_BEFORE_SCRUBBING));
 	next_add(n, DEED_OF_BADGE(place, SO));
+	if (!s->single && team_surgeon_may_count(&s->team, place))
+		next_add(n, DEED_OF_BADGE(PLACE_SURGEON, NOBODY_SCRUBS));
 	if (place == PLACE_FIELD)
 		next_add(n, DEED_OF_CARD(VISITOR_1, NO_BADGE));
 }

@@ -53,7 +53,7 @@ void other_sheet_take_from(struct turn *t, const struct thing *th)
 	int32_t other = there->case_no;
 	if (there->asked.what == Q_EXTRA && there->asked.item == item)
 		EMIT(t, .kind = EV_ASKED, .case_no = other, .what = Q_NONE);
-	EMIT(t, .kind = EV_ITEM_STRUCK, .case_no = other, .item = (uint8_t)item);
+	EMIT(t, .kind = EV_ITEM_STRUCK, .case_no = other, .item = (uint8_t)item, .n = t->s->case_no);
 	if (there->discrepancy && sheet_open_items(there) == 1)
 		EMIT(t, .kind = EV_DISCREPANCY, .case_no = other, .n = 0);
 	tell_case(t, other,

@@ -2,6 +2,8 @@
 
 #include <stdio.h>
 
+#include "decide/digit-clock.h"
+
 /* The digit that was timed last; 0 where none was, or where it turned out that nothing was on it. */
 static int last_timed(const struct sheet *s)
 {
@@ -55,6 +57,28 @@ static int several_on(const struct sheet *s, int digit)
 	return n > 1;
 }
 
+/* So long before now a tourniquet was on that digit, in its last stretch. Through a power cut nobody knows. */
+static int was_on_then(const struct digit *d, struct moment now, int64_t ago_ms)
+{
+	int64_t off_ms = d->state == DIGIT_OFF ? d->by_wall.off_ms + moment_between_ms(d->since, now) : 0;
+	return d->had && !d->gap && !d->by_wall.cuts && (digit_is_on(d) || d->state == DIGIT_OFF) &&
+	       digit_open_ms(d, now) >= ago_ms && off_ms < ago_ms;
+}
+
+/* One is not on two digits: where each that was used was on another digit then, none can have been on this one. */
+static int none_was_free(const struct turn *t, const struct digit *on, int minutes)
+{
+	const int64_t ago_ms = digit_stretch_ms(on, t->in->at) + (int64_t)minutes * 60000 - SCANNED_LATE_MS;
+	int used = 0, elsewhere = 0;
+	for (int i = 0; i < t->s->n_items; i++) {
+		const struct item *it = &t->s->items[i];
+		used += role_has(it->thing.role, TRAIT_TIMED) && item_counts(it) && it->digit;
+	}
+	for (int i = 0; i < t->s->n_digits; i++)
+		elsewhere += &t->s->digits[i] != on && was_on_then(&t->s->digits[i], t->in->at, ago_ms);
+	return on->state == DIGIT_ON && !on->gap && elsewhere >= used;
+}
+
 void card_minutes_ago(struct turn *t, int minutes)
 {
 	const struct digit *d = sheet_digit_const(t->s, last_timed(t->s));
@@ -86,9 +110,9 @@ void card_minutes_ago(struct turn *t, int minutes)
 		turn_refuse(t, SAY(ON_LESS_THAN_THAT, .digit = d->number, .most = most, .minutes = minutes));
 		return;
 	}
-	if (off &&
-	    (int64_t)minutes * 60000 > most_ms - d->sure_ms) { /* nor before somebody said that it is on */
-		most = (int)((most_ms - d->sure_ms) / 60000);
+	if (off && (d->sure_ms || d->sure_cut_ms) &&
+	    (int64_t)minutes * 60000 > digit_since_sure_ms(d)) { /* nor before somebody said that it is on */
+		most = (int)(digit_since_sure_ms(d) / 60000);
 		turn_refuse(
 		    t, most ? SAY(OFF_AFTER_IT_WAS_SAID, .digit = d->number, .minutes = minutes, .most = most)
 		            : SAY(OFF_AS_IT_WAS_SAID, .digit = d->number, .minutes = minutes));
@@ -98,6 +122,11 @@ void card_minutes_ago(struct turn *t, int minutes)
 	    (int64_t)minutes * 60000 > d->bare_ms) { /* nor before the last was off */
 		turn_refuse(t, SAY(ON_AFTER_THE_LAST, .digit = d->number, .minutes = minutes,
 		                   .most = d->bare_ms > 0 ? (int32_t)(d->bare_ms / 60000) : 0));
+		return;
+	}
+	if (!off && none_was_free(t, d, minutes)) {
+		turn_refuse(
+		    t, SAY(ON_NONE_WAS_FREE, .digit = d->number, .minutes = minutes, .card = t->in->card));
 		return;
 	}
 	EMIT(t, .kind = EV_DIGIT_EARLIER, .digit = d->number, .n = minutes,

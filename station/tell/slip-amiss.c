@@ -40,7 +40,12 @@ static void what(const struct making *m, const struct amiss *a)
 {
 	char text[160], note[80];
 	int n = a->how == AMISS_MISSING || a->how == AMISS_OPEN ? a->missing : a->pieces;
-	slip_say(m, SAY(SLIP_COUNTED, .n = n, .item = sheet_item_const(&m->s->sheet, a->item)->thing.name),
+	const struct item *it = sheet_item_const(&m->s->sheet, a->item);
+	const int offcuts = role_has(it->thing.role, TRAIT_CONDITION) && it->pieces > 1;
+	slip_say(m,
+	         &(const struct say){.saying = offcuts ? SAY_SLIP_PIECES_OF : SAY_SLIP_COUNTED,
+	                             .n = n,
+	                             .item = it->thing.name},
 	         text, sizeof text);
 	if (a->how == AMISS_PIECES)
 		snprintf(note, sizeof note, "%s", slip_text(m, SAY_SLIP_PIECE_MISSING));
@@ -261,10 +266,10 @@ static void found(const struct making *m)
 		slip_hm(f->at, hm);
 		on |= f->digit ? 1u << f->digit : 0;
 		if (f->digit)
-			slip_say(m,
-			         SAY(SLIP_OF_ITEM, .item = name,
-			             .text = slip_text(m, saying_of_digit(f->digit))),
-			         text, sizeof text);
+			slip_say(
+			    m,
+			    SAY(SLIP_OF_ITEM, .item = name, .text = slip_text(m, saying_of_digit(f->digit))),
+			    text, sizeof text);
 		else if (f->text[0] && strcmp(f->text, name) != 0)
 			slip_say(m, SAY(SLIP_OF_ITEM, .item = name, .text = f->text), text, sizeof text);
 		else

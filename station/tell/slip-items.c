@@ -233,6 +233,10 @@ static void put_notes(json_t *o, const struct group *g)
 		}
 		if (it->dropped)
 			add_note(notes, slip_text(g->m, SAY_SLIP_DROPPED));
+		if (role_has(it->thing.role, TRAIT_CONDITION) && it->pieces > 1) {
+			slip_say(g->m, SAY(SLIP_ONE_IN_PIECES, .n = it->pieces), text, sizeof text);
+			add_note(notes, text);
+		}
 		if (it->thing.unlisted)
 			add_note(notes, slip_text(g->m, it->thing.line[0] ? SAY_SLIP_IMPROVISED
 			                                                  : SAY_SLIP_UNLISTED));

@@ -59,7 +59,8 @@ static void tell_person(struct story *s, const struct event *e)
 {
 	if (e->kind == EV_LEFT) {
 		for (int i = 0; i < s->n_people; i++)
-			if (s->people[i].number == e->person && !time_is_set(s->people[i].to)) {
+			if (s->people[i].number == e->person && !time_is_set(s->people[i].to) &&
+			    (!e->what || e->what == s->people[i].place)) {
 				s->people[i].to = e->at;
 				if (e->n) {
 					char text[80];
@@ -250,8 +251,11 @@ static void tell_item(struct story *s, const struct event *e, const struct sheet
 		tell_remark(s, it, e);
 		return;
 	case EV_ITEM_STRUCK:
-		story_say(s, SAY(SLIP_STRUCK_ITEM, .item = entry_item(s->language, e, before, before)), text,
-		          sizeof text);
+		story_say(s,
+		          &(const struct say){.saying = e->n ? SAY_SLIP_STRUCK_OF : SAY_SLIP_STRUCK_ITEM,
+		                              .item = entry_item(s->language, e, before, before),
+		                              .case_no = e->n},
+		          text, sizeof text);
 		story_add_entry(s, ENTRY_CORRECTED, e, text);
 		return;
 	case EV_ITEM_ISOLATED:
@@ -501,7 +505,9 @@ static void tell_clock(struct story *s, const struct event *e)
 {
 	int64_t turned = wall_turned_ms(s->clocked, e->at);
 	char text[240];
-	if (e->kind != EV_CLOCK_WRONG && (!(e->flags & EVENT_FIRST) || e->flags & EVENT_LATE))
+	/* What the station itself does in time, round a power cut, shows a clock that was turned while nobody scanned. */
+	const int of_station = (e->kind == EV_STARTED || e->kind == EV_ALIVE) && time_is_set(s->clocked);
+	if (e->kind != EV_CLOCK_WRONG && !of_station && (!(e->flags & EVENT_FIRST) || e->flags & EVENT_LATE))
 		return;
 	if (turned && e->kind != EV_CLOCK_WRONG) {
 		story_say(s,

@@ -170,6 +170,7 @@
 	X(TRUTH_ALL_POINTS, "truth-all-points", "if all are true") \
 	X(TRUTH_NOT_ALL_POINTS, "truth-not-all-points", "if one is not") \
 	X(TRUTH_NO_BADGE, "truth-no-badge", "for a visitor without a badge") \
+	X(TRUTH_NOBODY_SCRUBS, "truth-nobody-scrubs", "if nobody scrubs") \
 	X(TRUTH_FOUND, "truth-found", "when what is missing is in your hand") \
 	X(TRUTH_NO_NUMBER, "truth-no-number", "of the case it comes from, if it bears no number") \
 	X(TRUTH_SOMETHING_ELSE, "truth-something-else", "if it is something else") \

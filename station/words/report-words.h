@@ -397,7 +397,7 @@
 	X(RW_TRACE_PLACE_ACCOUNTED, "report-trace-place-accounted", "accounted for in this case") \
 	X(RW_TRACE_PLACE_RETURNED, "report-trace-place-returned", "returned unopened") \
 	X(RW_TRACE_PLACE_ISOLATED, "report-trace-place-isolated", "isolated: wrong number in its pack") \
-	X(RW_TRACE_PLACE_STRUCK, "report-trace-place-struck", "struck as a misread") \
+	X(RW_TRACE_PLACE_STRUCK, "report-trace-place-struck", "struck from the sheet") \
 	X(RW_TRACE_PLACE_EXTRA, "report-trace-place-extra", "extra, at a count") \
 	X(RW_TRACE_HEARD, "report-trace-heard", "When each room was last heard of") \
 	X(RW_TRACE_HEARD_MIND, "report-trace-heard-mind", "A room that recorded nothing since may have used it unseen.") \

@@ -144,6 +144,9 @@
 	  "The clock of the {digit} runs by its own card. If no second tourniquet went on where it was entered: scan NO, then the card of that digit, then OFF.") \
 	X(SECOND_STAYS, "second-stays", \
 	  "Two tourniquets are entered on the {digit}. If the second never went on: scan NO, then the card of the {digit}, then OFF.") \
+	X(ON_NONE_WAS_FREE, "on-none-was-free", \
+	  "{minutes} min earlier each tourniquet on the sheet was on another digit. If a further one is on the {digit}: UNDO, {card}, then YES. " \
+	  "If an OFF was scanned late: write the times on the slip.") \
 	X(ON_AFTER_THE_LAST, "on-after-the-last", \
 	  "The last one came off the {digit} {most} min before this one went on: it cannot have gone on " \
 	  "{minutes} min earlier. Scan a smaller number; MISREAD if the last one never came off.") \
@@ -545,7 +548,7 @@
 /* What is owed (count/debt.h). */
 #define SAYINGS_DEBTS(X, N) \
 	X(DEBT_COUNT, "debt-count", "the initial count, not agreed before the tourniquet went on") \
-	X(DEBT_TEAM, "debt-team", "who counts: nobody was badged when it began") \
+	X(DEBT_TEAM, "debt-team", "who counts: not all had badged in when it began") \
 	X(DEBT_LISTING, "debt-listing", "which tourniquet it is, not listed") \
 	X(DEBT_REASON, "debt-reason", "the surgeon's answer for an item that the station refused") \
 	X(DEBT_ON, "debt-on", "whether a tourniquet is on") \

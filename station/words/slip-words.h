@@ -108,7 +108,7 @@
 	X(SLIP_ON_DIGIT, "slip-on-digit", "on a digit") \
 	X(SLIP_RETURNED, "slip-returned", "returned unopened") \
 	X(SLIP_ISOLATED, "slip-isolated", "isolated: wrong number") \
-	X(SLIP_STRUCK, "slip-struck", "struck: a misread") \
+	X(SLIP_STRUCK, "slip-struck", "struck from the sheet") \
 	X(SLIP_NOT_FOUND, "slip-not-found", "{n} NOT FOUND") \
 	X(SLIP_NOT_ACCOUNTED, "slip-not-accounted", "{n} NOT ACCOUNTED FOR") \
 	X(SLIP_IN_PIECES, "slip-in-pieces", "PIECES MISSING") \
@@ -148,6 +148,8 @@
 	X(SLIP_ROW_FOUND, "slip-row-found", "Found") \
 	X(SLIP_ROW_CORRECTED, "slip-row-corrected", "Corrected") \
 	N(SLIP_COUNTED, "slip-counted", "{n} {item}", "{n} × {item}") \
+	N(SLIP_PIECES_OF, "slip-pieces-of", "{n} piece of one {item}", "{n} pieces of one {item}") \
+	X(SLIP_ONE_IN_PIECES, "slip-one-in-pieces", "one, in {n} pieces") \
 	X(SLIP_OF_SHOWN, "slip-of-shown", "{n} of {all} shown") \
 	X(SLIP_PIECE_MISSING, "slip-piece-missing", "a piece is missing") \
 	X(SLIP_ENDED_AT, "slip-ended-at", "ended {time}") \
@@ -278,7 +280,8 @@
 	X(SLIP_ON_EARLIER, "slip-on-earlier", "{digit}: on was {n} min earlier than scanned") \
 	X(SLIP_OFF_EARLIER, "slip-off-earlier", "{digit}: off was {n} min earlier than scanned") \
 	X(SLIP_MOVED, "slip-moved", "entered for the {digit}, was the {other_digit}; the time is kept") \
-	X(SLIP_STRUCK_ITEM, "slip-struck-item", "struck as a misread: {item}") \
+	X(SLIP_STRUCK_ITEM, "slip-struck-item", "struck from the sheet: {item}") \
+	X(SLIP_STRUCK_OF, "slip-struck-of", "struck from the sheet, it is of case {case}: {item}") \
 	X(SLIP_E_OPENED, "slip-e-opened", "case opened") \
 	X(SLIP_E_JOINED, "slip-e-joined", "{person}: {place}") \
 	X(SLIP_E_LEFT, "slip-e-left", "{person} left") \
@@ -331,7 +334,7 @@
 	  "Wrong number in its pack, isolated, not in the count: {item}. Tell stores.") \
 	X(SLIP_NOTE_SUSPENDED, "slip-note-suspended", "Suspended at {time}; clocks and reminders went on.") \
 	X(SLIP_NOTE_RESUMED, "slip-note-resumed", "Went on at {time}.") \
-	X(SLIP_NOTE_CANCELLED, "slip-note-cancelled", "Cancelled at {time}; a pack had been opened, so a count was owed.") \
+	X(SLIP_NOTE_CANCELLED, "slip-note-cancelled", "Cancelled at {time}, after something was opened or used: a count was owed.") \
 	X(SLIP_NOTE_LEFT, "slip-note-left", "The patient left the room at {time}.") \
 	X(SLIP_NOTE_LEFT_ON, "slip-note-left-on", "The patient left the room at {time} with a tourniquet on {list}.") \
 	X(SLIP_NOTE_DRESSING, "slip-note-dressing", "At {time} a dressing was on before the look at the bare digit.") \
@@ -383,7 +386,7 @@
 	X(PAID_READ, "paid-read", "read aloud") \
 	X(PAID_IMPROVISED, "paid-improvised", "improvised: its code was scanned") \
 	X(PAID_PACK, "paid-pack", "its pack was scanned") \
-	X(PAID_BADGED, "paid-badged", "both have badged in") \
+	X(PAID_BADGED, "paid-badged", "badged in") \
 	X(PAID_BY_OPERATOR, "paid-by-operator", "counted by the operator") \
 	X(PAID_BY_OPERATOR_LATE, "paid-by-operator-late", "stated by the operator after the tourniquet went on") \
 	X(PAID_DECIDED, "paid-decided", "the surgeon's decision") \

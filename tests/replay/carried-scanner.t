@@ -83,7 +83,7 @@ next: Still to do: which tourniquet it is, not listed: scan its pack; the circul
 accepted: Theatre 2: Listed as what it is, because it is already on: finger tourniquet, green, M. But this finger tourniquet, green, M is on the open sheet of case 1 in Theatre 1: the surgeon answers for it.
 next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-listed, case 2, item 2, GREEN-M:516 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
-  event: item-struck, case 1, item 1
+  event: item-struck, case 1, item 1, n 2
   event: paid, case 2, listing, item 2, pack-scanned
   event: owed, case 2, reason, item 2, "this finger tourniquet, green, M is on the open sheet of case 1 in Theatre 1"
 > show

@@ -58,9 +58,9 @@ accepted: Off, right ring finger, at 10:05, after 3 min. Off is not yet accounte
 next: When the tourniquet is off the right index finger: scan its digit card, then OFF.
   event: digit-still-on, case 1, digit right index finger, first
   event: item-on, case 1, item 2, digit right index finger
-  event: item-off, case 1, item 1, digit right ring finger, 66 s before, by wall clock 66 s before
+  event: item-off, case 1, item 1, digit right ring finger, late, 66 s before, by wall clock 66 s before
   event: asked, case 1, nothing more
-  event: digit-off, case 1, digit right ring finger, 66 s before, by wall clock 66 s before
+  event: digit-off, case 1, digit right ring finger, late, 66 s before, by wall clock 66 s before
 > show
 item 1: finger tourniquet, green, M, off, 0 of 1
 item 2: finger tourniquet, green, M, on, 0 of 1

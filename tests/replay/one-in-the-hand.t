@@ -76,11 +76,12 @@ question: Wrong number in the pack.
 next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is.
   event: asked, case 1, isolate, first
 > pack GREEN-M 872 lot T26 expiry 20280331
-accepted: Isolated, not in the count: finger tourniquet, green, M. Still counted in: 1 finger tourniquet, green, M. Keep the whole pack in the room, tell stores. So the other pack of the kind was opened and used: the sheet says so now.
-next: On: right index finger and right ring finger. When one is off: scan its digit card, then OFF.
+accepted: Isolated, not in the count: finger tourniquet, green, M. Still counted in: 1 finger tourniquet, green, M. Keep the whole pack in the room, tell stores. If a piece of it is in use: UNDO, it stays in the count. Count aloud anew what is left. So the other pack of the kind was opened and used: the sheet says so now.
+next: Still to do: the count of what was added: scan the circulating badge when it was counted aloud.
   event: item-listed, case 1, item 3, GREEN-M:872 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
   event: item-listed, case 1, item 4, GREEN-M:871 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use
   event: item-isolated, case 1, item 3
+  event: owed, case 1, added
   event: asked, case 1, nothing more
 > show
 item 1: finger tourniquet, orange, M, returned, 0 of 1
@@ -89,3 +90,4 @@ item 3: finger tourniquet, green, M, isolated, 0 of 1
 item 4: finger tourniquet, green, M, on, 0 of 1
 right index finger: on, now 0 min, total 0 min, longest 0 min
 right ring finger: on, now 0 min, total 0 min, longest 0 min
+owed: added

@@ -50,7 +50,7 @@ next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is
 accepted: Theatre 2: Isolated, not in the count: finger tourniquet, green, M. Still counted in: nothing of it. Keep the whole pack in the room, tell stores.
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: item-in, case 2, item 1, GREEN-M:101 "finger tourniquet, green, M" tourniquet known by its pack single-use, n 1, first
-  event: item-struck, case 1, item 1
+  event: item-struck, case 1, item 1, n 2
   event: item-isolated, case 2, item 1
   event: asked, case 2, nothing more
 > show

@@ -111,7 +111,7 @@ next: Still to do: which tourniquet it is, not listed: scan its pack; the circul
   event: asked, case 1, nothing more, first
 question: More than one digit had a tourniquet in this case.
 next: Which digit is it off? Scan its digit card; NO to leave it as it is.
-  event: asked, case 1, which-off, first, late, 506 s before, by wall clock 506 s before
+  event: asked, case 1, which-off, n 1, first, late, 506 s before, by wall clock 506 s before
   event: held-scan-answered, entered, ref scan-held 5 before, 506 s before, by wall clock 506 s before
 > show
 item 1: finger tourniquet, green, M, on, 0 of 1

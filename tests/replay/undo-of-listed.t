@@ -62,7 +62,7 @@ next: Still to do: which tourniquet it is, not listed: scan its pack; the circul
 accepted: Theatre 2: Listed as what it is, because it is already on: finger tourniquet, green, M. But this finger tourniquet, green, M is on the open sheet of case 1 in Theatre 1: the surgeon answers for it.
 next: Still to do: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
   event: item-listed, case 2, item 1, GREEN-M:571 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, first
-  event: item-struck, case 1, item 1
+  event: item-struck, case 1, item 1, n 2
   event: paid, case 2, listing, item 1, pack-scanned
   event: owed, case 2, reason, item 1, "this finger tourniquet, green, M is on the open sheet of case 1 in Theatre 1"
 > card UNDO
@@ -77,7 +77,7 @@ next: Do not top it up. Which pack is it? Scan the pack; NO to leave it as it is
 accepted: Theatre 2: Isolated, not in the count: finger tourniquet, green, M. Still counted in: 1 finger tourniquet, green, M. Keep the whole pack in the room, tell stores.
 next: Still to do: the initial count, not agreed before the tourniquet went on: scan the circulating badge when it was counted aloud.
   event: item-in, case 2, item 2, GREEN-M:572 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1, first
-  event: item-struck, case 1, item 2
+  event: item-struck, case 1, item 2, n 2
   event: item-isolated, case 2, item 2
   event: asked, case 2, nothing more
 > card UNDO

@@ -39,7 +39,7 @@ next: Is that pack in your hand here, unused? Scan YES; NO if not.
 accepted: Counted in: 1 finger tourniquet, green, M (lot T26, expires 31 Mar 2028).
 next: Count in: scan each pack and instrument; the circulating badge when both have counted aloud.
   event: asked, case 2, nothing more, first
-  event: item-struck, case 1, item 1
+  event: item-struck, case 1, item 1, n 2
   event: item-in, case 2, item 1, GREEN-M:581 "finger tourniquet, green, M" tourniquet known by its pack lot T26 expiry 20280331 single-use, n 1
 > card UNDO
 refused: Not taken back: finger tourniquet, green, M left the sheet of case 1 in Theatre 1 for this one. If it is not here: scan MISREAD, then its code; then have it scanned in Theatre 1.

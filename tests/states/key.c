@@ -214,7 +214,9 @@ static void put_digits(struct writer *w, const struct sheet *s)
 			put_moment(w, &d->by_wall.reminded_at);
 		if (!w->world || w->minutes) { /* N MINUTES AGO goes no further back than the last OFF */
 			put_minutes(w, d->stretches > 1 ? d->bare_ms : -60000);
-			put_minutes(w, d->sure_ms); /* nor an OFF before somebody said that it is on */
+			put_minutes(w,
+			            d->sure_ms +
+			                d->sure_cut_ms); /* nor an OFF before somebody said that it is on */
 			put_minutes(w, d->by_wall.off_ms);
 		}
 		if (w->world)

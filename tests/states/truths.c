@@ -355,6 +355,7 @@ static int holds(const struct ends *e, const struct deed *d)
 	case TRUTH_CARER:
 	case TRUTH_COLLEAGUE:
 	case TRUTH_SECOND_ON:
+	case TRUTH_NOBODY_SCRUBS:
 	case TRUTH_NO_NUMBER:
 	case TRUTH_READ_BY_MISTAKE:
 	case TRUTH_CASE_KNOWN:

@@ -65,7 +65,8 @@ static void rest_text(const struct station *st, struct buf *out)
 		for (int d = 0; d < s->n_digits; d++) {
 			moment_text(&s->digits[d].since, out);
 			buf_printf(out, " %" PRId64 " %" PRId64 " %d %" PRId64, s->digits[d].by_wall.cut_ms,
-			           s->digits[d].by_wall.off_ms, s->digits[d].doubted, s->digits[d].sure_ms);
+			           s->digits[d].by_wall.off_ms, s->digits[d].doubted,
+			           s->digits[d].sure_ms + s->digits[d].sure_cut_ms);
 		}
 	}
 	for (int i = 0; i < st->n_held; i++)

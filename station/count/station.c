@@ -25,9 +25,23 @@ const struct room *station_room(const struct station *st, int32_t number)
 	return NULL;
 }
 
+/* Of a case, and of scans that are held: neither comes about in a room of another kind. */
+static int has_of_cases(const struct station *st, int32_t room)
+{
+	for (int i = 0; i < SHEETS_MAX; i++)
+		if (st->sheets[i].case_no && st->sheets[i].room == room)
+			return 1;
+	for (int i = 0; i < st->n_held; i++)
+		if (st->held[i].room == room)
+			return 1;
+	return 0;
+}
+
 int station_room_is(const struct station *st, int32_t number, enum room_kind kind)
 {
 	const struct room *r = station_room(st, number);
+	if (r && r->kind != ROOM_OF_CASES && has_of_cases(st, number))
+		return kind == ROOM_OF_CASES;
 	return r && r->kind == kind;
 }
 

@@ -164,8 +164,10 @@ int station_step(struct sheet *s, struct sheet *before, struct step *undo, const
 /* Room for `more` further lines or lots in quarantine. 0 or -ENOMEM. */
 int station_reserve_quarantines(struct station *st, size_t more);
 
-const struct room *station_room(const struct station *st, int32_t number);          /* NULL when unknown */
-int station_room_is(const struct station *st, int32_t number, enum room_kind kind); /* 0 when unknown */
+const struct room *station_room(const struct station *st, int32_t number); /* NULL when unknown */
+/* What works there now, 0 when unknown: whatever the files say its kind is, it is a room of cases until each case that was
+ * begun there has ended and each scan that is held there was answered. */
+int station_room_is(const struct station *st, int32_t number, enum room_kind kind);
 const char *station_room_name(const struct station *st, int32_t number); /* "room 7" when unknown */
 const char *station_language(const struct station *st,
                              int32_t room);                        /* of its board and papers: "en", "de" */

@@ -18,7 +18,7 @@ int core_is_bench(const struct core *c, int32_t room)
 int32_t core_bench_room(const struct core *c)
 {
 	for (int i = 0; i < c->station.n_rooms; i++)
-		if (c->station.rooms[i].kind == ROOM_OF_STORES)
+		if (core_is_bench(c, c->station.rooms[i].number))
 			return c->station.rooms[i].number;
 	return 0;
 }

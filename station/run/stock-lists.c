@@ -161,7 +161,7 @@ static json_t *silent(const struct core *c, const struct hold *h)
 	for (int i = 0; h->at.wall_ms && i < c->station.n_rooms; i++) {
 		const struct room *r = &c->station.rooms[i];
 		const struct moment *heard = &c->station.heard[i].scan;
-		if (r->kind != ROOM_OF_CASES || heard->wall_ms > h->at.wall_ms)
+		if (!station_room_is(&c->station, r->number, ROOM_OF_CASES) || heard->wall_ms > h->at.wall_ms)
 			continue;
 		json_t *o = json_object();
 		put_room(o, &c->station, r->number);

@@ -9,16 +9,10 @@
 
 /* --- to a room ------------------------------------------------------------------------------------- */
 
-static int is_of_cases(const struct bench_turn *t, int32_t room)
-{
-	const struct room *r = station_room(t->st, room);
-	return r && r->kind == ROOM_OF_CASES;
-}
-
 void shelf_card(struct bench_turn *t)
 {
 	int32_t room = own_card_says(t->in->card);
-	if (!is_of_cases(t, room))
+	if (!station_room_is(t->st, room, ROOM_OF_CASES))
 		bench_refuse(t, SAY(STOCK_NO_ROOM, .n = room));
 	else
 		bench_ask(t, (struct bench_asked){.what = BENCH_ISSUE, .other = room}, NULL);
@@ -123,7 +117,7 @@ void bench_answer_RETURN_FROM(struct bench_turn *t)
 		bench_unfit(t);
 		return;
 	}
-	if (!is_of_cases(t, room)) {
+	if (!station_room_is(t->st, room, ROOM_OF_CASES)) {
 		bench_refuse(t, SAY(STOCK_NO_ROOM, .n = room));
 		return;
 	}

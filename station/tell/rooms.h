@@ -1,4 +1,5 @@
-/* Cases in rooms that are in station.ini no more: their clocks run, and no board is theirs, so every board says so. */
+/* Cases in rooms that are in station.ini no more: their clocks run, and no board is theirs, so every board says so. And in
+ * rooms that are of another kind there since: they go on as rooms of cases (station_room_is()), which nobody meant. */
 #ifndef BANDTALLY_TELL_ROOMS_H
 #define BANDTALLY_TELL_ROOMS_H
 

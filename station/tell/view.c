@@ -547,7 +547,8 @@ static json_t *rooms(const struct station *st)
 		put_n(o, "case", index >= 0 ? st->sheets[index].case_no : 0);
 		put_n(o, "suspended_case", suspended >= 0 ? st->sheets[suspended].case_no : 0);
 		json_object_set_new(o, "single", json_boolean(st->rooms[i].single));
-		json_object_set_new(o, "stores", json_boolean(st->rooms[i].kind == ROOM_OF_STORES));
+		json_object_set_new(o, "stores",
+		                    json_boolean(station_room_is(st, st->rooms[i].number, ROOM_OF_STORES)));
 		json_array_append_new(list, o);
 	}
 	return list;

@@ -66,6 +66,14 @@
 	  "Room {n} is not in station.ini, but case {case} is open there: count by hand there, and put the room back into station.ini.") \
 	X(FAULT_ROOM_GONE_ON, "fault-room-gone-on", \
 	  "Room {n} is not in station.ini, but case {case} is open there, with a tourniquet on: {list}. Count by hand there, and put the room back into station.ini.") \
+	X(FAULT_ROOM_STORES, "fault-room-stores", \
+	  "Room {n} is a stores bench in station.ini, but case {case} is open there: it goes on as a room of cases until that has ended. If it is not meant, put kind = cases back.") \
+	X(FAULT_ROOM_STORES_ON, "fault-room-stores-on", \
+	  "Room {n} is a stores bench in station.ini, but case {case} is open there, with a tourniquet on: {list}. It goes on as a room of cases until that has ended. If it is not meant, put kind = cases back.") \
+	X(FAULT_ROOM_AUDIT, "fault-room-audit", \
+	  "Room {n} is an auditor's desk in station.ini, but case {case} is open there: it goes on as a room of cases until that has ended. If it is not meant, put kind = cases back.") \
+	X(FAULT_ROOM_AUDIT_ON, "fault-room-audit-on", \
+	  "Room {n} is an auditor's desk in station.ini, but case {case} is open there, with a tourniquet on: {list}. It goes on as a room of cases until that has ended. If it is not meant, put kind = cases back.") \
 	X(ROOM_GONE_DIGIT, "room-gone-digit", "{digit}, {what}") \
 	X(ROOM_NAMELESS, "room-nameless", "a room that is not in station.ini") \
 	X(FAULT_LISTS_OLD, "fault-lists-old", \

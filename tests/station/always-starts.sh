@@ -105,6 +105,15 @@ expect 1 'Room 2 is not in station.ini, but case .*tourniquet on: right index fi
 start
 expect 0 'Room 2 is not in station.ini, but case .*tourniquet on: right index finger' bt status
 stop
+for kind in stores audit; do # it goes on there until its case has ended
+	printf '[room 1]\nname = Theatre 1\n[room 2]\nname = Theatre 2\nkind = %s\n' $kind >"$data/station.ini"
+	expect 1 'Room 2 is .* in station.ini, but case .*tourniquet on: right index finger' check
+	start
+	expect 0 'Room 2 is .* in station.ini, but case .*tourniquet on: right index finger' bt status
+	expect 0 '"number":2,"single":false,"stores":false' bt status --json
+	expect 4 'Right index finger: Is a tourniquet on it now' bt scan --room 2 "$(digit --room 2)"
+	stop
+done
 rm -r "$data/settings-sound"
 printf 'nonsense\n' >"$data/station.ini"
 start

@@ -97,6 +97,27 @@ static void a_room_with_cases_says_whom_a_signed_summary_is_for(void **state)
 	assert_non_null(strstr(out.reply.said, "for the auditor"));
 }
 
+static void a_room_with_a_case_is_no_desk_until_that_has_ended(void **state)
+{
+	(void)state;
+	struct input in = {.act = ACT_DIGIT, .digit = 2, .room = 2, .card_room = 2};
+	in.at = (struct moment){.boot = 1, .boot_ms = 1000, .wall_ms = INT64_C(1795600800000)};
+	for (int suspended = 0; suspended < 2; suspended++) {
+		st.sheets[3] = (struct sheet){.case_no = 7, .room = 2, .suspended = (uint8_t)suspended};
+		assert_false(station_room_is(&st, 2, ROOM_OF_AUDIT));
+		assert_true(station_room_is(&st, 2, ROOM_OF_CASES));
+		decide(&st, &in, &out);
+		assert_null(strstr(out.reply.said, "only slips are read"));
+		assert_int_not_equal(out.sheet.n_digits, 0);
+	}
+	st.sheets[3] = (struct sheet){0};
+	st.held[0] = (struct held){.room = 2};
+	st.n_held = 1;
+	assert_true(station_room_is(&st, 2, ROOM_OF_CASES));
+	st.held[0].room = 1;
+	assert_true(station_room_is(&st, 2, ROOM_OF_AUDIT));
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -105,6 +126,7 @@ int main(void)
 	                           begin),
 	    cmocka_unit_test_setup(nothing_else_is_taken_there, begin),
 	    cmocka_unit_test_setup(a_room_with_cases_says_whom_a_signed_summary_is_for, begin),
+	    cmocka_unit_test_setup(a_room_with_a_case_is_no_desk_until_that_has_ended, begin),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

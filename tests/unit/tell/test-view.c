@@ -348,6 +348,16 @@ static void a_case_of_a_room_that_is_gone_is_told(void **state)
 	assert_int_equal(rooms_gone_words(&st, NULL, 0, now, out, sizeof out), 1);
 	assert_non_null(strstr(out, "with a tourniquet on: "));
 	assert_null(strstr(out, own_digit_name(2)));
+	st.rooms[st.n_rooms++] = (struct room){.number = 9, .name = "Stores", .kind = ROOM_OF_STORES};
+	assert_int_equal(rooms_gone_words(&st, NULL, 0, now, out, sizeof out), 1);
+	assert_non_null(strstr(out, "Room 9 is a stores bench in station.ini, but case"));
+	assert_non_null(strstr(out, "with a tourniquet on: "));
+	st.rooms[st.n_rooms++] = (struct room){.number = 7, .name = "Desk", .kind = ROOM_OF_AUDIT};
+	assert_int_equal(rooms_gone_words(&st, NULL, 1, now, out, sizeof out), 3);
+	assert_non_null(strstr(out, "Room 7 is an auditor's desk in station.ini, but case 43 is open there"));
+	st.rooms[st.n_rooms - 1].kind = ROOM_OF_CASES;
+	assert_int_equal(rooms_gone_words(&st, NULL, 1, now, out, sizeof out), 5);
+	assert_non_null(strstr(out, "Room 8 is not in"));
 }
 
 /* Of a number that no list has, as a record of a later version may bring it. */

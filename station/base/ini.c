@@ -130,6 +130,7 @@ int ini_read(const char *path, ini_value_fn each, void *context, struct error *e
 	result = check_lines(&r, f);
 	if (result == 0) {
 		rewind(f);
+		ini_allow_inline_comments = false; /* it would leave out the rest of a sentence behind " ;" */
 		int line = ini_parse_file(f, on_value, &r);
 		if (r.result < 0) {
 			char why[ERROR_TEXT_MAX];

@@ -229,15 +229,13 @@ static int try(struct setup_files *f, enum setup_which which, struct buf *fresh,
 	return n;
 }
 
-/* What a file cannot hold as it is: a line's end, and what its reader takes for a comment. */
+/* What a file cannot hold as it is. */
 static int can_stand(const char *value, struct error *e)
 {
-	if (strpbrk(value, "\r\n") || strstr(value, " ;") || value[0] == ';' || value[0] == ' ' ||
-	    (value[0] && value[strlen(value) - 1] == ' '))
+	if (strpbrk(value, "\r\n") || value[0] == ' ' || (value[0] && value[strlen(value) - 1] == ' '))
 		return error_set(
 		    e, -EINVAL,
-		    "'%.60s' cannot stand in a settings file: leave out line breaks, spaces round "
-		    "it and ';' behind a space",
+		    "'%.60s' cannot stand in a settings file: leave out line breaks and spaces round it",
 		    value);
 	return 0;
 }

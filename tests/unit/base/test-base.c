@@ -118,6 +118,19 @@ static void settings_are_read_strictly(void **state)
 	buf_free(&out);
 }
 
+static void what_a_value_says_behind_a_semicolon_is_kept(void **state)
+{
+	struct buf out = {0};
+	struct error e = {0};
+	(void)state;
+	assert_int_equal(
+	    read_text("; all\n[a] ; here\nb = look at it ; feel it\t; and # too \nc = ; d\n;e = 1\n", &out,
+	              &e),
+	    0);
+	assert_string_equal(out.data, "a.b=look at it ; feel it\t; and # too;a.c=; d;");
+	buf_free(&out);
+}
+
 /* A form feed is a space to the library, and no editor shows it. */
 static void a_settings_line_that_begins_with_any_space_is_refused(void **state)
 {
@@ -219,6 +232,7 @@ int main(void)
 	    cmocka_unit_test(canonical_json_sorts_and_escapes_as_rfc_8785_says),
 	    cmocka_unit_test(what_is_not_one_json_value_is_refused),
 	    cmocka_unit_test(settings_are_read_strictly),
+	    cmocka_unit_test(what_a_value_says_behind_a_semicolon_is_kept),
 	    cmocka_unit_test(a_settings_line_that_begins_with_any_space_is_refused),
 	    cmocka_unit_test(a_setting_that_the_library_passes_over_is_refused),
 	    cmocka_unit_test(a_settings_line_with_a_nul_in_it_is_refused),

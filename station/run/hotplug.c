@@ -201,6 +201,7 @@ static void read_settings_again(struct hotplug *h)
 		log_warn(LOG_SETTINGS, "%s; the scanners stay as they were listed before", c->scanners_fault);
 	else
 		h->scanners = fresh;
+	core_settings_look(c); /* their rooms */
 	c->changes++;
 }
 

@@ -10,6 +10,7 @@
 
 #include "base/clock.h"
 #include "base/own.h"
+#include "base/scanners.h"
 #include "run/media.h"
 
 #define FILE_OF "%.200s/station.ini: "
@@ -45,6 +46,25 @@ static int check_driver(const struct driver_setting *d, const struct station *st
 	                 FILE_OF "[driver %s] room = %d: there is no [room %d]: its scans would be entered "
 	                         "nowhere",
 	                 place, d->name, (int)d->room, (int)d->room);
+}
+
+/* One that cannot be read at all is told where it is read. */
+static int check_scanners(const struct station *st, const char *place, struct error *e)
+{
+	static struct scanners scanners; /* 25 kB; one thread */
+	char path[PATH_MAX];
+	struct error unread = {0};
+	snprintf(path, sizeof path, "%.3800s/scanners.ini", place);
+	int count = scanners_read(path, &scanners, &unread) == 0 ? scanners.count : 0;
+	for (int i = 0; i < count; i++)
+		if (!station_room(st, scanners.list[i].room))
+			return error_set(
+			    e, -EINVAL,
+			    "%.200s/scanners.ini: [scanner %s] room = %d: there is no [room %d] in "
+			    "station.ini: its scans would be entered nowhere",
+			    place, scanners.list[i].name, (int)scanners.list[i].room,
+			    (int)scanners.list[i].room);
+	return 0;
 }
 
 static int check_rooms(const struct station *st, const char *place, struct error *e)
@@ -91,5 +111,7 @@ int sense_check(const struct settings *s, const struct station *st, const char *
 		n = check_rooms(st, place, e);
 	for (int i = 0; n == 0 && i < s->n_drivers; i++)
 		n = check_driver(&s->drivers[i], st, place, e);
+	if (n == 0)
+		n = check_scanners(st, place, e);
 	return n == 0 ? check_labels(s, place, e) : n;
 }

@@ -19,6 +19,7 @@ struct reading {
 	struct settings *s;
 	struct station *st;
 	const char *folder;
+	char rooms[ROOMS_MAX][INI_LINE_MAX + 1]; /* the section in which each was begun */
 };
 
 static int copy(char *out, size_t size, const char *name, const char *value, struct error *e)
@@ -118,16 +119,30 @@ static int set_kind(struct room *r, const char *value, struct error *e)
 	    value);
 }
 
-static int set_room(struct station *st, const char *section, const char *name, const char *value,
+/* "[room 01]" is no further room beside "[room 1]". */
+static int is_one_section(struct reading *r, const struct room *room, const char *section, struct error *e)
+{
+	char *first = r->rooms[room - r->st->rooms];
+	if (!*first)
+		snprintf(first, sizeof *r->rooms, "%s", section);
+	if (strcmp(first, section) == 0)
+		return 0;
+	return error_set(e, -EINVAL, "[%.40s] and [%.40s] are one room, given twice: remove one", first,
+	                 section);
+}
+
+static int set_room(struct reading *reading, const char *section, const char *name, const char *value,
                     struct error *e)
 {
 	int number = 0, single = 0;
 	if (whole(&number, "the room's number", section + 5, 1, 99, e) < 0)
 		return -EINVAL;
-	struct room *r = room_make(st, number);
+	struct room *r = room_make(reading->st, number);
 	if (!r)
 		return error_set(e, -ENOSPC, "more than %d rooms: one station serves at most as many",
 		                 ROOMS_MAX);
+	if (is_one_section(reading, r, section, e) < 0)
+		return -EINVAL;
 	if (strcmp(name, "name") == 0)
 		return copy_name(r->name, sizeof r->name, name, value, e);
 	if (strcmp(name, "language") == 0)
@@ -445,7 +460,7 @@ static int set_one(struct reading *r, const char *section, const char *name, con
 	if (strcmp(section, "station") == 0)
 		return set_station(r, name, value, e);
 	if (strncmp(section, "room ", 5) == 0)
-		return set_room(r->st, section, name, value, e);
+		return set_room(r, section, name, value, e);
 	if (strcmp(section, "printer") == 0)
 		return set_printer(r->s, name, value, e);
 	if (strcmp(section, "labels") == 0)
@@ -501,7 +516,7 @@ int settings_read_from(struct settings *s, struct station *st, const char *folde
                        struct error *e)
 {
 	char path[PATH_MAX];
-	struct reading r = {s, st, folder};
+	struct reading r = {.s = s, .st = st, .folder = folder};
 	begin(s, st);
 	snprintf(path, sizeof path, "%s/station.ini", place);
 	int n = ini_read(path, set, &r, e);

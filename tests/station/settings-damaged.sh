@@ -92,7 +92,11 @@ bt status >"$root/out"
 grep -q 'FAULT: .*driver hand. room = 3: there is no .room 3.* goes on all the same' "$root/out" || fail "nothing is said: $(cat "$root/out")"
 stop
 cp "$root/station.ini" "$data"
+printf '[scanner a]\nvendor = 1209\nproduct = b0c0\nroom = 7\n' >"$data/scanners.ini"
 start
+expect '.scanner a. room = 7: there is no .room 7. in station.ini'
+unsound '.scanner a. room = 7: there is no .room 7. in station.ini'
+cp "$root/scanners.ini" "$data"
 sound
 stop
 

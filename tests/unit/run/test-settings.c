@@ -116,6 +116,17 @@ static void a_wrong_setting_of_a_room_or_a_driver_is_refused_with_its_line(void 
 	refused("driver x", "room = 0", "[driver] room = 0: command and room (1 to 99) are known");
 	assert_int_equal(read_text("[room 2]\nsingle_operator = yes\nname = Bay\n"), 0);
 	assert_int_equal(st.rooms[0].single, 1);
+	assert_int_equal(
+	    read_text("[room 02]\nname = Bay\n[room 3]\nname = Three\n[room 02]\nkind = stores\n"), 0);
+	static const char *const others[] = {"02", "+2", " 2", "2"};
+	for (size_t i = 0; i < 3; i++) {
+		char text[100];
+		snprintf(text, sizeof text, "[room %s]\nname = Bay\n[room %s]\nsingle_operator = yes\n",
+		         others[i], others[i + 1]);
+		assert_int_equal(read_text(text), -EINVAL);
+		assert_non_null(strstr(e.text, "station.ini line 4: [room "));
+		assert_non_null(strstr(e.text, "are one room, given twice: remove one"));
+	}
 }
 
 static void labels_go_to_their_own_queue_and_roll(void **state)

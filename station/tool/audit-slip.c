@@ -72,6 +72,12 @@ int audit_slips(struct record *r, const struct keys *keys, const char *file, str
 	free(line);
 	if (!table)
 		fclose(f);
+	if (!all)
+		return error_set(
+		    e, -ENODATA,
+		    "no slip is in %.300s: nothing was compared: give the text of each slip's QR code "
+		    "on a line of its own",
+		    table ? "what was given" : file);
 	printf("%d of %d slips signed and held\n", all - bad, all);
 	return bad;
 }

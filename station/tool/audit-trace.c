@@ -303,8 +303,16 @@ static int trace_thing(struct tracing *t, struct error *e)
 struct withdrawn {
 	int badge;
 	int64_t seq;
+	int given; /* out, ever */
 	char day[11];
 };
+
+static int take_given(void *context, const struct event *e)
+{
+	struct withdrawn *w = context;
+	w->given |= e->staff.number == w->badge;
+	return 0;
+}
 
 static int take_withdrawn(void *context, const struct event *e)
 {
@@ -335,11 +343,13 @@ static int trace_badge(struct tracing *t, struct error *e)
 {
 	struct withdrawn w = {.badge = t->badge};
 	int n = summary_each_stop(&t->summary, EV_STAFF_WITHDRAWN, take_withdrawn, &w, e);
+	if (n == 0 && !w.seq)
+		n = record_each_station(t->record, EV_STAFF_SET, take_given, &w, e);
 	document_about(&t->d, SAY(RW_TRACE_SCANNERS));
 	document_section(&t->d, "badge",
 	                 w.seq ? SAY(RW_TRACE_WITHDRAWN, .first = w.day) : SAY(RW_TRACE_TITLE));
 	if (n < 0 || !w.seq) {
-		document_says(&t->d, SAY(RW_TRACE_NOT_WITHDRAWN));
+		document_says(&t->d, w.given ? SAY(RW_TRACE_NOT_WITHDRAWN) : SAY(RW_TRACE_NEVER_GIVEN));
 		return n;
 	}
 	json_t *rows = document_table(

@@ -405,6 +405,7 @@
 	X(RW_TRACE_NEVER, "report-trace-never", "never") \
 	X(RW_TRACE_WITHDRAWN, "report-trace-withdrawn", "Withdrawn on {first}; what it did afterwards") \
 	X(RW_TRACE_NOT_WITHDRAWN, "report-trace-not-withdrawn", "This badge was not withdrawn: there is no use after that.") \
+	X(RW_TRACE_NEVER_GIVEN, "report-trace-never-given", "The record has no badge of this number: look at the number.") \
 	X(RW_TRACE_SCANNERS, "report-trace-scanners", \
 	  "Which scanner read a code is not in the record, so a scanner cannot be traced.") \
 	X(RW_TRACE_OVERRIDDEN, "report-trace-overridden", "Overridden") \

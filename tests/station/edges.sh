@@ -40,6 +40,10 @@ expect 1 'badge 000007 was given to SURG-7: leave --number out' bt staff add --n
 bt staff withdraw 7 >/dev/null
 expect 1 'badge 000007 was given to SURG-7' bt staff add --number 7 surgeon SURG-8
 expect 0 'badge 000007: SURG-7' bt staff add --number 7 surgeon SURG-7
+trace() { bt audit trace --badge "$1" --why 'a card was lost' --summary none --csv; }
+expect 0 'badge 000008: SURG-8' bt staff add surgeon SURG-8
+expect 0 'This badge was not withdrawn' trace 8
+expect 0 'The record has no badge of this number' trace 9
 expect 2 "'nurse' is no kind of badge" bt staff add nurse N-1
 expect 2 'NAME is missing' bt staff add surgeon
 expect 2 'is missing' bt stock quarantine GREEN-M

@@ -165,6 +165,14 @@ grep -q '3 of 3 slips signed and held' "$root/out" || fail "slips were not looke
 slips >"$root/out" || fail "its slips: $(cat "$root/out")"
 bt audit slip "$(head -n 1 "$root/slips")" >"$root/out" || fail "one slip: $(cat "$root/out")"
 grep -q '^signed and held: slip 1, copy 1, of case 1$' "$root/out" || fail "$(cat "$root/out")"
+printf '\n \n' >"$root/none"
+for none in "$root/none" /dev/null; do # nothing was compared
+	verify --slips "$none" >"$root/out" 2>&1 && fail "whole by no slip: $(cat "$root/out")"
+	grep -q "no slip is in $none: nothing was compared" "$root/out" || fail "no slip: $(cat "$root/out")"
+	bt audit slip --file "$none" >"$root/out" 2>&1 && fail "no slip is held: $(cat "$root/out")"
+	grep -q "no slip is in $none: nothing was compared" "$root/out" || fail "no slip: $(cat "$root/out")"
+done
+bt audit slip --file - <"$root/none" >"$root/out" 2>&1 && fail "no slip is held: $(cat "$root/out")"
 { cat "$root/slips"; head -n 1 "$root/slips" | sed 's/.$//'; } >"$root/four"
 bt audit slip --file - <"$root/four" >"$root/out" && fail 'a broken text passed'
 [ "$(grep -c '^ *[1-3]  [0-9]*  ' "$root/out")" = 3 ] || fail "not a row for each slip: $(cat "$root/out")"

@@ -7,8 +7,6 @@
 #include "base/csv.h"
 #include "base/name.h"
 
-#define BADGE_NUMBER_MAX 999999
-
 enum { NAME, KIND, NUMBER, REGISTERED, COLUMNS };
 static const char *const column_names[COLUMNS] = {"name", "kind", "number", "registered"};
 #define COLUMNS_NEEDED 3 /* without numbers everybody would be somebody else */
@@ -19,6 +17,7 @@ struct work {
 	const struct staff *there;
 	size_t room;
 	int32_t highest; /* number that is taken */
+	int32_t lowest;  /* up to which each was looked at, once none is left behind the highest */
 };
 
 /* --- one line -------------------------------------------------------------------------------------- */
@@ -143,16 +142,28 @@ static int take_row(struct work *w, const struct csv_row *row, struct error *e)
 
 /* --- the whole file -------------------------------------------------------------------------------- */
 
+/* As staff_new_number(), of the people there and those of the file. */
+static int32_t next_number(struct work *w)
+{
+	if (w->highest < BADGE_NUMBER_MAX)
+		return ++w->highest;
+	while (w->lowest < BADGE_NUMBER_MAX)
+		if (!staff_find(w->there, ++w->lowest) && !in_file(w->im, w->lowest))
+			return w->lowest;
+	return 0;
+}
+
 static int number_new(struct work *w, struct error *e)
 {
 	for (size_t i = 0; i < w->im->n_changes; i++) {
 		struct person_change *c = &w->im->changes[i];
 		if (c->is.number)
 			continue;
-		if (w->highest == BADGE_NUMBER_MAX)
-			return error_set(e, -ENOSPC, "line %d: no number is left behind %d: give one",
-			                 c->line, BADGE_NUMBER_MAX);
-		c->is.number = ++w->highest;
+		c->is.number = next_number(w);
+		if (!c->is.number)
+			return error_set(e, -ENOSPC,
+			                 "line %d: each number up to %d was given: no badge is left", c->line,
+			                 BADGE_NUMBER_MAX);
 	}
 	return 0;
 }

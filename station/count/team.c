@@ -44,6 +44,19 @@ static const struct person visitors[VISITORS_MAX] = {
     {.number = -4, .name = "visitor 4", .kind = STAFF_PRACTITIONER},
 };
 
+int32_t staff_new_number(const struct staff *s)
+{
+	int32_t n = 0;
+	for (size_t i = 0; i < s->count; i++)
+		if (s->list[i].number > n)
+			n = s->list[i].number;
+	if (n++ < BADGE_NUMBER_MAX)
+		return n;
+	for (n = 1; n <= BADGE_NUMBER_MAX && staff_find(s, n);)
+		n++;
+	return n <= BADGE_NUMBER_MAX ? n : 0;
+}
+
 const struct person *staff_find(const struct staff *s, int32_t number)
 {
 	if (number < 0 && number >= -VISITORS_MAX)

@@ -31,7 +31,11 @@ void staff_deinit(struct staff *s);
 int staff_reserve(struct staff *s, size_t more); /* as many further can be set without memory; 0 or -ENOMEM */
 int staff_set(struct staff *s, const struct person *p); /* adds or replaces by number; 0 or -ENOMEM */
 const struct person *staff_find(const struct staff *s, int32_t number); /* NULL when unknown */
-const char *staff_name(const struct staff *s, int32_t number);          /* "badge unknown" when unknown */
+
+/* Of a new badge: behind the highest that was ever given; where none is left there, the lowest that never was. 0: none is. */
+#define BADGE_NUMBER_MAX 999999 /* six digits in its code */
+int32_t staff_new_number(const struct staff *s);
+const char *staff_name(const struct staff *s, int32_t number); /* "badge unknown" when unknown */
 
 const char *staff_kind_name(enum staff_kind kind); /* "practitioner", "surgeon", "nurse-in-charge" */
 int staff_kind_from_name(const char *name);        /* enum staff_kind, or -EINVAL */

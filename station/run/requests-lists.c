@@ -69,16 +69,9 @@ json_t *request_staff(struct client *c, const json_t *q)
 		return answer_no("the badge was not added: its kind must be practitioner, surgeon or "
 		                 "nurse-in-charge: give "
 		                 "one of them");
-	for (size_t i = 0; !ev.staff.number && i <= c->d->core.station.staff.count; i++) {
-		int32_t highest = 0;
-		for (size_t k = 0; k < c->d->core.station.staff.count; k++)
-			if (c->d->core.station.staff.list[k].number > highest)
-				highest = c->d->core.station.staff.list[k].number;
-		ev.staff.number = highest + 1;
-	}
-	if (ev.staff.number < 1 || ev.staff.number > 999999)
+	if (!ev.staff.number && !(ev.staff.number = staff_new_number(&c->d->core.station.staff)))
 		return answer_no(
-		    "the badge was not added: its number must be 1 to 999999: give another, or none");
+		    "the badge was not added: each number up to 999999 was given: no badge is left");
 	snprintf(ev.staff.name, sizeof ev.staff.name, "%s", name);
 	if (given_to_another(&c->d->core, &ev.staff, &e) < 0)
 		return answer_no(e.text);

@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/clock.h"
+#include "count/team.h"
 #include "record/summary.h"
 #include "report/days.h"
 #include "tell/story.h"

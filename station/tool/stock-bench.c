@@ -1,4 +1,5 @@
 #include "tool/stock-bench.h"
+#include "count/team.h"
 
 #include <errno.h>
 #include <stdio.h>

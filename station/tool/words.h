@@ -5,7 +5,6 @@
 #define WORDS_MAX 64
 #define OPTIONS_MAX 24
 #define ROOM_NUMBER_MAX 99      /* as on its cards */
-#define BADGE_NUMBER_MAX 999999 /* six digits in its code */
 #define SLIP_NUMBER_MAX 9999999 /* seven; cases as well */
 
 enum { WORDS_READ = 0, WORDS_HELP = 1 };

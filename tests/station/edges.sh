@@ -44,6 +44,8 @@ trace() { bt audit trace --badge "$1" --why 'a card was lost' --summary none --c
 expect 0 'badge 000008: SURG-8' bt staff add surgeon SURG-8
 expect 0 'This badge was not withdrawn' trace 8
 expect 0 'The record has no badge of this number' trace 9
+expect 0 "badge 999999: SURG-9" bt staff add --number 999999 surgeon SURG-9
+expect 0 "badge 000001: SURG-10" bt staff add surgeon SURG-10
 expect 2 "'nurse' is no kind of badge" bt staff add nurse N-1
 expect 2 'NAME is missing' bt staff add surgeon
 expect 2 'is missing' bt stock quarantine GREEN-M

@@ -67,6 +67,23 @@ static void who_is_not_in_the_list_is_withdrawn(void **state)
 	staff_import_deinit(&im);
 }
 
+static void behind_the_highest_number_there_are_those_that_nobody_had(void **state)
+{
+	struct staff_import im;
+	(void)state;
+	assert_int_equal(
+	    begin(&im, HEAD "999999,A,charge,yes\n,B,charge,yes\n5,C,charge,yes\n,D,charge,yes\n"), 0);
+	assert_int_equal(im.changes[1].is.number, 4);
+	assert_int_equal(im.changes[3].is.number, 6);
+	staff_import_deinit(&im);
+	assert_int_equal(staff_new_number(&staff), 8);
+	assert_int_equal(staff_set(&staff, &(struct person){999999, "LAST", STAFF_SURGEON, 1, 1}), 0);
+	assert_int_equal(staff_new_number(&staff), 4);
+	for (int32_t n = 4; n < 7; n++)
+		assert_int_equal(staff_set(&staff, &(struct person){n, "X", STAFF_SURGEON, 1, 0}), 0);
+	assert_int_equal(staff_new_number(&staff), 8);
+}
+
 static void what_is_refused_is_refused_at_its_place(void **state)
 {
 	static const struct {
@@ -84,7 +101,6 @@ static void what_is_refused_is_refused_at_its_place(void **state)
 	    {HEAD "1,A,charge,yes\n1,B,charge,yes\n",
 	     "line 3, column A (number): badge 000001 stands in line 2 as well, of 'A'"},
 	    {HEAD ",CIRC-2,practitioner,yes\n", "'CIRC-2' has badge 000002 already"},
-	    {HEAD "999999,A,charge,yes\n,B,charge,yes\n", "line 3: no number is left"},
 	};
 	(void)state;
 	for (size_t i = 0; i < sizeof facts / sizeof *facts; i++) {
@@ -112,6 +128,7 @@ int main(void)
 #define STAFF_TEST(name) cmocka_unit_test_setup_teardown(name, setup, teardown)
 	const struct CMUnitTest tests[] = {
 	    STAFF_TEST(who_is_not_in_the_list_is_withdrawn),
+	    STAFF_TEST(behind_the_highest_number_there_are_those_that_nobody_had),
 	    STAFF_TEST(what_is_refused_is_refused_at_its_place),
 	    STAFF_TEST(the_list_that_is_written_changes_nothing),
 	};

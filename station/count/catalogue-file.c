@@ -82,7 +82,7 @@ static int read_size(struct line *line, const char *text)
 }
 
 static const char *const wanted[LINE_COLUMNS] = {
-    [COL_KEY] = "a short name of at most 24 bytes",
+    [COL_KEY] = "a short name of at most 24 bytes, without '/', '*' and spaces",
     [COL_NAME] = "a name of at most 56 bytes",
     [COL_ROLE] = "one of" ROLE_NAMES,
     [COL_CODES] = "at most 6 codes of at most 40 characters, separated by spaces",
@@ -120,13 +120,22 @@ static int set_flag(int *flag, const char *cell)
 	return *flag < 0 ? *flag : 0;
 }
 
+/* Behind '/' a bench takes the lot, '*' and a space end a key in a tray's list. */
+static int key_can_be_written(const char *key)
+{
+	for (const unsigned char *at = (const unsigned char *)key; *at; at++)
+		if (*at <= ' ' || *at == 0x7f || *at == '/' || *at == '*')
+			return 0;
+	return 1;
+}
+
 static int read_cell(struct line *line, enum line_column column, char *cell)
 {
 	int r;
 	long n;
 	switch (column) {
 	case COL_KEY:
-		return copy(line->key, sizeof line->key, cell);
+		return key_can_be_written(cell) ? copy(line->key, sizeof line->key, cell) : -EINVAL;
 	case COL_NAME:
 		return copy(line->name, sizeof line->name, cell);
 	case COL_ROLE:

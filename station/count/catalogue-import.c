@@ -168,6 +168,40 @@ int catalogue_import_init(struct catalogue_import *im, const struct catalogue *t
 	return r;
 }
 
+static int check_part(const struct catalogue_import *im, const struct catalogue *there,
+                      const struct line_change *c, const char *key, const struct line **beside,
+                      struct error *e)
+{
+	if (strcmp(key, c->is->key) == 0)
+		return error_set(e, -EINVAL, "line %d: '%s' lists itself in 'contents': list what is on it",
+		                 c->number, key);
+	if (catalogue_by_key(&im->file, key))
+		return 0;
+	if (!*beside)
+		*beside = c->is;
+	if (catalogue_by_key(there, key))
+		return 0;
+	return error_set(e, -EINVAL,
+	                 "line %d: '%s' holds '%s', which is neither in this file nor in the catalogue of a "
+	                 "station that runs here: give that line as well, or the tray without it",
+	                 c->number, c->is->key, key);
+}
+
+int catalogue_import_lists(const struct catalogue_import *im, const struct catalogue *there,
+                           const struct line **beside, struct error *e)
+{
+	const struct line *first = NULL;
+	int r = 0;
+	for (size_t i = 0; i < im->n_changes; i++)
+		for (int k = 0; r == 0 && im->changes[i].is && k < LINE_CONTENTS_MAX; k++)
+			if (im->changes[i].is->contents[k].count)
+				r = check_part(im, there, &im->changes[i], im->changes[i].is->contents[k].key,
+				               &first, e);
+	if (beside)
+		*beside = first;
+	return r;
+}
+
 void catalogue_import_deinit(struct catalogue_import *im)
 {
 	free(im->changes);

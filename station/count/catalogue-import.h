@@ -34,6 +34,12 @@ int catalogue_import_init(struct catalogue_import *im, const struct catalogue *t
                           size_t size, int whole, struct error *e);
 void catalogue_import_deinit(struct catalogue_import *im); /* fits _cleanup_ */
 
+/* Whether each tray of the file lists what the file or `there` has, and not itself: 0, or -EINVAL with `e`. `beside`, where not
+ * NULL, becomes the first line of the file whose list needs `there`, or NULL. Not of what a hospital publishes line by line: a
+ * tray may come before what is on it, and is refused at the table until then. */
+int catalogue_import_lists(const struct catalogue_import *im, const struct catalogue *there,
+                           const struct line **beside, struct error *e);
+
 size_t catalogue_import_count(const struct catalogue_import *im, enum line_change_kind kind);
 
 #endif

@@ -85,6 +85,10 @@ json_t *import_catalogue(struct core *c, const char *csv, size_t size, int whole
 	struct catalogue_import im;
 	if (catalogue_import_init(&im, &c->station.catalogue, csv, size, whole, e) < 0)
 		return NULL;
+	if (catalogue_import_lists(&im, &c->station.catalogue, NULL, e) < 0) {
+		catalogue_import_deinit(&im);
+		return NULL;
+	}
 	json_t *o = lines_told(&im); /* first: what is stored changes the lines that it compares */
 	int n = o ? store(c, im.events, im.n_events, preview, e) : 0;
 	catalogue_import_deinit(&im);

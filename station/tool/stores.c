@@ -4,6 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "count/catalogue-import.h"
 #include "count/catalogue.h"
 #include "count/event.h"
 #include "count/team.h"
@@ -29,21 +30,58 @@ static const char catalogue_usage[] =
     "and what it lacks is removed.\n"
     "example: bandtally catalogue import --preview catalogue.csv\n";
 
-static int catalogue_check(const char *path, struct buf *text, struct error *e)
+/* What a station that runs here has; none where none does, or does not say it to this user. */
+static void catalogue_there(struct catalogue *there)
 {
-	struct line *lines = NULL;
-	size_t count = 0;
-	char why[ERROR_TEXT_MAX];
-	int n = import_read_file(path, text, e);
-	if (n < 0)
-		return n;
-	n = catalogue_read_csv(text->data ? text->data : "", text->size, &lines, &count, e);
-	free(lines);
-	if (n < 0) {
-		snprintf(why, sizeof why, "%s", e->text);
-		return error_set(e, n, "%s: %.400s", path, why);
+	struct error none = {0};
+	struct csv places;
+	int *numbers = NULL;
+	_cleanup_(json_drop) json_t *a = client_ask(json_pack("{s:s}", "do", "lines"), &none);
+	const char *csv = json_text(a, "csv");
+	*there = (struct catalogue){0};
+	if (a)
+		catalogue_read_lines(csv, strlen(csv), there, &numbers, &places, &none);
+	free(numbers);
+}
+
+/* As an import would take it. How many lines, or a negative errno. */
+static int catalogue_sound(const struct buf *text, char beside[LINE_KEY_MAX], struct error *e)
+{
+	struct catalogue there;
+	struct catalogue_import im;
+	const struct line *needs = NULL;
+	catalogue_there(&there);
+	int n = catalogue_import_init(&im, &there, text->data ? text->data : "", text->size, 0, e);
+	if (n == 0) {
+		n = catalogue_import_lists(&im, &there, &needs, e);
+		n = n < 0 ? n : (int)im.file.count;
+		snprintf(beside, LINE_KEY_MAX, "%s", needs ? needs->key : "");
+		catalogue_import_deinit(&im);
 	}
-	return (int)count;
+	catalogue_deinit(&there);
+	return n;
+}
+
+static int fail_of_file(const char *path, const struct error *why)
+{
+	struct error e = {0};
+	error_set(&e, why->code, "%s: %.400s", path, why->text);
+	return client_fail(&e);
+}
+
+static int catalogue_check(const char *path, const struct buf *text)
+{
+	struct error why = {0};
+	char beside[LINE_KEY_MAX] = "";
+	int n = catalogue_sound(text, beside, &why);
+	if (n < 0)
+		return fail_of_file(path, &why);
+	printf("%d lines, all sound\n", n);
+	if (*beside)
+		printf("'%s' holds what is in the station's catalogue and not in this file: it is no whole "
+		       "catalogue, and 'import --whole' refuses it\n",
+		       beside);
+	return EXIT_OK;
 }
 
 static int catalogue_export(void)
@@ -59,7 +97,13 @@ static int catalogue_export(void)
 static int catalogue_import(const struct words *w, const char *path, const struct buf *text)
 {
 	struct error e = {0};
+	struct line *lines = NULL;
+	size_t count;
 	int preview = words_given(w, catalogue_options, "preview");
+	/* Here first: bytes that are no text do not come as far as the station. */
+	if (catalogue_read_csv(text->data ? text->data : "", text->size, &lines, &count, &e) < 0)
+		return fail_of_file(path, &e);
+	free(lines);
 	_cleanup_(json_drop) json_t *a =
 	    import_send(json_pack("{s:s,s:b,s:b}", "do", "catalogue", "whole",
 	                          words_given(w, catalogue_options, "whole"), "preview", preview),
@@ -97,13 +141,9 @@ int tool_catalogue(int argc, char **argv)
 		return words_missing("FILE", catalogue_usage);
 	if (w.n_rest > 2)
 		return words_beyond(w.rest[2], catalogue_usage);
-	int count = catalogue_check(w.rest[1], &text, &e);
-	if (count < 0)
+	if (import_read_file(w.rest[1], &text, &e) < 0)
 		return client_fail(&e);
-	if (import)
-		return catalogue_import(&w, w.rest[1], &text);
-	printf("%d lines, all sound\n", count);
-	return EXIT_OK;
+	return import ? catalogue_import(&w, w.rest[1], &text) : catalogue_check(w.rest[1], &text);
 }
 
 /* --- staff -------------------------------------------------------------------------------------- */

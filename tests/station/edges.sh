@@ -114,6 +114,20 @@ expect 0 '2 lines taken' bt catalogue import "$root/moved.csv"
 bt catalogue export | grep -q "^BAND-M.*$gtin" || fail "the code did not move"
 printf 'key,name,role,contents\nT,tray,tray,A*2 A*3\n' >"$root/tray.csv"
 expect 1 'line 2, column D (contents)' bt catalogue import "$root/tray.csv"
+for lines in 'T,tray,tray,NOPE*2' 'T,tray,tray,T*2' 'A/B,thing,other,' 'A*B,thing,other,' 'A B,thing,other,'; do # one place decides
+	printf 'key,name,role,contents\n%s\n' "$lines" >"$root/tray.csv"
+	expect 1 'tray.csv: line 2' bt catalogue check "$root/tray.csv"
+	cp "$root/out" "$root/checked"
+	expect 1 'tray.csv: line 2' bt catalogue import "$root/tray.csv"
+	cmp "$root/checked" "$root/out" || fail "check and import say other things of $lines"
+done
+printf 'key,name,role,contents\nT,tray,tray,GREEN-M*2\n' >"$root/tray.csv"
+expect 0 "'T' holds what is in the station's catalogue.*--whole' refuses it" bt catalogue check "$root/tray.csv"
+expect 1 "'T' holds 'GREEN-M', which is not in this file" bt catalogue import --whole --preview "$root/tray.csv"
+expect 0 '1 lines read' bt catalogue import --preview "$root/tray.csv"
+for word in $(bt catalogue --help | tr '\n' ' ' | sed 's/.*role: \(.*\);.*identity: \(.*\); yes or no.*/\1 \2/'); do
+	sed 's/^\.[A-Z]* //' "$source/config/man/bandtally-catalogue.5" | sed -n '/^role$/,/^rolls_on$/p' | grep -qw "$word" || fail "the manual does not name $word"
+done
 
 # Who names the wrong file loses nothing: it may be the only copy.
 echo "a letter" >"$data/letter"

@@ -124,6 +124,57 @@ static int check_bench(const struct core *c, int32_t room, struct error *e)
 	    next.words);
 }
 
+/* --- who did it ------------------------------------------------------------------------------------ */
+
+/* The step that gives the badge of whoever began it, or of the second person; NULL none. */
+static const json_t *badge_step(const json_t *steps, int second)
+{
+	size_t i;
+	json_t *x;
+	json_array_foreach((json_t *)steps, i, x)
+	{
+		if (json_number(x, "badge", 0) && (strcmp(json_text(x, "at"), "second") == 0) == second)
+			return x;
+	}
+	return NULL;
+}
+
+static int refuses(struct error *why, const struct say *what)
+{
+	say_sentence(what, why->text, sizeof why->text);
+	return why->code = -EINVAL;
+}
+
+/* Looked at before anything is done: the steps before a badge that nobody has, or that is the first one again, would stay. */
+static int check_people(const struct core *c, const json_t *steps, struct error *why)
+{
+	const struct staff *staff = &c->station.staff;
+	const json_t *first = badge_step(steps, 0), *second = badge_step(steps, 1);
+	const json_t *const each[] = {first, second};
+	for (size_t i = 0; i < 2; i++) {
+		int32_t number = (int32_t)json_number(each[i], "badge", 0);
+		const struct person *p = staff_find(staff, number);
+		if (each[i] && (!p || p->withdrawn))
+			return refuses(why, p ? SAY(BADGE_WITHDRAWN, .badge = number)
+			                      : SAY(BADGE_UNKNOWN, .badge = number));
+	}
+	int32_t one = (int32_t)json_number(first, "badge", 0);
+	if (first && second && json_number(second, "badge", 0) == one)
+		return refuses(why, SAY(STOCK_ANOTHER_BADGE, .person = staff_name(staff, one)));
+	return 0;
+}
+
+/* A second person has no part in what a code says: asked before the last answer, which receives it. */
+static int check_receipt(const struct core *c, int32_t room, const json_t *steps, struct error *why)
+{
+	const struct bench_asked *q = &stock_bench(&c->stock, room)->asked;
+	if (q->what != BENCH_HOW_MANY || q->n || !badge_step(steps, 1))
+		return 0;
+	return error_set(
+	    why, -EINVAL,
+	    "its code says lot and expiry, so that no second person confirms them: leave out --and");
+}
+
 /* --- carried out ----------------------------------------------------------------------------------- */
 
 /* Closing is no question where the last label was read in a room: why it cannot be yet is told here. */
@@ -174,35 +225,72 @@ static void leave_question(struct core *c, int32_t room)
 		take_step(c, room, "keyed", done);
 }
 
-json_t *stock_steps(struct core *c, int32_t room, const json_t *steps, struct error *e)
+struct done {
+	enum verdict verdict; /* of the last step */
+	int entered;          /* steps that entered more than a question or a badge */
+	json_t *said;
+};
+
+static void say_done(struct done *d, enum verdict verdict, const char *said)
+{
+	d->verdict = verdict;
+	json_array_append_new(d->said, name_told(said, SAID_MAX));
+}
+
+static int is_entered(const struct outcome *o)
+{
+	for (int i = 0; i < o->count && o->reply.verdict != VERDICT_REFUSED; i++) {
+		enum event_kind kind = o->events[i].kind;
+		if (kind != EV_BENCH_ASKED && kind != EV_BENCH_PERSON)
+			return 1;
+	}
+	return 0;
+}
+
+static void take_steps(struct core *c, int32_t room, const json_t *steps, struct done *d)
 {
 	char text[STEP_MAX];
+	struct error why = {0};
 	size_t i;
-	json_t *x, *o, *said;
-	struct next next = {0};
-	if (check_bench(c, room, e) < 0 || check_steps(c, room, steps, e) < 0 ||
-	    check_box(c, room, steps, e) < 0)
-		return NULL;
-	o = json_object();
-	said = json_array();
-	enum verdict verdict = VERDICT_ACCEPTED;
+	json_t *x;
 	json_array_foreach((json_t *)steps, i, x)
 	{
 		if (!answers(c, room, x))
 			continue;
+		if (check_receipt(c, room, steps, &why) < 0) {
+			say_done(d, VERDICT_REFUSED, why.text);
+			return;
+		}
 		write_step(c, room, x, text);
 		take_step(c, room, "keyed", text);
-		verdict = c->outcome.reply.verdict;
-		json_array_append_new(said, name_told(c->outcome.reply.said, sizeof c->outcome.reply.said));
-		if (verdict == VERDICT_REFUSED)
-			break;
+		d->entered += is_entered(&c->outcome);
+		say_done(d, c->outcome.reply.verdict, c->outcome.reply.said);
+		if (d->verdict == VERDICT_REFUSED)
+			return;
 	}
+}
+
+json_t *stock_steps(struct core *c, int32_t room, const json_t *steps, struct error *e)
+{
+	struct error why = {0};
+	struct done d = {.verdict = VERDICT_ACCEPTED};
+	struct next next = {0};
+	if (check_bench(c, room, e) < 0 || check_steps(c, room, steps, e) < 0 ||
+	    check_box(c, room, steps, e) < 0)
+		return NULL;
+	json_t *o = json_object();
+	d.said = json_array();
+	if (check_people(c, steps, &why) < 0)
+		say_done(&d, VERDICT_REFUSED, why.text);
+	else
+		take_steps(c, room, steps, &d);
 	if (!stays_open(asked_at(c, room))) {
 		core_bench_next(c, room, &next);
 		leave_question(c, room);
 	}
-	json_object_set_new(o, "verdict", json_string(verdict_name(verdict)));
-	json_object_set_new(o, "said", said);
+	json_object_set_new(o, "verdict", json_string(verdict_name(d.verdict)));
+	json_object_set_new(o, "said", d.said);
+	json_object_set_new(o, "entered", json_integer(d.entered));
 	json_object_set_new(o, "asked", name_told(next.words, sizeof next.words));
 	return o;
 }

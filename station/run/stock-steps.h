@@ -14,8 +14,11 @@
  * and with at: "how-many", where the step answers that question alone (count/stock-lists.h) and is left out where something
  * else is asked. What is asked at the end is left, as DONE leaves it, and told.
  *
- * A new reference {verdict: that of the last step, said [each reply], asked: the question that no step answered, or ""}.
- * The steps end at the first that is refused; what was accepted before it stays. NULL with `e`: there is no bench, a
+ * A badge that nobody has, or one that is given for the first and for the second person, is refused before any step.
+ *
+ * A new reference {verdict: that of the last step, said [each reply], entered: how many of the steps entered something,
+ * asked: the question that no step answered, or ""}. The steps end at the first that is refused; what was accepted before it
+ * stays. NULL with `e`: there is no bench, a
  * question is open there, or a step is none; then nothing was done. */
 json_t *stock_steps(struct core *c, int32_t room, const json_t *steps, struct error *e);
 

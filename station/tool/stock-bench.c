@@ -99,6 +99,7 @@ static int receive(struct asked *a)
 	const char *expiry = value(a, "expiry");
 	if (missing(a, a->packs < 0, "--packs") < 0)
 		return -1;
+	badge(a, a->by, NULL); /* before what is typed: else it is of whose badge stood there before */
 	card(a, "RECEIVE", NULL);
 	if (thing(a) < 0)
 		return -1;
@@ -107,7 +108,6 @@ static int receive(struct asked *a)
 	number(a, a->packs, "how-many");
 	if (words_given(a->w, a->options, "sure"))
 		card(a, "YES", "so-many");
-	badge(a, a->by, "typed-by");
 	if (a->and)
 		badge(a, a->and, "second");
 	else
@@ -238,19 +238,19 @@ static int came_back(struct asked *a)
 static const struct {
 	const char *word;
 	int (*steps)(struct asked *a);
-	const char *options;
+	const char *options, *done;
 } deeds[] = {
-    {"receive", receive, "bench json code lot expiry packs by and sure"},
-    {"confirm", confirm, "bench json code lot and"},
-    {"issue", issue, "bench json code lot room packs labels"},
-    {"return", give_back, "bench json code lot room sealed labels"},
-    {"count", count, "bench json code lot packs"},
-    {"write-off", write_off, "bench json code lot packs why"},
-    {"spoilt", spoilt, "bench json labels"},
-    {"destroyed", destroyed, "bench json labels"},
-    {"close", close_labels, "bench json code lot"},
-    {"came-back", came_back, "bench json code lot slip"},
-    {"print-again", print_again, "bench json"},
+    {"receive", receive, "bench json code lot expiry packs by and sure", "received"},
+    {"confirm", confirm, "bench json code lot and", "confirmed"},
+    {"issue", issue, "bench json code lot room packs labels", "issued"},
+    {"return", give_back, "bench json code lot room sealed labels", "put back or written off"},
+    {"count", count, "bench json code lot packs", "counted"},
+    {"write-off", write_off, "bench json code lot packs why", "written off"},
+    {"spoilt", spoilt, "bench json labels", "entered"},
+    {"destroyed", destroyed, "bench json labels", "entered"},
+    {"close", close_labels, "bench json code lot", "closed"},
+    {"came-back", came_back, "bench json code lot slip", "entered"},
+    {"print-again", print_again, "bench json", "printed"},
 };
 
 int stock_bench_knows(const char *word)
@@ -296,18 +296,27 @@ static int read_words(struct asked *a)
 	           : 0;
 }
 
-static int tell(const json_t *answer)
+static int exit_of(const json_t *answer)
+{
+	if (strcmp(json_text(answer, "verdict"), "refused") == 0)
+		return EXIT_REFUSED;
+	return *json_text(answer, "asked") ? EXIT_QUESTION : EXIT_OK;
+}
+
+/* Whoever reads that it was refused, or left, must not have to guess what is in the record. */
+static int tell(const json_t *answer, const char *done)
 {
 	size_t i;
 	json_t *x;
-	const char *verdict = json_text(answer, "verdict"), *asked = json_text(answer, "asked");
+	int code = exit_of(answer);
 	json_array_foreach(json_object_get(answer, "said"), i, x) puts(json_string_value(x));
-	if (strcmp(verdict, "refused") == 0)
-		return EXIT_REFUSED;
-	if (!*asked)
-		return EXIT_OK;
-	printf("left, since nothing answers this: %s\n", asked);
-	return EXIT_QUESTION;
+	if (code == EXIT_QUESTION)
+		printf("left, since nothing answers this: %s\n", json_text(answer, "asked"));
+	if (code != EXIT_OK && json_number(answer, "entered", 0))
+		puts("what is said before that is entered");
+	else if (code != EXIT_OK)
+		printf("nothing was %s\n", done);
+	return code;
 }
 
 int stock_bench(const struct words *w, const char *options, const char *usage)
@@ -322,9 +331,12 @@ int stock_bench(const struct words *w, const char *options, const char *usage)
 		return EXIT_USAGE;
 	a.steps = json_array();
 	int r = -1;
+	const char *done = "";
 	for (size_t i = 0; i < sizeof deeds / sizeof *deeds; i++)
-		if (strcmp(deeds[i].word, w->rest[0]) == 0)
+		if (strcmp(deeds[i].word, w->rest[0]) == 0) {
 			r = words_only(w, options, deeds[i].options, usage) ? -1 : deeds[i].steps(&a);
+			done = deeds[i].done;
+		}
 	if (r == 0 && w->n_rest > 1 + a.took_line)
 		r = -words_beyond(w->rest[1 + a.took_line], usage);
 	if (r < 0) {
@@ -338,7 +350,7 @@ int stock_bench(const struct words *w, const char *options, const char *usage)
 	if (!answer)
 		return client_fail(&e);
 	if (!words_given(w, options, "json"))
-		return tell(answer);
+		return tell(answer, done);
 	print_json(answer);
 	return EXIT_OK;
 }

@@ -75,6 +75,13 @@ bt staff list | grep -q 'CHARGE-3 .*withdrawn' || fail 'who left is not withdraw
 # The bench.
 expect 0 'Received: 40 packs of finger tourniquet, green, M, lot T26' bt stock receive GREEN-M --lot T26 --expiry 2033-03-31 --packs 40 --by 1 --and 2
 expect 3 "a second person's badge confirms it" bt stock receive GREEN-M --lot T27 --expiry 2033-03-31 --packs 2 --by 1 --and 1
+expect 3 'nothing was received' bt stock receive GREEN-M --lot T27 --expiry 2033-03-31 --packs 2 --by 1 --and 1
+expect 3 'Badge 99 is not known' bt stock receive GREEN-M --lot T27 --expiry 2033-03-31 --packs 2 --by 99 --and 2
+expect 3 'Badge 3 was withdrawn' bt stock receive GREEN-M --lot T27 --expiry 2033-03-31 --packs 2 --by 1 --and 3
+expect 3 'leave out --and' bt stock receive --code '(01)09506000134352(17)330331(10)T26' --packs 4 --by 1 --and 2
+# Whoever worked at the bench before is not whoever typed this.
+expect 0 'Received: 2 packs' bt stock receive GREEN-M --lot T28 --expiry 2033-03-31 --packs 2 --by 2 --and 1
+[ -z "$(bt stock list GREEN-M --lot T27 --json | tr -d '[]\n')" ] || fail 'what was refused was received'
 expect 0 'Received: 4 packs' bt stock receive --code '(01)09506000134352(17)330331(10)T26' --packs 4
 expect 4 'left, since nothing answers this: .*10000' bt stock receive --code '(01)09506000134352(17)330331(10)T26' --packs 10000
 expect 0 'Received and not confirmed: 2 packs' bt stock receive GREEN-L --lot L1 --expiry 2033-03-31 --packs 2 --by 1

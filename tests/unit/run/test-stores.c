@@ -253,6 +253,64 @@ static void a_bench_works_by_the_command_as_by_its_scanner(void **state)
 	assert_int_equal(lot("GREEN-M", "T26", 20330331)->unaccounted, 1);
 }
 
+#define TYPED(lot)                                                                                           \
+	"{\"card\":\"RECEIVE\"},{\"text\":\"PLAIN-M/" lot "\"},{\"at\":\"expiry\",\"text\":\"2033-03-31\"}," \
+	"{\"at\":\"how-many\",\"text\":\"4\"}"
+
+static int keep_received(void *context, const struct event *e)
+{
+	if (e->kind == EV_RECEIVED)
+		*(struct event *)context = *e;
+	return 0;
+}
+
+static void the_people_of_a_receipt_are_those_that_the_command_names(void **state)
+{
+	struct event e = {0};
+	(void)state;
+	badge(9, 3); /* somebody else works here */
+	must_end(steps("[{\"badge\":1}," TYPED("A7") ",{\"at\":\"second\",\"badge\":2}]", 0), "accepted",
+	         "Received: 4 packs", "");
+	assert_int_equal(record_each(core.record, 0, keep_received, &e, NULL), 0);
+	assert_int_equal(e.person, 1);
+	assert_int_equal(e.other, 2);
+}
+
+static void refuses_people(const char *list, const char *why)
+{
+	int64_t before = record_last(core.record, NULL);
+	json_t *o = steps(list, 0);
+	assert_int_equal(json_number(o, "entered", -1), 0);
+	must_end(o, "refused", why, "");
+	assert_int_equal(record_last(core.record, NULL), before);
+}
+
+static void nothing_is_begun_for_people_who_cannot_be_those_of_it(void **state)
+{
+	(void)state;
+	badge(9, 3);
+	refuses_people("[{\"badge\":99}," TYPED("A7") ",{\"at\":\"second\",\"badge\":2}]",
+	               "Badge 99 is not known");
+	refuses_people("[{\"badge\":1}," TYPED("A7") ",{\"at\":\"second\",\"badge\":99}]",
+	               "Badge 99 is not known");
+	refuses_people("[{\"badge\":1}," TYPED("A7") ",{\"at\":\"second\",\"badge\":1}]", "SCRUB-1 began it");
+	core_store(&core, &(struct event){.kind = EV_STAFF_WITHDRAWN, .person = 2}, 1, NULL);
+	refuses_people("[{\"badge\":2}," TYPED("A7") "]", "Badge 2 was withdrawn");
+	assert_int_equal(core.stock.n_lots, 0);
+	assert_int_equal(stock_bench(&core.stock, 9)->person, 3);
+}
+
+static void nobody_is_named_as_the_second_person_of_what_a_code_says(void **state)
+{
+	(void)state;
+	json_t *o = steps("[{\"card\":\"RECEIVE\"},{\"text\":\"" BOX
+	                  "T26\"},{\"at\":\"how-many\",\"text\":\"2\"},{\"at\":\"second\",\"badge\":2}]",
+	                  0);
+	assert_int_equal(json_number(o, "entered", -1), 0);
+	must_end(o, "refused", "leave out --and", "How many boxes came");
+	assert_int_equal(core.stock.n_lots, 0);
+}
+
 static void what_the_command_does_not_answer_is_left_and_told(void **state)
 {
 	(void)state;
@@ -367,6 +425,9 @@ int main(void)
 #define T(test) cmocka_unit_test_setup_teardown(test, stores_setup, stores_teardown)
 	const struct CMUnitTest tests[] = {
 	    T(a_bench_works_by_the_command_as_by_its_scanner),
+	    T(the_people_of_a_receipt_are_those_that_the_command_names),
+	    T(nothing_is_begun_for_people_who_cannot_be_those_of_it),
+	    T(nobody_is_named_as_the_second_person_of_what_a_code_says),
 	    T(what_the_command_does_not_answer_is_left_and_told),
 	    T(nobody_at_the_bench_is_interrupted),
 	    T(an_open_case_keeps_the_line_that_it_began_with),

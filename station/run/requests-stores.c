@@ -122,7 +122,8 @@ json_t *request_stock(struct client *c, const json_t *q)
 		return answer_with_ok(stock_seek(&core->stock, &core->station, json_text(q, "text"),
 		                                 json_text(q, "only"), core_today(core)),
 		                      &e);
-	if (*json_text(q, "line") && take_lot(c, q, &of, &e) < 0)
+	if (*json_text(q, "line") ? take_lot(c, q, &of, &e) < 0
+	                          : request_text(q, "lot", of.lot, sizeof of.lot, &e) < 0)
 		return answer_no(e.text);
 	return answer_with("stock",
 	                   stock_list(&core->stock, &core->station, of.line, of.lot, core_today(core)), &e);

@@ -164,11 +164,44 @@ static int check_people(const struct core *c, const json_t *steps, struct error 
 	return 0;
 }
 
-/* A second person has no part in what a code says: asked before the last answer, which receives it. */
+/* What the steps answer to this question; `otherwise` where they say nothing of it. */
+static const char *answer_to(const json_t *steps, enum bench_question q, const char *otherwise)
+{
+	size_t i;
+	json_t *x;
+	json_array_foreach((json_t *)steps, i, x)
+	{
+		if (event_list_number(LIST_BENCH, json_text(x, "at")) == (int)q)
+			return json_text(x, "text");
+	}
+	return otherwise;
+}
+
+/* A step that is left out, since a code answered already, may say the same and nothing else. */
+static int check_code(const struct batch *is, const json_t *steps, struct error *why)
+{
+	char lot[LOT_MAX], day[16];
+	unsigned n = (unsigned)is->expiry;
+	snprintf(lot, sizeof lot, "%s", is->lot[0] ? is->lot : "none");
+	snprintf(day, sizeof day, n ? "%04u-%02u-%02u" : "none", n / 10000 % 10000, n / 100 % 100, n % 100);
+	const char *given = answer_to(steps, BENCH_LOT, lot), *until = answer_to(steps, BENCH_EXPIRY, day);
+	if (strcmp(given, lot) == 0 && strcmp(until, day) == 0)
+		return 0;
+	return error_set(why, -EINVAL,
+	                 "its code says lot %s, expiry %s, and lot %.40s, expiry %.40s is given: look at the "
+	                 "pack, and leave out what its code says",
+	                 lot, day, given, until);
+}
+
+/* Asked before the last answer, which receives it. A second person has no part in what a code says. */
 static int check_receipt(const struct core *c, int32_t room, const json_t *steps, struct error *why)
 {
 	const struct bench_asked *q = &stock_bench(&c->stock, room)->asked;
-	if (q->what != BENCH_HOW_MANY || q->n || !badge_step(steps, 1))
+	if (q->what != BENCH_HOW_MANY)
+		return 0;
+	if (check_code(&q->batch, steps, why) < 0)
+		return why->code;
+	if (q->n || !badge_step(steps, 1))
 		return 0;
 	return error_set(
 	    why, -EINVAL,

@@ -12,7 +12,8 @@
  *   {card: "RECEIVE", or its number} {to_room: 2} {badge: 7} {label: 178} {text: "GREEN-M/T26"}: a code as printed as well
  *   {box: "GREEN-M/T26"}: as a text, where labels of that bench wait for their box
  * and with at: "how-many", where the step answers that question alone (count/stock-lists.h) and is left out where something
- * else is asked. What is asked at the end is left, as DONE leaves it, and told.
+ * else is asked. A lot or expiry that is left out, since a code said it, and says otherwise is refused before anything is
+ * received. What is asked at the end is left, as DONE leaves it, and told.
  *
  * A badge that nobody has, or one that is given for the first and for the second person, is refused before any step.
  *

@@ -9,6 +9,7 @@
 #include "tool/client.h"
 
 #define STEPS_MAX 500
+#define PACKS_MAX 100000 /* at once */
 #define LABEL_NUMBER_MAX 99999999
 
 struct asked {
@@ -16,6 +17,7 @@ struct asked {
 	const char *options, *usage;
 	json_t *steps;
 	int took_line; /* the word after the deed is its line */
+	int comes_in;
 	const char *line, *lot;
 	int packs, room, by, and, first, last;
 };
@@ -61,11 +63,26 @@ static void badge(struct asked *a, int n, const char *at)
 		put(a, "badge", json_integer(n), at);
 }
 
+static int is_none(const char *text)
+{
+	return text && strcmp(text, "none") == 0;
+}
+
+/* What a code leaves open may be given beside it where something comes in, and nowhere else. */
+static int is_said_twice(const struct asked *a)
+{
+	return value(a, "code") && !a->comes_in && a->lot;
+}
+
 /* KEY, KEY/LOT or a code as it was printed; -1 after a sentence where none is given. */
 static int thing_as(struct asked *a, const char *kind)
 {
 	char key_lot[200];
 	const char *code = value(a, "code");
+	if (is_said_twice(a)) {
+		words_choose("give LINE with --lot, or --code, which says its lot itself", a->usage);
+		return -1;
+	}
 	if (code) {
 		put(a, kind, json_string(code), NULL);
 		return 0;
@@ -75,7 +92,8 @@ static int thing_as(struct asked *a, const char *kind)
 		return -1;
 	}
 	a->took_line = 1;
-	snprintf(key_lot, sizeof key_lot, "%s%s%s", a->line, a->lot ? "/" : "", a->lot ? a->lot : "");
+	const char *lot = a->comes_in && is_none(a->lot) ? NULL : a->lot;
+	snprintf(key_lot, sizeof key_lot, "%s%s%s", a->line, lot ? "/" : "", lot ? lot : "");
 	put(a, kind, json_string(key_lot), NULL);
 	return 0;
 }
@@ -94,17 +112,26 @@ static int missing(struct asked *a, int is_missing, const char *what)
 
 /* --- each ------------------------------------------------------------------------------------------ */
 
-static int receive(struct asked *a)
+/* -1 after a sentence where no number of packs is given, or nought, which is nothing to do. */
+static int some_packs(struct asked *a)
 {
-	const char *expiry = value(a, "expiry");
 	if (missing(a, a->packs < 0, "--packs") < 0)
 		return -1;
+	return words_number("--packs", value(a, "packs"), 1, PACKS_MAX, &a->packs, a->usage);
+}
+
+/* What is not given stays a question: nobody said that the pack has no lot or expiry. */
+static int receive(struct asked *a)
+{
+	if (some_packs(a) < 0)
+		return -1;
+	a->comes_in = 1;
 	badge(a, a->by, NULL); /* before what is typed: else it is of whose badge stood there before */
 	card(a, "RECEIVE", NULL);
 	if (thing(a) < 0)
 		return -1;
-	text(a, a->lot ? a->lot : "none", "lot");
-	text(a, expiry ? expiry : "none", "expiry");
+	text(a, a->lot, "lot");
+	text(a, value(a, "expiry"), "expiry");
 	number(a, a->packs, "how-many");
 	if (words_given(a->w, a->options, "sure"))
 		card(a, "YES", "so-many");
@@ -128,7 +155,7 @@ static int confirm(struct asked *a)
 
 static int issue(struct asked *a)
 {
-	if (missing(a, !a->room, "--room") < 0)
+	if (missing(a, !a->room, "--room") < 0 || (a->packs >= 0 && some_packs(a) < 0))
 		return -1;
 	put(a, "to_room", json_integer(a->room), NULL);
 	for (int n = a->first; a->first && n <= a->last; n++)
@@ -178,7 +205,7 @@ static int count(struct asked *a)
 static int write_off(struct asked *a)
 {
 	const char *why = value(a, "why");
-	if (missing(a, a->packs < 0, "--packs") < 0 || missing(a, !why, "--why") < 0)
+	if (some_packs(a) < 0 || missing(a, !why, "--why") < 0)
 		return -1;
 	card(a, "WRITE OFF", NULL);
 	if (thing(a) < 0)
@@ -287,7 +314,7 @@ static int read_labels(struct asked *a)
 static int read_words(struct asked *a)
 {
 	a->packs = -1;
-	return words_number("--packs", value(a, "packs"), 0, 100000, &a->packs, a->usage) < 0 ||
+	return words_number("--packs", value(a, "packs"), 0, PACKS_MAX, &a->packs, a->usage) < 0 ||
 	               words_number("--room", value(a, "room"), 1, ROOM_NUMBER_MAX, &a->room, a->usage) < 0 ||
 	               words_number("--by", value(a, "by"), 1, BADGE_NUMBER_MAX, &a->by, a->usage) < 0 ||
 	               words_number("--and", value(a, "and"), 1, BADGE_NUMBER_MAX, &a->and, a->usage) < 0 ||
@@ -352,5 +379,5 @@ int stock_bench(const struct words *w, const char *options, const char *usage)
 	if (!words_given(w, options, "json"))
 		return tell(answer, done);
 	print_json(answer);
-	return EXIT_OK;
+	return exit_of(answer);
 }

@@ -6,7 +6,8 @@
 #include "tool/words.h"
 
 #define STOCK_BENCH_USAGE                                                                                    \
-	"       bandtally stock receive LINE|--code CODE --packs N [--lot LOT] [--expiry YYYY-MM-DD] [--by " \
+	"       bandtally stock receive LINE|--code CODE --packs N [--lot LOT|none] [--expiry "              \
+	"YYYY-MM-DD|none] [--by "                                                                            \
 	"BADGE] "                                                                                            \
 	"[--and BADGE] [--sure]\n"                                                                           \
 	"       bandtally stock confirm LINE [--lot LOT] --and BADGE\n"                                      \

@@ -313,7 +313,10 @@ static const char stock_usage[] =
     "The others do what is scanned and typed at a stores bench (--bench ROOM; the first, where it "
     "is "
     "left out),\n"
-    "marked keyed; exit codes 3 refused, 4 something is asked that was not given.\n"
+    "marked keyed; exit codes 3 refused, 4 something is asked that was not given. What the code of a pack "
+    "says is not "
+    "given\n"
+    "besides; none says that a pack bears no lot or no expiry.\n"
     "example: bandtally stock receive GREEN-M --lot T26 --expiry 2028-03-31 --packs 40 --by 1 --and 2\n";
 
 static int stock_quarantine(const char *line, const char *lot, const char *why)

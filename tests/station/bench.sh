@@ -82,6 +82,18 @@ expect 3 'leave out --and' bt stock receive --code '(01)09506000134352(17)330331
 # Whoever worked at the bench before is not whoever typed this.
 expect 0 'Received: 2 packs' bt stock receive GREEN-M --lot T28 --expiry 2033-03-31 --packs 2 --by 2 --and 1
 [ -z "$(bt stock list GREEN-M --lot T27 --json | tr -d '[]\n')" ] || fail 'what was refused was received'
+# Nobody said that the pack has no lot or expiry; what its code says is not said otherwise.
+expect 4 'Its code says no lot' bt stock receive GREEN-M --packs 3 --by 1 --and 2
+expect 4 'Its code says no expiry' bt stock receive GREEN-M --lot T29 --packs 3 --by 1 --and 2
+expect 4 'nothing was received' bt stock receive GREEN-M --lot T29 --packs 3 --by 1 --and 2
+expect 3 'its code says lot T29, expiry 2033-03-31, and lot Z9, expiry 2032-12-01 is given' bt stock receive --code '(01)09506000134352(17)330331(10)T29' --packs 4 --lot Z9 --expiry 2032-12-01
+expect 2 'or --code, which says its lot itself' bt stock count --code '(01)09506000134352(17)330331(10)T29' --lot Z9 --packs 4
+[ "$(bt stock list --lot T29 --json)$(bt stock list --lot Z9 --json)" = '[][]' ] || fail 'what was asked or refused was received'
+expect 0 'Received: 1 pack of needle, small, no lot and no expiry' bt stock receive NEEDLE --lot none --expiry none --packs 1 --by 1 --and 2
+bt stock list --lot T28 | awk 'NR > 1 { print $1, $2 }' >"$root/of-lot"
+[ "$(cat "$root/of-lot")" = 'GREEN-M T28' ] || fail "a lot without its line lists: $(cat "$root/of-lot")"
+expect 3 '"verdict":"refused"' bt stock issue --room 1 FORCEPS --packs 2 --json
+expect 4 '"verdict":"question"' bt stock receive GREEN-M --packs 3 --by 1 --and 2 --json
 expect 0 'Received: 4 packs' bt stock receive --code '(01)09506000134352(17)330331(10)T26' --packs 4
 expect 4 'left, since nothing answers this: .*10000' bt stock receive --code '(01)09506000134352(17)330331(10)T26' --packs 10000
 expect 0 'Received and not confirmed: 2 packs' bt stock receive GREEN-L --lot L1 --expiry 2033-03-31 --packs 2 --by 1

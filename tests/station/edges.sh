@@ -70,6 +70,10 @@ expect 2 '--lot is given twice' bt stock list GREEN-M --lot T26 --lot T27
 expect 2 "'lists' is a word too many" bt stock lists
 expect 2 "'x' is a word too many" bt stock print-again x
 expect 2 "'GREEN-M' is a word too many" bt stock issue GREEN-M --room 1 --labels 41
+for deed in "receive GREEN-M" "issue --room 1 GREEN-M" "write-off GREEN-M --why wet"; do
+	# shellcheck disable=SC2086
+	expect 2 "--packs is '0': it must be a whole number from 1" bt stock $deed --packs 0
+done
 expect 2 "'x' is a word too many" "$bin/bandtallyd" --messages x
 expect 2 'stand alone' "$bin/bandtallyd" --messages --check
 expect 2 "--month is '2026-13': it must be a month" bt audit report --month 2026-13 --json

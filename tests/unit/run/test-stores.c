@@ -230,7 +230,7 @@ static void a_bench_works_by_the_command_as_by_its_scanner(void **state)
 	    "accepted", "Received: 4 packs of finger tourniquet, orange, M, lot A7", "");
 	/* one that its code says all of asks less: those steps are left out */
 	must_end(steps("[{\"card\":\"RECEIVE\"},{\"text\":\"" BOX
-	               "T26\"},{\"at\":\"lot\",\"text\":\"X\"},{\"at\":"
+	               "T26\"},{\"at\":\"lot\",\"text\":\"T26\"},{\"at\":"
 	               "\"how-many\",\"text\":\"2\"},{\"at\":\"typed-by\",\"badge\":1}]",
 	               0),
 	         "accepted", "Received: 20 packs", "");
@@ -309,6 +309,35 @@ static void nobody_is_named_as_the_second_person_of_what_a_code_says(void **stat
 	assert_int_equal(json_number(o, "entered", -1), 0);
 	must_end(o, "refused", "leave out --and", "How many boxes came");
 	assert_int_equal(core.stock.n_lots, 0);
+}
+
+/* Given beside what the code says. */
+static void refuses_beside_code(const char *code, const char *given, const char *why)
+{
+	char list[600];
+	snprintf(list, sizeof list,
+	         "[{\"card\":\"RECEIVE\"},{\"text\":\"%s\"},%s,{\"at\":\"how-many\",\"text\":\"2\"}]", code,
+	         given);
+	must_end(steps(list, 0), "refused", why, "came");
+	assert_int_equal(core.stock.n_lots, 0);
+}
+
+static void what_contradicts_the_code_is_refused_with_both(void **state)
+{
+	(void)state;
+	refuses_beside_code(GREEN "T26", "{\"at\":\"lot\",\"text\":\"Z9\"}",
+	                    "its code says lot T26, expiry 2033-03-31, and lot Z9, expiry 2033-03-31");
+	refuses_beside_code(GREEN "T26", "{\"at\":\"expiry\",\"text\":\"2026-12-01\"}",
+	                    "and lot T26, expiry 2026-12-01 is given");
+	refuses_beside_code(GREEN "T26", "{\"at\":\"expiry\",\"text\":\"none\"}", "expiry none is given");
+	refuses_beside_code("(01)09506000134352(10)T26",
+	                    "{\"at\":\"lot\",\"text\":\"none\"},{\"at\":\"expiry\",\"text\":\"none\"}",
+	                    "its code says lot T26, expiry none, and lot none");
+	must_end(
+	    steps("[{\"card\":\"RECEIVE\"},{\"text\":\"" GREEN
+	          "T26\"},{\"at\":\"expiry\",\"text\":\"2033-03-31\"},{\"at\":\"how-many\",\"text\":\"2\"}]",
+	          0),
+	    "accepted", "Received: 2 packs", "");
 }
 
 static void what_the_command_does_not_answer_is_left_and_told(void **state)
@@ -428,6 +457,7 @@ int main(void)
 	    T(the_people_of_a_receipt_are_those_that_the_command_names),
 	    T(nothing_is_begun_for_people_who_cannot_be_those_of_it),
 	    T(nobody_is_named_as_the_second_person_of_what_a_code_says),
+	    T(what_contradicts_the_code_is_refused_with_both),
 	    T(what_the_command_does_not_answer_is_left_and_told),
 	    T(nobody_at_the_bench_is_interrupted),
 	    T(an_open_case_keeps_the_line_that_it_began_with),

@@ -97,6 +97,7 @@ static const char *const took[] = {[TOOK_OPENED] = "opened",
                                    [TOOK_MISSING] = "missing",
                                    [TOOK_FOUND] = "found"};
 static const char *const written[] = {[WRITTEN_SAID] = "said", [WRITTEN_NOT_SEALED] = "not-sealed"};
+static const char *const counted[] = {[COUNTED_WITH_WAITING] = "with-waiting"};
 static const char *const bench[] = {
 #define X(name, text) [BENCH_##name] = (text),
     BENCH_QUESTIONS(X)
@@ -142,6 +143,7 @@ static const struct {
     LIST(WRITTEN, written),
     LIST(BENCH, bench),
     LIST(AWAY, away),
+    LIST(COUNTED, counted),
 #undef LIST
 };
 

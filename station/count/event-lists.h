@@ -40,6 +40,7 @@ enum event_list {
 	LIST_WRITTEN,     /* enum written_why */
 	LIST_BENCH,       /* enum bench_question */
 	LIST_AWAY,        /* enum away */
+	LIST_COUNTED,     /* enum counted_what */
 	LIST_SAYING,      /* enum saying; no record holds its numbers */
 	EVENT_LISTS
 };

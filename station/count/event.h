@@ -73,7 +73,7 @@ enum event_field {
 	X(ISSUED, "issued",                           STATION, PASSING, F_BATCH | F_N | F_OTHER | F_PERSON) \
 	X(PUT_BACK, "put-back",                       STATION, PASSING, F_BATCH | F_N | F_OTHER | F_PERSON) /* sealed, dry and clean */ \
 	X(WRITTEN_OFF, "written-off",                 STATION, PASSING, F_BATCH | F_N | WHAT_IS(WRITTEN) | F_OTHER | F_PERSON | F_TEXT) /* text: why */ \
-	X(STOCK_COUNTED, "stock-counted",             STATION, PASSING, F_BATCH | F_N | F_OTHER | F_PERSON) /* n lie there */ \
+	X(STOCK_COUNTED, "stock-counted",             STATION, PASSING, F_BATCH | F_N | F_OTHER | F_PERSON | WHAT_IS(COUNTED)) /* n lie there */ \
 	/* at the end of case `other`, of the room; for an item that was found after it, then */ \
 	X(CASE_TOOK, "case-took",                     STATION, PASSING, F_BATCH | F_N | WHAT_IS(TOOK) | F_OTHER) \
 	X(SCANNER_FAULT, "scanner-fault",             STATION, PASSING, F_SAID | F_TEXT) /* text: of a driver */ \

@@ -34,6 +34,11 @@ enum written_why {
 	WRITTEN_NOT_SEALED, /* it came back, and was not sealed, dry and clean */
 };
 
+/* What was counted. 0, of an earlier version: what lay on the shelf and did not wait to be confirmed. */
+enum counted_what {
+	COUNTED_WITH_WAITING = 1, /* all that lay there */
+};
+
 /* What a bench asks. X(NAME, "name in the record") */
 #define BENCH_QUESTIONS(X)                                                                                   \
 	X(RECEIVE_WHAT, "receive-what") /* RECEIVE: what came? */                                            \
@@ -54,7 +59,7 @@ enum written_why {
 	X(RETURN_FROM, "return-from") /* which room? */                                                      \
 	X(SEALED, "sealed")           /* other: from this room; sealed, dry, clean? */                       \
 	X(COUNT_WHAT, "count-what")                                                                          \
-	X(COUNT_MANY, "count-many")                                                                          \
+	X(COUNT_MANY, "count-many") /* n: so many wait to be confirmed */                                    \
 	X(WRITE_WHAT, "write-what")                                                                          \
 	X(WRITE_MANY, "write-many")                                                                          \
 	X(WRITE_WHY, "write-why") /* n packs; typed */                                                       \

@@ -26,7 +26,8 @@ struct say bench_question_say(const struct station *st, const struct bench_asked
 {
 	const struct line *l = catalogue_by_key(&st->catalogue, q->batch.line);
 	return (struct say){
-	    .saying = saying_of((enum bench_question)q->what),
+	    .saying = q->what == BENCH_COUNT_MANY && q->n ? SAY_BENCH_COUNT_WAITING
+	                                                  : saying_of((enum bench_question)q->what),
 	    .what = q->what != BENCH_PRINT_AGAIN ? SAY_NONE
 	            : q->batch.lot[0]            ? SAY_OF_LOT_ALL_EXPIRIES
 	                                         : SAY_OF_NO_LOT,

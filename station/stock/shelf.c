@@ -18,10 +18,15 @@ void shelf_card(struct bench_turn *t)
 		bench_ask(t, (struct bench_asked){.what = BENCH_ISSUE, .other = room}, NULL);
 }
 
-static void refuse_few(struct bench_turn *t, const struct batch *b, int32_t most, int32_t n)
+/* `lot`: NULL there is none. What waits lies there, so that no count finds a difference. */
+static void refuse_few(struct bench_turn *t, const struct batch *b, const struct stock_lot *lot, int32_t n)
 {
-	bench_refuse(
-	    t, SAY(STOCK_TOO_FEW, .most = most, .n = n, .item = bench_line_name(t, b->line), LOT_VALUES(b)));
+	const char *name = bench_line_name(t, b->line);
+	int32_t most = lot ? lot->shelf : 0;
+	if (lot && lot->waits)
+		bench_refuse(t, SAY(STOCK_WAITS, .n = lot->waits, .most = most, .item = name, LOT_VALUES(b)));
+	else
+		bench_refuse(t, SAY(STOCK_TOO_FEW, .most = most, .n = n, .item = name, LOT_VALUES(b)));
 }
 
 /* Stores rule 3. */
@@ -35,7 +40,7 @@ static void issue(struct bench_turn *t, const struct batch *b, int32_t packs)
 		return;
 	}
 	if (!lot || lot->shelf < packs) {
-		refuse_few(t, b, lot ? lot->shelf : 0, packs);
+		refuse_few(t, b, lot, packs);
 		return;
 	}
 	const struct stock_lot *earlier = stock_earlier(t->s, t->st, b->line, b->expiry, t->in->today);
@@ -168,7 +173,9 @@ void bench_answer_COUNT_WHAT(struct bench_turn *t)
 	if (bench_means(t, 0, &b) == BENCH_UNFIT)
 		return;
 	b.first = b.last = 0;
-	bench_ask(t, (struct bench_asked){.what = BENCH_COUNT_MANY, .batch = b}, NULL);
+	const struct stock_lot *lot = stock_lot_of(t->s, &b);
+	bench_ask(t, (struct bench_asked){.what = BENCH_COUNT_MANY, .batch = b, .n = lot ? lot->waits : 0},
+	          NULL);
 }
 
 void bench_answer_COUNT_MANY(struct bench_turn *t)
@@ -180,12 +187,18 @@ void bench_answer_COUNT_MANY(struct bench_turn *t)
 		return;
 	if (!lot)
 		lot = &none;
+	int32_t most = lot->shelf + lot->waits;
 	bench_close(t);
-	BENCH_EMIT(t, .kind = EV_STOCK_COUNTED, .batch = *b, .n = n, .person = bench_person(t));
-	bench_accept(t, SAY(STOCK_COUNTED, .n = n, .item = bench_line_name(t, b->line), .most = lot->shelf,
-	                    .received = lot->received, .labelled = lot->labelled, .issued = lot->issued,
-	                    .opened = lot->opened, .returned = lot->returned, .written_off = lot->written_off,
-	                    .unaccounted = lot->unaccounted + lot->shelf - n, LOT_VALUES(b)));
+	BENCH_EMIT(t, .kind = EV_STOCK_COUNTED, .batch = *b, .n = n, .what = COUNTED_WITH_WAITING,
+	           .person = bench_person(t));
+	struct say said =
+	    *SAY(STOCK_COUNTED, .n = n, .item = bench_line_name(t, b->line), .most = most,
+	         .received = lot->received, .labelled = lot->labelled, .issued = lot->issued,
+	         .opened = lot->opened, .returned = lot->returned, .written_off = lot->written_off,
+	         .unaccounted = lot->unaccounted + most - n, LOT_VALUES(b));
+	if (lot->waits && n)
+		said.then = SAY_THEN_WAIT;
+	bench_accept(t, &said);
 }
 
 /* --- thrown away ----------------------------------------------------------------------------------- */
@@ -221,7 +234,7 @@ void bench_answer_WRITE_MANY(struct bench_turn *t)
 		bench_close(t);
 		bench_accept(t, SAY(STOCK_LEFT));
 	} else if (!lot || lot->shelf < n) {
-		refuse_few(t, b, lot ? lot->shelf : 0, n);
+		refuse_few(t, b, lot, n);
 	} else {
 		ask_why(t, b, n, 0);
 	}
@@ -234,7 +247,7 @@ void bench_answer_WRITE_WHY(struct bench_turn *t)
 	if (bench_text(t, REASON_MAX) == BENCH_UNFIT)
 		return;
 	if (!q->other && (!lot || lot->shelf < q->n)) { /* taken at another bench meanwhile */
-		refuse_few(t, &q->batch, lot ? lot->shelf : 0, q->n);
+		refuse_few(t, &q->batch, lot, q->n);
 		bench_close(t);
 		return;
 	}

@@ -286,6 +286,17 @@ static void answer(struct stock_lot *l, int32_t packs)
 	l->unanswered -= l->unanswered < packs ? l->unanswered : packs;
 }
 
+/* Of which a pack is that is not there, or there besides, nothing says: those that wait are the last to be issued, so that
+ * nothing reaches the shelf by a count that nobody confirmed. */
+static void count_all(struct stock_lot *l, int32_t n)
+{
+	int32_t sure = n > l->waits ? n - l->waits : 0;
+	l->unaccounted += l->shelf + l->waits - n;
+	if (!l->waits || sure < l->shelf)
+		l->shelf = sure;
+	l->waits = n - l->shelf;
+}
+
 static void move(struct stock *s, const struct event *e)
 {
 	struct stock_lot *l = lot_made(s, &e->batch);
@@ -315,6 +326,10 @@ static void move(struct stock *s, const struct event *e)
 		add_at(s, l, e->other, -e->n);
 		break;
 	case EV_STOCK_COUNTED:
+		if (e->what == COUNTED_WITH_WAITING && !e->other) {
+			count_all(l, e->n);
+			break;
+		}
 		l->unaccounted += there - e->n;
 		add_at(s, l, e->other, e->n - there);
 		break;

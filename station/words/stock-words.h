@@ -63,7 +63,7 @@
 	X(STOCK_NOT_SEALED, "stock-not-sealed", "Written off, not sealed, dry and clean: {item}, {what}.") \
 	X(STOCK_COUNTED, "stock-counted", \
 	  "Counted {n} of {item}, {what}; by the record {most}. Received {received}, labelled {labelled}, issued {issued}, " \
-	  "opened {opened}, returned {returned}, written off {written_off}, unaccounted {unaccounted}.") \
+	  "opened {opened}, returned {returned}, written off {written_off}, unaccounted {unaccounted}. {then}") \
 	X(STOCK_LABEL_HERE, "stock-label-here", \
 	  "Label {item_number} is on the shelf: {item}, {what}. To issue it scan TO ROOM with the room's number first.") \
 	X(STOCK_LABEL_APART, "stock-label-apart", \
@@ -90,6 +90,7 @@
 	X(THEN_EXPIRES_90, "then-expires-90", "It expires within 90 days.") \
 	X(THEN_QUARANTINE, "then-quarantine", "It is in quarantine ({reason}): lay it apart.") \
 	X(THEN_NEAR_LOT, "then-near-lot", "Lot {other_lot} of it reads alike: compare the packs.") \
+	X(THEN_WAIT, "then-wait", "What waited to be confirmed waits: CONFIRM, and a second person's badge.") \
 	X(THEN_EARLIER, "then-earlier", "An earlier one lies on the shelf: lot {other_lot}, expiry {other_date}.") \
 	X(BEFORE_STERILISING, "before-sterilising", "Before sterilising.") \
 	X(AFTER_STERILISING, "after-sterilising", "After sterilising.")
@@ -142,6 +143,9 @@
 	X(STOCK_WITHHELD, "stock-withheld", "Not issued: {item}, {what}, {why}. Lay it apart.") \
 	X(STOCK_TOO_FEW, "stock-too-few", \
 	  "By the record only {most} of {item}, {what}, lie there: {n} were not entered. COUNT SHELF finds the difference.") \
+	N(STOCK_WAITS, "stock-waits", \
+	  "{n} pack of {item}, {what}, waits for a second person, and is neither issued nor written off before: CONFIRM, and that person's badge. On the shelf besides: {most}.", \
+	  "{n} packs of {item}, {what}, wait for a second person, and are neither issued nor written off before: CONFIRM, and that person's badge. On the shelf besides: {most}.") \
 	X(STOCK_NO_ROOM, "stock-no-room", "Room {n} is no room of this station where operations are: scan the card of another.") \
 	X(STOCK_OF_THIS_ROOM_ONLY, "stock-this-room-only", "Label {item_number} lies on the shelf by the record: nothing comes back.") \
 	X(NOT_IN_QUARANTINE, "not-in-quarantine", "{item}, {what}, is not in quarantine.") \
@@ -185,6 +189,9 @@
 	X(BENCH_SEALED, "bench-sealed", "It comes back from {room}. Is it sealed, dry and clean?") \
 	X(BENCH_COUNT_WHAT, "bench-count-what", "What is counted? One pack of it, or its key typed") \
 	X(BENCH_COUNT_MANY, "bench-count-many", "How many packs lie on the shelf?") \
+	N(BENCH_COUNT_WAITING, "bench-count-waiting", \
+	  "How many packs lie there in all? {n} waits to be confirmed: count it too", \
+	  "How many packs lie there in all? {n} wait to be confirmed: count them too") \
 	X(BENCH_WRITE_WHAT, "bench-write-what", "What is written off? One pack of it, or its key typed") \
 	X(BENCH_WRITE_MANY, "bench-write-many", "How many packs are written off?") \
 	X(BENCH_WRITE_WHY, "bench-write-why", "Why is it written off?") \

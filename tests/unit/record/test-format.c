@@ -70,6 +70,7 @@ static const struct {
      "quarantine-what quarantine-lot quarantine-why notice release-what release-first release-second found "
      "found-of print-again"},
     {LIST_AWAY, "stopped forced back back-unstopped"},
+    {LIST_COUNTED, "with-waiting"},
 };
 
 static void every_name_keeps_its_number(void **state)

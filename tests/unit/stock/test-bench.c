@@ -54,7 +54,9 @@ static void with_nobody_to_confirm_it_waits_and_is_not_issued(void **state)
 	must_say(stores_card(&s, CARD_NOBODY_TO_CONFIRM), "Received and not confirmed: 3 packs");
 	assert_int_equal(stores_lot(&s, "GREEN-M", "T30", 0)->waits, 3);
 	stores_card(&s, CARD_TO_ROOM + 1);
-	refused(stores_type(&s, "GREEN-M/T30"), "only 0");
+	refused(
+	    stores_type(&s, "GREEN-M/T30"),
+	    "3 packs of finger tourniquet, green, M, lot T30, without an expiry, wait for a second person");
 	stores_card(&s, CARD_DONE);
 	stores_card(&s, CARD_CONFIRM);
 	stores_type(&s, "GREEN-M");
@@ -64,6 +66,76 @@ static void with_nobody_to_confirm_it_waits_and_is_not_issued(void **state)
 	assert_int_equal(stores_lot(&s, "GREEN-M", "T30", 0)->waits, 0);
 	stores_card(&s, CARD_CONFIRM);
 	refused(stores_type(&s, "GREEN-M"), "nothing of it waits");
+}
+
+static void wait(const char *line_lot, const char *many)
+{
+	stores_badge(&s, 1);
+	stores_card(&s, CARD_RECEIVE);
+	stores_type(&s, line_lot);
+	stores_type(&s, "2029-03-31");
+	stores_type(&s, many);
+	stores_card(&s, CARD_NOBODY_TO_CONFIRM);
+}
+
+static const struct stock_lot *counted(const char *line_lot, const char *many, const char *said)
+{
+	stores_card(&s, CARD_COUNT_SHELF);
+	must_say(stores_type(&s, line_lot), "wait to be confirmed: count them too");
+	must_say(stores_type(&s, many), said);
+	return stores_lot(&s, "GREEN-M", "T30", FAR);
+}
+
+static void what_waits_is_counted_and_goes_on_waiting(void **state)
+{
+	(void)state;
+	wait("GREEN-M/T30", "10");
+	const struct stock_lot *l = counted("GREEN-M/T30", "10", "by the record 10");
+	must_say(s.out.said, "unaccounted 0. What waited to be confirmed waits");
+	assert_true(l->waits == 10 && l->shelf == 0 && l->unaccounted == 0);
+	l = counted("GREEN-M/T30", "12", "unaccounted -2"); /* nobody has compared these either */
+	assert_true(l->waits == 12 && l->shelf == 0);
+	l = counted("GREEN-M/T30", "9", "unaccounted 1");
+	assert_true(l->waits == 9 && l->shelf == 0);
+	stores_card(&s, CARD_WRITE_OFF);
+	stores_type(&s, "GREEN-M/T30");
+	refused(stores_type(&s, "1"), "neither issued nor written off before: CONFIRM");
+	stores_card(&s, CARD_DONE);
+	stores_card(&s, CARD_CONFIRM);
+	stores_type(&s, "GREEN-M/T30");
+	must_say(stores_badge(&s, 2), "packs: 9.");
+	assert_true(l->waits == 0 && l->shelf == 9);
+}
+
+static void of_those_that_are_short_the_ones_that_wait_are_left(void **state)
+{
+	(void)state;
+	receive("GREEN-M", "T30", FAR, 5);
+	wait("GREEN-M/T30", "10");
+	const struct stock_lot *l = counted("GREEN-M/T30", "17", "by the record 15");
+	assert_true(l->waits == 12 && l->shelf == 5 && l->unaccounted == -2);
+	l = counted("GREEN-M/T30", "14", "by the record 17");
+	assert_true(l->waits == 12 && l->shelf == 2 && l->unaccounted == 1);
+	l = counted("GREEN-M/T30", "4", "by the record 14");
+	assert_true(l->waits == 4 && l->shelf == 0 && l->unaccounted == 11);
+	l = counted("GREEN-M/T30", "0", "by the record 4"); /* typed wrongly: it was never there */
+	assert_true(l->waits == 0 && l->shelf == 0 && l->unaccounted == 15);
+}
+
+/* As an earlier version kept it: of what did not wait. */
+static void a_count_of_an_earlier_version_means_what_it_meant(void **state)
+{
+	struct event e = {.kind = EV_STOCK_COUNTED,
+	                  .room = BENCH_ROOM,
+	                  .n = 3,
+	                  .batch = {.line = "GREEN-M", .lot = "T30", .expiry = FAR}};
+	char why[300];
+	(void)state;
+	receive("GREEN-M", "T30", FAR, 5);
+	wait("GREEN-M/T30", "10");
+	assert_int_equal(stores_apply(&s, &e, 1, why, sizeof why), 0);
+	const struct stock_lot *l = stores_lot(&s, "GREEN-M", "T30", FAR);
+	assert_true(l->waits == 10 && l->shelf == 3 && l->unaccounted == 2);
 }
 
 static void ten_thousand_packs_are_asked_about_and_too_many_refused(void **state)
@@ -417,6 +489,9 @@ int main(void)
 	    T(the_same_box_read_twice_is_no_second_box),
 	    T(what_was_typed_needs_a_second_person),
 	    T(with_nobody_to_confirm_it_waits_and_is_not_issued),
+	    T(what_waits_is_counted_and_goes_on_waiting),
+	    T(of_those_that_are_short_the_ones_that_wait_are_left),
+	    T(a_count_of_an_earlier_version_means_what_it_meant),
 	    T(ten_thousand_packs_are_asked_about_and_too_many_refused),
 	    T(a_day_that_is_none_and_a_lot_that_is_none_are_asked_again),
 	    T(what_has_expired_or_is_in_quarantine_is_received_and_said),

@@ -54,7 +54,7 @@ static const char *const line_words[] = {[LINE_STAYS] = "stay",
                                          [LINE_REMOVED] = "removed",
                                          [LINE_NOT_IN_FILE] = "absent"};
 
-static json_t *line_told(const struct line_change *c)
+static json_t *line_told(const struct core *core, const struct line_change *c)
 {
 	const struct line *line = c->is ? c->is : c->was;
 	json_t *o = json_object();
@@ -63,10 +63,12 @@ static json_t *line_told(const struct line_change *c)
 	json_object_set_new(o, "key", name_told(line->key, sizeof line->key));
 	json_object_set_new(o, "name", name_told(line->name, sizeof line->name));
 	json_object_set_new(o, "columns", columns_told(c));
+	if (c->kind == LINE_REMOVED)
+		put_n(o, "packs", (size_t)stock_lying(&core->stock, line->key));
 	return o;
 }
 
-static json_t *lines_told(const struct catalogue_import *im)
+static json_t *lines_told(const struct core *c, const struct catalogue_import *im)
 {
 	json_t *o = json_object(), *list = json_array();
 	put_n(o, "count", im->file.count);
@@ -74,7 +76,7 @@ static json_t *lines_told(const struct catalogue_import *im)
 		put_n(o, line_words[k], catalogue_import_count(im, (enum line_change_kind)k));
 	for (size_t i = 0; i < im->n_changes; i++)
 		if (im->changes[i].kind != LINE_STAYS)
-			json_array_append_new(list, line_told(&im->changes[i]));
+			json_array_append_new(list, line_told(c, &im->changes[i]));
 	json_object_set_new(o, "changes", list);
 	return o;
 }
@@ -89,7 +91,7 @@ json_t *import_catalogue(struct core *c, const char *csv, size_t size, int whole
 		catalogue_import_deinit(&im);
 		return NULL;
 	}
-	json_t *o = lines_told(&im); /* first: what is stored changes the lines that it compares */
+	json_t *o = lines_told(c, &im); /* first: what is stored changes the lines that it compares */
 	int n = o ? store(c, im.events, im.n_events, preview, e) : 0;
 	catalogue_import_deinit(&im);
 	if (!o)

@@ -7,7 +7,8 @@
 
 /* What the file changes, and unless `preview` is set it is stored. A new reference:
  *   {count: lines in the file, added, changed, stay, removed, absent: how many,
- *    changes [{what added changed removed absent, line, key, name, columns [{column, was, is}]}]}
+ *    changes [{what added changed removed absent, line, key, name, columns [{column, was, is}], packs of a removed one: how
+ *    many of it lie in stores or rooms}]}
  * line: of the file, 0 none. `whole`: a line of the catalogue that the file lacks is removed. NULL with `e` where the file
  * is refused or the record cannot be written. */
 json_t *import_catalogue(struct core *c, const char *csv, size_t size, int whole, int preview,

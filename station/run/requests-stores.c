@@ -39,6 +39,18 @@ static const struct line *line_asked(const struct client *c, const json_t *q, st
 	return line;
 }
 
+/* The same of packs: they may have outlived their line. -ENOENT with `e` where stores know none of that key. */
+static int key_asked(const struct client *c, const json_t *q, char key[LINE_KEY_MAX], struct error *e)
+{
+	int n = request_name(q, "line", key, LINE_KEY_MAX, e);
+	if (n < 0 || stock_knows(&c->d->core.stock, &c->d->core.station, key))
+		return n < 0 ? n : 0;
+	return error_set(e, -ENOENT,
+	                 "line '%s' is not in the catalogue, and stores have nothing of it: see 'bandtally "
+	                 "catalogue export'",
+	                 key);
+}
+
 /* What is released and was not held, or is held all the same, would be said to be fit for use. */
 static int is_to_release(const struct station *st, const struct thing *th, struct error *e)
 {
@@ -69,11 +81,10 @@ json_t *request_quarantine(struct client *c, const json_t *q)
 	struct error e = {0};
 	int release = strcmp(json_text(q, "do"), "release") == 0;
 	struct event ev = {.kind = release ? EV_RELEASED : EV_QUARANTINED};
-	const struct line *line = line_asked(c, q, &e);
-	if (!line)
+	if (key_asked(c, q, ev.thing.line, &e) < 0)
 		return answer_no(e.text);
-	snprintf(ev.thing.line, sizeof ev.thing.line, "%s", line->key);
-	snprintf(ev.thing.name, sizeof ev.thing.name, "%s", line->name);
+	const struct line *line = catalogue_by_key(&c->d->core.station.catalogue, ev.thing.line);
+	snprintf(ev.thing.name, sizeof ev.thing.name, "%s", line ? line->name : ev.thing.line);
 	/* What was let in before must find its way out. */
 	if ((release ? request_text : request_name)(q, "lot", ev.thing.lot, sizeof ev.thing.lot, &e) < 0 ||
 	    request_name(q, "why", ev.text, sizeof ev.text, &e) < 0)
@@ -89,7 +100,7 @@ json_t *request_quarantine(struct client *c, const json_t *q)
 	if (core_store(&c->d->core, &ev, 1, &e) < 0)
 		return answer_no(e.text);
 	json_t *o = answer_yes();
-	const char *still = station_quarantined(&c->d->core.station, line->key, ev.thing.lot);
+	const char *still = station_quarantined(&c->d->core.station, ev.thing.line, ev.thing.lot);
 	if (release && still)
 		json_object_set_new(o, "still", json_string(still));
 	return o;
@@ -97,10 +108,8 @@ json_t *request_quarantine(struct client *c, const json_t *q)
 
 static int take_lot(const struct client *c, const json_t *q, struct batch *of, struct error *e)
 {
-	const struct line *line = line_asked(c, q, e);
-	if (!line)
+	if (key_asked(c, q, of->line, e) < 0)
 		return e->code;
-	snprintf(of->line, sizeof of->line, "%s", line->key);
 	return request_text(q, "lot", of->lot, sizeof of->lot, e);
 }
 

@@ -182,7 +182,8 @@ static enum bench_fitness typed_means(struct bench_turn *t, struct batch *b)
 	struct error e;
 	if (n && n < sizeof b->line) {
 		memcpy(b->line, t->in->text, n);
-		if (bench_line(t, b->line) && (!slash || name_check("", slash + 1, LOT_MAX - 1, &e) == 0)) {
+		if (stock_knows(t->s, t->st, b->line) &&
+		    (!slash || name_check("", slash + 1, LOT_MAX - 1, &e) == 0)) {
 			snprintf(b->lot, sizeof b->lot, "%s", slash ? slash + 1 : "");
 			return BENCH_FIT;
 		}

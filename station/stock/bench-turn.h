@@ -46,7 +46,8 @@ struct batch lot_batch(const struct stock_lot *l);
  * refused. */
 int32_t bench_number(struct bench_turn *t, int32_t most);
 
-/* The line and lot that this scan means: of a pack, a label, or typed as KEY or KEY/LOT. Where it means one that
+/* The line and lot that this scan means: of a pack, a label, or typed as KEY or KEY/LOT, of the catalogue or of packs that outlived
+ * their line in it. Where it means one that
  * stores know, `out` is filled, with its number where it has one. `unknown`: a lot that stores never
  * had will do, and a line alone. */
 enum bench_fitness bench_means(struct bench_turn *t, int unknown, struct batch *out);

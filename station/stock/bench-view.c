@@ -80,7 +80,10 @@ static json_t *rooms_of(const struct stock *s, const struct station *st, const s
 static const char *why_not(const struct station *st, const struct stock_lot *l, int32_t today)
 {
 	enum saying why = stock_withheld(st, l, today);
-	return why == SAY_STOCK_EXPIRED ? "expired" : why == SAY_STOCK_IN_QUARANTINE ? "quarantine" : "";
+	return why == SAY_STOCK_EXPIRED         ? "expired"
+	       : why == SAY_STOCK_IN_QUARANTINE ? "quarantine"
+	       : why == SAY_STOCK_NO_LINE       ? "no-line"
+	                                        : "";
 }
 
 static json_t *lot_json(const struct stock *s, const struct station *st, const struct stock_lot *l,

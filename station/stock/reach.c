@@ -92,7 +92,32 @@ enum saying stock_withheld(const struct station *st, const struct stock_lot *lot
 {
 	if (lot->expiry && lot->expiry < today)
 		return SAY_STOCK_EXPIRED;
-	return station_quarantined(st, lot->line, lot->lot) ? SAY_STOCK_IN_QUARANTINE : SAY_NONE;
+	if (station_quarantined(st, lot->line, lot->lot))
+		return SAY_STOCK_IN_QUARANTINE;
+	return catalogue_by_key(&st->catalogue, lot->line) ? SAY_NONE : SAY_STOCK_NO_LINE;
+}
+
+int stock_knows(const struct stock *s, const struct station *st, const char *key)
+{
+	int known = catalogue_by_key(&st->catalogue, key) != NULL;
+	for (size_t i = 0; !known && i < s->n_lots; i++)
+		known = strcmp(s->lots[i].line, key) == 0;
+	for (size_t i = 0; !known && i < st->n_quarantines; i++)
+		known = strcmp(st->quarantines[i].line, key) == 0;
+	for (size_t i = 0; !known && i < s->n_missing; i++)
+		known = strcmp(s->missing[i].line, key) == 0;
+	return known;
+}
+
+int32_t stock_lying(const struct stock *s, const char *key)
+{
+	int32_t packs = 0;
+	for (size_t i = 0; i < s->n_lots; i++) {
+		const struct stock_lot *l = &s->lots[i];
+		if (strcmp(l->line, key) == 0)
+			packs += l->shelf + l->waits + (l->in_rooms > 0 ? l->in_rooms : 0);
+	}
+	return packs;
 }
 
 /* One without an expiry never comes before one that has one. */

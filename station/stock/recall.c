@@ -224,8 +224,9 @@ static struct thing thing_of_line(const struct bench_turn *t, const char *key)
 {
 	struct thing th = {0};
 	const struct line *l = bench_line(t, key);
-	if (!l) {
-		th.called = SAY_ITEM_NO_NUMBER;
+	if (!l) { /* it left the catalogue after a case had it */
+		snprintf(th.line, sizeof th.line, "%s", key);
+		snprintf(th.name, sizeof th.name, "%s", key);
 		return th;
 	}
 	snprintf(th.line, sizeof th.line, "%s", l->key);

@@ -93,6 +93,10 @@ void bench_answer_RECEIVE_WHAT(struct bench_turn *t)
 	}
 	if (bench_means(t, 1, &b) == BENCH_UNFIT)
 		return;
+	if (!bench_line(t, b.line)) { /* what is left of it is removed; nothing comes in */
+		bench_refuse(t, SAY(STOCK_NOT_KNOWN, .key = b.line));
+		return;
+	}
 	b.first = b.last = 0;
 	receive_pack(t, &b, 1, 1);
 }

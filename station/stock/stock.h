@@ -122,6 +122,13 @@ const struct printing *stock_printing_at(const struct stock *s,
 int32_t stock_missing_of(const struct stock *s, const char *line,
                          int32_t case_no); /* packs; case 0: of all cases */
 
+/* Whether stores know a line by this key: of the catalogue, or of an earlier one where packs of it came, or it is in quarantine
+ * or missed: they stay to be found and removed by it. */
+int stock_knows(const struct stock *s, const struct station *st, const char *key);
+
+/* Packs of a line that lie in stores or in rooms, confirmed or not. */
+int32_t stock_lying(const struct stock *s, const char *key);
+
 /* The lot of the same line on the shelf that expires before this one and may be used on `today`: the earliest; NULL none. */
 const struct stock_lot *stock_earlier(const struct stock *s, const struct station *st, const char *line,
                                       int32_t expiry, int32_t today);

@@ -75,6 +75,22 @@ static void print_line(const json_t *change)
 	putchar('\n');
 }
 
+/* Of lines that the catalogue loses. */
+static void print_left(const json_t *changes)
+{
+	size_t i;
+	json_t *x;
+	json_array_foreach((json_t *)changes, i, x)
+	{
+		const char *key = json_text(x, "key");
+		if (many(x, "packs"))
+			printf("%s is not in the file, and packs of it lie in stores or rooms (%d): without "
+			       "its line none is issued; 'bandtally stock list %s' has them, and its key "
+			       "recalls, counts and writes them off\n",
+			       key, many(x, "packs"), key);
+	}
+}
+
 void import_print_lines(const json_t *answer, int preview)
 {
 	size_t i;
@@ -84,6 +100,7 @@ void import_print_lines(const json_t *answer, int preview)
 	printf("%d lines %s: %d added, %d changed, %d as they were, %d removed\n", many(answer, "count"),
 	       preview ? "read and none taken" : "taken into the catalogue", many(answer, "added"),
 	       many(answer, "changed"), many(answer, "stay"), many(answer, "removed"));
+	print_left(json_object_get(answer, "changes"));
 	if (many(answer, "absent"))
 		printf("%d lines of the catalogue are not in the file and stay (--whole: they are removed)\n",
 		       many(answer, "absent"));

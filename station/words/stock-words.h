@@ -167,7 +167,8 @@
 	X(OF_NO_LOT, "of-no-lot", "no lot and no expiry") \
 	X(OF_ANY_LOT, "of-any-lot", "all lots") \
 	X(STOCK_EXPIRED, "stock-expired", "it has expired") \
-	X(STOCK_IN_QUARANTINE, "stock-in-quarantine", "it is in quarantine")
+	X(STOCK_IN_QUARANTINE, "stock-in-quarantine", "it is in quarantine") \
+	X(STOCK_NO_LINE, "stock-no-line", "its line is not in the catalogue any more")
 
 /* What a bench asks (count/stock-enums.h), without its deeds. */
 #define SAYINGS_BENCH(X, N) \

@@ -84,6 +84,7 @@
 	X(ST_HEAD_UNACCOUNTED, "board-st-head-unaccounted", "Unaccounted") \
 	X(ST_WHY_EXPIRED, "board-st-why-expired", "expired") \
 	X(ST_WHY_QUARANTINE, "board-st-why-quarantine", "in quarantine") \
+	X(ST_WHY_NO_LINE, "board-st-why-no-line", "not in the catalogue") \
 	X(ST_IN_ROOM, "board-st-in-room", "{room} {n}") \
 	X(ST_NOTHING_FOUND, "board-st-nothing-found", "Nothing of that kind lies anywhere.") \
 	N(ST_MORE, "board-st-more", "And {n} lot besides: type more of its name.", "And {n} lots besides: type more of the name.") \
@@ -150,6 +151,9 @@
 	X(ST_CHANGE_REMOVED, "board-st-change-removed", "removed") \
 	X(ST_CHANGE_ABSENT, "board-st-change-absent", "not in the file, stays") \
 	X(ST_CHANGE_STAY, "board-st-change-stay", "as it was") \
+	N(ST_CHANGE_PACKS, "board-st-change-packs", \
+	  "{n} pack of it lies in stores or in a room: without its line it is not issued; its key finds it", \
+	  "{n} packs of it lie in stores or in rooms: without its line none is issued; its key finds them") \
 	X(ST_COUNT, "board-st-count", "{words}: {n}") \
 	X(ST_HEAD_FILE_LINE, "board-st-head-file-line", "Line of the file") \
 	X(ST_HEAD_CHANGE, "board-st-head-change", "Change") \

@@ -112,6 +112,23 @@ for fact in '"shelf":2' '"received":6' '"unaccounted":1' '"written_off":2'; do
 done
 echo 'ok the stock is what was done'
 
+# A line leaves the catalogue, and what is left of it stays to be found and removed, and is not offered for use.
+bt catalogue export >"$root/before.csv"
+grep -v '^SWAB-5' "$root/before.csv" >"$root/without.csv"
+expect 0 'SWAB-5 is not in the file, and packs of it lie in stores or rooms (3)' bt catalogue import --preview --whole "$root/without.csv"
+expect 0 'SWAB-5 is not in the file, and packs of it lie in stores or rooms (3)' bt catalogue import --whole "$root/without.csv"
+! bt stock earliest | grep -q SWAB-5 || fail 'packs without a line are offered for use'
+expect 0 'SWAB-5 .*S1 .*no-line' bt stock list SWAB-5
+expect 0 'SWAB-5 .*S1 .*no-line' bt stock recall SWAB-5 --lot S1
+expect 0 'in quarantine: SWAB-5, lot S1' bt stock quarantine SWAB-5 --lot S1 --why 'recalled by the maker'
+expect 0 'released: SWAB-5, lot S1' bt stock release SWAB-5 --lot S1 --by 1 --and 2
+expect 3 'its line is not in the catalogue any more' bt stock issue SWAB-5 --room 1
+expect 3 "The catalogue has no line 'SWAB-5'" bt stock receive SWAB-5 --lot S1 --expiry 2033-03-31 --packs 1 --by 1 --and 2
+expect 0 'Counted 2 of SWAB-5, lot S1' bt stock count SWAB-5 --packs 2
+expect 0 'Written off: 1 pack of SWAB-5' bt stock write-off SWAB-5 --packs 1 --why 'line given up'
+expect 1 "'SWAB-6' is not in the catalogue, and stores have nothing of it" bt stock list SWAB-6
+bt catalogue import "$root/before.csv" >/dev/null
+
 # Labels: what does not fit uses up no number; a line of which nothing says where the label goes has none.
 before=$(events)
 expect 1 'modules of 0.375 mm.*use labels of at least [0-9]* x [0-9]* mm' bt label pack --line GREEN-M --lot T26 --count 2 --media small --pdf "$root/small.pdf"

@@ -86,6 +86,6 @@ export function changes(answer, taken) {
 	const column = (c) => t('st-column', { text: c.column, first: c.was, second: c.is });
 	return [el('p', {}, el('b', {}, t(taken ? 'st-was-taken' : 'st-would', { n: answer.count }))),
 		bullets(KINDS.map((k) => t('st-count', { words: t(`st-change-${k}`), n: answer[k] }))),
-		table(['#file-line', 'change', 'line', 'columns'], answer.changes.map((c) => [c.line ? `${c.line}` : '-', t(`st-change-${c.what}`), named(c), c.columns.map((x) => el('div', {}, column(x)))]), t('st-none'))];
+		table(['#file-line', 'change', 'line', 'columns'], answer.changes.map((c) => [c.line ? `${c.line}` : '-', t(`st-change-${c.what}`), named(c), [...c.columns.map(column), ...(c.packs ? [t('st-change-packs', { n: c.packs })] : [])].map((x) => el('div', {}, x))]), t('st-none'))];
 }
 

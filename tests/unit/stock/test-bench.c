@@ -417,6 +417,45 @@ static void a_whole_line_is_held_over_every_lot(void **state)
 	assert_string_equal(s.st.quarantines[0].notice, "FSN 12/28");
 }
 
+static void leave_catalogue(const char *key)
+{
+	char why[300];
+	struct event e = {.kind = EV_LINE_REMOVED};
+	snprintf(e.batch.line, sizeof e.batch.line, "%s", key);
+	assert_int_equal(stores_apply(&s, &e, 1, why, sizeof why), 0);
+	assert_null(catalogue_by_key(&s.st.catalogue, key));
+}
+
+static void what_is_left_of_a_line_is_removed_by_its_key_and_not_used(void **state)
+{
+	(void)state;
+	receive("GREEN-M", "T26", FAR, 4);
+	stores_took(&s, TOOK_MISSING, 41, 1, "GREEN-M", "T26", FAR, 1);
+	leave_catalogue("GREEN-M");
+	assert_int_equal(stock_usable(&s.stock, &s.st, "GREEN-M", BENCH_TODAY), 0);
+	assert_int_equal(stock_lying(&s.stock, "GREEN-M"), 4);
+	stores_card(&s, CARD_TO_ROOM + 1);
+	refused(stores_type(&s, "GREEN-M"), "its line is not in the catalogue any more");
+	stores_card(&s, CARD_DONE);
+	stores_card(&s, CARD_RECEIVE);
+	refused(stores_type(&s, "GREEN-M/T26"), "no line 'GREEN-M'");
+	stores_card(&s, CARD_DONE);
+	stores_card(&s, CARD_QUARANTINE);
+	stores_type(&s, "GREEN-M/T26");
+	stores_card(&s, CARD_YES);
+	stores_type(&s, "recalled by the maker");
+	must_say(stores_card(&s, CARD_NO), "In quarantine: GREEN-M, lot T26. On the shelf 4");
+	stores_card(&s, CARD_COUNT_SHELF);
+	stores_type(&s, "GREEN-M/T26");
+	must_say(stores_type(&s, "3"), "Counted 3 of GREEN-M");
+	stores_card(&s, CARD_WRITE_OFF);
+	stores_type(&s, "GREEN-M");
+	stores_type(&s, "3");
+	must_say(stores_type(&s, "recalled by the maker"), "Written off: 3 packs of GREEN-M");
+	stores_card(&s, CARD_FOUND);
+	must_say(stores_type(&s, "GREEN-M"), "FOUND: GREEN-M comes from case 41");
+}
+
 /* --- found ------------------------------------------------------------------------------------------ */
 
 static void what_is_found_acts_on_the_case_that_misses_one(void **state)
@@ -492,6 +531,7 @@ int main(void)
 	    T(what_waits_is_counted_and_goes_on_waiting),
 	    T(of_those_that_are_short_the_ones_that_wait_are_left),
 	    T(a_count_of_an_earlier_version_means_what_it_meant),
+	    T(what_is_left_of_a_line_is_removed_by_its_key_and_not_used),
 	    T(ten_thousand_packs_are_asked_about_and_too_many_refused),
 	    T(a_day_that_is_none_and_a_lot_that_is_none_are_asked_again),
 	    T(what_has_expired_or_is_in_quarantine_is_received_and_said),

@@ -260,6 +260,7 @@ static void leave_question(struct core *c, int32_t room)
 
 struct done {
 	enum verdict verdict; /* of the last step */
+	const char *why;      /* the name of the sentence that refused */
 	int entered;          /* steps that entered more than a question or a badge */
 	json_t *said;
 };
@@ -298,8 +299,11 @@ static void take_steps(struct core *c, int32_t room, const json_t *steps, struct
 		take_step(c, room, "keyed", text);
 		d->entered += is_entered(&c->outcome);
 		say_done(d, c->outcome.reply.verdict, c->outcome.reply.said);
-		if (d->verdict == VERDICT_REFUSED)
+		if (d->verdict == VERDICT_REFUSED) {
+			const struct reply *r = &c->outcome.reply;
+			d->why = r->n_parts ? saying_name(r->parts[0].saying) : NULL;
 			return;
+		}
 	}
 }
 
@@ -323,6 +327,7 @@ json_t *stock_steps(struct core *c, int32_t room, const json_t *steps, struct er
 	}
 	json_object_set_new(o, "verdict", json_string(verdict_name(d.verdict)));
 	json_object_set_new(o, "said", d.said);
+	json_object_set_new(o, "why", json_string(d.why ? d.why : ""));
 	json_object_set_new(o, "entered", json_integer(d.entered));
 	json_object_set_new(o, "asked", name_told(next.words, sizeof next.words));
 	return o;

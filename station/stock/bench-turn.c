@@ -7,6 +7,9 @@
 #include <string.h>
 
 #include "base/name.h"
+#include "code/date.h"
+
+#define TYPED_NONE "none" /* in every language, as the bench asks for it */
 
 /* --- what happened, and what is said --------------------------------------------------------------- */
 
@@ -159,60 +162,129 @@ enum bench_fitness bench_badge(struct bench_turn *t)
 	return BENCH_UNFIT;
 }
 
-/* Where its code or what was typed does not say lot or expiry: the one lot that stores have of it. How many fit. */
-static int lots_of(const struct bench_turn *t, const struct batch *b, const struct stock_lot **lot)
+int32_t bench_day(const char *text)
 {
-	int fit = 0;
-	for (size_t i = 0; i < t->s->n_lots; i++) {
-		const struct stock_lot *l = &t->s->lots[i];
-		if (strcmp(l->line, b->line) != 0 || (b->lot[0] && strcmp(l->lot, b->lot) != 0) ||
-		    (b->expiry && l->expiry != b->expiry))
-			continue;
-		fit++;
-		*lot = l;
-	}
-	return fit;
+	int y, m, d, used = 0;
+	if (strcmp(text, TYPED_NONE) == 0)
+		return 0;
+	if (strlen(text) != 10 || sscanf(text, "%4d-%2d-%2d%n", &y, &m, &d, &used) != 3 || used != 10)
+		return -EINVAL;
+	int32_t day = date_make(y, m, d);
+	return day ? day : -EINVAL;
 }
 
-/* KEY or KEY/LOT */
-static enum bench_fitness typed_means(struct bench_turn *t, struct batch *b)
+struct meant { /* what is empty was not said */
+	struct batch batch;
+	int no_lot, no_expiry; /* it was said that there is none */
+};
+
+static int is_meant(const struct meant *m, const struct stock_lot *l)
+{
+	const struct batch *b = &m->batch;
+	return strcmp(l->line, b->line) == 0 && (!b->lot[0] || strcmp(l->lot, b->lot) == 0) &&
+	       (!b->expiry || l->expiry == b->expiry) && !(m->no_lot && l->lot[0]) &&
+	       !(m->no_expiry && l->expiry);
+}
+
+static int is_left(const struct stock_lot *l)
+{
+	return l->shelf > 0 || l->waits > 0 || l->in_rooms > 0;
+}
+
+struct fits {
+	const struct stock_lot *one;
+	int n, alike; /* how many; of one lot, which differ in their expiry alone */
+};
+
+/* Where its code or what was typed does not say lot or expiry: the one lot that stores have of it. Of what is down to nought
+ * none is asked about while another is left. */
+static struct fits lots_of(const struct bench_turn *t, const struct meant *m)
+{
+	struct fits f = {.alike = 1};
+	for (int left = 1; left >= 0 && !f.n; left--)
+		for (size_t i = 0; i < t->s->n_lots; i++) {
+			const struct stock_lot *l = &t->s->lots[i];
+			if ((left && !is_left(l)) || !is_meant(m, l))
+				continue;
+			if (f.n++ && strcmp(l->lot, f.one->lot) != 0)
+				f.alike = 0;
+			f.one = l;
+		}
+	return f;
+}
+
+static int has_lot(const struct bench_turn *t, const char *line, const char *lot)
+{
+	for (size_t i = 0; i < t->s->n_lots; i++)
+		if (strcmp(t->s->lots[i].line, line) == 0 && strcmp(t->s->lots[i].lot, lot) == 0)
+			return 1;
+	return 0;
+}
+
+/* LOT, LOT/EXPIRY or /EXPIRY. A lot may have a slash of its own, and be called anything. */
+static int read_lot(const struct bench_turn *t, const char *text, struct meant *m)
+{
+	struct batch *b = &m->batch;
+	const char *slash = strrchr(text, '/');
+	int32_t day = slash && !has_lot(t, b->line, text) ? bench_day(slash + 1) : -EINVAL;
+	size_t n = day >= 0 ? (size_t)(slash - text) : strlen(text);
+	struct error e;
+	if (n >= sizeof b->lot || (!n && day < 0))
+		return -EINVAL;
+	memcpy(b->lot, text, n);
+	b->expiry = day > 0 ? day : 0;
+	m->no_expiry = day == 0;
+	m->no_lot = strcmp(b->lot, TYPED_NONE) == 0 && !has_lot(t, b->line, b->lot);
+	if (m->no_lot)
+		b->lot[0] = 0;
+	return b->lot[0] ? name_check("", b->lot, LOT_MAX - 1, &e) : 0;
+}
+
+static enum bench_fitness typed_means(struct bench_turn *t, struct meant *m)
 {
 	const char *slash = strchr(t->in->text, '/');
 	size_t n = slash ? (size_t)(slash - t->in->text) : strlen(t->in->text);
-	struct error e;
-	if (n && n < sizeof b->line) {
-		memcpy(b->line, t->in->text, n);
-		if (stock_knows(t->s, t->st, b->line) &&
-		    (!slash || name_check("", slash + 1, LOT_MAX - 1, &e) == 0)) {
-			snprintf(b->lot, sizeof b->lot, "%s", slash ? slash + 1 : "");
+	if (n && n < sizeof m->batch.line) {
+		memcpy(m->batch.line, t->in->text, n);
+		if (stock_knows(t->s, t->st, m->batch.line) && (!slash || read_lot(t, slash + 1, m) == 0))
 			return BENCH_FIT;
-		}
 	}
 	bench_refuse(t, SAY(STOCK_NOT_KNOWN, .key = t->in->text));
 	return BENCH_UNFIT;
 }
 
+static void refuse_lots(struct bench_turn *t, const struct batch *b, const struct fits *f)
+{
+	const char *name = bench_line_name(t, b->line);
+	const char *lot = f->n && f->one->lot[0] ? f->one->lot : TYPED_NONE;
+	if (!f->n)
+		bench_refuse(t, SAY(STOCK_NONE_OF_IT, .item = name, LOT_VALUES(b)));
+	else if (f->alike)
+		bench_refuse(t, SAY(STOCK_WHICH_EXPIRY, .n = f->n, .item = name, .key = b->line, .lot = lot));
+	else
+		bench_refuse(t, SAY(STOCK_WHICH_LOT, .n = f->n, .item = name, .key = b->line));
+}
+
 enum bench_fitness bench_means(struct bench_turn *t, int unknown, struct batch *out)
 {
+	struct meant m = {0};
 	*out = (struct batch){0};
 	if (t->in->act == BENCH_TYPED) {
-		if (typed_means(t, out) == BENCH_UNFIT)
+		if (typed_means(t, &m) == BENCH_UNFIT)
 			return BENCH_UNFIT;
 	} else if (t->in->act == BENCH_PACK || t->in->act == BENCH_LABEL) {
-		*out = t->in->batch;
+		m.batch = t->in->batch;
 	} else {
 		return bench_unfit(t);
 	}
+	*out = m.batch;
 	if (unknown || out->first)
 		return BENCH_FIT;
-	const struct stock_lot *lot = NULL;
-	const char *name = bench_line_name(t, out->line);
-	int fit = lots_of(t, out, &lot);
-	if (fit == 1)
-		*out = lot_batch(lot);
-	else if (fit)
-		bench_refuse(t, SAY(STOCK_WHICH_LOT, .n = fit, .item = name, .key = out->line));
-	else
-		bench_refuse(t, SAY(STOCK_NONE_OF_IT, .item = name, LOT_VALUES(out)));
-	return fit == 1 ? BENCH_FIT : BENCH_UNFIT;
+	struct fits f = lots_of(t, &m);
+	if (f.n != 1) {
+		refuse_lots(t, out, &f);
+		return BENCH_UNFIT;
+	}
+	*out = lot_batch(f.one);
+	return BENCH_FIT;
 }

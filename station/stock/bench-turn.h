@@ -46,11 +46,14 @@ struct batch lot_batch(const struct stock_lot *l);
  * refused. */
 int32_t bench_number(struct bench_turn *t, int32_t most);
 
-/* The line and lot that this scan means: of a pack, a label, or typed as KEY or KEY/LOT, of the catalogue or of packs that outlived
- * their line in it. Where it means one that
- * stores know, `out` is filled, with its number where it has one. `unknown`: a lot that stores never
- * had will do, and a line alone. */
+/* The line and lot that this scan means: of a pack, a label, or typed as KEY, KEY/LOT or KEY/LOT/2028-03-31, with 'none' where it
+ * has no lot or no expiry; of the catalogue, or of packs that outlived their line in it. Where it means one that stores know,
+ * `out` is filled, with its number where it has one; of several, the one of which something lies there. `unknown`: a lot that
+ * stores never had will do, and a line alone. */
 enum bench_fitness bench_means(struct bench_turn *t, int unknown, struct batch *out);
+
+/* yyyymmdd of "2028-03-31", 0 of "none"; -EINVAL where it is no day. */
+int32_t bench_day(const char *text);
 
 /* A typed text that is kept. */
 enum bench_fitness bench_text(struct bench_turn *t, size_t size);

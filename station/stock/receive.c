@@ -5,7 +5,6 @@
 #include <string.h>
 
 #include "base/name.h"
-#include "code/date.h"
 #include "stock/bench-turn.h"
 
 #define SOON_DAYS 30
@@ -116,22 +115,10 @@ void bench_answer_LOT(struct bench_turn *t)
 	ask_about(t, b.expiry ? BENCH_HOW_MANY : BENCH_EXPIRY, &b, t->asked->other, 1);
 }
 
-/* yyyymmdd, 0 none; -EINVAL where it is no day. */
-static int32_t day_of(const char *text)
-{
-	int y, m, d, used = 0;
-	if (is_none(text))
-		return 0;
-	if (strlen(text) != 10 || sscanf(text, "%4d-%2d-%2d%n", &y, &m, &d, &used) != 3 || used != 10)
-		return -EINVAL;
-	int32_t day = date_make(y, m, d);
-	return day ? day : -EINVAL;
-}
-
 void bench_answer_EXPIRY(struct bench_turn *t)
 {
 	struct batch b = t->asked->batch;
-	int32_t day = t->in->act == BENCH_TYPED ? day_of(t->in->text) : 0;
+	int32_t day = t->in->act == BENCH_TYPED ? bench_day(t->in->text) : 0;
 	if (day < 0) {
 		bench_refuse(t, SAY(STOCK_NO_DAY, .code = t->in->text));
 		return;

@@ -6,6 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "code/date.h"
 #include "tool/client.h"
 
 #define STEPS_MAX 500
@@ -71,16 +72,26 @@ static int is_none(const char *text)
 /* What a code leaves open may be given beside it where something comes in, and nowhere else. */
 static int is_said_twice(const struct asked *a)
 {
-	return value(a, "code") && !a->comes_in && a->lot;
+	return value(a, "code") && !a->comes_in && (a->lot || value(a, "expiry"));
 }
 
-/* KEY, KEY/LOT or a code as it was printed; -1 after a sentence where none is given. */
+/* A day as in 2028-03-31, or none. */
+static int is_day(const char *text)
+{
+	int y, m, d, used = 0;
+	return is_none(text) ||
+	       (strlen(text) == 10 && sscanf(text, "%4d-%2d-%2d%n", &y, &m, &d, &used) == 3 && used == 10 &&
+	        date_make(y, m, d));
+}
+
+/* KEY, KEY/LOT, KEY/LOT/EXPIRY or a code as it was printed; -1 after a sentence where none is given. */
 static int thing_as(struct asked *a, const char *kind)
 {
 	char key_lot[200];
-	const char *code = value(a, "code");
+	const char *code = value(a, "code"), *expiry = a->comes_in ? NULL : value(a, "expiry");
 	if (is_said_twice(a)) {
-		words_choose("give LINE with --lot, or --code, which says its lot itself", a->usage);
+		words_choose("give LINE with --lot and --expiry, or --code, which says them itself",
+		             a->usage);
 		return -1;
 	}
 	if (code) {
@@ -91,9 +102,14 @@ static int thing_as(struct asked *a, const char *kind)
 		words_missing("LINE, its key in the catalogue,", a->usage);
 		return -1;
 	}
+	if (expiry && !is_day(expiry)) {
+		words_not("--expiry", expiry, "a day as in 2028-03-31, or none", a->usage);
+		return -1;
+	}
 	a->took_line = 1;
 	const char *lot = a->comes_in && is_none(a->lot) ? NULL : a->lot;
-	snprintf(key_lot, sizeof key_lot, "%s%s%s", a->line, lot ? "/" : "", lot ? lot : "");
+	snprintf(key_lot, sizeof key_lot, "%s%s%s%s%s", a->line, lot || expiry ? "/" : "", lot ? lot : "",
+	         expiry ? "/" : "", expiry ? expiry : "");
 	put(a, kind, json_string(key_lot), NULL);
 	return 0;
 }
@@ -268,14 +284,14 @@ static const struct {
 	const char *options, *done;
 } deeds[] = {
     {"receive", receive, "bench json code lot expiry packs by and sure", "received"},
-    {"confirm", confirm, "bench json code lot and", "confirmed"},
-    {"issue", issue, "bench json code lot room packs labels", "issued"},
-    {"return", give_back, "bench json code lot room sealed labels", "put back or written off"},
-    {"count", count, "bench json code lot packs", "counted"},
-    {"write-off", write_off, "bench json code lot packs why", "written off"},
+    {"confirm", confirm, "bench json code lot expiry and", "confirmed"},
+    {"issue", issue, "bench json code lot expiry room packs labels", "issued"},
+    {"return", give_back, "bench json code lot expiry room sealed labels", "put back or written off"},
+    {"count", count, "bench json code lot expiry packs", "counted"},
+    {"write-off", write_off, "bench json code lot expiry packs why", "written off"},
     {"spoilt", spoilt, "bench json labels", "entered"},
     {"destroyed", destroyed, "bench json labels", "entered"},
-    {"close", close_labels, "bench json code lot", "closed"},
+    {"close", close_labels, "bench json code lot expiry", "closed"},
     {"came-back", came_back, "bench json code lot slip", "entered"},
     {"print-again", print_again, "bench json", "printed"},
 };
@@ -337,6 +353,8 @@ static int tell(const json_t *answer, const char *done)
 	json_t *x;
 	int code = exit_of(answer);
 	json_array_foreach(json_object_get(answer, "said"), i, x) puts(json_string_value(x));
+	if (strcmp(json_text(answer, "why"), "stock-which-expiry") == 0)
+		puts("here: --expiry, with that day or none");
 	if (code == EXIT_QUESTION)
 		printf("left, since nothing answers this: %s\n", json_text(answer, "asked"));
 	if (code != EXIT_OK && json_number(answer, "entered", 0))

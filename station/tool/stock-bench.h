@@ -10,11 +10,13 @@
 	"YYYY-MM-DD|none] [--by "                                                                            \
 	"BADGE] "                                                                                            \
 	"[--and BADGE] [--sure]\n"                                                                           \
-	"       bandtally stock confirm LINE [--lot LOT] --and BADGE\n"                                      \
-	"       bandtally stock issue --room ROOM LINE [--lot LOT] [--packs N] | --labels FIRST-LAST\n"      \
-	"       bandtally stock return --sealed yes|no LINE [--lot LOT] --room ROOM | --labels FIRST-LAST\n" \
-	"       bandtally stock count LINE [--lot LOT] --packs N\n"                                          \
-	"       bandtally stock write-off LINE [--lot LOT] --packs N --why TEXT\n"                           \
+	"       bandtally stock confirm LINE [--lot LOT] [--expiry DAY] --and BADGE\n"                       \
+	"       bandtally stock issue --room ROOM LINE [--lot LOT] [--expiry DAY] [--packs N] | --labels "   \
+	"FIRST-LAST\n"                                                                                       \
+	"       bandtally stock return --sealed yes|no LINE [--lot LOT] [--expiry DAY] --room ROOM | "       \
+	"--labels FIRST-LAST\n"                                                                              \
+	"       bandtally stock count LINE [--lot LOT] [--expiry DAY] --packs N\n"                           \
+	"       bandtally stock write-off LINE [--lot LOT] [--expiry DAY] --packs N --why TEXT\n"            \
 	"       bandtally stock spoilt|destroyed --labels FIRST-LAST\n"                                      \
 	"       bandtally stock print-again\n"                                                               \
 	"       bandtally stock close LINE|--code CODE\n"                                                    \

@@ -316,7 +316,10 @@ static const char stock_usage[] =
     "marked keyed; exit codes 3 refused, 4 something is asked that was not given. What the code of a pack "
     "says is not "
     "given\n"
-    "besides; none says that a pack bears no lot or no expiry.\n"
+    "besides; none says that a pack bears no lot or no expiry. Where stores have one lot with several "
+    "expiries, --expiry "
+    "names\n"
+    "which.\n"
     "example: bandtally stock receive GREEN-M --lot T26 --expiry 2028-03-31 --packs 40 --by 1 --and 2\n";
 
 static int stock_quarantine(const char *line, const char *lot, const char *why)

@@ -104,6 +104,8 @@
 	  "The catalogue has no line '{key}': type its key, and its lot behind a slash where there are several.") \
 	X(STOCK_WHICH_LOT, "stock-which-lot", \
 	  "Stores have {n} lots of {item}: scan a pack that says its lot, or type {key}, a slash and the lot.") \
+	X(STOCK_WHICH_EXPIRY, "stock-which-expiry", \
+	  "Stores have lot {lot} of {item} with {n} expiries: scan a pack whose code says its expiry, or type {key}/{lot}/2028-03-31 with the day on the pack, 'none' where it bears none.") \
 	X(STOCK_NONE_OF_IT, "stock-none-of-it", "Stores have never received {item}, {what}.") \
 	X(STOCK_NO_NUMBER, "stock-no-number", "'{code}' is no number from 0 to {most}: type one, or scan NUMBER with it.") \
 	X(STOCK_TOO_MANY, "stock-too-many", "{n} packs are too many at once: at most {most}.") \

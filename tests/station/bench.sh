@@ -87,7 +87,7 @@ expect 4 'Its code says no lot' bt stock receive GREEN-M --packs 3 --by 1 --and 
 expect 4 'Its code says no expiry' bt stock receive GREEN-M --lot T29 --packs 3 --by 1 --and 2
 expect 4 'nothing was received' bt stock receive GREEN-M --lot T29 --packs 3 --by 1 --and 2
 expect 3 'its code says lot T29, expiry 2033-03-31, and lot Z9, expiry 2032-12-01 is given' bt stock receive --code '(01)09506000134352(17)330331(10)T29' --packs 4 --lot Z9 --expiry 2032-12-01
-expect 2 'or --code, which says its lot itself' bt stock count --code '(01)09506000134352(17)330331(10)T29' --lot Z9 --packs 4
+expect 2 'or --code, which says them itself' bt stock count --code '(01)09506000134352(17)330331(10)T29' --lot Z9 --packs 4
 [ "$(bt stock list --lot T29 --json)$(bt stock list --lot Z9 --json)" = '[][]' ] || fail 'what was asked or refused was received'
 expect 0 'Received: 1 pack of needle, small, no lot and no expiry' bt stock receive NEEDLE --lot none --expiry none --packs 1 --by 1 --and 2
 bt stock list --lot T28 | awk 'NR > 1 { print $1, $2 }' >"$root/of-lot"
@@ -111,6 +111,16 @@ for fact in '"shelf":2' '"received":6' '"unaccounted":1' '"written_off":2'; do
 	grep -q "$fact" "$root/swabs" || fail "the stock does not say $fact: $(cat "$root/swabs")"
 done
 echo 'ok the stock is what was done'
+
+# One lot with two expiries, of which one was typed wrongly.
+expect 0 'Received: 5 packs' bt stock receive SWAB-5 --lot S1 --expiry 2033-03-30 --packs 5 --by 1 --and 2
+expect 3 'here: --expiry, with that day or none' bt stock count SWAB-5 --lot S1 --packs 5
+expect 2 "--expiry is '30.3.2033': it must be a day as in 2028-03-31, or none" bt stock count SWAB-5 --lot S1 --expiry 30.3.2033 --packs 5
+expect 0 'Counted 5 of swab, small, lot S1, expiry 30 Mar 2033' bt stock count SWAB-5 --lot S1 --expiry 2033-03-30 --packs 5
+expect 0 'Issued to Theatre 1: 1 pack of swab, small, lot S1, expiry 30 Mar 2033' bt stock issue SWAB-5 --lot S1 --expiry 2033-03-30 --room 1
+expect 0 'On the shelf again' bt stock return SWAB-5 --lot S1 --expiry 2033-03-30 --room 1 --sealed yes
+expect 0 'Written off: 5 packs' bt stock write-off SWAB-5 --lot S1 --expiry 2033-03-30 --packs 5 --why 'expiry typed wrongly'
+expect 0 'Counted 2 of swab, small, lot S1, expiry 31 Mar 2033' bt stock count SWAB-5 --lot S1 --packs 2
 
 # A line leaves the catalogue, and what is left of it stays to be found and removed, and is not offered for use.
 bt catalogue export >"$root/before.csv"

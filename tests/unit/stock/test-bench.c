@@ -369,6 +369,77 @@ static void several_lots_are_told_apart_by_what_is_typed(void **state)
 	must_say(stores_type(&s, "GREEN-M/T27"), "How many packs lie on the shelf?");
 }
 
+static void shelf_of(int32_t expiry, int packs)
+{
+	const struct stock_lot *l = stores_lot(&s, "GREEN-M", "T26", expiry);
+	assert_int_equal(l->shelf, packs);
+}
+
+static void one_lot_with_two_expiries_is_told_apart_by_the_day(void **state)
+{
+	(void)state;
+	receive("GREEN-M", "T26", FAR, 6);
+	receive("GREEN-M", "T26", FAR + 1, 6); /* typed wrongly */
+	stores_card(&s, CARD_WRITE_OFF);
+	refused(stores_type(&s, "GREEN-M/T26"), "with 2 expiries: scan a pack whose code says its expiry, or "
+	                                        "type GREEN-M/T26/2028-03-31");
+	refused(stores_pack(&s, "GREEN-M", "T26", 0, 1), "with 2 expiries");
+	refused(stores_type(&s, "GREEN-M"), "with 2 expiries");
+	refused(stores_type(&s, "GREEN-M/T26/2030-01-01"), "never received");
+	refused(stores_type(&s, "GREEN-M/T26/none"), "never received");
+	stores_type(&s, "GREEN-M/T26/2029-04-01");
+	stores_card(&s, CARD_DONE);
+	stores_card(&s, CARD_WRITE_OFF);
+	refused(stores_type(&s, "GREEN-M/T26/2029-02-30"), "never received"); /* no day: a lot of that name */
+	stores_card(&s, CARD_DONE);
+	stores_card(&s, CARD_COUNT_SHELF);
+	must_say(stores_type(&s, "GREEN-M/T26/2029-03-31"), "How many packs");
+	stores_type(&s, "5");
+	shelf_of(FAR, 5);
+	shelf_of(FAR + 1, 6);
+}
+
+static void of_what_is_down_to_nought_nobody_is_asked(void **state)
+{
+	(void)state;
+	receive("GREEN-M", "T26", FAR, 6);
+	receive("GREEN-M", "T26", FAR - 1, 1);
+	stores_card(&s, CARD_WRITE_OFF);
+	stores_type(&s, "GREEN-M/T26/2029-03-30");
+	stores_type(&s, "1");
+	stores_type(&s, "typed wrongly");
+	stores_card(&s, CARD_TO_ROOM + 1);
+	must_say(stores_type(&s, "GREEN-M/T26"), "Issued to Theatre 1: 1 pack");
+	shelf_of(FAR, 5);
+	stores_card(&s, CARD_DONE);
+	stores_card(&s, CARD_COUNT_SHELF);
+	must_say(stores_type(&s, "GREEN-M/T26/2029-03-30"), "How many packs"); /* one turns up */
+	stores_type(&s, "1");
+	stores_card(&s, CARD_COUNT_SHELF);
+	refused(stores_type(&s, "GREEN-M/T26"), "with 2 expiries");
+}
+
+static void what_has_no_lot_or_no_expiry_is_named_so(void **state)
+{
+	(void)state;
+	receive("GREEN-M", "A/7", FAR, 2);
+	stores_pack(&s, "GREEN-M", "", 0, 1);
+	stores_type(&s, "none");
+	stores_type(&s, "none");
+	stores_type(&s, "3");
+	stores_badge(&s, 1);
+	stores_badge(&s, 2);
+	stores_card(&s, CARD_COUNT_SHELF);
+	stores_type(&s, "GREEN-M/none");
+	must_say(stores_type(&s, "3"), "no lot and no expiry");
+	stores_card(&s, CARD_COUNT_SHELF);
+	stores_type(&s, "GREEN-M/A/7"); /* a lot with a slash */
+	must_say(stores_type(&s, "2"), "lot A/7");
+	stores_card(&s, CARD_COUNT_SHELF);
+	stores_type(&s, "GREEN-M//2029-03-31");
+	must_say(stores_type(&s, "2"), "lot A/7");
+}
+
 static void a_room_that_opened_what_it_never_got_is_below_nothing(void **state)
 {
 	(void)state;
@@ -532,6 +603,9 @@ int main(void)
 	    T(of_those_that_are_short_the_ones_that_wait_are_left),
 	    T(a_count_of_an_earlier_version_means_what_it_meant),
 	    T(what_is_left_of_a_line_is_removed_by_its_key_and_not_used),
+	    T(one_lot_with_two_expiries_is_told_apart_by_the_day),
+	    T(of_what_is_down_to_nought_nobody_is_asked),
+	    T(what_has_no_lot_or_no_expiry_is_named_so),
 	    T(ten_thousand_packs_are_asked_about_and_too_many_refused),
 	    T(a_day_that_is_none_and_a_lot_that_is_none_are_asked_again),
 	    T(what_has_expired_or_is_in_quarantine_is_received_and_said),

@@ -95,7 +95,7 @@ struct daemon {
 		} unkept;
 	} outbox[UNSEEN_MAX];
 	struct label_job {
-		int64_t first, last; /* of a printing of a bench; 0 free */
+		int64_t first, last; /* of a printing of a bench, also of one before this start; 0 free */
 		int32_t room;
 		int unwanted;    /* none of them is open any more: the printer's program takes the job back */
 		enum saying why; /* they do not come, SAY_NONE nothing is known to be wrong */

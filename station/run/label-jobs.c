@@ -6,6 +6,7 @@
 #include <stdio.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <unistd.h>
 
 #include "base/clock.h"
 #include "base/log.h"
@@ -138,6 +139,18 @@ static void withdraw_spoilt(struct daemon *d, const struct event *e)
 	}
 }
 
+/* After a start of the station nothing is known of what it printed before, but for what somebody read. */
+static void forget_unknown(struct daemon *d, int64_t number)
+{
+	for (int i = 0; i < PRINTINGS_MAX; i++) {
+		struct label_job *j = &d->labels[i];
+		if (j->why == SAY_PRINTER_NOT_KNOWN && j->first <= number && number <= j->last) {
+			*j = (struct label_job){0};
+			d->core.changes++;
+		}
+	}
+}
+
 static int is_spoilt(const struct event *e)
 {
 	return e->kind == EV_LABEL_FATE && !label_is_on_pack((enum label_fate)e->what);
@@ -145,9 +158,12 @@ static int is_spoilt(const struct event *e)
 
 void label_jobs_stored(struct daemon *d, const struct event *events, int count)
 {
-	for (int i = 0; i < count; i++)
+	for (int i = 0; i < count; i++) {
+		if (events[i].kind == EV_LABEL_FATE)
+			forget_unknown(d, events[i].batch.first);
 		if (is_spoilt(&events[i]))
 			withdraw_spoilt(d, &events[i]);
+	}
 	for (int i = 0; i < count && !d->numbers_only; i++) {
 		const struct event *e = &events[i];
 		if (e->kind != EV_LABELLED || e->n != 1 || !core_is_bench(&d->core, e->room))
@@ -155,6 +171,35 @@ void label_jobs_stored(struct daemon *d, const struct event *events, int count)
 		struct label_job *j = place(d);
 		*j = (struct label_job){.first = e->batch.first, .last = e->batch.last, .room = e->room};
 		print(d, j, &e->batch);
+	}
+}
+
+/* Whether somebody has had one of them in the hand, or they lie where papers are fetched. */
+static int came_out(const struct daemon *d, const struct printing *p)
+{
+	char path[PATH_MAX + FILE_NAME_MAX], name[FILE_NAME_MAX];
+	const struct label_job j = {.first = p->batch.first, .last = p->batch.last};
+	if (printing_open(p) <= j.last - j.first)
+		return 1;
+	file_name(&j, name);
+	snprintf(path, sizeof path, "%s/labels/%s", d->core.folder, name);
+	return access(path, F_OK) == 0;
+}
+
+void label_jobs_start(struct daemon *d)
+{
+	for (int i = 0; i < d->core.stock.n_printings; i++) {
+		const struct printing *p = &d->core.stock.printings[i];
+		if (!core_is_bench(&d->core, p->room) || came_out(d, p))
+			continue;
+		*place(d) = (struct label_job){.first = p->batch.first,
+		                               .last = p->batch.last,
+		                               .room = p->room,
+		                               .why = SAY_PRINTER_NOT_KNOWN};
+		log_warn(LOG_PRINTER,
+		         "printing: labels %d to %d: the station was started anew, and does not know whether "
+		         "they came out: look for them, or number others (PRINT LABELS, YES)",
+		         (int)p->batch.first, (int)p->batch.last);
 	}
 }
 

@@ -150,6 +150,7 @@ static int start(struct daemon *d, struct error *e)
 		n = loop_on_signal(d->loop, SIGHUP, on_hangup, d);
 	if (n == 0) {
 		confine_station(d->core.folder, d->core.head);
+		label_jobs_start(d);
 		n = outbox_start(d);
 	}
 	if (n == 0)

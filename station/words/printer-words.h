@@ -41,6 +41,8 @@
 	X(PRINTER_NOT_MADE, "printer-not-made", "the paper cannot be made: tell whoever looks after the station; the journal says why") \
 	X(PRINTER_NOT_KEPT, "printer-not-kept", \
 	  "the file cannot be put into its folder: tell whoever looks after the station; the journal says why") \
+	X(PRINTER_NOT_KNOWN, "printer-not-known", \
+	  "the station was started anew and does not know whether they came out: look for them") \
 	X(PRINTER_OTHER, "printer-other", "it did not come: tell whoever looks after the station; the journal says why")
 /* clang-format on */
 

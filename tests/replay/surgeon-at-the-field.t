@@ -125,3 +125,11 @@ next: Count in: scan each pack and instrument; CANCEL if there is no operation.
   event: paid, case 2, handover, person CIRC-2, agreed-aloud
   event: asked, case 2, nothing more
 > show
+> card VISITOR 1
+question: Visitor 1.
+next: Is the visitor the operating surgeon? Scan YES; NO if not.
+  event: asked, case 2, visitor-is-surgeon, person visitor 1, first
+> card YES
+refused: SURG-3 is the operating surgeon here: scan HANDOVER to change over, or NO.
+next: Is the visitor the operating surgeon? Scan YES; NO if not.
+  event: refused, case 2, "SURG-3 is the operating surgeon here: scan HANDOVER to change over, or NO."

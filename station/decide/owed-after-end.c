@@ -50,8 +50,8 @@ void after_end_found(struct turn *t, int32_t case_no)
 
 static void pay(struct turn *t, const struct after_end *a, enum paid_how how)
 {
-	EMIT(t, .kind = EV_PAID, .case_no = a->case_no, .what = a->what, .digit = a->digit, .other = how,
-	     .answer = input_answer(t->in));
+	EMIT(t, .kind = EV_PAID, .case_no = a->case_no, .what = a->what, .digit = a->digit,
+	     .other = (int32_t)how, .answer = input_answer(t->in));
 }
 
 /* What the room asks for; 0 where it does not. */

@@ -217,7 +217,7 @@ await it('what must not be used: a lot is put apart with its notice, and the rec
 	await page.screenshot({ path: `${pictures}/stores-recall.png`, fullPage: true });
 	await page.fill('#recall-key', 'NO-SUCH');
 	await page.keyboard.press('Enter');
-	await reads(page, 'recalled', /line 'NO-SUCH' is not in the catalogue: see '/);
+	await reads(page, 'recalled', /line 'NO-SUCH' is not in the catalogue, and stores have nothing of it: see '/);
 	await press(page, 'RELEASE');
 	await type(page, 'GREEN-M/T26');
 	await reads(page, 'next', /Released by STORES-1 and a second person/);

@@ -77,7 +77,7 @@ static void surgeon_at_field(struct turn *t, int32_t badge)
 {
 	const struct person *p = staff_find(&t->station->staff, badge);
 	const int32_t beside = t->s->team.at[PLACE_FIELD];
-	if (!p->registered && !staff_find(&t->station->staff, beside ? beside : badge)->registered) {
+	if (person_needs_registered(t, p, beside ? PLACE_CIRCULATING : PLACE_FIELD)) {
 		turn_refuse(t, SAY(NEITHER_HERE_REGISTERED, .person = p->name));
 		return;
 	}

@@ -76,7 +76,7 @@ static int none_was_free(const struct turn *t, const struct digit *on, int minut
 	}
 	for (int i = 0; i < t->s->n_digits; i++)
 		elsewhere += &t->s->digits[i] != on && was_on_then(&t->s->digits[i], t->in->at, ago_ms);
-	return on->state == DIGIT_ON && !on->gap && elsewhere >= used;
+	return on->state == DIGIT_ON && !on->gap && elsewhere && elsewhere >= used;
 }
 
 void card_minutes_ago(struct turn *t, int minutes)

@@ -149,6 +149,20 @@ RULE(rule_8_two_people_agree_one_registered_and_the_circulating_badge_records)
 	assert_true(table_says(t, "agreed aloud by SCRUB and CIRC, recorded by CIRC"));
 }
 
+RULE(rule_8_where_nobody_scrubs_the_operator_is_at_the_field_and_one_of_the_two_is_registered)
+{
+	(void)state;
+	for (int registered = 1; registered >= 0; registered--) {
+		struct table *t = table_lay(&two_people);
+		t->w.station.staff.list[0].registered = (uint8_t)registered; /* SURG; CIRC is not */
+		SCANS(t, "NEW CASE", "SURG", "CIRC");
+		assert_int_equal(table_scan(t, "SURG"), registered ? VERDICT_ACCEPTED : VERDICT_REFUSED);
+		assert_int_equal(table_says(t, "Neither SURG nor the one who is here is registered"),
+		                 !registered);
+		assert_int_equal(table_sheet(t)->team.at[PLACE_CIRCULATING], registered ? 3 : 0);
+	}
+}
+
 RULE(rule_9_the_look_comes_after_the_count_and_going_on_again_voids_both)
 {
 	(void)state;
@@ -329,6 +343,8 @@ int main(void)
 	    cmocka_unit_test(rule_6_the_forceps_can_come_back_while_the_tourniquet_stays),
 	    cmocka_unit_test(rule_7_a_roll_on_tourniquet_is_asked_about_and_yes_needs_the_surgeon),
 	    cmocka_unit_test(rule_8_two_people_agree_one_registered_and_the_circulating_badge_records),
+	    cmocka_unit_test(
+	        rule_8_where_nobody_scrubs_the_operator_is_at_the_field_and_one_of_the_two_is_registered),
 	    cmocka_unit_test(rule_9_the_look_comes_after_the_count_and_going_on_again_voids_both),
 	    cmocka_unit_test(rule_10_each_tourniquet_is_declared_intact_complete_or_in_pieces),
 	    cmocka_unit_test(rule_11_a_wrapper_proves_only_that_a_pack_was_opened),

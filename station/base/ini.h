@@ -1,8 +1,9 @@
 /* Settings files, read strictly.
  *
  * A file is `[section]` lines and `name = value` lines; `;` or `#` begins a comment line. Within a line neither
- * does: a value is all that stands behind its sign, without the spaces round it. What the library would pass in silence is refused here with file and line: an indented line (it would become a second value
- * of the name above), a name given twice in a section, and a line over 200 bytes (it would be cut).
+ * does: a value is all that stands behind its sign, without the spaces round it. What the library would pass in
+ * silence is refused here with file and line: an indented line (it would become a second value of the name above),
+ * a name given twice in a section, and a line over 200 bytes (it would be cut).
  */
 #ifndef BANDTALLY_BASE_INI_H
 #define BANDTALLY_BASE_INI_H

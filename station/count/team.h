@@ -42,9 +42,9 @@ int staff_kind_from_name(const char *name);        /* enum staff_kind, or -EINVA
 
 enum team_place team_place_of(const struct team *t, int32_t number); /* 0 when not here */
 
-/* Why these two may not agree a count (rule 8), or SAY_NONE when they may. */
 /* 1 where the surgeon is here with a badge, does not count yet, and can be the one at the field while `wanted` is asked for. */
 int team_surgeon_may_count(const struct team *t, enum team_place wanted);
+/* Why these two may not agree a count (rule 8), or SAY_NONE when they may. */
 enum saying team_may_not_agree(const struct team *t, const struct staff *s);
 
 const char *place_name(enum team_place place); /* "field", … as in the record */

@@ -245,39 +245,6 @@ static void extra_no(struct turn *t)
 	final_progress(t);
 }
 
-/* The item that is asked about, without a number of its own, was scanned to be isolated or added: is it the one that was
- * counted in? */
-static void counted_in_yes(struct turn *t)
-{
-	int item = t->s->asked.item, adds = t->s->asked.n == CARD_ADD;
-	const struct item *it = sheet_item_const(t->s, item);
-	if (adds) {
-		turn_close_question(t);
-		turn_say(t, SAY(R_LEFT_ITEM, .item = it->thing.name));
-	} else if (it->place !=
-	           ITEM_HERE) { /* what is on a digit, or was counted as back, stays in the count */
-		turn_refuse(t, SAY(NOT_ISOLATED, .item = it->thing.name));
-		turn_close_question(t);
-	} else {
-		item_isolated(t, item, 0);
-	}
-}
-
-static void counted_in_no(struct turn *t)
-{
-	const struct item *known = sheet_item_const(t->s, t->s->asked.item);
-	const struct line *line = catalogue_by_key(&t->station->catalogue, known->thing.line);
-	struct thing th = known->thing;
-	int pieces = line ? line->per_pack : known->pieces;
-	if (t->s->asked.n == CARD_ADD) {
-		turn_close_question(t);
-		count_in_pack(t, &th, pieces);
-	} else {
-		item_in(t, &th, 1);
-		item_isolated(t, t->s->n_items, 1);
-	}
-}
-
 /* A pack of the same line and lot, without a number, while another tourniquet is not listed: it may be the same pack
  * read again. The thing itself is told by the item that it is like. */
 static void listed_already_yes(struct turn *t)
@@ -505,7 +472,7 @@ static const struct answers
 	ROLLS_ON = {.yes = rolls_on_yes, .no = rolls_on_no},
 	NO_CODE = {.yes = no_code_yes, .no = no_code_no},
 	EXTRA = {.yes = extra_yes, .no = extra_no},
-	COUNTED_IN = {.yes = counted_in_yes, .no = counted_in_no},
+	COUNTED_IN = {.yes = item_counted_in_yes, .no = item_counted_in_no},
 	LISTED_ALREADY = {.yes = listed_already_yes, .no = listed_already_no},
 	HERE_NOW = {.yes = here_now_yes},
 	FOUND = {deeds_found, .yes = found_card, .no = found_no, .thing = found_thing, .slip = found_slip,

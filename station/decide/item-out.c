@@ -102,7 +102,8 @@ void item_give_back(struct turn *t, int item)
 	final_progress(t);
 }
 
-void item_isolated(struct turn *t, int item, int came_now)
+/* That one, without a doubt; `came_now`: it was entered with this scan, and nobody had counted it. */
+static void isolated(struct turn *t, int item, int came_now)
 {
 	const struct item *it = sheet_item_const(t->s, item);
 	int counted = 0, was_counted = t->s->initial_agreed && it->place == ITEM_HERE && !came_now;
@@ -136,7 +137,7 @@ void item_isolate(struct turn *t, int item)
 	}
 	const int other = trade_places(t, item);
 	if (other) {
-		item_isolated(t, other, 0);
+		isolated(t, other, 0);
 		turn_say_more(t, SAY(R_OTHER_PACK_USED));
 		return;
 	}
@@ -151,7 +152,40 @@ void item_isolate(struct turn *t, int item)
 		other_sheet_take_from(t, &th);
 		item = t->s->n_items;
 	}
-	item_isolated(t, item, !known);
+	isolated(t, item, !known);
+}
+
+/* The item that is asked about, without a number of its own, was scanned to be isolated or added: is it the one that was
+ * counted in? */
+void item_counted_in_yes(struct turn *t)
+{
+	int item = t->s->asked.item, adds = t->s->asked.n == CARD_ADD;
+	const struct item *it = sheet_item_const(t->s, item);
+	if (adds) {
+		turn_close_question(t);
+		turn_say(t, SAY(R_LEFT_ITEM, .item = it->thing.name));
+	} else if (it->place != ITEM_HERE) {
+		/* what is on a digit, or was counted as back, stays in the count */
+		turn_refuse(t, SAY(NOT_ISOLATED, .item = it->thing.name));
+		turn_close_question(t);
+	} else {
+		isolated(t, item, 0);
+	}
+}
+
+void item_counted_in_no(struct turn *t)
+{
+	const struct item *known = sheet_item_const(t->s, t->s->asked.item);
+	const struct line *line = catalogue_by_key(&t->station->catalogue, known->thing.line);
+	struct thing th = known->thing;
+	int pieces = line ? line->per_pack : known->pieces;
+	if (t->s->asked.n == CARD_ADD) {
+		turn_close_question(t);
+		count_in_pack(t, &th, pieces);
+	} else {
+		item_in(t, &th, 1);
+		isolated(t, t->s->n_items, 1);
+	}
 }
 
 /* What is looked for is never struck: nothing that is missing may leave the sheet as a misread. */

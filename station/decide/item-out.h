@@ -8,8 +8,9 @@
 void item_give_back(struct turn *t, int item); /* 0: not on the sheet, refused */
 /* WRONG NUMBER IN PACK, and the pack in the hand; `item` 0 where it does not stand on the sheet. */
 void item_isolate(struct turn *t, int item);
-/* That one, without a doubt; `came_now`: it was entered with this scan, and nobody had counted it. */
-void item_isolated(struct turn *t, int item, int came_now);
+/* YES and NO where it is asked whether what was scanned to be isolated, or added, is what was counted in. */
+void item_counted_in_yes(struct turn *t);
+void item_counted_in_no(struct turn *t);
 /* What is looked for is never struck: nothing that is missing may leave the sheet as a misread. */
 void item_strike(struct turn *t, int item);
 /* It was dropped, and stays to be accounted for; 0: not on the sheet, refused. */

@@ -105,7 +105,7 @@ static int take_staff(struct core *c, const struct entry *x, struct error *e)
 	ev.staff.number = (int32_t)number;
 	int kind = staff_kind_from_name(json_text(x->body, "kind"));
 	ev.staff.registered = (uint8_t)json_truth(x->body, "registered");
-	if (number < 1 || number > 999999 || kind < 0)
+	if (number < 1 || number > BADGE_NUMBER_MAX || kind < 0)
 		return error_set(e, -EINVAL, "a badge must have a number from 1 to 999999 and a kind");
 	ev.staff.kind = (uint8_t)kind;
 	if (name_check("its name", json_text(x->body, "name"), sizeof ev.staff.name - 1, e) < 0)
@@ -122,7 +122,7 @@ static int take_withdrawn(struct core *c, const struct entry *x, struct error *e
 	int64_t number = json_number(x->body, "number", 0);
 	struct event ev = {.kind = EV_STAFF_WITHDRAWN, .person = (int32_t)number};
 	const struct person *is =
-	    number > 0 && number <= 999999 ? staff_find(&c->station.staff, ev.person) : NULL;
+	    number > 0 && number <= BADGE_NUMBER_MAX ? staff_find(&c->station.staff, ev.person) : NULL;
 	return is && !is->withdrawn ? core_store(c, &ev, 1, e) : 0;
 }
 

@@ -27,7 +27,6 @@ struct client {
 
 #define ROOM_MAX 99              /* as on its cards */
 #define NUMBER_MAX INT32_MAX     /* of cases and slips */
-#define BADGE_MAX 999999         /* six digits in its code */
 #define ITEM_NUMBER_MAX 99999999 /* eight */
 
 /* --- answers: each a new reference ----------------------------------------------------------------- */

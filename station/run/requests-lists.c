@@ -57,7 +57,7 @@ json_t *request_staff(struct client *c, const json_t *q)
 	struct event ev = {.kind = EV_STAFF_SET};
 	const char *name = json_text(q, "name");
 	int32_t kind = 0;
-	if (request_number(q, "number", 0, BADGE_MAX, &ev.staff.number, &e) < 0 ||
+	if (request_number(q, "number", 0, BADGE_NUMBER_MAX, &ev.staff.number, &e) < 0 ||
 	    request_number(q, "kind", 0, 255, &kind, &e) < 0)
 		return answer_no(e.text);
 	ev.staff.kind = (uint8_t)kind;
@@ -106,7 +106,7 @@ json_t *request_withdraw(struct client *c, const json_t *q)
 {
 	struct error e = {0};
 	struct event ev = {.kind = EV_STAFF_WITHDRAWN};
-	if (request_number(q, "number", 1, BADGE_MAX, &ev.person, &e) < 0)
+	if (request_number(q, "number", 1, BADGE_NUMBER_MAX, &ev.person, &e) < 0)
 		return answer_no(e.text);
 	if (!staff_find(&c->d->core.station.staff, ev.person) || ev.person < 1)
 		return answer_no("there is no such badge: see 'bandtally staff list'");

@@ -14,8 +14,8 @@
 static int take_two(const struct client *c, const json_t *q, struct event *ev, struct error *e)
 {
 	const struct staff *staff = &c->d->core.station.staff;
-	if (request_number(q, "by", 1, BADGE_MAX, &ev->person, e) < 0 ||
-	    request_number(q, "and", 1, BADGE_MAX, &ev->other, e) < 0)
+	if (request_number(q, "by", 1, BADGE_NUMBER_MAX, &ev->person, e) < 0 ||
+	    request_number(q, "and", 1, BADGE_NUMBER_MAX, &ev->other, e) < 0)
 		return -EINVAL;
 	const struct person *by = staff_find(staff, ev->person), *and = staff_find(staff, ev->other);
 	if (!ev->person || !ev->other || ev->person == ev->other)

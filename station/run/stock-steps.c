@@ -62,7 +62,7 @@ static int write_step(const struct core *c, int32_t room, const json_t *step, ch
 		return write_own(
 		    c, (struct own_code){.kind = OWN_CARD, .room = room, .meaning = CARD_TO_ROOM + (int)to},
 		    "", out);
-	if (badge >= 1 && badge <= 999999)
+	if (badge >= 1 && badge <= BADGE_NUMBER_MAX)
 		return write_own(c, (struct own_code){.kind = OWN_BADGE, .number = (int32_t)badge}, "", out);
 	if (label >= 1 && label <= 99999999)
 		return write_own(c,

@@ -18,9 +18,9 @@
  * A badge that nobody has, or one that is given for the first and for the second person, is refused before any step.
  *
  * A new reference {verdict: that of the last step, said [each reply], entered: how many of the steps entered something,
- * asked: the question that no step answered, or "", why: the name of the sentence that refused, or ""}. The steps end at the first that is refused; what was accepted before it
- * stays. NULL with `e`: there is no bench, a
- * question is open there, or a step is none; then nothing was done. */
+ * asked: the question that no step answered, or "", why: the name of the sentence that refused, or ""}. The steps end at the
+ * first that is refused; what was accepted before it stays. NULL with `e`: there is no bench, a question is open there, or a
+ * step is none; then nothing was done. */
 json_t *stock_steps(struct core *c, int32_t room, const json_t *steps, struct error *e);
 
 /* One of them, typed at the bench's page by `scanner`'s name; what is asked then stays asked. Its reply is valid until the

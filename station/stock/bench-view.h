@@ -3,7 +3,8 @@
  * { person "" or whose badge stands here,
  *   stock [{key, name, lot, expiry yyyymmdd or 0, days to it or null, shelf, waits, rooms [{room, packs}], received, issued,
  *           back, opened, returned, isolated, written_off, unaccounted, labelled, label_open, label_spoilt,
- *           why "" or why it is not given out: expired quarantine no-line}] those that expire first come first, at most STOCK_VIEW_MAX,
+ *           why "" or why it is not given out: expired quarantine no-line}] those that expire first come
+ *           first, at most STOCK_VIEW_MAX,
  *   more how many besides,
  *   low [{key, name, usable, minimum}] below their minimum,
  *   today [{what, key, name, lot, days, n}] what: expired expires-30 expires-90 confirm read-back box-again returned unaccounted,

@@ -1,5 +1,4 @@
 #include "tool/stock-bench.h"
-#include "count/team.h"
 
 #include <errno.h>
 #include <stdio.h>
@@ -7,6 +6,7 @@
 #include <string.h>
 
 #include "code/date.h"
+#include "count/team.h"
 #include "tool/client.h"
 
 #define STEPS_MAX 500

@@ -87,9 +87,9 @@
 	X(R_AFTER_LOOK, "reply-after-look", "Case {case}: that patient's digit seen bare, entered.") \
 	X(R_AFTER_LOOK_AT, "reply-after-look-at", "Case {case}: {digit} seen bare, entered.") \
 	X(R_AFTER_ON, "reply-after-on", \
-	  "Case {case}: a tourniquet is ON that patient's digit, entered. Call the surgeon now: it comes off now. The slip prints.") \
+	  "Case {case}: a tourniquet is ON that patient's digit, entered. Call the surgeon now, to take it off. The slip prints.") \
 	X(R_AFTER_ON_IT, "reply-after-on-it", \
-	  "Case {case}: a tourniquet is ON the {digit}, entered. Call the surgeon now: it comes off now. The slip prints.") \
+	  "Case {case}: a tourniquet is ON the {digit}, entered. Call the surgeon now, to take it off. The slip prints.") \
 	X(R_AFTER_WARD, "reply-after-ward", "Case {case}: ward told, entered.") \
 	X(R_FOUND_AFTER, "reply-found-after", "Found after the end of a case.") \
 	X(R_AWAKE, "reply-awake", "The patient is awake: quiet sounds, plain words.") \

@@ -171,7 +171,7 @@
 	X(SLIP_DO_OFF, "slip-do-off", "A tourniquet is on {list}. Call the surgeon now, tell the ward.") \
 	X(SLIP_DO_BARE, "slip-do-bare", "Take the dressing down. Look at {list} now.") \
 	X(SLIP_DO_OFF_FOUND, "slip-do-off-found", \
-	  "Call the surgeon now: it comes off now. Then look at {list} bare. Tell the ward.") \
+	  "Call the surgeon now, to take it off. Then look at {list} bare. Tell the ward.") \
 	X(SLIP_DO_LOOK_FOUND, "slip-do-look-found", \
 	  "Look at this patient's {list} now: take the dressing down. Tell the surgeon.") \
 	X(SLIP_DO_TELL_FOUND, "slip-do-tell-found", "Tell the surgeon now: look at this patient's digits.") \

@@ -257,8 +257,8 @@ export const scenes = {
 	'twelve-notes': view({ next: 'Before the dressing: scan FINAL COUNT.', cards: cards('FINAL COUNT'), items: [tourniquet('off', { digit: 2 }), forceps('here')], digits: [digit(2, 'right index finger', 'off', { total_ms: min(14) })], faults: ['Scanner hall-1 of Theatre 1: it was unplugged: plug it in, or scan THIS ROOM with another'], debts: [debt('listing'), debt('name')], slips: slipsOf(38, 39, 40, 35, 34, 33), owed: owedOf(37, 36, 31), recent: [scan(3000, 'accepted', 'Off, right index finger, at 10:26, after 14 min. Off is not yet accounted for.')] }),
 	'idle-twelve-notes': view({ case: null, team: [], cards: cards('NEW CASE'), next: 'Next patient: scan NEW CASE.', slips: slipsOf(38, 39, 40, 35, 34, 33, 32, 30), owed: owedOf(37, 36, 31, 29), recent: [scan(3000, 'refused', 'No case is open in Theatre 1: if it is on a digit, scan that digit card; else NEW CASE first.')] }),
 	'look-now': view({
-		case: null, team: [], cards: cards('STEP DONE', 'NEW CASE'), after: afterUnresolved, ended: { case: 40, outcome: 'unresolved', at: '10:20', ago_ms: 240000 },
-		next: 'Case 40: look at that patient\'s right index finger now: scan STEP DONE when it was done; the code on the slip when it is in your hand; NEW CASE for the next patient.',
+		case: null, team: [], cards: cards('STEP DONE', 'NO', 'NEW CASE'), after: afterUnresolved, ended: { case: 40, outcome: 'unresolved', at: '10:20', ago_ms: 240000 },
+		next: 'Case 40: look at that patient\'s right index finger now: scan STEP DONE when it was seen bare; NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.',
 		slips: slipsOf(40), owed: owedOf(40), recent: [scan(6000, 'accepted', 'Case 40 ended UNRESOLVED; its incident number is owed. Finger tourniquet, ring, medium: NOT accounted for, 1 of 2 shown. Artery forceps: 1 of 1, mark read.')],
 	}),
 	'look-now-more': view({

@@ -166,7 +166,7 @@ prints: reconciliation slip 2
 # the look
 + 20 min
 > card NO
-accepted: Case 1: a tourniquet is ON the right index finger, entered. Call the surgeon now: it comes off now. The slip prints.
+accepted: Case 1: a tourniquet is ON the right index finger, entered. Call the surgeon now, to take it off. The slip prints.
 next: Case 1: look at that patient's right index finger now: scan STEP DONE when it was seen bare; NEXT, then NO if a tourniquet is on it; the code on the slip when it is in your hand; NEW CASE for the next patient.
   event: found-after, case 1, digit right index finger, no line "tourniquet left on" tourniquet
 addendum: case 1

@@ -198,6 +198,18 @@ await it('the stock is filtered by the station, what expires first at the top', 
 	await page.screenshot({ path: `${pictures}/stores-stock.png`, fullPage: true });
 });
 
+await it('a line that the file lacks is not removed without a word of its packs that lie there', async () => {
+	const less = join(station.folder, 'less.csv');
+	writeFileSync(less, catalogue.split('\n').filter((l) => !l.startsWith('GREEN-M,')).join('\n'));
+	await show(page, 'import');
+	await page.setInputFiles('#file', less);
+	await page.check('#whole');
+	await page.click('#ask-import [type=submit]');
+	await reads(page, 'changes', /Nothing is taken yet\..*removed: 1.*GREEN-M.*\d+ packs of it lie in stores or in rooms: without its line none is issued; its key finds them/);
+	await page.screenshot({ path: `${pictures}/stores-import-less.png`, fullPage: true });
+	await page.uncheck('#whole');
+});
+
 await it('what must not be used: a lot is put apart with its notice, and the recall says where it lies', async () => {
 	await press(page, 'QUARANTINE');
 	await type(page, 'GREEN-M/T26');
